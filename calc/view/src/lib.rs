@@ -1,0 +1,3 @@
+//! An answer in words, HTML, SVG and text. Nothing here decides: it only words what `calc` found.
+
+pub mod out;
