@@ -1,0 +1,195 @@
+//! The climate at a point, from the four nearest places of the table.
+
+use super::constants::Constants;
+use super::doy::{Hemisphere, YEAR};
+use serde::{Deserialize, Serialize};
+
+/// Radius of the earth in km (mean radius R1 of the GRS 80 ellipsoid, 6371.0088 km).
+const EARTH_KM: f64 = 6371.0088;
+
+/// How many of the nearest places are weighed.
+const NEIGHBOURS: usize = 4;
+
+/// The middle of each month as a day of the 365-day year.
+pub const MID_MONTH: [f64; 12] = [
+    15.5, 45.0, 74.5, 105.0, 135.5, 166.0, 196.5, 227.5, 258.0, 288.5, 319.0, 349.5,
+];
+
+/// A point on the map.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Site {
+    /// Degrees, north positive.
+    pub lat: f64,
+    /// Degrees, east positive.
+    pub lon: f64,
+    /// Metres above the sea; None where it is not known.
+    pub elev_m: Option<f64>,
+}
+
+/// A place of the climate table: long-term monthly means of the daily minimum and maximum.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Station {
+    /// Degrees, north positive.
+    pub lat: f32,
+    /// Degrees, east positive.
+    pub lon: f32,
+    /// Metres above the sea.
+    pub elev_m: f32,
+    /// °C, January to December.
+    pub tmin: [f32; 12],
+    /// °C, January to December.
+    pub tmax: [f32; 12],
+}
+
+/// The climate at a point, warming since the normals already added.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct PointClimate {
+    /// The point; its elevation is filled in where it was not given.
+    pub site: Site,
+    /// The elevation was not given and is the weighted mean of the nearby places.
+    pub elev_assumed: bool,
+    /// Distance to the nearest place, km.
+    pub nearest_km: f64,
+    /// Which station of the slice is the nearest.
+    pub nearest: usize,
+    /// Monthly means of the daily minimum, °C.
+    pub tmin: [f64; 12],
+    /// Monthly means of the daily maximum, °C.
+    pub tmax: [f64; 12],
+}
+
+/// Why a point has no climate.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum NoClimate {
+    /// The table holds no place.
+    NoPlaces,
+    /// Latitude beyond ±90°, longitude beyond ±180°, or an elevation outside −450 to 9000 m, or no number.
+    BadPoint,
+    /// The nearest place is farther than 300 km.
+    TooFar {
+        /// Distance to it, km.
+        nearest_km: f64,
+        /// Which station it is.
+        nearest: usize,
+    },
+}
+
+impl Site {
+    /// True where latitude, longitude and elevation can be on this earth
+    /// (lowest dry land about −430 m, highest 8849 m).
+    #[must_use]
+    pub fn is_on_earth(&self) -> bool {
+        (-90.0..=90.0).contains(&self.lat)
+            && (-180.0..=180.0).contains(&self.lon)
+            && self.elev_m.is_none_or(|e| (-450.0..=9000.0).contains(&e))
+    }
+}
+
+/// Great-circle distance in km between two points in degrees (haversine).
+#[must_use]
+pub fn distance_km(lat1: f64, lon1: f64, lat2: f64, lon2: f64) -> f64 {
+    let half = |a: f64, b: f64| libm::sin((b - a).to_radians() / 2.0);
+    let (u, v) = (half(lat1, lat2), half(lon1, lon2));
+    let h = u * u + libm::cos(lat1.to_radians()) * libm::cos(lat2.to_radians()) * v * v;
+    2.0 * EARTH_KM * libm::asin(libm::sqrt(h.clamp(0.0, 1.0)))
+}
+
+/// The climate at a point: the four nearest places weighed by 1/(d + 5 km)², each shifted to the point's elevation
+/// by −5.5 °C a km, plus the warming since the normals. Without an elevation the weighted mean of the places' own
+/// elevations stands in, marked.
+///
+/// # Errors
+/// [`NoClimate`] says why there is none.
+pub fn at(stations: &[Station], site: Site, c: &Constants) -> Result<PointClimate, NoClimate> {
+    if !site.is_on_earth() {
+        return Err(NoClimate::BadPoint);
+    }
+    let mut near = [(f64::INFINITY, 0_usize); NEIGHBOURS];
+    for (i, s) in stations.iter().enumerate() {
+        let d = distance_km(site.lat, site.lon, f64::from(s.lat), f64::from(s.lon));
+        if d < near[NEIGHBOURS - 1].0 {
+            near[NEIGHBOURS - 1] = (d, i);
+            near.sort_by(|a, b| a.0.total_cmp(&b.0));
+        }
+    }
+    let near = &near[..stations.len().min(NEIGHBOURS)];
+    let &(nearest_km, nearest) = near.first().ok_or(NoClimate::NoPlaces)?;
+    if nearest_km > c.max_place_distance {
+        return Err(NoClimate::TooFar {
+            nearest_km,
+            nearest,
+        });
+    }
+    let weight = |d: f64| 1.0 / ((d + c.weight_offset) * (d + c.weight_offset));
+    let total: f64 = near.iter().map(|n| weight(n.0)).sum();
+    let mean = |of: &dyn Fn(&Station) -> f64| -> f64 {
+        near.iter()
+            .map(|&(d, i)| weight(d) * of(&stations[i]))
+            .sum::<f64>()
+            / total
+    };
+    let elev = site
+        .elev_m
+        .unwrap_or_else(|| mean(&|s| f64::from(s.elev_m)));
+    let month = |of: &dyn Fn(&Station) -> f32| {
+        mean(&|s| f64::from(of(s)) + c.lapse * (elev - f64::from(s.elev_m)) / 1000.0) + c.delta_t
+    };
+    let mut tmin = [0.0; 12];
+    let mut tmax = [0.0; 12];
+    for m in 0..12 {
+        tmin[m] = month(&|s| s.tmin[m]);
+        tmax[m] = month(&|s| s.tmax[m]);
+    }
+    Ok(PointClimate {
+        site: Site {
+            elev_m: Some(elev),
+            ..site
+        },
+        elev_assumed: site.elev_m.is_none(),
+        nearest_km,
+        nearest,
+        tmin,
+        tmax,
+    })
+}
+
+impl PointClimate {
+    /// The hemisphere of the point.
+    #[must_use]
+    pub fn hemisphere(&self) -> Hemisphere {
+        Hemisphere::of(self.site.lat)
+    }
+
+    /// Normal minimum and maximum of a day (any whole day count; it is wrapped into the year), °C.
+    #[must_use]
+    pub fn normal(&self, day: i32) -> (f64, f64) {
+        (interpolate(&self.tmin, day), interpolate(&self.tmax, day))
+    }
+
+    /// Normal daily mean, °C.
+    #[must_use]
+    pub fn mean(&self, day: i32) -> f64 {
+        let (tn, tx) = self.normal(day);
+        (tn + tx) / 2.0
+    }
+
+    /// Mean of the coldest month, °C.
+    #[must_use]
+    pub fn coldest_month(&self) -> f64 {
+        (0..12)
+            .map(|m| (self.tmin[m] + self.tmax[m]) / 2.0)
+            .fold(f64::INFINITY, f64::min)
+    }
+}
+
+/// Periodic linear interpolation between the middles of the months.
+fn interpolate(months: &[f64; 12], day: i32) -> f64 {
+    let year = f64::from(YEAR);
+    let day = f64::from((day - 1).rem_euclid(YEAR) + 1);
+    let after = MID_MONTH.iter().position(|&m| m > day).unwrap_or(12);
+    let before = (after + 11) % 12;
+    let start = MID_MONTH[before] - if after == 0 { year } else { 0.0 };
+    let end = MID_MONTH[after % 12] + if after == 12 { year } else { 0.0 };
+    let share = (day - start) / (end - start);
+    months[before] + share * (months[after % 12] - months[before])
+}

@@ -1,0 +1,196 @@
+//! When does the bark slip? Pure functions from a tree, a place and a day to a probability, a verdict and dates.
+//!
+//! The one entry point is [`season`]: it takes an [`Ask`] and the table of [`Constants`], and gives a [`Season`],
+//! which answers for any day: [`Season::verdict`], [`Season::probability`], [`Season::p_for_rules`],
+//! [`Season::window`], [`Season::tape`], [`Season::best_day`], [`Season::next_stretches`].
+//!
+//! Units: degrees Celsius, degree-days over 5 °C, metres, kilometres, days. Dates in and out are
+//! [`chrono::NaiveDate`]; inside, a year has 365 days and 29 February counts as the 28th ([`doy`]).
+//! Every constant stands in `content/rules/timing_constants.csv` with its source and grade ([`Constants`]).
+//!
+//! Which knowledge wins: leaf-out seen here this year, leaf-out seen elsewhere and shifted, this spring's own
+//! temperatures, the climate of the place, and where none of these tells, the hemisphere's envelope.
+
+pub mod budbreak;
+pub mod climate;
+pub mod constants;
+pub mod degree_days;
+pub mod doy;
+pub mod envelope;
+pub mod pack;
+pub mod restrictions;
+pub mod season;
+pub mod shift;
+pub mod spring;
+pub mod stretch;
+pub mod verdict;
+pub mod window;
+
+pub use climate::{NoClimate, PointClimate, Site, Station};
+pub use constants::Constants;
+pub use doy::{Doy, Hemisphere};
+pub use season::{Basis, Dates, Season, season};
+pub use shift::Rates;
+pub use spring::Daily;
+pub use stretch::{DayRow, Span, Stretch};
+pub use verdict::{Fill, Level, Verdict, YearsInTen};
+
+use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
+
+/// How the wood is built, which decides when the bark lets go and binds again.
+/// `wood_class` of gdd_thresholds.csv gives it for every species that has a budbreak sum.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum WoodClass {
+    /// Ring-porous: oaks, ashes, elms, black locust.
+    Ring,
+    /// Diffuse-porous: maples, birches, poplars, beech.
+    Diffuse,
+    /// Conifers, larch included.
+    Conifer,
+    /// Evergreen broadleaf: there is no date model, the envelope one month longer serves.
+    EvergreenBroadleaf,
+    /// A broadleaf or shrub whose wood class is not known (an unknown species): the envelope serves.
+    Unknown,
+}
+
+/// What the engine needs to know of the species.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct TreeTiming {
+    /// None for palms, bamboo and yucca: they have no timing at all.
+    pub wood: Option<WoodClass>,
+    /// Sum of degree-days (°C·d over 5 °C from 1 March, 1 September in the south) at which half the buds are open.
+    pub f_sum: Option<f64>,
+    /// The sum's grade is ESTIMATE: the opening's spread is wider and the answer is flagged.
+    pub f_is_estimate: bool,
+}
+
+/// Where the tree stands.
+#[derive(Debug, Clone, Copy)]
+pub enum Where<'a> {
+    /// A point with a climate, from [`climate::at`].
+    Climate(&'a PointClimate),
+    /// A point without a climate ([`climate::at`] refused it): its latitude gives the hemisphere, and a
+    /// leaf-out seen elsewhere can still be shifted to it.
+    Site(Site),
+    /// Only the hemisphere is known.
+    Hemisphere(Hemisphere),
+}
+
+/// What was seen of the leaves.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Stage {
+    /// Half the buds are open: the day itself is the budbreak.
+    BudsOpen,
+    /// Leaves are nearly full size (75 %): the budbreak was 22 days before.
+    LeavesFull,
+    /// The first leaf was seen: half the buds follow 4 days later.
+    FirstLeaf,
+}
+
+/// A leaf-out that was seen.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Observed {
+    /// What was seen.
+    pub stage: Stage,
+    /// The day on which it was seen.
+    pub date: NaiveDate,
+    /// Where: None means at the tree itself.
+    pub elsewhere: Option<Site>,
+    /// The rates that carry a date from elsewhere to the tree; [`Rates::Fitted`] is the default.
+    pub rates: Rates,
+}
+
+/// How long it has been dry.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum DrySpell {
+    /// No dry spell.
+    #[default]
+    None,
+    /// About two weeks.
+    TwoWeeks,
+    /// A month or more.
+    Month,
+}
+
+/// How fast the tree grows.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Growth {
+    /// Slow, or the tree is declining: the bark binds earlier. Counted once, however many reasons there are.
+    Slow,
+    /// Ordinary.
+    #[default]
+    Ordinary,
+    /// Fast: the bark binds later.
+    Fast,
+}
+
+/// The whole question to the engine.
+#[derive(Debug, Clone, Copy)]
+pub struct Ask<'a> {
+    /// The species' part.
+    pub tree: TreeTiming,
+    /// The place.
+    pub place: Where<'a>,
+    /// A leaf-out that was seen; it counts for its own season only (see [`season`]).
+    pub observed: Option<Observed>,
+    /// This spring's own daily temperatures, in the order of their days; empty where there are none.
+    /// They need a climate for the rest of the season, and serve one season, the one of their last day.
+    pub spring: &'a [Daily],
+    /// The dry spell.
+    pub dry_spell: DrySpell,
+    /// Slow, ordinary or fast; slow also where the tree is declining.
+    pub growth: Growth,
+}
+
+/// Why an answer is less sure than usual, or what was set aside. The page words them.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Flag {
+    /// No climate and no usable observation: the hemisphere's envelope.
+    NoPlace,
+    /// The nearest climate place is over 300 km off: the envelope.
+    FarFromPlaces,
+    /// The elevation was not given: that of the nearby stations was taken (100 m is about 2 days).
+    ElevationAssumed,
+    /// The coldest month is mild (mean over 7 °C): opening dates mean little.
+    MildWinter,
+    /// A conifer where no month is cold: no opening date, test in any wet, growing month.
+    NoOpeningDate,
+    /// Budbreak comes before mid-March (mid-September in the south).
+    EarlyBudbreak,
+    /// Nearer to the equator than 33°.
+    LowLatitude,
+    /// The species' sum of degree-days is our own estimate.
+    EstimatedSum,
+    /// Evergreen broadleaf: no date model.
+    EvergreenBroadleaf,
+    /// The species' wood class or its sum is not known: the envelope.
+    UnknownWood,
+    /// A conifer's opening comes from temperatures: a leaf-out without a climate cannot date it.
+    ConiferNeedsPlace,
+    /// The place never gets warm enough to open the buds: the envelope.
+    TooCold,
+    /// The leaf-out lies outside any spring of this hemisphere: not used.
+    ObservedOutOfSeason,
+    /// The leaf-out is more than 45 days away from what the climate gives: used, and to be asked again.
+    ObservedFarFromClimate,
+    /// The leaf-out was seen too far off to be carried here: not used.
+    ObservedTooFar,
+    /// The leaf-out was seen west of 100° W, or the tree stands there, and an elevation is missing: not used.
+    ObservedNeedsElevation,
+    /// Where the tree stands is not known, so a leaf-out from elsewhere could not be carried: not used.
+    ObservedNeedsPlace,
+    /// This spring's temperatures were given without a climate to complete them: not used.
+    SpringNeedsPlace,
+    /// This spring's temperatures hold no day of the season before leaf-out: not used.
+    SpringNotUsed,
+    /// This spring's temperatures have gaps, filled from the normals.
+    SpringGaps,
+    /// This spring's temperatures are far from the place's normals (wrong unit, place or columns?).
+    SpringFarFromClimate,
+}

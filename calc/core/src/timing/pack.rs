@@ -1,0 +1,1 @@
+//! The climate places as a small file.

@@ -1,0 +1,1 @@
+//! The season's law and biology.

@@ -1,0 +1,157 @@
+//! A season laid out: every day of a year, spans for the year tape, the next good stretches, the best day.
+
+use super::envelope;
+use super::season::Season;
+use super::verdict::{Fill, Verdict};
+use chrono::NaiveDate;
+
+/// How far ahead a day is looked for: two years hold a whole season from any day on.
+const HORIZON_DAYS: usize = 730;
+
+/// One day of the year table.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct DayRow {
+    /// The day.
+    pub date: NaiveDate,
+    /// The chance that the bark slips, where there is a date model.
+    pub probability: Option<f64>,
+    /// The one word.
+    pub verdict: Verdict,
+}
+
+/// A run of days with the same word, both ends counted.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Span {
+    /// First day.
+    pub from: NaiveDate,
+    /// Last day.
+    pub to: NaiveDate,
+    /// The word.
+    pub verdict: Verdict,
+    /// How it is drawn.
+    pub fill: Fill,
+}
+
+/// A run of allowed days on which a ring may be tried, both ends counted.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Stretch {
+    /// First day with p ≥ 0.4 (or inside the envelope).
+    pub from: NaiveDate,
+    /// Last one.
+    pub to: NaiveDate,
+    /// First and last of its best days, where it has any.
+    pub best: Option<(NaiveDate, NaiveDate)>,
+}
+
+/// The days from `first` on, to the end of the calendar.
+fn days_from(first: NaiveDate) -> impl Iterator<Item = NaiveDate> {
+    core::iter::successors(Some(first), NaiveDate::succ_opt)
+}
+
+impl Season<'_> {
+    /// Every day of a calendar year, 29 February included.
+    pub fn days(&self, year: i32) -> impl Iterator<Item = DayRow> {
+        let first = NaiveDate::from_ymd_opt(year, 1, 1).unwrap_or_default();
+        let last = NaiveDate::from_ymd_opt(year, 12, 31).unwrap_or_default();
+        days_from(first)
+            .take_while(move |&d| d <= last)
+            .map(|date| DayRow {
+                date,
+                probability: self.probability(date),
+                verdict: self.verdict(date),
+            })
+    }
+
+    /// The year tape's bark lane: the calendar year in runs of the same word, without holes.
+    #[must_use]
+    pub fn tape(&self, year: i32) -> Vec<Span> {
+        let mut spans: Vec<Span> = Vec::new();
+        for row in self.days(year) {
+            match spans.last_mut() {
+                Some(span) if span.verdict == row.verdict => span.to = row.date,
+                _ => spans.push(Span {
+                    from: row.date,
+                    to: row.date,
+                    verdict: row.verdict,
+                    fill: row.verdict.fill(),
+                }),
+            }
+        }
+        spans
+    }
+
+    /// The first best day from `from` on (counted) that is not forbidden, within a year; else the day of the highest
+    /// probability ≥ 0.4 (the envelope: the first day inside it) within a year; None where every such day is
+    /// forbidden, and for palms.
+    #[must_use]
+    pub fn best_day(
+        &self,
+        from: NaiveDate,
+        forbidden: &dyn Fn(NaiveDate) -> bool,
+    ) -> Option<NaiveDate> {
+        let allowed = || {
+            days_from(from)
+                .take(366)
+                .filter(|&d| self.in_stretch(d) && !forbidden(d))
+        };
+        if let Some(day) = allowed().find(|&d| self.is_best(d)) {
+            return Some(day);
+        }
+        let mut top: Option<(f64, NaiveDate)> = None;
+        for day in allowed() {
+            let p = self.p_for_rules(day);
+            if top.is_none_or(|(q, _)| p > q) {
+                top = Some((p, day));
+            }
+        }
+        top.map(|(_, day)| day)
+    }
+
+    /// The next stretches from `from` on (counted) outside the forbidden days, at most `most`, in the order of time.
+    /// A stretch that has begun starts at `from`; forbidden days cut a stretch in two.
+    #[must_use]
+    pub fn next_stretches(
+        &self,
+        from: NaiveDate,
+        forbidden: &dyn Fn(NaiveDate) -> bool,
+        most: usize,
+    ) -> Vec<Stretch> {
+        let mut found: Vec<Stretch> = Vec::new();
+        let mut running = false;
+        for day in days_from(from).take(HORIZON_DAYS) {
+            if !self.in_stretch(day) || forbidden(day) {
+                running = false;
+                if found.len() >= most {
+                    break;
+                }
+                continue;
+            }
+            if !running {
+                if found.len() >= most {
+                    break;
+                }
+                found.push(Stretch {
+                    from: day,
+                    to: day,
+                    best: None,
+                });
+                running = true;
+            }
+            if let Some(stretch) = found.last_mut() {
+                stretch.to = day;
+                if self.is_best(day) {
+                    stretch.best = Some((stretch.best.map_or(day, |b| b.0), day));
+                }
+            }
+        }
+        found
+    }
+
+    /// As [`Season::is_open`], but "any growing month" is looked for in the envelope's months.
+    fn in_stretch(&self, day: NaiveDate) -> bool {
+        match self.envelope_hemisphere() {
+            Some((hemisphere, longer)) => envelope::inside(day, hemisphere, longer),
+            None => self.is_open(day),
+        }
+    }
+}
