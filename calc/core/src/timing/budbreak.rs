@@ -70,7 +70,7 @@ pub fn from_spring(
         }
     };
     let b = first_day(begin, f_sum, value)?;
-    let before = || (begin..=libm::ceil(b) as i32).filter(|&d| d < begin + YEAR);
+    let before = || (begin..=libm::floor(b) as i32).filter(|&d| d < begin + YEAR);
     let own_days = before().filter(|&d| of(d).is_some()).count() as u32;
     let (first, last) = (
         before().find(|&d| of(d).is_some())?,
@@ -91,14 +91,14 @@ pub fn from_spring(
 }
 
 /// The first day on which the running sum reaches `f_sum`, with the part of that day that was needed.
-/// A day's number stands for its end, so a sum reached half-way through day 100 gives 99.5.
+/// A day's number stands for its start, so a sum reached half-way through day 100 gives 100.5.
 fn first_day(begin: i32, f_sum: f64, value: impl Fn(i32) -> f64) -> Option<f64> {
     let mut sum = 0.0;
     for d in begin..begin + YEAR {
         let e = value(d);
         if sum + e >= f_sum {
             let part = if e > 0.0 { (f_sum - sum) / e } else { 0.0 };
-            return Some(f64::from(d - 1) + part);
+            return Some(f64::from(d) + part);
         }
         sum += e;
     }
