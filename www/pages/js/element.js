@@ -1,0 +1,142 @@
+// The class that customElements.define needs; all else is in the WebAssembly.
+// Until that is ready a host element shows its own children.
+import init, * as engine from "./engine.js";
+
+const TAG = "slipbark-tree-plan";
+const ATTRIBUTES = [
+  "lang", "units", "config", "species", "size", "size-unit", "date", "region",
+  "mode", "theme", "heading-level", "share", "storage", "print",
+];
+// Properties that may be set on a host before this file has run.
+const PROPERTIES = ["config", "inputs"];
+
+let loaded = false;
+let failure = null;
+const waiting = new Set();
+
+/** Resolves when answers can be had, or rejects with the reason. */
+export const ready = load();
+export const answer = (question) => engine.answer(question);
+export const version = () => engine.version();
+
+async function load() {
+  try {
+    await init({ module_or_path: new URL("./engine.wasm", import.meta.url) });
+    loaded = true;
+  } catch (error) {
+    failure = describe(error);
+    console.error(`Slipbark: ${failure.words} The link in its place stays. (${error})`);
+    for (const host of waiting) fail(host);
+    throw error;
+  } finally {
+    const hosts = [...waiting];
+    waiting.clear();
+    if (loaded) for (const host of hosts) host.start();
+  }
+}
+
+// An unanswered promise is told once, above, and not again as an unhandled one.
+ready.catch(() => {});
+
+function describe(error) {
+  if (typeof WebAssembly === "undefined") {
+    return { code: "wasm-blocked", words: "this browser has no WebAssembly." };
+  }
+  if (error instanceof WebAssembly.CompileError || error instanceof EvalError) {
+    return {
+      code: "wasm-blocked",
+      words: "this page's Content-Security-Policy refuses WebAssembly. Add 'wasm-unsafe-eval' to its script-src, or use the iframe.",
+    };
+  }
+  const from = new URL(import.meta.url).origin;
+  return {
+    code: "network",
+    words: `the calculator could not be fetched from ${from}. Check that it can be reached, and that the page's connect-src names it.`,
+  };
+}
+
+function tell(host, name, detail) {
+  host.dispatchEvent(new CustomEvent(name, { detail: { schema: 1, ...detail }, bubbles: true, composed: true }));
+}
+
+function fail(host) {
+  tell(host, "slipbark-failure", { code: failure.code });
+}
+
+class SlipbarkTreePlan extends HTMLElement {
+  static observedAttributes = ATTRIBUTES;
+  #running = false;
+  #kept = new Map();
+  #resolve;
+  #reject;
+  #ready = new Promise((resolve, reject) => { this.#resolve = resolve; this.#reject = reject; });
+
+  constructor() {
+    super();
+    this.#ready.catch(() => {});
+    for (const name of PROPERTIES) {
+      if (Object.hasOwn(this, name)) {
+        const value = this[name];
+        delete this[name];
+        this.#kept.set(name, value);
+      }
+    }
+  }
+
+  connectedCallback() {
+    if (loaded) this.start();
+    else if (failure) { fail(this); this.#reject(new Error(failure.words)); }
+    else { waiting.add(this); ready.catch((error) => this.#reject(error)); }
+  }
+
+  disconnectedCallback() {
+    waiting.delete(this);
+    // A move is a removal and an insertion: only what stays out is taken down.
+    queueMicrotask(() => {
+      if (this.isConnected || !this.#running) return;
+      this.#running = false;
+      engine.disconnect(this);
+    });
+  }
+
+  attributeChangedCallback(name, before, after) {
+    if (this.#running && before !== after) engine.attribute_changed(this, name, before, after);
+  }
+
+  start() {
+    if (this.#running || !this.isConnected) return;
+    try {
+      engine.connect(this);
+    } catch (error) {
+      console.error(`Slipbark: the calculator stopped while starting. Please report this line. (${error})`);
+      failure ??= { code: "data", words: String(error) };
+      fail(this);
+      this.#reject(error);
+      return;
+    }
+    this.#running = true;
+    for (const [name, value] of this.#kept) this.#set(name, value);
+    this.#kept.clear();
+    this.#resolve();
+    tell(this, "slipbark-ready", { version: engine.version() });
+  }
+
+  #set(name, value) {
+    if (this.#running) engine.set_property?.(this, name, value);
+    else this.#kept.set(name, value);
+  }
+
+  #get(name) {
+    return this.#running ? engine.get_property?.(this, name) : this.#kept.get(name);
+  }
+
+  get ready() { return this.#ready; }
+  get version() { return loaded ? engine.version() : undefined; }
+  get config() { return this.#get("config"); }
+  set config(value) { this.#set("config", value); }
+  get inputs() { return this.#get("inputs"); }
+  set inputs(value) { this.#set("inputs", value); }
+  get result() { return this.#get("result"); }
+}
+
+if (!customElements.get(TAG)) customElements.define(TAG, SlipbarkTreePlan);

@@ -1,0 +1,60 @@
+// Loads the tree plan into any page:
+//   <script src="https://SITE/v1/embed.js" defer></script>
+//   <slipbark-tree-plan><p><a href="https://SITE/">Plan one tree</a></p></slipbark-tree-plan>
+(() => {
+  "use strict";
+  const script = document.currentScript ?? document.querySelector("script[src*='/v1/embed.js']");
+  if (!script) return;
+  const here = script.src;
+  const site = new URL("../", here).href;
+  const ELEMENTS = { "tree-plan": "slipbark-tree-plan" };
+
+  // A page builder that removes unknown tags leaves the script, or a plain div.
+  const make = (holder) => {
+    const tag = ELEMENTS[holder.dataset.slipbark];
+    if (!tag) {
+      console.warn(`Slipbark: data-slipbark="${holder.dataset.slipbark}" is not known. Use: ${Object.keys(ELEMENTS).join(", ")}.`);
+      return null;
+    }
+    const element = document.createElement(tag);
+    for (const [name, value] of Object.entries(holder.dataset)) {
+      if (name !== "slipbark") element.setAttribute(name.replace(/[A-Z]/g, (c) => `-${c.toLowerCase()}`), value);
+    }
+    const link = document.createElement("a");
+    link.href = site;
+    link.textContent = "Plan one tree";
+    const paragraph = document.createElement("p");
+    paragraph.append(link);
+    element.append(paragraph);
+    return element;
+  };
+  const place = () => {
+    for (const div of document.querySelectorAll("div[data-slipbark]")) {
+      if (div.dataset.slipbarkPlaced !== undefined) continue;
+      const element = make(div);
+      div.dataset.slipbarkPlaced = "";
+      if (element) div.replaceChildren(element);
+    }
+  };
+  if (script.dataset.slipbark && script.dataset.slipbarkPlaced === undefined) {
+    const element = make(script);
+    script.dataset.slipbarkPlaced = "";
+    if (element) script.after(element);
+  }
+  if (document.readyState === "loading") document.addEventListener("DOMContentLoaded", place, { once: true });
+  else place();
+
+  // Loaded twice it does nothing more; from two places it says so and the first stays.
+  const key = Symbol.for("slipbark.embed");
+  if (window[key]) {
+    if (window[key] !== here) {
+      console.warn(`Slipbark: this page loads it from ${window[key]} and from ${here}. The first one is used; remove one of the two lines.`);
+    }
+    return;
+  }
+  window[key] = here;
+  import(new URL("../element.js", here).href).catch((error) => {
+    delete window[key];
+    console.error(`Slipbark: the calculator could not be loaded from ${site}. Check that the address is right, and that the page's script-src names it. The link in its place stays. (${error})`);
+  });
+})();

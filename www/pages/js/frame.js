@@ -1,0 +1,29 @@
+// The page inside an iframe: its address gives the element's attributes, and
+// it tells the page around it how tall it is.
+(() => {
+  "use strict";
+  const ATTRIBUTES = [
+    "lang", "units", "config", "species", "size", "size-unit", "date", "region",
+    "mode", "theme", "heading-level", "print",
+  ];
+  const asked = new URLSearchParams(location.search);
+  const plan = document.getElementById("plan");
+  for (const name of ATTRIBUTES) {
+    if (asked.has(name)) plan.setAttribute(name, asked.get(name));
+  }
+  const theme = asked.get("theme");
+  if (theme === "light" || theme === "dark" || theme === "sun") document.documentElement.dataset.theme = theme;
+  if (window.parent === window) return;
+  const id = asked.get("id") ?? "";
+  let told = 0;
+  let timer = 0;
+  const tell = () => {
+    timer = 0;
+    const h = Math.min(12000, Math.max(320, Math.ceil(document.body.getBoundingClientRect().height)));
+    if (Math.abs(h - told) < 4) return;
+    told = h;
+    // A height is no secret, and the frame can't know who holds it.
+    window.parent.postMessage({ slipbark: 1, type: "height", id, h }, "*");
+  };
+  new ResizeObserver(() => { timer ||= setTimeout(tell, 100); }).observe(document.body);
+})();

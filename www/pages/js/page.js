@@ -1,0 +1,91 @@
+// Runs in the head of each page of the site, before it is drawn: the colours
+// that were picked, then the copy for use with no signal.
+(() => {
+  "use strict";
+  const base = document.currentScript.dataset.base;
+  const KEY = "slipbark-colours";
+  const PICKS = ["light", "dark", "sun"];
+  const root = document.documentElement;
+
+  // Storage may be refused; the pick then holds for this page alone.
+  const recall = () => { try { return localStorage.getItem(KEY); } catch { return null; } };
+  const keep = (pick) => {
+    try {
+      if (PICKS.includes(pick)) localStorage.setItem(KEY, pick);
+      else localStorage.removeItem(KEY);
+    } catch { /* as said above */ }
+  };
+  const show = (pick) => {
+    if (PICKS.includes(pick)) root.dataset.theme = pick;
+    else delete root.dataset.theme;
+  };
+  const kept = recall();
+  show(kept);
+
+  const colours = () => {
+    const sun = document.getElementById("sun");
+    const radios = [...document.querySelectorAll("input[name=theme]")];
+    const tick = (pick) => {
+      sun.checked = pick === "sun";
+      for (const radio of radios) radio.checked = pick !== "sun" && radio.value === (PICKS.includes(pick) ? pick : "auto");
+    };
+    // What the browser put back into the controls after a reload gives way to what was kept.
+    tick(kept);
+    const pick = (value) => { show(value); tick(value); keep(value); };
+    sun.addEventListener("change", () => pick(sun.checked ? "sun" : "auto"));
+    for (const radio of radios) radio.addEventListener("change", () => pick(radio.value));
+  };
+
+  const origins = () => {
+    for (const span of document.querySelectorAll("[data-origin]")) span.textContent = location.origin;
+  };
+
+  // Asks the worker that serves this page's address whether every file is in its cache.
+  const checked = (worker) => new Promise((resolve) => {
+    const channel = new MessageChannel();
+    channel.port1.onmessage = (event) => resolve(event.data === true);
+    worker.postMessage("check", [channel.port2]);
+    setTimeout(() => resolve(false), 15000);
+  });
+
+  const offline = async () => {
+    if (!("serviceWorker" in navigator) || window.top !== window) return;
+    const saved = document.getElementById("saved");
+    const bar = document.getElementById("update");
+    let agreed = false;
+    navigator.serviceWorker.addEventListener("controllerchange", () => { if (agreed) location.reload(); });
+    let registration;
+    try {
+      registration = await navigator.serviceWorker.register(`${base}sw.js`, { scope: base, updateViaCache: "none" });
+    } catch {
+      return; // Refused or broken: the page works, and makes no claim.
+    }
+    const offer = () => { bar.hidden = !registration.waiting || !registration.active; };
+    const claim = async () => {
+      if (registration.active && await checked(registration.active)) {
+        saved.textContent = "Saved on this device. Works with no signal.";
+      }
+    };
+    const follow = (worker) => worker?.addEventListener("statechange", () => {
+      offer();
+      if (worker.state === "activated") claim();
+    });
+    follow(registration.installing);
+    registration.addEventListener("updatefound", () => follow(registration.installing));
+    document.getElementById("update-now").addEventListener("click", () => {
+      agreed = true;
+      registration.waiting?.postMessage("take over");
+    });
+    offer();
+    if (registration.active?.state === "activated") claim();
+    else follow(registration.active);
+  };
+
+  document.addEventListener("DOMContentLoaded", () => {
+    colours();
+    origins();
+    // After load, so that saving the site never delays showing it.
+    if (document.readyState === "complete") offline();
+    else window.addEventListener("load", offline, { once: true });
+  });
+})();

@@ -1,0 +1,211 @@
+//! Makes the whole site in memory, and writes it into a folder.
+
+use crate::assets::{Assets, File, digest, script};
+use crate::{args, pages, tree, wasm};
+use anyhow::{Context, Result, bail};
+use std::collections::BTreeSet;
+use std::path::{Path, PathBuf};
+
+/// Lists what a build wrote into a folder: the next one removes what it no
+/// longer makes, and a folder with other things in it is left alone.
+const MARKER: &str = ".slipbark-files";
+
+/// Runs `build`.
+///
+/// # Errors
+/// Whatever keeps the site from being made or written; the message says what
+/// to do.
+pub fn run(options: &args::Build) -> Result<()> {
+    let root = tree::root()?;
+    let quiet = options.quiet;
+    let say = |line: &str| {
+        if !quiet {
+            eprintln!("{line}");
+        }
+    };
+    let out = std::path::absolute(&options.out)?;
+    may_write(&out)?;
+    let files = site(&root, &options.base, &say)?;
+    write(&out, &files)?;
+    say(&format!(
+        "{} files for {} are in:",
+        files.len(),
+        options.base
+    ));
+    println!("{}", options.out.display());
+    Ok(())
+}
+
+/// Makes every file of the site that will live under `base`.
+///
+/// # Errors
+/// Code, content or pages that are broken: with file and line.
+pub fn site(root: &Path, base: &str, say: &dyn Fn(&str)) -> Result<Vec<File>> {
+    let module = wasm::module(root, &tree::target(root), say)?;
+    say("Rendering the pages ...");
+    let scripts = root.join("www/pages/js");
+    let mut assets = Assets::default();
+    assets.add("site.css", stylesheet(root)?);
+    assets.add("icon.svg", read(&root.join("www/pages/icon.svg"))?);
+    assets.add("engine.wasm", module.wasm);
+    assets.add("engine.js", module.js);
+    let element = script(
+        &scripts.join("element.js"),
+        &[
+            (
+                "\"./engine.js\"",
+                &format!("\"./{}\"", assets.name("engine.js")?),
+            ),
+            (
+                "\"./engine.wasm\"",
+                &format!("\"./{}\"", assets.name("engine.wasm")?),
+            ),
+        ],
+    )?;
+    assets.add("element.js", element);
+    assets.add("page.js", script(&scripts.join("page.js"), &[])?);
+    assets.add("frame.js", script(&scripts.join("frame.js"), &[])?);
+
+    let mut files = pages::render(root, base, &assets)?;
+    // The stable addresses that other people's pages name.
+    let element = format!("\"../{}\"", assets.path("element.js")?);
+    for (file, literal) in [
+        ("embed.js", "\"../element.js\""),
+        ("slipbark.js", "\"../element.js\""),
+    ] {
+        let text = script(&scripts.join(file), &[(literal, &element)])?;
+        files.push(File::named(&format!("v1/{file}"), text));
+    }
+    files.push(File::named("v1/slipbark.d.ts", module.types));
+    let manifest = std::fs::read_to_string(root.join("www/pages/manifest.json"))
+        .context("www/pages/manifest.json could not be read")?;
+    let values = std::collections::BTreeMap::from([
+        ("base", base.to_owned()),
+        ("icon", format!("{base}{}", assets.path("icon.svg")?)),
+    ]);
+    let manifest = crate::template::fill("www/pages/manifest.json", &manifest, &values)?;
+    files.push(File::named("manifest.webmanifest", manifest));
+    files.extend(assets.into_files());
+
+    // Name the build by its bytes, then put the name where people see it.
+    let build = digest(
+        files
+            .iter()
+            .map(|file| (file.path.as_str(), file.bytes.as_slice())),
+    );
+    for file in files.iter_mut().filter(|file| file.path.ends_with(".html")) {
+        let text = String::from_utf8(std::mem::take(&mut file.bytes))?;
+        file.bytes = text.replace(pages::BUILD_MARK, &build[..8]).into_bytes();
+    }
+    files.push(worker(&scripts, &files)?);
+    Ok(files)
+}
+
+/// The service worker with the list of all files in it. The cache's name is
+/// the digest of all paths and bytes, and of the worker's own code: a changed
+/// worker must not install into the cache that the one before still serves.
+fn worker(scripts: &Path, files: &[File]) -> Result<File> {
+    let path = scripts.join("sw.js");
+    let code = read(&path)?;
+    let all = files
+        .iter()
+        .map(|file| (file.path.as_str(), file.bytes.as_slice()));
+    let version = digest(all.chain([("sw.js", code.as_slice())]));
+    let list: Vec<_> = files
+        .iter()
+        .map(|file| [file.address().to_owned(), file.integrity()])
+        .collect();
+    let text = script(
+        &path,
+        &[
+            ("\"@@version@@\"", &format!("\"{}\"", &version[..16])),
+            ("[\"@@files@@\"]", &serde_json::to_string(&list)?),
+        ],
+    )?;
+    Ok(File::named("sw.js", text))
+}
+
+/// The pages' stylesheet: every sheet in `www/style` in the order of their
+/// names, but for those that belong inside the element.
+fn stylesheet(root: &Path) -> Result<Vec<u8>> {
+    let folder = root.join("www/style");
+    let mut sheets: Vec<PathBuf> = std::fs::read_dir(&folder)
+        .context("www/style could not be read")?
+        .filter_map(|entry| Some(entry.ok()?.path()))
+        .filter(|path| path.extension().is_some_and(|ending| ending == "css"))
+        .filter(|path| {
+            !path
+                .file_name()
+                .is_some_and(|name| name.to_string_lossy().starts_with("element"))
+        })
+        .collect();
+    sheets.sort();
+    let mut all = Vec::new();
+    for sheet in sheets {
+        all.extend(read(&sheet)?);
+        all.push(b'\n');
+    }
+    Ok(all)
+}
+
+fn read(path: &Path) -> Result<Vec<u8>> {
+    std::fs::read(path).with_context(|| format!("{} could not be read", path.display()))
+}
+
+/// Refuses a folder that holds something which no build of ours wrote.
+fn may_write(out: &Path) -> Result<()> {
+    if out.is_file() {
+        bail!(
+            "{} is a file. Give --out the name of a folder.",
+            out.display()
+        );
+    }
+    let empty = std::fs::read_dir(out).map_or(true, |mut entries| entries.next().is_none());
+    if !empty && !out.join(MARKER).is_file() {
+        bail!(
+            "{} holds files that no build of this site wrote. Give --out an empty or a new folder, or empty that one.",
+            out.display()
+        );
+    }
+    Ok(())
+}
+
+/// Writes the files into `out` and removes what an earlier build left there.
+///
+/// # Errors
+/// A folder with other things in it, or one that can't be written.
+pub fn write(out: &Path, files: &[File]) -> Result<()> {
+    may_write(out)?;
+    let marker = out.join(MARKER);
+    let before = std::fs::read_to_string(&marker).unwrap_or_default();
+    let now: BTreeSet<&str> = files.iter().map(|file| file.path.as_str()).collect();
+    std::fs::create_dir_all(out).with_context(|| format!("{} could not be made", out.display()))?;
+    let mut listed: BTreeSet<&str> = before.lines().collect();
+    listed.extend(&now);
+    // Both lists stand in the marker while files change, so that a build that
+    // breaks half-way leaves nothing unaccounted for.
+    std::fs::write(&marker, lines(&listed))?;
+    for file in files {
+        let path = out.join(&file.path);
+        if let Some(folder) = path.parent() {
+            std::fs::create_dir_all(folder)?;
+        }
+        std::fs::write(&path, &file.bytes)
+            .with_context(|| format!("{} could not be written", path.display()))?;
+    }
+    for old in before.lines().filter(|old| !now.contains(old)) {
+        // Only names that a build can have written: never upwards, never absolute.
+        let inside = Path::new(old)
+            .components()
+            .all(|part| matches!(part, std::path::Component::Normal(_)));
+        if inside {
+            let _ = std::fs::remove_file(out.join(old));
+        }
+    }
+    std::fs::write(&marker, lines(&now))?;
+    Ok(())
+}
+
+fn lines(names: &BTreeSet<&str>) -> String {
+    names.iter().flat_map(|name| [name, "\n"]).collect()
+}

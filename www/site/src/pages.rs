@@ -1,0 +1,171 @@
+//! Renders the static pages from their files in `www/pages`.
+
+use crate::assets::{Assets, File};
+use crate::template::{Template, escape, fill};
+use crate::{markdown, sources};
+use anyhow::{Context, Result};
+use std::collections::BTreeMap;
+use std::path::Path;
+
+/// A page: its folder under the base, and its file in `www/pages`.
+struct Page {
+    folder: &'static str,
+    file: &'static str,
+}
+
+/// Every page that has the head and the foot.
+const PAGES: &[Page] = &[
+    Page {
+        folder: "",
+        file: "home.html",
+    },
+    Page {
+        folder: "method/",
+        file: "method.html",
+    },
+    Page {
+        folder: "sources/",
+        file: "sources.html",
+    },
+    Page {
+        folder: "embed/",
+        file: "embed.html",
+    },
+    Page {
+        folder: "offline/",
+        file: "offline.html",
+    },
+    Page {
+        folder: "changes/",
+        file: "changes.html",
+    },
+    Page {
+        folder: "accessibility/",
+        file: "accessibility.html",
+    },
+    Page {
+        folder: "privacy/",
+        file: "privacy.html",
+    },
+];
+
+/// The pages named in the head, in order.
+const NAV: &[(&str, &str)] = &[
+    ("", "Tree"),
+    ("method/", "Method"),
+    ("sources/", "Sources"),
+    ("embed/", "Put it on your site"),
+];
+
+/// Stands for the build's id until all bytes are known.
+pub const BUILD_MARK: &str = "@@build@@";
+
+/// Renders all pages for a site that will live under `base`.
+///
+/// # Errors
+/// A page file that can't be read or names something unknown, or a broken
+/// table of sources: with file and line.
+pub fn render(root: &Path, base: &str, assets: &Assets) -> Result<Vec<File>> {
+    let folder = root.join("www/pages");
+    let read = |name: &str| {
+        std::fs::read_to_string(folder.join(name))
+            .with_context(|| format!("www/pages/{name} could not be read"))
+    };
+    let mut common = common_values(root, base, assets)?;
+    let shell = read("shell.html")?;
+    let mut files = Vec::new();
+    let mut write = |path: String,
+                     name: &str,
+                     here: Option<&str>,
+                     common: &mut BTreeMap<&str, String>|
+     -> Result<()> {
+        let file = format!("www/pages/{name}");
+        let page = Template::read(&file, &read(name)?)?;
+        common.insert("title", escape(page.head("title")?));
+        common.insert("description", escape(page.head("description")?));
+        common.insert("nav", nav(base, here));
+        let body = page.body(common)?;
+        common.insert("body", body);
+        files.push(File::named(
+            &path,
+            fill("www/pages/shell.html", &shell, common)?,
+        ));
+        Ok(())
+    };
+    for page in PAGES {
+        write(
+            format!("{}index.html", page.folder),
+            page.file,
+            Some(page.folder),
+            &mut common,
+        )?;
+    }
+    write("404.html".to_owned(), "404.html", None, &mut common)?;
+    // The bare page for frames has neither head nor foot.
+    let bare = Template::read("www/pages/frame.html", &read("frame.html")?)?;
+    common.insert("title", escape(bare.head("title")?));
+    files.push(File::named(
+        "embed/tree-plan/index.html",
+        bare.body(&common)?,
+    ));
+    Ok(files)
+}
+
+/// What any page may name.
+fn common_values(
+    root: &Path,
+    base: &str,
+    assets: &Assets,
+) -> Result<BTreeMap<&'static str, String>> {
+    let address = |name: &str| Ok::<_, anyhow::Error>(format!("{base}{}", assets.path(name)?));
+    let mut values = BTreeMap::from([
+        ("base", base.to_owned()),
+        ("css", address("site.css")?),
+        ("page-js", address("page.js")?),
+        ("frame-js", address("frame.js")?),
+        ("element-js", address("element.js")?),
+        ("engine-js", address("engine.js")?),
+        ("engine-wasm", address("engine.wasm")?),
+        ("icon", address("icon.svg")?),
+        ("version", env!("CARGO_PKG_VERSION").to_owned()),
+        ("build", BUILD_MARK.to_owned()),
+        ("policy", POLICY.to_owned()),
+    ]);
+    let (count, rows) = match sources::table(root)? {
+        Some((count, rows)) => (count.to_string(), rows),
+        None => ("0".to_owned(), String::new()),
+    };
+    values.insert("source-count", count);
+    values.insert("source-rows", rows);
+    values.insert("changes", changes(root)?);
+    Ok(values)
+}
+
+/// The policy of our own pages: nothing but our own files, and WebAssembly.
+pub const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; \
+     img-src 'self'; connect-src 'self'; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'self'";
+
+fn nav(base: &str, here: Option<&str>) -> String {
+    NAV.iter()
+        .map(|(folder, name)| {
+            let current = if here == Some(*folder) {
+                " aria-current=\"page\""
+            } else {
+                ""
+            };
+            format!("<li><a href=\"{base}{folder}\"{current}>{name}</a></li>")
+        })
+        .collect()
+}
+
+/// The changes file as HTML.
+fn changes(root: &Path) -> Result<String> {
+    let path = root.join("content/changes.md");
+    if !path.is_file() {
+        return Ok("<p>No release yet: this is the first.</p>".to_owned());
+    }
+    let text = std::fs::read_to_string(&path).context("content/changes.md could not be read")?;
+    // Its title is the page's, which the page's own file states.
+    let rest = markdown::title_and_rest(&text).map_or(text.as_str(), |(_, rest)| rest);
+    Ok(markdown::render(rest))
+}

@@ -1,0 +1,126 @@
+//! Fills `{{name}}` in page files, and escapes text for HTML.
+
+use anyhow::{Result, bail};
+use std::collections::BTreeMap;
+
+/// A page file: what stands in its opening comment, and the rest.
+pub struct Template {
+    head: BTreeMap<String, String>,
+    body: String,
+    file: String,
+}
+
+impl Template {
+    /// Reads a page file's text. Its opening comment holds lines `key: value`.
+    ///
+    /// # Errors
+    /// When the comment is missing or one of its lines has no colon.
+    pub fn read(file: &str, text: &str) -> Result<Self> {
+        let Some((head, body)) = text
+            .strip_prefix("<!--\n")
+            .and_then(|rest| rest.split_once("-->\n"))
+        else {
+            bail!("{file}:1: a page begins with a comment of lines `key: value`");
+        };
+        let mut read = BTreeMap::new();
+        for (index, line) in head.lines().enumerate() {
+            let Some((key, value)) = line.split_once(':') else {
+                bail!("{file}:{}: `{line}` is not `key: value`", index + 2);
+            };
+            read.insert(key.trim().to_owned(), value.trim().to_owned());
+        }
+        Ok(Self {
+            head: read,
+            body: body.to_owned(),
+            file: file.to_owned(),
+        })
+    }
+
+    /// A value of the opening comment.
+    ///
+    /// # Errors
+    /// When it is not there.
+    pub fn head(&self, key: &str) -> Result<&str> {
+        match self.head.get(key) {
+            Some(value) => Ok(value),
+            None => bail!("{}: the opening comment has no `{key}`", self.file),
+        }
+    }
+
+    /// The page's own part with its placeholders filled.
+    ///
+    /// # Errors
+    /// As for [`fill`].
+    pub fn body(&self, values: &BTreeMap<&str, String>) -> Result<String> {
+        fill(&self.file, &self.body, values)
+    }
+}
+
+/// Replaces each `{{name}}` in `text` by its value. Values go in as they are:
+/// who makes them escapes them.
+///
+/// # Errors
+/// With `file` and line: a name without a value, or an opening without an end.
+pub fn fill(file: &str, text: &str, values: &BTreeMap<&str, String>) -> Result<String> {
+    let mut filled = String::with_capacity(text.len());
+    let mut rest = text;
+    while let Some(start) = rest.find("{{") {
+        let line = || {
+            text[..text.len() - rest.len() + start]
+                .lines()
+                .count()
+                .max(1)
+        };
+        let Some(length) = rest[start..].find("}}") else {
+            bail!("{file}:{}: `{{{{` without `}}}}`", line());
+        };
+        let name = rest[start + 2..start + length].trim();
+        let Some(value) = values.get(name) else {
+            bail!("{file}:{}: nothing is called {{{{{name}}}}}", line());
+        };
+        filled.push_str(&rest[..start]);
+        filled.push_str(value);
+        rest = &rest[start + length + 2..];
+    }
+    filled.push_str(rest);
+    Ok(filled)
+}
+
+/// Text as HTML, within an element or a quoted attribute.
+pub fn escape(text: &str) -> String {
+    let mut out = String::with_capacity(text.len());
+    for c in text.chars() {
+        match c {
+            '&' => out.push_str("&amp;"),
+            '<' => out.push_str("&lt;"),
+            '>' => out.push_str("&gt;"),
+            '"' => out.push_str("&quot;"),
+            '\'' => out.push_str("&#39;"),
+            c => out.push(c),
+        }
+    }
+    out
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn names_are_filled_and_unknown_ones_reported_with_their_line() {
+        let values = BTreeMap::from([("a", "1".to_owned()), ("b", "{{a}}".to_owned())]);
+        assert_eq!(fill("f", "x{{a}}y{{ b }}", &values).unwrap(), "x1y{{a}}");
+        let error = fill("f.html", "one\ntwo {{c}}", &values).unwrap_err();
+        assert_eq!(error.to_string(), "f.html:2: nothing is called {{c}}");
+        let error = fill("f.html", "{{a}}\n\n{{a", &values).unwrap_err();
+        assert!(error.to_string().starts_with("f.html:"), "{error}");
+    }
+
+    #[test]
+    fn what_people_wrote_can_not_become_markup() {
+        assert_eq!(
+            escape("<a href='x'>\"&\""),
+            "&lt;a href=&#39;x&#39;&gt;&quot;&amp;&quot;"
+        );
+    }
+}

@@ -1,0 +1,149 @@
+//! Compiles the element to WebAssembly and binds it, with no tool to install:
+//! cargo does the first, the binding library the second.
+
+use anyhow::{Context, Result, bail};
+use std::ffi::OsString;
+use std::path::Path;
+use std::process::Command;
+use wasm_bindgen_cli_support::Bindgen;
+
+const TARGET: &str = "wasm32-unknown-unknown";
+
+/// The module as the browser gets it.
+pub struct Module {
+    /// The JavaScript side, an ES module.
+    pub js: String,
+    /// Its TypeScript types.
+    pub types: String,
+    /// The WebAssembly.
+    pub wasm: Vec<u8>,
+}
+
+/// Compiles and binds, telling `say` what it is doing.
+///
+/// # Errors
+/// A missing compiler target that can't be installed, code or content that
+/// does not compile, a file that can't be read: each with what to do.
+pub fn module(root: &Path, target: &Path, say: &dyn Fn(&str)) -> Result<Module> {
+    ensure_target(root, say)?;
+    say("Compiling the calculator to WebAssembly ...");
+    // A folder of its own: the outer cargo may still hold the lock of the usual one.
+    let folder = target.join("web");
+    let status = cargo()
+        .current_dir(root)
+        .args(["rustc", "--package", "www-element", "--lib"])
+        .args(["--profile", "wasm", "--target", TARGET])
+        // The library is an rlib in its manifest, since a cdylib beside it
+        // spoils the link-time optimisation of both.
+        .args(["--crate-type", "cdylib"])
+        .arg("--target-dir")
+        .arg(&folder)
+        .env("CARGO_ENCODED_RUSTFLAGS", remapped_paths(root))
+        .env_remove("RUSTFLAGS")
+        .env_remove("CARGO_BUILD_TARGET")
+        .status()
+        .context(
+            "cargo could not be started. Install Rust from https://rustup.rs and run this again",
+        )?;
+    if !status.success() {
+        bail!(
+            "The calculator did not compile. The lines above say in which file and line; correct that and run this again."
+        );
+    }
+    let compiled = folder.join(TARGET).join("wasm/www_element.wasm");
+    say("Binding it for the browser ...");
+    let mut output = Bindgen::new()
+        .input_path(&compiled)
+        .web(true)?
+        .typescript(true)
+        .remove_name_section(true)
+        .remove_producers_section(true)
+        .omit_default_module_path(true)
+        .generate_output()
+        .with_context(|| format!("{} could not be bound", compiled.display()))?;
+    Ok(Module {
+        js: output.js().to_owned(),
+        types: output.ts().unwrap_or_default().to_owned(),
+        wasm: output.wasm_mut().emit_wasm(),
+    })
+}
+
+fn cargo() -> Command {
+    Command::new(std::env::var_os("CARGO").unwrap_or_else(|| OsString::from("cargo")))
+}
+
+/// Looks for the compiler's WebAssembly target and installs it if it can.
+/// rustup does that by itself on many machines, but not where its automatic
+/// installs are turned off, and the compiler's own message says little.
+fn ensure_target(root: &Path, say: &dyn Fn(&str)) -> Result<()> {
+    if has_target(root)? {
+        return Ok(());
+    }
+    say(&format!(
+        "The compiler has no {TARGET} yet. Running: rustup target add {TARGET}"
+    ));
+    let added = Command::new("rustup")
+        .current_dir(root)
+        .args(["target", "add", TARGET])
+        .status();
+    let why = match added {
+        Ok(status) if status.success() && has_target(root)? => return Ok(()),
+        Ok(_) => "rustup could not add it",
+        Err(_) => "rustup is not on this machine, so it could not be added",
+    };
+    bail!(
+        "Rust's {TARGET} target is missing and {why}.\n\
+         With rustup and a network, type this in the project's folder and run again:\n\n    \
+         rustup target add {TARGET}\n\n\
+         With Rust from a distribution, install its package for that target \
+         (Debian: libstd-rust-dev-wasm32; Fedora: rust-std-static-wasm32-unknown-unknown)."
+    )
+}
+
+fn has_target(root: &Path) -> Result<bool> {
+    let rustc = std::env::var_os("RUSTC").unwrap_or_else(|| OsString::from("rustc"));
+    let output = Command::new(rustc)
+        .current_dir(root)
+        .args(["--print", "target-libdir", "--target", TARGET])
+        .output()
+        .context(
+            "rustc could not be started. Install Rust from https://rustup.rs and run this again",
+        )?;
+    if !output.status.success() {
+        bail!(
+            "rustc failed: {}",
+            String::from_utf8_lossy(&output.stderr).trim()
+        );
+    }
+    Ok(Path::new(String::from_utf8_lossy(&output.stdout).trim()).is_dir())
+}
+
+/// Compiler flags that keep this machine's folders out of the module: the
+/// places of panics are strings in it, and the same source should give the
+/// same bytes, and so the same name, on every machine.
+fn remapped_paths(root: &Path) -> OsString {
+    let home = std::env::var_os("CARGO_HOME")
+        .map(std::path::PathBuf::from)
+        .or_else(|| {
+            std::env::var_os("HOME")
+                .or_else(|| std::env::var_os("USERPROFILE"))
+                .map(|home| Path::new(&home).join(".cargo"))
+        });
+    let mut flags = OsString::new();
+    let mut add = |from: &Path, to: &str| {
+        if !flags.is_empty() {
+            flags.push("\u{1f}");
+        }
+        flags.push("--remap-path-prefix=");
+        flags.push(from);
+        flags.push("=");
+        flags.push(to);
+    };
+    // One folder a registry; its name differs between machines too.
+    let registries = home.and_then(|home| std::fs::read_dir(home.join("registry/src")).ok());
+    for registry in registries.into_iter().flatten().flatten() {
+        add(&registry.path(), "crates");
+    }
+    add(root, "slipbark");
+    flags
+}
