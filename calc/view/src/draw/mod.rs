@@ -1,0 +1,61 @@
+//! The drawings: markup made from plain numbers and from words passed in.
+//!
+//! Every drawing takes millimetres, metres, minutes or days of the year, and a `…Labels` struct of
+//! words in one language; no word stands in the code. Readings arrive worded (`"14½ in"`), so
+//! fractions and decimal marks follow the language; only whole numbers of scales are written here.
+//! An empty label is left out. Nothing here decides: spans, zones and inside or outside are given.
+//!
+//! ```text
+//! mark::defs(out)                                       once a root: the hatch patterns
+//! mark::swatch(out, Swatch::Hatch)                      inline key symbol, class gm
+//! mark::brand(out)  mark::sun(out)                      page head
+//! tag::tag(out, TagKind::Do, &TagLabels)                the five tags, class tag
+//! trunk::trunk(out, &Trunk, &TrunkLabels)               section, tape, side view; one SVG, 372 wide
+//! reach::reach(out, &Reach, &ReachLabels)               wide and narrow
+//! year::year(out, &Year, &YearLabels)                   wide and narrow (two rows of six months)
+//! year::year_small(out, &Year, &YearLabels)             the form's tape, 280 wide
+//! year::visits(out, &[VisitYear], &VisitsLabels)        one row a year, wide and narrow
+//! form::size_tape(out, Option<mm>, &SizeLabels)         the form's tape, 280 wide
+//! form::distance_tape(out, &Distance, &DistanceLabels)  the form's tape, 280 wide
+//! range::range(out, &Range, &RangeLabels)               minutes or years, low to high
+//! range::shares(out, &[Share], &SharesLabels)           0 to 100 in 100, one bar a row
+//! ruler::foot(out, width_mm, inches, centimetres)       print: 1:1
+//! ruler::head(out)                                      the ruled line of page head and foot
+//! tree::stand(out)                                      the tree of the home page, decor
+//! ```
+//!
+//! Strokes do not scale (`vector-effect` in calc.css). Hatches are presentation attributes
+//! (`fill="url(#h)"`), since policies refuse style attributes; the ids live in [`mark::defs`].
+
+pub mod form;
+pub mod mark;
+pub mod number;
+mod pen;
+pub mod range;
+pub mod reach;
+pub mod ruler;
+pub mod tag;
+mod tape;
+pub mod tree;
+pub mod trunk;
+pub mod year;
+
+/// One reading worded in both systems: `"14½ in"` and `"37 cm"`.
+#[derive(Clone, Copy, Default)]
+pub struct Both<'a> {
+    /// US units.
+    pub us: &'a str,
+    /// Metric units.
+    pub metric: &'a str,
+}
+
+/// How well a range is known; the same marks as in every key.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Grade {
+    /// Measured: solid.
+    Measured,
+    /// Estimated or field practice: hatched.
+    Estimated,
+    /// Our own assumption: hatched inside a dashed edge.
+    Assumed,
+}

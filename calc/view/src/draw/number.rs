@@ -1,0 +1,70 @@
+//! Numbers in markup: at most one decimal, without the float formatter (bytes in the browser bundle).
+
+/// Appends `v` rounded half up to one decimal, a trailing `.0` left off, never `-0`.
+/// Values beyond ±9·10¹⁴ are clamped; not a number is a fault of the caller and is written as 0.
+pub fn push(into: &mut String, v: f64) {
+    debug_assert!(v.is_finite(), "a coordinate that is no number");
+    let tenths = (v * 10.0 + 0.5).clamp(-9e15, 9e15);
+    // The cast truncates towards zero, so step down below zero to floor.
+    let mut n = tenths as i64;
+    if (n as f64) > tenths {
+        n -= 1;
+    }
+    if n < 0 {
+        into.push('-');
+    }
+    let n = n.unsigned_abs();
+    whole(into, n / 10);
+    if !n.is_multiple_of(10) {
+        into.push('.');
+        into.push((b'0' + (n % 10) as u8) as char);
+    }
+}
+
+/// Appends the digits of a whole number.
+pub fn whole(into: &mut String, n: u64) {
+    if n > 9 {
+        whole(into, n / 10);
+    }
+    into.push((b'0' + (n % 10) as u8) as char);
+}
+
+/// [`push`] into a new string.
+#[must_use]
+pub fn num(v: f64) -> String {
+    let mut s = String::new();
+    push(&mut s, v);
+    s
+}
+
+#[cfg(test)]
+mod tests {
+    use super::num;
+
+    #[test]
+    fn numbers_are_short_and_rounded() {
+        for (v, want) in [
+            (0.0, "0"),
+            (-0.04, "0"),
+            (12.0, "12"),
+            (12.34, "12.3"),
+            (12.35, "12.4"),
+            (-0.25, "-0.2"),
+            (-7.55, "-7.5"),
+            (-12.0, "-12"),
+            (99.96, "100"),
+            (1234.5, "1234.5"),
+        ] {
+            assert_eq!(num(v), want, "{v}");
+        }
+    }
+
+    #[test]
+    fn the_text_read_back_is_within_half_a_tenth() {
+        for i in -5000..5000 {
+            let v = f64::from(i) * 0.0371;
+            let back: f64 = num(v).parse().unwrap();
+            assert!((back - v).abs() <= 0.0500001, "{v} {back}");
+        }
+    }
+}

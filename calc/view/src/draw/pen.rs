@@ -1,0 +1,202 @@
+//! Shapes and path data over a sink of markup.
+
+use super::number::{num, push};
+use crate::out::Out;
+
+/// Where text stands against its x.
+#[derive(Clone, Copy, PartialEq)]
+pub(super) enum At {
+    Start,
+    Middle,
+    End,
+}
+
+/// Path data.
+#[derive(Default)]
+pub(super) struct D(pub String);
+
+impl D {
+    /// One command with its numbers.
+    pub fn c(&mut self, command: char, numbers: &[f64]) -> &mut Self {
+        self.0.push(command);
+        for (i, n) in numbers.iter().enumerate() {
+            let before = self.0.len();
+            push(&mut self.0, *n);
+            // A minus separates two numbers by itself.
+            if i > 0 && self.0.as_bytes()[before] != b'-' {
+                self.0.insert(before, ' ');
+            }
+        }
+        self
+    }
+    /// A straight line between two points.
+    pub fn line(&mut self, x0: f64, y0: f64, x1: f64, y1: f64) -> &mut Self {
+        self.c('M', &[x0, y0]).c('L', &[x1, y1])
+    }
+}
+
+/// Writes SVG elements.
+pub(super) struct Pen<'o> {
+    pub out: &'o mut dyn Out,
+}
+
+impl Pen<'_> {
+    /// Opens a drawing: an image with a name for those who do not see it.
+    pub fn svg(&mut self, class: &str, w: f64, h: f64, aria: &str) {
+        let mut view = D("0 0".into());
+        view.c(' ', &[w, h]);
+        self.out.open("svg");
+        self.out.attr("class", class);
+        self.out.attr("viewBox", &view.0);
+        if aria.is_empty() {
+            self.out.attr("aria-hidden", "true");
+        } else {
+            self.out.attr("role", "img");
+            self.out.attr("aria-label", aria);
+        }
+    }
+    pub fn end(&mut self) {
+        self.out.close();
+    }
+    fn class(&mut self, class: &str) {
+        if !class.is_empty() {
+            self.out.attr("class", class);
+        }
+    }
+    fn at(&mut self, key: &'static str, v: f64) {
+        self.out.attr(key, &num(v));
+    }
+    pub fn path(&mut self, class: &str, d: &str) {
+        if d.is_empty() {
+            return;
+        }
+        self.out.open("path");
+        self.class(class);
+        self.out.attr("d", d);
+        self.end();
+    }
+    /// A path filled with a pattern of [`super::mark::defs`].
+    pub fn hatched(&mut self, class: &str, d: &str, pattern: &str) {
+        self.out.open("path");
+        self.class(class);
+        self.out.attr("d", d);
+        self.out.attr("fill", pattern);
+        self.end();
+    }
+    pub fn line(&mut self, class: &str, x0: f64, y0: f64, x1: f64, y1: f64) {
+        self.path(class, &D::default().line(x0, y0, x1, y1).0);
+    }
+    /// A rectangle; `fill` names a pattern or is empty.
+    pub fn rect(&mut self, class: &str, b: [f64; 4], fill: &str) {
+        self.out.open("rect");
+        self.class(class);
+        for (key, v) in ["x", "y", "width", "height"].into_iter().zip(b) {
+            self.at(key, v);
+        }
+        if !fill.is_empty() {
+            self.out.attr("fill", fill);
+        }
+        self.end();
+    }
+    pub fn circle(&mut self, class: &str, x: f64, y: f64, r: f64) {
+        self.out.open("circle");
+        self.class(class);
+        self.at("cx", x);
+        self.at("cy", y);
+        self.at("r", r);
+        self.end();
+    }
+    /// Text on a baseline; an empty text draws nothing.
+    pub fn text(&mut self, x: f64, y: f64, size: f64, class: &str, at: At, text: &str) {
+        if text.is_empty() {
+            return;
+        }
+        self.out.open("text");
+        self.class(class);
+        self.at("x", x);
+        self.at("y", y);
+        self.at("font-size", size);
+        match at {
+            At::Start => {}
+            At::Middle => self.out.attr("text-anchor", "middle"),
+            At::End => self.out.attr("text-anchor", "end"),
+        }
+        self.out.text(text);
+        self.end();
+    }
+    /// Bold text on a paper plate with an edge, centred on (`x`, `y`); says whether it fitted in `room`.
+    pub fn plate(&mut self, x: f64, y: f64, size: f64, room: f64, text: &str) -> bool {
+        let w = width(text, size, true) + 14.0;
+        if text.is_empty() || w > room {
+            return false;
+        }
+        let h = size * 1.45;
+        self.rect("s fp", [x - w / 2.0, y - h / 2.0, w, h], "");
+        self.text(x, y + size * 0.35, size, "tb plate", At::Middle, text);
+        true
+    }
+    /// A number in a circle: a visit or a target.
+    pub fn pin(&mut self, x: f64, y: f64, n: u8) {
+        self.circle("s fp", x, y, 11.0);
+        let mut s = String::new();
+        super::number::whole(&mut s, u64::from(n));
+        self.text(x, y + 5.0, 14.0, "tb", At::Middle, &s);
+    }
+    /// An arrow head of a dimension, its point at (`x`, `y`), pointing up (`-1`) or down (`1`).
+    fn head(d: &mut D, x: f64, y: f64, way: f64) {
+        d.c('M', &[x, y])
+            .c('l', &[-4.5, -11.0 * way])
+            .c('h', &[9.0])
+            .c('Z', &[]);
+    }
+    /// A dimension line from `y0` down to `y1` with end bars; heads only where they fit.
+    pub fn dimension(&mut self, x: f64, y0: f64, y1: f64) {
+        let mut d = D::default();
+        d.c('M', &[x, y0]).c('V', &[y1]);
+        for y in [y0, y1] {
+            d.c('M', &[x - 7.0, y]).c('H', &[x + 7.0]);
+        }
+        self.path("s", &d.0);
+        if y1 - y0 > 26.0 {
+            let mut heads = D::default();
+            Self::head(&mut heads, x, y0 + 1.0, -1.0);
+            Self::head(&mut heads, x, y1 - 1.0, 1.0);
+            self.path("fi", &heads.0);
+        }
+    }
+}
+
+/// A full circle as path data, so that it can bound an area with another.
+pub(super) fn ring(d: &mut D, x: f64, y: f64, r: f64) {
+    d.c('M', &[x - r, y]);
+    for way in [2.0, -2.0] {
+        d.c('a', &[r, r, 0.0, 0.0, 1.0, way * r, 0.0]);
+    }
+    d.c('Z', &[]);
+}
+
+/// About how wide text will be, in the unit of `size`. The typeface is the reader's own, so this errs
+/// on the wide side; it decides what fits, never where a line ends.
+pub(super) fn width(text: &str, size: f64, bold: bool) -> f64 {
+    let em: f64 = text
+        .chars()
+        .map(|c| match c {
+            'i' | 'j' | 'l' | 't' | 'f' | 'I' | ' ' | '.' | ',' | ':' | '\'' | '’' => 0.34,
+            'r' | 's' | '-' => 0.48,
+            'm' | 'w' | 'M' | 'W' | '%' | '½' | '¼' | '¾' => 0.92,
+            'A'..='Z' => 0.68,
+            _ => 0.58,
+        })
+        .sum();
+    em * size * if bold { 1.07 } else { 1.0 }
+}
+
+/// A text parted at the space nearest its middle, if it has one.
+pub(super) fn halves(text: &str) -> Option<(&str, &str)> {
+    let middle = text.len() / 2;
+    let at = text
+        .match_indices(' ')
+        .map(|(i, _)| i)
+        .min_by_key(|i| i.abs_diff(middle))?;
+    Some((&text[..at], &text[at + 1..]))
+}

@@ -1,0 +1,428 @@
+//! The ground a tree can reach: side view above the tape, plan below it, one scale.
+
+use super::pen::{At, D, Pen, halves, width};
+use super::tag::octagon;
+use super::tape::{Scale, TENS, Tape};
+use super::tree::{Habit, person, tree};
+use crate::out::Out;
+
+/// Heights and distances, metres.
+#[derive(Clone, Copy, Debug)]
+pub struct Reach<'a> {
+    /// The height the answer used: the arc and the first edge.
+    pub height_used_m: f64,
+    /// The height estimated or measured: the tree is drawn this tall.
+    pub height_estimate_m: f64,
+    /// End of the ground it can throw wood on: 1.5 heights, or 2 downhill.
+    pub zone_m: f64,
+    /// Where people must be out to while working; none in an answer that stops.
+    pub people_out_m: Option<f64>,
+    /// Things it could hit.
+    pub targets: &'a [Target<'a>],
+    /// How the tree is drawn.
+    pub habit: Habit,
+}
+
+/// A thing it could hit. Its direction is not known, so the plan shows a ring.
+#[derive(Clone, Copy, Debug)]
+pub struct Target<'a> {
+    /// From the middle of the trunk, metres.
+    pub distance_m: f64,
+    /// Whether it stops the answer: drawn as an octagon.
+    pub inside: bool,
+    /// What it is and how far: `"path, 100 ft"`.
+    pub label: &'a str,
+}
+
+/// Words of the reach drawing.
+#[derive(Clone, Copy, Default)]
+pub struct ReachLabels<'a> {
+    /// What the picture says, for those who do not see it.
+    pub aria: &'a str,
+    /// At the arc, wide drawing: `"60 ft (18 m), the height used"`.
+    pub height: &'a str,
+    /// At the arc, narrow drawing: `"60 ft used"`.
+    pub height_short: &'a str,
+    /// Names of the scales.
+    pub foot: &'a str,
+    /// Metres.
+    pub metre: &'a str,
+    /// In the first zone.
+    pub can_land: &'a str,
+    /// In the second.
+    pub can_throw: &'a str,
+    /// Beyond it.
+    pub people_out: &'a str,
+    /// Under the plan: `"1 height"`, `"1½ heights"`, `"2 heights"`; the second names the zone's end.
+    pub heights: [&'a str; 3],
+}
+
+/// A person drawn for scale, metres.
+pub const PERSON_M: f64 = 1.7;
+/// A target beyond so many heights is named at the torn end instead of stretching the drawing.
+const FARTHEST: f64 = 3.0;
+
+struct Look {
+    w: f64,
+    top: f64,
+    /// Text and scale sizes.
+    font: f64,
+    small: f64,
+    wide: bool,
+}
+
+/// A flag over the tape: a label, or a number with a label.
+struct Flag {
+    x: f64,
+    /// Left and right of what is drawn.
+    from: f64,
+    to: f64,
+    row: usize,
+    at: At,
+    named: bool,
+}
+
+impl Reach<'_> {
+    /// Metres left and right of the trunk that are drawn.
+    fn span(&self) -> [f64; 2] {
+        let h = self.height_used_m.max(1.0);
+        let mut right = (self.zone_m * 1.12).max(self.people_out_m.unwrap_or(0.0) * 1.07);
+        for t in self.targets {
+            if t.distance_m <= FARTHEST * h {
+                right = right.max(t.distance_m * 1.07);
+            }
+        }
+        [0.37 * h.max(self.height_estimate_m), right]
+    }
+
+    /// Pixels a metre in a drawing `w` wide: one number for tape, plan, elevation and person.
+    #[must_use]
+    pub fn scale(&self, w: f64) -> f64 {
+        let [left, right] = self.span();
+        (w - 6.0) / (left + right)
+    }
+}
+
+/// Draws the wide and the narrow figure.
+pub fn reach(out: &mut dyn Out, r: &Reach<'_>, l: &ReachLabels<'_>) {
+    let wide = Look {
+        w: 720.0,
+        top: 34.0,
+        font: 16.0,
+        small: 15.0,
+        wide: true,
+    };
+    let narrow = Look {
+        w: 280.0,
+        top: 38.0,
+        font: 14.0,
+        small: 13.0,
+        wide: false,
+    };
+    let mut pen = Pen { out };
+    for look in [wide, narrow] {
+        figure(&mut pen, r, l, &look);
+    }
+}
+
+fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &Look) {
+    let px = r.scale(look.w);
+    let x0 = r.span()[0] * px;
+    let high = r.height_used_m * px;
+    let person_px = PERSON_M * px;
+    let person_row = person_px.max(4.0) + 8.0;
+    let at = |m: f64| x0 + m * px;
+    let x1 = look.w - 6.0;
+    let (flags, rows) = flags(r, look, &at, x1);
+    // A low tree under many flags: the sky is made high enough for them.
+    let sky = high.max(person_row + rows as f64 * 24.0 - 8.0);
+    let ground = look.top + sky;
+    let tape = Tape {
+        x0,
+        x1,
+        top: ground,
+        bottom: ground + 56.0,
+    };
+    let plan_h = (high * if look.wide { 0.667 } else { 0.75 }).max(60.0);
+    let plan = tape.bottom + plan_h;
+    let class = if look.wide { "d wide" } else { "d narrow" };
+    pen.svg(
+        class,
+        look.w,
+        plan + if look.wide { 30.0 } else { 10.0 },
+        l.aria,
+    );
+
+    // Side view: the arc from the top of the height used, the tree at the estimate.
+    let tip = ground - high;
+    let mut d = D::default();
+    d.c('M', &[x0, tip]).c(
+        'A',
+        &[high, high, 0.0, 0.0, 1.0, at(r.height_used_m), ground],
+    );
+    pen.path("dash", &d.0);
+    let dim = if look.wide { 12.0 } else { 8.0 };
+    pen.line("s", dim - 7.0, tip, x0 + 10.0, tip);
+    pen.line("s", dim - 7.0, ground, x0, ground);
+    pen.dimension(dim, tip, ground);
+    tree(pen, x0, ground, r.height_estimate_m * px, r.habit);
+    let text = if look.wide { l.height } else { l.height_short };
+    pen.text(x0 + 12.0, tip - 7.0, look.small, "", At::Start, text);
+
+    plan_view(pen, r, l, look, [x0, px, tape.bottom, plan_h]);
+
+    tape.edges(pen, false, true);
+    pen.line("s3", x0, ground, x0, tape.bottom);
+    let drawn: Vec<f64> = r
+        .targets
+        .iter()
+        .map(|t| at(t.distance_m))
+        .filter(|x| *x < x1 - 2.0)
+        .collect();
+    let mut avoid = drawn.clone();
+    avoid.push(x0 + 18.0);
+    for (unit, way, y, name) in [
+        (0.3048, 1.0, ground + 27.0, l.foot),
+        (1.0, -1.0, ground + 42.0, l.metre),
+    ] {
+        let scale = Scale {
+            px: px * unit,
+            steps: &TENS,
+            least: if look.wide { [14.0, 62.0] } else { [9.0, 46.0] },
+            ticks: [8.0, 8.0, 13.0],
+            way,
+            y,
+            font: look.small,
+        };
+        tape.scale(pen, &scale, &avoid);
+        pen.text(x0 + 9.0, y, look.small, "mut", At::Start, name);
+    }
+    pen.circle("fi", x0, tape.bottom, if look.wide { 7.0 } else { 5.0 });
+    for x in &drawn {
+        tape.notch(pen, *x, 8.0, 14.0, tape.bottom);
+    }
+    for (t, x) in r
+        .targets
+        .iter()
+        .map(|t| (t, at(t.distance_m)))
+        .filter(|(_, x)| *x < x1 - 2.0)
+    {
+        if t.inside {
+            pen.path("fstop s", &octagon(x, tape.bottom, 12.0));
+        } else {
+            pen.circle("fi", x, tape.bottom, 5.0);
+        }
+    }
+    let stands = match r.targets {
+        [one] if at(one.distance_m) < x1 - 8.0 => one.distance_m,
+        _ => r.people_out_m.unwrap_or(r.zone_m),
+    };
+    person(pen, at(stands), ground - 1.0, person_px);
+    let numbered = r.targets.len() > 1;
+    for (i, f) in flags.iter().enumerate() {
+        let Some(f) = f else { continue };
+        let y = ground - person_row - f.row as f64 * 24.0;
+        if numbered && f.x < x1 {
+            pen.line("s", f.x, y, f.x, ground);
+        }
+        if f.named {
+            let x = match f.at {
+                At::Start => f.from + if numbered { 27.0 } else { 0.0 },
+                At::Middle => f.x,
+                At::End => f.to - if numbered { 27.0 } else { 0.0 },
+            };
+            pen.text(
+                x,
+                y + if numbered { 0.0 } else { -2.0 },
+                look.font,
+                "tb halo",
+                f.at,
+                r.targets[i].label,
+            );
+        }
+        if numbered {
+            pen.pin(f.x, y - 5.0, i as u8 + 1);
+        }
+        if f.x >= x1 {
+            // Beyond the torn end: an arrow, no place.
+            let mut d = D::default();
+            d.c('M', &[look.w - 4.0, y + 14.0])
+                .c('l', &[-10.0, -4.5])
+                .c('v', &[9.0])
+                .c('Z', &[]);
+            pen.path("fi", &d.0);
+        }
+    }
+    pen.end();
+}
+
+/// The ground from above.
+fn plan_view(
+    pen: &mut Pen<'_>,
+    r: &Reach<'_>,
+    l: &ReachLabels<'_>,
+    look: &Look,
+    [x0, px, top, h]: [f64; 4],
+) {
+    let used = r.height_used_m * px;
+    let zone = r.zone_m * px;
+    let half = |d: &mut D, radius: f64| {
+        d.c('M', &[x0 - radius, 0.0])
+            .c('A', &[radius, radius, 0.0, 0.0, 0.0, x0 + radius, 0.0]);
+    };
+    // A nested svg clips what runs out of it; no id is needed.
+    pen.out.open("svg");
+    pen.out.attr("class", "clip");
+    for (key, v) in [("y", top), ("width", look.w), ("height", h)] {
+        pen.out.attr(key, &super::number::num(v));
+    }
+    let mut d = D::default();
+    half(&mut d, zone);
+    d.c('L', &[x0 + used, 0.0])
+        .c('A', &[used, used, 0.0, 0.0, 1.0, x0 - used, 0.0])
+        .c('Z', &[]);
+    pen.hatched("", &d.0, "url(#hw)");
+    let mut d = D::default();
+    half(&mut d, used);
+    d.c('Z', &[]);
+    pen.hatched("", &d.0, if look.wide { "url(#hp)" } else { "url(#h)" });
+    let mut d = D::default();
+    half(&mut d, used);
+    half(&mut d, zone);
+    pen.path("s", &d.0);
+    if let Some(out_to) = r.people_out_m.filter(|m| *m > r.zone_m * 1.01) {
+        let mut d = D::default();
+        half(&mut d, out_to * px);
+        pen.path("dash", &d.0);
+    }
+    for t in r.targets {
+        if x0 + t.distance_m * px < look.w - 8.0 {
+            let mut d = D::default();
+            half(&mut d, t.distance_m * px);
+            pen.path("dot", &d.0);
+        }
+    }
+    pen.end();
+    let mut d = D::default();
+    let step = if look.wide { 18.0 } else { 20.0 };
+    d.c('M', &[0.0, top + h])
+        .c('q', &[step / 2.0, -5.0, step, 0.0]);
+    for _ in 1..(look.w / step) as u32 {
+        d.c('t', &[step, 0.0]);
+    }
+    pen.path("s", &d.0);
+    if !look.wide {
+        return;
+    }
+    let beyond = r
+        .people_out_m
+        .filter(|m| *m > r.zone_m * 1.01)
+        .map_or(zone, |m| m * px);
+    // Each plate stands between its two arcs at its own depth.
+    for (from, to, depth, text) in [
+        (0.0, used, 0.55, l.can_land),
+        (used, zone, 0.32, l.can_throw),
+        (zone, beyond, 0.72, l.people_out),
+    ] {
+        let y = h * depth;
+        let cross = |radius: f64| libm::sqrt((radius * radius - y * y).max(0.0));
+        let (a, b) = (cross(from), cross(to));
+        let (mid, room) = (x0 + (a + b) / 2.0, b - a + 24.0);
+        if b - a > 30.0
+            && !pen.plate(mid, top + y, 15.0, room, text)
+            && let Some((first, rest)) = halves(text)
+            && width(first, 15.0, true).max(width(rest, 15.0, true)) + 14.0 < room
+        {
+            pen.plate(mid, top + y - 11.0, 15.0, room, first);
+            pen.plate(mid, top + y + 11.0, 15.0, room, rest);
+        }
+    }
+    let mut last = 0.0;
+    for (radius, text) in [
+        (used, l.heights[0]),
+        (zone, l.heights[1]),
+        (beyond, l.heights[2]),
+    ] {
+        let x = x0 + libm::sqrt((radius * radius - h * h).max(0.0));
+        let w = width(text, 15.0, false) / 2.0;
+        if x - w > last && x + w <= look.w {
+            pen.text(x, top + h + 21.0, 15.0, "", At::Middle, text);
+            last = x + w + 8.0;
+        }
+    }
+}
+
+/// Places a flag for each target, farthest first, in the lowest row where neither labels nor their
+/// lines cross; a label that fits nowhere is dropped and its number stays. Also the number of rows used.
+fn flags(
+    r: &Reach<'_>,
+    look: &Look,
+    at: &dyn Fn(f64) -> f64,
+    x1: f64,
+) -> (Vec<Option<Flag>>, usize) {
+    let numbered = r.targets.len() > 1;
+    let most = if look.wide { 8 } else { 4 };
+    let mut order: Vec<usize> = (0..r.targets.len()).collect();
+    order.sort_by(|a, b| {
+        r.targets[*b]
+            .distance_m
+            .total_cmp(&r.targets[*a].distance_m)
+    });
+    let mut flags: Vec<Option<Flag>> = (0..r.targets.len()).map(|_| None).collect();
+    let mut rows = 0;
+    for i in order {
+        let t = &r.targets[i];
+        let far = at(t.distance_m) >= x1 - 2.0;
+        // A far one hangs at the edge, left of the arrow.
+        let x = if far {
+            x1 + if numbered { -14.0 } else { 0.0 }
+        } else {
+            at(t.distance_m)
+        };
+        let w = width(t.label, look.font, true);
+        let mut found = None;
+        'named: for named in [true, false] {
+            for row in 0..most {
+                let sides: &[At] = if !numbered && !far {
+                    &[At::Middle, At::Start, At::End]
+                } else {
+                    &[At::Start, At::End]
+                };
+                for side in sides {
+                    let text = if named { w } else { 0.0 };
+                    let (from, to) = match (side, numbered) {
+                        (At::Middle, _) => (x - w / 2.0, x + w / 2.0),
+                        (At::Start, true) => (x - 12.0, x + 16.0 + text),
+                        (At::End, true) => (x - 16.0 - text, x + 12.0),
+                        (At::Start, false) => (x - 4.0, x + w),
+                        (At::End, false) => (x - w - 8.0, x),
+                    };
+                    let mut ok = from >= 0.0 && to <= look.w;
+                    for f in flags.iter().flatten() {
+                        let touch = row == f.row && from < f.to + 4.0 && f.from - 4.0 < to;
+                        let line_through_me = f.row > row && f.x > from - 3.0 && f.x < to + 3.0;
+                        let line_through_it = row > f.row && x > f.from - 3.0 && x < f.to + 3.0;
+                        ok &= !(touch || (numbered && (line_through_me || line_through_it)));
+                    }
+                    if ok {
+                        let x = if far { x1 } else { x };
+                        found = Some(Flag {
+                            x,
+                            from,
+                            to,
+                            row,
+                            at: *side,
+                            named,
+                        });
+                        break 'named;
+                    }
+                }
+            }
+        }
+        if let Some(f) = &found {
+            rows = rows.max(f.row + 1);
+        }
+        flags[i] = found;
+    }
+    (flags, rows)
+}

@@ -1,0 +1,144 @@
+//! The measuring tape: the one grammar of all drawings (hook, notch, ticks, torn end).
+
+use super::pen::{At, D, Pen, width};
+
+/// A horizontal tape: zero at `x0`, drawn to `x1`, edges at `top` and `bottom`.
+pub(super) struct Tape {
+    pub x0: f64,
+    pub x1: f64,
+    pub top: f64,
+    pub bottom: f64,
+}
+
+/// What one side of a tape is divided into.
+pub(super) struct Scale<'a> {
+    /// Pixels a unit.
+    pub px: f64,
+    /// `[small, middle, labelled]` steps in the unit, finest first; middle and labelled are whole multiples of small.
+    pub steps: &'a [[f64; 3]],
+    /// Fewest pixels between small and between labelled ticks.
+    pub least: [f64; 2],
+    /// Lengths of the three ticks.
+    pub ticks: [f64; 3],
+    /// From the upper edge (1) or the lower one (-1).
+    pub way: f64,
+    /// Baseline and size of the numbers.
+    pub y: f64,
+    pub font: f64,
+}
+
+/// Inches: the unit is one inch.
+pub(super) const INCH: [[f64; 3]; 6] = [
+    [0.25, 0.5, 1.0],
+    [0.5, 1.0, 2.0],
+    [0.5, 1.0, 4.0],
+    [1.0, 4.0, 8.0],
+    [2.0, 4.0, 12.0],
+    [5.0, 10.0, 20.0],
+];
+/// Tens: centimetres, metres, feet, minutes, years.
+pub(super) const TENS: [[f64; 3]; 15] = [
+    [0.5, 1.0, 1.0],
+    [0.5, 1.0, 2.0],
+    [1.0, 5.0, 5.0],
+    [1.0, 5.0, 10.0],
+    [2.0, 10.0, 10.0],
+    [5.0, 10.0, 10.0],
+    [5.0, 10.0, 20.0],
+    [10.0, 20.0, 20.0],
+    [10.0, 50.0, 50.0],
+    [20.0, 100.0, 100.0],
+    [50.0, 100.0, 100.0],
+    [50.0, 100.0, 200.0],
+    [100.0, 500.0, 500.0],
+    [200.0, 1000.0, 1000.0],
+    [500.0, 1000.0, 2000.0],
+];
+
+impl Tape {
+    /// Both long edges, the hook at zero, and an end: torn where the tape goes on.
+    pub fn edges(&self, pen: &mut Pen<'_>, hook: bool, torn: bool) {
+        let Self {
+            x0,
+            x1,
+            top,
+            bottom,
+        } = *self;
+        let mut d = D::default();
+        d.c('M', &[x0, top]).c('H', &[x1]);
+        d.c('M', &[x0, bottom]).c('H', &[x1]).c('M', &[x1, top]);
+        if torn {
+            let q = (bottom - top) / 4.0;
+            for dx in [-5.0, 8.0, -8.0, 5.0] {
+                d.c('l', &[dx, q]);
+            }
+        } else {
+            d.c('V', &[bottom]);
+        }
+        pen.path("s", &d.0);
+        if hook {
+            let mut d = D::default();
+            d.c('M', &[x0, top - 5.0])
+                .c('V', &[bottom + 9.0])
+                .c('H', &[x0 + 7.0]);
+            pen.path("s3", &d.0);
+        }
+    }
+
+    /// Ticks and numbers of one side. Numbers whose middle lies within their own width of an x in
+    /// `avoid` are left out, never shrunk.
+    pub fn scale(&self, pen: &mut Pen<'_>, s: &Scale<'_>, avoid: &[f64]) {
+        let fits = |t: &&[f64; 3]| t[0] * s.px >= s.least[0] && t[2] * s.px >= s.least[1];
+        let [small, middle, labelled] = *s
+            .steps
+            .iter()
+            .find(fits)
+            .unwrap_or(&s.steps[s.steps.len() - 1]);
+        let whole = |of: f64| (of / small + 0.5) as u64;
+        let (every_middle, every_label) = (whole(middle), whole(labelled));
+        let edge = if s.way > 0.0 { self.top } else { self.bottom };
+        let mut d = D::default();
+        let mut i = 1;
+        loop {
+            let value = i as f64 * small;
+            let x = self.x0 + value * s.px;
+            if x > self.x1 - 3.0 {
+                break;
+            }
+            let kind = if i % every_label == 0 {
+                2
+            } else {
+                usize::from(i % every_middle == 0)
+            };
+            d.c('M', &[x, edge]).c('v', &[s.way * s.ticks[kind]]);
+            if kind == 2 {
+                let text = super::number::num(value);
+                let half = width(&text, s.font, false) / 2.0 + 4.0;
+                if x + half < self.x1 && avoid.iter().all(|a| (a - x).abs() > half) {
+                    pen.text(x, s.y, s.font, "", At::Middle, &text);
+                }
+            }
+            i += 1;
+        }
+        pen.path("s", &d.0);
+    }
+
+    /// A reading: a notch cut into the upper edge, with a thin line down to `to`.
+    pub fn notch(&self, pen: &mut Pen<'_>, x: f64, half: f64, depth: f64, to: f64) {
+        let mut v = |class: &str, y: f64, end: char| {
+            let mut d = D::default();
+            d.c('M', &[x - half, y])
+                .c('L', &[x, self.top + depth])
+                .c('L', &[x + half, y]);
+            if end == 'Z' {
+                d.c('Z', &[]);
+            }
+            pen.path(class, &d.0);
+        };
+        v("fp", self.top - 1.5, 'Z');
+        v("s", self.top, ' ');
+        if to > self.top + depth {
+            pen.line("s", x, self.top + depth, x, to);
+        }
+    }
+}

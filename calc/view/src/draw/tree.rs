@@ -1,0 +1,186 @@
+//! Trees as decor: a bare hardwood and a conifer, grown by a rule, the same every time.
+
+use super::pen::{D, Pen};
+use crate::out::Out;
+
+/// How a tree is drawn.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Habit {
+    /// A bare crown of limbs.
+    Hardwood,
+    /// One stem to the top with drooping tiers.
+    Conifer,
+}
+
+/// A small repeatable sequence, so that twigs do not all look alike.
+struct Wobble(u32);
+
+impl Wobble {
+    /// The next number from -1 to 1.
+    fn next(&mut self) -> f64 {
+        self.0 = self.0.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
+        f64::from(self.0 >> 8) / 8_388_608.0 - 1.0
+    }
+}
+
+/// A direction turned by an angle given as the tangent of its half, so no sine is needed.
+fn turn([x, y]: [f64; 2], half_tan: f64) -> [f64; 2] {
+    let n = 1.0 + half_tan * half_tan;
+    let (cos, sin) = ((1.0 - half_tan * half_tan) / n, 2.0 * half_tan / n);
+    [x * cos - y * sin, x * sin + y * cos]
+}
+
+struct Crown {
+    /// One path a thickness.
+    levels: [D; 3],
+    wobble: Wobble,
+    /// Nothing grows above this y.
+    top: f64,
+    deepest: usize,
+}
+
+impl Crown {
+    fn limb(&mut self, [x, y]: [f64; 2], way: [f64; 2], length: f64, level: usize) {
+        let bent = turn(way, self.wobble.next() * 0.08);
+        let end = [x + bent[0] * length, (y + bent[1] * length).max(self.top)];
+        let mid = [
+            x + way[0] * length * 0.55,
+            (y + way[1] * length * 0.55).max(self.top),
+        ];
+        self.levels[level]
+            .c('M', &[x, y])
+            .c('Q', &[mid[0], mid[1], end[0], end[1]]);
+        if level == self.deepest {
+            return;
+        }
+        let side = if self.wobble.next() > 0.0 { 0.3 } else { -0.3 };
+        for (from, half_tan, share) in [(end, 0.2, 0.66), (end, -0.2, 0.62), (mid, side, 0.6)] {
+            let spread = half_tan * (1.0 + 0.45 * self.wobble.next());
+            // Twigs turn up towards the light a little.
+            let mut next = turn(bent, spread);
+            next[1] -= 0.18;
+            let n = libm::sqrt(next[0] * next[0] + next[1] * next[1]);
+            self.limb(from, [next[0] / n, next[1] / n], length * share, level + 1);
+        }
+    }
+}
+
+/// A tree standing at (`x`, `y`), `height` pixels tall; small ones get fewer twigs.
+pub(super) fn tree(pen: &mut Pen<'_>, x: f64, y: f64, height: f64, habit: Habit) {
+    let h = height;
+    let at = |share: f64| y - share * h;
+    let mut crown = Crown {
+        levels: Default::default(),
+        wobble: Wobble(7),
+        top: at(1.0),
+        deepest: if h > 130.0 { 2 } else { 1 },
+    };
+    // The stem: flared at the foot, tapering to the top of its clear part.
+    let (fork, foot) = match habit {
+        Habit::Hardwood => (0.66, 0.022),
+        Habit::Conifer => (0.97, 0.016),
+    };
+    let mut stem = D::default();
+    stem.c('M', &[x - 2.0 * foot * h, y]);
+    stem.c('Q', &[x - foot * h, at(0.02), x - foot * h, at(0.1)]);
+    stem.c('L', &[x - 0.004 * h, at(fork)]).c('h', &[0.008 * h]);
+    stem.c('L', &[x + foot * h, at(0.1)]);
+    stem.c('Q', &[x + foot * h, at(0.02), x + 2.0 * foot * h, y])
+        .c('Z', &[]);
+    pen.path("fi", &stem.0);
+    match habit {
+        Habit::Hardwood => {
+            for i in 0..9_i32 {
+                let rise = f64::from(i) / 8.0;
+                let side = if i % 2 == 0 { 1.0 } else { -1.0 };
+                let lean = side * (0.42 - 0.26 * rise + 0.05 * crown.wobble.next());
+                let length = h * (0.19 - 0.05 * rise);
+                crown.limb(
+                    [x, at(0.25 + 0.41 * rise)],
+                    turn([0.0, -1.0], lean),
+                    length,
+                    0,
+                );
+            }
+            crown.limb([x, at(fork)], [0.0, -1.0], h * 0.16, 0);
+        }
+        Habit::Conifer => {
+            let tiers = if h > 130.0 { 22 } else { 11 };
+            for i in 0..tiers {
+                let rise = f64::from(i) / f64::from(tiers);
+                let from = 0.12 + 0.84 * rise;
+                let reach = h * (0.2 * (1.0 - rise) + 0.015) * (1.0 + 0.12 * crown.wobble.next());
+                for side in [1.0, -1.0] {
+                    let tip = [x + side * reach, at(from - 0.05 * (1.0 - rise))];
+                    crown.levels[1].c('M', &[x, at(from)]).c(
+                        'Q',
+                        &[x + side * reach * 0.5, at(from + 0.01), tip[0], tip[1]],
+                    );
+                    crown.levels[2]
+                        .c('M', &[x + side * reach * 0.55, at(from - 0.005)])
+                        .c(
+                            'L',
+                            &[x + side * reach * 0.85, at(from - 0.07 * (1.0 - rise))],
+                        );
+                }
+            }
+        }
+    }
+    for (level, weight) in crown.levels.iter().zip([0.011, 0.0065, 0.004]) {
+        if !level.0.is_empty() {
+            pen.out.open("path");
+            pen.out.attr("class", "tr");
+            pen.out.attr("d", &level.0);
+            pen.out.attr("stroke-width", &weight_of(weight * h));
+            pen.end();
+        }
+    }
+}
+
+/// A stroke of at least 0.7, so that twigs of a small tree still print.
+fn weight_of(w: f64) -> String {
+    super::number::num(w.max(0.7))
+}
+
+/// A person standing at (`x`, `y`), `height` pixels tall.
+pub(super) fn person(pen: &mut Pen<'_>, x: f64, y: f64, height: f64) {
+    let u = height / 25.7;
+    pen.circle("fi", x, y - 23.0 * u, 2.7 * u);
+    let mut d = D::default();
+    let mut command = 'M';
+    for [dx, dy] in BODY {
+        d.c(command, &[x + dx * u, y + dy * u]);
+        command = 'L';
+    }
+    d.c('Z', &[]);
+    pen.path("fi", &d.0);
+}
+
+/// Outline of a person 25.7 tall, feet at zero, without the head.
+const BODY: [[f64; 2]; 14] = [
+    [-3.7, -18.7],
+    [0.0, -20.0],
+    [3.7, -18.7],
+    [4.8, -10.4],
+    [3.2, -10.1],
+    [2.6, -13.4],
+    [3.0, 0.0],
+    [0.8, 0.0],
+    [0.0, -9.5],
+    [-0.8, 0.0],
+    [-3.0, 0.0],
+    [-2.6, -13.4],
+    [-3.2, -10.1],
+    [-4.8, -10.4],
+];
+
+/// The tree of the home page with its ring and a person beside it, decor, 300 × 262 (class `stand`).
+pub fn stand(out: &mut dyn Out) {
+    let mut pen = Pen { out };
+    pen.svg("stand", 300.0, 262.0, "");
+    tree(&mut pen, 150.0, 262.0, 254.0, Habit::Hardwood);
+    // The ring: a gap in the stem at the height of a person's chest.
+    pen.rect("fp", [140.0, 243.0, 20.0, 4.0], "");
+    person(&mut pen, 190.0, 262.0, 27.0);
+    pen.end();
+}

@@ -1,0 +1,512 @@
+//! The year tape: what the bark does and what the rules allow, day by day; and the visits that follow.
+
+use super::pen::{At, D, Pen, width};
+use super::tape::Tape;
+use crate::out::Out;
+
+/// Days of the year, 1 to 365, both included; wraps the new year if `to` is before `from`.
+/// 29 February counts as 28.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub struct Span {
+    /// First day.
+    pub from: u16,
+    /// Last day.
+    pub to: u16,
+}
+
+/// A numbered visit.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub struct Pin {
+    /// Day of the year, 1 to 365.
+    pub day: u16,
+    /// Its number in the list beside the drawing.
+    pub number: u8,
+}
+
+/// What a year tape shows.
+#[derive(Clone, Copy, Default, Debug)]
+pub struct Year<'a> {
+    /// Bark slips: solid.
+    pub slips: &'a [Span],
+    /// Bark may slip: hatched.
+    pub may_slip: &'a [Span],
+    /// Closed by a rule: crossed.
+    pub closed: &'a [Span],
+    /// Cautions that close nothing (nesting, bats): a dotted line.
+    pub caution: &'a [Span],
+    /// Both open: bracketed.
+    pub window: &'a [Span],
+    /// Today: a small notch; left out where it is the day asked.
+    pub today: Option<u16>,
+    /// The day asked about: a notch with a line through the lanes.
+    pub asked: Option<u16>,
+    /// Visits in this year.
+    pub visits: &'a [Pin],
+}
+
+/// Words of a year tape.
+#[derive(Clone, Copy, Default)]
+pub struct YearLabels<'a> {
+    /// What the picture says, for those who do not see it.
+    pub aria: &'a str,
+    /// Short names, January first.
+    pub months: [&'a str; 12],
+    /// One letter each.
+    pub initials: [&'a str; 12],
+    /// Lane of the bark.
+    pub bark: &'a str,
+    /// Lane of the rules.
+    pub rules: &'a str,
+    /// The day asked about.
+    pub asked: &'a str,
+    /// Today.
+    pub today: &'a str,
+    /// Beside the longest bracket, wide drawing: `"your window: 1 June to 4 July"`.
+    pub window: &'a str,
+    /// The same, narrow drawing.
+    pub window_short: &'a str,
+}
+
+/// One year of visits.
+#[derive(Clone, Copy, Debug)]
+pub struct VisitYear<'a> {
+    /// The year: `"2026"`.
+    pub label: &'a str,
+    /// The day of the ring, if it is in this year.
+    pub ring: Option<u16>,
+    /// Visits of this year.
+    pub visits: &'a [Pin],
+}
+
+/// Words of the visits drawing.
+#[derive(Clone, Copy, Default)]
+pub struct VisitsLabels<'a> {
+    /// What the picture says, for those who do not see it.
+    pub aria: &'a str,
+    /// At the day of the ring.
+    pub ring: &'a str,
+}
+
+/// First day of each month, counted from zero, and the end of the year.
+const MONTHS: [u16; 13] = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334, 365];
+/// From the tape's upper edge: foot of the scale, foot of the bark lane, lower edge.
+const SCALE: f64 = 31.0;
+const BARK: f64 = 65.0;
+const FOOT: f64 = 91.0;
+
+/// A stretch of the year on one tape.
+struct Row {
+    x0: f64,
+    x1: f64,
+    /// First month and the one after the last.
+    months: [usize; 2],
+    top: f64,
+    font: f64,
+}
+
+impl Row {
+    /// The middle of nothing: the left edge of a day counted from zero.
+    fn x(&self, day: f64) -> f64 {
+        let (from, to) = self.ends();
+        self.x0 + (day - from) / (to - from) * (self.x1 - self.x0)
+    }
+    fn ends(&self) -> (f64, f64) {
+        (
+            f64::from(MONTHS[self.months[0]]),
+            f64::from(MONTHS[self.months[1]]),
+        )
+    }
+    /// The parts of spans that lie in this row, as x from and to; a span that wraps gives two.
+    fn pieces(&self, spans: &[Span]) -> Vec<[f64; 2]> {
+        let (from, to) = self.ends();
+        let mut all = Vec::new();
+        for s in spans {
+            let (a, b) = (f64::from(s.from) - 1.0, f64::from(s.to));
+            let parts = if s.to < s.from {
+                [[a, 365.0], [0.0, b]]
+            } else {
+                [[a, b], [0.0, 0.0]]
+            };
+            for [a, b] in parts {
+                let (a, b) = (a.max(from), b.min(to));
+                if a < b {
+                    all.push([self.x(a), self.x(b)]);
+                }
+            }
+        }
+        all
+    }
+    /// The middle of a day, if it lies in this row.
+    fn day(&self, day: u16) -> Option<f64> {
+        let (from, to) = self.ends();
+        let at = f64::from(day.min(365)) - 0.5;
+        (day > 0 && at > from && at < to).then(|| self.x(at))
+    }
+}
+
+/// Draws the year, wide, and narrow in two rows of six months.
+pub fn year(out: &mut dyn Out, y: &Year<'_>, l: &YearLabels<'_>) {
+    let mut pen = Pen { out };
+    let wide = Row {
+        x0: 3.0,
+        x1: 717.0,
+        months: [0, 12],
+        top: 46.0,
+        font: 15.0,
+    };
+    let end = pins_foot(&wide, y.visits, wide.top + FOOT, 20.0);
+    pen.svg("d wide", 720.0, end, l.aria);
+    row(&mut pen, &wide, y, l, &l.months, l.window);
+    pen.end();
+    let half = |months: [usize; 2], top: f64| Row {
+        x0: 3.0,
+        x1: 277.0,
+        months,
+        top,
+        font: 13.0,
+    };
+    let first = half([0, 6], 46.0);
+    let foot = pins_foot(&first, y.visits, first.top + FOOT, 20.0);
+    let second = half([6, 12], foot + 38.0);
+    let end = pins_foot(&second, y.visits, second.top + FOOT, 20.0);
+    pen.svg("d narrow", 280.0, end, l.aria);
+    for r in [first, second] {
+        row(&mut pen, &r, y, l, &l.months, l.window_short);
+    }
+    pen.end();
+}
+
+/// Draws the form's year tape, 280 wide: twelve months in one row, initials only.
+pub fn year_small(out: &mut dyn Out, y: &Year<'_>, l: &YearLabels<'_>) {
+    let mut pen = Pen { out };
+    let r = Row {
+        x0: 4.0,
+        x1: 276.0,
+        months: [0, 12],
+        top: 36.0,
+        font: 13.0,
+    };
+    pen.svg("d", 280.0, r.top + FOOT + 12.0, l.aria);
+    let plain = Year {
+        visits: &[],
+        window: &[],
+        ..*y
+    };
+    row(&mut pen, &r, &plain, l, &l.initials, "");
+    pen.end();
+}
+
+fn row(
+    pen: &mut Pen<'_>,
+    r: &Row,
+    y: &Year<'_>,
+    l: &YearLabels<'_>,
+    names: &[&str; 12],
+    window: &str,
+) {
+    let tape = Tape {
+        x0: r.x0,
+        x1: r.x1,
+        top: r.top,
+        bottom: r.top + FOOT,
+    };
+    let first = r.months[0] == 0;
+    let (scale, bark) = (r.top + SCALE, r.top + BARK);
+    let mut lane = Vec::new();
+    for (spans, class, fill) in [(y.may_slip, "s", "url(#h)"), (y.slips, "s fband", "")] {
+        for [a, b] in r.pieces(spans) {
+            pen.rect(class, [a, scale, b - a, bark - scale], fill);
+            lane.push([a, b]);
+        }
+    }
+    let closed = r.pieces(y.closed);
+    for [a, b] in &closed {
+        crosses(pen, r, *a, *b, bark + 4.0, 14.0);
+    }
+    let cautions = r.pieces(y.caution);
+    let mut dots = D::default();
+    let mut ends = D::default();
+    for [a, b] in &cautions {
+        let low = tape.bottom - 4.5;
+        dots.line(a + 4.0, low, b - 3.0, low);
+        for x in [a, b] {
+            ends.c('M', &[*x, low - 3.0]).c('V', &[tape.bottom]);
+        }
+    }
+    pen.path("dot", &dots.0);
+    pen.path("s", &ends.0);
+    tape.edges(pen, first, false);
+    let mut d = D::default();
+    for y in [scale, bark] {
+        d.c('M', &[r.x0, y]).c('H', &[r.x1]);
+    }
+    pen.path("s1", &d.0);
+    let mut d = D::default();
+    for m in r.months[0]..r.months[1] {
+        let (from, to) = (f64::from(MONTHS[m]), f64::from(MONTHS[m + 1]));
+        let middle = (from + to) / 2.0;
+        pen.text(r.x(middle), r.top + 26.0, r.font, "", At::Middle, names[m]);
+        d.c('M', &[r.x(from + 15.0), r.top]).c('v', &[7.0]);
+        if m + 1 < r.months[1] {
+            d.c('M', &[r.x(to), r.top]).c('v', &[SCALE]);
+        }
+    }
+    pen.path("s", &d.0);
+    // The names of the lanes stand where the lane is empty.
+    let rules: Vec<[f64; 2]> = closed.iter().chain(&cautions).copied().collect();
+    for (text, taken, base) in [
+        (l.bark, &lane, scale + 22.0),
+        (l.rules, &rules, bark + 17.0),
+    ] {
+        if first {
+            let asked = y.asked.and_then(|d| r.day(d));
+            let (x, class) = gap(r, taken, asked, width(text, r.font, false));
+            pen.text(x, base, r.font, class, At::Start, text);
+        }
+    }
+    brackets(pen, r, y, window);
+    let asked = y.asked.and_then(|d| r.day(d));
+    if let Some(x) = asked {
+        tape.notch(pen, x, 8.0, 11.0, 0.0);
+        pen.line("s", x, scale, x, tape.bottom);
+        let w = width(l.asked, 17.0, true) / 2.0;
+        let inside = x.max(r.x0 + w).min(r.x1 - w);
+        pen.text(
+            inside,
+            r.top - 20.0 + if y.window.is_empty() { 12.0 } else { 0.0 },
+            17.0,
+            "tb",
+            At::Middle,
+            l.asked,
+        );
+    }
+    let today = y
+        .today
+        .filter(|d| y.asked != Some(*d))
+        .and_then(|d| r.day(d));
+    if let Some(x) = today {
+        tape.notch(pen, x, 5.0, 8.0, 0.0);
+        let w = width(l.today, 15.0, false) / 2.0;
+        let inside = x.max(r.x0 + w).min(r.x1 - w);
+        let clear =
+            asked.is_none_or(|a| (a - x).abs() > w + width(l.asked, 17.0, true) / 2.0 + 8.0);
+        if clear {
+            pen.text(
+                inside,
+                r.top - 20.0 + if y.window.is_empty() { 12.0 } else { 0.0 },
+                15.0,
+                "",
+                At::Middle,
+                l.today,
+            );
+        }
+    }
+    pins(pen, r, y.visits, tape.bottom, 20.0);
+}
+
+/// Brackets over the days when both bark and rules are open; the longest is named beside it.
+fn brackets(pen: &mut Pen<'_>, r: &Row, y: &Year<'_>, window: &str) {
+    let open = r.pieces(y.window);
+    let mut d = D::default();
+    for [a, b] in &open {
+        // An end at the edge of the row is left open if the row is cut there.
+        if *a > r.x0 + 0.5 || r.months[0] == 0 {
+            d.c('M', &[*a, r.top - 2.0]).c('v', &[-10.0]);
+        } else {
+            d.c('M', &[*a, r.top - 12.0]);
+        }
+        d.c('H', &[*b]);
+        if *b < r.x1 - 0.5 || r.months[1] == 12 {
+            d.c('v', &[10.0]);
+        }
+    }
+    pen.path("s3", &d.0);
+    let Some([a, b]) = open
+        .iter()
+        .copied()
+        .max_by(|p, q| (p[1] - p[0]).total_cmp(&(q[1] - q[0])))
+    else {
+        return;
+    };
+    let w = width(window, r.font, false);
+    let free = |from: f64, to: f64| {
+        from >= r.x0 && to <= r.x1 && open.iter().all(|[c, e]| to < *c || from > *e)
+    };
+    if free(b + 10.0, b + 10.0 + w) {
+        pen.text(b + 10.0, r.top - 6.0, r.font, "", At::Start, window);
+    } else if free(a - 10.0 - w, a - 10.0) {
+        pen.text(a - 10.0, r.top - 6.0, r.font, "", At::End, window);
+    }
+}
+
+/// Crossed out, corner to corner in each half month.
+fn crosses(pen: &mut Pen<'_>, r: &Row, a: f64, b: f64, y: f64, h: f64) {
+    let mut d = D::default();
+    d.c('M', &[a, y])
+        .c('H', &[b])
+        .c('v', &[h])
+        .c('H', &[a])
+        .c('Z', &[]);
+    let mut cut = |from: f64, to: f64| {
+        let (from, to) = (from.max(a), to.min(b));
+        if to - from > 1.0 {
+            d.line(from, y, to, y + h).line(to, y, from, y + h);
+        }
+    };
+    for m in r.months[0]..r.months[1] {
+        let (from, to) = (f64::from(MONTHS[m]), f64::from(MONTHS[m + 1]));
+        cut(r.x(from), r.x(from + 15.0));
+        cut(r.x(from + 15.0), r.x(to));
+    }
+    pen.path("s", &d.0);
+}
+
+/// Where a lane's name can stand: the first gap that holds it; else at the left, on paper.
+fn gap(r: &Row, taken: &[[f64; 2]], line: Option<f64>, w: f64) -> (f64, &'static str) {
+    let mut starts = vec![r.x0];
+    starts.extend(taken.iter().map(|t| t[1]));
+    starts.extend(line);
+    starts.sort_by(f64::total_cmp);
+    for s in starts {
+        let (from, to) = (s + 9.0, s + 12.0 + w);
+        let clear = taken.iter().all(|[a, b]| to < *a || from > *b)
+            && line.is_none_or(|x| to < x || from > x);
+        if to < r.x1 && clear {
+            return (from, "");
+        }
+    }
+    (r.x0 + 9.0, "halo")
+}
+
+/// Where pins hang: x, number, and how many steps lower so that they do not touch.
+fn hung(r: &Row, visits: &[Pin]) -> Vec<(f64, u8, f64)> {
+    let mut pins: Vec<(f64, u8, f64)> = visits
+        .iter()
+        .filter_map(|v| {
+            r.day(v.day)
+                .map(|x| (x.max(r.x0 + 9.0).min(r.x1 - 9.0), v.number, 0.0))
+        })
+        .collect();
+    pins.sort_by(|a, b| a.0.total_cmp(&b.0));
+    for i in 1..pins.len() {
+        let (before, here) = pins.split_at_mut(i);
+        let mut level = 0.0;
+        while before
+            .iter()
+            .any(|p| p.2 == level && here[0].0 - p.0 < 25.0)
+        {
+            level += 1.0;
+        }
+        here[0].2 = level;
+    }
+    pins
+}
+
+fn pins(pen: &mut Pen<'_>, r: &Row, visits: &[Pin], foot: f64, stem: f64) {
+    for (x, n, level) in hung(r, visits) {
+        let y = foot + stem + level * 25.0;
+        pen.line("s", x, foot, x, y);
+        pen.pin(x, y + 11.0, n);
+    }
+}
+
+/// The lower end of a row with its pins.
+fn pins_foot(r: &Row, visits: &[Pin], foot: f64, stem: f64) -> f64 {
+    let deepest = hung(r, visits).iter().map(|p| p.2).fold(-1.0, f64::max);
+    if deepest < 0.0 {
+        foot + 12.0
+    } else {
+        foot + stem + 25.0 * deepest + 24.0
+    }
+}
+
+/// Draws the years of visits: side by side wide, one under the other narrow.
+pub fn visits(out: &mut dyn Out, years: &[VisitYear<'_>], l: &VisitsLabels<'_>) {
+    let mut pen = Pen { out };
+    let n = years.len().max(1) as f64;
+    let whole_row = |x0: f64, x1: f64, top: f64| Row {
+        x0,
+        x1,
+        months: [0, 12],
+        top,
+        font: 15.0,
+    };
+    let each = 714.0 / n;
+    let rows: Vec<Row> = (0..years.len())
+        .map(|i| whole_row(3.0 + each * i as f64, 3.0 + each * (i as f64 + 1.0), 34.0))
+        .collect();
+    let deep = rows
+        .iter()
+        .zip(years)
+        .map(|(r, y)| pins_foot(r, y.visits, 74.0, 16.0))
+        .fold(86.0, f64::max);
+    pen.svg("d wide", 720.0, deep, l.aria);
+    Tape {
+        x0: 3.0,
+        x1: 717.0,
+        top: 34.0,
+        bottom: 74.0,
+    }
+    .edges(&mut pen, true, true);
+    for (r, y) in rows.iter().zip(years) {
+        year_of_visits(&mut pen, r, y, l, 74.0);
+    }
+    pen.end();
+    let mut top = 34.0;
+    let mut rows = Vec::new();
+    for y in years {
+        let r = whole_row(3.0, 277.0, top);
+        top = pins_foot(&r, y.visits, top + 34.0, 12.0) + 30.0;
+        rows.push(r);
+    }
+    pen.svg("d narrow", 280.0, top - 28.0, l.aria);
+    for (i, (r, y)) in rows.iter().zip(years).enumerate() {
+        Tape {
+            x0: 3.0,
+            x1: 277.0,
+            top: r.top,
+            bottom: r.top + 34.0,
+        }
+        .edges(&mut pen, i == 0, i + 1 == years.len());
+        year_of_visits(&mut pen, r, y, l, r.top + 34.0);
+    }
+    pen.end();
+}
+
+fn year_of_visits(pen: &mut Pen<'_>, r: &Row, y: &VisitYear<'_>, l: &VisitsLabels<'_>, foot: f64) {
+    let mut d = D::default();
+    if r.x0 > 3.0 {
+        d.c('M', &[r.x0, r.top]).c('V', &[foot]);
+    }
+    for (m, day) in MONTHS.iter().enumerate().take(12).skip(1) {
+        d.c('M', &[r.x(f64::from(*day)), r.top])
+            .c('v', &[if m % 3 == 0 { 12.0 } else { 7.0 }]);
+    }
+    pen.path("s", &d.0);
+    pen.text(r.x0 + 10.0, foot - 7.0, 16.0, "tb", At::Start, y.label);
+    if let Some(x) = y.ring.and_then(|day| r.day(day)) {
+        let tape = Tape {
+            x0: r.x0,
+            x1: r.x1,
+            top: r.top,
+            bottom: foot,
+        };
+        tape.notch(pen, x, 8.0, 14.0, foot);
+        let w = width(l.ring, 16.0, true) / 2.0;
+        pen.text(
+            x.max(w).min(r.x1 - w),
+            r.top - 9.0,
+            16.0,
+            "tb",
+            At::Middle,
+            l.ring,
+        );
+    }
+    pins(
+        pen,
+        r,
+        y.visits,
+        foot,
+        if foot - r.top > 36.0 { 16.0 } else { 12.0 },
+    );
+}
