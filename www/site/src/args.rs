@@ -9,6 +9,7 @@ Slipbark: one tree, one answer.
 
   cargo run --release                          build the site and serve it on this machine
   cargo run --release -- serve [--port N]      the same; port 4747 unless said, 0 picks a free one
+  cargo run --release -- serve --dir DIR       serve a folder that was built before, as it is
   cargo run --release -- build --out DIR       write the static site into DIR
   cargo run --release -- answer FILE           answer the question in FILE (JSON), or - for standard input
   cargo run --release -- help                  this text
@@ -43,6 +44,8 @@ pub enum Command {
 pub struct Serve {
     /// The port on 127.0.0.1; 0 lets the system pick.
     pub port: u16,
+    /// A folder to serve as it is, instead of building.
+    pub dir: Option<PathBuf>,
     /// The path the site lives under; begins and ends with a slash.
     pub base: String,
     /// Print the address alone.
@@ -88,7 +91,7 @@ pub fn read(arguments: impl Iterator<Item = String>) -> Result<Command, String> 
                 Some((option, value)) => (option.to_owned(), Some(value.to_owned())),
                 None => (option.to_owned(), None),
             };
-            let takes_value = matches!(option.as_str(), "port" | "out" | "base");
+            let takes_value = matches!(option.as_str(), "port" | "dir" | "out" | "base");
             let value = if takes_value && value.is_none() {
                 arguments.next()
             } else {
@@ -108,7 +111,7 @@ pub fn read(arguments: impl Iterator<Item = String>) -> Result<Command, String> 
     }
     let name = name.unwrap_or_else(|| "serve".to_owned());
     let allowed: &[&str] = match name.as_str() {
-        "serve" => &["port", "base", "quiet"],
+        "serve" => &["port", "dir", "base", "quiet"],
         "build" => &["out", "base", "quiet"],
         "answer" => &["text"],
         "help" => return Ok(Command::Help),
@@ -177,6 +180,7 @@ pub fn read(arguments: impl Iterator<Item = String>) -> Result<Command, String> 
     };
     Ok(Command::Serve(Serve {
         port,
+        dir: value("dir").map(PathBuf::from),
         base,
         quiet: flag("quiet"),
     }))
@@ -214,6 +218,7 @@ mod tests {
     fn nothing_typed_serves_on_the_usual_port() {
         let expected = Serve {
             port: DEFAULT_PORT,
+            dir: None,
             base: "/".into(),
             quiet: false,
         };

@@ -206,6 +206,41 @@ pub fn write(out: &Path, files: &[File]) -> Result<()> {
     Ok(())
 }
 
+/// Reads a folder that was built before, for `serve --dir`.
+///
+/// # Errors
+/// When it can't be read or has no page in it.
+pub fn read_folder(folder: &Path) -> Result<Vec<File>> {
+    let mut files = Vec::new();
+    let mut folders = vec![folder.to_path_buf()];
+    while let Some(next) = folders.pop() {
+        let entries = std::fs::read_dir(&next)
+            .with_context(|| format!("{} could not be read", next.display()))?;
+        for entry in entries {
+            let path = entry?.path();
+            if path.is_dir() {
+                folders.push(path);
+                continue;
+            }
+            let inside = path.strip_prefix(folder)?;
+            let names: Vec<_> = inside.iter().map(|name| name.to_string_lossy()).collect();
+            if names.last().is_some_and(|name| !name.starts_with('.')) {
+                let mut file = File::named(&names.join("/"), read(&path)?);
+                file.hashed = file.path.starts_with("assets/");
+                files.push(file);
+            }
+        }
+    }
+    if !files.iter().any(|file| file.path == "index.html") {
+        bail!(
+            "{} has no index.html in it. Build into it first: build --out {}",
+            folder.display(),
+            folder.display()
+        );
+    }
+    Ok(files)
+}
+
 fn lines(names: &BTreeSet<&str>) -> String {
     names.iter().flat_map(|name| [name, "\n"]).collect()
 }

@@ -15,7 +15,6 @@ use std::time::{Duration, Instant};
 /// to do.
 pub fn run(options: &args::Serve) -> Result<()> {
     let started = Instant::now();
-    let root = tree::root()?;
     let quiet = options.quiet;
     let say = |line: &str| {
         if !quiet {
@@ -24,9 +23,15 @@ pub fn run(options: &args::Serve) -> Result<()> {
     };
     // Before the build, so that a taken port is told at once.
     let listener = listen(options.port)?;
-    let files = build::site(&root, &options.base, &say)?;
-    let out = tree::target(&root).join("site");
-    build::write(&out, &files)?;
+    let files = match &options.dir {
+        Some(folder) => build::read_folder(folder)?,
+        None => {
+            let root = tree::root()?;
+            let files = build::site(&root, &options.base, &say)?;
+            build::write(&tree::target(&root).join("site"), &files)?;
+            files
+        }
+    };
     let files = Arc::new(Files::new(&options.base, &files));
     say(&format!(
         "Ready after {:.1} s. Only this machine can reach it; stop it with Ctrl+C.",
