@@ -1,6 +1,14 @@
 //! The timing engine against its worked evaluations, the latitude ladder, published windows and Hopkins' law.
 //! Sources: content/evidence/timing_examples.csv and windows_published.csv (each row names its own).
 
+#[path = "timing/calendar.rs"]
+mod calendar;
+#[path = "timing/degree_days.rs"]
+mod degree_days;
+#[path = "timing/properties.rs"]
+mod properties;
+#[path = "timing/restrictions.rs"]
+mod restrictions;
 #[path = "timing/support.rs"]
 mod support;
 
@@ -16,11 +24,25 @@ fn every_worked_evaluation_is_met_within_a_day() {
     let (c, stations) = (constants(), stations());
     for r in rows("content/evidence/timing_examples.csv") {
         let name = &r["case"];
-        let p = point(&stations, number(&r, "lat"), number(&r, "lon"), number(&r, "elev_m"), &c);
-        assert!((p.nearest_km - number(&r, "nearest_place_km")).abs() <= 1.0, "{name}: {} km", p.nearest_km);
+        let p = point(
+            &stations,
+            number(&r, "lat"),
+            number(&r, "lon"),
+            number(&r, "elev_m"),
+            &c,
+        );
+        assert!(
+            (p.nearest_km - number(&r, "nearest_place_km")).abs() <= 1.0,
+            "{name}: {} km",
+            p.nearest_km
+        );
         let s = season_at(wood(&r["wood_class"]), number(&r, "F"), &p, &c);
         let k = s.curve_of(YEAR).expect("dates");
-        assert!((k.budbreak - number(&r, "B_doy")).abs() <= 0.1, "{name}: budbreak {}", k.budbreak);
+        assert!(
+            (k.budbreak - number(&r, "B_doy")).abs() <= 0.1,
+            "{name}: budbreak {}",
+            k.budbreak
+        );
         let dates = s.dates_of(YEAR).expect("dates");
         for (column, got) in [
             ("budbreak50", dates.budbreak),
@@ -31,10 +53,21 @@ fn every_worked_evaluation_is_met_within_a_day() {
             ("last_possible", dates.last_possible),
         ] {
             let want = day_month(&r[column], YEAR);
-            assert!(days_between(want, got).abs() <= 1, "{name}: {column} {got}, not {want}");
+            assert!(
+                days_between(want, got).abs() <= 1,
+                "{name}: {column} {got}, not {want}"
+            );
         }
-        assert!((dates.sd_open - number(&r, "sd_open")).abs() <= 0.05, "{name}: sd {}", dates.sd_open);
-        assert!((dates.sd_close - number(&r, "sd_close")).abs() <= 0.05, "{name}: sd {}", dates.sd_close);
+        assert!(
+            (dates.sd_open - number(&r, "sd_open")).abs() <= 0.05,
+            "{name}: sd {}",
+            dates.sd_open
+        );
+        assert!(
+            (dates.sd_close - number(&r, "sd_close")).abs() <= 0.05,
+            "{name}: sd {}",
+            dates.sd_close
+        );
         let asked = day_month(&r["asked"], YEAR);
         let p = s.probability(asked).expect("a probability");
         assert!((p - number(&r, "p_slip")).abs() <= 0.02, "{name}: p {p}");
@@ -61,38 +94,60 @@ fn the_latitude_ladder_at_83_west_and_250_m_is_met_within_a_day() {
         (46.0, ("12 May", "27 Jul"), ("14 May", "15 Jul")),
     ] {
         let p = point(&stations, lat, -83.0, 250.0, &c);
-        for (class, f, (opens, closes)) in [(WoodClass::Diffuse, 188.0, diffuse), (WoodClass::Ring, 250.0, ring)] {
+        for (class, f, (opens, closes)) in [
+            (WoodClass::Diffuse, 188.0, diffuse),
+            (WoodClass::Ring, 250.0, ring),
+        ] {
             let d = season_at(class, f, &p, &c).dates_of(YEAR).expect("dates");
             for (got, want) in [(d.opens, opens), (d.closes, closes)] {
                 let want = day_month(want, YEAR);
-                assert!(days_between(want, got).abs() <= 1, "{lat}° {class:?}: {got}, not {want}");
+                assert!(
+                    days_between(want, got).abs() <= 1,
+                    "{lat}° {class:?}: {got}, not {want}"
+                );
             }
         }
     }
 }
 
 fn site(lat: f64, lon: f64, elev: f64) -> Site {
-    Site { lat, lon, elev_m: Some(elev) }
+    Site {
+        lat,
+        lon,
+        elev_m: Some(elev),
+    }
 }
 
 /// Hopkins' rates as the Garden Dictionary entry and Richardson et al. 2019 (Appl. Plant Sci. 7(3):e01228) give them:
 /// 4 days for 1° of latitude, 5° of longitude and 400 ft. The example is arithmetic on them: 8 + 4 + 8.
 #[test]
 fn two_degrees_north_five_east_and_800_feet_up_are_20_days_later_by_hopkins() {
-    let shift = shift_days(site(40.0, -80.0, 100.0), site(42.0, -75.0, 100.0 + 800.0 * 0.3048), Rates::Hopkins, &constants());
+    let shift = shift_days(
+        site(40.0, -80.0, 100.0),
+        site(42.0, -75.0, 100.0 + 800.0 * 0.3048),
+        Rates::Hopkins,
+        &constants(),
+    );
     assert!((shift - 20.0).abs() < 1e-6, "{shift}");
 }
 
 /// Harvard Forest to Front Royal: −20.67 d by Hopkins' rates, −16.49 d by the fitted ones; −17.0 d observed from
 /// MODIS mid-greenup (137.7 and 120.7; EcoClimLab growth_phenology, data behind Dow et al. 2022).
 #[test]
-fn harvard_forest_to_front_royal_is_21_days_by_hopkins_and_16_by_the_fitted_rates_and_17_observed() {
+fn harvard_forest_to_front_royal_is_21_days_by_hopkins_and_16_by_the_fitted_rates_and_17_observed()
+{
     let c = constants();
-    let (from, to) = (site(42.5388, -72.1755, 340.0), site(38.8935, -78.1454, 300.0));
+    let (from, to) = (
+        site(42.5388, -72.1755, 340.0),
+        site(38.8935, -78.1454, 300.0),
+    );
     let hopkins = shift_days(from, to, Rates::Hopkins, &c);
     let fitted = shift_days(from, to, Rates::Fitted, &c);
     assert!((hopkins - -20.67).abs() < 0.005, "{hopkins}");
     assert!((fitted - -16.49).abs() < 0.005, "{fitted}");
     let observed = 120.7 - 137.7;
-    assert!((fitted - observed).abs() < (hopkins - observed).abs(), "the fitted rates are nearer to what was seen");
+    assert!(
+        (fitted - observed).abs() < (hopkins - observed).abs(),
+        "the fitted rates are nearer to what was seen"
+    );
 }

@@ -2,7 +2,8 @@
 #![allow(dead_code, reason = "each check uses its own part")]
 
 use calc::timing::{
-    Ask, Constants, DrySpell, Growth, PointClimate, Season, Site, Station, TreeTiming, Where, WoodClass, climate, season,
+    Ask, Constants, DrySpell, Growth, PointClimate, Season, Site, Station, TreeTiming, Where,
+    WoodClass, climate, season,
 };
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
@@ -13,12 +14,24 @@ pub type Row = BTreeMap<String, String>;
 
 /// The rows of a CSV file, by its path from the repository's root.
 pub fn rows(path: &str) -> Vec<Row> {
-    let file = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("..").join(path);
+    let file = PathBuf::from(env!("CARGO_MANIFEST_DIR"))
+        .join("..")
+        .join(path);
     let mut reader = csv::Reader::from_path(&file).unwrap_or_else(|e| panic!("{path}: {e}"));
-    let head: Vec<String> = reader.headers().expect("a header line").iter().map(str::to_owned).collect();
+    let head: Vec<String> = reader
+        .headers()
+        .expect("a header line")
+        .iter()
+        .map(str::to_owned)
+        .collect();
     let rows: Vec<Row> = reader
         .records()
-        .map(|r| head.iter().cloned().zip(r.expect("a full row").iter().map(str::to_owned)).collect())
+        .map(|r| {
+            head.iter()
+                .cloned()
+                .zip(r.expect("a full row").iter().map(str::to_owned))
+                .collect()
+        })
         .collect();
     assert!(!rows.is_empty(), "{path} has no rows");
     rows
@@ -26,13 +39,19 @@ pub fn rows(path: &str) -> Vec<Row> {
 
 /// A cell as a number.
 pub fn number(row: &Row, column: &str) -> f64 {
-    row[column].parse().unwrap_or_else(|_| panic!("{column} is no number in {row:?}"))
+    row[column]
+        .parse()
+        .unwrap_or_else(|_| panic!("{column} is no number in {row:?}"))
 }
 
 /// The constants of content/rules/timing_constants.csv.
 pub fn constants() -> Constants {
     let rows = rows("content/rules/timing_constants.csv");
-    Constants::from_pairs(rows.iter().map(|r| (r["name"].as_str(), number(r, "value")))).expect("a complete table")
+    Constants::from_pairs(
+        rows.iter()
+            .map(|r| (r["name"].as_str(), number(r, "value"))),
+    )
+    .expect("a complete table")
 }
 
 /// The places of content/places/climate_places.csv.
@@ -40,7 +59,9 @@ pub fn stations() -> Vec<Station> {
     rows("content/places/climate_places.csv")
         .iter()
         .map(|r| {
-            let months = |kind: &str| std::array::from_fn(|m| number(r, &format!("{kind}{:02}", m + 1)) as f32);
+            let months = |kind: &str| {
+                std::array::from_fn(|m| number(r, &format!("{kind}{:02}", m + 1)) as f32)
+            };
             Station {
                 lat: number(r, "lat") as f32,
                 lon: number(r, "lon") as f32,
@@ -54,21 +75,46 @@ pub fn stations() -> Vec<Station> {
 
 /// The climate at a point; fails the check where there is none.
 pub fn point(stations: &[Station], lat: f64, lon: f64, elev: f64, c: &Constants) -> PointClimate {
-    climate::at(stations, Site { lat, lon, elev_m: Some(elev) }, c).unwrap_or_else(|e| panic!("{lat} {lon}: {e:?}"))
+    climate::at(
+        stations,
+        Site {
+            lat,
+            lon,
+            elev_m: Some(elev),
+        },
+        c,
+    )
+    .unwrap_or_else(|e| panic!("{lat} {lon}: {e:?}"))
 }
 
 /// A tree of a wood class with its sum.
 pub fn tree(wood: WoodClass, f_sum: f64) -> TreeTiming {
-    TreeTiming { wood: Some(wood), f_sum: Some(f_sum), f_is_estimate: false }
+    TreeTiming {
+        wood: Some(wood),
+        f_sum: Some(f_sum),
+        f_is_estimate: false,
+    }
 }
 
 /// An ordinary question.
 pub fn ask<'a>(tree: TreeTiming, place: Where<'a>) -> Ask<'a> {
-    Ask { tree, place, observed: None, spring: &[], dry_spell: DrySpell::None, growth: Growth::Ordinary }
+    Ask {
+        tree,
+        place,
+        observed: None,
+        spring: &[],
+        dry_spell: DrySpell::None,
+        growth: Growth::Ordinary,
+    }
 }
 
 /// The season of a tree in a climate.
-pub fn season_at<'c>(wood: WoodClass, f_sum: f64, climate: &PointClimate, c: &'c Constants) -> Season<'c> {
+pub fn season_at<'c>(
+    wood: WoodClass,
+    f_sum: f64,
+    climate: &PointClimate,
+    c: &'c Constants,
+) -> Season<'c> {
     season(&ask(tree(wood, f_sum), Where::Climate(climate)), c)
 }
 
@@ -89,9 +135,17 @@ pub fn day(year: i32, month: u32, day: u32) -> NaiveDate {
 
 /// "21 May" of a year.
 pub fn day_month(text: &str, year: i32) -> NaiveDate {
-    const NAMES: [&str; 12] = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
-    let (d, m) = text.split_once(' ').unwrap_or_else(|| panic!("no date: {text}"));
-    let month = NAMES.iter().position(|n| *n == m).unwrap_or_else(|| panic!("no month: {text}")) as u32 + 1;
+    const NAMES: [&str; 12] = [
+        "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec",
+    ];
+    let (d, m) = text
+        .split_once(' ')
+        .unwrap_or_else(|| panic!("no date: {text}"));
+    let month = NAMES
+        .iter()
+        .position(|n| *n == m)
+        .unwrap_or_else(|| panic!("no month: {text}")) as u32
+        + 1;
     day(year, month, d.parse().expect("a day"))
 }
 

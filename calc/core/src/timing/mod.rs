@@ -29,6 +29,7 @@ pub mod window;
 pub use climate::{NoClimate, PointClimate, Site, Station};
 pub use constants::Constants;
 pub use doy::{Doy, Hemisphere};
+pub use restrictions::{Applied, DiseaseRegion, OakWilt, Presence, Restriction, Scope, Topic};
 pub use season::{Basis, Dates, Season, season};
 pub use shift::Rates;
 pub use spring::Daily;

@@ -1,1 +1,273 @@
-//! The season's law and biology.
+//! The season's law and biology: nesting birds, roosting bats, oak wilt and the pests that a dying tree draws.
+//!
+//! Months with their authority, by state or country; where a region has none of its own, or is not known, the cautious
+//! default of its half of the world, marked. Nothing here is ever folded into the bark's verdict, and no day is ever
+//! said to be allowed. The rows stand in content/rules/seasonal_restrictions.csv and disease_regions.csv.
+
+use super::doy::{Doy, Hemisphere};
+use crate::evidence::{Cite, Grade};
+use chrono::NaiveDate;
+use serde::Serialize;
+
+/// What the months are about.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Topic {
+    /// Nesting birds; any tree.
+    Birds,
+    /// Bats that roost in trees; any tree.
+    Bats,
+    /// Snags to be kept for bats; dead trees.
+    Snags,
+    /// Oak wilt; oaks.
+    OakWilt,
+    /// Dutch elm disease and its beetles; elms.
+    Elm,
+    /// Engraver beetles; pines with living pines near.
+    PineBeetles,
+    /// Emerald ash borer; ashes.
+    AshBorer,
+    /// Laurel wilt; the laurel family.
+    LaurelWilt,
+}
+
+impl Topic {
+    /// Reads the word of the tables (column `kind`).
+    #[must_use]
+    pub fn parse(word: &str) -> Option<Self> {
+        Some(match word {
+            "birds" => Self::Birds,
+            "bats" => Self::Bats,
+            "snags" => Self::Snags,
+            "oak_wilt" => Self::OakWilt,
+            "elm" => Self::Elm,
+            "pine_beetles" => Self::PineBeetles,
+            "ash_borer" => Self::AshBorer,
+            "laurel_wilt" => Self::LaurelWilt,
+            _ => return None,
+        })
+    }
+}
+
+/// How much of a region a row speaks for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Scope {
+    /// The whole of each region in `codes`: the default is not needed there.
+    Whole,
+    /// A part of it, a project or a condition: shown beside the default.
+    Part,
+    /// The cautious default of the northern half of the world.
+    North,
+    /// The cautious default of the southern half.
+    South,
+}
+
+impl Scope {
+    /// Reads the word of the table (column `scope`).
+    #[must_use]
+    pub fn parse(word: &str) -> Option<Self> {
+        Some(match word {
+            "whole" => Self::Whole,
+            "part" => Self::Part,
+            "north" => Self::North,
+            "south" => Self::South,
+            _ => return None,
+        })
+    }
+}
+
+/// One row: months, who says so, how binding it is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+pub struct Restriction {
+    /// Where, in the source's words.
+    pub jurisdiction: &'static str,
+    /// ISO 3166 codes that it applies to (`US` means all of it, `US-WI` one state); our own reading of `jurisdiction`.
+    pub codes: &'static [&'static str],
+    /// What it is about.
+    pub topic: Topic,
+    /// The topic in the source's words.
+    pub words: &'static str,
+    /// How much of the region it speaks for.
+    pub scope: Scope,
+    /// First month and day, counted.
+    pub from_md: (u8, u8),
+    /// Last month and day, counted; before `from_md` where the months run over the new year.
+    pub to_md: (u8, u8),
+    /// Law, advice, guidance.
+    pub force: &'static str,
+    /// What else the source says.
+    pub note: &'static str,
+    /// Where it is from.
+    pub cite: Cite,
+}
+
+/// Where a disease or pest is known at all. Our own memory, on the cautious side.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+pub struct DiseaseRegion {
+    /// Which.
+    pub topic: Topic,
+    /// Countries in which it is known at all; elsewhere it is not.
+    pub known_only_in: &'static [&'static str],
+    /// Regions of these in which it is not known.
+    pub not_known_in: &'static [&'static str],
+}
+
+/// A row that applies to a region.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+pub struct Applied {
+    /// The row.
+    pub restriction: &'static Restriction,
+    /// It is the cautious default: the region has no months of its own in the table, or is not known.
+    pub is_default: bool,
+}
+
+/// What is known of oak wilt where the tree stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case", tag = "kind", content = "row")]
+pub enum OakWilt {
+    /// The state's own months.
+    State(&'static Restriction),
+    /// The cautious months: the region is not known or has no row. Whether the disease is there is an open question.
+    Default(&'static Restriction),
+    /// Not known there (from memory): one line, "ask your state".
+    NotKnownThere,
+}
+
+/// Whether a pest is taken to be where the tree stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Presence {
+    /// Taken as present.
+    Present,
+    /// The region is not known: taken as present, marked.
+    Assumed,
+    /// Not known there (from memory).
+    NotKnownThere,
+}
+
+impl Restriction {
+    /// True on a day of its months. Works over the new year; 29 February counts as the 28th.
+    #[must_use]
+    pub fn covers(&self, day: NaiveDate) -> bool {
+        let of = |(m, d): (u8, u8)| Doy::from_month_day(u32::from(m), u32::from(d));
+        let (from, to, day) = (of(self.from_md), of(self.to_md), Doy::of(day));
+        if from <= to {
+            from <= day && day <= to
+        } else {
+            day >= from || day <= to
+        }
+    }
+
+    /// Its spans in a calendar year, both ends counted: one, or two where the months run over the new year.
+    #[must_use]
+    pub fn spans(&self, year: i32) -> Vec<(NaiveDate, NaiveDate)> {
+        let on = |(m, d): (u8, u8)| {
+            NaiveDate::from_ymd_opt(year, u32::from(m), u32::from(d)).unwrap_or_default()
+        };
+        let (from, to) = (on(self.from_md), on(self.to_md));
+        if from <= to {
+            vec![(from, to)]
+        } else {
+            vec![(on((1, 1)), to), (from, on((12, 31)))]
+        }
+    }
+
+    /// True where the row names the region: the region itself, or a country that holds it.
+    #[must_use]
+    pub fn names(&self, region: &str) -> bool {
+        holds(self.codes, region)
+    }
+}
+
+impl OakWilt {
+    /// True on a day on which oaks must not be wounded; false where the disease is not known.
+    #[must_use]
+    pub fn closed(&self, day: NaiveDate) -> bool {
+        match self {
+            Self::State(row) | Self::Default(row) => row.covers(day),
+            Self::NotKnownThere => false,
+        }
+    }
+}
+
+/// True where one of the codes is the region or the country of it.
+fn holds(codes: &[&str], region: &str) -> bool {
+    codes.iter().any(|&code| {
+        region == code
+            || (region.starts_with(code) && region.as_bytes().get(code.len()) == Some(&b'-'))
+    })
+}
+
+/// The rows that apply, in the order of the table: those that name the region, and for every topic the cautious
+/// default of the hemisphere where no row speaks for the whole region. A default with codes serves only these
+/// countries, and regions that are not known. Rows from memory are left out: they are never shown as sourced.
+#[must_use]
+pub fn for_region(
+    records: &'static [Restriction],
+    region: Option<&str>,
+    hemisphere: Hemisphere,
+    wanted: &[Topic],
+) -> Vec<Applied> {
+    let fallback = match hemisphere {
+        Hemisphere::North => Scope::North,
+        Hemisphere::South => Scope::South,
+    };
+    let settled = |topic| {
+        region.is_some_and(|r| {
+            records
+                .iter()
+                .filter(|row| row.topic == topic && row.cite.grade != Grade::Memory)
+                .any(|row| row.scope == Scope::Whole && row.names(r))
+        })
+    };
+    records
+        .iter()
+        .filter(|row| wanted.contains(&row.topic) && row.cite.grade != Grade::Memory)
+        .filter_map(|row| match row.scope {
+            Scope::Whole | Scope::Part => region.filter(|r| row.names(r)).map(|_| Applied {
+                restriction: row,
+                is_default: false,
+            }),
+            _ if row.scope != fallback || settled(row.topic) => None,
+            _ if !row.codes.is_empty() && region.is_some_and(|r| !row.names(r)) => None,
+            _ => Some(Applied {
+                restriction: row,
+                is_default: true,
+            }),
+        })
+        .collect()
+}
+
+/// Where a disease is: see [`Presence`]. A topic without a row is taken as present.
+#[must_use]
+pub fn presence(diseases: &[DiseaseRegion], topic: Topic, region: Option<&str>) -> Presence {
+    match (diseases.iter().find(|d| d.topic == topic), region) {
+        (_, None) => Presence::Assumed,
+        (Some(d), Some(r)) if !holds(d.known_only_in, r) || holds(d.not_known_in, r) => {
+            Presence::NotKnownThere
+        }
+        (_, Some(_)) => Presence::Present,
+    }
+}
+
+/// What is known of oak wilt in a region. None only where the tables lack the cautious default row.
+#[must_use]
+pub fn oak_wilt(
+    records: &'static [Restriction],
+    diseases: &[DiseaseRegion],
+    region: Option<&str>,
+) -> Option<OakWilt> {
+    if presence(diseases, Topic::OakWilt, region) == Presence::NotKnownThere {
+        return Some(OakWilt::NotKnownThere);
+    }
+    let mut rows = records.iter().filter(|row| row.topic == Topic::OakWilt);
+    if let Some(row) = rows
+        .clone()
+        .find(|row| row.scope == Scope::Whole && region.is_some_and(|r| row.names(r)))
+    {
+        return Some(OakWilt::State(row));
+    }
+    rows.find(|row| row.scope == Scope::North)
+        .map(OakWilt::Default)
+}
