@@ -113,7 +113,7 @@ pub fn distance_tape(out: &mut dyn Out, d: &Distance<'_>, l: &DistanceLabels<'_>
         font: 14.0,
     };
     let name = width(l.unit, 14.0, false);
-    tape.scale(&mut pen, &scale, &[X1 - name - 4.0, X1 - 8.0]);
+    tape.scale(&mut pen, &scale, &[[X1 + 4.0 - name / 2.0, name / 2.0]]);
     pen.text(X0 + 8.0, 100.0, 14.0, "", At::Start, "0");
     pen.text(X1 + 4.0, 100.0, 14.0, "mut", At::End, l.unit);
     for m in d.targets_m {

@@ -153,7 +153,7 @@ fn axis(pen: &mut Pen<'_>, tape: &Tape, px: f64, unit: &str, y: f64) {
     };
     let end = tape.x1 + 6.0;
     let name = width(unit, 15.0, false);
-    let avoid = [end, end - name / 2.0, end - name - 2.0];
+    let avoid = [[end - name / 2.0, name / 2.0]];
     tape.scale(pen, &scale, &avoid);
     pen.text(tape.x0 + 8.0, y, 15.0, "", At::Start, "0");
     pen.text(end, y, 15.0, "mut", At::End, unit);

@@ -73,6 +73,7 @@ struct Look {
 
 /// A flag over the tape: a label, or a number with a label.
 struct Flag {
+    /// Where it stands; not over its target where two stand too close.
     x: f64,
     /// Left and right of what is drawn.
     from: f64,
@@ -80,7 +81,12 @@ struct Flag {
     row: usize,
     at: At,
     named: bool,
+    /// Beyond the torn end.
+    far: bool,
 }
+
+/// Pixels between rows of flags.
+const ROW: f64 = 24.0;
 
 impl Reach<'_> {
     /// Metres left and right of the trunk that are drawn.
@@ -130,12 +136,21 @@ fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &Look) {
     let x0 = r.span()[0] * px;
     let high = r.height_used_m * px;
     let person_px = PERSON_M * px;
-    let person_row = person_px.max(4.0) + 8.0;
+    let person_row = person_px.max(8.0) + 8.0;
     let at = |m: f64| x0 + m * px;
     let x1 = look.w - 6.0;
-    let (flags, rows) = flags(r, look, &at, x1);
+    let caption = if look.wide { l.height } else { l.height_short };
+    let taken = Taken {
+        x0,
+        crown: 0.3 * r.height_estimate_m * px,
+        from: x0 + 12.0,
+        to: x0 + 12.0 + width(caption, look.small, false),
+        // How far over row 0 the caption of the arc stands.
+        up: high + 7.0 - person_row,
+    };
+    let (flags, rows) = flags(r, look, &at, x1, &taken);
     // A low tree under many flags: the sky is made high enough for them.
-    let sky = high.max(person_row + rows as f64 * 24.0 - 8.0);
+    let sky = high.max(person_row + rows as f64 * ROW - 8.0);
     let ground = look.top + sky;
     let tape = Tape {
         x0,
@@ -143,7 +158,7 @@ fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &Look) {
         top: ground,
         bottom: ground + 56.0,
     };
-    let plan_h = (high * if look.wide { 0.667 } else { 0.75 }).max(60.0);
+    let plan_h = (high * if look.wide { 0.667 } else { 0.75 }).clamp(60.0, 210.0);
     let plan = tape.bottom + plan_h;
     let class = if look.wide { "d wide" } else { "d narrow" };
     pen.svg(
@@ -166,8 +181,7 @@ fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &Look) {
     pen.line("s", dim - 7.0, ground, x0, ground);
     pen.dimension(dim, tip, ground);
     tree(pen, x0, ground, r.height_estimate_m * px, r.habit);
-    let text = if look.wide { l.height } else { l.height_short };
-    pen.text(x0 + 12.0, tip - 7.0, look.small, "", At::Start, text);
+    pen.text(x0 + 12.0, tip - 7.0, look.small, "", At::Start, caption);
 
     plan_view(pen, r, l, look, [x0, px, tape.bottom, plan_h]);
 
@@ -179,8 +193,8 @@ fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &Look) {
         .map(|t| at(t.distance_m))
         .filter(|x| *x < x1 - 2.0)
         .collect();
-    let mut avoid = drawn.clone();
-    avoid.push(x0 + 18.0);
+    let mut avoid: Vec<[f64; 2]> = drawn.iter().map(|x| [*x, 1.0]).collect();
+    avoid.push([x0 + 16.0, 8.0]);
     for (unit, way, y, name) in [
         (0.3048, 1.0, ground + 27.0, l.foot),
         (1.0, -1.0, ground + 42.0, l.metre),
@@ -188,7 +202,7 @@ fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &Look) {
         let scale = Scale {
             px: px * unit,
             steps: &TENS,
-            least: if look.wide { [14.0, 62.0] } else { [9.0, 46.0] },
+            least: if look.wide { [14.0, 62.0] } else { [9.0, 36.0] },
             ticks: [8.0, 8.0, 13.0],
             way,
             y,
@@ -221,32 +235,30 @@ fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &Look) {
     let numbered = r.targets.len() > 1;
     for (i, f) in flags.iter().enumerate() {
         let Some(f) = f else { continue };
-        let y = ground - person_row - f.row as f64 * 24.0;
-        if numbered && f.x < x1 {
-            pen.line("s", f.x, y, f.x, ground);
+        let y = ground - person_row - f.row as f64 * ROW;
+        if numbered && !f.far {
+            let mut d = D::default();
+            d.c('M', &[at(r.targets[i].distance_m), ground])
+                .c('L', &[f.x, ground - person_row + 6.0])
+                .c('V', &[y]);
+            pen.path("s", &d.0);
         }
         if f.named {
+            let pin = if numbered { 16.0 } else { 0.0 };
             let x = match f.at {
-                At::Start => f.from + if numbered { 27.0 } else { 0.0 },
+                At::Start => f.x + pin,
                 At::Middle => f.x,
-                At::End => f.to - if numbered { 27.0 } else { 0.0 },
+                At::End => f.x - pin,
             };
-            pen.text(
-                x,
-                y + if numbered { 0.0 } else { -2.0 },
-                look.font,
-                "tb halo",
-                f.at,
-                r.targets[i].label,
-            );
+            pen.text(x, y, look.font, "tb halo", f.at, r.targets[i].label);
         }
         if numbered {
             pen.pin(f.x, y - 5.0, i as u8 + 1);
         }
-        if f.x >= x1 {
+        if f.far {
             // Beyond the torn end: an arrow, no place.
             let mut d = D::default();
-            d.c('M', &[look.w - 4.0, y + 14.0])
+            d.c('M', &[look.w - 2.0, y - 5.0])
                 .c('l', &[-10.0, -4.5])
                 .c('v', &[9.0])
                 .c('Z', &[]);
@@ -254,6 +266,15 @@ fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &Look) {
         }
     }
     pen.end();
+}
+
+/// What flags must not cover: the crown (a single label) and the caption of the arc.
+struct Taken {
+    x0: f64,
+    crown: f64,
+    from: f64,
+    to: f64,
+    up: f64,
 }
 
 /// The ground from above.
@@ -353,15 +374,17 @@ fn plan_view(
 }
 
 /// Places a flag for each target, farthest first, in the lowest row where neither labels nor their
-/// lines cross; a label that fits nowhere is dropped and its number stays. Also the number of rows used.
+/// lines cross; where two stand too close the nearer one's flag moves left. A label that fits nowhere
+/// is dropped and its number stays. Also the number of rows used.
 fn flags(
     r: &Reach<'_>,
     look: &Look,
     at: &dyn Fn(f64) -> f64,
     x1: f64,
+    taken: &Taken,
 ) -> (Vec<Option<Flag>>, usize) {
     let numbered = r.targets.len() > 1;
-    let most = if look.wide { 8 } else { 4 };
+    let most = if look.wide { 8 } else { 5 };
     let mut order: Vec<usize> = (0..r.targets.len()).collect();
     order.sort_by(|a, b| {
         r.targets[*b]
@@ -370,51 +393,71 @@ fn flags(
     });
     let mut flags: Vec<Option<Flag>> = (0..r.targets.len()).map(|_| None).collect();
     let mut rows = 0;
-    for i in order {
+    for (done, i) in order.iter().copied().enumerate() {
         let t = &r.targets[i];
         let far = at(t.distance_m) >= x1 - 2.0;
         // A far one hangs at the edge, left of the arrow.
-        let x = if far {
-            x1 + if numbered { -14.0 } else { 0.0 }
+        let own = if far {
+            x1 - if numbered { 22.0 } else { 12.0 }
         } else {
             at(t.distance_m)
         };
         let w = width(t.label, look.font, true);
+        let sides: &[At] = match (numbered, far) {
+            (_, true) => &[At::End],
+            (true, false) => &[At::Start, At::End],
+            // One label stands over its target, but not over the tree.
+            (false, false) if own - w / 2.0 > taken.x0 + taken.crown => &[At::Middle, At::End],
+            (false, false) => &[At::Start, At::Middle, At::End],
+        };
+        let fits = |named: bool, aside: f64, row: usize, side: At| {
+            let x = own - aside;
+            let text = if named { w } else { 0.0 };
+            let pin = if numbered { 12.0 } else { 0.0 };
+            let beside = if numbered { 16.0 } else { 0.0 };
+            let (from, to) = match side {
+                At::Middle => (x - text / 2.0, x + text / 2.0),
+                At::Start => (x - pin, x + beside + text),
+                At::End => (x - beside - text, x + pin),
+            };
+            let mut ok = from >= 0.0 && to <= look.w;
+            // The caption of the arc.
+            let height = row as f64 * ROW;
+            ok &= (height - taken.up).abs() > 19.0 || to < taken.from || from > taken.to;
+            // A name to the left must leave room for the lines of those still to come.
+            if numbered && named && side == At::End {
+                ok &= order[done + 1..]
+                    .iter()
+                    .all(|o| at(r.targets[*o].distance_m) < from - 26.0);
+            }
+            for f in flags.iter().flatten() {
+                let touch = row == f.row && from < f.to + 4.0 && f.from - 4.0 < to;
+                let line_through_me = f.row > row && !f.far && f.x > from - 3.0 && f.x < to + 3.0;
+                let line_through_it = row > f.row && !far && x > f.from - 3.0 && x < f.to + 3.0;
+                ok &= !touch && !(numbered && (line_through_me || line_through_it));
+            }
+            ok.then_some(Flag {
+                x,
+                from,
+                to,
+                row,
+                at: side,
+                named,
+                far,
+            })
+        };
         let mut found = None;
-        'named: for named in [true, false] {
-            for row in 0..most {
-                let sides: &[At] = if !numbered && !far {
-                    &[At::Middle, At::Start, At::End]
-                } else {
-                    &[At::Start, At::End]
-                };
-                for side in sides {
-                    let text = if named { w } else { 0.0 };
-                    let (from, to) = match (side, numbered) {
-                        (At::Middle, _) => (x - w / 2.0, x + w / 2.0),
-                        (At::Start, true) => (x - 12.0, x + 16.0 + text),
-                        (At::End, true) => (x - 16.0 - text, x + 12.0),
-                        (At::Start, false) => (x - 4.0, x + w),
-                        (At::End, false) => (x - w - 8.0, x),
-                    };
-                    let mut ok = from >= 0.0 && to <= look.w;
-                    for f in flags.iter().flatten() {
-                        let touch = row == f.row && from < f.to + 4.0 && f.from - 4.0 < to;
-                        let line_through_me = f.row > row && f.x > from - 3.0 && f.x < to + 3.0;
-                        let line_through_it = row > f.row && x > f.from - 3.0 && x < f.to + 3.0;
-                        ok &= !(touch || (numbered && (line_through_me || line_through_it)));
-                    }
-                    if ok {
-                        let x = if far { x1 } else { x };
-                        found = Some(Flag {
-                            x,
-                            from,
-                            to,
-                            row,
-                            at: *side,
-                            named,
-                        });
-                        break 'named;
+        'search: for named in [true, false] {
+            for aside in [0.0, 14.0, 28.0, 42.0] {
+                if aside > 0.0 && (far || !numbered) {
+                    break;
+                }
+                for row in 0..most {
+                    for side in sides {
+                        found = fits(named, aside, row, *side);
+                        if found.is_some() {
+                            break 'search;
+                        }
                     }
                 }
             }

@@ -85,9 +85,9 @@ impl Tape {
         }
     }
 
-    /// Ticks and numbers of one side. Numbers whose middle lies within their own width of an x in
-    /// `avoid` are left out, never shrunk.
-    pub fn scale(&self, pen: &mut Pen<'_>, s: &Scale<'_>, avoid: &[f64]) {
+    /// Ticks and numbers of one side. Numbers that would touch a stretch of `avoid` (middle, half its
+    /// width) are left out, never shrunk.
+    pub fn scale(&self, pen: &mut Pen<'_>, s: &Scale<'_>, avoid: &[[f64; 2]]) {
         let fits = |t: &&[f64; 3]| t[0] * s.px >= s.least[0] && t[2] * s.px >= s.least[1];
         let [small, middle, labelled] = *s
             .steps
@@ -114,7 +114,7 @@ impl Tape {
             if kind == 2 {
                 let text = super::number::num(value);
                 let half = width(&text, s.font, false) / 2.0 + 4.0;
-                if x + half < self.x1 && avoid.iter().all(|a| (a - x).abs() > half) {
+                if x + half < self.x1 && avoid.iter().all(|[a, w]| (a - x).abs() > half + w) {
                     pen.text(x, s.y, s.font, "", At::Middle, &text);
                 }
             }

@@ -93,8 +93,8 @@ pub(super) fn tree(pen: &mut Pen<'_>, x: f64, y: f64, height: f64, habit: Habit)
             for i in 0..9_i32 {
                 let rise = f64::from(i) / 8.0;
                 let side = if i % 2 == 0 { 1.0 } else { -1.0 };
-                let lean = side * (0.42 - 0.26 * rise + 0.05 * crown.wobble.next());
-                let length = h * (0.19 - 0.05 * rise);
+                let lean = side * (0.45 - 0.26 * rise + 0.05 * crown.wobble.next());
+                let length = h * (0.2 - 0.11 * (rise - 0.35) * (rise - 0.35));
                 crown.limb(
                     [x, at(0.25 + 0.41 * rise)],
                     turn([0.0, -1.0], lean),
@@ -105,25 +105,26 @@ pub(super) fn tree(pen: &mut Pen<'_>, x: f64, y: f64, height: f64, habit: Habit)
             crown.limb([x, at(fork)], [0.0, -1.0], h * 0.16, 0);
         }
         Habit::Conifer => {
-            let tiers = if h > 130.0 { 22 } else { 11 };
-            for i in 0..tiers {
-                let rise = f64::from(i) / f64::from(tiers);
-                let from = 0.12 + 0.84 * rise;
-                let reach = h * (0.2 * (1.0 - rise) + 0.015) * (1.0 + 0.12 * crown.wobble.next());
-                for side in [1.0, -1.0] {
-                    let tip = [x + side * reach, at(from - 0.05 * (1.0 - rise))];
-                    crown.levels[1].c('M', &[x, at(from)]).c(
-                        'Q',
-                        &[x + side * reach * 0.5, at(from + 0.01), tip[0], tip[1]],
-                    );
-                    crown.levels[2]
-                        .c('M', &[x + side * reach * 0.55, at(from - 0.005)])
-                        .c(
-                            'L',
-                            &[x + side * reach * 0.85, at(from - 0.07 * (1.0 - rise))],
-                        );
+            // One outline: each tier droops to its tip and steps back in under the next.
+            let tiers = if h > 130.0 { 15_i32 } else { 9 };
+            let mut edges = [vec![], vec![]];
+            for (side, edge) in [1.0, -1.0].into_iter().zip(&mut edges) {
+                for i in 0..tiers {
+                    let down = f64::from(i + 1) / f64::from(tiers);
+                    let reach = h * (0.19 * down + 0.01) * (1.0 + 0.1 * crown.wobble.next());
+                    let low = 1.0 - 0.9 * down;
+                    edge.push([x + side * reach, at(low - 0.012)]);
+                    edge.push([x + side * reach * 0.5, at(low + 0.012)]);
                 }
             }
+            let mut d = D::default();
+            d.c('M', &[x, at(1.0)]);
+            let [right, left] = edges;
+            for [x, y] in right.into_iter().chain(left.into_iter().rev()) {
+                d.c('L', &[x, y]);
+            }
+            d.c('Z', &[]);
+            pen.path("fi", &d.0);
         }
     }
     for (level, weight) in crown.levels.iter().zip([0.011, 0.0065, 0.004]) {

@@ -2,7 +2,7 @@
 
 use super::Both;
 use super::number::whole;
-use super::pen::{At, D, Pen, ring, width};
+use super::pen::{At, D, Pen, halves, ring, width};
 use super::tape::{INCH, Scale, TENS, Tape};
 use crate::out::Out;
 
@@ -173,9 +173,14 @@ pub(super) fn size_scale(
 ) {
     tape.edges(pen, true, true);
     let x = reading.map(|r| tape.x0 + r);
-    // No number under the names of the scales nor under the line of the reading.
-    let names = tape.x0 + 8.0 + width(inch, font, false).max(width(cm, font, false)) / 2.0;
-    let avoid = [names, x.unwrap_or(names)];
+    // No number under the names of the scales nor under the line of the reading; a reading near zero
+    // moves the names behind it.
+    let half = width(inch, font, false).max(width(cm, font, false)) / 2.0;
+    let names = match reading {
+        Some(r) if r < 2.0 * half + 22.0 => tape.x0 + r + 12.0,
+        _ => tape.x0 + 8.0,
+    };
+    let avoid = [[names + half, half], [x.unwrap_or(names), 0.0]];
     let mid = (tape.top + tape.bottom) / 2.0;
     for (px, steps, ticks, way, y) in [
         (px * 25.4, &INCH[..], [6.0, 11.0, 15.0], 1.0, mid - 2.0),
@@ -190,7 +195,7 @@ pub(super) fn size_scale(
         let scale = Scale {
             px,
             steps,
-            least: [4.9, 42.0],
+            least: [4.9, 34.0],
             ticks,
             way,
             y,
@@ -198,7 +203,7 @@ pub(super) fn size_scale(
         };
         tape.scale(pen, &scale, &avoid);
         let name = if way > 0.0 { inch } else { cm };
-        pen.text(tape.x0 + 8.0, y, font, "mut", At::Start, name);
+        pen.text(names, y, font, "mut", At::Start, name);
     }
     if let Some(x) = x {
         tape.notch(pen, x, 9.0, 15.0, tape.bottom);
@@ -261,7 +266,7 @@ fn above(pen: &mut Pen<'_>, t: &Trunk, l: &TrunkLabels<'_>, [x, y, r, bark, px]:
     }
     // The bark, upper right, and the living layer, upper left.
     let lx = leader_x(x + r);
-    let by = (y - r + 20.0).max(20.0);
+    let by = if r < 50.0 { 20.0 } else { y - r + 20.0 };
     let [px_, py] = on(r - bark / 2.0, -0.69);
     leader(pen, [px_, py], [lx - 10.0, by - 5.0], lx - 4.0);
     pen.text(lx, by, TEXT, "tb", At::Start, l.bark);
@@ -272,7 +277,7 @@ fn above(pen: &mut Pen<'_>, t: &Trunk, l: &TrunkLabels<'_>, [x, y, r, bark, px]:
     pen.text(0.0, 20.0, TEXT, "tb", At::Start, l.living_layer[0]);
     pen.text(0.0, 38.0, TEXT, "tb", At::Start, l.living_layer[1]);
     if bark < 2.0 {
-        inset(pen, t.bark_mm * px, [x + r + 34.0, y + 22.0]);
+        inset(pen, t.bark_mm * px, [lx, by + 46.0]);
     }
 }
 
@@ -281,7 +286,7 @@ const DEAD: f64 = 0.9;
 
 /// Where labels right of the section begin.
 fn leader_x(edge: f64) -> f64 {
-    (edge + 26.0).max(180.0).min(292.0)
+    (edge + 26.0).clamp(180.0, 292.0)
 }
 
 fn leader(pen: &mut Pen<'_>, [x, y]: [f64; 2], [kx, ky]: [f64; 2], end: f64) {
@@ -407,7 +412,13 @@ fn side(
     }
     pen.dimension(left - 18.0, ring_top, ring_top + least);
     let stack = |pen: &mut Pen<'_>, x: f64, y: f64, name: &str, size: &Both<'_>| {
-        pen.text(x, y - 16.0, 15.5, "", At::Start, name);
+        match halves(name) {
+            Some((first, rest)) if x + width(name, 15.5, false) > if x < X0 { 56.0 } else { W } => {
+                pen.text(x, y - 33.0, 15.5, "", At::Start, first);
+                pen.text(x, y - 16.0, 15.5, "", At::Start, rest);
+            }
+            _ => pen.text(x, y - 16.0, 15.5, "", At::Start, name),
+        }
         pen.text(x, y + 5.0, 18.0, "tb", At::Start, size.us);
         pen.text(x, y + 24.0, TEXT, "", At::Start, size.metric);
     };

@@ -265,40 +265,31 @@ fn row(
         }
     }
     brackets(pen, r, y, window);
+    // The day asked about, then today if it is another; labels stay inside and never touch.
+    let base = r.top - if y.window.is_empty() { 8.0 } else { 20.0 };
+    let mut taken: Option<[f64; 2]> = None;
     let asked = y.asked.and_then(|d| r.day(d));
-    if let Some(x) = asked {
-        tape.notch(pen, x, 8.0, 11.0, 0.0);
-        pen.line("s", x, scale, x, tape.bottom);
-        let w = width(l.asked, 17.0, true) / 2.0;
-        let inside = x.max(r.x0 + w).min(r.x1 - w);
-        pen.text(
-            inside,
-            r.top - 20.0 + if y.window.is_empty() { 12.0 } else { 0.0 },
-            17.0,
-            "tb",
-            At::Middle,
-            l.asked,
-        );
-    }
     let today = y
         .today
         .filter(|d| y.asked != Some(*d))
         .and_then(|d| r.day(d));
-    if let Some(x) = today {
-        tape.notch(pen, x, 5.0, 8.0, 0.0);
-        let w = width(l.today, 15.0, false) / 2.0;
+    for (x, half, depth, text, size, class) in [
+        (asked, 8.0, 11.0, l.asked, 17.0, "tb"),
+        (today, 5.0, 8.0, l.today, 15.0, ""),
+    ] {
+        let Some(x) = x else { continue };
+        if half < 8.0 && asked.is_some_and(|a| (a - x).abs() < 15.0) {
+            continue;
+        }
+        tape.notch(pen, x, half, depth, 0.0);
+        if half == 8.0 {
+            pen.line("s", x, scale, x, tape.bottom);
+        }
+        let w = width(text, size, class == "tb") / 2.0;
         let inside = x.max(r.x0 + w).min(r.x1 - w);
-        let clear =
-            asked.is_none_or(|a| (a - x).abs() > w + width(l.asked, 17.0, true) / 2.0 + 8.0);
-        if clear {
-            pen.text(
-                inside,
-                r.top - 20.0 + if y.window.is_empty() { 12.0 } else { 0.0 },
-                15.0,
-                "",
-                At::Middle,
-                l.today,
-            );
+        if taken.is_none_or(|[a, b]| inside - w > b + 8.0 || inside + w < a - 8.0) {
+            pen.text(inside, base, size, class, At::Middle, text);
+            taken = Some([inside - w, inside + w]);
         }
     }
     pins(pen, r, y.visits, tape.bottom, 20.0);
@@ -378,45 +369,40 @@ fn gap(r: &Row, taken: &[[f64; 2]], line: Option<f64>, w: f64) -> (f64, &'static
     (r.x0 + 9.0, "halo")
 }
 
-/// Where pins hang: x, number, and how many steps lower so that they do not touch.
-fn hung(r: &Row, visits: &[Pin]) -> Vec<(f64, u8, f64)> {
-    let mut pins: Vec<(f64, u8, f64)> = visits
+/// Where pins hang: day's x, pin's x, number. Pins keep their order and stand 25 apart; where days lie
+/// closer the stems slant.
+fn hung(r: &Row, visits: &[Pin]) -> Vec<(f64, f64, u8)> {
+    let mut pins: Vec<(f64, f64, u8)> = visits
         .iter()
-        .filter_map(|v| {
-            r.day(v.day)
-                .map(|x| (x.max(r.x0 + 9.0).min(r.x1 - 9.0), v.number, 0.0))
-        })
+        .filter_map(|v| r.day(v.day).map(|x| (x, x, v.number)))
         .collect();
     pins.sort_by(|a, b| a.0.total_cmp(&b.0));
-    for i in 1..pins.len() {
-        let (before, here) = pins.split_at_mut(i);
-        let mut level = 0.0;
-        while before
-            .iter()
-            .any(|p| p.2 == level && here[0].0 - p.0 < 25.0)
-        {
-            level += 1.0;
-        }
-        here[0].2 = level;
+    let mut least = r.x0 + 9.0;
+    for p in &mut pins {
+        p.1 = p.1.max(least);
+        least = p.1 + 25.0;
+    }
+    let mut most = r.x1 - 9.0;
+    for p in pins.iter_mut().rev() {
+        p.1 = p.1.min(most);
+        most = p.1 - 25.0;
     }
     pins
 }
 
 fn pins(pen: &mut Pen<'_>, r: &Row, visits: &[Pin], foot: f64, stem: f64) {
-    for (x, n, level) in hung(r, visits) {
-        let y = foot + stem + level * 25.0;
-        pen.line("s", x, foot, x, y);
-        pen.pin(x, y + 11.0, n);
+    for (x, hang, n) in hung(r, visits) {
+        pen.line("s", x, foot, hang, foot + stem);
+        pen.pin(hang, foot + stem + 11.0, n);
     }
 }
 
 /// The lower end of a row with its pins.
 fn pins_foot(r: &Row, visits: &[Pin], foot: f64, stem: f64) -> f64 {
-    let deepest = hung(r, visits).iter().map(|p| p.2).fold(-1.0, f64::max);
-    if deepest < 0.0 {
-        foot + 12.0
+    foot + if hung(r, visits).is_empty() {
+        12.0
     } else {
-        foot + stem + 25.0 * deepest + 24.0
+        stem + 24.0
     }
 }
 

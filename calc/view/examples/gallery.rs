@@ -1,0 +1,524 @@
+//! Writes every drawing in many cases to standard output as one page, to be looked at.
+//! `cargo run -p calc-view --example gallery -- dark > page.html` (light, dark or sun).
+
+use calc_view::draw::form::{Distance, DistanceLabels, SizeLabels, distance_tape, size_tape};
+use calc_view::draw::mark::{Swatch, brand, defs, sun, swatch};
+use calc_view::draw::range::{Range, RangeLabels, Share, SharesLabels, range, shares};
+use calc_view::draw::reach::{Reach, ReachLabels, Target, reach};
+use calc_view::draw::tag::{TagKind, TagLabels, tag};
+use calc_view::draw::tree::{Habit, stand};
+use calc_view::draw::trunk::{RingHeights, Trunk, TrunkLabels, trunk};
+use calc_view::draw::year::{
+    Pin, Span, VisitYear, VisitsLabels, Year, YearLabels, visits, year, year_small,
+};
+use calc_view::draw::{Both, Grade, ruler};
+use calc_view::out::{Html, Out, OutExt};
+
+const SHEETS: [&str; 3] = [
+    include_str!("../../../www/style/tokens.css"),
+    include_str!("../../../www/style/calc.css"),
+    include_str!("../../../www/style/page.css"),
+];
+
+fn figure(out: &mut Html, what: &str, draw: impl FnOnce(&mut dyn Out)) {
+    out.open_class("section", "part");
+    out.leaf("h3", what);
+    out.open("figure");
+    draw(out);
+    out.close();
+    out.close();
+}
+
+fn trunks(out: &mut Html) {
+    out.open_class("div", "plates");
+    for (name, inches, bark, ring, live) in [
+        ("2 in", 2.0, 2.0, Some((150.0, 150.0)), 1.0),
+        ("5 in, no ring", 5.0, 2.5, None, 1.0),
+        ("14.5 in", 14.5, 15.0, Some((150.0, 368.0)), 1.0),
+        (
+            "14.5 in, a third dead",
+            14.5,
+            15.0,
+            Some((150.0, 368.0)),
+            0.67,
+        ),
+        ("22 in, most dead", 22.0, 30.0, Some((200.0, 300.0)), 0.3),
+        ("40 in", 40.0, 40.0, Some((300.0, 1016.0)), 1.0),
+        ("30 in, thin bark", 30.0, 7.0, Some((254.0, 762.0)), 0.9),
+        ("9 in", 9.0, 5.0, Some((200.0, 229.0)), 1.0),
+    ] {
+        let t = Trunk {
+            dbh_mm: inches * 25.4,
+            bark_mm: bark,
+            live_share: live,
+            ring: ring.map(|(at_least_mm, better_mm)| RingHeights {
+                at_least_mm,
+                better_mm,
+            }),
+        };
+        let us = format!("{inches} in");
+        let metric = format!("{:.1} cm", inches * 2.54);
+        let both = |mm: f64| {
+            (
+                format!("{:.0} in", mm / 25.4),
+                format!("{:.0} cm", mm / 10.0),
+            )
+        };
+        let (least, better) = ring.map_or_else(Default::default, |(a, b)| (both(a), both(b)));
+        let bark_size = (format!("{:.1} in", bark / 25.4), format!("{bark:.0} mm"));
+        let pair = |p: &'_ (String, String)| -> (String, String) { p.clone() };
+        let (least, better, bark_size) = (pair(&least), pair(&better), pair(&bark_size));
+        let l = TrunkLabels {
+            aria: "Trunk to scale",
+            living_layer: ["living", "layer"],
+            bark: "bark",
+            bark_size: Both {
+                us: &bark_size.0,
+                metric: &bark_size.1,
+            },
+            wood: "wood",
+            dead_bark: ["dead bark,", "leave it"],
+            size: Both {
+                us: &us,
+                metric: &metric,
+            },
+            inch: "in",
+            cm: "cm",
+            bare_wood: "bare wood",
+            better_too: "better: this too",
+            at_least: "at least",
+            at_least_size: Both {
+                us: &least.0,
+                metric: &least.1,
+            },
+            better: "better",
+            better_size: Both {
+                us: &better.0,
+                metric: &better.1,
+            },
+            hand: "your hand",
+            hand_size: "7 in, 18 cm",
+        };
+        figure(out, name, |out| trunk(out, &t, &l));
+    }
+    out.close();
+}
+
+fn reaches(out: &mut Html) {
+    let t = |distance_m: f64, inside: bool, label: &'static str| Target {
+        distance_m,
+        inside,
+        label,
+    };
+    let one = [t(30.48, false, "path, 100 ft")];
+    let inside = [t(12.2, true, "a person on the path, 40 ft")];
+    let four = [
+        t(30.0, false, "path, 98 ft"),
+        t(33.0, false, "fence, 108 ft"),
+        t(52.0, false, "building, 171 ft"),
+        t(90.0, false, "road, 295 ft"),
+    ];
+    let eight = [
+        t(0.6, true, "tree to keep, 2 ft"),
+        t(5.0, true, "fence, 16 ft"),
+        t(5.5, true, "building, 18 ft"),
+        t(9.0, true, "line, 30 ft"),
+        t(12.0, true, "path, 39 ft"),
+        t(14.0, false, "road, 46 ft"),
+        t(18.0, false, "neighbour's tree, 59 ft"),
+        t(400.0, false, "building, 1312 ft"),
+    ];
+    for (name, used, estimate, zone, people, targets, habit) in [
+        (
+            "one, outside",
+            18.3,
+            15.8,
+            27.4,
+            Some(36.6),
+            &one[..],
+            Habit::Hardwood,
+        ),
+        ("stop", 22.6, 19.5, 33.8, None, &inside[..], Habit::Hardwood),
+        (
+            "none",
+            18.3,
+            18.3,
+            27.4,
+            Some(36.6),
+            &[][..],
+            Habit::Conifer,
+        ),
+        (
+            "four, downhill",
+            20.0,
+            17.0,
+            40.0,
+            Some(40.0),
+            &four[..],
+            Habit::Conifer,
+        ),
+        (
+            "eight on a small tree",
+            6.0,
+            5.0,
+            9.0,
+            Some(12.0),
+            &eight[..],
+            Habit::Hardwood,
+        ),
+        (
+            "tall, far",
+            45.0,
+            40.0,
+            67.5,
+            Some(90.0),
+            &four[..],
+            Habit::Conifer,
+        ),
+        (
+            "one beyond the torn end",
+            8.0,
+            7.0,
+            12.0,
+            Some(16.0),
+            &four[3..],
+            Habit::Hardwood,
+        ),
+    ] {
+        let r = Reach {
+            height_used_m: used,
+            height_estimate_m: estimate,
+            zone_m: zone,
+            people_out_m: people,
+            targets,
+            habit,
+        };
+        let height = format!("{:.0} ft ({used:.0} m), the height used", used / 0.3048);
+        let short = format!("{:.0} ft used", used / 0.3048);
+        let l = ReachLabels {
+            aria: "Reach, to scale",
+            height: &height,
+            height_short: &short,
+            foot: "ft",
+            metre: "m",
+            can_land: "can land here",
+            can_throw: "can throw wood",
+            people_out: "keep people out",
+            heights: [
+                "1 height",
+                if zone > used * 1.9 {
+                    "2 heights"
+                } else {
+                    "1½ heights"
+                },
+                "2 heights",
+            ],
+        };
+        figure(out, name, |out| reach(out, &r, &l));
+    }
+}
+
+fn years(out: &mut Html) {
+    let s = |from, to| Span { from, to };
+    let p = |day, number| Pin { day, number };
+    let north = Year {
+        slips: &[s(140, 185)],
+        may_slip: &[s(128, 139), s(186, 203)],
+        closed: &[s(91, 151)],
+        caution: &[],
+        window: &[s(152, 185)],
+        today: Some(163),
+        asked: Some(163),
+        visits: &[p(191, 1), p(268, 2)],
+    };
+    let south = Year {
+        slips: &[s(305, 20)],
+        may_slip: &[s(288, 304), s(21, 45)],
+        closed: &[],
+        caution: &[s(244, 31)],
+        window: &[s(305, 20)],
+        today: Some(150),
+        asked: Some(10),
+        visits: &[p(30, 1), p(38, 2), p(41, 3), p(300, 4)],
+    };
+    let winter = Year {
+        slips: &[s(120, 190)],
+        may_slip: &[s(100, 119), s(191, 220)],
+        closed: &[s(91, 212)],
+        caution: &[s(91, 243)],
+        window: &[],
+        today: Some(340),
+        asked: Some(355),
+        visits: &[],
+    };
+    for (name, y, asked, window) in [
+        ("north", &north, "12 June", "your window: 1 June to 4 July"),
+        (
+            "south, wrapping",
+            &south,
+            "10 January",
+            "your window: 1 November to 20 January",
+        ),
+        ("oak, no window", &winter, "21 December", ""),
+    ] {
+        let l = YearLabels {
+            aria: "Year tape",
+            months: [
+                "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec",
+            ],
+            initials: ["J", "F", "M", "A", "M", "J", "J", "A", "S", "O", "N", "D"],
+            bark: "Bark",
+            rules: "Rules",
+            asked,
+            today: "today",
+            window,
+            window_short: if window.is_empty() { "" } else { "window" },
+        };
+        figure(out, name, |out| year(out, y, &l));
+        out.open_class("div", "tapefig");
+        figure(out, "small", |out| year_small(out, y, &l));
+        out.close();
+    }
+    let rows = [
+        VisitYear {
+            label: "2026",
+            ring: Some(163),
+            visits: &[p(191, 1), p(268, 2)],
+        },
+        VisitYear {
+            label: "2027",
+            ring: None,
+            visits: &[p(145, 3), p(196, 4), p(253, 5)],
+        },
+        VisitYear {
+            label: "2028",
+            ring: None,
+            visits: &[p(145, 6), p(196, 7), p(200, 8)],
+        },
+    ];
+    let l = VisitsLabels {
+        aria: "Three years of visits",
+        ring: "ring",
+    };
+    figure(out, "visits", |out| visits(out, &rows, &l));
+}
+
+fn tapes(out: &mut Html) {
+    out.open_class("div", "plates");
+    for (mm, us, metric) in [
+        (Some(368.3), "14½ in", "36.8 cm"),
+        (None, "", ""),
+        (Some(25.0), "1 in", "2.5 cm"),
+        (Some(1016.0), "40 in", "101.6 cm"),
+    ] {
+        let l = SizeLabels {
+            aria: "Size tape",
+            inch: "in",
+            cm: "cm",
+            size: Both { us, metric },
+        };
+        figure(out, "size", |out| size_tape(out, mm, &l));
+    }
+    for (targets, metric, nearest, known) in [
+        (&[30.48][..], false, "path, 100 ft", true),
+        (&[4.0, 30.0][..], true, "building, 4 m", true),
+        (&[][..], false, "", true),
+        (&[12.0][..], true, "path, 12 m", false),
+        (&[300.0][..], false, "path, 984 ft", true),
+    ] {
+        let d = Distance {
+            height_used_m: known.then_some(18.3),
+            zone_m: known.then_some(27.4),
+            targets_m: targets,
+            metric,
+        };
+        let l = DistanceLabels {
+            aria: "Distance tape",
+            nearest,
+            unit: if metric { "m" } else { "ft" },
+        };
+        figure(out, "distance", |out| distance_tape(out, &d, &l));
+    }
+    out.close();
+}
+
+fn ranges(out: &mut Html) {
+    for (name, low, likely, high, grade, text, unit) in [
+        (
+            "minutes",
+            10.0,
+            Some(20.0),
+            40.0,
+            Grade::Estimated,
+            "20 min",
+            "min",
+        ),
+        (
+            "minutes, long",
+            75.0,
+            Some(160.0),
+            420.0,
+            Grade::Assumed,
+            "160 min",
+            "min",
+        ),
+        (
+            "years",
+            3.5,
+            Some(7.0),
+            13.0,
+            Grade::Measured,
+            "7 years",
+            "years",
+        ),
+        (
+            "no typical",
+            2.0,
+            None,
+            6.0,
+            Grade::Estimated,
+            "2 to 6",
+            "min",
+        ),
+    ] {
+        let r = Range {
+            low,
+            likely,
+            high,
+            grade,
+        };
+        let l = RangeLabels {
+            aria: "Range",
+            likely: text,
+            unit,
+        };
+        figure(out, name, |out| range(out, &r, &l));
+    }
+    let s = |low, likely, high, grade, label| Share {
+        low,
+        likely,
+        high,
+        grade,
+        label,
+    };
+    let rows = [
+        s(
+            5.0,
+            Some(20.0),
+            40.0,
+            Grade::Estimated,
+            "end of season 1: 5 to 40 in 100",
+        ),
+        s(
+            40.0,
+            Some(60.0),
+            80.0,
+            Grade::Assumed,
+            "end of season 2: 40 to 80 in 100",
+        ),
+        s(
+            70.0,
+            None,
+            95.0,
+            Grade::Measured,
+            "end of season 3: 70 to 95 in 100",
+        ),
+    ];
+    let l = SharesLabels {
+        aria: "Shares",
+        unit: "in 100",
+    };
+    figure(out, "shares", |out| shares(out, &rows, &l));
+}
+
+fn main() {
+    let theme = std::env::args().nth(1).unwrap_or_else(|| "light".into());
+    let mut out = Html::default();
+    out.open_class("div", "wrap top");
+    stand(&mut out);
+    out.leaf("h1", "One tree, one answer");
+    out.leaf_class("p", "lede", "Every drawing in many cases, invented values.");
+    out.close();
+    out.open("main");
+    out.open_class("div", "wrap");
+    out.open_class("div", "sb");
+    out.open_class("ul", "tagrow");
+    for (kind, word, line) in [
+        (TagKind::Do, "Do", "tree 27, 12 June"),
+        (TagKind::Wait, "Wait", "until 20 May"),
+        (TagKind::OtherWay, "Other way", "another method"),
+        (TagKind::Professional, "Professional", "tree 31, 12 June"),
+        (TagKind::CantTell, "Can’t tell", "something missing"),
+        (
+            TagKind::CantTell,
+            "No se puede saber",
+            "árbol 27, 12 de junio",
+        ),
+        (TagKind::Do, "Do", ""),
+    ] {
+        out.open("li");
+        tag(
+            &mut out,
+            kind,
+            &TagLabels {
+                aria: word,
+                word,
+                line,
+            },
+        );
+        out.close();
+    }
+    out.close();
+    out.open_class("ul", "key");
+    for kind in [
+        Swatch::Solid,
+        Swatch::Ink,
+        Swatch::Half,
+        Swatch::Hatch,
+        Swatch::Wide,
+        Swatch::Empty,
+        Swatch::Dash,
+        Swatch::Cross,
+        Swatch::Dots,
+        Swatch::Pin,
+        Swatch::Notch,
+        Swatch::Ring,
+        Swatch::Octagon,
+    ] {
+        out.open("li");
+        swatch(&mut out, kind);
+        out.leaf("span", &format!("{kind:?}"));
+        out.close();
+    }
+    out.close();
+    trunks(&mut out);
+    reaches(&mut out);
+    years(&mut out);
+    tapes(&mut out);
+    ranges(&mut out);
+    ruler::foot(&mut out, 183, "in", "cm");
+    for _ in 0..3 {
+        out.close();
+    }
+    let mut head = Html::default();
+    defs(&mut head);
+    head.open_class("header", "head");
+    head.open_class("div", "wrap");
+    head.open_class("span", "brand");
+    brand(&mut head);
+    head.text("Slipbark");
+    head.close();
+    head.open_class("button", "sunsw");
+    sun(&mut head);
+    head.text("Sun");
+    head.close();
+    head.close();
+    ruler::head(&mut head);
+    head.close();
+    println!(
+        "<!doctype html><html lang=en data-theme={theme}><meta charset=utf-8><meta name=viewport content=\"width=device-width\"><title>Drawings</title><style>{}</style><body>{}{}</body></html>",
+        SHEETS.concat(),
+        head.into_string(),
+        out.into_string()
+    );
+}
