@@ -4,7 +4,7 @@ use crate::assets::{Assets, File, digest, script};
 use crate::{args, pages, tree, wasm};
 use anyhow::{Context, Result, bail};
 use std::collections::BTreeSet;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 /// Lists what a build wrote into a folder: the next one removes what it no
 /// longer makes, and a folder with other things in it is left alone.
@@ -125,24 +125,12 @@ fn worker(scripts: &Path, files: &[File]) -> Result<File> {
     Ok(File::named("sw.js", text))
 }
 
-/// The pages' stylesheet: every sheet in `www/style` in the order of their
-/// names, but for those that belong inside the element.
+/// The pages' stylesheet: the tokens, what the calculators show, then the
+/// pages' own rules, which may depend on both.
 fn stylesheet(root: &Path) -> Result<Vec<u8>> {
-    let folder = root.join("www/style");
-    let mut sheets: Vec<PathBuf> = std::fs::read_dir(&folder)
-        .context("www/style could not be read")?
-        .filter_map(|entry| Some(entry.ok()?.path()))
-        .filter(|path| path.extension().is_some_and(|ending| ending == "css"))
-        .filter(|path| {
-            !path
-                .file_name()
-                .is_some_and(|name| name.to_string_lossy().starts_with("element"))
-        })
-        .collect();
-    sheets.sort();
     let mut all = Vec::new();
-    for sheet in sheets {
-        all.extend(read(&sheet)?);
+    for sheet in ["tokens.css", "calc.css", "page.css"] {
+        all.extend(read(&root.join("www/style").join(sheet))?);
         all.push(b'\n');
     }
     Ok(all)

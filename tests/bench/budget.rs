@@ -1,0 +1,105 @@
+//! The site's bytes against `budget.json`, strictly. It builds the site first.
+
+use flate2::{Compression, write::GzEncoder};
+use serde_json::Value;
+use std::collections::BTreeMap;
+use std::io::Write as _;
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+fn root() -> &'static Path {
+    Path::new(env!("CARGO_MANIFEST_DIR"))
+        .parent()
+        .expect("the tests lie in the project")
+}
+
+fn build() -> PathBuf {
+    let target = std::env::var_os("CARGO_TARGET_DIR")
+        .map_or_else(|| root().join("target"), |folder| root().join(folder));
+    let out = target.join("tests/measured");
+    let status = Command::new(env!("CARGO"))
+        .current_dir(root())
+        .args([
+            "run",
+            "--quiet",
+            "--package",
+            "site",
+            "--",
+            "build",
+            "--quiet",
+            "--out",
+        ])
+        .arg(&out)
+        .status()
+        .expect("cargo can be started");
+    assert!(status.success(), "the site did not build");
+    out
+}
+
+fn gzip(bytes: &[u8]) -> u64 {
+    let mut packer = GzEncoder::new(Vec::new(), Compression::best());
+    packer.write_all(bytes).expect("memory takes it");
+    packer.finish().expect("memory takes it").len() as u64
+}
+
+/// What is measured: each kind of file compressed, and all of the site as it is.
+fn measure(folder: &Path) -> BTreeMap<&'static str, u64> {
+    let mut sizes = BTreeMap::from([
+        ("wasm", 0),
+        ("js", 0),
+        ("css", 0),
+        ("home_html", 0),
+        ("site_uncompressed", 0),
+    ]);
+    let mut folders = vec![folder.to_path_buf()];
+    while let Some(next) = folders.pop() {
+        for entry in std::fs::read_dir(&next).expect("the built site can be read") {
+            let path = entry.expect("an entry").path();
+            if path.is_dir() {
+                folders.push(path);
+                continue;
+            }
+            let bytes = std::fs::read(&path).expect("a built file can be read");
+            *sizes.get_mut("site_uncompressed").expect("named above") += bytes.len() as u64;
+            let kind = match path.extension().and_then(|ending| ending.to_str()) {
+                Some("wasm") => "wasm",
+                Some("js") => "js",
+                Some("css") => "css",
+                Some("html") if path == folder.join("index.html") => "home_html",
+                _ => continue,
+            };
+            *sizes.get_mut(kind).expect("named above") += gzip(&bytes);
+        }
+    }
+    sizes
+}
+
+#[test]
+fn the_site_stays_within_its_budget_of_bytes() {
+    let text = std::fs::read_to_string(root().join("tests/bench/budget.json"))
+        .expect("the budget can be read");
+    let budget: BTreeMap<String, Value> = serde_json::from_str(&text).expect("the budget is JSON");
+    let sizes = measure(&build());
+    let limits: BTreeMap<&str, u64> = budget
+        .iter()
+        .filter_map(|(name, limit)| Some((name.as_str(), limit.as_u64()?)))
+        .collect();
+    let measured: Vec<_> = sizes.keys().copied().collect();
+    assert_eq!(
+        limits.keys().copied().collect::<Vec<_>>(),
+        measured,
+        "each measure has its limit and each limit its measure"
+    );
+    let mut over = Vec::new();
+    for (name, size) in &sizes {
+        println!("{name}: {size} of {} bytes", limits[name]);
+        assert!(*size > 0, "{name} was not found in the built site");
+        if *size > limits[name] {
+            over.push(format!(
+                "{name}: {size} bytes, over its limit of {}",
+                limits[name]
+            ));
+        }
+    }
+    assert!(over.is_empty(), "{}", over.join("; "));
+}

@@ -1,0 +1,268 @@
+//! One headless browser for one test, and what a test asks of it.
+
+use crate::Outcome;
+use fantoccini::wd::WebDriverCompatibleCommand;
+use fantoccini::{Client, ClientBuilder};
+use hyper_util::client::legacy::connect::HttpConnector;
+use serde_json::{Value, json};
+use std::io::{BufRead as _, BufReader};
+use std::process::{Child, Command, Stdio};
+use std::time::{Duration, Instant};
+
+/// How long anything on a page may take before a test gives up on it.
+const PATIENCE: Duration = Duration::from_secs(20);
+
+/// The driver's process; it ends with the test, whatever happens.
+struct Driver {
+    process: Child,
+    address: String,
+}
+
+impl Driver {
+    fn start() -> Self {
+        let mut process = Command::new("chromedriver")
+            .arg("--port=0")
+            .stdout(Stdio::piped())
+            .stderr(Stdio::null())
+            .spawn()
+            .expect("chromedriver could not be started: install it (Debian: chromium-driver), or run tests/all");
+        let mut lines = BufReader::new(process.stdout.take().expect("a pipe")).lines();
+        let port = lines
+            .by_ref()
+            .map_while(Result::ok)
+            .find_map(|line| {
+                line.split_once("successfully on port ")?
+                    .1
+                    .trim_end_matches('.')
+                    .parse::<u16>()
+                    .ok()
+            })
+            .expect("chromedriver tells its port");
+        // The pipe is read to its end, or the driver would stop when it is full.
+        std::thread::spawn(move || lines.map_while(Result::ok).for_each(drop));
+        Self {
+            process,
+            address: format!("http://127.0.0.1:{port}"),
+        }
+    }
+}
+
+impl Drop for Driver {
+    fn drop(&mut self) {
+        let _ = self.process.kill();
+        let _ = self.process.wait();
+    }
+}
+
+/// A browser window.
+#[derive(Clone)]
+pub struct Browser {
+    /// The driver's own commands.
+    pub client: Client,
+}
+
+/// Opens a browser, runs the test in it and closes it, also when it failed.
+pub fn in_browser<Test, Steps>(test: Test)
+where
+    Test: FnOnce(Browser) -> Steps,
+    Steps: Future<Output = Outcome> + Send + 'static,
+{
+    let driver = Driver::start();
+    let runtime = tokio::runtime::Builder::new_current_thread()
+        .enable_all()
+        .build()
+        .expect("a runtime");
+    runtime.block_on(async {
+        let capabilities = json!({
+            "goog:loggingPrefs": { "browser": "ALL", "performance": "ALL" },
+            "goog:chromeOptions": { "args": [
+                "--headless", "--no-sandbox", "--disable-gpu", "--no-first-run",
+                "--disable-background-networking", "--disable-component-update",
+                "--disable-sync", "--disable-dev-shm-usage", "--window-size=1280,1000",
+                // No name leads anywhere: a page that asked another host would fail loudly.
+                "--host-resolver-rules=MAP * ~NOTFOUND , EXCLUDE 127.0.0.1",
+            ] },
+        });
+        let Value::Object(capabilities) = capabilities else {
+            unreachable!("it is an object")
+        };
+        let client = ClientBuilder::new(HttpConnector::new())
+            .capabilities(capabilities)
+            .connect(&driver.address)
+            .await
+            .expect("a session; are Chromium and chromedriver of one version?");
+        let browser = Browser {
+            client: client.clone(),
+        };
+        let outcome = tokio::spawn(test(browser)).await;
+        let closed = client.close().await;
+        match outcome {
+            Err(panic) => std::panic::resume_unwind(panic.into_panic()),
+            Ok(Err(error)) => panic!("{error}"),
+            Ok(Ok(())) => closed.expect("the session closes"),
+        }
+    });
+}
+
+impl Browser {
+    /// Opens an address and waits until it has loaded.
+    pub async fn open(&self, address: &str) -> Outcome {
+        Ok(self.client.goto(address).await?)
+    }
+
+    /// Runs a script's body in the page and gives what it returns.
+    pub async fn run(&self, script: &str) -> Result<Value, fantoccini::error::CmdError> {
+        self.client.execute(script, Vec::new()).await
+    }
+
+    /// Runs a script that calls `done(value)` when it has one.
+    pub async fn run_until_done(&self, script: &str) -> Result<Value, fantoccini::error::CmdError> {
+        let script = format!("const done = arguments[arguments.length - 1]; {script}");
+        self.client.execute_async(&script, Vec::new()).await
+    }
+
+    /// Waits until a script's expression is true.
+    pub async fn until(&self, what: &str, expression: &str) -> Outcome {
+        let began = Instant::now();
+        loop {
+            // While a page is being replaced there is nothing to run a script in.
+            let value = self.run(&format!("return Boolean({expression});")).await;
+            if matches!(value, Ok(Value::Bool(true))) {
+                return Ok(());
+            }
+            if began.elapsed() > PATIENCE {
+                let console = self.console().await.unwrap_or_default();
+                let last = value.map_or_else(|error| error.to_string(), |value| value.to_string());
+                return Err(format!(
+                    "waited {PATIENCE:?} for {what}; last: {last}; console: {console:#?}"
+                )
+                .into());
+            }
+            tokio::time::sleep(Duration::from_millis(50)).await;
+        }
+    }
+
+    /// Waits until the calculator in the page is ready.
+    pub async fn until_ready(&self) -> Outcome {
+        self.until(
+            "the calculator",
+            "document.querySelector('slipbark-tree-plan')?.version",
+        )
+        .await?;
+        let script = "document.querySelector('slipbark-tree-plan').ready.then(() => done('ready'), (e) => done(String(e)));";
+        let ready = self.run_until_done(script).await?;
+        if ready == "ready" {
+            Ok(())
+        } else {
+            Err(format!("the calculator failed: {ready}").into())
+        }
+    }
+
+    /// Sets the page's width in CSS pixels, narrower than any window goes.
+    pub async fn width(&self, width: u32) -> Outcome {
+        let parameters =
+            json!({ "width": width, "height": 900, "deviceScaleFactor": 1, "mobile": false });
+        self.devtools("Emulation.setDeviceMetricsOverride", parameters)
+            .await?;
+        Ok(())
+    }
+
+    /// Sends a command of the browser's own protocol.
+    pub async fn devtools(
+        &self,
+        name: &str,
+        parameters: Value,
+    ) -> Result<Value, fantoccini::error::CmdError> {
+        let body = json!({ "cmd": name, "params": parameters });
+        self.client
+            .issue_cmd(Extension {
+                path: "goog/cdp/execute",
+                body,
+            })
+            .await
+    }
+
+    async fn log(&self, kind: &str) -> Result<Vec<Value>, fantoccini::error::CmdError> {
+        let entries = self
+            .client
+            .issue_cmd(Extension {
+                path: "se/log",
+                body: json!({ "type": kind }),
+            })
+            .await?;
+        Ok(entries.as_array().cloned().unwrap_or_default())
+    }
+
+    /// Warnings and errors in the console since the last call.
+    pub async fn console(&self) -> Result<Vec<String>, fantoccini::error::CmdError> {
+        let entries = self.log("browser").await?;
+        let bad = entries
+            .iter()
+            .filter(|entry| entry["level"] == "SEVERE" || entry["level"] == "WARNING");
+        Ok(bad.map(|entry| entry["message"].to_string()).collect())
+    }
+
+    /// Fails when the console has a warning or an error.
+    pub async fn expect_quiet(&self) -> Outcome {
+        let console = self.console().await?;
+        assert!(
+            console.is_empty(),
+            "the console should be empty: {console:#?}"
+        );
+        Ok(())
+    }
+
+    /// The addresses of all requests since the last call.
+    pub async fn requests(&self) -> Result<Vec<String>, fantoccini::error::CmdError> {
+        let entries = self.log("performance").await?;
+        let sent = entries.iter().filter_map(|entry| {
+            let message: Value = serde_json::from_str(entry["message"].as_str()?).ok()?;
+            let message = &message["message"];
+            (message["method"] == "Network.requestWillBeSent").then(|| {
+                message["params"]["request"]["url"]
+                    .as_str()
+                    .map(str::to_owned)
+            })?
+        });
+        Ok(sent.collect())
+    }
+
+    /// Fails when any request since the last call went elsewhere than to `origins`.
+    pub async fn expect_requests_only_to(&self, origins: &[&str]) -> Outcome {
+        let requests = self.requests().await?;
+        assert!(
+            !requests.is_empty(),
+            "the browser should have logged requests"
+        );
+        for request in &requests {
+            let own = origins.iter().any(|origin| request.starts_with(origin));
+            assert!(own, "a request went to {request}");
+        }
+        Ok(())
+    }
+}
+
+/// A command that only this driver knows.
+#[derive(Debug)]
+struct Extension {
+    path: &'static str,
+    body: Value,
+}
+
+impl WebDriverCompatibleCommand for Extension {
+    fn endpoint(
+        &self,
+        base: &url::Url,
+        session: Option<&str>,
+    ) -> Result<url::Url, url::ParseError> {
+        base.join(&format!(
+            "session/{}/{}",
+            session.unwrap_or_default(),
+            self.path
+        ))
+    }
+
+    fn method_and_body(&self, _: &url::Url) -> (http::Method, Option<String>) {
+        (http::Method::POST, Some(self.body.to_string()))
+    }
+}

@@ -1,0 +1,191 @@
+//! The calculator on someone else's page: another origin, one script line.
+
+use crate::browser::in_browser;
+use crate::site::{Server, folder};
+
+/// Writes a host page and serves it from an origin of its own.
+fn host(test: &str, head: &str, body: &str) -> Server {
+    let folder = folder(test);
+    let page = format!(
+        "<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\"><title>A land trust</title>\
+         <link rel=\"icon\" href=\"data:,\">{head}</head><body>{body}</body></html>"
+    );
+    std::fs::write(folder.join("index.html"), page).expect("the page can be written");
+    Server::of(&folder, 0)
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn one_line_puts_it_on_another_origin() {
+    let site = Server::of_the_site();
+    let line = format!(
+        "<script src=\"{}v1/embed.js\" defer></script>\
+         <slipbark-tree-plan><p><a href=\"{}\">Plan one tree</a></p></slipbark-tree-plan>",
+        site.address, site.address
+    );
+    let host = host("one-line", "", &line);
+    in_browser(async move |browser| {
+        browser.open(&host.address).await?;
+        browser.until_ready().await?;
+        // It takes neither the focus nor the page's place, and stores nothing.
+        let state = browser
+            .run_until_done(
+                "(async () => [document.activeElement === document.body, scrollY, localStorage.length, document.cookie,
+                   (await navigator.serviceWorker.getRegistrations()).length, (await caches.keys()).length])().then(done, (e) => done(String(e)));",
+            )
+            .await?;
+        assert_eq!(state, serde_json::json!([true, 0, 0, "", 0, 0]));
+        browser.expect_quiet().await?;
+        browser
+            .expect_requests_only_to(&[&host.address, &site.address, "data:"])
+            .await
+    });
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn loaded_twice_moved_and_removed_it_still_works() {
+    let site = Server::of_the_site();
+    let script = format!(
+        "<script src=\"{}v1/embed.js\" defer></script>",
+        site.address
+    );
+    let host = host(
+        "twice",
+        &format!("{script}{script}"),
+        &format!(
+            "<div id=\"a\"><slipbark-tree-plan></slipbark-tree-plan></div><div id=\"b\"></div>{script}"
+        ),
+    );
+    in_browser(async move |browser| {
+        browser.open(&host.address).await?;
+        browser.until_ready().await?;
+        let outcome = browser
+            .run_until_done(
+                "(async () => {
+                   const plan = document.querySelector('slipbark-tree-plan');
+                   document.getElementById('b').append(plan);
+                   await plan.ready;
+                   plan.remove();
+                   await new Promise((resolve) => setTimeout(resolve, 50));
+                   document.getElementById('a').append(plan);
+                   await plan.ready;
+                   const fresh = document.createElement('slipbark-tree-plan');
+                   document.body.append(fresh);
+                   await fresh.ready;
+                   return document.querySelectorAll('slipbark-tree-plan').length;
+                 })().then(done, (error) => done(String(error)));",
+            )
+            .await?;
+        assert_eq!(outcome, 2);
+        browser.expect_quiet().await
+    });
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn a_script_line_or_a_div_stands_in_where_unknown_tags_are_removed() {
+    let site = Server::of_the_site();
+    let body = format!(
+        "<p id=\"before\">Before</p><script src=\"{0}v1/embed.js\" data-slipbark=\"tree-plan\" data-heading-level=\"4\" defer></script>\
+         <p id=\"after\">After</p><div data-slipbark=\"tree-plan\" data-units=\"metric\"></div>",
+        site.address
+    );
+    let host = host("script-line", "", &body);
+    in_browser(async move |browser| {
+        browser.open(&host.address).await?;
+        browser.until_ready().await?;
+        let places = browser
+            .run(
+                "const all = [...document.querySelectorAll('slipbark-tree-plan')];
+                 return all.map((e) => [e.previousElementSibling?.tagName ?? e.parentElement.tagName, e.getAttribute('heading-level'), e.getAttribute('units')]);",
+            )
+            .await?;
+        assert_eq!(
+            places,
+            serde_json::json!([["SCRIPT", "4", null], ["DIV", null, "metric"]])
+        );
+        browser.expect_quiet().await
+    });
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn a_policy_that_refuses_webassembly_keeps_the_link_and_says_why_once() {
+    let site = Server::of_the_site();
+    let policy = format!(
+        "<meta http-equiv=\"Content-Security-Policy\" content=\"script-src {0}; connect-src {0}\">",
+        site.origin()
+    );
+    let body = format!(
+        "<script src=\"{0}v1/embed.js\" defer></script>\
+         <slipbark-tree-plan><p id=\"link\"><a href=\"{0}\">Plan one tree</a></p></slipbark-tree-plan>",
+        site.address
+    );
+    let host = host("strict", &policy, &body);
+    in_browser(async move |browser| {
+        browser.open(&host.address).await?;
+        let failed = "document.querySelector('slipbark-tree-plan').ready?.then(() => done('ready'), (e) => done(String(e))) ?? done('not defined');";
+        browser
+            .until(
+                "the element's class",
+                "customElements.get('slipbark-tree-plan')",
+            )
+            .await?;
+        let why = browser.run_until_done(failed).await?;
+        assert!(
+            why.as_str().is_some_and(|why| why.contains("unsafe-eval")),
+            "{why}"
+        );
+        let height = browser
+            .run("return document.getElementById('link').offsetHeight;")
+            .await?;
+        assert!(
+            height.as_u64() > Some(0),
+            "the link stays visible: {height}"
+        );
+        let console = browser.console().await?;
+        let ours: Vec<_> = console
+            .iter()
+            .filter(|line| line.contains("Slipbark:"))
+            .collect();
+        assert_eq!(ours.len(), 1, "{console:#?}");
+        assert!(ours[0].contains("'wasm-unsafe-eval'"), "{ours:?}");
+        Ok(())
+    });
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn in_a_frame_it_tells_its_height_and_no_more() {
+    let site = Server::of_the_site();
+    let body = format!(
+        "<iframe src=\"{}embed/tree-plan/?units=metric&id=one&onclick=x\" title=\"Tree plan\" width=\"300\" height=\"400\"></iframe>",
+        site.address
+    );
+    // The host page counts messages as they come.
+    let head = "<script>window.told = []; addEventListener('message', (event) => told.push([event.origin, event.data]));</script>";
+    let host = host("frame", head, &body);
+    in_browser(async move |browser| {
+        browser.open(&host.address).await?;
+        browser.until("the height", "told.length").await?;
+        let told = browser.run("return told[0];").await?;
+        assert_eq!(told[0], site.origin());
+        let keys = browser
+            .run("return [Object.keys(told[0][1]).sort().join(), told[0][1].type, told[0][1].id];")
+            .await?;
+        assert_eq!(
+            keys,
+            serde_json::json!(["h,id,slipbark,type", "height", "one"])
+        );
+        let frame = browser
+            .client
+            .find(fantoccini::Locator::Css("iframe"))
+            .await?;
+        frame.enter_frame().await?;
+        browser.until_ready().await?;
+        let given = browser.run("const p = document.getElementById('plan'); return [p.getAttribute('units'), p.hasAttribute('onclick')];").await?;
+        assert_eq!(given, serde_json::json!(["metric", false]));
+        Ok(())
+    });
+}

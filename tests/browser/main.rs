@@ -1,0 +1,15 @@
+//! The site in a real browser: Chromium, driven through chromedriver.
+//!
+//! `tests/all` runs these. By hand, with both installed:
+//! `cargo test --package tests --test browser -- --ignored`
+
+mod browser;
+mod embed;
+mod narrow;
+mod offline;
+mod page;
+mod rules;
+mod site;
+
+/// Any failure of a test's steps; a broken expectation panics instead.
+type Outcome = Result<(), Box<dyn std::error::Error + Send + Sync>>;

@@ -1,0 +1,51 @@
+//! Widths: no page scrolls sideways (WCAG 2.2, 1.4.10 Reflow asks for 320 CSS
+//! pixels; sidebars are narrower, so 280 is held too).
+
+use crate::Outcome;
+use crate::browser::{Browser, in_browser};
+use crate::site::{Server, pages};
+
+/// Fails when the page as it is scrolls sideways at any of the widths.
+pub async fn expect_no_sideways_scroll(browser: &Browser, what: &str) -> Outcome {
+    for width in [280, 320, 360, 768, 1280] {
+        browser.width(width).await?;
+        let script = "const root = document.documentElement;
+             const wide = [];
+             const look = (tree) => { for (const e of tree.querySelectorAll('*')) {
+               if (e.getBoundingClientRect().right > root.clientWidth + 1) wide.push(e.tagName + '.' + e.getAttribute('class'));
+               if (e.shadowRoot) look(e.shadowRoot);
+             } };
+             if (root.scrollWidth > root.clientWidth) look(document);
+             return [innerWidth, root.clientWidth, root.scrollWidth, wide.slice(0, 8)];";
+        let seen = browser.run(script).await?;
+        assert_eq!(
+            seen[0], width,
+            "{what}: the page should be {width} wide: {seen}"
+        );
+        assert!(
+            seen[2].as_u64() <= seen[1].as_u64(),
+            "{what} scrolls sideways at {width}: {seen}"
+        );
+    }
+    Ok(())
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn no_page_scrolls_sideways() {
+    let server = Server::of_the_site();
+    in_browser(async move |browser| {
+        for page in pages() {
+            browser.open(&format!("{}{page}", server.address)).await?;
+            if browser
+                .run("return Boolean(document.querySelector('slipbark-tree-plan'));")
+                .await?
+                == true
+            {
+                browser.until_ready().await?;
+            }
+            expect_no_sideways_scroll(&browser, &format!("/{page}")).await?;
+        }
+        Ok(())
+    });
+}

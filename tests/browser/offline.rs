@@ -1,0 +1,176 @@
+//! No signal: the site saves itself whole, keeps one version until its reader
+//! agrees to the next, and a broken next one leaves no trace.
+
+use crate::Outcome;
+use crate::browser::{Browser, in_browser};
+use crate::site::{Server, copy, pages};
+use serde_json::json;
+use std::path::Path;
+
+const SAVED: &str =
+    "document.getElementById('saved')?.textContent.startsWith('Saved on this device')";
+
+/// Opens the home page and waits until it claims to be saved.
+async fn open_and_save(browser: &Browser, server: &Server) -> Outcome {
+    browser.open(&server.address).await?;
+    browser.until_ready().await?;
+    browser
+        .until("the notice that the site is saved", SAVED)
+        .await
+}
+
+async fn caches(browser: &Browser) -> Result<serde_json::Value, fantoccini::error::CmdError> {
+    browser.run_until_done("caches.keys().then(done);").await
+}
+
+/// Makes the folder's worker a new version: another name, and in `broken` a
+/// file whose bytes are not the ones it lists.
+fn next_version(folder: &Path, broken: bool) {
+    let path = folder.join("sw.js");
+    let text = std::fs::read_to_string(&path).expect("the worker can be read");
+    let (before, rest) = text
+        .split_once("const VERSION = \"")
+        .expect("the worker has a version");
+    let (_, after) = rest.split_once('"').expect("the version ends");
+    let mut text = format!("{before}const VERSION = \"next\"{after}");
+    if broken {
+        let start = text.find("sha256-").expect("the worker lists digests");
+        text.replace_range(start..start + 10, "sha256-AAA");
+    }
+    std::fs::write(&path, text).expect("the worker can be written");
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn after_the_server_stops_every_page_and_the_calculator_still_work() {
+    let mut server = Server::of_the_site();
+    in_browser(async move |browser| {
+        open_and_save(&browser, &server).await?;
+        server.stop();
+        // The page itself first, then all others, none of which was opened before.
+        browser.client.refresh().await?;
+        browser.until_ready().await?;
+        browser.until("the notice without a server", SAVED).await?;
+        for page in pages() {
+            browser.open(&format!("{}{page}", server.address)).await?;
+            let seen = browser.run("return [document.querySelector('h1')?.textContent ?? '', document.styleSheets.length];").await?;
+            assert!(
+                seen[0].as_str().is_some_and(|heading| !heading.is_empty()),
+                "/{page}: {seen}"
+            );
+            assert_eq!(seen[1], 1, "/{page} has its stylesheet");
+        }
+        browser
+            .open(&format!("{}method/index.html?x=1", server.address))
+            .await?;
+        assert_eq!(
+            browser
+                .run("return document.querySelector('h1').textContent;")
+                .await?,
+            "How answers are made"
+        );
+        browser
+            .open(&format!("{}nothing/here", server.address))
+            .await?;
+        assert_eq!(
+            browser
+                .run("return document.querySelector('h1').textContent;")
+                .await?,
+            "There is no page here"
+        );
+        Ok(())
+    });
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn a_new_version_waits_for_a_yes_and_then_replaces_all_of_the_old_one() {
+    let folder = copy("update");
+    let mut server = Server::of(&folder, 0);
+    in_browser(async move |browser| {
+        open_and_save(&browser, &server).await?;
+        let before = caches(&browser).await?;
+        assert_eq!(before.as_array().map(Vec::len), Some(1), "{before}");
+        let port = server.port();
+        server.stop();
+        next_version(&folder, false);
+        let server = Server::of(&folder, port);
+        browser.open(&server.address).await?;
+        browser
+            .until(
+                "the offer of a new version",
+                "!document.getElementById('update').hidden",
+            )
+            .await?;
+        browser.client.refresh().await?;
+        browser
+            .until(
+                "the offer again: a reload is no yes",
+                "!document.getElementById('update').hidden",
+            )
+            .await?;
+        assert_eq!(
+            caches(&browser).await?.as_array().map(Vec::len),
+            Some(2),
+            "old and new are both kept"
+        );
+        browser
+            .client
+            .find(fantoccini::Locator::Css("#update-now"))
+            .await?
+            .click()
+            .await?;
+        browser
+            .until(
+                "the reload after the yes",
+                "document.getElementById('update')?.hidden",
+            )
+            .await?;
+        browser
+            .until("the notice for the new version", SAVED)
+            .await?;
+        let after = caches(&browser).await?;
+        let names = after.as_array().expect("names");
+        assert!(
+            names.len() == 1
+                && names[0]
+                    .as_str()
+                    .is_some_and(|name| name.ends_with(" next")),
+            "{after}"
+        );
+        Ok(())
+    });
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn a_broken_new_version_leaves_the_old_one_serving_and_no_cache_behind() {
+    let folder = copy("broken");
+    let mut server = Server::of(&folder, 0);
+    in_browser(async move |browser| {
+        open_and_save(&browser, &server).await?;
+        let before = caches(&browser).await?;
+        let port = server.port();
+        server.stop();
+        next_version(&folder, true);
+        let mut server = Server::of(&folder, port);
+        browser.open(&server.address).await?;
+        let outcome = browser
+            .run_until_done(
+                "(async () => {
+                   const registration = await navigator.serviceWorker.ready;
+                   await registration.update().catch(() => {});
+                   const worker = registration.installing;
+                   if (worker) await new Promise((resolve) => worker.addEventListener('statechange', () => { if (worker.state === 'redundant') resolve(); }));
+                   return [Boolean(registration.waiting), document.getElementById('update').hidden];
+                 })().then(done, (error) => done(String(error)));",
+            )
+            .await?;
+        assert_eq!(outcome, json!([false, true]));
+        assert_eq!(caches(&browser).await?, before, "no orphan is left");
+        server.stop();
+        browser.client.refresh().await?;
+        browser.until_ready().await?;
+        browser.until("the notice for the old version", SAVED).await
+    });
+}

@@ -1,0 +1,86 @@
+//! The home page: the calculator in its first host.
+
+use crate::browser::in_browser;
+use crate::site::{Server, pages};
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn the_calculator_becomes_ready_and_asks_nobody_else() {
+    let server = Server::of_the_site();
+    in_browser(async move |browser| {
+        browser.open(&server.address).await?;
+        browser.until_ready().await?;
+        let version = browser
+            .run("return document.querySelector('slipbark-tree-plan').version;")
+            .await?;
+        assert_eq!(version, env!("CARGO_PKG_VERSION"));
+        browser.expect_quiet().await?;
+        browser.expect_requests_only_to(&[&server.address]).await
+    });
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn every_page_loads_without_a_complaint_and_no_link_is_dead() {
+    let server = Server::of_the_site();
+    in_browser(async move |browser| {
+        for page in pages() {
+            browser.open(&format!("{}{page}", server.address)).await?;
+            let dead = browser
+                .run_until_done(
+                    "const links = [...document.querySelectorAll('a[href], link[href]')].map((a) => new URL(a.href));
+                     const own = links.filter((url) => url.origin === location.origin);
+                     Promise.all(own.map(async (url) => {
+                       const answer = await fetch(url, { cache: 'no-store' });
+                       if (!answer.ok) return url.href;
+                       if (!url.hash) return null;
+                       const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
+                       return page.getElementById(url.hash.slice(1)) ? null : url.href;
+                     })).then((all) => done(all.filter(Boolean)), (error) => done([String(error)]));",
+                )
+                .await?;
+            assert_eq!(dead, serde_json::json!([]), "dead links on /{page}");
+            browser.expect_quiet().await?;
+        }
+        Ok(())
+    });
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn the_colours_are_kept_only_once_they_are_picked() {
+    let server = Server::of_the_site();
+    in_browser(async move |browser| {
+        let kept = "return [localStorage.length, document.cookie, document.documentElement.dataset.theme ?? null];";
+        browser.open(&server.address).await?;
+        assert_eq!(browser.run(kept).await?, serde_json::json!([0, "", null]));
+        browser
+            .client
+            .find(fantoccini::Locator::Css(".sunsw"))
+            .await?
+            .click()
+            .await?;
+        assert_eq!(browser.run(kept).await?, serde_json::json!([1, "", "sun"]));
+        browser.open(&format!("{}method/", server.address)).await?;
+        assert_eq!(
+            browser
+                .run("return document.documentElement.dataset.theme;")
+                .await?,
+            "sun"
+        );
+        assert_eq!(
+            browser
+                .run("return document.getElementById('sun').checked;")
+                .await?,
+            true
+        );
+        browser
+            .client
+            .find(fantoccini::Locator::Css(".sunsw"))
+            .await?
+            .click()
+            .await?;
+        assert_eq!(browser.run(kept).await?, serde_json::json!([0, "", null]));
+        browser.expect_quiet().await
+    });
+}

@@ -1,0 +1,169 @@
+//! The site as people get it: built once for all tests, served by its own
+//! program, each test on a port of its own.
+
+use std::io::{BufRead as _, BufReader};
+use std::path::{Path, PathBuf};
+use std::process::{Child, Command, Stdio};
+use std::sync::OnceLock;
+
+fn root() -> &'static Path {
+    Path::new(env!("CARGO_MANIFEST_DIR"))
+        .parent()
+        .expect("the tests lie in the project")
+}
+
+/// Where test runs may write.
+pub fn scratch() -> PathBuf {
+    let target = std::env::var_os("CARGO_TARGET_DIR")
+        .map_or_else(|| root().join("target"), |folder| root().join(folder));
+    target.join("tests")
+}
+
+fn run(command: &mut Command) {
+    let status = command
+        .current_dir(root())
+        .status()
+        .expect("cargo can be started");
+    assert!(status.success(), "{command:?} failed");
+}
+
+/// The site's program.
+fn program() -> &'static Path {
+    static PROGRAM: OnceLock<PathBuf> = OnceLock::new();
+    PROGRAM.get_or_init(|| {
+        run(Command::new(env!("CARGO")).args(["build", "--quiet", "--package", "site"]));
+        scratch()
+            .with_file_name("debug")
+            .join(format!("site{}", std::env::consts::EXE_SUFFIX))
+    })
+}
+
+/// The folder with the site, built for the root of an origin.
+pub fn built() -> &'static Path {
+    static BUILT: OnceLock<PathBuf> = OnceLock::new();
+    BUILT.get_or_init(|| {
+        let folder = scratch().join("site");
+        run(Command::new(program())
+            .args(["build", "--quiet", "--out"])
+            .arg(&folder));
+        folder
+    })
+}
+
+/// A folder of this test's own, empty.
+pub fn folder(test: &str) -> PathBuf {
+    let folder = scratch().join("folders").join(test);
+    let _ = std::fs::remove_dir_all(&folder);
+    std::fs::create_dir_all(&folder).expect("the target folder can be written");
+    folder
+}
+
+/// A copy of the built site that a test may change.
+pub fn copy(test: &str) -> PathBuf {
+    fn copy_into(from: &Path, to: &Path) -> std::io::Result<()> {
+        std::fs::create_dir_all(to)?;
+        for entry in std::fs::read_dir(from)? {
+            let entry = entry?;
+            let to = to.join(entry.file_name());
+            if entry.path().is_dir() {
+                copy_into(&entry.path(), &to)?;
+            } else {
+                std::fs::copy(entry.path(), to)?;
+            }
+        }
+        Ok(())
+    }
+    let to = folder(test);
+    copy_into(built(), &to).expect("the built site can be copied");
+    to
+}
+
+/// A running server; it ends with the test.
+pub struct Server {
+    process: Child,
+    /// Its origin with a slash: `http://127.0.0.1:40000/`.
+    pub address: String,
+}
+
+impl Server {
+    /// Serves the built site on a free port.
+    pub fn of_the_site() -> Self {
+        Self::of(built(), 0)
+    }
+
+    /// Serves a folder on a port; 0 takes a free one.
+    pub fn of(folder: &Path, port: u16) -> Self {
+        let mut process = Command::new(program())
+            .current_dir(root())
+            .args(["serve", "--quiet", "--port", &port.to_string(), "--dir"])
+            .arg(folder)
+            .stdout(Stdio::piped())
+            .spawn()
+            .expect("the site's program can be started");
+        let mut address = String::new();
+        let output = process.stdout.take().expect("a pipe");
+        BufReader::new(output)
+            .read_line(&mut address)
+            .expect("the server prints its address");
+        let address = address.trim().to_owned();
+        assert!(
+            address.starts_with("http://127.0.0.1:"),
+            "the server should print its address, not {address:?}"
+        );
+        Self { process, address }
+    }
+
+    /// The port it listens on.
+    pub fn port(&self) -> u16 {
+        let port = self
+            .address
+            .trim_end_matches('/')
+            .rsplit_once(':')
+            .expect("an address has a port")
+            .1;
+        port.parse().expect("a port is a number")
+    }
+
+    /// Its origin without the slash.
+    pub fn origin(&self) -> &str {
+        self.address.trim_end_matches('/')
+    }
+
+    /// Stops it and waits until it is gone.
+    pub fn stop(&mut self) {
+        self.process.kill().expect("the server can be stopped");
+        self.process.wait().expect("the server ends");
+    }
+}
+
+impl Drop for Server {
+    fn drop(&mut self) {
+        let _ = self.process.kill();
+        let _ = self.process.wait();
+    }
+}
+
+/// Every page of the site, as addresses below its origin.
+pub fn pages() -> Vec<String> {
+    let mut pages = vec![String::new()];
+    let mut folders = vec![built().to_path_buf()];
+    while let Some(folder) = folders.pop() {
+        for entry in std::fs::read_dir(folder).expect("the built site can be read") {
+            let path = entry.expect("an entry").path();
+            if path.is_dir() {
+                if path.join("index.html").is_file() {
+                    let inside = path
+                        .strip_prefix(built())
+                        .expect("inside")
+                        .to_string_lossy()
+                        .replace('\\', "/");
+                    pages.push(format!("{inside}/"));
+                }
+                folders.push(path);
+            }
+        }
+    }
+    pages.sort();
+    assert!(pages.len() > 5, "the site has pages: {pages:?}");
+    pages
+}
