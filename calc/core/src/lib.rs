@@ -1,4 +1,9 @@
 //! What follows from what is known: pure functions and types, no clock, no files, no web, no wording.
 
+pub mod answer;
+pub mod evidence;
+pub mod model;
 pub mod quantity;
+pub mod question;
+pub mod reference;
 pub mod timing;

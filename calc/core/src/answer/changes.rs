@@ -1,0 +1,218 @@
+//! What would change the answer: the nearest single change of each kind, found by asking the models again.
+
+use super::types::{Answer, Change, Changed, Outcome};
+use super::{compose, open::Lifted};
+use crate::model::season::Local;
+use crate::quantity::{Dbh, M_PER_FT, MM_PER_IN, TargetDistance, TotalHeight};
+use crate::question::{Day, Herbicide, Question, TargetKind};
+use crate::reference::{Reference, Suitability, Vigor};
+use chrono::{Days, NaiveDate};
+
+/// Days looked at on both sides of the asked day.
+const DAYS: u64 = 60;
+/// Days between two looks; the last step is found by halving.
+const STEP: u64 = 4;
+/// Steps of distance, height and diameter looked at on each side.
+const STEPS: usize = 12;
+
+/// Searches in the order date, distance, measured height, herbicide, clone, diameter.
+/// Each change found was asked: the outcome or the headline is another one.
+pub fn search(
+    reference: &'static Reference,
+    question: &Question,
+    local: &Local,
+    answer: &Answer,
+) -> Vec<Change> {
+    let now = (answer.outcome, answer.headline_method);
+    let ask = |question: &Question| {
+        let then = compose::compose(reference, question, local, Lifted::default(), false);
+        let flips = (then.outcome, then.headline_method) != now;
+        flips.then_some((then.outcome, then.headline_method))
+    };
+    let found = [
+        date(question, &ask),
+        distance(question, &ask),
+        height(question, answer, &ask),
+        herbicide(question, &ask),
+        clone(question, &ask),
+        diameter(question, &ask),
+    ];
+    found.into_iter().flatten().collect()
+}
+
+type Flip = (Outcome, crate::model::method::Method);
+
+fn change(changed: Changed, flip: Flip) -> Change {
+    Change {
+        changed,
+        outcome: flip.0,
+        headline_method: flip.1,
+    }
+}
+
+fn date(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Option<Change> {
+    let Day::On(day) = question.day else {
+        return None;
+    };
+    let on = |to: NaiveDate| {
+        let mut other = question.clone();
+        other.day = Day::On(to);
+        ask(&other)
+    };
+    let shift = |by: u64, later: bool| {
+        if later {
+            day.checked_add_days(Days::new(by))
+        } else {
+            day.checked_sub_days(Days::new(by))
+        }
+    };
+    let mut by = STEP;
+    while by <= DAYS {
+        for later in [true, false] {
+            if let Some(to) = shift(by, later)
+                && on(to).is_some()
+            {
+                // The nearest day of the step that flips it.
+                let nearest = (by - STEP + 1..=by).find_map(|by| {
+                    let to = shift(by, later)?;
+                    Some((to, on(to)?))
+                })?;
+                return Some(change(Changed::Date { to: nearest.0 }, nearest.1));
+            }
+        }
+        by += STEP;
+    }
+    None
+}
+
+/// All that counts moved to one distance: nearer or farther, in steps of a tenth.
+fn distance(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Option<Change> {
+    let counts = |kind: TargetKind| !matches!(kind, TargetKind::Fence | TargetKind::KeepTree);
+    let nearest = question
+        .targets
+        .iter()
+        .filter(|target| counts(target.kind))
+        .filter_map(|target| target.distance.map(|distance| distance.m()))
+        .min_by(f64::total_cmp)?;
+    let at = |m: f64| {
+        let mut other = question.clone();
+        let to = TargetDistance::new(m)?;
+        for target in &mut other.targets {
+            if counts(target.kind)
+                && let Some(distance) = target.distance
+            {
+                let farther = m > nearest;
+                let moves = if farther {
+                    distance.m() < m
+                } else {
+                    distance.m() == nearest
+                };
+                if moves {
+                    target.distance = Some(to);
+                }
+            }
+        }
+        ask(&other)
+    };
+    let start = nearest.max(3.0);
+    let (m, flip) = nearest_flip(nearest, start * 0.12, M_PER_FT, &at)?;
+    Some(change(Changed::Distance { to_m: m }, flip))
+}
+
+/// A measured height, lower or higher than the one used.
+fn height(
+    question: &Question,
+    answer: &Answer,
+    ask: &dyn Fn(&Question) -> Option<Flip>,
+) -> Option<Change> {
+    let at = |m: f64| {
+        let mut other = question.clone();
+        other.height = Some(TotalHeight::new(m)?);
+        other.height_confirmed = true;
+        ask(&other)
+    };
+    let (m, flip) = nearest_flip(
+        answer.height.hazard_m,
+        answer.height.hazard_m * 0.08,
+        M_PER_FT,
+        &at,
+    )?;
+    Some(change(Changed::Height { to_m: m }, flip))
+}
+
+fn herbicide(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Option<Change> {
+    let allowed = matches!(question.herbicide, Herbicide::No);
+    let mut other = question.clone();
+    other.herbicide = if allowed {
+        Herbicide::Licensed
+    } else {
+        Herbicide::No
+    };
+    Some(change(Changed::Herbicide { allowed }, ask(&other)?))
+}
+
+fn clone(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Option<Change> {
+    let species = question.species;
+    let clonal = species.suckering == Vigor::Strong
+        && matches!(
+            species.suitability,
+            Suitability::Conditional | Suitability::Suitable
+        );
+    if !clonal {
+        return None;
+    }
+    let to = question.whole_clone != Some(true);
+    let mut other = question.clone();
+    other.whole_clone = Some(to);
+    Some(change(Changed::WholeClone { to }, ask(&other)?))
+}
+
+/// Another diameter of the largest stem.
+fn diameter(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Option<Change> {
+    let now = question.largest().dbh;
+    let at = |mm: f64| {
+        let mut other = question.clone();
+        let to = Dbh::new(mm)?;
+        for stem in &mut other.stems {
+            if stem.dbh == now {
+                stem.dbh = to;
+                // A measured bark stays as it is; a stem too thin for it is no question.
+                if stem.bark.is_some_and(|bark| bark.mm() * 2.0 >= mm) {
+                    return None;
+                }
+            }
+        }
+        ask(&other)
+    };
+    let (mm, flip) = nearest_flip(now.mm(), now.mm() * 0.08, MM_PER_IN / 4.0, &at)?;
+    Some(change(Changed::Diameter { to_mm: mm }, flip))
+}
+
+/// The nearest value on either side that flips the answer, to within `fine`; it is itself a value that flips.
+fn nearest_flip(
+    from: f64,
+    step: f64,
+    fine: f64,
+    at: &dyn Fn(f64) -> Option<Flip>,
+) -> Option<(f64, Flip)> {
+    for count in 1..=STEPS {
+        for side in [1.0, -1.0] {
+            let far = from + side * step * count as f64;
+            if far <= 0.0 {
+                continue;
+            }
+            if let Some(mut flip) = at(far) {
+                let (mut inner, mut outer) = (from + side * step * (count - 1) as f64, far);
+                while libm::fabs(outer - inner) > fine {
+                    let middle = (inner + outer) / 2.0;
+                    match at(middle) {
+                        Some(found) => (outer, flip) = (middle, found),
+                        None => inner = middle,
+                    }
+                }
+                return Some((outer, flip));
+            }
+        }
+    }
+    None
+}

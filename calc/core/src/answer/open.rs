@@ -1,0 +1,169 @@
+//! What is still open, and the question with it settled.
+
+use super::scene::{Scene, level};
+use super::types::Conditional;
+use crate::model::method::{self, Level, Method};
+use crate::model::reach::{self, Why};
+use crate::quantity::TotalHeight;
+use crate::question::{Question, Reply, TargetKind};
+use crate::reference::{Suitability, Vigor};
+use chrono::NaiveDate;
+
+/// Conditions taken as met, which no field of the question carries.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Lifted {
+    /// Every stem of the clone can be ringed.
+    pub whole_clone: bool,
+    /// Oak wilt is not in the state.
+    pub no_oak_wilt: bool,
+    /// An unknown species is one that a ring suits.
+    pub species_suits: bool,
+}
+
+/// What is open for an answer on a day, with the best later day of the ring, if there is one.
+pub fn conditions(scene: &Scene<'_>, day: NaiveDate, best: Option<NaiveDate>) -> Vec<Conditional> {
+    let mut open = Vec::new();
+    if scene.reach.outcome == reach::Outcome::NotChecked && reach_matters(scene, day) {
+        open.extend(of_reach(scene));
+    }
+    // The rest is settled as if the reach were clear, or as it is where it is known.
+    let question = scene.question;
+    let species = question.species;
+    let clonal = species.suckering == Vigor::Strong
+        && matches!(
+            species.suitability,
+            Suitability::Conditional | Suitability::Suitable
+        );
+    let days: Vec<NaiveDate> = [Some(day), best].into_iter().flatten().collect();
+    let would = |lifted: Lifted, at_least: Level| {
+        days.iter()
+            .any(|day| heads_if(scene, lifted, *day, at_least))
+    };
+    let now = scene.lifted;
+    if clonal
+        && question.whole_clone.is_none()
+        && !now.whole_clone
+        && would(
+            Lifted {
+                whole_clone: true,
+                ..now
+            },
+            Level::Recommended,
+        )
+    {
+        open.push(Conditional::WholeClone);
+    }
+    if scene.oak_open()
+        && would(
+            Lifted {
+                no_oak_wilt: true,
+                ..now
+            },
+            Level::Possible,
+        )
+    {
+        open.push(Conditional::NoOakWilt);
+    }
+    if species.unknown
+        && !now.species_suits
+        && would(
+            Lifted {
+                species_suits: true,
+                ..now
+            },
+            Level::Recommended,
+        )
+    {
+        open.push(Conditional::SpeciesSuits);
+    }
+    open
+}
+
+/// A reach that is not known matters unless the tree is pulled, dug or left alone either way.
+fn reach_matters(scene: &Scene<'_>, day: NaiveDate) -> bool {
+    let stem = scene.question.largest();
+    [reach::Outcome::Clear, reach::Outcome::Inside]
+        .iter()
+        .any(|outcome| {
+            let case = scene.case(stem, day, *outcome);
+            let lines = method::judge(scene.reference.method_rules, &case);
+            !matches!(
+                scene.head(&lines, stem),
+                Method::PullOrDig | Method::LeaveIt
+            )
+        })
+}
+
+/// Whether the ring would be at the head, at this level or better, on a day on which the bark slips.
+fn heads_if(scene: &Scene<'_>, lifted: Lifted, day: NaiveDate, at_least: Level) -> bool {
+    let stem = scene.question.largest();
+    if !scene.slips(day) {
+        return false;
+    }
+    let outcome = match scene.reach.outcome {
+        reach::Outcome::NotChecked => reach::Outcome::Clear,
+        outcome => outcome,
+    };
+    let mut case = scene.case(stem, day, outcome);
+    if lifted.whole_clone {
+        case.whole_clone = Some(true);
+    }
+    if lifted.no_oak_wilt {
+        case.oak_wilt = false;
+    }
+    case.name_known |= lifted.species_suits;
+    let lines = method::judge(scene.reference.method_rules, &case);
+    scene.head(&lines, stem) == Method::BarkRing && level(&lines, Method::BarkRing) <= at_least
+}
+
+/// What would settle the reach: nothing near, or for an unknown species beside a known target a low enough tree.
+fn of_reach(scene: &Scene<'_>) -> Option<Conditional> {
+    let nearest = nearest_known_m(scene.question);
+    let by_height = scene.reach.missing.contains(&Why::HeightUnknown);
+    match nearest {
+        Some(distance) if by_height => {
+            let height_m = distance / scene.reference.constants.reach.people_out;
+            TotalHeight::new(height_m).map(|_| Conditional::HeightUnder { height_m })
+        }
+        _ => Some(Conditional::NothingInReach {
+            within_m: scene.reach.people_out_m,
+        }),
+    }
+}
+
+fn nearest_known_m(question: &Question) -> Option<f64> {
+    question
+        .targets
+        .iter()
+        .filter(|target| !matches!(target.kind, TargetKind::Fence | TargetKind::KeepTree))
+        .filter_map(|target| target.distance.map(|distance| distance.m()))
+        .min_by(f64::total_cmp)
+}
+
+/// The question with the open conditions settled the way that lets the tree stand.
+pub fn settled(question: &Question, open: &[Conditional], lifted: Lifted) -> (Question, Lifted) {
+    let mut question = question.clone();
+    let mut lifted = lifted;
+    for condition in open {
+        match condition {
+            Conditional::NothingInReach { .. } => {
+                question.none_in_reach = true;
+                question.line_within_reach = Some(Reply::No);
+                question.targets.retain(|target| {
+                    target.distance.is_some()
+                        || matches!(target.kind, TargetKind::Fence | TargetKind::KeepTree)
+                });
+            }
+            Conditional::HeightUnder { height_m } => {
+                question.height = TotalHeight::new(*height_m);
+                question.height_confirmed = true;
+                question.line_within_reach = Some(Reply::No);
+                question.none_in_reach = true;
+            }
+            Conditional::WholeClone => lifted.whole_clone = true,
+            Conditional::NoOakWilt => lifted.no_oak_wilt = true,
+            Conditional::SpeciesSuits => lifted.species_suits = true,
+        }
+    }
+    (question, lifted)
+}

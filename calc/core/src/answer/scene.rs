@@ -1,0 +1,160 @@
+//! One tree with all that is settled about it, asked for one day after another.
+
+use super::open::Lifted;
+use crate::model::method::{self, Case, Level, Method, MethodLine};
+use crate::model::reach::{self, Reach};
+use crate::question::{Question, Stem};
+use crate::reference::{Reference, Trait};
+use crate::timing::restrictions::{self, OakWilt, Presence, Topic};
+use crate::timing::{Hemisphere, Season};
+use chrono::{Datelike, NaiveDate};
+
+/// What is settled before any day is looked at.
+pub struct Scene<'a> {
+    /// What is known.
+    pub reference: &'static Reference,
+    /// The question.
+    pub question: &'a Question,
+    /// The reach.
+    pub reach: Reach,
+    /// The season.
+    pub season: Season<'static>,
+    /// Oak wilt in the region; none for other trees.
+    pub oak_wilt: Option<OakWilt>,
+    /// The ash borer in the region; none for other trees.
+    pub ash_borer: Option<Presence>,
+    /// Conditions that are taken as met.
+    pub lifted: Lifted,
+}
+
+impl<'a> Scene<'a> {
+    /// Settles the season and the pests of the region.
+    pub fn new(
+        reference: &'static Reference,
+        question: &'a Question,
+        reach: Reach,
+        season: Season<'static>,
+        lifted: Lifted,
+    ) -> Self {
+        let species = question.species;
+        let region = question.region.as_deref();
+        let diseases = reference.disease_regions;
+        // Neither disease is known in the south of the world, whatever the country.
+        let north = region.is_some() || question.place.hemisphere() == Hemisphere::North;
+        let oak_wilt = (species.has(Trait::Oak) && north)
+            .then(|| restrictions::oak_wilt(reference.restrictions, diseases, region))
+            .flatten();
+        let ash_borer = (species.has(Trait::Ash) && north)
+            .then(|| restrictions::presence(diseases, Topic::AshBorer, region));
+        Self {
+            reference,
+            question,
+            reach,
+            season,
+            oak_wilt,
+            ash_borer,
+            lifted,
+        }
+    }
+
+    /// Whether the oak-wilt months close the day.
+    pub fn oak_closed(&self, day: NaiveDate) -> bool {
+        !self.lifted.no_oak_wilt && self.oak_wilt.is_some_and(|wilt| wilt.closed(day))
+    }
+
+    /// Whether oak wilt itself is an open question: no region, or a state without a row.
+    pub fn oak_open(&self) -> bool {
+        !self.lifted.no_oak_wilt && matches!(self.oak_wilt, Some(OakWilt::Default(_)))
+    }
+
+    /// Whether the ash borer is there, or taken to be.
+    pub fn ash_borer(&self) -> bool {
+        self.ash_borer
+            .is_some_and(|presence| presence != Presence::NotKnownThere)
+    }
+
+    /// Whether the bark slips well enough on a day to try a ring.
+    pub fn slips(&self, day: NaiveDate) -> bool {
+        self.season.p_for_rules(day) >= self.reference.constants.timing.p_test
+    }
+
+    /// The case of a stem on a day under an outcome of the reach.
+    pub fn case(&self, stem: &'a Stem, day: NaiveDate, outcome: reach::Outcome) -> Case<'_> {
+        Case {
+            question: self.question,
+            stem,
+            dbh_mm: stem.dbh.mm(),
+            base_over_dbh: self.reference.constants.base_over_dbh,
+            reach: &self.reach,
+            outcome,
+            month: day.month(),
+            day: day.day(),
+            slips: Some(self.slips(day)),
+            oak_wilt: self.oak_closed(day),
+            ash_borer: self.ash_borer(),
+            whole_clone: if self.lifted.whole_clone {
+                Some(true)
+            } else {
+                self.question.whole_clone
+            },
+            name_known: self.lifted.species_suits,
+            ignore_beetles: false,
+        }
+    }
+
+    /// The outcome that methods are judged under: a reach that is not checked counts as inside,
+    /// so that what stands "otherwise" holds whatever turns up.
+    pub fn outcome(&self) -> reach::Outcome {
+        match self.reach.outcome {
+            reach::Outcome::NotChecked => reach::Outcome::Inside,
+            outcome => outcome,
+        }
+    }
+
+    /// The nine methods of a stem on a day.
+    pub fn lines(&self, stem: &'a Stem, day: NaiveDate) -> Vec<MethodLine> {
+        let case = self.case(stem, day, self.outcome());
+        method::judge(self.reference.method_rules, &case)
+    }
+
+    /// The same as if the bark slipped that day and no month of its own ruled the ring out.
+    pub fn lines_in_season(&self, stem: &'a Stem, day: NaiveDate) -> Vec<MethodLine> {
+        let mut case = self.case(stem, day, self.outcome());
+        case.slips = None;
+        case.oak_wilt = false;
+        case.ignore_beetles = true;
+        method::judge(self.reference.method_rules, &case)
+    }
+
+    /// The method at the head of some lines.
+    pub fn head(&self, lines: &[MethodLine], stem: &Stem) -> Method {
+        method::headline(lines, self.question.goal, stem.dbh.mm(), |_| true)
+    }
+
+    /// Whether the ring stands at the head on a day, and the bark slips.
+    pub fn ring_heads(&self, day: NaiveDate) -> bool {
+        let stem = self.question.largest();
+        self.slips(day) && self.head(&self.lines(stem, day), stem) == Method::BarkRing
+    }
+
+    /// Whether a month rules the ring out on a day, apart from the bark.
+    pub fn ring_closed(&self, day: NaiveDate) -> bool {
+        let stem = self.question.largest();
+        let mut case = self.case(stem, day, self.outcome());
+        case.slips = None;
+        let lines = method::judge(self.reference.method_rules, &case);
+        let mut open = case;
+        open.oak_wilt = false;
+        open.ignore_beetles = true;
+        let free = method::judge(self.reference.method_rules, &open);
+        level(&lines, Method::BarkRing) > level(&free, Method::BarkRing)
+    }
+}
+
+/// The level of one method.
+pub fn level(lines: &[MethodLine], method: Method) -> Level {
+    lines
+        .iter()
+        .find(|line| line.method == method)
+        .map_or(Level::RuledOut, |line| line.level)
+}

@@ -1,0 +1,411 @@
+//! The shape of an answer: plain data, the names that the interface gives.
+
+use crate::evidence::Cite;
+use crate::model::bark::Bark;
+use crate::model::caution::CautionLine;
+use crate::model::effort::Tasks;
+use crate::model::habitat::Habitat;
+use crate::model::height::Height;
+use crate::model::method::{Level, Method, MethodLine};
+use crate::model::outlook::Outlook;
+use crate::model::reach::Reach;
+use crate::model::ring::Ring;
+use crate::model::visits::Visit;
+use crate::reference::{Group, LookAlike, Suitability};
+use crate::timing::restrictions::Topic;
+use crate::timing::{Basis, Fill, Flag, Verdict};
+use chrono::NaiveDate;
+use serde::Serialize;
+
+/// The five outcomes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Outcome {
+    /// Ring it.
+    Do,
+    /// Ring it, on a later day.
+    Wait,
+    /// Another method.
+    OtherMethod,
+    /// Leave it to a professional.
+    Professional,
+    /// Something decisive is not known.
+    CannotTell,
+}
+
+/// An answer.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Answer {
+    /// Version of these names: 1.
+    pub version: u32,
+    /// Version of the tables behind it.
+    pub data_version: &'static str,
+    /// The outcome.
+    pub outcome: Outcome,
+    /// The method at the head; under `cannot_tell` the best method otherwise.
+    pub headline_method: Method,
+    /// Whether only a professional may do it.
+    pub headline_by_professional: bool,
+    /// The species as understood.
+    pub species: SpeciesLine,
+    /// The nine methods for the largest stem.
+    pub methods: Vec<MethodLine>,
+    /// Each stem, in the order given.
+    pub stems: Vec<StemAnswer>,
+    /// Height.
+    pub height: HeightAnswer,
+    /// Crown width, metres: mean, low, high.
+    pub crown_m: Option<(f64, f64, f64)>,
+    /// Reach.
+    pub reach: ReachAnswer,
+    /// Timing on the advised day.
+    pub timing: TimingAnswer,
+    /// The day asked about; none for the whole year.
+    #[serde(serialize_with = "super::maybe_day")]
+    pub asked_day: Option<NaiveDate>,
+    /// The day that the answer is for.
+    #[serde(serialize_with = "super::maybe_day")]
+    pub advised_day: Option<NaiveDate>,
+    /// The bark on the day asked about.
+    pub asked_verdict: Option<Verdict>,
+    /// Probability of slip on the day asked about.
+    pub asked_probability: Option<f64>,
+    /// Minutes for the ring at its better width; none where no ring may be cut.
+    pub effort: Option<EffortAnswer>,
+    /// Visits after it.
+    pub visits: Vec<Visit>,
+    /// Outlook of the largest stem, where a ring may be cut.
+    pub outlook: Option<Outlook>,
+    /// What a snag of it leaves, where it stays standing.
+    pub habitat: Option<Habitat>,
+    /// Months of law and biology that meet the asked or advised day or the window.
+    pub rules: Vec<Rules>,
+    /// Cautions, in the order of the page.
+    pub cautions: Vec<CautionLine>,
+    /// Under `cannot_tell`: what would settle it, and what the answer then is.
+    #[serde(rename = "if")]
+    pub conditional: Option<If>,
+    /// The next best thing to say.
+    pub next_line: Option<Also>,
+    /// What else stands beside it.
+    pub also: Vec<Also>,
+    /// The headline on the other side of a size limit that is near.
+    pub near_limit: Option<Near>,
+    /// Single changes that flip the outcome or the headline, the nearest of each kind.
+    pub changes: Vec<Change>,
+    /// What was not given, and what was used instead.
+    pub assumed: Vec<Assumed>,
+    /// Sources of everything above.
+    pub sources: Vec<SourceLine>,
+}
+
+/// The species as understood.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct SpeciesLine {
+    /// Common name.
+    pub name: &'static str,
+    /// Scientific name.
+    pub scientific: &'static str,
+    /// Plant code.
+    pub code: &'static str,
+    /// Growth form.
+    pub group: Group,
+    /// Whether a ring alone suits it.
+    pub suitability: Suitability,
+    /// Whether it is native in the region asked about.
+    pub native_here: bool,
+    /// Native look-alikes.
+    pub look_alikes: &'static [LookAlike],
+}
+
+/// One stem.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct StemAnswer {
+    /// Diameter at breast height, mm.
+    pub dbh_mm: f64,
+    /// Diameter inside bark, mm; none without bark.
+    pub inside_bark_mm: Option<f64>,
+    /// Share of live bark, 0 to 1.
+    pub live_share: f64,
+    /// The ring; none where there is nothing to cut.
+    pub ring: Option<Ring>,
+    /// The bark; none for palms and the like.
+    pub bark: Option<Bark>,
+    /// The nine methods.
+    pub methods: Vec<MethodLine>,
+    /// Method at the head for this stem alone.
+    pub headline_method: Method,
+    /// Whether it is the one to spare.
+    pub spared: bool,
+}
+
+/// Height, as the models give it.
+pub type HeightAnswer = Height;
+/// Reach, as the models give it.
+pub type ReachAnswer = Reach;
+
+/// Timing.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct TimingAnswer {
+    /// The bark on the advised day.
+    pub verdict: Verdict,
+    /// Probability of slip on it; none where there is no date model.
+    pub probability: Option<f64>,
+    /// Budbreak, half of the buds open.
+    #[serde(serialize_with = "super::maybe_day")]
+    pub budbreak: Option<NaiveDate>,
+    /// The window opens.
+    #[serde(serialize_with = "super::maybe_day")]
+    pub opens: Option<NaiveDate>,
+    /// First of the best days.
+    #[serde(serialize_with = "super::maybe_day")]
+    pub best_from: Option<NaiveDate>,
+    /// Last of the best days.
+    #[serde(serialize_with = "super::maybe_day")]
+    pub best_to: Option<NaiveDate>,
+    /// The window closes.
+    #[serde(serialize_with = "super::maybe_day")]
+    pub closes: Option<NaiveDate>,
+    /// Spread of the opening, days (one standard deviation).
+    pub sd_open: Option<f64>,
+    /// Spread of the closing, days.
+    pub sd_close: Option<f64>,
+    /// First day of the next good stretch from the asked day on, outside the months that rule a ring out.
+    #[serde(serialize_with = "super::maybe_day")]
+    pub next_good: Option<NaiveDate>,
+    /// Its last day.
+    #[serde(serialize_with = "super::maybe_day")]
+    pub next_good_to: Option<NaiveDate>,
+    /// First and last day of the stretch after it.
+    #[serde(serialize_with = "super::maybe_day")]
+    pub after_next: Option<NaiveDate>,
+    /// The last day of that one.
+    #[serde(serialize_with = "super::maybe_day")]
+    pub after_next_to: Option<NaiveDate>,
+    /// What the dates rest on.
+    pub basis: Option<Basis>,
+    /// Why it is less sure.
+    pub flags: Vec<Flag>,
+    /// No day reaches "best": test every time.
+    pub short_season: bool,
+    /// Runs of days of the year of the advised day, for the year tape.
+    pub tape: Vec<TapeSpan>,
+}
+
+/// A run of days on the year tape.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct TapeSpan {
+    /// First day.
+    #[serde(serialize_with = "super::day")]
+    pub from: NaiveDate,
+    /// Last day.
+    #[serde(serialize_with = "super::day")]
+    pub to: NaiveDate,
+    /// How it is drawn.
+    pub fill: Fill,
+}
+
+/// Months that law or biology names.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Rules {
+    /// What they are about.
+    pub topic: Topic,
+    /// First month and day.
+    pub from_md: (u8, u8),
+    /// Last month and day.
+    pub to_md: (u8, u8),
+    /// Whose region it is, as the source says it.
+    pub jurisdiction: &'static str,
+    /// How binding it is.
+    pub force: &'static str,
+    /// Whether it is the cautious default since the region has no row of its own.
+    pub is_default: bool,
+    /// Whether it rules methods out in these months.
+    pub closes: bool,
+    /// Whether the asked or advised day lies in it.
+    pub on_the_day: bool,
+    /// Source.
+    pub because: Cite,
+}
+
+/// Minutes.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct EffortAnswer {
+    /// P10, minutes.
+    pub low_min: f64,
+    /// P50, minutes.
+    pub likely_min: f64,
+    /// P90, minutes.
+    pub high_min: f64,
+    /// Mean, minutes.
+    pub mean_min: f64,
+    /// Probability of slip that it stands on.
+    pub slip: f64,
+    /// Walking in it, minutes.
+    pub walk_min: f64,
+    /// Likely minutes by task, before delays, bark slipping.
+    pub tasks: Tasks,
+    /// Minutes of one sprout visit: low, likely, high.
+    pub visit_min: (f64, f64, f64),
+    /// What it rests on.
+    pub because: Vec<Cite>,
+}
+
+/// What would settle a question that can't be answered yet.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct If {
+    /// The open conditions by name, joined with `+`.
+    pub condition: String,
+    /// The same, one by one.
+    pub conditions: Vec<Conditional>,
+    /// The answer if they hold.
+    pub answer: Box<Answer>,
+}
+
+/// A condition that is open.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[serde(rename_all = "snake_case", tag = "name")]
+pub enum Conditional {
+    /// Nothing that counts stands within this distance.
+    NothingInReach {
+        /// Two heights, metres.
+        within_m: f64,
+    },
+    /// The tree is lower than this.
+    HeightUnder {
+        /// Metres.
+        height_m: f64,
+    },
+    /// Every stem of the clone can be ringed.
+    WholeClone,
+    /// Oak wilt is not in the state.
+    NoOakWilt,
+    /// It is a species that a ring suits.
+    SpeciesSuits,
+}
+
+impl Conditional {
+    /// Its name.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::NothingInReach { .. } => "nothing_in_reach",
+            Self::HeightUnder { .. } => "height_under",
+            Self::WholeClone => "whole_clone",
+            Self::NoOakWilt => "no_oak_wilt",
+            Self::SpeciesSuits => "species_suits",
+        }
+    }
+}
+
+/// Something that stands beside the headline.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Also {
+    /// What it is.
+    pub kind: AlsoKind,
+    /// The method.
+    pub method: Method,
+    /// Its level.
+    pub level: Level,
+    /// Whether only a professional, or a licensed applicator, may do it.
+    pub by_professional: bool,
+    /// The day, where it is for another day.
+    #[serde(serialize_with = "super::maybe_day")]
+    pub day: Option<NaiveDate>,
+}
+
+/// Kinds of such lines.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum AlsoKind {
+    /// The best method if the condition does not hold.
+    Otherwise,
+    /// The best method without herbicide.
+    WithoutHerbicide,
+    /// A ring on a later day.
+    RingLater,
+    /// A ring is possible, though something stands against it.
+    RingPossible,
+    /// The next method behind a ring that is only possible.
+    NextMethod,
+    /// The ring is ruled out on every day at this place.
+    NoRingHere,
+}
+
+/// Both sides of a size limit.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Near {
+    /// The limit, mm of dbh.
+    pub limit_mm: f64,
+    /// The headline on the other side.
+    pub method: Method,
+}
+
+/// A single change of the question that flips the answer, found by asking again.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Change {
+    /// What changes.
+    #[serde(flatten)]
+    pub changed: Changed,
+    /// The outcome then.
+    pub outcome: Outcome,
+    /// The method at the head then.
+    pub headline_method: Method,
+}
+
+/// What changes.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[serde(rename_all = "snake_case", tag = "field")]
+pub enum Changed {
+    /// Another day.
+    Date {
+        /// The day.
+        #[serde(serialize_with = "super::day")]
+        to: NaiveDate,
+    },
+    /// All that stands near is at least so far, or as near.
+    Distance {
+        /// Metres.
+        to_m: f64,
+    },
+    /// A measured height.
+    Height {
+        /// Metres.
+        to_m: f64,
+    },
+    /// Herbicide by a licensed applicator, or none.
+    Herbicide {
+        /// Whether it is allowed then.
+        allowed: bool,
+    },
+    /// Whether the whole clone can be ringed.
+    WholeClone {
+        /// It can.
+        to: bool,
+    },
+    /// Another diameter.
+    Diameter {
+        /// Millimetres.
+        to_mm: f64,
+    },
+}
+
+/// A field that was not given.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Assumed {
+    /// The field.
+    pub field: &'static str,
+    /// The number used, in the core's unit (mm, m, minutes), where it is one.
+    pub value: Option<f64>,
+    /// The word used, where it is one.
+    pub word: Option<&'static str>,
+}
+
+/// A source that something rests on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+pub struct SourceLine {
+    /// Its id: a line of the sources page.
+    pub id: &'static str,
+    /// Who and when.
+    pub label: &'static str,
+}

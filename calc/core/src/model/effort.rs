@@ -1,0 +1,257 @@
+//! Person-minutes for the ring: T = K [F + C (S + P w/6 + X) B + H L] + W.
+//!
+//! Every term is log-normal with the likely value as median; the sum is put together by exact moments of
+//! independent terms. Lows are never added: low, likely and high are P10, P50 and P90 of the mixture of
+//! slipping and tight bark.
+
+use crate::evidence::Cite;
+use crate::question::{Limbs, Question};
+use crate::reference::cite;
+use libm::{erfc, exp, log, sqrt};
+use serde::Serialize;
+
+/// Low, likely and high of a term.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Three {
+    /// P10.
+    pub low: f64,
+    /// P50.
+    pub likely: f64,
+    /// P90.
+    pub high: f64,
+}
+
+/// Constants of the effort model; content/rules/constants.csv says where each comes from.
+#[derive(Clone, Copy, Debug)]
+pub struct EffortConstants {
+    /// Fixed, minutes a stem.
+    pub fixed: Three,
+    /// Scoring two lines, minutes a foot, in thin, medium and thick bark.
+    pub score: [Three; 3],
+    /// Thickness of thin, medium and thick bark, mm.
+    pub score_mm: [f64; 3],
+    /// Peeling a 6-in strip, minutes a foot.
+    pub peel: Three,
+    /// Scraping and checking, minutes a foot.
+    pub scrape: Three,
+    /// Factor of tight bark.
+    pub tight: Three,
+    /// Factor of tool, rest and small delays.
+    pub delays: Three,
+    /// Clearing limbs, minutes a foot of stem.
+    pub limbs: Three,
+    /// Limby stem, feet: none, some, many.
+    pub limby_ft: [f64; 3],
+    /// Walking when nothing is said, minutes.
+    pub walk_min: f64,
+    /// Pace that turns a distance into minutes, metres a minute.
+    pub walk_m_per_min: f64,
+    /// Factor of a practised crew.
+    pub practised: f64,
+    /// Share of the first work that a sprout visit takes.
+    pub visit: Three,
+    /// One stem in ten sticks: factors on likely and high at full slip.
+    pub sticking: (f64, f64),
+}
+
+/// The quantile of P90 on both sides together: 2 x 1.2816.
+const SPREAD: f64 = 2.563;
+
+/// One stem to ring.
+#[derive(Clone, Copy, Debug)]
+pub struct Work {
+    /// Diameter, mm.
+    pub dbh_mm: f64,
+    /// Bark, mm.
+    pub bark_mm: f64,
+    /// Ring width, mm.
+    pub width_mm: f64,
+    /// Live share.
+    pub live_share: f64,
+}
+
+/// Minutes for the tree.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Effort {
+    /// P10, minutes.
+    pub low_min: f64,
+    /// P50, minutes.
+    pub likely_min: f64,
+    /// P90, minutes.
+    pub high_min: f64,
+    /// Mean, minutes: what a plan of many trees adds.
+    pub mean_min: f64,
+    /// Probability of slip that it was worked out for.
+    pub slip: f64,
+    /// Likely minutes by task, without delays, at full slip: fixed, limbs, score, peel, scrape.
+    pub tasks: Tasks,
+    /// Walking, minutes.
+    pub walk_min: f64,
+    /// What it rests on.
+    pub because: Vec<Cite>,
+}
+
+/// Likely minutes by task.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
+pub struct Tasks {
+    /// Finding a stand, tools, looking up.
+    pub fixed: f64,
+    /// Clearing limbs.
+    pub limbs: f64,
+    /// Scoring two lines.
+    pub score: f64,
+    /// Peeling.
+    pub peel: f64,
+    /// Scraping and checking.
+    pub scrape: f64,
+}
+
+/// First two moments of a positive quantity.
+#[derive(Clone, Copy, Debug, Default)]
+struct Moments {
+    mean: f64,
+    square: f64,
+}
+
+impl Moments {
+    /// Of a log-normal term with median `likely`.
+    fn of(three: Three, scale: f64) -> Self {
+        let sigma = log(three.high / three.low) / SPREAD;
+        let mean = three.likely * exp(sigma * sigma / 2.0);
+        let square = three.likely * three.likely * exp(2.0 * sigma * sigma);
+        Self {
+            mean: mean * scale,
+            square: square * scale * scale,
+        }
+    }
+
+    fn variance(self) -> f64 {
+        self.square - self.mean * self.mean
+    }
+
+    /// Sum of independent quantities.
+    fn plus(self, other: Self) -> Self {
+        let mean = self.mean + other.mean;
+        Self {
+            mean,
+            square: self.variance() + other.variance() + mean * mean,
+        }
+    }
+
+    /// Product of independent quantities.
+    fn times(self, other: Self) -> Self {
+        Self {
+            mean: self.mean * other.mean,
+            square: self.square * other.square,
+        }
+    }
+
+    /// Share of the log-normal with these moments that lies under `x`.
+    fn under(self, x: f64) -> f64 {
+        let variance = log(self.square / (self.mean * self.mean));
+        let mu = log(self.mean) - variance / 2.0;
+        0.5 * erfc(-(log(x) - mu) / sqrt(2.0 * variance))
+    }
+}
+
+/// Minutes to ring the stems of one tree, with probability `slip` that the bark slips. `None` without a stem.
+#[must_use]
+pub fn minutes(
+    constants: &EffortConstants,
+    question: &Question,
+    stems: &[Work],
+    slip: f64,
+) -> Option<Effort> {
+    if stems.is_empty() {
+        return None;
+    }
+    let limby = match question.limbs {
+        Limbs::None => constants.limby_ft[0],
+        Limbs::Some => constants.limby_ft[1],
+        Limbs::Many => constants.limby_ft[2],
+    };
+    let mut apart = Moments::default();
+    let mut bark = Moments::default();
+    let mut tasks = Tasks::default();
+    for stem in stems {
+        let feet = core::f64::consts::PI * stem.dbh_mm / 304.8 * stem.live_share;
+        let strip = stem.width_mm / 152.4;
+        let score = scoring(constants, stem.bark_mm);
+        apart = apart.plus(Moments::of(constants.fixed, 1.0));
+        if limby > 0.0 {
+            apart = apart.plus(Moments::of(constants.limbs, limby));
+        }
+        bark = bark
+            .plus(Moments::of(score, feet))
+            .plus(Moments::of(constants.peel, feet * strip))
+            .plus(Moments::of(constants.scrape, feet));
+        tasks.fixed += constants.fixed.likely;
+        tasks.limbs += constants.limbs.likely * limby;
+        tasks.score += score.likely * feet;
+        tasks.peel += constants.peel.likely * feet * strip;
+        tasks.scrape += constants.scrape.likely * feet;
+    }
+    let crew = if question.practised {
+        constants.practised
+    } else {
+        1.0
+    };
+    let delays = Moments::of(constants.delays, crew);
+    let slipping = apart.plus(bark).times(delays);
+    let tight = apart
+        .plus(bark.times(Moments::of(constants.tight, 1.0)))
+        .times(delays);
+    let quantile = |share: f64| bisect(slipping, tight, slip, share);
+    let walk = question.walk_min.unwrap_or(constants.walk_min);
+    let (likely_sticks, high_sticks) = constants.sticking;
+    Some(Effort {
+        low_min: quantile(0.1) + walk,
+        likely_min: quantile(0.5) * (1.0 + likely_sticks * slip) + walk,
+        high_min: quantile(0.9) * (1.0 + high_sticks * slip) + walk,
+        mean_min: slip * slipping.mean + (1.0 - slip) * tight.mean + walk,
+        slip,
+        tasks,
+        walk_min: walk,
+        because: vec![
+            cite("CANNON1982", "Table 1"),
+            cite("PEREZ2001", "fixed time"),
+            cite("LOGPEEL2014", "peeling rate"),
+            cite("HOLLEY2005", "delays, limbs"),
+            cite("BEECH", "dormant shear"),
+            Cite::own("effort: scoring, scraping, tight bark, walking"),
+        ],
+    })
+}
+
+/// Minutes a foot for scoring, linear in bark thickness between thin, medium and thick, constant outside.
+fn scoring(constants: &EffortConstants, bark_mm: f64) -> Three {
+    let [thin, medium, thick] = constants.score_mm;
+    let (from, to, share) = if bark_mm <= medium {
+        let share = ((bark_mm - thin) / (medium - thin)).clamp(0.0, 1.0);
+        (constants.score[0], constants.score[1], share)
+    } else {
+        let share = ((bark_mm - medium) / (thick - medium)).clamp(0.0, 1.0);
+        (constants.score[1], constants.score[2], share)
+    };
+    let between = |a: f64, b: f64| a + (b - a) * share;
+    Three {
+        low: between(from.low, to.low),
+        likely: between(from.likely, to.likely),
+        high: between(from.high, to.high),
+    }
+}
+
+/// The value under which `share` of the mixture lies.
+fn bisect(slipping: Moments, tight: Moments, slip: f64, share: f64) -> f64 {
+    let (mut low, mut high) = (slipping.mean / 1000.0, tight.mean * 1000.0);
+    for _ in 0..80 {
+        let middle = (low + high) / 2.0;
+        let under = slip * slipping.under(middle) + (1.0 - slip) * tight.under(middle);
+        if under < share {
+            low = middle;
+        } else {
+            high = middle;
+        }
+    }
+    (low + high) / 2.0
+}

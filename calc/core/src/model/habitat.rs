@@ -1,0 +1,111 @@
+//! What the snag leaves: who may use it, how long it may stand.
+
+use crate::evidence::{Cite, Grade};
+use crate::quantity::{M_PER_FT, MM_PER_IN};
+use crate::reference::{Durability, Reference, Species, cite};
+use serde::Serialize;
+
+/// Habitat of a snag.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Habitat {
+    /// Under the smallest size for cavities: feeding wood only.
+    pub feeding_wood_only: bool,
+    /// Animals that may use it at this size and height in this region.
+    pub users: Vec<User>,
+    /// Whether the region has rows at all.
+    pub region_known: bool,
+    /// Half-life of standing, years after death: low, likely, high.
+    pub half_life_years: (f64, f64, f64),
+    /// Durability class used, after the caps for small stems.
+    pub durability: Durability,
+    /// What it rests on.
+    pub because: Vec<Cite>,
+}
+
+/// An animal.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct User {
+    /// Common name.
+    pub name: &'static str,
+    /// Remark.
+    pub note: &'static str,
+    /// Source.
+    pub because: Cite,
+}
+
+/// The smallest dbh for cavities, inches (A01).
+const CAVITIES_IN: f64 = 6.0;
+/// Half-lives of standing after death, years, longest class first; our own assumption.
+const HALF_LIVES: [(Durability, f64); 4] = [
+    (Durability::A, 16.0),
+    (Durability::B, 8.0),
+    (Durability::C, 5.0),
+    (Durability::D, 3.0),
+];
+/// The range shown: half to twice.
+const RANGE: (f64, f64) = (0.5, 2.0);
+
+/// What a snag of this size and height leaves.
+#[must_use]
+pub fn judge(
+    reference: &'static Reference,
+    species: &Species,
+    dbh_mm: f64,
+    height_m: Option<f64>,
+    region: Option<&str>,
+) -> Habitat {
+    let inches = dbh_mm / MM_PER_IN;
+    let feet = height_m.map(|m| m / M_PER_FT);
+    let country = region.map(|code| code.split('-').next().unwrap_or(code));
+    let here = |regions: &[&str]| {
+        region.is_some_and(|code| regions.contains(&code))
+            || country.is_some_and(|code| regions.contains(&code))
+    };
+    let mut users: Vec<User> = Vec::new();
+    for row in reference.cavity_users {
+        let fits = row.min_dbh_in.is_some_and(|least| inches >= least)
+            && row
+                .min_height_ft
+                .is_none_or(|least| feet.is_none_or(|feet| feet >= least));
+        let known = row.cite.grade != Grade::Memory;
+        if known && fits && here(row.regions) && !users.iter().any(|user| user.name == row.name) {
+            users.push(User {
+                name: row.name,
+                note: row.note,
+                because: row.cite,
+            });
+        }
+    }
+    let durability = capped(species.durability, inches);
+    let half = HALF_LIVES
+        .iter()
+        .find(|(class, _)| *class == durability)
+        .map_or(5.0, |(_, years)| *years);
+    Habitat {
+        feeding_wood_only: inches < CAVITIES_IN,
+        users,
+        region_known: reference.cavity_users.iter().any(|row| here(row.regions)),
+        half_life_years: (half * RANGE.0, half, half * RANGE.1),
+        durability,
+        because: vec![
+            cite("A01", "Table 1"),
+            Cite::own("half-lives by durability class"),
+        ],
+    }
+}
+
+/// Under 8 in at most class C, under 4 in D.
+fn capped(class: Durability, inches: f64) -> Durability {
+    match class {
+        _ if inches < 4.0 => Durability::D,
+        Durability::A | Durability::B if inches < 8.0 => Durability::C,
+        class => class,
+    }
+}
+
+/// Share still standing `years` after death, for a half-life: S(t) = exp(-(t/b)^2), b = half-life / 0.8326.
+#[must_use]
+pub fn standing(half_life: f64, years: f64) -> f64 {
+    let b = half_life / 0.8326;
+    libm::exp(-(years / b) * (years / b))
+}

@@ -1,0 +1,285 @@
+//! The conditions of the method table: one small predicate each. The table itself is data.
+
+use crate::model::reach::{Outcome, Reach};
+use crate::quantity::MM_PER_IN;
+use crate::question::{Condition as Life, Goal, Herbicide, Question, Stem, TargetKind};
+use crate::reference::{Group, Suitability, Trait, Vigor};
+use crate::timing::Hemisphere;
+
+/// One stem on one day: everything that a condition may look at.
+#[derive(Clone, Copy, Debug)]
+pub struct Case<'a> {
+    /// The question.
+    pub question: &'a Question,
+    /// The stem.
+    pub stem: &'a Stem,
+    /// Its diameter, mm: that of the stem, or of the other side of a size limit.
+    pub dbh_mm: f64,
+    /// The base over dbh.
+    pub base_over_dbh: f64,
+    /// The reach.
+    pub reach: &'a Reach,
+    /// What the reach comes to, or what it would come to under an open condition.
+    pub outcome: Outcome,
+    /// Month of the day, 1 to 12.
+    pub month: u32,
+    /// Day of the month.
+    pub day: u32,
+    /// Whether the bark slips well enough to ring: none when the day is left open.
+    pub slips: Option<bool>,
+    /// Whether the day lies in the oak-wilt months of the region.
+    pub oak_wilt: bool,
+    /// Whether the ash borer is in the region, or taken to be.
+    pub ash_borer: bool,
+    /// Whether every stem of the clone can be ringed.
+    pub whole_clone: Option<bool>,
+    /// Whether an unknown species is taken to be one that a ring suits.
+    pub name_known: bool,
+    /// Whether the beetles' months are left out, to see the ring apart from its months.
+    pub ignore_beetles: bool,
+}
+
+impl Case<'_> {
+    fn inches(&self) -> f64 {
+        self.dbh_mm / MM_PER_IN
+    }
+
+    fn base(&self) -> f64 {
+        self.inches() * self.base_over_dbh
+    }
+
+    /// The size that a limit is held against: shrub limits up to 4 in mean the base.
+    fn size(&self, limit: f64) -> f64 {
+        if self.question.species.group == Group::Shrub && limit <= 4.0 {
+            self.base()
+        } else {
+            self.inches()
+        }
+    }
+
+    fn under(&self, limit: f64) -> bool {
+        self.size(limit) < limit
+    }
+
+    fn has(&self, mark: Trait) -> bool {
+        self.question.species.has(mark)
+    }
+
+    fn class(&self, class: Suitability) -> bool {
+        self.question.species.suitability == class
+    }
+
+    fn suckers(&self) -> bool {
+        self.question.species.suckering == Vigor::Strong
+    }
+
+    /// Whether the class's own condition is met (a clone, an oak out of its months, an ash without the borer).
+    fn condition_met(&self) -> bool {
+        if self.suckers() {
+            return self.whole_clone == Some(true);
+        }
+        if self.has(Trait::RedOak) {
+            return !self.oak_wilt;
+        }
+        if self.has(Trait::Ash) {
+            return !self.ash_borer;
+        }
+        false
+    }
+
+    fn sprouter(&self) -> bool {
+        let species = self.question.species;
+        species.group != Group::Conifer
+            && species.group != Group::Monocot
+            && (species.basal >= Vigor::Moderate || species.suckering >= Vigor::Moderate)
+    }
+
+    /// Strong flow of sap in early spring: March and April, September and October in the south.
+    fn sap_flow(&self) -> bool {
+        match self.question.place.hemisphere() {
+            Hemisphere::North => matches!(self.month, 3 | 4),
+            Hemisphere::South => matches!(self.month, 9 | 10),
+        }
+    }
+
+    /// 15 July to 15 October, the months that herbicide suits tree-of-heaven; half a year on in the south.
+    fn heaven_season(&self) -> bool {
+        let at = match self.question.place.hemisphere() {
+            Hemisphere::North => self.month,
+            Hemisphere::South => (self.month + 5) % 12 + 1,
+        };
+        matches!((at, self.day), (7, 15..) | (8 | 9, _) | (10, ..=15))
+    }
+
+    fn beetle_months(&self) -> bool {
+        match self.question.place.hemisphere() {
+            Hemisphere::North => (3..=9).contains(&self.month),
+            Hemisphere::South => !(4..=8).contains(&self.month),
+        }
+    }
+
+    fn target_in_zone(&self) -> bool {
+        self.reach.targets.iter().any(|target| {
+            !matches!(target.kind, TargetKind::Fence | TargetKind::KeepTree)
+                && target.distance_m.is_none_or(|d| d < target.zone_m)
+        })
+    }
+
+    fn bites(&self) -> bool {
+        matches!(
+            self.question.herbicide,
+            Herbicide::Licensed | Herbicide::Yes
+        )
+    }
+}
+
+macro_rules! conditions {
+    ($($(#[$doc:meta])* $variant:ident = $id:literal => $holds:expr),+ $(,)?) => {
+        /// A condition of the table, by the name that the table gives it.
+        #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+        pub enum Condition { $($(#[$doc])* $variant),+ }
+
+        impl Condition {
+            /// Every condition's name, for the check that each has a row and a case.
+            pub const IDS: &'static [&'static str] = &[$($id),+];
+
+            /// The condition of a name.
+            #[must_use]
+            pub fn parse(id: &str) -> Option<Self> {
+                match id { $($id => Some(Self::$variant),)+ _ => None }
+            }
+
+            /// The variant's identifier, for the data crate.
+            #[must_use]
+            pub fn variant(self) -> &'static str {
+                match self { $(Self::$variant => stringify!($variant)),+ }
+            }
+
+            /// Whether it holds for a case.
+            #[must_use]
+            pub fn holds(self, case: &Case<'_>) -> bool {
+                match self {
+                    $(Self::$variant => {
+                        let holds: fn(&Case<'_>) -> bool = $holds;
+                        holds(case)
+                    })+
+                }
+            }
+        }
+    };
+}
+
+conditions! {
+    /// Every tree.
+    Always = "always" => |_| true,
+    /// Every tree but a small conifer.
+    AlwaysFell = "always_fell" => |c| !(c.question.species.group == Group::Conifer && c.under(6.0)),
+    /// Over 6 in.
+    OverSix = "over_6" => |c| c.inches() > 6.0,
+    /// Palm, bamboo, yucca.
+    NoRing = "no_ring_to_cut" => |c| c.question.species.group == Group::Monocot,
+    /// A line.
+    Line = "line" => |c| c.outcome == Outcome::Line,
+    /// A professional.
+    Professional = "professional" => |c| c.outcome == Outcome::Professional,
+    /// Inside.
+    Inside = "inside" => |c| c.outcome == Outcome::Inside,
+    /// Inside, up to 6 in.
+    InsideOverSix = "inside_over_6" => |c| c.outcome == Outcome::Inside && c.inches() > 6.0,
+    /// Hollow with nothing near.
+    Hollow = "hollow_alone" => |c| c.reach.hollow_alone && c.outcome <= Outcome::ClearPeopleOut,
+    /// Follow-up, but for the mulberry.
+    Followup = "followup" => |c| c.class(Suitability::Followup) && !c.has(Trait::SawRingTried),
+    /// The mulberry.
+    FollowupTried = "followup_saw_tried" => |c| c.class(Suitability::Followup) && c.has(Trait::SawRingTried),
+    /// Conditional, whatever the ring.
+    Conditional = "conditional" => |c| c.class(Suitability::Conditional),
+    /// Conditional, its condition not met.
+    ConditionOpen = "condition_not_met" => |c| c.class(Suitability::Conditional) && !c.condition_met(),
+    /// Conditional clone that can't be ringed whole.
+    CloneNot = "clone_not_whole" => |c| c.class(Suitability::Conditional) && c.suckers() && c.whole_clone == Some(false),
+    /// Aspens.
+    Aspen = "suitable_clone" => |c| c.class(Suitability::Suitable) && c.suckers() && c.whole_clone != Some(true),
+    /// Aspens that can't be ringed whole.
+    AspenNot = "suitable_clone_not_whole" => |c| c.class(Suitability::Suitable) && c.suckers() && c.whole_clone == Some(false),
+    /// Aspens, other methods.
+    AspenOther = "suitable_clone_other" => |c| c.class(Suitability::Suitable) && c.suckers(),
+    /// Not alone, no guidance for a ring.
+    NotAlone = "not_alone" => |c| c.class(Suitability::NotAlone)
+        && !(c.has(Trait::RingGuidance) && c.question.herbicide == Herbicide::No),
+    /// Not alone, guidance published and no herbicide.
+    NotAloneGuided = "not_alone_guided" => |c| c.class(Suitability::NotAlone)
+        && c.has(Trait::RingGuidance) && c.question.herbicide == Herbicide::No,
+    /// Not alone, saw ring never tried.
+    NotAloneSaw = "not_alone_saw" => |c| c.class(Suitability::NotAlone) && !c.has(Trait::SawRingTried),
+    /// Chinaberry.
+    NotAloneTried = "not_alone_saw_tried" => |c| c.class(Suitability::NotAlone) && c.has(Trait::SawRingTried),
+    /// Suckers: felling.
+    Suckers = "suckers" => |c| c.class(Suitability::NotAlone) || c.suckers(),
+    /// Suckers: pulling a thicker base.
+    SuckersBase = "suckers_base" => |c| (c.class(Suitability::NotAlone) || c.suckers()) && c.base() > 0.5,
+    /// Siberian elm.
+    DeepCut = "deep_cut_resprouts" => |c| c.has(Trait::DeepCutResprouts),
+    /// Unknown species.
+    Unknown = "unknown_species" => |c| c.question.species.unknown
+        && c.question.species.group != Group::Monocot && !c.name_known,
+    /// White oaks and hickories.
+    Doubted = "ring_doubted" => |c| c.has(Trait::WhiteOak) || c.has(Trait::Hickory),
+    /// Shrub with many or thin stems.
+    ThinShrub = "thin_shrub" => |c| c.question.species.group == Group::Shrub
+        && (c.question.stems.len() >= 4 || c.under(3.0)),
+    /// Under 1 in.
+    UnderOne = "under_1" => |c| c.under(1.0),
+    /// 1 to 2.5 in.
+    OneToTwoHalf = "1_to_2_5" => |c| !c.under(1.0) && c.size(2.5) <= 2.5,
+    /// 1 to 2 in.
+    OneToTwo = "1_to_2" => |c| !c.under(1.0) && c.under(2.0),
+    /// Conifer under 6 in.
+    SmallConifer = "conifer_under_6" => |c| c.question.species.group == Group::Conifer && c.under(6.0),
+    /// Sprouter under 6 in, no herbicide for the stump.
+    SmallSprouterFell = "sprouter_under_6_fell" => |c| c.sprouter() && c.under(6.0) && !c.bites(),
+    /// Sprouter under 6 in.
+    SmallSprouter = "sprouter_under_6" => |c| c.sprouter() && c.under(6.0),
+    /// 10 in and over.
+    TenAndOver = "10_and_over" => |c| c.inches() >= 10.0,
+    /// Base too thick to pull.
+    BaseTooThick = "base_too_thick" => |c| c.base() > 2.5
+        && !(c.question.species.group == Group::Shrub && c.base() <= 4.0),
+    /// A shrub to dig.
+    DigShrub = "dig_shrub" => |c| c.question.species.group == Group::Shrub
+        && c.base() > 2.5 && c.base() <= 4.0,
+    /// Basal bark over 4 in.
+    BasalOverFour = "basal_over_4" => |c| c.size(4.0) > 4.0,
+    /// Basal bark over 6 in.
+    BasalOverSix = "basal_over_6" => |c| c.inches() > 6.0,
+    /// Cut stump under half an inch.
+    StumpThin = "stump_under_half" => |c| c.under(0.5),
+    /// Conifer.
+    Conifer = "conifer" => |c| c.question.species.group == Group::Conifer,
+    /// Oak in its months.
+    OakWilt = "oak_wilt_months" => |c| c.oak_wilt,
+    /// Ash with the borer.
+    AshBorer = "ash_borer" => |c| c.has(Trait::Ash) && c.ash_borer,
+    /// American elm.
+    AmericanElm = "american_elm" => |c| c.has(Trait::AmericanElm),
+    /// Living pines near, in the beetles' months.
+    PinesNear = "pines_near" => |c| c.has(Trait::Pine)
+        && c.question.same_genus_near == Some(true) && c.beetle_months() && !c.ignore_beetles,
+    /// The bark does not slip on the day.
+    NotSlipping = "bark_not_slipping" => |c| c.slips == Some(false),
+    /// Heavy flow of sap.
+    SapFlow = "sap_flow" => |c| c.sap_flow(),
+    /// Tree-of-heaven out of its season.
+    HeavenSeason = "heaven_out_of_season" => |c| c.has(Trait::TreeOfHeaven) && !c.heaven_season(),
+    /// Tree-of-heaven.
+    HeavenStump = "heaven_stump" => |c| c.has(Trait::TreeOfHeaven),
+    /// No herbicide.
+    NoHerbicide = "no_herbicide" => |c| c.question.herbicide == Herbicide::No,
+    /// Only to kill.
+    KillOnly = "kill_only" => |c| c.question.goal == Goal::Kill,
+    /// Dead.
+    Dead = "dead" => |c| c.question.condition == Life::Dead || c.stem.live_share <= 0.0,
+    /// Dead, and something stands in the zone.
+    DeadClear = "dead_nothing_near" => |c| (c.question.condition == Life::Dead || c.stem.live_share <= 0.0)
+        && !c.target_in_zone(),
+}

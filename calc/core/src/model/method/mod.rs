@@ -1,0 +1,180 @@
+//! Which method? Nine start at *recommended*; each row of the table whose condition holds may only lower them.
+
+mod condition;
+mod pick;
+
+pub use condition::{Case, Condition};
+pub use pick::{TIES_ELSE, TIES_WILDLIFE, headline, near_limit};
+
+use crate::evidence::Cite;
+use crate::reference::MethodRule;
+use serde::Serialize;
+
+/// The nine methods, in the order of the table.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Method {
+    /// A ring of bark off.
+    BarkRing,
+    /// A ring sawn into the wood.
+    SawRing,
+    /// Cuts with herbicide.
+    Frill,
+    /// Herbicide on the bark at the base.
+    BasalBark,
+    /// Cut, and herbicide on the stump.
+    CutStump,
+    /// Pulled or dug out.
+    PullOrDig,
+    /// Felled.
+    Fell,
+    /// Cut again and again.
+    RepeatCutting,
+    /// Left alone.
+    LeaveIt,
+}
+
+impl Method {
+    /// All, in the order of the table.
+    pub const ALL: [Self; 9] = [
+        Self::BarkRing,
+        Self::SawRing,
+        Self::Frill,
+        Self::BasalBark,
+        Self::CutStump,
+        Self::PullOrDig,
+        Self::Fell,
+        Self::RepeatCutting,
+        Self::LeaveIt,
+    ];
+
+    /// Whether the tree stays standing.
+    #[must_use]
+    pub fn leaves_standing(self) -> bool {
+        matches!(
+            self,
+            Self::BarkRing | Self::SawRing | Self::Frill | Self::BasalBark
+        )
+    }
+
+    /// Whether it needs herbicide.
+    #[must_use]
+    pub fn needs_herbicide(self) -> bool {
+        matches!(self, Self::Frill | Self::BasalBark | Self::CutStump)
+    }
+}
+
+/// How a method stands, from best to worst.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Level {
+    /// Recommended.
+    Recommended,
+    /// Possible.
+    Possible,
+    /// Not advised.
+    NotAdvised,
+    /// Ruled out.
+    RuledOut,
+}
+
+/// What one row does to one method.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Cell {
+    /// At most this level.
+    pub at_most: Level,
+    /// Only by a professional.
+    pub by_professional: bool,
+    /// No later row lowers it, but that of a dead tree.
+    pub holds: bool,
+}
+
+impl Cell {
+    /// A cell that changes nothing.
+    pub const NOTHING: Self = Self {
+        at_most: Level::Recommended,
+        by_professional: false,
+        holds: false,
+    };
+
+    /// Reads a cell: `.` nothing, `P`, `N` or `R`; with `*` by a professional, with `!` no later row lowers it.
+    #[must_use]
+    pub fn parse(text: &str) -> Option<Self> {
+        let mut cell = Self::NOTHING;
+        for (at, c) in text.trim().chars().enumerate() {
+            match (at, c) {
+                (0, '.') => {}
+                (0, 'P') => cell.at_most = Level::Possible,
+                (0, 'N') => cell.at_most = Level::NotAdvised,
+                (0, 'R') => cell.at_most = Level::RuledOut,
+                (1.., '*') => cell.by_professional = true,
+                (1.., '!') => cell.holds = true,
+                _ => return None,
+            }
+        }
+        (!text.trim().is_empty()).then_some(cell)
+    }
+}
+
+/// Why a method stands where it does: a row of the table that touched it.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Reason {
+    /// The row.
+    pub rule: &'static str,
+    /// The level that it allows.
+    pub at_most: Level,
+    /// Whether it asks for a professional.
+    pub by_professional: bool,
+    /// What the row rests on.
+    pub because: &'static [Cite],
+}
+
+/// How one method stands for one stem.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct MethodLine {
+    /// The method.
+    pub method: Method,
+    /// Its level.
+    pub level: Level,
+    /// Whether only a professional may do it.
+    pub by_professional: bool,
+    /// Every row that touched it, in the order of the table.
+    pub reasons: Vec<Reason>,
+}
+
+/// The row for a dead tree: the only one that may lower what holds.
+pub const DEAD: &str = "dead";
+/// Rows that hang on the day: they are left out when the season is judged apart.
+pub const TODAY: &str = "bark_not_slipping";
+
+/// Judges the nine methods for one case.
+#[must_use]
+pub fn judge(rules: &'static [MethodRule], case: &Case<'_>) -> Vec<MethodLine> {
+    let mut lines: Vec<MethodLine> = Method::ALL
+        .iter()
+        .map(|method| MethodLine {
+            method: *method,
+            level: Level::Recommended,
+            by_professional: false,
+            reasons: Vec::new(),
+        })
+        .collect();
+    let mut held = [false; 9];
+    for rule in rules.iter().filter(|rule| rule.condition.holds(case)) {
+        for ((line, cell), held) in lines.iter_mut().zip(rule.cells).zip(&mut held) {
+            if (*held && rule.id != DEAD) || cell == Cell::NOTHING {
+                continue;
+            }
+            line.reasons.push(Reason {
+                rule: rule.id,
+                at_most: cell.at_most,
+                by_professional: cell.by_professional,
+                because: rule.cites,
+            });
+            line.level = line.level.max(cell.at_most);
+            line.by_professional |= cell.by_professional;
+            *held |= cell.holds;
+        }
+    }
+    lines
+}

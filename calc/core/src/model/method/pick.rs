@@ -1,0 +1,83 @@
+//! The headline: the best level, ties by the goal.
+
+use super::{Case, Level, Method, MethodLine, judge};
+use crate::quantity::MM_PER_IN;
+use crate::question::Goal;
+use crate::reference::MethodRule;
+
+/// Ties for a standing dead tree of 6 in and over.
+pub const TIES_WILDLIFE: [Method; 9] = [
+    Method::BarkRing,
+    Method::Frill,
+    Method::SawRing,
+    Method::BasalBark,
+    Method::PullOrDig,
+    Method::CutStump,
+    Method::Fell,
+    Method::RepeatCutting,
+    Method::LeaveIt,
+];
+
+/// Ties for everything else.
+pub const TIES_ELSE: [Method; 9] = [
+    Method::PullOrDig,
+    Method::BarkRing,
+    Method::CutStump,
+    Method::Fell,
+    Method::Frill,
+    Method::BasalBark,
+    Method::RepeatCutting,
+    Method::SawRing,
+    Method::LeaveIt,
+];
+
+/// The smallest dbh that offers more than feeding wood, inches: where the ties change.
+const HABITAT_IN: f64 = 6.0;
+
+/// The size limits of the table, inches of dbh or of the base.
+const LIMITS_IN: [f64; 8] = [0.5, 1.0, 2.0, 2.5, 3.0, 4.0, 6.0, 10.0];
+/// How near a limit both sides are named.
+const NEAR: f64 = 0.15;
+
+/// The method at the head among those that `may` allows. Leaving it is never the head while another
+/// stands at possible or better; when none does, it is.
+#[must_use]
+pub fn headline(
+    lines: &[MethodLine],
+    goal: Goal,
+    dbh_mm: f64,
+    may: impl Fn(&MethodLine) -> bool,
+) -> Method {
+    let wildlife = goal != Goal::Kill && dbh_mm >= HABITAT_IN * MM_PER_IN;
+    let ties = if wildlife { TIES_WILDLIFE } else { TIES_ELSE };
+    let rank = |method: Method| ties.iter().position(|tie| *tie == method);
+    lines
+        .iter()
+        .filter(|line| line.method != Method::LeaveIt && line.level <= Level::Possible && may(line))
+        .min_by_key(|line| (line.level, rank(line.method)))
+        .map_or(Method::LeaveIt, |line| line.method)
+}
+
+/// The other headline within 15 % of a size limit, and the limit, inches.
+#[must_use]
+pub fn near_limit(
+    rules: &'static [MethodRule],
+    case: &Case<'_>,
+    head: Method,
+) -> Option<(f64, Method)> {
+    let inches = case.dbh_mm / MM_PER_IN;
+    let mut limits: Vec<f64> = LIMITS_IN
+        .iter()
+        .flat_map(|limit| [*limit, limit / case.base_over_dbh])
+        .filter(|limit| libm::fabs(inches - limit) <= limit * NEAR)
+        .collect();
+    limits.sort_by(|a, b| libm::fabs(a - inches).total_cmp(&libm::fabs(b - inches)));
+    limits.into_iter().find_map(|limit| {
+        let step = if inches < limit { 1.001 } else { 0.999 };
+        let mut other = *case;
+        other.dbh_mm = limit * step * MM_PER_IN;
+        let lines = judge(rules, &other);
+        let method = headline(&lines, case.question.goal, other.dbh_mm, |_| true);
+        (method != head).then_some((limit, method))
+    })
+}

@@ -1,0 +1,177 @@
+//! Outlook: what share of such stems is dead by the end of season 1, 2 and 3. Never a single point.
+
+use crate::evidence::Cite;
+use crate::quantity::MM_PER_IN;
+use crate::reference::{
+    Group, OutlookClass, OutlookOverride, OutlookRow, Reference, Share, SizeClass, Species,
+    Suitability, Trait, Vigor,
+};
+use serde::Serialize;
+
+/// Outlook of one stem.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Outlook {
+    /// Class of the table.
+    pub class: OutlookClass,
+    /// Size class.
+    pub size: SizeClass,
+    /// Seasons 1, 2 and 3.
+    pub seasons: Vec<SeasonShare>,
+    /// Share that needs a second ring, percent: low, high.
+    pub second_ring: (f64, f64),
+    /// The counts that bound the cell, as the table says them.
+    pub anchors: &'static str,
+    /// What of the cell is our own assumption, as the table says it.
+    pub own: &'static str,
+    /// Rows of the species beyond season 3, or for the end.
+    pub later: Vec<LaterShare>,
+    /// Whether it speaks of the stem only, since roots live on.
+    pub stem_only: bool,
+    /// Sprouting after cutting at this size: an upper bound for a ring, lowest and highest row.
+    pub sprouting: Option<(f64, f64)>,
+}
+
+/// Share dead by the end of one season.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct SeasonShare {
+    /// 1, 2 or 3.
+    pub season: u8,
+    /// Percent dead.
+    pub share: Share,
+    /// The species' own row, where one overrides the class: n and remark.
+    pub species_row: Option<SpeciesRow>,
+}
+
+/// What a species' own row rests on.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct SpeciesRow {
+    /// How many trees.
+    pub n: &'static str,
+    /// Remark.
+    pub note: &'static str,
+    /// Sources.
+    pub because: &'static [Cite],
+}
+
+/// A share at another time.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct LaterShare {
+    /// When, as printed.
+    pub when: &'static str,
+    /// Percent dead.
+    pub share: Share,
+    /// What it rests on.
+    pub row: SpeciesRow,
+}
+
+/// Class of a species in the outlook table; none for what has no ring.
+#[must_use]
+pub fn class(species: &Species) -> Option<OutlookClass> {
+    Some(match species.suitability {
+        Suitability::NotApplicable => return None,
+        Suitability::NotAlone => OutlookClass::NotAlone,
+        _ if species.has(Trait::RedOak) => OutlookClass::RedOak,
+        _ if species.has(Trait::WhiteOak) => OutlookClass::WhiteOak,
+        Suitability::Conditional => OutlookClass::CloneOrShrub,
+        Suitability::Suitable if species.group == Group::Conifer => OutlookClass::SuitableConifer,
+        Suitability::Suitable => OutlookClass::SuitableHardwood,
+        Suitability::Unknown if species.group == Group::Conifer => OutlookClass::SuitableConifer,
+        Suitability::Unknown | Suitability::Followup => OutlookClass::Followup,
+    })
+}
+
+/// Outlook of a stem with a complete, clean, peeled ring of 4 in or more, sprouts taken off.
+#[must_use]
+pub fn judge(reference: &'static Reference, species: &Species, dbh_mm: f64) -> Option<Outlook> {
+    let class = class(species)?;
+    let inches = dbh_mm / MM_PER_IN;
+    let row = reference
+        .outlook
+        .iter()
+        .find(|row| row.class == class && holds(row.size, inches))?;
+    let mut own: Vec<&'static OutlookOverride> = reference
+        .outlook_species
+        .iter()
+        .filter(|row| row.scientific == species.scientific && holds(row.size, inches))
+        .collect();
+    // A row for the very size goes before one for all sizes.
+    own.sort_by_key(|row| row.size == SizeClass::All);
+    Some(Outlook {
+        class,
+        size: row.size,
+        seasons: seasons(row, &own),
+        second_ring: row.second_ring,
+        anchors: row.anchors,
+        own: row.own,
+        later: own
+            .iter()
+            .filter(|row| !matches!(row.season, "1" | "2" | "3"))
+            .map(|row| LaterShare {
+                when: row.season,
+                share: row.share,
+                row: species_row(row),
+            })
+            .collect(),
+        stem_only: class == OutlookClass::NotAlone
+            || class == OutlookClass::CloneOrShrub
+            || species.suckering == Vigor::Strong,
+        sprouting: sprouting(species, inches),
+    })
+}
+
+fn seasons(row: &OutlookRow, own: &[&'static OutlookOverride]) -> Vec<SeasonShare> {
+    row.seasons
+        .iter()
+        .zip(["1", "2", "3"])
+        .zip(1..)
+        .map(|((share, name), season)| {
+            let over = own.iter().find(|row| row.season == name);
+            SeasonShare {
+                season,
+                share: over.map_or(*share, |row| row.share),
+                species_row: over.map(|row| species_row(row)),
+            }
+        })
+        .collect()
+}
+
+fn species_row(row: &'static OutlookOverride) -> SpeciesRow {
+    SpeciesRow {
+        n: row.n,
+        note: row.note,
+        because: row.cites,
+    }
+}
+
+fn holds(size: SizeClass, inches: f64) -> bool {
+    match size {
+        SizeClass::All => true,
+        SizeClass::Small => inches < 6.0,
+        SizeClass::Middle => (6.0..=10.0).contains(&inches),
+        SizeClass::Large => inches > 10.0,
+        SizeClass::UnderTen => inches < 10.0,
+    }
+}
+
+/// Probability that a cut stem of this size sprouts, lowest and highest row, linear between the printed sizes.
+fn sprouting(species: &Species, inches: f64) -> Option<(f64, f64)> {
+    const SIZES: [f64; 4] = [4.0, 8.0, 12.0, 20.0];
+    let at = |p: &[f64; 4]| {
+        let above = SIZES.iter().position(|size| *size >= inches);
+        match above {
+            Some(0) => p[0],
+            None => p[3],
+            Some(i) => {
+                let share = (inches - SIZES[i - 1]) / (SIZES[i] - SIZES[i - 1]);
+                p[i - 1] + (p[i] - p[i - 1]) * share
+            }
+        }
+    };
+    species
+        .sprouting
+        .iter()
+        .map(|row| at(&row.p))
+        .fold(None, |ends, p| {
+            Some(ends.map_or((p, p), |(low, high): (f64, f64)| (low.min(p), high.max(p))))
+        })
+}

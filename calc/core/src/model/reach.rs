@@ -1,0 +1,420 @@
+//! Reach: what could it hit? Settled before any method; the worst outcome wins.
+
+use crate::evidence::Cite;
+use crate::quantity::{M_PER_FT, MM_PER_IN};
+use crate::question::{Question, Reply, Sign, Target, TargetKind};
+use crate::reference::{Group, cite};
+use serde::Serialize;
+
+/// Constants of the reach; content/rules/constants.csv says where each comes from.
+#[derive(Clone, Copy, Debug)]
+pub struct ReachConstants {
+    /// Within this many heights: not left standing by an amateur.
+    pub can_land: f64,
+    /// Within this many heights: inside the zone.
+    pub zone: f64,
+    /// The zone where a target lies downhill on steep ground.
+    pub zone_downhill: f64,
+    /// Steep ground, percent.
+    pub steep: f64,
+    /// Ground so steep that a target downhill is a stop, percent.
+    pub too_steep: f64,
+    /// Within this many heights downhill on such ground.
+    pub too_steep_heights: f64,
+    /// People stay out to this many heights while anyone works.
+    pub people_out: f64,
+    /// Approach distance to a line up to the base voltage, feet.
+    pub line_ft: f64,
+    /// More for each step over it, inches.
+    pub line_step_in: f64,
+    /// The step, kV.
+    pub line_step_kv: f64,
+    /// The base voltage, kV.
+    pub line_base_kv: f64,
+    /// Largest stem that counts as small, mm.
+    pub small_mm: f64,
+    /// Greatest height that counts as small, metres.
+    pub small_m: f64,
+}
+
+/// What the reach comes to. The order is from mild to severe; `NotChecked` stands outside it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Outcome {
+    /// Nothing within two heights.
+    Clear,
+    /// Something between the zone and two heights: it may stand, people out while working.
+    ClearPeopleOut,
+    /// Something is not known.
+    NotChecked,
+    /// Inside the zone: not left standing.
+    Inside,
+    /// Only a professional.
+    Professional,
+    /// A power line: no method at all.
+    Line,
+}
+
+/// Why an outcome holds.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Why {
+    /// A line within reach.
+    LineWithin,
+    /// A line without a distance.
+    LineNoDistance,
+    /// A weak tree with something near.
+    WeakTree,
+    /// It can land on the target.
+    CanLand,
+    /// Very steep ground above the target.
+    TooSteep,
+    /// Inside the zone.
+    InZone,
+    /// A small stem: cut or pull it, leave nothing standing.
+    SmallStem,
+    /// A distance is not known.
+    DistanceUnknown,
+    /// The line question is open.
+    LineOpen,
+    /// The list of targets is not complete.
+    ListOpen,
+    /// The height is not known.
+    HeightUnknown,
+    /// Between the zone and two heights.
+    PeopleOut,
+    /// Nothing near.
+    Nothing,
+}
+
+/// Judgement of one target.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Judged {
+    /// Its place in the list as given; none for the line that only the question named.
+    pub index: Option<usize>,
+    /// Its kind.
+    pub kind: TargetKind,
+    /// Its distance, metres.
+    pub distance_m: Option<f64>,
+    /// Whether it lies downhill on steep ground.
+    pub downhill: bool,
+    /// The zone that counts for it, metres.
+    pub zone_m: f64,
+    /// What it comes to alone; none for a fence, a field or a tree to keep.
+    pub outcome: Option<Outcome>,
+    /// Whether it may be damaged.
+    pub damage: bool,
+}
+
+/// The reach of a tree.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Reach {
+    /// The worst outcome.
+    pub outcome: Outcome,
+    /// Why.
+    pub why: Why,
+    /// The target that decides, as a place in `targets`.
+    pub decided_by: Option<usize>,
+    /// Each target.
+    pub targets: Vec<Judged>,
+    /// The zone, metres.
+    pub zone_m: f64,
+    /// People stay out to here while anyone works, metres.
+    pub people_out_m: f64,
+    /// The height used, metres.
+    pub height_m: f64,
+    /// Whether it is a small stem.
+    pub small: bool,
+    /// A hollow or cracked tree with nothing near: left alone.
+    pub hollow_alone: bool,
+    /// What is still missing.
+    pub missing: Vec<Why>,
+    /// What it rests on.
+    pub because: Vec<Cite>,
+}
+
+/// Approach distance to a line, metres: 10 ft, and 4 in more for each 10 kV or part of it over 50 kV (D01, D02).
+#[must_use]
+pub fn approach_m(constants: &ReachConstants, kv: Option<f64>) -> f64 {
+    let over = kv.map_or(0.0, |kv| libm::fmax(0.0, kv - constants.line_base_kv));
+    let steps = libm::ceil(over / constants.line_step_kv);
+    constants.line_ft * M_PER_FT + steps * constants.line_step_in * MM_PER_IN / 1000.0
+}
+
+/// Whether a target is people, property or a line: what stops, and what completes the list.
+fn counts(kind: TargetKind) -> bool {
+    !matches!(kind, TargetKind::Fence | TargetKind::KeepTree)
+}
+
+/// Judges the reach with a height in metres, by which everything scales.
+/// `height_known` is false for an unknown species without a measured height; `shortest_m` is then the smallest
+/// height that the table gives, within which anything is in reach whatever it is.
+#[must_use]
+pub fn judge(
+    constants: &ReachConstants,
+    question: &Question,
+    height_m: f64,
+    height_known: bool,
+    shortest_m: f64,
+) -> Reach {
+    let largest = question.largest().dbh.mm();
+    let small = largest <= constants.small_mm
+        && (height_m <= constants.small_m || question.species.group == Group::Shrub);
+    let cx = Context {
+        constants,
+        question,
+        height_m,
+        height_known,
+        shortest_m,
+        small,
+    };
+    let targets = cx.targets();
+    let missing = cx.missing();
+    let weak = cx.weak(&missing);
+    let mut worst = (Outcome::Clear, Why::Nothing, None);
+    let mut take = |outcome: Outcome, why: Why, by: Option<usize>| {
+        if outcome > worst.0 {
+            worst = (outcome, why, by);
+        }
+    };
+    for (at, target) in targets.iter().enumerate() {
+        if let Some(outcome) = target.outcome {
+            take(outcome, cx.why(target, outcome), Some(at));
+        }
+    }
+    if weak {
+        take(Outcome::Professional, Why::WeakTree, None);
+    }
+    if let Some(why) = missing.first() {
+        take(Outcome::NotChecked, *why, None);
+    }
+    let downhill = targets.iter().any(|target| target.downhill);
+    let zone = if downhill {
+        constants.zone_downhill
+    } else {
+        constants.zone
+    };
+    let strong = question.signs.iter().any(|sign| hollow(*sign));
+    let two = height_m * constants.people_out;
+    let near = targets
+        .iter()
+        .any(|target| counts(target.kind) && target.distance_m.is_none_or(|d| d < two));
+    Reach {
+        outcome: worst.0,
+        why: worst.1,
+        decided_by: worst.2,
+        zone_m: height_m * zone,
+        people_out_m: two,
+        height_m,
+        small,
+        hollow_alone: strong && !near && missing.is_empty() && worst.0 <= Outcome::ClearPeopleOut,
+        missing,
+        targets,
+        because: vec![
+            cite("C01", "29 CFR 1910.266(h)(1)(vi)"),
+            cite("C03", "Figs 1-3"),
+            cite("C05", "target rows"),
+            cite("D02", "1910.269(x)"),
+            Cite::own("reach: slope, small stems"),
+        ],
+    }
+}
+
+/// Cavity, cracks, fungus at the base or hung limbs.
+fn hollow(sign: Sign) -> bool {
+    matches!(
+        sign,
+        Sign::Cavity | Sign::Cracks | Sign::Conks | Sign::HungLimbs
+    )
+}
+
+struct Context<'a> {
+    constants: &'a ReachConstants,
+    question: &'a Question,
+    height_m: f64,
+    height_known: bool,
+    shortest_m: f64,
+    small: bool,
+}
+
+impl Context<'_> {
+    fn targets(&self) -> Vec<Judged> {
+        let mut judged: Vec<Judged> = self
+            .question
+            .targets
+            .iter()
+            .enumerate()
+            .map(|(index, target)| self.target(Some(index), target))
+            .collect();
+        let listed = self
+            .question
+            .targets
+            .iter()
+            .any(|target| target.kind == TargetKind::Line);
+        // "Yes" without a listed line is a line without a distance.
+        if self.question.line_within_reach == Some(Reply::Yes) && !listed {
+            let line = Target {
+                kind: TargetKind::Line,
+                distance: None,
+                slope: None,
+                downhill: false,
+                voltage: None,
+            };
+            judged.push(self.target(None, &line));
+        }
+        judged
+    }
+
+    fn target(&self, index: Option<usize>, target: &Target) -> Judged {
+        let constants = self.constants;
+        let slope = target.slope.map_or(0.0, |slope| slope.percent());
+        let downhill = target.downhill && slope >= constants.steep;
+        let zone = if downhill {
+            constants.zone_downhill
+        } else {
+            constants.zone
+        };
+        let mut zone_m = self.height_m * zone;
+        if target.kind == TargetKind::Line {
+            zone_m = zone_m.max(approach_m(constants, target.voltage.map(|v| v.kv())));
+        }
+        let distance_m = target.distance.map(|distance| distance.m());
+        let outcome = counts(target.kind).then(|| match (target.kind, distance_m) {
+            (TargetKind::Line, None) => Outcome::Line,
+            (TargetKind::Line, Some(d)) if d < zone_m => Outcome::Line,
+            (_, None) => Outcome::NotChecked,
+            (_, Some(d)) => self.distance(d, zone_m, target, slope),
+        });
+        let damage = !counts(target.kind) && distance_m.is_none_or(|d| d < zone_m);
+        Judged {
+            index,
+            kind: target.kind,
+            distance_m,
+            downhill,
+            zone_m,
+            outcome,
+            damage,
+        }
+    }
+
+    fn distance(&self, d: f64, zone_m: f64, target: &Target, slope: f64) -> Outcome {
+        let constants = self.constants;
+        let line = target.kind == TargetKind::Line;
+        let lands = if self.height_known {
+            self.height_m
+        } else {
+            self.shortest_m
+        };
+        if !line && d < lands * constants.can_land {
+            return if self.small {
+                Outcome::Inside
+            } else {
+                Outcome::Professional
+            };
+        }
+        if !line
+            && target.downhill
+            && slope >= constants.too_steep
+            && d < self.height_m * constants.too_steep_heights
+        {
+            return Outcome::Professional;
+        }
+        if !self.height_known {
+            return Outcome::NotChecked;
+        }
+        if d < zone_m {
+            Outcome::Inside
+        } else if d < self.height_m * constants.people_out {
+            Outcome::ClearPeopleOut
+        } else {
+            Outcome::Clear
+        }
+    }
+
+    /// What keeps the list from being complete, the most telling first.
+    fn missing(&self) -> Vec<Why> {
+        let question = self.question;
+        let none = question.none_in_reach;
+        let mut missing = Vec::new();
+        let listed_line = question
+            .targets
+            .iter()
+            .any(|target| target.kind == TargetKind::Line);
+        let complete = none
+            || question
+                .targets
+                .iter()
+                .any(|target| counts(target.kind) && target.kind != TargetKind::Line);
+        let unknown = question
+            .targets
+            .iter()
+            .any(|target| counts(target.kind) && target.distance.is_none());
+        if !complete {
+            missing.push(Why::ListOpen);
+        }
+        if unknown {
+            missing.push(Why::DistanceUnknown);
+        }
+        let answered = match question.line_within_reach {
+            Some(Reply::No | Reply::Yes) => true,
+            Some(Reply::CantTell) => false,
+            None => listed_line || none,
+        };
+        if !answered {
+            missing.push(Why::LineOpen);
+        }
+        // Who says that nothing is within twice the tallest tree of the table needs no height.
+        if !self.height_known && !none {
+            missing.push(Why::HeightUnknown);
+        }
+        missing
+    }
+
+    /// Whether weak points and something near make it a professional's tree.
+    fn weak(&self, missing: &[Why]) -> bool {
+        let two = self.height_m * self.constants.people_out;
+        let signs = &self.question.signs;
+        let strong = signs
+            .iter()
+            .any(|sign| hollow(*sign) || *sign == Sign::LeanToward);
+        let mild = signs
+            .iter()
+            .any(|sign| matches!(sign, Sign::DeadTop | Sign::Vines | Sign::LeanAway));
+        let mut near = self
+            .question
+            .targets
+            .iter()
+            .filter(|target| counts(target.kind))
+            .filter_map(|target| target.distance);
+        let within = near.any(|distance| distance.m() < two);
+        (strong && (within || !missing.is_empty())) || (mild && within)
+    }
+
+    fn why(&self, target: &Judged, outcome: Outcome) -> Why {
+        match outcome {
+            Outcome::Line if target.distance_m.is_none() => Why::LineNoDistance,
+            Outcome::Line => Why::LineWithin,
+            Outcome::Professional => {
+                let lands = if self.height_known {
+                    self.height_m
+                } else {
+                    self.shortest_m
+                };
+                if target
+                    .distance_m
+                    .is_some_and(|d| d < lands * self.constants.can_land)
+                {
+                    Why::CanLand
+                } else {
+                    Why::TooSteep
+                }
+            }
+            Outcome::Inside if self.small => Why::SmallStem,
+            Outcome::Inside => Why::InZone,
+            Outcome::NotChecked if target.distance_m.is_none() => Why::DistanceUnknown,
+            Outcome::NotChecked => Why::HeightUnknown,
+            Outcome::ClearPeopleOut => Why::PeopleOut,
+            Outcome::Clear => Why::Nothing,
+        }
+    }
+}

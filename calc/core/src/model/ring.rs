@@ -1,0 +1,142 @@
+//! How wide the ring of bark must be.
+
+use crate::evidence::Cite;
+use crate::question::{Question, Stem, Vigour};
+use crate::reference::{Group, Suitability, Trait};
+use serde::Serialize;
+
+/// Constants of the ring; content/rules/constants.csv says where each comes from.
+#[derive(Clone, Copy, Debug)]
+pub struct RingConstants {
+    /// Least width for any tree, mm.
+    pub least_mm: f64,
+    /// Upper width, mm.
+    pub most_mm: f64,
+    /// Closure of both edges together in a season, mm: slow, ordinary, fast.
+    pub closure_mm: [f64; 3],
+    /// Factor over closure of small wounds.
+    pub closure_factor: f64,
+    /// Seasons that conifers and red oaks may stay alive.
+    pub seasons_short: f64,
+    /// Seasons that others may.
+    pub seasons_long: f64,
+    /// Seasons more over the large size, unless suitable.
+    pub seasons_large: f64,
+    /// The large size, mm.
+    pub large_mm: f64,
+    /// Seasons more when one stem is spared.
+    pub seasons_spared: f64,
+    /// Least share of the diameter.
+    pub least_share: f64,
+}
+
+/// The two widths of a stem.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Ring {
+    /// At least, mm.
+    pub at_least_mm: f64,
+    /// Better, mm.
+    pub better_mm: f64,
+    /// What decided the better width.
+    pub decided_by: WidthRule,
+    /// Bark taken off at the better width, square millimetres.
+    pub area_mm2: f64,
+    /// What it rests on.
+    pub because: Vec<Cite>,
+}
+
+/// Which of the widths won.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum WidthRule {
+    /// The least width.
+    Least,
+    /// To outlast callus.
+    OutlastsCallus,
+    /// Half the diameter.
+    HalfDiameter,
+    /// The whole diameter, for a species that bridges.
+    WholeDiameter,
+    /// The upper width.
+    Most,
+}
+
+/// Width of the ring on one stem. `None` for a dead stem or one without a bark ring: there is nothing to cut.
+///
+/// better = min(most, max(at least, F r n, D/2, D where the species bridges)).
+#[must_use]
+pub fn width(
+    constants: &RingConstants,
+    question: &Question,
+    stem: &Stem,
+    bark_mm: f64,
+) -> Option<Ring> {
+    let species = question.species;
+    if species.suitability == Suitability::NotApplicable || stem.live_share <= 0.0 {
+        return None;
+    }
+    let dbh = stem.dbh.mm();
+    let at_least = constants
+        .least_mm
+        .max(species.ring_minimum_mm.unwrap_or(0.0));
+    let closure = match question.vigour {
+        Vigour::Slow => constants.closure_mm[0],
+        Vigour::Ordinary => constants.closure_mm[1],
+        Vigour::Fast => constants.closure_mm[2],
+    };
+    let quick = species.group == Group::Conifer || species.has(Trait::RedOak);
+    let mut seasons = if quick {
+        constants.seasons_short
+    } else {
+        constants.seasons_long
+    };
+    if dbh > constants.large_mm && species.suitability != Suitability::Suitable {
+        seasons += constants.seasons_large;
+    }
+    if question.spared().is_some() {
+        seasons += constants.seasons_spared;
+    }
+    let outlasts = constants.closure_factor * closure * seasons;
+    let mut better = (at_least, WidthRule::Least);
+    let mut widths = vec![
+        (outlasts, WidthRule::OutlastsCallus),
+        (dbh * constants.least_share, WidthRule::HalfDiameter),
+    ];
+    if species.has(Trait::Bridges) {
+        widths.push((dbh, WidthRule::WholeDiameter));
+    }
+    for width in widths {
+        if width.0 > better.0 {
+            better = width;
+        }
+    }
+    if better.0 > constants.most_mm {
+        better = (constants.most_mm, WidthRule::Most);
+    }
+    let mut because = vec![
+        Cite::practice("a ring of at least 6 in"),
+        crate::reference::cite("NATNOE", "vertical extent"),
+        crate::reference::cite("TPE2016", "span"),
+    ];
+    because.push(match better.1 {
+        WidthRule::Least | WidthRule::Most => crate::reference::cite("NATNOE", "vertical extent"),
+        WidthRule::OutlastsCallus => crate::reference::cite("S35", "abstract"),
+        WidthRule::HalfDiameter | WidthRule::WholeDiameter => {
+            crate::reference::cite("KANE2019", "abstract")
+        }
+    });
+    if better.1 == WidthRule::OutlastsCallus {
+        because.push(Cite::own("ring: seasons and factor over closure"));
+    }
+    if species.ring_minimum_mm.is_some() {
+        because.push(crate::reference::cite("NRCSCA", "coastal zone"));
+    }
+    because.dedup();
+    Some(Ring {
+        at_least_mm: at_least,
+        better_mm: better.0,
+        decided_by: better.1,
+        area_mm2: super::bark::strip_area_mm2(dbh, bark_mm, better.0, stem.live_share),
+        because,
+    })
+}

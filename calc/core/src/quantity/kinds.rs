@@ -1,0 +1,76 @@
+//! Distinct kinds of quantity. Our likely mix-ups are one length for another (inside and outside bark,
+//! height and distance), so each kind is its own type with its one range.
+
+use serde::Serialize;
+
+/// The range of a kind of quantity, in its own unit. It makes the check, the message and the form's bounds.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Range {
+    /// Smallest value taken.
+    pub low: f64,
+    /// Largest value taken.
+    pub high: f64,
+}
+
+impl Range {
+    /// Whether the value lies inside, ends included.
+    #[must_use]
+    pub fn holds(self, value: f64) -> bool {
+        value >= self.low && value <= self.high
+    }
+}
+
+macro_rules! kind {
+    ($(#[$doc:meta])* $name:ident, $unit:literal, $get:ident, $low:expr, $high:expr) => {
+        $(#[$doc])*
+        #[derive(Clone, Copy, Debug, PartialEq, PartialOrd, Serialize)]
+        #[serde(transparent)]
+        pub struct $name(f64);
+
+        impl $name {
+            #[doc = concat!("The range taken, in ", $unit, ".")]
+            pub const RANGE: Range = Range { low: $low, high: $high };
+
+            #[doc = concat!("Takes a value in ", $unit, "; none if it is out of range or no number.")]
+            #[must_use]
+            pub fn new(value: f64) -> Option<Self> {
+                Self::RANGE.holds(value).then_some(Self(value))
+            }
+
+            #[doc = concat!("The value in ", $unit, ".")]
+            #[must_use]
+            pub fn $get(self) -> f64 {
+                self.0
+            }
+        }
+    };
+}
+
+kind!(
+    /// Diameter at breast height, outside bark. The range is ours: a pencil to the thickest trunk on record.
+    Dbh, "millimetres", mm, 3.0, 5000.0
+);
+kind!(
+    /// Thickness of the bark, one side, to the wood.
+    BarkThickness, "millimetres", mm, 0.3, 300.0
+);
+kind!(
+    /// Total height of a tree.
+    TotalHeight, "metres", m, 0.3, 130.0
+);
+kind!(
+    /// Distance along the ground from the trunk's centre to something it could hit.
+    TargetDistance, "metres", m, 0.0, 5000.0
+);
+kind!(
+    /// Slope of the ground, rise over run.
+    Slope, "percent", percent, 0.0, 300.0
+);
+kind!(
+    /// Voltage of a power line.
+    Voltage, "kilovolts", kv, 0.01, 1500.0
+);
+kind!(
+    /// Height above the sea.
+    Elevation, "metres", m, -450.0, 6000.0
+);

@@ -1,0 +1,196 @@
+//! The question: as typed, then as understood, with every problem of a bad one.
+
+mod problem;
+mod read;
+mod species;
+mod text;
+mod typed;
+mod when;
+mod words;
+
+pub use problem::{Code, Problem};
+pub use read::read;
+pub use species::{Found, find_species};
+pub use text::Text;
+pub use typed::{LeafOutTyped, PlaceTyped, StemTyped, TargetTyped, Typed};
+pub use when::read_day;
+pub use words::{
+    Condition, Dry, Goal, Herbicide, Limbs, Reply, Setting, Sign, Stage, TargetKind, Vigour,
+};
+
+use crate::quantity::{BarkThickness, Dbh, Slope, TargetDistance, TotalHeight, Units, Voltage};
+use crate::reference::Species;
+use chrono::NaiveDate;
+
+/// A question that has been understood. Only [`read`] makes one, so every value is in range.
+#[derive(Clone, Debug)]
+pub struct Question {
+    /// The system of bare numbers; the reader's own unit comes first in the answer.
+    pub units: Units,
+    /// The species.
+    pub species: &'static Species,
+    /// One stem or more, in the order given.
+    pub stems: Vec<Stem>,
+    /// The planned day, or the whole year.
+    pub day: Day,
+    /// Where it stands; decides the season.
+    pub place: Place,
+    /// ISO 3166 code of state or country, in capitals.
+    pub region: Option<String>,
+    /// Leaf-out seen this year.
+    pub leafed_out: Option<LeafOut>,
+    /// Measured total height.
+    pub height: Option<TotalHeight>,
+    /// Whether the asker confirmed a height that looks odd for this species and size.
+    pub height_confirmed: bool,
+    /// What it could hit.
+    pub targets: Vec<Target>,
+    /// Any overhead line within two heights?
+    pub line_within_reach: Option<Reply>,
+    /// Nothing that counts stands within two heights.
+    pub none_in_reach: bool,
+    /// Woods or open-grown.
+    pub setting: Setting,
+    /// Alive, declining, dead.
+    pub condition: Condition,
+    /// Signs of damage or lean.
+    pub signs: Vec<Sign>,
+    /// Herbicide.
+    pub herbicide: Herbicide,
+    /// What it is for.
+    pub goal: Goal,
+    /// Whether every stem of the clone can be ringed.
+    pub whole_clone: Option<bool>,
+    /// Whether living trees of its genus stand near (pines and elms).
+    pub same_genus_near: Option<bool>,
+    /// How fast it grows.
+    pub vigour: Vigour,
+    /// How long it has been dry.
+    pub dry_spell: Dry,
+    /// Limby stem below the ring.
+    pub limbs: Limbs,
+    /// Walking from the last tree, minutes; none when not given.
+    pub walk_min: Option<f64>,
+    /// A practised crew.
+    pub practised: bool,
+    /// The work must be done on that day.
+    pub cannot_wait: bool,
+}
+
+impl Question {
+    /// The thickest stem: it decides height, hazard and headline.
+    #[must_use]
+    pub fn largest(&self) -> &Stem {
+        // `read` refuses an empty list, so the first stem is there. Ties go by bark and live share, so that
+        // the order of the list decides nothing.
+        let key = |stem: &Stem| {
+            let bark = stem.bark.map_or(0.0, |bark| bark.mm());
+            [stem.dbh.mm(), stem.live_share, bark]
+        };
+        self.stems.iter().fold(&self.stems[0], |largest, stem| {
+            if key(stem) > key(largest) {
+                stem
+            } else {
+                largest
+            }
+        })
+    }
+
+    /// Which stem is spared, when the goal says so.
+    #[must_use]
+    pub fn spared(&self) -> Option<usize> {
+        match self.goal {
+            Goal::SpareOne(stem) => Some(stem),
+            Goal::Wildlife | Goal::Kill => None,
+        }
+    }
+}
+
+/// One stem.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Stem {
+    /// Diameter at breast height.
+    pub dbh: Dbh,
+    /// Whether a girth was given and divided by pi.
+    pub from_girth: bool,
+    /// Share of the bark that is alive, 0 to 1.
+    pub live_share: f64,
+    /// Measured bark, one side.
+    pub bark: Option<BarkThickness>,
+}
+
+/// The day asked about.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Day {
+    /// A planned day.
+    On(NaiveDate),
+    /// The whole year; today is where the search for a day starts.
+    Year {
+        /// The asker's today.
+        today: NaiveDate,
+    },
+}
+
+impl Day {
+    /// The day that judging starts from.
+    #[must_use]
+    pub fn start(self) -> NaiveDate {
+        match self {
+            Self::On(day) | Self::Year { today: day } => day,
+        }
+    }
+}
+
+/// Where the tree stands, as far as the season needs it.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Place {
+    /// A point with elevation in metres, where known.
+    Point {
+        /// Degrees north.
+        latitude: f64,
+        /// Degrees east.
+        longitude: f64,
+        /// Metres above the sea.
+        elevation: Option<f64>,
+    },
+    /// Only the hemisphere.
+    Hemisphere(crate::timing::Hemisphere),
+}
+
+impl Place {
+    /// The hemisphere.
+    #[must_use]
+    pub fn hemisphere(&self) -> crate::timing::Hemisphere {
+        match self {
+            Self::Hemisphere(hemisphere) => *hemisphere,
+            Self::Point { latitude, .. } if *latitude < 0.0 => crate::timing::Hemisphere::South,
+            Self::Point { .. } => crate::timing::Hemisphere::North,
+        }
+    }
+}
+
+/// Leaf-out seen.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct LeafOut {
+    /// What was seen.
+    pub stage: Stage,
+    /// When.
+    pub date: NaiveDate,
+    /// Where, when it was not here: degrees north, degrees east, metres.
+    pub elsewhere: Option<(f64, f64, Option<f64>)>,
+}
+
+/// Something the tree could hit.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Target {
+    /// What it is.
+    pub kind: TargetKind,
+    /// How far from the trunk's centre; none when not known.
+    pub distance: Option<TargetDistance>,
+    /// Slope of the ground towards it.
+    pub slope: Option<Slope>,
+    /// Whether it lies downhill.
+    pub downhill: bool,
+    /// Voltage of a line, when known.
+    pub voltage: Option<Voltage>,
+}

@@ -1,0 +1,146 @@
+//! What is wrong with a question, as data: a field, a code and its figures. The view words it.
+
+use crate::quantity::Range;
+use serde::Serialize;
+
+/// One problem of one field.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Problem {
+    /// The field, as `stems[0].diameter`.
+    pub field: String,
+    /// What is wrong.
+    pub code: Code,
+    /// What was typed, shortened to what a message can carry.
+    pub typed: String,
+}
+
+/// What can be wrong.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Code {
+    /// The field is needed.
+    Missing,
+    /// Not a number.
+    NotNumber,
+    /// `1,234`.
+    Ambiguous,
+    /// Too long to read.
+    TooLong,
+    /// A unit that we don't know, or one that measures something else.
+    WrongUnit,
+    /// Zero or below.
+    NotPositive,
+    /// Out of range.
+    OutOfRange(Shown),
+    /// Diameter and girth together.
+    Both,
+    /// Neither diameter nor girth.
+    Neither,
+    /// Bark thicker than the stem's radius.
+    BarkTooThick(Shown),
+    /// No stem.
+    NoStem,
+    /// More stems than one tree can have.
+    TooManyStems(usize),
+    /// More targets than a list can have.
+    TooManyTargets(usize),
+    /// Not a day: the day of the month is missing.
+    DayMissing,
+    /// The month is missing or no month.
+    MonthMissing,
+    /// The year is missing.
+    YearMissing,
+    /// There is no such day.
+    NoSuchDay,
+    /// Too far from now to mean anything.
+    YearOutOfRange,
+    /// Not one of the words taken.
+    NotOneOf(&'static [&'static str]),
+    /// The species is not known; names that are like it.
+    UnknownSpecies(Vec<&'static str>),
+    /// Nothing in reach, yet a target stands within two heights.
+    NoneBesideTarget {
+        /// The field that says that nothing is in reach.
+        beside: &'static str,
+        /// Two heights, metres; none when the target has no distance.
+        two_heights_m: Option<f64>,
+    },
+    /// The stem to spare is not on the list, or there is only one stem.
+    NoSuchStem,
+    /// A place needs both latitude and longitude.
+    HalfPlace,
+    /// Not a region code.
+    NotRegion,
+    /// A key that we don't know.
+    UnknownKey,
+    /// The wrong type of value.
+    WrongType,
+    /// A version that we don't read.
+    WrongVersion,
+    /// Not readable as JSON at all.
+    NotJson,
+    /// A leaf-out date too far from the planned day to speak of its season.
+    OtherSeason,
+}
+
+/// A range in the unit that the message shows.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Shown {
+    /// The range, in that unit.
+    pub range: Range,
+    /// The unit's sign: `in`, `ft`, `cm`, `mm`, `m`, `%`, `kV`, `min`, `°`.
+    pub unit: &'static str,
+}
+
+impl Code {
+    /// The code's name, as the interface gives it.
+    #[must_use]
+    pub fn name(&self) -> &'static str {
+        match self {
+            Self::Missing => "missing",
+            Self::NotNumber => "not_a_number",
+            Self::Ambiguous => "ambiguous",
+            Self::TooLong => "too_long",
+            Self::WrongUnit => "wrong_unit",
+            Self::NotPositive => "not_positive",
+            Self::OutOfRange(_) => "out_of_range",
+            Self::Both => "both_diameter_and_girth",
+            Self::Neither => "size_missing",
+            Self::BarkTooThick(_) => "bark_too_thick",
+            Self::NoStem => "no_stem",
+            Self::TooManyStems(_) => "too_many_stems",
+            Self::TooManyTargets(_) => "too_many_targets",
+            Self::DayMissing => "day_missing",
+            Self::MonthMissing => "month_missing",
+            Self::YearMissing => "year_missing",
+            Self::NoSuchDay => "no_such_day",
+            Self::YearOutOfRange => "year_out_of_range",
+            Self::NotOneOf(_) => "not_one_of",
+            Self::UnknownSpecies(_) => "unknown_species",
+            Self::NoneBesideTarget { .. } => "none_in_reach_beside_target",
+            Self::NoSuchStem => "no_such_stem",
+            Self::HalfPlace => "half_a_place",
+            Self::NotRegion => "not_a_region",
+            Self::UnknownKey => "unknown_key",
+            Self::WrongType => "wrong_type",
+            Self::WrongVersion => "wrong_version",
+            Self::NotJson => "not_json",
+            Self::OtherSeason => "other_season",
+        }
+    }
+}
+
+/// The longest piece of what was typed that a message repeats, in characters.
+const REPEATED: usize = 60;
+
+impl Problem {
+    /// A problem of a field, with what was typed there.
+    #[must_use]
+    pub fn new(field: impl Into<String>, code: Code, typed: &str) -> Self {
+        Self {
+            field: field.into(),
+            code,
+            typed: typed.chars().take(REPEATED).collect(),
+        }
+    }
+}

@@ -1,0 +1,70 @@
+//! A value as typed. Text is kept as it is; a number handed over the interface is written out, so that
+//! the one reader judges it like anything typed.
+
+use crate::quantity::fixed;
+use serde::de::{Deserializer, Error, Visitor};
+use serde::{Deserialize, Serialize, Serializer};
+
+/// What was typed in a field.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Text(pub String);
+
+impl Text {
+    /// The text without space round it.
+    #[must_use]
+    pub fn trimmed(&self) -> &str {
+        self.0.trim()
+    }
+
+    /// Whether nothing was typed.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.trimmed().is_empty()
+    }
+}
+
+impl From<&str> for Text {
+    fn from(text: &str) -> Self {
+        Self(text.into())
+    }
+}
+
+impl Serialize for Text {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_str(&self.0)
+    }
+}
+
+impl<'de> Deserialize<'de> for Text {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        struct Any;
+        impl Visitor<'_> for Any {
+            type Value = Text;
+            fn expecting(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+                f.write_str("text as typed")
+            }
+            fn visit_str<E: Error>(self, text: &str) -> Result<Text, E> {
+                Ok(Text(text.into()))
+            }
+            fn visit_f64<E: Error>(self, value: f64) -> Result<Text, E> {
+                // Six decimals are finer than any tape; what is no number stays unreadable on purpose.
+                let mut text = fixed(value, 6);
+                if text.contains('.') {
+                    text.truncate(text.trim_end_matches('0').trim_end_matches('.').len());
+                }
+                Ok(Text(if value.is_finite() {
+                    text
+                } else {
+                    "NaN".into()
+                }))
+            }
+            fn visit_i64<E: Error>(self, value: i64) -> Result<Text, E> {
+                self.visit_f64(value as f64)
+            }
+            fn visit_u64<E: Error>(self, value: u64) -> Result<Text, E> {
+                self.visit_f64(value as f64)
+            }
+        }
+        deserializer.deserialize_any(Any)
+    }
+}

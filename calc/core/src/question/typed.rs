@@ -1,0 +1,128 @@
+//! The question as typed: the names that the interface, the command line and the form share.
+
+use super::Text;
+use serde::{Deserialize, Serialize};
+
+/// A question as typed. Everything but `version`, `species`, one stem and `date` may be left out.
+/// Values are text as typed; a bare number takes `units`.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+#[serde(deny_unknown_fields, default)]
+pub struct Typed {
+    /// Version of these names: 1.
+    pub version: u32,
+    /// `us` or `metric`; `us` when left out.
+    pub units: Option<Text>,
+    /// Common name, scientific name or plant code; or one of the unknown kinds.
+    pub species: Option<Text>,
+    /// One stem or more.
+    pub stems: Vec<StemTyped>,
+    /// `woods` or `open`.
+    pub setting: Option<Text>,
+    /// The planned day as `2027-06-12`, or `year`.
+    pub date: Option<Text>,
+    /// The asker's today, for `year`; hosts with a clock fill it in.
+    pub today: Option<Text>,
+    /// Latitude, longitude and elevation, or only the hemisphere.
+    pub place: Option<PlaceTyped>,
+    /// ISO 3166 code of state or country, as `US-MA` or `GB`.
+    pub region: Option<Text>,
+    /// Leaf-out seen this year.
+    pub leafed_out: Option<LeafOutTyped>,
+    /// Total height, if measured.
+    pub height: Option<Text>,
+    /// True once the asker has confirmed a height that looks odd.
+    pub height_confirmed: bool,
+    /// What the tree could hit.
+    pub targets: Vec<TargetTyped>,
+    /// `yes`, `no` or `cant_tell`: any overhead line within two heights?
+    pub line_within_reach: Option<Text>,
+    /// No building, road, path, line, property line or neighbour's tree within two heights.
+    pub none_in_reach: bool,
+    /// `alive`, `declining` or `dead`.
+    pub condition: Option<Text>,
+    /// Signs seen on the tree.
+    pub signs: Vec<Text>,
+    /// `not_said`, `no`, `licensed` or `yes`.
+    pub herbicide: Option<Text>,
+    /// `wildlife`, `kill` or `spare_one`.
+    pub goal: Option<Text>,
+    /// Index of the stem to spare.
+    pub spare: Option<u32>,
+    /// `not_said`, `yes` or `no`: can every stem of the clone be ringed?
+    pub whole_clone: Option<Text>,
+    /// `not_said`, `yes` or `no`: living trees of the same genus near?
+    pub same_genus_near: Option<Text>,
+    /// `slow`, `ordinary` or `fast`.
+    pub vigour: Option<Text>,
+    /// `none`, `two_weeks` or `month`.
+    pub dry_spell: Option<Text>,
+    /// `none`, `some` or `many`: limbs below the ring.
+    pub limbs: Option<Text>,
+    /// Walking from the last tree, minutes or a distance.
+    pub walk: Option<Text>,
+    /// A practised crew.
+    pub practised: bool,
+    /// The job must be done on that day.
+    pub cannot_wait: bool,
+}
+
+/// A stem as typed: `diameter` or `girth`, not both.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+#[serde(deny_unknown_fields, default)]
+pub struct StemTyped {
+    /// Diameter at breast height.
+    pub diameter: Option<Text>,
+    /// Girth at breast height.
+    pub girth: Option<Text>,
+    /// Share of the bark that is alive all round, percent.
+    pub live_share: Option<Text>,
+    /// Bark thickness, one side, if measured.
+    pub bark: Option<Text>,
+}
+
+/// Something it could hit, as typed.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+#[serde(deny_unknown_fields, default)]
+pub struct TargetTyped {
+    /// `building`, `road`, `path`, `line`, `property_line`, `fence` or `keep_tree`.
+    pub kind: Option<Text>,
+    /// Distance from the trunk's centre.
+    pub distance: Option<Text>,
+    /// Slope of the ground, percent.
+    pub slope: Option<Text>,
+    /// Whether it lies downhill.
+    pub downhill: bool,
+    /// Voltage of a line, if known.
+    pub voltage: Option<Text>,
+}
+
+/// A place as typed.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+#[serde(deny_unknown_fields, default)]
+pub struct PlaceTyped {
+    /// Degrees; north is positive.
+    pub latitude: Option<Text>,
+    /// Degrees; east is positive.
+    pub longitude: Option<Text>,
+    /// Height above the sea.
+    pub elevation: Option<Text>,
+    /// `north` or `south`, instead of a point.
+    pub hemisphere: Option<Text>,
+}
+
+/// Leaf-out as typed.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+#[serde(deny_unknown_fields, default)]
+pub struct LeafOutTyped {
+    /// `buds_open`, `leaves_full` or `first_leaf`.
+    pub stage: Option<Text>,
+    /// The day it was seen.
+    pub date: Option<Text>,
+    /// Where it was seen, if not here.
+    pub place: Option<PlaceTyped>,
+}

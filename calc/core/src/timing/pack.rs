@@ -1,1 +1,0 @@
-//! The climate places as a small file.
