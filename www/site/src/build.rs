@@ -17,15 +17,10 @@ const MARKER: &str = ".slipbark-files";
 /// to do.
 pub fn run(options: &args::Build) -> Result<()> {
     let root = tree::root()?;
-    let quiet = options.quiet;
-    let say = |line: &str| {
-        if !quiet {
-            eprintln!("{line}");
-        }
-    };
+    let say = speaker(options.quiet);
     let out = std::path::absolute(&options.out)?;
     may_write(&out)?;
-    let files = site(&root, &options.base, &say)?;
+    let files = site(&root, &options.base, options.quiet, &say)?;
     write(&out, &files)?;
     say(&format!(
         "{} files for {} are in:",
@@ -36,12 +31,21 @@ pub fn run(options: &args::Build) -> Result<()> {
     Ok(())
 }
 
+/// Says what is being done, on the error stream, unless asked to be quiet.
+pub fn speaker(quiet: bool) -> impl Fn(&str) {
+    move |line| {
+        if !quiet {
+            eprintln!("{line}");
+        }
+    }
+}
+
 /// Makes every file of the site that will live under `base`.
 ///
 /// # Errors
 /// Code, content or pages that are broken: with file and line.
-pub fn site(root: &Path, base: &str, say: &dyn Fn(&str)) -> Result<Vec<File>> {
-    let module = wasm::module(root, &tree::target(root), say)?;
+pub fn site(root: &Path, base: &str, quiet: bool, say: &dyn Fn(&str)) -> Result<Vec<File>> {
+    let module = wasm::module(root, &tree::target(root), quiet, say)?;
     say("Rendering the pages ...");
     let scripts = root.join("www/pages/js");
     let mut assets = Assets::default();
@@ -231,4 +235,98 @@ pub fn read_folder(folder: &Path) -> Result<Vec<File>> {
 
 fn lines(names: &BTreeSet<&str>) -> String {
     names.iter().flat_map(|name| [name, "\n"]).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A new folder under the system's own for such things; removed at the end.
+    struct Folder(std::path::PathBuf);
+
+    impl Folder {
+        fn new(name: &str) -> Self {
+            let folder =
+                std::env::temp_dir().join(format!("slipbark-{name}-{}", std::process::id()));
+            let _ = std::fs::remove_dir_all(&folder);
+            std::fs::create_dir_all(&folder).unwrap();
+            Self(folder)
+        }
+    }
+
+    impl Drop for Folder {
+        fn drop(&mut self) {
+            let _ = std::fs::remove_dir_all(&self.0);
+        }
+    }
+
+    #[test]
+    fn a_build_replaces_the_one_before_and_nothing_else() {
+        let folder = Folder::new("replace");
+        let out = folder.0.join("site");
+        write(
+            &out,
+            &[
+                File::named("index.html", "1"),
+                File::named("a/old.css", "x"),
+            ],
+        )
+        .unwrap();
+        std::fs::write(out.join("mine.txt"), "kept").unwrap();
+        write(&out, &[File::named("index.html", "2")]).unwrap();
+        assert_eq!(
+            std::fs::read_to_string(out.join("index.html")).unwrap(),
+            "2"
+        );
+        assert!(
+            !out.join("a/old.css").exists(),
+            "what is no longer made is removed"
+        );
+        assert_eq!(
+            std::fs::read_to_string(out.join("mine.txt")).unwrap(),
+            "kept"
+        );
+    }
+
+    #[test]
+    fn a_folder_of_something_else_is_left_alone() {
+        let folder = Folder::new("other");
+        std::fs::write(folder.0.join("thesis.txt"), "years").unwrap();
+        let error = write(&folder.0, &[File::named("index.html", "1")]).unwrap_err();
+        assert!(error.to_string().contains("--out"), "{error}");
+        assert!(!folder.0.join("index.html").exists());
+        let error = may_write(&folder.0.join("thesis.txt")).unwrap_err();
+        assert!(error.to_string().contains("is a file"), "{error}");
+    }
+
+    #[test]
+    fn a_list_of_old_files_can_not_reach_out_of_the_folder() {
+        let folder = Folder::new("outside");
+        let out = folder.0.join("site");
+        std::fs::create_dir_all(&out).unwrap();
+        std::fs::write(folder.0.join("outside.txt"), "kept").unwrap();
+        std::fs::write(out.join(MARKER), "../outside.txt\n").unwrap();
+        write(&out, &[File::named("index.html", "1")]).unwrap();
+        assert!(folder.0.join("outside.txt").exists());
+    }
+
+    #[test]
+    fn a_built_folder_is_read_back_as_it_was() {
+        let folder = Folder::new("back");
+        let out = folder.0.join("site");
+        let hashed = File {
+            path: "assets/a.0.js".into(),
+            bytes: b"1".to_vec(),
+            hashed: true,
+        };
+        write(&out, &[File::named("index.html", "page"), hashed]).unwrap();
+        let mut files = read_folder(&out).unwrap();
+        files.sort_by(|a, b| a.path.cmp(&b.path));
+        let seen: Vec<_> = files
+            .iter()
+            .map(|file| (file.path.as_str(), file.hashed))
+            .collect();
+        assert_eq!(seen, [("assets/a.0.js", true), ("index.html", false)]);
+        assert!(read_folder(&folder.0).is_err(), "no page, no site");
+    }
 }

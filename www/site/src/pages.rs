@@ -73,6 +73,11 @@ pub fn render(root: &Path, base: &str, assets: &Assets) -> Result<Vec<File>> {
     };
     let mut common = common_values(root, base, assets)?;
     let shell = read("shell.html")?;
+    let calculator = fill(
+        "www/pages/calculator-head.html",
+        &read("calculator-head.html")?,
+        &common,
+    )?;
     let mut files = Vec::new();
     let mut write = |path: String,
                      name: &str,
@@ -84,6 +89,7 @@ pub fn render(root: &Path, base: &str, assets: &Assets) -> Result<Vec<File>> {
         common.insert("title", escape(page.head("title")?));
         common.insert("description", escape(page.head("description")?));
         common.insert("nav", nav(base, here));
+        common.insert("head", head_of(&page, &calculator));
         let body = page.body(common)?;
         common.insert("body", body);
         files.push(File::named(
@@ -104,11 +110,23 @@ pub fn render(root: &Path, base: &str, assets: &Assets) -> Result<Vec<File>> {
     // The bare page for frames has neither head nor foot.
     let bare = Template::read("www/pages/frame.html", &read("frame.html")?)?;
     common.insert("title", escape(bare.head("title")?));
+    common.insert("head", head_of(&bare, &calculator));
     files.push(File::named(
         "embed/tree-plan/index.html",
         bare.body(&common)?,
     ));
     Ok(files)
+}
+
+/// What a page with the calculator in it loads, so that the browser asks for
+/// all of it at once and not for one file after the other.
+fn head_of(page: &Template, calculator: &str) -> String {
+    let has_it = page.head("calculator").is_ok_and(|value| value == "yes");
+    if has_it {
+        calculator.to_owned()
+    } else {
+        String::new()
+    }
 }
 
 /// What any page may name.

@@ -15,19 +15,14 @@ use std::time::{Duration, Instant};
 /// to do.
 pub fn run(options: &args::Serve) -> Result<()> {
     let started = Instant::now();
-    let quiet = options.quiet;
-    let say = |line: &str| {
-        if !quiet {
-            eprintln!("{line}");
-        }
-    };
+    let say = build::speaker(options.quiet);
     // Before the build, so that a taken port is told at once.
     let listener = listen(options.port)?;
     let files = match &options.dir {
         Some(folder) => build::read_folder(folder)?,
         None => {
             let root = tree::root()?;
-            let files = build::site(&root, &options.base, &say)?;
+            let files = build::site(&root, &options.base, options.quiet, &say)?;
             build::write(&tree::target(&root).join("site"), &files)?;
             files
         }

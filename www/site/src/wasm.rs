@@ -24,7 +24,7 @@ pub struct Module {
 /// # Errors
 /// A missing compiler target that can't be installed, code or content that
 /// does not compile, a file that can't be read: each with what to do.
-pub fn module(root: &Path, target: &Path, say: &dyn Fn(&str)) -> Result<Module> {
+pub fn module(root: &Path, target: &Path, quiet: bool, say: &dyn Fn(&str)) -> Result<Module> {
     ensure_target(root, say)?;
     say("Compiling the calculator to WebAssembly ...");
     // A folder of its own: the outer cargo may still hold the lock of the usual one.
@@ -38,6 +38,7 @@ pub fn module(root: &Path, target: &Path, say: &dyn Fn(&str)) -> Result<Module> 
         .args(["--crate-type", "cdylib"])
         .arg("--target-dir")
         .arg(&folder)
+        .args(quiet.then_some("--quiet"))
         .env("CARGO_ENCODED_RUSTFLAGS", remapped_paths(root))
         .env_remove("RUSTFLAGS")
         .env_remove("CARGO_BUILD_TARGET")
