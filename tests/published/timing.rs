@@ -5,6 +5,8 @@
 mod calendar;
 #[path = "timing/degree_days.rs"]
 mod degree_days;
+#[path = "timing/places.rs"]
+mod places;
 #[path = "timing/properties.rs"]
 mod properties;
 #[path = "timing/restrictions.rs"]

@@ -107,7 +107,12 @@ pub fn find<'a>(towns: &'a [Town], typed: &str, most: usize) -> Vec<&'a Town> {
     let mut found: Vec<(u8, &Town)> = towns
         .iter()
         .filter(|t| state.is_empty() || fold(&t.region).ends_with(&[" ", state.as_str()].concat()))
-        .filter_map(|t| rank(&fold(&t.name), &typed).map(|r| (r, t)))
+        .filter_map(|t| {
+            let name = fold(&t.name);
+            rank(&name, &typed)
+                .or_else(|| rank(&short(&name), &short(&typed)))
+                .map(|r| (r, t))
+        })
         .collect();
     found.sort_by(|(a, s), (b, t)| {
         a.cmp(b)
@@ -128,6 +133,28 @@ fn rank(name: &str, typed: &str) -> Option<u8> {
             .any(|(at, _)| name[..at].ends_with(' '))
             .then_some(2)
     }
+}
+
+/// Words that maps and people shorten.
+const SHORT: [(&str, &str); 4] = [
+    ("saint", "st"),
+    ("sankt", "st"),
+    ("mount", "mt"),
+    ("fort", "ft"),
+];
+
+/// A folded name with these words in their short form.
+fn short(name: &str) -> String {
+    let words: Vec<&str> = name
+        .split(' ')
+        .map(|w| {
+            SHORT
+                .iter()
+                .find(|(long, _)| *long == w)
+                .map_or(w, |(_, s)| s)
+        })
+        .collect();
+    words.join(" ")
 }
 
 /// Small letters without accents; everything that is no letter or digit becomes one space between words.

@@ -1,0 +1,175 @@
+//! The packed places: nothing lost, small enough, and broken files refused. Sizes by gzip, level 9.
+//! Sources: WorldClim 1.4 and GeoNames, as content/places/README.md tells.
+
+use crate::support::{constants, number, rows, stations};
+use calc::timing::pack::towns::{Town, find, size};
+use calc::timing::pack::{Broken, climate, towns};
+use calc::timing::{Site, climate::at};
+use std::io::Write as _;
+
+const COUNTRIES: [&str; 10] = ["US", "CA", "GB", "IE", "DE", "AT", "CH", "FR", "NZ", "AU"];
+
+fn gzip(bytes: &[u8]) -> usize {
+    let mut z = flate2::write::GzEncoder::new(Vec::new(), flate2::Compression::best());
+    z.write_all(bytes).expect("written");
+    z.finish().expect("finished").len()
+}
+
+fn places() -> Vec<climate::Place> {
+    rows("content/places/climate_places.csv")
+        .iter()
+        .zip(stations())
+        .map(|(r, station)| climate::Place {
+            name: r["name"].clone(),
+            country: r["country"].clone(),
+            state: r["state"].clone(),
+            station,
+        })
+        .collect()
+}
+
+fn towns_of(country: &str) -> Vec<Town> {
+    rows(&format!("content/places/towns/{country}.csv"))
+        .iter()
+        .map(|r| Town {
+            name: r["name"].clone(),
+            region: r["region"].clone(),
+            lat: number(r, "lat"),
+            lon: number(r, "lon"),
+            size: size(number(r, "population") as u32),
+        })
+        .collect()
+}
+
+#[test]
+fn the_climate_places_pack_without_loss_into_45_kb() {
+    let all = places();
+    assert_eq!(all.len(), 1163);
+    let bytes = climate::encode(&all);
+    let small = gzip(&bytes);
+    println!("climate places: {} bytes, {small} compressed", bytes.len());
+    assert!(small <= 45_000, "{small}");
+    let back = climate::decode(&bytes).expect("a whole file");
+    assert_eq!((back.stations.len(), back.names.len()), (1163, 1163));
+    for p in &all {
+        let same = back.stations.iter().zip(&back.names).any(|(s, n)| {
+            let region = if p.state.is_empty() {
+                p.country.clone()
+            } else {
+                format!("{}-{}", p.country, p.state)
+            };
+            *s == p.station && n.name == p.name && n.region == region
+        });
+        assert!(same, "{} {:?}", p.name, p.station);
+    }
+    // The engine gives the same climate to the last bit, whatever the order of the rows.
+    let c = constants();
+    let site = Site {
+        lat: 42.36,
+        lon: -71.06,
+        elev_m: Some(15.0),
+    };
+    let (a, b) = (
+        at(&stations(), site, &c).expect("near"),
+        at(&back.stations, site, &c).expect("near"),
+    );
+    assert_eq!(
+        (a.tmin, a.tmax, a.nearest_km),
+        (b.tmin, b.tmax, b.nearest_km)
+    );
+}
+
+#[test]
+fn every_country_s_towns_pack_without_loss_and_the_largest_list_into_200_kb() {
+    for country in COUNTRIES {
+        let all = towns_of(country);
+        let bytes = towns::encode(&all);
+        let small = gzip(&bytes);
+        println!(
+            "{country}: {} towns, {} bytes, {small} compressed",
+            all.len(),
+            bytes.len()
+        );
+        assert!(small <= 200_000, "{country}: {small}");
+        let key = |t: &Town| {
+            (
+                t.region.clone(),
+                t.name.clone(),
+                (t.lat * 100.0).round() as i32,
+                (t.lon * 100.0).round() as i32,
+                t.size,
+            )
+        };
+        let mut before: Vec<_> = all.iter().map(key).collect();
+        let mut after: Vec<_> = towns::decode(&bytes)
+            .expect("a whole file")
+            .iter()
+            .map(key)
+            .collect();
+        before.sort();
+        after.sort();
+        assert_eq!(before, after, "{country}");
+    }
+}
+
+#[test]
+fn a_town_is_found_by_the_start_of_its_name_without_case_or_accents() {
+    let first = |country: &str, typed: &str| {
+        let all = towns_of(country);
+        find(&all, typed, 5)
+            .first()
+            .map(|t| (t.name.clone(), t.region.clone()))
+    };
+    for (country, typed, name, region) in [
+        ("US", "boston", "Boston", "US-MA"),
+        ("US", "Springfield, il", "Springfield", "US-IL"),
+        ("US", "St. Paul", "Saint Paul", "US-MN"),
+        ("CA", "montreal", "Montréal", "CA-QC"),
+        ("CA", "st johns", "St. John's", "CA-NL"),
+        ("DE", "munchen", "München (Munich)", "DE-BY"),
+        ("DE", "Munich", "München (Munich)", "DE-BY"),
+        ("CH", "zuri", "Zürich", "CH-ZH"),
+        ("FR", "saint etienne", "Saint-Étienne", "FR-ARA"),
+        ("GB", "kendal", "Kendal", "GB-ENG"),
+        ("NZ", "dunedin", "Dunedin", "NZ-OTA"),
+    ] {
+        assert_eq!(
+            first(country, typed),
+            Some((name.to_owned(), region.to_owned())),
+            "{country} {typed}"
+        );
+    }
+    assert_eq!(first("US", "qqqq"), None);
+    assert_eq!(first("US", "  "), None);
+}
+
+#[test]
+fn a_broken_file_is_refused_and_never_read_in_part() {
+    let climate = climate::encode(&places()[..40]);
+    let towns = towns::encode(&towns_of("IE"));
+    assert_eq!(climate::decode(&towns), Err(Broken::WrongKind));
+    assert_eq!(towns::decode(&climate), Err(Broken::WrongKind));
+    assert_eq!(climate::decode(b""), Err(Broken::WrongKind));
+    for n in 0..climate.len() {
+        assert!(climate::decode(&climate[..n]).is_err(), "cut at {n}");
+    }
+    for n in 0..towns.len() {
+        assert!(towns::decode(&towns[..n]).is_err(), "cut at {n}");
+    }
+    let mut longer = climate.clone();
+    longer.push(0);
+    assert_eq!(climate::decode(&longer), Err(Broken::WrongLength));
+    // Any bit may be wrong: an error or other values, but no panic and no endless memory.
+    for at in 0..climate.len() {
+        for bit in 0..8 {
+            let mut bad = climate.clone();
+            bad[at] ^= 1 << bit;
+            let _ = climate::decode(&bad);
+        }
+    }
+    for at in (0..towns.len()).step_by(3) {
+        let mut bad = towns.clone();
+        bad[at] ^= 0xff;
+        let _ = towns::decode(&bad);
+    }
+}
