@@ -1,1 +1,1 @@
-//! To be written.
+//! Nothing here: the tests of the boundary stand in `tests/`.
