@@ -59,3 +59,6 @@ pub enum Grade {
     /// Our own assumption: hatched inside a dashed edge.
     Assumed,
 }
+
+#[cfg(test)]
+mod tests;

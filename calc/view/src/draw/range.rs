@@ -101,7 +101,7 @@ pub fn range(out: &mut dyn Out, r: &Range, l: &RangeLabels<'_>) {
 pub fn shares(out: &mut dyn Out, rows: &[Share<'_>], l: &SharesLabels<'_>) {
     let mut pen = Pen { out };
     for (class, w) in [("d wide", 720.0), ("d narrow", 280.0)] {
-        let foot = 26.0 + 50.0 * rows.len() as f64;
+        let foot = 24.0 + 58.0 * rows.len() as f64;
         pen.svg(class, w, foot + 32.0, l.aria);
         let tape = Tape {
             x0: 4.0,
@@ -111,7 +111,7 @@ pub fn shares(out: &mut dyn Out, rows: &[Share<'_>], l: &SharesLabels<'_>) {
         };
         let px = (tape.x1 - tape.x0) / 100.0;
         for (i, r) in rows.iter().enumerate() {
-            let y = 46.0 + 50.0 * i as f64;
+            let y = 46.0 + 58.0 * i as f64;
             pen.text(12.0, y - 6.0, 15.0, "", At::Start, r.label);
             bar(
                 &mut pen,
@@ -136,7 +136,9 @@ fn bar(pen: &mut Pen<'_>, b: [f64; 4], grade: Grade) {
     }
 }
 
+/// The typical tick, on a paper edge so that it shows on a solid bar too.
 fn typical(pen: &mut Pen<'_>, x: f64, top: f64, bottom: f64) {
+    pen.rect("fp", [x - 5.5, top, 11.0, bottom - top], "");
     pen.rect("fi", [x - 3.5, top, 7.0, bottom - top], "");
 }
 
@@ -145,7 +147,11 @@ fn axis(pen: &mut Pen<'_>, tape: &Tape, px: f64, unit: &str, y: f64) {
     let scale = Scale {
         px,
         steps: &TENS,
-        least: [6.0, 46.0],
+        least: if tape.x1 > 400.0 {
+            [12.0, 60.0]
+        } else {
+            [7.0, 46.0]
+        },
         ticks: [8.0, 8.0, 13.0],
         way: 1.0,
         y,

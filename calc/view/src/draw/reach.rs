@@ -410,7 +410,7 @@ fn flags(
             (false, false) if own - w / 2.0 > taken.x0 + taken.crown => &[At::Middle, At::End],
             (false, false) => &[At::Start, At::Middle, At::End],
         };
-        let fits = |named: bool, aside: f64, row: usize, side: At| {
+        let fits = |named: bool, strict: bool, aside: f64, row: usize, side: At| {
             let x = own - aside;
             let text = if named { w } else { 0.0 };
             let pin = if numbered { 12.0 } else { 0.0 };
@@ -424,17 +424,20 @@ fn flags(
             // The caption of the arc.
             let height = row as f64 * ROW;
             ok &= (height - taken.up).abs() > 19.0 || to < taken.from || from > taken.to;
-            // A name to the left must leave room for the lines of those still to come.
+            // A name to the left leaves as many rows below it as lines still have to pass there.
             if numbered && named && side == At::End {
-                ok &= order[done + 1..]
-                    .iter()
-                    .all(|o| at(r.targets[*o].distance_m) < from - 26.0);
+                let to_come = order[done + 1..].iter();
+                ok &= row
+                    >= to_come
+                        .filter(|o| at(r.targets[**o].distance_m) > from - 26.0)
+                        .count();
             }
             for f in flags.iter().flatten() {
                 let touch = row == f.row && from < f.to + 4.0 && f.from - 4.0 < to;
                 let line_through_me = f.row > row && !f.far && f.x > from - 3.0 && f.x < to + 3.0;
                 let line_through_it = row > f.row && !far && x > f.from - 3.0 && x < f.to + 3.0;
-                ok &= !touch && !(numbered && (line_through_me || line_through_it));
+                let crossed = strict && numbered && (line_through_me || line_through_it);
+                ok &= !touch && !crossed;
             }
             ok.then_some(Flag {
                 x,
@@ -447,14 +450,17 @@ fn flags(
             })
         };
         let mut found = None;
-        'search: for named in [true, false] {
+        // With a name, then the number alone, then wherever a number fits at all.
+        'search: for (named, strict, rows) in
+            [(true, true, most), (false, true, 8), (false, false, 8)]
+        {
             for aside in [0.0, 14.0, 28.0, 42.0] {
                 if aside > 0.0 && (far || !numbered) {
                     break;
                 }
-                for row in 0..most {
+                for row in 0..rows {
                     for side in sides {
-                        found = fits(named, aside, row, *side);
+                        found = fits(named, strict, aside, row, *side);
                         if found.is_some() {
                             break 'search;
                         }

@@ -98,7 +98,7 @@ pub fn trunk(out: &mut dyn Out, t: &Trunk, l: &TrunkLabels<'_>) {
     let bark = (t.bark_mm * px).min(r * 0.9);
     let x = X0 + r;
     // The section stands in the middle of a fixed height, so the tape lies where the eye expects it.
-    let section = (2.0 * r + 24.0).max(120.0);
+    let section = (2.0 * r + 24.0).max(if t.live_share < 0.995 { 160.0 } else { 120.0 });
     let tape = Tape {
         x0: X0,
         x1: 362.0,
@@ -251,8 +251,9 @@ fn above(pen: &mut Pen<'_>, t: &Trunk, l: &TrunkLabels<'_>, [x, y, r, bark, px]:
         pen.path("fp", &d.0);
         pen.hatched("dash", &d.0, "url(#h)");
         let [dx, dy] = on(r - bark / 2.0, DEAD);
-        let lx = leader_x(x + r);
-        let ly = (y + r * 0.75).max(y + 58.0);
+        let wide = l.dead_bark.map(|t| width(t, TEXT, true));
+        let lx = leader_x(x + r).min(W - 4.0 - wide[0].max(wide[1]));
+        let ly = (y + r * 0.75).max(y + 46.0);
         leader(pen, [dx, dy], [lx - 12.0, ly], lx - 6.0);
         pen.text(lx, ly + 2.0, TEXT, "tb", At::Start, l.dead_bark[0]);
         pen.text(lx, ly + 20.0, TEXT, "tb", At::Start, l.dead_bark[1]);

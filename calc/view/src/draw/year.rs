@@ -170,8 +170,17 @@ pub fn year(out: &mut dyn Out, y: &Year<'_>, l: &YearLabels<'_>) {
     let second = half([6, 12], foot + 38.0);
     let end = pins_foot(&second, y.visits, second.top + FOOT, 20.0);
     pen.svg("d narrow", 280.0, end, l.aria);
-    for r in [first, second] {
-        row(&mut pen, &r, y, l, &l.months, l.window_short);
+    // Only the row that holds more of the window names it.
+    let longest = |r: &Row| {
+        r.pieces(y.window)
+            .iter()
+            .map(|[a, b]| b - a)
+            .fold(0.0, f64::max)
+    };
+    let in_first = longest(&first) >= longest(&second);
+    for (r, named) in [(first, in_first), (second, !in_first)] {
+        let window = if named { l.window_short } else { "" };
+        row(&mut pen, &r, y, l, &l.months, window);
     }
     pen.end();
 }
@@ -298,16 +307,17 @@ fn row(
 /// Brackets over the days when both bark and rules are open; the longest is named beside it.
 fn brackets(pen: &mut Pen<'_>, r: &Row, y: &Year<'_>, window: &str) {
     let open = r.pieces(y.window);
+    let wraps = y.window.iter().any(|s| s.to < s.from);
     let mut d = D::default();
     for [a, b] in &open {
-        // An end at the edge of the row is left open if the row is cut there.
-        if *a > r.x0 + 0.5 || r.months[0] == 0 {
+        // A window that runs over the end of the row, or over the new year, is left open there.
+        if *a > r.x0 + 0.5 || (r.months[0] == 0 && !wraps) {
             d.c('M', &[*a, r.top - 2.0]).c('v', &[-10.0]);
         } else {
             d.c('M', &[*a, r.top - 12.0]);
         }
         d.c('H', &[*b]);
-        if *b < r.x1 - 0.5 || r.months[1] == 12 {
+        if *b < r.x1 - 0.5 || (r.months[1] == 12 && !wraps) {
             d.c('v', &[10.0]);
         }
     }
