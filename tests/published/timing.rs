@@ -5,14 +5,22 @@
 mod calendar;
 #[path = "timing/degree_days.rs"]
 mod degree_days;
+#[path = "timing/knowledge.rs"]
+mod knowledge;
 #[path = "timing/places.rs"]
 mod places;
 #[path = "timing/properties.rs"]
 mod properties;
 #[path = "timing/restrictions.rs"]
 mod restrictions;
+#[path = "timing/spring.rs"]
+mod spring;
 #[path = "timing/support.rs"]
 mod support;
+#[path = "timing/undated.rs"]
+mod undated;
+#[path = "timing/wood.rs"]
+mod wood;
 
 use calc::timing::shift::{Rates, days as shift_days};
 use calc::timing::{Site, Verdict, WoodClass};

@@ -2,10 +2,10 @@
 #![allow(dead_code, reason = "each check uses its own part")]
 
 use calc::timing::{
-    Ask, Constants, DrySpell, Growth, PointClimate, Season, Site, Station, TreeTiming, Where,
-    WoodClass, climate, season,
+    Ask, Constants, DrySpell, Growth, Observed, PointClimate, Rates, Season, Site, Stage, Station,
+    TreeTiming, Where, WoodClass, climate, season,
 };
-use chrono::NaiveDate;
+use chrono::{Datelike, NaiveDate};
 use std::collections::BTreeMap;
 use std::path::PathBuf;
 
@@ -152,4 +152,45 @@ pub fn day_month(text: &str, year: i32) -> NaiveDate {
 /// Whole days from `a` to `b`.
 pub fn days_between(a: NaiveDate, b: NaiveDate) -> i64 {
     (b - a).num_days()
+}
+
+pub const CLASSES: [(WoodClass, f64); 3] = [
+    (WoodClass::Ring, 235.0),
+    (WoodClass::Diffuse, 180.0),
+    (WoodClass::Conifer, 330.0),
+];
+
+/// Every seventh place of the table, at its own elevation.
+pub fn places(c: &Constants) -> Vec<(Station, PointClimate)> {
+    let all = stations();
+    all.iter()
+        .step_by(7)
+        .map(|s| {
+            (
+                *s,
+                point(
+                    &all,
+                    f64::from(s.lat),
+                    f64::from(s.lon),
+                    f64::from(s.elev_m),
+                    c,
+                ),
+            )
+        })
+        .collect()
+}
+
+pub fn whole_year(year: i32) -> impl Iterator<Item = NaiveDate> {
+    day(year, 1, 1)
+        .iter_days()
+        .take_while(move |d| d.year() == year)
+}
+
+pub fn here(stage: Stage, date: NaiveDate) -> Observed {
+    Observed {
+        stage,
+        date,
+        elsewhere: None,
+        rates: Rates::Fitted,
+    }
 }

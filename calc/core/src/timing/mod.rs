@@ -17,6 +17,7 @@ pub mod constants;
 pub mod degree_days;
 pub mod doy;
 pub mod envelope;
+pub mod knowledge;
 pub mod pack;
 pub mod restrictions;
 pub mod season;
@@ -29,10 +30,11 @@ pub mod window;
 pub use climate::{NoClimate, PointClimate, Site, Station};
 pub use constants::Constants;
 pub use doy::{Doy, Hemisphere};
+pub use knowledge::season;
 pub use restrictions::{Applied, DiseaseRegion, OakWilt, Presence, Restriction, Scope, Topic};
-pub use season::{Basis, Dates, Season, season};
+pub use season::{Basis, Dates, Season};
 pub use shift::Rates;
-pub use spring::Daily;
+pub use spring::{Daily, Scale};
 pub use stretch::{DayRow, Span, Stretch};
 pub use verdict::{Fill, Level, Verdict, YearsInTen};
 
@@ -54,6 +56,35 @@ pub enum WoodClass {
     EvergreenBroadleaf,
     /// A broadleaf or shrub whose wood class is not known (an unknown species): the envelope serves.
     Unknown,
+}
+
+impl WoodClass {
+    /// The class of a line of species_join.csv: its `gdd_kind`, and the `wood_class` of the row of gdd_thresholds.csv
+    /// that its `gdd_species` and `gdd_event` name (unit degC.d, base 5 C; None where they are empty).
+    /// None for palms, bamboo and yucca, which have neither.
+    ///
+    /// Of the 78 lines 33 are diffuse-porous, 27 ring-porous, 11 conifers, 4 evergreen broadleaf and 3 untimed.
+    /// Stand-ins are marked in `gdd_kind`: planes and hophornbeam go by red maple, sassafras, persimmon and
+    /// goldenrain tree by the oaks, larches by the spruces.
+    ///
+    /// # Errors
+    /// Says what does not fit, for the builder's message.
+    pub fn of_join(gdd_kind: &str, wood_class: Option<&str>) -> Result<Option<Self>, &'static str> {
+        match wood_class {
+            Some("ring") => Ok(Some(Self::Ring)),
+            Some("diffuse") => Ok(Some(Self::Diffuse)),
+            Some("conifer") => Ok(Some(Self::Conifer)),
+            Some(_) => Err("wood_class is not ring, diffuse or conifer"),
+            None if gdd_kind
+                .trim_start()
+                .starts_with("none: evergreen broadleaf") =>
+            {
+                Ok(Some(Self::EvergreenBroadleaf))
+            }
+            None if gdd_kind.trim().is_empty() => Ok(None),
+            None => Err("gdd_kind names a sum, but gdd_thresholds.csv has no such row"),
+        }
+    }
 }
 
 /// What the engine needs to know of the species.

@@ -1,0 +1,239 @@
+//! Which knowledge dates a season: leaf-out seen here, seen elsewhere, this spring's temperatures, the climate, or none.
+
+use super::budbreak::{from_climate, from_observed, from_spring, season_year};
+use super::climate::{PointClimate, Site};
+use super::constants::Constants;
+use super::doy::Hemisphere;
+use super::season::{Basis, Kind, Season};
+use super::window::{Dated, conifer_opening, curve};
+use super::{Ask, Flag, Where, WoodClass, shift};
+
+/// The season of a tree: the engine's one entry point.
+///
+/// A leaf-out that was seen, or this spring's temperatures, serve the one season that they were taken in; every
+/// other season has the climate's dates. Without a climate, a leaf-out serves the other seasons too, with the
+/// spread between two years added ([`Basis::OtherYear`], our own assumption).
+/// What could not be used, and why an answer is less sure, stands in [`Season::flags`].
+#[must_use]
+pub fn season<'c>(ask: &Ask<'_>, c: &'c Constants) -> Season<'c> {
+    let mut flags = Vec::new();
+    let kind = kind(ask, c, &mut flags);
+    flags.sort_unstable();
+    flags.dedup();
+    Season { c, kind, flags }
+}
+
+fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Vec<Flag>) -> Kind {
+    let Some(wood) = ask.tree.wood else {
+        return Kind::NotTimed;
+    };
+    let (climate, site, hemisphere) = match ask.place {
+        Where::Climate(p) => (Some(p), Some(p.site), p.hemisphere()),
+        Where::Site(s) => (None, Some(s), Hemisphere::of(s.lat)),
+        Where::Hemisphere(h) => (None, None, h),
+    };
+    let Some(class) = Dated::of(wood) else {
+        flags.push(if wood == WoodClass::Unknown {
+            Flag::UnknownWood
+        } else {
+            Flag::EvergreenBroadleaf
+        });
+        return Kind::Envelope {
+            hemisphere,
+            longer: wood == WoodClass::EvergreenBroadleaf,
+        };
+    };
+    let bare = Kind::Envelope {
+        hemisphere,
+        longer: class == Dated::Conifer,
+    };
+    if let Some(p) = climate {
+        place_flags(p, c, flags);
+    }
+    let placeless = if site.is_none() {
+        Flag::NoPlace
+    } else {
+        Flag::FarFromPlaces
+    };
+    if class == Dated::Conifer && climate.is_some_and(|p| p.coldest_month() >= c.conifer_open_mean)
+    {
+        flags.push(Flag::NoOpeningDate);
+        return Kind::AnyGrowingMonth { hemisphere };
+    }
+    let conifer_opens = match (class, climate) {
+        (Dated::Conifer, Some(p)) => match conifer_opening(p, c) {
+            Some(day) => day,
+            None => {
+                flags.push(Flag::TooCold);
+                return bare;
+            }
+        },
+        (Dated::Conifer, None) => {
+            flags.push(if ask.observed.is_some() {
+                Flag::ConiferNeedsPlace
+            } else {
+                placeless
+            });
+            return bare;
+        }
+        // The other classes open from budbreak; the value is not read.
+        _ => 0.0,
+    };
+    let ordinary_sd = match climate {
+        Some(p) if p.coldest_month() > c.mild_month => c.sd_mild,
+        Some(p) if ask.tree.f_is_estimate || p.site.lat.abs() < c.low_latitude => c.sd_wide,
+        _ => c.sd_budbreak,
+    };
+    let make = |b: f64, sd: f64| {
+        // A conifer's opening comes from the climate, so a better known budbreak does not sharpen it.
+        let sd = if class == Dated::Conifer {
+            ordinary_sd
+        } else {
+            sd
+        };
+        curve(
+            class,
+            b,
+            conifer_opens,
+            hemisphere,
+            sd,
+            (ask.dry_spell, ask.growth),
+            c,
+        )
+    };
+    let normal = climate
+        .zip(ask.tree.f_sum)
+        .and_then(|(p, f)| from_climate(p, f, c));
+    if let Some(b) = normal {
+        early(b, hemisphere, c, flags);
+        if ask.tree.f_is_estimate {
+            flags.push(Flag::EstimatedSum);
+        }
+    }
+    let own = seen(ask, site, hemisphere, normal, c, flags)
+        .or_else(|| own_spring(ask, climate, hemisphere, ordinary_sd, c, flags));
+    let ordinary = match (normal, own) {
+        (Some(b), _) => (make(b, ordinary_sd), Basis::Climate),
+        (None, Some((_, b, sd, _))) => {
+            let other = libm::sqrt(sd * sd + 2.0 * c.sd_between_years * c.sd_between_years);
+            (make(b, other), Basis::OtherYear)
+        }
+        (None, None) => {
+            match (climate, ask.tree.f_sum) {
+                (_, None) => flags.push(Flag::UnknownWood),
+                (Some(_), Some(_)) => flags.push(Flag::TooCold),
+                (None, Some(_)) => flags.push(placeless),
+            }
+            return bare;
+        }
+    };
+    Kind::Dated {
+        ordinary,
+        own: own.map(|(year, b, sd, basis)| (year, make(b, sd), basis)),
+    }
+}
+
+fn place_flags(p: &PointClimate, c: &Constants, flags: &mut Vec<Flag>) {
+    if p.elev_assumed {
+        flags.push(Flag::ElevationAssumed);
+    }
+    if p.coldest_month() > c.mild_month {
+        flags.push(Flag::MildWinter);
+    }
+    if p.site.lat.abs() < c.low_latitude {
+        flags.push(Flag::LowLatitude);
+    }
+}
+
+fn early(b: f64, hemisphere: Hemisphere, c: &Constants, flags: &mut Vec<Flag>) {
+    if b - half(hemisphere, c) < c.early_budbreak {
+        flags.push(Flag::EarlyBudbreak);
+    }
+}
+
+fn half(hemisphere: Hemisphere, c: &Constants) -> f64 {
+    match hemisphere {
+        Hemisphere::North => 0.0,
+        Hemisphere::South => c.half_year,
+    }
+}
+
+/// Season year, budbreak, its spread and its basis from a leaf-out that was seen.
+fn seen(
+    ask: &Ask<'_>,
+    site: Option<Site>,
+    hemisphere: Hemisphere,
+    normal: Option<f64>,
+    c: &Constants,
+    flags: &mut Vec<Flag>,
+) -> Option<(i32, f64, f64, Basis)> {
+    let observed = ask.observed?;
+    let year = season_year(observed.date, hemisphere);
+    let mut b = from_observed(&observed, year, c);
+    if !(c.observed_first..=c.observed_last).contains(&(b - half(hemisphere, c))) {
+        flags.push(Flag::ObservedOutOfSeason);
+        return None;
+    }
+    let (sd, basis) = match (observed.elsewhere, site) {
+        (None, _) => (c.sd_observed, Basis::ObservedHere),
+        (Some(_), None) => {
+            flags.push(Flag::ObservedNeedsPlace);
+            return None;
+        }
+        (Some(from), Some(to)) => match shift::carry(from, to, observed.rates, c) {
+            Ok(days) => {
+                b += days;
+                (
+                    shift::spread(days, c),
+                    Basis::ObservedElsewhere { shift_days: days },
+                )
+            }
+            Err(flag) => {
+                flags.push(flag);
+                return None;
+            }
+        },
+    };
+    if normal.is_some_and(|n| (n - b).abs() > c.observed_far) {
+        flags.push(Flag::ObservedFarFromClimate);
+    }
+    early(b, hemisphere, c, flags);
+    Some((year, b, sd, basis))
+}
+
+/// The same from this spring's own temperatures.
+fn own_spring(
+    ask: &Ask<'_>,
+    climate: Option<&PointClimate>,
+    hemisphere: Hemisphere,
+    ordinary_sd: f64,
+    c: &Constants,
+    flags: &mut Vec<Flag>,
+) -> Option<(i32, f64, f64, Basis)> {
+    let last = ask.spring.last()?;
+    let f_sum = ask.tree.f_sum?;
+    let Some(p) = climate else {
+        flags.push(Flag::SpringNeedsPlace);
+        return None;
+    };
+    let year = season_year(last.date, hemisphere);
+    let Some(s) = from_spring(p, ask.spring, year, f_sum, c) else {
+        flags.push(Flag::SpringNotUsed);
+        return None;
+    };
+    if s.gap_days > 0 {
+        flags.push(Flag::SpringGaps);
+    }
+    if s.warmer.abs() > c.spring_far {
+        flags.push(Flag::SpringFarFromClimate);
+    }
+    early(s.day, hemisphere, c, flags);
+    // What varies between years is known for the part of the sum that was measured (our own assumption).
+    let variance = ordinary_sd * ordinary_sd - s.share * c.sd_between_years * c.sd_between_years;
+    let basis = Basis::OwnSpring {
+        own_days: s.own_days,
+        gap_days: s.gap_days,
+        share: s.share,
+    };
+    Some((year, s.day, libm::sqrt(variance.max(0.0)), basis))
+}
