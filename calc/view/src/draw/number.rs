@@ -1,15 +1,17 @@
 //! Numbers in markup: at most one decimal, without the float formatter (bytes in the browser bundle).
 
-/// Appends `v` rounded half up to one decimal, a trailing `.0` left off, never `-0`.
-/// Values beyond ±9·10¹⁴ are clamped; not a number is a fault of the caller and is written as 0.
-pub fn push(into: &mut String, v: f64) {
+/// `v` in whole tenths, rounded half up. Values beyond ±9·10¹⁴ are clamped; not a number is a fault of
+/// the caller and counts as 0.
+pub(super) fn tenths(v: f64) -> i64 {
     debug_assert!(v.is_finite(), "a coordinate that is no number");
-    let tenths = (v * 10.0 + 0.5).clamp(-9e15, 9e15);
+    let t = super::pen::within(v * 10.0 + 0.5, -9e15, 9e15);
     // The cast truncates towards zero, so step down below zero to floor.
-    let mut n = tenths as i64;
-    if (n as f64) > tenths {
-        n -= 1;
-    }
+    let n = t as i64;
+    if (n as f64) > t { n - 1 } else { n }
+}
+
+/// Appends a number of tenths, a trailing `.0` left off.
+pub(super) fn push_tenths(into: &mut String, n: i64) {
     if n < 0 {
         into.push('-');
     }
@@ -29,11 +31,11 @@ pub fn whole(into: &mut String, n: u64) {
     into.push((b'0' + (n % 10) as u8) as char);
 }
 
-/// [`push`] into a new string.
+/// `v` with at most one decimal, never `-0`.
 #[must_use]
 pub fn num(v: f64) -> String {
     let mut s = String::new();
-    push(&mut s, v);
+    push_tenths(&mut s, tenths(v));
     s
 }
 

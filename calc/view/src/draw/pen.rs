@@ -1,6 +1,6 @@
 //! Shapes and path data over a sink of markup.
 
-use super::number::{num, push};
+use super::number::{num, push_tenths, tenths};
 use crate::out::Out;
 
 /// Where text stands against its x.
@@ -20,12 +20,12 @@ impl D {
     pub fn c(&mut self, command: char, numbers: &[f64]) -> &mut Self {
         self.0.push(command);
         for (i, n) in numbers.iter().enumerate() {
-            let before = self.0.len();
-            push(&mut self.0, *n);
+            let n = tenths(*n);
             // A minus separates two numbers by itself.
-            if i > 0 && self.0.as_bytes()[before] != b'-' {
-                self.0.insert(before, ' ');
+            if i > 0 && n >= 0 {
+                self.0.push(' ');
             }
+            push_tenths(&mut self.0, n);
         }
         self
     }
@@ -194,9 +194,36 @@ pub(super) fn width(text: &str, size: f64, bold: bool) -> f64 {
 /// A text parted at the space nearest its middle, if it has one.
 pub(super) fn halves(text: &str) -> Option<(&str, &str)> {
     let middle = text.len() / 2;
-    let at = text
-        .match_indices(' ')
-        .map(|(i, _)| i)
-        .min_by_key(|i| i.abs_diff(middle))?;
-    Some((&text[..at], &text[at + 1..]))
+    let mut best: Option<usize> = None;
+    for (i, b) in text.bytes().enumerate() {
+        if b == b' ' && best.is_none_or(|at| i.abs_diff(middle) < at.abs_diff(middle)) {
+            best = Some(i);
+        }
+    }
+    let at = best?;
+    // `get`, since indexing would bring the text of its panic.
+    Some((text.get(..at)?, text.get(at + 1..)?))
+}
+
+/// `v` kept between two bounds. The library's own check of the bounds would bring the float formatter.
+pub(super) fn within(v: f64, low: f64, high: f64) -> f64 {
+    if v < low {
+        low
+    } else if v > high {
+        high
+    } else {
+        v
+    }
+}
+
+/// Sorts a handful of things by a number, keeping equal ones in order. A few dozen bytes where the
+/// library's sort costs some thousand for each type.
+pub(super) fn sort<T>(all: &mut [T], key: impl Fn(&T) -> f64) {
+    for i in 1..all.len() {
+        let mut j = i;
+        while j > 0 && key(&all[j - 1]) > key(&all[j]) {
+            all.swap(j - 1, j);
+            j -= 1;
+        }
+    }
 }

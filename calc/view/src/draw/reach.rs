@@ -1,6 +1,6 @@
 //! The ground a tree can reach: side view above the tape, plan below it, one scale.
 
-use super::pen::{At, D, Pen, halves, width};
+use super::pen::{At, D, Pen, halves, sort, width, within};
 use super::tag::octagon;
 use super::tape::{Scale, TENS, Tape};
 use super::tree::{Habit, person, tree};
@@ -158,7 +158,7 @@ fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &Look) {
         top: ground,
         bottom: ground + 56.0,
     };
-    let plan_h = (high * if look.wide { 0.667 } else { 0.75 }).clamp(60.0, 210.0);
+    let plan_h = within(high * if look.wide { 0.667 } else { 0.75 }, 60.0, 210.0);
     let plan = tape.bottom + plan_h;
     let class = if look.wide { "d wide" } else { "d narrow" };
     pen.svg(
@@ -346,7 +346,7 @@ fn plan_view(
         (zone, beyond, 0.72, l.people_out),
     ] {
         let y = h * depth;
-        let cross = |radius: f64| libm::sqrt((radius * radius - y * y).max(0.0));
+        let cross = |radius: f64| (radius * radius - y * y).max(0.0).sqrt();
         let (a, b) = (cross(from), cross(to));
         let (mid, room) = (x0 + (a + b) / 2.0, b - a + 24.0);
         if b - a > 30.0
@@ -364,7 +364,7 @@ fn plan_view(
         (zone, l.heights[1]),
         (beyond, l.heights[2]),
     ] {
-        let x = x0 + libm::sqrt((radius * radius - h * h).max(0.0));
+        let x = x0 + (radius * radius - h * h).max(0.0).sqrt();
         let w = width(text, 15.0, false) / 2.0;
         if x - w > last && x + w <= look.w {
             pen.text(x, top + h + 21.0, 15.0, "", At::Middle, text);
@@ -386,11 +386,7 @@ fn flags(
     let numbered = r.targets.len() > 1;
     let most = if look.wide { 8 } else { 5 };
     let mut order: Vec<usize> = (0..r.targets.len()).collect();
-    order.sort_by(|a, b| {
-        r.targets[*b]
-            .distance_m
-            .total_cmp(&r.targets[*a].distance_m)
-    });
+    sort(&mut order, |i| -r.targets[*i].distance_m);
     let mut flags: Vec<Option<Flag>> = (0..r.targets.len()).map(|_| None).collect();
     let mut rows = 0;
     for (done, i) in order.iter().copied().enumerate() {

@@ -1,6 +1,6 @@
 //! The verdict: a tree tag. Shape, then word, then number and day; colour comes last.
 
-use super::pen::{At, D, Pen, halves, width};
+use super::pen::{At, D, Pen, halves, width, within};
 use crate::out::Out;
 
 /// The five verdicts, no more.
@@ -66,7 +66,11 @@ pub fn tag(out: &mut dyn Out, kind: TagKind, labels: &TagLabels<'_>) {
     }
     let ink = if clear { "tb" } else { "tb on" };
     let fit = |text: &str, most: f64, bold: bool| {
-        (ROOM / width(text, 1.0, bold)).clamp(if bold { 17.0 } else { 13.0 }, most)
+        within(
+            ROOM / width(text, 1.0, bold),
+            if bold { 17.0 } else { 13.0 },
+            most,
+        )
     };
     let size = fit(labels.word, 44.0, true);
     match halves(labels.word) {

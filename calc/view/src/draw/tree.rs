@@ -59,7 +59,7 @@ impl Crown {
             // Twigs turn up towards the light a little.
             let mut next = turn(bent, spread);
             next[1] -= 0.18;
-            let n = libm::sqrt(next[0] * next[0] + next[1] * next[1]);
+            let n = (next[0] * next[0] + next[1] * next[1]).sqrt();
             self.limb(from, [next[0] / n, next[1] / n], length * share, level + 1);
         }
     }

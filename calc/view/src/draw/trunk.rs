@@ -2,7 +2,7 @@
 
 use super::Both;
 use super::number::whole;
-use super::pen::{At, D, Pen, halves, ring, width};
+use super::pen::{At, D, Pen, halves, ring, width, within};
 use super::tape::{INCH, Scale, TENS, Tape};
 use crate::out::Out;
 
@@ -224,7 +224,7 @@ fn above(pen: &mut Pen<'_>, t: &Trunk, l: &TrunkLabels<'_>, [x, y, r, bark, px]:
         ring(&mut d, x - off, y + off * 0.6, inner * share);
     }
     pen.path("s1", &d.0);
-    let dead = (1.0 - t.live_share).clamp(0.0, 1.0);
+    let dead = within(1.0 - t.live_share, 0.0, 1.0);
     let on =
         |radius: f64, angle: f64| [x + radius * libm::cos(angle), y + radius * libm::sin(angle)];
     if dead < 0.005 {
@@ -287,7 +287,7 @@ const DEAD: f64 = 0.9;
 
 /// Where labels right of the section begin.
 fn leader_x(edge: f64) -> f64 {
-    (edge + 26.0).clamp(180.0, 292.0)
+    within(edge + 26.0, 180.0, 292.0)
 }
 
 fn leader(pen: &mut Pen<'_>, [x, y]: [f64; 2], [kx, ky]: [f64; 2], end: f64) {

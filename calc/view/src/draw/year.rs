@@ -1,6 +1,6 @@
 //! The year tape: what the bark does and what the rules allow, day by day; and the visits that follow.
 
-use super::pen::{At, D, Pen, width};
+use super::pen::{At, D, Pen, sort, width};
 use super::tape::Tape;
 use crate::out::Out;
 
@@ -367,7 +367,7 @@ fn gap(r: &Row, taken: &[[f64; 2]], line: Option<f64>, w: f64) -> (f64, &'static
     let mut starts = vec![r.x0];
     starts.extend(taken.iter().map(|t| t[1]));
     starts.extend(line);
-    starts.sort_by(f64::total_cmp);
+    sort(&mut starts, |x| *x);
     for s in starts {
         let (from, to) = (s + 9.0, s + 12.0 + w);
         let clear = taken.iter().all(|[a, b]| to < *a || from > *b)
@@ -386,7 +386,7 @@ fn hung(r: &Row, visits: &[Pin]) -> Vec<(f64, f64, u8)> {
         .iter()
         .filter_map(|v| r.day(v.day).map(|x| (x, x, v.number)))
         .collect();
-    pins.sort_by(|a, b| a.0.total_cmp(&b.0));
+    sort(&mut pins, |p| p.0);
     let mut least = r.x0 + 9.0;
     for p in &mut pins {
         p.1 = p.1.max(least);
