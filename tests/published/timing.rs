@@ -161,3 +161,92 @@ fn harvard_forest_to_front_royal_is_21_days_by_hopkins_and_16_by_the_fitted_rate
         "the fitted rates are nearer to what was seen"
     );
 }
+
+/// Rows of windows_published.csv whose strength is "usable". The dates are the sources' own; the model was not fitted to them.
+mod published_windows {
+    use crate::support::*;
+    use calc::timing::WoodClass;
+
+    const YEAR: i32 = 2027;
+
+    /// Catskill Forest Association, hemlock bark tag: Memorial Day to mid-August.
+    #[test]
+    fn hemlock_in_the_catskills_peels_from_memorial_day_to_mid_august() {
+        let (c, stations) = (constants(), stations());
+        let p = point(&stations, 42.1, -74.4, 500.0, &c);
+        let s = season_at(WoodClass::Conifer, 320.0, &p, &c);
+        for d in day(YEAR, 5, 27)
+            .iter_days()
+            .take_while(|d| *d <= day(YEAR, 8, 15))
+        {
+            assert!(s.is_open(d), "{d}: {:?}", s.verdict(d));
+        }
+    }
+
+    /// Fowler, "Ways To Stop Losses of Tanbark", USDA Yearbook of Agriculture: from just before the buds swell until the
+    /// leaves reach mature size, 6 to 8 weeks.
+    #[test]
+    fn chestnut_oak_peels_for_six_to_eight_weeks_from_before_bud_swell() {
+        let (c, stations) = (constants(), stations());
+        let p = point(&stations, 38.6, -78.9, 400.0, &c);
+        let d = season_at(WoodClass::Ring, 235.0, &p, &c)
+            .dates_of(YEAR)
+            .expect("dates");
+        assert!(d.opens < d.budbreak);
+        let weeks = days_between(d.opens, d.best_to) as f64 / 7.0;
+        assert!((6.0..=8.0).contains(&weeks), "{weeks} weeks");
+    }
+
+    /// Čufar et al. 2008, Trees 22:749: beech near Ljubljana, leaves on 16 April 2006, cambium at once; three quarters of
+    /// the ring by the end of June; cell division ends late July to mid-August.
+    #[test]
+    fn beech_at_ljubljana_opens_by_leaf_out_and_ends_between_late_july_and_mid_august() {
+        let (c, stations) = (constants(), stations());
+        let p = point(&stations, 46.0, 14.6, 400.0, &c);
+        let d = season_at(WoodClass::Diffuse, 195.0, &p, &c)
+            .dates_of(YEAR)
+            .expect("dates");
+        assert!(d.opens <= day(YEAR, 4, 16), "{}", d.opens);
+        assert!(
+            days_between(day(YEAR, 6, 30), d.closes).abs() <= 14,
+            "closes at 75 %: {}",
+            d.closes
+        );
+        assert!(
+            d.last_possible >= day(YEAR, 7, 25) && d.last_possible <= day(YEAR, 8, 15),
+            "{}",
+            d.last_possible
+        );
+    }
+
+    /// Country Life column, The Spectator, 28 March 1941: English oak bark is taken in May, almost two months before hay time.
+    #[test]
+    fn english_oak_peels_through_may() {
+        let (c, stations) = (constants(), stations());
+        let p = point(&stations, 52.1, -2.7, 100.0, &c);
+        let s = season_at(WoodClass::Ring, 215.0, &p, &c);
+        for d in day(YEAR, 5, 1).iter_days().take(31) {
+            assert!(s.is_open(d), "{d}: {:?}", s.verdict(d));
+        }
+    }
+
+    /// Common practice, no source: bark slips in late winter, spring and early summer; autumn and early winter do not serve.
+    #[test]
+    fn no_species_peels_in_autumn_or_early_winter_where_winters_are_cold() {
+        let (c, stations) = (constants(), stations());
+        for (lat, lon, elev) in [
+            (42.4, -71.1, 15.0),
+            (44.9, -93.2, 255.0),
+            (52.1, -2.7, 100.0),
+            (48.1, 11.6, 520.0),
+        ] {
+            let p = point(&stations, lat, lon, elev, &c);
+            for (class, f) in CLASSES {
+                let s = season_at(class, f, &p, &c);
+                for d in day(YEAR, 9, 22).iter_days().take(90) {
+                    assert!(!s.is_open(d), "{lat} {class:?} {d}: {:?}", s.verdict(d));
+                }
+            }
+        }
+    }
+}
