@@ -1,0 +1,261 @@
+//! Tags, form tapes, ranges, ruler, and the markup of all.
+
+use super::reach::reach_labels;
+use super::{crowded, kept};
+use crate::draw::form::{Distance, DistanceLabels, SizeLabels, distance_tape, size_tape};
+use crate::draw::mark::{Swatch, brand, defs, sun, swatch};
+use crate::draw::number::num;
+use crate::draw::range::{Range, RangeLabels, Share, SharesLabels, range, shares};
+use crate::draw::reach::{Reach, ReachLabels, Target, reach};
+use crate::draw::tag::{TagKind, TagLabels, tag};
+use crate::draw::tree::{Habit, stand};
+use crate::draw::year::{VisitYear, VisitsLabels, visits};
+use crate::draw::{Both, Grade, ruler};
+use crate::out::Html;
+
+#[test]
+fn form_tapes_and_ranges_stay_apart_and_keep_ratios() {
+    for mm in [
+        None,
+        Some(10.0),
+        Some(25.0),
+        Some(60.0),
+        Some(368.3),
+        Some(508.0),
+        Some(1500.0),
+    ] {
+        let l = SizeLabels {
+            aria: "size",
+            inch: "in",
+            cm: "cm",
+            size: Both {
+                us: "14½ in",
+                metric: "36.8 cm",
+            },
+        };
+        let all = kept(|out| size_tape(out, mm, &l));
+        let found = crowded(&all);
+        assert!(found.is_empty(), "{mm:?}: {found:?}");
+    }
+    for targets in [&[][..], &[0.0], &[4.0, 30.0], &[30.5], &[300.0]] {
+        for metric in [false, true] {
+            let d = Distance {
+                height_used_m: Some(18.3),
+                zone_m: Some(27.45),
+                targets_m: targets,
+                metric,
+            };
+            let l = DistanceLabels {
+                aria: "distance",
+                nearest: "path, 100 ft",
+                unit: if metric { "m" } else { "ft" },
+            };
+            let all = kept(|out| distance_tape(out, &d, &l));
+            let found = crowded(&all);
+            assert!(found.is_empty(), "{targets:?}: {found:?}");
+            let zones: Vec<f64> = all
+                .iter()
+                .filter(|d| d.tag == "rect")
+                .map(|d| d.n("width"))
+                .collect();
+            assert!((zones[1] / zones[0] - 0.5).abs() < 0.01, "{zones:?}");
+        }
+    }
+    for (low, likely, high) in [
+        (10.0, 20.0, 40.0),
+        (1.0, 2.0, 3.0),
+        (75.0, 160.0, 900.0),
+        (0.2, 0.4, 0.8),
+    ] {
+        for grade in [Grade::Measured, Grade::Estimated, Grade::Assumed] {
+            let l = RangeLabels {
+                aria: "range",
+                likely: "20 min",
+                unit: "min",
+            };
+            let all = kept(|out| {
+                range(
+                    out,
+                    &Range {
+                        low,
+                        likely: Some(likely),
+                        high,
+                        grade,
+                    },
+                    &l,
+                )
+            });
+            let found = crowded(&all);
+            assert!(found.is_empty(), "{low} {high}: {found:?}");
+            let bar = all.iter().find(|d| d.tag == "rect").unwrap();
+            let drawn = bar.n("width") / (bar.n("x") - 4.0);
+            let real = (high - low) / low;
+            assert!((drawn - real).abs() < 0.02 * real, "{drawn} {real}");
+        }
+    }
+    let s = |low, high| Share {
+        low,
+        likely: Some(low),
+        high,
+        grade: Grade::Assumed,
+        label: "end of season 1: 5 to 40 in 100",
+    };
+    let rows = [s(0.0, 100.0), s(5.0, 40.0), s(70.0, 70.0)];
+    let all = kept(|out| {
+        shares(
+            out,
+            &rows,
+            &SharesLabels {
+                aria: "shares",
+                unit: "in 100",
+            },
+        )
+    });
+    assert!(crowded(&all).is_empty(), "{:?}", crowded(&all));
+    let full = all
+        .iter()
+        .find(|d| d.tag == "rect" && d.has("dash"))
+        .unwrap();
+    assert!((full.n("width") - 702.0).abs() < 0.1);
+}
+
+#[test]
+fn tags_are_five_shapes_and_hold_their_words() {
+    let mut seen = Vec::new();
+    for kind in [
+        TagKind::Do,
+        TagKind::Wait,
+        TagKind::OtherWay,
+        TagKind::Professional,
+        TagKind::CantTell,
+    ] {
+        for word in ["Do", "Professional", "No se puede saber"] {
+            let l = TagLabels {
+                aria: word,
+                word,
+                line: "tree 27, 12 June",
+            };
+            let all = kept(|out| tag(out, kind, &l));
+            let found = crowded(&all);
+            assert!(found.is_empty(), "{word}: {found:?}");
+            for d in all.iter().filter(|d| d.tag == "text") {
+                assert!(d.text_box()[2] <= 241.0, "{} leaves the plate", d.text);
+            }
+        }
+        let shape: Vec<(String, String)> = kept(|out| tag(out, kind, &TagLabels::default()))
+            .iter()
+            .filter(|d| d.tag != "svg")
+            .map(|d| (d.get("d").to_owned(), d.get("class").to_owned()))
+            .collect();
+        assert!(!seen.contains(&shape), "{kind:?} looks like another");
+        seen.push(shape);
+    }
+}
+
+#[test]
+fn markup_is_sound_and_what_a_person_typed_stays_text() {
+    let nasty = "\"><script>&";
+    let mut out = Html::default();
+    tag(
+        &mut out,
+        TagKind::Do,
+        &TagLabels {
+            aria: nasty,
+            word: nasty,
+            line: nasty,
+        },
+    );
+    let targets = [Target {
+        distance_m: 9.0,
+        inside: true,
+        label: nasty,
+    }];
+    let r = Reach {
+        height_used_m: 18.0,
+        height_estimate_m: 16.0,
+        zone_m: 27.0,
+        people_out_m: None,
+        targets: &targets,
+        habit: Habit::Conifer,
+    };
+    reach(
+        &mut out,
+        &r,
+        &ReachLabels {
+            aria: nasty,
+            ..reach_labels()
+        },
+    );
+    defs(&mut out);
+    brand(&mut out);
+    sun(&mut out);
+    swatch(&mut out, Swatch::Dots);
+    stand(&mut out);
+    ruler::foot(&mut out, 183, "in", "cm");
+    ruler::head(&mut out);
+    let rows = [VisitYear {
+        label: nasty,
+        ring: Some(163),
+        visits: &[],
+    }];
+    visits(
+        &mut out,
+        &rows,
+        &VisitsLabels {
+            aria: nasty,
+            ring: nasty,
+        },
+    );
+    let text = out.into_string();
+    assert!(!text.contains("<script"));
+    let mut open: Vec<&str> = Vec::new();
+    for part in text.split('<').skip(1) {
+        let name = part.split([' ', '>']).next().unwrap();
+        if let Some(name) = name.strip_prefix('/') {
+            assert_eq!(open.pop(), Some(name));
+        } else {
+            open.push(name);
+        }
+    }
+    assert!(open.is_empty());
+}
+
+#[test]
+fn the_printed_ruler_is_true_to_the_millimetre() {
+    let all = kept(|out| ruler::foot(out, 183, "in", "cm"));
+    assert_eq!(
+        (all[0].get("width"), all[0].get("viewBox")),
+        ("183mm", "0 0 183 12")
+    );
+    // 115 sixteenths of an inch fit 183 mm; the group's scale makes one 25.4 / 16 mm long.
+    let group = all.iter().find(|d| d.tag == "g").unwrap().get("transform");
+    assert_eq!(group, "scale(1.5875 1)");
+    let ticks = all.iter().find(|d| d.tag == "path").unwrap().get("d");
+    assert_eq!(ticks.matches('M').count(), 115);
+    assert!(
+        ticks.contains(&format!("M{} 0v3.6", num(112.0))),
+        "seven inches is a long tick"
+    );
+}
+
+#[test]
+fn a_tree_is_small_enough_to_send() {
+    for habit in [Habit::Hardwood, Habit::Conifer] {
+        let r = Reach {
+            height_used_m: 18.0,
+            height_estimate_m: 18.0,
+            zone_m: 27.0,
+            people_out_m: Some(36.0),
+            targets: &[],
+            habit,
+        };
+        let mut out = Html::default();
+        reach(&mut out, &r, &reach_labels());
+        let text = out.into_string();
+        assert!(
+            text.len() < 14_000,
+            "{habit:?}: {} bytes for two figures",
+            text.len()
+        );
+    }
+}
