@@ -74,8 +74,8 @@ fn read(text: &[u8]) -> Result<Vec<Source>> {
             part_read,
             grade,
         ] = columns.map(|column| record.get(column).unwrap_or_default().trim().to_owned());
-        if id.is_empty() || title.is_empty() {
-            bail!("{FILE}:{line}: a source needs an id and a title");
+        if id.is_empty() || (title.is_empty() && container.is_empty()) {
+            bail!("{FILE}:{line}: a source needs an id, and a title or what it appeared in");
         }
         if !seen.insert(id.clone()) {
             bail!("{FILE}:{line}: the id {id} stands there twice");
@@ -112,11 +112,14 @@ fn rows(sources: &[Source]) -> String {
                 let _ = write!(whole, "{}. ", escape(part.trim_end_matches('.')));
             }
         }
-        let _ = write!(
-            whole,
-            "<cite>{}</cite>.",
-            escape(source.title.trim_end_matches('.'))
-        );
+        // Of some only the journal, volume and pages are known.
+        if !source.title.is_empty() {
+            let _ = write!(
+                whole,
+                "<cite>{}</cite>.",
+                escape(source.title.trim_end_matches('.'))
+            );
+        }
         let place: Vec<String> = [&source.container, &source.volume_pages]
             .into_iter()
             .filter(|part| !part.is_empty())
