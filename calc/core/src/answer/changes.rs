@@ -12,6 +12,8 @@ use chrono::{Days, NaiveDate};
 const DAYS: u64 = 60;
 /// Days between two looks; the last step is found by halving.
 const STEP: u64 = 4;
+/// How near another diameter must be to be told beside other changes.
+const NEAR_SIZE: f64 = 0.35;
 /// Steps of distance, height and diameter looked at on each side.
 const STEPS: usize = 12;
 
@@ -23,21 +25,35 @@ pub fn search(
     local: &Local,
     answer: &Answer,
 ) -> Vec<Change> {
-    let now = (answer.outcome, answer.headline_method);
+    // Where an answer stops or waits for a fact, its headline is no advice: only the outcome counts.
+    let advice = |outcome: Outcome| !matches!(outcome, Outcome::Professional | Outcome::CannotTell);
     let ask = |question: &Question| {
         let then = compose::compose(reference, question, local, Lifted::default(), false);
-        let flips = (then.outcome, then.headline_method) != now;
+        let flips = then.outcome != answer.outcome
+            || (advice(then.outcome) && then.headline_method != answer.headline_method);
         flips.then_some((then.outcome, then.headline_method))
     };
-    let found = [
+    let mut found: Vec<Change> = [
         date(question, &ask),
         distance(question, &ask),
         height(question, answer, &ask),
         herbicide(question, &ask),
         clone(question, &ask),
-        diameter(question, &ask),
-    ];
-    found.into_iter().flatten().collect()
+    ]
+    .into_iter()
+    .flatten()
+    .collect();
+    // Another size is another tree: it tells something only where it is near, or where nothing else does.
+    let now = question.largest().dbh.mm();
+    found.extend(
+        diameter(question, &ask).filter(|change| match change.changed {
+            Changed::Diameter { to_mm } => {
+                found.is_empty() || libm::fabs(to_mm - now) <= now * NEAR_SIZE
+            }
+            _ => true,
+        }),
+    );
+    found
 }
 
 type Flip = (Outcome, crate::model::method::Method);

@@ -117,11 +117,14 @@ fn decide(scene: &Scene<'_>) -> Decision {
         .filter(|_| scene.oak_open());
     decision.open = open::conditions(scene, asked, first_best.or(possible_best));
     if !decision.open.is_empty() {
+        let lines = scene.judge(&open::otherwise(scene, stem, asked, &decision.open));
         decision.outcome = Outcome::CannotTell;
-        decision.next_line = Some(also(AlsoKind::Otherwise, &lines, headline, None));
+        decision.headline = scene.head(&lines, stem);
+        decision.by_professional = professional(&lines, decision.headline);
+        decision.next_line = Some(also(AlsoKind::Otherwise, &lines, decision.headline, None));
         decision
             .also
-            .extend(without_herbicide(scene, &lines, headline));
+            .extend(without_herbicide(scene, &lines, decision.headline));
         return decision;
     }
     if headline == Method::BarkRing {
@@ -334,8 +337,9 @@ fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) -> A
         Day::Year { .. } => None,
     };
     let stops = decision.outcome == Outcome::Professional;
-    let methods = scene.lines(stem, day);
-    let stems = stem_answers(scene, day);
+    let case = open::otherwise(scene, stem, day, &decision.open);
+    let methods = scene.judge(&case);
+    let stems = stem_answers(scene, day, &decision.open);
     let ring_open = !stops && level(&methods, Method::BarkRing) <= Level::Possible;
     let effort = (ring_open || decision.headline == Method::BarkRing)
         .then(|| minutes(scene, &stems, day))
@@ -373,7 +377,6 @@ fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) -> A
             ash_borer: scene.ash_borer(),
         },
     );
-    let case = scene.case(stem, day, scene.outcome());
     let near_limit = (!stops)
         .then(|| method::near_limit(reference.method_rules, &case, decision.headline))
         .flatten()
@@ -447,7 +450,7 @@ fn combined_mm(question: &Question) -> f64 {
     libm::sqrt(squares.iter().sum())
 }
 
-fn stem_answers(scene: &Scene<'_>, day: NaiveDate) -> Vec<StemAnswer> {
+fn stem_answers(scene: &Scene<'_>, day: NaiveDate, open: &[Conditional]) -> Vec<StemAnswer> {
     let question = scene.question;
     let spared = question.spared();
     question
@@ -464,7 +467,7 @@ fn stem_answers(scene: &Scene<'_>, day: NaiveDate) -> Vec<StemAnswer> {
                 .and_then(|bark| {
                     ring::width(&scene.reference.constants.ring, question, stem, bark.mm)
                 });
-            let methods = scene.lines(stem, day);
+            let methods = scene.judge(&open::otherwise(scene, stem, day, open));
             StemAnswer {
                 dbh_mm: stem.dbh.mm(),
                 inside_bark_mm: bark

@@ -2,10 +2,10 @@
 
 use super::scene::{Scene, level};
 use super::types::Conditional;
-use crate::model::method::{self, Level, Method};
+use crate::model::method::{self, Case, Level, Method};
 use crate::model::reach::{self, Why};
 use crate::quantity::TotalHeight;
-use crate::question::{Question, Reply, TargetKind};
+use crate::question::{Question, Reply, Stem, TargetKind};
 use crate::reference::{Suitability, Vigor};
 use chrono::NaiveDate;
 
@@ -64,6 +64,7 @@ pub fn conditions(scene: &Scene<'_>, day: NaiveDate, best: Option<NaiveDate>) ->
     {
         open.push(Conditional::NoOakWilt);
     }
+    // Nobody rings a tree that has no name: for an unknown species a ring at possible is open too.
     if species.unknown
         && !now.species_suits
         && would(
@@ -71,12 +72,27 @@ pub fn conditions(scene: &Scene<'_>, day: NaiveDate, best: Option<NaiveDate>) ->
                 species_suits: true,
                 ..now
             },
-            Level::Recommended,
+            Level::Possible,
         )
     {
         open.push(Conditional::SpeciesSuits);
     }
     open
+}
+
+/// The case of a stem if the open conditions do not hold: the clone is not whole, the species does not suit.
+pub fn otherwise<'a>(
+    scene: &'a Scene<'a>,
+    stem: &'a Stem,
+    day: NaiveDate,
+    open: &[Conditional],
+) -> Case<'a> {
+    let mut case = scene.case(stem, day, scene.outcome());
+    if open.contains(&Conditional::WholeClone) {
+        case.whole_clone = Some(false);
+    }
+    case.name_against = open.contains(&Conditional::SpeciesSuits);
+    case
 }
 
 /// A reach that is not known matters unless the tree is pulled, dug or left alone either way.

@@ -98,6 +98,7 @@ impl<'a> Scene<'a> {
                 self.question.whole_clone
             },
             name_known: self.lifted.species_suits,
+            name_against: false,
             ignore_beetles: false,
         }
     }
@@ -109,6 +110,11 @@ impl<'a> Scene<'a> {
             reach::Outcome::NotChecked => reach::Outcome::Inside,
             outcome => outcome,
         }
+    }
+
+    /// The nine methods of a case.
+    pub fn judge(&self, case: &Case<'_>) -> Vec<MethodLine> {
+        method::judge(self.reference.method_rules, case)
     }
 
     /// The nine methods of a stem on a day.

@@ -164,12 +164,10 @@ fn speaks(id: &'static str, case: &Case<'_>) -> bool {
         "PL1" => reach.outcome == Outcome::Line,
         "PL2" => reach.targets.iter().any(|t| t.kind == TargetKind::Line),
         "PL4" => open(Method::PullOrDig) && !case.stopped,
-        "ED1" => {
-            matches!(
-                case.headline,
-                Method::Fell | Method::SawRing | Method::CutStump | Method::RepeatCutting
-            ) || open(Method::Fell)
-        }
+        "ED1" => matches!(
+            case.headline,
+            Method::Fell | Method::SawRing | Method::CutStump | Method::RepeatCutting
+        ),
         "ED2" => open(Method::BarkRing) || open(Method::Frill),
         "ED4" => true,
         "TX7" => has(Trait::Dust),

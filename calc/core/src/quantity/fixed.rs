@@ -6,7 +6,7 @@
 pub fn fixed(value: f64, places: u32) -> String {
     let scale = 10_u64.pow(places.min(6));
     let scaled = libm::fabs(value) * scale as f64;
-    if !(scaled < 9.0e15) {
+    if scaled.is_nan() || scaled >= 9.0e15 {
         return String::from("-");
     }
     let units = libm::floor(scaled + 0.5) as u64;

@@ -107,9 +107,11 @@ pub fn at(stations: &[Station], site: Site, c: &Constants) -> Result<PointClimat
     let mut near = [(f64::INFINITY, 0_usize); NEIGHBOURS];
     for (i, s) in stations.iter().enumerate() {
         let d = distance_km(site.lat, site.lon, f64::from(s.lat), f64::from(s.lon));
-        if d < near[NEIGHBOURS - 1].0 {
-            near[NEIGHBOURS - 1] = (d, i);
-            near.sort_by(|a, b| a.0.total_cmp(&b.0));
+        // Kept in order by insertion; a place as far as an earlier one stands behind it.
+        let at = near.iter().position(|n| d < n.0).unwrap_or(NEIGHBOURS);
+        if at < NEIGHBOURS {
+            near.copy_within(at..NEIGHBOURS - 1, at + 1);
+            near[at] = (d, i);
         }
     }
     let near = &near[..stations.len().min(NEIGHBOURS)];

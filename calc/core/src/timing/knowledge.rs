@@ -16,14 +16,27 @@ use super::{Ask, Flag, Where, WoodClass, shift};
 /// What could not be used, and why an answer is less sure, stands in [`Season::flags`].
 #[must_use]
 pub fn season<'c>(ask: &Ask<'_>, c: &'c Constants) -> Season<'c> {
-    let mut flags = Vec::new();
+    let mut flags = Flags(Vec::new());
     let kind = kind(ask, c, &mut flags);
-    flags.sort_unstable();
-    flags.dedup();
-    Season { c, kind, flags }
+    Season {
+        c,
+        kind,
+        flags: flags.0,
+    }
 }
 
-fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Vec<Flag>) -> Kind {
+/// Flags in order, each once.
+struct Flags(Vec<Flag>);
+
+impl Flags {
+    fn add(&mut self, flag: Flag) {
+        if let Err(at) = self.0.binary_search(&flag) {
+            self.0.insert(at, flag);
+        }
+    }
+}
+
+fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Flags) -> Kind {
     let Some(wood) = ask.tree.wood else {
         return Kind::NotTimed;
     };
@@ -33,7 +46,7 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Vec<Flag>) -> Kind {
         Where::Hemisphere(h) => (None, None, h),
     };
     let Some(class) = Dated::of(wood) else {
-        flags.push(if wood == WoodClass::Unknown {
+        flags.add(if wood == WoodClass::Unknown {
             Flag::UnknownWood
         } else {
             Flag::EvergreenBroadleaf
@@ -57,19 +70,19 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Vec<Flag>) -> Kind {
     };
     if class == Dated::Conifer && climate.is_some_and(|p| p.coldest_month() >= c.conifer_open_mean)
     {
-        flags.push(Flag::NoOpeningDate);
+        flags.add(Flag::NoOpeningDate);
         return Kind::AnyGrowingMonth { hemisphere };
     }
     let conifer_opens = match (class, climate) {
         (Dated::Conifer, Some(p)) => match conifer_opening(p, c) {
             Some(day) => day,
             None => {
-                flags.push(Flag::TooCold);
+                flags.add(Flag::TooCold);
                 return bare;
             }
         },
         (Dated::Conifer, None) => {
-            flags.push(if ask.observed.is_some() {
+            flags.add(if ask.observed.is_some() {
                 Flag::ConiferNeedsPlace
             } else {
                 placeless
@@ -107,7 +120,7 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Vec<Flag>) -> Kind {
     if let Some(b) = normal {
         early(b, hemisphere, c, flags);
         if ask.tree.f_is_estimate {
-            flags.push(Flag::EstimatedSum);
+            flags.add(Flag::EstimatedSum);
         }
     }
     let own = seen(ask, site, hemisphere, normal, c, flags)
@@ -120,9 +133,9 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Vec<Flag>) -> Kind {
         }
         (None, None) => {
             match (climate, ask.tree.f_sum) {
-                (_, None) => flags.push(Flag::UnknownWood),
-                (Some(_), Some(_)) => flags.push(Flag::TooCold),
-                (None, Some(_)) => flags.push(placeless),
+                (_, None) => flags.add(Flag::UnknownWood),
+                (Some(_), Some(_)) => flags.add(Flag::TooCold),
+                (None, Some(_)) => flags.add(placeless),
             }
             return bare;
         }
@@ -133,21 +146,21 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Vec<Flag>) -> Kind {
     }
 }
 
-fn place_flags(p: &PointClimate, c: &Constants, flags: &mut Vec<Flag>) {
+fn place_flags(p: &PointClimate, c: &Constants, flags: &mut Flags) {
     if p.elev_assumed {
-        flags.push(Flag::ElevationAssumed);
+        flags.add(Flag::ElevationAssumed);
     }
     if p.coldest_month() > c.mild_month {
-        flags.push(Flag::MildWinter);
+        flags.add(Flag::MildWinter);
     }
     if p.site.lat.abs() < c.low_latitude {
-        flags.push(Flag::LowLatitude);
+        flags.add(Flag::LowLatitude);
     }
 }
 
-fn early(b: f64, hemisphere: Hemisphere, c: &Constants, flags: &mut Vec<Flag>) {
+fn early(b: f64, hemisphere: Hemisphere, c: &Constants, flags: &mut Flags) {
     if b - half(hemisphere, c) < c.early_budbreak {
-        flags.push(Flag::EarlyBudbreak);
+        flags.add(Flag::EarlyBudbreak);
     }
 }
 
@@ -165,19 +178,19 @@ fn seen(
     hemisphere: Hemisphere,
     normal: Option<f64>,
     c: &Constants,
-    flags: &mut Vec<Flag>,
+    flags: &mut Flags,
 ) -> Option<(i32, f64, f64, Basis)> {
     let observed = ask.observed?;
     let year = season_year(observed.date, hemisphere);
     let mut b = from_observed(&observed, year, c);
     if !(c.observed_first..=c.observed_last).contains(&(b - half(hemisphere, c))) {
-        flags.push(Flag::ObservedOutOfSeason);
+        flags.add(Flag::ObservedOutOfSeason);
         return None;
     }
     let (sd, basis) = match (observed.elsewhere, site) {
         (None, _) => (c.sd_observed, Basis::ObservedHere),
         (Some(_), None) => {
-            flags.push(Flag::ObservedNeedsPlace);
+            flags.add(Flag::ObservedNeedsPlace);
             return None;
         }
         (Some(from), Some(to)) => match shift::carry(from, to, observed.rates, c) {
@@ -189,13 +202,13 @@ fn seen(
                 )
             }
             Err(flag) => {
-                flags.push(flag);
+                flags.add(flag);
                 return None;
             }
         },
     };
     if normal.is_some_and(|n| (n - b).abs() > c.observed_far) {
-        flags.push(Flag::ObservedFarFromClimate);
+        flags.add(Flag::ObservedFarFromClimate);
     }
     early(b, hemisphere, c, flags);
     Some((year, b, sd, basis))
@@ -208,24 +221,24 @@ fn own_spring(
     hemisphere: Hemisphere,
     ordinary_sd: f64,
     c: &Constants,
-    flags: &mut Vec<Flag>,
+    flags: &mut Flags,
 ) -> Option<(i32, f64, f64, Basis)> {
     let last = ask.spring.last()?;
     let f_sum = ask.tree.f_sum?;
     let Some(p) = climate else {
-        flags.push(Flag::SpringNeedsPlace);
+        flags.add(Flag::SpringNeedsPlace);
         return None;
     };
     let year = season_year(last.date, hemisphere);
     let Some(s) = from_spring(p, ask.spring, year, f_sum, c) else {
-        flags.push(Flag::SpringNotUsed);
+        flags.add(Flag::SpringNotUsed);
         return None;
     };
     if s.gap_days > 0 {
-        flags.push(Flag::SpringGaps);
+        flags.add(Flag::SpringGaps);
     }
     if s.warmer.abs() > c.spring_far {
-        flags.push(Flag::SpringFarFromClimate);
+        flags.add(Flag::SpringFarFromClimate);
     }
     early(s.day, hemisphere, c, flags);
     // What varies between years is known for the part of the sum that was measured (our own assumption).

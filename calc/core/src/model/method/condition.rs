@@ -35,6 +35,8 @@ pub struct Case<'a> {
     pub whole_clone: Option<bool>,
     /// Whether an unknown species is taken to be one that a ring suits.
     pub name_known: bool,
+    /// Whether an unknown species is taken to be one that a ring does not suit.
+    pub name_against: bool,
     /// Whether the beetles' months are left out, to see the ring apart from its months.
     pub ignore_beetles: bool,
 }
@@ -223,6 +225,8 @@ conditions! {
     /// Unknown species.
     Unknown = "unknown_species" => |c| c.question.species.unknown
         && c.question.species.group != Group::Monocot && !c.name_known,
+    /// Unknown species, taken to be one that a ring does not suit.
+    NameAgainst = "unknown_species_against" => |c| c.question.species.unknown && c.name_against,
     /// White oaks and hickories.
     Doubted = "ring_doubted" => |c| c.has(Trait::WhiteOak) || c.has(Trait::Hickory),
     /// Shrub with many or thin stems.

@@ -3,7 +3,7 @@
 use super::{Case, Level, Method, MethodLine, judge};
 use crate::quantity::MM_PER_IN;
 use crate::question::Goal;
-use crate::reference::MethodRule;
+use crate::reference::{Group, MethodRule};
 
 /// Ties for a standing dead tree of 6 in and over.
 pub const TIES_WILDLIFE: [Method; 9] = [
@@ -34,8 +34,12 @@ pub const TIES_ELSE: [Method; 9] = [
 /// The smallest dbh that offers more than feeding wood, inches: where the ties change.
 const HABITAT_IN: f64 = 6.0;
 
-/// The size limits of the table, inches of dbh or of the base.
-const LIMITS_IN: [f64; 8] = [0.5, 1.0, 2.0, 2.5, 3.0, 4.0, 6.0, 10.0];
+/// The size limits of the table, inches at breast height.
+const LIMITS_IN: [f64; 7] = [1.0, 2.0, 2.5, 3.0, 4.0, 6.0, 10.0];
+/// Those of the base, inches.
+const BASE_LIMITS_IN: [f64; 2] = [0.5, 2.5];
+/// Shrub limits up to here mean the base, inches.
+const SHRUB_IN: f64 = 4.0;
 /// How near a limit both sides are named.
 const NEAR: f64 = 0.15;
 
@@ -66,9 +70,18 @@ pub fn near_limit(
     head: Method,
 ) -> Option<(f64, Method)> {
     let inches = case.dbh_mm / MM_PER_IN;
+    let shrub = case.question.species.group == Group::Shrub;
+    let at_base = |limit: f64| limit / case.base_over_dbh;
     let mut limits: Vec<f64> = LIMITS_IN
         .iter()
-        .flat_map(|limit| [*limit, limit / case.base_over_dbh])
+        .map(|limit| {
+            if shrub && *limit <= SHRUB_IN {
+                at_base(*limit)
+            } else {
+                *limit
+            }
+        })
+        .chain(BASE_LIMITS_IN.iter().map(|limit| at_base(*limit)))
         .filter(|limit| libm::fabs(inches - limit) <= limit * NEAR)
         .collect();
     limits.sort_by(|a, b| libm::fabs(a - inches).total_cmp(&libm::fabs(b - inches)));
