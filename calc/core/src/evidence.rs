@@ -4,6 +4,7 @@ use serde::Serialize;
 
 /// How well a value is known. The order is from best to least.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Grade {
     /// Measured by the person who asks.
@@ -47,6 +48,7 @@ impl Grade {
 
 /// One place in one source. Our own assumptions cite `own`, facts of the trade `practice`.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Cite {
     /// Id of the source; a line of the sources table.
     pub source: &'static str,
@@ -90,6 +92,7 @@ impl Cite {
 
 /// A value with its range and its reasons. Models return these; nothing else makes a figure.
 #[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Finding<T> {
     /// The likely value.
     pub value: T,

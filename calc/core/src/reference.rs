@@ -45,6 +45,7 @@ impl Reference {
 
 /// A source: who and when. The whole entry stands on the sources page.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Source {
     /// Its id.
     pub id: &'static str,
@@ -54,6 +55,7 @@ pub struct Source {
 
 /// Growth form, as the response table groups species.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Group {
     /// A broadleaved tree.
@@ -68,6 +70,7 @@ pub enum Group {
 
 /// How strongly it sprouts from the base or suckers from the roots.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Vigor {
     /// It does not.
@@ -82,6 +85,7 @@ pub enum Vigor {
 
 /// Whether a ring alone suits the species.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Suitability {
     /// No or few sprouts, or guidance is positive.
@@ -100,6 +104,7 @@ pub enum Suitability {
 
 /// How far a bark estimate can be trusted.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Confidence {
     /// The species' own value, near an independent one.
@@ -112,6 +117,7 @@ pub enum Confidence {
 
 /// How long the standing dead wood lasts.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Durability {
     /// Longest.
@@ -195,6 +201,7 @@ macro_rules! traits {
     ($($(#[$doc:meta])* $name:ident = $word:literal),+ $(,)?) => {
         /// A mark of a species that rules ask for; content/rules/species_traits.csv gives each with its source.
         #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+        #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
         #[serde(rename_all = "snake_case")]
         pub enum Trait { $($(#[$doc])* $name),+ }
 
@@ -303,6 +310,7 @@ pub type CrownRow = HeightRow;
 
 /// Probability of sprouting after cutting, at 4, 8, 12 and 20 in dbh.
 #[derive(Clone, Copy, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct SproutRow {
     /// Variant of the growth model.
     pub variant: &'static str,
@@ -312,6 +320,7 @@ pub struct SproutRow {
 
 /// A look-alike.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct LookAlike {
     /// Its scientific name.
     pub scientific: &'static str,
@@ -323,6 +332,7 @@ pub struct LookAlike {
 
 /// A count of deaths after girdling, as printed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct DeathRow {
     /// How many trees.
     pub n: &'static str,
@@ -355,6 +365,7 @@ pub struct MethodRule {
 
 /// When a caution speaks.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum When {
     /// It stops the work.
@@ -388,6 +399,7 @@ pub struct Caution {
 
 /// Low, likely, high shares in percent; likely may be unknown.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Share {
     /// Low end.
     pub low: f64,
@@ -416,6 +428,7 @@ pub struct OutlookRow {
 
 /// Classes of the outlook table.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum OutlookClass {
     /// Suitable conifers.
@@ -438,6 +451,7 @@ pub enum OutlookClass {
 
 /// Size classes of the outlook table.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum SizeClass {
     /// Any size.

@@ -19,6 +19,7 @@ use serde::Serialize;
 
 /// The five outcomes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Outcome {
     /// Ring it.
@@ -35,6 +36,7 @@ pub enum Outcome {
 
 /// An answer.
 #[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Answer {
     /// Version of these names: 1.
     pub version: u32,
@@ -62,9 +64,19 @@ pub struct Answer {
     pub timing: TimingAnswer,
     /// The day asked about; none for the whole year.
     #[serde(serialize_with = "super::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
     pub asked_day: Option<NaiveDate>,
     /// The day that the answer is for.
     #[serde(serialize_with = "super::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
     pub advised_day: Option<NaiveDate>,
     /// The bark on the day asked about.
     pub asked_verdict: Option<Verdict>,
@@ -101,6 +113,7 @@ pub struct Answer {
 
 /// The species as understood.
 #[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct SpeciesLine {
     /// Common name.
     pub name: &'static str,
@@ -120,6 +133,7 @@ pub struct SpeciesLine {
 
 /// One stem.
 #[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct StemAnswer {
     /// Diameter at breast height, mm.
     pub dbh_mm: f64,
@@ -146,6 +160,7 @@ pub type ReachAnswer = Reach;
 
 /// Timing.
 #[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct TimingAnswer {
     /// The bark on the advised day.
     pub verdict: Verdict,
@@ -153,18 +168,43 @@ pub struct TimingAnswer {
     pub probability: Option<f64>,
     /// Budbreak, half of the buds open.
     #[serde(serialize_with = "super::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
     pub budbreak: Option<NaiveDate>,
     /// The window opens.
     #[serde(serialize_with = "super::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
     pub opens: Option<NaiveDate>,
     /// First of the best days.
     #[serde(serialize_with = "super::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
     pub best_from: Option<NaiveDate>,
     /// Last of the best days.
     #[serde(serialize_with = "super::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
     pub best_to: Option<NaiveDate>,
     /// The window closes.
     #[serde(serialize_with = "super::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
     pub closes: Option<NaiveDate>,
     /// Spread of the opening, days (one standard deviation).
     pub sd_open: Option<f64>,
@@ -172,15 +212,35 @@ pub struct TimingAnswer {
     pub sd_close: Option<f64>,
     /// First day of the next good stretch from the asked day on, outside the months that rule a ring out.
     #[serde(serialize_with = "super::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
     pub next_good: Option<NaiveDate>,
     /// Its last day.
     #[serde(serialize_with = "super::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
     pub next_good_to: Option<NaiveDate>,
     /// First and last day of the stretch after it.
     #[serde(serialize_with = "super::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
     pub after_next: Option<NaiveDate>,
     /// The last day of that one.
     #[serde(serialize_with = "super::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
     pub after_next_to: Option<NaiveDate>,
     /// What the dates rest on.
     pub basis: Option<Basis>,
@@ -194,12 +254,15 @@ pub struct TimingAnswer {
 
 /// A run of days on the year tape.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct TapeSpan {
     /// First day.
     #[serde(serialize_with = "super::day")]
+    #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
     pub from: NaiveDate,
     /// Last day.
     #[serde(serialize_with = "super::day")]
+    #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
     pub to: NaiveDate,
     /// How it is drawn.
     pub fill: Fill,
@@ -207,6 +270,7 @@ pub struct TapeSpan {
 
 /// Months that law or biology names.
 #[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Rules {
     /// What they are about.
     pub topic: Topic,
@@ -230,6 +294,7 @@ pub struct Rules {
 
 /// Minutes.
 #[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct EffortAnswer {
     /// P10, minutes.
     pub low_min: f64,
@@ -253,6 +318,7 @@ pub struct EffortAnswer {
 
 /// What would settle a question that can't be answered yet.
 #[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct If {
     /// The open conditions by name, joined with `+`.
     pub condition: String,
@@ -264,6 +330,7 @@ pub struct If {
 
 /// A condition that is open.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case", tag = "name")]
 pub enum Conditional {
     /// Nothing that counts stands within this distance.
@@ -300,6 +367,7 @@ impl Conditional {
 
 /// Something that stands beside the headline.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Also {
     /// What it is.
     pub kind: AlsoKind,
@@ -311,11 +379,17 @@ pub struct Also {
     pub by_professional: bool,
     /// The day, where it is for another day.
     #[serde(serialize_with = "super::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
     pub day: Option<NaiveDate>,
 }
 
 /// Kinds of such lines.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum AlsoKind {
     /// The best method if the condition does not hold.
@@ -334,6 +408,7 @@ pub enum AlsoKind {
 
 /// Both sides of a size limit.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Near {
     /// The limit, mm of dbh.
     pub limit_mm: f64,
@@ -343,6 +418,7 @@ pub struct Near {
 
 /// A single change of the question that flips the answer, found by asking again.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Change {
     /// What changes.
     #[serde(flatten)]
@@ -355,12 +431,14 @@ pub struct Change {
 
 /// What changes.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case", tag = "field")]
 pub enum Changed {
     /// Another day.
     Date {
         /// The day.
         #[serde(serialize_with = "super::day")]
+        #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
         to: NaiveDate,
     },
     /// All that stands near is at least so far, or as near.
@@ -392,6 +470,7 @@ pub enum Changed {
 
 /// A field that was not given.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Assumed {
     /// The field.
     pub field: &'static str,
@@ -403,6 +482,7 @@ pub struct Assumed {
 
 /// A source that something rests on.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct SourceLine {
     /// Its id: a line of the sources page.
     pub id: &'static str,

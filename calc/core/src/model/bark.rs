@@ -10,6 +10,7 @@ pub const SPREAD: (f64, f64) = (0.66, 1.45);
 
 /// Bark of one stem.
 #[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Bark {
     /// Thickness, one side, millimetres.
     pub mm: f64,

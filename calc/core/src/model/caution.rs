@@ -10,6 +10,7 @@ use serde::Serialize;
 
 /// A caution that speaks.
 #[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct CautionLine {
     /// Its id.
     pub id: &'static str,

@@ -12,6 +12,7 @@ use serde::Serialize;
 
 /// Low, likely and high of a term.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Three {
     /// P10.
     pub low: f64,
@@ -72,6 +73,7 @@ pub struct Work {
 
 /// Minutes for the tree.
 #[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Effort {
     /// P10, minutes.
     pub low_min: f64,
@@ -93,6 +95,7 @@ pub struct Effort {
 
 /// Likely minutes by task.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Tasks {
     /// Finding a stand, tools, looking up.
     pub fixed: f64,

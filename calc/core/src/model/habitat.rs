@@ -7,6 +7,7 @@ use serde::Serialize;
 
 /// Habitat of a snag.
 #[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Habitat {
     /// Under the smallest size for cavities: feeding wood only.
     pub feeding_wood_only: bool,
@@ -24,6 +25,7 @@ pub struct Habitat {
 
 /// An animal.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct User {
     /// Common name.
     pub name: &'static str,

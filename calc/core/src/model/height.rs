@@ -26,6 +26,7 @@ pub struct HeightConstants {
 
 /// Heights of one tree.
 #[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Height {
     /// The height shown, metres; none where nothing is known.
     pub shown_m: Option<f64>,

@@ -10,6 +10,7 @@ use serde::Serialize;
 
 /// Outlook of one stem.
 #[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Outlook {
     /// Class of the table.
     pub class: OutlookClass,
@@ -33,6 +34,7 @@ pub struct Outlook {
 
 /// Share dead by the end of one season.
 #[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct SeasonShare {
     /// 1, 2 or 3.
     pub season: u8,
@@ -44,6 +46,7 @@ pub struct SeasonShare {
 
 /// What a species' own row rests on.
 #[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct SpeciesRow {
     /// How many trees.
     pub n: &'static str,
@@ -55,6 +58,7 @@ pub struct SpeciesRow {
 
 /// A share at another time.
 #[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct LaterShare {
     /// When, as printed.
     pub when: &'static str,

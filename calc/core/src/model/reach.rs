@@ -39,6 +39,7 @@ pub struct ReachConstants {
 
 /// What the reach comes to. The order is from mild to severe; `NotChecked` stands outside it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Outcome {
     /// Nothing within two heights.
@@ -57,6 +58,7 @@ pub enum Outcome {
 
 /// Why an outcome holds.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Why {
     /// A line within reach.
@@ -89,6 +91,7 @@ pub enum Why {
 
 /// Judgement of one target.
 #[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Judged {
     /// Its place in the list as given; none for the line that only the question named.
     pub index: Option<usize>,
@@ -108,6 +111,7 @@ pub struct Judged {
 
 /// The reach of a tree.
 #[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Reach {
     /// The worst outcome.
     pub outcome: Outcome,

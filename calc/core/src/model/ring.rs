@@ -32,6 +32,7 @@ pub struct RingConstants {
 
 /// The two widths of a stem.
 #[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Ring {
     /// At least, mm.
     pub at_least_mm: f64,
@@ -47,6 +48,7 @@ pub struct Ring {
 
 /// Which of the widths won.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum WidthRule {
     /// The least width.

@@ -8,6 +8,7 @@ use serde::Serialize;
 
 /// What a visit is for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum VisitKind {
     /// Two to six weeks on: scrape, re-open bridges.
@@ -22,14 +23,17 @@ pub enum VisitKind {
 
 /// A visit.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Visit {
     /// What it is for.
     pub kind: VisitKind,
     /// First day.
     #[serde(serialize_with = "crate::answer::day")]
+    #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
     pub from: NaiveDate,
     /// Last day.
     #[serde(serialize_with = "crate::answer::day")]
+    #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
     pub to: NaiveDate,
     /// Season after the ring: 1, 2, 3, 4.
     pub season: u8,

@@ -5,6 +5,7 @@ use serde::Serialize;
 
 /// The range of a kind of quantity, in its own unit. It makes the check, the message and the form's bounds.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Range {
     /// Smallest value taken.
     pub low: f64,
@@ -24,6 +25,7 @@ macro_rules! kind {
     ($(#[$doc:meta])* $name:ident, $unit:literal, $get:ident, $low:expr, $high:expr) => {
         $(#[$doc])*
         #[derive(Clone, Copy, Debug, PartialEq, PartialOrd, Serialize)]
+        #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
         #[serde(transparent)]
         pub struct $name(f64);
 

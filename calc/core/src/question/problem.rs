@@ -16,6 +16,7 @@ pub struct Problem {
 
 /// What can be wrong.
 #[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Code {
     /// The field is needed.
@@ -85,6 +86,7 @@ pub enum Code {
 
 /// A range in the unit that the message shows.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Shown {
     /// The range, in that unit.
     pub range: Range,

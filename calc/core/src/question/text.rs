@@ -7,6 +7,7 @@ use serde::{Deserialize, Serialize, Serializer};
 
 /// What was typed in a field.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
+#[cfg_attr(feature = "schema", derive(ts_rs::TS), ts(type = "string | number"))]
 pub struct Text(pub String);
 
 impl Text {
@@ -66,5 +67,18 @@ impl<'de> Deserialize<'de> for Text {
             }
         }
         deserializer.deserialize_any(Any)
+    }
+}
+
+#[cfg(feature = "schema")]
+impl schemars::JsonSchema for Text {
+    fn schema_name() -> std::borrow::Cow<'static, str> {
+        "Text".into()
+    }
+    fn json_schema(_: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        schemars::json_schema!({
+            "description": "A value as typed, with or without a unit; a number is read as if it were typed.",
+            "type": ["string", "number"]
+        })
     }
 }

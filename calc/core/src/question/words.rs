@@ -6,6 +6,7 @@ macro_rules! words {
     ($(#[$doc:meta])* $name:ident { $($(#[$vdoc:meta])* $variant:ident = $word:literal),+ $(,)? }) => {
         $(#[$doc])*
         #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+        #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
         #[serde(rename_all = "snake_case")]
         pub enum $name { $($(#[$vdoc])* $variant),+ }
 
@@ -161,6 +162,7 @@ words!(
 
 /// What the work is for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Goal {
     /// A standing dead tree for wildlife.

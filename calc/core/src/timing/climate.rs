@@ -17,6 +17,7 @@ pub const MID_MONTH: [f64; 12] = [
 
 /// A point on the map.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Site {
     /// Degrees, north positive.
     pub lat: f64,

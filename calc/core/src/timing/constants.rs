@@ -7,6 +7,7 @@ macro_rules! constants {
         /// Every tunable number of the engine. Units, grades and sources stand in the table of the same names.
         /// Its `Debug` form is a valid struct literal, so a build script can compile the checked table in.
         #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+        #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
         pub struct Constants { $($(#[$meta])* pub $name: f64,)* }
 
         impl Constants {

@@ -44,6 +44,7 @@ use serde::{Deserialize, Serialize};
 /// How the wood is built, which decides when the bark lets go and binds again.
 /// `wood_class` of gdd_thresholds.csv gives it for every species that has a budbreak sum.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum WoodClass {
     /// Ring-porous: oaks, ashes, elms, black locust.
@@ -112,6 +113,7 @@ pub enum Where<'a> {
 
 /// What was seen of the leaves.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Stage {
     /// Half the buds are open: the day itself is the budbreak.
@@ -137,6 +139,7 @@ pub struct Observed {
 
 /// How long it has been dry.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum DrySpell {
     /// No dry spell.
@@ -150,6 +153,7 @@ pub enum DrySpell {
 
 /// How fast the tree grows.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Growth {
     /// Slow, or the tree is declining: the bark binds earlier. Counted once, however many reasons there are.
@@ -181,6 +185,7 @@ pub struct Ask<'a> {
 
 /// Why an answer is less sure than usual, or what was set aside. The page words them.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Flag {
     /// No climate and no usable observation: the hemisphere's envelope.

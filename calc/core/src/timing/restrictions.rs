@@ -11,6 +11,7 @@ use serde::Serialize;
 
 /// What the months are about.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Topic {
     /// Nesting birds; any tree.
@@ -51,6 +52,7 @@ impl Topic {
 
 /// How much of a region a row speaks for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Scope {
     /// The whole of each region in `codes`: the default is not needed there.
@@ -79,6 +81,7 @@ impl Scope {
 
 /// One row: months, who says so, how binding it is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Restriction {
     /// Where, in the source's words.
     pub jurisdiction: &'static str,
@@ -104,6 +107,7 @@ pub struct Restriction {
 
 /// Where a disease or pest is known at all. Our own memory, on the cautious side.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct DiseaseRegion {
     /// Which.
     pub topic: Topic,
@@ -115,6 +119,7 @@ pub struct DiseaseRegion {
 
 /// A row that applies to a region.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Applied {
     /// The row.
     pub restriction: &'static Restriction,
@@ -124,6 +129,7 @@ pub struct Applied {
 
 /// What is known of oak wilt where the tree stands.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case", tag = "kind", content = "row")]
 pub enum OakWilt {
     /// The state's own months.
@@ -136,6 +142,7 @@ pub enum OakWilt {
 
 /// Whether a pest is taken to be where the tree stands.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Presence {
     /// Taken as present.

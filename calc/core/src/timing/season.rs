@@ -10,6 +10,7 @@ use serde::Serialize;
 
 /// What the dates of a season rest on.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case", tag = "kind")]
 pub enum Basis {
     /// Leaf-out seen at the tree this season.

@@ -8,6 +8,7 @@ use serde::{Deserialize, Serialize};
 
 /// Whose rates carry the date.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Rates {
     /// Fitted to budbursts of eastern North America: 3.49 d/° of latitude, 0.51 d/° of longitude, 1.80 d/100 m.

@@ -19,6 +19,7 @@ pub struct Daily {
 
 /// The scale of the numbers in a table.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Scale {
     /// °C.
@@ -29,6 +30,7 @@ pub enum Scale {
 
 /// What is wrong with one line; the line is not used.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Trouble {
     /// There are fewer than three cells.
@@ -47,6 +49,7 @@ pub enum Trouble {
 
 /// A line that was not used.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct BadLine {
     /// Line of the text, from 1.
     pub line: usize,
@@ -56,6 +59,7 @@ pub struct BadLine {
 
 /// What is doubtful about the table as a whole, to be said before anything is made of it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Doubt {
     /// No line could be used.

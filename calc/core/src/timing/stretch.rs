@@ -3,7 +3,7 @@
 use super::envelope;
 use super::season::Season;
 use super::verdict::{Fill, Verdict};
-use chrono::NaiveDate;
+use chrono::{Days, NaiveDate};
 
 /// How far ahead a day is looked for: two years hold a whole season from any day on.
 const HORIZON_DAYS: usize = 730;
@@ -81,8 +81,8 @@ impl Season<'_> {
     }
 
     /// The first best day from `from` on (counted) that is not forbidden, within a year; else the day of the highest
-    /// probability ≥ 0.4 (the envelope: the first day inside it) within a year; None where every such day is
-    /// forbidden, and for palms.
+    /// probability ≥ 0.4 (the envelope, which has one for all its days: the day nearest to its best months) within a
+    /// year; None where every such day is forbidden, and for palms.
     #[must_use]
     pub fn best_day(
         &self,
@@ -97,14 +97,26 @@ impl Season<'_> {
         if let Some(day) = allowed().find(|&d| self.is_best(d)) {
             return Some(day);
         }
-        let mut top: Option<(f64, NaiveDate)> = None;
+        let mut top: Option<(f64, u64, NaiveDate)> = None;
         for day in allowed() {
             let p = self.p_for_rules(day);
-            if top.is_none_or(|(q, _)| p > q) {
-                top = Some((p, day));
+            let apart = self.days_from_best(day);
+            if top.is_none_or(|(q, least, _)| p > q || (p == q && apart < least)) {
+                top = Some((p, apart, day));
             }
         }
-        top.map(|(_, day)| day)
+        top.map(|(_, _, day)| day)
+    }
+
+    /// Days to the nearest best day before or after; half a year where there is none.
+    fn days_from_best(&self, day: NaiveDate) -> u64 {
+        (0..183)
+            .find(|&apart| {
+                let by = Days::new(apart);
+                let sides = [day.checked_add_days(by), day.checked_sub_days(by)];
+                sides.into_iter().flatten().any(|other| self.is_best(other))
+            })
+            .unwrap_or(183)
     }
 
     /// The next stretches from `from` on (counted) outside the forbidden days, at most `most`, in the order of time.

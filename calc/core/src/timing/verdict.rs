@@ -5,6 +5,7 @@ use serde::{Deserialize, Serialize};
 
 /// The one word for a day.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Verdict {
     /// Before the season: the bark does not slip.
@@ -29,6 +30,7 @@ pub enum Verdict {
 
 /// How a day is drawn on the year tape.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Fill {
     /// Good days.
@@ -41,6 +43,7 @@ pub enum Fill {
 
 /// The column of a list of trees.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Level {
     /// Best days.
@@ -53,6 +56,7 @@ pub enum Level {
 
 /// A probability as people read it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum YearsInTen {
     /// Under 0.05.

@@ -12,6 +12,7 @@ use serde::Serialize;
 
 /// The nine methods, in the order of the table.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Method {
     /// A ring of bark off.
@@ -66,6 +67,7 @@ impl Method {
 
 /// How a method stands, from best to worst.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Level {
     /// Recommended.
@@ -118,6 +120,7 @@ impl Cell {
 
 /// Why a method stands where it does: a row of the table that touched it.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Reason {
     /// The row.
     pub rule: &'static str,
@@ -131,6 +134,7 @@ pub struct Reason {
 
 /// How one method stands for one stem.
 #[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct MethodLine {
     /// The method.
     pub method: Method,
