@@ -174,3 +174,33 @@ fn a_broken_new_version_leaves_the_old_one_serving_and_no_cache_behind() {
         browser.until("the notice for the old version", SAVED).await
     });
 }
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn a_site_built_without_offline_removes_what_an_earlier_one_kept() {
+    let folder = copy("off");
+    let mut server = Server::of(&folder, 0);
+    in_browser(async move |browser| {
+        open_and_save(&browser, &server).await?;
+        let port = server.port();
+        server.stop();
+        let off = crate::site::built_without_offline();
+        std::fs::copy(off.join("sw.js"), folder.join("sw.js"))?;
+        let server = Server::of(&folder, port);
+        browser.open(&server.address).await?;
+        let gone = "(await caches.keys()).length === 0 && (await navigator.serviceWorker.getRegistrations()).length === 0";
+        let wait = format!(
+            "(async () => {{ for (let i = 0; i < 100; i++) {{ if ({gone}) return true; await new Promise((r) => setTimeout(r, 100)); }} return false; }})().then(done);"
+        );
+        assert_eq!(browser.run_until_done(&wait).await?, true);
+        browser.client.refresh().await?;
+        browser.until_ready().await?;
+        assert_eq!(
+            browser
+                .run("return document.getElementById('saved').textContent;")
+                .await?,
+            ""
+        );
+        Ok(())
+    });
+}

@@ -50,6 +50,29 @@ pub fn built() -> &'static Path {
     })
 }
 
+/// The folder with the site built to keep nothing on the device.
+pub fn built_without_offline() -> PathBuf {
+    let folder = scratch().join("site-without-offline");
+    run(Command::new(program())
+        .args(["build", "--quiet", "--no-offline", "--out"])
+        .arg(&folder));
+    folder
+}
+
+/// What `answer` prints for a question.
+pub fn answer_on_the_command_line(question: &str) -> String {
+    let file = scratch().join(format!("question-{}.json", std::process::id()));
+    std::fs::write(&file, question).expect("the target folder can be written");
+    let output = Command::new(program())
+        .arg("answer")
+        .arg(&file)
+        .output()
+        .expect("the program can be started");
+    let text = String::from_utf8(output.stdout).expect("it prints UTF-8");
+    assert!(output.status.success(), "{question}: {text}");
+    text
+}
+
 /// A folder of this test's own, empty.
 pub fn folder(test: &str) -> PathBuf {
     let folder = scratch().join("folders").join(test);

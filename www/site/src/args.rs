@@ -18,6 +18,7 @@ Options
   --port N        serve: the port on 127.0.0.1; nothing outside this machine can reach it
   --base /PATH/   serve, build: the path the site will live under; / unless said
   --quiet         serve, build: print only the address or the folder
+  --no-offline    build: a site that keeps nothing on the device, and removes what an earlier one kept
   --text          answer: words for people instead of JSON
 
 Exit codes: 0 done; 1 failed, and the message says what to do; 2 the command line or the question was not understood.
@@ -59,6 +60,8 @@ pub struct Build {
     pub out: PathBuf,
     /// The path the site lives under; begins and ends with a slash.
     pub base: String,
+    /// Whether the site keeps itself on the device.
+    pub offline: bool,
     /// Print the folder alone.
     pub quiet: bool,
 }
@@ -112,7 +115,7 @@ pub fn read(arguments: impl Iterator<Item = String>) -> Result<Command, String> 
     let name = name.unwrap_or_else(|| "serve".to_owned());
     let allowed: &[&str] = match name.as_str() {
         "serve" => &["port", "dir", "base", "quiet"],
-        "build" => &["out", "base", "quiet"],
+        "build" => &["out", "base", "no-offline", "quiet"],
         "answer" => &["text"],
         "help" => return Ok(Command::Help),
         other => {
@@ -128,7 +131,7 @@ pub fn read(arguments: impl Iterator<Item = String>) -> Result<Command, String> 
                 allowed.join(", --")
             ));
         }
-        if matches!(option.as_str(), "quiet" | "text") && value.is_some() {
+        if matches!(option.as_str(), "quiet" | "text" | "no-offline") && value.is_some() {
             return Err(format!(
                 "--{option} takes no value: leave out what follows the `=`."
             ));
@@ -169,6 +172,7 @@ pub fn read(arguments: impl Iterator<Item = String>) -> Result<Command, String> 
         return Ok(Command::Build(Build {
             out: PathBuf::from(out),
             base,
+            offline: !flag("no-offline"),
             quiet: flag("quiet"),
         }));
     }

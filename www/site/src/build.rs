@@ -1,7 +1,7 @@
 //! Makes the whole site in memory, and writes it into a folder.
 
 use crate::assets::{Assets, File, digest, script};
-use crate::{args, pages, tree, wasm};
+use crate::{args, pages, schema, tree, wasm};
 use anyhow::{Context, Result, bail};
 use std::collections::BTreeSet;
 use std::path::Path;
@@ -20,7 +20,12 @@ pub fn run(options: &args::Build) -> Result<()> {
     let say = speaker(options.quiet);
     let out = std::path::absolute(&options.out)?;
     may_write(&out)?;
-    let files = site(&root, &options.base, options.quiet, &say)?;
+    let mut files = site(&root, &options.base, options.quiet, &say)?;
+    if !options.offline {
+        let off = read(&root.join("www/pages/js/sw-off.js"))?;
+        files.retain(|file| file.path != "sw.js");
+        files.push(File::named("sw.js", off));
+    }
     write(&out, &files)?;
     say(&format!(
         "{} files for {} are in:",
@@ -80,7 +85,9 @@ pub fn site(root: &Path, base: &str, quiet: bool, say: &dyn Fn(&str)) -> Result<
         let text = script(&scripts.join(file), &[(literal, &element)])?;
         files.push(File::named(&format!("v1/{file}"), text));
     }
-    files.push(File::named("v1/slipbark.d.ts", module.types));
+    files.push(File::named("v1/slipbark.d.ts", schema::typescript()?));
+    files.push(File::named("v1/question.schema.json", schema::question()?));
+    files.push(File::named("v1/answer.schema.json", schema::answer()?));
     let manifest = std::fs::read_to_string(root.join("www/pages/manifest.json"))
         .context("www/pages/manifest.json could not be read")?;
     let values = std::collections::BTreeMap::from([

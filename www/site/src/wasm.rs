@@ -13,8 +13,6 @@ const TARGET: &str = "wasm32-unknown-unknown";
 pub struct Module {
     /// The JavaScript side, an ES module.
     pub js: String,
-    /// Its TypeScript types.
-    pub types: String,
     /// The WebAssembly.
     pub wasm: Vec<u8>,
 }
@@ -56,7 +54,7 @@ pub fn module(root: &Path, target: &Path, quiet: bool, say: &dyn Fn(&str)) -> Re
     let mut output = Bindgen::new()
         .input_path(&compiled)
         .web(true)?
-        .typescript(true)
+        .typescript(false)
         .remove_name_section(true)
         .remove_producers_section(true)
         .omit_default_module_path(true)
@@ -64,7 +62,6 @@ pub fn module(root: &Path, target: &Path, quiet: bool, say: &dyn Fn(&str)) -> Re
         .with_context(|| format!("{} could not be bound", compiled.display()))?;
     Ok(Module {
         js: output.js().to_owned(),
-        types: output.ts().unwrap_or_default().to_owned(),
         wasm: output.wasm_mut().emit_wasm(),
     })
 }

@@ -40,6 +40,11 @@ pub struct ReachConstants {
 /// What the reach comes to. The order is from mild to severe; `NotChecked` stands outside it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+#[cfg_attr(
+    feature = "schema",
+    schemars(rename = "ReachOutcome"),
+    ts(rename = "ReachOutcome")
+)]
 #[serde(rename_all = "snake_case")]
 pub enum Outcome {
     /// Nothing within two heights.

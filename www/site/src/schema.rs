@@ -1,0 +1,138 @@
+//! The interface's types for other people's tools: JSON schemas and TypeScript,
+//! both generated from the types that read and write it.
+
+use anyhow::{Result, bail};
+use calc::answer::Answer;
+use calc::question::Typed;
+use std::any::TypeId;
+use std::collections::{BTreeMap, BTreeSet};
+use ts_rs::{TS, TypeVisitor};
+
+/// The JSON schema of a question.
+///
+/// # Errors
+/// When it can't be written as JSON.
+pub fn question() -> Result<String> {
+    Ok(serde_json::to_string_pretty(&schemars::schema_for!(Typed))?)
+}
+
+/// The JSON schema of an answer.
+///
+/// # Errors
+/// When it can't be written as JSON.
+pub fn answer() -> Result<String> {
+    Ok(serde_json::to_string_pretty(&schemars::schema_for!(
+        Answer
+    ))?)
+}
+
+/// Collects the declarations of a type and of all that it is made of.
+#[derive(Default)]
+struct Declarations {
+    seen: BTreeSet<TypeId>,
+    found: BTreeMap<String, BTreeSet<String>>,
+}
+
+impl TypeVisitor for Declarations {
+    fn visit<T: TS + 'static + ?Sized>(&mut self) {
+        if !self.seen.insert(TypeId::of::<T>()) {
+            return;
+        }
+        // Numbers, texts and lists have no declaration of their own.
+        if T::output_path().is_some() {
+            self.found.entry(T::ident()).or_default().insert(T::decl());
+        }
+        T::visit_dependencies(self);
+        T::visit_generics(self);
+    }
+}
+
+/// TypeScript types of what `v1/slipbark.js` exports.
+///
+/// # Errors
+/// When two types share a name, which TypeScript would merge.
+pub fn typescript() -> Result<String> {
+    let mut question = Declarations::default();
+    question.visit::<Typed>();
+    let mut answer = Declarations::default();
+    answer.visit::<Answer>();
+    let mut out =
+        String::from("// Generated from the types that read questions and write answers.\n");
+    for (name, declared) in &question.found {
+        let Some(declared) = one(declared) else {
+            bail!("two types of the question are called {name}");
+        };
+        // What was not typed may be left out: version, species, a stem and a day are missed
+        // as problems of the question, not by its type.
+        out.push_str(&format!("export {}\n", optional(declared)));
+    }
+    for (name, declared) in &answer.found {
+        let Some(declared) = one(declared) else {
+            bail!("two types of the answer are called {name}");
+        };
+        if !question.found.contains_key(name) {
+            out.push_str(&format!("export {declared}\n"));
+        }
+    }
+    out.push_str(
+        "export type Question = Typed;\n\
+         export type Problem = { field: string, code: string, message: string, };\n\
+         export type Problems = { problems: Array<Problem>, };\n\
+         /** Answers a question, or gives every problem of a bad one. It never throws. */\n\
+         export function answer(question: Question): Answer | Problems;\n\
+         /** The version of the calculator. */\n\
+         export function version(): string;\n",
+    );
+    Ok(out)
+}
+
+fn one(declared: &BTreeSet<String>) -> Option<&String> {
+    declared.first().filter(|_| declared.len() == 1)
+}
+
+/// A declaration with a question mark after each key of its object. Each key
+/// stands at the beginning of a line; between them stand comments.
+fn optional(declared: &str) -> String {
+    let lines = declared.lines().map(|line| match line.split_once(": ") {
+        Some((key, kind)) if key.chars().all(|c| c.is_ascii_alphanumeric() || c == '_') => {
+            format!("{key}?: {kind}")
+        }
+        _ => line.trim_end().to_owned(),
+    });
+    lines.collect::<Vec<_>>().join("\n")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_key_of_a_question_is_in_its_schema_and_its_types() {
+        let typed = serde_json::to_value(Typed::default()).unwrap();
+        let schema: serde_json::Value = serde_json::from_str(&question().unwrap()).unwrap();
+        let types = typescript().unwrap();
+        for name in typed.as_object().unwrap().keys() {
+            assert!(
+                schema["properties"].get(name).is_some(),
+                "{name} is not in the schema"
+            );
+            assert!(
+                types.contains(&format!("{name}?: ")),
+                "{name} is not in the types"
+            );
+        }
+        assert_eq!(
+            schema["additionalProperties"], false,
+            "an unknown key is a problem"
+        );
+        assert!(types.contains("export type Answer = "), "{types}");
+    }
+
+    #[test]
+    fn the_schema_of_an_answer_names_its_parts() {
+        let schema: serde_json::Value = serde_json::from_str(&answer().unwrap()).unwrap();
+        for name in ["outcome", "stems", "if", "sources"] {
+            assert!(schema["properties"].get(name).is_some(), "{name}");
+        }
+    }
+}
