@@ -1,7 +1,7 @@
 //! What would change the answer: the nearest single change of each kind, found by asking the models again.
 
+use super::compose;
 use super::types::{Answer, Change, Changed, Outcome};
-use super::{compose, open::Lifted};
 use crate::model::season::Local;
 use crate::quantity::{Dbh, M_PER_FT, MM_PER_IN, TargetDistance, TotalHeight};
 use crate::question::{Day, Herbicide, Question, TargetKind};
@@ -28,10 +28,10 @@ pub fn search(
     // Where an answer stops or waits for a fact, its headline is no advice: only the outcome counts.
     let advice = |outcome: Outcome| !matches!(outcome, Outcome::Professional | Outcome::CannotTell);
     let ask = |question: &Question| {
-        let then = compose::compose(reference, question, local, Lifted::default(), false);
-        let flips = then.outcome != answer.outcome
-            || (advice(then.outcome) && then.headline_method != answer.headline_method);
-        flips.then_some((then.outcome, then.headline_method))
+        let (outcome, headline) = compose::verdict(reference, question, local);
+        let flips =
+            outcome != answer.outcome || (advice(outcome) && headline != answer.headline_method);
+        flips.then_some((outcome, headline))
     };
     let mut found: Vec<Change> = [
         date(question, &ask),

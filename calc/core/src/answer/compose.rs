@@ -1,7 +1,7 @@
 //! Puts an answer together: reach first, then the methods, then the day, then everything that hangs on them.
 
 use super::open::{self, Lifted};
-use super::scene::{Scene, level};
+use super::scene::{Levels, Scene, level};
 use super::types::{
     Also, AlsoKind, Answer, Assumed, Conditional, EffortAnswer, If, Near, Outcome, Rules,
     SourceLine, SpeciesLine, StemAnswer, TapeSpan, TimingAnswer,
@@ -9,7 +9,7 @@ use super::types::{
 use crate::evidence::Cite;
 use crate::model::caution;
 use crate::model::effort::{self, Work};
-use crate::model::method::{self, Level, Method, MethodLine};
+use crate::model::method::{self, Level, Method};
 use crate::model::reach;
 use crate::model::season::Local;
 use crate::model::{bark, habitat, height, outlook, ring, season, visits};
@@ -32,6 +32,7 @@ struct Decision {
     open: Vec<Conditional>,
 }
 
+/// The whole answer; `nest` asks for the answer under the open conditions too.
 pub fn compose(
     reference: &'static Reference,
     question: &Question,
@@ -39,17 +40,7 @@ pub fn compose(
     lifted: Lifted,
     nest: bool,
 ) -> Answer {
-    let constants = reference.constants;
-    let mut height = height::judge(reference, question);
-    let known = !height.whole_table;
-    let judge = |m: f64| reach::judge(&constants.reach, question, m, known, height.smallest_m);
-    let reach = judge(height.hazard_m);
-    if known && !height.measured {
-        let (small, tall) = (height.smallest_m, height.tallest_m * constants.height.tall);
-        (height.measure_first, height.changes_at_m) = measure_first(&judge(small), &judge(tall));
-    }
-    let season = season::of(constants, question, local);
-    let scene = Scene::new(reference, question, reach, season, lifted);
+    let (scene, height) = settle(reference, question, local, lifted);
     let decision = decide(&scene);
     let mut answer = assemble(&scene, height, &decision);
     if nest && !decision.open.is_empty() {
@@ -62,6 +53,40 @@ pub fn compose(
         });
     }
     answer
+}
+
+/// Outcome and headline alone: what a search over changed questions asks for.
+pub fn verdict(
+    reference: &'static Reference,
+    question: &Question,
+    local: &Local,
+) -> (Outcome, Method) {
+    let (scene, _) = settle(reference, question, local, Lifted::default());
+    let decision = decide(&scene);
+    (decision.outcome, decision.headline)
+}
+
+/// What is settled before any day is looked at: height, reach, season.
+fn settle<'a>(
+    reference: &'static Reference,
+    question: &'a Question,
+    local: &Local,
+    lifted: Lifted,
+) -> (Scene<'a>, height::Height) {
+    let constants = reference.constants;
+    let mut height = height::judge(reference, question);
+    let known = !height.whole_table;
+    let judge = |m: f64| reach::judge(&constants.reach, question, m, known, height.smallest_m);
+    let reach = judge(height.hazard_m);
+    if known && !height.measured {
+        let (small, tall) = (height.smallest_m, height.tallest_m * constants.height.tall);
+        (height.measure_first, height.changes_at_m) = measure_first(&judge(small), &judge(tall));
+    }
+    let season = season::of(constants, question, local);
+    (
+        Scene::new(reference, question, reach, season, lifted),
+        height,
+    )
 }
 
 /// Whether the smallest and the tall height give different answers to "may it stand?", and where it changes.
@@ -117,7 +142,7 @@ fn decide(scene: &Scene<'_>) -> Decision {
         .filter(|_| scene.oak_open());
     decision.open = open::conditions(scene, asked, first_best.or(possible_best));
     if !decision.open.is_empty() {
-        let lines = scene.judge(&open::otherwise(scene, stem, asked, &decision.open));
+        let lines = scene.levels(&open::otherwise(scene, stem, asked, &decision.open));
         decision.outcome = Outcome::CannotTell;
         decision.headline = scene.head(&lines, stem);
         decision.by_professional = professional(&lines, decision.headline);
@@ -173,14 +198,14 @@ fn decide(scene: &Scene<'_>) -> Decision {
     decision
 }
 
-fn professional(lines: &[MethodLine], method: Method) -> bool {
+fn professional(lines: &Levels, method: Method) -> bool {
     lines
         .iter()
         .any(|line| line.method == method && line.by_professional)
 }
 
 /// A line, a stop, or inside with nothing left but felling.
-fn stopped(scene: &Scene<'_>, lines: &[MethodLine]) -> bool {
+fn stopped(scene: &Scene<'_>, lines: &Levels) -> bool {
     match scene.reach.outcome {
         reach::Outcome::Line | reach::Outcome::Professional => true,
         reach::Outcome::Inside => {
@@ -233,11 +258,7 @@ fn ring_later(
 }
 
 /// A recommended method that stands now and needs no herbicide, unless herbicide is allowed.
-fn now_instead(
-    scene: &Scene<'_>,
-    lines: &[MethodLine],
-    stem: &crate::question::Stem,
-) -> Option<Method> {
+fn now_instead(scene: &Scene<'_>, lines: &Levels, stem: &crate::question::Stem) -> Option<Method> {
     let allowed = herbicide_allowed(scene.question);
     let method = method::headline(lines, scene.question.goal, stem.dbh.mm(), |line| {
         line.level == Level::Recommended && (allowed || !line.method.needs_herbicide())
@@ -266,7 +287,7 @@ fn other_later(
         })
 }
 
-fn also(kind: AlsoKind, lines: &[MethodLine], method: Method, day: Option<NaiveDate>) -> Also {
+fn also(kind: AlsoKind, lines: &Levels, method: Method, day: Option<NaiveDate>) -> Also {
     Also {
         kind,
         method,
@@ -277,7 +298,7 @@ fn also(kind: AlsoKind, lines: &[MethodLine], method: Method, day: Option<NaiveD
 }
 
 /// Nothing was said of herbicide and the head needs it: the best method without stands beside it.
-fn without_herbicide(scene: &Scene<'_>, lines: &[MethodLine], headline: Method) -> Option<Also> {
+fn without_herbicide(scene: &Scene<'_>, lines: &Levels, headline: Method) -> Option<Also> {
     if scene.question.herbicide != Herbicide::NotSaid || !headline.needs_herbicide() {
         return None;
     }
@@ -289,7 +310,7 @@ fn without_herbicide(scene: &Scene<'_>, lines: &[MethodLine], headline: Method) 
 }
 
 /// Beside a ring that is only possible stands the next method.
-fn beside_ring(scene: &Scene<'_>, lines: &[MethodLine], decision: &mut Decision) {
+fn beside_ring(scene: &Scene<'_>, lines: &Levels, decision: &mut Decision) {
     if level(lines, Method::BarkRing) == Level::Recommended {
         return;
     }
@@ -302,7 +323,7 @@ fn beside_ring(scene: &Scene<'_>, lines: &[MethodLine], decision: &mut Decision)
 }
 
 /// Beside another method: what stands without herbicide, and how the ring stands.
-fn beside_other(scene: &Scene<'_>, lines: &[MethodLine], later: Later, decision: &mut Decision) {
+fn beside_other(scene: &Scene<'_>, lines: &Levels, later: Later, decision: &mut Decision) {
     let mut beside: Vec<Also> = Vec::new();
     beside.extend(without_herbicide(scene, lines, decision.headline));
     match later {
@@ -340,7 +361,7 @@ fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) -> A
     let case = open::otherwise(scene, stem, day, &decision.open);
     let methods = scene.judge(&case);
     let stems = stem_answers(scene, day, &decision.open);
-    let ring_open = !stops && level(&methods, Method::BarkRing) <= Level::Possible;
+    let ring_open = !stops && level(&scene.levels(&case), Method::BarkRing) <= Level::Possible;
     let effort = (ring_open || decision.headline == Method::BarkRing)
         .then(|| minutes(scene, &stems, day))
         .flatten();
@@ -467,15 +488,15 @@ fn stem_answers(scene: &Scene<'_>, day: NaiveDate, open: &[Conditional]) -> Vec<
                 .and_then(|bark| {
                     ring::width(&scene.reference.constants.ring, question, stem, bark.mm)
                 });
-            let methods = scene.judge(&open::otherwise(scene, stem, day, open));
+            let case = open::otherwise(scene, stem, day, open);
             StemAnswer {
                 dbh_mm: stem.dbh.mm(),
                 inside_bark_mm: bark
                     .as_ref()
                     .map(|bark| bark::inside_mm(stem.dbh.mm(), bark.mm)),
                 live_share: stem.live_share,
-                headline_method: scene.head(&methods, stem),
-                methods,
+                headline_method: scene.head(&scene.levels(&case), stem),
+                methods: scene.judge(&case),
                 ring,
                 bark,
                 spared: is_spared,

@@ -2,7 +2,7 @@
 
 use super::scene::{Scene, level};
 use super::types::Conditional;
-use crate::model::method::{self, Case, Level, Method};
+use crate::model::method::{Case, Level, Method};
 use crate::model::reach::{self, Why};
 use crate::quantity::TotalHeight;
 use crate::question::{Question, Reply, Stem, TargetKind};
@@ -102,7 +102,7 @@ fn reach_matters(scene: &Scene<'_>, day: NaiveDate) -> bool {
         .iter()
         .any(|outcome| {
             let case = scene.case(stem, day, *outcome);
-            let lines = method::judge(scene.reference.method_rules, &case);
+            let lines = scene.levels(&case);
             !matches!(
                 scene.head(&lines, stem),
                 Method::PullOrDig | Method::LeaveIt
@@ -128,7 +128,7 @@ fn heads_if(scene: &Scene<'_>, lifted: Lifted, day: NaiveDate, at_least: Level) 
         case.oak_wilt = false;
     }
     case.name_known |= lifted.species_suits;
-    let lines = method::judge(scene.reference.method_rules, &case);
+    let lines = scene.levels(&case);
     scene.head(&lines, stem) == Method::BarkRing && level(&lines, Method::BarkRing) <= at_least
 }
 

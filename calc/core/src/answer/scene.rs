@@ -1,7 +1,7 @@
 //! One tree with all that is settled about it, asked for one day after another.
 
 use super::open::Lifted;
-use crate::model::method::{self, Case, Level, Method, MethodLine};
+use crate::model::method::{self, Case, Level, Method, MethodLine, Standing};
 use crate::model::reach::{self, Reach};
 use crate::question::{Question, Stem};
 use crate::reference::{Reference, Trait};
@@ -112,28 +112,32 @@ impl<'a> Scene<'a> {
         }
     }
 
-    /// The nine methods of a case.
+    /// The nine methods of a case, with their reasons.
     pub fn judge(&self, case: &Case<'_>) -> Vec<MethodLine> {
         method::judge(self.reference.method_rules, case)
     }
 
+    /// How the nine methods stand in a case.
+    pub fn levels(&self, case: &Case<'_>) -> Levels {
+        method::levels(self.reference.method_rules, case)
+    }
+
     /// The nine methods of a stem on a day.
-    pub fn lines(&self, stem: &'a Stem, day: NaiveDate) -> Vec<MethodLine> {
-        let case = self.case(stem, day, self.outcome());
-        method::judge(self.reference.method_rules, &case)
+    pub fn lines(&self, stem: &'a Stem, day: NaiveDate) -> Levels {
+        self.levels(&self.case(stem, day, self.outcome()))
     }
 
     /// The same as if the bark slipped that day and no month of its own ruled the ring out.
-    pub fn lines_in_season(&self, stem: &'a Stem, day: NaiveDate) -> Vec<MethodLine> {
+    pub fn lines_in_season(&self, stem: &'a Stem, day: NaiveDate) -> Levels {
         let mut case = self.case(stem, day, self.outcome());
         case.slips = None;
         case.oak_wilt = false;
         case.ignore_beetles = true;
-        method::judge(self.reference.method_rules, &case)
+        self.levels(&case)
     }
 
     /// The method at the head of some lines.
-    pub fn head(&self, lines: &[MethodLine], stem: &Stem) -> Method {
+    pub fn head(&self, lines: &Levels, stem: &Stem) -> Method {
         method::headline(lines, self.question.goal, stem.dbh.mm(), |_| true)
     }
 
@@ -143,22 +147,24 @@ impl<'a> Scene<'a> {
         self.slips(day) && self.head(&self.lines(stem, day), stem) == Method::BarkRing
     }
 
-    /// Whether a month rules the ring out on a day, apart from the bark.
+    /// Whether a month rules the ring out on a day, apart from the bark: oak wilt, or beetles in living pines near.
     pub fn ring_closed(&self, day: NaiveDate) -> bool {
-        let stem = self.question.largest();
-        let mut case = self.case(stem, day, self.outcome());
-        case.slips = None;
-        let lines = method::judge(self.reference.method_rules, &case);
-        let mut open = case;
-        open.oak_wilt = false;
-        open.ignore_beetles = true;
-        let free = method::judge(self.reference.method_rules, &open);
-        level(&lines, Method::BarkRing) > level(&free, Method::BarkRing)
+        self.oak_closed(day) || {
+            let pines = self.question.species.has(Trait::Pine)
+                && self.question.same_genus_near == Some(true);
+            pines
+                && self
+                    .case(self.question.largest(), day, self.outcome())
+                    .beetle_months()
+        }
     }
 }
 
+/// How the nine methods stand.
+pub type Levels = [Standing; 9];
+
 /// The level of one method.
-pub fn level(lines: &[MethodLine], method: Method) -> Level {
+pub fn level(lines: &Levels, method: Method) -> Level {
     lines
         .iter()
         .find(|line| line.method == method)

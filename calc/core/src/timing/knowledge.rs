@@ -18,11 +18,7 @@ use super::{Ask, Flag, Where, WoodClass, shift};
 pub fn season<'c>(ask: &Ask<'_>, c: &'c Constants) -> Season<'c> {
     let mut flags = Flags(Vec::new());
     let kind = kind(ask, c, &mut flags);
-    Season {
-        c,
-        kind,
-        flags: flags.0,
-    }
+    Season::new(c, kind, flags.0)
 }
 
 /// Flags in order, each once.

@@ -18,6 +18,7 @@ pub mod degree_days;
 pub mod doy;
 pub mod envelope;
 pub mod knowledge;
+mod marks;
 pub mod pack;
 pub mod restrictions;
 pub mod season;

@@ -2,6 +2,7 @@
 
 use super::constants::Constants;
 use super::doy::{Hemisphere, YEAR, absolute, nearest, nearest_date};
+use super::marks::Marks;
 use super::verdict::{Side, Verdict, YearsInTen, probability};
 use super::window::Curve;
 use super::{Flag, envelope};
@@ -85,6 +86,27 @@ pub struct Season<'c> {
     pub(super) c: &'c Constants,
     pub(super) kind: Kind,
     pub(super) flags: Vec<Flag>,
+    /// Of the ordinary season, and of the one with knowledge of its own.
+    marks: Option<(Marks, Option<Marks>)>,
+}
+
+impl<'c> Season<'c> {
+    /// Finds the days on which the steps are passed, once for all days.
+    pub(super) fn new(c: &'c Constants, kind: Kind, flags: Vec<Flag>) -> Self {
+        let marks = match &kind {
+            Kind::Dated { ordinary, own } => {
+                let own = own.as_ref().map(|(_, curve, _)| Marks::of(curve, c));
+                Some((Marks::of(&ordinary.0, c), own))
+            }
+            _ => None,
+        };
+        Self {
+            c,
+            kind,
+            flags,
+            marks,
+        }
+    }
 }
 
 impl Season<'_> {
@@ -178,20 +200,24 @@ impl Season<'_> {
             Kind::NotTimed => Verdict::Unknown,
             Kind::AnyGrowingMonth { .. } => Verdict::TestFirst,
             Kind::Envelope { hemisphere, longer } => envelope::verdict(day, hemisphere, longer),
-            Kind::Dated { .. } => self.of(day).map_or(Verdict::Unknown, |(_, k, d)| {
-                let p = probability(d, k.opens, k.sd_open, k.closes, k.sd_close);
-                let middle = (k.best_from + k.best_to) / 2.0;
-                let side = if d < middle {
+            Kind::Dated { .. } => self.marked(day).map_or(Verdict::Unknown, |(marks, day)| {
+                let side = if marks.opening(day) {
                     Side::Opening
                 } else {
                     Side::Closing
                 };
-                // To the day, as the dates are shown.
-                let day = nearest(d);
-                let between = nearest(k.best_from) <= day && day <= nearest(k.best_to);
-                Verdict::of(p, side, between, self.c)
+                Verdict::of_steps(marks.best(day), marks.test(day), marks.poor(day), side)
             }),
         }
+    }
+
+    /// The marks of the season that a day belongs to, and the day counted from the start of the season's year.
+    fn marked(&self, day: NaiveDate) -> Option<(&Marks, i32)> {
+        let (year, _, d) = self.of(day)?;
+        let (ordinary, own) = self.marks.as_ref()?;
+        let is_own = matches!(self.kind, Kind::Dated { own: Some((y, ..)), .. } if y == year);
+        let marks = own.as_ref().filter(|_| is_own).unwrap_or(ordinary);
+        Some((marks, nearest(d)))
     }
 
     /// True on a day that belongs to the best stretch: verdict `best`, or the envelope's best months.
@@ -209,7 +235,10 @@ impl Season<'_> {
     /// True on a day on which a ring may be tried: p ≥ 0.4, or inside the envelope.
     #[must_use]
     pub fn is_open(&self, day: NaiveDate) -> bool {
-        self.is_timed() && self.p_for_rules(day) >= self.c.p_test
+        match self.kind {
+            Kind::Dated { .. } => self.marked(day).is_some_and(|(marks, day)| marks.test(day)),
+            _ => self.is_timed() && self.p_for_rules(day) >= self.c.p_test,
+        }
     }
 
     /// The dates of the season that a day belongs to. After the closing this is still the past season, until
@@ -247,11 +276,7 @@ impl Season<'_> {
     /// True where no day of the day's season reaches 0.8: "short season here, test every time".
     #[must_use]
     pub fn is_short(&self, day: NaiveDate) -> bool {
-        self.of(day).is_some_and(|(_, k, _)| {
-            (nearest(k.opens)..=nearest(k.closes)).all(|d| {
-                probability(f64::from(d), k.opens, k.sd_open, k.closes, k.sd_close) < self.c.p_best
-            })
-        })
+        self.marked(day).is_some_and(|(marks, _)| marks.short())
     }
 
     /// The months in which the envelope, or "any growing month", places its stretches.

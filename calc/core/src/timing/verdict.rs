@@ -80,10 +80,16 @@ impl Verdict {
     /// The word for a probability, on one side, `between` best from and best to (both counted).
     #[must_use]
     pub fn of(p: f64, side: Side, between: bool, c: &Constants) -> Self {
-        if p >= c.p_best && between {
+        Self::of_steps(p >= c.p_best && between, p >= c.p_test, p >= c.p_poor, side)
+    }
+
+    /// The word for the steps that a probability reaches.
+    #[must_use]
+    pub fn of_steps(best: bool, test: bool, poor: bool, side: Side) -> Self {
+        if best {
             return Self::Best;
         }
-        match (side, p >= c.p_test, p >= c.p_poor) {
+        match (side, test, poor) {
             (Side::Opening, true, _) => Self::OpeningTest,
             (Side::Closing, true, _) => Self::ClosingTest,
             (Side::Opening, false, true) => Self::TooEarly,

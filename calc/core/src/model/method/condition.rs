@@ -113,7 +113,8 @@ impl Case<'_> {
         matches!((at, self.day), (7, 15..) | (8 | 9, _) | (10, ..=15))
     }
 
-    fn beetle_months(&self) -> bool {
+    /// March to September, when beetles of fresh pine fly; half a year on in the south.
+    pub(crate) fn beetle_months(&self) -> bool {
         match self.question.place.hemisphere() {
             Hemisphere::North => (3..=9).contains(&self.month),
             Hemisphere::South => !(4..=8).contains(&self.month),

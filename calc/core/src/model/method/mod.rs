@@ -148,36 +148,69 @@ pub struct MethodLine {
 
 /// The row for a dead tree: the only one that may lower what holds.
 pub const DEAD: &str = "dead";
-/// Rows that hang on the day: they are left out when the season is judged apart.
-pub const TODAY: &str = "bark_not_slipping";
 
-/// Judges the nine methods for one case.
+/// How one method stands, without its reasons.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Standing {
+    /// The method.
+    pub method: Method,
+    /// Its level.
+    pub level: Level,
+    /// Whether only a professional may do it.
+    pub by_professional: bool,
+}
+
+/// Judges the nine methods for one case: the levels alone, which is what a search over days asks for.
+#[must_use]
+pub fn levels(rules: &'static [MethodRule], case: &Case<'_>) -> [Standing; 9] {
+    walk(rules, case, |_, _, _| {})
+}
+
+/// Judges the nine methods for one case, with every reason.
 #[must_use]
 pub fn judge(rules: &'static [MethodRule], case: &Case<'_>) -> Vec<MethodLine> {
-    let mut lines: Vec<MethodLine> = Method::ALL
-        .iter()
-        .map(|method| MethodLine {
-            method: *method,
-            level: Level::Recommended,
-            by_professional: false,
-            reasons: Vec::new(),
+    let mut reasons: [Vec<Reason>; 9] = Default::default();
+    let standing = walk(rules, case, |method, rule, cell| {
+        reasons[method].push(Reason {
+            rule: rule.id,
+            at_most: cell.at_most,
+            by_professional: cell.by_professional,
+            because: rule.cites,
+        });
+    });
+    standing
+        .into_iter()
+        .zip(reasons)
+        .map(|(standing, reasons)| MethodLine {
+            method: standing.method,
+            level: standing.level,
+            by_professional: standing.by_professional,
+            reasons,
         })
-        .collect();
+        .collect()
+}
+
+/// The one loop that lowers: every row whose condition holds, in the order of the table.
+fn walk(
+    rules: &'static [MethodRule],
+    case: &Case<'_>,
+    mut touched: impl FnMut(usize, &'static MethodRule, Cell),
+) -> [Standing; 9] {
+    let mut lines = Method::ALL.map(|method| Standing {
+        method,
+        level: Level::Recommended,
+        by_professional: false,
+    });
     let mut held = [false; 9];
     for rule in rules.iter().filter(|rule| rule.condition.holds(case)) {
-        for ((line, cell), held) in lines.iter_mut().zip(rule.cells).zip(&mut held) {
-            if (*held && rule.id != DEAD) || cell == Cell::NOTHING {
+        for (at, cell) in rule.cells.into_iter().enumerate() {
+            if (held[at] && rule.id != DEAD) || cell == Cell::NOTHING {
                 continue;
             }
-            line.reasons.push(Reason {
-                rule: rule.id,
-                at_most: cell.at_most,
-                by_professional: cell.by_professional,
-                because: rule.cites,
-            });
-            line.level = line.level.max(cell.at_most);
-            line.by_professional |= cell.by_professional;
-            *held |= cell.holds;
+            touched(at, rule, cell);
+            lines[at].level = lines[at].level.max(cell.at_most);
+            lines[at].by_professional |= cell.by_professional;
+            held[at] |= cell.holds;
         }
     }
     lines

@@ -1,6 +1,6 @@
 //! The headline: the best level, ties by the goal.
 
-use super::{Case, Level, Method, MethodLine, judge};
+use super::{Case, Level, Method, Standing, levels};
 use crate::quantity::MM_PER_IN;
 use crate::question::Goal;
 use crate::reference::{Group, MethodRule};
@@ -47,10 +47,10 @@ const NEAR: f64 = 0.15;
 /// stands at possible or better; when none does, it is.
 #[must_use]
 pub fn headline(
-    lines: &[MethodLine],
+    lines: &[Standing; 9],
     goal: Goal,
     dbh_mm: f64,
-    may: impl Fn(&MethodLine) -> bool,
+    may: impl Fn(&Standing) -> bool,
 ) -> Method {
     let wildlife = goal != Goal::Kill && dbh_mm >= HABITAT_IN * MM_PER_IN;
     let ties = if wildlife { TIES_WILDLIFE } else { TIES_ELSE };
@@ -89,7 +89,7 @@ pub fn near_limit(
         let step = if inches < limit { 1.001 } else { 0.999 };
         let mut other = *case;
         other.dbh_mm = limit * step * MM_PER_IN;
-        let lines = judge(rules, &other);
+        let lines = levels(rules, &other);
         let method = headline(&lines, case.question.goal, other.dbh_mm, |_| true);
         (method != head).then_some((limit, method))
     })
