@@ -3,8 +3,8 @@
 use super::open::{self, Lifted};
 use super::scene::{Levels, Scene, level};
 use super::types::{
-    Also, AlsoKind, Answer, Assumed, Conditional, EffortAnswer, If, Near, Outcome, Rules,
-    SourceLine, SpeciesLine, StemAnswer, TapeSpan, TimingAnswer,
+    Also, AlsoKind, Answer, Assumed, Before, Conditional, EffortAnswer, If, Near, Outcome, Rules,
+    SourceLine, SpeciesLine, SpringAnswer, StemAnswer, TapeSpan, TimingAnswer,
 };
 use crate::evidence::Cite;
 use crate::model::caution;
@@ -14,7 +14,7 @@ use crate::model::reach;
 use crate::model::season::Local;
 use crate::model::{bark, habitat, height, outlook, ring, season, visits};
 use crate::question::{Condition, Day, Herbicide, Place, Question};
-use crate::reference::{Reference, Trait};
+use crate::reference::{Reference, Trait, cite};
 use crate::timing::restrictions::{self, OakWilt, Topic};
 use chrono::{Datelike, NaiveDate};
 
@@ -70,7 +70,7 @@ pub fn verdict(
 fn settle<'a>(
     reference: &'static Reference,
     question: &'a Question,
-    local: &Local,
+    local: &'a Local,
     lifted: Lifted,
 ) -> (Scene<'a>, height::Height) {
     let constants = reference.constants;
@@ -82,9 +82,8 @@ fn settle<'a>(
         let (small, tall) = (height.smallest_m, height.tallest_m * constants.height.tall);
         (height.measure_first, height.changes_at_m) = measure_first(&judge(small), &judge(tall));
     }
-    let season = season::of(constants, question, local);
     (
-        Scene::new(reference, question, reach, season, lifted),
+        Scene::new(reference, question, local, reach, lifted),
         height,
     )
 }
@@ -544,6 +543,49 @@ fn minutes(scene: &Scene<'_>, stems: &[StemAnswer], day: NaiveDate) -> Option<Ef
     })
 }
 
+/// The dates without anything of this year's own, where there is something.
+fn before(scene: &Scene<'_>, day: NaiveDate) -> Option<Before> {
+    let question = scene.question;
+    let own = question.leafed_out.is_some() || question.spring.is_some();
+    let climate = scene.local.climate.is_some();
+    if !own || !climate {
+        return None;
+    }
+    let mut plain = question.clone();
+    plain.leafed_out = None;
+    plain.spring = None;
+    let season = season::of(scene.reference.constants, &plain, scene.local);
+    let dates = season.window(day)?;
+    Some(Before {
+        budbreak: dates.budbreak,
+        opens: dates.opens,
+        closes: dates.closes,
+        probability: season.probability(day),
+    })
+}
+
+/// What the dates rest on: the species' sum, the climate table or what was seen, the offsets.
+fn timing_because(scene: &Scene<'_>) -> Vec<Cite> {
+    let species = scene.question.species;
+    if !scene.season.is_dated() {
+        return vec![
+            Cite::practice("late winter to early summer"),
+            Cite::own("the hemisphere's months"),
+        ];
+    }
+    let mut because = vec![species.budbreak];
+    if scene.local.climate.is_some() {
+        because.push(cite("WORLDCLIM14", "monthly means 1960-1990"));
+    }
+    if scene.question.leafed_out.is_some() {
+        because.push(Cite::measured("leaf-out"));
+    }
+    because.push(cite("FOWLER", "tanbark"));
+    because.push(cite("DOW2022", "growth dates"));
+    because.push(Cite::own("timing: offsets and spreads"));
+    because
+}
+
 fn timing(scene: &Scene<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> TimingAnswer {
     let season = &scene.season;
     let dates = season.window(day);
@@ -566,6 +608,24 @@ fn timing(scene: &Scene<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Timing
         after_next: stretch(1).map(|s| s.0),
         after_next_to: stretch(1).map(|s| s.1),
         basis: dates.map(|dates| dates.basis),
+        before: before(scene, day),
+        spring: scene.question.spring.as_ref().map(|table| SpringAnswer {
+            days: table.days.len(),
+            bad: table.bad.clone(),
+            doubts: table.doubts.clone(),
+        }),
+        nearest_km: scene
+            .local
+            .climate
+            .as_ref()
+            .map(|climate| climate.nearest_km),
+        elevation_m: scene
+            .local
+            .climate
+            .as_ref()
+            .and_then(|climate| climate.site.elev_m),
+        table_missing: scene.local.table_missing,
+        because: timing_because(scene),
         flags: season.flags().to_vec(),
         short_season: season.is_short(day),
         tape: if season.is_timed() {
@@ -700,6 +760,7 @@ fn sources(reference: &Reference, answer: &Answer) -> Vec<SourceLine> {
         }
     }
     take(&answer.height.because);
+    take(&answer.timing.because);
     take(&answer.reach.because);
     for line in &answer.methods {
         for reason in &line.reasons {

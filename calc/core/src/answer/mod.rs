@@ -7,8 +7,9 @@ mod scene;
 mod types;
 
 pub use types::{
-    Also, AlsoKind, Answer, Assumed, Change, Changed, Conditional, EffortAnswer, HeightAnswer, If,
-    Near, Outcome, ReachAnswer, Rules, SourceLine, SpeciesLine, StemAnswer, TapeSpan, TimingAnswer,
+    Also, AlsoKind, Answer, Assumed, Before, Change, Changed, Conditional, EffortAnswer,
+    HeightAnswer, If, Near, Outcome, ReachAnswer, Rules, SourceLine, SpeciesLine, SpringAnswer,
+    StemAnswer, TapeSpan, TimingAnswer,
 };
 
 use crate::model::season::Local;

@@ -3,6 +3,7 @@
 use super::open::Lifted;
 use crate::model::method::{self, Case, Level, Method, MethodLine, Standing};
 use crate::model::reach::{self, Reach};
+use crate::model::season::{self, Local};
 use crate::question::{Question, Stem};
 use crate::reference::{Reference, Trait};
 use crate::timing::restrictions::{self, OakWilt, Presence, Topic};
@@ -15,6 +16,8 @@ pub struct Scene<'a> {
     pub reference: &'static Reference,
     /// The question.
     pub question: &'a Question,
+    /// What is known of the place.
+    pub local: &'a Local,
     /// The reach.
     pub reach: Reach,
     /// The season.
@@ -32,10 +35,11 @@ impl<'a> Scene<'a> {
     pub fn new(
         reference: &'static Reference,
         question: &'a Question,
+        local: &'a Local,
         reach: Reach,
-        season: Season<'static>,
         lifted: Lifted,
     ) -> Self {
+        let season = season::of(reference.constants, question, local);
         let species = question.species;
         let region = question.region.as_deref();
         let diseases = reference.disease_regions;
@@ -49,6 +53,7 @@ impl<'a> Scene<'a> {
         Self {
             reference,
             question,
+            local,
             reach,
             season,
             oak_wilt,

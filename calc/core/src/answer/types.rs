@@ -13,6 +13,7 @@ use crate::model::ring::Ring;
 use crate::model::visits::Visit;
 use crate::reference::{Group, LookAlike, Suitability};
 use crate::timing::restrictions::Topic;
+use crate::timing::spring::{BadLine, Doubt};
 use crate::timing::{Basis, Fill, Flag, Verdict};
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -244,12 +245,56 @@ pub struct TimingAnswer {
     pub after_next_to: Option<NaiveDate>,
     /// What the dates rest on.
     pub basis: Option<Basis>,
+    /// The dates without leaf-out or temperatures of this year's own, where there are any.
+    pub before: Option<Before>,
+    /// This year's own temperatures, as they were read.
+    pub spring: Option<SpringAnswer>,
+    /// Distance to the nearest place of the climate table, km.
+    pub nearest_km: Option<f64>,
+    /// Height above the sea that was used, metres, where a climate was looked up.
+    pub elevation_m: Option<f64>,
+    /// A place was given and the climate table was not at hand.
+    pub table_missing: bool,
+    /// What it rests on.
+    pub because: Vec<Cite>,
     /// Why it is less sure.
     pub flags: Vec<Flag>,
     /// No day reaches "best": test every time.
     pub short_season: bool,
     /// Runs of days of the year of the advised day, for the year tape.
     pub tape: Vec<TapeSpan>,
+}
+
+/// Dates of the window before better knowledge came in.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct Before {
+    /// Budbreak.
+    #[serde(serialize_with = "super::day")]
+    #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
+    pub budbreak: NaiveDate,
+    /// The window opens.
+    #[serde(serialize_with = "super::day")]
+    #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
+    pub opens: NaiveDate,
+    /// The window closes.
+    #[serde(serialize_with = "super::day")]
+    #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
+    pub closes: NaiveDate,
+    /// Probability of slip on the advised day.
+    pub probability: Option<f64>,
+}
+
+/// A table of temperatures as it was read.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct SpringAnswer {
+    /// Days read.
+    pub days: usize,
+    /// Lines that were not used.
+    pub bad: Vec<BadLine>,
+    /// Doubts about the whole.
+    pub doubts: Vec<Doubt>,
 }
 
 /// A run of days on the year tape.

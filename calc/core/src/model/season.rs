@@ -4,17 +4,37 @@ use crate::evidence::Grade;
 use crate::question::{Condition, Dry, LeafOut, Place, Question, Stage, Vigour};
 use crate::reference::Constants;
 use crate::timing::{
-    self, Ask, Daily, DrySpell, Growth, Observed, PointClimate, Rates, Season, Site, TreeTiming,
-    Where,
+    self, Ask, DrySpell, Growth, Observed, PointClimate, Season, Site, Station, TreeTiming, Where,
+    climate,
 };
 
-/// What is known of the place beyond the question: fetched or pasted, so it is handed in.
+/// What is known of the place beyond the question: looked up in a table that is fetched, so it is handed in.
 #[derive(Clone, Debug, Default)]
 pub struct Local {
     /// The climate at the point, from the stations.
     pub climate: Option<PointClimate>,
-    /// This spring's own daily temperatures.
-    pub spring: Vec<Daily>,
+    /// Whether a point was asked for and no table of stations was at hand.
+    pub table_missing: bool,
+}
+
+impl Local {
+    /// Looks up the climate of a question's place; `stations` is empty where the table is not at hand.
+    #[must_use]
+    pub fn of(constants: &Constants, question: &Question, stations: &[Station]) -> Self {
+        let Place::Point {
+            latitude,
+            longitude,
+            elevation,
+        } = question.place
+        else {
+            return Self::default();
+        };
+        let point = site(latitude, longitude, elevation);
+        Self {
+            climate: climate::at(stations, point, &constants.timing).ok(),
+            table_missing: stations.is_empty(),
+        }
+    }
 }
 
 /// The season of the tree of a question.
@@ -29,7 +49,7 @@ pub fn of<'c>(constants: &'c Constants, question: &Question, local: &Local) -> S
         },
         place: place(question, local),
         observed: question.leafed_out.map(observed),
-        spring: &local.spring,
+        spring: question.spring.as_ref().map_or(&[], |table| &table.days),
         dry_spell: match question.dry_spell {
             Dry::None => DrySpell::None,
             Dry::TwoWeeks => DrySpell::TwoWeeks,
@@ -74,6 +94,6 @@ fn observed(seen: LeafOut) -> Observed {
         elsewhere: seen
             .elsewhere
             .map(|(lat, lon, elev_m)| site(lat, lon, elev_m)),
-        rates: Rates::Fitted,
+        rates: seen.rates,
     }
 }

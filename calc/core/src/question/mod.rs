@@ -39,6 +39,8 @@ pub struct Question {
     pub region: Option<String>,
     /// Leaf-out seen this year.
     pub leafed_out: Option<LeafOut>,
+    /// This spring's own temperatures.
+    pub spring: Option<crate::timing::spring::Table>,
     /// Measured total height.
     pub height: Option<TotalHeight>,
     /// Whether the asker confirmed a height that looks odd for this species and size.
@@ -178,6 +180,8 @@ pub struct LeafOut {
     pub date: NaiveDate,
     /// Where, when it was not here: degrees north, degrees east, metres.
     pub elsewhere: Option<(f64, f64, Option<f64>)>,
+    /// Rates that carry it here.
+    pub rates: crate::timing::Rates,
 }
 
 /// Something the tree could hit.

@@ -82,6 +82,8 @@ pub enum Code {
     NotJson,
     /// A leaf-out date too far from the planned day to speak of its season.
     OtherSeason,
+    /// No line of a temperature table can be used.
+    NoTemperatures,
 }
 
 /// A range in the unit that the message shows.
@@ -128,6 +130,7 @@ impl Code {
             Self::WrongVersion => "wrong_version",
             Self::NotJson => "not_json",
             Self::OtherSeason => "other_season",
+            Self::NoTemperatures => "no_temperatures",
         }
     }
 }

@@ -11,7 +11,8 @@ use crate::quantity::{
 };
 use crate::question::problem::Shown;
 use crate::reference::Reference;
-use crate::timing::Hemisphere;
+use crate::timing::spring::{self, Doubt, Scale, Table};
+use crate::timing::{Hemisphere, Rates};
 
 /// The most stems that one tree may have.
 const MOST_STEMS: usize = 50;
@@ -127,6 +128,7 @@ impl Reader {
                 &date.unwrap_or_default().0,
             );
         }
+        let spring = self.spring(typed, day, place.as_ref());
         let height = self
             .length("height", typed.height.as_ref(), Measure::Height)
             .and_then(|mm| TotalHeight::new(mm / 1000.0));
@@ -198,6 +200,7 @@ impl Reader {
             goal: goal?,
             region,
             leafed_out,
+            spring,
             height,
             targets,
         })
@@ -531,6 +534,15 @@ impl Reader {
             }
             Some(text) => self.date("leafed_out.date", text),
         };
+        let rates = match typed.rates.as_ref().map(Text::trimmed) {
+            None | Some("" | "fitted") => Some(Rates::Fitted),
+            Some("hopkins") => Some(Rates::Hopkins),
+            Some(other) => {
+                let words = &["fitted", "hopkins"];
+                self.problem("leafed_out.rates", Code::NotOneOf(words), other);
+                None
+            }
+        };
         let elsewhere = typed
             .place
             .as_ref()
@@ -538,6 +550,7 @@ impl Reader {
         Some(LeafOut {
             stage: stage?,
             date: date?,
+            rates: rates?,
             elsewhere: match elsewhere {
                 Some(Place::Point {
                     latitude,
@@ -547,6 +560,28 @@ impl Reader {
                 _ => None,
             },
         })
+    }
+
+    /// A table of which no line can be used is a problem; bad lines of a good one are told with the answer.
+    fn spring(&mut self, typed: &Typed, day: Option<Day>, place: Option<&Place>) -> Option<Table> {
+        let text = typed.spring.as_ref().filter(|text| !text.is_empty())?;
+        let scale = match typed.spring_scale.as_ref().map(Text::trimmed) {
+            None | Some("") => None,
+            Some("celsius") => Some(Scale::Celsius),
+            Some("fahrenheit") => Some(Scale::Fahrenheit),
+            Some(other) => {
+                let words = &["celsius", "fahrenheit"];
+                self.problem("spring_scale", Code::NotOneOf(words), other);
+                None
+            }
+        };
+        let hemisphere = place.map_or(Hemisphere::North, Place::hemisphere);
+        let table = spring::read(&text.0, scale, day?.start(), hemisphere);
+        if table.doubts.contains(&Doubt::Nothing) {
+            self.problem("spring", Code::NoTemperatures, text.trimmed());
+            return None;
+        }
+        Some(table)
     }
 
     fn targets(&mut self, typed: &[TargetTyped]) -> Vec<Target> {

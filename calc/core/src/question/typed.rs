@@ -29,6 +29,10 @@ pub struct Typed {
     pub region: Option<Text>,
     /// Leaf-out seen this year.
     pub leafed_out: Option<LeafOutTyped>,
+    /// This spring's daily temperatures as a table: date, minimum, maximum.
+    pub spring: Option<Text>,
+    /// `celsius` or `fahrenheit`, where the table does not say.
+    pub spring_scale: Option<Text>,
     /// Total height, if measured.
     pub height: Option<Text>,
     /// True once the asker has confirmed a height that looks odd.
@@ -125,4 +129,6 @@ pub struct LeafOutTyped {
     pub date: Option<Text>,
     /// Where it was seen, if not here.
     pub place: Option<PlaceTyped>,
+    /// Rates that carry the date here: `fitted` or `hopkins`.
+    pub rates: Option<Text>,
 }
