@@ -1,9 +1,13 @@
 //! The answer: asks the models in order (reach first) and puts together what they say. It does no arithmetic.
 
+mod assemble;
 mod changes;
 mod compose;
+mod decide;
 mod open;
+mod rest;
 mod scene;
+mod season_lines;
 mod types;
 
 pub use types::{

@@ -1,0 +1,264 @@
+//! The outcome order: the first that holds. What is at the head, for which day, and what stands beside it.
+
+use super::open;
+use super::scene::{Levels, Scene, level};
+use super::types::{Also, AlsoKind, Conditional, Outcome};
+use crate::model::method::{self, Level, Method};
+use crate::model::reach;
+use crate::question::{Day, Herbicide, Question, Stem};
+use chrono::{Datelike, NaiveDate};
+
+/// A wait of more days than this yields to another method that stands now.
+const LONG_WAIT_DAYS: i64 = 120;
+
+/// What was decided: the outcome, the day that it is for, and the lines beside it.
+pub struct Decision {
+    /// The outcome.
+    pub outcome: Outcome,
+    /// The method at the head.
+    pub headline: Method,
+    /// Whether only a professional may do it.
+    pub by_professional: bool,
+    /// The day that it is for.
+    pub day: NaiveDate,
+    /// The next best thing to say.
+    pub next_line: Option<Also>,
+    /// What else stands beside it.
+    pub also: Vec<Also>,
+    /// What is open.
+    pub open: Vec<Conditional>,
+}
+
+/// The outcome order: the first that holds.
+pub fn decide(scene: &Scene<'_>) -> Decision {
+    let question = scene.question;
+    let stem = question.largest();
+    let start = question.day.start();
+    // The first best day is fixed before its headline is tested.
+    let closed = |day: NaiveDate| scene.ring_closed(day);
+    let first_best = scene.season.best_day(start, &closed);
+    let asked = match question.day {
+        Day::On(day) => day,
+        Day::Year { .. } => first_best.unwrap_or(start),
+    };
+    let lines = scene.lines(stem, asked);
+    let headline = scene.head(&lines, stem);
+    let mut decision = Decision {
+        outcome: Outcome::OtherMethod,
+        headline,
+        by_professional: professional(&lines, headline),
+        day: asked,
+        next_line: None,
+        also: Vec::new(),
+        open: Vec::new(),
+    };
+    if stopped(scene, &lines) {
+        decision.outcome = Outcome::Professional;
+        return decision;
+    }
+    let possible_best = scene
+        .season
+        .best_day(start, &|_| false)
+        .filter(|_| scene.oak_open());
+    decision.open = open::conditions(scene, asked, first_best.or(possible_best));
+    if !decision.open.is_empty() {
+        let lines = scene.levels(&open::otherwise(scene, stem, asked, &decision.open));
+        decision.outcome = Outcome::CannotTell;
+        decision.headline = scene.head(&lines, stem);
+        decision.by_professional = professional(&lines, decision.headline);
+        decision.next_line = Some(also(AlsoKind::Otherwise, &lines, decision.headline, None));
+        decision
+            .also
+            .extend(without_herbicide(scene, &lines, decision.headline));
+        return decision;
+    }
+    if headline == Method::BarkRing {
+        decision.outcome = Outcome::Do;
+        beside_ring(scene, &lines, &mut decision);
+        return decision;
+    }
+    let later = ring_later(scene, stem, asked, first_best);
+    if let Later::On(day) = later
+        && !question.cannot_wait
+    {
+        let long = (day - asked).num_days() > LONG_WAIT_DAYS;
+        let instead = long.then(|| now_instead(scene, &lines, stem)).flatten();
+        if let Some(method) = instead {
+            decision.headline = method;
+            decision.by_professional = professional(&lines, method);
+            let then = scene.lines(stem, day);
+            decision.next_line = Some(also(
+                AlsoKind::RingLater,
+                &then,
+                Method::BarkRing,
+                Some(day),
+            ));
+        } else {
+            let then = scene.lines(stem, day);
+            decision.outcome = Outcome::Wait;
+            decision.headline = Method::BarkRing;
+            decision.by_professional = professional(&then, Method::BarkRing);
+            decision.day = day;
+            beside_ring(scene, &then, &mut decision);
+        }
+        return decision;
+    }
+    if headline == Method::LeaveIt
+        && !question.cannot_wait
+        && let Some((day, method)) = other_later(scene, stem, asked)
+    {
+        let then = scene.lines(stem, day);
+        decision.outcome = Outcome::Wait;
+        decision.headline = method;
+        decision.by_professional = professional(&then, method);
+        decision.day = day;
+        return decision;
+    }
+    beside_other(scene, &lines, later, &mut decision);
+    decision
+}
+
+fn professional(lines: &Levels, method: Method) -> bool {
+    lines
+        .iter()
+        .any(|line| line.method == method && line.by_professional)
+}
+
+/// A line, a stop, or inside with nothing left but felling.
+fn stopped(scene: &Scene<'_>, lines: &Levels) -> bool {
+    match scene.reach.outcome {
+        reach::Outcome::Line | reach::Outcome::Professional => true,
+        reach::Outcome::Inside => {
+            let mut left = lines
+                .iter()
+                .filter(|line| line.level <= Level::Possible && line.method != Method::LeaveIt)
+                .peekable();
+            // A small stem is cut by whoever asks: that is what its row is for.
+            !scene.reach.small
+                && left.peek().is_some()
+                && left.all(|line| matches!(line.method, Method::Fell | Method::CutStump))
+        }
+        _ => false,
+    }
+}
+
+/// Whether, and when, the ring would be at the head but for the day.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Later {
+    /// On this day.
+    On(NaiveDate),
+    /// On no day at this place, though the tree would suit it.
+    Never,
+    /// The ring is not what the day keeps from the head.
+    No,
+}
+
+fn ring_later(
+    scene: &Scene<'_>,
+    stem: &Stem,
+    asked: NaiveDate,
+    first_best: Option<NaiveDate>,
+) -> Later {
+    let in_season = scene.lines_in_season(scene.question.largest(), asked);
+    if scene.head(&in_season, stem) != Method::BarkRing {
+        return Later::No;
+    }
+    let Some(best) = first_best else {
+        return Later::Never;
+    };
+    if scene.ring_heads(best) {
+        return Later::On(best);
+    }
+    // The best day has another headline; a later day of the window may still have the ring.
+    let shut = |day: NaiveDate| !scene.ring_heads(day);
+    scene
+        .season
+        .best_day(asked, &shut)
+        .map_or(Later::No, Later::On)
+}
+
+/// A recommended method that stands now and needs no herbicide, unless herbicide is allowed.
+fn now_instead(scene: &Scene<'_>, lines: &Levels, stem: &Stem) -> Option<Method> {
+    let allowed = herbicide_allowed(scene.question);
+    let method = method::headline(lines, scene.question.goal, stem.dbh.mm(), |line| {
+        line.level == Level::Recommended && (allowed || !line.method.needs_herbicide())
+    });
+    (method != Method::LeaveIt).then_some(method)
+}
+
+fn herbicide_allowed(question: &Question) -> bool {
+    matches!(question.herbicide, Herbicide::Licensed | Herbicide::Yes)
+}
+
+/// The first later day, within a year, on which some method stands at possible or better.
+fn other_later(scene: &Scene<'_>, stem: &Stem, asked: NaiveDate) -> Option<(NaiveDate, Method)> {
+    // Methods depend on the day by its month and half-months only, and on the bark.
+    core::iter::successors(asked.succ_opt(), NaiveDate::succ_opt)
+        .take(366)
+        .filter(|day| matches!(day.day(), 1 | 15 | 16))
+        .find_map(|day| {
+            let lines = scene.lines(scene.question.largest(), day);
+            let method = scene.head(&lines, stem);
+            (method != Method::LeaveIt).then_some((day, method))
+        })
+}
+
+fn also(kind: AlsoKind, lines: &Levels, method: Method, day: Option<NaiveDate>) -> Also {
+    Also {
+        kind,
+        method,
+        level: level(lines, method),
+        by_professional: professional(lines, method),
+        day,
+    }
+}
+
+/// Nothing was said of herbicide and the head needs it: the best method without stands beside it.
+fn without_herbicide(scene: &Scene<'_>, lines: &Levels, headline: Method) -> Option<Also> {
+    if scene.question.herbicide != Herbicide::NotSaid || !headline.needs_herbicide() {
+        return None;
+    }
+    let dbh = scene.question.largest().dbh.mm();
+    let method = method::headline(lines, scene.question.goal, dbh, |line| {
+        !line.method.needs_herbicide()
+    });
+    Some(also(AlsoKind::WithoutHerbicide, lines, method, None))
+}
+
+/// Beside a ring that is only possible stands the next method.
+fn beside_ring(scene: &Scene<'_>, lines: &Levels, decision: &mut Decision) {
+    if level(lines, Method::BarkRing) == Level::Recommended {
+        return;
+    }
+    let dbh = scene.question.largest().dbh.mm();
+    let next = method::headline(lines, scene.question.goal, dbh, |line| {
+        line.method != Method::BarkRing
+    });
+    decision.next_line = Some(also(AlsoKind::NextMethod, lines, next, None));
+    decision.also.extend(without_herbicide(scene, lines, next));
+}
+
+/// Beside another method: what stands without herbicide, and how the ring stands.
+fn beside_other(scene: &Scene<'_>, lines: &Levels, later: Later, decision: &mut Decision) {
+    let mut beside: Vec<Also> = Vec::new();
+    beside.extend(without_herbicide(scene, lines, decision.headline));
+    match later {
+        Later::Never => beside.push(also(AlsoKind::NoRingHere, lines, Method::BarkRing, None)),
+        Later::On(day) => {
+            let then = scene.lines(scene.question.largest(), day);
+            beside.push(also(
+                AlsoKind::RingLater,
+                &then,
+                Method::BarkRing,
+                Some(day),
+            ));
+        }
+        Later::No if level(lines, Method::BarkRing) == Level::Possible => {
+            beside.push(also(AlsoKind::RingPossible, lines, Method::BarkRing, None));
+        }
+        Later::No => {}
+    }
+    let mut beside = beside.into_iter();
+    decision.next_line = beside.next();
+    decision.also = beside.collect();
+}

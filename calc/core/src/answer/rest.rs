@@ -1,0 +1,114 @@
+//! What an answer rests on: what was assumed, and every source.
+
+use super::types::{Answer, Assumed, SourceLine, StemAnswer};
+use crate::evidence::Cite;
+use crate::model::height;
+use crate::question::{Herbicide, Place, Question};
+use crate::reference::Reference;
+
+/// What was not given, and what was used. Only fields that some model read.
+pub fn assumed(question: &Question, height: &height::Height, stems: &[StemAnswer]) -> Vec<Assumed> {
+    let mut list = Vec::new();
+    let number = |field, value| Assumed {
+        field,
+        value: Some(value),
+        word: None,
+    };
+    let word = |field, word| Assumed {
+        field,
+        value: None,
+        word: Some(word),
+    };
+    let largest = question.largest();
+    if largest.bark.is_none()
+        && let Some(bark) = stems
+            .iter()
+            .find(|stem| stem.dbh_mm == largest.dbh.mm())
+            .and_then(|stem| stem.bark.as_ref())
+    {
+        list.push(number("bark", bark.mm));
+    }
+    if !height.measured {
+        list.push(number("height", height.hazard_m));
+        list.push(word("setting", question.setting.word()));
+    }
+    if question.leafed_out.is_none()
+        && let Place::Hemisphere(hemisphere) = question.place
+    {
+        let name = match hemisphere {
+            crate::timing::Hemisphere::North => "north",
+            crate::timing::Hemisphere::South => "south",
+        };
+        list.push(word("place", name));
+    }
+    if question.region.is_none() {
+        list.push(word("region", "cautious_default"));
+    }
+    if question.walk_min.is_none() {
+        list.push(word("walk", "two_minutes"));
+    }
+    if question.herbicide == Herbicide::NotSaid {
+        list.push(word("herbicide", "not_said"));
+    }
+    if height.whole_table || question.targets.is_empty() && !question.none_in_reach {
+        list.push(word("targets", "not_checked"));
+    }
+    list
+}
+
+/// Every source that the answer rests on, each once.
+pub fn sources(reference: &Reference, answer: &Answer) -> Vec<SourceLine> {
+    let mut ids: Vec<&'static str> = Vec::new();
+    let mut take = |cites: &[Cite]| ids.extend(cites.iter().map(|cite| cite.source));
+    for stem in &answer.stems {
+        if let Some(bark) = &stem.bark {
+            take(&bark.because);
+        }
+        if let Some(ring) = &stem.ring {
+            take(&ring.because);
+        }
+    }
+    take(&answer.height.because);
+    take(&answer.timing.because);
+    take(&answer.reach.because);
+    for line in &answer.methods {
+        for reason in &line.reasons {
+            take(reason.because);
+        }
+    }
+    if let Some(effort) = &answer.effort {
+        take(&effort.because);
+    }
+    if let Some(habitat) = &answer.habitat {
+        take(&habitat.because);
+        for user in &habitat.users {
+            take(&[user.because]);
+        }
+    }
+    if let Some(outlook) = &answer.outlook {
+        for season in &outlook.seasons {
+            take(season.species_row.as_ref().map_or(&[], |row| row.because));
+        }
+        for later in &outlook.later {
+            take(later.row.because);
+        }
+    }
+    for rule in &answer.rules {
+        take(&[rule.because]);
+    }
+    for line in &answer.cautions {
+        let caution = reference
+            .cautions
+            .iter()
+            .find(|caution| caution.id == line.id);
+        take(caution.map_or(&[], |caution| caution.cites));
+    }
+    ids.sort_unstable();
+    ids.dedup();
+    ids.into_iter()
+        .map(|id| SourceLine {
+            id,
+            label: reference.source(id).map_or("", |source| source.label),
+        })
+        .collect()
+}

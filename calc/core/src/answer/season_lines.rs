@@ -1,0 +1,163 @@
+//! The two parts of the timing verdict: the bark, and the months of law and biology.
+
+use super::scene::Scene;
+use super::types::{Before, Rules, SpringAnswer, TapeSpan, TimingAnswer};
+use crate::evidence::Cite;
+use crate::model::season;
+use crate::reference::{Trait, cite};
+use crate::timing::restrictions::{self, OakWilt, Topic};
+use chrono::{Datelike, NaiveDate};
+
+/// The dates without anything of this year's own, where there is something.
+fn before(scene: &Scene<'_>, day: NaiveDate) -> Option<Before> {
+    let question = scene.question;
+    let own = question.leafed_out.is_some() || question.spring.is_some();
+    let climate = scene.local.climate.is_some();
+    if !own || !climate {
+        return None;
+    }
+    let mut plain = question.clone();
+    plain.leafed_out = None;
+    plain.spring = None;
+    let season = season::of(scene.reference.constants, &plain, scene.local);
+    let dates = season.window(day)?;
+    Some(Before {
+        budbreak: dates.budbreak,
+        opens: dates.opens,
+        closes: dates.closes,
+        probability: season.probability(day),
+    })
+}
+
+/// What the dates rest on: the species' sum, the climate table or what was seen, the offsets.
+fn timing_because(scene: &Scene<'_>) -> Vec<Cite> {
+    let species = scene.question.species;
+    if !scene.season.is_dated() {
+        return vec![
+            Cite::practice("late winter to early summer"),
+            Cite::own("the hemisphere's months"),
+        ];
+    }
+    let mut because = vec![species.budbreak];
+    if scene.local.climate.is_some() {
+        because.push(cite("WORLDCLIM14", "monthly means 1960-1990"));
+    }
+    if scene.question.leafed_out.is_some() {
+        because.push(Cite::measured("leaf-out"));
+    }
+    because.push(cite("FOWLER", "tanbark"));
+    because.push(cite("DOW2022", "growth dates"));
+    because.push(Cite::own("timing: offsets and spreads"));
+    because
+}
+
+pub fn timing(scene: &Scene<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> TimingAnswer {
+    let season = &scene.season;
+    let dates = season.window(day);
+    let from = asked.unwrap_or_else(|| scene.question.day.start());
+    let closed = |day: NaiveDate| scene.ring_closed(day);
+    let next = season.next_stretches(from, &closed, 2);
+    let stretch = |at: usize| next.get(at).map(|s| s.best.unwrap_or((s.from, s.to)));
+    TimingAnswer {
+        verdict: season.verdict(day),
+        probability: season.probability(day),
+        budbreak: dates.map(|dates| dates.budbreak),
+        opens: dates.map(|dates| dates.opens),
+        best_from: dates.map(|dates| dates.best_from),
+        best_to: dates.map(|dates| dates.best_to),
+        closes: dates.map(|dates| dates.closes),
+        sd_open: dates.map(|dates| dates.sd_open),
+        sd_close: dates.map(|dates| dates.sd_close),
+        next_good: stretch(0).map(|s| s.0),
+        next_good_to: stretch(0).map(|s| s.1),
+        after_next: stretch(1).map(|s| s.0),
+        after_next_to: stretch(1).map(|s| s.1),
+        basis: dates.map(|dates| dates.basis),
+        before: before(scene, day),
+        spring: scene.question.spring.as_ref().map(|table| SpringAnswer {
+            days: table.days.len(),
+            bad: table.bad.clone(),
+            doubts: table.doubts.clone(),
+        }),
+        nearest_km: scene
+            .local
+            .climate
+            .as_ref()
+            .map(|climate| climate.nearest_km),
+        elevation_m: scene
+            .local
+            .climate
+            .as_ref()
+            .and_then(|climate| climate.site.elev_m),
+        table_missing: scene.local.table_missing,
+        because: timing_because(scene),
+        flags: season.flags().to_vec(),
+        short_season: season.is_short(day),
+        tape: if season.is_timed() {
+            season
+                .tape(day.year())
+                .into_iter()
+                .map(|span| TapeSpan {
+                    from: span.from,
+                    to: span.to,
+                    fill: span.fill,
+                })
+                .collect()
+        } else {
+            Vec::new()
+        },
+    }
+}
+
+/// Months of law and biology for this tree: birds and bats for any, pests for their hosts.
+pub fn rules(scene: &Scene<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Vec<Rules> {
+    let question = scene.question;
+    let has = |mark: Trait| question.species.has(mark);
+    let mut topics = vec![Topic::Birds, Topic::Bats];
+    for (mark, topic) in [
+        (Trait::Elm, Topic::Elm),
+        (Trait::Pine, Topic::PineBeetles),
+        (Trait::Ash, Topic::AshBorer),
+    ] {
+        if has(mark) {
+            topics.push(topic);
+        }
+    }
+    let region = question.region.as_deref();
+    let hemisphere = question.place.hemisphere();
+    let mut rows: Vec<(restrictions::Applied, bool)> =
+        restrictions::for_region(scene.reference.restrictions, region, hemisphere, &topics)
+            .into_iter()
+            .map(|row| (row, false))
+            .collect();
+    let oak = match scene.oak_wilt {
+        Some(OakWilt::State(row)) => Some((row, false)),
+        Some(OakWilt::Default(row)) => Some((row, true)),
+        Some(OakWilt::NotKnownThere) | None => None,
+    };
+    if let Some((restriction, is_default)) = oak {
+        rows.push((
+            restrictions::Applied {
+                restriction,
+                is_default,
+            },
+            true,
+        ));
+    }
+    rows.into_iter()
+        .map(|(applied, closes)| {
+            let row = applied.restriction;
+            Rules {
+                topic: row.topic,
+                from_md: row.from_md,
+                to_md: row.to_md,
+                jurisdiction: row.jurisdiction,
+                force: row.force,
+                is_default: applied.is_default,
+                closes,
+                on_the_day: row.covers(day) || asked.is_some_and(|asked| row.covers(asked)),
+                because: row.cite,
+            }
+        })
+        .collect()
+}

@@ -1,0 +1,186 @@
+//! The shape of the timing part of an answer.
+
+use crate::evidence::Cite;
+use crate::timing::restrictions::Topic;
+use crate::timing::spring::{BadLine, Doubt};
+use crate::timing::{Basis, Fill, Flag, Verdict};
+use chrono::NaiveDate;
+use serde::Serialize;
+
+/// Timing.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct TimingAnswer {
+    /// The bark on the advised day.
+    pub verdict: Verdict,
+    /// Probability of slip on it; none where there is no date model.
+    pub probability: Option<f64>,
+    /// Budbreak, half of the buds open.
+    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
+    pub budbreak: Option<NaiveDate>,
+    /// The window opens.
+    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
+    pub opens: Option<NaiveDate>,
+    /// First of the best days.
+    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
+    pub best_from: Option<NaiveDate>,
+    /// Last of the best days.
+    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
+    pub best_to: Option<NaiveDate>,
+    /// The window closes.
+    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
+    pub closes: Option<NaiveDate>,
+    /// Spread of the opening, days (one standard deviation).
+    pub sd_open: Option<f64>,
+    /// Spread of the closing, days.
+    pub sd_close: Option<f64>,
+    /// First day of the next good stretch from the asked day on, outside the months that rule a ring out.
+    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
+    pub next_good: Option<NaiveDate>,
+    /// Its last day.
+    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
+    pub next_good_to: Option<NaiveDate>,
+    /// First and last day of the stretch after it.
+    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
+    pub after_next: Option<NaiveDate>,
+    /// The last day of that one.
+    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
+    pub after_next_to: Option<NaiveDate>,
+    /// What the dates rest on.
+    pub basis: Option<Basis>,
+    /// The dates without leaf-out or temperatures of this year's own, where there are any.
+    pub before: Option<Before>,
+    /// This year's own temperatures, as they were read.
+    pub spring: Option<SpringAnswer>,
+    /// Distance to the nearest place of the climate table, km.
+    pub nearest_km: Option<f64>,
+    /// Height above the sea that was used, metres, where a climate was looked up.
+    pub elevation_m: Option<f64>,
+    /// A place was given and the climate table was not at hand.
+    pub table_missing: bool,
+    /// What it rests on.
+    pub because: Vec<Cite>,
+    /// Why it is less sure.
+    pub flags: Vec<Flag>,
+    /// No day reaches "best": test every time.
+    pub short_season: bool,
+    /// Runs of days of the year of the advised day, for the year tape.
+    pub tape: Vec<TapeSpan>,
+}
+
+/// Dates of the window before better knowledge came in.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct Before {
+    /// Budbreak.
+    #[serde(serialize_with = "crate::answer::day")]
+    #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
+    pub budbreak: NaiveDate,
+    /// The window opens.
+    #[serde(serialize_with = "crate::answer::day")]
+    #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
+    pub opens: NaiveDate,
+    /// The window closes.
+    #[serde(serialize_with = "crate::answer::day")]
+    #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
+    pub closes: NaiveDate,
+    /// Probability of slip on the advised day.
+    pub probability: Option<f64>,
+}
+
+/// A table of temperatures as it was read.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct SpringAnswer {
+    /// Days read.
+    pub days: usize,
+    /// Lines that were not used.
+    pub bad: Vec<BadLine>,
+    /// Doubts about the whole.
+    pub doubts: Vec<Doubt>,
+}
+
+/// A run of days on the year tape.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct TapeSpan {
+    /// First day.
+    #[serde(serialize_with = "crate::answer::day")]
+    #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
+    pub from: NaiveDate,
+    /// Last day.
+    #[serde(serialize_with = "crate::answer::day")]
+    #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
+    pub to: NaiveDate,
+    /// How it is drawn.
+    pub fill: Fill,
+}
+
+/// Months that law or biology names.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct Rules {
+    /// What they are about.
+    pub topic: Topic,
+    /// First month and day.
+    pub from_md: (u8, u8),
+    /// Last month and day.
+    pub to_md: (u8, u8),
+    /// Whose region it is, as the source says it.
+    pub jurisdiction: &'static str,
+    /// How binding it is.
+    pub force: &'static str,
+    /// Whether it is the cautious default since the region has no row of its own.
+    pub is_default: bool,
+    /// Whether it rules methods out in these months.
+    pub closes: bool,
+    /// Whether the asked or advised day lies in it.
+    pub on_the_day: bool,
+    /// Source.
+    pub because: Cite,
+}

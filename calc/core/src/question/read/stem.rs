@@ -1,0 +1,89 @@
+//! Stems: size, live share, bark.
+
+use super::numbers::Measure;
+use super::{MOST_STEMS, Reader};
+use crate::quantity::{BarkThickness, Dbh, Range, Unit};
+use crate::question::{Code, Stem, StemTyped, Text};
+
+impl Reader {
+    pub(super) fn stems(&mut self, typed: &[StemTyped]) -> Option<Vec<Stem>> {
+        if typed.is_empty() {
+            self.problem("stems", Code::NoStem, "");
+            return None;
+        }
+        if typed.len() > MOST_STEMS {
+            self.problem("stems", Code::TooManyStems(MOST_STEMS), "");
+            return None;
+        }
+        let stems: Vec<Option<Stem>> = typed
+            .iter()
+            .enumerate()
+            .map(|(at, stem)| self.stem(at, stem))
+            .collect();
+        stems.into_iter().collect()
+    }
+
+    pub(super) fn stem(&mut self, at: usize, typed: &StemTyped) -> Option<Stem> {
+        let field = |name: &str| format!("stems[{at}].{name}");
+        let given = |text: &Option<Text>| text.as_ref().is_some_and(|text| !text.is_empty());
+        let from_girth = given(&typed.girth);
+        let dbh = match (given(&typed.diameter), from_girth) {
+            (true, true) => {
+                let girth = typed.girth.clone().unwrap_or_default();
+                self.problem(field("girth"), Code::Both, &girth.0);
+                None
+            }
+            (false, false) => {
+                self.problem(field("diameter"), Code::Neither, "");
+                None
+            }
+            (true, false) => self.size(field("diameter"), typed.diameter.as_ref(), 1.0),
+            (false, true) => self.size(field("girth"), typed.girth.as_ref(), core::f64::consts::PI),
+        };
+        let live_share = self.live_share(field("live_share"), typed.live_share.as_ref());
+        let bark = self.length(&field("bark"), typed.bark.as_ref(), Measure::Bark);
+        if let (Some(dbh), Some(bark)) = (dbh, bark)
+            && bark * 2.0 >= dbh.mm()
+        {
+            let shown = self.shown(
+                Range {
+                    low: 0.0,
+                    high: dbh.mm() / 2.0,
+                },
+                Measure::Bark,
+            );
+            let text = typed.bark.clone().unwrap_or_default();
+            self.problem(field("bark"), Code::BarkTooThick(shown), &text.0);
+        }
+        Some(Stem {
+            dbh: dbh?,
+            from_girth,
+            live_share: live_share?,
+            bark: bark.and_then(BarkThickness::new),
+        })
+    }
+
+    /// A diameter, or a girth where `round` is pi.
+    pub(super) fn size(&mut self, field: String, typed: Option<&Text>, round: f64) -> Option<Dbh> {
+        let range = Range {
+            low: Dbh::RANGE.low * round,
+            high: Dbh::RANGE.high * round,
+        };
+        let mm = self.length_in(&field, typed, Measure::Trunk, range)?;
+        // Rounding at the very end of the range must not lose a girth that was taken.
+        Dbh::new((mm / round).clamp(Dbh::RANGE.low, Dbh::RANGE.high))
+    }
+
+    pub(super) fn live_share(&mut self, field: String, typed: Option<&Text>) -> Option<f64> {
+        let percent = Range {
+            low: 0.0,
+            high: 100.0,
+        };
+        match typed.filter(|text| !text.is_empty()) {
+            None => Some(1.0),
+            Some(text) => self
+                .plain(&field, text, Unit::Percent, "%", percent)
+                .map(|share| share / 100.0),
+        }
+    }
+}
