@@ -199,7 +199,10 @@ pub fn minutes(
     } else {
         1.0
     };
-    let delays = Moments::of(constants.delays, crew);
+    let delays = question
+        .rate
+        .map_or(constants.delays, |rate| rate.delays(constants));
+    let delays = Moments::of(delays, crew);
     let slipping = apart.plus(bark).times(delays);
     let tight = apart
         .plus(bark.times(Moments::of(constants.tight, 1.0)))

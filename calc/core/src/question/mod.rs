@@ -75,6 +75,8 @@ pub struct Question {
     pub walk_min: Option<f64>,
     /// A practised crew.
     pub practised: bool,
+    /// The crew's own rate, from trees that it timed.
+    pub rate: Option<crate::model::calibrate::Rate>,
     /// The work must be done on that day.
     pub cannot_wait: bool,
 }

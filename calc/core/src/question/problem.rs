@@ -84,6 +84,8 @@ pub enum Code {
     OtherSeason,
     /// No line of a temperature table can be used.
     NoTemperatures,
+    /// Not a rate that calibration gives.
+    NotRate,
 }
 
 /// A range in the unit that the message shows.
@@ -131,6 +133,7 @@ impl Code {
             Self::NotJson => "not_json",
             Self::OtherSeason => "other_season",
             Self::NoTemperatures => "no_temperatures",
+            Self::NotRate => "not_a_rate",
         }
     }
 }

@@ -1,6 +1,7 @@
 //! The question as typed: the names that the interface, the command line and the form share.
 
 use super::Text;
+use crate::model::calibrate::Rate;
 use serde::{Deserialize, Serialize};
 
 /// A question as typed. Everything but `version`, `species`, one stem and `date` may be left out.
@@ -67,6 +68,8 @@ pub struct Typed {
     pub walk: Option<Text>,
     /// A practised crew.
     pub practised: bool,
+    /// The crew's own rate, as calibration gave it.
+    pub rate: Option<Rate>,
     /// The job must be done on that day.
     pub cannot_wait: bool,
 }

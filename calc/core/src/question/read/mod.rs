@@ -11,6 +11,7 @@ use super::{
     Code, Condition, Day, Dry, Found, Goal, Herbicide, Limbs, Place, Problem, Question, Reply,
     Setting, Sign, Target, TargetKind, Text, Typed, Vigour, find_species,
 };
+use crate::model::calibrate::Rate;
 use crate::quantity::{Range, TotalHeight, Unit, Units};
 use crate::reference::Reference;
 use crate::timing::Hemisphere;
@@ -184,6 +185,7 @@ impl Reader {
             none_in_reach: typed.none_in_reach,
             height_confirmed: typed.height_confirmed,
             practised: typed.practised,
+            rate: self.rate(typed),
             cannot_wait: typed.cannot_wait,
             species: species?,
             stems: stems?,
@@ -196,6 +198,15 @@ impl Reader {
             height,
             targets,
         })
+    }
+
+    /// A rate that calibration can't have given is refused: it would make any number of minutes.
+    fn rate(&mut self, typed: &Typed) -> Option<Rate> {
+        let rate = typed.rate?;
+        if !rate.is_sound() {
+            self.problem("rate", Code::NotRate, "");
+        }
+        Some(rate)
     }
 
     fn species(

@@ -1,0 +1,176 @@
+//! At a visit: from what is seen to what to do now, when to come back, and whether the ring failed.
+//! Built from the intervals and findings of the response notes (E); the joining of them is our own assumption.
+
+use crate::model::visits::{Visit, VisitKind};
+use chrono::{Datelike, NaiveDate};
+use serde::Serialize;
+
+/// What may be seen.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Seen {
+    /// New bark across the ring, or a strip that was missed.
+    Bridge,
+    /// Sprouts below the ring.
+    Sprouts,
+    /// Suckers from the roots.
+    Suckers,
+    /// A full crown.
+    CrownFull,
+    /// A thin crown.
+    CrownThin,
+    /// A bare crown in the growing season.
+    CrownBare,
+    /// Fungus, or limbs on the ground.
+    Decay,
+    /// Nothing of all this.
+    Nothing,
+}
+
+/// What to do now.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Act {
+    /// Keep out from under it: the zone counts.
+    KeepOut,
+    /// Cut the bridge out and scrape.
+    ReopenBridge,
+    /// Take the sprouts off.
+    TakeSprouts,
+    /// Cut or treat the suckers.
+    TakeSuckers,
+    /// Ring it again, wider.
+    RingAgain,
+    /// Nothing: wait.
+    Wait,
+}
+
+/// Whether the ring failed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Judged {
+    /// It is too soon to tell.
+    TooSoon,
+    /// It works.
+    Working,
+    /// It failed.
+    Failed,
+    /// The stem is dead above the ring.
+    Dead,
+}
+
+/// The advice at a visit.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct Advice {
+    /// What to do now, the most pressing first.
+    pub acts: Vec<Act>,
+    /// How it stands.
+    pub judged: Judged,
+    /// Come back by this day.
+    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
+    pub come_back: Option<NaiveDate>,
+}
+
+/// Why there is no advice.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum NoAdvice {
+    /// The visit is before the ring.
+    BeforeTheRing,
+    /// Full and bare, or nothing and something: they can't both be.
+    Contradiction,
+}
+
+/// Season after the ring from which a living crown means failure.
+const FAILS_FROM: u8 = 3;
+
+/// Advice for a visit on `day` to a tree ringed on `ringed`, whose visits are `plan`.
+///
+/// # Errors
+/// [`NoAdvice`] says why there is none.
+pub fn advise(
+    ringed: NaiveDate,
+    day: NaiveDate,
+    plan: &[Visit],
+    seen: &[Seen],
+) -> Result<Advice, NoAdvice> {
+    if day < ringed {
+        return Err(NoAdvice::BeforeTheRing);
+    }
+    let has = |what: Seen| seen.contains(&what);
+    let crowns = [Seen::CrownFull, Seen::CrownThin, Seen::CrownBare];
+    if crowns.iter().filter(|crown| has(**crown)).count() > 1
+        || (has(Seen::Nothing) && seen.len() > 1)
+    {
+        return Err(NoAdvice::Contradiction);
+    }
+    let season = season_of(ringed, day);
+    let second_autumn = season > 2 || (season == 2 && (9..=11).contains(&day.month()));
+    let judged = if has(Seen::CrownBare) && second_autumn {
+        Judged::Dead
+    } else if has(Seen::CrownFull) && season >= FAILS_FROM {
+        Judged::Failed
+    } else if has(Seen::CrownThin) {
+        Judged::Working
+    } else {
+        Judged::TooSoon
+    };
+    let mut acts = Vec::new();
+    if has(Seen::Decay) || has(Seen::CrownBare) || has(Seen::CrownThin) {
+        acts.push(Act::KeepOut);
+    }
+    if has(Seen::Bridge) {
+        acts.push(Act::ReopenBridge);
+    }
+    if judged == Judged::Failed {
+        acts.push(Act::RingAgain);
+    }
+    if has(Seen::Sprouts) {
+        acts.push(Act::TakeSprouts);
+    }
+    if has(Seen::Suckers) {
+        acts.push(Act::TakeSuckers);
+    }
+    if acts.is_empty() {
+        acts.push(Act::Wait);
+    }
+    Ok(Advice {
+        come_back: come_back(day, plan, has(Seen::Bridge)),
+        acts,
+        judged,
+    })
+}
+
+/// The next visit of the plan; two to six weeks where a bridge was opened again.
+fn come_back(day: NaiveDate, plan: &[Visit], bridge: bool) -> Option<NaiveDate> {
+    let weeks = day.checked_add_days(chrono::Days::new(42));
+    let next = plan
+        .iter()
+        .filter(|visit| visit.from > day)
+        .map(|visit| visit.to)
+        .min();
+    let yearly = plan.iter().any(|visit| visit.kind == VisitKind::Yearly);
+    match (bridge, next) {
+        (true, Some(next)) => weeks.map(|weeks| weeks.min(next)),
+        (true, None) => weeks,
+        (false, Some(next)) => Some(next),
+        (false, None) if yearly => day.checked_add_days(chrono::Days::new(365)),
+        (false, None) => None,
+    }
+}
+
+/// Which growing season after the ring a day lies in, by half-years from the ring.
+fn season_of(ringed: NaiveDate, day: NaiveDate) -> u8 {
+    let days = (day - ringed).num_days();
+    (days / 365 + 1).clamp(1, 9) as u8
+}
