@@ -1,0 +1,319 @@
+//! Small pieces that every part is built from.
+
+use crate::draw::mark::{Swatch, swatch};
+use crate::out::{Out, OutExt};
+use crate::words::{self as w, Say};
+use calc::evidence::{Cite, Grade};
+
+use super::Options;
+
+/// What a part needs to know.
+pub struct Cx<'a> {
+    /// Question, answer, tables.
+    pub say: Say<'a>,
+    /// The host's wishes.
+    pub options: &'a Options<'a>,
+    /// Before every id.
+    pub prefix: String,
+    /// Level of the parts' headings.
+    pub level: u8,
+}
+
+impl Cx<'_> {
+    /// An id of this answer.
+    pub fn id(&self, name: &str) -> String {
+        cat!(self.prefix, "p-", name)
+    }
+}
+
+const HEADINGS: [&str; 6] = ["h1", "h2", "h3", "h4", "h5", "h6"];
+
+/// A heading; nothing is below `h6`.
+pub fn heading(out: &mut dyn Out, level: u8, class: &str, id: &str, text: &str) {
+    open_heading(out, level);
+    if !class.is_empty() {
+        out.attr("class", class);
+    }
+    if !id.is_empty() {
+        out.attr("id", id);
+    }
+    out.text(text);
+    out.close();
+}
+
+fn open_heading(out: &mut dyn Out, level: u8) {
+    out.open(HEADINGS[usize::from(level.clamp(1, 6)) - 1]);
+}
+
+/// Opens a part: a section with its title, and the question that it answers at the right.
+pub fn open_part(
+    out: &mut dyn Out,
+    cx: &Cx<'_>,
+    class: &str,
+    id: &str,
+    title: &str,
+    question: &str,
+) {
+    let id = cx.id(id);
+    out.open_class("section", &cat!("part ", class));
+    out.attr("aria-labelledby", &id);
+    open_heading(out, cx.level);
+    out.attr("id", &id);
+    out.text(title);
+    if !question.is_empty() {
+        out.text(" ");
+        out.leaf_class("span", "q", question);
+    }
+    out.close();
+}
+
+/// A heading inside a part.
+pub fn sub(out: &mut dyn Out, cx: &Cx<'_>, text: &str) {
+    heading(out, cx.level + 1, "", "", text);
+}
+
+/// An element with a class and text.
+pub fn text_in(out: &mut dyn Out, tag: &'static str, class: &str, text: &str) {
+    if class.is_empty() {
+        out.leaf(tag, text);
+    } else {
+        out.leaf_class(tag, class, text);
+    }
+}
+
+/// A paragraph with a bold lead.
+pub fn lead(out: &mut dyn Out, bold: &str, rest: &str) {
+    out.open("p");
+    out.leaf("b", bold);
+    if !rest.is_empty() {
+        out.text(" ");
+        out.text(rest);
+    }
+    out.close();
+}
+
+/// The first sentence bold, the rest not.
+pub fn lead_first(out: &mut dyn Out, text: &str) {
+    match text.find(". ") {
+        Some(at) => lead(out, &text[..=at], &text[at + 2..]),
+        None => lead(out, text, ""),
+    }
+}
+
+/// A list of plain items.
+pub fn items(out: &mut dyn Out, tag: &'static str, class: &str, list: &[impl AsRef<str>]) {
+    out.open(tag);
+    if !class.is_empty() {
+        out.attr("class", class);
+    }
+    for item in list {
+        out.leaf("li", item.as_ref());
+    }
+    out.close();
+}
+
+/// A key below a drawing: symbol, name, what it stands for.
+pub fn key(out: &mut dyn Out, rows: &[(Swatch, &str, &str)]) {
+    out.open_class("ul", "key");
+    for (mark, name, rest) in rows {
+        out.open("li");
+        swatch(out, *mark);
+        out.open("span");
+        out.leaf("b", name);
+        out.text(" ");
+        out.text(rest);
+        out.close();
+        out.close();
+    }
+    out.close();
+}
+
+/// A table that scrolls inside its own named region; the first cell of a row is its heading.
+pub fn table(out: &mut dyn Out, caption: &str, heads: &[&str], rows: &[Vec<String>]) {
+    out.open_class("div", "tw");
+    out.attr("tabindex", "0");
+    out.attr("role", "region");
+    out.attr("aria-label", caption);
+    out.open("table");
+    out.open("caption");
+    out.leaf("span", caption);
+    out.close();
+    out.open("thead");
+    out.open("tr");
+    for head in heads {
+        out.open("th");
+        out.attr("scope", "col");
+        out.text(head);
+        out.close();
+    }
+    out.close();
+    out.close();
+    out.open("tbody");
+    for row in rows {
+        out.open("tr");
+        for (at, cell) in row.iter().enumerate() {
+            if at == 0 {
+                out.open("th");
+                out.attr("scope", "row");
+            } else {
+                out.open("td");
+            }
+            out.text(cell);
+            out.close();
+        }
+        out.close();
+    }
+    out.close();
+    out.close();
+    out.close();
+}
+
+/// Opens folded text.
+pub fn open_details(out: &mut dyn Out, class: &str, summary: &str) {
+    out.open("details");
+    if !class.is_empty() {
+        out.attr("class", class);
+    }
+    out.leaf("summary", summary);
+}
+
+/// The table twin of a drawing.
+pub fn twin(out: &mut dyn Out, summary: &str, caption: &str, heads: &[&str], rows: &[Vec<String>]) {
+    open_details(out, "twin", summary);
+    table(out, caption, heads, rows);
+    out.close();
+}
+
+/// One row of a key-value list: a swatch before the value where there is one, a link behind it.
+pub struct Row<'a> {
+    /// Key.
+    pub key: &'a str,
+    /// Symbol of certainty.
+    pub mark: Option<Swatch>,
+    /// Value.
+    pub value: &'a str,
+    /// What follows the value.
+    pub rest: &'a str,
+    /// Path of the field, and the link's word.
+    pub link: Option<(&'a str, &'a str)>,
+}
+
+/// A key-value row.
+pub fn kv(out: &mut dyn Out, cx: &Cx<'_>, row: &Row<'_>) {
+    if row.link.is_some() {
+        out.open_class("div", "c3");
+    } else {
+        out.open("div");
+    }
+    out.leaf("dt", row.key);
+    out.open("dd");
+    if let Some(mark) = row.mark {
+        swatch(out, mark);
+        out.text(" ");
+        out.leaf("b", row.value);
+    } else {
+        out.text(row.value);
+    }
+    if !row.rest.is_empty() {
+        out.leaf_class("span", "np", row.rest);
+    }
+    out.close();
+    if let Some((path, word)) = row.link {
+        out.open_class("dd", "chg");
+        field_link(out, cx, path, word, row.key);
+        out.close();
+    }
+    out.close();
+}
+
+/// A link to a field of the form. Only where there is one.
+pub fn field_link(out: &mut dyn Out, cx: &Cx<'_>, path: &str, word: &str, what: &str) {
+    if !cx.options.with_form {
+        return;
+    }
+    let id = w::field_id(path);
+    out.open_class("a", "ch");
+    out.attr("href", &cat!("#", id));
+    out.attr("data-act", "change");
+    out.attr("data-field", &id);
+    out.text(word);
+    if !what.is_empty() {
+        out.open_class("span", "vh");
+        out.text(" ");
+        out.text(what);
+        out.close();
+    }
+    out.close();
+}
+
+/// A source by its label, linked to its line of the sources page. Our own assumptions and the like have none.
+pub fn source(out: &mut dyn Out, cx: &Cx<'_>, id: &str) {
+    let known = cx.say.reference.source(id);
+    let label = known.map_or(id, |source| source.label);
+    if known.is_none() || cx.options.sources_base.is_empty() {
+        out.text(label);
+        return;
+    }
+    out.open("a");
+    out.attr("href", &cat!(cx.options.sources_base, "#", id));
+    out.text(label);
+    out.close();
+}
+
+/// A line of sources with grade words for those that have no line of their own. Nothing where there is none.
+pub fn cites(out: &mut dyn Out, cx: &Cx<'_>, list: &[Cite]) {
+    let mut seen: Vec<&str> = Vec::new();
+    for cite in list {
+        let bare = is_bare(cite);
+        let id = if bare {
+            w::grade(cite.grade)
+        } else {
+            cite.source
+        };
+        if seen.contains(&id) {
+            continue;
+        }
+        out.text(if seen.is_empty() { "" } else { "; " });
+        seen.push(id);
+        if bare {
+            out.text(id);
+        } else {
+            source(out, cx, cite.source);
+        }
+    }
+}
+
+/// Whether a cite is worded by its grade: our own assumption, the trade, the asker, or memory, which is
+/// never shown as sourced.
+pub fn is_bare(cite: &Cite) -> bool {
+    cite.grade == Grade::Memory || matches!(cite.source, "own" | "practice" | "you")
+}
+
+/// The mark of a grade, the same as in the drawings.
+pub fn grade_mark(grade: Grade) -> Swatch {
+    match grade {
+        Grade::Measured | Grade::Published => Swatch::Ink,
+        Grade::Related | Grade::Derived | Grade::Secondary => Swatch::Half,
+        Grade::Practice => Swatch::Hatch,
+        Grade::Assumption | Grade::Memory => Swatch::Dash,
+    }
+}
+
+/// The grade of a range in a drawing.
+pub fn drawn_grade(grade: Grade) -> crate::draw::Grade {
+    match grade {
+        Grade::Measured | Grade::Published => crate::draw::Grade::Measured,
+        Grade::Assumption | Grade::Memory => crate::draw::Grade::Assumed,
+        Grade::Related | Grade::Derived | Grade::Secondary | Grade::Practice => {
+            crate::draw::Grade::Estimated
+        }
+    }
+}
+
+/// The weakest grade of some cites.
+pub fn weakest(list: &[Cite]) -> Grade {
+    list.iter()
+        .map(|cite| cite.grade)
+        .max()
+        .unwrap_or(Grade::Assumption)
+}

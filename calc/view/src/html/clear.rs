@@ -1,0 +1,168 @@
+//! The reach: keep clear, or why it stops.
+
+use super::build::{Cx, key, lead, open_part, twin};
+use super::make::title;
+use crate::draw::mark::Swatch;
+use crate::draw::reach::{Reach, ReachLabels, Target, reach};
+use crate::draw::tree::Habit;
+use crate::measure;
+use crate::out::{Out, OutExt};
+use crate::words as w;
+use calc::model::reach::Outcome;
+use calc::reference::Group;
+
+/// Keep clear: words, drawing, key, table.
+pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
+    let found = &cx.say.answer.reach;
+    open_part(
+        out,
+        cx,
+        "p-right p-keep",
+        "keep",
+        w::KEEP_CLEAR[0],
+        w::KEEP_CLEAR[1],
+    );
+    let people = cx.say.reach(found.people_out_m);
+    let nearest = cx
+        .say
+        .decided()
+        .and_then(|target| Some((target.kind, target.distance_m?)));
+    let distance = nearest.map(|(kind, m)| (kind, cx.say.length(m)));
+    let said = distance.as_ref().map(|(kind, m)| (*kind, m.as_str()));
+    let zone = cx.say.reach(found.zone_m);
+    let words = w::clear(found.outcome, said, &zone, &people);
+    lead(
+        out,
+        &w::people_out(&people),
+        &cat!(words, " ", w::FROM_TODAY),
+    );
+    for target in found.targets.iter().filter(|target| target.damage) {
+        out.leaf("p", &w::may_damage(&cx.say.target_said(target)));
+    }
+    if cx.say.answer.height.measure_first {
+        out.leaf("p", w::HEIGHT_AID);
+    }
+    figure(out, cx, true);
+    out.close();
+}
+
+/// Drawing, key and table. Where the answer stops nobody works, so no ground for workers is drawn.
+pub fn figure(out: &mut dyn Out, cx: &Cx<'_>, working: bool) {
+    let answer = cx.say.answer;
+    let found = &answer.reach;
+    let units = cx.say.units();
+    let labels: Vec<(f64, bool, String)> = found
+        .targets
+        .iter()
+        .filter_map(|target| {
+            let m = target.distance_m?;
+            let inside = matches!(
+                target.outcome,
+                Some(Outcome::Inside | Outcome::Professional | Outcome::Line)
+            );
+            let name = w::target_short(target.kind);
+            Some((m, inside, cat!(name, ", ", measure::length(m).first(units))))
+        })
+        .collect();
+    let targets: Vec<Target<'_>> = labels
+        .iter()
+        .map(|(distance_m, inside, label)| Target {
+            distance_m: *distance_m,
+            inside: *inside,
+            label,
+        })
+        .collect();
+    let used = measure::length(found.height_m);
+    let height = w::height_used(&used.text(units));
+    let short = w::height_used_short(used.first(units));
+    let zone = measure::reach(found.zone_m);
+    let aria = w::reach_aria(
+        &used.spoken(units),
+        &zone.spoken(units),
+        labels.iter().map(|(_, _, label)| label.as_str()),
+    );
+    out.open("figure");
+    reach(
+        out,
+        &Reach {
+            height_used_m: found.height_m,
+            height_estimate_m: answer.height.shown_m.unwrap_or(found.height_m),
+            zone_m: found.zone_m,
+            people_out_m: working.then_some(found.people_out_m),
+            targets: &targets,
+            habit: if answer.species.group == Group::Conifer {
+                Habit::Conifer
+            } else {
+                Habit::Hardwood
+            },
+        },
+        &ReachLabels {
+            aria: &aria,
+            height: &height,
+            height_short: &short,
+            foot: w::FT,
+            metre: w::M,
+            can_land: w::CAN_LAND,
+            can_throw: w::CAN_THROW,
+            people_out: if working { w::PEOPLE_OUT } else { "" },
+            heights: w::heights(found.zone_m / found.height_m),
+        },
+    );
+    out.leaf("figcaption", &w::reach_caption(targets.len()));
+    out.close();
+    legend(out, cx, working);
+    twin(
+        out,
+        w::TWIN_REACH,
+        &title(cx),
+        &w::HEAD_REACH,
+        &rows(cx, working),
+    );
+}
+
+fn legend(out: &mut dyn Out, cx: &Cx<'_>, working: bool) {
+    let found = &cx.say.answer.reach;
+    let units = cx.say.units();
+    let used = measure::reach(found.height_m);
+    let zone = measure::reach(found.zone_m);
+    let people = measure::reach(found.people_out_m);
+    let land = w::zone("0", used.first(units));
+    let throw = w::zone(used.first(units), zone.first(units));
+    let clear = w::zone(zone.first(units), people.first(units));
+    let mut rows = vec![
+        (Swatch::Hatch, land.as_str(), w::KEY_REACH[0]),
+        (Swatch::Wide, throw.as_str(), w::KEY_REACH[1]),
+    ];
+    if working && people != zone {
+        rows.push((Swatch::Dash, clear.as_str(), w::KEY_REACH[2]));
+    }
+    key(out, &rows);
+}
+
+fn rows(cx: &Cx<'_>, working: bool) -> Vec<Vec<String>> {
+    let found = &cx.say.answer.reach;
+    let mut rows = Vec::new();
+    let mut push = |name: &str, m: f64, means: &str| {
+        let value = measure::reach(m);
+        rows.push(vec![name.into(), value.us, value.metric, means.to_owned()]);
+    };
+    push(w::ROW_REACH[0], found.height_m, "");
+    push(w::ROW_REACH[1], found.height_m, w::KEY_REACH[0]);
+    push(w::ROW_REACH[2], found.zone_m, w::KEY_REACH[1]);
+    if working {
+        push(w::ROW_REACH[3], found.people_out_m, w::KEY_REACH[2]);
+    }
+    for target in &found.targets {
+        let name = w::sentence(w::target_short(target.kind));
+        let means = w::judged(target.outcome, target.damage).to_owned();
+        let value = target.distance_m.map_or_else(
+            || (w::NOT_GIVEN.to_owned(), w::NOT_GIVEN.to_owned()),
+            |m| {
+                let value = measure::length(m);
+                (value.us, value.metric)
+            },
+        );
+        rows.push(vec![name, value.0, value.1, means]);
+    }
+    rows
+}

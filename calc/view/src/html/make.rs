@@ -1,0 +1,315 @@
+//! Do: the numbers to carry, the steps, the trunk.
+
+use super::build::{Cx, items, open_part, table, text_in, twin};
+use crate::draw::trunk::{RingHeights, Trunk, TrunkLabels, trunk};
+use crate::measure::{self, Both};
+use crate::out::{Out, OutExt};
+use crate::words::{self as w, Ringing};
+use calc::answer::StemAnswer;
+use calc::model::method::Method;
+use calc::model::ring::Ring;
+use calc::quantity::Units;
+use calc::question::{Condition, Goal};
+
+/// From this thickness on bark asks for a mallet: the effort table's limit between medium and thick, 3/4 in.
+const THICK_MM: f64 = 0.75 * 25.4;
+/// Below this it is thin: 1/4 in of the same table.
+const THIN_MM: f64 = 0.25 * 25.4;
+
+/// The part.
+pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
+    let answer = cx.say.answer;
+    let largest = largest(cx);
+    let ring = largest.and_then(|stem| Some((stem, stem.ring.as_ref()?)));
+    match ring {
+        Some((stem, ring)) if answer.headline_method == Method::BarkRing => {
+            ring_part(out, cx, stem, ring)
+        }
+        _ => other_part(out, cx),
+    }
+}
+
+/// The stem that decides: the thickest that is not the one to keep.
+pub fn largest<'a>(cx: &Cx<'a>) -> Option<&'a StemAnswer> {
+    cx.say
+        .answer
+        .stems
+        .iter()
+        .filter(|stem| !stem.spared)
+        .max_by(|a, b| a.dbh_mm.total_cmp(&b.dbh_mm))
+}
+
+fn ring_part(out: &mut dyn Out, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
+    let question = cx.say.question;
+    open_part(out, cx, "do p-left", "do", w::DO[0], w::DO[1]);
+    out.open_class("div", "split");
+    out.open("figure");
+    draw(out, cx, stem, ring);
+    out.close();
+    out.open("div");
+    numbers(out, cx, ring);
+    let bark = stem.bark.as_ref().map_or(0.0, |bark| bark.mm);
+    let bark_said = measure::bark(bark).text(cx.say.units());
+    let width = measure::ring(ring.better_mm);
+    let spared = match question.goal {
+        Goal::SpareOne(at) => Some(at + 1),
+        Goal::Wildlife | Goal::Kill => None,
+    };
+    let steps = w::ring_steps(&Ringing {
+        width: width.first(cx.say.units()),
+        limbs: question.limbs,
+        live: (stem.live_share < 1.0).then_some(stem.live_share * 100.0),
+        thick: (bark >= THICK_MM).then_some(&bark_said),
+        stems: question.stems.len(),
+        spared,
+        thorns: question.species.cautions.contains(&"TH1"),
+    });
+    items(out, "ol", "todo", &steps);
+    text_in(
+        out,
+        "p",
+        "soft",
+        w::ring_tools(bark >= THICK_MM, bark < THIN_MM),
+    );
+    out.close();
+    out.close();
+    twin(
+        out,
+        w::TWIN_TRUNK,
+        &title(cx),
+        &w::HEAD_PART,
+        &rows(cx, stem, ring),
+    );
+    if question.stems.len() > 1 {
+        stems(out, cx);
+    }
+    out.close();
+}
+
+/// The name of the tree, as the caption of its tables.
+pub fn title(cx: &Cx<'_>) -> String {
+    cat!(cx.say.answer.species.name, ", ", cx.say.size())
+}
+
+/// The three numbers that are carried to the tree.
+fn numbers(out: &mut dyn Out, cx: &Cx<'_>, ring: &Ring) {
+    let height = Both {
+        us: w::WAIST_TO_CHEST[0].into(),
+        metric: w::WAIST_TO_CHEST[1].into(),
+    };
+    out.open_class("dl", "carry");
+    for (name, value) in [
+        (w::RING_AT_LEAST, measure::ring(ring.at_least_mm)),
+        (w::RING_BETTER, measure::ring(ring.better_mm)),
+        (w::RING_HEIGHT, height),
+    ] {
+        out.open("div");
+        out.leaf("dt", name);
+        out.open("dd");
+        let (first, second) = value.ordered(cx.say.units());
+        big(out, first);
+        out.text(" ");
+        out.leaf("small", second);
+        out.close();
+        out.close();
+    }
+    out.close();
+    text_in(out, "p", "soft", w::SMOOTH);
+}
+
+/// A big number; its fraction is set raised.
+fn big(out: &mut dyn Out, text: &str) {
+    let mut rest = text;
+    while let Some(at) = rest.find(['¼', '½', '¾']) {
+        let end = at + rest[at..].chars().next().map_or(0, char::len_utf8);
+        if at > 0 {
+            out.text(&rest[..at]);
+        }
+        out.leaf("sup", &rest[at..end]);
+        rest = &rest[end..];
+    }
+    if !rest.is_empty() {
+        out.text(rest);
+    }
+}
+
+fn draw(out: &mut dyn Out, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
+    let units = cx.say.units();
+    let size = measure::size(stem.dbh_mm);
+    let bark = stem.bark.as_ref().map_or(0.0, |bark| bark.mm);
+    let bark_size = measure::bark(bark);
+    let least = measure::ring(ring.at_least_mm);
+    let better = measure::ring(ring.better_mm);
+    let aria = cat!(
+        w::ROW_TRUNK[0],
+        " ",
+        size.spoken(units),
+        ", ",
+        w::ROW_TRUNK[1],
+        " ",
+        bark_size.spoken(units),
+        ", ",
+        w::ROW_TRUNK[3],
+        " ",
+        least.spoken(units),
+        ", ",
+        w::ROW_TRUNK[4],
+        " ",
+        better.spoken(units)
+    );
+    trunk(
+        out,
+        &Trunk {
+            dbh_mm: stem.dbh_mm,
+            bark_mm: bark,
+            live_share: stem.live_share,
+            ring: Some(RingHeights {
+                at_least_mm: ring.at_least_mm,
+                better_mm: ring.better_mm,
+            }),
+        },
+        &TrunkLabels {
+            aria: &aria,
+            living_layer: w::LIVING_LAYER,
+            bark: w::BARK,
+            bark_size: bark_size.drawn(),
+            wood: w::WOOD,
+            dead_bark: w::DEAD_BARK,
+            size: size.drawn(),
+            inch: w::INCH,
+            cm: w::CM,
+            bare_wood: w::BARE_WOOD,
+            better_too: w::BETTER_TOO,
+            at_least: w::AT_LEAST,
+            at_least_size: least.drawn(),
+            better: w::BETTER,
+            better_size: better.drawn(),
+            hand: w::HAND[0],
+            hand_size: w::HAND[1],
+        },
+    );
+}
+
+fn rows(cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) -> Vec<Vec<String>> {
+    let mut rows = Vec::new();
+    let mut push = |name: &str, value: Both, standing: String| {
+        rows.push(vec![name.into(), value.us, value.metric, standing]);
+    };
+    push(
+        w::ROW_TRUNK[0],
+        measure::size(stem.dbh_mm),
+        w::grade(calc::evidence::Grade::Measured).into(),
+    );
+    if let Some(bark) = &stem.bark {
+        push(
+            w::ROW_TRUNK[1],
+            measure::bark(bark.mm),
+            bark_standing(cx, bark),
+        );
+    }
+    if let Some(inside) = stem.inside_bark_mm {
+        push(w::ROW_TRUNK[2], measure::size(inside), String::new());
+    }
+    let standing = || w::grade(super::build::weakest(&ring.because)).to_owned();
+    push(w::ROW_TRUNK[3], measure::ring(ring.at_least_mm), standing());
+    push(w::ROW_TRUNK[4], measure::ring(ring.better_mm), standing());
+    rows
+}
+
+/// How a bark thickness stands: measured, or estimated with its range.
+pub fn bark_standing(cx: &Cx<'_>, bark: &calc::model::bark::Bark) -> String {
+    if bark.measured {
+        return w::grade(calc::evidence::Grade::Measured).into();
+    }
+    let units = cx.say.units();
+    w::estimated(
+        measure::bark(bark.low_mm).first(units),
+        measure::bark(bark.high_mm).first(units),
+        bark.confidence,
+    )
+}
+
+/// Each stem by itself.
+fn stems(out: &mut dyn Out, cx: &Cx<'_>) {
+    let units = cx.say.units();
+    let rows: Vec<Vec<String>> = cx
+        .say
+        .answer
+        .stems
+        .iter()
+        .enumerate()
+        .map(|(at, stem)| {
+            let width = |mm: fn(&Ring) -> f64| {
+                stem.ring
+                    .as_ref()
+                    .filter(|_| stem.headline_method == Method::BarkRing)
+                    .map_or_else(
+                        || "–".to_owned(),
+                        |ring| measure::ring(mm(ring)).text(units),
+                    )
+            };
+            vec![
+                measure::number(at as u32 + 1),
+                measure::size(stem.dbh_mm).text(units),
+                width(|ring| ring.at_least_mm),
+                width(|ring| ring.better_mm),
+                if stem.spared {
+                    w::KEEP_STEM.into()
+                } else {
+                    w::act(stem.headline_method).into()
+                },
+            ]
+        })
+        .collect();
+    table(out, w::STEMS, &w::HEAD_STEMS, &rows);
+    if cx.say.question.spared().is_some() {
+        out.leaf("p", w::SPARED_UNPROVEN);
+    }
+}
+
+/// Short steps of another method.
+fn other_part(out: &mut dyn Out, cx: &Cx<'_>) {
+    let answer = cx.say.answer;
+    let question = cx.say.question;
+    let method = answer.headline_method;
+    open_part(out, cx, "do p-left", "do", w::DO[0], w::DO_OTHER);
+    let dead = question.condition == Condition::Dead || question.largest().live_share <= 0.0;
+    if dead {
+        out.leaf("p", w::NO_RING_DEAD);
+    }
+    let who = w::who(method, answer.headline_by_professional, question.herbicide);
+    super::build::lead(
+        out,
+        &cat!(w::sentence(w::act(method)), "."),
+        &cat!(w::WHO_DOES_IT, who, "."),
+    );
+    let steps = w::other_steps(method, dead, answer.headline_by_professional);
+    items(out, "ol", "todo", steps);
+    if question.stems.len() > 1 {
+        other_stems(out, cx, question.units);
+    }
+    out.close();
+}
+
+fn other_stems(out: &mut dyn Out, cx: &Cx<'_>, units: Units) {
+    let rows: Vec<Vec<String>> = cx
+        .say
+        .answer
+        .stems
+        .iter()
+        .enumerate()
+        .map(|(at, stem)| {
+            vec![
+                measure::number(at as u32 + 1),
+                measure::size(stem.dbh_mm).text(units),
+                if stem.spared {
+                    w::KEEP_STEM.into()
+                } else {
+                    w::act(stem.headline_method).into()
+                },
+            ]
+        })
+        .collect();
+    let heads = [w::HEAD_STEMS[0], w::HEAD_STEMS[1], w::HEAD_STEMS[4]];
+    table(out, w::STEMS, &heads, &rows);
+}

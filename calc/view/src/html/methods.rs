@@ -1,0 +1,68 @@
+//! The nine methods side by side.
+
+use super::build::{Cx, open_part, table};
+use super::make::title;
+use crate::out::Out;
+use crate::words as w;
+use calc::model::method::{Level, MethodLine};
+
+/// The part: nine rows, level, who, reasons.
+pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
+    let answer = cx.say.answer;
+    open_part(
+        out,
+        cx,
+        "p-hide p-meth",
+        "meth",
+        w::METHODS[0],
+        w::METHODS[1],
+    );
+    let rows: Vec<Vec<String>> = answer
+        .methods
+        .iter()
+        .map(|line| {
+            let who = if line.level == Level::RuledOut {
+                w::NOBODY
+            } else {
+                w::who(line.method, line.by_professional, cx.say.question.herbicide)
+            };
+            let mut name = w::sentence(w::method(line.method));
+            if line.method == answer.headline_method {
+                name.push_str(w::THIS_ONE);
+            }
+            vec![name, w::level(line.level).into(), who.into(), why(line)]
+        })
+        .collect();
+    table(out, &title(cx), &w::HEAD_METHODS, &rows);
+    out.close();
+}
+
+/// The reasons that made the level, then when it works and what it leaves.
+fn why(line: &MethodLine) -> String {
+    let mut list: Vec<&str> = Vec::new();
+    for reason in &line.reasons {
+        let lowers = reason.at_most == line.level && line.level > Level::Recommended;
+        if (lowers || reason.by_professional)
+            && let Some(words) = w::rule(reason.rule)
+            && !list.contains(&words)
+        {
+            list.push(words);
+        }
+    }
+    let because = if list.is_empty() {
+        String::new()
+    } else {
+        cat!(w::sentence(&list.join("; ")), ". ")
+    };
+    if line.level >= Level::NotAdvised {
+        return because.trim_end().into();
+    }
+    cat!(
+        because,
+        w::sentence(w::months(line.method)),
+        ". ",
+        w::LEAVES_BEHIND,
+        w::leaves(line.method),
+        "."
+    )
+}

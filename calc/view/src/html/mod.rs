@@ -1,0 +1,195 @@
+//! The answer region as markup, in its fixed order.
+
+mod after;
+mod build;
+mod cautions;
+mod clear;
+mod make;
+mod methods;
+mod open;
+mod problems;
+mod stop;
+mod sure;
+mod when;
+mod working;
+
+pub use problems::problems;
+
+use crate::draw::tag::{TagKind, TagLabels, tag};
+use crate::measure;
+use crate::out::{Out, OutExt};
+use crate::words::{self as w, Say};
+use build::{Cx, heading, text_in};
+use calc::answer::{Answer, Outcome};
+use calc::question::Question;
+use calc::reference::Reference;
+
+/// What the host decides about the region.
+#[derive(Clone, Copy, Debug)]
+pub struct Options<'a> {
+    /// Level of the parts' headings, 2 to 5. The region's own hidden heading stands one above it, from 3 up.
+    pub heading_level: u8,
+    /// Before every id of the region, where several answers share a root.
+    pub id_prefix: &'a str,
+    /// Before `#ID` of a source: the address of the sources page. Empty: labels without links.
+    pub sources_base: &'a str,
+    /// Whether a form stands in the same root, so that rows link to its fields.
+    pub with_form: bool,
+    /// Whether buttons to print and copy are wired.
+    pub with_buttons: bool,
+}
+
+impl Default for Options<'_> {
+    fn default() -> Self {
+        Self {
+            heading_level: 3,
+            id_prefix: "",
+            sources_base: "",
+            with_form: false,
+            with_buttons: false,
+        }
+    }
+}
+
+/// Writes the whole answer region: one `section` with class `answer-region`.
+pub fn answer(
+    out: &mut dyn Out,
+    reference: &'static Reference,
+    question: &Question,
+    answer: &Answer,
+    options: &Options<'_>,
+) {
+    let cx = Cx {
+        say: Say {
+            reference,
+            question,
+            answer,
+        },
+        options,
+        prefix: options.id_prefix.into(),
+        level: options.heading_level.clamp(2, 5),
+    };
+    out.open_class("section", "answer-region");
+    let title = cx.id("a");
+    out.attr("aria-labelledby", &title);
+    if cx.level > 2 {
+        heading(out, cx.level - 1, "vh", &title, w::THE_ANSWER);
+    } else {
+        out.open_class("p", "vh");
+        out.attr("id", &title);
+        out.text(w::THE_ANSWER);
+        out.close();
+    }
+    sheet(out, &cx);
+    match answer.outcome {
+        Outcome::Professional => stop::answer(out, &cx),
+        Outcome::CannotTell => open::answer(out, &cx),
+        Outcome::Do | Outcome::Wait | Outcome::OtherMethod => plan(out, &cx),
+    }
+    out.close();
+}
+
+/// The head of the printed page.
+fn sheet(out: &mut dyn Out, cx: &Cx<'_>) {
+    out.open_class("div", "sheet");
+    out.open("p");
+    out.leaf("b", w::SHEET[0]);
+    out.text(w::SHEET[1]);
+    out.close();
+    out.leaf("p", w::SHEET_RULER);
+    if let Some(day) = cx.say.answer.asked_day.or(cx.say.answer.advised_day) {
+        out.leaf("p", &measure::day_year(day));
+    }
+    out.close();
+}
+
+/// An answer with a plan: do, wait, another method.
+fn plan(out: &mut dyn Out, cx: &Cx<'_>) {
+    verdict(out, cx);
+    out.open_class("div", "both");
+    out.open_class("div", "parts");
+    plan_parts(out, cx);
+    methods::part(out, cx);
+    cautions::part(out, cx);
+    out.close();
+    aside(out, cx, false);
+    out.close();
+    print_ruler(out);
+}
+
+/// What to do, when, and what follows: the parts that a conditional answer shows too.
+fn plan_parts(out: &mut dyn Out, cx: &Cx<'_>) {
+    make::part(out, cx);
+    clear::part(out, cx);
+    when::part(out, cx);
+    after::minutes_part(out, cx);
+    after::visits_part(out, cx);
+    after::habitat_part(out, cx);
+}
+
+/// The column beside the answer; the order in the document stays.
+fn aside(out: &mut dyn Out, cx: &Cx<'_>, stops: bool) {
+    out.open_class("div", "aside");
+    sure::part(out, cx, stops);
+    sure::identity(out, cx);
+    working::part(out, cx, stops);
+    working::keep(out, cx, stops);
+    out.close();
+}
+
+fn print_ruler(out: &mut dyn Out) {
+    // 183 mm fit between the margins of Letter and of A4.
+    crate::draw::ruler::foot(out, 183, w::INCH, w::CM);
+}
+
+/// The tag of an outcome.
+fn draw_tag(out: &mut dyn Out, cx: &Cx<'_>) {
+    let answer = cx.say.answer;
+    let kind = match answer.outcome {
+        Outcome::Do => TagKind::Do,
+        Outcome::Wait => TagKind::Wait,
+        Outcome::OtherMethod => TagKind::OtherWay,
+        Outcome::Professional => TagKind::Professional,
+        Outcome::CannotTell => TagKind::CantTell,
+    };
+    let line = match (answer.outcome, answer.asked_day, answer.advised_day) {
+        (Outcome::Wait, _, Some(day)) => measure::day_year(day),
+        (_, Some(day), _) | (_, None, Some(day)) => measure::day(day),
+        _ => String::new(),
+    };
+    let word = w::tag(answer.outcome);
+    let aria = cat!(word, if line.is_empty() { "" } else { ", " }, line);
+    tag(
+        out,
+        kind,
+        &TagLabels {
+            aria: &aria,
+            word,
+            line: &line,
+        },
+    );
+}
+
+/// Tag, first sentence, and what stands beside it.
+fn verdict(out: &mut dyn Out, cx: &Cx<'_>) {
+    out.open_class("div", "verdict");
+    draw_tag(out, cx);
+    out.open("div");
+    said(out, cx);
+    out.close();
+    out.close();
+}
+
+/// The first sentence with its lines, and the inputs for the printed page.
+fn said(out: &mut dyn Out, cx: &Cx<'_>) {
+    let mut also = cx.say.also();
+    // A native tree is named before anything else is said.
+    if cx.say.answer.species.native_here {
+        text_in(out, "p", "say native", &also.remove(0));
+    }
+    text_in(out, "p", "say", &cx.say.verdict());
+    for line in also {
+        text_in(out, "p", "also", &line);
+    }
+    working::sheet_inputs(out, cx);
+}

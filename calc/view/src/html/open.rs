@@ -1,0 +1,112 @@
+//! An answer that can't be given yet: what is missing first, then the answer if it is so, then otherwise.
+
+use super::build::{Cx, field_link, heading, lead};
+use super::{aside, cautions, clear, methods, plan_parts, print_ruler, stop, verdict};
+use crate::out::{Out, OutExt};
+use crate::words::{self as w, Say};
+use calc::answer::{Conditional, If, Outcome};
+use calc::model::reach;
+
+/// The region.
+pub fn answer(out: &mut dyn Out, cx: &Cx<'_>) {
+    let answer = cx.say.answer;
+    // What it could hit is asked in the style of a stop until it is answered.
+    if answer.reach.outcome == reach::Outcome::NotChecked {
+        stop::block(out, cx, w::STOP_OPEN, |_| {});
+    } else {
+        verdict(out, cx);
+    }
+    out.open_class("div", "both");
+    out.open_class("div", "parts");
+    missing(out, cx);
+    if let Some(open_if) = &answer.conditional {
+        conditional(out, cx, open_if);
+    }
+    otherwise(out, cx);
+    clear::part(out, cx);
+    methods::part(out, cx);
+    cautions::part(out, cx);
+    out.close();
+    aside(out, cx, true);
+    out.close();
+    print_ruler(out);
+}
+
+/// What to find out, each row with a link to its field.
+fn missing(out: &mut dyn Out, cx: &Cx<'_>) {
+    super::build::open_part(out, cx, "p-full p-open", "open", w::MISSING, "");
+    let answer = cx.say.answer;
+    let within = cx.say.reach(answer.reach.people_out_m);
+    let mut rows: Vec<(String, &'static str)> = Vec::new();
+    for why in &answer.reach.missing {
+        rows.extend(w::settle(*why, &within));
+    }
+    for condition in answer.conditional.iter().flat_map(|it| &it.conditions) {
+        let known = matches!(condition, Conditional::NothingInReach { .. });
+        if let Some((text, field)) = w::settle_condition(*condition).filter(|_| !known)
+            && !rows.iter().any(|(_, path)| *path == field)
+        {
+            rows.push((text.into(), field));
+        }
+    }
+    out.open_class("ol", "todo");
+    for (text, path) in &rows {
+        out.open("li");
+        out.text(text);
+        if cx.options.with_form {
+            out.text(" ");
+            field_link(out, cx, path, w::GIVE, &w::field(path));
+        }
+        out.close();
+    }
+    out.close();
+    out.close();
+}
+
+/// "If …: that answer", its own plan in full, marked as conditional.
+fn conditional(out: &mut dyn Out, cx: &Cx<'_>, open_if: &If) {
+    let nested = Cx {
+        say: Say {
+            reference: cx.say.reference,
+            question: cx.say.question,
+            answer: &open_if.answer,
+        },
+        options: cx.options,
+        prefix: cat!(cx.prefix, "if-"),
+        level: (cx.level + 1).min(6),
+    };
+    out.open_class("section", "part conditional");
+    let id = cx.id("if");
+    out.attr("aria-labelledby", &id);
+    let condition = cx.say.conditions();
+    heading(out, cx.level, "", &id, &cat!(w::IF, condition));
+    out.leaf_class("p", "asm", w::ONLY_IF);
+    match open_if.answer.outcome {
+        Outcome::Professional => {
+            super::build::text_in(out, "p", "say", &nested.say.verdict());
+        }
+        Outcome::Do | Outcome::Wait | Outcome::OtherMethod | Outcome::CannotTell => {
+            verdict(out, &nested);
+            plan_parts(out, &nested);
+        }
+    }
+    out.close();
+}
+
+/// The best method if it is not so.
+fn otherwise(out: &mut dyn Out, cx: &Cx<'_>) {
+    let answer = cx.say.answer;
+    super::build::open_part(out, cx, "p-full p-else", "else", w::OTHERWISE, "");
+    let mut lines = answer
+        .next_line
+        .iter()
+        .chain(&answer.also)
+        .map(|it| cx.say.beside(it));
+    if let Some(first) = lines.next() {
+        lead(out, &first, w::OTHERWISE_HOLDS);
+    }
+    for line in lines {
+        out.leaf("p", &line);
+    }
+    out.close();
+}

@@ -1,0 +1,41 @@
+//! The error summary: what to fix, each line a link to its field.
+
+use super::Options;
+use super::build::heading;
+use crate::measure;
+use crate::out::{Out, OutExt};
+use crate::words as w;
+use calc::question::Problem;
+
+/// Writes the summary: `div.errsum`, focusable, with a heading and one link a problem. Nothing without problems.
+pub fn problems(out: &mut dyn Out, problems: &[Problem], options: &Options<'_>) {
+    if problems.is_empty() {
+        return;
+    }
+    out.open_class("div", "errsum");
+    let id = cat!(options.id_prefix, "p-fix");
+    out.attr("role", "group");
+    out.attr("tabindex", "-1");
+    out.attr("aria-labelledby", &id);
+    let title = if problems.len() == 1 {
+        w::PROBLEMS[0].to_owned()
+    } else {
+        let count = measure::number(problems.len() as u32);
+        cat!(w::THERE_ARE, count, w::PROBLEMS[1])
+    };
+    heading(out, options.heading_level.clamp(2, 5), "", &id, &title);
+    out.open("ul");
+    for problem in problems {
+        let field = w::field_id(&problem.field);
+        out.open("li");
+        out.open("a");
+        out.attr("href", &cat!("#", field));
+        out.attr("data-act", "change");
+        out.attr("data-field", &field);
+        out.text(&w::problem_text(problem));
+        out.close();
+        out.close();
+    }
+    out.close();
+    out.close();
+}

@@ -1,0 +1,166 @@
+//! An answer that stops: what to stop, whom to call, why, what to say. No ring width and no steps.
+
+use super::build::{Cx, heading, items, lead, open_details, open_part, table};
+use super::{aside, cautions, clear, draw_tag, print_ruler, said};
+use crate::measure;
+use crate::out::{Out, OutExt};
+use crate::words as w;
+use calc::model::reach::Outcome;
+use calc::question::Goal;
+
+/// The region under a stop.
+pub fn answer(out: &mut dyn Out, cx: &Cx<'_>) {
+    let line = cx.say.answer.reach.outcome == Outcome::Line;
+    let stop = if line { w::STOP_LINE } else { w::STOP };
+    block(out, cx, stop, |out| {
+        let (call, more) = if line {
+            (w::CALL_LINE, w::CALL_MORE[0])
+        } else {
+            (w::CALL_ARBORIST, w::CALL_MORE[1])
+        };
+        out.leaf_class("p", "call", call);
+        out.leaf_class("p", "soft", more);
+    });
+    out.open_class("div", "both");
+    out.open_class("div", "parts");
+    why(out, cx);
+    phone(out, cx);
+    today(out, cx, line);
+    cautions::part(out, cx);
+    out.close();
+    aside(out, cx, true);
+    out.close();
+    print_ruler(out);
+}
+
+/// The frame of a stop: tag, heading, sentence, whom to call.
+pub fn block(out: &mut dyn Out, cx: &Cx<'_>, title: &str, call: impl FnOnce(&mut dyn Out)) {
+    out.open_class("section", "stopblock");
+    let id = cx.id("stop");
+    out.attr("aria-labelledby", &id);
+    draw_tag(out, cx);
+    out.open("div");
+    heading(out, cx.level, "", &id, title);
+    said(out, cx);
+    call(out);
+    out.close();
+    out.close();
+}
+
+fn why(out: &mut dyn Out, cx: &Cx<'_>) {
+    let reach = &cx.say.answer.reach;
+    open_part(
+        out,
+        cx,
+        "p-left p-reach",
+        "reach",
+        w::WHY,
+        w::why(reach.why),
+    );
+    clear::figure(out, cx, false);
+    out.close();
+}
+
+/// What to say on the phone, and the numbers for the professional, folded.
+fn phone(out: &mut dyn Out, cx: &Cx<'_>) {
+    open_part(out, cx, "p-full p-say", "say", w::SAY[0], w::SAY[1]);
+    out.open_class("ol", "say3");
+    let values = [cx.say.what_it_is(), cx.say.how_big(), cx.say.could_hit()];
+    for (name, value) in w::SAY_ROWS.iter().zip(values) {
+        out.open("li");
+        out.open("span");
+        out.leaf("b", &cat!(name, ". "));
+        out.text(&value);
+        out.close();
+        out.close();
+    }
+    out.close();
+    open_details(out, "pr", w::FOR_PROFESSIONAL);
+    table(out, w::FOR_PROFESSIONAL, &w::HEAD_VALUE, &rows(cx));
+    out.close();
+    out.close();
+}
+
+fn rows(cx: &Cx<'_>) -> Vec<Vec<String>> {
+    let answer = cx.say.answer;
+    let units = cx.say.units();
+    let mut rows = Vec::new();
+    let mut push = |name: &str, value: String, standing: String| {
+        rows.push(vec![name.into(), value, standing]);
+    };
+    let largest = cx.say.question.largest().dbh.mm();
+    let stem = answer.stems.iter().find(|stem| stem.dbh_mm == largest);
+    if let Some(bark) = stem.and_then(|stem| stem.bark.as_ref()) {
+        push(
+            w::ROW_PRO[0],
+            measure::bark(bark.mm).text(units),
+            super::make::bark_standing(cx, bark),
+        );
+    }
+    if let Some((mean, low, high)) = answer.crown_m {
+        let standing = w::estimated_from(
+            measure::length(low).first(units),
+            measure::length(high).first(units),
+        );
+        push(w::ROW_PRO[1], cx.say.length(mean), standing);
+    }
+    if let Some(shown) = answer.height.shown_m {
+        let standing = match (
+            answer.height.measured,
+            answer.height.low_m,
+            answer.height.high_m,
+        ) {
+            (false, Some(low), Some(high)) => w::estimated_from(
+                measure::length(low).first(units),
+                measure::length(high).first(units),
+            ),
+            _ => w::grade(calc::evidence::Grade::Measured).into(),
+        };
+        push(w::ROW_PRO[2], cx.say.length(shown), standing);
+    }
+    if let (Some(opens), Some(closes)) = (answer.timing.opens, answer.timing.closes) {
+        push(w::ROW_PRO[3], measure::days(opens, closes), w::MODEL.into());
+    }
+    let wish = match cx.say.question.goal {
+        Goal::Wildlife | Goal::SpareOne(_) => w::WISH[0],
+        Goal::Kill => w::WISH[1],
+    };
+    push(w::ROW_PRO[4], wish.into(), w::YOUR_WORDS.into());
+    rows
+}
+
+/// What can be done without touching the tree: what would change the answer first.
+fn today(out: &mut dyn Out, cx: &Cx<'_>, line: bool) {
+    open_part(
+        out,
+        cx,
+        "p-hide p-now",
+        "now",
+        w::TODAY_YOU[0],
+        w::TODAY_YOU[1],
+    );
+    if line {
+        items(out, "ul", "", &w::TODAY_LINE);
+    } else {
+        let changes: Vec<String> = cx
+            .say
+            .answer
+            .changes
+            .iter()
+            .filter(|it| {
+                matches!(
+                    it.changed,
+                    calc::answer::Changed::Distance { .. } | calc::answer::Changed::Height { .. }
+                )
+            })
+            .map(|it| cx.say.change(it))
+            .collect();
+        if !cx.say.answer.height.measured {
+            lead(out, w::TODAY_MEASURE, w::HEIGHT_AID);
+        }
+        let mut list: Vec<&str> = changes.iter().map(String::as_str).collect();
+        list.extend(w::TODAY_ANY);
+        items(out, "ul", "", &list);
+    }
+    out.close();
+}

@@ -1,0 +1,205 @@
+//! How sure, what would change it, and whether it is this tree.
+
+use super::build::{
+    Cx, Row, grade_mark, items, kv, open_details, open_part, source, text_in, weakest,
+};
+use crate::out::{Out, OutExt};
+use crate::words as w;
+use calc::evidence::{Cite, Grade};
+use calc::model::method::Method;
+use calc::reference::LookAlike;
+use calc::timing::Basis;
+
+/// Look-alikes in view; the others are folded.
+const IN_VIEW: usize = 3;
+
+/// The part.
+pub fn part(out: &mut dyn Out, cx: &Cx<'_>, stops: bool) {
+    open_part(
+        out,
+        cx,
+        "p-right p-sure",
+        "sure",
+        w::HOW_SURE[0],
+        w::HOW_SURE[1],
+    );
+    out.open_class("dl", "kv stk");
+    for (name, grade, rest) in grades(cx, stops) {
+        kv(
+            out,
+            cx,
+            &Row {
+                key: name,
+                mark: Some(grade_mark(grade)),
+                value: w::grade(grade),
+                rest: &rest,
+                link: None,
+            },
+        );
+    }
+    out.close();
+    let changes: Vec<String> = cx
+        .say
+        .answer
+        .changes
+        .iter()
+        .map(|it| cx.say.change(it))
+        .collect();
+    out.open("p");
+    out.leaf("b", w::WHAT_CHANGES);
+    if changes.is_empty() {
+        out.text(" ");
+        out.text(w::NOTHING_CHANGES);
+    }
+    out.close();
+    if !changes.is_empty() {
+        items(out, "ul", "", &changes);
+    }
+    if !stops && super::when::about_ring(cx) {
+        contested(out, cx);
+    }
+    out.close();
+}
+
+/// The grades of what the answer rests on: name, grade, what to add.
+fn grades(cx: &Cx<'_>, stops: bool) -> Vec<(&'static str, Grade, String)> {
+    let answer = cx.say.answer;
+    let mut list: Vec<(&'static str, Grade, String)> = Vec::new();
+    let rings = !stops && answer.headline_method == Method::BarkRing;
+    if rings && let Some(ring) = super::make::largest(cx).and_then(|stem| stem.ring.as_ref()) {
+        // The weakest of what the width rests on is what it is worth.
+        list.push((w::SURE[0], weakest(&ring.because), w::WIDTHS_DIFFER.into()));
+    }
+    if !stops && super::when::about_ring(cx) {
+        let timing = &answer.timing;
+        let grade = match timing.basis {
+            Some(Basis::ObservedHere) => Grade::Measured,
+            Some(_) => cx.say.question.species.budbreak.grade.max(Grade::Related),
+            None => Grade::Practice,
+        };
+        let rest = timing.sd_open.map_or_else(String::new, w::take_days);
+        list.push((w::SURE[1], grade, rest));
+    }
+    let height = &answer.height;
+    let grade = if height.measured {
+        Grade::Measured
+    } else if height.whole_table {
+        Grade::Assumption
+    } else if cx.say.question.species.heights_borrowed {
+        Grade::Related
+    } else {
+        height_grade(&height.because)
+    };
+    let rest = match (height.low_m, height.high_m) {
+        (Some(low), Some(high)) if !height.measured && high - low > 0.5 => {
+            w::rows_from(&cx.say.length(low), &cx.say.length(high))
+        }
+        _ => String::new(),
+    };
+    list.push((w::SURE[2], grade, rest));
+    list.push((w::SURE[3], Grade::Published, w::REACH_SOURCES.into()));
+    if let Some(effort) = answer.effort.as_ref().filter(|_| rings) {
+        list.push((w::SURE[4], weakest(&effort.because), String::new()));
+    }
+    if let Some(outlook) = answer.outlook.as_ref().filter(|_| rings) {
+        let own = outlook
+            .seasons
+            .iter()
+            .any(|season| season.species_row.is_some());
+        let (grade, rest) = if own {
+            (Grade::Published, w::OUTLOOK_OWN)
+        } else {
+            (Grade::Related, w::OUTLOOK_CLASS)
+        };
+        list.push((w::SURE[5], grade, rest.into()));
+    }
+    let response = cx.say.question.species.response.grade;
+    list.push((w::SURE[6], response, String::new()));
+    list
+}
+
+/// The best grade that a height's rows have: the assumption over them is said in the working.
+fn height_grade(because: &[Cite]) -> Grade {
+    because
+        .iter()
+        .map(|cite| cite.grade)
+        .min()
+        .unwrap_or(Grade::Assumption)
+}
+
+fn contested(out: &mut dyn Out, cx: &Cx<'_>) {
+    out.open_class("p", "soft");
+    for (at, piece) in w::CONTESTED.iter().enumerate() {
+        out.text(piece);
+        if let Some(id) = w::CONTESTED_SOURCES.get(at) {
+            out.text("(");
+            source(out, cx, id);
+            out.text(")");
+        }
+    }
+    out.close();
+}
+
+/// Is it this tree? Native look-alikes first.
+pub fn identity(out: &mut dyn Out, cx: &Cx<'_>) {
+    let answer = cx.say.answer;
+    let species = cx.say.question.species;
+    let alike = answer.species.look_alikes;
+    if alike.is_empty() && !species.unknown {
+        return;
+    }
+    open_part(out, cx, "p-hide p-is", "is", w::IS_IT[0], w::IS_IT[1]);
+    if species.unknown {
+        out.leaf("p", w::UNKNOWN_NAME);
+    } else {
+        out.leaf("p", w::MISTAKE);
+    }
+    let mut sorted: Vec<&LookAlike> = alike.iter().collect();
+    sorted.sort_by_key(|it| !it.native);
+    let (view, rest) = sorted.split_at(sorted.len().min(IN_VIEW));
+    list(out, cx, view);
+    if !rest.is_empty() {
+        open_details(out, "", w::MORE_ALIKE);
+        list(out, cx, rest);
+        out.close();
+    }
+    out.close();
+}
+
+fn list(out: &mut dyn Out, cx: &Cx<'_>, alike: &[&LookAlike]) {
+    if alike.is_empty() {
+        return;
+    }
+    out.open("ul");
+    for it in alike {
+        out.open("li");
+        let name = cx
+            .say
+            .reference
+            .species
+            .iter()
+            .find(|species| species.scientific == it.scientific)
+            .map(|species| species.name);
+        if let Some(name) = name {
+            out.leaf("b", &w::sentence(name));
+            out.text(" ");
+        }
+        out.open("i");
+        out.attr("lang", "la");
+        out.text(it.scientific);
+        out.close();
+        if it.native {
+            out.text(w::NATIVE);
+        }
+        out.text(": ");
+        out.text(it.mark);
+        out.text(".");
+        out.close();
+    }
+    out.close();
+}
+
+/// A soft line under another part.
+pub fn soft(out: &mut dyn Out, text: &str) {
+    text_in(out, "p", "soft", text);
+}

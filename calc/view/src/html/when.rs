@@ -1,0 +1,380 @@
+//! When: the bark and the rules, in words and on the year tape.
+
+use super::build::{Cx, key, lead, open_details, open_part, source, table, text_in, twin};
+use super::make::title;
+use crate::draw::mark::Swatch;
+use crate::draw::year::{Pin, Span, Year, YearLabels, year};
+use crate::measure;
+use crate::out::{Out, OutExt};
+use crate::words as w;
+use calc::answer::{AlsoKind, Rules, TapeSpan};
+use calc::model::method::{Level, Method};
+use calc::reference::Trait;
+use calc::timing::{Doy, Fill};
+use chrono::{Datelike, NaiveDate};
+
+/// The part.
+pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
+    let answer = cx.say.answer;
+    let head = answer.headline_method;
+    let ring = about_ring(cx);
+    let question = if ring { w::WHEN[1] } else { w::WHEN_OTHER };
+    open_part(out, cx, "p-full p-when", "when", w::WHEN[0], question);
+    if head != Method::BarkRing {
+        lead(
+            out,
+            &cat!(w::sentence(w::act(head)), ":"),
+            &cat!(w::months(head), "."),
+        );
+    }
+    if ring {
+        bark(out, cx);
+    }
+    rules(out, cx);
+    out.close();
+}
+
+/// Whether the bark of a day matters here: the ring leads, is possible, or waits.
+pub fn about_ring(cx: &Cx<'_>) -> bool {
+    let answer = cx.say.answer;
+    if answer.timing.tape.is_empty() {
+        return false;
+    }
+    let possible = cx
+        .say
+        .line(Method::BarkRing)
+        .is_some_and(|line| line.level <= Level::Possible);
+    let later = answer
+        .next_line
+        .iter()
+        .chain(&answer.also)
+        .any(|also| matches!(also.kind, AlsoKind::RingLater | AlsoKind::NoRingHere));
+    answer.headline_method == Method::BarkRing || possible || later
+}
+
+fn bark(out: &mut dyn Out, cx: &Cx<'_>) {
+    let answer = cx.say.answer;
+    let timing = &answer.timing;
+    if let (Some(day), Some(verdict)) = (answer.asked_day, answer.asked_verdict) {
+        let said = w::sentence(&cx.say.bark_on(day, verdict, answer.asked_probability));
+        lead(out, &cat!(said, "."), "");
+    }
+    if let Some(day) = answer.advised_day
+        && answer.asked_day != Some(day)
+    {
+        let said = w::sentence(&cx.say.bark_on(day, timing.verdict, timing.probability));
+        lead(out, &cat!(said, "."), "");
+    }
+    let mut text = stretches(cx);
+    text.push(' ');
+    text.push_str(w::ALWAYS_TEST);
+    out.leaf("p", &text);
+    tape(out, cx);
+    let mut notes: Vec<String> = Vec::new();
+    if timing.short_season {
+        notes.push(w::SHORT_SEASON.into());
+    }
+    if let (Some(open), Some(close)) = (timing.sd_open, timing.sd_close) {
+        notes.push(w::give_or_take(open, close));
+    }
+    notes.extend(timing.flags.iter().map(|flag| w::flag(*flag).to_owned()));
+    notes.push(w::SIDES.into());
+    if cx.say.question.species.has(Trait::GuideSaysLonger) {
+        notes.push(w::GUIDE_LONGER.into());
+    }
+    text_in(out, "p", "soft", &notes.join(" "));
+}
+
+/// The next good stretch, and the one after.
+fn stretches(cx: &Cx<'_>) -> String {
+    let timing = &cx.say.answer.timing;
+    let span = |from: Option<NaiveDate>, to: Option<NaiveDate>| Some(measure::days(from?, to?));
+    match span(timing.next_good, timing.next_good_to) {
+        Some(first) => {
+            let after = span(timing.after_next, timing.after_next_to);
+            w::next_good(&first, after.as_deref())
+        }
+        None => w::NO_STRETCH.into(),
+    }
+}
+
+/// A day of the drawings' year.
+pub fn doy(day: NaiveDate) -> u16 {
+    Doy::of(day).number() as u16
+}
+
+fn doy_md(md: (u8, u8)) -> u16 {
+    Doy::from_month_day(u32::from(md.0), u32::from(md.1)).number() as u16
+}
+
+/// Runs of one fill; runs that touch are one.
+fn spans(tape: &[TapeSpan], fill: Fill) -> Vec<Span> {
+    let mut spans: Vec<Span> = Vec::new();
+    for it in tape.iter().filter(|it| it.fill == fill) {
+        let (from, to) = (doy(it.from), doy(it.to));
+        match spans.last_mut() {
+            Some(last) if last.to + 1 == from => last.to = to,
+            _ => spans.push(Span { from, to }),
+        }
+    }
+    spans
+}
+
+fn months(list: &[Rules], closes: bool) -> Vec<Span> {
+    list.iter()
+        .filter(|rule| rule.closes == closes && !all_year(rule))
+        .map(|rule| Span {
+            from: doy_md(rule.from_md),
+            to: doy_md(rule.to_md),
+        })
+        .collect()
+}
+
+/// A rule of the whole year marks no months.
+fn all_year(rule: &Rules) -> bool {
+    rule.from_md == (1, 1) && rule.to_md == (12, 31)
+}
+
+fn tape(out: &mut dyn Out, cx: &Cx<'_>) {
+    let answer = cx.say.answer;
+    let timing = &answer.timing;
+    let Some(first) = timing.tape.first() else {
+        return;
+    };
+    let shown = first.from.year();
+    let slips = spans(&timing.tape, Fill::Solid);
+    let may_slip = spans(&timing.tape, Fill::Hatched);
+    let closed = months(&answer.rules, true);
+    let caution = months(&answer.rules, false);
+    let good = timing
+        .next_good
+        .zip(timing.next_good_to)
+        .filter(|(from, _)| from.year() == shown);
+    let window: Vec<Span> = good
+        .iter()
+        .map(|(from, to)| Span {
+            from: doy(*from),
+            to: if to.year() == shown { doy(*to) } else { 365 },
+        })
+        .collect();
+    let visits: Vec<Pin> = super::after::pins(cx)
+        .into_iter()
+        .filter(|(year, _)| *year == shown)
+        .map(|(_, pin)| pin)
+        .collect();
+    let asked = answer
+        .asked_day
+        .filter(|day| day.year() == shown)
+        .or(answer.advised_day.filter(|day| day.year() == shown));
+    let asked_said = asked.map_or_else(String::new, measure::day);
+    let window_said = good.map_or_else(String::new, |(from, to)| {
+        let to = if to.year() == shown {
+            measure::day(to)
+        } else {
+            measure::day_year(to)
+        };
+        w::window(&cat!(measure::day(from), w::TO, to))
+    });
+    let said = |list: &[Span]| said(list);
+    let aria = w::year_aria(
+        &measure::number(shown as u32),
+        &[
+            (w::SLIPS, &said(&slips)),
+            (w::MAY_SLIP, &said(&may_slip)),
+            (w::CLOSED, &said(&closed)),
+        ],
+        &asked_said,
+    );
+    out.open("figure");
+    year(
+        out,
+        &Year {
+            slips: &slips,
+            may_slip: &may_slip,
+            closed: &closed,
+            caution: &caution,
+            window: &window,
+            today: None,
+            asked: asked.map(doy),
+            visits: &visits,
+        },
+        &YearLabels {
+            aria: &aria,
+            months: w::MONTHS_SHORT,
+            initials: w::MONTHS_INITIAL,
+            bark: w::BARK_LANE,
+            rules: w::RULES_LANE,
+            asked: &asked_said,
+            today: w::TODAY,
+            window: &window_said,
+            window_short: w::WINDOW_SHORT,
+        },
+    );
+    out.close();
+    let (slips_said, may_said) = (said(&slips), said(&may_slip));
+    let (closed_said, caution_said) = (said(&closed), said(&caution));
+    let mut rows: Vec<(Swatch, &str, &str)> = Vec::new();
+    if !slips.is_empty() {
+        rows.push((Swatch::Solid, w::SLIPS, &slips_said));
+    }
+    if !may_slip.is_empty() {
+        rows.push((Swatch::Hatch, w::MAY_SLIP, &may_said));
+    }
+    rows.push((Swatch::Empty, w::DOES_NOT, w::REST_OF_YEAR));
+    if !closed.is_empty() {
+        rows.push((Swatch::Cross, w::CLOSED, &closed_said));
+    }
+    if !caution.is_empty() {
+        rows.push((Swatch::Dots, w::CAUTION, &caution_said));
+    }
+    rows.push((Swatch::Notch, w::NOTCH[0], w::NOTCH[1]));
+    if !visits.is_empty() {
+        rows.push((Swatch::Pin, w::PIN[0], w::PIN[1]));
+    }
+    key(out, &rows);
+    twin(out, w::TWIN_YEAR, &title(cx), &w::HEAD_YEAR, &tape_rows(cx));
+}
+
+/// Spans in words; overlapping ones are one.
+fn said(list: &[Span]) -> String {
+    let mut list: Vec<Span> = list.to_vec();
+    list.sort_by_key(|span| (span.from, span.to));
+    let mut merged: Vec<Span> = Vec::new();
+    for span in list {
+        match merged.last_mut() {
+            Some(last)
+                if last.from <= last.to && span.from <= span.to && span.from <= last.to + 1 =>
+            {
+                last.to = last.to.max(span.to);
+            }
+            Some(last) if *last == span => {}
+            _ => merged.push(span),
+        }
+    }
+    let day = |number: u16| {
+        let (month, day) = Doy::wrap(i32::from(number)).month_day();
+        measure::month_day((month as u8, day as u8))
+    };
+    let words: Vec<String> = merged
+        .iter()
+        .map(|span| cat!(day(span.from), w::TO, day(span.to)))
+        .collect();
+    w::row(&words)
+}
+
+fn tape_rows(cx: &Cx<'_>) -> Vec<Vec<String>> {
+    let answer = cx.say.answer;
+    answer
+        .timing
+        .tape
+        .iter()
+        .map(|span| {
+            let rules: Vec<String> = answer
+                .rules
+                .iter()
+                .filter(|rule| !all_year(rule) && meets(rule, span))
+                .map(|rule| w::topic(rule.topic).to_ascii_lowercase())
+                .collect();
+            let mut rules = rules;
+            rules.dedup();
+            vec![
+                measure::day(span.from),
+                measure::day(span.to),
+                match span.fill {
+                    Fill::Solid => w::SLIPS,
+                    Fill::Hatched => w::MAY_SLIP,
+                    Fill::Empty => w::DOES_NOT,
+                }
+                .into(),
+                rules.join(", "),
+            ]
+        })
+        .collect()
+}
+
+/// Whether a rule's months meet a span of the tape.
+fn meets(rule: &Rules, span: &TapeSpan) -> bool {
+    let (from, to) = (doy_md(rule.from_md), doy_md(rule.to_md));
+    let (a, b) = (doy(span.from), doy(span.to));
+    if from <= to {
+        from <= b && a <= to
+    } else {
+        b >= from || a <= to
+    }
+}
+
+/// Law and biology: what meets the day in view, everything folded.
+fn rules(out: &mut dyn Out, cx: &Cx<'_>) {
+    let answer = cx.say.answer;
+    let on_day: Vec<&Rules> = answer.rules.iter().filter(|rule| rule.on_the_day).collect();
+    let mut topics: Vec<&'static str> = Vec::new();
+    for rule in &on_day {
+        let topic = w::topic(rule.topic);
+        // The narrowest row speaks for its topic; the others stand in the table.
+        if topics.contains(&topic) {
+            continue;
+        }
+        topics.push(topic);
+        let best = on_day
+            .iter()
+            .filter(|other| w::topic(other.topic) == topic)
+            .min_by_key(|other| (other.is_default, length(other)))
+            .unwrap_or(rule);
+        out.open("p");
+        out.leaf("b", &cat!(topic, ": ", months_said(best), "."));
+        out.text(" ");
+        out.text(&w::rule_force(
+            best.jurisdiction,
+            best.force,
+            best.is_default,
+        ));
+        if !super::build::is_bare(&best.because) && !best.is_default {
+            out.text(" ");
+            out.text(w::SOURCE);
+            source(out, cx, best.because.source);
+            out.text(".");
+        }
+        out.close();
+    }
+    if on_day.is_empty() && !answer.rules.is_empty() {
+        out.leaf("p", w::NO_RULE_ON_DAY);
+    }
+    if !answer.rules.is_empty() {
+        open_details(out, "", w::MORE_RULES);
+        let rows: Vec<Vec<String>> = answer
+            .rules
+            .iter()
+            .map(|rule| {
+                vec![
+                    w::topic(rule.topic).into(),
+                    measure::month_day(rule.from_md),
+                    measure::month_day(rule.to_md),
+                    w::rule_force(rule.jurisdiction, rule.force, rule.is_default),
+                ]
+            })
+            .collect();
+        table(out, w::MORE_RULES, &w::HEAD_RULES, &rows);
+        out.close();
+    }
+}
+
+fn months_said(rule: &Rules) -> String {
+    if all_year(rule) {
+        return w::ALL_YEAR.into();
+    }
+    cat!(
+        measure::month_day(rule.from_md),
+        w::TO,
+        measure::month_day(rule.to_md)
+    )
+}
+
+/// Days that a rule's months last.
+fn length(rule: &Rules) -> u16 {
+    let (from, to) = (doy_md(rule.from_md), doy_md(rule.to_md));
+    if from <= to {
+        to - from
+    } else {
+        365 - from + to
+    }
+}

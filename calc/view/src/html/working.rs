@@ -1,0 +1,124 @@
+//! Working: the inputs as read, what was assumed, how each number was made; and what to keep.
+
+use super::build::{Cx, Row, cites, heading, kv, open_details, open_part, source, sub};
+use crate::out::{Out, OutExt};
+use crate::words as w;
+
+/// The part.
+pub fn part(out: &mut dyn Out, cx: &Cx<'_>, stops: bool) {
+    open_part(out, cx, "p-right p-work", "work", w::WORKING, "");
+    sub(out, cx, w::TOLD);
+    let with_form = cx.options.with_form;
+    out.open_class("dl", "kv");
+    for told in &cx.say.told() {
+        kv(
+            out,
+            cx,
+            &Row {
+                key: &told.label,
+                mark: None,
+                value: &told.value,
+                rest: "",
+                link: with_form.then_some((&*told.field, w::CHANGE)),
+            },
+        );
+    }
+    out.close();
+    super::sure::soft(out, &cx.say.left());
+    let assumed = cx.say.assumed();
+    if !assumed.is_empty() {
+        sub(out, cx, w::ASSUMED);
+        out.open_class("dl", "kv asm");
+        for told in &assumed {
+            kv(
+                out,
+                cx,
+                &Row {
+                    key: &told.label,
+                    mark: None,
+                    value: &told.value,
+                    rest: "",
+                    link: with_form.then_some((&*told.field, w::GIVE)),
+                },
+            );
+        }
+        out.close();
+    }
+    heading(out, cx.level + 1, "", "", w::MADE);
+    for made in &cx.say.made(stops) {
+        out.open_class("p", "calc");
+        out.text(&made.how);
+        out.leaf("b", &made.result);
+        if !made.because.is_empty() {
+            out.open("br");
+            out.close();
+            out.open_class("span", "soft");
+            cites(out, cx, &made.because);
+            out.close();
+        }
+        out.close();
+    }
+    sources(out, cx);
+    out.close();
+}
+
+/// Every source of the answer, folded.
+fn sources(out: &mut dyn Out, cx: &Cx<'_>) {
+    let list: Vec<&str> = cx
+        .say
+        .answer
+        .sources
+        .iter()
+        .map(|line| line.id)
+        .filter(|id| cx.say.reference.source(id).is_some())
+        .collect();
+    if list.is_empty() {
+        return;
+    }
+    open_details(
+        out,
+        "",
+        &cat!(
+            w::ALL_SOURCES,
+            ": ",
+            crate::measure::number(list.len() as u32)
+        ),
+    );
+    out.open("ul");
+    for id in list {
+        out.open("li");
+        source(out, cx, id);
+        out.close();
+    }
+    out.close();
+    out.close();
+}
+
+/// All inputs in one paragraph, for the printed page: given, assumed, left.
+pub fn sheet_inputs(out: &mut dyn Out, cx: &Cx<'_>) {
+    let mut text = String::new();
+    for told in cx.say.told().iter().chain(&cx.say.assumed()) {
+        text = cat!(text, told.label, ": ", told.value, ". ");
+    }
+    text.push_str(&cx.say.left());
+    out.leaf_class("p", "sheetin", &text);
+}
+
+/// Print and copy. Only where the host wires the buttons.
+pub fn keep(out: &mut dyn Out, cx: &Cx<'_>, stops: bool) {
+    if !cx.options.with_buttons {
+        return;
+    }
+    open_part(out, cx, "keepit", "save", w::KEEP, "");
+    out.open_class("div", "keep");
+    let print = if stops { w::PRINT_CALL } else { w::PRINT };
+    for (act, word) in [("print", print), ("copy", w::COPY)] {
+        out.open_class("button", "btn ghost");
+        out.attr("type", "button");
+        out.attr("data-act", act);
+        out.text(word);
+        out.close();
+    }
+    out.close();
+    out.close();
+}

@@ -1,0 +1,352 @@
+//! Numbers to people: rounded once, here, no finer than the source; both units, the reader's first.
+
+use calc::quantity::{M_PER_FT, MM_PER_IN, Units, fixed};
+use chrono::{Datelike, NaiveDate};
+
+use crate::words as w;
+
+/// One length in both systems.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Both {
+    /// As `14½ in`.
+    pub us: String,
+    /// As `37 cm`.
+    pub metric: String,
+}
+
+impl Both {
+    /// The reader's unit first, the other in brackets: `14½ in (37 cm)`.
+    #[must_use]
+    pub fn text(&self, units: Units) -> String {
+        let (first, second) = self.ordered(units);
+        cat!(first, " (", second, ")")
+    }
+
+    /// The reader's unit, then the other.
+    #[must_use]
+    pub fn ordered(&self, units: Units) -> (&str, &str) {
+        match units {
+            Units::Us => (&self.us, &self.metric),
+            Units::Metric => (&self.metric, &self.us),
+        }
+    }
+
+    /// The reader's unit alone.
+    #[must_use]
+    pub fn first(&self, units: Units) -> &str {
+        self.ordered(units).0
+    }
+
+    /// The reader's unit with its name spelled out, for those who listen: `14½ inches`.
+    #[must_use]
+    pub fn spoken(&self, units: Units) -> String {
+        let words: Vec<&str> = self.first(units).split(' ').map(w::spoken_unit).collect();
+        words.join(" ")
+    }
+
+    /// As the drawings take it.
+    #[must_use]
+    pub fn drawn(&self) -> crate::draw::Both<'_> {
+        crate::draw::Both {
+            us: &self.us,
+            metric: &self.metric,
+        }
+    }
+}
+
+/// What is lost by rounding is not a step: keeps `14.500001` from becoming 15.
+const GRAIN: f64 = 1e-6;
+
+/// Rounds half up to whole steps.
+fn near(value: f64, step: f64) -> f64 {
+    libm::floor(value / step + 0.5 + GRAIN) * step
+}
+
+/// Rounds up to whole steps.
+fn up(value: f64, step: f64) -> f64 {
+    libm::ceil(value / step - GRAIN) * step
+}
+
+/// A whole number with a quarter behind it: `14½`, `¾`, `6`.
+#[must_use]
+pub fn quarters(value: f64) -> String {
+    let all = libm::floor(value * 4.0 + 0.5) as u64;
+    let part = ["", "¼", "½", "¾"][(all % 4) as usize];
+    match (all / 4, part) {
+        (0, part) if !part.is_empty() => part.into(),
+        (whole, part) => cat!(fixed(whole as f64, 0), part),
+    }
+}
+
+/// A number with at most so many decimals, zeros at the end left off.
+#[must_use]
+pub fn plain(value: f64, places: u32) -> String {
+    let text = fixed(value, places);
+    if text.contains('.') {
+        text.trim_end_matches('0').trim_end_matches('.').into()
+    } else {
+        text
+    }
+}
+
+/// Ring width: each unit rounded **up**, to half an inch and to a centimetre.
+#[must_use]
+pub fn ring(mm: f64) -> Both {
+    Both {
+        us: cat!(quarters(up(mm / MM_PER_IN, 0.5)), " in"),
+        metric: cat!(fixed(up(mm / 10.0, 1.0), 0), " cm"),
+    }
+}
+
+/// Size of a trunk: to half an inch (a quarter where it lies on one, or under 4 in), and to a millimetre.
+#[must_use]
+pub fn size(mm: f64) -> Both {
+    let inches = mm / MM_PER_IN;
+    let quarter = near(inches, 0.25);
+    let fine = inches < 4.0 || libm::fabs(inches - quarter) < 0.01;
+    let shown = if fine { quarter } else { near(inches, 0.5) };
+    Both {
+        us: if shown > 0.0 {
+            cat!(quarters(shown), " in")
+        } else {
+            cat!(fixed(inches, 2), " in")
+        },
+        metric: cat!(plain(mm / 10.0, 1), " cm"),
+    }
+}
+
+/// Size of a trunk as it was read, to a tenth of an inch.
+#[must_use]
+pub fn size_read(mm: f64) -> Both {
+    let inches = mm / MM_PER_IN;
+    let quarter = near(inches, 0.25);
+    Both {
+        us: if libm::fabs(inches - quarter) < 0.005 && quarter > 0.0 {
+            cat!(quarters(quarter), " in")
+        } else {
+            cat!(plain(inches, if inches < 1.0 { 2 } else { 1 }), " in")
+        },
+        metric: cat!(plain(mm / 10.0, 1), " cm"),
+    }
+}
+
+/// Bark, one side: a tenth of an inch and a millimetre, finer where it is thin.
+#[must_use]
+pub fn bark(mm: f64) -> Both {
+    let inches = mm / MM_PER_IN;
+    Both {
+        us: cat!(plain(inches, if inches < 0.2 { 2 } else { 1 }), " in"),
+        metric: cat!(plain(mm, if mm < 3.0 { 1 } else { 0 }), " mm"),
+    }
+}
+
+/// Feet and inches, never decimal feet; whole feet from 20 up.
+fn feet(m: f64) -> String {
+    let ft = m / M_PER_FT;
+    let whole = libm::floor(ft + 0.5);
+    if ft >= 20.0 || libm::fabs(ft - whole) < 0.02 {
+        return cat!(fixed(whole, 0), " ft");
+    }
+    let inches = libm::floor(ft * 12.0 + 0.5) as u64;
+    let (feet, rest) = (inches / 12, inches % 12);
+    match (feet, rest) {
+        (feet, 0) => cat!(fixed(feet as f64, 0), " ft"),
+        (0, rest) => cat!(fixed(rest as f64, 0), " in"),
+        (feet, rest) => cat!(fixed(feet as f64, 0), " ft ", fixed(rest as f64, 0), " in"),
+    }
+}
+
+/// A height or a distance.
+#[must_use]
+pub fn length(m: f64) -> Both {
+    Both {
+        us: feet(m),
+        metric: cat!(plain(m, if m < 10.0 { 1 } else { 0 }), " m"),
+    }
+}
+
+/// A reach that is relied on: each unit rounded up to a whole one.
+#[must_use]
+pub fn reach(m: f64) -> Both {
+    Both {
+        us: cat!(fixed(up(m / M_PER_FT, 1.0), 0), " ft"),
+        metric: cat!(fixed(up(m, 1.0), 0), " m"),
+    }
+}
+
+/// Minutes: to 5 from 10 up, else to 1, never 0.
+#[must_use]
+pub fn whole_minutes(minutes: f64) -> f64 {
+    if minutes >= 10.0 {
+        near(minutes, 5.0)
+    } else {
+        libm::fmax(1.0, near(minutes, 1.0))
+    }
+}
+
+/// Minutes in digits.
+#[must_use]
+pub fn minutes(minutes: f64) -> String {
+    fixed(whole_minutes(minutes), 0)
+}
+
+/// From this many minutes on hours are easier to read.
+const HOURS_FROM: f64 = 180.0;
+
+/// Low, likely and high in the unit that suits the likely one: minutes, or hours to a half.
+#[must_use]
+pub fn span_of_minutes(low: f64, likely: f64, high: f64) -> ([String; 3], bool) {
+    let hours = likely >= HOURS_FROM;
+    let show = |value: f64| {
+        if hours {
+            quarters(near(value / 60.0, 0.5).max(0.5))
+        } else {
+            minutes(value)
+        }
+    };
+    ([show(low), show(likely), show(high)], hours)
+}
+
+/// A share in 100, whole.
+#[must_use]
+pub fn percent(value: f64) -> String {
+    fixed(value, 0)
+}
+
+/// Years to a half.
+#[must_use]
+pub fn years(value: f64) -> String {
+    quarters(near(value, 0.5))
+}
+
+/// `12 June`.
+#[must_use]
+pub fn day(date: NaiveDate) -> String {
+    cat!(number(date.day()), " ", w::MONTHS[date.month0() as usize])
+}
+
+/// `12 June 2027`.
+#[must_use]
+pub fn day_year(date: NaiveDate) -> String {
+    cat!(day(date), " ", fixed(f64::from(date.year()), 0))
+}
+
+/// A day, with its year where that is another one than `beside`.
+#[must_use]
+pub fn day_beside(date: NaiveDate, beside: Option<NaiveDate>) -> String {
+    if beside.is_some_and(|other| other.year() == date.year()) {
+        day(date)
+    } else {
+        day_year(date)
+    }
+}
+
+/// From one day to another: `26 June to 24 July 2027`; whole months by their names.
+#[must_use]
+pub fn days(from: NaiveDate, to: NaiveDate) -> String {
+    let month = |date: NaiveDate| w::MONTHS[date.month0() as usize];
+    let year = |date: NaiveDate| fixed(f64::from(date.year()), 0);
+    let last = to.succ_opt().is_none_or(|next| next.day() == 1);
+    let same = from.year() == to.year();
+    if from.day() == 1 && last && same {
+        if from.month() == to.month() {
+            return cat!(month(from), " ", year(from));
+        }
+        return cat!(month(from), w::TO, month(to), " ", year(to));
+    }
+    let first = if same { day(from) } else { day_year(from) };
+    cat!(first, w::TO, day_year(to))
+}
+
+/// Month and day: `1 April`.
+#[must_use]
+pub fn month_day(md: (u8, u8)) -> String {
+    let month = usize::from(md.0.clamp(1, 12)) - 1;
+    cat!(number(u32::from(md.1)), " ", w::MONTHS[month])
+}
+
+/// Digits of a small whole number.
+#[must_use]
+pub fn number(value: u32) -> String {
+    fixed(f64::from(value), 0)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn ring_widths_are_rounded_up_in_each_unit() {
+        for (mm, us, metric) in [
+            (150.0, "6 in", "15 cm"),
+            (152.4, "6 in", "16 cm"),
+            (368.3, "14½ in", "37 cm"),
+            (368.4, "15 in", "37 cm"),
+            (203.2, "8 in", "21 cm"),
+            (500.0, "20 in", "50 cm"),
+        ] {
+            let ring = ring(mm);
+            assert_eq!((&*ring.us, &*ring.metric), (us, metric), "{mm}");
+        }
+        for tenth in 1..6000 {
+            let mm = f64::from(tenth) / 10.0;
+            let ring = ring(mm);
+            let cm: f64 = ring.metric.trim_end_matches(" cm").parse().unwrap();
+            assert!(cm * 10.0 >= mm - 1e-4, "{mm} became {}", ring.metric);
+        }
+    }
+
+    #[test]
+    fn feet_are_never_decimal() {
+        assert_eq!(length(2.3).us, "7 ft 7 in");
+        assert_eq!(length(1.7).us, "5 ft 7 in");
+        assert_eq!(length(30.48).us, "100 ft");
+        assert_eq!(length(0.3).us, "1 ft");
+        assert_eq!(length(0.25).us, "10 in");
+        for cm in 1..10_000 {
+            assert!(!length(f64::from(cm) / 100.0).us.contains('.'));
+        }
+    }
+
+    #[test]
+    fn sizes_go_to_half_an_inch_or_the_quarter_given() {
+        assert_eq!(size(14.5 * 25.4).us, "14½ in");
+        assert_eq!(size(14.25 * 25.4).us, "14¼ in");
+        assert_eq!(
+            size(350.0),
+            Both {
+                us: "14 in".into(),
+                metric: "35 cm".into()
+            }
+        );
+        assert_eq!(size(0.75 * 25.4).us, "¾ in");
+        assert_eq!(size_read(350.0).us, "13.8 in");
+    }
+
+    #[test]
+    fn minutes_carry_no_false_precision() {
+        assert_eq!(minutes(0.2), "1");
+        assert_eq!(minutes(7.4), "7");
+        assert_eq!(minutes(12.4), "10");
+        assert_eq!(minutes(22.6), "25");
+        assert_eq!(span_of_minutes(100.0, 400.0, 900.0).0, ["1½", "6½", "15"]);
+    }
+
+    #[test]
+    fn spans_of_days_name_whole_months() {
+        let on = |y, m, d| NaiveDate::from_ymd_opt(y, m, d).unwrap();
+        assert_eq!(days(on(2027, 5, 1), on(2027, 5, 31)), "May 2027");
+        assert_eq!(
+            days(on(2027, 9, 1), on(2027, 10, 31)),
+            "September to October 2027"
+        );
+        assert_eq!(
+            days(on(2027, 6, 26), on(2027, 7, 24)),
+            "26 June to 24 July 2027"
+        );
+        assert_eq!(
+            days(on(2027, 12, 26), on(2028, 1, 24)),
+            "26 December 2027 to 24 January 2028"
+        );
+    }
+}

@@ -1,0 +1,193 @@
+//! The whole answer as plain text: the same walk as the page, written by another sink, so that both say
+//! the same in the same order.
+
+use crate::html::{self, Options};
+use crate::out::Out;
+use calc::answer::Answer;
+use calc::question::Question;
+use calc::reference::Reference;
+
+/// The answer as plain text, UTF-8, lines not wrapped.
+#[must_use]
+pub fn answer(reference: &'static Reference, question: &Question, answer: &Answer) -> String {
+    let mut plain = Plain::default();
+    html::answer(&mut plain, reference, question, answer, &Options::default());
+    plain.into_string()
+}
+
+/// Classes whose elements are not read aloud on paper: links to fields, buttons, twins of drawings, the
+/// printed page's own head, what only a screen reader hears.
+const SKIPPED: [&str; 8] = [
+    "vh", "chg", "keepit", "twin", "sheet", "sheetin", "q", "noprint",
+];
+
+/// Writes text.
+#[derive(Default)]
+pub struct Plain {
+    text: String,
+    open: Vec<Frame>,
+    /// Line ends owed before the next text.
+    owed: usize,
+    /// What stands before the next text: a bullet, a number, a bar.
+    lead: String,
+}
+
+struct Frame {
+    tag: &'static str,
+    skip: bool,
+    count: u32,
+    heading: bool,
+}
+
+impl Plain {
+    /// The text so far.
+    #[must_use]
+    pub fn into_string(mut self) -> String {
+        self.text.push('\n');
+        self.text
+    }
+
+    fn owe(&mut self, lines: usize) {
+        self.owed = self.owed.max(lines);
+    }
+}
+
+fn is_heading(tag: &str) -> bool {
+    matches!(
+        tag,
+        "h1" | "h2" | "h3" | "h4" | "h5" | "h6" | "summary" | "caption"
+    )
+}
+
+impl Out for Plain {
+    fn open(&mut self, tag: &'static str) {
+        let above = self.open.last();
+        let skip =
+            matches!(tag, "svg" | "button" | "figcaption") || above.is_some_and(|it| it.skip);
+        let heading = is_heading(tag) || above.is_some_and(|it| it.heading);
+        if !skip {
+            match tag {
+                "h1" | "h2" | "h3" | "h4" | "h5" | "h6" => self.owe(2),
+                "p" | "ul" | "ol" | "dl" | "table" | "section" | "details" | "summary"
+                | "caption" | "div" | "tr" | "dt" | "br" => self.owe(1),
+                "li" => {
+                    let list = self
+                        .open
+                        .iter_mut()
+                        .rev()
+                        .find(|it| matches!(it.tag, "ol" | "ul"));
+                    if let Some(list) = list {
+                        list.count += 1;
+                        self.lead = if list.tag == "ol" {
+                            cat!(crate::measure::number(list.count), ". ")
+                        } else {
+                            "- ".into()
+                        };
+                    }
+                    self.owe(1);
+                }
+                "dd" => self.lead = ": ".into(),
+                "td" | "th" => {
+                    let row = self.open.last_mut();
+                    if let Some(row) = row {
+                        row.count += 1;
+                        if row.count > 1 {
+                            self.lead = " | ".into();
+                        }
+                    }
+                }
+                _ => {}
+            }
+        }
+        self.open.push(Frame {
+            tag,
+            skip,
+            count: 0,
+            heading,
+        });
+    }
+
+    fn attr(&mut self, key: &'static str, value: &str) {
+        if key == "class"
+            && let Some(frame) = self.open.last_mut()
+            && value.split(' ').any(|class| SKIPPED.contains(&class))
+        {
+            frame.skip = true;
+            // A skipped row owes nothing and leads nothing.
+            self.lead.clear();
+        }
+    }
+
+    fn text(&mut self, text: &str) {
+        let Some(frame) = self.open.last() else {
+            return;
+        };
+        if frame.skip || text.is_empty() {
+            return;
+        }
+        if self.owed > 0 {
+            while self.text.ends_with(' ') {
+                self.text.pop();
+            }
+            if !self.text.is_empty() {
+                for _ in 0..self.owed {
+                    self.text.push('\n');
+                }
+            }
+            self.owed = 0;
+        }
+        self.text.push_str(&self.lead);
+        self.lead.clear();
+        if frame.heading {
+            self.text.push_str(&text.to_ascii_uppercase());
+        } else {
+            self.text.push_str(text);
+        }
+    }
+
+    fn close(&mut self) {
+        if let Some(frame) = self.open.pop()
+            && !frame.skip
+        {
+            match frame.tag {
+                "h1" | "h2" | "h3" | "h4" | "h5" | "h6" | "p" | "li" | "tr" | "summary"
+                | "caption" | "table" | "ul" | "ol" | "dl" | "section" | "details" => self.owe(1),
+                _ => {}
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::out::OutExt;
+
+    #[test]
+    fn lists_tables_and_headings_become_lines() {
+        let mut plain = Plain::default();
+        plain.open("section");
+        plain.open("h3");
+        plain.text("Do ");
+        plain.leaf_class("span", "q", "the numbers");
+        plain.close();
+        plain.open("ol");
+        plain.leaf("li", "Cut.");
+        plain.leaf("li", "Peel.");
+        plain.close();
+        plain.open("table");
+        plain.open("tr");
+        plain.leaf("th", "Bark");
+        plain.leaf("td", "0.6 in");
+        plain.close();
+        plain.close();
+        plain.open_class("p", "vh");
+        plain.text("hidden");
+        plain.close();
+        plain.close();
+        assert_eq!(
+            plain.into_string(),
+            "DO\n1. Cut.\n2. Peel.\nBark | 0.6 in\n"
+        );
+    }
+}

@@ -1,0 +1,370 @@
+//! What comes afterwards: visits, outlook, habitat, minutes.
+
+use crate::measure;
+use calc::model::visits::VisitKind;
+use calc::reference::{Durability, OutlookClass, SizeClass};
+
+/// What to look for at a visit, and what to do.
+#[must_use]
+pub fn visit(kind: VisitKind, rings: bool) -> &'static str {
+    match kind {
+        VisitKind::Recheck => {
+            "Is the ring open all the way round? Bark bridging it: cut it out and scrape again."
+        }
+        VisitKind::EndOfSeason => {
+            "Bark bridging: cut it out. Sprouts below the ring: take them off. A full crown is no failure yet."
+        }
+        VisitKind::Sprouts if rings => {
+            "Sprouts below the ring, suckers from the roots: take them off. Crown full, thin or bare? New bark across: cut it out."
+        }
+        VisitKind::Sprouts => "Sprouts from the stump, suckers from the roots: cut them again.",
+        VisitKind::Yearly => {
+            "Once a year until two clean years in a row, and after storms. Look up before you go near."
+        }
+    }
+}
+
+/// When death may be judged.
+#[must_use]
+pub fn judge_death(larch: bool) -> &'static str {
+    if larch {
+        "Do not call it dead before it should have leafed out again."
+    } else {
+        "Do not call it dead before the second autumn."
+    }
+}
+
+/// The title's question of the visits.
+#[must_use]
+pub fn visits_count(count: usize, years: usize) -> String {
+    let visits = if count == 1 { " visit" } else { " visits" };
+    let years_word = if years == 1 { " year" } else { " years" };
+    cat!(small(count), visits, " in ", small(years), years_word)
+}
+
+/// Small counts in words.
+#[must_use]
+pub fn small(count: usize) -> String {
+    const WORDS: [&str; 13] = [
+        "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
+        "eleven", "twelve",
+    ];
+    WORDS
+        .get(count)
+        .map_or_else(|| measure::number(count as u32), |word| (*word).into())
+}
+
+/// A class of the outlook table.
+#[must_use]
+pub fn outlook_class(class: OutlookClass) -> &'static str {
+    match class {
+        OutlookClass::SuitableConifer => "conifers that a ring suits",
+        OutlookClass::SuitableHardwood => "broadleaves that a ring suits",
+        OutlookClass::Followup => "trees that need follow-up",
+        OutlookClass::RedOak => "red oaks",
+        OutlookClass::WhiteOak => "white oaks",
+        OutlookClass::CloneOrShrub => "stems of clones and shrubs",
+        OutlookClass::NotAlone => "stems whose roots live on",
+        OutlookClass::Partial => "stems with a bridge of live bark",
+    }
+}
+
+/// A size class.
+#[must_use]
+pub fn size_class(size: SizeClass) -> &'static str {
+    match size {
+        SizeClass::All => "any size",
+        SizeClass::Small => "under 6 in (15 cm)",
+        SizeClass::Middle => "6 to 10 in (15 to 25 cm)",
+        SizeClass::Large => "over 10 in (25 cm)",
+        SizeClass::UnderTen => "under 10 in (25 cm)",
+    }
+}
+
+/// A durability class.
+#[must_use]
+pub fn durability(class: Durability) -> &'static str {
+    match class {
+        Durability::A => "longest-lasting wood",
+        Durability::B => "long-lasting wood",
+        Durability::C => "middling wood",
+        Durability::D => "short-lived wood",
+    }
+}
+
+/// A share, low to high, with its likely value where there is one: `about 60 in 100 (40 to 80)`.
+#[must_use]
+pub fn share(share: &calc::reference::Share) -> String {
+    let ends = cat!(
+        measure::percent(share.low),
+        super::TO,
+        measure::percent(share.high)
+    );
+    match share.likely {
+        Some(likely) => cat!("about ", measure::percent(likely), " in 100 (", ends, ")"),
+        None => cat!(ends, " in 100"),
+    }
+}
+
+/// Over a bar.
+#[must_use]
+pub fn season_bar(season: u8, share: &str) -> String {
+    cat!(
+        "end of season ",
+        measure::number(u32::from(season)),
+        ": ",
+        share
+    )
+}
+
+/// The lead of the outlook.
+#[must_use]
+pub fn outlook_lead(share: &str, stem_only: bool) -> String {
+    let what = if stem_only { "stems" } else { "trees" };
+    let but = if stem_only {
+        " It speaks of the stem: the roots live on."
+    } else {
+        ""
+    };
+    cat!(
+        "By the end of season 3, ",
+        share,
+        " such ",
+        what,
+        " are dead.",
+        but
+    )
+}
+
+/// What the outlook supposes.
+pub const OUTLOOK_IF: &str = "It supposes a ring that is complete and scraped clean, and sprouts taken off. \
+A bridge of live bark, and practically none die. A ring narrower than half the trunk: expect the low end.";
+
+/// Fewer than half are likely to be dead.
+#[must_use]
+pub fn outlook_poor(share: &str) -> String {
+    cat!(
+        "Fewer than half are likely to be dead by the end of season 3: ",
+        share,
+        "."
+    )
+}
+
+/// Share that needs a second ring.
+#[must_use]
+pub fn second_ring(low: f64, high: f64) -> String {
+    cat!(
+        measure::percent(low),
+        super::TO,
+        measure::percent(high),
+        " in 100 need a second ring."
+    )
+}
+
+/// Sprouting after cutting.
+#[must_use]
+pub fn sprouting(low: f64, high: f64) -> String {
+    let (low, high) = (
+        measure::percent(low * 100.0),
+        measure::percent(high * 100.0),
+    );
+    let ends = if low == high {
+        low
+    } else {
+        cat!(low, super::TO, high)
+    };
+    cat!(
+        "Of stems of this size that are cut, ",
+        ends,
+        " in 100 sprout: an upper bound for a ring."
+    )
+}
+
+/// A species' own row.
+#[must_use]
+pub fn own_row(when: &str, share: &str, n: &str, note: &str) -> String {
+    cat!(
+        when,
+        ": ",
+        share,
+        " dead; trees: ",
+        n,
+        if note.is_empty() { "" } else { "; " },
+        note
+    )
+}
+
+/// A season's name.
+#[must_use]
+pub fn season_name(when: &str) -> String {
+    if when.bytes().all(|c| c.is_ascii_digit()) {
+        return cat!("season ", when);
+    }
+    match when {
+        "end" => "in the end".into(),
+        other => cat!("after ", other),
+    }
+}
+
+/// The stem that is spared.
+pub const SPARED_UNPROVEN: &str = "Common practice says that the stem you leave lives on and the ringed ones die. \
+We found no trial of it, so it is unproven.";
+
+/// Trials that disagree on oaks.
+pub const OAKS_DISAGREE: [&str; 4] = [
+    "Trials disagree on oaks: English oak 0 dead in five years ",
+    ", sessile oak all in three ",
+    ", red oak 75 in 100 in 14 months ",
+    ".",
+];
+/// Their sources.
+pub const OAKS_SOURCES: [&str; 3] = ["S02", "M07", "M01"];
+
+/// What it leaves, in a sentence.
+#[must_use]
+pub fn leaves_lead(feeding_only: bool, users: usize, region_known: bool, size: &str) -> String {
+    if feeding_only {
+        return cat!(
+            "Feeding wood, no cavities: ",
+            size,
+            " is under the 6 in (15 cm) at which the smallest cavity nesters begin."
+        );
+    }
+    if !region_known {
+        return cat!(
+            "Thick enough for cavities at ",
+            size,
+            ". Give the state, and the animals that may use it stand here."
+        );
+    }
+    match users {
+        0 => cat!(
+            "At ",
+            size,
+            " no cavity nester of the table reaches its size here; it is still feeding wood."
+        ),
+        1 => "One cavity user of this region may use a tree of this size.".into(),
+        users => cat!(
+            super::sentence(&small(users)),
+            " cavity users of this region may use a tree of this size."
+        ),
+    }
+}
+
+/// Half-life, in words.
+#[must_use]
+pub fn standing(low: f64, likely: f64, high: f64) -> String {
+    cat!(
+        "Half of such trees are down ",
+        measure::years(low),
+        super::TO,
+        measure::years(high),
+        " years after death, typically ",
+        measure::years(likely),
+        ". Death comes 1 to 3 years after the ring. Our own assumption."
+    )
+}
+
+/// What a snag does not do.
+pub const NOT_GOOD_FOR: &str =
+    "A dying tree can shed limbs before it looks dead. Keep paths, seats and camps away.";
+
+/// How long it takes: the lead, and what makes it slower.
+#[must_use]
+pub fn minutes_lead(span: &[String; 3], hours: bool) -> String {
+    let unit = if hours { " hours (" } else { " minutes (" };
+    cat!("About ", span[1], unit, span[0], super::TO, span[2], ").")
+}
+
+/// At the tick.
+#[must_use]
+pub fn minutes_tick(likely: &str, hours: bool) -> String {
+    cat!(likely, if hours { " h" } else { " min" })
+}
+
+/// What they are for.
+#[must_use]
+pub fn minutes_for(width: &str, walk: f64, practised: bool) -> String {
+    let crew = if practised { " A practised crew." } else { "" };
+    let walk = if walk > 0.0 {
+        cat!(
+            " Walking from the last tree in it: ",
+            measure::minutes(walk),
+            " min."
+        )
+    } else {
+        String::new()
+    };
+    cat!(
+        "For the better width, ",
+        width,
+        ". Tight bark, thick bark and poor footing make it slower.",
+        walk,
+        crew
+    )
+}
+
+/// Several stems have several widths.
+pub const EACH_BETTER: &str = "each stem's own";
+
+/// Visits cost time too.
+#[must_use]
+pub fn visit_minutes(low: f64, likely: f64, high: f64) -> String {
+    cat!(
+        "Each visit to take sprouts off: about ",
+        measure::minutes(likely),
+        " minutes (",
+        measure::minutes(low),
+        super::TO,
+        measure::minutes(high),
+        ")."
+    )
+}
+
+/// What is not known of minutes.
+pub const NO_TABLE: &str = "No published table of minutes by diameter exists. These are put together from rates of like work.";
+
+/// Names of the tasks, and of the rest.
+pub const TASKS: [&str; 5] = [
+    "Find a stand, tools, look up",
+    "Clear limbs below the ring",
+    "Score two lines",
+    "Peel",
+    "Scrape and check",
+];
+/// The walk, as a row.
+pub const TASK_WALK: &str = "Walk from the last tree";
+/// The sum with rest and delays, as a row.
+pub const TASK_ALL: &str = "All, with rest and delays";
+/// Axis of minutes.
+pub const MIN: &str = "min";
+/// Axis of hours.
+pub const HOURS: &str = "h";
+/// Axis of years.
+pub const YEARS: &str = "years";
+/// Axis of shares.
+pub const IN_100: &str = "in 100";
+
+/// What the outlook's cell rests on, as the table says it.
+#[must_use]
+pub fn outlook_basis(class: OutlookClass, size: SizeClass, anchors: &str, own: &str) -> String {
+    let own = if own.is_empty() {
+        String::new()
+    } else {
+        cat!(" Our own assumption, drawn dashed: ", own, ".")
+    };
+    let anchors = if anchors.is_empty() {
+        String::new()
+    } else {
+        cat!(" Bounded by counts: ", anchors, ".")
+    };
+    cat!(
+        "From the row for ",
+        outlook_class(class),
+        ", ",
+        size_class(size),
+        ".",
+        anchors,
+        own
+    )
+}

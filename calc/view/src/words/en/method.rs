@@ -1,0 +1,175 @@
+//! Methods, their levels, who may do them, and why they stand where they do.
+
+use calc::model::method::{Level, Method};
+use calc::question::Herbicide;
+
+/// A method's name, as a row of a table.
+#[must_use]
+pub fn method(method: Method) -> &'static str {
+    match method {
+        Method::BarkRing => "bark ring",
+        Method::SawRing => "saw ring",
+        Method::Frill => "frill: cuts with herbicide",
+        Method::BasalBark => "basal bark: herbicide on the bark",
+        Method::CutStump => "cut stump: herbicide on the stump",
+        Method::PullOrDig => "pull or dig",
+        Method::Fell => "fell",
+        Method::RepeatCutting => "repeat cutting",
+        Method::LeaveIt => "leave it",
+    }
+}
+
+/// What to do, in the sentence "Use another method: …".
+#[must_use]
+pub fn act(method: Method) -> &'static str {
+    match method {
+        Method::BarkRing => "ring its bark",
+        Method::SawRing => "saw a ring",
+        Method::Frill => "frill, cuts with herbicide",
+        Method::BasalBark => "herbicide on the bark at the base",
+        Method::CutStump => "cut it, with herbicide on the stump",
+        Method::PullOrDig => "pull or dig it out",
+        Method::Fell => "fell it",
+        Method::RepeatCutting => "cut it again and again",
+        Method::LeaveIt => "leave it as it is",
+    }
+}
+
+/// How a method stands.
+#[must_use]
+pub fn level(level: Level) -> &'static str {
+    match level {
+        Level::Recommended => "recommended",
+        Level::Possible => "possible",
+        Level::NotAdvised => "not advised",
+        Level::RuledOut => "ruled out",
+    }
+}
+
+/// Who may do it. A herbicide method is the applicator's, unless the asker said that they may.
+#[must_use]
+pub fn who(method: Method, by_professional: bool, herbicide: Herbicide) -> &'static str {
+    match (method.needs_herbicide(), by_professional) {
+        (true, true) => "a professional with a licensed applicator",
+        (false, true) => "a professional",
+        (true, false) if herbicide == Herbicide::Yes => "you, as the product label says",
+        (true, false) => "a licensed applicator",
+        (false, false) => "you",
+    }
+}
+
+/// The same behind a method: ` (by a licensed applicator)`, or nothing.
+#[must_use]
+pub fn by(method: Method, by_professional: bool, herbicide: Herbicide) -> String {
+    match who(method, by_professional, herbicide) {
+        "you" => String::new(),
+        "you, as the product label says" => " (the product label governs)".into(),
+        other => cat!(" (by ", other, ")"),
+    }
+}
+
+/// What a method leaves behind.
+#[must_use]
+pub fn leaves(method: Method) -> &'static str {
+    match method {
+        Method::BarkRing => "a standing dead tree",
+        Method::SawRing => "a standing dead tree, weaker at the cut",
+        Method::Frill | Method::BasalBark => "a standing dead tree",
+        Method::CutStump => "a stump and wood on the ground",
+        Method::PullOrDig => "a hole, nothing standing",
+        Method::Fell => "a stump and wood on the ground",
+        Method::RepeatCutting => "a low stump that weakens",
+        Method::LeaveIt => "the tree as it is",
+    }
+}
+
+/// When a method works, apart from law.
+#[must_use]
+pub fn months(method: Method) -> &'static str {
+    match method {
+        Method::BarkRing => "while the bark slips",
+        Method::SawRing => "any month; slower to kill than a peeled ring",
+        Method::Frill => "most of the year, best autumn to winter; not in heavy spring sap flow",
+        Method::BasalBark => "any month; not on wet, frozen or snow-covered bark",
+        Method::CutStump => "at once after the cut; not in early-spring sap flow",
+        Method::PullOrDig => "when the soil is moist",
+        Method::Fell => "any month outside the rules below",
+        Method::RepeatCutting => "each time that sprouts are back",
+        Method::LeaveIt => "any day",
+    }
+}
+
+/// Why a row of the table lowers a method, as a clause. None for a row without words: a test holds that
+/// there is none.
+#[must_use]
+pub fn rule(id: &str) -> Option<&'static str> {
+    Some(match id {
+        "always" => "it is possible for nearly any tree, and seldom the best",
+        "always_fell" => "felling costs far more than a ring, and leaves nothing standing",
+        "over_6" => "a stump over 6 in (15 cm) means felling first",
+        "no_ring_to_cut" => "it has no bark ring to cut",
+        "line" => "a line is within reach",
+        "professional" => "the tree could hit what stands near",
+        "inside" => "nothing may be left standing so near to what it could hit",
+        "inside_over_6" => "felling over 6 in (15 cm) so near is professional work",
+        "hollow_alone" => "a hollow tree is habitat already, and no place to work under",
+        "followup" => "a cut into the wood brings more sprouts or bridges",
+        "followup_saw_tried" => "a saw ring was tried with some success",
+        "conditional" => "its clone, its diseases or its form decide",
+        "condition_not_met" => "what it depends on is not met, or not known",
+        "clone_not_whole" => "part of the clone would be left, and feeds the rest",
+        "suitable_clone" => "it works if every stem of the clone is ringed",
+        "suitable_clone_not_whole" => "part of the clone would be left, and feeds the rest",
+        "suitable_clone_other" => "wounding one stem of a clone makes the rest sucker",
+        "not_alone" => "a ring alone leads to sprouts or suckers",
+        "not_alone_guided" => "sprouts must be cut 3 times a year for 3 years",
+        "not_alone_saw" => "a cut into the wood brings more sprouts",
+        "not_alone_saw_tried" => "a saw ring was tried with some success",
+        "suckers" => "felling it brings suckers from the roots",
+        "suckers_base" => "roots that stay in the ground sucker",
+        "deep_cut_resprouts" => "a cut too deep makes it sprout from the base",
+        "unknown_species" => "its name is open, and decides most of what follows",
+        "unknown_species_against" => "its name is open, and a ring may not suit it",
+        "ring_doubted" => "trials of a ring on this kind disagree",
+        "thin_shrub" => "its stems are too many or too thin to ring",
+        "under_1" => "under 1 in (2.5 cm) it is too small to ring",
+        "1_to_2_5" => "up to 2½ in (6.4 cm) it is hardly worth a ring",
+        "1_to_2" => "under 2 in (5 cm) it is too thin for cuts",
+        "conifer_under_6" => "under 6 in (15 cm) it makes no snag; cut it below the lowest branch",
+        "sprouter_under_6_fell" => "under 6 in (15 cm) it sprouts from the stump",
+        "sprouter_under_6" => "under 6 in (15 cm) it sprouts and must be cut again",
+        "10_and_over" => "at 10 in (25 cm) and over, felling is professional work",
+        "base_too_thick" => "its base is too thick for a lever",
+        "dig_shrub" => "a shrub this thick is dug, not pulled",
+        "basal_over_4" => "herbicide on the bark works best up to 4 in (10 cm)",
+        "basal_over_6" => "herbicide on the bark is not for stems over 6 in (15 cm)",
+        "stump_under_half" => "under ½ in (1.3 cm) it is unreliable",
+        "conifer" => "it does not sprout, so there is no need",
+        "oak_wilt_months" => "beetles carry oak wilt to fresh wounds in these months",
+        "ash_borer" => "a ringed ash draws the ash borer",
+        "american_elm" => "a dying elm in its bark breeds the beetles of elm disease",
+        "pines_near" => "a dying pine breeds beetles that move to living pines",
+        "bark_not_slipping" => "the bark does not slip on that day",
+        "sap_flow" => "spring sap flow washes it out",
+        "heaven_out_of_season" => "herbicide suits this tree from 15 July to 15 October",
+        "heaven_stump" => "cutting it first makes it sucker",
+        "no_herbicide" => "you said no herbicide",
+        "kill_only" => "you want it dead",
+        "dead" => "it is dead already",
+        "dead_nothing_near" => "it is dead, and nothing stands near that it could hit",
+        _ => return None,
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use calc::model::method::Condition;
+
+    #[test]
+    fn every_row_of_the_table_has_words() {
+        for id in Condition::IDS {
+            assert!(super::rule(id).is_some(), "no words for {id}");
+        }
+        assert!(super::rule("no such row").is_none());
+    }
+}

@@ -1,0 +1,322 @@
+//! What is wrong with a question, and what to do. Never whose fault it is.
+
+use super::either;
+use crate::measure;
+use calc::question::{Code, Problem};
+
+/// The id of a field in the form: `stems[0].diameter` is `f-stems-0-diameter`.
+#[must_use]
+pub fn field_id(path: &str) -> String {
+    let mut id = String::from("f-");
+    for c in path.chars() {
+        match c {
+            ']' => {}
+            c if c.is_ascii_alphanumeric() => id.push(c),
+            _ => id.push('-'),
+        }
+    }
+    id
+}
+
+/// The label of a field by its path.
+#[must_use]
+pub fn field(path: &str) -> String {
+    let (head, rest) = path.split_once(['[', '.']).unwrap_or((path, ""));
+    let (at, last) = match rest.split_once(']') {
+        Some((at, last)) => (at, last.trim_start_matches('.')),
+        None => ("", rest),
+    };
+    let name = match (head, last) {
+        ("stems", "diameter") => "Trunk size",
+        ("stems", "girth") => "Trunk girth",
+        ("stems", "live_share") => "Live bark",
+        ("stems", "bark") => "Bark thickness",
+        ("stems", _) => "Stems",
+        ("targets", "kind") => "What it could hit",
+        ("targets", "distance") => "Distance",
+        ("targets", "slope") => "Slope",
+        ("targets", "voltage") => "Voltage",
+        ("targets", _) => "What it could hit",
+        ("place", "latitude") => "Latitude",
+        ("place", "longitude") => "Longitude",
+        ("place", "elevation") => "Elevation",
+        ("place", "hemisphere") => "Half of the world",
+        ("place", _) => "Place",
+        ("leafed_out", "stage") => "What you saw of the leaves",
+        ("leafed_out", "date") => "Day you saw the leaves",
+        ("leafed_out", _) => "Place where you saw the leaves",
+        ("species", _) => "Species",
+        ("date", _) => "Day of the work",
+        ("today", _) => "Today",
+        ("units", _) => "Units",
+        ("version", _) => "Version",
+        ("region", _) => "State or country",
+        ("height", _) => "Tree height",
+        ("line_within_reach", _) => "Overhead line",
+        ("none_in_reach", _) => "Nothing in reach",
+        ("setting", _) => "Where it grew",
+        ("condition", _) => "Condition",
+        ("signs", _) => "Signs on the tree",
+        ("herbicide", _) => "Herbicide",
+        ("goal", _) => "Goal",
+        ("spare", _) => "Stem to keep",
+        ("whole_clone", _) => "Every stem of the clone",
+        ("same_genus_near", _) => "Living trees of its kind near",
+        ("vigour", _) => "Growth",
+        ("dry_spell", _) => "Dry spell",
+        ("limbs", _) => "Limbs below the ring",
+        ("walk", _) => "Walk from the last tree",
+        ("practised", _) => "Practised crew",
+        ("cannot_wait", _) => "Can't wait",
+        ("rate", _) => "Your own rate",
+        ("spring_scale", _) => "Unit of the temperatures",
+        ("spring", _) => "This spring's temperatures",
+        (other, _) => other,
+    };
+    // The first of a list is what a short form shows; the others carry their number.
+    let number = at.bytes().fold(None, |sum: Option<u32>, digit| {
+        digit
+            .is_ascii_digit()
+            .then(|| sum.unwrap_or(0).saturating_mul(10) + u32::from(digit - b'0'))
+    });
+    match number {
+        Some(at) if at > 0 && matches!(head, "stems" | "targets") => {
+            let of = if head == "stems" {
+                ", stem "
+            } else {
+                ", thing "
+            };
+            cat!(name, of, measure::number(at + 1))
+        }
+        _ => name.into(),
+    }
+}
+
+/// What a number of a field looks like.
+fn example(path: &str) -> &'static str {
+    match path.rsplit(['.', ']']).next().unwrap_or("") {
+        "diameter" => "14 or 14 1/2",
+        "girth" => "44 or 44 1/2",
+        "bark" => "0.4 or 1/2",
+        "live_share" => "75",
+        "distance" | "height" => "52",
+        "slope" => "10",
+        "voltage" => "69",
+        "latitude" => "42.36",
+        "longitude" => "-71.06",
+        "elevation" => "300",
+        _ => "2",
+    }
+}
+
+/// Units that a field may carry.
+fn units(path: &str) -> &'static str {
+    match path.rsplit(['.', ']']).next().unwrap_or("") {
+        "live_share" | "slope" => "% or leave the unit out",
+        "voltage" => "V or kV",
+        "latitude" | "longitude" => "no unit, degrees only",
+        "walk" => "min, ft or m",
+        _ => "in, ft, mm, cm or m",
+    }
+}
+
+/// The message of a problem: what it is and what to do. The same words at the field and in the summary.
+#[must_use]
+pub fn problem_text(problem: &Problem) -> String {
+    let path = problem.field.as_str();
+    let label = field(path);
+    let typed = cat!(label, ", “", problem.typed, "”,");
+    match &problem.code {
+        Code::Missing => missing(path, &label),
+        Code::NotNumber => cat!(
+            typed,
+            " is not a number. Type a number such as ",
+            example(path),
+            "."
+        ),
+        Code::Ambiguous => cat!(
+            typed,
+            " can be read two ways. Type it without a thousands mark, and a point for decimals."
+        ),
+        Code::TooLong => cat!(
+            label,
+            " is too long to read. Type a number such as ",
+            example(path),
+            "."
+        ),
+        Code::WrongUnit => cat!(
+            typed,
+            " has a unit that we can't use here. Use ",
+            units(path),
+            "."
+        ),
+        Code::NotPositive => cat!(
+            typed,
+            " must be more than 0. Type a number such as ",
+            example(path),
+            "."
+        ),
+        Code::OutOfRange(shown) => {
+            let range = range(shown.range.low, shown.range.high, shown.unit);
+            cat!(typed, " must be ", range, ".")
+        }
+        Code::Both => cat!(label, ": give the size across or around, not both."),
+        Code::Neither => "Trunk size: type how thick the trunk is, across or around.".into(),
+        Code::BarkTooThick(shown) => cat!(
+            typed,
+            " is thicker than half the trunk. It must be under ",
+            measure::plain(shown.range.high, 1),
+            " ",
+            shown.unit,
+            ": measure from the outside to the wood, on one side."
+        ),
+        Code::NoStem => "Trunk size: give at least one stem.".into(),
+        Code::TooManyStems(most) => too_many(&label, *most, "Give the thickest ones."),
+        Code::TooManyTargets(most) => too_many(&label, *most, "Give the nearest ones."),
+        Code::DayMissing => cat!(label, " must include a day, such as 2027-06-22."),
+        Code::MonthMissing => cat!(label, " must include a month, 1 to 12 or its name."),
+        Code::YearMissing => cat!(
+            label,
+            " must begin with a year of four digits, such as 2027-06-22."
+        ),
+        Code::NoSuchDay => cat!(typed, " is no day of the calendar. Check day and month."),
+        Code::YearOutOfRange => cat!(typed, " must be between 1990 and 2100."),
+        Code::NotOneOf(words) => cat!(typed, " must be ", either(words), "."),
+        Code::UnknownSpecies(like) if like.is_empty() => cat!(
+            typed,
+            " is no species that we know. Choose one from the list, or “I don't know”."
+        ),
+        Code::UnknownSpecies(like) => cat!(
+            typed,
+            " is no species that we know. Did you mean ",
+            either(like),
+            "?"
+        ),
+        Code::NoneBesideTarget { two_heights_m, .. } => {
+            none_beside(&label, &problem.typed, *two_heights_m)
+        }
+        Code::NoSuchStem => "Stem to keep: choose one of two or more stems.".into(),
+        Code::HalfPlace => cat!(label, ": give both latitude and longitude."),
+        Code::NotRegion => cat!(typed, " must be a code such as US-MA or GB."),
+        Code::UnknownKey => cat!(
+            "“",
+            path,
+            "” is no field that we read. Check its spelling, or leave it out."
+        ),
+        Code::WrongType => cat!(
+            "“",
+            path,
+            "” has the wrong type of value. Give text in quotes, a list or true and false as the format says."
+        ),
+        Code::WrongVersion => "“version” must be 1.".into(),
+        Code::NotJson => {
+            "The question can't be read as JSON. Check quotes, commas and brackets.".into()
+        }
+        Code::NotRate => {
+            "Your own rate can't be used. Calibrate again on trees that you timed.".into()
+        }
+        Code::NoTemperatures => cat!(
+            label,
+            ": no line can be used. Give a day, its lowest and its highest temperature on each line."
+        ),
+        Code::OtherSeason => cat!(
+            typed,
+            " is over a year from the day of the work. Give this year's leaf-out, or leave it out."
+        ),
+    }
+}
+
+fn missing(path: &str, label: &str) -> String {
+    match path {
+        "species" => "Species: choose one from the list, or “I don't know”.".into(),
+        "date" => "Day of the work: choose today, another day or the year.".into(),
+        "spare" => "Stem to keep: say which one.".into(),
+        _ if path.ends_with(".kind") => "What it could hit: choose what it is.".into(),
+        _ => cat!(label, " is needed. Fill it in."),
+    }
+}
+
+fn too_many(label: &str, most: usize, instead: &str) -> String {
+    cat!(
+        label,
+        ": at most ",
+        measure::number(most as u32),
+        ". ",
+        instead
+    )
+}
+
+fn range(low: f64, high: f64, unit: &str) -> String {
+    let number = |value: f64| {
+        let places = if value < 1.0 { 2 } else { 0 };
+        measure::plain(value, places)
+    };
+    cat!(number(low), super::TO, number(high), " ", unit)
+}
+
+fn none_beside(label: &str, kind: &str, two_heights_m: Option<f64>) -> String {
+    let what = calc::question::TargetKind::parse(kind)
+        .map_or_else(|| kind.to_owned(), |kind| super::target(kind).to_owned());
+    match two_heights_m {
+        Some(m) => {
+            let within = measure::reach(m);
+            cat!(
+                label,
+                ": ",
+                what,
+                " stands within two heights (",
+                within.us,
+                ", ",
+                within.metric,
+                "), and “nothing in reach” is ticked too. Take one of them off."
+            )
+        }
+        None => cat!(
+            label,
+            ": ",
+            what,
+            " is listed, and “nothing in reach” is ticked too. Type its distance, or take one of them off."
+        ),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn fields_have_ids_and_labels() {
+        assert_eq!(field_id("stems[0].diameter"), "f-stems-0-diameter");
+        assert_eq!(field_id("species"), "f-species");
+        assert_eq!(field_id("leafed_out.date"), "f-leafed-out-date");
+        assert_eq!(field("stems[0].diameter"), "Trunk size");
+        assert_eq!(field("stems[2].bark"), "Bark thickness, stem 3");
+        assert_eq!(field("targets[1].distance"), "Distance, thing 2");
+        assert_eq!(field("place.latitude"), "Latitude");
+        assert_eq!(
+            field("leafed_out.place.latitude"),
+            "Place where you saw the leaves"
+        );
+    }
+
+    #[test]
+    fn a_message_says_what_to_do() {
+        let text = |field: &str, code, typed| problem_text(&Problem::new(field, code, typed));
+        assert_eq!(
+            text("stems[0].diameter", Code::NotNumber, "fourteen"),
+            "Trunk size, “fourteen”, is not a number. Type a number such as 14 or 14 1/2."
+        );
+        assert_eq!(
+            text("date", Code::MonthMissing, "2027"),
+            "Day of the work must include a month, 1 to 12 or its name."
+        );
+        assert_eq!(
+            text(
+                "species",
+                Code::UnknownSpecies(vec!["red oak", "red ash"]),
+                "red osk"
+            ),
+            "Species, “red osk”, is no species that we know. Did you mean red oak or red ash?"
+        );
+    }
+}

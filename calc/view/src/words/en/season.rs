@@ -1,0 +1,251 @@
+//! The bark on a day, and the months of law and biology.
+
+use crate::measure;
+use calc::timing::restrictions::Topic;
+use calc::timing::{Basis, Flag, Verdict, YearsInTen};
+
+/// A probability as people read it, in brackets behind a word.
+#[must_use]
+pub fn years_in_ten(years: YearsInTen) -> String {
+    match years {
+        YearsInTen::HardlyEver => "hardly ever".into(),
+        YearsInTen::About(years) => {
+            cat!("about ", measure::number(u32::from(years)), " years in 10")
+        }
+        YearsInTen::NearlyEvery => "nearly every year".into(),
+    }
+}
+
+/// What the bark does on a day, as a clause about "its bark"; the number in brackets follows.
+#[must_use]
+pub fn bark(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::Dormant => "does not slip yet",
+        Verdict::TooEarly => "seldom slips so early",
+        Verdict::OpeningTest => "is beginning to slip",
+        Verdict::Best => "slips",
+        Verdict::ClosingTest => "is beginning to bind again",
+        Verdict::Late => "has usually bound again",
+        Verdict::Bonded => "is bound again",
+        Verdict::TestFirst => "slips in these months, as a rule",
+        Verdict::Unknown => "does not slip in these months, as a rule",
+    }
+}
+
+/// The same in a word or two, for tables and tags.
+#[must_use]
+pub fn verdict(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::Dormant => "dormant",
+        Verdict::TooEarly => "too early: test",
+        Verdict::OpeningTest => "opening: test first",
+        Verdict::Best => "best",
+        Verdict::ClosingTest => "closing: test first",
+        Verdict::Late => "late: usually bonding",
+        Verdict::Bonded => "bonded",
+        Verdict::TestFirst => "test first",
+        Verdict::Unknown => "does not slip, as a rule",
+    }
+}
+
+/// Why the dates are less sure, as a sentence.
+#[must_use]
+pub fn flag(flag: Flag) -> &'static str {
+    match flag {
+        Flag::NoPlace => "No place was given: the months of this half of the world are used.",
+        Flag::FarFromPlaces => {
+            "The nearest climate station is over 300 km (190 miles) off: the months of this half of the world are used."
+        }
+        Flag::ElevationAssumed => {
+            "The elevation was not given: that of the stations near is used. 100 m (330 ft) is about 2 days."
+        }
+        Flag::MildWinter => "Winters are mild here: opening dates mean little.",
+        Flag::NoOpeningDate => "No month is cold here: test in any wet, growing month.",
+        Flag::EarlyBudbreak => "Buds open very early here: the dates are less sure.",
+        Flag::LowLatitude => "So near the equator the dates are less sure.",
+        Flag::EstimatedSum => "The warmth this species needs is our own estimate.",
+        Flag::EvergreenBroadleaf => {
+            "An evergreen broadleaf has no dates: its bark slips whenever it grows and is wet. Test."
+        }
+        Flag::UnknownWood => {
+            "How this wood grows is not known: the months of this half of the world are used."
+        }
+        Flag::ConiferNeedsPlace => "A conifer's dates come from temperatures: give the place.",
+        Flag::TooCold => {
+            "It never gets warm enough here by the table: the months of this half of the world are used."
+        }
+        Flag::ObservedOutOfSeason => {
+            "The leaf-out you saw lies outside any spring here. It was not used."
+        }
+        Flag::ObservedFarFromClimate => {
+            "The leaf-out you saw is over 45 days from what the climate gives. It was used: look at it again."
+        }
+        Flag::ObservedTooFar => {
+            "The leaf-out was seen too far away to be carried here. It was not used."
+        }
+        Flag::ObservedNeedsElevation => {
+            "The leaf-out needs both elevations to be carried here. It was not used."
+        }
+        Flag::ObservedNeedsPlace => {
+            "Give the place of this tree, so that the leaf-out can be carried here."
+        }
+        Flag::SpringNeedsPlace => "This spring's temperatures need the place. They were not used.",
+        Flag::SpringNotUsed => {
+            "This spring's temperatures hold no day before leaf-out. They were not used."
+        }
+        Flag::SpringGaps => "This spring's temperatures have gaps, filled from ordinary years.",
+        Flag::SpringFarFromClimate => {
+            "This spring's temperatures are far from ordinary years: look at unit, place and columns."
+        }
+    }
+}
+
+/// What the dates rest on.
+#[must_use]
+pub fn basis(basis: Basis) -> String {
+    let days = |value: f64| {
+        let sign = if value < 0.0 { "−" } else { "+" };
+        cat!(sign, measure::plain(libm::fabs(value), 0), " days")
+    };
+    match basis {
+        Basis::ObservedHere => "leaf-out that you saw here this year".into(),
+        Basis::ObservedElsewhere { shift_days } => {
+            cat!(
+                "leaf-out seen elsewhere this year, carried here: ",
+                days(shift_days)
+            )
+        }
+        Basis::OwnSpring {
+            own_days, share, ..
+        } => cat!(
+            "this spring's own temperatures on ",
+            measure::number(own_days),
+            " days, ",
+            measure::percent(share * 100.0),
+            " in 100 of the warmth needed; the rest from ordinary years"
+        ),
+        Basis::Climate => "the climate of the place".into(),
+        Basis::OtherYear => "a leaf-out of another year".into(),
+    }
+}
+
+/// What a rule is about.
+#[must_use]
+pub fn topic(topic: Topic) -> &'static str {
+    match topic {
+        Topic::Birds => "Nesting birds",
+        Topic::Bats => "Bats that roost in trees",
+        Topic::Snags => "Snags kept for bats",
+        Topic::OakWilt => "Oak wilt",
+        Topic::Elm => "Elm disease and its beetles",
+        Topic::PineBeetles => "Pine beetles",
+        Topic::AshBorer => "Ash borer",
+        Topic::LaurelWilt => "Laurel wilt",
+    }
+}
+
+/// Where a rule comes from, and how binding it is.
+#[must_use]
+pub fn rule_force(jurisdiction: &str, force: &str, is_default: bool) -> String {
+    if is_default {
+        return "A cautious default of our own: your state or country has no months of its own here, or was not given.".into();
+    }
+    cat!(jurisdiction, ": ", force, ".")
+}
+
+/// What stays true however good the day.
+pub const ALWAYS_TEST: &str = "Open a patch the size of your hand first. If it tears, stop. Scrape the wood, and look again in 2 to 6 weeks.";
+
+/// A short season.
+pub const SHORT_SEASON: &str = "The season is short here: test every time.";
+
+/// The next good stretch.
+#[must_use]
+pub fn next_good(first: &str, after: Option<&str>) -> String {
+    let more = match after {
+        Some(after) => cat!(" The one after: ", after, "."),
+        None => String::new(),
+    };
+    cat!(
+        "The next good stretch, outside the months that rule a ring out: ",
+        first,
+        ".",
+        more
+    )
+}
+
+/// No stretch at all.
+pub const NO_STRETCH: &str = "There is no good stretch in the next two years.";
+
+/// Give or take, for dates.
+#[must_use]
+pub fn give_or_take(opens: f64, closes: f64) -> String {
+    cat!(
+        "Give or take ",
+        measure::plain(opens, 0),
+        " days at the opening and ",
+        measure::plain(closes, 0),
+        " at the closing."
+    )
+}
+
+/// Sunny side and fire, without a number.
+pub const SIDES: &str = "The sunny side and old fire scars bind sooner: test there too.";
+
+/// Guides that disagree with the model on this species.
+pub const GUIDE_LONGER: &str = "Guides let this tree be ringed from late spring to midsummer; the model ends sooner. Both stand here: test.";
+
+/// Who doubts the season.
+pub const CONTESTED: [&str; 3] = [
+    "Not everyone agrees on the season. In one controlled test winter rings killed all silver birches and spring rings 40 in 100 ",
+    ", since living wood can regrow bark; the same kind of peel before leaf-out killed 75 in 100 red oaks in 14 months ",
+    ". Hence the scrape and the first visit.",
+];
+/// The sources of the two halves of it.
+pub const CONTESTED_SOURCES: [&str; 2] = ["S02", "M01"];
+
+/// Names of the two lanes, and of what stands on the tape.
+pub const BARK_LANE: &str = "Bark";
+/// The lane of law and biology.
+pub const RULES_LANE: &str = "Rules";
+/// A notch.
+pub const TODAY: &str = "today";
+/// Bracket, long.
+#[must_use]
+pub fn window(days: &str) -> String {
+    cat!("your window: ", days)
+}
+/// Bracket, short.
+pub const WINDOW_SHORT: &str = "window";
+/// At the ring in the visits drawing.
+pub const RING_SHORT: &str = "ring";
+
+/// Key of the year tape.
+pub const SLIPS: &str = "slips";
+/// Hatched.
+pub const MAY_SLIP: &str = "may slip: test";
+/// Empty.
+pub const DOES_NOT: &str = "does not";
+/// Crossed.
+pub const CLOSED: &str = "closed by a rule";
+/// Dotted.
+pub const CAUTION: &str = "a caution, closes nothing";
+/// Notch.
+pub const NOTCH: [&str; 2] = ["notch", "your day"];
+/// Pin.
+pub const PIN: [&str; 2] = ["pin", "a visit, see below"];
+/// Beside an empty band.
+pub const REST_OF_YEAR: &str = "the rest of the year";
+
+/// The year tape for those who do not see it.
+#[must_use]
+pub fn year_aria(year: &str, bands: &[(&str, &str)], asked: &str) -> String {
+    let mut text = cat!("The bark in ", year);
+    for (name, days) in bands.iter().filter(|(_, days)| !days.is_empty()) {
+        text = cat!(text, ", ", name, " ", days);
+    }
+    if !asked.is_empty() {
+        text = cat!(text, ", your day ", asked);
+    }
+    text
+}

@@ -1,0 +1,655 @@
+//! The first sentence: one fixed frame a verdict, and the single input that decides, with its number.
+
+use super::{
+    act, by, condition, open, region, row, rule, sentence, signs, target, the_target, years_in_ten,
+};
+use crate::measure;
+use calc::answer::{Also, AlsoKind, Answer, Change, Changed, Outcome};
+use calc::model::method::{Level, Method, MethodLine};
+use calc::model::reach::{self, Judged, Why};
+use calc::quantity::Units;
+use calc::question::{Condition, Question, Sign};
+use calc::reference::Reference;
+use calc::timing::{Verdict, YearsInTen};
+use chrono::NaiveDate;
+
+/// An answer with what it answers.
+#[derive(Clone, Copy)]
+pub struct Say<'a> {
+    /// What is known.
+    pub reference: &'static Reference,
+    /// The question.
+    pub question: &'a Question,
+    /// The answer.
+    pub answer: &'a Answer,
+}
+
+impl Say<'_> {
+    /// The reader's units.
+    #[must_use]
+    pub fn units(&self) -> Units {
+        self.question.units
+    }
+
+    /// A length in both units, the reader's first.
+    #[must_use]
+    pub fn length(&self, m: f64) -> String {
+        measure::length(m).text(self.units())
+    }
+
+    /// A reach, rounded up, in both units.
+    #[must_use]
+    pub fn reach(&self, m: f64) -> String {
+        measure::reach(m).text(self.units())
+    }
+
+    /// Size of the largest stem in both units.
+    #[must_use]
+    pub fn size(&self) -> String {
+        measure::size(self.question.largest().dbh.mm()).text(self.units())
+    }
+
+    /// How a method stands for the largest stem.
+    #[must_use]
+    pub fn line(&self, method: Method) -> Option<&MethodLine> {
+        self.answer
+            .methods
+            .iter()
+            .find(|line| line.method == method)
+    }
+
+    /// The whole sentence: frame and reason.
+    #[must_use]
+    pub fn verdict(&self) -> String {
+        cat!(self.frame(), " ", sentence(&self.reason()), ".")
+    }
+
+    /// The frame alone.
+    #[must_use]
+    pub fn frame(&self) -> String {
+        let answer = self.answer;
+        match answer.outcome {
+            Outcome::Do => "Ring this tree.".into(),
+            Outcome::Wait => cat!("Wait until ", self.window(), "."),
+            Outcome::OtherMethod => cat!(
+                "Use another method: ",
+                act(answer.headline_method),
+                by(
+                    answer.headline_method,
+                    answer.headline_by_professional,
+                    self.question.herbicide
+                ),
+                "."
+            ),
+            Outcome::Professional => "Leave this one to a professional.".into(),
+            Outcome::CannotTell => "We can't tell yet.".into(),
+        }
+    }
+
+    /// The day to wait for, to the end of its stretch where that is known.
+    fn window(&self) -> String {
+        let timing = &self.answer.timing;
+        let Some(day) = self.answer.advised_day else {
+            return "the bark slips".into();
+        };
+        match (timing.next_good, timing.next_good_to) {
+            (Some(from), Some(to))
+                if self.answer.headline_method == Method::BarkRing && from <= day && day < to =>
+            {
+                measure::days(day, to)
+            }
+            _ => measure::day_year(day),
+        }
+    }
+
+    /// The single deciding input, with its number, as a clause.
+    #[must_use]
+    pub fn reason(&self) -> String {
+        match self.answer.outcome {
+            Outcome::Do => self.why_do(),
+            Outcome::Wait => self.why_wait(),
+            Outcome::OtherMethod => self.why_other(),
+            Outcome::Professional => self.why_professional(),
+            Outcome::CannotTell => self.why_open(),
+        }
+    }
+
+    /// A probability as `about 9 years in 10`, where there is one.
+    #[must_use]
+    pub fn chance(&self, p: Option<f64>) -> Option<String> {
+        let p = p?;
+        Some(years_in_ten(YearsInTen::of(
+            p,
+            &self.reference.constants.timing,
+        )))
+    }
+
+    /// What the bark does on a day, with its number.
+    #[must_use]
+    pub fn bark_on(&self, day: NaiveDate, verdict: Verdict, p: Option<f64>) -> String {
+        let chance = self
+            .chance(p)
+            .map_or_else(String::new, |chance| cat!(" (", chance, ")"));
+        cat!(
+            "on ",
+            measure::day(day),
+            " its bark ",
+            super::bark(verdict),
+            chance
+        )
+    }
+
+    fn why_do(&self) -> String {
+        let timing = &self.answer.timing;
+        match self.answer.advised_day {
+            Some(day) => self.bark_on(day, timing.verdict, timing.probability),
+            None => cat!("its bark ", super::bark(timing.verdict)),
+        }
+    }
+
+    fn why_wait(&self) -> String {
+        let answer = self.answer;
+        let (Some(day), Some(verdict)) = (answer.asked_day, answer.asked_verdict) else {
+            return self.why_do();
+        };
+        if let Some(months) = self.closed_months() {
+            return cat!("oaks must not be wounded here from ", months);
+        }
+        let slips = matches!(
+            verdict,
+            Verdict::Best | Verdict::OpeningTest | Verdict::ClosingTest | Verdict::TestFirst
+        );
+        if answer.headline_method != Method::BarkRing {
+            return cat!(
+                "on ",
+                measure::day(day),
+                " no method stands; then, ",
+                act(answer.headline_method)
+            );
+        }
+        if slips {
+            return "in these months a dying tree breeds beetles".into();
+        }
+        self.bark_on(day, verdict, answer.asked_probability)
+    }
+
+    /// The months that close a ring on the asked or advised day: `1 April to 15 July`.
+    #[must_use]
+    pub fn closed_months(&self) -> Option<String> {
+        let rule = self
+            .answer
+            .rules
+            .iter()
+            .find(|rule| rule.closes && rule.on_the_day)?;
+        Some(cat!(
+            measure::month_day(rule.from_md),
+            super::TO,
+            measure::month_day(rule.to_md)
+        ))
+    }
+
+    /// Why the ring is not at the head.
+    fn why_other(&self) -> String {
+        let answer = self.answer;
+        let dead =
+            self.question.condition == Condition::Dead || self.question.largest().live_share <= 0.0;
+        if dead {
+            return "it is dead already, so there is nothing to ring".into();
+        }
+        if answer.reach.hollow_alone {
+            return cat!(
+                "it has ",
+                signs(&self.question.signs),
+                ", and nothing that counts stands within ",
+                self.reach(answer.reach.people_out_m)
+            );
+        }
+        let (Some(ring), Some(head)) = (
+            self.line(Method::BarkRing),
+            self.line(answer.headline_method),
+        ) else {
+            return cat!("at ", self.size(), " across a ring does not suit it");
+        };
+        if ring.level <= head.level {
+            return match answer.next_line {
+                Some(Also {
+                    kind: AlsoKind::RingLater,
+                    day: Some(day),
+                    ..
+                }) => {
+                    cat!("a ring has to wait until ", measure::day_year(day))
+                }
+                _ => cat!("at ", self.size(), " across it does as well as a ring"),
+            };
+        }
+        match ring
+            .reasons
+            .iter()
+            .find(|reason| reason.at_most == ring.level)
+        {
+            Some(reason) => self.rule_said(reason.rule),
+            None => cat!("at ", self.size(), " across a ring does not suit it"),
+        }
+    }
+
+    /// A row of the table, with the number that made it hold.
+    fn rule_said(&self, id: &'static str) -> String {
+        let answer = self.answer;
+        let words = rule(id).unwrap_or("a ring does not suit it");
+        match id {
+            "bark_not_slipping" => match (answer.asked_day, answer.asked_verdict) {
+                (Some(day), Some(verdict)) => self.bark_on(day, verdict, answer.asked_probability),
+                _ => words.into(),
+            },
+            "inside" => match self.decided() {
+                Some(target) => cat!(
+                    self.away(target),
+                    ", inside the ",
+                    self.reach(target.zone_m),
+                    " in which this tree can throw wood"
+                ),
+                None => words.into(),
+            },
+            "oak_wilt_months" => match self.closed_months() {
+                Some(months) => cat!("oaks must not be wounded here from ", months),
+                None => words.into(),
+            },
+            "under_1" | "1_to_2_5" | "thin_shrub" | "conifer_under_6" => {
+                cat!("at ", self.size(), " across, ", words)
+            }
+            _ => words.into(),
+        }
+    }
+
+    /// The target that decides.
+    #[must_use]
+    pub fn decided(&self) -> Option<&Judged> {
+        let reach = &self.answer.reach;
+        reach.decided_by.and_then(|at| reach.targets.get(at))
+    }
+
+    /// `a path is 20 ft (6 m) away`.
+    #[must_use]
+    pub fn away(&self, judged: &Judged) -> String {
+        match judged.distance_m {
+            Some(m) => cat!(target(judged.kind), " is ", self.length(m), " away"),
+            None => cat!(target(judged.kind), " is near, and how far is not known"),
+        }
+    }
+
+    fn why_professional(&self) -> String {
+        let reach = &self.answer.reach;
+        let Some(judged) = self.decided() else {
+            return self.why_weak();
+        };
+        match reach.why {
+            Why::LineWithin => cat!(
+                self.away(judged),
+                "; this tree can reach ",
+                self.reach(judged.zone_m)
+            ),
+            Why::LineNoDistance => {
+                "a power or phone line is within reach, and how far is not known".into()
+            }
+            Why::TooSteep => {
+                let slope = judged
+                    .index
+                    .and_then(|at| self.question.targets.get(at)?.slope)
+                    .map_or(0.0, |slope| slope.percent());
+                cat!(
+                    self.away(judged),
+                    ", down a slope of ",
+                    measure::percent(slope),
+                    " in 100"
+                )
+            }
+            Why::InZone => cat!(
+                self.away(judged),
+                ", inside the ",
+                self.reach(judged.zone_m),
+                " in which it can throw wood, and only felling is left"
+            ),
+            _ => cat!(
+                self.away(judged),
+                "; a tree this tall can reach ",
+                self.reach(reach.height_m)
+            ),
+        }
+    }
+
+    /// Weak points, and what is near.
+    fn why_weak(&self) -> String {
+        let shown: Vec<Sign> = self.question.signs.clone();
+        let near = self
+            .answer
+            .reach
+            .targets
+            .iter()
+            .filter(|target| target.outcome.is_some())
+            .filter_map(|target| Some((target.distance_m?, target)))
+            .min_by(|a, b| a.0.total_cmp(&b.0));
+        let near = match near {
+            Some((_, target)) => self.away(target),
+            None => "what it could hit is not checked".into(),
+        };
+        cat!("it has ", signs(&shown), ", and ", near)
+    }
+
+    fn why_open(&self) -> String {
+        let answer = self.answer;
+        let within = self.reach(answer.reach.people_out_m);
+        let Some(open_if) = &answer.conditional else {
+            return super::missing(answer.reach.why, &within);
+        };
+        let mut list: Vec<String> = Vec::new();
+        for it in &open_if.conditions {
+            match it {
+                calc::answer::Conditional::NothingInReach { .. }
+                    if !answer.reach.missing.is_empty() =>
+                {
+                    list.extend(
+                        answer
+                            .reach
+                            .missing
+                            .iter()
+                            .take(1)
+                            .map(|why| super::missing(*why, &within)),
+                    );
+                }
+                other => list.push(open(*other, self.units())),
+            }
+        }
+        row(&list)
+    }
+
+    /// Behind "If": the open conditions in one sentence.
+    #[must_use]
+    pub fn conditions(&self) -> String {
+        let list: Vec<String> = self
+            .answer
+            .conditional
+            .iter()
+            .flat_map(|open_if| &open_if.conditions)
+            .map(|it| condition(*it, self.units()))
+            .collect();
+        row(&list)
+    }
+
+    /// What stands under the first sentence, most telling first.
+    #[must_use]
+    pub fn also(&self) -> Vec<String> {
+        let answer = self.answer;
+        let question = self.question;
+        let mut list = Vec::new();
+        if answer.species.native_here {
+            list.push(cat!(
+                "This species is native in ",
+                region(question.region.as_deref().unwrap_or("")),
+                ". Make sure that it is this tree, and ask why it must go."
+            ));
+        }
+        let stops = answer.outcome == Outcome::Professional;
+        if !stops && answer.headline_method == Method::BarkRing {
+            list.extend(self.only_possible());
+        }
+        if answer.outcome != Outcome::CannotTell {
+            list.extend(
+                answer
+                    .next_line
+                    .iter()
+                    .chain(&answer.also)
+                    .map(|also| self.beside(also)),
+            );
+        }
+        let close = answer.reach.outcome == reach::Outcome::ClearPeopleOut;
+        if !stops
+            && close
+            && let Some(target) = self.decided()
+        {
+            list.push(super::clear(
+                reach::Outcome::ClearPeopleOut,
+                Some((target.kind, &self.length(target.distance_m.unwrap_or(0.0)))),
+                &self.reach(answer.reach.zone_m),
+                "",
+            ));
+        }
+        if let Some(near) = answer.near_limit {
+            list.push(cat!(
+                "Near a size limit: past ",
+                measure::size(near.limit_mm).text(self.units()),
+                " across, the answer would be to ",
+                act(near.method),
+                "."
+            ));
+        }
+        if answer.height.measure_first {
+            let at = answer.height.changes_at_m.map(measure::length);
+            list.push(super::measure_first(at.as_ref(), self.units()));
+        }
+        if answer.height.ask_again {
+            list.push("The height looks odd for this size: feet or metres? Confirm it. Until then the taller rules.".into());
+        }
+        if answer.height.larger_than_grows {
+            list.push("This is larger than the species grows: check the name.".into());
+        }
+        list
+    }
+
+    /// A ring that is only possible: what stands against it. And few that die.
+    fn only_possible(&self) -> Vec<String> {
+        let mut list = Vec::new();
+        if let Some(line) = self.line(Method::BarkRing)
+            && line.level == Level::Possible
+        {
+            let against: Vec<String> = line
+                .reasons
+                .iter()
+                .filter(|reason| reason.at_most == Level::Possible)
+                .map(|reason| self.rule_said(reason.rule))
+                .collect();
+            list.push(cat!(
+                "A ring is possible here, not recommended: ",
+                row(&against),
+                "."
+            ));
+        }
+        let third = self
+            .answer
+            .outlook
+            .as_ref()
+            .and_then(|outlook| outlook.seasons.last());
+        if let Some(season) = third
+            && season.share.likely.is_some_and(|likely| likely < 50.0)
+        {
+            list.push(super::outlook_poor(&super::share(&season.share)));
+        }
+        list
+    }
+
+    /// A line beside the headline.
+    #[must_use]
+    pub fn beside(&self, also: &Also) -> String {
+        let what = cat!(
+            act(also.method),
+            by(also.method, also.by_professional, self.question.herbicide)
+        );
+        match also.kind {
+            AlsoKind::Otherwise => cat!("Otherwise: ", what, "."),
+            AlsoKind::WithoutHerbicide if also.method == Method::LeaveIt => {
+                "Without herbicide no method stands.".into()
+            }
+            AlsoKind::WithoutHerbicide => {
+                cat!(
+                    "Without herbicide: ",
+                    what,
+                    " (",
+                    super::level(also.level),
+                    ")."
+                )
+            }
+            AlsoKind::RingLater => match also.day {
+                Some(day) => cat!("A ring could follow on ", measure::day_year(day), "."),
+                None => "A ring could follow later.".into(),
+            },
+            AlsoKind::RingPossible => {
+                let against: Vec<String> = self
+                    .line(Method::BarkRing)
+                    .iter()
+                    .flat_map(|line| &line.reasons)
+                    .map(|reason| self.rule_said(reason.rule))
+                    .collect();
+                cat!("A ring is possible too; against it: ", row(&against), ".")
+            }
+            AlsoKind::NextMethod if also.method == Method::LeaveIt => {
+                "No other method stands.".into()
+            }
+            AlsoKind::NextMethod => cat!(
+                "The next method: ",
+                what,
+                " (",
+                super::level(also.level),
+                ")."
+            ),
+            AlsoKind::NoRingHere => {
+                "No ring here: the months in which the bark slips are all ruled out.".into()
+            }
+        }
+    }
+
+    /// A single change that flips the answer.
+    #[must_use]
+    pub fn change(&self, change: &Change) -> String {
+        let units = self.units();
+        let largest = self.question.largest().dbh.mm();
+        let more =
+            |more: bool, value: String| cat!(value, if more { " or more" } else { " or less" });
+        let what = match change.changed {
+            Changed::Date { to } => cat!("on ", measure::day_year(to)),
+            Changed::Distance { to_m } => {
+                let nearest = self
+                    .answer
+                    .reach
+                    .targets
+                    .iter()
+                    .filter(|target| target.outcome.is_some())
+                    .filter_map(|target| target.distance_m)
+                    .min_by(f64::total_cmp)
+                    .unwrap_or(0.0);
+                let m = measure::length(to_m).text(units);
+                if to_m > nearest {
+                    cat!("with all that counts at least ", m, " away")
+                } else {
+                    cat!("with something only ", m, " away")
+                }
+            }
+            Changed::Height { to_m } => cat!(
+                "with a measured height of ",
+                more(
+                    to_m > self.answer.height.hazard_m,
+                    measure::length(to_m).text(units)
+                )
+            ),
+            Changed::Herbicide { allowed: true } => {
+                "with herbicide by a licensed applicator".into()
+            }
+            Changed::Herbicide { allowed: false } => "without herbicide".into(),
+            Changed::WholeClone { to: true } => "if every stem of the clone can be ringed".into(),
+            Changed::WholeClone { to: false } => "if part of the clone can't be ringed".into(),
+            Changed::Diameter { to_mm } => cat!(
+                "with a trunk of ",
+                more(to_mm > largest, measure::size(to_mm).text(units)),
+                " across"
+            ),
+        };
+        cat!(
+            sentence(&what),
+            ": ",
+            self.then(change.outcome, change.headline_method),
+            "."
+        )
+    }
+
+    /// Another answer in a few words.
+    fn then(&self, outcome: Outcome, method: Method) -> String {
+        match outcome {
+            Outcome::Do => "ring it".into(),
+            Outcome::Wait if method == Method::BarkRing => "wait, then ring it".into(),
+            Outcome::Wait => cat!("wait, then ", act(method)),
+            Outcome::OtherMethod => act(method).into(),
+            Outcome::Professional => "leave it to a professional".into(),
+            Outcome::CannotTell => "we could not tell".into(),
+        }
+    }
+
+    /// What it could hit, for a phone call.
+    #[must_use]
+    pub fn could_hit(&self) -> String {
+        let list: Vec<String> = self
+            .answer
+            .reach
+            .targets
+            .iter()
+            .map(|judged| match judged.distance_m {
+                Some(m) => cat!(target(judged.kind), ", ", self.length(m), " away"),
+                None => cat!(target(judged.kind), ", distance not known"),
+            })
+            .collect();
+        if list.is_empty() {
+            return "Not checked yet: they will look.".into();
+        }
+        cat!(sentence(&list.join("; ")), ".")
+    }
+
+    /// The kind of a target, known, with its distance: `the path, 100 ft (30 m)`.
+    #[must_use]
+    pub fn target_said(&self, judged: &Judged) -> String {
+        match judged.distance_m {
+            Some(m) => cat!(the_target(judged.kind), ", ", self.length(m)),
+            None => cat!(the_target(judged.kind), ", distance not known"),
+        }
+    }
+}
+
+impl Say<'_> {
+    /// What it is, for a phone call.
+    #[must_use]
+    pub fn what_it_is(&self) -> String {
+        let q = self.question;
+        let stems = if q.stems.len() == 1 {
+            "one stem".to_owned()
+        } else {
+            cat!(super::small(q.stems.len()), " stems")
+        };
+        let signs_said = if q.signs.is_empty() {
+            String::new()
+        } else {
+            cat!(", with ", signs(&q.signs))
+        };
+        cat!(
+            sentence(q.species.name),
+            " (",
+            q.species.scientific,
+            "), ",
+            super::life(q.condition),
+            ", ",
+            stems,
+            signs_said,
+            "."
+        )
+    }
+
+    /// How big it is, for a phone call.
+    #[must_use]
+    pub fn how_big(&self) -> String {
+        let height = &self.answer.height;
+        let tall = if height.measured {
+            cat!("Height measured, ", self.length(height.hazard_m))
+        } else {
+            cat!(
+                "Height not measured; we used ",
+                self.length(height.hazard_m)
+            )
+        };
+        cat!(self.size(), " across. ", tall, ".")
+    }
+}
