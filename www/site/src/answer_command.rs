@@ -1,13 +1,102 @@
 //! `answer`: one question from a file or standard input, answered in print.
 
-use crate::args;
-use anyhow::{Result, bail};
+use crate::{args, question};
+use anyhow::{Context, Result};
+use calc::model::season::Local;
+use calc::question::Problem;
+use serde::Serialize;
+use std::io::{ErrorKind, Read as _, Write as _};
 use std::process::ExitCode;
 
-/// Runs `answer`.
+/// Runs `answer`. A question that was not understood is an answer too: all its
+/// problems, on the same stream, and exit code 2.
 ///
 /// # Errors
 /// When the file can't be read.
-pub fn run(_options: &args::Answer) -> Result<ExitCode> {
-    bail!("The command line can't answer yet: the models are not in this build.")
+pub fn run(options: &args::Answer) -> Result<ExitCode> {
+    let bytes = read(&options.file)?;
+    let reference = calc_data::reference();
+    let typed = match question::from_json(&bytes) {
+        Ok(typed) => typed,
+        Err(wrong) => {
+            return print_problems(&[(wrong.problem, wrong.message)], options.text);
+        }
+    };
+    let question = match calc::question::read(reference, &typed) {
+        Ok(question) => question,
+        Err(problems) => {
+            let worded: Vec<_> = problems
+                .into_iter()
+                .map(|problem| {
+                    let message = calc_view::problem_text(&problem);
+                    (problem, message)
+                })
+                .collect();
+            return print_problems(&worded, options.text);
+        }
+    };
+    let answer = calc::answer::answer(reference, &question, &Local::default());
+    let mut shown = if options.text {
+        calc_view::text::answer(reference, &question, &answer)
+    } else {
+        serde_json::to_string_pretty(&answer)?
+    };
+    shown.truncate(shown.trim_end().len());
+    print(&shown)?;
+    Ok(ExitCode::SUCCESS)
+}
+
+fn read(file: &str) -> Result<Vec<u8>> {
+    if file == "-" {
+        let mut bytes = Vec::new();
+        std::io::stdin()
+            .read_to_end(&mut bytes)
+            .context("standard input could not be read")?;
+        return Ok(bytes);
+    }
+    std::fs::read(file).with_context(|| {
+        format!("{file} could not be read. Give the name of a JSON file, or - for standard input")
+    })
+}
+
+/// Prints on standard output; a reader that has gone, such as `head`, has seen enough.
+fn print(text: &str) -> Result<()> {
+    let mut out = std::io::stdout().lock();
+    match writeln!(out, "{text}").and_then(|()| out.flush()) {
+        Err(error) if error.kind() != ErrorKind::BrokenPipe => {
+            Err(error).context("the answer could not be printed")
+        }
+        _ => Ok(()),
+    }
+}
+
+/// One problem as printed.
+#[derive(Serialize)]
+struct Shown<'a> {
+    field: &'a str,
+    code: &'static str,
+    message: &'a str,
+}
+
+fn print_problems(problems: &[(Problem, String)], text: bool) -> Result<ExitCode> {
+    let list: Vec<_> = problems
+        .iter()
+        .map(|(problem, message)| Shown {
+            field: &problem.field,
+            code: problem.code.name(),
+            message,
+        })
+        .collect();
+    let shown = if text {
+        let line = |problem: &Shown| match problem.field {
+            "" => problem.message.to_owned(),
+            field => format!("{field}: {}", problem.message),
+        };
+        list.iter().map(line).collect::<Vec<_>>().join("\n")
+    } else {
+        let whole = std::collections::BTreeMap::from([("problems", list)]);
+        serde_json::to_string_pretty(&whole)?
+    };
+    print(&shown)?;
+    Ok(ExitCode::from(2))
 }

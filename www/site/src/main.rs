@@ -11,6 +11,7 @@ mod build;
 mod http;
 mod markdown;
 mod pages;
+mod question;
 mod schema;
 mod serve;
 mod sources;

@@ -81,7 +81,9 @@ pub fn typescript() -> Result<String> {
          /** Answers a question, or gives every problem of a bad one. It never throws. */\n\
          export function answer(question: Question): Answer | Problems;\n\
          /** The version of the calculator. */\n\
-         export function version(): string;\n",
+         export function version(): string;\n\
+         /** The version of the tables behind it. */\n\
+         export function dataVersion(): string;\n",
     );
     Ok(out)
 }

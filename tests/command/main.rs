@@ -1,0 +1,219 @@
+//! The command line as people and scripts meet it: output, messages, exit codes.
+
+use serde_json::Value;
+use std::io::Write as _;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output, Stdio};
+use std::sync::OnceLock;
+
+/// The question of the project's interface description, every name in it used once.
+const WHOLE: &str = r#"{"version":1,"units":"us","species":"Norway maple","stems":[{"diameter":"14 1/2 in","live_share":"100 %","bark":"0.4 in"}],
+"setting":"open","date":"2027-06-12","place":{"latitude":"42.36","longitude":"-71.06","elevation":"15 m"},"region":"US-MA",
+"leafed_out":{"stage":"buds_open","date":"2027-04-30"},"height":"52 ft",
+"targets":[{"kind":"path","distance":"200 ft","slope":"10 %","downhill":false}],"line_within_reach":"no","none_in_reach":false,
+"condition":"alive","signs":["cavity"],"herbicide":"not_said","goal":"wildlife","whole_clone":"yes","same_genus_near":"no",
+"vigour":"ordinary","dry_spell":"none","limbs":"none","cannot_wait":false}"#;
+
+fn root() -> &'static Path {
+    Path::new(env!("CARGO_MANIFEST_DIR"))
+        .parent()
+        .expect("the tests lie in the project")
+}
+
+fn program() -> &'static Path {
+    static PROGRAM: OnceLock<PathBuf> = OnceLock::new();
+    PROGRAM.get_or_init(|| {
+        let status = Command::new(env!("CARGO"))
+            .current_dir(root())
+            .args(["build", "--quiet", "--package", "site"])
+            .status()
+            .expect("cargo can be started");
+        assert!(status.success(), "the program did not build");
+        let target = std::env::var_os("CARGO_TARGET_DIR")
+            .map_or_else(|| root().join("target"), |folder| root().join(folder));
+        target
+            .join("debug")
+            .join(format!("site{}", std::env::consts::EXE_SUFFIX))
+    })
+}
+
+fn run(arguments: &[&str], input: &str) -> (i32, String, String) {
+    let mut process = Command::new(program())
+        .current_dir(root())
+        .args(arguments)
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .expect("the program can be started");
+    process
+        .stdin
+        .take()
+        .expect("a pipe")
+        .write_all(input.as_bytes())
+        .expect("the program reads its input");
+    let Output {
+        status,
+        stdout,
+        stderr,
+    } = process.wait_with_output().expect("the program ends");
+    let text = |bytes| String::from_utf8(bytes).expect("it prints UTF-8");
+    (
+        status.code().expect("it ends by itself"),
+        text(stdout),
+        text(stderr),
+    )
+}
+
+fn problems(input: &str) -> Vec<(String, String, String)> {
+    let (code, out, _) = run(&["answer", "-"], input);
+    assert_eq!(code, 2, "{out}");
+    let whole: Value = serde_json::from_str(&out).expect("it prints JSON");
+    let text = |problem: &Value, key: &str| {
+        problem[key]
+            .as_str()
+            .expect("a problem has field, code and message")
+            .to_owned()
+    };
+    let list = whole["problems"].as_array().expect("it has a list");
+    list.iter()
+        .map(|problem| {
+            (
+                text(problem, "field"),
+                text(problem, "code"),
+                text(problem, "message"),
+            )
+        })
+        .collect()
+}
+
+#[test]
+fn a_whole_question_is_answered_with_the_names_of_the_interface() {
+    let (code, out, error) = run(&["answer", "-"], WHOLE);
+    assert_eq!((code, error.as_str()), (0, ""), "{out}");
+    let answer: Value = serde_json::from_str(&out).expect("it prints JSON");
+    for name in [
+        "version",
+        "outcome",
+        "headline_method",
+        "methods",
+        "stems",
+        "height",
+        "reach",
+        "timing",
+        "advised_day",
+        "asked_verdict",
+        "effort",
+        "visits",
+        "cautions",
+        "if",
+        "next_line",
+        "changes",
+        "assumed",
+        "sources",
+    ] {
+        assert!(answer.get(name).is_some(), "there is no `{name}`");
+    }
+    assert_eq!(answer["version"], 1);
+    assert_eq!(answer["methods"].as_array().map(Vec::len), Some(9));
+    // 14.5 in × 25.4 mm/in (exact by definition of the inch).
+    let dbh = answer["stems"][0]["dbh_mm"].as_f64().expect("a number");
+    assert!((dbh - 368.3).abs() < 1e-9, "{dbh}");
+    // 52 ft × 0.3048 m/ft (exact).
+    let height = answer["height"]["shown_m"].as_f64().expect("a number");
+    assert!((height - 15.8496).abs() < 1e-9, "{height}");
+}
+
+#[test]
+fn the_same_question_from_a_file_gives_the_same_answer() {
+    let file = std::env::temp_dir().join(format!("slipbark-question-{}.json", std::process::id()));
+    std::fs::write(&file, WHOLE).expect("the file can be written");
+    let from_file = run(&["answer", file.to_str().expect("a plain name")], "");
+    let _ = std::fs::remove_file(&file);
+    assert_eq!(from_file, run(&["answer", "-"], WHOLE));
+}
+
+#[test]
+fn words_for_people_are_no_json() {
+    let (code, out, _) = run(&["answer", "--text", "-"], WHOLE);
+    assert_eq!(code, 0);
+    assert!(out.lines().count() > 10 && !out.contains('{'), "{out}");
+}
+
+#[test]
+fn all_problems_of_the_values_come_at_once() {
+    let found = problems(
+        r#"{"version":1,"species":"nrway maple","stems":[{"diameter":"x"},{"diameter":"9 in","girth":"30 in"}],"date":"2027-02-30","region":"MA"}"#,
+    );
+    let fields: Vec<_> = found
+        .iter()
+        .map(|(field, code, _)| (field.as_str(), code.as_str()))
+        .collect();
+    for expected in [
+        ("species", "unknown_species"),
+        ("stems[0].diameter", "not_a_number"),
+        ("date", "no_such_day"),
+    ] {
+        assert!(
+            fields.contains(&expected),
+            "{expected:?} is not in {fields:?}"
+        );
+    }
+    assert!(
+        fields
+            .iter()
+            .any(|(field, _)| field.starts_with("stems[1]")),
+        "{fields:?}"
+    );
+    let (_, _, message) = found
+        .iter()
+        .find(|(field, ..)| field == "species")
+        .expect("found above");
+    assert!(
+        message.contains("Norway maple"),
+        "a misspelling gets suggestions: {message}"
+    );
+}
+
+#[test]
+fn what_is_no_question_says_where_it_is_wrong() {
+    for (input, field, code, part) in [
+        (
+            "{\"version\":1,\n\"spcies\":\"x\"}",
+            "spcies",
+            "unknown_key",
+            "Line 2",
+        ),
+        (
+            r#"{"stems":[{"diameter":true}]}"#,
+            "stems[0].diameter",
+            "wrong_type",
+            "Line 1",
+        ),
+        ("{", "", "not_json", "Line 1"),
+        ("", "", "not_json", "JSON object"),
+        ("[]", "", "not_json", "JSON object"),
+    ] {
+        let found = problems(input);
+        assert_eq!(found.len(), 1, "{input}");
+        assert_eq!(
+            (found[0].0.as_str(), found[0].1.as_str()),
+            (field, code),
+            "{input}"
+        );
+        assert!(found[0].2.contains(part), "{input}: {}", found[0].2);
+    }
+}
+
+#[test]
+fn a_command_line_that_is_not_understood_ends_with_2_and_a_missing_file_with_1() {
+    let (code, out, error) = run(&["anwser"], "");
+    assert_eq!((code, out.as_str()), (2, ""));
+    assert!(error.contains("answer"), "{error}");
+    let (code, _, error) = run(&["answer", "no-such-file.json"], "");
+    assert_eq!(code, 1);
+    assert!(error.contains("no-such-file.json"), "{error}");
+    let (code, out, _) = run(&["help"], "");
+    assert_eq!(code, 0);
+    assert!(out.contains("answer FILE"), "{out}");
+}
