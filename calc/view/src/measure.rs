@@ -254,6 +254,9 @@ pub fn days(from: NaiveDate, to: NaiveDate) -> String {
         }
         return cat!(month(from), w::TO, month(to), " ", year(to));
     }
+    if same && from.month() == to.month() {
+        return cat!(number(from.day()), w::TO, day_year(to));
+    }
     let first = if same { day(from) } else { day_year(from) };
     cat!(first, w::TO, day_year(to))
 }

@@ -138,6 +138,12 @@ impl Out for Plain {
         }
         self.text.push_str(&self.lead);
         self.lead.clear();
+        let spaced = self.text.is_empty() || self.text.ends_with([' ', '\n']);
+        let text = if spaced {
+            text.trim_start_matches(' ')
+        } else {
+            text
+        };
         if frame.heading {
             self.text.push_str(&text.to_ascii_uppercase());
         } else {

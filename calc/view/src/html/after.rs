@@ -204,7 +204,6 @@ fn draw_visits(out: &mut dyn Out, cx: &Cx<'_>) {
 /// Visits of one kind and season are one row.
 fn list(out: &mut dyn Out, cx: &Cx<'_>) {
     let answer = cx.say.answer;
-    let rings = answer.headline_method.leaves_standing();
     out.open_class("ul", "checks");
     let mut at = 0;
     while at < answer.visits.len() {
@@ -226,7 +225,7 @@ fn list(out: &mut dyn Out, cx: &Cx<'_>) {
         out.close();
         out.open("span");
         out.leaf("b", &cat!(numbers.join(", "), ". ", w::row(&days), ". "));
-        out.text(w::visit(first.kind, rings));
+        out.text(w::visit(first.kind, answer.headline_method));
         out.close();
         out.close();
         at += same;
@@ -292,12 +291,10 @@ fn outlook_part(out: &mut dyn Out, cx: &Cx<'_>, outlook: &Outlook) {
         own_row(out, cx, &text, later.row.because);
     }
     deaths(out, cx);
-    text_in(
-        out,
-        "p",
-        "soft",
-        &w::outlook_basis(outlook.class, outlook.size, outlook.anchors, outlook.own),
-    );
+    super::build::open_details(out, "", w::OUTLOOK_BASIS);
+    let basis = w::outlook_basis(outlook.class, outlook.size, outlook.anchors, outlook.own);
+    out.leaf("p", &basis);
+    out.close();
     if cx.say.question.species.has(Trait::Oak) {
         oaks(out, cx);
     }
@@ -370,7 +367,7 @@ fn deaths(out: &mut dyn Out, cx: &Cx<'_>) {
             .collect()
         })
         .collect();
-    super::build::table(out, w::DEATHS, &w::HEAD_DEATHS, &list);
+    super::build::folded_table(out, w::DEATHS, &w::HEAD_DEATHS, &list);
     out.close();
 }
 
@@ -414,16 +411,14 @@ pub fn habitat_part(out: &mut dyn Out, cx: &Cx<'_>) {
     );
     lead(out, &words, "");
     if !habitat.feeding_wood_only && !habitat.users.is_empty() {
+        let names: Vec<&str> = habitat.users.iter().map(|user| user.name).collect();
+        out.leaf("p", &cat!(w::row(&names), "."));
+        super::build::open_details(out, "", w::USERS_HOW);
         out.open("ul");
         for user in &habitat.users {
-            out.open("li");
-            out.leaf("b", user.name);
-            if !user.note.is_empty() {
-                out.text(": ");
-                out.text(user.note);
-            }
-            out.close();
+            out.leaf("li", &cat!(user.name, ": ", w::user_note(user.note), "."));
         }
+        out.close();
         out.close();
     }
     let (low, likely, high) = habitat.half_life_years;

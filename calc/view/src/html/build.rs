@@ -17,6 +17,8 @@ pub struct Cx<'a> {
     pub prefix: String,
     /// Level of the parts' headings.
     pub level: u8,
+    /// Whether this is the answer behind an "If".
+    pub nested: bool,
 }
 
 impl Cx<'_> {
@@ -128,15 +130,24 @@ pub fn key(out: &mut dyn Out, rows: &[(Swatch, &str, &str)]) {
     out.close();
 }
 
+/// A table in folded text: the summary above it says what its caption says.
+pub fn folded_table(out: &mut dyn Out, caption: &str, heads: &[&str], rows: &[Vec<String>]) {
+    any_table(out, true, caption, heads, rows);
+}
+
 /// A table that scrolls inside its own named region; the first cell of a row is its heading.
 pub fn table(out: &mut dyn Out, caption: &str, heads: &[&str], rows: &[Vec<String>]) {
+    any_table(out, false, caption, heads, rows);
+}
+
+fn any_table(out: &mut dyn Out, folded: bool, caption: &str, heads: &[&str], rows: &[Vec<String>]) {
     out.open_class("div", "tw");
     out.attr("tabindex", "0");
     out.attr("role", "region");
     out.attr("aria-label", caption);
     out.open("table");
     out.open("caption");
-    out.leaf("span", caption);
+    text_in(out, "span", if folded { "vh" } else { "" }, caption);
     out.close();
     out.open("thead");
     out.open("tr");

@@ -8,6 +8,7 @@ use crate::draw::tree::Habit;
 use crate::measure;
 use crate::out::{Out, OutExt};
 use crate::words as w;
+use calc::model::method::Method;
 use calc::model::reach::Outcome;
 use calc::reference::Group;
 
@@ -23,18 +24,13 @@ pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
         w::KEEP_CLEAR[1],
     );
     let people = cx.say.reach(found.people_out_m);
-    let nearest = cx
-        .say
-        .decided()
-        .and_then(|target| Some((target.kind, target.distance_m?)));
-    let distance = nearest.map(|(kind, m)| (kind, cx.say.length(m)));
-    let said = distance.as_ref().map(|(kind, m)| (*kind, m.as_str()));
     let zone = cx.say.reach(found.zone_m);
-    let words = w::clear(found.outcome, said, &zone, &people);
+    let left = cx.say.answer.headline_method == Method::LeaveIt;
+    let counts = if left { w::FROM_NOW } else { w::FROM_TODAY };
     lead(
         out,
-        &w::people_out(&people),
-        &cat!(words, " ", w::FROM_TODAY),
+        &w::people_out(&people, &zone, left),
+        &cat!(cx.say.near_said(), " ", counts),
     );
     for target in found.targets.iter().filter(|target| target.damage) {
         out.leaf("p", &w::may_damage(&cx.say.target_said(target)));
@@ -123,7 +119,7 @@ pub fn figure(out: &mut dyn Out, cx: &Cx<'_>, working: bool) {
 fn legend(out: &mut dyn Out, cx: &Cx<'_>, working: bool) {
     let found = &cx.say.answer.reach;
     let units = cx.say.units();
-    let used = measure::reach(found.height_m);
+    let used = measure::length(found.height_m);
     let zone = measure::reach(found.zone_m);
     let people = measure::reach(found.people_out_m);
     let land = w::zone("0", used.first(units));
@@ -142,15 +138,26 @@ fn legend(out: &mut dyn Out, cx: &Cx<'_>, working: bool) {
 fn rows(cx: &Cx<'_>, working: bool) -> Vec<Vec<String>> {
     let found = &cx.say.answer.reach;
     let mut rows = Vec::new();
-    let mut push = |name: &str, m: f64, means: &str| {
-        let value = measure::reach(m);
+    let mut push = |name: &str, value: measure::Both, means: &str| {
         rows.push(vec![name.into(), value.us, value.metric, means.to_owned()]);
     };
-    push(w::ROW_REACH[0], found.height_m, "");
-    push(w::ROW_REACH[1], found.height_m, w::KEY_REACH[0]);
-    push(w::ROW_REACH[2], found.zone_m, w::KEY_REACH[1]);
+    push(w::ROW_REACH[0], measure::length(found.height_m), "");
+    push(
+        w::ROW_REACH[1],
+        measure::length(found.height_m),
+        w::KEY_REACH[0],
+    );
+    push(
+        w::ROW_REACH[2],
+        measure::reach(found.zone_m),
+        w::KEY_REACH[1],
+    );
     if working {
-        push(w::ROW_REACH[3], found.people_out_m, w::KEY_REACH[2]);
+        push(
+            w::ROW_REACH[3],
+            measure::reach(found.people_out_m),
+            w::KEY_REACH[2],
+        );
     }
     for target in &found.targets {
         let name = w::sentence(w::target_short(target.kind));

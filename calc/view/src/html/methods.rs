@@ -43,7 +43,7 @@ fn why(line: &MethodLine) -> String {
     for reason in &line.reasons {
         let lowers = reason.at_most == line.level && line.level > Level::Recommended;
         if (lowers || reason.by_professional)
-            && let Some(words) = w::rule(reason.rule)
+            && let Some(words) = w::rule(reason.rule, line.method)
             && !list.contains(&words)
         {
             list.push(words);

@@ -68,6 +68,7 @@ pub fn answer(
         options,
         prefix: options.id_prefix.into(),
         level: options.heading_level.clamp(2, 5),
+        nested: false,
     };
     out.open_class("section", "answer-region");
     let title = cx.id("a");
@@ -182,14 +183,16 @@ fn verdict(out: &mut dyn Out, cx: &Cx<'_>) {
 
 /// The first sentence with its lines, and the inputs for the printed page.
 fn said(out: &mut dyn Out, cx: &Cx<'_>) {
-    let mut also = cx.say.also();
-    // A native tree is named before anything else is said.
-    if cx.say.answer.species.native_here {
-        text_in(out, "p", "say native", &also.remove(0));
+    // A native tree is named before anything else is said, once.
+    if let Some(native) = cx.say.native().filter(|_| !cx.nested) {
+        text_in(out, "p", "say native", &native);
     }
     text_in(out, "p", "say", &cx.say.verdict());
-    for line in also {
+    for line in cx.say.also() {
         text_in(out, "p", "also", &line);
+    }
+    if cx.nested {
+        return;
     }
     working::sheet_inputs(out, cx);
 }

@@ -74,6 +74,7 @@ fn conditional(out: &mut dyn Out, cx: &Cx<'_>, open_if: &If) {
         options: cx.options,
         prefix: cat!(cx.prefix, "if-"),
         level: (cx.level + 1).min(6),
+        nested: true,
     };
     out.open_class("section", "part conditional");
     let id = cx.id("if");

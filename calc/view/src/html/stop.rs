@@ -1,6 +1,6 @@
 //! An answer that stops: what to stop, whom to call, why, what to say. No ring width and no steps.
 
-use super::build::{Cx, heading, items, lead, open_details, open_part, table};
+use super::build::{Cx, folded_table, heading, items, lead, open_details, open_part};
 use super::{aside, cautions, clear, draw_tag, print_ruler, said};
 use crate::measure;
 use crate::out::{Out, OutExt};
@@ -76,7 +76,7 @@ fn phone(out: &mut dyn Out, cx: &Cx<'_>) {
     }
     out.close();
     open_details(out, "pr", w::FOR_PROFESSIONAL);
-    table(out, w::FOR_PROFESSIONAL, &w::HEAD_VALUE, &rows(cx));
+    folded_table(out, w::FOR_PROFESSIONAL, &w::HEAD_VALUE, &rows(cx));
     out.close();
     out.close();
 }

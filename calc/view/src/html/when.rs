@@ -1,6 +1,6 @@
 //! When: the bark and the rules, in words and on the year tape.
 
-use super::build::{Cx, key, lead, open_details, open_part, source, table, text_in, twin};
+use super::build::{Cx, folded_table, key, lead, open_details, open_part, source, text_in, twin};
 use super::make::title;
 use crate::draw::mark::Swatch;
 use crate::draw::year::{Pin, Span, Year, YearLabels, year};
@@ -307,32 +307,32 @@ fn meets(rule: &Rules, span: &TapeSpan) -> bool {
 fn rules(out: &mut dyn Out, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     let on_day: Vec<&Rules> = answer.rules.iter().filter(|rule| rule.on_the_day).collect();
-    let mut topics: Vec<&'static str> = Vec::new();
+    let mut topics = Vec::new();
     for rule in &on_day {
-        let topic = w::topic(rule.topic);
-        // The narrowest row speaks for its topic; the others stand in the table.
-        if topics.contains(&topic) {
+        if topics.contains(&rule.topic) {
             continue;
         }
-        topics.push(topic);
-        let best = on_day
-            .iter()
-            .filter(|other| w::topic(other.topic) == topic)
-            .min_by_key(|other| (other.is_default, length(other)))
-            .unwrap_or(rule);
+        topics.push(rule.topic);
+        // The narrowest months speak for their topic, and a law of the whole year stands behind them.
+        let of_topic = || on_day.iter().filter(|other| other.topic == rule.topic);
+        let months =
+            of_topic().min_by_key(|other| (all_year(other), other.is_default, length(other)));
+        let whole = of_topic().find(|other| all_year(other));
         out.open("p");
-        out.leaf("b", &cat!(topic, ": ", months_said(best), "."));
-        out.text(" ");
-        out.text(&w::rule_force(
-            best.jurisdiction,
-            best.force,
-            best.is_default,
-        ));
-        if !super::build::is_bare(&best.because) && !best.is_default {
+        if let Some(months) = months {
+            out.leaf(
+                "b",
+                &cat!(w::topic(rule.topic), ": ", months_said(months), "."),
+            );
             out.text(" ");
-            out.text(w::SOURCE);
-            source(out, cx, best.because.source);
-            out.text(".");
+            said_by(out, cx, months);
+        }
+        if let (Some(whole), Some(months)) = (whole, months)
+            && !all_year(months)
+        {
+            out.text(" ");
+            out.text(&cat!(w::sentence(w::ALL_YEAR), ": "));
+            said_by(out, cx, whole);
         }
         out.close();
     }
@@ -353,8 +353,23 @@ fn rules(out: &mut dyn Out, cx: &Cx<'_>) {
                 ]
             })
             .collect();
-        table(out, w::MORE_RULES, &w::HEAD_RULES, &rows);
+        folded_table(out, w::MORE_RULES, &w::HEAD_RULES, &rows);
         out.close();
+    }
+}
+
+/// Who says so, and the source.
+fn said_by(out: &mut dyn Out, cx: &Cx<'_>, rule: &Rules) {
+    out.text(&w::rule_force(
+        rule.jurisdiction,
+        rule.force,
+        rule.is_default,
+    ));
+    if !super::build::is_bare(&rule.because) && !rule.is_default {
+        out.text(" ");
+        out.text(w::SOURCE);
+        source(out, cx, rule.because.source);
+        out.text(".");
     }
 }
 

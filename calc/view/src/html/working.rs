@@ -70,7 +70,7 @@ fn sources(out: &mut dyn Out, cx: &Cx<'_>) {
         .sources
         .iter()
         .map(|line| line.id)
-        .filter(|id| cx.say.reference.source(id).is_some())
+        .filter(|id| cx.say.reference.source(id).is_some() && !id.ends_with("-MEM"))
         .collect();
     if list.is_empty() {
         return;

@@ -1,21 +1,28 @@
 //! What comes afterwards: visits, outlook, habitat, minutes.
 
 use crate::measure;
+use calc::model::method::Method;
 use calc::model::visits::VisitKind;
 use calc::reference::{Durability, OutlookClass, SizeClass};
 
-/// What to look for at a visit, and what to do.
+/// What to look for at a visit, and what to do, after a method.
 #[must_use]
-pub fn visit(kind: VisitKind, rings: bool) -> &'static str {
+pub fn visit(kind: VisitKind, method: Method) -> &'static str {
+    let ring = matches!(method, Method::BarkRing | Method::SawRing);
     match kind {
-        VisitKind::Recheck => {
+        VisitKind::Recheck if ring => {
             "Is the ring open all the way round? Bark bridging it: cut it out and scrape again."
         }
-        VisitKind::EndOfSeason => {
+        VisitKind::Recheck => "Do leaves wilt all round? None yet is no failure. Keep people out.",
+        VisitKind::EndOfSeason if ring => {
             "Bark bridging: cut it out. Sprouts below the ring: take them off. A full crown is no failure yet."
         }
-        VisitKind::Sprouts if rings => {
+        VisitKind::EndOfSeason => "Crown full, thin or bare? Sprouts: tell who treated it.",
+        VisitKind::Sprouts if ring => {
             "Sprouts below the ring, suckers from the roots: take them off. Crown full, thin or bare? New bark across: cut it out."
+        }
+        VisitKind::Sprouts if method.needs_herbicide() => {
+            "Sprouts and suckers: tell who treated it, or cut them off."
         }
         VisitKind::Sprouts => "Sprouts from the stump, suckers from the roots: cut them again.",
         VisitKind::Yearly => {
@@ -367,4 +374,20 @@ pub fn outlook_basis(class: OutlookClass, size: SizeClass, anchors: &str, own: &
         anchors,
         own
     )
+}
+
+/// What the shares rest on, folded.
+pub const OUTLOOK_BASIS: &str = "What these shares rest on";
+/// How each animal uses a tree, folded.
+pub const USERS_HOW: &str = "How each of them uses a dead tree";
+
+/// The part of a remark that says how an animal uses a tree; the rest names size classes and rows.
+#[must_use]
+pub fn user_note(note: &'static str) -> &'static str {
+    let end = [";", ": see also"]
+        .iter()
+        .filter_map(|mark| note.find(mark))
+        .min()
+        .unwrap_or(note.len());
+    &note[..end]
 }

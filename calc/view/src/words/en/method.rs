@@ -102,15 +102,22 @@ pub fn months(method: Method) -> &'static str {
 /// Why a row of the table lowers a method, as a clause. None for a row without words: a test holds that
 /// there is none.
 #[must_use]
-pub fn rule(id: &str) -> Option<&'static str> {
+pub fn rule(id: &str, method: Method) -> Option<&'static str> {
     Some(match id {
-        "always" => "it is possible for nearly any tree, and seldom the best",
+        "always" => match method {
+            Method::SawRing => "cut wood costs holding strength",
+            Method::RepeatCutting => "it takes years of coming back",
+            _ => "the tree stays",
+        },
         "always_fell" => "felling costs far more than a ring, and leaves nothing standing",
         "over_6" => "a stump over 6 in (15 cm) means felling first",
-        "no_ring_to_cut" => "it has no bark ring to cut",
+        "no_ring_to_cut" => "palms and bamboo are not built like a tree, and have no bark ring",
         "line" => "a line is within reach",
         "professional" => "the tree could hit what stands near",
         "inside" => "nothing may be left standing so near to what it could hit",
+        "inside_over_6" if method == Method::RepeatCutting => {
+            "over 6 in (15 cm) so near, it must come down at once"
+        }
         "inside_over_6" => "felling over 6 in (15 cm) so near is professional work",
         "hollow_alone" => "a hollow tree is habitat already, and no place to work under",
         "followup" => "a cut into the wood brings more sprouts or bridges",
@@ -138,6 +145,9 @@ pub fn rule(id: &str) -> Option<&'static str> {
         "conifer_under_6" => "under 6 in (15 cm) it makes no snag; cut it below the lowest branch",
         "sprouter_under_6_fell" => "under 6 in (15 cm) it sprouts from the stump",
         "sprouter_under_6" => "under 6 in (15 cm) it sprouts and must be cut again",
+        "10_and_over" if matches!(method, Method::PullOrDig | Method::RepeatCutting) => {
+            "at 10 in (25 cm) and over it is too large for that"
+        }
         "10_and_over" => "at 10 in (25 cm) and over, felling is professional work",
         "base_too_thick" => "its base is too thick for a lever",
         "dig_shrub" => "a shrub this thick is dug, not pulled",
@@ -163,13 +173,15 @@ pub fn rule(id: &str) -> Option<&'static str> {
 
 #[cfg(test)]
 mod tests {
-    use calc::model::method::Condition;
+    use calc::model::method::{Condition, Method};
 
     #[test]
     fn every_row_of_the_table_has_words() {
         for id in Condition::IDS {
-            assert!(super::rule(id).is_some(), "no words for {id}");
+            for method in Method::ALL {
+                assert!(super::rule(id, method).is_some(), "no words for {id}");
+            }
         }
-        assert!(super::rule("no such row").is_none());
+        assert!(super::rule("no such row", Method::Fell).is_none());
     }
 }

@@ -1,6 +1,7 @@
 //! English.
 
 mod after;
+mod beside;
 mod labels;
 mod method;
 mod problem;
@@ -123,8 +124,9 @@ pub fn status(
 #[cfg(test)]
 mod tests {
     /// Every file of the catalogue.
-    const FILES: [&str; 10] = [
+    const FILES: [&str; 11] = [
         include_str!("after.rs"),
+        include_str!("beside.rs"),
         include_str!("labels.rs"),
         include_str!("method.rs"),
         include_str!("problem.rs"),

@@ -1,7 +1,7 @@
 //! What the tree could hit.
 
 use super::{either, row};
-use crate::measure::{self, Both};
+use crate::measure;
 use calc::answer::Conditional;
 use calc::model::reach::{Outcome, Why};
 use calc::question::{Sign, TargetKind};
@@ -216,43 +216,71 @@ pub fn settle_condition(condition: Conditional) -> Option<(&'static str, &'stati
     }
 }
 
-/// Beside the reach when nothing stops the answer.
+/// What lies near, beside a reach that does not stop the answer.
+pub struct Near<'a> {
+    /// What the reach comes to.
+    pub outcome: Outcome,
+    /// The nearest thing that counts, with its distance.
+    pub nearest: Option<(TargetKind, &'a str)>,
+    /// The zone.
+    pub zone: &'a str,
+    /// Two heights.
+    pub out: &'a str,
+    /// The asker said that nothing is in reach.
+    pub none_said: bool,
+}
+
+/// What lies near, in a sentence.
 #[must_use]
-pub fn clear(outcome: Outcome, what: Option<(TargetKind, &str)>, zone: &str, out: &str) -> String {
-    match (outcome, what) {
-        (Outcome::ClearPeopleOut, Some((kind, distance))) => cat!(
+pub fn clear(near: &Near<'_>) -> String {
+    let nearest = |kind: TargetKind, distance: &str| {
+        cat!(
             super::sentence(&the_target(kind)),
             " is ",
             distance,
-            " away, outside the ",
-            zone,
+            " away, "
+        )
+    };
+    match (near.outcome, near.nearest) {
+        (Outcome::NotChecked, _) => cat!(
+            "What stands within ",
+            near.out,
+            " is not checked yet. Until it is, do not start."
+        ),
+        (Outcome::ClearPeopleOut, Some((kind, distance))) => cat!(
+            nearest(kind, distance),
+            "outside the ",
+            near.zone,
             " in which this tree could throw wood. Close it while you work."
         ),
         (Outcome::Inside, Some((kind, distance))) => cat!(
-            super::sentence(&the_target(kind)),
-            " is ",
-            distance,
-            " away, inside the ",
-            zone,
+            nearest(kind, distance),
+            "inside the ",
+            near.zone,
             " in which this tree could throw wood. Leave nothing standing."
         ),
-        (Outcome::NotChecked, _) => cat!(
-            "What stands within ",
-            out,
-            " is not checked yet. Until it is, do not start."
-        ),
-        _ => cat!(
-            "This answer relies on it: no ",
+        (_, Some((kind, distance))) => cat!(nearest(kind, distance), "farther than that."),
+        (_, None) if near.none_said => cat!(
+            "You said that no ",
             COUNTS,
-            " within ",
-            out,
-            ", unless listed here."
+            " stands within ",
+            near.out,
+            ". This answer relies on it."
+        ),
+        (_, None) => cat!(
+            "This holds only if no ",
+            COUNTS,
+            " stands within ",
+            near.out,
+            "."
         ),
     }
 }
 
 /// The zone counts from the day of treatment.
 pub const FROM_TODAY: &str = "The zone counts from the day of treatment, dead or alive.";
+/// The same for a tree that is left.
+pub const FROM_NOW: &str = "The zone counts now.";
 
 /// Under the reach drawing.
 #[must_use]
@@ -269,10 +297,11 @@ pub fn reach_caption(targets: usize) -> String {
     )
 }
 
-/// Three zones of the key: their ends, and what happens there.
+/// The ends of a zone in the key; the unit stands once.
 #[must_use]
 pub fn zone(from: &str, to: &str) -> String {
-    cat!(from, super::TO, to)
+    let bare = from.rsplit_once(' ').map_or(from, |(number, _)| number);
+    cat!(bare, super::TO, to)
 }
 
 /// In the first zone.
@@ -299,19 +328,6 @@ pub fn heights(zone_over_height: f64) -> [&'static str; 3] {
     ["1 height", zone, "2 heights"]
 }
 
-/// Measuring the height could change the answer.
-#[must_use]
-pub fn measure_first(at: Option<&Both>, units: calc::quantity::Units) -> String {
-    match at {
-        Some(at) => cat!(
-            "Measure the height first: from ",
-            at.text(units),
-            " on, this answer changes."
-        ),
-        None => "Measure the height first: it could change this answer.".into(),
-    }
-}
-
 /// Ways to measure a height.
 pub const HEIGHT_AID: &str = "Three ways: the length of its shadow against that of a stick; \
 two angles and a distance; a stick held upright at arm's length.";
@@ -322,9 +338,12 @@ pub fn near(list: &[String]) -> String {
     either(list)
 }
 
-/// The lead of the reach.
+/// The lead of the reach: nobody works at a tree that is left.
 #[must_use]
-pub fn people_out(within: &str) -> String {
+pub fn people_out(within: &str, zone: &str, left: bool) -> String {
+    if left {
+        return cat!("It can throw wood as far as ", zone, ".");
+    }
     cat!("Keep people ", within, " away while you work.")
 }
 

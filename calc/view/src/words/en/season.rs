@@ -27,8 +27,8 @@ pub fn bark(verdict: Verdict) -> &'static str {
         Verdict::ClosingTest => "is beginning to bind again",
         Verdict::Late => "has usually bound again",
         Verdict::Bonded => "is bound again",
-        Verdict::TestFirst => "slips in these months, as a rule",
-        Verdict::Unknown => "does not slip in these months, as a rule",
+        Verdict::TestFirst => "slips, as a rule: test first",
+        Verdict::Unknown => "does not slip, as a rule",
     }
 }
 

@@ -1,12 +1,12 @@
 //! The first sentence: one fixed frame a verdict, and the single input that decides, with its number.
 
 use super::{
-    act, by, condition, open, region, row, rule, sentence, signs, target, the_target, years_in_ten,
+    act, by, condition, open, row, rule, sentence, signs, target, the_target, years_in_ten,
 };
 use crate::measure;
-use calc::answer::{Also, AlsoKind, Answer, Change, Changed, Outcome};
-use calc::model::method::{Level, Method, MethodLine};
-use calc::model::reach::{self, Judged, Why};
+use calc::answer::{Also, AlsoKind, Answer, Outcome};
+use calc::model::method::{Method, MethodLine};
+use calc::model::reach::{Judged, Why};
 use calc::quantity::Units;
 use calc::question::{Condition, Question, Sign};
 use calc::reference::Reference;
@@ -96,7 +96,8 @@ impl Say<'_> {
             (Some(from), Some(to))
                 if self.answer.headline_method == Method::BarkRing && from <= day && day < to =>
             {
-                measure::days(day, to)
+                let to = measure::day_beside(to, Some(day));
+                cat!(measure::day_year(day), " (good to ", to, ")")
             }
             _ => measure::day_year(day),
         }
@@ -127,16 +128,13 @@ impl Say<'_> {
     /// What the bark does on a day, with its number.
     #[must_use]
     pub fn bark_on(&self, day: NaiveDate, verdict: Verdict, p: Option<f64>) -> String {
-        let chance = self
-            .chance(p)
-            .map_or_else(String::new, |chance| cat!(" (", chance, ")"));
-        cat!(
-            "on ",
-            measure::day(day),
-            " its bark ",
-            super::bark(verdict),
-            chance
-        )
+        let chance = match (self.chance(p), verdict) {
+            (None, _) => String::new(),
+            (Some(chance), Verdict::Best) => cat!(" (", chance, ")"),
+            (Some(chance), _) => cat!(" (slips ", chance, ")"),
+        };
+        let day = measure::day_beside(day, self.answer.asked_day.or(self.answer.advised_day));
+        cat!("on ", day, " its bark ", super::bark(verdict), chance)
     }
 
     fn why_do(&self) -> String {
@@ -233,9 +231,9 @@ impl Say<'_> {
     }
 
     /// A row of the table, with the number that made it hold.
-    fn rule_said(&self, id: &'static str) -> String {
+    pub(super) fn rule_said(&self, id: &'static str) -> String {
         let answer = self.answer;
-        let words = rule(id).unwrap_or("a ring does not suit it");
+        let words = rule(id, Method::BarkRing).unwrap_or("a ring does not suit it");
         match id {
             "bark_not_slipping" => match (answer.asked_day, answer.asked_verdict) {
                 (Some(day), Some(verdict)) => self.bark_on(day, verdict, answer.asked_probability),
@@ -254,11 +252,17 @@ impl Say<'_> {
                 Some(months) => cat!("oaks must not be wounded here from ", months),
                 None => words.into(),
             },
-            "under_1" | "1_to_2_5" | "thin_shrub" | "conifer_under_6" => {
-                cat!("at ", self.size(), " across, ", words)
-            }
+            "under_1" => self.at_size("it is too small to ring"),
+            "1_to_2_5" => self.at_size("it is hardly worth a ring"),
+            "thin_shrub" => self.at_size("its stems are too thin or too many to ring"),
+            "conifer_under_6" => self.at_size("it makes no snag; cut it below the lowest branch"),
             _ => words.into(),
         }
+    }
+
+    /// A clause with the size that made it hold.
+    fn at_size(&self, words: &str) -> String {
+        cat!("at ", self.size(), " across ", words)
     }
 
     /// The target that decides.
@@ -312,7 +316,7 @@ impl Say<'_> {
             _ => cat!(
                 self.away(judged),
                 "; a tree this tall can reach ",
-                self.reach(reach.height_m)
+                self.length(reach.height_m)
             ),
         }
     }
@@ -375,231 +379,6 @@ impl Say<'_> {
         row(&list)
     }
 
-    /// What stands under the first sentence, most telling first.
-    #[must_use]
-    pub fn also(&self) -> Vec<String> {
-        let answer = self.answer;
-        let question = self.question;
-        let mut list = Vec::new();
-        if answer.species.native_here {
-            list.push(cat!(
-                "This species is native in ",
-                region(question.region.as_deref().unwrap_or("")),
-                ". Make sure that it is this tree, and ask why it must go."
-            ));
-        }
-        let stops = answer.outcome == Outcome::Professional;
-        if !stops && answer.headline_method == Method::BarkRing {
-            list.extend(self.only_possible());
-        }
-        if answer.outcome != Outcome::CannotTell {
-            list.extend(
-                answer
-                    .next_line
-                    .iter()
-                    .chain(&answer.also)
-                    .map(|also| self.beside(also)),
-            );
-        }
-        let close = answer.reach.outcome == reach::Outcome::ClearPeopleOut;
-        if !stops
-            && close
-            && let Some(target) = self.decided()
-        {
-            list.push(super::clear(
-                reach::Outcome::ClearPeopleOut,
-                Some((target.kind, &self.length(target.distance_m.unwrap_or(0.0)))),
-                &self.reach(answer.reach.zone_m),
-                "",
-            ));
-        }
-        if let Some(near) = answer.near_limit {
-            list.push(cat!(
-                "Near a size limit: past ",
-                measure::size(near.limit_mm).text(self.units()),
-                " across, the answer would be to ",
-                act(near.method),
-                "."
-            ));
-        }
-        if answer.height.measure_first {
-            let at = answer.height.changes_at_m.map(measure::length);
-            list.push(super::measure_first(at.as_ref(), self.units()));
-        }
-        if answer.height.ask_again {
-            list.push("The height looks odd for this size: feet or metres? Confirm it. Until then the taller rules.".into());
-        }
-        if answer.height.larger_than_grows {
-            list.push("This is larger than the species grows: check the name.".into());
-        }
-        list
-    }
-
-    /// A ring that is only possible: what stands against it. And few that die.
-    fn only_possible(&self) -> Vec<String> {
-        let mut list = Vec::new();
-        if let Some(line) = self.line(Method::BarkRing)
-            && line.level == Level::Possible
-        {
-            let against: Vec<String> = line
-                .reasons
-                .iter()
-                .filter(|reason| reason.at_most == Level::Possible)
-                .map(|reason| self.rule_said(reason.rule))
-                .collect();
-            list.push(cat!(
-                "A ring is possible here, not recommended: ",
-                row(&against),
-                "."
-            ));
-        }
-        let third = self
-            .answer
-            .outlook
-            .as_ref()
-            .and_then(|outlook| outlook.seasons.last());
-        if let Some(season) = third
-            && season.share.likely.is_some_and(|likely| likely < 50.0)
-        {
-            list.push(super::outlook_poor(&super::share(&season.share)));
-        }
-        list
-    }
-
-    /// A line beside the headline.
-    #[must_use]
-    pub fn beside(&self, also: &Also) -> String {
-        let what = cat!(
-            act(also.method),
-            by(also.method, also.by_professional, self.question.herbicide)
-        );
-        match also.kind {
-            AlsoKind::Otherwise => cat!("Otherwise: ", what, "."),
-            AlsoKind::WithoutHerbicide if also.method == Method::LeaveIt => {
-                "Without herbicide no method stands.".into()
-            }
-            AlsoKind::WithoutHerbicide => {
-                cat!(
-                    "Without herbicide: ",
-                    what,
-                    " (",
-                    super::level(also.level),
-                    ")."
-                )
-            }
-            AlsoKind::RingLater => match also.day {
-                Some(day) => cat!("A ring could follow on ", measure::day_year(day), "."),
-                None => "A ring could follow later.".into(),
-            },
-            AlsoKind::RingPossible => {
-                let against: Vec<String> = self
-                    .line(Method::BarkRing)
-                    .iter()
-                    .flat_map(|line| &line.reasons)
-                    .map(|reason| self.rule_said(reason.rule))
-                    .collect();
-                cat!("A ring is possible too; against it: ", row(&against), ".")
-            }
-            AlsoKind::NextMethod if also.method == Method::LeaveIt => {
-                "No other method stands.".into()
-            }
-            AlsoKind::NextMethod => cat!(
-                "The next method: ",
-                what,
-                " (",
-                super::level(also.level),
-                ")."
-            ),
-            AlsoKind::NoRingHere => {
-                "No ring here: the months in which the bark slips are all ruled out.".into()
-            }
-        }
-    }
-
-    /// A single change that flips the answer.
-    #[must_use]
-    pub fn change(&self, change: &Change) -> String {
-        let units = self.units();
-        let largest = self.question.largest().dbh.mm();
-        let more =
-            |more: bool, value: String| cat!(value, if more { " or more" } else { " or less" });
-        let what = match change.changed {
-            Changed::Date { to } => cat!("on ", measure::day_year(to)),
-            Changed::Distance { to_m } => {
-                let nearest = self
-                    .answer
-                    .reach
-                    .targets
-                    .iter()
-                    .filter(|target| target.outcome.is_some())
-                    .filter_map(|target| target.distance_m)
-                    .min_by(f64::total_cmp)
-                    .unwrap_or(0.0);
-                let m = measure::length(to_m).text(units);
-                if to_m > nearest {
-                    cat!("with all that counts at least ", m, " away")
-                } else {
-                    cat!("with something only ", m, " away")
-                }
-            }
-            Changed::Height { to_m } => cat!(
-                "with a measured height of ",
-                more(
-                    to_m > self.answer.height.hazard_m,
-                    measure::length(to_m).text(units)
-                )
-            ),
-            Changed::Herbicide { allowed: true } => {
-                "with herbicide by a licensed applicator".into()
-            }
-            Changed::Herbicide { allowed: false } => "without herbicide".into(),
-            Changed::WholeClone { to: true } => "if every stem of the clone can be ringed".into(),
-            Changed::WholeClone { to: false } => "if part of the clone can't be ringed".into(),
-            Changed::Diameter { to_mm } => cat!(
-                "with a trunk of ",
-                more(to_mm > largest, measure::size(to_mm).text(units)),
-                " across"
-            ),
-        };
-        cat!(
-            sentence(&what),
-            ": ",
-            self.then(change.outcome, change.headline_method),
-            "."
-        )
-    }
-
-    /// Another answer in a few words.
-    fn then(&self, outcome: Outcome, method: Method) -> String {
-        match outcome {
-            Outcome::Do => "ring it".into(),
-            Outcome::Wait if method == Method::BarkRing => "wait, then ring it".into(),
-            Outcome::Wait => cat!("wait, then ", act(method)),
-            Outcome::OtherMethod => act(method).into(),
-            Outcome::Professional => "leave it to a professional".into(),
-            Outcome::CannotTell => "we could not tell".into(),
-        }
-    }
-
-    /// What it could hit, for a phone call.
-    #[must_use]
-    pub fn could_hit(&self) -> String {
-        let list: Vec<String> = self
-            .answer
-            .reach
-            .targets
-            .iter()
-            .map(|judged| match judged.distance_m {
-                Some(m) => cat!(target(judged.kind), ", ", self.length(m), " away"),
-                None => cat!(target(judged.kind), ", distance not known"),
-            })
-            .collect();
-        if list.is_empty() {
-            return "Not checked yet: they will look.".into();
-        }
-        cat!(sentence(&list.join("; ")), ".")
-    }
-
     /// The kind of a target, known, with its distance: `the path, 100 ft (30 m)`.
     #[must_use]
     pub fn target_said(&self, judged: &Judged) -> String {
@@ -607,49 +386,5 @@ impl Say<'_> {
             Some(m) => cat!(the_target(judged.kind), ", ", self.length(m)),
             None => cat!(the_target(judged.kind), ", distance not known"),
         }
-    }
-}
-
-impl Say<'_> {
-    /// What it is, for a phone call.
-    #[must_use]
-    pub fn what_it_is(&self) -> String {
-        let q = self.question;
-        let stems = if q.stems.len() == 1 {
-            "one stem".to_owned()
-        } else {
-            cat!(super::small(q.stems.len()), " stems")
-        };
-        let signs_said = if q.signs.is_empty() {
-            String::new()
-        } else {
-            cat!(", with ", signs(&q.signs))
-        };
-        cat!(
-            sentence(q.species.name),
-            " (",
-            q.species.scientific,
-            "), ",
-            super::life(q.condition),
-            ", ",
-            stems,
-            signs_said,
-            "."
-        )
-    }
-
-    /// How big it is, for a phone call.
-    #[must_use]
-    pub fn how_big(&self) -> String {
-        let height = &self.answer.height;
-        let tall = if height.measured {
-            cat!("Height measured, ", self.length(height.hazard_m))
-        } else {
-            cat!(
-                "Height not measured; we used ",
-                self.length(height.hazard_m)
-            )
-        };
-        cat!(self.size(), " across. ", tall, ".")
     }
 }

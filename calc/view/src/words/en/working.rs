@@ -135,10 +135,12 @@ impl Say<'_> {
             if let Some(voltage) = target.voltage {
                 value = cat!(value, ", ", measure::plain(voltage.kv(), 1), " kV");
             }
-            list.push(told(
-                &cat!("targets[", measure::number(at as u32), "].distance"),
+            let path = cat!("targets[", measure::number(at as u32), "].");
+            list.push(Told {
+                field: cat!(path, "distance"),
+                label: super::field(&cat!(path, "kind")),
                 value,
-            ));
+            });
         }
         if q.none_in_reach {
             let within = self.reach(self.answer.reach.people_out_m);
