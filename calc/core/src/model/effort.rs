@@ -7,7 +7,7 @@
 use crate::evidence::Cite;
 use crate::question::{Limbs, Question};
 use crate::reference::cite;
-use libm::{erfc, exp, log, sqrt};
+use libm::{erfc, exp, fmax, fmin, log, sqrt};
 use serde::Serialize;
 
 /// Low, likely and high of a term.
@@ -149,11 +149,27 @@ impl Moments {
         }
     }
 
-    /// Share of the log-normal with these moments that lies under `x`.
-    fn under(self, x: f64) -> f64 {
+    /// The log-normal with these moments.
+    fn log_normal(self) -> LogNormal {
         let variance = log(self.square / (self.mean * self.mean));
-        let mu = log(self.mean) - variance / 2.0;
-        0.5 * erfc(-(log(x) - mu) / sqrt(2.0 * variance))
+        LogNormal {
+            mu: log(self.mean) - variance / 2.0,
+            sigma: sqrt(variance),
+        }
+    }
+}
+
+/// A log-normal, by mean and spread of the logarithm.
+#[derive(Clone, Copy, Debug)]
+struct LogNormal {
+    mu: f64,
+    sigma: f64,
+}
+
+impl LogNormal {
+    /// Share that lies under a value, by its logarithm.
+    fn under(self, log_x: f64) -> f64 {
+        0.5 * erfc((self.mu - log_x) / (self.sigma * core::f64::consts::SQRT_2))
     }
 }
 
@@ -207,13 +223,13 @@ pub fn minutes(
     let tight = apart
         .plus(bark.times(Moments::of(constants.tight, 1.0)))
         .times(delays);
-    let quantile = |share: f64| bisect(slipping, tight, slip, share);
+    let [low, likely, high] = quantiles(slipping.log_normal(), tight.log_normal(), slip);
     let walk = question.walk_min.unwrap_or(constants.walk_min);
     let (likely_sticks, high_sticks) = constants.sticking;
     Some(Effort {
-        low_min: quantile(0.1) + walk,
-        likely_min: quantile(0.5) * (1.0 + likely_sticks * slip) + walk,
-        high_min: quantile(0.9) * (1.0 + high_sticks * slip) + walk,
+        low_min: low + walk,
+        likely_min: likely * (1.0 + likely_sticks * slip) + walk,
+        high_min: high * (1.0 + high_sticks * slip) + walk,
         mean_min: slip * slipping.mean + (1.0 - slip) * tight.mean + walk,
         slip,
         tasks,
@@ -247,17 +263,29 @@ fn scoring(constants: &EffortConstants, bark_mm: f64) -> Three {
     }
 }
 
-/// The value under which `share` of the mixture lies.
-fn bisect(slipping: Moments, tight: Moments, slip: f64, share: f64) -> f64 {
-    let (mut low, mut high) = (slipping.mean / 1000.0, tight.mean * 1000.0);
-    for _ in 0..80 {
-        let middle = (low + high) / 2.0;
-        let under = slip * slipping.under(middle) + (1.0 - slip) * tight.under(middle);
-        if under < share {
-            low = middle;
-        } else {
-            high = middle;
+/// Standard normal quantiles of P10, P50 and P90.
+const Z: [f64; 3] = [-1.281_551_565_544_600_4, 0.0, 1.281_551_565_544_600_4];
+
+/// P10, P50 and P90 of the mixture of slipping and tight bark. Each lies between those of the two, so halving between
+/// them finds it, on the logarithm.
+fn quantiles(slipping: LogNormal, tight: LogNormal, slip: f64) -> [f64; 3] {
+    let mut found = [0.0; 3];
+    for ((found, z), share) in found.iter_mut().zip(Z).zip([0.1, 0.5, 0.9]) {
+        let ends = [slipping.mu + z * slipping.sigma, tight.mu + z * tight.sigma];
+        let (mut low, mut high) = (fmin(ends[0], ends[1]), fmax(ends[0], ends[1]));
+        for _ in 0..HALVINGS {
+            let middle = (low + high) / 2.0;
+            let under = slip * slipping.under(middle) + (1.0 - slip) * tight.under(middle);
+            if under < share {
+                low = middle;
+            } else {
+                high = middle;
+            }
         }
+        *found = exp((low + high) / 2.0);
     }
-    (low + high) / 2.0
+    found
 }
+
+/// Halvings of a bracket of a few units of the logarithm: to about 1e-9 of the minutes.
+const HALVINGS: usize = 32;

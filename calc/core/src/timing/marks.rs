@@ -61,6 +61,11 @@ impl Marks {
         self.steps[step].is_some_and(|(from, to)| from <= day && day <= to)
     }
 
+    /// The first day on which the chance is at least `p_test`.
+    pub(super) fn open_from(&self) -> Option<i32> {
+        self.steps[1].map(|(from, _)| from)
+    }
+
     /// The chance is at least `p_poor`.
     pub(super) fn poor(&self, day: i32) -> bool {
         self.holds(0, day)

@@ -214,10 +214,23 @@ impl Season<'_> {
     /// The marks of the season that a day belongs to, and the day counted from the start of the season's year.
     fn marked(&self, day: NaiveDate) -> Option<(&Marks, i32)> {
         let (year, _, d) = self.of(day)?;
+        Some((self.marks_of(year)?, nearest(d)))
+    }
+
+    fn marks_of(&self, year: i32) -> Option<&Marks> {
         let (ordinary, own) = self.marks.as_ref()?;
         let is_own = matches!(self.kind, Kind::Dated { own: Some((y, ..)), .. } if y == year);
-        let marks = own.as_ref().filter(|_| is_own).unwrap_or(ordinary);
-        Some((marks, nearest(d)))
+        Some(own.as_ref().filter(|_| is_own).unwrap_or(ordinary))
+    }
+
+    /// The first day after a closed one on which a ring may be tried, by the dates of a season; none without dates.
+    pub(super) fn opens_after(&self, day: NaiveDate) -> Option<NaiveDate> {
+        let (year, ..) = self.of(day)?;
+        (year..=year + 2).find_map(|year| {
+            let from = self.marks_of(year)?.open_from()?;
+            let opens = nearest_date(f64::from(YEAR * year + from));
+            (opens > day).then_some(opens)
+        })
     }
 
     /// True on a day that belongs to the best stretch: verdict `best`, or the envelope's best months.

@@ -6,7 +6,7 @@ use super::verdict::{Fill, Verdict};
 use chrono::{Days, NaiveDate};
 
 /// How far ahead a day is looked for: two years hold a whole season from any day on.
-const HORIZON_DAYS: usize = 730;
+const HORIZON_DAYS: u64 = 730;
 
 /// One day of the year table.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -89,11 +89,7 @@ impl Season<'_> {
         from: NaiveDate,
         forbidden: &dyn Fn(NaiveDate) -> bool,
     ) -> Option<NaiveDate> {
-        let allowed = || {
-            days_from(from)
-                .take(366)
-                .filter(|&d| self.in_stretch(d) && !forbidden(d))
-        };
+        let allowed = || self.open_days(from, 366).filter(|&d| !forbidden(d));
         if let Some(day) = allowed().find(|&d| self.is_best(d)) {
             return Some(day);
         }
@@ -129,16 +125,12 @@ impl Season<'_> {
         most: usize,
     ) -> Vec<Stretch> {
         let mut found: Vec<Stretch> = Vec::new();
-        let mut running = false;
-        for day in days_from(from).take(HORIZON_DAYS) {
-            if !self.in_stretch(day) || forbidden(day) {
-                running = false;
-                if found.len() >= most {
-                    break;
-                }
-                continue;
-            }
-            if !running {
+        for day in self
+            .open_days(from, HORIZON_DAYS)
+            .filter(|&d| !forbidden(d))
+        {
+            let goes_on = found.last().is_some_and(|s| s.to.succ_opt() == Some(day));
+            if !goes_on {
                 if found.len() >= most {
                     break;
                 }
@@ -147,7 +139,6 @@ impl Season<'_> {
                     to: day,
                     best: None,
                 });
-                running = true;
             }
             if let Some(stretch) = found.last_mut() {
                 stretch.to = day;
@@ -157,6 +148,23 @@ impl Season<'_> {
             }
         }
         found
+    }
+
+    /// The days from `from` on on which a ring may be tried, within so many days; closed months are leapt over.
+    fn open_days(&self, from: NaiveDate, within: u64) -> impl Iterator<Item = NaiveDate> {
+        let end = from.checked_add_days(Days::new(within));
+        let mut next = Some(from);
+        core::iter::from_fn(move || {
+            let mut day = next?;
+            while !self.in_stretch(day) {
+                day = self.opens_after(day).or_else(|| day.succ_opt())?;
+                if Some(day) >= end {
+                    break;
+                }
+            }
+            next = day.succ_opt();
+            (Some(day) < end).then_some(day)
+        })
     }
 
     /// As [`Season::is_open`], but "any growing month" is looked for in the envelope's months.
