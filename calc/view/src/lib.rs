@@ -1,6 +1,7 @@
 //! An answer in words, HTML, SVG and text. Nothing here decides: it only words what `calc` found.
 //!
 //! ```text
+//! form::form(out, reference, typed, &form::Options)          the form; see [`form`]
 //! html::answer(out, reference, question, answer, &Options)   the whole answer region, one `section`
 //! html::problems(out, &[Problem], &Options)                  the error summary, links to the fields
 //! problem_text(&Problem) -> String                           the same words for the message at the field
@@ -24,6 +25,7 @@ macro_rules! cat {
 }
 
 pub mod draw;
+pub mod form;
 pub mod html;
 pub mod measure;
 pub mod out;

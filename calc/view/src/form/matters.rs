@@ -1,0 +1,241 @@
+//! Which fields some rule reads for this species and this size: the others are not asked.
+
+use calc::quantity::{MM_PER_IN, Unit, read_number};
+use calc::question::{Found, StemTyped, Text, Typed, find_species};
+use calc::reference::{Form, Group, HeightRow, Reference, Species, Suitability, Trait, Vigor};
+use calc::timing::WoodClass;
+
+macro_rules! fields {
+    ($($(#[$doc:meta])* $name:ident = $id:literal),+ $(,)?) => {
+        /// A field that is asked only where it matters.
+        #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+        pub enum Field { $($(#[$doc])* $name),+ }
+
+        impl Field {
+            /// All of them.
+            pub const ALL: &'static [Self] = &[$(Self::$name),+];
+
+            /// The id of its element in the form.
+            #[must_use]
+            pub fn id(self) -> &'static str {
+                match self { $(Self::$name => $id),+ }
+            }
+        }
+    };
+}
+
+fields! {
+    /// Bark thickness.
+    Bark = "m-bark",
+    /// Share of live bark.
+    LiveShare = "m-live-share",
+    /// Woods or open.
+    Setting = "m-setting",
+    /// Whether the clone can be ringed whole.
+    WholeClone = "m-whole-clone",
+    /// Living trees of its genus near.
+    SameGenusNear = "m-same-genus-near",
+    /// Vigour.
+    Vigour = "m-vigour",
+    /// Dry spell.
+    DrySpell = "m-dry-spell",
+    /// Limbs below the ring.
+    Limbs = "m-limbs",
+    /// Walking.
+    Walk = "m-walk",
+    /// A practised crew.
+    Practised = "m-practised",
+    /// The day is fixed.
+    CannotWait = "m-cannot-wait",
+    /// Leaf-out seen.
+    LeafedOut = "m-leafed-out",
+    /// Herbicide.
+    Herbicide = "m-herbicide",
+    /// Which stem is spared.
+    Spare = "m-spare",
+    /// A confirmed height: asked once a height was typed that looks odd.
+    Confirmed = "m-height-confirmed",
+}
+
+/// A set of fields.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct FieldSet(u32);
+
+impl FieldSet {
+    /// Whether a field is in it.
+    #[must_use]
+    pub fn holds(self, field: Field) -> bool {
+        self.0 & (1 << field as u32) != 0
+    }
+
+    fn put(&mut self, field: Field, held: bool) {
+        if held {
+            self.0 |= 1 << field as u32;
+        } else {
+            self.0 &= !(1 << field as u32);
+        }
+    }
+
+    /// Takes everything out of a question that is not in the set.
+    pub fn keep(self, typed: &mut Typed) {
+        for field in Field::ALL {
+            if self.holds(*field) {
+                continue;
+            }
+            match field {
+                Field::Bark => typed.stems.iter_mut().for_each(|stem| stem.bark = None),
+                Field::LiveShare => {
+                    typed
+                        .stems
+                        .iter_mut()
+                        .for_each(|stem| stem.live_share = None);
+                }
+                Field::Setting => typed.setting = None,
+                Field::WholeClone => typed.whole_clone = None,
+                Field::SameGenusNear => typed.same_genus_near = None,
+                Field::Vigour => typed.vigour = None,
+                Field::DrySpell => typed.dry_spell = None,
+                Field::Limbs => typed.limbs = None,
+                Field::Walk => typed.walk = None,
+                Field::Practised => typed.practised = false,
+                Field::CannotWait => typed.cannot_wait = false,
+                Field::LeafedOut => typed.leafed_out = None,
+                Field::Herbicide => typed.herbicide = None,
+                Field::Spare => typed.spare = None,
+                Field::Confirmed => typed.height_confirmed = false,
+            }
+        }
+    }
+}
+
+/// The fields that matter for a question as far as it has been typed. While the species is open all but
+/// those of single kinds of trees do.
+#[must_use]
+pub fn matters(reference: &'static Reference, typed: &Typed) -> FieldSet {
+    let name = typed.species.clone().unwrap_or_default();
+    let species: Option<&Species> = match find_species(reference.species, name.trimmed()) {
+        Found::One(species) => Some(species),
+        Found::Like(_) => None,
+    };
+    let is = |test: &dyn Fn(&Species) -> bool| species.is_none_or(test);
+    let only = |test: fn(&Species) -> bool| species.is_some_and(test);
+    let word = |text: &Option<Text>| text.clone().unwrap_or_default().0;
+    let bark = is(&|species| species.group != Group::Monocot && species.bark.is_some());
+    let alive = word(&typed.condition) != "dead";
+    // Too thin for a ring whatever else is said; shrubs are judged by the base.
+    let thin = thickest_in(typed).is_some_and(|inches| {
+        let shrub = only(|species| species.group == Group::Shrub);
+        inches
+            * if shrub {
+                reference.constants.base_over_dbh
+            } else {
+                1.0
+            }
+            < RING_FROM_IN
+    });
+    let ringed = bark && alive && !thin && is(&|species| ring_open(species, typed));
+    let dated = is(&|species| {
+        let wood = species.wood;
+        matches!(
+            wood,
+            Some(WoodClass::Ring | WoodClass::Diffuse | WoodClass::Conifer)
+        )
+    });
+    let leaf = typed
+        .leafed_out
+        .as_ref()
+        .is_some_and(|seen| seen.date.is_some());
+    let point = typed
+        .place
+        .as_ref()
+        .is_some_and(|place| place.latitude.is_some());
+    let season_known = leaf || point || typed.spring.is_some();
+    let mut set = FieldSet(0);
+    for (field, held) in [
+        (Field::Bark, bark),
+        (Field::LiveShare, bark && alive),
+        (Field::Setting, is(&two_settings)),
+        (
+            Field::WholeClone,
+            only(|species| {
+                species.suckering == Vigor::Strong
+                    && matches!(
+                        species.suitability,
+                        Suitability::Suitable | Suitability::Conditional
+                    )
+            }),
+        ),
+        (
+            Field::SameGenusNear,
+            only(|species| species.has(Trait::Pine)),
+        ),
+        (Field::Vigour, bark && alive),
+        (
+            Field::DrySpell,
+            dated && season_known && is(&|species| species.wood != Some(WoodClass::Conifer)),
+        ),
+        (Field::Limbs, ringed),
+        (Field::Walk, ringed),
+        (Field::Practised, ringed),
+        (
+            Field::CannotWait,
+            word(&typed.date) != "year" && bark && !thin && is(&day_decides),
+        ),
+        (Field::LeafedOut, dated),
+        (Field::Herbicide, true),
+        (
+            Field::Spare,
+            typed.stems.len() > 1 && word(&typed.goal) == "spare_one",
+        ),
+        (Field::Confirmed, typed.height.is_some()),
+    ] {
+        set.put(field, held);
+    }
+    set
+}
+
+/// Under this no ring is cut: row `under_1` of the table of methods.
+const RING_FROM_IN: f64 = 1.0;
+
+/// Whether a bark ring can ever come to stand, so that its minutes are read.
+fn ring_open(species: &Species, typed: &Typed) -> bool {
+    let no_herbicide = typed
+        .herbicide
+        .as_ref()
+        .is_some_and(|text| text.trimmed() == "no");
+    let guided = species.has(Trait::RingGuidance) && no_herbicide;
+    !species.has(Trait::AmericanElm) && (species.suitability != Suitability::NotAlone || guided)
+}
+
+/// Whether another day can have another method at the head.
+fn day_decides(species: &Species) -> bool {
+    let never = species.suitability == Suitability::NotAlone && species.has(Trait::SawRingTried);
+    !never && !species.has(Trait::AmericanElm)
+}
+
+/// Whether woods and open have rows of their own, of height or of crown.
+fn two_settings(species: &Species) -> bool {
+    let urban = |form: Form| matches!(form, Form::Polynomial | Form::LogLog(_) | Form::Exp(_));
+    let both = |rows: &[HeightRow], woods: &dyn Fn(Form) -> bool| {
+        rows.iter().any(|row| woods(row.form)) && rows.iter().any(|row| !woods(row.form))
+    };
+    both(species.heights, &|form| !urban(form)) || both(species.crowns, &|form| form == Form::Quad)
+}
+
+/// The thickest stem as far as it can be read, inches.
+fn thickest_in(typed: &Typed) -> Option<f64> {
+    let metric = typed
+        .units
+        .as_ref()
+        .is_some_and(|units| units.trimmed() == "metric");
+    let bare = if metric { Unit::Centimetre } else { Unit::Inch };
+    let read = |text: &Option<Text>, over: f64| {
+        let number = read_number(text.as_ref()?.trimmed()).ok()?;
+        let mm = number.value * number.unit.unwrap_or(bare).in_mm()?;
+        Some(mm / over / MM_PER_IN)
+    };
+    let stem = |stem: &StemTyped| {
+        read(&stem.diameter, 1.0).or_else(|| read(&stem.girth, core::f64::consts::PI))
+    };
+    typed.stems.iter().filter_map(stem).max_by(f64::total_cmp)
+}

@@ -1,0 +1,243 @@
+//! The form as markup, and what stands in it.
+//!
+//! ```text
+//! form::form(out, reference, &typed, &options)   the whole form, filled from a question as typed
+//! Sheet                                          what stands in each control, character by character
+//! Sheet::typed(&self, reference, today) -> Typed what that says, as a question
+//! View::new(reference, &sheet, &options)         the form and its living parts
+//! matters(reference, &typed) -> FieldSet         the fields that some rule reads for this tree
+//! Draft::of(reference, &typed, today) -> Draft   an answer to what is there so far: tapes, assumptions
+//! ```
+//!
+//! Every control carries the path of its field as `name` (`targets[1].distance`) and [`crate::field_id`]
+//! of it as `id`. Nothing that is typed is ever rewritten: the unit beside a field says what its number
+//! means. What follows the typing (tapes, lists, assumptions, echoes) stands in parts and lines with ids
+//! of their own, so that a live page redraws those and leaves the controls alone.
+
+mod day;
+mod draft;
+mod field;
+mod figures;
+mod lines;
+mod matters;
+mod more;
+mod place;
+mod regions;
+mod sheet;
+mod species;
+#[cfg(test)]
+mod tests;
+mod tree;
+mod words;
+
+pub use day::month_first;
+pub use draft::Draft;
+pub use matters::{Field, FieldSet, matters};
+pub use sheet::Sheet;
+
+use crate::out::{Out, OutExt};
+use calc::question::Typed;
+use calc::reference::Reference;
+use chrono::NaiveDate;
+use words as w;
+
+/// How the form is shown.
+#[derive(Clone, Copy, Debug)]
+pub struct Options<'a> {
+    /// Language tag of the page: decides the order of a date's parts.
+    pub lang: &'a str,
+    /// The reader's today.
+    pub today: NaiveDate,
+    /// Whether an answer stands below, so that a next tree can be asked for.
+    pub answered: bool,
+}
+
+/// Writes the whole form, filled from a question as typed.
+pub fn form(
+    out: &mut dyn Out,
+    reference: &'static Reference,
+    typed: &Typed,
+    options: &Options<'_>,
+) {
+    let sheet = Sheet::of(reference, typed, options.today);
+    View::new(reference, &sheet, options).form(out);
+}
+
+/// A part of the form that follows what is typed. Its element has [`Part::id`].
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Part {
+    /// The species that match what is typed.
+    Species,
+    /// The size of each stem.
+    Stems,
+    /// Bark and live share of each stem behind the first.
+    StemsMore,
+    /// The things that it could hit.
+    Targets,
+    /// The goal, which names the stems.
+    Goal,
+    /// The three tapes.
+    SizeTape,
+    /// The ground.
+    FarTape,
+    /// The year.
+    YearTape,
+}
+
+impl Part {
+    /// Every part.
+    pub const ALL: [Self; 8] = [
+        Self::Species,
+        Self::Stems,
+        Self::StemsMore,
+        Self::Targets,
+        Self::Goal,
+        Self::SizeTape,
+        Self::FarTape,
+        Self::YearTape,
+    ];
+
+    /// The id of its element.
+    #[must_use]
+    pub fn id(self) -> &'static str {
+        match self {
+            Self::Species => "l-species",
+            Self::Stems => "l-stems",
+            Self::StemsMore => "l-stems-more",
+            Self::Targets => "l-targets",
+            Self::Goal => "l-goal",
+            Self::SizeTape => "l-size",
+            Self::FarTape => "l-far",
+            Self::YearTape => "l-year",
+        }
+    }
+}
+
+/// The form over a sheet: what is shown, and what the tapes and lines beside it say.
+pub struct View<'a> {
+    pub(crate) reference: &'static Reference,
+    pub(crate) sheet: &'a Sheet,
+    pub(crate) options: &'a Options<'a>,
+    pub(crate) set: FieldSet,
+    pub(crate) draft: Draft,
+    lines: Vec<(String, String)>,
+}
+
+impl<'a> View<'a> {
+    /// Works out what the form shows.
+    #[must_use]
+    pub fn new(reference: &'static Reference, sheet: &'a Sheet, options: &'a Options<'a>) -> Self {
+        let typed = sheet.typed(reference, options.today);
+        let mut view = Self {
+            reference,
+            sheet,
+            options,
+            set: matters(reference, &typed),
+            draft: Draft::of(reference, &typed, options.today),
+            lines: Vec::new(),
+        };
+        view.lines = lines::lines(&view);
+        view
+    }
+
+    /// Writes the whole form.
+    pub fn form(&self, out: &mut dyn Out) {
+        out.open_class("form", "desk");
+        out.attr("part", "form");
+        out.attr("novalidate", "");
+        out.attr("autocomplete", "off");
+        out.open_class("div", "groups");
+        tree::group(self, out);
+        place::group(self, out);
+        day::group(self, out);
+        out.close();
+        more::more(self, out);
+        out.open_class("div", "act");
+        out.open_class("button", "btn");
+        out.attr("type", "submit");
+        out.attr("part", "button");
+        out.text(w::SHOW);
+        out.close();
+        field::button(out, "next", None, w::NEXT, !self.options.answered);
+        out.leaf("p", w::THREE);
+        out.close();
+        out.close();
+    }
+
+    /// Writes the content of one part.
+    pub fn part(&self, out: &mut dyn Out, part: Part) {
+        match part {
+            Part::Species => species::list(self, out),
+            Part::Stems => tree::stems(self, out),
+            Part::StemsMore => tree::stems_more(self, out),
+            Part::Targets => place::targets(self, out),
+            Part::Goal => more::goal(self, out),
+            Part::SizeTape => figures::size(self, out),
+            Part::FarTape => figures::far(self, out),
+            Part::YearTape => figures::year(self, out),
+        }
+    }
+
+    /// Writes a part with its element.
+    fn whole_part(&self, out: &mut dyn Out, part: Part) {
+        out.open(if self.is_figure(part) {
+            "figure"
+        } else {
+            "div"
+        });
+        if self.is_figure(part) {
+            out.attr("class", "tapefig");
+        }
+        out.attr("id", part.id());
+        self.part(out, part);
+        out.close();
+    }
+
+    fn is_figure(&self, part: Part) -> bool {
+        matches!(part, Part::SizeTape | Part::FarTape | Part::YearTape)
+    }
+
+    /// The lines that follow what is typed: id and text; an empty line is not shown.
+    #[must_use]
+    pub fn lines(&self) -> &[(String, String)] {
+        &self.lines
+    }
+
+    /// The text of a line.
+    fn line(&self, id: &str) -> &str {
+        let found = self.lines.iter().find(|(known, _)| known == id);
+        found.map_or("", |(_, text)| text)
+    }
+
+    /// Which elements that depend on the tree are shown: the id of each, and whether it is.
+    #[must_use]
+    pub fn shown(&self) -> Vec<(String, bool)> {
+        let mut shown: Vec<(String, bool)> = Field::ALL
+            .iter()
+            .map(|field| (field.id().to_owned(), self.shows(*field)))
+            .collect();
+        for at in 0..self.sheet.count("stems") {
+            for field in [Field::Bark, Field::LiveShare] {
+                shown.push((tree::stem_id(field, at), self.shows(field)));
+            }
+        }
+        for at in 0..self.sheet.count("targets") {
+            let line = self.sheet.get(&sheet::path("targets", at, "kind")) == "line";
+            shown.push((place::voltage_id(at), line));
+        }
+        let unknown = self.sheet.get("species") == species::UNKNOWN;
+        shown.push((species::UNKNOWN_ID.to_owned(), unknown));
+        let other = self.sheet.get("day") == "other";
+        shown.push((day::PARTS_ID.to_owned(), other));
+        shown
+    }
+
+    /// Whether a field is shown.
+    fn shows(&self, field: Field) -> bool {
+        let odd = || {
+            let height = self.draft.whole().map(|answer| &answer.height);
+            self.sheet.ticked("height_confirmed") || height.is_some_and(|height| height.ask_again)
+        };
+        self.set.holds(field) && (field != Field::Confirmed || odd())
+    }
+}

@@ -1,0 +1,165 @@
+//! Which species: a text field that shortens a plain list of radios.
+
+use super::{View, field, words as w};
+use crate::out::{Out, OutExt};
+use calc::reference::Species;
+
+/// The value that opens the kinds.
+pub(super) const UNKNOWN: &str = "?";
+/// The element of the kinds.
+pub(super) const UNKNOWN_ID: &str = "m-species-kind";
+/// The line that counts.
+pub(super) const COUNT_ID: &str = "f-species-n";
+/// So many stand in the list before anything is typed.
+const FIRST: usize = 8;
+
+/// The field: filter, list, kinds.
+pub(super) fn field(view: &View<'_>, out: &mut dyn Out) {
+    field::open_set(out, "species", w::SPECIES);
+    out.open_class("label", "hint");
+    out.attr("for", "f-find");
+    out.text(w::FILTER);
+    out.close();
+    out.open_class("input", "wf");
+    out.attr("type", "text");
+    out.attr("id", "f-find");
+    out.attr("name", "find");
+    out.attr("value", view.sheet.get("find"));
+    out.attr("spellcheck", "false");
+    out.attr("autocapitalize", "none");
+    out.attr("aria-describedby", COUNT_ID);
+    out.close();
+    out.open_class("p", "vh");
+    out.attr("id", COUNT_ID);
+    out.attr("role", "status");
+    out.text(view.line(COUNT_ID));
+    out.close();
+    view.whole_part(out, super::Part::Species);
+    view.radio(out, "species", UNKNOWN, |out| out.text(w::UNKNOWN));
+    out.open_class("fieldset", "sub");
+    out.attr("id", UNKNOWN_ID);
+    if view.sheet.get("species") != UNKNOWN {
+        out.attr("hidden", "");
+    }
+    out.leaf("legend", w::UNKNOWN_KIND);
+    view.radios(out, "species.kind", w::UNKNOWN_NAMES);
+    out.close();
+    out.close();
+}
+
+/// The species that match what is typed; the one that is picked stays.
+pub(super) fn list(view: &View<'_>, out: &mut dyn Out) {
+    let found = found(view);
+    if found.is_empty() {
+        out.leaf_class("p", "hint", w::NONE_ALIKE);
+    }
+    for species in found {
+        view.radio(out, "species", species.name, |out| {
+            out.text(species.name);
+            out.open("small");
+            out.open("i");
+            out.attr("lang", "la");
+            out.text(species.scientific);
+            out.close();
+            out.close();
+        });
+    }
+}
+
+/// How many match, for those who do not see the list.
+pub(super) fn count(view: &View<'_>) -> String {
+    let all = listed(view).count();
+    let number = |count: usize| crate::measure::number(count as u32);
+    if view.sheet.get("find").trim().is_empty() {
+        let shown = found(view).len();
+        [&number(shown), w::ALL_OF, &number(all), w::SHOWN].concat()
+    } else {
+        let matching = matching(view).len();
+        if matching == 0 {
+            w::NONE_ALIKE.to_owned()
+        } else {
+            [&number(matching), w::ALL_OF, &number(all), w::MATCH].concat()
+        }
+    }
+}
+
+fn found(view: &View<'_>) -> Vec<&'static Species> {
+    let mut found = matching(view);
+    let picked = view.sheet.get("species");
+    if let Some(species) = listed(view).find(|species| species.name == picked)
+        && !found.iter().any(|other| other.name == picked)
+    {
+        found.insert(0, species);
+    }
+    found
+}
+
+/// All that can be named; the kinds for the others stand behind the last line.
+fn listed(view: &View<'_>) -> impl Iterator<Item = &'static Species> {
+    view.reference
+        .species
+        .iter()
+        .filter(|species| kind_of(species).is_none())
+}
+
+fn matching(view: &View<'_>) -> Vec<&'static Species> {
+    let wanted = plain(view.sheet.get("find"));
+    let wanted = wanted.trim_start();
+    if wanted.trim().is_empty() {
+        return first(view);
+    }
+    let starts = |name: &str| {
+        let name = plain(name);
+        name.starts_with(wanted) || name.contains(&[" ", wanted].concat())
+    };
+    let mut found: Vec<&'static Species> = listed(view)
+        .filter(|species| {
+            let code = plain(species.code);
+            species.names.iter().any(|name| starts(name))
+                || (!code.is_empty() && code == wanted.trim())
+        })
+        .collect();
+    if found.is_empty() && wanted.len() > 2 {
+        let inside = |name: &&str| plain(name).contains(wanted.trim());
+        found = listed(view)
+            .filter(|species| species.names.iter().any(&inside))
+            .collect();
+    }
+    found.sort_by_key(|species| species.name);
+    found
+}
+
+/// Before anything is typed: the species of which most was counted after girdling.
+fn first(view: &View<'_>) -> Vec<&'static Species> {
+    let mut first: Vec<&'static Species> = listed(view).collect();
+    first.sort_by_key(|species| (core::cmp::Reverse(species.deaths.len()), species.name));
+    first.truncate(FIRST);
+    first.sort_by_key(|species| species.name);
+    first
+}
+
+/// Small letters, marks as spaces: what a name is compared by while it is typed.
+fn plain(name: &str) -> String {
+    name.chars()
+        .filter(|c| !matches!(c, '\'' | '’'))
+        .map(|c| match c.to_ascii_lowercase() {
+            '-' | '(' | ')' | ',' | '.' => ' ',
+            '×' => 'x',
+            c => c,
+        })
+        .collect()
+}
+
+/// Which kind behind the last line an entry of the table is.
+pub(super) fn kind_of(species: &Species) -> Option<&'static str> {
+    let named = |key: &str| {
+        species
+            .names
+            .iter()
+            .any(|name| name.eq_ignore_ascii_case(key))
+    };
+    w::UNKNOWN_NAMES
+        .iter()
+        .map(|(key, _)| *key)
+        .find(|key| named(key))
+}

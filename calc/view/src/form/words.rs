@@ -1,0 +1,226 @@
+//! What the form says, in English.
+
+pub const TREE: &str = "Tree";
+pub const SPECIES: &str = "Species";
+pub const FILTER: &str = "Type part of a name to shorten the list.";
+pub const NONE_ALIKE: &str = "No tree here has that name. Try less of it, or pick the last line.";
+pub const UNKNOWN: &str = "I don’t know, or not on this list";
+pub const UNKNOWN_KIND: &str = "What kind is it?";
+
+pub const SIZE: &str = "Trunk size";
+pub const SIZE_US: &str = "At chest height, 4 ft 6 in up.";
+pub const SIZE_METRIC: &str = "At chest height, 1.3 m up.";
+pub const UNIT_OF: &str = "Unit of this: ";
+pub const ACROSS: &str = "Across";
+pub const AROUND: &str = "Around";
+pub const HOW: &str = "How was it measured?";
+pub const HOW_OPEN: &str = "Neither picked: read as across.";
+pub const STEM: &str = "Stem ";
+pub const ADD_STEM: &str = "Add another stem";
+pub const REMOVE_STEM: &str = "Remove stem ";
+
+pub const PLACE: &str = "Place";
+pub const HIT: &str = "What could it hit?";
+pub const HIT_HINT: &str = "List all within two heights of the tree.";
+pub const THING: &str = "Thing ";
+pub const KIND: &str = "What is it?";
+pub const KIND_OPEN: &str = "Pick one";
+pub const FAR: &str = "How far from the trunk";
+pub const GROUND: &str = "Slope of the ground";
+pub const SLOPE: &str = "Slope towards it, in 100";
+pub const SLOPE_HINT: &str = "Rise over run: 20 is 1 up for 5 along.";
+pub const DOWNHILL: &str = "It lies downhill of the tree";
+pub const VOLTAGE: &str = "Voltage of the line, kV, if known";
+pub const ADD_THING: &str = "Add another thing";
+pub const REMOVE_THING: &str = "Remove thing ";
+pub const TWO_HEIGHTS: &str = "two heights of the tree";
+pub const NONE_IN: &str =
+    "Nothing in reach: no building, road, path, line, property line or neighbour’s tree within ";
+pub const LINE_IN: &str = "Any overhead line within ";
+pub const NOT_ASKED: &str = "Left empty: not checked.";
+pub const HEIGHT: &str = "Tree height";
+pub const IF_MEASURED: &str = ", if measured";
+pub const LEFT_EMPTY: &str = "Left empty: ";
+pub const HEIGHT_USED: &str = " used, the tallest estimate plus ";
+pub const IN_100: &str = " in 100.";
+pub const USED_STOP: &str = " used.";
+pub const TO: &str = " to ";
+pub const CLOSE: &str = ").";
+pub const HEIGHT_TABLE: &str = " used, the tallest tree of the whole table. Measure it.";
+pub const HEIGHT_EMPTY: &str = "Left empty: estimated from species and size.";
+pub const HEIGHT_SURE: &str = "Unusual for its size. I measured again: it is right.";
+pub const USED: &str = " used (";
+pub const BARK: &str = "Bark thickness";
+pub const BARK_EMPTY: &str = "Left empty: estimated from species and size.";
+
+pub const DATE: &str = "Date";
+pub const DAY: &str = "Day of the work";
+pub const TODAY: &str = "Today, ";
+pub const OTHER_DAY: &str = "Another day";
+pub const YEAR_ONLY: &str = "Just show me the year";
+pub const DAY_HINT_MDY: &str = "For example 6 20 2027, or June 20 2027.";
+pub const DAY_HINT_DMY: &str = "For example 20 6 2027, or 20 June 2027.";
+pub const PART_DAY: &str = "Day";
+pub const PART_MONTH: &str = "Month";
+pub const PART_YEAR: &str = "Year";
+pub const SIGNS: &str = "Tick what you see";
+
+pub const MORE: &str = "More about this tree, the place and the job";
+pub const MORE_TREE: &str = "The tree";
+pub const MORE_PLACE: &str = "The place";
+pub const MORE_JOB: &str = "The job";
+pub const SETTING: &str = "Where did it grow?";
+pub const CONDITION: &str = "Is it alive?";
+pub const LIVE_SHARE: &str = "Bark still alive all round, in 100";
+pub const LIVE_HINT: &str = "100 if it is alive all the way round.";
+pub const LIVE_EMPTY: &str = "Left empty: 100.";
+pub const OF_STEM: &str = ", stem ";
+pub const CLONE: &str = "Can every stem of the clone be ringed?";
+pub const CLONE_HINT: &str = "It spreads by roots: nearby stems are the same tree.";
+pub const GENUS: &str = "Living pines near it?";
+pub const VIGOUR: &str = "How fast does it grow?";
+pub const LIMBS: &str = "Limbs below the ring?";
+pub const REGION: &str = "State or country";
+pub const REGION_HINT: &str = "For local law, nesting months and diseases.";
+pub const REGION_OPEN: &str = "Not said: the cautious months used";
+pub const WHERE: &str = "Where is it?";
+pub const HALF: &str = "Half of the world";
+pub const LATITUDE: &str = "Latitude, degrees, north is plus";
+pub const LONGITUDE: &str = "Longitude, degrees, west is minus";
+pub const ELEVATION: &str = "Height above the sea";
+pub const POINT_HINT: &str = "Both or neither. They stay on this device.";
+pub const LEAF: &str = "Leaf-out seen this year";
+pub const LEAF_ON: &str = "When did you see it?";
+pub const DRY: &str = "How long has it been dry?";
+pub const GOAL: &str = "What is it for?";
+pub const SPARE: &str = "Which stem stays alive?";
+pub const HERBICIDE: &str = "May herbicide be used?";
+pub const WALK: &str = "Walk from the last tree, minutes";
+pub const WALK_HINT: &str = "Or a distance, such as 200 ft.";
+pub const WALK_EMPTY: &str = "Left empty: 2 minutes, our own assumption.";
+pub const PRACTISED: &str = "A practised crew";
+pub const CANNOT_WAIT: &str = "It must be done on that day";
+
+pub const SHOW: &str = "Show the plan";
+pub const NEXT: &str = "Next tree, same place";
+pub const THREE: &str = "Three answers are enough: species, size, day.";
+
+pub const READ_AS: &str = "Read as ";
+pub const READ_ACROSS: &str = " across (";
+pub const OVER_PI: &str = " ÷ 3.1416)";
+
+pub const INCHES: &str = "inches";
+pub const CM: &str = "cm";
+pub const MM: &str = "mm";
+pub const FEET: &str = "feet";
+pub const METRES: &str = "metres";
+
+pub const ALL_OF: &str = " of ";
+pub const SHOWN: &str = " trees shown.";
+pub const MATCH: &str = " match.";
+
+pub const TAPE_SIZE: &str = "Measuring tape, size across";
+pub const TAPE_FAR: &str = "Measuring tape, ground round the tree";
+pub const TAPE_YEAR: &str = "Tape of the year, bark and rules";
+pub const BARK_LANE: &str = "Bark";
+pub const RULES_LANE: &str = "Rules";
+
+/// Values of a choice with their words; the first, empty one says what is used if nothing is picked.
+pub type Choice = &'static [(&'static str, &'static str)];
+
+pub const UNKNOWN_NAMES: Choice = &[
+    ("unknown broadleaf", "A broadleaf tree"),
+    ("unknown conifer", "A conifer"),
+    ("unknown shrub", "A shrub"),
+    ("palm", "A palm"),
+    ("bamboo", "Bamboo"),
+];
+pub const KINDS: Choice = &[
+    ("building", "Building"),
+    ("road", "Road or street"),
+    ("path", "Path or place people use"),
+    ("line", "Power or phone line"),
+    ("property_line", "Property line or neighbour’s tree"),
+    ("fence", "Fence or field"),
+    ("keep_tree", "Tree to keep"),
+];
+/// The same, short enough for a tape.
+pub const KIND_SHORT: Choice = &[
+    ("building", "building"),
+    ("road", "road"),
+    ("path", "path"),
+    ("line", "line"),
+    ("property_line", "property line"),
+    ("fence", "fence"),
+    ("keep_tree", "tree to keep"),
+];
+pub const REPLIES: Choice = &[("yes", "Yes"), ("no", "No"), ("cant_tell", "I can’t tell")];
+pub const SIGN_WORDS: Choice = &[
+    ("cavity", "A hole or cavity"),
+    ("cracks", "Cracks in the trunk"),
+    ("conks", "Shelf fungus, or fungus at the base"),
+    ("hung_limbs", "Broken limbs hung in the crown"),
+    ("lean_toward", "A lean toward something it could hit"),
+    ("lean_away", "A lean away from it"),
+    ("dead_top", "A dead top"),
+    ("vines", "Vines up into the crown"),
+];
+pub const SETTINGS: Choice = &[
+    ("", "Not said: woods used"),
+    ("woods", "In the woods"),
+    ("open", "In the open: yard, street, hedgerow"),
+];
+pub const CONDITIONS: Choice = &[
+    ("", "Not said: alive used"),
+    ("alive", "Alive"),
+    ("declining", "Declining"),
+    ("dead", "Dead"),
+];
+pub const YES_NO: Choice = &[("", "Not said"), ("yes", "Yes"), ("no", "No")];
+pub const VIGOURS: Choice = &[
+    ("", "Not said: ordinary used"),
+    ("slow", "Slowly"),
+    ("ordinary", "Ordinary"),
+    ("fast", "Fast"),
+];
+pub const LIMB_WORDS: Choice = &[
+    ("", "Not said: none used"),
+    ("none", "None"),
+    ("some", "Some"),
+    ("many", "Many"),
+];
+pub const HALVES: Choice = &[
+    ("", "Not said: north used"),
+    ("north", "North of the equator"),
+    ("south", "South of the equator"),
+];
+pub const STAGES: Choice = &[
+    ("", "Not seen: the usual dates used"),
+    ("buds_open", "Half of the buds open"),
+    ("leaves_full", "Leaves nearly full size"),
+    ("first_leaf", "The first leaf"),
+];
+pub const DRIES: Choice = &[
+    ("", "Not said: not dry used"),
+    ("none", "Not dry"),
+    ("two_weeks", "Two weeks"),
+    ("month", "A month or more"),
+];
+pub const GOALS: Choice = &[
+    ("", "Not said: standing dead tree used"),
+    ("wildlife", "A standing dead tree for wildlife"),
+    ("kill", "Only to kill it"),
+    ("spare_one", "To spare one stem of several"),
+];
+pub const HERBICIDES: Choice = &[
+    ("", "Not said: shown with and without"),
+    ("no", "No"),
+    ("licensed", "By a licensed applicator"),
+    ("yes", "Yes"),
+];
+
+/// Short and one-letter names of the months.
+pub const MONTHS: [&str; 12] = [
+    "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec",
+];
+pub const INITIALS: [&str; 12] = ["J", "F", "M", "A", "M", "J", "J", "A", "S", "O", "N", "D"];
