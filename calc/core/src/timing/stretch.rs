@@ -3,7 +3,7 @@
 use super::envelope;
 use super::season::Season;
 use super::verdict::{Fill, Verdict};
-use chrono::{Days, NaiveDate};
+use chrono::{Datelike, Days, NaiveDate};
 
 /// How far ahead a day is looked for: two years hold a whole season from any day on.
 const HORIZON_DAYS: u64 = 730;
@@ -48,32 +48,35 @@ fn days_from(first: NaiveDate) -> impl Iterator<Item = NaiveDate> {
     core::iter::successors(Some(first), NaiveDate::succ_opt)
 }
 
+/// The days of a calendar year.
+fn days_of(year: i32) -> impl Iterator<Item = NaiveDate> {
+    let first = NaiveDate::from_ymd_opt(year, 1, 1).unwrap_or_default();
+    days_from(first).take_while(move |day| day.year() == year)
+}
+
 impl Season<'_> {
     /// Every day of a calendar year, 29 February included.
     pub fn days(&self, year: i32) -> impl Iterator<Item = DayRow> {
-        let first = NaiveDate::from_ymd_opt(year, 1, 1).unwrap_or_default();
-        let last = NaiveDate::from_ymd_opt(year, 12, 31).unwrap_or_default();
-        days_from(first)
-            .take_while(move |&d| d <= last)
-            .map(|date| DayRow {
-                date,
-                probability: self.probability(date),
-                verdict: self.verdict(date),
-            })
+        days_of(year).map(|date| DayRow {
+            date,
+            probability: self.probability(date),
+            verdict: self.verdict(date),
+        })
     }
 
     /// The year tape's bark lane: the calendar year in runs of the same word, without holes.
     #[must_use]
     pub fn tape(&self, year: i32) -> Vec<Span> {
         let mut spans: Vec<Span> = Vec::new();
-        for row in self.days(year) {
+        for date in days_of(year) {
+            let verdict = self.verdict(date);
             match spans.last_mut() {
-                Some(span) if span.verdict == row.verdict => span.to = row.date,
+                Some(span) if span.verdict == verdict => span.to = date,
                 _ => spans.push(Span {
-                    from: row.date,
-                    to: row.date,
-                    verdict: row.verdict,
-                    fill: row.verdict.fill(),
+                    from: date,
+                    to: date,
+                    verdict,
+                    fill: verdict.fill(),
                 }),
             }
         }
