@@ -63,7 +63,7 @@ fn questions() -> Vec<(&'static str, Typed)> {
                 ..maple()
             },
         ),
-        ("envelope", ask("eastern white pine", "16 in", "2027-06-12")),
+        ("envelope", ask("Scots pine", "16 in", "2027-06-12")),
         (
             "wait",
             Typed {

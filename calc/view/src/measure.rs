@@ -261,6 +261,23 @@ pub fn days(from: NaiveDate, to: NaiveDate) -> String {
     cat!(first, w::TO, day_year(to))
 }
 
+/// Several spans: whole months of one year are named once with it, `May, July and September 2028`.
+#[must_use]
+pub fn several(spans: &[(NaiveDate, NaiveDate)]) -> String {
+    let said: Vec<String> = spans.iter().map(|(from, to)| days(*from, *to)).collect();
+    let year = spans.first().map_or(0, |(from, _)| from.year());
+    let end = cat!(" ", fixed(f64::from(year), 0));
+    let bare: Vec<&str> = said
+        .iter()
+        .filter_map(|it| it.strip_suffix(&*end))
+        .collect();
+    if bare.len() == said.len() {
+        cat!(w::row(&bare), end)
+    } else {
+        w::row(&said)
+    }
+}
+
 /// Month and day: `1 April`.
 #[must_use]
 pub fn month_day(md: (u8, u8)) -> String {

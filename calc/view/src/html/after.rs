@@ -1,6 +1,6 @@
 //! How long, then check, what it leaves.
 
-use super::build::{Cx, cites, drawn_grade, lead, open_part, sub, text_in, twin, weakest};
+use super::build::{Cx, cites, drawn_grade, heading, lead, open_part, text_in, twin, weakest};
 use super::make::title;
 use crate::draw::Grade;
 use crate::draw::range::{Range, RangeLabels, Share, SharesLabels, range, shares};
@@ -8,6 +8,7 @@ use crate::draw::year::{Pin, VisitYear, VisitsLabels, visits};
 use crate::measure;
 use crate::out::{Out, OutExt};
 use crate::words as w;
+use calc::model::at_visit::advise;
 use calc::model::method::Method;
 use calc::model::outlook::{Outlook, SeasonShare};
 use calc::model::visits::Visit;
@@ -69,9 +70,9 @@ pub fn minutes_part(out: &mut dyn Out, cx: &Cx<'_>) {
     out.close();
     let (low, likely, high) = effort.visit_min;
     if !answer.visits.is_empty() {
-        out.leaf("p", &w::visit_minutes(low, likely, high));
+        out.leaf_class("p", "np", &w::visit_minutes(low, likely, high));
     }
-    text_in(out, "p", "soft", w::NO_TABLE);
+    text_in(out, "p", "soft np", w::NO_TABLE);
     let tasks = effort.tasks;
     let mut rows: Vec<Vec<String>> = w::TASKS
         .iter()
@@ -144,12 +145,50 @@ pub fn visits_part(out: &mut dyn Out, cx: &Cx<'_>) {
     list(out, cx);
     let rings = answer.headline_method == Method::BarkRing;
     if rings {
+        at_a_visit(out, cx);
+    }
+    if rings {
         let larch = cx.say.question.species.scientific.starts_with("Larix");
         out.leaf("p", w::judge_death(larch));
     }
     if let Some(outlook) = answer.outlook.as_ref().filter(|_| rings) {
         outlook_part(out, cx, outlook);
     }
+    out.close();
+}
+
+/// What may be seen, and what the model advises at the first visit and in season 3.
+fn at_a_visit(out: &mut dyn Out, cx: &Cx<'_>) {
+    let plan = &cx.say.answer.visits;
+    let (Some(ringed), Some(first), Some(third)) = (
+        cx.say.answer.advised_day,
+        plan.first(),
+        plan.iter().rfind(|visit| visit.season == 3),
+    ) else {
+        return;
+    };
+    let rows: Vec<Vec<String>> = w::SEEN
+        .iter()
+        .filter_map(|seen| {
+            let at = |day| advise(ringed, day, plan, &[*seen]).ok();
+            let (early, late) = (at(first.to)?, at(third.to)?);
+            let mut acts: Vec<&str> = Vec::new();
+            for act in early.acts.iter().chain(&late.acts) {
+                let word = w::act_now(*act);
+                if !acts.contains(&word) {
+                    acts.push(word);
+                }
+            }
+            Some(vec![
+                w::seen(*seen).into(),
+                w::sentence(&acts.join("; ")),
+                w::ring_judged(early.judged).into(),
+                w::ring_judged(late.judged).into(),
+            ])
+        })
+        .collect();
+    super::build::open_details(out, "", w::AT_A_VISIT);
+    super::build::folded_table(out, w::AT_A_VISIT, &w::HEAD_VISIT, &rows);
     out.close();
 }
 
@@ -215,16 +254,19 @@ fn list(out: &mut dyn Out, cx: &Cx<'_>) {
         let numbers: Vec<String> = (at..at + same)
             .map(|number| measure::number(number as u32 + 1))
             .collect();
-        let days: Vec<String> = answer.visits[at..at + same]
+        let spans: Vec<(NaiveDate, NaiveDate)> = answer.visits[at..at + same]
             .iter()
-            .map(|visit| measure::days(visit.from, visit.to))
+            .map(|visit| (visit.from, visit.to))
             .collect();
         out.open("li");
         out.open_class("span", "tick");
         out.attr("aria-hidden", "true");
         out.close();
         out.open("span");
-        out.leaf("b", &cat!(numbers.join(", "), ". ", w::row(&days), ". "));
+        out.leaf(
+            "b",
+            &cat!(numbers.join(", "), ". ", measure::several(&spans), ". "),
+        );
         out.text(w::visit(first.kind, answer.headline_method));
         out.close();
         out.close();
@@ -234,7 +276,7 @@ fn list(out: &mut dyn Out, cx: &Cx<'_>) {
 }
 
 fn outlook_part(out: &mut dyn Out, cx: &Cx<'_>, outlook: &Outlook) {
-    sub(out, cx, w::HOW_MANY_DIE);
+    heading(out, cx.level + 1, "np", "", w::HOW_MANY_DIE);
     if let Some(third) = outlook.seasons.last() {
         lead(
             out,
@@ -245,7 +287,7 @@ fn outlook_part(out: &mut dyn Out, cx: &Cx<'_>, outlook: &Outlook) {
     let labels: Vec<String> = outlook
         .seasons
         .iter()
-        .map(|season| w::season_bar(season.season, &w::share(&season.share)))
+        .map(|season| w::season_bar(season.season, &season.share))
         .collect();
     let rows: Vec<Share<'_>> = outlook
         .seasons

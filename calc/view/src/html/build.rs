@@ -141,6 +141,23 @@ pub fn table(out: &mut dyn Out, caption: &str, heads: &[&str], rows: &[Vec<Strin
 }
 
 fn any_table(out: &mut dyn Out, folded: bool, caption: &str, heads: &[&str], rows: &[Vec<String>]) {
+    open_table(out, folded, caption, heads);
+    for row in rows {
+        out.open("tr");
+        for (at, cell) in row.iter().enumerate() {
+            if at == 0 {
+                row_head(out, cell);
+            } else {
+                out.leaf("td", cell);
+            }
+        }
+        out.close();
+    }
+    close_table(out);
+}
+
+/// Opens a table as far as its rows.
+pub fn open_table(out: &mut dyn Out, folded: bool, caption: &str, heads: &[&str]) {
     out.open_class("div", "tw");
     out.attr("tabindex", "0");
     out.attr("role", "region");
@@ -160,23 +177,21 @@ fn any_table(out: &mut dyn Out, folded: bool, caption: &str, heads: &[&str], row
     out.close();
     out.close();
     out.open("tbody");
-    for row in rows {
-        out.open("tr");
-        for (at, cell) in row.iter().enumerate() {
-            if at == 0 {
-                out.open("th");
-                out.attr("scope", "row");
-            } else {
-                out.open("td");
-            }
-            out.text(cell);
-            out.close();
-        }
+}
+
+/// The heading of a row.
+pub fn row_head(out: &mut dyn Out, text: &str) {
+    out.open("th");
+    out.attr("scope", "row");
+    out.text(text);
+    out.close();
+}
+
+/// Closes what [`open_table`] opened.
+pub fn close_table(out: &mut dyn Out) {
+    for _ in 0..3 {
         out.close();
     }
-    out.close();
-    out.close();
-    out.close();
 }
 
 /// Opens folded text.

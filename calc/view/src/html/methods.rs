@@ -1,8 +1,8 @@
 //! The nine methods side by side.
 
-use super::build::{Cx, open_part, table};
+use super::build::{Cx, close_table, open_part, open_table, row_head};
 use super::make::title;
-use crate::out::Out;
+use crate::out::{Out, OutExt};
 use crate::words as w;
 use calc::model::method::{Level, MethodLine};
 
@@ -17,23 +17,29 @@ pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
         w::METHODS[0],
         w::METHODS[1],
     );
-    let rows: Vec<Vec<String>> = answer
-        .methods
-        .iter()
-        .map(|line| {
-            let who = if line.level == Level::RuledOut {
-                w::NOBODY
-            } else {
-                w::who(line.method, line.by_professional, cx.say.question.herbicide)
-            };
-            let mut name = w::sentence(w::method(line.method));
-            if line.method == answer.headline_method {
-                name.push_str(w::THIS_ONE);
-            }
-            vec![name, w::level(line.level).into(), who.into(), why(line)]
-        })
-        .collect();
-    table(out, &title(cx), &w::HEAD_METHODS, &rows);
+    open_table(out, false, &title(cx), &w::HEAD_METHODS);
+    for line in &answer.methods {
+        let level = w::level(line.level);
+        let stands = if line.level == Level::RuledOut {
+            cat!(level, ".")
+        } else {
+            let who = w::who(line.method, line.by_professional, cx.say.question.herbicide);
+            cat!(level, ", ", w::BY, who, ".")
+        };
+        let mut name = w::sentence(w::method(line.method));
+        if line.method == answer.headline_method {
+            name.push_str(w::THIS_ONE);
+        }
+        out.open("tr");
+        row_head(out, &name);
+        out.open("td");
+        out.leaf("b", &w::sentence(&stands));
+        out.text(" ");
+        out.text(&why(line));
+        out.close();
+        out.close();
+    }
+    close_table(out);
     out.close();
 }
 

@@ -27,7 +27,7 @@ pub fn answer(out: &mut dyn Out, cx: &Cx<'_>) {
     methods::part(out, cx);
     cautions::part(out, cx);
     out.close();
-    aside(out, cx, true);
+    aside(out, cx, false);
     out.close();
     print_ruler(out);
 }

@@ -65,10 +65,15 @@ fn bark(out: &mut dyn Out, cx: &Cx<'_>) {
         let said = w::sentence(&cx.say.bark_on(day, timing.verdict, timing.probability));
         lead(out, &cat!(said, "."), "");
     }
-    let mut text = stretches(cx);
-    text.push(' ');
-    text.push_str(w::ALWAYS_TEST);
-    out.leaf("p", &text);
+    if let (Some(before), Some(opens), Some(closes)) = (&timing.before, timing.opens, timing.closes)
+    {
+        out.leaf(
+            "p",
+            &w::before_and_after(before, &measure::days(opens, closes)),
+        );
+    }
+    out.leaf("p", &stretches(cx));
+    out.leaf_class("p", "np", w::ALWAYS_TEST);
     tape(out, cx);
     let mut notes: Vec<String> = Vec::new();
     if timing.short_season {
@@ -77,12 +82,22 @@ fn bark(out: &mut dyn Out, cx: &Cx<'_>) {
     if let (Some(open), Some(close)) = (timing.sd_open, timing.sd_close) {
         notes.push(w::give_or_take(open, close));
     }
+    if let Some(km) = timing.nearest_km {
+        let high = timing.elevation_m.map(|m| cx.say.length(m));
+        notes.push(w::nearest_place(km, high.as_deref()));
+    }
+    if timing.table_missing {
+        notes.push(w::TABLE_MISSING.into());
+    }
+    if let Some(spring) = &timing.spring {
+        notes.extend(w::spring_read(spring));
+    }
     notes.extend(timing.flags.iter().map(|flag| w::flag(*flag).to_owned()));
     notes.push(w::SIDES.into());
     if cx.say.question.species.has(Trait::GuideSaysLonger) {
         notes.push(w::GUIDE_LONGER.into());
     }
-    text_in(out, "p", "soft", &notes.join(" "));
+    text_in(out, "p", "soft np", &notes.join(" "));
 }
 
 /// The next good stretch, and the one after.
@@ -318,7 +333,7 @@ fn rules(out: &mut dyn Out, cx: &Cx<'_>) {
         let months =
             of_topic().min_by_key(|other| (all_year(other), other.is_default, length(other)));
         let whole = of_topic().find(|other| all_year(other));
-        out.open("p");
+        out.open_class("p", "np");
         if let Some(months) = months {
             out.leaf(
                 "b",
@@ -337,7 +352,7 @@ fn rules(out: &mut dyn Out, cx: &Cx<'_>) {
         out.close();
     }
     if on_day.is_empty() && !answer.rules.is_empty() {
-        out.leaf("p", w::NO_RULE_ON_DAY);
+        out.leaf_class("p", "np", w::NO_RULE_ON_DAY);
     }
     if !answer.rules.is_empty() {
         open_details(out, "", w::MORE_RULES);

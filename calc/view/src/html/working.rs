@@ -25,7 +25,7 @@ pub fn part(out: &mut dyn Out, cx: &Cx<'_>, stops: bool) {
     }
     out.close();
     super::sure::soft(out, &cx.say.left());
-    let assumed = cx.say.assumed();
+    let assumed = cx.say.assumed(stops);
     if !assumed.is_empty() {
         sub(out, cx, w::ASSUMED);
         out.open_class("dl", "kv asm");
@@ -49,6 +49,7 @@ pub fn part(out: &mut dyn Out, cx: &Cx<'_>, stops: bool) {
         out.open_class("p", "calc");
         out.text(&made.how);
         out.leaf("b", &made.result);
+        out.text(&made.rest);
         if !made.because.is_empty() {
             out.open("br");
             out.close();
@@ -96,8 +97,9 @@ fn sources(out: &mut dyn Out, cx: &Cx<'_>) {
 
 /// All inputs in one paragraph, for the printed page: given, assumed, left.
 pub fn sheet_inputs(out: &mut dyn Out, cx: &Cx<'_>) {
+    let stops = cx.say.answer.outcome == calc::answer::Outcome::Professional;
     let mut text = String::new();
-    for told in cx.say.told().iter().chain(&cx.say.assumed()) {
+    for told in cx.say.told().iter().chain(&cx.say.assumed(stops)) {
         text = cat!(text, told.label, ": ", told.value, ". ");
     }
     text.push_str(&cx.say.left());

@@ -113,15 +113,19 @@ pub fn share(share: &calc::reference::Share) -> String {
     }
 }
 
-/// Over a bar.
+/// Over a bar: short, since it stands inside the drawing.
 #[must_use]
-pub fn season_bar(season: u8, share: &str) -> String {
-    cat!(
-        "end of season ",
-        measure::number(u32::from(season)),
-        ": ",
-        share
-    )
+pub fn season_bar(season: u8, share: &calc::reference::Share) -> String {
+    let ends = cat!(
+        measure::percent(share.low),
+        super::TO,
+        measure::percent(share.high)
+    );
+    let said = match share.likely {
+        Some(likely) => cat!(measure::percent(likely), " (", ends, ")"),
+        None => ends,
+    };
+    cat!("season ", measure::number(u32::from(season)), ": ", said)
 }
 
 /// The lead of the outlook.

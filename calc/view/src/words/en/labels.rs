@@ -152,12 +152,7 @@ pub const HEAD_MINUTES: [&str; 2] = ["Step", "Likely minutes"];
 /// Outlook.
 pub const HEAD_OUTLOOK: [&str; 4] = ["By the end of", "Low", "Likely", "High"];
 /// Methods.
-pub const HEAD_METHODS: [&str; 4] = [
-    "Method",
-    "How it stands",
-    "Who may do it",
-    "Why, when, what it leaves",
-];
+pub const HEAD_METHODS: [&str; 2] = ["Method", "How it stands, and why"];
 /// Stems.
 pub const HEAD_STEMS: [&str; 5] = ["Stem", "Across", "Ring, at least", "Better", "What to do"];
 /// Numbers for a professional.
@@ -382,8 +377,8 @@ pub const STEMS: &str = "Stem by stem";
 pub const KEEP_STEM: &str = "leave alone: the one to keep";
 /// Before who does it.
 pub const WHO_DOES_IT: &str = "Who may do it: ";
-/// Nobody.
-pub const NOBODY: &str = "nobody";
+/// Before who may do it, in a row.
+pub const BY: &str = "by ";
 /// The method at the head, in the table.
 pub const THIS_ONE: &str = " (this answer)";
 /// Before what a method leaves.

@@ -93,7 +93,7 @@ pub fn months(method: Method) -> &'static str {
         Method::BasalBark => "any month; not on wet, frozen or snow-covered bark",
         Method::CutStump => "at once after the cut; not in early-spring sap flow",
         Method::PullOrDig => "when the soil is moist",
-        Method::Fell => "any month outside the rules below",
+        Method::Fell => "any month",
         Method::RepeatCutting => "each time that sprouts are back",
         Method::LeaveIt => "any day",
     }

@@ -1,8 +1,10 @@
 //! English.
 
 mod after;
+mod aids;
 mod beside;
 mod labels;
+mod made;
 mod method;
 mod problem;
 mod reach;
@@ -13,7 +15,9 @@ mod verdict;
 mod working;
 
 pub use after::*;
+pub use aids::*;
 pub use labels::*;
+pub use made::*;
 pub use method::*;
 pub use problem::*;
 pub use reach::*;
@@ -124,9 +128,11 @@ pub fn status(
 #[cfg(test)]
 mod tests {
     /// Every file of the catalogue.
-    const FILES: [&str; 11] = [
+    const FILES: [&str; 13] = [
         include_str!("after.rs"),
+        include_str!("aids.rs"),
         include_str!("beside.rs"),
+        include_str!("made.rs"),
         include_str!("labels.rs"),
         include_str!("method.rs"),
         include_str!("problem.rs"),

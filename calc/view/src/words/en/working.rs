@@ -1,12 +1,10 @@
-//! The inputs as read, what was assumed, and how each number was made.
+//! The inputs as read, and what was assumed.
 
 use super::{Say, signs};
 use crate::measure;
 use calc::answer::Assumed;
-use calc::evidence::Cite;
-use calc::model::ring::WidthRule;
 use calc::question::{Condition, Day, Dry, Goal, Herbicide, Limbs, Place, Vigour};
-use calc::timing::Hemisphere;
+use calc::timing::Rates;
 
 /// One input as read.
 pub struct Told {
@@ -16,16 +14,6 @@ pub struct Told {
     pub label: String,
     /// Its value in words.
     pub value: String,
-}
-
-/// A step of the working: a formula in words with its values, and what it rests on.
-pub struct Made {
-    /// What comes out and how, up to the result.
-    pub how: String,
-    /// The result.
-    pub result: String,
-    /// What it rests on.
-    pub because: Vec<Cite>,
 }
 
 fn told(field: &str, value: String) -> Told {
@@ -176,10 +164,10 @@ impl Say<'_> {
             list.push(told("region", super::region(region).into()));
         }
         if let Some(seen) = q.leafed_out {
-            let elsewhere = if seen.elsewhere.is_some() {
-                ", elsewhere"
-            } else {
-                ""
+            let elsewhere = match (seen.elsewhere, seen.rates) {
+                (None, _) => "",
+                (Some(_), Rates::Fitted) => ", elsewhere",
+                (Some(_), Rates::Hopkins) => ", elsewhere, carried by Hopkins' rates",
             };
             list.push(told(
                 "leafed_out.stage",
@@ -190,6 +178,10 @@ impl Say<'_> {
                     elsewhere
                 ),
             ));
+        }
+        if let Some(table) = &q.spring {
+            let days = measure::number(table.days.len() as u32);
+            list.push(told("spring", cat!(days, " days of temperatures")));
         }
         if !q.signs.is_empty() {
             list.push(told("signs", signs(&q.signs)));
@@ -230,6 +222,9 @@ impl Say<'_> {
         if let Some(walk) = q.walk_min {
             list.push(told("walk", cat!(measure::plain(walk, 1), " minutes")));
         }
+        if q.rate.is_some() {
+            list.push(told("rate", "from trees that you timed".into()));
+        }
         if q.practised {
             list.push(told("practised", "yes".into()));
         }
@@ -267,7 +262,7 @@ impl Say<'_> {
 
     /// What was not given, and what was used instead: label, value, field.
     #[must_use]
-    pub fn assumed(&self) -> Vec<Told> {
+    pub fn assumed(&self, stops: bool) -> Vec<Told> {
         let value = |it: &Assumed| match (it.field, it.value) {
             ("bark", Some(mm)) => measure::bark(mm).text(self.units()),
             ("height", Some(m)) => cat!(self.length(m), " for what it could reach"),
@@ -277,283 +272,13 @@ impl Say<'_> {
         self.answer
             .assumed
             .iter()
+            // A stop rests on the reach alone.
+            .filter(|it| !stops || !matches!(it.field, "bark" | "walk" | "herbicide"))
             .map(|it| Told {
                 field: assumed_path(it.field).into(),
                 label: assumed_field(it.field).unwrap_or(it.field).into(),
                 value: value(it),
             })
             .collect()
-    }
-
-    /// How each number was made, in the order of the answer. A stop shows only what it rests on.
-    #[must_use]
-    pub fn made(&self, stops: bool) -> Vec<Made> {
-        let mut list = Vec::new();
-        if !stops {
-            self.made_ring(&mut list);
-        }
-        self.made_reach(&mut list);
-        if !stops {
-            self.made_season(&mut list);
-            self.made_after(&mut list);
-        }
-        list
-    }
-
-    fn made_ring(&self, list: &mut Vec<Made>) {
-        let q = self.question;
-        let units = self.units();
-        let largest = q.largest();
-        let constants = &self.reference.constants.ring;
-        let dbh = largest.dbh.mm();
-        if largest.from_girth {
-            list.push(Made {
-                how: cat!(
-                    "Across = around ÷ 3.1416 = ",
-                    measure::size_read(dbh * core::f64::consts::PI).first(units),
-                    " ÷ 3.1416 = "
-                ),
-                result: measure::size_read(dbh).text(units),
-                because: Vec::new(),
-            });
-        }
-        let Some(stem) = self.answer.stems.iter().find(|stem| stem.dbh_mm == dbh) else {
-            return;
-        };
-        if let (Some(bark), Some(row)) = (&stem.bark, q.species.bark)
-            && !bark.measured
-        {
-            list.push(Made {
-                how: cat!(
-                    "Bark = ",
-                    measure::plain(row.coefficient, 4),
-                    " × ",
-                    measure::size_read(dbh).first(units),
-                    " = "
-                ),
-                result: cat!(
-                    measure::bark(bark.mm).text(units),
-                    "; it lies between ",
-                    measure::bark(bark.low_mm).first(units),
-                    " and ",
-                    measure::bark(bark.high_mm).first(units)
-                ),
-                because: bark.because.clone(),
-            });
-        }
-        if let Some(inside) = stem.inside_bark_mm {
-            list.push(Made {
-                how: "Inside the bark = across − 2 × bark = ".into(),
-                result: measure::size_read(inside).text(units),
-                because: Vec::new(),
-            });
-        }
-        let Some(ring) = &stem.ring else {
-            return;
-        };
-        let mm = |value: f64| cat!(measure::plain(value, 0), " mm");
-        let minimum = q.species.ring_minimum_mm.map_or_else(String::new, |least| {
-            cat!(", ", mm(least), " for this species")
-        });
-        list.push(Made {
-            how: cat!(
-                "Ring, at least = ",
-                mm(constants.least_mm),
-                " for any tree",
-                minimum,
-                ", rounded up = "
-            ),
-            result: measure::ring(ring.at_least_mm).text(units),
-            because: Vec::new(),
-        });
-        let rule = match ring.decided_by {
-            WidthRule::Least => "the least width".into(),
-            WidthRule::OutlastsCallus => cat!(
-                "wide enough to outlast callus, ",
-                measure::plain(constants.closure_factor, 0),
-                " × closure a season × seasons it may live"
-            ),
-            WidthRule::HalfDiameter => "half the diameter".into(),
-            WidthRule::WholeDiameter => "the whole diameter, since this species bridges".into(),
-            WidthRule::Most => cat!("held at ", mm(constants.most_mm)),
-        };
-        list.push(Made {
-            how: cat!(
-                "Better = ",
-                rule,
-                " = ",
-                mm(ring.better_mm),
-                ", rounded up = "
-            ),
-            result: measure::ring(ring.better_mm).text(units),
-            because: ring.because.clone(),
-        });
-        list.push(Made {
-            how: "Bark taken off = live share × π × (across − bark) × better width = ".into(),
-            result: cat!(
-                measure::plain(ring.area_mm2 / 92_903.04, 1),
-                " ft² (",
-                measure::plain(ring.area_mm2 / 1.0e6, 2),
-                " m²)"
-            ),
-            because: Vec::new(),
-        });
-    }
-
-    fn made_reach(&self, list: &mut Vec<Made>) {
-        let answer = self.answer;
-        let height = &answer.height;
-        let constants = &self.reference.constants;
-        let how: String = if height.measured {
-            "Height used = as measured = ".into()
-        } else if height.whole_table {
-            "Height used = the tallest of the whole table at this size, since the species is not known = ".into()
-        } else {
-            cat!(
-                "Height used = tallest estimate × ",
-                measure::plain(constants.height.hazard, 2),
-                " = "
-            )
-        };
-        list.push(Made {
-            how,
-            result: self.length(answer.reach.height_m),
-            because: height.because.clone(),
-        });
-        if let (Some(shown), false) = (height.shown_m, height.measured) {
-            let ends = match (height.low_m, height.high_m) {
-                (Some(low), Some(high)) if high - low > 0.5 => cat!(
-                    "; rows from ",
-                    measure::length(low).first(self.units()),
-                    super::TO,
-                    measure::length(high).first(self.units())
-                ),
-                _ => String::new(),
-            };
-            list.push(Made {
-                how: "Height shown = mean of the rows for this size = ".into(),
-                result: cat!(self.length(shown), ends),
-                because: Vec::new(),
-            });
-        }
-        let zone = answer.reach.zone_m / answer.reach.height_m;
-        list.push(Made {
-            how: cat!("Reach = ", measure::plain(zone, 1), " × height = "),
-            result: cat!(
-                self.reach(answer.reach.zone_m),
-                "; people out to ",
-                measure::plain(constants.reach.people_out, 0),
-                " × height = ",
-                self.reach(answer.reach.people_out_m)
-            ),
-            because: answer.reach.because.clone(),
-        });
-        for target in &answer.reach.targets {
-            list.push(Made {
-                how: cat!(self.target_said(target), ": "),
-                result: super::judged(target.outcome, target.damage).into(),
-                because: Vec::new(),
-            });
-        }
-    }
-
-    fn made_season(&self, list: &mut Vec<Made>) {
-        let timing = &self.answer.timing;
-        let species = self.question.species;
-        if let (Some(budbreak), Some(basis)) = (timing.budbreak, timing.basis) {
-            let sum = species.budbreak_sum.map_or_else(String::new, |sum| {
-                cat!(
-                    "; this species needs ",
-                    measure::plain(sum, 0),
-                    " degree-days over 5 °C"
-                )
-            });
-            list.push(Made {
-                how: cat!("Half the buds open, from ", super::basis(basis), sum, " = "),
-                result: measure::day_year(budbreak),
-                because: vec![species.budbreak],
-            });
-        }
-        if let (Some(opens), Some(closes)) = (timing.opens, timing.closes) {
-            let best = match (timing.best_from, timing.best_to) {
-                (Some(from), Some(to)) => cat!("; best ", measure::days(from, to)),
-                _ => String::new(),
-            };
-            list.push(Made {
-                how: "The bark lets go and binds again = ".into(),
-                result: cat!(measure::days(opens, closes), best),
-                because: vec![Cite::own("opening and closing days by wood class")],
-            });
-        }
-        if let (Some(p), Some(day)) = (timing.probability, self.answer.advised_day) {
-            list.push(Made {
-                how: cat!(
-                    "Chance that it slips on ",
-                    measure::day(day),
-                    " = chance that it has opened × chance that it has not closed = "
-                ),
-                result: cat!(measure::percent(p * 100.0), " in 100"),
-                because: Vec::new(),
-            });
-        }
-        if timing.budbreak.is_none() && !timing.tape.is_empty() {
-            let half = match self.question.place.hemisphere() {
-                Hemisphere::North => "the northern",
-                Hemisphere::South => "the southern",
-            };
-            list.push(Made {
-                how: cat!(
-                    "Months in which bark slips = those of ",
-                    half,
-                    " half of the world: "
-                ),
-                result: "no number, only “test first”".into(),
-                because: vec![Cite::practice("late winter to early summer")],
-            });
-        }
-    }
-
-    fn made_after(&self, list: &mut Vec<Made>) {
-        let answer = self.answer;
-        if let Some(effort) = &answer.effort {
-            let tasks = effort.tasks;
-            let sum = tasks.fixed + tasks.limbs + tasks.score + tasks.peel + tasks.scrape;
-            list.push(Made {
-                how: cat!(
-                    "Minutes = delays × (fixed + limbs + bark work, longer where it is tight) + walk; likely work before delays ",
-                    measure::plain(sum, 1),
-                    " min, bark slips in ",
-                    measure::percent(effort.slip * 100.0),
-                    " in 100 = "
-                ),
-                result: cat!(
-                    measure::minutes(effort.likely_min),
-                    " (",
-                    measure::minutes(effort.low_min),
-                    super::TO,
-                    measure::minutes(effort.high_min),
-                    ")"
-                ),
-                because: effort.because.clone(),
-            });
-        }
-        if let Some(habitat) = &answer.habitat {
-            list.push(Made {
-                how: cat!(
-                    "Years standing: half-life of ",
-                    super::durability(habitat.durability),
-                    ", × ½ to × 2 = "
-                ),
-                result: cat!(
-                    measure::years(habitat.half_life_years.1),
-                    " years (",
-                    measure::years(habitat.half_life_years.0),
-                    super::TO,
-                    measure::years(habitat.half_life_years.2),
-                    ")"
-                ),
-                because: habitat.because.clone(),
-            });
-        }
     }
 }

@@ -1,0 +1,181 @@
+//! Words of the small aids: at a visit, measuring a height, timing one's own trees, pasted temperatures.
+
+use crate::measure;
+use calc::answer::{Before, SpringAnswer};
+use calc::model::at_visit::{Act, Judged, NoAdvice, Seen};
+use calc::model::calibrate::NoRate;
+use calc::model::height_aid::NoHeight;
+use calc::timing::spring::{Doubt, Trouble};
+
+/// What may be seen at a visit, in the order of a list.
+pub const SEEN: [Seen; 8] = [
+    Seen::Bridge,
+    Seen::Sprouts,
+    Seen::Suckers,
+    Seen::CrownFull,
+    Seen::CrownThin,
+    Seen::CrownBare,
+    Seen::Decay,
+    Seen::Nothing,
+];
+
+/// What is seen.
+#[must_use]
+pub fn seen(seen: Seen) -> &'static str {
+    match seen {
+        Seen::Bridge => "Bark bridging the ring",
+        Seen::Sprouts => "Sprouts below the ring",
+        Seen::Suckers => "Suckers from the roots",
+        Seen::CrownFull => "A full crown",
+        Seen::CrownThin => "A thin crown",
+        Seen::CrownBare => "A bare crown in leaf season",
+        Seen::Decay => "Fungus, or limbs on the ground",
+        Seen::Nothing => "Nothing of all this",
+    }
+}
+
+/// What to do now.
+#[must_use]
+pub fn act_now(act: Act) -> &'static str {
+    match act {
+        Act::KeepOut => "keep out from under it",
+        Act::ReopenBridge => "cut the bridge out and scrape",
+        Act::TakeSprouts => "take the sprouts off",
+        Act::TakeSuckers => "cut the suckers off, and go on for years",
+        Act::RingAgain => "ring it again, wider",
+        Act::Wait => "wait",
+    }
+}
+
+/// How the ring stands.
+#[must_use]
+pub fn ring_judged(judged: Judged) -> &'static str {
+    match judged {
+        Judged::TooSoon => "too soon to tell",
+        Judged::Working => "it works",
+        Judged::Failed => "it failed",
+        Judged::Dead => "dead above the ring",
+    }
+}
+
+/// Why there is no advice.
+#[must_use]
+pub fn no_advice(why: NoAdvice) -> &'static str {
+    match why {
+        NoAdvice::BeforeTheRing => "The visit is before the ring. Check both days.",
+        NoAdvice::Contradiction => "These can't both be. Tick what you see, and only that.",
+    }
+}
+
+/// Why measurements make no height.
+#[must_use]
+pub fn no_height(why: NoHeight) -> &'static str {
+    match why {
+        NoHeight::NotPositive => "Every length must be more than 0.",
+        NoHeight::BadAngle => "Angles lie between −90 and 90 degrees.",
+        NoHeight::AnglesDoNotMeet => "The top must be above the foot. Read both angles again.",
+        NoHeight::OutOfRange => "That is beyond any tree. Check units and readings.",
+    }
+}
+
+/// Why trees give no rate.
+#[must_use]
+pub fn no_rate(why: NoRate) -> &'static str {
+    match why {
+        NoRate::TooFewTrees => {
+            "Time at least two trees: one says more about the tree than about you."
+        }
+        NoRate::NoMinutes => "Type how many minutes they took together.",
+        NoRate::FarOff => "That is far from any crew. Check minutes and diameters.",
+    }
+}
+
+/// What is wrong with a line of temperatures.
+#[must_use]
+pub fn trouble(trouble: Trouble) -> &'static str {
+    match trouble {
+        Trouble::TooFewCells => "fewer than three cells",
+        Trouble::NoDate => "its date can't be read",
+        Trouble::NoNumber => "a temperature is missing or no number",
+        Trouble::MinimumAboveMaximum => "the lowest is above the highest",
+        Trouble::OutOfRange => "beyond what air has been measured at",
+        Trouble::Twice => "the day was there before, with other values",
+    }
+}
+
+/// What is doubtful about a table of temperatures.
+#[must_use]
+pub fn doubt(doubt: Doubt) -> &'static str {
+    match doubt {
+        Doubt::Nothing => "No line of the temperatures could be used.",
+        Doubt::TooLong => "Only the first four years of temperatures were read.",
+        Doubt::NoScale => "Nobody said °C or °F: °C was taken.",
+        Doubt::LooksLikeFahrenheit => "The numbers look like °F and are called °C.",
+        Doubt::ColumnsSwapped => "Lowest and highest seem to stand the other way round.",
+        Doubt::DayOrMonthFirst => "Day or month first? No line shows it: write 2027-04-12.",
+        Doubt::OtherSeason => "Every day lies in another season than the day of the work.",
+        Doubt::Gaps => "Days are missing between the first and the last.",
+    }
+}
+
+/// Lines that are named one by one; the others are counted.
+const NAMED: usize = 5;
+
+/// A table of temperatures as it was read: days, doubts, bad lines.
+#[must_use]
+pub fn spring_read(spring: &SpringAnswer) -> Vec<String> {
+    let count = |value: usize| measure::number(value as u32);
+    let mut list = vec![cat!("Days of temperatures read: ", count(spring.days), ".")];
+    list.extend(spring.doubts.iter().map(|it| doubt(*it).to_owned()));
+    for bad in spring.bad.iter().take(NAMED) {
+        list.push(cat!(
+            "Line ",
+            count(bad.line),
+            " was not used: ",
+            trouble(bad.trouble),
+            "."
+        ));
+    }
+    if spring.bad.len() > NAMED {
+        list.push(cat!(
+            count(spring.bad.len() - NAMED),
+            " more lines were not used."
+        ));
+    }
+    list
+}
+
+/// Dates without this year's own knowledge beside those with it.
+#[must_use]
+pub fn before_and_after(before: &Before, after: &str) -> String {
+    cat!(
+        "From ordinary years the bark would slip ",
+        measure::days(before.opens, before.closes),
+        "; with what you saw this year, ",
+        after,
+        "."
+    )
+}
+
+/// Where the climate comes from.
+#[must_use]
+pub fn nearest_place(km: f64, elevation: Option<&str>) -> String {
+    let high = elevation.map_or_else(String::new, |high| cat!(", for ", high, " above the sea"));
+    cat!(
+        "Climate from the four nearest places, the nearest ",
+        measure::plain(km, 0),
+        " km (",
+        measure::plain(km / 1.609_344, 0),
+        " miles) off",
+        high,
+        "."
+    )
+}
+
+/// The climate table could not be had.
+pub const TABLE_MISSING: &str =
+    "The climate table was not at hand, so the place could not be used: the dates are wider.";
+/// At a visit, folded.
+pub const AT_A_VISIT: &str = "At a visit: what you see, and what to do";
+/// Its heads.
+pub const HEAD_VISIT: [&str; 4] = ["You see", "Do now", "At first", "In season 3"];

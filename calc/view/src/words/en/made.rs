@@ -1,0 +1,283 @@
+//! How each number was made: a formula in words with its values, and what it rests on.
+
+use super::Say;
+use crate::measure;
+use calc::evidence::Cite;
+use calc::model::ring::{Ring, WidthRule};
+use calc::timing::Hemisphere;
+
+/// A step of the working.
+#[derive(Default)]
+pub struct Made {
+    /// What comes out and how, up to the result.
+    pub how: String,
+    /// The result.
+    pub result: String,
+    /// What is to be said of it.
+    pub rest: String,
+    /// What it rests on.
+    pub because: Vec<Cite>,
+}
+
+fn made(how: String, result: String) -> Made {
+    Made {
+        how,
+        result,
+        ..Made::default()
+    }
+}
+
+impl Made {
+    fn on(mut self, because: &[Cite]) -> Self {
+        self.because = because.to_vec();
+        self
+    }
+
+    fn and(mut self, rest: String) -> Self {
+        self.rest = rest;
+        self
+    }
+}
+
+fn mm(value: f64) -> String {
+    cat!(measure::plain(value, 0), " mm")
+}
+
+impl Say<'_> {
+    /// How each number was made, in the order of the answer. A stop shows only what it rests on.
+    #[must_use]
+    pub fn made(&self, stops: bool) -> Vec<Made> {
+        let mut list = Vec::new();
+        if !stops {
+            self.made_ring(&mut list);
+        }
+        self.made_reach(&mut list);
+        if !stops {
+            self.made_season(&mut list);
+            self.made_after(&mut list);
+        }
+        list
+    }
+
+    fn made_ring(&self, list: &mut Vec<Made>) {
+        let q = self.question;
+        let units = self.units();
+        let largest = q.largest();
+        let dbh = largest.dbh.mm();
+        let across = measure::size_read(dbh);
+        if largest.from_girth {
+            let girth = measure::size_read(dbh * core::f64::consts::PI);
+            let how = cat!(
+                "Across = around ÷ 3.1416 = ",
+                girth.first(units),
+                " ÷ 3.1416 = "
+            );
+            list.push(made(how, across.text(units)));
+        }
+        let Some(stem) = self.answer.stems.iter().find(|stem| stem.dbh_mm == dbh) else {
+            return;
+        };
+        if let (Some(bark), Some(row)) = (&stem.bark, q.species.bark)
+            && !bark.measured
+        {
+            let how = cat!(
+                "Bark = ",
+                measure::plain(row.coefficient, 4),
+                " × ",
+                across.first(units),
+                " = "
+            );
+            let ends = cat!(
+                "; it lies between ",
+                measure::bark(bark.low_mm).first(units),
+                " and ",
+                measure::bark(bark.high_mm).first(units)
+            );
+            let made = made(how, measure::bark(bark.mm).text(units));
+            list.push(made.and(ends).on(&bark.because));
+        }
+        if let Some(inside) = stem.inside_bark_mm {
+            list.push(made(
+                "Inside the bark = across − 2 × bark = ".into(),
+                measure::size_read(inside).text(units),
+            ));
+        }
+        if let Some(ring) = &stem.ring {
+            self.made_widths(list, ring);
+        }
+    }
+
+    fn made_widths(&self, list: &mut Vec<Made>, ring: &Ring) {
+        let units = self.units();
+        let constants = &self.reference.constants.ring;
+        let least = self.question.species.ring_minimum_mm;
+        let minimum = least.map_or_else(String::new, |least| {
+            cat!(", ", mm(least), " for this species")
+        });
+        let how = cat!(
+            "Ring, at least = ",
+            mm(constants.least_mm),
+            " for any tree",
+            minimum,
+            ", rounded up = "
+        );
+        list.push(made(how, measure::ring(ring.at_least_mm).text(units)));
+        let rule = match ring.decided_by {
+            WidthRule::Least => "the least width".into(),
+            WidthRule::OutlastsCallus => cat!(
+                "wide enough to outlast callus, ",
+                measure::plain(constants.closure_factor, 0),
+                " × closure a season × seasons it may live"
+            ),
+            WidthRule::HalfDiameter => "half the diameter".into(),
+            WidthRule::WholeDiameter => "the whole diameter, since this species bridges".into(),
+            WidthRule::Most => cat!("held at ", mm(constants.most_mm)),
+        };
+        let how = cat!(
+            "Better = ",
+            rule,
+            " = ",
+            mm(ring.better_mm),
+            ", rounded up = "
+        );
+        list.push(made(how, measure::ring(ring.better_mm).text(units)).on(&ring.because));
+        let area = cat!(
+            measure::plain(ring.area_mm2 / 92_903.04, 1),
+            " ft² (",
+            measure::plain(ring.area_mm2 / 1.0e6, 2),
+            " m²)"
+        );
+        let how = "Bark taken off = live share × π × (across − bark) × better width = ";
+        list.push(made(how.into(), area));
+    }
+
+    fn made_reach(&self, list: &mut Vec<Made>) {
+        let answer = self.answer;
+        let height = &answer.height;
+        let constants = &self.reference.constants;
+        let how: String = if height.measured {
+            "Height used = as measured = ".into()
+        } else if height.whole_table {
+            "Height used = the tallest of the whole table at this size, since the species is not known = ".into()
+        } else {
+            cat!(
+                "Height used = tallest estimate × ",
+                measure::plain(constants.height.hazard, 2),
+                " = "
+            )
+        };
+        list.push(made(how, self.length(answer.reach.height_m)).on(&height.because));
+        if let (Some(shown), false) = (height.shown_m, height.measured) {
+            let ends = match (height.low_m, height.high_m) {
+                (Some(low), Some(high)) if high - low > 0.5 => {
+                    super::rows_from(&self.length(low), &self.length(high))
+                }
+                _ => String::new(),
+            };
+            let how = "Height shown = mean of the rows for this size = ";
+            list.push(made(how.into(), self.length(shown)).and(ends));
+        }
+        let zone = answer.reach.zone_m / answer.reach.height_m;
+        let how = cat!("Reach = ", measure::plain(zone, 1), " × height = ");
+        let people = cat!(
+            "; people out to ",
+            measure::plain(constants.reach.people_out, 0),
+            " × height = ",
+            self.reach(answer.reach.people_out_m)
+        );
+        let step = made(how, self.reach(answer.reach.zone_m));
+        list.push(step.and(people).on(&answer.reach.because));
+        for target in &answer.reach.targets {
+            let how = cat!(super::sentence(&self.target_said(target)), ": ");
+            list.push(made(
+                how,
+                super::judged(target.outcome, target.damage).into(),
+            ));
+        }
+    }
+
+    fn made_season(&self, list: &mut Vec<Made>) {
+        let timing = &self.answer.timing;
+        let sum = self.question.species.budbreak_sum;
+        if let (Some(budbreak), Some(basis)) = (timing.budbreak, timing.basis) {
+            let sum = sum.map_or_else(String::new, |sum| {
+                cat!(
+                    "; this species needs ",
+                    measure::plain(sum, 0),
+                    " degree-days over 5 °C"
+                )
+            });
+            let how = cat!("Half the buds open, from ", super::basis(basis), " = ");
+            list.push(made(how, measure::day_year(budbreak)).and(sum));
+        }
+        if let (Some(opens), Some(closes)) = (timing.opens, timing.closes) {
+            let best = match (timing.best_from, timing.best_to) {
+                (Some(from), Some(to)) => cat!("; best ", measure::days(from, to)),
+                _ => String::new(),
+            };
+            let how = "The bark lets go and binds again = ";
+            let step = made(how.into(), measure::days(opens, closes));
+            list.push(step.and(best).on(&timing.because));
+        }
+        if let (Some(p), Some(day)) = (timing.probability, self.answer.advised_day) {
+            let how = cat!(
+                "Chance that it slips on ",
+                measure::day(day),
+                " = chance that it has opened × chance that it has not closed = "
+            );
+            list.push(made(how, cat!(measure::percent(p * 100.0), " in 100")));
+        }
+        if timing.budbreak.is_none() && !timing.tape.is_empty() {
+            let half = match self.question.place.hemisphere() {
+                Hemisphere::North => "the northern",
+                Hemisphere::South => "the southern",
+            };
+            let how = cat!(
+                "Months in which bark slips = those of ",
+                half,
+                " half of the world: "
+            );
+            list.push(made(how, "no number, only “test first”".into()).on(&timing.because));
+        }
+    }
+
+    fn made_after(&self, list: &mut Vec<Made>) {
+        let answer = self.answer;
+        let range = |likely: String, unit: &str, low: String, high: String| {
+            cat!(likely, unit, " (", low, super::TO, high, ")")
+        };
+        if let Some(effort) = &answer.effort {
+            let tasks = effort.tasks;
+            let sum = tasks.fixed + tasks.limbs + tasks.score + tasks.peel + tasks.scrape;
+            let how = cat!(
+                "Minutes = delays × (fixed + limbs + bark work, longer where it is tight) + walk; likely work before delays ",
+                measure::plain(sum, 1),
+                " min, bark slips in ",
+                measure::percent(effort.slip * 100.0),
+                " in 100 = "
+            );
+            let minutes = range(
+                measure::minutes(effort.likely_min),
+                "",
+                measure::minutes(effort.low_min),
+                measure::minutes(effort.high_min),
+            );
+            list.push(made(how, minutes).on(&effort.because));
+        }
+        if let Some(habitat) = &answer.habitat {
+            let (low, likely, high) = habitat.half_life_years;
+            let how = cat!(
+                "Years standing: half-life of ",
+                super::durability(habitat.durability),
+                ", × ½ to × 2 = "
+            );
+            let years = range(
+                measure::years(likely),
+                " years",
+                measure::years(low),
+                measure::years(high),
+            );
+            list.push(made(how, years).on(&habitat.because));
+        }
+    }
+}
