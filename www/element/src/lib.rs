@@ -1,27 +1,118 @@
-//! The WebAssembly module: the custom element and the JavaScript call.
+//! The WebAssembly module: the calculator's custom element, and the call for programs.
+//!
+//! The page's script defines the class; each callback of it comes here with the host element:
+//! [`connect`], [`disconnect`], [`attribute_changed`], [`set_property`], [`get_property`] and the
+//! methods [`compute`], [`reset`] and [`focus_first`]. [`answer`] needs no element.
 
+mod boundary;
+mod dom;
+mod fields;
+mod marks;
+mod paper;
+mod plan;
+mod plans;
+mod region;
+mod today;
+
+use js_sys::JsString;
+use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
+use web_sys::HtmlElement;
 
 /// The version of the calculator.
 #[wasm_bindgen]
+#[must_use]
 pub fn version() -> String {
     env!("CARGO_PKG_VERSION").to_owned()
 }
 
-/// Puts the calculator into its host element.
-#[wasm_bindgen]
-pub fn connect(_host: &web_sys::HtmlElement) {}
+/// The version of the tables behind it.
+#[wasm_bindgen(js_name = dataVersion)]
+#[must_use]
+pub fn data_version() -> String {
+    calc_data::reference().data_version.to_owned()
+}
 
-/// Takes the calculator out of its host element.
+/// Tells where the page of sources is, for the links of the answers.
 #[wasm_bindgen]
-pub fn disconnect(_host: &web_sys::HtmlElement) {}
+pub fn locate(sources: &str) {
+    plans::locate(sources);
+}
+
+/// Answers a question: an object as the schema describes it. Gives the answer, or `{problems}`.
+#[wasm_bindgen]
+#[must_use]
+pub fn answer(question: &JsValue) -> JsValue {
+    boundary::answer(question)
+}
+
+/// Puts the calculator into its host element. Once is enough; more does no harm.
+#[wasm_bindgen]
+pub fn connect(host: &HtmlElement) {
+    plans::connect(host);
+}
+
+/// Takes the calculator out of its host element; what was typed stays in its shadow root.
+#[wasm_bindgen]
+pub fn disconnect(host: &HtmlElement) {
+    plans::disconnect(host);
+}
 
 /// Tells that an attribute of the host element has changed.
 #[wasm_bindgen]
 pub fn attribute_changed(
-    _host: &web_sys::HtmlElement,
-    _name: &str,
-    _before: Option<String>,
-    _after: Option<String>,
+    host: &HtmlElement,
+    name: &str,
+    _before: Option<JsString>,
+    _after: Option<JsString>,
 ) {
+    if let Some(plan) = plans::of(host) {
+        plan.attribute_changed(name);
+    }
+}
+
+/// Sets a property of the host: `inputs` takes a question, also part of one.
+///
+/// # Errors
+/// A `TypeError` that names each field which can't be read.
+#[wasm_bindgen]
+pub fn set_property(host: &HtmlElement, name: &str, value: &JsValue) -> Result<(), JsValue> {
+    match (name, plans::of(host)) {
+        ("inputs", Some(plan)) => plan.set_inputs(value),
+        _ => Ok(()),
+    }
+}
+
+/// A property of the host: `inputs`, a question; `result`, the last answer or null.
+#[wasm_bindgen]
+#[must_use]
+pub fn get_property(host: &HtmlElement, name: &str) -> JsValue {
+    match (name, plans::of(host)) {
+        ("inputs", Some(plan)) => plan.inputs(),
+        ("result", Some(plan)) => plan.result(),
+        _ => JsValue::UNDEFINED,
+    }
+}
+
+/// Shows the plan as the button does, but moves no focus. Gives what [`answer`] gives.
+#[wasm_bindgen]
+#[must_use]
+pub fn compute(host: &HtmlElement) -> JsValue {
+    plans::of(host).map_or(JsValue::UNDEFINED, |plan| plan.compute())
+}
+
+/// Empties the form down to what the host's attributes say, and takes the answer away.
+#[wasm_bindgen]
+pub fn reset(host: &HtmlElement) {
+    if let Some(plan) = plans::of(host) {
+        plan.reset();
+    }
+}
+
+/// Puts the focus into the first field.
+#[wasm_bindgen]
+pub fn focus_first(host: &HtmlElement) {
+    if let Some(plan) = plans::of(host) {
+        plan.focus_first();
+    }
 }

@@ -10,8 +10,8 @@ pub(super) const UNKNOWN: &str = "?";
 pub(super) const UNKNOWN_ID: &str = "m-species-kind";
 /// The line that counts.
 pub(super) const COUNT_ID: &str = "f-species-n";
-/// So many stand in the list before anything is typed.
-const FIRST: usize = 8;
+/// At most so many stand in the list before anything is typed.
+const FIRST: usize = 12;
 
 /// The field: filter, list, kinds.
 pub(super) fn field(view: &View<'_>, out: &mut dyn Out) {
@@ -129,9 +129,12 @@ fn matching(view: &View<'_>) -> Vec<&'static Species> {
     found
 }
 
-/// Before anything is typed: the species of which most was counted after girdling.
+/// Before anything is typed: the species of which deaths after girdling were counted, the most first, but
+/// for those that are native in some state, since a tap on one of those may be a mistake.
 fn first(view: &View<'_>) -> Vec<&'static Species> {
-    let mut first: Vec<&'static Species> = listed(view).collect();
+    let mut first: Vec<&'static Species> = listed(view)
+        .filter(|species| !species.deaths.is_empty() && species.warn_states.is_empty())
+        .collect();
     first.sort_by_key(|species| (core::cmp::Reverse(species.deaths.len()), species.name));
     first.truncate(FIRST);
     first.sort_by_key(|species| species.name);

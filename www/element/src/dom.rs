@@ -1,0 +1,107 @@
+//! Markup as nodes: no text of a person or of ours is ever parsed as HTML here.
+
+use calc_view::out::Out;
+use wasm_bindgen::JsCast;
+use web_sys::{Document, Element, HtmlElement, Node, ShadowRoot};
+
+const SVG: &str = "http://www.w3.org/2000/svg";
+
+/// A sink that makes nodes.
+pub struct DomOut {
+    document: Document,
+    top: Node,
+    open: Vec<Element>,
+    svg: usize,
+}
+
+impl DomOut {
+    /// A sink into a fragment.
+    pub fn new(document: &Document) -> Self {
+        Self {
+            document: document.clone(),
+            top: document.create_document_fragment().into(),
+            open: Vec::new(),
+            svg: 0,
+        }
+    }
+
+    /// Puts what was made into an element, in place of what stood there.
+    pub fn into(self, parent: &Element) {
+        parent.set_text_content(None);
+        let _ = parent.append_child(&self.top);
+    }
+}
+
+impl Out for DomOut {
+    fn open(&mut self, tag: &'static str) {
+        if tag == "svg" || self.svg > 0 {
+            self.svg += 1;
+        }
+        let made = if self.svg > 0 {
+            self.document.create_element_ns(Some(SVG), tag)
+        } else {
+            self.document.create_element(tag)
+        };
+        // Tags are fixed words of ours, so none is refused.
+        if let Ok(element) = made {
+            self.open.push(element);
+        }
+    }
+
+    fn attr(&mut self, key: &'static str, value: &str) {
+        if let Some(element) = self.open.last() {
+            let _ = element.set_attribute(key, value);
+        }
+    }
+
+    fn text(&mut self, text: &str) {
+        if let Some(element) = self.open.last() {
+            let _ = element.append_child(&self.document.create_text_node(text));
+        }
+    }
+
+    fn close(&mut self) {
+        self.svg = self.svg.saturating_sub(1);
+        if let Some(element) = self.open.pop() {
+            let parent = self.open.last().map_or(&self.top, |parent| parent);
+            let _ = parent.append_child(&element);
+        }
+    }
+}
+
+/// The document.
+pub fn document() -> Option<Document> {
+    web_sys::window()?.document()
+}
+
+/// An element by its id.
+pub fn by_id(root: &ShadowRoot, id: &str) -> Option<Element> {
+    root.get_element_by_id(id)
+}
+
+/// Shows or hides an element.
+pub fn show(element: &Element, shown: bool) {
+    if element.has_attribute("hidden") == shown {
+        let _ = element.toggle_attribute_with_force("hidden", !shown);
+    }
+}
+
+/// Puts the focus on an element; it comes into view.
+pub fn focus(element: &Element) {
+    if let Some(element) = element.dyn_ref::<HtmlElement>() {
+        let _ = element.focus();
+    }
+}
+
+/// All elements that a selector finds.
+pub fn all(root: &Node, selector: &str) -> Vec<Element> {
+    let found = match (root.dyn_ref::<Element>(), root.dyn_ref::<ShadowRoot>()) {
+        (Some(element), _) => element.query_selector_all(selector),
+        (None, Some(root)) => root.query_selector_all(selector),
+        (None, None) => return Vec::new(),
+    };
+    let Ok(found) = found else { return Vec::new() };
+    (0..found.length())
+        .filter_map(|at| found.item(at)?.dyn_into().ok())
+        .collect()
+}

@@ -1,0 +1,52 @@
+//! What stands in the controls: read as it is, judged nowhere here.
+
+use crate::dom;
+use calc_view::form::Sheet;
+use wasm_bindgen::JsCast;
+use web_sys::{Element, HtmlInputElement, HtmlSelectElement};
+
+/// Reads every control of the form.
+pub fn read(form: &Element) -> Sheet {
+    let mut sheet = Sheet::default();
+    for element in dom::all(form, "[name]") {
+        let (name, value) = if let Some(input) = element.dyn_ref::<HtmlInputElement>() {
+            let tick = matches!(&*input.type_(), "radio" | "checkbox");
+            if tick && !input.checked() {
+                continue;
+            }
+            (input.name(), input.value())
+        } else if let Some(select) = element.dyn_ref::<HtmlSelectElement>() {
+            (select.name(), select.value())
+        } else {
+            continue;
+        };
+        sheet.push(name, value);
+    }
+    sheet
+}
+
+/// Units beside fields that are still empty follow the trunk's; one beside something typed never does,
+/// since it says what that means.
+pub fn let_units_follow(form: &Element) {
+    let units = dom::all(form, "select.unit");
+    let Some(first) = units
+        .first()
+        .and_then(|unit| unit.dyn_ref::<HtmlSelectElement>())
+    else {
+        return;
+    };
+    for unit in &units[1..] {
+        let Some(unit) = unit.dyn_ref::<HtmlSelectElement>() else {
+            continue;
+        };
+        let beside = unit
+            .parent_element()
+            .and_then(|pair| pair.query_selector("input").ok()?);
+        let empty = beside
+            .and_then(|input| input.dyn_into::<HtmlInputElement>().ok())
+            .is_some_and(|input| input.value().trim().is_empty());
+        if empty {
+            unit.set_selected_index(first.selected_index());
+        }
+    }
+}
