@@ -160,9 +160,17 @@ impl Browser {
 
     /// Sets the page's width in CSS pixels, narrower than any window goes.
     pub async fn width(&self, width: u32) -> Outcome {
+        self.window(width, 900).await
+    }
+
+    /// Sets the page's width and height in CSS pixels.
+    pub async fn window(&self, width: u32, height: u32) -> Outcome {
         let parameters =
-            json!({ "width": width, "height": 900, "deviceScaleFactor": 1, "mobile": false });
+            json!({ "width": width, "height": height, "deviceScaleFactor": 1, "mobile": false });
         self.devtools("Emulation.setDeviceMetricsOverride", parameters)
+            .await?;
+        // As on a phone, the bar at the side takes no room: the page has all of the width.
+        self.devtools("Emulation.setScrollbarsHidden", json!({ "hidden": true }))
             .await?;
         Ok(())
     }

@@ -8,7 +8,7 @@ fn host(test: &str, head: &str, body: &str) -> Server {
     let folder = folder(test);
     let page = format!(
         "<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\"><title>A land trust</title>\
-         <link rel=\"icon\" href=\"data:,\">{head}</head><body>{body}</body></html>"
+         <link rel=\"icon\" href=\"data:,\">{head}</head><body><main><h1>A land trust</h1>{body}</main></body></html>"
     );
     std::fs::write(folder.join("index.html"), page).expect("the page can be written");
     Server::of(&folder, 0)
@@ -35,6 +35,10 @@ fn one_line_puts_it_on_another_origin() {
             )
             .await?;
         assert_eq!(state, serde_json::json!([true, 0, 0, "", 0, 0]));
+        browser.fill_in_a_tree().await?;
+        browser.show_the_plan().await?;
+        assert_eq!(browser.outcome().await?, "do");
+        crate::rules::expect_no_violations(&browser, "a plan on another site").await?;
         browser.expect_quiet().await?;
         browser
             .expect_requests_only_to(&[&host.address, &site.address, "data:"])

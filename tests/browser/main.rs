@@ -3,11 +3,14 @@
 //! `tests/all` runs these. By hand, with both installed:
 //! `cargo test --package tests --test browser -- --ignored`
 
+mod answer;
 mod browser;
+mod call;
 mod embed;
 mod narrow;
 mod offline;
 mod page;
+mod plan;
 mod rules;
 mod site;
 

@@ -51,6 +51,9 @@ fn after_the_server_stops_every_page_and_the_calculator_still_work() {
         browser.client.refresh().await?;
         browser.until_ready().await?;
         browser.until("the notice without a server", SAVED).await?;
+        browser.fill_in_a_tree().await?;
+        browser.show_the_plan().await?;
+        assert_eq!(browser.outcome().await?, "do");
         for page in pages() {
             browser.open(&format!("{}{page}", server.address)).await?;
             let seen = browser.run("return [document.querySelector('h1')?.textContent ?? '', document.styleSheets.length];").await?;

@@ -84,3 +84,38 @@ fn the_colours_are_kept_only_once_they_are_picked() {
         browser.expect_quiet().await
     });
 }
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn what_stands_on_the_page_does_not_jump_when_the_calculator_comes() {
+    let server = Server::of_the_site();
+    in_browser(async move |browser| {
+        for (width, height) in [(360, 900), (768, 1100), (1280, 900), (1280, 2400)] {
+            browser.window(width, height).await?;
+            // A slow processor: what comes late is seen to come late.
+            let slow = serde_json::json!({ "rate": 4 });
+            browser
+                .devtools("Emulation.setCPUThrottlingRate", slow)
+                .await?;
+            browser.open(&server.address).await?;
+            browser.until_ready().await?;
+            let shift = browser
+                .run_until_done(
+                    "new PerformanceObserver((list, observer) => {
+                       observer.disconnect();
+                       const entries = list.getEntries().filter((entry) => !entry.hadRecentInput);
+                       done([entries.reduce((sum, entry) => sum + entry.value, 0),
+                         entries.flatMap((entry) => entry.sources.map((source) => source.node?.className || source.node?.nodeName))]);
+                     }).observe({ type: 'layout-shift', buffered: true });
+                     setTimeout(() => done([0, []]), 1000);",
+                )
+                .await?;
+            // The site's own limit, a fifth of what is called good in general.
+            assert!(
+                shift[0].as_f64().is_some_and(|sum| sum <= 0.02),
+                "at {width} by {height}: {shift}"
+            );
+        }
+        Ok(())
+    });
+}

@@ -18,10 +18,13 @@ const waiting = new Set();
 export const ready = load();
 export const answer = (question) => engine.answer(question);
 export const version = () => engine.version();
+export const dataVersion = () => engine.dataVersion();
 
 async function load() {
   try {
     await init({ module_or_path: new URL("./engine.wasm", import.meta.url) });
+    // Answers link to their sources on the site that these files come from.
+    engine.locate(new URL("../sources/", import.meta.url).href);
     loaded = true;
   } catch (error) {
     failure = describe(error);
@@ -115,19 +118,24 @@ class SlipbarkTreePlan extends HTMLElement {
       return;
     }
     this.#running = true;
-    for (const [name, value] of this.#kept) this.#set(name, value);
+    const kept = [...this.#kept];
     this.#kept.clear();
+    try {
+      for (const [name, value] of kept) engine.set_property(this, name, value);
+    } catch (error) {
+      console.error(`Slipbark: a property was set before the calculator was ready, and can't be read. ${error.message}`);
+    }
     this.#resolve();
-    tell(this, "slipbark-ready", { version: engine.version() });
+    tell(this, "slipbark-ready", { version: engine.version(), dataVersion: engine.dataVersion() });
   }
 
   #set(name, value) {
-    if (this.#running) engine.set_property?.(this, name, value);
+    if (this.#running) engine.set_property(this, name, value);
     else this.#kept.set(name, value);
   }
 
   #get(name) {
-    return this.#running ? engine.get_property?.(this, name) : this.#kept.get(name);
+    return this.#running ? engine.get_property(this, name) : this.#kept.get(name);
   }
 
   get ready() { return this.#ready; }
@@ -137,6 +145,14 @@ class SlipbarkTreePlan extends HTMLElement {
   get inputs() { return this.#get("inputs"); }
   set inputs(value) { this.#set("inputs", value); }
   get result() { return this.#get("result"); }
+  get dataVersion() { return loaded ? engine.dataVersion() : undefined; }
+
+  /** Shows the plan, as the button does; gives the answer, or the problems. */
+  compute() { return this.#running ? engine.compute(this) : undefined; }
+  /** Empties the form down to what the attributes say. */
+  reset() { if (this.#running) engine.reset(this); }
+  /** Puts the focus into the first field. */
+  focusFirst() { if (this.#running) engine.focus_first(this); }
 }
 
 if (!customElements.get(TAG)) customElements.define(TAG, SlipbarkTreePlan);

@@ -1,0 +1,105 @@
+//! Filling the calculator in as a person does: clicks and keys, no shortcuts.
+
+use crate::Outcome;
+use crate::browser::Browser;
+use fantoccini::Locator;
+use fantoccini::actions::{InputSource as _, KeyAction, KeyActions};
+use fantoccini::elements::Element;
+use fantoccini::error::CmdError;
+use fantoccini::key::Key;
+
+/// The answer as it stands in the page, in the calculator of the page.
+pub const ANSWER: &str =
+    "document.querySelector('slipbark-tree-plan').shadowRoot.querySelector('.answer-region .say')";
+
+impl Browser {
+    /// Finds an element inside the calculator.
+    pub async fn in_plan(&self, css: &str) -> Result<Element, CmdError> {
+        let host = self.client.find(Locator::Css("slipbark-tree-plan")).await?;
+        host.shadow_root().await?.find(Locator::Css(css)).await
+    }
+
+    /// Presses what can be pressed inside the calculator.
+    pub async fn press(&self, css: &str) -> Outcome {
+        let element = self
+            .in_plan(css)
+            .await
+            .map_err(|error| format!("{css}: {error}"))?;
+        element
+            .click()
+            .await
+            .map_err(|error| format!("{css}: {error}"))?;
+        Ok(())
+    }
+
+    /// Types into a field of the calculator.
+    pub async fn type_into(&self, css: &str, text: &str) -> Outcome {
+        let element = self
+            .in_plan(css)
+            .await
+            .map_err(|error| format!("{css}: {error}"))?;
+        element.send_keys(text).await?;
+        Ok(())
+    }
+
+    /// Gives keys to whatever has the focus.
+    pub async fn keys(&self, keys: &[char]) -> Outcome {
+        let mut actions = KeyActions::new("keyboard".into());
+        for key in keys {
+            actions = actions
+                .then(KeyAction::Down { value: *key })
+                .then(KeyAction::Up { value: *key });
+        }
+        Ok(self.client.perform_actions(actions).await?)
+    }
+
+    /// Presses Tab until an element of the calculator has the focus; gives how often.
+    pub async fn tab_to(
+        &self,
+        css: &str,
+    ) -> Result<usize, Box<dyn std::error::Error + Send + Sync>> {
+        let there = format!(
+            "return Boolean(document.querySelector('slipbark-tree-plan').shadowRoot.activeElement?.matches(`{css}`));"
+        );
+        for presses in 1..=80 {
+            self.keys(&[Key::Tab.into()]).await?;
+            if self.run(&there).await? == true {
+                return Ok(presses);
+            }
+        }
+        Err(format!("Tab does not lead to {css}").into())
+    }
+
+    /// Chooses an invented tree with nothing in reach: a Norway maple of 14 1/2 in, on a day of June.
+    pub async fn fill_in_a_tree(&self) -> Outcome {
+        self.type_into("#f-find", "norway").await?;
+        self.press("input[name=species][value='Norway maple']")
+            .await?;
+        self.type_into("[name='stems[0].diameter']", "14 1/2")
+            .await?;
+        self.press("input[name='stems.how'][value=across]").await?;
+        self.press("input[name=none_in_reach]").await?;
+        self.press("input[name=line_within_reach][value=no]")
+            .await?;
+        self.press("input[name=day][value=other]").await?;
+        self.type_into("[name='date.m']", "June").await?;
+        self.type_into("[name='date.d']", "12").await?;
+        self.type_into("[name='date.y']", "2027").await
+    }
+
+    /// Asks for the plan and waits until it stands there; gives its first sentence.
+    pub async fn show_the_plan(&self) -> Result<String, Box<dyn std::error::Error + Send + Sync>> {
+        self.press("button[type=submit]").await?;
+        self.until("the answer", ANSWER).await?;
+        let said = self.run(&format!("return {ANSWER}.textContent;")).await?;
+        Ok(said.as_str().unwrap_or_default().to_owned())
+    }
+
+    /// The outcome of the answer that stands in the page.
+    pub async fn outcome(&self) -> Result<String, CmdError> {
+        let outcome = self
+            .run("return document.querySelector('slipbark-tree-plan').result?.outcome ?? '';")
+            .await?;
+        Ok(outcome.as_str().unwrap_or_default().to_owned())
+    }
+}
