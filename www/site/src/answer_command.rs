@@ -1,9 +1,9 @@
 //! `answer`: one question from a file or standard input, answered in print.
 
-use crate::{args, question};
+use crate::{args, places, question, tree};
 use anyhow::{Context, Result};
 use calc::model::season::Local;
-use calc::question::Problem;
+use calc::question::{Place, Problem};
 use serde::Serialize;
 use std::io::{ErrorKind, Read as _, Write as _};
 use std::process::ExitCode;
@@ -35,7 +35,13 @@ pub fn run(options: &args::Answer) -> Result<ExitCode> {
             return print_problems(&worded, options.text);
         }
     };
-    let answer = calc::answer::answer(reference, &question, &Local::default());
+    // The stations are read only where a point asks for them.
+    let stations = match question.place {
+        Place::Point { .. } => places::stations(&tree::root()?)?,
+        Place::Hemisphere(_) => Vec::new(),
+    };
+    let local = Local::of(reference.constants, &question, &stations);
+    let answer = calc::answer::answer(reference, &question, &local);
     let mut shown = if options.text {
         calc_view::text::answer(reference, &question, &answer)
     } else {

@@ -12,6 +12,7 @@ Slipbark: one tree, one answer.
   cargo run --release -- serve --dir DIR       serve a folder that was built before, as it is
   cargo run --release -- build --out DIR       write the static site into DIR
   cargo run --release -- answer FILE           answer the question in FILE (JSON), or - for standard input
+  cargo run --release -- year --place PLACE    when the bark slips there, for every species or for one
   cargo run --release -- help                  this text
 
 Options
@@ -20,6 +21,10 @@ Options
   --quiet         serve, build: print only the address or the folder
   --no-offline    build: a site that keeps nothing on the device, and removes what an earlier one kept
   --text          answer: words for people instead of JSON
+  --place PLACE   year: latitude, longitude and elevation, as 42.36,-71.06,15 m, or a town, as \"Madison, WI\"
+  --species NAME  year: one species; all unless said
+  --year N        year: which year; this one unless said
+  --csv           year: a table instead of text
 
 Exit codes: 0 done; 1 failed, and the message says what to do; 2 the command line or the question was not understood.
 ";
@@ -38,6 +43,21 @@ pub enum Command {
     Build(Build),
     /// Answer one question.
     Answer(Answer),
+    /// Lay out a year.
+    Year(Year),
+}
+
+/// Options of `year`.
+#[derive(Debug, PartialEq, Eq)]
+pub struct Year {
+    /// The place as typed.
+    pub place: String,
+    /// One species, or all.
+    pub species: Option<String>,
+    /// Which year.
+    pub year: i32,
+    /// A table instead of text.
+    pub csv: bool,
 }
 
 /// Options of `serve`.
@@ -94,7 +114,10 @@ pub fn read(arguments: impl Iterator<Item = String>) -> Result<Command, String> 
                 Some((option, value)) => (option.to_owned(), Some(value.to_owned())),
                 None => (option.to_owned(), None),
             };
-            let takes_value = matches!(option.as_str(), "port" | "dir" | "out" | "base");
+            let takes_value = matches!(
+                option.as_str(),
+                "port" | "dir" | "out" | "base" | "place" | "species" | "year"
+            );
             let value = if takes_value && value.is_none() {
                 arguments.next()
             } else {
@@ -117,10 +140,11 @@ pub fn read(arguments: impl Iterator<Item = String>) -> Result<Command, String> 
         "serve" => &["port", "dir", "base", "quiet"],
         "build" => &["out", "base", "no-offline", "quiet"],
         "answer" => &["text"],
+        "year" => &["place", "species", "year", "csv"],
         "help" => return Ok(Command::Help),
         other => {
             return Err(format!(
-                "There is no command `{other}`. The commands are serve, build, answer and help."
+                "There is no command `{other}`. The commands are serve, build, answer, year and help."
             ));
         }
     };
@@ -131,7 +155,7 @@ pub fn read(arguments: impl Iterator<Item = String>) -> Result<Command, String> 
                 allowed.join(", --")
             ));
         }
-        if matches!(option.as_str(), "quiet" | "text" | "no-offline") && value.is_some() {
+        if matches!(option.as_str(), "quiet" | "text" | "no-offline" | "csv") && value.is_some() {
             return Err(format!(
                 "--{option} takes no value: leave out what follows the `=`."
             ));
@@ -164,6 +188,25 @@ pub fn read(arguments: impl Iterator<Item = String>) -> Result<Command, String> 
         return Err(format!(
             "`{name}` takes no `{extra}`. Type `help` to see what it takes."
         ));
+    }
+    if name == "year" {
+        let Some(place) = value("place") else {
+            return Err("`year` needs a place: add --place \"42.36,-71.06,15 m\" or --place \"Madison, WI\".".into());
+        };
+        let year = match value("year") {
+            None => crate::question::this_year(),
+            Some(text) => text
+                .parse()
+                .ok()
+                .filter(|year| (1990..=2100).contains(year))
+                .ok_or_else(|| format!("--year {text} is not a year from 1990 to 2100."))?,
+        };
+        return Ok(Command::Year(Year {
+            place,
+            species: value("species"),
+            year,
+            csv: flag("csv"),
+        }));
     }
     if name == "build" {
         let Some(out) = value("out") else {

@@ -1,7 +1,7 @@
 //! Makes the whole site in memory, and writes it into a folder.
 
 use crate::assets::{Assets, File, digest, script};
-use crate::{args, pages, schema, tree, wasm};
+use crate::{args, pages, places, schema, tree, wasm};
 use anyhow::{Context, Result, bail};
 use std::collections::BTreeSet;
 use std::path::Path;
@@ -57,6 +57,13 @@ pub fn site(root: &Path, base: &str, quiet: bool, say: &dyn Fn(&str)) -> Result<
     assets.add("site.css", stylesheet(root)?);
     assets.add("icon.svg", read(&root.join("www/pages/icon.svg"))?);
     assets.add("engine.wasm", module.wasm);
+    assets.add("climate.bin", places::pack_climate(root)?);
+    for country in places::COUNTRIES {
+        assets.add(
+            &format!("towns-{country}.bin"),
+            places::pack_towns(root, country)?,
+        );
+    }
     assets.add("engine.js", module.js);
     let element = script(
         &scripts.join("element.js"),

@@ -11,6 +11,7 @@ mod build;
 mod http;
 mod markdown;
 mod pages;
+mod places;
 mod question;
 mod schema;
 mod serve;
@@ -18,6 +19,7 @@ mod sources;
 mod template;
 mod tree;
 mod wasm;
+mod year_command;
 
 use args::Command;
 use std::process::ExitCode;
@@ -38,6 +40,7 @@ fn main() -> ExitCode {
         Command::Serve(options) => serve::run(&options).map(|()| ExitCode::SUCCESS),
         Command::Build(options) => build::run(&options).map(|()| ExitCode::SUCCESS),
         Command::Answer(options) => answer_command::run(&options),
+        Command::Year(options) => year_command::run(&options),
     };
     outcome.unwrap_or_else(|error| {
         eprintln!("\nStopped: {error:#}");

@@ -79,6 +79,15 @@ fn json_problem(path: &str, error: &serde_json::Error) -> JsonProblem {
     }
 }
 
+/// The year of today, UTC.
+pub fn this_year() -> i32 {
+    today()
+        .split('-')
+        .next()
+        .and_then(|year| year.parse().ok())
+        .unwrap_or(2027)
+}
+
 /// Today in UTC as `2027-06-12`.
 fn today() -> String {
     let seconds = SystemTime::now()

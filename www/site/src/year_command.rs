@@ -1,0 +1,177 @@
+//! `year`: when the bark slips, for one species or for all, as text or CSV.
+
+use crate::{args, places, tree};
+use anyhow::{Result, bail};
+use calc::answer::iso;
+use calc::evidence::Grade;
+use calc::question::{Found, find_species};
+use calc::reference::{Reference, Species};
+use calc::timing::{self, Ask, Season, TreeTiming, Where, climate};
+use calc_view::words as say;
+use std::fmt::Write as _;
+use std::process::ExitCode;
+
+/// Runs `year`.
+///
+/// # Errors
+/// A place or a species that is not known: the message says what to type.
+pub fn run(options: &args::Year) -> Result<ExitCode> {
+    let root = tree::root()?;
+    let reference = calc_data::reference();
+    let (site, _) = places::find(&root, &options.place)?;
+    let point = climate::at(&places::stations(&root)?, site, &reference.constants.timing).ok();
+    let place = point.as_ref().map_or(Where::Site(site), Where::Climate);
+    let text = match &options.species {
+        Some(name) => {
+            let species = species(reference, name)?;
+            let season = season(reference, species, place);
+            if options.csv {
+                days(species, &season, options.year)
+            } else {
+                words(species, &season, options.year)
+            }
+        }
+        None => {
+            let timed = reference.species.iter().filter(|species| !species.unknown);
+            let rows = timed.map(|species| (species, season(reference, species, place)));
+            all(rows, options.year, options.csv)
+        }
+    };
+    print!("{text}");
+    Ok(ExitCode::SUCCESS)
+}
+
+fn species(reference: &'static Reference, name: &str) -> Result<&'static Species> {
+    match find_species(reference.species, name) {
+        Found::One(species) => Ok(species),
+        Found::Like(names) if names.is_empty() => {
+            bail!(
+                "no species called \"{name}\" is known. Type a common name, a scientific name or a plant code."
+            )
+        }
+        Found::Like(names) => {
+            bail!(
+                "no species called \"{name}\" is known. Did you mean: {}?",
+                names.join("; ")
+            )
+        }
+    }
+}
+
+fn season(reference: &'static Reference, species: &Species, place: Where<'_>) -> Season<'static> {
+    let ask = Ask {
+        tree: TreeTiming {
+            wood: species.wood,
+            f_sum: species.budbreak_sum,
+            f_is_estimate: species.budbreak.grade == Grade::Assumption,
+        },
+        place,
+        observed: None,
+        spring: &[],
+        dry_spell: timing::DrySpell::None,
+        growth: timing::Growth::Ordinary,
+    };
+    timing::season(&ask, &reference.constants.timing)
+}
+
+/// Each day: date, chance, word.
+fn days(species: &Species, season: &Season<'_>, year: i32) -> String {
+    let mut text = String::from("scientific_name,date,probability,verdict\r\n");
+    for row in season.days(year) {
+        let p = row.probability.map_or(String::new(), |p| format!("{p:.3}"));
+        let _ = write!(
+            text,
+            "{},{},{p},{}\r\n",
+            species.scientific,
+            iso(row.date),
+            say::verdict(row.verdict)
+        );
+    }
+    text
+}
+
+fn words(species: &Species, season: &Season<'_>, year: i32) -> String {
+    let mut text = format!("{} ({}), {year}\n", species.name, species.scientific);
+    if !season.is_timed() {
+        text.push_str("No bark to slip: there is no ring to cut.\n");
+        return text;
+    }
+    for span in season.tape(year) {
+        let _ = writeln!(
+            text,
+            "{} to {}  {}",
+            iso(span.from),
+            iso(span.to),
+            say::verdict(span.verdict)
+        );
+    }
+    if let Some(dates) = season.dates_of(year) {
+        let _ = writeln!(
+            text,
+            "Half the buds open {}; give or take {:.0} days at the opening and {:.0} at the closing.",
+            iso(dates.budbreak),
+            dates.sd_open,
+            dates.sd_close
+        );
+    }
+    for flag in season.flags() {
+        let _ = writeln!(text, "{}", say::flag(*flag));
+    }
+    text
+}
+
+/// One line a species: the dates of its window.
+fn all<'a>(rows: impl Iterator<Item = (&'a Species, Season<'a>)>, year: i32, csv: bool) -> String {
+    let mut text = if csv {
+        String::from(
+            "scientific_name,common_name,opens,best_from,best_to,closes,sd_open,sd_close\r\n",
+        )
+    } else {
+        format!(
+            "{:<30} opens      best from  best to    closes\n",
+            format!("When bark slips, {year}")
+        )
+    };
+    for (species, season) in rows {
+        let dates = season.dates_of(year);
+        if csv {
+            let cells = dates.map_or(String::from(",,,,,"), |d| {
+                format!(
+                    "{},{},{},{},{:.1},{:.1}",
+                    iso(d.opens),
+                    iso(d.best_from),
+                    iso(d.best_to),
+                    iso(d.closes),
+                    d.sd_open,
+                    d.sd_close
+                )
+            });
+            let _ = write!(
+                text,
+                "{},\"{}\",{cells}\r\n",
+                species.scientific, species.name
+            );
+        } else {
+            let cells = dates.map_or_else(
+                || {
+                    String::from(if season.is_timed() {
+                        "no date model: test first"
+                    } else {
+                        "no ring to cut"
+                    })
+                },
+                |d| {
+                    format!(
+                        "{} {} {} {}",
+                        iso(d.opens),
+                        iso(d.best_from),
+                        iso(d.best_to),
+                        iso(d.closes)
+                    )
+                },
+            );
+            let _ = writeln!(text, "{:<30} {cells}", species.name);
+        }
+    }
+    text
+}
