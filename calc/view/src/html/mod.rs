@@ -1,15 +1,21 @@
 //! The answer region as markup, in its fixed order.
 
-mod after;
 mod build;
 mod cautions;
 mod clear;
+mod effort;
+mod habitat;
 mod make;
 mod methods;
 mod open;
+mod outlook;
 mod problems;
+mod rules;
 mod stop;
 mod sure;
+#[cfg(test)]
+mod tests;
+mod visits;
 mod when;
 mod working;
 
@@ -123,9 +129,9 @@ fn plan_parts(out: &mut dyn Out, cx: &Cx<'_>) {
     make::part(out, cx);
     clear::part(out, cx);
     when::part(out, cx);
-    after::minutes_part(out, cx);
-    after::visits_part(out, cx);
-    after::habitat_part(out, cx);
+    effort::part(out, cx);
+    visits::part(out, cx);
+    habitat::part(out, cx);
 }
 
 /// The column beside the answer; the order in the document stays.

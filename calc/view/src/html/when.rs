@@ -1,6 +1,6 @@
 //! When: the bark and the rules, in words and on the year tape.
 
-use super::build::{Cx, folded_table, key, lead, open_details, open_part, source, text_in, twin};
+use super::build::{Cx, key, lead, open_part, text_in, twin};
 use super::make::title;
 use crate::draw::mark::Swatch;
 use crate::draw::year::{Pin, Span, Year, YearLabels, year};
@@ -30,7 +30,7 @@ pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
     if ring {
         bark(out, cx);
     }
-    rules(out, cx);
+    super::rules::inside(out, cx);
     out.close();
 }
 
@@ -118,7 +118,8 @@ pub fn doy(day: NaiveDate) -> u16 {
     Doy::of(day).number() as u16
 }
 
-fn doy_md(md: (u8, u8)) -> u16 {
+/// The same from month and day.
+pub fn doy_md(md: (u8, u8)) -> u16 {
     Doy::from_month_day(u32::from(md.0), u32::from(md.1)).number() as u16
 }
 
@@ -146,7 +147,7 @@ fn months(list: &[Rules], closes: bool) -> Vec<Span> {
 }
 
 /// A rule of the whole year marks no months.
-fn all_year(rule: &Rules) -> bool {
+pub fn all_year(rule: &Rules) -> bool {
     rule.from_md == (1, 1) && rule.to_md == (12, 31)
 }
 
@@ -172,7 +173,7 @@ fn tape(out: &mut dyn Out, cx: &Cx<'_>) {
             to: if to.year() == shown { doy(*to) } else { 365 },
         })
         .collect();
-    let visits: Vec<Pin> = super::after::pins(cx)
+    let visits: Vec<Pin> = super::visits::pins(cx)
         .into_iter()
         .filter(|(year, _)| *year == shown)
         .map(|(_, pin)| pin)
@@ -250,20 +251,20 @@ fn tape(out: &mut dyn Out, cx: &Cx<'_>) {
     twin(out, w::TWIN_YEAR, &title(cx), &w::HEAD_YEAR, &tape_rows(cx));
 }
 
-/// Spans in words; overlapping ones are one.
+/// Spans in words, by their first day; overlapping ones are one.
 fn said(list: &[Span]) -> String {
-    let mut list: Vec<Span> = list.to_vec();
-    list.sort_by_key(|span| (span.from, span.to));
     let mut merged: Vec<Span> = Vec::new();
-    for span in list {
+    let starts = (1..=365).flat_map(|day| list.iter().filter(move |span| span.from == day));
+    for span in starts {
         match merged.last_mut() {
+            // Months that run over the new year stand apart: they end before they begin.
             Some(last)
                 if last.from <= last.to && span.from <= span.to && span.from <= last.to + 1 =>
             {
                 last.to = last.to.max(span.to);
             }
-            Some(last) if *last == span => {}
-            _ => merged.push(span),
+            Some(last) if last == span => {}
+            _ => merged.push(*span),
         }
     }
     let day = |number: u16| {
@@ -315,96 +316,5 @@ fn meets(rule: &Rules, span: &TapeSpan) -> bool {
         from <= b && a <= to
     } else {
         b >= from || a <= to
-    }
-}
-
-/// Law and biology: what meets the day in view, everything folded.
-fn rules(out: &mut dyn Out, cx: &Cx<'_>) {
-    let answer = cx.say.answer;
-    let on_day: Vec<&Rules> = answer.rules.iter().filter(|rule| rule.on_the_day).collect();
-    let mut topics = Vec::new();
-    for rule in &on_day {
-        if topics.contains(&rule.topic) {
-            continue;
-        }
-        topics.push(rule.topic);
-        // The narrowest months speak for their topic, and a law of the whole year stands behind them.
-        let of_topic = || on_day.iter().filter(|other| other.topic == rule.topic);
-        let months =
-            of_topic().min_by_key(|other| (all_year(other), other.is_default, length(other)));
-        let whole = of_topic().find(|other| all_year(other));
-        out.open_class("p", "np");
-        if let Some(months) = months {
-            out.leaf(
-                "b",
-                &cat!(w::topic(rule.topic), ": ", months_said(months), "."),
-            );
-            out.text(" ");
-            said_by(out, cx, months);
-        }
-        if let (Some(whole), Some(months)) = (whole, months)
-            && !all_year(months)
-        {
-            out.text(" ");
-            out.text(&cat!(w::sentence(w::ALL_YEAR), ": "));
-            said_by(out, cx, whole);
-        }
-        out.close();
-    }
-    if on_day.is_empty() && !answer.rules.is_empty() {
-        out.leaf_class("p", "np", w::NO_RULE_ON_DAY);
-    }
-    if !answer.rules.is_empty() {
-        open_details(out, "", w::MORE_RULES);
-        let rows: Vec<Vec<String>> = answer
-            .rules
-            .iter()
-            .map(|rule| {
-                vec![
-                    w::topic(rule.topic).into(),
-                    measure::month_day(rule.from_md),
-                    measure::month_day(rule.to_md),
-                    w::rule_force(rule.jurisdiction, rule.force, rule.is_default),
-                ]
-            })
-            .collect();
-        folded_table(out, w::MORE_RULES, &w::HEAD_RULES, &rows);
-        out.close();
-    }
-}
-
-/// Who says so, and the source.
-fn said_by(out: &mut dyn Out, cx: &Cx<'_>, rule: &Rules) {
-    out.text(&w::rule_force(
-        rule.jurisdiction,
-        rule.force,
-        rule.is_default,
-    ));
-    if !super::build::is_bare(&rule.because) && !rule.is_default {
-        out.text(" ");
-        out.text(w::SOURCE);
-        source(out, cx, rule.because.source);
-        out.text(".");
-    }
-}
-
-fn months_said(rule: &Rules) -> String {
-    if all_year(rule) {
-        return w::ALL_YEAR.into();
-    }
-    cat!(
-        measure::month_day(rule.from_md),
-        w::TO,
-        measure::month_day(rule.to_md)
-    )
-}
-
-/// Days that a rule's months last.
-fn length(rule: &Rules) -> u16 {
-    let (from, to) = (doy_md(rule.from_md), doy_md(rule.to_md));
-    if from <= to {
-        to - from
-    } else {
-        365 - from + to
     }
 }

@@ -11,6 +11,7 @@ mod reach;
 mod region;
 mod season;
 mod steps;
+mod values;
 mod verdict;
 mod working;
 
@@ -24,6 +25,7 @@ pub use reach::*;
 pub use region::region;
 pub use season::*;
 pub use steps::*;
+pub use values::*;
 pub use verdict::*;
 pub use working::*;
 
@@ -128,7 +130,7 @@ pub fn status(
 #[cfg(test)]
 mod tests {
     /// Every file of the catalogue.
-    const FILES: [&str; 13] = [
+    const FILES: [&str; 14] = [
         include_str!("after.rs"),
         include_str!("aids.rs"),
         include_str!("beside.rs"),
@@ -140,6 +142,7 @@ mod tests {
         include_str!("region.rs"),
         include_str!("season.rs"),
         include_str!("steps.rs"),
+        include_str!("values.rs"),
         include_str!("verdict.rs"),
         include_str!("working.rs"),
     ];

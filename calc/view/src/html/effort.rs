@@ -1,0 +1,99 @@
+//! How long a ring takes.
+
+use super::build::{Cx, drawn_grade, lead, open_part, text_in, twin, weakest};
+use super::make::title;
+use crate::draw::range::{Range, RangeLabels, range};
+use crate::measure;
+use crate::out::{Out, OutExt};
+use crate::words as w;
+use calc::model::method::Method;
+
+/// How long a ring takes. Nothing where no ring may be cut.
+pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
+    let answer = cx.say.answer;
+    let Some(effort) = &answer.effort else {
+        return;
+    };
+    open_part(
+        out,
+        cx,
+        "p-right p-long",
+        "long",
+        w::HOW_LONG[0],
+        w::HOW_LONG[1],
+    );
+    if answer.headline_method != Method::BarkRing {
+        out.leaf("p", w::IF_RINGED);
+    }
+    let (span, hours) =
+        measure::span_of_minutes(effort.low_min, effort.likely_min, effort.high_min);
+    let width = match answer
+        .stems
+        .iter()
+        .filter(|stem| stem.ring.is_some())
+        .count()
+    {
+        0 | 1 => super::make::largest(cx)
+            .and_then(|stem| stem.ring.as_ref())
+            .map_or_else(String::new, |ring| {
+                measure::ring(ring.better_mm).text(cx.say.units())
+            }),
+        _ => w::EACH_BETTER.into(),
+    };
+    let rest = w::minutes_for(&width, effort.walk_min, cx.say.question.practised);
+    lead(out, &w::minutes_lead(&span, hours), &rest);
+    let scale = if hours { 60.0 } else { 1.0 };
+    let unit = if hours { w::HOURS } else { w::MIN };
+    let tick = w::minutes_tick(&span[1], hours);
+    out.open("figure");
+    range(
+        out,
+        &Range {
+            low: effort.low_min / scale,
+            likely: Some(effort.likely_min / scale),
+            high: effort.high_min / scale,
+            grade: drawn_grade(weakest(&effort.because)),
+        },
+        &RangeLabels {
+            aria: &w::minutes_lead(&span, hours),
+            likely: &tick,
+            unit,
+        },
+    );
+    out.close();
+    let (low, likely, high) = effort.visit_min;
+    if !answer.visits.is_empty() {
+        out.leaf_class("p", "np", &w::visit_minutes(low, likely, high));
+    }
+    text_in(out, "p", "soft np", w::NO_TABLE);
+    let tasks = effort.tasks;
+    let mut rows: Vec<Vec<String>> = w::TASKS
+        .iter()
+        .zip([
+            tasks.fixed,
+            tasks.limbs,
+            tasks.score,
+            tasks.peel,
+            tasks.scrape,
+        ])
+        .filter(|(_, minutes)| *minutes > 0.0)
+        .map(|(name, minutes)| vec![(*name).into(), measure::plain(minutes, 1)])
+        .collect();
+    rows.push(vec![
+        w::TASK_WALK.into(),
+        measure::plain(effort.walk_min, 1),
+    ]);
+    rows.push(vec![
+        w::TASK_ALL.into(),
+        cat!(
+            measure::minutes(effort.likely_min),
+            " (",
+            measure::minutes(effort.low_min),
+            w::TO,
+            measure::minutes(effort.high_min),
+            ")"
+        ),
+    ]);
+    twin(out, w::TWIN_MINUTES, &title(cx), &w::HEAD_MINUTES, &rows);
+    out.close();
+}

@@ -1,0 +1,77 @@
+//! What the dead tree offers, and how long it may stand.
+
+use super::build::{Cx, cites, lead, open_details, open_part, text_in};
+use crate::draw::Grade;
+use crate::draw::range::{Range, RangeLabels, range};
+use crate::measure;
+use crate::out::{Out, OutExt};
+use crate::words as w;
+use calc::model::method::Method;
+use calc::reference::Group;
+
+/// The part. Nothing where nothing is left standing.
+pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
+    let answer = cx.say.answer;
+    let Some(habitat) = &answer.habitat else {
+        return;
+    };
+    // What is pulled, felled or cut leaves nothing standing; a palm is no snag of the table.
+    let stands =
+        answer.headline_method.leaves_standing() || answer.headline_method == Method::LeaveIt;
+    if !stands || answer.species.group == Group::Monocot {
+        return;
+    }
+    let question = if answer.headline_method == Method::LeaveIt {
+        w::LEAVES_STANDING
+    } else {
+        w::LEAVES[1]
+    };
+    open_part(out, cx, "p-hide p-leave", "leave", w::LEAVES[0], question);
+    let size = cx.say.size();
+    let words = w::leaves_lead(
+        habitat.feeding_wood_only,
+        habitat.users.len(),
+        habitat.region_known,
+        &size,
+    );
+    lead(out, &words, "");
+    if !habitat.feeding_wood_only && !habitat.users.is_empty() {
+        let names: Vec<&str> = habitat.users.iter().map(|user| user.name).collect();
+        out.leaf("p", &cat!(w::row(&names), "."));
+        open_details(out, "", w::USERS_HOW);
+        out.open("ul");
+        for user in &habitat.users {
+            out.leaf("li", &cat!(user.name, ": ", w::user_note(user.note), "."));
+        }
+        out.close();
+        out.close();
+    }
+    let (low, likely, high) = habitat.half_life_years;
+    let said = w::standing(low, likely, high);
+    out.open("figure");
+    range(
+        out,
+        &Range {
+            low,
+            likely: Some(likely),
+            high,
+            grade: Grade::Assumed,
+        },
+        &RangeLabels {
+            aria: &said,
+            likely: &cat!(measure::years(likely), " ", w::YEARS),
+            unit: w::YEARS,
+        },
+    );
+    out.close();
+    text_in(out, "p", "soft", &said);
+    out.leaf("p", w::NOT_GOOD_FOR);
+    out.open_class("p", "soft");
+    out.text(w::SOURCES);
+    let mut because = habitat.because.clone();
+    because.extend(habitat.users.iter().map(|user| user.because));
+    cites(out, cx, &because);
+    out.text(".");
+    out.close();
+    out.close();
+}

@@ -1,0 +1,163 @@
+//! What share of such stems dies, by season: inside the part of the visits.
+
+use super::build::{Cx, cites, folded_table, heading, lead, open_details, source, twin};
+use super::make::title;
+use crate::draw::Grade;
+use crate::draw::range::{Share, SharesLabels, shares};
+use crate::measure;
+use crate::out::{Out, OutExt};
+use crate::words as w;
+use calc::model::outlook::{Outlook, SeasonShare};
+use calc::reference::Trait;
+
+/// Lead, bars, the species' own rows, what they rest on.
+pub fn inside(out: &mut dyn Out, cx: &Cx<'_>, outlook: &Outlook) {
+    heading(out, cx.level + 1, "np", "", w::HOW_MANY_DIE);
+    if let Some(third) = outlook.seasons.last() {
+        lead(
+            out,
+            &w::outlook_lead(&w::share(&third.share), outlook.stem_only),
+            w::OUTLOOK_IF,
+        );
+    }
+    let labels: Vec<String> = outlook
+        .seasons
+        .iter()
+        .map(|season| w::season_bar(season.season, &season.share))
+        .collect();
+    let rows: Vec<Share<'_>> = outlook
+        .seasons
+        .iter()
+        .zip(&labels)
+        .map(|(season, label)| Share {
+            low: season.share.low,
+            likely: season.share.likely,
+            high: season.share.high,
+            grade: outlook_grade(outlook, season),
+            label,
+        })
+        .collect();
+    out.open("figure");
+    shares(
+        out,
+        &rows,
+        &SharesLabels {
+            aria: w::HOW_MANY_DIE,
+            unit: w::IN_100,
+        },
+    );
+    out.close();
+    let mut notes = vec![w::second_ring(outlook.second_ring.0, outlook.second_ring.1)];
+    if let Some((low, high)) = outlook.sprouting {
+        notes.push(w::sprouting(low, high));
+    }
+    out.leaf("p", &notes.join(" "));
+    for season in &outlook.seasons {
+        if let Some(row) = &season.species_row {
+            let when = w::season_name(&measure::number(u32::from(season.season)));
+            own_row(
+                out,
+                cx,
+                &w::own_row(&when, &w::share(&season.share), row.n, row.note),
+                row.because,
+            );
+        }
+    }
+    for later in &outlook.later {
+        let when = w::season_name(later.when);
+        let text = w::own_row(&when, &w::share(&later.share), later.row.n, later.row.note);
+        own_row(out, cx, &text, later.row.because);
+    }
+    deaths(out, cx);
+    open_details(out, "", w::OUTLOOK_BASIS);
+    let basis = w::outlook_basis(outlook.class, outlook.size, outlook.anchors, outlook.own);
+    out.leaf("p", &basis);
+    out.close();
+    if cx.say.question.species.has(Trait::Oak) {
+        oaks(out, cx);
+    }
+    let table: Vec<Vec<String>> = outlook
+        .seasons
+        .iter()
+        .map(|season| {
+            let share = &season.share;
+            vec![
+                cat!(w::SEASON, measure::number(u32::from(season.season))),
+                measure::percent(share.low),
+                share
+                    .likely
+                    .map_or_else(|| w::NOT_KNOWN.into(), measure::percent),
+                measure::percent(share.high),
+            ]
+        })
+        .collect();
+    twin(out, w::TWIN_OUTLOOK, &title(cx), &w::HEAD_OUTLOOK, &table);
+}
+
+/// A season's own grade: the species' own row, counts that bound it, or our own assumption, as the table says.
+fn outlook_grade(outlook: &Outlook, season: &SeasonShare) -> Grade {
+    if season.species_row.is_some() {
+        return Grade::Measured;
+    }
+    let name = cat!("S", measure::number(u32::from(season.season)));
+    let own = ["everything", &*name]
+        .iter()
+        .any(|word| outlook.own.contains(word));
+    if own {
+        Grade::Assumed
+    } else {
+        Grade::Estimated
+    }
+}
+
+fn own_row(out: &mut dyn Out, cx: &Cx<'_>, text: &str, because: &[calc::evidence::Cite]) {
+    out.open("p");
+    out.text(&w::sentence(text));
+    out.text(". ");
+    if !because.is_empty() {
+        out.text(w::SOURCE);
+        cites(out, cx, because);
+        out.text(".");
+    }
+    out.close();
+}
+
+/// What was counted on this species, as printed.
+fn deaths(out: &mut dyn Out, cx: &Cx<'_>) {
+    let rows = cx.say.question.species.deaths;
+    if rows.is_empty() {
+        return;
+    }
+    open_details(out, "", w::DEATHS);
+    let list: Vec<Vec<String>> = rows
+        .iter()
+        .map(|row| {
+            let label = cx
+                .say
+                .reference
+                .source(row.source)
+                .map_or(row.source, |source| source.label);
+            [
+                row.dead, row.after, row.n, row.dbh, row.ring, row.season, label,
+            ]
+            .iter()
+            .map(|cell| (*cell).to_owned())
+            .collect()
+        })
+        .collect();
+    folded_table(out, w::DEATHS, &w::HEAD_DEATHS, &list);
+    out.close();
+}
+
+fn oaks(out: &mut dyn Out, cx: &Cx<'_>) {
+    out.open_class("p", "soft");
+    for (at, piece) in w::OAKS_DISAGREE.iter().enumerate() {
+        out.text(piece);
+        if let Some(id) = w::OAKS_SOURCES.get(at) {
+            out.text("(");
+            source(out, cx, id);
+            out.text(")");
+        }
+    }
+    out.close();
+}

@@ -1,0 +1,99 @@
+//! Law and biology: the months that meet the day, with who says so.
+
+use super::build::{Cx, folded_table, is_bare, open_details, source};
+use super::when::{all_year, doy_md};
+use crate::measure;
+use crate::out::{Out, OutExt};
+use crate::words as w;
+use calc::answer::Rules;
+
+/// Law and biology: what meets the day in view, everything folded.
+pub fn inside(out: &mut dyn Out, cx: &Cx<'_>) {
+    let answer = cx.say.answer;
+    let on_day: Vec<&Rules> = answer.rules.iter().filter(|rule| rule.on_the_day).collect();
+    let mut topics = Vec::new();
+    for rule in &on_day {
+        if topics.contains(&rule.topic) {
+            continue;
+        }
+        topics.push(rule.topic);
+        // The narrowest months speak for their topic, and a law of the whole year stands behind them.
+        let of_topic = || on_day.iter().filter(|other| other.topic == rule.topic);
+        let months =
+            of_topic().min_by_key(|other| (all_year(other), other.is_default, length(other)));
+        let whole = of_topic().find(|other| all_year(other));
+        out.open_class("p", "np");
+        if let Some(months) = months {
+            out.leaf(
+                "b",
+                &cat!(w::topic(rule.topic), ": ", months_said(months), "."),
+            );
+            out.text(" ");
+            said_by(out, cx, months);
+        }
+        if let (Some(whole), Some(months)) = (whole, months)
+            && !all_year(months)
+        {
+            out.text(" ");
+            out.text(&cat!(w::sentence(w::ALL_YEAR), ": "));
+            said_by(out, cx, whole);
+        }
+        out.close();
+    }
+    if on_day.is_empty() && !answer.rules.is_empty() {
+        out.leaf_class("p", "np", w::NO_RULE_ON_DAY);
+    }
+    if !answer.rules.is_empty() {
+        open_details(out, "", w::MORE_RULES);
+        let rows: Vec<Vec<String>> = answer
+            .rules
+            .iter()
+            .map(|rule| {
+                vec![
+                    w::topic(rule.topic).into(),
+                    measure::month_day(rule.from_md),
+                    measure::month_day(rule.to_md),
+                    w::rule_force(rule.jurisdiction, rule.force, rule.is_default),
+                ]
+            })
+            .collect();
+        folded_table(out, w::MORE_RULES, &w::HEAD_RULES, &rows);
+        out.close();
+    }
+}
+
+/// Who says so, and the source.
+fn said_by(out: &mut dyn Out, cx: &Cx<'_>, rule: &Rules) {
+    out.text(&w::rule_force(
+        rule.jurisdiction,
+        rule.force,
+        rule.is_default,
+    ));
+    if !is_bare(&rule.because) && !rule.is_default {
+        out.text(" ");
+        out.text(w::SOURCE);
+        source(out, cx, rule.because.source);
+        out.text(".");
+    }
+}
+
+fn months_said(rule: &Rules) -> String {
+    if all_year(rule) {
+        return w::ALL_YEAR.into();
+    }
+    cat!(
+        measure::month_day(rule.from_md),
+        w::TO,
+        measure::month_day(rule.to_md)
+    )
+}
+
+/// Days that a rule's months last.
+fn length(rule: &Rules) -> u16 {
+    let (from, to) = (doy_md(rule.from_md), doy_md(rule.to_md));
+    if from <= to {
+        to - from
+    } else {
+        365 - from + to
+    }
+}

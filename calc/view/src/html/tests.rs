@@ -1,0 +1,462 @@
+//! What every answer's markup must hold, over real questions of every outcome.
+
+use super::{Options, answer, problems};
+use crate::out::Html;
+use crate::text;
+use calc::answer::{Answer, Outcome};
+use calc::model::reach;
+use calc::model::season::Local;
+use calc::question::{LeafOutTyped, Question, StemTyped, TargetTyped, Text, Typed, read};
+
+fn text_of(value: &str) -> Option<Text> {
+    Some(Text::from(value))
+}
+
+fn stem(diameter: &str) -> StemTyped {
+    StemTyped {
+        diameter: text_of(diameter),
+        ..StemTyped::default()
+    }
+}
+
+fn target(kind: &str, distance: &str) -> TargetTyped {
+    TargetTyped {
+        kind: text_of(kind),
+        distance: text_of(distance),
+        ..TargetTyped::default()
+    }
+}
+
+fn ask(species: &str, diameter: &str, date: &str) -> Typed {
+    Typed {
+        version: 1,
+        species: text_of(species),
+        stems: vec![stem(diameter)],
+        date: text_of(date),
+        today: text_of("2027-03-02"),
+        line_within_reach: text_of("no"),
+        none_in_reach: true,
+        region: text_of("US-MA"),
+        leafed_out: Some(LeafOutTyped {
+            stage: text_of("buds_open"),
+            date: text_of("2027-04-30"),
+            ..LeafOutTyped::default()
+        }),
+        ..Typed::default()
+    }
+}
+
+/// Near a target of a kind at a distance.
+fn near(typed: Typed, kind: &str, distance: &str) -> Typed {
+    Typed {
+        none_in_reach: false,
+        targets: vec![target(kind, distance)],
+        ..typed
+    }
+}
+
+fn maple() -> Typed {
+    ask("Norway maple", "14 1/2 in", "2027-06-12")
+}
+
+/// Invented questions that between them give every outcome.
+fn cases() -> Vec<(&'static str, Question, Answer)> {
+    let reference = calc_data::reference();
+    let typed = [
+        ("do", near(maple(), "path", "180 ft")),
+        ("people out", near(maple(), "path", "140 ft")),
+        ("wait", ask("Norway maple", "12 in", "2027-11-12")),
+        ("pull", ask("common buckthorn", "3/4 in", "2027-06-12")),
+        ("frill", ask("tree-of-heaven", "7 in", "2027-08-12")),
+        ("stop", near(maple(), "path", "40 ft")),
+        ("line", near(maple(), "line", "30 ft")),
+        (
+            "weak",
+            Typed {
+                signs: vec!["cavity".into(), "cracks".into()],
+                ..near(maple(), "building", "100 ft")
+            },
+        ),
+        (
+            "not checked",
+            Typed {
+                none_in_reach: false,
+                line_within_reach: None,
+                ..maple()
+            },
+        ),
+        (
+            "oak",
+            Typed {
+                region: None,
+                leafed_out: None,
+                ..ask("northern red oak", "11 in", "2027-06-02")
+            },
+        ),
+        (
+            "oak in its months",
+            Typed {
+                region: text_of("US-WI"),
+                ..ask("northern red oak", "11 in", "2027-06-02")
+            },
+        ),
+        (
+            "stems",
+            Typed {
+                stems: vec![
+                    stem("9 in"),
+                    StemTyped {
+                        live_share: text_of("70 %"),
+                        ..stem("12 in")
+                    },
+                ],
+                goal: text_of("spare_one"),
+                spare: Some(0),
+                ..maple()
+            },
+        ),
+        ("clone", ask("black locust", "8 in", "2027-06-12")),
+        ("unknown", ask("unknown broadleaf", "8 in", "2027-06-12")),
+        (
+            "conifer",
+            Typed {
+                leafed_out: None,
+                ..ask("Scots pine", "16 in", "2027-06-12")
+            },
+        ),
+        ("palm", ask("palm", "12 in", "2027-06-12")),
+        (
+            "dead",
+            Typed {
+                condition: text_of("dead"),
+                ..maple()
+            },
+        ),
+        (
+            "metric",
+            Typed {
+                units: text_of("metric"),
+                region: text_of("GB"),
+                ..ask("sycamore", "36,8", "2027-06-12")
+            },
+        ),
+        (
+            "year",
+            Typed {
+                date: text_of("year"),
+                ..maple()
+            },
+        ),
+    ];
+    typed
+        .into_iter()
+        .map(|(name, typed)| {
+            let question = read(reference, &typed).unwrap_or_else(|problems| {
+                panic!("{name}: {problems:?}");
+            });
+            let answer = calc::answer::answer(reference, &question, &Local::default());
+            (name, question, answer)
+        })
+        .collect()
+}
+
+fn html(question: &Question, found: &Answer, options: &Options<'_>) -> String {
+    let mut out = Html::default();
+    answer(&mut out, calc_data::reference(), question, found, options);
+    out.into_string()
+}
+
+fn with_all() -> Options<'static> {
+    Options {
+        sources_base: "/sources/",
+        with_form: true,
+        with_buttons: true,
+        ..Options::default()
+    }
+}
+
+/// Every value of an attribute.
+fn values<'a>(html: &'a str, attr: &str) -> Vec<&'a str> {
+    let mark = format!(" {attr}=\"");
+    html.split(&mark)
+        .skip(1)
+        .map(|rest| rest.split('"').next().unwrap_or(""))
+        .collect()
+}
+
+/// The text of some markup, tags and drawings left out.
+fn plain(question: &Question, found: &Answer) -> String {
+    text::answer(calc_data::reference(), question, found)
+}
+
+#[test]
+fn every_outcome_is_among_the_cases() {
+    let outcomes: Vec<Outcome> = cases().iter().map(|case| case.2.outcome).collect();
+    for outcome in [
+        Outcome::Do,
+        Outcome::Wait,
+        Outcome::OtherMethod,
+        Outcome::Professional,
+        Outcome::CannotTell,
+    ] {
+        assert!(outcomes.contains(&outcome), "{outcome:?} is missing");
+    }
+}
+
+#[test]
+fn each_outcome_begins_with_its_frame() {
+    for (name, question, found) in cases() {
+        let text = plain(&question, &found);
+        let frame = match found.outcome {
+            Outcome::Do => "Ring this tree. ",
+            Outcome::Wait => "Wait until ",
+            Outcome::OtherMethod => "Use another method: ",
+            Outcome::Professional => "Leave this one to a professional. ",
+            Outcome::CannotTell => "We can't tell yet. ",
+        };
+        assert!(
+            text.lines()
+                .any(|line| line.starts_with(frame) && line.ends_with('.')),
+            "{name}: no line begins with {frame:?}"
+        );
+    }
+}
+
+#[test]
+fn the_deciding_input_stands_in_the_first_sentence_with_its_number() {
+    for (name, question, found) in cases() {
+        let status = crate::status(calc_data::reference(), &question, &found);
+        assert!(status.chars().count() <= 140, "{name}: {status}");
+        let decided = matches!(
+            found.outcome,
+            Outcome::Do | Outcome::Wait | Outcome::Professional
+        );
+        let numbered = status.bytes().any(|c| c.is_ascii_digit());
+        assert!(numbered || !decided || name == "weak", "{name}: {status}");
+    }
+}
+
+#[test]
+fn a_stop_shows_no_ring_width_and_no_steps() {
+    let mut stops = 0;
+    for (name, question, found) in cases() {
+        if found.outcome != Outcome::Professional {
+            continue;
+        }
+        stops += 1;
+        let html = html(&question, &found, &with_all());
+        for never in [
+            "class=\"todo\"",
+            "class=\"carry\"",
+            crate::words::RING_AT_LEAST,
+            "Better =",
+            "Score two",
+            "Peel",
+            "Saw ",
+        ] {
+            assert!(!html.contains(never), "{name} shows {never:?}");
+        }
+        let stop = html.find("stopblock").expect("the stop block comes first");
+        assert!(stop < html.find("class=\"both\"").unwrap_or(0), "{name}");
+        let call = if found.reach.outcome == reach::Outcome::Line {
+            crate::words::CALL_LINE
+        } else {
+            crate::words::CALL_ARBORIST
+        };
+        assert!(html.contains(call), "{name} names nobody to call");
+    }
+    assert_eq!(stops, 3);
+}
+
+#[test]
+fn headings_stand_in_order_without_skips_at_every_level() {
+    for (name, question, found) in cases() {
+        for level in 2..=5 {
+            let options = Options {
+                heading_level: level,
+                ..with_all()
+            };
+            let html = html(&question, &found, &options);
+            let mut above = if level == 2 { 1 } else { level - 2 };
+            for rest in html.split("<h").skip(1) {
+                let Some(digit) = rest.bytes().next().filter(u8::is_ascii_digit) else {
+                    continue;
+                };
+                let now = digit - b'0';
+                assert!(now <= above + 1, "{name} at {level}: h{above} then h{now}");
+                above = now;
+            }
+        }
+    }
+}
+
+#[test]
+fn every_id_is_there_once_and_every_reference_finds_it() {
+    for (name, question, found) in cases() {
+        let html = html(&question, &found, &with_all());
+        let mut ids = values(&html, "id");
+        let count = ids.len();
+        ids.sort_unstable();
+        ids.dedup();
+        assert_eq!(ids.len(), count, "{name}: an id stands twice");
+        for id in values(&html, "aria-labelledby") {
+            assert!(ids.contains(&id), "{name}: nothing has the id {id}");
+        }
+        for href in values(&html, "href") {
+            assert!(
+                href.starts_with("#f-") || href.starts_with("/sources/#"),
+                "{name}: {href} leads nowhere"
+            );
+        }
+    }
+}
+
+#[test]
+fn every_source_link_is_a_source_of_the_tables() {
+    let reference = calc_data::reference();
+    for (name, question, found) in cases() {
+        let html = html(&question, &found, &with_all());
+        for href in values(&html, "href") {
+            if let Some(id) = href.strip_prefix("/sources/#") {
+                assert!(reference.source(id).is_some(), "{name}: no source {id}");
+                assert!(!id.ends_with("-MEM"), "{name}: memory shown as a source");
+            }
+        }
+    }
+}
+
+#[test]
+fn nothing_promises_what_nobody_can() {
+    for (name, question, found) in cases() {
+        let text = plain(&question, &found);
+        for word in text.split(|c: char| !c.is_alphabetic()) {
+            let word = word.to_lowercase();
+            assert!(
+                ![
+                    "safe",
+                    "safely",
+                    "ok",
+                    "approved",
+                    "guaranteed",
+                    "nan",
+                    "inf"
+                ]
+                .contains(&word.as_str()),
+                "{name}: {word}"
+            );
+        }
+    }
+}
+
+#[test]
+fn plain_text_keeps_the_order_of_the_page() {
+    let (_, question, found) = &cases()[0];
+    let text = plain(question, found);
+    let parts = [
+        "\nDO\n",
+        "\nKEEP CLEAR\n",
+        "\nWHEN\n",
+        "\nHOW LONG\n",
+        "\nTHEN CHECK\n",
+        "\nWHAT IT LEAVES\n",
+        "\nMETHODS SIDE BY SIDE\n",
+        "\nCAUTIONS\n",
+        "\nHOW SURE\n",
+        "\nIS IT THIS TREE?\n",
+        "\nWORKING\n",
+    ];
+    let at: Vec<usize> = parts
+        .iter()
+        .map(|part| {
+            text.find(part)
+                .unwrap_or_else(|| panic!("{part:?} is missing"))
+        })
+        .collect();
+    assert!(at.is_sorted(), "{at:?}");
+    assert!(!text.contains("</"), "markup in plain text");
+}
+
+#[test]
+fn an_open_answer_says_first_what_is_missing_and_marks_the_rest() {
+    for (name, question, found) in cases() {
+        if found.outcome != Outcome::CannotTell {
+            continue;
+        }
+        let html = html(&question, &found, &with_all());
+        let missing = html.find("p-open").expect("what is missing");
+        let conditional = html.find("conditional").expect("the answer if it is so");
+        let otherwise = html.find("p-else").expect("the answer otherwise");
+        assert!(missing < conditional && conditional < otherwise, "{name}");
+        assert!(html.contains(crate::words::ONLY_IF), "{name}");
+        let ring = html.find(crate::words::RING_AT_LEAST);
+        assert!(ring.is_none_or(|ring| ring > conditional), "{name}");
+    }
+}
+
+#[test]
+fn every_caution_of_the_answer_is_written_once() {
+    let reference = calc_data::reference();
+    for (name, question, found) in cases() {
+        let html = html(&question, &found, &Options::default());
+        for line in &found.cautions {
+            let caution = reference.cautions.iter().find(|it| it.id == line.id);
+            let text = caution.expect("a caution of the tables").text;
+            let start: String = text
+                .chars()
+                .take_while(|c| *c != '.' && *c != '&')
+                .collect();
+            let start = start.replace('<', "&lt;").replace('>', "&gt;");
+            assert!(html.contains(&start), "{name}: {} is dropped", line.id);
+        }
+    }
+    for caution in reference.cautions.iter().filter(|it| !it.decided) {
+        assert!(
+            crate::words::caution_short(caution.id).is_some(),
+            "{} has no short name",
+            caution.id
+        );
+    }
+}
+
+#[test]
+fn every_assumption_and_every_row_of_the_method_table_has_words() {
+    for (name, _, found) in cases() {
+        for assumed in &found.assumed {
+            assert!(
+                crate::words::assumed_field(assumed.field).is_some(),
+                "{name}: {}",
+                assumed.field
+            );
+            assert!(
+                assumed
+                    .word
+                    .is_none_or(|word| crate::words::assumed_word(word).is_some()),
+                "{name}: {:?}",
+                assumed.word
+            );
+        }
+    }
+    for rule in calc_data::reference().method_rules {
+        for method in calc::model::method::Method::ALL {
+            assert!(crate::words::rule(rule.id, method).is_some(), "{}", rule.id);
+        }
+    }
+}
+
+#[test]
+fn the_summary_of_problems_links_each_to_its_field() {
+    let typed = Typed {
+        species: None,
+        stems: vec![stem("fourteen")],
+        ..maple()
+    };
+    let found = read(calc_data::reference(), &typed).expect_err("two problems");
+    let mut out = Html::default();
+    problems(&mut out, &found, &Options::default());
+    let html = out.into_string();
+    assert_eq!(values(&html, "href"), ["#f-species", "#f-stems-0-diameter"]);
+    assert!(html.contains("There are 2 things to fix"));
+    for problem in &found {
+        assert!(html.contains(&crate::problem_text(problem)));
+    }
+}

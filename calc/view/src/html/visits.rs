@@ -1,0 +1,181 @@
+//! Then check: the visits, and what to do at one.
+
+use super::build::{Cx, folded_table, open_details, open_part};
+use crate::draw::year::{Pin, VisitYear, VisitsLabels, visits};
+use crate::measure;
+use crate::out::{Out, OutExt};
+use crate::words as w;
+use calc::model::at_visit::advise;
+use calc::model::method::Method;
+use calc::model::visits::Visit;
+use chrono::{Datelike, NaiveDate};
+
+/// Pins of the visits: the year, and the day with the number of the list.
+pub fn pins(cx: &Cx<'_>) -> Vec<(i32, Pin)> {
+    cx.say
+        .answer
+        .visits
+        .iter()
+        .zip(1..)
+        .map(|(visit, number)| {
+            let half = (visit.to - visit.from).num_days().unsigned_abs() / 2;
+            let middle = visit
+                .from
+                .checked_add_days(chrono::Days::new(half))
+                .unwrap_or(visit.from);
+            (
+                middle.year(),
+                Pin {
+                    day: super::when::doy(middle),
+                    number,
+                },
+            )
+        })
+        .collect()
+}
+
+/// Visits and the outlook. Nothing where there is nothing to come back to.
+pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
+    let answer = cx.say.answer;
+    if answer.visits.is_empty() {
+        return;
+    }
+    let last = answer
+        .visits
+        .last()
+        .map_or(1, |visit| usize::from(visit.season));
+    let question = w::visits_count(answer.visits.len(), last);
+    open_part(out, cx, "p-left p-check", "check", w::THEN_CHECK, &question);
+    draw_visits(out, cx);
+    list(out, cx);
+    let rings = answer.headline_method == Method::BarkRing;
+    if rings {
+        at_a_visit(out, cx);
+    }
+    if rings {
+        let larch = cx.say.question.species.scientific.starts_with("Larix");
+        out.leaf("p", w::judge_death(larch));
+    }
+    if let Some(outlook) = answer.outlook.as_ref().filter(|_| rings) {
+        super::outlook::inside(out, cx, outlook);
+    }
+    out.close();
+}
+
+/// What may be seen, and what the model advises at the first visit and in season 3.
+fn at_a_visit(out: &mut dyn Out, cx: &Cx<'_>) {
+    let plan = &cx.say.answer.visits;
+    let (Some(ringed), Some(first), Some(third)) = (
+        cx.say.answer.advised_day,
+        plan.first(),
+        plan.iter().rfind(|visit| visit.season == 3),
+    ) else {
+        return;
+    };
+    let rows: Vec<Vec<String>> = w::SEEN
+        .iter()
+        .filter_map(|seen| {
+            let at = |day| advise(ringed, day, plan, &[*seen]).ok();
+            let (early, late) = (at(first.to)?, at(third.to)?);
+            let mut acts: Vec<&str> = Vec::new();
+            for act in early.acts.iter().chain(&late.acts) {
+                let word = w::act_now(*act);
+                if !acts.contains(&word) {
+                    acts.push(word);
+                }
+            }
+            Some(vec![
+                w::seen(*seen).into(),
+                w::sentence(&acts.join("; ")),
+                w::ring_judged(early.judged).into(),
+                w::ring_judged(late.judged).into(),
+            ])
+        })
+        .collect();
+    open_details(out, "", w::AT_A_VISIT);
+    folded_table(out, w::AT_A_VISIT, &w::HEAD_VISIT, &rows);
+    out.close();
+}
+
+fn draw_visits(out: &mut dyn Out, cx: &Cx<'_>) {
+    let answer = cx.say.answer;
+    let all = pins(cx);
+    let ring_day: Option<NaiveDate> = answer.advised_day;
+    let Some(first) = ring_day
+        .map(|day| day.year())
+        .or(all.first().map(|(year, _)| *year))
+    else {
+        return;
+    };
+    let last = all.iter().map(|(year, _)| *year).max().unwrap_or(first);
+    let rows: Vec<(i32, String, Vec<Pin>)> = (first..=last)
+        .map(|year| {
+            let pins = all
+                .iter()
+                .filter(|(at, _)| *at == year)
+                .map(|(_, pin)| *pin)
+                .collect();
+            (year, measure::number(year.unsigned_abs()), pins)
+        })
+        .collect();
+    let years: Vec<VisitYear<'_>> = rows
+        .iter()
+        .map(|(year, label, pins)| VisitYear {
+            label,
+            ring: ring_day
+                .filter(|day| day.year() == *year)
+                .map(super::when::doy),
+            visits: pins,
+        })
+        .collect();
+    let aria = w::visits_count(answer.visits.len(), years.len());
+    out.open("figure");
+    visits(
+        out,
+        &years,
+        &VisitsLabels {
+            aria: &aria,
+            ring: if answer.headline_method == Method::BarkRing {
+                w::RING_SHORT
+            } else {
+                w::WORK_SHORT
+            },
+        },
+    );
+    out.close();
+}
+
+/// Visits of one kind and season are one row.
+fn list(out: &mut dyn Out, cx: &Cx<'_>) {
+    let answer = cx.say.answer;
+    out.open_class("ul", "checks");
+    let mut at = 0;
+    while at < answer.visits.len() {
+        let first: &Visit = &answer.visits[at];
+        let same = answer.visits[at..]
+            .iter()
+            .take_while(|visit| visit.kind == first.kind && visit.season == first.season)
+            .count();
+        let numbers: Vec<String> = (at..at + same)
+            .map(|number| measure::number(number as u32 + 1))
+            .collect();
+        let spans: Vec<(NaiveDate, NaiveDate)> = answer.visits[at..at + same]
+            .iter()
+            .map(|visit| (visit.from, visit.to))
+            .collect();
+        out.open("li");
+        out.open_class("span", "tick");
+        out.attr("aria-hidden", "true");
+        out.close();
+        out.open("span");
+        out.leaf(
+            "b",
+            &cat!(numbers.join(", "), ". ", measure::several(&spans), ". "),
+        );
+        out.text(w::visit(first.kind, answer.headline_method));
+        out.close();
+        out.close();
+        at += same;
+    }
+    out.close();
+}
