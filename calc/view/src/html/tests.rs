@@ -6,6 +6,8 @@ use crate::text;
 use calc::answer::{Answer, Outcome};
 use calc::model::reach;
 use calc::model::season::Local;
+use std::sync::OnceLock;
+
 use calc::question::{LeafOutTyped, Question, StemTyped, TargetTyped, Text, Typed, read};
 
 fn text_of(value: &str) -> Option<Text> {
@@ -60,7 +62,12 @@ fn maple() -> Typed {
 }
 
 /// Invented questions that between them give every outcome.
-fn cases() -> Vec<(&'static str, Question, Answer)> {
+fn cases() -> &'static [(&'static str, Question, Answer)] {
+    static CASES: OnceLock<Vec<(&'static str, Question, Answer)>> = OnceLock::new();
+    CASES.get_or_init(ask_all)
+}
+
+fn ask_all() -> Vec<(&'static str, Question, Answer)> {
     let reference = calc_data::reference();
     let typed = [
         ("do", near(maple(), "path", "180 ft")),
@@ -206,7 +213,7 @@ fn every_outcome_is_among_the_cases() {
 #[test]
 fn each_outcome_begins_with_its_frame() {
     for (name, question, found) in cases() {
-        let text = plain(&question, &found);
+        let text = plain(question, found);
         let frame = match found.outcome {
             Outcome::Do => "Ring this tree. ",
             Outcome::Wait => "Wait until ",
@@ -225,14 +232,14 @@ fn each_outcome_begins_with_its_frame() {
 #[test]
 fn the_deciding_input_stands_in_the_first_sentence_with_its_number() {
     for (name, question, found) in cases() {
-        let status = crate::status(calc_data::reference(), &question, &found);
+        let status = crate::status(calc_data::reference(), question, found);
         assert!(status.chars().count() <= 140, "{name}: {status}");
         let decided = matches!(
             found.outcome,
             Outcome::Do | Outcome::Wait | Outcome::Professional
         );
         let numbered = status.bytes().any(|c| c.is_ascii_digit());
-        assert!(numbered || !decided || name == "weak", "{name}: {status}");
+        assert!(numbered || !decided || *name == "weak", "{name}: {status}");
     }
 }
 
@@ -244,7 +251,7 @@ fn a_stop_shows_no_ring_width_and_no_steps() {
             continue;
         }
         stops += 1;
-        let html = html(&question, &found, &with_all());
+        let html = html(question, found, &with_all());
         for never in [
             "class=\"todo\"",
             "class=\"carry\"",
@@ -276,7 +283,7 @@ fn headings_stand_in_order_without_skips_at_every_level() {
                 heading_level: level,
                 ..with_all()
             };
-            let html = html(&question, &found, &options);
+            let html = html(question, found, &options);
             let mut above = if level == 2 { 1 } else { level - 2 };
             for rest in html.split("<h").skip(1) {
                 let Some(digit) = rest.bytes().next().filter(u8::is_ascii_digit) else {
@@ -293,7 +300,7 @@ fn headings_stand_in_order_without_skips_at_every_level() {
 #[test]
 fn every_id_is_there_once_and_every_reference_finds_it() {
     for (name, question, found) in cases() {
-        let html = html(&question, &found, &with_all());
+        let html = html(question, found, &with_all());
         let mut ids = values(&html, "id");
         let count = ids.len();
         ids.sort_unstable();
@@ -315,7 +322,7 @@ fn every_id_is_there_once_and_every_reference_finds_it() {
 fn every_source_link_is_a_source_of_the_tables() {
     let reference = calc_data::reference();
     for (name, question, found) in cases() {
-        let html = html(&question, &found, &with_all());
+        let html = html(question, found, &with_all());
         for href in values(&html, "href") {
             if let Some(id) = href.strip_prefix("/sources/#") {
                 assert!(reference.source(id).is_some(), "{name}: no source {id}");
@@ -328,7 +335,7 @@ fn every_source_link_is_a_source_of_the_tables() {
 #[test]
 fn nothing_promises_what_nobody_can() {
     for (name, question, found) in cases() {
-        let text = plain(&question, &found);
+        let text = plain(question, found);
         for word in text.split(|c: char| !c.is_alphabetic()) {
             let word = word.to_lowercase();
             assert!(
@@ -382,7 +389,7 @@ fn an_open_answer_says_first_what_is_missing_and_marks_the_rest() {
         if found.outcome != Outcome::CannotTell {
             continue;
         }
-        let html = html(&question, &found, &with_all());
+        let html = html(question, found, &with_all());
         let missing = html.find("p-open").expect("what is missing");
         let conditional = html.find("conditional").expect("the answer if it is so");
         let otherwise = html.find("p-else").expect("the answer otherwise");
@@ -397,7 +404,7 @@ fn an_open_answer_says_first_what_is_missing_and_marks_the_rest() {
 fn every_caution_of_the_answer_is_written_once() {
     let reference = calc_data::reference();
     for (name, question, found) in cases() {
-        let html = html(&question, &found, &Options::default());
+        let html = html(question, found, &Options::default());
         for line in &found.cautions {
             let caution = reference.cautions.iter().find(|it| it.id == line.id);
             let text = caution.expect("a caution of the tables").text;

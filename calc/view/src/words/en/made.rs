@@ -48,12 +48,17 @@ impl Say<'_> {
     #[must_use]
     pub fn made(&self, stops: bool) -> Vec<Made> {
         let mut list = Vec::new();
-        if !stops {
+        // Widths and slip dates belong to an answer that has a ring in it, its own or one under a condition.
+        let answer = self.answer;
+        let ring = !stops && (answer.effort.is_some() || answer.conditional.is_some());
+        if ring {
             self.made_ring(&mut list);
         }
         self.made_reach(&mut list);
-        if !stops {
+        if ring {
             self.made_season(&mut list);
+        }
+        if !stops {
             self.made_after(&mut list);
         }
         list
