@@ -173,6 +173,20 @@ fn questions() -> Vec<(&'static str, Typed)> {
                 ..maple()
             },
         ),
+        ("palm", ask("palm", "12 in", "2027-06-12")),
+        (
+            "girth",
+            Typed {
+                stems: vec![StemTyped {
+                    girth: text("44 in"),
+                    ..StemTyped::default()
+                }],
+                height: text("52 ft"),
+                none_in_reach: false,
+                targets: near("road", "85 ft"),
+                ..maple()
+            },
+        ),
         (
             "hollow",
             Typed {

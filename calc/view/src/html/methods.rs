@@ -20,7 +20,7 @@ pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
     open_table(out, false, &title(cx), &w::HEAD_METHODS);
     for line in &answer.methods {
         let level = w::level(line.level);
-        let stands = if line.level == Level::RuledOut {
+        let stands = if line.level >= Level::NotAdvised {
             cat!(level, ".")
         } else {
             let who = w::who(line.method, line.by_professional, cx.say.question.herbicide);
