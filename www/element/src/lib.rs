@@ -8,6 +8,7 @@ mod boundary;
 mod dom;
 mod fields;
 mod marks;
+mod object;
 mod paper;
 mod plan;
 mod plans;

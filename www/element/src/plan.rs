@@ -4,6 +4,7 @@ use crate::boundary;
 use crate::dom::{self, DomOut};
 use crate::fields;
 use crate::marks;
+use crate::object;
 use crate::paper;
 use crate::plans;
 use crate::region;
@@ -582,6 +583,13 @@ impl Plan {
         let mut out = DomOut::new(&self.document);
         html::problems(&mut out, problems, &self.options(""));
         out.into(&self.errors);
+        // Some fields share a control with another: the link leads to what is there.
+        for link in dom::all(&self.errors, "a") {
+            let id = link.get_attribute("data-field").unwrap_or_default();
+            if let Some(field) = marks::find(&self.root, &id) {
+                let _ = link.set_attribute("href", &["#", &field.id()].concat());
+            }
+        }
         for problem in problems {
             marks::mark(&self.document, &self.root, problem);
         }
@@ -687,10 +695,8 @@ impl Plan {
             self.reset();
             return Ok(());
         }
-        let typed = boundary::typed(value).map_err(|problems| {
-            let texts: Vec<String> = problems.iter().map(calc_view::problem_text).collect();
-            plans::type_error(&texts.join(" "))
-        })?;
+        let typed = object::typed(value)
+            .map_err(|problem| plans::type_error(&calc_view::problem_text(&problem)))?;
         self.draw(&Sheet::of(calc_data::reference(), &typed, today()));
         if self.state.borrow().answered {
             self.work_out(false);

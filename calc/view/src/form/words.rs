@@ -82,7 +82,7 @@ pub const VIGOUR: &str = "How fast does it grow?";
 pub const LIMBS: &str = "Limbs below the ring?";
 pub const REGION: &str = "State or country";
 pub const REGION_HINT: &str = "For local law, nesting months and diseases.";
-pub const REGION_OPEN: &str = "Not said: the cautious months used";
+pub const REGION_OPEN: &str = "Not said: cautious rules";
 pub const WHERE: &str = "Where is it?";
 pub const HALF: &str = "Half of the world";
 pub const LATITUDE: &str = "Latitude, degrees, north is plus";
@@ -195,7 +195,7 @@ pub const HALVES: Choice = &[
     ("south", "South of the equator"),
 ];
 pub const STAGES: Choice = &[
-    ("", "Not seen: the usual dates used"),
+    ("", "Not seen: usual dates"),
     ("buds_open", "Half of the buds open"),
     ("leaves_full", "Leaves nearly full size"),
     ("first_leaf", "The first leaf"),
@@ -207,13 +207,13 @@ pub const DRIES: Choice = &[
     ("month", "A month or more"),
 ];
 pub const GOALS: Choice = &[
-    ("", "Not said: standing dead tree used"),
+    ("", "Not said: for wildlife"),
     ("wildlife", "A standing dead tree for wildlife"),
     ("kill", "Only to kill it"),
     ("spare_one", "To spare one stem of several"),
 ];
 pub const HERBICIDES: Choice = &[
-    ("", "Not said: shown with and without"),
+    ("", "Not said: both shown"),
     ("no", "No"),
     ("licensed", "By a licensed applicator"),
     ("yes", "Yes"),

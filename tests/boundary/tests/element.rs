@@ -1,0 +1,471 @@
+//! The element in its host, as a page sees it: the form, an answer, problems, what a host may set.
+
+use std::cell::RefCell;
+use std::rc::Rc;
+use wasm_bindgen::closure::Closure;
+use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen_test::{wasm_bindgen_test, wasm_bindgen_test_configure};
+use web_sys::{
+    CustomEvent, Document, Element, Event, EventInit, HtmlElement, HtmlInputElement,
+    HtmlSelectElement, ShadowRoot,
+};
+
+wasm_bindgen_test_configure!(run_in_browser);
+
+/// A host in the page; it goes when the test ends.
+struct Host {
+    element: HtmlElement,
+}
+
+impl Host {
+    fn new() -> Self {
+        Self::with(&[])
+    }
+
+    fn with(attributes: &[(&str, &str)]) -> Self {
+        let document = document();
+        let element = document.create_element("div").expect("an element");
+        for (name, value) in attributes {
+            element.set_attribute(name, value).expect("an attribute");
+        }
+        element.set_inner_html("<p>Plan one tree</p>");
+        document
+            .body()
+            .expect("a body")
+            .append_child(&element)
+            .expect("a child");
+        let element: HtmlElement = element.unchecked_into();
+        www_element::connect(&element);
+        Self { element }
+    }
+
+    fn root(&self) -> ShadowRoot {
+        self.element.shadow_root().expect("an open shadow root")
+    }
+
+    fn all(&self, css: &str) -> Vec<Element> {
+        let found = self.root().query_selector_all(css).expect("a selector");
+        (0..found.length())
+            .filter_map(|at| found.item(at)?.dyn_into().ok())
+            .collect()
+    }
+
+    fn one(&self, css: &str) -> Element {
+        self.root()
+            .query_selector(css)
+            .expect("a selector")
+            .unwrap_or_else(|| panic!("there is no {css}"))
+    }
+
+    fn has(&self, css: &str) -> bool {
+        !self.all(css).is_empty()
+    }
+
+    fn text(&self, css: &str) -> String {
+        self.one(css).text_content().unwrap_or_default()
+    }
+
+    /// Types into a field, or picks from a list, as a person does: the events come with it.
+    fn type_in(&self, css: &str, text: &str) {
+        let field = self.one(css);
+        if let Some(input) = field.dyn_ref::<HtmlInputElement>() {
+            input.set_value(text);
+        } else if let Some(select) = field.dyn_ref::<HtmlSelectElement>() {
+            select.set_value(text);
+        }
+        for name in ["input", "change"] {
+            let init = EventInit::new();
+            init.set_bubbles(true);
+            let event = Event::new_with_event_init_dict(name, &init).expect("an event");
+            field.dispatch_event(&event).expect("it is sent");
+        }
+    }
+
+    fn value(&self, css: &str) -> String {
+        self.one(css).unchecked_into::<HtmlInputElement>().value()
+    }
+
+    fn click(&self, css: &str) {
+        self.one(css).unchecked_into::<HtmlElement>().click();
+    }
+
+    fn focused(&self) -> String {
+        let active = self.root().active_element();
+        active.map_or_else(String::new, |active| active.id())
+    }
+
+    fn status(&self) -> String {
+        self.text(".sb > [role=status]")
+    }
+
+    /// An invented tree with nothing near.
+    fn fill_in_a_tree(&self) {
+        self.type_in("#f-find", "norway");
+        self.click("input[name=species][value='Norway maple']");
+        self.type_in("#f-stems-0-diameter", "14 1/2");
+        self.click("input[name=none_in_reach]");
+        self.click("input[name=day][value=other]");
+        self.type_in("#f-date-m", "June");
+        self.type_in("#f-date-d", "12");
+        self.type_in("#f-date-y", "2027");
+    }
+
+    fn press(&self) {
+        self.click("button[type=submit]");
+    }
+
+    fn get(&self, name: &str) -> JsValue {
+        www_element::get_property(&self.element, name)
+    }
+
+    fn result(&self, key: &str) -> String {
+        let value = js_sys::Reflect::get(&self.get("result"), &key.into());
+        value
+            .ok()
+            .and_then(|value| value.as_string())
+            .unwrap_or_default()
+    }
+
+    /// The names of events that the host hears from now on, with the keys of their details.
+    fn hear(&self) -> Rc<RefCell<Vec<String>>> {
+        let heard = Rc::new(RefCell::new(Vec::new()));
+        let into = Rc::clone(&heard);
+        let listener = Closure::<dyn FnMut(CustomEvent)>::new(move |event: CustomEvent| {
+            assert!(event.bubbles() && event.composed());
+            let detail: js_sys::Object = event.detail().unchecked_into();
+            let keys = js_sys::Object::keys(&detail).join(",");
+            into.borrow_mut()
+                .push(format!("{} {}", event.type_(), String::from(keys)));
+        });
+        for name in ["slipbark-input", "slipbark-result", "slipbark-invalid"] {
+            self.element
+                .add_event_listener_with_callback(name, listener.as_ref().unchecked_ref())
+                .expect("it listens");
+        }
+        listener.forget();
+        heard
+    }
+}
+
+impl Drop for Host {
+    fn drop(&mut self) {
+        self.element.remove();
+        www_element::disconnect(&self.element);
+    }
+}
+
+fn document() -> Document {
+    web_sys::window()
+        .and_then(|window| window.document())
+        .expect("a page")
+}
+
+async fn wait(milliseconds: i32) {
+    let promise = js_sys::Promise::new(&mut |resolve, _| {
+        web_sys::window()
+            .expect("a window")
+            .set_timeout_with_callback_and_timeout_and_arguments_0(&resolve, milliseconds)
+            .expect("a clock");
+    });
+    js_sys::futures::JsFuture::from(promise)
+        .await
+        .expect("the clock goes");
+}
+
+#[wasm_bindgen_test]
+fn the_form_stands_in_an_open_root_and_takes_no_focus() {
+    let host = Host::new();
+    assert!(host.has("form.desk .group:nth-of-type(3)"));
+    assert_eq!(host.all("form .tapefig svg").len(), 3);
+    assert_eq!(host.focused(), "");
+    assert!(!host.has("#answer > *") && !host.has(".errsum"));
+    assert_eq!(host.root().adopted_style_sheets_count(), 1);
+    // Once more changes nothing.
+    host.type_in("#f-stems-0-diameter", "9");
+    www_element::connect(&host.element);
+    assert_eq!(host.all("form").len(), 1);
+    assert_eq!(host.value("#f-stems-0-diameter"), "9");
+}
+
+trait Sheets {
+    fn adopted_style_sheets_count(&self) -> u32;
+}
+
+impl Sheets for ShadowRoot {
+    fn adopted_style_sheets_count(&self) -> u32 {
+        let sheets = js_sys::Reflect::get(self, &"adoptedStyleSheets".into()).expect("a list");
+        js_sys::Reflect::get(&sheets, &"length".into())
+            .ok()
+            .and_then(|length| length.as_f64())
+            .unwrap_or_default() as u32
+    }
+}
+
+#[wasm_bindgen_test]
+fn three_answers_and_the_button_give_a_plan() {
+    let host = Host::new();
+    host.fill_in_a_tree();
+    assert!(
+        !host.has(".answer-region"),
+        "nothing is answered before it is asked"
+    );
+    let heard = host.hear();
+    host.press();
+    assert!(host.has(".answer-region .tag"));
+    let verdict = host.text(".answer-region .say");
+    assert_eq!(host.status(), verdict);
+    assert!(verdict.len() <= 140);
+    assert!(
+        host.root()
+            .active_element()
+            .is_some_and(|active| active.matches(".say").unwrap_or(false))
+    );
+    assert_eq!(host.result("outcome"), "do");
+    assert_eq!(*heard.borrow(), ["slipbark-result inputs,result,schema"]);
+    let result = host.get("result");
+    assert!(js_sys::Object::is_frozen(&result.into()));
+}
+
+#[wasm_bindgen_test]
+fn problems_lead_to_their_fields_and_keep_what_was_typed() {
+    let host = Host::new();
+    host.type_in("#f-find", "norway maypole");
+    host.type_in("#f-stems-0-diameter", "fourteen");
+    host.click("input[name='stems.how'][value=around]");
+    host.click("input[name=day][value=other]");
+    host.type_in("#f-date-y", "2027");
+    host.type_in("#f-date-d", "12");
+    let heard = host.hear();
+    host.press();
+    assert_eq!(host.all(".errsum a").len(), 3);
+    assert!(
+        host.root()
+            .active_element()
+            .is_some_and(|active| active.matches(".errsum").unwrap_or(false))
+    );
+    assert_eq!(host.all(".errmsg").len(), 3);
+    for (link, message) in host.all(".errsum a").iter().zip(host.all(".errmsg")) {
+        assert_eq!(link.text_content(), message.text_content());
+        let href = link.get_attribute("href").unwrap_or_default();
+        assert!(host.has(&href), "{href} leads somewhere");
+    }
+    let size = host.one("#f-stems-0-diameter");
+    assert_eq!(size.get_attribute("aria-invalid").as_deref(), Some("true"));
+    let described = size.get_attribute("aria-describedby").unwrap_or_default();
+    assert!(
+        described.split(' ').all(|id| host.has(&format!("#{id}"))),
+        "{described}"
+    );
+    assert!(host.one("#f-date-m").has_attribute("aria-invalid"));
+    assert!(!host.one("#f-date-y").has_attribute("aria-invalid"));
+    assert_eq!(host.value("#f-find"), "norway maypole");
+    assert_eq!(host.value("#f-stems-0-diameter"), "fourteen");
+    host.all(".errsum a")[1]
+        .unchecked_ref::<HtmlElement>()
+        .click();
+    assert_eq!(host.focused(), "f-stems-0-diameter");
+    host.all(".errsum a")[2]
+        .unchecked_ref::<HtmlElement>()
+        .click();
+    assert_eq!(host.focused(), "f-date-m");
+    assert_eq!(*heard.borrow(), ["slipbark-invalid problems,schema"]);
+    // What is settled goes; what was not asked about yet is not complained of.
+    host.type_in("#f-stems-0-diameter", "44");
+    assert_eq!(host.all(".errmsg").len(), 2);
+    assert_eq!(host.all(".errsum a").len(), 2);
+}
+
+#[wasm_bindgen_test]
+async fn a_change_is_answered_by_itself_and_moves_nothing() {
+    let host = Host::new();
+    host.fill_in_a_tree();
+    host.press();
+    let folds = host.all("#answer details");
+    assert!(folds.len() >= 2);
+    let summary = |fold: &Element| {
+        let summary = fold.query_selector("summary").ok().flatten();
+        summary
+            .and_then(|summary| summary.text_content())
+            .unwrap_or_default()
+    };
+    let opened = summary(&folds[1]);
+    folds[1].set_attribute("open", "").expect("it opens");
+    host.one("#f-stems-0-diameter")
+        .unchecked_into::<HtmlElement>()
+        .focus()
+        .expect("a focus");
+    let before = host.text("#answer .carry");
+    host.type_in("#f-stems-0-diameter", "9");
+    assert_eq!(host.text("#answer .carry"), before, "not on each key");
+    wait(1_200).await;
+    assert_ne!(host.text("#answer .carry"), before);
+    assert_eq!(host.focused(), "f-stems-0-diameter");
+    let open: Vec<String> = host
+        .all("#answer details[open]")
+        .iter()
+        .map(summary)
+        .collect();
+    assert!(open.contains(&opened), "{open:?} has {opened}");
+    // What can't be read leaves no old answer standing, and no alarm.
+    host.type_in("#f-stems-0-diameter", "nine");
+    wait(1_200).await;
+    assert!(!host.has(".answer-region") && !host.has(".errsum"));
+    assert!(host.text("#answer").contains("nine"));
+    assert_eq!(host.get("result"), JsValue::NULL);
+}
+
+#[wasm_bindgen_test]
+fn a_unit_says_what_a_number_means_and_is_echoed() {
+    let host = Host::new();
+    host.type_in("#f-stems-0-diameter", "35cm");
+    assert_eq!(
+        host.text("#f-stems-0-diameter-r"),
+        "Read as 35 cm (13.8 in)."
+    );
+    host.type_in("#f-height", "50");
+    host.type_in("#f-stems-unit", "cm");
+    assert_eq!(host.value("#f-stems-0-diameter"), "35cm");
+    assert_eq!(host.text("#f-stems-0-diameter-r"), "");
+    // Beside what is typed the unit stays; beside what is empty it follows.
+    assert_eq!(host.text("#f-height-u"), "feet");
+    assert_eq!(host.text("#f-targets-0-distance-u"), "metres");
+    assert_eq!(host.text("#f-stems-0-diameter-u"), "cm");
+}
+
+#[wasm_bindgen_test]
+fn lists_grow_and_shrink_with_the_focus_beside() {
+    let host = Host::new();
+    host.type_in("#f-targets-0-kind", "path");
+    host.type_in("#f-targets-0-distance", "100");
+    host.click("[data-act=add-target]");
+    assert_eq!(host.focused(), "f-targets-1-kind");
+    host.type_in("#f-targets-1-kind", "line");
+    assert!(!host.one("#m-voltage-1").has_attribute("hidden"));
+    assert!(host.one("#m-voltage-0").has_attribute("hidden"));
+    host.click("[data-act=remove-target][data-at='0']");
+    assert_eq!(host.all(".entry").len(), 1);
+    assert_eq!(host.value("#f-targets-0-kind"), "line");
+    assert_eq!(host.focused(), "f-targets-0-kind");
+    host.click("[data-act=add-stem]");
+    assert_eq!(host.focused(), "f-stems-1-diameter");
+    assert!(host.has("#f-stems-1-bark"));
+}
+
+#[wasm_bindgen_test]
+fn only_fields_that_matter_are_shown() {
+    let host = Host::new();
+    let shown = |id: &str| !host.one(id).has_attribute("hidden");
+    assert!(shown("#m-bark") && !shown("#m-same-genus-near") && !shown("#m-whole-clone"));
+    host.type_in("#f-find", "scots");
+    host.click("input[name=species][value='Scots pine']");
+    assert!(shown("#m-same-genus-near"));
+    host.click("input[name=species][value='?']");
+    assert!(shown("#m-species-kind") && !shown("#m-same-genus-near"));
+    host.click("input[name='species.kind'][value=palm]");
+    assert!(!shown("#m-bark") && !shown("#m-limbs"));
+}
+
+#[wasm_bindgen_test]
+fn attributes_preset_the_form_and_properties_set_it() {
+    let host = Host::with(&[
+        ("species", "ACPL"),
+        ("size", "14"),
+        ("size-unit", "cm"),
+        ("date", "2027-06-12"),
+        ("region", "US-MA"),
+        ("heading-level", "4"),
+    ]);
+    assert!(host.has("input[value='Norway maple']:checked"));
+    assert_eq!(host.value("#f-stems-0-diameter"), "14");
+    assert_eq!(host.value("#f-date-y"), "2027");
+    let heard = host.hear();
+    let answer = www_element::compute(&host.element);
+    assert!(js_sys::Reflect::has(&answer, &"outcome".into()).unwrap_or(false));
+    assert_eq!(*heard.borrow(), ["slipbark-result inputs,result,schema"]);
+    assert!(host.has("#answer h4") && !host.has("#answer h2"));
+    heard.borrow_mut().clear();
+    let inputs = host.get("inputs");
+    js_sys::Reflect::set(&inputs, &"height".into(), &"40 ft".into()).expect("it is ours");
+    www_element::set_property(&host.element, "inputs", &inputs).expect("good inputs");
+    assert_eq!(host.value("#f-height"), "40 ft");
+    assert!(heard.borrow().is_empty(), "a host that sets hears nothing");
+    let again = host.get("inputs");
+    let text = |object: &JsValue| String::from(js_sys::JSON::stringify(object).expect("an object"));
+    assert_eq!(text(&again), text(&inputs));
+    js_sys::Reflect::set(&inputs, &"hight".into(), &"40 ft".into()).expect("it is ours");
+    let refused = www_element::set_property(&host.element, "inputs", &inputs).expect_err("a slip");
+    let message = refused
+        .dyn_into::<js_sys::TypeError>()
+        .expect("a TypeError")
+        .message();
+    assert!(String::from(message).contains("hight"));
+    www_element::reset(&host.element);
+    assert_eq!(host.value("#f-height"), "");
+    assert_eq!(host.value("#f-stems-0-diameter"), "14");
+    assert!(!host.has("#answer > *"));
+    www_element::focus_first(&host.element);
+    assert_eq!(host.focused(), "f-find");
+}
+
+#[wasm_bindgen_test]
+fn taken_out_and_put_back_it_goes_on() {
+    let host = Host::new();
+    host.fill_in_a_tree();
+    host.press();
+    host.element.remove();
+    www_element::disconnect(&host.element);
+    assert_eq!(host.get("inputs"), JsValue::UNDEFINED);
+    document()
+        .body()
+        .expect("a body")
+        .append_child(&host.element)
+        .expect("a child");
+    www_element::connect(&host.element);
+    assert_eq!(host.value("#f-stems-0-diameter"), "14 1/2");
+    assert_eq!(host.value("#f-date-m"), "June");
+    assert!(host.has("input[value='Norway maple']:checked"));
+    assert_eq!(host.result("outcome"), "do");
+}
+
+#[wasm_bindgen_test]
+fn the_next_tree_keeps_the_day_and_clears_the_tree() {
+    let host = Host::new();
+    host.fill_in_a_tree();
+    assert!(host.one("[data-act=next]").has_attribute("hidden"));
+    host.press();
+    host.click("[data-act=next]");
+    assert_eq!(host.value("#f-stems-0-diameter"), "");
+    assert_eq!(host.value("#f-date-y"), "2027");
+    assert!(!host.has("input[name=species]:checked") && !host.has("#answer > *"));
+    assert_eq!(host.focused(), "f-find");
+}
+
+#[wasm_bindgen_test]
+fn events_carry_no_coordinates_unless_the_host_asks() {
+    for (attributes, told) in [(&[][..], false), (&[("events", "full")][..], true)] {
+        let host = Host::with(attributes);
+        let last = Rc::new(RefCell::new(String::new()));
+        let into = Rc::clone(&last);
+        let listener = Closure::<dyn FnMut(CustomEvent)>::new(move |event: CustomEvent| {
+            let text = js_sys::JSON::stringify(&event.detail()).expect("JSON-safe");
+            *into.borrow_mut() = text.into();
+        });
+        host.element
+            .add_event_listener_with_callback("slipbark-input", listener.as_ref().unchecked_ref())
+            .expect("it listens");
+        host.type_in("#f-place-latitude", "42.36");
+        assert_eq!(last.borrow().contains("42.36"), told, "{}", last.borrow());
+    }
+}
+
+#[wasm_bindgen_test]
+fn what_a_person_types_is_never_markup() {
+    let host = Host::new();
+    let evil = "<img src=x onerror=alert(1)>";
+    host.type_in("#f-find", evil);
+    host.type_in("#f-stems-0-diameter", evil);
+    host.press();
+    assert!(!host.has("img"));
+    assert!(host.text(".errsum").contains("<img"));
+    assert_eq!(host.value("#f-stems-0-diameter"), evil);
+}
