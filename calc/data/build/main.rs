@@ -1,26 +1,33 @@
-//! Reads and checks `content/` and writes it as Rust constants. The build stops at a file and a line.
+//! Reads and checks `content/` and packs it. The build stops at a file and a line.
 
-mod emit;
+mod pack;
 mod rules;
 mod species;
 mod table;
+#[path = "../src/tags.rs"]
+mod tags;
 
 use std::path::{Path, PathBuf};
 
 fn main() {
     let content = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../content");
-    println!(
-        "cargo::rerun-if-changed={}",
-        content.join("evidence").display()
-    );
-    println!(
-        "cargo::rerun-if-changed={}",
-        content.join("rules").display()
-    );
+    for watched in ["evidence", "rules"] {
+        println!(
+            "cargo::rerun-if-changed={}",
+            content.join(watched).display()
+        );
+    }
+    // The models cite sources of their own.
+    println!("cargo::rerun-if-changed=../core/src");
     println!("cargo::rerun-if-changed=build");
+    println!("cargo::rerun-if-changed=src/tags.rs");
     let out = PathBuf::from(std::env::var("OUT_DIR").expect("cargo sets OUT_DIR"));
     match write(&content) {
-        Ok(text) => std::fs::write(out.join("reference.rs"), text).expect("OUT_DIR takes a file"),
+        Ok(streams) => {
+            for (name, bytes) in ["ints", "tags", "texts"].iter().zip(streams) {
+                std::fs::write(out.join(name), bytes).expect("OUT_DIR takes a file");
+            }
+        }
         Err(problem) => {
             // Cargo shows an error of a build script whole; a panic would bury it in a backtrace.
             println!("cargo::error={problem}");
@@ -29,22 +36,17 @@ fn main() {
     }
 }
 
-fn write(content: &Path) -> Result<String, table::Problem> {
+/// In the order in which `src/unpack.rs` reads.
+fn write(content: &Path) -> Result<[Vec<u8>; 3], table::Problem> {
     let sources = rules::Sources::read(content)?;
-    let mut out = String::from(
-        "use calc::evidence::{Cite, Grade};\nuse calc::model::effort::{EffortConstants, Three};\n\
-         use calc::model::height::HeightConstants;\nuse calc::model::method::{Cell, Condition, Level};\n\
-         use calc::model::reach::ReachConstants;\nuse calc::model::ring::RingConstants;\n\
-         use calc::reference::*;\nuse calc::timing::WoodClass;\n\
-         use calc::timing::restrictions::{DiseaseRegion, Restriction, Scope, Topic};\n\n",
-    );
-    species::write(content, &sources, &mut out)?;
-    rules::methods(content, &sources, &mut out)?;
-    rules::constants(content, &sources, &mut out)?;
-    rules::cautions(content, &sources, &mut out)?;
-    rules::outlook(content, &sources, &mut out)?;
-    rules::cavity_users(content, &sources, &mut out)?;
-    rules::restrictions(content, &sources, &mut out)?;
-    sources.write(&mut out);
-    Ok(out)
+    let mut pack = pack::Pack::default();
+    species::write(content, &sources, &mut pack)?;
+    rules::methods(content, &sources, &mut pack)?;
+    rules::constants(content, &sources, &mut pack)?;
+    rules::cautions(content, &sources, &mut pack)?;
+    rules::outlook(content, &sources, &mut pack)?;
+    rules::cavity_users(content, &sources, &mut pack)?;
+    rules::restrictions(content, &sources, &mut pack)?;
+    sources.write(&content.join("../calc/core/src"), &mut pack);
+    Ok(pack.finish())
 }

@@ -1,16 +1,19 @@
 //! Rules, cautions, outlook, users, restrictions, sources.
 
-use crate::emit;
+use crate::pack::Pack;
 use crate::table::{Problem, Row, Table};
+use crate::tags;
 use calc::evidence::Grade;
 use calc::model::method::{Cell, Condition};
-use std::collections::BTreeMap;
-use std::fmt::Write as _;
+use calc::reference::{OutlookClass, SizeClass, When};
+use std::cell::RefCell;
+use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 
 /// The sources that may be cited.
 pub struct Sources {
     lines: BTreeMap<String, (String, Grade)>,
+    cited: RefCell<BTreeSet<String>>,
 }
 
 impl Sources {
@@ -34,50 +37,95 @@ impl Sources {
         ] {
             lines.insert(id.to_owned(), (label.to_owned(), grade));
         }
-        Ok(Self { lines })
+        Ok(Self {
+            lines,
+            cited: RefCell::default(),
+        })
     }
 
-    /// A cite, no better than its source allows.
+    /// Packs a cite, no better than its source allows.
     pub fn cite(
         &self,
+        pack: &mut Pack,
         row: &Row<'_>,
         id: &str,
         place: &str,
         grade: Grade,
-    ) -> Result<String, Problem> {
+    ) -> Result<(), Problem> {
+        let grade = self.check(row, id, grade)?;
+        pack.text(id);
+        pack.text(place);
+        pack.one_of(tags::GRADES, &grade);
+        Ok(())
+    }
+
+    /// The grade that a value from a source may carry.
+    pub fn check(&self, row: &Row<'_>, id: &str, grade: Grade) -> Result<Grade, Problem> {
         let (_, ceiling) = self
             .lines
             .get(id)
             .ok_or_else(|| row.problem(format!("the source \"{id}\" is not in sources.csv")))?;
-        Ok(emit::cite(id, place, grade.max(*ceiling)))
+        self.cited.borrow_mut().insert(id.to_owned());
+        Ok(grade.max(*ceiling))
     }
 
-    /// `A01@Table 1;B22@summary`, or ids alone with one place.
-    pub fn cites(&self, row: &Row<'_>, text: &str, grade: Grade) -> Result<String, Problem> {
-        let mut list = Vec::new();
-        for part in text
+    /// Packs `A01@Table 1;B22@summary`, or ids alone.
+    pub fn cites(
+        &self,
+        pack: &mut Pack,
+        row: &Row<'_>,
+        text: &str,
+        grade: Grade,
+    ) -> Result<(), Problem> {
+        let parts: Vec<&str> = text
             .split(';')
             .map(str::trim)
             .filter(|part| !part.is_empty())
-        {
-            let (id, place) = part.split_once('@').unwrap_or((part, ""));
-            // An id in brackets or behind words names a remark, not a source.
-            let id = id.trim();
-            list.push(self.cite(row, id, place, grade)?);
-        }
-        if list.is_empty() {
+            .collect();
+        if parts.is_empty() {
             return Err(row.problem("a source is needed"));
         }
-        Ok(format!("&[{}]", list.join(", ")))
+        pack.len(parts.len());
+        for part in parts {
+            let (id, place) = part.split_once('@').unwrap_or((part, ""));
+            self.cite(pack, row, id.trim(), place, grade)?;
+        }
+        Ok(())
     }
 
-    pub fn write(&self, out: &mut String) {
-        let _ = writeln!(out, "static SOURCES: &[Source] = &[");
-        for (id, (label, _)) in &self.lines {
-            let _ = writeln!(out, "Source {{ id: {id:?}, label: {label:?} }},");
+    /// Packs the labels of the sources that something cites: a table, or the code of the models.
+    pub fn write(&self, core: &Path, pack: &mut Pack) {
+        let mut cited = self.cited.borrow().clone();
+        cited.extend(["own", "practice", "you"].map(str::to_owned));
+        cited.extend(in_code(core));
+        let lines: Vec<_> = self
+            .lines
+            .iter()
+            .filter(|(id, _)| cited.contains(*id))
+            .collect();
+        pack.len(lines.len());
+        for (id, (label, _)) in lines {
+            pack.text(id);
+            pack.text(label);
         }
-        let _ = writeln!(out, "];");
     }
+}
+
+/// The ids that the models cite themselves: `cite("A01", …)`.
+fn in_code(folder: &Path) -> Vec<String> {
+    let mut ids = Vec::new();
+    for entry in std::fs::read_dir(folder).into_iter().flatten().flatten() {
+        let path = entry.path();
+        if path.is_dir() {
+            ids.extend(in_code(&path));
+        } else if let Ok(code) = std::fs::read_to_string(&path) {
+            ids.extend(code.split("cite(").skip(1).filter_map(|rest| {
+                let rest = rest.trim_start().strip_prefix('"')?;
+                Some(rest.split('"').next()?.to_owned())
+            }));
+        }
+    }
+    ids
 }
 
 /// Author, or who published it, and the year.
@@ -108,7 +156,7 @@ pub fn grade(row: &Row<'_>, column: &str) -> Result<Grade, Problem> {
     Grade::parse(text).ok_or_else(|| row.problem(format!("{column}: \"{text}\" is no grade")))
 }
 
-pub fn methods(content: &Path, sources: &Sources, out: &mut String) -> Result<(), Problem> {
+pub fn methods(content: &Path, sources: &Sources, pack: &mut Pack) -> Result<(), Problem> {
     let table = Table::read(content, "rules", "methods")?;
     let columns = [
         "bark_ring",
@@ -122,12 +170,12 @@ pub fn methods(content: &Path, sources: &Sources, out: &mut String) -> Result<()
         "leave_it",
     ];
     let mut seen = Vec::new();
-    let _ = writeln!(out, "static METHOD_RULES: &[MethodRule] = &[");
+    pack.len(table.rows().count());
     for row in table.rows() {
         let id = row.text("id")?;
         let condition = Condition::parse(id)
             .ok_or_else(|| row.problem(format!("the code has no condition \"{id}\"")))?;
-        let mut cells = String::new();
+        pack.one_of(Condition::ALL, &condition);
         for column in columns {
             let text = row.text(column)?;
             let cell = Cell::parse(text).ok_or_else(|| {
@@ -135,21 +183,13 @@ pub fn methods(content: &Path, sources: &Sources, out: &mut String) -> Result<()
                     "{column}: \"{text}\" is not one of . P N R with * or !"
                 ))
             })?;
-            let _ = write!(
-                cells,
-                "Cell {{ at_most: Level::{:?}, by_professional: {}, holds: {} }}, ",
-                cell.at_most, cell.by_professional, cell.holds
-            );
+            pack.one_of(tags::LEVELS, &cell.at_most);
+            pack.flag(cell.by_professional);
+            pack.flag(cell.holds);
         }
-        let cites = sources.cites(&row, row.text("cites")?, Grade::Published)?;
-        let _ = writeln!(
-            out,
-            "MethodRule {{ id: {id:?}, condition: Condition::{}, cells: [{cells}], cites: {cites} }},",
-            condition.variant()
-        );
+        sources.cites(pack, &row, row.text("cites")?, Grade::Published)?;
         seen.push(id);
     }
-    let _ = writeln!(out, "];");
     match Condition::IDS.iter().find(|id| !seen.contains(id)) {
         Some(missing) => {
             let last = table.rows().last().expect("methods.csv has rows");
@@ -159,158 +199,107 @@ pub fn methods(content: &Path, sources: &Sources, out: &mut String) -> Result<()
     }
 }
 
-pub fn constants(content: &Path, sources: &Sources, out: &mut String) -> Result<(), Problem> {
+/// The constants in the order of the reader; `name.low` and so on for three points.
+const ORDER: &[&str] = &[
+    "ring.least_mm",
+    "ring.most_mm",
+    "ring.closure_slow_mm",
+    "ring.closure_ordinary_mm",
+    "ring.closure_fast_mm",
+    "ring.closure_factor",
+    "ring.seasons_short",
+    "ring.seasons_long",
+    "ring.seasons_large",
+    "ring.large_mm",
+    "ring.seasons_spared",
+    "ring.least_share",
+    "height.hazard",
+    "height.tall",
+    "height.shrub",
+    "height.shrub_default_ft",
+    "height.ask_below",
+    "height.ask_above",
+    "reach.can_land",
+    "reach.zone",
+    "reach.zone_downhill",
+    "reach.steep",
+    "reach.too_steep",
+    "reach.too_steep_heights",
+    "reach.people_out",
+    "reach.line_ft",
+    "reach.line_step_in",
+    "reach.line_step_kv",
+    "reach.line_base_kv",
+    "reach.small_mm",
+    "reach.small_m",
+    "effort.fixed.*",
+    "effort.score_thin.*",
+    "effort.score_medium.*",
+    "effort.score_thick.*",
+    "effort.score_thin_mm",
+    "effort.score_medium_mm",
+    "effort.score_thick_mm",
+    "effort.peel.*",
+    "effort.scrape.*",
+    "effort.tight.*",
+    "effort.delays.*",
+    "effort.limbs.*",
+    "effort.limby_none_ft",
+    "effort.limby_some_ft",
+    "effort.limby_many_ft",
+    "effort.walk_min",
+    "effort.walk_m_per_min",
+    "effort.practised",
+    "effort.visit.*",
+    "effort.sticking_likely",
+    "effort.sticking_high",
+    "base_over_dbh",
+];
+
+pub fn constants(content: &Path, sources: &Sources, pack: &mut Pack) -> Result<(), Problem> {
     let table = Table::read(content, "rules", "constants")?;
     let mut values: BTreeMap<&str, f64> = BTreeMap::new();
     for row in table.rows() {
         let name = row.text("name")?;
         for id in row.text("source_id")?.split(';') {
-            sources.cite(&row, id.trim(), row.text("place")?, grade(&row, "grade")?)?;
+            sources.check(&row, id.trim(), grade(&row, "grade")?)?;
+        }
+        if row.text("place")?.is_empty() {
+            return Err(row.problem("place is empty"));
         }
         if values.insert(name, row.number("value")?).is_some() {
             return Err(row.problem(format!("{name} stands twice")));
         }
     }
     let first = table.rows().next().expect("constants.csv has rows");
-    let mut used = Vec::new();
-    let mut get = |name: &str| {
-        used.push(name.to_owned());
-        values
-            .get(name)
-            .map(|value| format!("{value:?}"))
-            .ok_or_else(|| first.problem(format!("the constant {name} is missing")))
-    };
-    let mut block = |out: &mut String, prefix: &str, kind: &str, names: &[&str]| {
-        let _ = write!(out, "{kind} {{ ");
-        for name in names {
-            let value = get(&format!("{prefix}.{name}"))?;
-            let _ = write!(out, "{name}: {value}, ");
+    for name in ORDER {
+        let parts = match name.strip_suffix('*') {
+            Some(stem) => vec![
+                format!("{stem}low"),
+                format!("{stem}likely"),
+                format!("{stem}high"),
+            ],
+            None => vec![(*name).to_owned()],
+        };
+        for part in parts {
+            let value = values
+                .remove(part.as_str())
+                .ok_or_else(|| first.problem(format!("the constant {part} is missing")))?;
+            pack.number(value);
         }
-        Ok::<(), Problem>(())
-    };
-    let mut text = String::from("static CONSTANTS: Constants = Constants { ring: ");
-    block(
-        &mut text,
-        "ring",
-        "RingConstants",
-        &[
-            "least_mm",
-            "most_mm",
-            "closure_factor",
-            "seasons_short",
-            "seasons_long",
-            "seasons_large",
-            "large_mm",
-            "seasons_spared",
-            "least_share",
-        ],
-    )?;
-    text.push_str("closure_mm: CLOSURE }, height: ");
-    let height = [
-        "hazard",
-        "tall",
-        "shrub",
-        "shrub_default_ft",
-        "ask_below",
-        "ask_above",
-    ];
-    block(&mut text, "height", "HeightConstants", &height)?;
-    text.push_str("}, reach: ");
-    let reach = [
-        "can_land",
-        "zone",
-        "zone_downhill",
-        "steep",
-        "too_steep",
-        "too_steep_heights",
-        "people_out",
-        "line_ft",
-        "line_step_in",
-        "line_step_kv",
-        "line_base_kv",
-        "small_mm",
-        "small_m",
-    ];
-    block(&mut text, "reach", "ReachConstants", &reach)?;
-    text.push_str("}, effort: ");
-    block(
-        &mut text,
-        "effort",
-        "EffortConstants",
-        &["walk_min", "walk_m_per_min", "practised"],
-    )?;
-    let mut threes = String::new();
-    for name in [
-        "fixed", "peel", "scrape", "tight", "delays", "limbs", "visit",
-    ] {
-        let _ = write!(threes, "{name}: ");
-        block(
-            &mut threes,
-            &format!("effort.{name}"),
-            "Three",
-            &["low", "likely", "high"],
-        )?;
-        threes.push_str("}, ");
     }
-    threes.push_str("score: [");
-    for name in ["thin", "medium", "thick"] {
-        block(
-            &mut threes,
-            &format!("effort.score_{name}"),
-            "Three",
-            &["low", "likely", "high"],
-        )?;
-        threes.push_str("}, ");
-    }
-    threes.push_str("], ");
-    text.push_str(&threes);
-    let mut list = |label: &str, names: &[&str]| {
-        let mut items = Vec::new();
-        for name in names {
-            items.push(get(name)?);
-        }
-        Ok::<String, Problem>(format!("{label}{}", items.join(", ")))
-    };
-    let mm = [
-        "effort.score_thin_mm",
-        "effort.score_medium_mm",
-        "effort.score_thick_mm",
-    ];
-    let limby = [
-        "effort.limby_none_ft",
-        "effort.limby_some_ft",
-        "effort.limby_many_ft",
-    ];
-    let sticking = ["effort.sticking_likely", "effort.sticking_high"];
-    let closure = [
-        "ring.closure_slow_mm",
-        "ring.closure_ordinary_mm",
-        "ring.closure_fast_mm",
-    ];
-    let _ = write!(
-        text,
-        "score_mm: [{}], limby_ft: [{}], sticking: ({}) }}, base_over_dbh: {}, timing: {} }};\n\
-         const CLOSURE: [f64; 3] = [{}];\n",
-        list("", &mm)?,
-        list("", &limby)?,
-        list("", &sticking)?,
-        list("", &["base_over_dbh"])?,
-        timing(content)?,
-        list("", &closure)?,
-    );
-    if let Some(extra) = values
-        .keys()
-        .find(|name| !used.iter().any(|used| used == *name))
-    {
+    if let Some(extra) = values.keys().next() {
         let row = table.find("name", extra).unwrap_or(first);
         return Err(row.problem(format!("nothing reads the constant {extra}")));
     }
-    out.push_str(&text);
+    for value in timing(content)?.values() {
+        pack.number(value);
+    }
     Ok(())
 }
 
 /// The timing constants: the type itself says which names it takes.
-fn timing(content: &Path) -> Result<String, Problem> {
+fn timing(content: &Path) -> Result<calc::timing::Constants, Problem> {
     let table = Table::read(content, "rules", "timing_constants")?;
     let first = table.rows().next().expect("timing_constants.csv has rows");
     let mut pairs = Vec::new();
@@ -318,22 +307,19 @@ fn timing(content: &Path) -> Result<String, Problem> {
         grade(&row, "grade")?;
         pairs.push((row.text("name")?, row.number("value")?));
     }
-    let checked = calc::timing::Constants::from_pairs(pairs.iter().copied())
-        .map_err(|what| first.problem(what))?;
-    // Its Debug form is the struct literal of plain numbers.
-    Ok(format!("calc::timing::{checked:?}"))
+    calc::timing::Constants::from_pairs(pairs.iter().copied()).map_err(|what| first.problem(what))
 }
 
-pub fn cautions(content: &Path, sources: &Sources, out: &mut String) -> Result<(), Problem> {
+pub fn cautions(content: &Path, sources: &Sources, pack: &mut Pack) -> Result<(), Problem> {
     let table = Table::read(content, "evidence", "cautions")?;
-    let _ = writeln!(out, "static CAUTIONS: &[Caution] = &[");
+    pack.len(table.rows().count());
     for row in table.rows() {
         let when = match row.text("when")? {
-            "stop" => "Stop",
-            "before" => "Before",
-            "work" => "Work",
-            "after" => "After",
-            "law" => "Law",
+            "stop" => When::Stop,
+            "before" => When::Before,
+            "work" => When::Work,
+            "after" => When::After,
+            "law" => When::Law,
             other => return Err(row.problem(format!("when: \"{other}\" is not known"))),
         };
         let input = row.text("input")?;
@@ -341,88 +327,86 @@ pub fn cautions(content: &Path, sources: &Sources, out: &mut String) -> Result<(
         if !decided && !input.starts_with("none") {
             return Err(row.problem(format!("input: \"{input}\" is not known")));
         }
-        let cites = sources.cites(&row, row.text("source_id")?, grade(&row, "grade")?)?;
-        let _ = writeln!(
-            out,
-            "Caution {{ id: {:?}, text: {:?}, defers_to: {:?}, when: When::{when}, decided: {decided}, cites: {cites} }},",
-            row.text("id")?,
-            row.text("plain_text_in_your_own_words")?,
-            row.text("defers_to")?.trim_matches('-').trim(),
-        );
+        pack.text(row.text("id")?);
+        pack.text(row.text("plain_text_in_your_own_words")?);
+        pack.text(row.text("defers_to")?.trim_matches('-').trim());
+        pack.one_of(tags::WHENS, &when);
+        pack.flag(decided);
+        sources.cites(pack, &row, row.text("source_id")?, grade(&row, "grade")?)?;
     }
-    let _ = writeln!(out, "];");
     Ok(())
 }
 
-fn size(row: &Row<'_>) -> Result<&'static str, Problem> {
+fn size(row: &Row<'_>) -> Result<SizeClass, Problem> {
     Ok(match row.text("size")? {
-        "all" => "All",
-        "<6 in" => "Small",
-        "6-10 in" => "Middle",
-        ">10 in" => "Large",
-        "<10 in" => "UnderTen",
+        "all" => SizeClass::All,
+        "<6 in" => SizeClass::Small,
+        "6-10 in" => SizeClass::Middle,
+        ">10 in" => SizeClass::Large,
+        "<10 in" => SizeClass::UnderTen,
         other => return Err(row.problem(format!("size: \"{other}\" is not known"))),
     })
 }
 
-fn share(row: &Row<'_>, prefix: &str) -> Result<String, Problem> {
+fn share(pack: &mut Pack, row: &Row<'_>, prefix: &str) -> Result<(), Problem> {
     let low = row.within(&format!("{prefix}low"), 0.0, 100.0)?;
     let high = row.within(&format!("{prefix}high"), low, 100.0)?;
     let likely = row.maybe(&format!("{prefix}likely"))?;
     if likely.is_some_and(|likely| !(low..=high).contains(&likely)) {
         return Err(row.problem("the likely value lies outside its range"));
     }
-    Ok(format!(
-        "Share {{ low: {low:?}, likely: {likely:?}, high: {high:?} }}"
-    ))
+    pack.number(low);
+    pack.maybe(likely);
+    pack.number(high);
+    Ok(())
 }
 
-pub fn outlook(content: &Path, sources: &Sources, out: &mut String) -> Result<(), Problem> {
+pub fn outlook(content: &Path, sources: &Sources, pack: &mut Pack) -> Result<(), Problem> {
     let table = Table::read(content, "evidence", "outlook")?;
-    let _ = writeln!(out, "static OUTLOOK: &[OutlookRow] = &[");
+    pack.len(table.rows().count());
     for row in table.rows() {
         let class = match row.text("class")? {
-            "SUITABLE conifer" => "SuitableConifer",
-            "SUITABLE hardwood" => "SuitableHardwood",
-            "FOLLOWUP" => "Followup",
-            "CONDITIONAL red oak group" => "RedOak",
-            "CONDITIONAL white oak group" => "WhiteOak",
-            "CONDITIONAL clones and shrubs (ringed stem)" => "CloneOrShrub",
-            "NOT_ALONE (ringed stem; roots live on)" => "NotAlone",
-            "PARTIAL RING, any class" => "Partial",
+            "SUITABLE conifer" => OutlookClass::SuitableConifer,
+            "SUITABLE hardwood" => OutlookClass::SuitableHardwood,
+            "FOLLOWUP" => OutlookClass::Followup,
+            "CONDITIONAL red oak group" => OutlookClass::RedOak,
+            "CONDITIONAL white oak group" => OutlookClass::WhiteOak,
+            "CONDITIONAL clones and shrubs (ringed stem)" => OutlookClass::CloneOrShrub,
+            "NOT_ALONE (ringed stem; roots live on)" => OutlookClass::NotAlone,
+            "PARTIAL RING, any class" => OutlookClass::Partial,
             other => return Err(row.problem(format!("class: \"{other}\" is not known"))),
         };
-        let _ = writeln!(
-            out,
-            "OutlookRow {{ class: OutlookClass::{class}, size: SizeClass::{}, seasons: [{}, {}, {}], \
-             second_ring: ({:?}, {:?}), anchors: {:?}, own: {:?} }},",
-            size(&row)?,
-            share(&row, "s1_")?,
-            share(&row, "s2_")?,
-            share(&row, "s3_")?,
-            row.within("second_ring_low", 0.0, 100.0)?,
-            row.within("second_ring_high", 0.0, 100.0)?,
-            row.text("anchors")?,
-            row.text("our_own_assumption")?,
-        );
-    }
-    let _ = writeln!(out, "];\nstatic OUTLOOK_SPECIES: &[OutlookOverride] = &[");
-    let table = Table::read(content, "evidence", "outlook_species")?;
-    for row in table.rows() {
-        for name in split_names(row.text("scientific_name")?) {
-            let cites = sources.cites(&row, row.text("source_ids")?, grade(&row, "grade")?)?;
-            let _ = writeln!(
-                out,
-                "OutlookOverride {{ scientific: {name:?}, size: SizeClass::{}, season: {:?}, share: {}, n: {:?}, note: {:?}, cites: {cites} }},",
-                size(&row)?,
-                row.text("season")?,
-                share(&row, "")?,
-                row.text("n")?,
-                row.text("note")?,
-            );
+        pack.one_of(tags::CLASSES, &class);
+        pack.one_of(tags::SIZES, &size(&row)?);
+        for season in ["s1_", "s2_", "s3_"] {
+            share(pack, &row, season)?;
         }
+        pack.number(row.within("second_ring_low", 0.0, 100.0)?);
+        pack.number(row.within("second_ring_high", 0.0, 100.0)?);
+        pack.text(row.text("anchors")?);
+        pack.text(row.text("our_own_assumption")?);
     }
-    let _ = writeln!(out, "];");
+    let table = Table::read(content, "evidence", "outlook_species")?;
+    let rows: Vec<(Row<'_>, String)> = table
+        .rows()
+        .flat_map(|row| {
+            let names = row
+                .text("scientific_name")
+                .map(split_names)
+                .unwrap_or_default();
+            names.into_iter().map(move |name| (row, name))
+        })
+        .collect();
+    pack.len(rows.len());
+    for (row, name) in &rows {
+        pack.text(name);
+        pack.one_of(tags::SIZES, &size(row)?);
+        pack.text(row.text("season")?);
+        share(pack, row, "")?;
+        pack.text(row.text("n")?);
+        pack.text(row.text("note")?);
+        sources.cites(pack, row, row.text("source_ids")?, grade(row, "grade")?)?;
+    }
     Ok(())
 }
 
@@ -439,57 +423,72 @@ pub fn split_names(text: &str) -> Vec<String> {
         .collect()
 }
 
-pub fn cavity_users(content: &Path, sources: &Sources, out: &mut String) -> Result<(), Problem> {
+pub fn cavity_users(content: &Path, sources: &Sources, pack: &mut Pack) -> Result<(), Problem> {
     let regions = Table::read(content, "evidence", "regions")?;
     let table = Table::read(content, "evidence", "cavity_users")?;
-    let _ = writeln!(out, "static CAVITY_USERS: &[CavityUser] = &[");
+    let mut rows = Vec::new();
     for row in table.rows() {
         let grade = grade(&row, "grade")?;
-        if grade == Grade::Memory {
-            // Never shown as sourced, so it stays out of the bundle.
-            continue;
+        // What is only remembered is never shown as sourced, so it stays out of the bundle.
+        if grade != Grade::Memory {
+            rows.push((row, grade));
         }
+    }
+    pack.len(rows.len());
+    for (row, grade) in rows {
         let words = row.text("region")?;
         let region = regions
             .find("region_text", words)
             .ok_or_else(|| row.problem(format!("region: \"{words}\" is not in regions.csv")))?;
-        let codes = emit::texts(region.text("codes")?.split(' '));
-        let cite = sources.cite(&row, row.text("source_id")?, "", grade)?;
-        let _ = writeln!(
-            out,
-            "CavityUser {{ name: {:?}, regions: {codes}, min_dbh_in: {}, min_height_ft: {}, note: {:?}, cite: {cite} }},",
-            row.text("common_name")?,
-            emit::maybe(row.maybe("min_dbh_in")?.or(row.maybe("typical_dbh_in")?)),
-            emit::maybe(row.maybe("min_height_ft")?),
-            row.text("note")?,
-        );
+        pack.text(row.text("common_name")?);
+        pack.texts(region.text("codes")?.split(' '));
+        pack.maybe(row.maybe("min_dbh_in")?.or(row.maybe("typical_dbh_in")?));
+        pack.maybe(row.maybe("min_height_ft")?);
+        pack.text(row.text("note")?);
+        sources.cite(pack, &row, row.text("source_id")?, "", grade)?;
     }
-    let _ = writeln!(out, "];");
     Ok(())
 }
 
-fn month_day(row: &Row<'_>, column: &str) -> Result<String, Problem> {
+fn month_day(pack: &mut Pack, row: &Row<'_>, column: &str) -> Result<(), Problem> {
     let text = row.text(column)?;
     let parsed = text
         .split_once('-')
         .and_then(|(month, day)| Some((month.parse::<u8>().ok()?, day.parse::<u8>().ok()?)))
         .filter(|(month, day)| (1..=12).contains(month) && (1..=31).contains(day));
-    match parsed {
-        Some((month, day)) => Ok(format!("({month}, {day})")),
-        None => Err(row.problem(format!("{column}: \"{text}\" is not a month and a day"))),
-    }
+    let Some((month, day)) = parsed else {
+        return Err(row.problem(format!("{column}: \"{text}\" is not a month and a day")));
+    };
+    pack.tag(usize::from(month));
+    pack.tag(usize::from(day));
+    Ok(())
 }
 
-pub fn restrictions(content: &Path, sources: &Sources, out: &mut String) -> Result<(), Problem> {
+pub fn restrictions(content: &Path, sources: &Sources, pack: &mut Pack) -> Result<(), Problem> {
     use calc::timing::restrictions::{Scope, Topic};
-    let table = Table::read(content, "rules", "seasonal_restrictions")?;
-    let _ = writeln!(out, "static RESTRICTIONS: &[Restriction] = &[");
     let topic = |row: &Row<'_>| {
         let word = row.text("kind")?;
         Topic::parse(word).ok_or_else(|| row.problem(format!("kind: \"{word}\" is not known")))
     };
-    let codes = |text: &str| emit::texts(text.split(' ').filter(|code| !code.is_empty()));
+    let codes = |pack: &mut Pack, text: &str| {
+        let codes: Vec<&str> = text.split(' ').filter(|code| !code.is_empty()).collect();
+        pack.texts(codes);
+    };
+    let table = Table::read(content, "rules", "seasonal_restrictions")?;
+    pack.len(table.rows().count());
     for row in table.rows() {
+        month_day(pack, &row, "from_md")?;
+        month_day(pack, &row, "to_md")?;
+        pack.text(row.text("jurisdiction")?);
+        codes(pack, row.text("codes")?);
+        pack.one_of(tags::TOPICS, &topic(&row)?);
+        pack.text(row.text("topic")?);
+        let scope = row.text("scope")?;
+        let scope = Scope::parse(scope)
+            .ok_or_else(|| row.problem(format!("scope: \"{scope}\" is not known")))?;
+        pack.one_of(tags::SCOPES, &scope);
+        pack.text(row.text("force")?);
+        pack.text(row.text("note")?);
         let grade = grade(&row, "grade")?;
         let id = row.text("source_id")?.split(';').next().unwrap_or("");
         let id = if grade == Grade::Assumption {
@@ -497,35 +496,14 @@ pub fn restrictions(content: &Path, sources: &Sources, out: &mut String) -> Resu
         } else {
             id
         };
-        let scope = row.text("scope")?;
-        let scope = Scope::parse(scope)
-            .ok_or_else(|| row.problem(format!("scope: \"{scope}\" is not known")))?;
-        let _ = writeln!(
-            out,
-            "Restriction {{ jurisdiction: {:?}, codes: {}, topic: Topic::{:?}, words: {:?}, scope: Scope::{scope:?}, \
-             from_md: {}, to_md: {}, force: {:?}, note: {:?}, cite: {} }},",
-            row.text("jurisdiction")?,
-            codes(row.text("codes")?),
-            topic(&row)?,
-            row.text("topic")?,
-            month_day(&row, "from_md")?,
-            month_day(&row, "to_md")?,
-            row.text("force")?,
-            row.text("note")?,
-            sources.cite(&row, id, row.text("source")?, grade)?,
-        );
+        sources.cite(pack, &row, id, row.text("source")?, grade)?;
     }
-    let _ = writeln!(out, "];\nstatic DISEASE_REGIONS: &[DiseaseRegion] = &[");
     let table = Table::read(content, "rules", "disease_regions")?;
+    pack.len(table.rows().count());
     for row in table.rows() {
-        let _ = writeln!(
-            out,
-            "DiseaseRegion {{ topic: Topic::{:?}, known_only_in: {}, not_known_in: {} }},",
-            topic(&row)?,
-            codes(row.text("known_only_in")?),
-            codes(row.text("not_known_in")?),
-        );
+        pack.one_of(tags::TOPICS, &topic(&row)?);
+        codes(pack, row.text("known_only_in")?);
+        codes(pack, row.text("not_known_in")?);
     }
-    let _ = writeln!(out, "];");
     Ok(())
 }

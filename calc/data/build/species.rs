@@ -1,11 +1,12 @@
 //! Species: one line each of the join table, with the row of every other table that it names.
 
-use crate::emit;
+use crate::pack::Pack;
 use crate::rules::{Sources, grade, split_names};
 use crate::table::{Problem, Row, Table};
+use crate::tags;
 use calc::evidence::Grade;
-use calc::reference::Trait;
-use std::fmt::Write as _;
+use calc::reference::{Confidence, Durability, Group, Suitability, Trait, Vigor};
+use calc::timing::WoodClass;
 use std::path::Path;
 
 struct Tables {
@@ -25,7 +26,7 @@ struct Tables {
     names: Table,
 }
 
-pub fn write(content: &Path, sources: &Sources, out: &mut String) -> Result<(), Problem> {
+pub fn write(content: &Path, sources: &Sources, pack: &mut Pack) -> Result<(), Problem> {
     let evidence = |name: &str| Table::read(content, "evidence", name);
     let rules = |name: &str| Table::read(content, "rules", name);
     let join = evidence("species_join")?;
@@ -47,21 +48,22 @@ pub fn write(content: &Path, sources: &Sources, out: &mut String) -> Result<(), 
     };
     let mut rows: Vec<Row<'_>> = join.rows().collect();
     rows.sort_by_key(|row| row.text("scientific_name").unwrap_or("").to_owned());
-    let _ = writeln!(out, "static SPECIES: &[Species] = &[");
-    for row in &rows {
-        species(row, &tables, sources, out)?;
-    }
     let unknown = rules("unknown_species")?;
-    for row in unknown.rows() {
-        unknown_species(&row, sources, out)?;
+    pack.len(rows.len() + unknown.rows().count());
+    for row in &rows {
+        species(row, &tables, sources, pack)?;
     }
-    let _ = writeln!(out, "];");
-    for (table, column) in [
-        (&tables.traits, "scientific_name"),
-        (&tables.names, "scientific_name"),
+    for row in unknown.rows() {
+        unknown_species(&row, sources, pack)?;
+    }
+    for table in [
+        &tables.traits,
+        &tables.names,
+        &tables.cautions,
+        &tables.durability,
     ] {
         for row in table.rows() {
-            let name = row.text(column)?;
+            let name = row.text("scientific_name")?;
             if join.find("scientific_name", name).is_none() {
                 return Err(row.problem(format!("{name} is no species of species_join.csv")));
             }
@@ -70,31 +72,32 @@ pub fn write(content: &Path, sources: &Sources, out: &mut String) -> Result<(), 
     Ok(())
 }
 
-fn vigor(row: &Row<'_>, column: &str) -> Result<&'static str, Problem> {
+fn vigor(row: &Row<'_>, column: &str) -> Result<Vigor, Problem> {
     Ok(match row.text(column)? {
-        "none" => "None",
-        "weak" => "Weak",
-        "moderate" => "Moderate",
-        "strong" => "Strong",
+        "none" => Vigor::None,
+        "weak" => Vigor::Weak,
+        "moderate" => Vigor::Moderate,
+        "strong" => Vigor::Strong,
         other => return Err(row.problem(format!("{column}: \"{other}\" is not known"))),
     })
 }
 
-fn group(row: &Row<'_>) -> Result<&'static str, Problem> {
+fn group(row: &Row<'_>) -> Result<Group, Problem> {
     Ok(match row.text("group")? {
-        "hardwood" => "Hardwood",
-        "conifer" => "Conifer",
-        "shrub" => "Shrub",
-        "monocot" => "Monocot",
+        "hardwood" => Group::Hardwood,
+        "conifer" => Group::Conifer,
+        "shrub" => Group::Shrub,
+        "monocot" => Group::Monocot,
         other => return Err(row.problem(format!("group: \"{other}\" is not known"))),
     })
 }
 
+/// In the order in which the reader takes a species apart.
 fn species(
     row: &Row<'_>,
     tables: &Tables,
     sources: &Sources,
-    out: &mut String,
+    pack: &mut Pack,
 ) -> Result<(), Problem> {
     let name = row.text("scientific_name")?;
     let response_name = row.text("response_row")?;
@@ -104,65 +107,75 @@ fn species(
         .ok_or_else(|| row.problem(format!("no response row \"{response_name}\"")))?;
     let guidance = response.text("girdle_guidance")?;
     let suitability = match guidance.split(':').next().unwrap_or("") {
-        "SUITABLE" => "Suitable",
-        "FOLLOWUP" => "Followup",
-        "CONDITIONAL" => "Conditional",
-        "NOT_ALONE" => "NotAlone",
-        "NOT_APPLICABLE" => "NotApplicable",
+        "SUITABLE" => Suitability::Suitable,
+        "FOLLOWUP" => Suitability::Followup,
+        "CONDITIONAL" => Suitability::Conditional,
+        "NOT_ALONE" => Suitability::NotAlone,
+        "NOT_APPLICABLE" => Suitability::NotApplicable,
         other => return Err(response.problem(format!("\"{other}\" is no class"))),
     };
-    let monocot = suitability == "NotApplicable";
     let names = names(row, &response, tables)?;
-    let (wood, sum, budbreak) = budbreak(row, tables, sources)?;
+    pack.texts(names.iter().map(String::as_str));
+    pack.text(name);
+    pack.text(row.text("plants_code")?);
+    pack.flag(false);
+    pack.one_of(tags::GROUPS, &group(&response)?);
+    pack.one_of(tags::VIGORS, &vigor(&response, "basal_sprouting")?);
+    pack.one_of(tags::VIGORS, &vigor(&response, "root_suckering")?);
+    pack.one_of(tags::SUITABILITIES, &suitability);
+    let id = response
+        .text("source_ids")?
+        .split(';')
+        .next()
+        .unwrap_or("MEM");
+    sources.cite(
+        pack,
+        &response,
+        id,
+        "species page",
+        response_grade(&response)?,
+    )?;
+    let has_bark = suitability != Suitability::NotApplicable;
+    pack.flag(has_bark);
+    if has_bark {
+        bark(row, tables, sources, pack)?;
+    }
+    curves(
+        row,
+        &tables.height,
+        "height_rows",
+        "height_from",
+        sources,
+        pack,
+    )?;
+    pack.flag(row.text("height_from")?.contains('('));
+    curves(
+        row,
+        &tables.crown,
+        "crown_rows",
+        "crown_from",
+        sources,
+        pack,
+    )?;
     let mature = tables
         .mature
         .find("scientific_name", row.text("mature_height_row")?);
-    let number = |column: &str| mature.map_or(Ok(None), |row| row.maybe(column));
-    let response_cite = {
-        let id = response
-            .text("source_ids")?
-            .split(';')
-            .next()
-            .unwrap_or("MEM");
-        sources.cite(&response, id, "species page", response_grade(&response)?)?
-    };
-    let (traits, ring_minimum) = traits(name, tables, sources)?;
-    let _ = writeln!(
-        out,
-        "Species {{ scientific: {name:?}, name: {:?}, names: {}, code: {:?}, unknown: false, group: Group::{}, \
-         basal: Vigor::{}, suckering: Vigor::{}, suitability: Suitability::{suitability}, response: {response_cite}, \
-         bark: {}, heights: {}, heights_borrowed: {}, crowns: {}, mature_height_ft: {}, urban_height_ft: {}, \
-         wood: {wood}, budbreak_sum: {sum}, budbreak: {budbreak}, sprouting: {}, durability: Durability::{}, \
-         warn_states: {}, look_alikes: {}, deaths: {}, traits: &[{traits}], ring_minimum_mm: {}, cautions: {} }},",
-        names[0],
-        emit::texts(names.iter().map(String::as_str)),
-        row.text("plants_code")?,
-        group(&response)?,
-        vigor(&response, "basal_sprouting")?,
-        vigor(&response, "root_suckering")?,
-        if monocot {
-            "None".to_owned()
-        } else {
-            bark(row, tables, sources)?
-        },
-        curves(row, &tables.height, "height_rows", "height_from", sources)?,
-        row.text("height_from")?.contains('('),
-        curves(row, &tables.crown, "crown_rows", "crown_from", sources)?,
-        emit::maybe(number("height_mature_ft")?),
-        emit::maybe(number("utd_max_height_ft")?),
-        sprouting(row, tables)?,
-        durability(name, tables)?,
-        warn_states(name, tables)?,
-        look_alikes(name, tables)?,
-        deaths(name, tables, sources)?,
-        emit::maybe(ring_minimum),
-        emit::texts(
-            tables
-                .cautions
-                .rows()
-                .filter(|row| row.text("scientific_name").is_ok_and(|text| text == name))
-                .filter_map(|row| row.text("caution").ok()),
-        ),
+    for column in ["height_mature_ft", "utd_max_height_ft"] {
+        pack.maybe(mature.map_or(Ok(None), |row| row.maybe(column))?);
+    }
+    budbreak(row, tables, sources, pack)?;
+    sprouting(row, tables, pack)?;
+    pack.one_of(tags::DURABILITIES, &durability(name, tables)?);
+    warn_states(name, tables, pack)?;
+    look_alikes(name, tables, pack)?;
+    deaths(name, tables, sources, pack)?;
+    traits(name, tables, sources, pack)?;
+    pack.texts(
+        tables
+            .cautions
+            .rows()
+            .filter(|row| row.text("scientific_name").is_ok_and(|text| text == name))
+            .filter_map(|row| row.text("caution").ok()),
     );
     Ok(())
 }
@@ -226,16 +239,16 @@ fn title(name: &str) -> String {
     })
 }
 
-fn bark(row: &Row<'_>, tables: &Tables, sources: &Sources) -> Result<String, Problem> {
+fn bark(row: &Row<'_>, tables: &Tables, sources: &Sources, pack: &mut Pack) -> Result<(), Problem> {
     let key = row.text("bark_row")?;
     let bark = tables
         .bark
         .find("scientific_name", key)
         .ok_or_else(|| row.problem(format!("no bark row \"{key}\"")))?;
     let confidence = match bark.text("confidence")? {
-        "good" => "Good",
-        "fair" => "Fair",
-        "poor" => "Poor",
+        "good" => Confidence::Good,
+        "fair" => Confidence::Fair,
+        "poor" => Confidence::Poor,
         other => return Err(bark.problem(format!("confidence: \"{other}\" is not known"))),
     };
     let class = bark.text("class")?;
@@ -244,16 +257,15 @@ fn bark(row: &Row<'_>, tables: &Tables, sources: &Sources) -> Result<String, Pro
     } else {
         format!("class {class}")
     };
-    let cite = sources.cite(
+    pack.number(bark.within("coef_in_per_in", 0.005, 0.12)?);
+    pack.one_of(tags::CONFIDENCES, &confidence);
+    sources.cite(
+        pack,
         &bark,
         bark.text("source_id")?,
         &place,
         grade(&bark, "grade")?,
-    )?;
-    Ok(format!(
-        "Some(Bark {{ coefficient: {:?}, confidence: Confidence::{confidence}, cite: {cite} }})",
-        bark.within("coef_in_per_in", 0.005, 0.12)?
-    ))
+    )
 }
 
 /// Rows named `form@region`, under the species' own name or under the one that they are borrowed from.
@@ -263,22 +275,24 @@ fn curves(
     rows: &str,
     from: &str,
     sources: &Sources,
-) -> Result<String, Problem> {
+    pack: &mut Pack,
+) -> Result<(), Problem> {
     let own = row.text("scientific_name")?;
     let from = row.text(from)?;
-    let owner =
-        if from.starts_with("own") || from == "surrogate" || from == "none" || from.is_empty() {
-            own
-        } else {
-            from.split('(').next().unwrap_or(from).trim()
-        };
-    let mut text = String::from("&[");
-    for pair in row
+    let is_own = from.starts_with("own") || matches!(from, "surrogate" | "none" | "");
+    let owner = if is_own {
+        own
+    } else {
+        from.split('(').next().unwrap_or(from).trim()
+    };
+    let pairs: Vec<&str> = row
         .text(rows)?
         .split(';')
         .map(str::trim)
         .filter(|pair| !pair.is_empty())
-    {
+        .collect();
+    pack.len(pairs.len());
+    for pair in pairs {
         let (form, region) = pair
             .split_once('@')
             .ok_or_else(|| row.problem(format!("\"{pair}\" is not form@region")))?;
@@ -295,11 +309,9 @@ fn curves(
                         .is_ok_and(|note| note.contains("DO NOT USE"))
             })
             .ok_or_else(|| row.problem(format!("no usable row {pair} of {owner}")))?;
-        text.push_str(&one_curve(&curve, form, region, sources)?);
-        text.push_str(", ");
+        one_curve(&curve, form, region, sources, pack)?;
     }
-    text.push(']');
-    Ok(text)
+    Ok(())
 }
 
 fn one_curve(
@@ -307,29 +319,28 @@ fn one_curve(
     form: &str,
     region: &str,
     sources: &Sources,
-) -> Result<String, Problem> {
-    let variant = match form {
-        "WYKOFF" => "Wykoff".to_owned(),
-        "CURTIS_ARNEY" => "CurtisArney".to_owned(),
-        "QUAD" => "Quad".to_owned(),
-        "UTD_lin" | "UTD_quad" | "UTD_cub" | "UTD_quart" => "Polynomial".to_owned(),
-        _ => {
-            let (kind, number) = form
-                .strip_prefix("UTD_loglogw")
-                .map(|n| ("LogLog", n))
-                .or_else(|| form.strip_prefix("UTD_expow").map(|n| ("Exp", n)))
-                .ok_or_else(|| curve.problem(format!("form: \"{form}\" is not known")))?;
-            format!("{kind}({number})")
-        }
+    pack: &mut Pack,
+) -> Result<(), Problem> {
+    let variant = |prefix: &str| {
+        form.strip_prefix(prefix)
+            .and_then(|n| n.parse::<usize>().ok())
     };
-    let mut b = Vec::new();
+    let tag = match form {
+        "WYKOFF" => 0,
+        "CURTIS_ARNEY" => 1,
+        "QUAD" => 2,
+        "UTD_lin" | "UTD_quad" | "UTD_cub" | "UTD_quart" => 3,
+        _ => variant("UTD_loglogw")
+            .map(|n| 10 + n)
+            .or_else(|| variant("UTD_expow").map(|n| 20 + n))
+            .ok_or_else(|| curve.problem(format!("form: \"{form}\" is not known")))?,
+    };
+    pack.tag(tag);
     for column in ["b1", "b2", "b3", "b4", "b5"] {
-        b.push(format!("{:?}", curve.maybe(column)?.unwrap_or(0.0)));
+        pack.number(curve.maybe(column)?.unwrap_or(0.0));
     }
-    let out = match (curve.maybe("out_min")?, curve.maybe("out_max")?) {
-        (Some(low), Some(high)) => format!("Some(({low:?}, {high:?}))"),
-        _ => "None".to_owned(),
-    };
+    pack.maybe(curve.maybe("out_min")?);
+    pack.maybe(curve.maybe("out_max")?);
     let peak = match curve.text("increasing")?.split_once("peak at ") {
         Some((_, rest)) => {
             let number = rest.split(' ').next().unwrap_or("");
@@ -340,35 +351,32 @@ fn one_curve(
         }
         None => None,
     };
+    pack.maybe(peak);
+    pack.text(region);
     let place = format!("{form} {region}");
-    let cite = sources.cite(
+    sources.cite(
+        pack,
         curve,
         curve.text("source_id")?,
         &place,
         grade(curve, "grade")?,
-    )?;
-    Ok(format!(
-        "HeightRow {{ form: Form::{variant}, b: [{}], out: {out}, peak: {}, region: {region:?}, cite: {cite} }}",
-        b.join(", "),
-        emit::maybe(peak),
-    ))
+    )
 }
 
+/// Wood class, sum, and what the sum rests on.
 fn budbreak(
     row: &Row<'_>,
     tables: &Tables,
     sources: &Sources,
-) -> Result<(String, String, String), Problem> {
+    pack: &mut Pack,
+) -> Result<(), Problem> {
     let species = row.text("gdd_species")?;
-    let none = || emit::cite("own", "no date model", Grade::Assumption);
     if species.is_empty() {
         let monocot = row.text("bark_row")?.is_empty();
-        let wood = if monocot {
-            "None"
-        } else {
-            "Some(WoodClass::EvergreenBroadleaf)"
-        };
-        return Ok((wood.to_owned(), "None".to_owned(), none()));
+        let wood = (!monocot).then_some(WoodClass::EvergreenBroadleaf);
+        pack.one_of(tags::WOODS, &wood);
+        pack.maybe(None);
+        return sources.cite(pack, row, "own", "no date model", Grade::Assumption);
     }
     let event = row.text("gdd_event")?;
     let found = tables
@@ -383,38 +391,35 @@ fn budbreak(
         })
         .ok_or_else(|| row.problem(format!("no degree-day row {species}, {event}")))?;
     let wood = match found.text("wood_class")? {
-        "ring" => "Ring",
-        "diffuse" => "Diffuse",
-        "conifer" => "Conifer",
+        "ring" => WoodClass::Ring,
+        "diffuse" => WoodClass::Diffuse,
+        "conifer" => WoodClass::Conifer,
         other => return Err(found.problem(format!("wood_class: \"{other}\" is not known"))),
     };
     let value = found.within("value", 10.0, 900.0)?;
     if (value - row.number("gdd_value")?).abs() > 0.5 {
         return Err(row.problem("gdd_value differs from the row that it names"));
     }
+    pack.one_of(tags::WOODS, &Some(wood));
+    pack.maybe(Some(value));
     let grade = grade(&found, "grade")?;
     let id = found
         .text("source_id")?
         .split([';', '+'])
         .next()
         .unwrap_or("");
-    let (id, grade) = if grade == Grade::Assumption {
-        ("own", grade)
+    let id = if grade == Grade::Assumption {
+        "own"
     } else {
-        (id, grade)
+        id
     };
-    let cite = sources.cite(&found, id, "degree-days to budbreak", grade)?;
-    Ok((
-        format!("Some(WoodClass::{wood})"),
-        format!("Some({value:?})"),
-        cite,
-    ))
+    sources.cite(pack, &found, id, "degree-days to budbreak", grade)
 }
 
-fn sprouting(row: &Row<'_>, tables: &Tables) -> Result<String, Problem> {
+fn sprouting(row: &Row<'_>, tables: &Tables, pack: &mut Pack) -> Result<(), Problem> {
     let symbol = row.text("sprout_symbol")?;
     let variants: Vec<&str> = row.text("sprout_variants")?.split(';').collect();
-    let mut text = String::from("&[");
+    let mut rows = Vec::new();
     for sprout in tables.sprout.rows() {
         let variant = sprout.text("fvs_variant")?;
         let wanted = !symbol.is_empty()
@@ -422,51 +427,52 @@ fn sprouting(row: &Row<'_>, tables: &Tables) -> Result<String, Problem> {
             && variants.contains(&variant)
             && !sprout.text("basis")?.contains("CODE DEFAULT");
         if wanted {
-            let p = |column: &str| sprout.within(column, 0.0, 1.0);
-            let _ = write!(
-                text,
-                "SproutRow {{ variant: {variant:?}, p: [{:?}, {:?}, {:?}, {:?}] }}, ",
-                p("p_sprout_dbh4in")?,
-                p("p_sprout_dbh8in")?,
-                p("p_sprout_dbh12in")?,
-                p("p_sprout_dbh20in")?
-            );
+            rows.push((variant, sprout));
         }
     }
-    text.push(']');
-    Ok(text)
+    pack.len(rows.len());
+    for (variant, sprout) in rows {
+        pack.text(variant);
+        for size in ["4", "8", "12", "20"] {
+            pack.number(sprout.within(&format!("p_sprout_dbh{size}in"), 0.0, 1.0)?);
+        }
+    }
+    Ok(())
 }
 
-fn durability(name: &str, tables: &Tables) -> Result<&'static str, Problem> {
+fn durability(name: &str, tables: &Tables) -> Result<Durability, Problem> {
     let Some(row) = tables.durability.find("scientific_name", name) else {
-        return Ok("C");
+        return Ok(Durability::C);
     };
     grade(&row, "grade")?;
     Ok(match row.text("class")? {
-        "A" => "A",
-        "B" => "B",
-        "C" => "C",
-        "D" => "D",
+        "A" => Durability::A,
+        "B" => Durability::B,
+        "C" => Durability::C,
+        "D" => Durability::D,
         other => return Err(row.problem(format!("class: \"{other}\" is not known"))),
     })
 }
 
-fn warn_states(name: &str, tables: &Tables) -> Result<String, Problem> {
-    Ok(match tables.status.find("scientific_name", name) {
-        Some(row) => emit::texts(
-            row.text("warn_states")?
-                .split(' ')
-                .chain(row.text("native_provinces")?.split(' '))
-                .filter(|code| !code.is_empty()),
-        ),
-        None => "&[]".to_owned(),
-    })
+fn warn_states(name: &str, tables: &Tables, pack: &mut Pack) -> Result<(), Problem> {
+    let codes = match tables.status.find("scientific_name", name) {
+        Some(row) => row
+            .text("warn_states")?
+            .split(' ')
+            .chain(row.text("native_provinces")?.split(' '))
+            .filter(|code| !code.is_empty())
+            .collect(),
+        None => Vec::new(),
+    };
+    pack.texts(codes);
+    Ok(())
 }
 
 /// Native look-alikes with a mark that was read in a source; marks from memory are never shown as sourced.
-fn look_alikes(name: &str, tables: &Tables) -> Result<String, Problem> {
+fn look_alikes(name: &str, tables: &Tables, pack: &mut Pack) -> Result<(), Problem> {
     let Some(row) = tables.identification.find("scientific_name", name) else {
-        return Ok("&[]".to_owned());
+        pack.len(0);
+        return Ok(());
     };
     let split = |column: &str| -> Result<Vec<&str>, Problem> {
         let text = row.text(column)?;
@@ -484,69 +490,62 @@ fn look_alikes(name: &str, tables: &Tables) -> Result<String, Problem> {
     if others.len() != marks.len() || others.len() != native.len() {
         return Err(row.problem("look-alikes, marks and natives are not as many"));
     }
-    let mut text = String::from("&[");
-    if Grade::parse(row.text("grade")?) != Some(Grade::Memory) {
-        for ((other, mark), native) in others.iter().zip(marks).zip(native) {
-            if native == "yes" {
-                let mark = mark.split_once(": ").map_or(mark, |(_, mark)| mark);
-                let _ = write!(
-                    text,
-                    "LookAlike {{ scientific: {other:?}, mark: {mark:?}, native: true }}, "
-                );
-            }
-        }
+    let read = Grade::parse(row.text("grade")?) != Some(Grade::Memory);
+    let shown: Vec<(&str, &str)> = others
+        .iter()
+        .zip(marks)
+        .zip(native)
+        .filter(|(_, native)| read && *native == "yes")
+        .map(|((other, mark), _)| (*other, mark.split_once(": ").map_or(mark, |(_, mark)| mark)))
+        .collect();
+    pack.len(shown.len());
+    for (other, mark) in shown {
+        pack.text(other);
+        pack.text(mark);
+        pack.flag(true);
     }
-    text.push(']');
-    Ok(text)
+    Ok(())
 }
 
-fn deaths(name: &str, tables: &Tables, sources: &Sources) -> Result<String, Problem> {
-    let mut text = String::from("&[");
+fn deaths(name: &str, tables: &Tables, sources: &Sources, pack: &mut Pack) -> Result<(), Problem> {
+    let mut rows = Vec::new();
     for row in tables.mortality.rows() {
-        if !split_names(row.text("species")?)
+        let named = split_names(row.text("species")?)
             .iter()
-            .any(|listed| listed == name)
-        {
-            continue;
+            .any(|listed| listed == name);
+        let grade = grade(&row, "grade")?;
+        if named && grade != Grade::Memory {
+            rows.push((row, grade));
+        }
+    }
+    pack.len(rows.len());
+    for (row, grade) in rows {
+        for column in [
+            "n",
+            "dbh_range",
+            "girdle_type",
+            "season",
+            "months_or_seasons_after",
+            "percent_dead",
+        ] {
+            pack.text(row.text(column)?);
         }
         let id = row.text("source_id")?.split(';').next().unwrap_or("");
-        let graded = grade(&row, "grade")?;
-        sources.cite(&row, id, "", graded)?;
-        if graded == Grade::Memory {
-            continue;
-        }
-        let _ = write!(
-            text,
-            "DeathRow {{ n: {:?}, dbh: {:?}, ring: {:?}, season: {:?}, after: {:?}, dead: {:?}, source: {id:?} }}, ",
-            row.text("n")?,
-            row.text("dbh_range")?,
-            row.text("girdle_type")?,
-            row.text("season")?,
-            row.text("months_or_seasons_after")?,
-            row.text("percent_dead")?,
-        );
+        sources.check(&row, id, grade)?;
+        pack.text(id);
     }
-    text.push(']');
-    Ok(text)
+    Ok(())
 }
 
-fn traits(
-    name: &str,
-    tables: &Tables,
-    sources: &Sources,
-) -> Result<(String, Option<f64>), Problem> {
+/// The marks of a species, then its own least width.
+fn traits(name: &str, tables: &Tables, sources: &Sources, pack: &mut Pack) -> Result<(), Problem> {
     let mut marks = Vec::new();
     let mut minimum = None;
     for row in tables.traits.rows() {
         if row.text("scientific_name")? != name {
             continue;
         }
-        sources.cite(
-            &row,
-            row.text("source_id")?,
-            row.text("place")?,
-            grade(&row, "grade")?,
-        )?;
+        sources.check(&row, row.text("source_id")?, grade(&row, "grade")?)?;
         let word = row.text("trait")?;
         if word == "ring_minimum_mm" {
             minimum = Some(row.within("value", 100.0, 500.0)?);
@@ -554,39 +553,58 @@ fn traits(
         }
         let mark = Trait::parse(word)
             .ok_or_else(|| row.problem(format!("trait: \"{word}\" is not known")))?;
-        marks.push(format!("Trait::{mark:?}"));
+        marks.push(mark);
     }
-    Ok((marks.join(", "), minimum))
+    pack.len(marks.len());
+    for mark in marks {
+        pack.one_of(tags::TRAITS, &mark);
+    }
+    pack.maybe(minimum);
+    Ok(())
 }
 
-fn unknown_species(row: &Row<'_>, sources: &Sources, out: &mut String) -> Result<(), Problem> {
+fn unknown_species(row: &Row<'_>, sources: &Sources, pack: &mut Pack) -> Result<(), Problem> {
     let key = row.text("key")?;
-    let bark_cite = sources.cite(
+    let own =
+        |pack: &mut Pack| sources.cite(pack, row, "own", "unknown species", Grade::Assumption);
+    let shown = row.text("name")?;
+    pack.texts(
+        [shown]
+            .into_iter()
+            .chain(row.text("names")?.split(';').map(str::trim)),
+    );
+    pack.text(key);
+    pack.text("");
+    pack.flag(true);
+    pack.one_of(tags::GROUPS, &group(row)?);
+    pack.one_of(tags::VIGORS, &vigor(row, "basal_sprouting")?);
+    pack.one_of(tags::VIGORS, &vigor(row, "root_suckering")?);
+    pack.one_of(tags::SUITABILITIES, &Suitability::Unknown);
+    own(pack)?;
+    pack.flag(true);
+    pack.number(row.within("bark_coefficient", 0.005, 0.12)?);
+    pack.one_of(tags::CONFIDENCES, &Confidence::Poor);
+    sources.cite(
+        pack,
         row,
         row.text("bark_source")?,
         row.text("bark_place")?,
         Grade::Related,
     )?;
-    let own = emit::cite("own", "unknown species", Grade::Assumption);
-    let names: Vec<&str> = [key]
-        .into_iter()
-        .chain(row.text("names")?.split(';').map(str::trim))
-        .collect();
-    let _ = writeln!(
-        out,
-        "Species {{ scientific: {key:?}, name: {:?}, names: {}, code: \"\", unknown: true, group: Group::{}, \
-         basal: Vigor::{}, suckering: Vigor::{}, suitability: Suitability::Unknown, response: {own}, \
-         bark: Some(Bark {{ coefficient: {:?}, confidence: Confidence::Poor, cite: {bark_cite} }}), heights: &[], \
-         heights_borrowed: false, crowns: &[], mature_height_ft: None, urban_height_ft: None, \
-         wood: Some(WoodClass::Unknown), budbreak_sum: None, budbreak: {own}, sprouting: &[], \
-         durability: Durability::C, warn_states: &[], look_alikes: &[], deaths: &[], traits: &[], \
-         ring_minimum_mm: None, cautions: &[] }},",
-        row.text("name")?,
-        emit::texts(names),
-        group(row)?,
-        vigor(row, "basal_sprouting")?,
-        vigor(row, "root_suckering")?,
-        row.within("bark_coefficient", 0.005, 0.12)?,
-    );
+    pack.len(0);
+    pack.flag(false);
+    pack.len(0);
+    pack.maybe(None);
+    pack.maybe(None);
+    pack.one_of(tags::WOODS, &Some(WoodClass::Unknown));
+    pack.maybe(None);
+    own(pack)?;
+    pack.len(0);
+    pack.one_of(tags::DURABILITIES, &Durability::C);
+    for _list in ["states", "look-alikes", "deaths", "traits"] {
+        pack.len(0);
+    }
+    pack.maybe(None);
+    pack.len(0);
     Ok(())
 }

@@ -1,31 +1,43 @@
 //! What is known, compiled in from `content/`: see `build/`.
 
-// Written by the build from tables that carry their own sources.
-include!(concat!(env!("OUT_DIR"), "/reference.rs"));
+mod tags;
+mod unpack;
 
-static REFERENCE: Reference = Reference {
-    species: SPECIES,
-    method_rules: METHOD_RULES,
-    cautions: CAUTIONS,
-    outlook: OUTLOOK,
-    outlook_species: OUTLOOK_SPECIES,
-    cavity_users: CAVITY_USERS,
-    restrictions: RESTRICTIONS,
-    disease_regions: DISEASE_REGIONS,
-    sources: SOURCES,
-    constants: &CONSTANTS,
-    data_version: "2026-11-25",
-};
+use calc::reference::Reference;
+use std::sync::OnceLock;
 
-/// The tables.
+/// The day of the tables.
+const DATA_VERSION: &str = "2026-11-25";
+
+fn read() -> (Reference, bool) {
+    let mut reader = unpack::Reader::new(
+        include_bytes!(concat!(env!("OUT_DIR"), "/ints")),
+        include_bytes!(concat!(env!("OUT_DIR"), "/tags")),
+        include_str!(concat!(env!("OUT_DIR"), "/texts")),
+    );
+    let reference = reader.reference(DATA_VERSION);
+    (reference, reader.is_done())
+}
+
+/// The tables, unpacked at the first call.
 #[must_use]
 pub fn reference() -> &'static Reference {
-    &REFERENCE
+    static REFERENCE: OnceLock<Reference> = OnceLock::new();
+    REFERENCE.get_or_init(|| read().0)
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use calc::reference::Group;
+
+    #[test]
+    fn what_the_build_packed_is_read_to_the_end() {
+        assert!(
+            read().1,
+            "the reader and the build do not agree on the order"
+        );
+    }
 
     #[test]
     fn every_species_has_what_the_models_ask_for() {

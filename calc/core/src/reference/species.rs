@@ -157,6 +157,9 @@ macro_rules! traits {
         pub enum Trait { $($(#[$doc])* $name),+ }
 
         impl Trait {
+            /// All marks.
+            pub const ALL: &'static [Self] = &[$(Self::$name),+];
+
             /// Reads a mark as the table writes it.
             #[must_use]
             pub fn parse(word: &str) -> Option<Self> {

@@ -5,7 +5,6 @@ use serde::Serialize;
 macro_rules! constants {
     ($($(#[$meta:meta])* $name:ident,)*) => {
         /// Every tunable number of the engine. Units, grades and sources stand in the table of the same names.
-        /// Its `Debug` form is a valid struct literal, so a build script can compile the checked table in.
         #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
         #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
         pub struct Constants { $($(#[$meta])* pub $name: f64,)* }
@@ -13,6 +12,18 @@ macro_rules! constants {
         impl Constants {
             /// The names that the table must hold, each once.
             pub const NAMES: &'static [&'static str] = &[$(stringify!($name)),*];
+
+            /// From the values in the order of [`Self::NAMES`].
+            #[must_use]
+            pub fn from_values(next: &mut dyn FnMut() -> f64) -> Self {
+                Self { $($name: next(),)* }
+            }
+
+            /// The values in the order of [`Self::NAMES`].
+            #[must_use]
+            pub fn values(&self) -> Vec<f64> {
+                vec![$(self.$name),*]
+            }
 
             /// From rows of (name, value).
             ///

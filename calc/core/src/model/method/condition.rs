@@ -146,16 +146,19 @@ macro_rules! conditions {
             /// Every condition's name, for the check that each has a row and a case.
             pub const IDS: &'static [&'static str] = &[$($id),+];
 
+            /// All of them, in the order of their names.
+            pub const ALL: &'static [Self] = &[$(Self::$variant),+];
+
+            /// Its name.
+            #[must_use]
+            pub fn id(self) -> &'static str {
+                match self { $(Self::$variant => $id),+ }
+            }
+
             /// The condition of a name.
             #[must_use]
             pub fn parse(id: &str) -> Option<Self> {
                 match id { $($id => Some(Self::$variant),)+ _ => None }
-            }
-
-            /// The variant's identifier, for the data crate.
-            #[must_use]
-            pub fn variant(self) -> &'static str {
-                match self { $(Self::$variant => stringify!($variant)),+ }
             }
 
             /// Whether it holds for a case.

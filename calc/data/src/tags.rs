@@ -1,0 +1,83 @@
+// Shared by the build, which writes a value as its place in one of these lists, and by the reader.
+
+use calc::evidence::Grade;
+use calc::model::method::Level;
+use calc::reference::{
+    Confidence, Durability, Group, OutlookClass, SizeClass, Suitability, Trait, Vigor, When,
+};
+use calc::timing::WoodClass;
+use calc::timing::restrictions::{Scope, Topic};
+
+pub const GRADES: &[Grade] = &[
+    Grade::Measured,
+    Grade::Published,
+    Grade::Related,
+    Grade::Derived,
+    Grade::Secondary,
+    Grade::Practice,
+    Grade::Assumption,
+    Grade::Memory,
+];
+pub const GROUPS: &[Group] = &[
+    Group::Hardwood,
+    Group::Conifer,
+    Group::Shrub,
+    Group::Monocot,
+];
+pub const VIGORS: &[Vigor] = &[Vigor::None, Vigor::Weak, Vigor::Moderate, Vigor::Strong];
+pub const SUITABILITIES: &[Suitability] = &[
+    Suitability::Suitable,
+    Suitability::Followup,
+    Suitability::Conditional,
+    Suitability::NotAlone,
+    Suitability::NotApplicable,
+    Suitability::Unknown,
+];
+pub const CONFIDENCES: &[Confidence] = &[Confidence::Good, Confidence::Fair, Confidence::Poor];
+pub const DURABILITIES: &[Durability] =
+    &[Durability::A, Durability::B, Durability::C, Durability::D];
+/// The last stands for none.
+pub const WOODS: &[Option<WoodClass>] = &[
+    Some(WoodClass::Ring),
+    Some(WoodClass::Diffuse),
+    Some(WoodClass::Conifer),
+    Some(WoodClass::EvergreenBroadleaf),
+    Some(WoodClass::Unknown),
+    None,
+];
+pub const LEVELS: &[Level] = &[
+    Level::Recommended,
+    Level::Possible,
+    Level::NotAdvised,
+    Level::RuledOut,
+];
+pub const WHENS: &[When] = &[When::Stop, When::Before, When::Work, When::After, When::Law];
+pub const CLASSES: &[OutlookClass] = &[
+    OutlookClass::SuitableConifer,
+    OutlookClass::SuitableHardwood,
+    OutlookClass::Followup,
+    OutlookClass::RedOak,
+    OutlookClass::WhiteOak,
+    OutlookClass::CloneOrShrub,
+    OutlookClass::NotAlone,
+    OutlookClass::Partial,
+];
+pub const SIZES: &[SizeClass] = &[
+    SizeClass::All,
+    SizeClass::Small,
+    SizeClass::Middle,
+    SizeClass::Large,
+    SizeClass::UnderTen,
+];
+pub const TOPICS: &[Topic] = &[
+    Topic::Birds,
+    Topic::Bats,
+    Topic::Snags,
+    Topic::OakWilt,
+    Topic::Elm,
+    Topic::PineBeetles,
+    Topic::AshBorer,
+    Topic::LaurelWilt,
+];
+pub const SCOPES: &[Scope] = &[Scope::Whole, Scope::Part, Scope::North, Scope::South];
+pub const TRAITS: &[Trait] = Trait::ALL;
