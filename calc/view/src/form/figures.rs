@@ -33,22 +33,24 @@ pub(super) fn far(view: &View<'_>, out: &mut dyn Out) {
     let answer = view.draft.whole();
     let question = view.draft.question.as_ref();
     let metric = units(view) == Units::Metric;
-    let mut targets: Vec<(f64, &str)> = question
+    let targets: Vec<(f64, &str)> = question
         .map_or(&[][..], |question| &question.targets)
         .iter()
         .filter_map(|target| Some((target.distance?.m(), target.kind.word())))
         .collect();
-    targets.sort_by(|a, b| a.0.total_cmp(&b.0));
-    let nearest = targets.first().map_or_else(String::new, |(m, kind)| {
-        let kind = w::KIND_SHORT.iter().find(|(word, _)| word == kind);
-        let far = measure::length(*m);
-        [
-            kind.map_or("", |(_, words)| words),
-            ", ",
-            far.first(units(view)),
-        ]
-        .concat()
-    });
+    let nearest = targets
+        .iter()
+        .min_by(|a, b| a.0.total_cmp(&b.0))
+        .map_or_else(String::new, |(m, kind)| {
+            let kind = w::KIND_SHORT.iter().find(|(word, _)| word == kind);
+            let far = measure::length(*m);
+            [
+                kind.map_or("", |(_, words)| words),
+                ", ",
+                far.first(units(view)),
+            ]
+            .concat()
+        });
     let distances: Vec<f64> = targets.iter().map(|(m, _)| *m).collect();
     let distance = Distance {
         height_used_m: answer.map(|answer| answer.height.hazard_m),

@@ -10,7 +10,8 @@ use calc::quantity::{Unit, Units, read_number};
 /// Which rounding a length takes.
 #[derive(Clone, Copy)]
 enum Kind {
-    Trunk,
+    /// Whether it is a girth.
+    Trunk(bool),
     Bark,
     Ground,
 }
@@ -27,13 +28,8 @@ pub(super) fn lines(view: &View<'_>) -> Vec<(String, String)> {
     ];
     for at in 0..sheet.count("stems") {
         let (size, bark) = (path("stems", at, "diameter"), path("stems", at, "bark"));
-        field(
-            view,
-            &mut lines,
-            &size,
-            ("stems.unit", "in", "cm"),
-            Kind::Trunk,
-        );
+        let kind = Kind::Trunk(sheet.around(at));
+        field(view, &mut lines, &size, ("stems.unit", "in", "cm"), kind);
         field(
             view,
             &mut lines,
@@ -132,7 +128,7 @@ fn echo(view: &View<'_>, name: &str, beside: &'static str, kind: Kind) -> String
     if number.unit.is_some() && unit != beside {
         echo = [w::READ_AS, &shown(kind, mm).text(units), "."].concat();
     }
-    if matches!(kind, Kind::Trunk) && view.sheet.around() {
+    if matches!(kind, Kind::Trunk(true)) {
         if !echo.is_empty() {
             echo.push(' ');
         }
@@ -145,7 +141,7 @@ fn echo(view: &View<'_>, name: &str, beside: &'static str, kind: Kind) -> String
 
 fn shown(kind: Kind, mm: f64) -> Both {
     match kind {
-        Kind::Trunk => measure::size_read(mm),
+        Kind::Trunk(_) => measure::size_read(mm),
         Kind::Bark => measure::bark(mm),
         Kind::Ground => measure::length(mm / 1000.0),
     }

@@ -80,16 +80,24 @@ impl Sheet {
             "distance"
         };
         self.push(path(list, at, first), "");
-        if at > 0 {
-            let unit = self.get(&path(list, at - 1, "unit")).to_owned();
-            if !unit.is_empty() {
-                self.push(path(list, at, "unit"), unit);
-            }
+        // What is added is measured as the one before it was, until it is said otherwise.
+        if list == "stems" {
+            let before = self.get(&how(at.saturating_sub(1))).to_owned();
+            self.set(&how(at), &before);
+        } else if at > 0 {
+            let before = self.get(&path(list, at - 1, "unit")).to_owned();
+            self.set(&path(list, at, "unit"), &before);
         }
     }
 
     /// Takes an entry out of a list; those behind it move up.
     pub fn remove(&mut self, list: &str, at: usize) {
+        if list == "stems" && at == 0 {
+            // The second becomes the first, whose control has another name.
+            let next = self.get(&how(1)).to_owned();
+            self.set(&how(0), &next);
+            self.entries.retain(|(name, _)| *name != how(1));
+        }
         self.entries
             .retain(|(name, _)| entry(name, list) != Some(at));
         for (name, _) in &mut self.entries {
@@ -143,10 +151,10 @@ impl Sheet {
         self.get("stems.unit") == "cm"
     }
 
-    /// Whether girths are given.
+    /// Whether the girth of a stem is given.
     #[must_use]
-    pub fn around(&self) -> bool {
-        self.get("stems.how") == "around"
+    pub fn around(&self, stem: usize) -> bool {
+        self.get(&how(stem)) == "around"
     }
 
     fn text(&self, name: &str) -> Option<Text> {
@@ -244,7 +252,7 @@ impl Sheet {
 
     fn stem(&self, at: usize) -> StemTyped {
         let size = self.text(&path("stems", at, "diameter"));
-        let (diameter, girth) = if self.around() {
+        let (diameter, girth) = if self.around(at) {
             (None, size)
         } else {
             (size, None)
@@ -302,9 +310,9 @@ impl Sheet {
         sheet.fill_species(reference, text(&typed.species).trim());
         for (at, stem) in typed.stems.iter().enumerate() {
             if stem.girth.is_some() {
-                sheet.set("stems.how", "around");
+                sheet.set(&how(at), "around");
             } else if stem.diameter.is_some() {
-                sheet.set("stems.how", "across");
+                sheet.set(&how(at), "across");
             }
             let size = stem.girth.as_ref().or(stem.diameter.as_ref());
             sheet.push(
@@ -406,6 +414,15 @@ impl Sheet {
             let part = parts.next().unwrap_or_default();
             self.set(&[name, ".", key].concat(), part);
         }
+    }
+}
+
+/// How a stem was measured: the control of the first one has a name without a number.
+pub(super) fn how(stem: usize) -> String {
+    if stem == 0 {
+        "stems.how".to_owned()
+    } else {
+        path("stems", stem, "how")
     }
 }
 

@@ -191,7 +191,7 @@ fn full() -> Typed {
                 ..StemTyped::default()
             },
             StemTyped {
-                diameter: text("9"),
+                girth: text("30"),
                 ..StemTyped::default()
             },
         ],
@@ -329,7 +329,7 @@ fn what_cannot_be_read_yet_leaves_the_rest_of_the_draft() {
     typed.spare = None;
     let draft = Draft::of(reference, &typed, today());
     assert!(draft.named && draft.sized);
-    assert_eq!(draft.dbh_mm(), Some(9.0 * 25.4));
+    assert_eq!(draft.dbh_mm(), Some(30.0 / core::f64::consts::PI * 25.4));
     assert_eq!(
         draft.question.as_ref().unwrap().targets[1]
             .distance
@@ -416,7 +416,10 @@ fn lines_say_what_was_read_and_what_is_used() {
         line(&sheet, "f-stems-0-diameter-r"),
         "Read as 35 cm (13.8 in)."
     );
-    assert_eq!(line(&sheet, "f-stems-1-diameter-r"), "");
+    assert_eq!(
+        line(&sheet, "f-stems-1-diameter-r"),
+        "9.5 in across (30 ÷ 3.1416)"
+    );
     let height = line(&sheet, "height-a");
     assert!(
         height.starts_with("Left empty: ")

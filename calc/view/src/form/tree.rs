@@ -10,24 +10,31 @@ pub(super) fn group(view: &View<'_>, out: &mut dyn Out) {
     open_group(out, w::TREE);
     species::field(view, out);
     view.whole_part(out, Part::Stems);
-    how(view, out);
     view.whole_part(out, Part::SizeTape);
     button(out, "add-stem", None, w::ADD_STEM, false);
     out.close();
 }
 
 /// Across or around: neither is picked for the asker, for a girth read as a diameter is three times too much.
-fn how(view: &View<'_>, out: &mut dyn Out) {
+fn how(view: &View<'_>, out: &mut dyn Out, at: usize) {
     out.open_class("fieldset", "field");
-    out.leaf_class("legend", "vh", w::HOW);
+    out.open_class("legend", "vh");
+    out.text(w::HOW);
+    if at > 0 {
+        out.text(w::OF_STEM);
+        out.text(&crate::measure::number(at as u32 + 1));
+    }
+    out.close();
     out.open_class("div", "row2");
     view.radios(
         out,
-        "stems.how",
+        &super::sheet::how(at),
         &[("across", w::ACROSS), ("around", w::AROUND)],
     );
     out.close();
-    view.live_line(out, "p", "asm", "stems-how-a");
+    if at == 0 {
+        view.live_line(out, "p", "asm", "stems-how-a");
+    }
     out.close();
 }
 
@@ -52,6 +59,7 @@ pub(super) fn stems(view: &View<'_>, out: &mut dyn Out) {
                 ..TextField::number(&name, w::SIZE)
             },
         );
+        how(view, out, at);
     }
 }
 
