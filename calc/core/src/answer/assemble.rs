@@ -8,6 +8,7 @@ use crate::model::caution;
 use crate::model::effort::{self, Work};
 use crate::model::method::{self, Level, Method};
 use crate::model::{bark, habitat, height, outlook, ring, visits};
+use crate::order;
 use crate::question::{Condition, Day, Question};
 use chrono::NaiveDate;
 
@@ -131,7 +132,7 @@ fn combined_mm(question: &Question) -> f64 {
         .map(|stem| stem.dbh.mm() * stem.dbh.mm())
         .collect();
     // Added up in one order, so that the order of the list changes nothing, not even a last digit.
-    squares.sort_by(f64::total_cmp);
+    order::sort(&mut squares, |a, b| a < b);
     libm::sqrt(squares.iter().sum())
 }
 
@@ -183,10 +184,7 @@ fn minutes(scene: &Scene<'_>, stems: &[StemAnswer], day: NaiveDate) -> Option<Ef
         })
         .collect();
     let key = |w: &Work| [w.dbh_mm, w.bark_mm, w.live_share];
-    work.sort_by(|a, b| {
-        let order = key(a).partial_cmp(&key(b));
-        order.unwrap_or(core::cmp::Ordering::Equal)
-    });
+    order::sort(&mut work, |a, b| key(a) < key(b));
     let slip = scene.season.p_for_rules(day);
     let effort = effort::minutes(constants, scene.question, &work, slip)?;
     let visit = constants.visit;

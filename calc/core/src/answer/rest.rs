@@ -3,6 +3,7 @@
 use super::types::{Answer, Assumed, SourceLine, StemAnswer};
 use crate::evidence::Cite;
 use crate::model::height;
+use crate::order;
 use crate::question::{Herbicide, Place, Question};
 use crate::reference::Reference;
 
@@ -103,7 +104,7 @@ pub fn sources(reference: &Reference, answer: &Answer) -> Vec<SourceLine> {
             .find(|caution| caution.id == line.id);
         take(caution.map_or(&[], |caution| caution.cites));
     }
-    ids.sort_unstable();
+    order::sort(&mut ids, |a, b| a < b);
     ids.dedup();
     ids.into_iter()
         .map(|id| SourceLine {

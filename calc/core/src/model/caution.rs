@@ -2,6 +2,7 @@
 
 use crate::model::method::{Level, Method, MethodLine};
 use crate::model::reach::{Outcome, Reach};
+use crate::order;
 use crate::question::{Question, Sign, TargetKind};
 use crate::reference::{Reference, Trait, When};
 use crate::timing::Hemisphere;
@@ -69,7 +70,7 @@ pub fn judge(reference: &'static Reference, case: &Case<'_>) -> Vec<CautionLine>
             folded: false,
         })
         .collect();
-    lines.sort_by_key(|line| line.when);
+    order::sort(&mut lines, |a, b| a.when < b.when);
     fold(&mut lines);
     lines
 }

@@ -1,6 +1,7 @@
 //! Outlook: what share of such stems is dead by the end of season 1, 2 and 3. Never a single point.
 
 use crate::evidence::Cite;
+use crate::order;
 use crate::quantity::MM_PER_IN;
 use crate::reference::{
     Group, OutlookClass, OutlookOverride, OutlookRow, Reference, Share, SizeClass, Species,
@@ -99,7 +100,9 @@ pub fn judge(reference: &'static Reference, species: &Species, dbh_mm: f64) -> O
         .filter(|row| row.scientific == species.scientific && holds(row.size, inches))
         .collect();
     // A row for the very size goes before one for all sizes.
-    own.sort_by_key(|row| row.size == SizeClass::All);
+    order::sort(&mut own, |a, b| {
+        a.size != SizeClass::All && b.size == SizeClass::All
+    });
     Some(Outlook {
         class,
         size: row.size,

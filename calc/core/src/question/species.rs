@@ -1,5 +1,6 @@
 //! Which species is meant: any of its names finds it; a near miss gets suggestions, never a silent guess.
 
+use crate::order;
 use crate::reference::Species;
 
 /// What a name finds.
@@ -43,7 +44,7 @@ pub fn find_species(all: &'static [Species], typed: &str) -> Found {
             near.push((score, species.name));
         }
     }
-    near.sort();
+    order::sort(&mut near, |a, b| a < b);
     near.truncate(MOST);
     Found::Like(near.into_iter().map(|(_, name)| name).collect())
 }

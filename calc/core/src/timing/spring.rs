@@ -2,6 +2,7 @@
 
 use super::budbreak::season_year;
 use super::doy::Hemisphere;
+use crate::order;
 use crate::quantity::read_number;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
@@ -203,7 +204,7 @@ pub fn read(text: &str, scale: Option<Scale>, asked: NaiveDate, hemisphere: Hemi
             },
         );
     }
-    table.bad.sort_by_key(|b| b.line);
+    order::sort(&mut table.bad, |a, b| a.line < b.line);
     finish(&mut table, asked, hemisphere);
     table
 }

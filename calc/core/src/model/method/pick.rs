@@ -1,6 +1,7 @@
 //! The headline: the best level, ties by the goal.
 
 use super::{Case, Level, Method, Standing, levels};
+use crate::order;
 use crate::quantity::MM_PER_IN;
 use crate::question::Goal;
 use crate::reference::{Group, MethodRule};
@@ -84,7 +85,9 @@ pub fn near_limit(
         .chain(BASE_LIMITS_IN.iter().map(|limit| at_base(*limit)))
         .filter(|limit| libm::fabs(inches - limit) <= limit * NEAR)
         .collect();
-    limits.sort_by(|a, b| libm::fabs(a - inches).total_cmp(&libm::fabs(b - inches)));
+    order::sort(&mut limits, |a, b| {
+        libm::fabs(a - inches) < libm::fabs(b - inches)
+    });
     limits.into_iter().find_map(|limit| {
         let step = if inches < limit { 1.001 } else { 0.999 };
         let mut other = *case;

@@ -102,7 +102,9 @@ pub enum Why {
 #[derive(Clone, Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Judged {
-    /// Its place in the list as given; none for the line that only the question named.
+    /// Its place in the list as given; none for the line that only the question named. It is not part of the
+    /// interface: the order in which things are listed decides nothing.
+    #[serde(skip)]
     pub index: Option<usize>,
     /// Its kind.
     pub kind: TargetKind,

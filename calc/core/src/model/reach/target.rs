@@ -1,6 +1,7 @@
 //! Each target judged alone, and what is missing from the list.
 
 use super::{Judged, Outcome, ReachConstants, Why, approach_m, counts, hollow};
+use crate::order;
 use crate::question::{Question, Reply, Sign, Target, TargetKind};
 
 pub(super) struct Context<'a> {
@@ -37,6 +38,12 @@ impl Context<'_> {
             };
             judged.push(self.target(None, &line));
         }
+        // The worst first, then the nearest: the order of the list as given decides nothing.
+        let key = |t: &Judged| {
+            let far = t.distance_m.unwrap_or(-1.0);
+            (core::cmp::Reverse(t.outcome), far, t.kind, t.zone_m)
+        };
+        order::sort(&mut judged, |a, b| key(a) < key(b));
         judged
     }
 

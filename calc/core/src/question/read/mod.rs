@@ -12,6 +12,7 @@ use super::{
     Setting, Sign, Target, TargetKind, Text, Typed, Vigour, find_species,
 };
 use crate::model::calibrate::Rate;
+use crate::order;
 use crate::quantity::{Range, TotalHeight, Unit, Units};
 use crate::reference::Reference;
 use crate::timing::Hemisphere;
@@ -265,7 +266,7 @@ impl Reader {
                 }
             }
         }
-        signs.sort();
+        order::sort(&mut signs, |a, b| a < b);
         signs
     }
 

@@ -114,11 +114,8 @@ pub fn find<'a>(towns: &'a [Town], typed: &str, most: usize) -> Vec<&'a Town> {
                 .map(|r| (r, t))
         })
         .collect();
-    found.sort_by(|(a, s), (b, t)| {
-        a.cmp(b)
-            .then(t.size.cmp(&s.size))
-            .then_with(|| s.name.cmp(&t.name))
-    });
+    let key = |(rank, town): &(u8, &'a Town)| (*rank, core::cmp::Reverse(town.size));
+    crate::order::sort(&mut found, |a, b| (key(a), &a.1.name) < (key(b), &b.1.name));
     found.into_iter().take(most).map(|(_, t)| t).collect()
 }
 
