@@ -7,9 +7,9 @@ use super::{open, rest, season_lines};
 use crate::model::caution;
 use crate::model::effort::{self, Work};
 use crate::model::method::{self, Level, Method};
-use crate::model::{bark, habitat, height, outlook, ring, visits};
+use crate::model::{bark, habitat, height, outlook, ring, stand, visits};
 use crate::order;
-use crate::question::{Condition, Day, Question};
+use crate::question::{Condition, Day};
 use chrono::NaiveDate;
 
 /// Everything else, for the day that was decided.
@@ -85,7 +85,11 @@ pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) 
             native_here: caution::native_here(question),
             look_alikes: question.species.look_alikes,
         },
-        crown_m: height::crown_m(question.species, question.setting, combined_mm(question)),
+        crown_m: height::crown_m(
+            question.species,
+            question.setting,
+            stand::combined_mm(question.stems.iter().map(|stem| stem.dbh.mm())),
+        ),
         timing: season_lines::timing(scene, asked, day),
         asked_day: asked,
         advised_day: Some(day),
@@ -122,18 +126,6 @@ pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) 
     };
     answer.sources = rest::sources(reference, &answer);
     answer
-}
-
-/// Equal-basal-area diameter of all stems, mm: for crown and basal area only.
-fn combined_mm(question: &Question) -> f64 {
-    let mut squares: Vec<f64> = question
-        .stems
-        .iter()
-        .map(|stem| stem.dbh.mm() * stem.dbh.mm())
-        .collect();
-    // Added up in one order, so that the order of the list changes nothing, not even a last digit.
-    order::sort(&mut squares, |a, b| a < b);
-    libm::sqrt(squares.iter().sum())
 }
 
 fn stem_answers(scene: &Scene<'_>, day: NaiveDate, open: &[Conditional]) -> Vec<StemAnswer> {

@@ -13,4 +13,5 @@ pub mod outlook;
 pub mod reach;
 pub mod ring;
 pub mod season;
+pub mod stand;
 pub mod visits;
