@@ -60,7 +60,11 @@ fn an_answer_has_the_numbers_that_json_has() {
     let typed: Typed = serde_json::from_value(question()).expect("a question");
     let reference = calc_data::reference();
     let read = calc::question::read(reference, &typed).expect("a good question");
-    let answered = calc::answer::answer(reference, &read, &Local::default());
+    let answered = calc::answer::answer(
+        reference,
+        &read,
+        &Local::of(reference.constants, &read, &[]),
+    );
     // Both go through text and one reader: both writers give the shortest text of a number.
     let expected = serde_json::to_string(&answered).expect("it is data");
     let expected: Value = serde_json::from_str(&expected).expect("it is JSON");

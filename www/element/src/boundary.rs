@@ -1,9 +1,9 @@
 //! Objects in and out.
 
+use crate::climate;
 use crate::object;
 use crate::today::today;
 use calc::answer::{Answer, iso};
-use calc::model::season::Local;
 use calc::question::{Problem, Text, Typed, read};
 use calc_view::problem_text;
 use js_sys::{Array, Object, Reflect};
@@ -29,7 +29,7 @@ pub fn answer(question: &JsValue) -> JsValue {
         Ok(question) => to_js(&calc::answer::answer(
             reference,
             &question,
-            &Local::default(),
+            &climate::local(&question),
         )),
         Err(problems) => problems_object(&problems),
     }

@@ -5,6 +5,7 @@
 //! methods [`compute`], [`reset`] and [`focus_first`]. [`answer`] needs no element.
 
 mod boundary;
+mod climate;
 mod dom;
 mod fields;
 mod marks;
@@ -38,6 +39,19 @@ pub fn data_version() -> String {
 #[wasm_bindgen]
 pub fn locate(sources: &str) {
     plans::locate(sources);
+}
+
+/// Tells what to call, once, when a question names a point and the climate places are not here yet.
+#[wasm_bindgen]
+pub fn when_climate_is_wanted(call: js_sys::Function) {
+    climate::when_wanted(call);
+}
+
+/// Takes the packed climate places; answers that are shown follow. False if the bytes are no such table.
+#[wasm_bindgen]
+#[must_use]
+pub fn take_climate(bytes: &[u8]) -> bool {
+    climate::take(bytes)
 }
 
 /// Answers a question: an object as the schema describes it. Gives the answer, or `{problems}`.

@@ -1,6 +1,7 @@
 //! One calculator in one host: its form, its answer, and what the reader does with them.
 
 use crate::boundary;
+use crate::climate;
 use crate::dom::{self, DomOut};
 use crate::fields;
 use crate::marks;
@@ -10,7 +11,6 @@ use crate::plans;
 use crate::region;
 use crate::today::today;
 use calc::answer::Answer;
-use calc::model::season::Local;
 use calc::question::{Problem, Question, StemTyped, Text, Typed, read};
 use calc_view::form::{Options, Part, Sheet, View};
 use calc_view::out::Html;
@@ -231,6 +231,7 @@ impl Plan {
         let options = Options {
             lang: &lang,
             today: today(),
+            local: climate::local,
             answered: self.state.borrow().answered,
         };
         look(&View::new(calc_data::reference(), sheet, &options))
@@ -516,6 +517,10 @@ impl Plan {
                 }
             }
         }
+        self.show_next();
+    }
+
+    fn show_next(&self) {
         if let Ok(Some(next)) = self.form.query_selector("[data-act='next']") {
             dom::show(&next, self.state.borrow().answered);
         }
@@ -527,6 +532,14 @@ impl Plan {
         state.result = None;
         drop(state);
         self.region.set_text_content(None);
+    }
+
+    /// Works out again what is shown: something beside the form has changed.
+    pub fn refresh(&self) {
+        self.follow(&self.sheet(), &[]);
+        if self.state.borrow().answered {
+            self.work_out(true);
+        }
     }
 
     /// Works the answer out again after a change. The focus stays where it is.
@@ -549,7 +562,7 @@ impl Plan {
 
     fn show_answer(&self, question: Question, typed: &Typed, tell: bool) {
         let reference = calc_data::reference();
-        let answer = calc::answer::answer(reference, &question, &Local::default());
+        let answer = calc::answer::answer(reference, &question, &climate::local(&question));
         region::draw(self, &question, &answer);
         self.say(&calc_view::status(reference, &question, &answer));
         if tell {
@@ -723,6 +736,7 @@ impl Plan {
                 self.mark(&[]);
                 self.state.borrow_mut().answered = true;
                 self.show_answer(question, &typed, true);
+                self.show_next();
                 self.result()
             }
             Err(problems) => {

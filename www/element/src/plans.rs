@@ -53,6 +53,14 @@ pub fn of(host: &HtmlElement) -> Option<Rc<Plan>> {
     })
 }
 
+/// Lets every calculator work out again what it shows.
+pub fn refresh() {
+    let plans = PLANS.with(|plans| plans.borrow().clone());
+    for plan in plans {
+        plan.refresh();
+    }
+}
+
 /// Puts a calculator into a host that has none.
 pub fn connect(host: &HtmlElement) {
     if of(host).is_some() {

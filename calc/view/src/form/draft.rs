@@ -1,8 +1,8 @@
 //! An answer to what is there so far: what can't be read yet is left out, so that the tapes and the
 //! assumptions beside the fields follow the typing.
 
+use super::Options;
 use calc::answer::{Answer, without_changes};
-use calc::model::season::Local;
 use calc::question::{Found, Question, StemTyped, Text, Typed, find_species, read};
 use calc::reference::Reference;
 use chrono::NaiveDate;
@@ -29,7 +29,8 @@ const STAND_IN: &str = "10 in";
 impl Draft {
     /// Drafts an answer.
     #[must_use]
-    pub fn of(reference: &'static Reference, typed: &Typed, today: NaiveDate) -> Self {
+    pub fn of(reference: &'static Reference, typed: &Typed, options: &Options<'_>) -> Self {
+        let today = options.today;
         let mut typed = typed.clone();
         let name = typed.species.clone().unwrap_or_default();
         let named = matches!(
@@ -44,7 +45,8 @@ impl Draft {
         for _ in 0..ROUNDS {
             match read(reference, &typed) {
                 Ok(question) => {
-                    let answer = without_changes(reference, &question, &Local::default());
+                    let local = (options.local)(&question);
+                    let answer = without_changes(reference, &question, &local);
                     return Self {
                         question: Some(question),
                         answer: Some(answer),

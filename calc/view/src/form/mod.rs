@@ -6,7 +6,7 @@
 //! Sheet::typed(&self, reference, today) -> Typed what that says, as a question
 //! View::new(reference, &sheet, &options)         the form and its living parts
 //! matters(reference, &typed) -> FieldSet         the fields that some rule reads for this tree
-//! Draft::of(reference, &typed, today) -> Draft   an answer to what is there so far: tapes, assumptions
+//! Draft::of(reference, &typed, &options) -> Draft an answer to what is there so far: tapes, assumptions
 //! ```
 //!
 //! Every control carries the path of its field as `name` (`targets[1].distance`) and [`crate::field_id`]
@@ -36,7 +36,8 @@ pub use matters::{Field, FieldSet, matters};
 pub use sheet::Sheet;
 
 use crate::out::{Out, OutExt};
-use calc::question::Typed;
+use calc::model::season::Local;
+use calc::question::{Question, Typed};
 use calc::reference::Reference;
 use chrono::NaiveDate;
 use words as w;
@@ -48,8 +49,16 @@ pub struct Options<'a> {
     pub lang: &'a str,
     /// The reader's today.
     pub today: NaiveDate,
+    /// What is known of the place of a question; see [`no_table`] where nothing is.
+    pub local: fn(&Question) -> Local,
     /// Whether an answer stands below, so that a next tree can be asked for.
     pub answered: bool,
+}
+
+/// What is known of a place where no table of climate is at hand.
+#[must_use]
+pub fn no_table(_: &Question) -> Local {
+    Local::default()
 }
 
 /// Writes the whole form, filled from a question as typed.
@@ -133,7 +142,7 @@ impl<'a> View<'a> {
             sheet,
             options,
             set: matters(reference, &typed),
-            draft: Draft::of(reference, &typed, options.today),
+            draft: Draft::of(reference, &typed, options),
             lines: Vec::new(),
         };
         view.lines = lines::lines(&view);

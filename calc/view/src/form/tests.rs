@@ -15,6 +15,7 @@ fn options() -> Options<'static> {
     Options {
         lang: "en",
         today: today(),
+        local: super::no_table,
         answered: false,
     }
 }
@@ -318,7 +319,7 @@ fn the_next_tree_keeps_place_day_and_crew() {
 fn what_cannot_be_read_yet_leaves_the_rest_of_the_draft() {
     let reference = calc_data::reference();
     let mut typed = full();
-    let whole = Draft::of(reference, &typed, today());
+    let whole = Draft::of(reference, &typed, &options());
     assert!(whole.named && whole.sized && whole.answer.is_some());
     typed.stems[0].diameter = text("fourteen");
     typed.height = text("tall");
@@ -327,7 +328,7 @@ fn what_cannot_be_read_yet_leaves_the_rest_of_the_draft() {
     typed.leafed_out = None;
     typed.goal = None;
     typed.spare = None;
-    let draft = Draft::of(reference, &typed, today());
+    let draft = Draft::of(reference, &typed, &options());
     assert!(draft.named && draft.sized);
     assert_eq!(draft.dbh_mm(), Some(30.0 / core::f64::consts::PI * 25.4));
     assert_eq!(
@@ -337,7 +338,7 @@ fn what_cannot_be_read_yet_leaves_the_rest_of_the_draft() {
             .m(),
         300.0 * 0.3048
     );
-    let nothing = Draft::of(reference, &Typed::default(), today());
+    let nothing = Draft::of(reference, &Typed::default(), &options());
     assert!(!nothing.named && !nothing.sized && nothing.whole().is_none());
     assert_eq!(nothing.dbh_mm(), None);
 }

@@ -1,0 +1,45 @@
+//! The climate places. They are a file of their own, which the page fetches once a question names a
+//! point; until it is here, answers say that the table is missing.
+
+use crate::plans;
+use calc::model::season::Local;
+use calc::question::{Place, Question};
+use calc::timing::Station;
+use calc::timing::pack::climate;
+use js_sys::Function;
+use std::cell::RefCell;
+use wasm_bindgen::JsValue;
+
+thread_local! {
+    static STATIONS: RefCell<Vec<Station>> = const { RefCell::new(Vec::new()) };
+    static WANTED: RefCell<Option<Function>> = const { RefCell::new(None) };
+}
+
+/// Keeps what to call, once, when the table is wanted.
+pub fn when_wanted(call: Function) {
+    WANTED.with(|wanted| *wanted.borrow_mut() = Some(call));
+}
+
+/// Takes the packed table, and lets every answer that waits for it be worked out again. False where
+/// the bytes are not such a table.
+pub fn take(bytes: &[u8]) -> bool {
+    let Ok(places) = climate::decode(bytes) else {
+        return false;
+    };
+    STATIONS.with(|stations| *stations.borrow_mut() = places.stations);
+    plans::refresh();
+    true
+}
+
+/// What is known of a question's place. Asks for the table where a point is named and it is not here.
+pub fn local(question: &Question) -> Local {
+    let constants = calc_data::reference().constants;
+    let local = STATIONS.with(|stations| Local::of(constants, question, &stations.borrow()));
+    if local.table_missing && matches!(question.place, Place::Point { .. }) {
+        let call = WANTED.with(|wanted| wanted.borrow_mut().take());
+        if let Some(call) = call {
+            let _ = call.call0(&JsValue::UNDEFINED);
+        }
+    }
+    local
+}
