@@ -79,6 +79,8 @@ pub fn curve_m(row: &HeightRow, dbh_mm: f64) -> f64 {
             let d = held(cm);
             row.b.iter().rev().fold(0.0, |sum, b| sum * d + b)
         }
+        // The first of these curves is printed with its correction inside the outer logarithm.
+        Form::LogLog(1) => exp(b1 + b2 * log(log(held(cm) + 1.0) + b3 / 2.0)),
         Form::LogLog(variant) => {
             let d = held(cm);
             exp(b1 + b2 * log(log(d + 1.0)) + correction(variant, d) * b3 / 2.0)

@@ -236,7 +236,8 @@ pub enum Form {
     Quad,
     /// Polynomial, centimetres to metres.
     Polynomial,
-    /// `exp(b1 + b2 ln(ln(D+1)) + g(D) b3/2)`, centimetres to metres; g by the number: 1, sqrt D, D, D^2.
+    /// `exp(b1 + b2 ln(ln(D+1)) + g(D) b3/2)`, centimetres to metres; g by the number: sqrt D, D, D^2 for 2 to 4.
+    /// For 1 it is printed as `exp(b1 + b2 ln(ln(D+1) + b3/2))`.
     LogLog(u8),
     /// `exp(b1 + b2 D + g(D) b3/2)`, likewise.
     Exp(u8),

@@ -1,0 +1,1 @@
+//! Answers to generated questions, held against each other.

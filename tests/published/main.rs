@@ -1,0 +1,8 @@
+//! The models against print: worked examples, handbook tables, regulations, trials, facts of the trade, and the
+//! outcomes that follow. Each check names its source; common practice is marked "common practice, no source".
+//! The season has a test program of its own, `timing`.
+
+mod bark;
+mod heights;
+mod support;
+mod worked_examples;

@@ -1,0 +1,140 @@
+//! Asking questions as the interface takes them, and reading the tables as they are printed.
+#![allow(dead_code, reason = "each check uses its own part")]
+
+use calc::answer::{Answer, answer};
+use calc::model::method::{Level, Method};
+use calc::model::season::Local;
+use calc::question::{Problem, Question, Typed, read};
+use calc::reference::{Reference, Species};
+use serde_json::{Value, json};
+use std::collections::BTreeMap;
+use std::path::{Path, PathBuf};
+
+/// One row of a table by column name.
+pub type Row = BTreeMap<String, String>;
+
+/// The repository's root.
+pub fn root() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("..")
+}
+
+/// The rows of a CSV file, by its path from the repository's root.
+pub fn rows(path: &str) -> Vec<Row> {
+    let mut reader =
+        csv::Reader::from_path(root().join(path)).unwrap_or_else(|e| panic!("{path}: {e}"));
+    let rows: Vec<Row> = reader
+        .deserialize()
+        .map(|row| row.unwrap_or_else(|e| panic!("{path}: {e}")))
+        .collect();
+    assert!(!rows.is_empty(), "{path} has no rows");
+    rows
+}
+
+/// A cell as a number.
+pub fn number(row: &Row, column: &str) -> f64 {
+    row[column]
+        .parse()
+        .unwrap_or_else(|_| panic!("{column} is no number in {row:?}"))
+}
+
+/// Everything that is known.
+pub fn reference() -> &'static Reference {
+    calc_data::reference()
+}
+
+/// A species by its scientific name.
+pub fn species(scientific: &str) -> &'static Species {
+    reference()
+        .species
+        .iter()
+        .find(|species| species.scientific == scientific)
+        .unwrap_or_else(|| panic!("no species {scientific}"))
+}
+
+/// A question that needs nothing more: nothing in reach, Massachusetts, early June, no place.
+pub fn tree(species: &str, diameter: &str) -> Value {
+    json!({
+        "version": 1,
+        "units": "us",
+        "species": species,
+        "stems": [{ "diameter": diameter }],
+        "date": "2027-06-05",
+        "region": "US-MA",
+        "none_in_reach": true,
+    })
+}
+
+/// The question with some fields set; null takes one out.
+pub fn with(mut question: Value, fields: Value) -> Value {
+    let all = question.as_object_mut().expect("a question is an object");
+    for (name, value) in fields.as_object().expect("fields are an object") {
+        if value.is_null() {
+            all.remove(name);
+        } else {
+            all.insert(name.clone(), value.clone());
+        }
+    }
+    question
+}
+
+/// The same with one target at a distance and no line within reach.
+pub fn near(question: Value, kind: &str, distance: &str) -> Value {
+    with(
+        question,
+        json!({
+            "none_in_reach": false,
+            "line_within_reach": "no",
+            "targets": [{ "kind": kind, "distance": distance }],
+        }),
+    )
+}
+
+/// Reads a question; the problems if it is a bad one.
+pub fn try_read(question: &Value) -> Result<Question, Vec<Problem>> {
+    let typed: Typed =
+        serde_json::from_value(question.clone()).unwrap_or_else(|e| panic!("{e} in {question}"));
+    read(reference(), &typed)
+}
+
+/// Reads a question that is a good one.
+pub fn question(question: &Value) -> Question {
+    try_read(question).unwrap_or_else(|problems| panic!("{problems:?} in {question}"))
+}
+
+/// Asks, with nothing known of the place but what the question says.
+pub fn ask(asked: &Value) -> Answer {
+    answer(reference(), &question(asked), &Local::default())
+}
+
+/// The answer as the interface gives it.
+pub fn as_json(answer: &Answer) -> Value {
+    serde_json::to_value(answer).expect("an answer is JSON")
+}
+
+/// The level of a method for the largest stem.
+pub fn level(answer: &Answer, method: Method) -> Level {
+    line(answer, method).level
+}
+
+/// The line of a method for the largest stem.
+pub fn line(answer: &Answer, method: Method) -> &calc::model::method::MethodLine {
+    answer
+        .methods
+        .iter()
+        .find(|line| line.method == method)
+        .expect("nine methods")
+}
+
+/// Whether a caution speaks.
+pub fn speaks(answer: &Answer, id: &str) -> bool {
+    answer.cautions.iter().any(|caution| caution.id == id)
+}
+
+/// Fails unless two numbers lie within a tolerance.
+#[track_caller]
+pub fn near_to(got: f64, want: f64, tolerance: f64, what: &str) {
+    assert!(
+        (got - want).abs() <= tolerance,
+        "{what}: {got}, not {want} within {tolerance}"
+    );
+}
