@@ -180,3 +180,39 @@ fn a_change_after_the_plan_changes_the_plan_and_moves_no_focus() {
         browser.expect_quiet().await
     });
 }
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn the_climate_is_fetched_once_a_point_is_named_and_not_before() {
+    let server = Server::of_the_site();
+    in_browser(async move |browser| {
+        browser.open(&server.address).await?;
+        browser.until_ready().await?;
+        browser.fill_in_a_tree().await?;
+        browser.show_the_plan().await?;
+        let fetched = "performance.getEntriesByType('resource').filter((entry) => entry.name.includes('climate.')).length";
+        assert_eq!(browser.run(&format!("return {fetched};")).await?, 0);
+        // Boston, in the file's own numbers; the fields are folded away until asked for.
+        let open = "document.querySelector('slipbark-tree-plan').shadowRoot.querySelectorAll('form details').forEach((fold) => { fold.open = true; });";
+        browser.run(open).await?;
+        browser
+            .type_into("[name='place.latitude']", "42.36")
+            .await?;
+        browser
+            .type_into("[name='place.longitude']", "-71.06")
+            .await?;
+        browser.keys(&[Key::Tab.into()]).await?;
+        let known =
+            "document.querySelector('slipbark-tree-plan').result?.asked_probability != null";
+        browser
+            .until("an answer from the climate there", known)
+            .await?;
+        let missing = browser
+            .run("return document.querySelector('slipbark-tree-plan').result.timing.table_missing;")
+            .await?;
+        assert_eq!(missing, false);
+        assert_eq!(browser.run(&format!("return {fetched};")).await?, 1);
+        browser.expect_quiet().await?;
+        browser.expect_requests_only_to(&[&server.address]).await
+    });
+}

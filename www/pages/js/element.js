@@ -25,6 +25,7 @@ async function load() {
     await init({ module_or_path: new URL("./engine.wasm", import.meta.url) });
     // Answers link to their sources on the site that these files come from.
     engine.locate(new URL("../sources/", import.meta.url).href);
+    engine.when_climate_is_wanted(() => { climate().catch(() => {}); });
     loaded = true;
   } catch (error) {
     failure = describe(error);
@@ -36,6 +37,23 @@ async function load() {
     waiting.clear();
     if (loaded) for (const host of hosts) host.start();
   }
+}
+
+let places;
+/** Fetches the climate places, once; without them a point is answered by its hemisphere, and says so. */
+export function climate() {
+  return places ??= (async () => {
+    const from = new URL("./climate.bin", import.meta.url);
+    try {
+      const response = await fetch(from);
+      if (!response.ok) throw new Error(`${response.status} ${response.statusText}`);
+      if (!engine.take_climate(new Uint8Array(await response.arrayBuffer()))) throw new Error("it is not what it should be");
+    } catch (error) {
+      places = undefined;
+      console.error(`Slipbark: the climate places could not be fetched from ${from.href}. Answers say that they are missing. (${error})`);
+      throw error;
+    }
+  })();
 }
 
 // An unanswered promise is told once, above, and not again as an unhandled one.

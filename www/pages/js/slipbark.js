@@ -1,6 +1,8 @@
 // The JavaScript call, for pages and programs without the element:
 //   import { answer } from "https://SITE/v1/slipbark.js";
-import { answer, dataVersion, ready, version } from "../element.js";
+import { answer, climate, dataVersion, ready, version } from "../element.js";
 
 await ready;
+// Programs get the same answers as the command line, so the climate comes along.
+await climate().catch(() => {});
 export { answer, dataVersion, version };

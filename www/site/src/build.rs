@@ -76,6 +76,10 @@ pub fn site(root: &Path, base: &str, quiet: bool, say: &dyn Fn(&str)) -> Result<
                 "\"./engine.wasm\"",
                 &format!("\"./{}\"", assets.name("engine.wasm")?),
             ),
+            (
+                "\"./climate.bin\"",
+                &format!("\"./{}\"", assets.name("climate.bin")?),
+            ),
         ],
     )?;
     assets.add("element.js", element);
