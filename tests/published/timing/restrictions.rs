@@ -64,7 +64,11 @@ fn diseases() -> Vec<DiseaseRegion> {
         .collect()
 }
 
-fn months(applied: &[Applied]) -> Vec<((u8, u8), (u8, u8), bool)> {
+/// Month and day.
+type MonthDay = (u8, u8);
+
+/// From, to, and whether it is a default of our own.
+fn months(applied: &[Applied]) -> Vec<(MonthDay, MonthDay, bool)> {
     applied
         .iter()
         .map(|a| (a.restriction.from_md, a.restriction.to_md, a.is_default))
