@@ -4,5 +4,8 @@
 
 mod bark;
 mod heights;
+mod names;
+mod reach;
+mod ring;
 mod support;
 mod worked_examples;

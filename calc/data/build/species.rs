@@ -203,13 +203,15 @@ fn names(row: &Row<'_>, response: &Row<'_>, tables: &Tables) -> Result<Vec<Strin
     let alone = !response.text("scientific_name")?.contains(';');
     let bark = tables.bark.find("scientific_name", row.text("bark_row")?);
     let own_bark = bark.filter(|bark| bark.text("scientific_name").is_ok_and(|n| n == scientific));
-    match own_bark {
-        Some(bark) => add(&title(bark.text("common_name")?)),
-        None => add(&title(response_names)),
-    }
-    if alone {
-        for part in response_names.split('/') {
-            add(&title(part.split('(').next().unwrap_or(part)));
+    let shown = match own_bark {
+        Some(bark) => bark.text("common_name")?,
+        None => response_names,
+    };
+    add(&title(shown));
+    let bracketed = Some(shown).filter(|name| name.contains('('));
+    for cell in bracketed.into_iter().chain(alone.then_some(response_names)) {
+        for name in spellings(cell) {
+            add(&title(&name));
         }
     }
     for extra in tables.names.rows() {
@@ -228,6 +230,21 @@ fn names(row: &Row<'_>, response: &Row<'_>, tables: &Tables) -> Result<Vec<Strin
         }
     }
     Ok(names)
+}
+
+/// The names in a cell: parts between slashes; `Sweet (black) birch` is sweet birch and black birch. A single word
+/// before a bracket at the end is a genus, and no name of one species.
+fn spellings(cell: &str) -> Vec<String> {
+    let Some((before, rest)) = cell.split_once('(') else {
+        return cell.split('/').map(|part| part.trim().to_owned()).collect();
+    };
+    let (inside, after) = rest.split_once(')').unwrap_or((rest, ""));
+    let (before, after) = (before.trim(), after.trim());
+    if after.is_empty() {
+        let species = before.contains(' ');
+        return species.then(|| before.to_owned()).into_iter().collect();
+    }
+    vec![format!("{before} {after}"), format!("{inside} {after}")]
 }
 
 /// First letter in capitals; the rest as written.

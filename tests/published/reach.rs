@@ -1,0 +1,461 @@
+//! Distances: multiples of the tree's height and approach distances to lines, as content/evidence/hazard_zones.csv
+//! gives them with their sources (29 CFR 1910.266(h)(1): C01; NWCG no-work zones: C03; BC Wildlife Tree Committee:
+//! C04; ISA basic form: C05; 29 CFR 1910.333 and 1910.269: D01, D02).
+
+use crate::support::*;
+use calc::model::reach::{Outcome, Reach, Why, approach_m};
+use calc::quantity::M_PER_FT;
+use serde_json::{Value, json};
+
+/// A maple of 50 ft, measured, so that heights and multiples are round numbers.
+fn of_50_ft(fields: Value) -> Reach {
+    let base = with(
+        tree("Norway maple", "14"),
+        json!({ "height": "50 ft", "none_in_reach": false, "line_within_reach": "no" }),
+    );
+    ask(&with(base, fields)).reach
+}
+
+fn at(kind: &str, distance: &str) -> Reach {
+    of_50_ft(json!({ "targets": [{ "kind": kind, "distance": distance }] }))
+}
+
+/// The multiple of the row whose rule begins so.
+fn multiple(rule: &str) -> f64 {
+    let rows = rows("content/evidence/hazard_zones.csv");
+    let row = rows
+        .iter()
+        .find(|row| row["rule"].starts_with(rule))
+        .unwrap_or_else(|| panic!("no rule {rule}"));
+    number(row, "x_height")
+}
+
+#[test]
+fn the_multiples_of_height_are_those_that_the_regulations_and_guides_print() {
+    let ours = &reference().constants.reach;
+    assert_eq!(
+        ours.people_out,
+        multiple("Work exclusion round a marked standing danger tree")
+    );
+    assert_eq!(ours.people_out, multiple("Nobody approaches a feller"));
+    assert_eq!(ours.zone, multiple("No-work zone round a snag"));
+    assert_eq!(ours.zone, multiple("Dangerous tree left standing"));
+    assert_eq!(
+        ours.zone,
+        multiple("Target distances recorded on arborist form")
+    );
+    assert_eq!(ours.zone, multiple("Target presence"));
+    assert_eq!(
+        ours.zone,
+        multiple("Tree that could reach a line when it falls")
+    );
+    assert_eq!(ours.can_land, multiple("Simple homeowner radius"));
+    assert_eq!(
+        ours.zone_downhill,
+        multiple("Slope default for a calculator")
+    );
+}
+
+#[test]
+fn people_and_property_within_one_height_are_for_a_professional() {
+    for kind in ["building", "road", "path", "property_line"] {
+        let reach = at(kind, "49.9 ft");
+        assert_eq!(
+            (reach.outcome, reach.why),
+            (Outcome::Professional, Why::CanLand),
+            "{kind}"
+        );
+        assert_eq!(
+            at(kind, "0 ft").outcome,
+            Outcome::Professional,
+            "at the trunk itself"
+        );
+        assert_eq!(
+            at(kind, "0.2 ft").outcome,
+            Outcome::Professional,
+            "nearer than the trunk's radius"
+        );
+    }
+}
+
+#[test]
+fn from_one_height_to_one_and_a_half_it_is_inside_and_from_there_to_two_people_stay_out() {
+    for kind in ["building", "road", "path", "property_line"] {
+        for (distance, outcome) in [
+            ("50 ft", Outcome::Inside),
+            ("74.9 ft", Outcome::Inside),
+            ("75 ft", Outcome::ClearPeopleOut),
+            ("99.9 ft", Outcome::ClearPeopleOut),
+            ("100 ft", Outcome::Clear),
+        ] {
+            assert_eq!(at(kind, distance).outcome, outcome, "{kind} {distance}");
+        }
+    }
+    let reach = at("path", "100 ft");
+    near_to(reach.zone_m, 75.0 * M_PER_FT, 1e-9, "zone");
+    near_to(reach.people_out_m, 100.0 * M_PER_FT, 1e-9, "people out");
+}
+
+#[test]
+fn downhill_on_ground_of_20_percent_and_more_the_zone_is_two_heights() {
+    let down = |distance: &str, slope: &str, downhill: bool| {
+        of_50_ft(json!({ "targets": [
+            { "kind": "path", "distance": distance, "slope": slope, "downhill": downhill }
+        ] }))
+    };
+    assert_eq!(down("99 ft", "25 %", true).outcome, Outcome::Inside);
+    assert_eq!(down("99 ft", "20 %", true).outcome, Outcome::Inside);
+    assert_eq!(down("99 ft", "19 %", true).outcome, Outcome::ClearPeopleOut);
+    assert_eq!(
+        down("99 ft", "25 %", false).outcome,
+        Outcome::ClearPeopleOut,
+        "uphill"
+    );
+    assert_eq!(down("100 ft", "25 %", true).outcome, Outcome::Clear);
+    near_to(
+        down("100 ft", "25 %", true).zone_m,
+        100.0 * M_PER_FT,
+        1e-9,
+        "zone",
+    );
+    // At 35 percent, within three heights, it stops (our own assumption).
+    let steep = down("149 ft", "35 %", true);
+    assert_eq!(
+        (steep.outcome, steep.why),
+        (Outcome::Professional, Why::TooSteep)
+    );
+    assert_eq!(down("150 ft", "35 %", true).outcome, Outcome::Clear);
+    assert_eq!(down("149 ft", "34 %", true).outcome, Outcome::Clear);
+    assert_eq!(
+        down("149 ft", "35 %", false).outcome,
+        Outcome::Clear,
+        "uphill"
+    );
+}
+
+#[test]
+fn a_line_within_one_and_a_half_heights_or_two_downhill_or_without_a_distance_stops_everything() {
+    let line = |fields: Value| {
+        let mut target = json!({ "kind": "line" });
+        for (name, value) in fields.as_object().expect("fields") {
+            target[name] = value.clone();
+        }
+        of_50_ft(json!({
+            "line_within_reach": null,
+            "targets": [target, { "kind": "path", "distance": "300 ft" }],
+        }))
+    };
+    let reach = line(json!({ "distance": "70 ft" }));
+    assert_eq!(
+        (reach.outcome, reach.why),
+        (Outcome::Line, Why::LineWithin),
+        "at 1.4 heights"
+    );
+    assert_eq!(
+        line(json!({ "distance": "74.9 ft" })).outcome,
+        Outcome::Line
+    );
+    assert_eq!(
+        line(json!({ "distance": "75 ft" })).outcome,
+        Outcome::ClearPeopleOut
+    );
+    assert_eq!(
+        line(json!({ "distance": "100 ft" })).outcome,
+        Outcome::Clear
+    );
+    let down = json!({ "distance": "99 ft", "slope": "25 %", "downhill": true });
+    assert_eq!(line(down).outcome, Outcome::Line);
+    let reach = line(json!({}));
+    assert_eq!(
+        (reach.outcome, reach.why),
+        (Outcome::Line, Why::LineNoDistance)
+    );
+    // Lines are apart from very steep ground: that row is of people and property.
+    let steep = json!({ "distance": "149 ft", "slope": "40 %", "downhill": true });
+    assert_eq!(line(steep).outcome, Outcome::Clear);
+}
+
+#[test]
+fn yes_to_the_line_question_without_a_listed_line_is_a_line_without_a_distance() {
+    let far = json!([{ "kind": "path", "distance": "300 ft" }]);
+    let reach = of_50_ft(json!({ "line_within_reach": "yes", "targets": far }));
+    assert_eq!(
+        (reach.outcome, reach.why),
+        (Outcome::Line, Why::LineNoDistance)
+    );
+    let reach = of_50_ft(json!({ "line_within_reach": "cant_tell", "targets": far }));
+    assert_eq!(
+        (reach.outcome, reach.why),
+        (Outcome::NotChecked, Why::LineOpen)
+    );
+    let reach = of_50_ft(json!({ "line_within_reach": null, "targets": far }));
+    assert_eq!(
+        (reach.outcome, reach.why),
+        (Outcome::NotChecked, Why::LineOpen)
+    );
+    let reach = of_50_ft(json!({ "line_within_reach": null, "none_in_reach": true }));
+    assert_eq!(
+        reach.outcome,
+        Outcome::Clear,
+        "nothing in reach answers it too"
+    );
+    for said in ["yes", "cant_tell"] {
+        let reach = of_50_ft(json!({ "line_within_reach": said, "none_in_reach": true }));
+        assert!(
+            reach.outcome >= Outcome::NotChecked,
+            "{said} is not overruled"
+        );
+    }
+}
+
+/// D01 and D02: 10 ft, and 4 in more for each 10 kV or part of it over 50 kV. The table's own check values: 69 kV
+/// 10 ft 8 in (10.67 ft by steps rounded up), 230 kV 16 ft.
+#[test]
+fn the_approach_distance_to_a_line_is_10_ft_and_4_in_more_for_each_10_kv_over_50() {
+    let ours = &reference().constants.reach;
+    let feet = |kv: Option<f64>| approach_m(ours, kv) / M_PER_FT;
+    for (kv, inches) in [
+        (None, 120.0),
+        (Some(0.4), 120.0),
+        (Some(50.0), 120.0),
+        (Some(50.1), 124.0),
+        (Some(60.0), 124.0),
+        (Some(69.0), 128.0),
+        (Some(138.0), 156.0),
+        (Some(230.0), 192.0),
+    ] {
+        near_to(feet(kv) * 12.0, inches, 1e-6, &format!("{kv:?} kV, inches"));
+    }
+    let printed = rows("content/evidence/hazard_zones.csv");
+    let check = printed
+        .iter()
+        .find(|row| row["rule"].starts_with("Check values of the formula"))
+        .expect("the row of check values");
+    assert_eq!(check["multiplier"], "69 kV 10.63/10.67; 230 kV 16.00");
+    near_to(feet(Some(69.0)), 10.67, 0.005, "69 kV");
+    near_to(feet(Some(230.0)), 16.00, 0.005, "230 kV");
+}
+
+#[test]
+fn a_line_nearer_than_its_approach_distance_stops_even_a_tree_that_could_not_reach_it() {
+    let low = |distance: &str, voltage: &str| {
+        ask(&with(
+            tree("Norway maple", "1"),
+            json!({
+                "height": "6 ft",
+                "height_confirmed": true,
+                "none_in_reach": false,
+                "targets": [
+                    { "kind": "line", "distance": distance, "voltage": voltage },
+                    { "kind": "path", "distance": "300 ft" },
+                ],
+            }),
+        ))
+        .reach
+        .outcome
+    };
+    assert_eq!(low("10.6 ft", "69 kV"), Outcome::Line);
+    assert_eq!(low("10.7 ft", "69 kV"), Outcome::ClearPeopleOut);
+    assert_eq!(low("15.9 ft", "230 kV"), Outcome::Line);
+    assert_eq!(low("16.1 ft", "230000 V"), Outcome::Clear);
+}
+
+#[test]
+fn a_fence_a_field_or_a_tree_to_keep_may_be_damaged_and_never_stops() {
+    for kind in ["fence", "keep_tree"] {
+        let reach = of_50_ft(json!({ "targets": [
+            { "kind": kind, "distance": "10 ft" },
+            { "kind": "path", "distance": "300 ft" },
+        ] }));
+        assert_eq!(reach.outcome, Outcome::Clear, "{kind}");
+        let judged = reach
+            .targets
+            .iter()
+            .find(|target| target.kind.word() == kind);
+        assert!(judged.is_some_and(|target| target.damage && target.outcome.is_none()));
+        let alone = of_50_ft(json!({ "targets": [{ "kind": kind, "distance": "10 ft" }] }));
+        assert_eq!(
+            alone.outcome,
+            Outcome::NotChecked,
+            "{kind} does not complete the list"
+        );
+    }
+}
+
+#[test]
+fn the_worst_target_decides_wherever_it_stands_in_the_list() {
+    let targets = [
+        json!({ "kind": "path", "distance": "300 ft" }),
+        json!({ "kind": "building", "distance": "80 ft" }),
+        json!({ "kind": "road", "distance": "60 ft" }),
+        json!({ "kind": "fence", "distance": "2 ft" }),
+    ];
+    for turn in 0..targets.len() {
+        let mut turned = targets.to_vec();
+        turned.rotate_left(turn);
+        let reach = of_50_ft(json!({ "targets": turned }));
+        assert_eq!(reach.outcome, Outcome::Inside);
+    }
+    let open = of_50_ft(json!({ "targets": [
+        { "kind": "path" }, { "kind": "road", "distance": "300 ft" },
+    ] }));
+    assert_eq!(
+        (open.outcome, open.why),
+        (Outcome::NotChecked, Why::DistanceUnknown)
+    );
+    let worse = of_50_ft(json!({ "targets": [
+        { "kind": "path" }, { "kind": "road", "distance": "30 ft" },
+    ] }));
+    assert_eq!(
+        worse.outcome,
+        Outcome::Professional,
+        "a stop is not hidden by what is open"
+    );
+}
+
+/// habitat_safety.md C, cautions HZ7: weak points with something near, or while nothing is known of what is near.
+#[test]
+fn a_weak_tree_with_something_near_is_for_a_professional() {
+    let signed = |sign: &str, fields: Value| {
+        let base = with(fields, json!({ "signs": [sign] }));
+        of_50_ft(base)
+    };
+    let near = json!({ "targets": [{ "kind": "path", "distance": "99 ft" }] });
+    let far = json!({ "targets": [{ "kind": "path", "distance": "100 ft" }] });
+    let open = json!({ "targets": [], "line_within_reach": null });
+    for sign in ["cavity", "cracks", "conks", "hung_limbs", "lean_toward"] {
+        let reach = signed(sign, near.clone());
+        assert_eq!(
+            (reach.outcome, reach.why),
+            (Outcome::Professional, Why::WeakTree),
+            "{sign}"
+        );
+        assert_eq!(
+            signed(sign, open.clone()).outcome,
+            Outcome::Professional,
+            "{sign}, not checked"
+        );
+        assert_eq!(
+            signed(sign, far.clone()).outcome,
+            Outcome::Clear,
+            "{sign}, nothing near"
+        );
+    }
+    for sign in ["dead_top", "vines", "lean_away"] {
+        assert_eq!(
+            signed(sign, near.clone()).outcome,
+            Outcome::Professional,
+            "{sign}"
+        );
+        assert_eq!(
+            signed(sign, open.clone()).outcome,
+            Outcome::NotChecked,
+            "{sign}"
+        );
+        assert_eq!(signed(sign, far.clone()).outcome, Outcome::Clear, "{sign}");
+    }
+    let fence = json!({ "targets": [
+        { "kind": "fence", "distance": "9 ft" }, { "kind": "path", "distance": "300 ft" },
+    ] });
+    assert_eq!(
+        signed("cavity", fence).outcome,
+        Outcome::Clear,
+        "a fence is apart"
+    );
+}
+
+#[test]
+fn small_stems_near_something_are_cut_or_pulled_now_and_not_left_standing() {
+    let small = |diameter: &str, height: &str| {
+        ask(&near(
+            with(tree("Norway maple", diameter), json!({ "height": height })),
+            "path",
+            "3 ft",
+        ))
+    };
+    let answer = small("2.5", "20 ft");
+    assert_eq!(
+        (answer.reach.outcome, answer.reach.why),
+        (Outcome::Inside, Why::SmallStem)
+    );
+    assert!(!speaks(&answer, "HZ1") && !speaks(&answer, "HZ2"));
+    assert_eq!(
+        small("3", "30 ft").reach.outcome,
+        Outcome::Inside,
+        "the limits count"
+    );
+    assert_eq!(small("3.1", "30 ft").reach.outcome, Outcome::Professional);
+    assert_eq!(small("3", "31 ft").reach.outcome, Outcome::Professional);
+    let shrub = ask(&near(tree("common buckthorn", "2"), "building", "2 ft"));
+    assert_eq!(
+        shrub.reach.outcome,
+        Outcome::Inside,
+        "a shrub of any height"
+    );
+    // Lines and defects are unchanged by size.
+    let line = with(
+        near(tree("Norway maple", "2"), "path", "3 ft"),
+        json!({ "height": "20 ft", "line_within_reach": "yes" }),
+    );
+    assert_eq!(ask(&line).reach.outcome, Outcome::Line);
+    let weak = with(
+        near(tree("Norway maple", "2"), "path", "3 ft"),
+        json!({ "height": "20 ft", "signs": ["cracks"] }),
+    );
+    assert_eq!(ask(&weak).reach.outcome, Outcome::Professional);
+}
+
+#[test]
+fn several_stems_reach_as_far_as_the_largest_and_the_spared_one_counts() {
+    let stems = json!([{ "diameter": "6" }, { "diameter": "16" }, { "diameter": "9" }]);
+    let all = ask(&with(tree("Norway maple", "1"), json!({ "stems": stems })));
+    let one = ask(&tree("Norway maple", "16"));
+    assert_eq!(all.reach.zone_m, one.reach.zone_m);
+    let spared = ask(&with(
+        tree("Norway maple", "1"),
+        json!({ "stems": stems, "goal": "spare_one", "spare": 1 }),
+    ));
+    assert_eq!(spared.reach.zone_m, one.reach.zone_m);
+    assert!(speaks(&spared, "HZ9"), "several stems fall as a group");
+}
+
+#[test]
+fn an_unknown_species_without_a_height_is_not_checked_and_with_nothing_in_reach_goes_by_the_tallest_tree()
+ {
+    let open = ask(&near(tree("unknown broadleaf", "14"), "path", "400 ft"));
+    assert_eq!(
+        (open.reach.outcome, open.reach.why),
+        (Outcome::NotChecked, Why::HeightUnknown)
+    );
+    let none = ask(&tree("unknown broadleaf", "14"));
+    assert_eq!(none.reach.outcome, Outcome::Clear);
+    let measured = with(
+        near(tree("unknown broadleaf", "14"), "path", "400 ft"),
+        json!({ "height": "50 ft" }),
+    );
+    assert_eq!(ask(&measured).reach.outcome, Outcome::Clear);
+}
+
+#[test]
+fn measure_the_height_first_is_said_only_where_a_low_and_a_tall_tree_give_different_answers() {
+    let at = |distance: &str| ask(&near(tree("Norway maple", "14"), "path", distance)).height;
+    let plain = ask(&tree("Norway maple", "14")).height;
+    let (small, tall) = (plain.smallest_m, plain.tallest_m * 1.30);
+    let between = (small + tall) / 2.0 * 1.5;
+    let height = at(&format!("{between:.2} m"));
+    assert!(height.measure_first);
+    near_to(
+        height.changes_at_m.expect("a height"),
+        (between * 100.0).round() / 150.0,
+        1e-6,
+        "where it changes",
+    );
+    assert!(
+        !at(&format!("{:.2} m", small * 1.5 - 0.5)).measure_first,
+        "both are inside"
+    );
+    assert!(
+        !at(&format!("{:.2} m", tall * 1.5 + 0.5)).measure_first,
+        "both are clear"
+    );
+}
