@@ -3,6 +3,7 @@
 //! The season has a test program of its own, `timing`.
 
 mod bark;
+mod effort;
 mod heights;
 mod names;
 mod reach;
