@@ -237,3 +237,48 @@ fn the_whole_year_needs_no_day_from_the_asker() {
     assert!(answered["advised_day"].is_string(), "{answered}");
     assert_eq!(answered["asked_day"], Value::Null);
 }
+
+/// The reader of objects has a list of keys of its own; this holds it against the question's.
+#[wasm_bindgen_test]
+fn every_key_of_the_question_is_known() {
+    use calc::question::{LeafOutTyped, PlaceTyped, StemTyped, TargetTyped};
+    let mut whole = serde_json::to_value(Typed::default()).expect("it is data");
+    whole["stems"] = json!([StemTyped::default()]);
+    whole["targets"] = json!([TargetTyped::default()]);
+    whole["place"] = json!(PlaceTyped::default());
+    whole["leafed_out"] = json!(LeafOutTyped::default());
+    whole["leafed_out"]["place"] = json!(PlaceTyped::default());
+    let found = problems(&answer(&object(&whole)));
+    assert!(
+        found
+            .iter()
+            .all(|(_, code)| code != "unknown_key" && code != "wrong_type"),
+        "{found:?}"
+    );
+    assert!(
+        found.contains(&("version".into(), "wrong_version".into())),
+        "{found:?}"
+    );
+    // And a question with a text under each of them is read as the derived reader reads it.
+    fn fill(value: &mut Value) {
+        match value {
+            Value::Null => *value = json!("7"),
+            Value::Object(map) => map.values_mut().for_each(fill),
+            Value::Array(list) => list.iter_mut().for_each(fill),
+            _ => {}
+        }
+    }
+    fill(&mut whole);
+    whole["rate"] = json!({"log_mean": 0.5, "log_sd": 0.25});
+    whole["version"] = json!(1);
+    whole["spare"] = json!(1);
+    whole["signs"] = json!(["cavity"]);
+    let typed: Typed = serde_json::from_value(whole.clone()).expect("a question");
+    let problem = calc::question::read(calc_data::reference(), &typed).expect_err("nonsense");
+    let expected: Vec<(String, String)> = problem
+        .iter()
+        .map(|problem| (problem.field.clone(), problem.code.name().to_owned()))
+        .collect();
+    assert!(expected.len() > 10);
+    assert_eq!(problems(&answer(&object(&whole))), expected);
+}

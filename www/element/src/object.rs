@@ -1,9 +1,15 @@
-//! Reads a question out of an object: a reader of our own, since the usual one passes over keys that it
-//! does not know, and words its errors at a cost of many bytes. This one says which key, and no more.
+//! Reads a question out of an object: by hand, since the derived reader passes over keys that it does
+//! not know when it comes from objects, and costs five times the bytes. A test holds the keys here
+//! against those of the question.
 
-use calc::question::{Code, Problem, Typed};
+use calc::model::calibrate::Rate;
+use calc::question::{
+    Code, LeafOutTyped, PlaceTyped, Problem, StemTyped, TargetTyped, Text, Typed,
+};
 use js_sys::{Array, Object, Reflect};
-use serde::de::{self, Deserialize, DeserializeSeed, Deserializer, MapAccess, SeqAccess, Visitor};
+use serde::Deserialize;
+use serde::de::IntoDeserializer;
+use serde::de::value::{Error as Unsaid, F64Deserializer};
 use wasm_bindgen::{JsCast, JsValue};
 
 /// A list with more entries is far beyond what a question takes; the rest is not looked at.
@@ -16,18 +22,19 @@ const REPEATED: usize = 60;
 /// # Errors
 /// The first key that is not known, or whose value is of a wrong type.
 pub fn typed(value: &JsValue) -> Result<Typed, Problem> {
-    Typed::deserialize(Js(value.clone())).map_err(|wrong| {
+    let mut typed = Typed::default();
+    record(value, &mut typed).map_err(|wrong| {
         let code = if wrong.unknown {
             Code::UnknownKey
         } else {
             Code::WrongType
         };
         Problem::new(wrong.path, code, "")
-    })
+    })?;
+    Ok(typed)
 }
 
 /// What is wrong, and where.
-#[derive(Debug)]
 struct Wrong {
     path: String,
     unknown: bool,
@@ -53,199 +60,214 @@ impl Wrong {
     }
 }
 
-impl core::fmt::Display for Wrong {
-    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
-        f.write_str(&self.path)
-    }
+/// Where the value of a key goes.
+enum Slot<'a> {
+    Text(&'a mut Option<Text>),
+    Texts(&'a mut Vec<Text>),
+    Held(&'a mut bool),
+    Number(&'a mut u32),
+    MaybeNumber(&'a mut Option<u32>),
+    Float(&'a mut f64),
+    Rate(&'a mut Option<Rate>),
+    Place(&'a mut Option<PlaceTyped>),
+    LeafOut(&'a mut Option<LeafOutTyped>),
+    Stems(&'a mut Vec<StemTyped>),
+    Targets(&'a mut Vec<TargetTyped>),
 }
 
-impl core::error::Error for Wrong {}
-
-impl de::Error for Wrong {
-    fn custom<T: core::fmt::Display>(_: T) -> Self {
-        Self::kind()
-    }
-    fn invalid_type(_: de::Unexpected<'_>, _: &dyn de::Expected) -> Self {
-        Self::kind()
-    }
-    fn invalid_value(_: de::Unexpected<'_>, _: &dyn de::Expected) -> Self {
-        Self::kind()
-    }
-    fn invalid_length(_: usize, _: &dyn de::Expected) -> Self {
-        Self::kind()
-    }
-    fn unknown_variant(_: &str, _: &'static [&'static str]) -> Self {
-        Self::kind()
-    }
-    fn unknown_field(field: &str, _: &'static [&'static str]) -> Self {
-        Self {
-            path: field.chars().take(REPEATED).collect(),
-            unknown: true,
-        }
-    }
-    fn missing_field(_: &'static str) -> Self {
-        Self::kind()
-    }
-    fn duplicate_field(_: &'static str) -> Self {
-        Self::kind()
-    }
+/// An object of the interface.
+trait Record {
+    /// The place of a key's value; none for a key that is not known.
+    fn slot(&mut self, key: &str) -> Option<Slot<'_>>;
 }
 
-struct Js(JsValue);
-
-/// What a value can be read as; looked at once, however many readers there are.
-enum Kind {
-    Text(String),
-    Number(f64),
-    Held(bool),
-    Nothing,
-    List(Array),
-    Object(Object),
-    Other,
-}
-
-impl Js {
-    fn kind(self) -> Kind {
-        let value = self.0;
-        if let Some(text) = value.as_string() {
-            Kind::Text(text)
-        } else if let Some(number) = value.as_f64() {
-            Kind::Number(number)
-        } else if let Some(held) = value.as_bool() {
-            Kind::Held(held)
-        } else if value.is_null() || value.is_undefined() {
-            Kind::Nothing
-        } else if Array::is_array(&value) {
-            Kind::List(value.unchecked_into())
-        } else if value.is_object() && !value.is_function() {
-            Kind::Object(value.unchecked_into())
-        } else {
-            Kind::Other
-        }
-    }
-}
-
-impl<'de> Deserializer<'de> for Js {
-    type Error = Wrong;
-
-    /// A value as typed: text or a number. Nothing else is read without being asked for.
-    fn deserialize_any<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Wrong> {
-        match self.kind() {
-            Kind::Text(text) => visitor.visit_str(&text),
-            Kind::Number(number) => visitor.visit_f64(number),
-            _ => Err(Wrong::kind()),
-        }
-    }
-
-    fn deserialize_u32<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Wrong> {
-        match self.kind() {
-            Kind::Number(number) if number == f64::from(number as u32) => {
-                visitor.visit_u32(number as u32)
-            }
-            _ => Err(Wrong::kind()),
-        }
-    }
-
-    fn deserialize_bool<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Wrong> {
-        match self.kind() {
-            Kind::Held(held) => visitor.visit_bool(held),
-            _ => Err(Wrong::kind()),
-        }
-    }
-
-    fn deserialize_option<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Wrong> {
-        if self.0.is_null() || self.0.is_undefined() {
-            visitor.visit_none()
-        } else {
-            visitor.visit_some(self)
-        }
-    }
-
-    fn deserialize_seq<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Wrong> {
-        match self.kind() {
-            Kind::List(list) => visitor.visit_seq(List { list, at: 0 }),
-            _ => Err(Wrong::kind()),
-        }
-    }
-
-    fn deserialize_struct<V: Visitor<'de>>(
-        self,
-        _: &'static str,
-        _: &'static [&'static str],
-        visitor: V,
-    ) -> Result<V::Value, Wrong> {
-        match self.kind() {
-            Kind::Object(object) => visitor.visit_map(Keys {
-                keys: Object::keys(&object),
-                object,
-                at: 0,
-            }),
-            _ => Err(Wrong::kind()),
-        }
-    }
-
-    fn deserialize_identifier<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Wrong> {
-        match self.kind() {
-            Kind::Text(text) => visitor.visit_str(&text),
-            _ => Err(Wrong::kind()),
-        }
-    }
-
-    serde::forward_to_deserialize_any! {
-        i8 i16 i32 i64 u8 u16 u64 f32 f64 char str string bytes byte_buf unit unit_struct
-        newtype_struct tuple tuple_struct map enum ignored_any
-    }
-}
-
-struct List {
-    list: Array,
-    at: u32,
-}
-
-impl<'de> SeqAccess<'de> for List {
-    type Error = Wrong;
-
-    fn next_element_seed<T: DeserializeSeed<'de>>(
-        &mut self,
-        seed: T,
-    ) -> Result<Option<T::Value>, Wrong> {
-        if self.at >= self.list.length().min(LONGEST) {
-            return Ok(None);
-        }
-        let at = self.at;
-        self.at += 1;
-        let value = seed.deserialize(Js(self.list.get(at)));
-        value.map(Some).map_err(|wrong| {
-            let number = calc_view::measure::number(at);
-            wrong.under(&["[", &number, "]"].concat())
+impl Record for Typed {
+    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
+        Some(match key {
+            "version" => Slot::Number(&mut self.version),
+            "units" => Slot::Text(&mut self.units),
+            "species" => Slot::Text(&mut self.species),
+            "stems" => Slot::Stems(&mut self.stems),
+            "setting" => Slot::Text(&mut self.setting),
+            "date" => Slot::Text(&mut self.date),
+            "today" => Slot::Text(&mut self.today),
+            "place" => Slot::Place(&mut self.place),
+            "region" => Slot::Text(&mut self.region),
+            "leafed_out" => Slot::LeafOut(&mut self.leafed_out),
+            "spring" => Slot::Text(&mut self.spring),
+            "spring_scale" => Slot::Text(&mut self.spring_scale),
+            "height" => Slot::Text(&mut self.height),
+            "height_confirmed" => Slot::Held(&mut self.height_confirmed),
+            "targets" => Slot::Targets(&mut self.targets),
+            "line_within_reach" => Slot::Text(&mut self.line_within_reach),
+            "none_in_reach" => Slot::Held(&mut self.none_in_reach),
+            "condition" => Slot::Text(&mut self.condition),
+            "signs" => Slot::Texts(&mut self.signs),
+            "herbicide" => Slot::Text(&mut self.herbicide),
+            "goal" => Slot::Text(&mut self.goal),
+            "spare" => Slot::MaybeNumber(&mut self.spare),
+            "whole_clone" => Slot::Text(&mut self.whole_clone),
+            "same_genus_near" => Slot::Text(&mut self.same_genus_near),
+            "vigour" => Slot::Text(&mut self.vigour),
+            "dry_spell" => Slot::Text(&mut self.dry_spell),
+            "limbs" => Slot::Text(&mut self.limbs),
+            "walk" => Slot::Text(&mut self.walk),
+            "rate" => Slot::Rate(&mut self.rate),
+            "practised" => Slot::Held(&mut self.practised),
+            "cannot_wait" => Slot::Held(&mut self.cannot_wait),
+            _ => return None,
         })
     }
 }
 
-struct Keys {
-    object: Object,
-    keys: Array,
-    at: u32,
+impl Record for StemTyped {
+    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
+        Some(Slot::Text(match key {
+            "diameter" => &mut self.diameter,
+            "girth" => &mut self.girth,
+            "live_share" => &mut self.live_share,
+            "bark" => &mut self.bark,
+            _ => return None,
+        }))
+    }
 }
 
-impl<'de> MapAccess<'de> for Keys {
-    type Error = Wrong;
+impl Record for TargetTyped {
+    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
+        Some(Slot::Text(match key {
+            "kind" => &mut self.kind,
+            "distance" => &mut self.distance,
+            "slope" => &mut self.slope,
+            "voltage" => &mut self.voltage,
+            "downhill" => return Some(Slot::Held(&mut self.downhill)),
+            _ => return None,
+        }))
+    }
+}
 
-    fn next_key_seed<K: DeserializeSeed<'de>>(
-        &mut self,
-        seed: K,
-    ) -> Result<Option<K::Value>, Wrong> {
-        if self.at >= self.keys.length() {
-            return Ok(None);
+impl Record for PlaceTyped {
+    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
+        Some(Slot::Text(match key {
+            "latitude" => &mut self.latitude,
+            "longitude" => &mut self.longitude,
+            "elevation" => &mut self.elevation,
+            "hemisphere" => &mut self.hemisphere,
+            _ => return None,
+        }))
+    }
+}
+
+impl Record for LeafOutTyped {
+    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
+        Some(Slot::Text(match key {
+            "stage" => &mut self.stage,
+            "date" => &mut self.date,
+            "rates" => &mut self.rates,
+            "place" => return Some(Slot::Place(&mut self.place)),
+            _ => return None,
+        }))
+    }
+}
+
+impl Record for Rate {
+    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
+        Some(Slot::Float(match key {
+            "log_mean" => &mut self.log_mean,
+            "log_sd" => &mut self.log_sd,
+            _ => return None,
+        }))
+    }
+}
+
+/// Fills a record from an object, key by key. What is null or undefined is left out.
+fn record(value: &JsValue, into: &mut dyn Record) -> Result<(), Wrong> {
+    let plain = value.is_object() && !value.is_function() && !Array::is_array(value);
+    if !plain {
+        return Err(Wrong::kind());
+    }
+    let object: &Object = value.unchecked_ref();
+    for key in Object::keys(object).iter() {
+        let name = key.as_string().unwrap_or_default();
+        let inner = Reflect::get(object, &key).unwrap_or(JsValue::UNDEFINED);
+        let Some(slot) = into.slot(&name) else {
+            return Err(Wrong {
+                path: name.chars().take(REPEATED).collect(),
+                unknown: true,
+            });
+        };
+        if !(inner.is_null() || inner.is_undefined()) {
+            fill(slot, &inner).map_err(|wrong| wrong.under(&name))?;
         }
-        seed.deserialize(Js(self.keys.get(self.at))).map(Some)
     }
+    Ok(())
+}
 
-    fn next_value_seed<V: DeserializeSeed<'de>>(&mut self, seed: V) -> Result<V::Value, Wrong> {
-        let key = self.keys.get(self.at);
-        self.at += 1;
-        let value = Reflect::get(&self.object, &key).unwrap_or(JsValue::UNDEFINED);
-        seed.deserialize(Js(value))
-            .map_err(|wrong| wrong.under(&key.as_string().unwrap_or_default()))
+fn fill(slot: Slot<'_>, value: &JsValue) -> Result<(), Wrong> {
+    match slot {
+        Slot::Text(into) => *into = Some(text(value)?),
+        Slot::Held(into) => *into = value.as_bool().ok_or_else(Wrong::kind)?,
+        Slot::Number(into) => *into = number(value)?,
+        Slot::MaybeNumber(into) => *into = Some(number(value)?),
+        Slot::Place(into) => record(value, into.get_or_insert_default())?,
+        Slot::LeafOut(into) => record(value, into.get_or_insert_default())?,
+        Slot::Float(into) => *into = value.as_f64().ok_or_else(Wrong::kind)?,
+        Slot::Rate(into) => {
+            // Both are needed: what was not given is no number, and that is refused.
+            let (log_mean, log_sd) = (f64::NAN, f64::NAN);
+            let rate = into.insert(Rate { log_mean, log_sd });
+            record(value, rate)?;
+            if rate.log_mean.is_nan() || rate.log_sd.is_nan() {
+                return Err(Wrong::kind());
+            }
+        }
+        Slot::Texts(into) => each(value, |value| {
+            into.push(text(value)?);
+            Ok(())
+        })?,
+        Slot::Stems(into) => each(value, |value| {
+            into.push(StemTyped::default());
+            into.last_mut().map_or(Ok(()), |stem| record(value, stem))
+        })?,
+        Slot::Targets(into) => each(value, |value| {
+            into.push(TargetTyped::default());
+            into.last_mut()
+                .map_or(Ok(()), |target| record(value, target))
+        })?,
     }
+    Ok(())
+}
+
+/// A value as typed: text, or a number written out.
+fn text(value: &JsValue) -> Result<Text, Wrong> {
+    if let Some(text) = value.as_string() {
+        return Ok(Text(text));
+    }
+    // The one writer of numbers is the reader's own.
+    let number: F64Deserializer<Unsaid> =
+        value.as_f64().ok_or_else(Wrong::kind)?.into_deserializer();
+    Text::deserialize(number).map_err(|_| Wrong::kind())
+}
+
+fn number(value: &JsValue) -> Result<u32, Wrong> {
+    let number = value.as_f64().ok_or_else(Wrong::kind)?;
+    let whole = number as u32;
+    if f64::from(whole) == number {
+        Ok(whole)
+    } else {
+        Err(Wrong::kind())
+    }
+}
+
+fn each(value: &JsValue, mut take: impl FnMut(&JsValue) -> Result<(), Wrong>) -> Result<(), Wrong> {
+    if !Array::is_array(value) {
+        return Err(Wrong::kind());
+    }
+    let list: &Array = value.unchecked_ref();
+    for at in 0..list.length().min(LONGEST) {
+        take(&list.get(at)).map_err(|wrong| {
+            let number = calc_view::measure::number(at);
+            wrong.under(&["[", &number, "]"].concat())
+        })?;
+    }
+    Ok(())
 }

@@ -51,6 +51,8 @@ pub struct Plan {
 
 #[derive(Default)]
 struct State {
+    /// What the host has set as inputs: some of it has no control.
+    given: Option<Typed>,
     /// Whether an answer was asked for by the button; from then on changes are answered by themselves.
     answered: bool,
     /// The last answer, with what it answers.
@@ -251,7 +253,11 @@ impl Plan {
 
     /// What stands in the form.
     fn sheet(&self) -> Sheet {
-        fields::read(&self.form)
+        let mut sheet = fields::read(&self.form);
+        if let Some(given) = &self.state.borrow().given {
+            sheet.carry(given);
+        }
+        sheet
     }
 
     fn typed(&self) -> Typed {
@@ -711,6 +717,7 @@ impl Plan {
         let typed = object::typed(value)
             .map_err(|problem| plans::type_error(&calc_view::problem_text(&problem)))?;
         self.draw(&Sheet::of(calc_data::reference(), &typed, today()));
+        self.state.borrow_mut().given = Some(typed);
         if self.state.borrow().answered {
             self.work_out(false);
         }
@@ -749,6 +756,7 @@ impl Plan {
     /// Back to what the host's attributes say.
     pub fn reset(&self) {
         self.forget();
+        self.state.borrow_mut().given = None;
         let sheet = self.preset();
         self.draw(&sheet);
     }

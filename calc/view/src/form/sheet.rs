@@ -9,9 +9,10 @@ use chrono::NaiveDate;
 
 /// Names and contents of the controls: text as typed, the value of what is picked, `on` for a tick.
 /// A name stands more than once where several boxes share it.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Sheet {
     entries: Vec<(String, String)>,
+    rest: Option<Box<Typed>>,
 }
 
 impl Sheet {
@@ -55,6 +56,12 @@ impl Sheet {
             Some((_, old)) => text.clone_into(old),
             None => self.push(name, text),
         }
+    }
+
+    /// Keeps what a host has set and the form has no control for: this spring's temperatures, the crew's
+    /// rate, where leaf-out was seen.
+    pub fn carry(&mut self, given: &Typed) {
+        self.rest = Some(Box::new(given.clone()));
     }
 
     /// How many entries a list has: `stems` or `targets`.
@@ -190,10 +197,24 @@ impl Sheet {
         given.then(|| Text([y, m, d].join("-")))
     }
 
+    fn rest(&self, typed: &mut Typed) {
+        let Some(rest) = &self.rest else {
+            return;
+        };
+        typed.spring.clone_from(&rest.spring);
+        typed.spring_scale.clone_from(&rest.spring_scale);
+        typed.rate = rest.rate;
+        if let (Some(seen), Some(kept)) = (&mut typed.leafed_out, &rest.leafed_out) {
+            seen.place.clone_from(&kept.place);
+            seen.rates.clone_from(&kept.rates);
+        }
+    }
+
     /// What the sheet says, as a question. Fields that no rule reads for this tree are left out of it.
     #[must_use]
     pub fn typed(&self, reference: &'static Reference, today: NaiveDate) -> Typed {
         let mut typed = self.all(today);
+        self.rest(&mut typed);
         matters(reference, &typed).keep(&mut typed);
         typed
     }
@@ -303,6 +324,7 @@ impl Sheet {
     #[must_use]
     pub fn of(reference: &'static Reference, typed: &Typed, today: NaiveDate) -> Self {
         let mut sheet = Self::default();
+        sheet.carry(typed);
         let text = |text: &Option<Text>| text.clone().unwrap_or_default().0;
         if text(&typed.units).trim() == "metric" {
             sheet.set("stems.unit", "cm");

@@ -222,8 +222,10 @@ fn full() -> Typed {
         leafed_out: Some(calc::question::LeafOutTyped {
             stage: text("leaves_full"),
             date: text("2027-may-20"),
+            rates: text("hopkins"),
             ..Default::default()
         }),
+        spring: text("2027-03-01,2,9"),
         height: text("52"),
         signs: vec![Text::from("cavity"), Text::from("vines")],
         goal: text("spare_one"),
