@@ -5,6 +5,7 @@
 mod bark;
 mod effort;
 mod heights;
+mod methods;
 mod names;
 mod reach;
 mod ring;

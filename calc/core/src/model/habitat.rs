@@ -1,7 +1,7 @@
 //! What the snag leaves: who may use it, how long it may stand.
 
 use crate::evidence::{Cite, Grade};
-use crate::quantity::{M_PER_FT, MM_PER_IN};
+use crate::quantity::{M_PER_FT, inches};
 use crate::reference::{Durability, Reference, Species, cite};
 use serde::Serialize;
 
@@ -56,7 +56,7 @@ pub fn judge(
     height_m: Option<f64>,
     region: Option<&str>,
 ) -> Habitat {
-    let inches = dbh_mm / MM_PER_IN;
+    let inches = inches(dbh_mm);
     let feet = height_m.map(|m| m / M_PER_FT);
     let country = region.map(|code| code.split('-').next().unwrap_or(code));
     let here = |regions: &[&str]| {

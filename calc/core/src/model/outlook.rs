@@ -2,7 +2,7 @@
 
 use crate::evidence::Cite;
 use crate::order;
-use crate::quantity::MM_PER_IN;
+use crate::quantity::inches;
 use crate::reference::{
     Group, OutlookClass, OutlookOverride, OutlookRow, Reference, Share, SizeClass, Species,
     Suitability, Trait, Vigor,
@@ -89,7 +89,7 @@ pub fn class(species: &Species) -> Option<OutlookClass> {
 #[must_use]
 pub fn judge(reference: &'static Reference, species: &Species, dbh_mm: f64) -> Option<Outlook> {
     let class = class(species)?;
-    let inches = dbh_mm / MM_PER_IN;
+    let inches = inches(dbh_mm);
     let row = reference
         .outlook
         .iter()

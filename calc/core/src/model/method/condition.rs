@@ -1,7 +1,6 @@
 //! The conditions of the method table: one small predicate each. The table itself is data.
 
 use crate::model::reach::{Outcome, Reach};
-use crate::quantity::MM_PER_IN;
 use crate::question::{Condition as Life, Goal, Herbicide, Question, Stem, TargetKind};
 use crate::reference::{Group, Suitability, Trait, Vigor};
 use crate::timing::Hemisphere;
@@ -43,7 +42,7 @@ pub struct Case<'a> {
 
 impl Case<'_> {
     fn inches(&self) -> f64 {
-        self.dbh_mm / MM_PER_IN
+        crate::quantity::inches(self.dbh_mm)
     }
 
     fn base(&self) -> f64 {

@@ -2,7 +2,7 @@
 
 use super::{Case, Level, Method, Standing, levels};
 use crate::order;
-use crate::quantity::MM_PER_IN;
+use crate::quantity::{MM_PER_IN, inches};
 use crate::question::Goal;
 use crate::reference::{Group, MethodRule};
 
@@ -70,7 +70,7 @@ pub fn near_limit(
     case: &Case<'_>,
     head: Method,
 ) -> Option<(f64, Method)> {
-    let inches = case.dbh_mm / MM_PER_IN;
+    let inches = inches(case.dbh_mm);
     let shrub = case.question.species.group == Group::Shrub;
     let at_base = |limit: f64| limit / case.base_over_dbh;
     let mut limits: Vec<f64> = LIMITS_IN
