@@ -19,6 +19,7 @@ mod sources;
 mod template;
 mod tree;
 mod wasm;
+mod worked;
 mod year_command;
 
 use args::Command;

@@ -2,7 +2,7 @@
 
 use crate::assets::{Assets, File};
 use crate::template::{Template, escape, fill};
-use crate::{markdown, sources};
+use crate::{markdown, sources, worked};
 use anyhow::{Context, Result};
 use std::collections::BTreeMap;
 use std::path::Path;
@@ -18,6 +18,14 @@ const PAGES: &[Page] = &[
     Page {
         folder: "",
         file: "home.html",
+    },
+    Page {
+        folder: "species/",
+        file: "species.html",
+    },
+    Page {
+        folder: "example/",
+        file: "example.html",
     },
     Page {
         folder: "method/",
@@ -52,6 +60,7 @@ const PAGES: &[Page] = &[
 /// The pages named in the head, in order.
 const NAV: &[(&str, &str)] = &[
     ("", "Tree"),
+    ("species/", "Species"),
     ("method/", "Method"),
     ("sources/", "Sources"),
     ("embed/", "Put it on your site"),
@@ -156,6 +165,8 @@ fn common_values(
     values.insert("source-count", count);
     values.insert("source-rows", rows);
     values.insert("changes", changes(root)?);
+    values.insert("species-rows", worked::species_rows()?);
+    values.insert("example", worked::example(base)?);
     Ok(values)
 }
 

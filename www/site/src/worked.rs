@@ -1,0 +1,158 @@
+//! What a page without script shows: a worked example and a table of all
+//! species, made by the same core and the same view as the live answer.
+
+use crate::template::escape;
+use anyhow::{Result, bail};
+use calc::answer::Answer;
+use calc::model::season::Local;
+use calc::question::{Question, StemTyped, TargetTyped, Text, Typed, read};
+use calc::reference::{Reference, Suitability};
+use calc_view::out::Html;
+use calc_view::{draw, html, measure, words};
+
+/// The days that the static pages speak of: no clock, so that a build is the
+/// same on every day.
+const EXAMPLE_DAY: &str = "2027-06-12";
+const NEW_YEAR: &str = "2027-01-01";
+/// Trunk sizes of the table, inches.
+const SIZES: [&str; 3] = ["6 in", "12 in", "20 in"];
+
+/// The example: an invented maple in an invented hedgerow.
+///
+/// # Errors
+/// If the example is no good question any more.
+pub fn example(base: &str) -> Result<String> {
+    let typed = Typed {
+        version: 1,
+        species: Some(Text::from("Norway maple")),
+        stems: vec![StemTyped {
+            diameter: Some(Text::from("14 1/2 in")),
+            ..StemTyped::default()
+        }],
+        date: Some(Text::from(EXAMPLE_DAY)),
+        targets: vec![TargetTyped {
+            kind: Some(Text::from("path")),
+            distance: Some(Text::from("200 ft")),
+            ..TargetTyped::default()
+        }],
+        line_within_reach: Some(Text::from("no")),
+        ..Typed::default()
+    };
+    let reference = calc_data::reference();
+    let (question, answer) = ask(reference, &typed)?;
+    let sources = format!("{base}sources/");
+    let options = html::Options {
+        heading_level: 2,
+        sources_base: &sources,
+        ..html::Options::default()
+    };
+    let mut out = Html::default();
+    draw::mark::defs(&mut out);
+    html::answer(&mut out, reference, &question, &answer, &options);
+    Ok(out.into_string())
+}
+
+/// One row a species: whether a ring alone suits it, and for three sizes the
+/// method at the head, the better width, and how far it can reach.
+///
+/// # Errors
+/// If a row is no good question any more.
+pub fn species_rows() -> Result<String> {
+    let reference = calc_data::reference();
+    let mut species: Vec<_> = reference.species.iter().collect();
+    species.sort_by_key(|species| species.name.to_lowercase());
+    let mut rows = String::new();
+    for species in species {
+        let mut cells = String::new();
+        for size in SIZES {
+            let (question, answer) = ask(reference, &row(species.names[0], size))?;
+            cells.push_str(&format!("<td>{}</td>", escape(&cell(&question, &answer))));
+        }
+        let latin = if species.unknown {
+            String::new()
+        } else {
+            format!("<br><i lang=\"la\">{}</i>", escape(species.scientific))
+        };
+        rows.push_str(&format!(
+            "<tr><th scope=\"row\">{}{latin}</th><td>{}</td>{cells}</tr>\n",
+            escape(species.name),
+            suits(species.suitability),
+        ));
+    }
+    Ok(rows)
+}
+
+fn row(name: &str, size: &str) -> Typed {
+    Typed {
+        version: 1,
+        species: Some(Text::from(name)),
+        stems: vec![StemTyped {
+            diameter: Some(Text::from(size)),
+            ..StemTyped::default()
+        }],
+        date: Some(Text::from("year")),
+        today: Some(Text::from(NEW_YEAR)),
+        none_in_reach: true,
+        ..Typed::default()
+    }
+}
+
+fn ask(reference: &'static Reference, typed: &Typed) -> Result<(Question, Answer)> {
+    match read(reference, typed) {
+        Ok(question) => {
+            let answer = calc::answer::answer(reference, &question, &Local::default());
+            Ok((question, answer))
+        }
+        Err(problems) => bail!("a question of the static pages has problems: {problems:?}"),
+    }
+}
+
+/// The answer of one cell in a line: method, width of a ring, reach.
+fn cell(question: &Question, answer: &Answer) -> String {
+    // Where a fact is missing the answer hangs on it, and the cell says the answer if it is so.
+    let (open, shown) = match &answer.conditional {
+        Some(conditional) => ("If its condition holds: ", conditional.answer.as_ref()),
+        None => ("", answer),
+    };
+    let method = words::method(shown.headline_method);
+    let ring = shown
+        .stems
+        .first()
+        .and_then(|stem| stem.ring.as_ref())
+        .filter(|_| shown.headline_method == calc::model::method::Method::BarkRing)
+        .map_or_else(String::new, |ring| {
+            format!(
+                ", {} wide",
+                measure::ring(ring.better_mm).text(question.units)
+            )
+        });
+    let zone = measure::reach(answer.reach.zone_m).text(question.units);
+    format!("{open}{method}{ring}. Zone {zone}.")
+}
+
+fn suits(suitability: Suitability) -> &'static str {
+    match suitability {
+        Suitability::Suitable => "yes",
+        Suitability::Followup => "with visits: expect sprouts or bridges",
+        Suitability::Conditional => "on a condition: a clone, a disease or a growth form decides",
+        Suitability::NotAlone => "not alone: it sprouts or suckers",
+        Suitability::NotApplicable => "no: there is no bark ring to cut",
+        Suitability::Unknown => "its name decides",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_pages_without_script_have_an_answer_for_every_species() -> Result<()> {
+        let rows = species_rows()?;
+        assert_eq!(
+            rows.matches("<tr>").count(),
+            calc_data::reference().species.len()
+        );
+        assert!(example("/")?.contains("14½ in"));
+        Ok(())
+    }
+}
