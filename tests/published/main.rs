@@ -7,6 +7,7 @@ mod effort;
 mod heights;
 mod methods;
 mod names;
+mod outcomes;
 mod reach;
 mod ring;
 mod support;
