@@ -1,0 +1,195 @@
+//! What stands in each control, by the control's name. Read from a page ([`Sheet::push`]), or made from a
+//! question (`fill`); what it says as a question stands in `say`.
+
+mod fill;
+mod say;
+
+use calc::question::Typed;
+
+/// Names and contents of the controls: text as typed, the value of what is picked, `on` for a tick.
+/// A name stands more than once where several boxes share it.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Sheet {
+    entries: Vec<(String, String)>,
+    rest: Option<Box<Typed>>,
+}
+
+impl Sheet {
+    /// A sheet of a new form: one empty stem, one empty thing, the day today, units of the United States.
+    #[must_use]
+    pub fn new() -> Self {
+        let mut sheet = Self::default();
+        sheet.set("stems[0].diameter", "");
+        sheet.set("targets[0].distance", "");
+        sheet.set("day", "today");
+        sheet
+    }
+
+    /// Adds what stands in a control.
+    pub fn push(&mut self, name: impl Into<String>, text: impl Into<String>) {
+        self.entries.push((name.into(), text.into()));
+    }
+
+    /// What stands in a control; empty if there is no such control, or nothing in it.
+    #[must_use]
+    pub fn get(&self, name: &str) -> &str {
+        let found = self.entries.iter().find(|(known, _)| known == name);
+        found.map_or("", |(_, text)| text)
+    }
+
+    /// Whether a box is ticked.
+    #[must_use]
+    pub fn ticked(&self, name: &str) -> bool {
+        self.get(name) == "on"
+    }
+
+    /// Whether one of the boxes of a name with this value is ticked.
+    #[must_use]
+    pub fn holds(&self, name: &str, value: &str) -> bool {
+        self.entries.iter().any(|(n, v)| n == name && v == value)
+    }
+
+    /// Sets what stands in a control.
+    pub fn set(&mut self, name: &str, text: &str) {
+        match self.entries.iter_mut().find(|(known, _)| known == name) {
+            Some((_, old)) => text.clone_into(old),
+            None => self.push(name, text),
+        }
+    }
+
+    /// Keeps what a host has set and the form has no control for: this spring's temperatures, the crew's
+    /// rate, where leaf-out was seen.
+    pub fn carry(&mut self, given: &Typed) {
+        self.rest = Some(Box::new(given.clone()));
+    }
+
+    /// How many entries a list has: `stems` or `targets`.
+    #[must_use]
+    pub fn count(&self, list: &str) -> usize {
+        let mut count = 0;
+        while self
+            .entries
+            .iter()
+            .any(|(name, _)| entry(name, list) == Some(count))
+        {
+            count += 1;
+        }
+        count
+    }
+
+    /// Adds an empty entry to a list.
+    pub fn add(&mut self, list: &str) {
+        let at = self.count(list);
+        let first = if list == "stems" {
+            "diameter"
+        } else {
+            "distance"
+        };
+        self.push(path(list, at, first), "");
+        // What is added is measured as the one before it was, until it is said otherwise.
+        if list == "stems" {
+            let before = self.get(&how(at.saturating_sub(1))).to_owned();
+            self.set(&how(at), &before);
+        } else if at > 0 {
+            let before = self.get(&path(list, at - 1, "unit")).to_owned();
+            self.set(&path(list, at, "unit"), &before);
+        }
+    }
+
+    /// Takes an entry out of a list; those behind it move up.
+    pub fn remove(&mut self, list: &str, at: usize) {
+        if list == "stems" && at == 0 {
+            // The second becomes the first, whose control has another name.
+            let next = self.get(&how(1)).to_owned();
+            self.set(&how(0), &next);
+            self.entries.retain(|(name, _)| *name != how(1));
+        }
+        self.entries
+            .retain(|(name, _)| entry(name, list) != Some(at));
+        for (name, _) in &mut self.entries {
+            if let Some(old) = entry(name, list).filter(|old| *old > at) {
+                let key = name.rsplit('.').next().unwrap_or_default().to_owned();
+                *name = path(list, old - 1, &key);
+            }
+        }
+        if self.count(list) == 0 {
+            self.add(list);
+        }
+    }
+
+    /// Clears what belongs to one tree and keeps what belongs to the place, the day and the crew.
+    pub fn next_tree(&mut self) {
+        const KEPT: [&str; 10] = [
+            "day",
+            "date",
+            "place",
+            "region",
+            "dry_spell",
+            "herbicide",
+            "walk",
+            "practised",
+            "cannot_wait",
+            "goal",
+        ];
+        self.entries.retain(|(name, value)| {
+            let first = name.split('.').next().unwrap_or_default();
+            let unit = name.ends_with("unit") && !name.contains('[');
+            unit || name == "stems.how" || (KEPT.contains(&first) && value != "spare_one")
+        });
+        self.add("stems");
+        self.add("targets");
+    }
+
+    /// The unit that a field's numbers are read in: what is picked, else the one that goes with the trunk's.
+    #[must_use]
+    pub fn unit(&self, name: &str, us: &'static str, metric: &'static str) -> &'static str {
+        match self.get(name) {
+            picked if picked == us => us,
+            picked if picked == metric => metric,
+            _ if self.metric() => metric,
+            _ => us,
+        }
+    }
+
+    /// Whether the trunk is measured in centimetres.
+    #[must_use]
+    pub fn metric(&self) -> bool {
+        self.get("stems.unit") == "cm"
+    }
+
+    /// Whether the girth of a stem is given.
+    #[must_use]
+    pub fn around(&self, stem: usize) -> bool {
+        self.get(&how(stem)) == "around"
+    }
+}
+
+/// How a stem was measured: the control of the first one has a name without a number.
+pub(in crate::form) fn how(stem: usize) -> String {
+    if stem == 0 {
+        "stems.how".to_owned()
+    } else {
+        path("stems", stem, "how")
+    }
+}
+
+/// `stems[2].bark`.
+pub(in crate::form) fn path(list: &str, at: usize, key: &str) -> String {
+    let number = crate::measure::number(at as u32);
+    [list, "[", &number, "].", key].concat()
+}
+
+/// Which entry of a list a name belongs to.
+fn entry(name: &str, list: &str) -> Option<usize> {
+    let rest = name.strip_prefix(list)?.strip_prefix('[')?;
+    whole(rest.split_once(']')?.0).map(|at| at as usize)
+}
+
+/// A whole number of at most three digits.
+fn whole(text: &str) -> Option<u32> {
+    let fits = (1..=3).contains(&text.len()) && text.bytes().all(|c| c.is_ascii_digit());
+    fits.then(|| {
+        text.bytes()
+            .fold(0, |sum, c| sum * 10 + u32::from(c - b'0'))
+    })
+}

@@ -1,0 +1,167 @@
+//! What a sheet says, as a question.
+
+use super::{Sheet, path, whole};
+use crate::form::species::UNKNOWN;
+use crate::form::{matters, words as w};
+use calc::quantity::read_number;
+use calc::question::{LeafOutTyped, PlaceTyped, StemTyped, TargetTyped, Text, Typed};
+use calc::reference::Reference;
+use chrono::NaiveDate;
+
+impl Sheet {
+    fn text(&self, name: &str) -> Option<Text> {
+        Some(self.get(name))
+            .filter(|text| !text.trim().is_empty())
+            .map(Text::from)
+    }
+
+    /// A length as text: its unit is put behind a bare number where that is not the one of the question.
+    fn length(
+        &self,
+        name: &str,
+        unit: &str,
+        us: &'static str,
+        metric: &'static str,
+    ) -> Option<Text> {
+        let text = self.text(name)?;
+        let unit = self.unit(unit, us, metric);
+        let own = if self.metric() { metric } else { us };
+        let bare = read_number(text.trimmed()).is_ok_and(|number| number.unit.is_none());
+        Some(if unit != own && bare {
+            Text([text.trimmed(), " ", unit].concat())
+        } else {
+            text
+        })
+    }
+
+    /// A day in three parts, put together as the reader takes it.
+    fn day(&self, name: &str) -> Option<Text> {
+        let part = |key: &str| self.get(&[name, ".", key].concat()).trim().to_owned();
+        let (y, m, d) = (part("y"), part("m"), part("d"));
+        let given = !(y.is_empty() && m.is_empty() && d.is_empty());
+        given.then(|| Text([y, m, d].join("-")))
+    }
+
+    fn rest(&self, typed: &mut Typed) {
+        let Some(rest) = &self.rest else {
+            return;
+        };
+        typed.spring.clone_from(&rest.spring);
+        typed.spring_scale.clone_from(&rest.spring_scale);
+        typed.rate = rest.rate;
+        if let (Some(seen), Some(kept)) = (&mut typed.leafed_out, &rest.leafed_out) {
+            seen.place.clone_from(&kept.place);
+            seen.rates.clone_from(&kept.rates);
+        }
+    }
+
+    /// What the sheet says, as a question. Fields that no rule reads for this tree are left out of it.
+    #[must_use]
+    pub fn typed(&self, reference: &'static Reference, today: NaiveDate) -> Typed {
+        let mut typed = self.all(today);
+        self.rest(&mut typed);
+        matters(reference, &typed).keep(&mut typed);
+        typed
+    }
+
+    fn all(&self, today: NaiveDate) -> Typed {
+        let iso = Text(calc::answer::iso(today));
+        let species = match self.get("species") {
+            "" => self.text("find"),
+            UNKNOWN => self.text("species.kind"),
+            name => Some(Text::from(name)),
+        };
+        let date = match self.get("day") {
+            "today" => Some(iso.clone()),
+            "year" => Some(Text::from("year")),
+            _ => self.day("date"),
+        };
+        let spare = self.get("spare");
+        Typed {
+            version: 1,
+            units: Some(Text::from(if self.metric() { "metric" } else { "us" })),
+            species,
+            stems: (0..self.count("stems")).map(|at| self.stem(at)).collect(),
+            setting: self.text("setting"),
+            date,
+            today: Some(iso),
+            place: self.place(),
+            region: self.text("region"),
+            leafed_out: self.leafed_out(),
+            height: self.length("height", "height.unit", "ft", "m"),
+            height_confirmed: self.ticked("height_confirmed"),
+            targets: (0..self.count("targets"))
+                .filter_map(|at| self.target(at))
+                .collect(),
+            line_within_reach: self.text("line_within_reach"),
+            none_in_reach: self.ticked("none_in_reach"),
+            condition: self.text("condition"),
+            signs: w::SIGN_WORDS
+                .iter()
+                .filter(|(sign, _)| self.holds("signs", sign))
+                .map(|(sign, _)| Text::from(*sign))
+                .collect(),
+            herbicide: self.text("herbicide"),
+            goal: self.text("goal"),
+            spare: whole(spare),
+            whole_clone: self.text("whole_clone"),
+            same_genus_near: self.text("same_genus_near"),
+            vigour: self.text("vigour"),
+            dry_spell: self.text("dry_spell"),
+            limbs: self.text("limbs"),
+            walk: self.text("walk"),
+            practised: self.ticked("practised"),
+            cannot_wait: self.ticked("cannot_wait"),
+            ..Typed::default()
+        }
+    }
+
+    fn stem(&self, at: usize) -> StemTyped {
+        let size = self.text(&path("stems", at, "diameter"));
+        let (diameter, girth) = if self.around(at) {
+            (None, size)
+        } else {
+            (size, None)
+        };
+        StemTyped {
+            diameter,
+            girth,
+            live_share: self.text(&path("stems", at, "live_share")),
+            bark: self.length(&path("stems", at, "bark"), "bark.unit", "in", "mm"),
+        }
+    }
+
+    /// An entry with nothing in it is no target.
+    fn target(&self, at: usize) -> Option<TargetTyped> {
+        let name = |key: &str| path("targets", at, key);
+        let target = TargetTyped {
+            kind: self.text(&name("kind")),
+            distance: self.length(&name("distance"), &name("unit"), "ft", "m"),
+            slope: self.text(&name("slope")),
+            downhill: self.ticked(&name("downhill")),
+            voltage: self
+                .text(&name("voltage"))
+                .filter(|_| self.get(&name("kind")) == "line"),
+        };
+        (target != TargetTyped::default()).then_some(target)
+    }
+
+    fn place(&self) -> Option<PlaceTyped> {
+        let place = PlaceTyped {
+            latitude: self.text("place.latitude"),
+            longitude: self.text("place.longitude"),
+            elevation: self.length("place.elevation", "place.unit", "ft", "m"),
+            hemisphere: self.text("place.hemisphere"),
+        };
+        (place != PlaceTyped::default()).then_some(place)
+    }
+
+    fn leafed_out(&self) -> Option<LeafOutTyped> {
+        let seen = LeafOutTyped {
+            stage: self.text("leafed_out.stage"),
+            date: self.day("leafed_out.date"),
+            ..LeafOutTyped::default()
+        };
+        (seen != LeafOutTyped::default()).then_some(seen)
+    }
+}

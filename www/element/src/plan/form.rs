@@ -1,0 +1,119 @@
+//! The form: drawn once, then followed; no control is touched while someone types.
+
+use super::{Plan, TAPES};
+use crate::dom::{self, DomOut};
+use crate::fields;
+use crate::today::today;
+use calc::question::Typed;
+use calc_view::form::{Part, Sheet, View};
+use calc_view::out::Html;
+
+impl Plan {
+    /// What stands in the form.
+    pub(super) fn sheet(&self) -> Sheet {
+        let mut sheet = fields::read(&self.form);
+        if let Some(given) = &self.state.borrow().given {
+            sheet.carry(given);
+        }
+        sheet
+    }
+
+    pub(super) fn typed(&self) -> Typed {
+        self.sheet().typed(calc_data::reference(), today())
+    }
+
+    /// Draws the whole form anew.
+    pub(super) fn draw(&self, sheet: &Sheet) {
+        let focused = self.focused();
+        self.with_view(sheet, |view| {
+            let mut out = DomOut::new(&self.document);
+            view.form(&mut out);
+            out.into(&self.form);
+            let mut state = self.state.borrow_mut();
+            for (at, part) in TAPES.iter().enumerate() {
+                state.tapes[at] = text_of(view, *part);
+            }
+            state.marked.clear();
+        });
+        self.errors.set_text_content(None);
+        self.focus_again(&focused);
+    }
+
+    /// Lets everything that follows the typing follow it; no control is touched.
+    pub(super) fn follow(&self, sheet: &Sheet, parts: &[Part]) {
+        let focused = self.focused();
+        self.with_view(sheet, |view| {
+            for part in parts {
+                self.draw_part(view, *part);
+            }
+            for (id, text) in view.lines() {
+                if let Some(line) = dom::by_id(&self.root, id) {
+                    if line.text_content().as_deref() != Some(text) {
+                        line.set_text_content(Some(text));
+                    }
+                    dom::show(&line, !text.is_empty());
+                }
+            }
+            for (id, shown) in view.shown() {
+                if let Some(element) = dom::by_id(&self.root, &id) {
+                    dom::show(&element, shown);
+                }
+            }
+            for (at, part) in TAPES.iter().enumerate() {
+                let text = text_of(view, *part);
+                let drawn = self.state.borrow().tapes[at] == text;
+                if !drawn {
+                    self.draw_part(view, *part);
+                    self.state.borrow_mut().tapes[at] = text;
+                }
+            }
+        });
+        self.focus_again(&focused);
+    }
+
+    pub(super) fn draw_part(&self, view: &View<'_>, part: Part) {
+        if let Some(element) = dom::by_id(&self.root, part.id()) {
+            let mut out = DomOut::new(&self.document);
+            view.part(&mut out, part);
+            out.into(&element);
+        }
+    }
+
+    /// Where the focus is, by the id or the name and value of its control.
+    pub(super) fn focused(&self) -> Option<String> {
+        let element = self.root.active_element()?;
+        if !element.id().is_empty() {
+            return Some(["#", &element.id()].concat());
+        }
+        let name = element.get_attribute("name")?;
+        let value = element.get_attribute("value").unwrap_or_default();
+        let mark = |text: &str| text.replace(['"', '\\'], "");
+        Some(
+            [
+                "[name=\"",
+                &mark(&name),
+                "\"][value=\"",
+                &mark(&value),
+                "\"]",
+            ]
+            .concat(),
+        )
+    }
+
+    /// Gives the focus back to a control that was drawn anew under it.
+    pub(super) fn focus_again(&self, selector: &Option<String>) {
+        if let Some(selector) = selector
+            && self.root.active_element().is_none()
+            && let Some(control) = dom::all(&self.root, selector).first()
+        {
+            dom::focus(control);
+        }
+    }
+}
+
+/// A drawing as text: two that read alike look alike.
+fn text_of(view: &View<'_>, part: Part) -> String {
+    let mut html = Html::default();
+    view.part(&mut html, part);
+    html.into_string()
+}

@@ -1,0 +1,170 @@
+//! One calculator in one host: its form, its answer, and what the reader does with them.
+//!
+//! `host` is what the host says and hears, `form` what is drawn and follows the typing, `reader` what the
+//! reader does, `answer` what is worked out and shown.
+
+mod answer;
+mod form;
+mod host;
+mod reader;
+
+use crate::dom::{self, DomOut};
+use crate::fields;
+use crate::plans;
+use calc::answer::Answer;
+use calc::question::{Question, Typed};
+use calc_view::form::Part;
+use std::cell::{Cell, RefCell};
+use std::rc::{Rc, Weak};
+use wasm_bindgen::closure::Closure;
+use wasm_bindgen::{JsCast, JsValue};
+use web_sys::{Document, Element, Event, HtmlElement, ShadowRoot, ShadowRootInit, ShadowRootMode};
+
+/// After a change the plan is worked out again so many milliseconds later, if nothing else changes.
+const WAIT_MS: i32 = 400;
+/// The sentence for those who listen changes at most once in so many milliseconds.
+const SPOKEN_MS: f64 = 1000.0;
+/// What the calculator listens to.
+const EVENTS: [&str; 5] = ["input", "change", "click", "submit", "keydown"];
+/// Parts that are drawn anew when what they show has changed.
+const TAPES: [Part; 3] = [Part::SizeTape, Part::FarTape, Part::YearTape];
+
+/// A calculator.
+pub struct Plan {
+    pub(crate) host: HtmlElement,
+    pub(crate) root: ShadowRoot,
+    pub(crate) document: Document,
+    pub(crate) body: Element,
+    errors: Element,
+    form: Element,
+    status: Element,
+    pub(crate) region: Element,
+    state: RefCell<State>,
+    spoke: Cell<f64>,
+    timer: Cell<Option<i32>>,
+}
+
+#[derive(Default)]
+struct State {
+    /// What the host has set as inputs: some of it has no control.
+    given: Option<Typed>,
+    /// Whether an answer was asked for by the button; from then on changes are answered by themselves.
+    answered: bool,
+    /// The last answer, with what it answers.
+    last: Option<(Question, Answer)>,
+    /// The last answer as an object.
+    result: Option<JsValue>,
+    /// Fields that are marked.
+    marked: Vec<String>,
+    /// The tapes as they are drawn.
+    tapes: [String; 3],
+    listener: Option<Closure<dyn FnMut(Event)>>,
+    tick: Option<Closure<dyn FnMut()>>,
+}
+
+impl Plan {
+    /// Builds the calculator in the host's shadow root; one that stood there before is taken over with
+    /// what was typed.
+    pub fn start(host: &HtmlElement) -> Option<Rc<Self>> {
+        let document = dom::document()?;
+        let kept = host.shadow_root();
+        let root = match &kept {
+            Some(root) => root.clone(),
+            None => host
+                .attach_shadow(&ShadowRootInit::new(ShadowRootMode::Open))
+                .ok()?,
+        };
+        let before = kept.and_then(|root| root.query_selector("form").ok()?);
+        let sheet = before.map(|form| fields::read(&form));
+        let answered = dom::by_id(&root, "answer").is_some_and(|answer| answer.has_child_nodes());
+        plans::dress(&root);
+        while let Some(old) = root.last_child() {
+            let _ = root.remove_child(&old);
+        }
+        let new = |tag: &str, class: &str| {
+            let element = document.create_element(tag).ok()?;
+            element.set_class_name(class);
+            Some(element)
+        };
+        let body = new("div", "sb")?;
+        let marks = new("div", "defs")?;
+        let mut out = DomOut::new(&document);
+        calc_view::draw::mark::defs(&mut out);
+        out.into(&marks);
+        let errors = new("div", "noprint")?;
+        let form = new("div", "formbox")?;
+        let status = new("p", "vh")?;
+        let region = new("div", "result")?;
+        let _ = status.set_attribute("role", "status");
+        let _ = region.set_attribute("part", "result");
+        region.set_id("answer");
+        for part in [&marks, &errors, &form, &status, &region] {
+            let _ = body.append_child(part);
+        }
+        let plan = Rc::new(Self {
+            host: host.clone(),
+            root,
+            document,
+            body,
+            errors,
+            form,
+            status,
+            region,
+            state: RefCell::default(),
+            spoke: Cell::new(0.0),
+            timer: Cell::new(None),
+        });
+        plan.state.borrow_mut().answered = answered;
+        let sheet = sheet.unwrap_or_else(|| plan.preset());
+        plan.draw(&sheet);
+        plan.listen();
+        let _ = plan.root.append_child(&plan.body);
+        if answered {
+            plan.work_out(false);
+        }
+        Some(plan)
+    }
+
+    /// Takes the listeners and the clock down. The form stays, so that a host put back goes on.
+    pub fn stop(&self) {
+        self.cancel();
+        let mut state = self.state.borrow_mut();
+        if let Some(listener) = state.listener.take() {
+            for name in EVENTS {
+                let _ = self
+                    .body
+                    .remove_event_listener_with_callback(name, listener.as_ref().unchecked_ref());
+            }
+        }
+        state.tick = None;
+    }
+
+    /// Whether this is the calculator of a host.
+    pub fn is_of(&self, host: &HtmlElement) -> bool {
+        self.host == *host
+    }
+
+    pub(super) fn listen(self: &Rc<Self>) {
+        let weak: Weak<Self> = Rc::downgrade(self);
+        let listener = Closure::<dyn FnMut(Event)>::new(move |event: Event| {
+            if let Some(plan) = weak.upgrade() {
+                plan.event(&event);
+            }
+        });
+        for name in EVENTS {
+            let _ = self
+                .body
+                .add_event_listener_with_callback(name, listener.as_ref().unchecked_ref());
+        }
+        let weak: Weak<Self> = Rc::downgrade(self);
+        let tick = Closure::<dyn FnMut()>::new(move || {
+            if let Some(plan) = weak.upgrade() {
+                plan.timer.set(None);
+                plan.work_out(true);
+            }
+        });
+        let mut state = self.state.borrow_mut();
+        state.listener = Some(listener);
+        state.tick = Some(tick);
+    }
+}

@@ -1,0 +1,173 @@
+//! What the reader does: types, picks, adds, takes away, goes on to the next tree.
+
+use super::Plan;
+use crate::dom;
+use crate::fields;
+use crate::marks;
+use crate::paper;
+use calc::question::read;
+use calc_view::field_id;
+use calc_view::form::Part;
+use std::rc::Rc;
+use wasm_bindgen::JsCast;
+use web_sys::{Element, Event, KeyboardEvent};
+
+impl Plan {
+    pub(super) fn event(self: &Rc<Self>, event: &Event) {
+        let Some(target) = event
+            .target()
+            .and_then(|target| target.dyn_into::<Element>().ok())
+        else {
+            return;
+        };
+        match &*event.type_() {
+            "submit" => {
+                event.prevent_default();
+                self.press();
+            }
+            "keydown" => self.key(event, &target),
+            "click" => self.click(event, &target),
+            kind => {
+                if self.form.contains(Some(&target)) {
+                    self.changed(&target, kind == "change");
+                }
+            }
+        }
+    }
+
+    /// Enter in the field that only shortens the list goes to the list.
+    pub(super) fn key(&self, event: &Event, target: &Element) {
+        let enter = event
+            .dyn_ref::<KeyboardEvent>()
+            .is_some_and(|event| event.key() == "Enter" && !event.is_composing());
+        if enter && target.id() == "f-find" {
+            event.prevent_default();
+            if let Some(first) = dom::all(&self.root, "#l-species input").first() {
+                dom::focus(first);
+            }
+        }
+    }
+
+    pub(super) fn changed(&self, target: &Element, done: bool) {
+        let name = target.get_attribute("name").unwrap_or_default();
+        if done && name == "stems.unit" {
+            fields::let_units_follow(&self.form);
+        }
+        let sheet = self.sheet();
+        let parts: &[Part] = match &*name {
+            "find" if !done => &[Part::Species],
+            _ => &[],
+        };
+        self.follow(&sheet, parts);
+        if !done || name == "find" && !sheet.get("species").is_empty() {
+            return;
+        }
+        self.told_input(&name);
+        self.after_change();
+    }
+
+    /// Marks that are settled go; an answer that stands is worked out again in a moment.
+    pub(super) fn after_change(&self) {
+        let marked = self.state.borrow().marked.clone();
+        if !marked.is_empty() {
+            let mut problems = read(calc_data::reference(), &self.typed())
+                .err()
+                .unwrap_or_default();
+            problems.retain(|problem| marked.contains(&problem.field));
+            self.mark(&problems);
+        }
+        if self.state.borrow().answered {
+            self.soon();
+        }
+    }
+
+    pub(super) fn click(self: &Rc<Self>, event: &Event, target: &Element) {
+        let Ok(Some(acting)) = target.closest("[data-act], a[href^='#']") else {
+            return;
+        };
+        let at = acting
+            .get_attribute("data-at")
+            .and_then(|at| at.bytes().next())
+            .map_or(0, |_| {
+                number(&acting.get_attribute("data-at").unwrap_or_default())
+            });
+        let act = acting.get_attribute("data-act").unwrap_or_default();
+        match &*act {
+            "add-stem" => self.add("stems", "diameter"),
+            "add-target" => self.add("targets", "kind"),
+            "remove-stem" => self.remove("stems", at, "diameter"),
+            "remove-target" => self.remove("targets", at, "kind"),
+            "next" => self.next_tree(),
+            "print" => paper::print(self),
+            "copy" => paper::copy(self),
+            _ => {
+                // Fragments lead nowhere out of a shadow root by themselves.
+                if let Some(id) = acting.get_attribute("href").filter(|href| href.len() > 1) {
+                    event.prevent_default();
+                    marks::go(&self.root, &id[1..]);
+                }
+            }
+        }
+    }
+
+    pub(super) fn add(&self, list: &str, key: &str) {
+        let mut sheet = self.sheet();
+        let at = sheet.count(list);
+        sheet.add(list);
+        self.follow(&sheet, parts_of(list));
+        self.go_entry(list, at, key);
+        self.told_input(list);
+    }
+
+    pub(super) fn remove(&self, list: &str, at: usize, key: &str) {
+        let mut sheet = self.sheet();
+        sheet.remove(list, at);
+        self.follow(&sheet, parts_of(list));
+        self.go_entry(list, at.saturating_sub(1), key);
+        self.told_input(list);
+        self.after_change();
+    }
+
+    pub(super) fn go_entry(&self, list: &str, at: usize, key: &str) {
+        let number = calc_view::measure::number(at as u32);
+        let id = field_id(&[list, "[", &number, "].", key].concat());
+        marks::go(&self.root, &id);
+    }
+
+    /// The place, the day and the crew stay; the tree goes, and its answer with it.
+    pub(super) fn next_tree(&self) {
+        let mut sheet = self.sheet();
+        sheet.next_tree();
+        self.forget();
+        self.draw(&sheet);
+        self.told_input("species");
+        self.focus_first();
+    }
+
+    pub(super) fn forget(&self) {
+        self.cancel();
+        {
+            let mut state = self.state.borrow_mut();
+            state.answered = false;
+            state.last = None;
+            state.result = None;
+        }
+        self.region.set_text_content(None);
+        self.say("");
+    }
+}
+
+fn parts_of(list: &str) -> &'static [Part] {
+    if list == "stems" {
+        &[Part::Stems, Part::StemsMore, Part::Goal]
+    } else {
+        &[Part::Targets]
+    }
+}
+
+fn number(text: &str) -> usize {
+    text.bytes()
+        .filter(u8::is_ascii_digit)
+        .take(3)
+        .fold(0, |sum, c| sum * 10 + usize::from(c - b'0'))
+}
