@@ -11,4 +11,5 @@ mod outcomes;
 mod reach;
 mod ring;
 mod support;
+mod trade;
 mod worked_examples;
