@@ -55,6 +55,7 @@ fn fill(template: &str, gaps: &[&str]) -> String {
 pub mod draw;
 pub mod form;
 pub mod html;
+pub mod ics;
 pub mod measure;
 pub mod out;
 pub mod text;

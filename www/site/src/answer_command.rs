@@ -42,6 +42,19 @@ pub fn run(options: &args::Answer) -> Result<ExitCode> {
     };
     let local = Local::of(reference.constants, &question, &stations);
     let answer = calc::answer::answer(reference, &question, &local);
+    if options.ics {
+        let about = calc_view::words::calendar_title(&question, &answer);
+        let summary = |at: usize| {
+            let visit = &answer.visits[at];
+            calc_view::words::visit(visit.kind, answer.headline_method).to_owned()
+        };
+        let stamp = format!("{}T000000Z", question::today().replace('-', ""));
+        print!(
+            "{}",
+            calc_view::ics::visits(&answer, &stamp, &about, &summary)
+        );
+        return Ok(ExitCode::SUCCESS);
+    }
     let mut shown = if options.text {
         calc_view::text::answer(reference, &question, &answer)
     } else {

@@ -21,6 +21,7 @@ Options
   --quiet         serve, build: print only the address or the folder
   --no-offline    build: a site that keeps nothing on the device, and removes what an earlier one kept
   --text          answer: words for people instead of JSON
+  --ics           answer: the visits as a calendar file
   --place PLACE   year: latitude, longitude and elevation, as 42.36,-71.06,15 m, or a town, as \"Madison, WI\"
   --species NAME  year: one species; all unless said
   --year N        year: which year; this one unless said
@@ -93,6 +94,8 @@ pub struct Answer {
     pub file: String,
     /// Words instead of JSON.
     pub text: bool,
+    /// The visits as a calendar file.
+    pub ics: bool,
 }
 
 /// Reads the arguments after the program's name.
@@ -139,7 +142,7 @@ pub fn read(arguments: impl Iterator<Item = String>) -> Result<Command, String> 
     let allowed: &[&str] = match name.as_str() {
         "serve" => &["port", "dir", "base", "quiet"],
         "build" => &["out", "base", "no-offline", "quiet"],
-        "answer" => &["text"],
+        "answer" => &["text", "ics"],
         "year" => &["place", "species", "year", "csv"],
         "help" => return Ok(Command::Help),
         other => {
@@ -155,7 +158,11 @@ pub fn read(arguments: impl Iterator<Item = String>) -> Result<Command, String> 
                 allowed.join(", --")
             ));
         }
-        if matches!(option.as_str(), "quiet" | "text" | "no-offline" | "csv") && value.is_some() {
+        if matches!(
+            option.as_str(),
+            "quiet" | "text" | "no-offline" | "csv" | "ics"
+        ) && value.is_some()
+        {
             return Err(format!(
                 "--{option} takes no value: leave out what follows the `=`."
             ));
@@ -175,6 +182,7 @@ pub fn read(arguments: impl Iterator<Item = String>) -> Result<Command, String> 
             [file] => Ok(Command::Answer(Answer {
                 file: file.clone(),
                 text: flag("text"),
+                ics: flag("ics"),
             })),
             [] => Err(
                 "`answer` needs the question: a JSON file's name, or - for standard input.".into(),
@@ -311,6 +319,7 @@ mod tests {
             Ok(Command::Answer(Answer {
                 file: file.into(),
                 text,
+                ics: false,
             }))
         };
         assert_eq!(parse("answer -"), answer("-", false));

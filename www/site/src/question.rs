@@ -89,7 +89,7 @@ pub fn this_year() -> i32 {
 }
 
 /// Today in UTC as `2027-06-12`.
-fn today() -> String {
+pub fn today() -> String {
     let seconds = SystemTime::now()
         .duration_since(UNIX_EPOCH)
         .map_or(0, |since| since.as_secs());

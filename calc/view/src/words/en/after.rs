@@ -31,6 +31,16 @@ pub fn visit(kind: VisitKind, method: Method) -> &'static str {
     }
 }
 
+/// What a visit's event in a calendar is called.
+#[must_use]
+pub fn calendar_title(
+    question: &calc::question::Question,
+    answer: &calc::answer::Answer,
+) -> String {
+    let size = measure::size(question.largest().dbh.mm()).text(question.units);
+    cat!("Check the ", answer.species.name, ", ", size)
+}
+
 /// When death may be judged.
 #[must_use]
 pub fn judge_death(larch: bool) -> &'static str {
