@@ -5,6 +5,7 @@
 mod bad_input;
 mod bark;
 mod effort;
+mod follow_up;
 mod heights;
 mod methods;
 mod names;
