@@ -1,1 +1,12 @@
-//! Answers to generated questions, held against each other.
+//! Answers to generated questions, held against each other: what must not change does not, what must not get milder
+//! does not, what an answer says of another day or size holds when it is asked. Fixed seeds, so that a failure comes
+//! back; every message carries its question.
+
+mod again;
+mod make;
+mod order;
+mod reach;
+mod size;
+#[path = "../published/support.rs"]
+mod support;
+mod whole;
