@@ -4,6 +4,7 @@ pub mod answer;
 pub mod evidence;
 pub mod model;
 pub mod order;
+pub mod piece;
 pub mod quantity;
 pub mod question;
 pub mod reference;

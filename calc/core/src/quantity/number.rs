@@ -1,5 +1,7 @@
 //! One reader for every number a person types: fractions, both decimal marks, a unit behind it.
 
+use crate::piece::{behind, cut, is_letter};
+
 /// A unit that may stand behind a number.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Unit {
@@ -152,7 +154,7 @@ impl Scan<'_> {
             '⅔' => (2, 3),
             _ => return None,
         };
-        self.rest = &self.rest[c.len_utf8()..];
+        self.rest = behind(self.rest, c.len_utf8());
         Some(f64::from(over) / f64::from(under))
     }
 
@@ -167,7 +169,7 @@ impl Scan<'_> {
         if end > 15 {
             return Err(NotNumber::TooLong);
         }
-        let (digits, rest) = self.rest.split_at(end);
+        let (digits, rest) = cut(self.rest, end);
         self.rest = rest;
         let value = digits
             .bytes()
@@ -183,11 +185,11 @@ impl Scan<'_> {
             .next()
             .filter(|c| matches!(c, '.' | ','))
             .filter(|_| {
-                self.rest[1..].starts_with(|c: char| c.is_ascii_digit())
+                behind(self.rest, 1).starts_with(|c: char| c.is_ascii_digit())
                     || (whole.is_some() && self.rest.starts_with('.'))
             });
         if let Some(mark) = mark {
-            self.rest = &self.rest[1..];
+            self.rest = behind(self.rest, 1);
             let (part, places) = self.digits()?.unwrap_or((0, 0));
             if mark == ',' && places == 3 && whole.is_some_and(|(value, _)| value > 0) {
                 return Err(NotNumber::Ambiguous);
@@ -247,7 +249,7 @@ impl Scan<'_> {
             .rest
             .find(|c: char| c.is_ascii_digit() || c == ' ' || c == '-')
             .unwrap_or(self.rest.len());
-        let (word, rest) = self.rest.split_at(end);
+        let (word, rest) = cut(self.rest, end);
         if word.is_empty() {
             return Ok(None);
         }
@@ -283,7 +285,7 @@ impl Scan<'_> {
             Unit::Kilovolt
         } else if is(&["v", "volt", "volts"]) {
             Unit::Volt
-        } else if word.starts_with(char::is_alphabetic) {
+        } else if word.starts_with(is_letter) {
             return Err(NotNumber::UnknownUnit);
         } else {
             return Err(NotNumber::Unreadable);

@@ -1,6 +1,7 @@
 //! Which species is meant: any of its names finds it; a near miss gets suggestions, never a silent guess.
 
 use crate::order;
+use crate::piece::{holds, is_letter};
 use crate::reference::Species;
 
 /// What a name finds.
@@ -54,7 +55,7 @@ fn plain(name: &str) -> String {
     let mut text = String::with_capacity(name.len());
     for c in name.chars() {
         let c = fold(c);
-        if c.is_alphanumeric() {
+        if is_letter(c) || c.is_ascii_digit() {
             text.push(c);
         } else if c != '\'' && c != '’' && !text.ends_with(' ') && !text.is_empty() {
             text.push(' ');
@@ -87,7 +88,7 @@ fn likeness(name: &str, wanted: &str) -> Option<usize> {
     if near {
         return Some(whole);
     }
-    if wanted.len() >= 3 && name.contains(wanted) {
+    if wanted.len() >= 3 && holds(name, wanted) {
         return Some(10);
     }
     // A word of it, spelt alike: "norwegian maple" shares "maple".

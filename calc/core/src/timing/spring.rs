@@ -3,6 +3,7 @@
 use super::budbreak::season_year;
 use super::doy::Hemisphere;
 use crate::order;
+use crate::piece::{cut, holds, is_letter};
 use crate::quantity::read_number;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
@@ -253,7 +254,7 @@ fn delimiter(text: &str) -> char {
 
 /// A head has letters in its first cell, which is no date, and in one more.
 fn is_head(cells: &[String]) -> bool {
-    let letters = |c: &String| c.chars().any(char::is_alphabetic);
+    let letters = |c: &String| c.chars().any(is_letter);
     let front = cells
         .first()
         .is_some_and(|c| letters(c) && parts(c).is_none());
@@ -264,7 +265,7 @@ fn is_head(cells: &[String]) -> bool {
 fn columns(head: &[String]) -> [usize; 3] {
     let find = |word: &str| {
         head.iter()
-            .position(|c| c.to_ascii_lowercase().contains(word))
+            .position(|c| holds(&c.to_ascii_lowercase(), word))
     };
     match (find("min"), find("max")) {
         (Some(low), Some(high)) if low != high => {
@@ -280,7 +281,7 @@ fn columns(head: &[String]) -> [usize; 3] {
 fn scale_of_head(head: &[String]) -> Option<Scale> {
     head.iter().find_map(|cell| {
         let cell = cell.to_ascii_lowercase();
-        cell.split(|c: char| !c.is_alphabetic())
+        cell.split(|c: char| !is_letter(c))
             .find_map(|word| match word {
                 "f" | "degf" | "fahrenheit" => Some(Scale::Fahrenheit),
                 "c" | "degc" | "celsius" => Some(Scale::Celsius),
@@ -292,8 +293,8 @@ fn scale_of_head(head: &[String]) -> Option<Scale> {
 /// A temperature, and the scale behind it where one stands there.
 fn temperature(cell: &str) -> Option<(f64, Option<Scale>)> {
     let (number, scale) = match cell.chars().next_back() {
-        Some('C' | 'c') => (&cell[..cell.len() - 1], Some(Scale::Celsius)),
-        Some('F' | 'f') => (&cell[..cell.len() - 1], Some(Scale::Fahrenheit)),
+        Some('C' | 'c') => (cut(cell, cell.len() - 1).0, Some(Scale::Celsius)),
+        Some('F' | 'f') => (cut(cell, cell.len() - 1).0, Some(Scale::Fahrenheit)),
         _ => (cell, None),
     };
     let number = read_number(number.trim_end().trim_end_matches('°')).ok()?;
@@ -319,11 +320,9 @@ fn parts(text: &str) -> Option<[u32; 3]> {
         fits.then(|| t.bytes().fold(0, |n, b| n * 10 + u32::from(b - b'0')))
     };
     if text.len() == 8 && text.bytes().all(|b| b.is_ascii_digit()) {
-        return Some([
-            digits(&text[..4])?,
-            digits(&text[4..6])?,
-            digits(&text[6..])?,
-        ]);
+        let (year, rest) = cut(text, 4);
+        let (month, day) = cut(rest, 2);
+        return Some([digits(year)?, digits(month)?, digits(day)?]);
     }
     let mut three = text.split(['-', '/', '.']).map(digits);
     let found = [three.next()??, three.next()??, three.next()??];

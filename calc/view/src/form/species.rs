@@ -2,6 +2,7 @@
 
 use super::{View, field, words as w};
 use crate::out::{Out, OutExt};
+use calc::piece::holds;
 use calc::reference::Species;
 
 /// The value that opens the kinds.
@@ -110,7 +111,7 @@ fn matching(view: &View<'_>) -> Vec<&'static Species> {
     }
     let starts = |name: &str| {
         let name = plain(name);
-        name.starts_with(wanted) || name.contains(&[" ", wanted].concat())
+        name.starts_with(wanted) || holds(&name, &[" ", wanted].concat())
     };
     let mut found: Vec<&'static Species> = listed(view)
         .filter(|species| {
@@ -120,7 +121,7 @@ fn matching(view: &View<'_>) -> Vec<&'static Species> {
         })
         .collect();
     if found.is_empty() && wanted.len() > 2 {
-        let inside = |name: &&str| plain(name).contains(wanted.trim());
+        let inside = |name: &&str| holds(&plain(name), wanted.trim());
         found = listed(view)
             .filter(|species| species.names.iter().any(&inside))
             .collect();

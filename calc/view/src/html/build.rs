@@ -4,6 +4,7 @@ use crate::draw::mark::{Swatch, swatch};
 use crate::out::{Out, OutExt};
 use crate::words::{self as w, Say};
 use calc::evidence::{Cite, Grade};
+use calc::piece;
 
 use super::Options;
 
@@ -96,8 +97,8 @@ pub fn lead(out: &mut dyn Out, bold: &str, rest: &str) {
 
 /// The first sentence bold, the rest not.
 pub fn lead_first(out: &mut dyn Out, text: &str) {
-    match text.find(". ") {
-        Some(at) => lead(out, &text[..=at], &text[at + 2..]),
+    match piece::place(text, ". ") {
+        Some(at) => lead(out, piece::cut(text, at + 1).0, piece::behind(text, at + 2)),
         None => lead(out, text, ""),
     }
 }

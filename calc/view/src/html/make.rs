@@ -8,6 +8,7 @@ use crate::words::{self as w, Ringing};
 use calc::answer::StemAnswer;
 use calc::model::method::Method;
 use calc::model::ring::Ring;
+use calc::piece;
 use calc::quantity::Units;
 use calc::question::{Condition, Goal};
 
@@ -121,12 +122,13 @@ fn numbers(out: &mut dyn Out, cx: &Cx<'_>, ring: &Ring) {
 fn big(out: &mut dyn Out, text: &str) {
     let mut rest = text;
     while let Some(at) = rest.find(['¼', '½', '¾']) {
-        let end = at + rest[at..].chars().next().map_or(0, char::len_utf8);
-        if at > 0 {
-            out.text(&rest[..at]);
+        let (whole, behind) = piece::cut(rest, at);
+        let (fraction, behind) = piece::cut(behind, '½'.len_utf8());
+        if !whole.is_empty() {
+            out.text(whole);
         }
-        out.leaf("sup", &rest[at..end]);
-        rest = &rest[end..];
+        out.leaf("sup", fraction);
+        rest = behind;
     }
     if !rest.is_empty() {
         out.text(rest);

@@ -102,7 +102,7 @@ fn outlook_grade(outlook: &Outlook, season: &SeasonShare) -> Grade {
     let name = cat!("S", measure::number(u32::from(season.season)));
     let own = ["everything", &*name]
         .iter()
-        .any(|word| outlook.own.contains(word));
+        .any(|word| calc::piece::holds(outlook.own, word));
     if own {
         Grade::Assumed
     } else {

@@ -104,7 +104,7 @@ impl Plan {
                 // Fragments lead nowhere out of a shadow root by themselves.
                 if let Some(id) = acting.get_attribute("href").filter(|href| href.len() > 1) {
                     event.prevent_default();
-                    marks::go(&self.root, &id[1..]);
+                    marks::go(&self.root, id.get(1..).unwrap_or_default());
                 }
             }
         }

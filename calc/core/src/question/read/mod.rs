@@ -13,7 +13,7 @@ use super::{
 };
 use crate::model::calibrate::Rate;
 use crate::order;
-use crate::quantity::{Range, TotalHeight, Unit, Units};
+use crate::quantity::{Range, TotalHeight, Unit, Units, fixed};
 use crate::reference::Reference;
 use crate::timing::Hemisphere;
 
@@ -66,7 +66,8 @@ fn beside_nothing(reference: &'static Reference, question: &Question) -> Vec<Pro
                 beside: "none_in_reach",
                 two_heights_m: target.distance.map(|_| two),
             };
-            Problem::new(format!("targets[{at}].distance"), code, target.kind.word())
+            let field = entry("targets", at, "distance");
+            Problem::new(field, code, target.kind.word())
         })
         .collect()
 }
@@ -82,15 +83,14 @@ impl Reader {
             units: Units::Us,
             problems: Vec::new(),
         };
-        match typed.units.as_ref().map(Text::trimmed) {
-            None | Some("us" | "") => {}
-            Some("metric") => reader.units = Units::Metric,
-            Some(other) => reader.problem("units", Code::NotOneOf(&["us", "metric"]), other),
+        if reader.choice("units", &typed.units, &["us", "metric"]) == Some(1) {
+            reader.units = Units::Metric;
         }
         reader
     }
 
-    fn problem(&mut self, field: impl Into<String>, code: Code, typed: &str) {
+    #[inline(never)]
+    fn problem(&mut self, field: &str, code: Code, typed: &str) {
         self.problems.push(Problem::new(field, code, typed));
     }
 
@@ -98,7 +98,7 @@ impl Reader {
         if typed.version != 1 {
             self.problem("version", Code::WrongVersion, "");
         }
-        let species = self.species(reference, typed.species.as_ref());
+        let species = self.species(reference, &typed.species);
         let stems = self.stems(&typed.stems);
         let day = self.day(typed);
         let place = typed
@@ -107,7 +107,7 @@ impl Reader {
             .map_or(Some(Place::Hemisphere(Hemisphere::North)), |place| {
                 self.place("place", place)
             });
-        let region = self.region(typed.region.as_ref());
+        let region = self.region(&typed.region);
         let leafed_out = typed
             .leafed_out
             .as_ref()
@@ -115,74 +115,62 @@ impl Reader {
         if let (Some(seen), Some(Day::On(asked))) = (leafed_out, day)
             && (asked - seen.date).num_days().abs() > 365
         {
-            let date = typed.leafed_out.as_ref().and_then(|seen| seen.date.clone());
-            self.problem(
-                "leafed_out.date",
-                Code::OtherSeason,
-                &date.unwrap_or_default().0,
-            );
+            let date = typed.leafed_out.as_ref();
+            let date = date.and_then(|seen| seen.date.as_ref());
+            let text = date.map_or("", |text| &text.0);
+            self.problem("leafed_out.date", Code::OtherSeason, text);
         }
         let spring = self.spring(typed, day, place.as_ref());
         let height = self
-            .length("height", typed.height.as_ref(), Measure::Height)
+            .length("height", &typed.height, Measure::Height)
             .and_then(|mm| TotalHeight::new(mm / 1000.0));
         let targets = self.targets(&typed.targets);
         let goal = self.goal(typed, stems.as_ref().map_or(0, Vec::len));
         Some(Question {
             units: self.units,
-            line_within_reach: self.word_or(
-                "line_within_reach",
-                typed.line_within_reach.as_ref(),
-                Reply::WORDS,
-                None,
-                |w| Reply::parse(w).map(Some),
-            ),
+            line_within_reach: self
+                .choice("line_within_reach", &typed.line_within_reach, Reply::WORDS)
+                .and_then(|at| Reply::ALL.get(at).copied()),
             setting: self.word_or(
                 "setting",
-                typed.setting.as_ref(),
-                Setting::WORDS,
+                &typed.setting,
+                (Setting::WORDS, Setting::ALL),
                 Setting::Woods,
-                Setting::parse,
             ),
             condition: self.word_or(
                 "condition",
-                typed.condition.as_ref(),
-                Condition::WORDS,
+                &typed.condition,
+                (Condition::WORDS, Condition::ALL),
                 Condition::Alive,
-                Condition::parse,
             ),
             herbicide: self.word_or(
                 "herbicide",
-                typed.herbicide.as_ref(),
-                Herbicide::WORDS,
+                &typed.herbicide,
+                (Herbicide::WORDS, Herbicide::ALL),
                 Herbicide::NotSaid,
-                Herbicide::parse,
             ),
-            whole_clone: self.yes_no("whole_clone", typed.whole_clone.as_ref()),
-            same_genus_near: self.yes_no("same_genus_near", typed.same_genus_near.as_ref()),
+            whole_clone: self.yes_no("whole_clone", &typed.whole_clone),
+            same_genus_near: self.yes_no("same_genus_near", &typed.same_genus_near),
             vigour: self.word_or(
                 "vigour",
-                typed.vigour.as_ref(),
-                Vigour::WORDS,
+                &typed.vigour,
+                (Vigour::WORDS, Vigour::ALL),
                 Vigour::Ordinary,
-                Vigour::parse,
             ),
             dry_spell: self.word_or(
                 "dry_spell",
-                typed.dry_spell.as_ref(),
-                Dry::WORDS,
+                &typed.dry_spell,
+                (Dry::WORDS, Dry::ALL),
                 Dry::None,
-                Dry::parse,
             ),
             limbs: self.word_or(
                 "limbs",
-                typed.limbs.as_ref(),
-                Limbs::WORDS,
+                &typed.limbs,
+                (Limbs::WORDS, Limbs::ALL),
                 Limbs::None,
-                Limbs::parse,
             ),
             signs: self.signs(&typed.signs),
-            walk_min: self.walk(reference, typed.walk.as_ref()),
+            walk_min: self.walk(reference, &typed.walk),
             none_in_reach: typed.none_in_reach,
             height_confirmed: typed.height_confirmed,
             practised: typed.practised,
@@ -213,24 +201,21 @@ impl Reader {
     fn species(
         &mut self,
         reference: &'static Reference,
-        typed: Option<&Text>,
+        typed: &Option<Text>,
     ) -> Option<&'static crate::reference::Species> {
-        let Some(text) = typed.filter(|text| !text.is_empty()) else {
-            self.problem("species", Code::Missing, "");
-            return None;
-        };
-        match find_species(reference.species, text.trimmed()) {
+        let text = self.needed("species", typed)?;
+        match find_species(reference.species, text) {
             Found::One(species) => Some(species),
             Found::Like(names) => {
-                self.problem("species", Code::UnknownSpecies(names), text.trimmed());
+                self.problem("species", Code::UnknownSpecies(names), text);
                 None
             }
         }
     }
 
-    fn walk(&mut self, reference: &Reference, typed: Option<&Text>) -> Option<f64> {
-        let text = typed.filter(|text| !text.is_empty())?;
-        let number = self.number("walk", text.trimmed())?;
+    fn walk(&mut self, reference: &Reference, typed: &Option<Text>) -> Option<f64> {
+        let text = given(typed)?;
+        let number = self.number("walk", text)?;
         let minutes = match number.unit {
             None | Some(Unit::Minute) => number.value,
             Some(unit) => match unit.in_mm() {
@@ -238,7 +223,7 @@ impl Reader {
                     number.value * scale / 1000.0 / reference.constants.effort.walk_m_per_min
                 }
                 None => {
-                    self.problem("walk", Code::WrongUnit, text.trimmed());
+                    self.problem("walk", Code::WrongUnit, text);
                     return None;
                 }
             },
@@ -248,7 +233,7 @@ impl Reader {
                 range: WALK,
                 unit: "min",
             };
-            self.problem("walk", Code::OutOfRange(shown), text.trimmed());
+            self.problem("walk", Code::OutOfRange(shown), text);
             return None;
         }
         Some(minutes)
@@ -261,8 +246,8 @@ impl Reader {
                 Some(sign) if !signs.contains(&sign) => signs.push(sign),
                 Some(_) => {}
                 None => {
-                    let field = format!("signs[{at}]");
-                    self.problem(field, Code::NotOneOf(Sign::WORDS), text.trimmed());
+                    let field = entry("signs", at, "");
+                    self.problem(&field, Code::NotOneOf(Sign::WORDS), text.trimmed());
                 }
             }
         }
@@ -271,59 +256,80 @@ impl Reader {
     }
 
     fn goal(&mut self, typed: &Typed, stems: usize) -> Option<Goal> {
-        match typed.goal.as_ref().map(Text::trimmed) {
-            None | Some("" | "wildlife") => Some(Goal::Wildlife),
-            Some("kill") => Some(Goal::Kill),
-            Some("spare_one") => {
-                let spare = typed.spare.map(|index| index as usize);
-                match spare {
-                    None => {
-                        self.problem("spare", Code::Missing, "");
-                        None
-                    }
-                    // With no list at all the stems have their own problem.
-                    Some(index) if stems > 1 && index < stems => Some(Goal::SpareOne(index)),
-                    Some(index) if stems == 0 => Some(Goal::SpareOne(index)),
-                    Some(_) => {
-                        self.problem("spare", Code::NoSuchStem, "");
-                        None
-                    }
-                }
-            }
-            Some(other) => {
-                self.problem("goal", Code::NotOneOf(Goal::WORDS), other);
-                None
-            }
+        let at = self.choice("goal", &typed.goal, Goal::WORDS);
+        match at {
+            None if given(&typed.goal).is_some() => return None,
+            None | Some(0) => return Some(Goal::Wildlife),
+            Some(1) => return Some(Goal::Kill),
+            Some(_) => {}
         }
+        let code = match typed.spare.map(|index| index as usize) {
+            // With no list at all the stems have their own problem.
+            Some(index) if stems == 0 || (stems > 1 && index < stems) => {
+                return Some(Goal::SpareOne(index));
+            }
+            Some(_) => Code::NoSuchStem,
+            None => Code::Missing,
+        };
+        self.problem("spare", code, "");
+        None
     }
 
-    fn yes_no(&mut self, field: &str, typed: Option<&Text>) -> Option<bool> {
-        let words: &'static [&'static str] = &["not_said", "yes", "no"];
-        self.word_or(field, typed, words, None, |word| match word {
-            "not_said" => Some(None),
-            "yes" => Some(Some(true)),
-            "no" => Some(Some(false)),
-            _ => None,
-        })
+    fn yes_no(&mut self, field: &str, typed: &Option<Text>) -> Option<bool> {
+        let values = [None, Some(true), Some(false)];
+        self.word_or(field, typed, (&["not_said", "yes", "no"], &values), None)
     }
 
-    fn word_or<T>(
+    /// The value of a word, or of a field left empty.
+    fn word_or<T: Copy>(
         &mut self,
         field: &str,
-        typed: Option<&Text>,
-        words: &'static [&'static str],
+        typed: &Option<Text>,
+        (words, values): (&'static [&'static str], &[T]),
         empty: T,
-        parse: impl Fn(&str) -> Option<T>,
     ) -> T {
-        match typed.filter(|text| !text.is_empty()) {
-            None => empty,
-            Some(text) => match parse(text.trimmed()) {
-                Some(value) => value,
-                None => {
-                    self.problem(field, Code::NotOneOf(words), text.trimmed());
-                    empty
-                }
-            },
-        }
+        let at = self.choice(field, typed, words);
+        at.and_then(|at| values.get(at).copied()).unwrap_or(empty)
     }
+
+    /// Which of the words was typed; none when nothing was, or something else, which is a problem.
+    /// One reader of words for all fields: each kind of its own would cost bytes in the browser.
+    #[inline(never)]
+    fn choice(
+        &mut self,
+        field: &str,
+        typed: &Option<Text>,
+        words: &'static [&'static str],
+    ) -> Option<usize> {
+        let text = given(typed)?;
+        let at = words.iter().position(|word| *word == text);
+        if at.is_none() {
+            self.problem(field, Code::NotOneOf(words), text);
+        }
+        at
+    }
+
+    /// What was typed in a field that is needed; nothing is a problem.
+    fn needed<'a>(&mut self, field: &str, typed: &'a Option<Text>) -> Option<&'a str> {
+        let text = given(typed);
+        if text.is_none() {
+            self.problem(field, Code::Missing, "");
+        }
+        text
+    }
+}
+
+/// What was typed, without space round it; none for nothing.
+#[inline(never)]
+fn given(typed: &Option<Text>) -> Option<&str> {
+    let text = typed.as_ref()?.trimmed();
+    (!text.is_empty()).then_some(text)
+}
+
+/// The path of a field inside an entry of a list: `stems[0].diameter`, or of the entry itself: `signs[0]`.
+/// Put together by hand: the formatter would come into the browser with it.
+#[inline(never)]
+fn entry(list: &str, at: usize, name: &str) -> String {
+    let dot = if name.is_empty() { "" } else { "." };
+    [list, "[", &fixed(at as f64, 0), "]", dot, name].concat()
 }

@@ -1,6 +1,6 @@
 //! Numbers of every kind, within their range, in the unit that the asker uses.
 
-use super::Reader;
+use super::{Reader, given};
 use crate::quantity::{
     BarkThickness, Dbh, M_PER_FT, MM_PER_IN, NotNumber, Number, Range, TargetDistance, TotalHeight,
     Unit, Units, read_number,
@@ -22,7 +22,7 @@ impl Reader {
     pub(super) fn length(
         &mut self,
         field: &str,
-        typed: Option<&Text>,
+        typed: &Option<Text>,
         measure: Measure,
     ) -> Option<f64> {
         let scale = |range: Range| Range {
@@ -41,11 +41,11 @@ impl Reader {
     pub(super) fn length_in(
         &mut self,
         field: &str,
-        typed: Option<&Text>,
+        typed: &Option<Text>,
         measure: Measure,
         range: Range,
     ) -> Option<f64> {
-        let text = typed.filter(|text| !text.is_empty())?.trimmed();
+        let text = given(typed)?;
         let number = self.number(field, text)?;
         let bare = match (measure, self.units) {
             (Measure::Trunk | Measure::Bark, Units::Us) => Unit::Inch,
@@ -111,19 +111,19 @@ impl Reader {
     pub(super) fn plain(
         &mut self,
         field: &str,
-        text: &Text,
+        text: &str,
         unit: Unit,
         sign: &'static str,
         range: Range,
     ) -> Option<f64> {
-        let number = self.number(field, text.trimmed())?;
+        let number = self.number(field, text)?;
         if number.unit.is_some_and(|typed| typed != unit) {
-            self.problem(field, Code::WrongUnit, text.trimmed());
+            self.problem(field, Code::WrongUnit, text);
             return None;
         }
         if !range.holds(number.value) {
             let shown = Shown { range, unit: sign };
-            self.problem(field, Code::OutOfRange(shown), text.trimmed());
+            self.problem(field, Code::OutOfRange(shown), text);
             return None;
         }
         Some(number.value)

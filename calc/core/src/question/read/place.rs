@@ -1,7 +1,7 @@
 //! Days, places, regions, leaf-out, temperatures: what the season is read from.
 
-use super::Reader;
 use super::numbers::Measure;
+use super::{Reader, given};
 use crate::quantity::{Elevation, Range, Unit, Units};
 use crate::question::{
     Code, Day, LeafOut, LeafOutTyped, Place, PlaceTyped, Stage, Text, Typed, read_day,
@@ -11,15 +11,15 @@ use crate::timing::{Hemisphere, Rates};
 
 impl Reader {
     pub(super) fn day(&mut self, typed: &Typed) -> Option<Day> {
-        let Some(text) = typed.date.as_ref().filter(|text| !text.is_empty()) else {
-            self.problem("date", Code::Missing, "");
-            return None;
-        };
-        if text.trimmed() != "year" {
+        let text = self.needed("date", &typed.date)?;
+        if text != "year" {
             return self.date("date", text).map(Day::On);
         }
-        match typed.today.as_ref() {
-            Some(today) => self.date("today", today).map(|today| Day::Year { today }),
+        match &typed.today {
+            Some(today) => {
+                let today = self.date("today", today.trimmed())?;
+                Some(Day::Year { today })
+            }
             None => {
                 self.problem("today", Code::Missing, "");
                 None
@@ -27,28 +27,26 @@ impl Reader {
         }
     }
 
-    pub(super) fn date(&mut self, field: &str, text: &Text) -> Option<chrono::NaiveDate> {
-        match read_day(text.trimmed()) {
+    #[inline(never)]
+    pub(super) fn date(&mut self, field: &str, text: &str) -> Option<chrono::NaiveDate> {
+        match read_day(text) {
             Ok(day) => Some(day),
             Err(code) => {
-                self.problem(field, code, text.trimmed());
+                self.problem(field, code, text);
                 None
             }
         }
     }
 
     pub(super) fn place(&mut self, field: &str, typed: &PlaceTyped) -> Option<Place> {
-        let given = |text: &Option<Text>| text.clone().filter(|text| !text.is_empty());
+        let part = |name: &str| [field, ".", name].concat();
         let (latitude, longitude) = (given(&typed.latitude), given(&typed.longitude));
         if latitude.is_none() && longitude.is_none() {
-            return match typed.hemisphere.as_ref().map(Text::trimmed) {
-                None | Some("north" | "") => Some(Place::Hemisphere(Hemisphere::North)),
-                Some("south") => Some(Place::Hemisphere(Hemisphere::South)),
-                Some(other) => {
-                    let words = &["north", "south"];
-                    self.problem(format!("{field}.hemisphere"), Code::NotOneOf(words), other);
-                    None
-                }
+            let at = self.choice(&part("hemisphere"), &typed.hemisphere, &["north", "south"]);
+            return match at {
+                None if given(&typed.hemisphere).is_some() => None,
+                None | Some(0) => Some(Place::Hemisphere(Hemisphere::North)),
+                Some(_) => Some(Place::Hemisphere(Hemisphere::South)),
             };
         }
         let (Some(latitude), Some(longitude)) = (latitude, longitude) else {
@@ -59,11 +57,10 @@ impl Reader {
             low: -most,
             high: most,
         };
-        let lat_field = format!("{field}.latitude");
-        let lon_field = format!("{field}.longitude");
-        let latitude = self.plain(&lat_field, &latitude, Unit::Percent, "°", degrees(90.0));
-        let longitude = self.plain(&lon_field, &longitude, Unit::Percent, "°", degrees(180.0));
-        let elevation = self.elevation(&format!("{field}.elevation"), typed.elevation.as_ref());
+        let unit = Unit::Percent;
+        let latitude = self.plain(&part("latitude"), latitude, unit, "°", degrees(90.0));
+        let longitude = self.plain(&part("longitude"), longitude, unit, "°", degrees(180.0));
+        let elevation = self.elevation(&part("elevation"), &typed.elevation);
         Some(Place::Point {
             latitude: latitude?,
             longitude: longitude?,
@@ -71,15 +68,15 @@ impl Reader {
         })
     }
 
-    pub(super) fn elevation(&mut self, field: &str, typed: Option<&Text>) -> Option<f64> {
-        let text = typed.filter(|text| !text.is_empty())?;
-        let number = self.number(field, text.trimmed())?;
+    pub(super) fn elevation(&mut self, field: &str, typed: &Option<Text>) -> Option<f64> {
+        let text = given(typed)?;
+        let number = self.number(field, text)?;
         let bare = match self.units {
             Units::Us => Unit::Foot,
             Units::Metric => Unit::Metre,
         };
         let Some(scale) = number.unit.unwrap_or(bare).in_mm() else {
-            self.problem(field, Code::WrongUnit, text.trimmed());
+            self.problem(field, Code::WrongUnit, text);
             return None;
         };
         let m = number.value * scale / 1000.0;
@@ -91,14 +88,14 @@ impl Reader {
                 high: range.high * 1000.0,
             };
             let shown = self.shown(mm, Measure::Ground);
-            self.problem(field, Code::OutOfRange(shown), text.trimmed());
+            self.problem(field, Code::OutOfRange(shown), text);
         }
         taken.map(Elevation::m)
     }
 
     /// `US-WI` or `GB`: two letters, and up to three letters or digits behind a dash (ISO 3166).
-    pub(super) fn region(&mut self, typed: Option<&Text>) -> Option<String> {
-        let text = typed.filter(|text| !text.is_empty())?.trimmed();
+    pub(super) fn region(&mut self, typed: &Option<Text>) -> Option<String> {
+        let text = given(typed)?;
         let code = text.to_ascii_uppercase();
         let (country, part) = code.split_once('-').unwrap_or((&code, "-"));
         let letters = country.len() == 2 && country.bytes().all(|c| c.is_ascii_uppercase());
@@ -112,35 +109,18 @@ impl Reader {
     }
 
     pub(super) fn leafed_out(&mut self, typed: &LeafOutTyped) -> Option<LeafOut> {
-        let stage = match typed.stage.as_ref().filter(|text| !text.is_empty()) {
-            None => {
-                self.problem("leafed_out.stage", Code::Missing, "");
-                None
-            }
-            Some(text) => {
-                let stage = Stage::parse(text.trimmed());
-                if stage.is_none() {
-                    let code = Code::NotOneOf(Stage::WORDS);
-                    self.problem("leafed_out.stage", code, text.trimmed());
-                }
-                stage
-            }
-        };
-        let date = match typed.date.as_ref().filter(|text| !text.is_empty()) {
-            None => {
-                self.problem("leafed_out.date", Code::Missing, "");
-                None
-            }
-            Some(text) => self.date("leafed_out.date", text),
-        };
-        let rates = match typed.rates.as_ref().map(Text::trimmed) {
-            None | Some("" | "fitted") => Some(Rates::Fitted),
-            Some("hopkins") => Some(Rates::Hopkins),
-            Some(other) => {
-                let words = &["fitted", "hopkins"];
-                self.problem("leafed_out.rates", Code::NotOneOf(words), other);
-                None
-            }
+        let stage = self
+            .needed("leafed_out.stage", &typed.stage)
+            .and_then(|_| self.choice("leafed_out.stage", &typed.stage, Stage::WORDS))
+            .and_then(|at| Stage::ALL.get(at).copied());
+        let date = self
+            .needed("leafed_out.date", &typed.date)
+            .and_then(|text| self.date("leafed_out.date", text));
+        let words = &["fitted", "hopkins"];
+        let rates = match self.choice("leafed_out.rates", &typed.rates, words) {
+            None if given(&typed.rates).is_some() => None,
+            None | Some(0) => Some(Rates::Fitted),
+            Some(_) => Some(Rates::Hopkins),
         };
         let elsewhere = typed
             .place
@@ -169,16 +149,10 @@ impl Reader {
         place: Option<&Place>,
     ) -> Option<Table> {
         let text = typed.spring.as_ref().filter(|text| !text.is_empty())?;
-        let scale = match typed.spring_scale.as_ref().map(Text::trimmed) {
-            None | Some("") => None,
-            Some("celsius") => Some(Scale::Celsius),
-            Some("fahrenheit") => Some(Scale::Fahrenheit),
-            Some(other) => {
-                let words = &["celsius", "fahrenheit"];
-                self.problem("spring_scale", Code::NotOneOf(words), other);
-                None
-            }
-        };
+        let words = &["celsius", "fahrenheit"];
+        let scale = self
+            .choice("spring_scale", &typed.spring_scale, words)
+            .map(|at| [Scale::Celsius, Scale::Fahrenheit][at.min(1)]);
         let hemisphere = place.map_or(Hemisphere::North, Place::hemisphere);
         let table = spring::read(&text.0, scale, day?.start(), hemisphere);
         if table.doubts.contains(&Doubt::Nothing) {

@@ -1,7 +1,7 @@
 //! Stems: size, live share, bark.
 
 use super::numbers::Measure;
-use super::{MOST_STEMS, Reader};
+use super::{MOST_STEMS, Reader, entry, given};
 use crate::quantity::{BarkThickness, Dbh, Range, Unit};
 use crate::question::{Code, Stem, StemTyped, Text};
 
@@ -24,24 +24,23 @@ impl Reader {
     }
 
     pub(super) fn stem(&mut self, at: usize, typed: &StemTyped) -> Option<Stem> {
-        let field = |name: &str| format!("stems[{at}].{name}");
-        let given = |text: &Option<Text>| text.as_ref().is_some_and(|text| !text.is_empty());
-        let from_girth = given(&typed.girth);
-        let dbh = match (given(&typed.diameter), from_girth) {
+        let field = |name: &str| entry("stems", at, name);
+        let from_girth = given(&typed.girth).is_some();
+        let dbh = match (given(&typed.diameter).is_some(), from_girth) {
             (true, true) => {
-                let girth = typed.girth.clone().unwrap_or_default();
-                self.problem(field("girth"), Code::Both, &girth.0);
+                let girth = typed.girth.as_ref().map_or("", |text| &text.0);
+                self.problem(&field("girth"), Code::Both, girth);
                 None
             }
             (false, false) => {
-                self.problem(field("diameter"), Code::Neither, "");
+                self.problem(&field("diameter"), Code::Neither, "");
                 None
             }
-            (true, false) => self.size(field("diameter"), typed.diameter.as_ref(), 1.0),
-            (false, true) => self.size(field("girth"), typed.girth.as_ref(), core::f64::consts::PI),
+            (true, false) => self.size(&field("diameter"), &typed.diameter, 1.0),
+            (false, true) => self.size(&field("girth"), &typed.girth, core::f64::consts::PI),
         };
-        let live_share = self.live_share(field("live_share"), typed.live_share.as_ref());
-        let bark = self.length(&field("bark"), typed.bark.as_ref(), Measure::Bark);
+        let live_share = self.live_share(&field("live_share"), &typed.live_share);
+        let bark = self.length(&field("bark"), &typed.bark, Measure::Bark);
         if let (Some(dbh), Some(bark)) = (dbh, bark)
             && bark * 2.0 >= dbh.mm()
         {
@@ -52,8 +51,8 @@ impl Reader {
                 },
                 Measure::Bark,
             );
-            let text = typed.bark.clone().unwrap_or_default();
-            self.problem(field("bark"), Code::BarkTooThick(shown), &text.0);
+            let text = typed.bark.as_ref().map_or("", |text| &text.0);
+            self.problem(&field("bark"), Code::BarkTooThick(shown), text);
         }
         Some(Stem {
             dbh: dbh?,
@@ -64,25 +63,25 @@ impl Reader {
     }
 
     /// A diameter, or a girth where `round` is pi.
-    pub(super) fn size(&mut self, field: String, typed: Option<&Text>, round: f64) -> Option<Dbh> {
+    pub(super) fn size(&mut self, field: &str, typed: &Option<Text>, round: f64) -> Option<Dbh> {
         let range = Range {
             low: Dbh::RANGE.low * round,
             high: Dbh::RANGE.high * round,
         };
-        let mm = self.length_in(&field, typed, Measure::Trunk, range)?;
+        let mm = self.length_in(field, typed, Measure::Trunk, range)?;
         // Rounding at the very end of the range must not lose a girth that was taken.
         Dbh::new((mm / round).clamp(Dbh::RANGE.low, Dbh::RANGE.high))
     }
 
-    pub(super) fn live_share(&mut self, field: String, typed: Option<&Text>) -> Option<f64> {
+    pub(super) fn live_share(&mut self, field: &str, typed: &Option<Text>) -> Option<f64> {
         let percent = Range {
             low: 0.0,
             high: 100.0,
         };
-        match typed.filter(|text| !text.is_empty()) {
+        match given(typed) {
             None => Some(1.0),
             Some(text) => self
-                .plain(&field, text, Unit::Percent, "%", percent)
+                .plain(field, text, Unit::Percent, "%", percent)
                 .map(|share| share / 100.0),
         }
     }

@@ -1,10 +1,10 @@
 //! Things that the tree could hit.
 
 use super::numbers::Measure;
-use super::{MOST_TARGETS, Reader};
+use super::{MOST_TARGETS, Reader, entry, given};
 use crate::quantity::{Slope, TargetDistance, Unit, Voltage};
 use crate::question::problem::Shown;
-use crate::question::{Code, Target, TargetKind, TargetTyped, Text};
+use crate::question::{Code, Target, TargetKind, TargetTyped};
 
 impl Reader {
     pub(super) fn targets(&mut self, typed: &[TargetTyped]) -> Vec<Target> {
@@ -20,35 +20,18 @@ impl Reader {
     }
 
     pub(super) fn target(&mut self, at: usize, typed: &TargetTyped) -> Option<Target> {
-        let field = |name: &str| format!("targets[{at}].{name}");
-        let kind = match typed.kind.as_ref().filter(|text| !text.is_empty()) {
-            None => {
-                self.problem(field("kind"), Code::Missing, "");
-                None
-            }
-            Some(text) => {
-                let kind = TargetKind::parse(text.trimmed());
-                if kind.is_none() {
-                    let code = Code::NotOneOf(TargetKind::WORDS);
-                    self.problem(field("kind"), code, text.trimmed());
-                }
-                kind
-            }
-        };
+        let field = |name: &str| entry("targets", at, name);
+        let kind = self
+            .needed(&field("kind"), &typed.kind)
+            .and_then(|_| self.choice(&field("kind"), &typed.kind, TargetKind::WORDS))
+            .and_then(|at| TargetKind::ALL.get(at).copied());
         let distance = self
-            .length(&field("distance"), typed.distance.as_ref(), Measure::Ground)
+            .length(&field("distance"), &typed.distance, Measure::Ground)
             .and_then(|mm| TargetDistance::new(mm / 1000.0));
-        let slope = typed
-            .slope
-            .as_ref()
-            .filter(|text| !text.is_empty())
+        let slope = given(&typed.slope)
             .and_then(|text| self.plain(&field("slope"), text, Unit::Percent, "%", Slope::RANGE))
             .and_then(Slope::new);
-        let voltage = typed
-            .voltage
-            .as_ref()
-            .filter(|text| !text.is_empty())
-            .and_then(|text| self.voltage(&field("voltage"), text));
+        let voltage = given(&typed.voltage).and_then(|text| self.voltage(&field("voltage"), text));
         Some(Target {
             kind: kind?,
             distance,
@@ -59,13 +42,13 @@ impl Reader {
     }
 
     /// A bare number is kilovolts.
-    pub(super) fn voltage(&mut self, field: &str, text: &Text) -> Option<Voltage> {
-        let number = self.number(field, text.trimmed())?;
+    pub(super) fn voltage(&mut self, field: &str, text: &str) -> Option<Voltage> {
+        let number = self.number(field, text)?;
         let kv = match number.unit {
             None | Some(Unit::Kilovolt) => number.value,
             Some(Unit::Volt) => number.value / 1000.0,
             Some(_) => {
-                self.problem(field, Code::WrongUnit, text.trimmed());
+                self.problem(field, Code::WrongUnit, text);
                 return None;
             }
         };
@@ -75,7 +58,7 @@ impl Reader {
                 range: Voltage::RANGE,
                 unit: "kV",
             };
-            self.problem(field, Code::OutOfRange(shown), text.trimmed());
+            self.problem(field, Code::OutOfRange(shown), text);
         }
         taken
     }

@@ -3,6 +3,7 @@
 use crate::measure;
 use calc::model::method::Method;
 use calc::model::visits::VisitKind;
+use calc::piece;
 use calc::reference::{Durability, OutlookClass, SizeClass};
 
 /// What to look for at a visit, and what to do, after a method.
@@ -400,8 +401,8 @@ pub const USERS_HOW: &str = "How each of them uses a dead tree";
 pub fn user_note(note: &'static str) -> &'static str {
     let end = [";", ": see also"]
         .iter()
-        .filter_map(|mark| note.find(mark))
+        .filter_map(|mark| piece::place(note, mark))
         .min()
         .unwrap_or(note.len());
-    &note[..end]
+    piece::cut(note, end).0
 }
