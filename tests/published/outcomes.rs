@@ -1,6 +1,9 @@
 //! The order of outcomes: the first that holds. Each case is a question and what must come first, as model and
 //! cautions have it; the sources stand with the rows of the method table and the reach.
 
+mod species;
+mod wait;
+
 use crate::support::*;
 use calc::answer::{AlsoKind, Answer, Outcome, iso};
 use calc::model::method::{Level, Method};
@@ -148,58 +151,6 @@ fn nothing_in_reach_answers_it_and_prints_the_distance_that_it_relied_on() {
 }
 
 #[test]
-fn wait_names_a_day_on_which_the_ring_is_the_answer() {
-    let answer = ask(&on(tree("Norway maple", "14"), "2027-11-20"));
-    assert_eq!(head(&answer), (Outcome::Wait, Method::BarkRing));
-    assert_eq!(
-        day(&answer),
-        "2028-05-01",
-        "the first day of the best months"
-    );
-    let then = ask(&on(tree("Norway maple", "14"), &day(&answer)));
-    assert_eq!(head(&then), (Outcome::Do, Method::BarkRing));
-    assert_eq!(day(&then), day(&answer));
-    assert_eq!(then.timing.verdict, answer.timing.verdict);
-    assert_ne!(answer.asked_verdict, Some(answer.timing.verdict));
-}
-
-#[test]
-fn a_wait_of_over_120_days_yields_to_a_recommended_method_only_where_herbicide_is_allowed() {
-    let licensed = said(tree("Norway maple", "14"), "herbicide", "licensed");
-    let long = ask(&on(licensed.clone(), "2027-11-20"));
-    assert_eq!(head(&long), (Outcome::OtherMethod, Method::Frill));
-    assert_eq!(
-        beside(&long, AlsoKind::RingLater),
-        Some(Method::BarkRing),
-        "the wait in the next line"
-    );
-    let short = ask(&on(licensed, "2028-02-20"));
-    assert_eq!(head(&short), (Outcome::Wait, Method::BarkRing), "71 days");
-    let unsaid = ask(&on(tree("Norway maple", "14"), "2027-11-20"));
-    assert_eq!(unsaid.outcome, Outcome::Wait);
-}
-
-#[test]
-fn who_cannot_wait_is_never_told_to() {
-    for date in ["2027-01-10", "2027-08-20", "2027-11-20"] {
-        for name in [
-            "Norway maple",
-            "Scots pine",
-            "northern red oak",
-            "tree-of-heaven",
-        ] {
-            let asked = with(
-                tree(name, "14"),
-                json!({ "date": date, "cannot_wait": true, "region": "US-WI" }),
-            );
-            let answer = ask(&asked);
-            assert_ne!(answer.outcome, Outcome::Wait, "{name} {date}");
-            assert_eq!(day(&answer), date);
-        }
-    }
-}
-
-#[test]
 fn do_at_possible_names_the_next_method_beside_it() {
     let answer = ask(&in_region("white oak", "US-WA"));
     assert_eq!(head(&answer), (Outcome::Do, Method::BarkRing));
@@ -274,180 +225,6 @@ fn a_dead_tree_is_left_standing_and_near_a_target_felled_by_a_professional() {
     assert!(speaks(&answer, "LW6") && answer.effort.is_none());
 }
 
-/// S85: no cambium, so no ring.
-#[test]
-fn palms_bamboo_and_yucca_are_never_ringed_on_any_day() {
-    for name in ["palm", "bamboo", "yucca"] {
-        for date in ["2027-02-10", "2027-06-05", "2027-11-20"] {
-            for inches in ["0.5", "2", "8", "16"] {
-                let answer = ask(&on(tree(name, inches), date));
-                assert_eq!(level(&answer, Method::BarkRing), Level::RuledOut);
-                assert_ne!(answer.headline_method, Method::BarkRing);
-                assert_eq!(
-                    answer.outcome,
-                    Outcome::OtherMethod,
-                    "{name} {inches} {date}"
-                );
-                assert!(answer.effort.is_none());
-            }
-        }
-    }
-    let palm = ask(&tree("palm", "8"));
-    assert_eq!(palm.headline_method, Method::Fell);
-    assert!(palm.headline_by_professional);
-    assert_eq!(ask(&tree("bamboo", "1")).headline_method, Method::PullOrDig);
-}
-
-/// Wisconsin DNR by way of NEWS8000 and WIWOODLANDS2016: do not wound oaks from April to July.
-#[test]
-fn an_oak_in_wisconsin_waits_for_a_day_outside_april_to_july() {
-    let answer = ask(&in_region("northern red oak", "US-WI"));
-    assert_eq!(head(&answer), (Outcome::Wait, Method::BarkRing));
-    assert_eq!(
-        day(&answer),
-        "2028-03-31",
-        "the months of the bark without those of the beetles: the best of March"
-    );
-    assert!(speaks(&answer, "DZ1"));
-    assert_eq!(
-        head(&ask(&on(
-            in_region("northern red oak", "US-WI"),
-            "2028-03-31"
-        ))),
-        (Outcome::Do, Method::BarkRing)
-    );
-    assert_eq!(
-        ask(&on(in_region("northern red oak", "US-WI"), "2028-04-01")).outcome,
-        Outcome::Wait
-    );
-}
-
-#[test]
-fn an_oak_without_a_state_row_is_asked_about_oak_wilt_first() {
-    for region in [json!(null), json!("US-MA"), json!("CA-ON")] {
-        let answer = ask(&with(
-            tree("northern red oak", "14"),
-            json!({ "region": region }),
-        ));
-        assert_eq!(answer.outcome, Outcome::CannotTell, "{region}");
-        let settled = answer.conditional.as_ref().expect("a condition");
-        assert_eq!(settled.condition, "no_oak_wilt", "{region}");
-        assert_eq!(
-            head(&settled.answer),
-            (Outcome::Do, Method::BarkRing),
-            "{region}"
-        );
-        assert!(speaks(&answer, "DZ1"), "{region}");
-    }
-}
-
-/// From memory: oak wilt is not known there. It is one line, "ask your state", and no stop.
-#[test]
-fn an_oak_where_oak_wilt_is_not_known_is_ringed_in_season() {
-    for region in ["US-OR", "US-CA", "CA-BC", "GB", "NZ"] {
-        let answer = ask(&in_region("northern red oak", region));
-        assert_eq!(head(&answer), (Outcome::Do, Method::BarkRing), "{region}");
-        assert!(!speaks(&answer, "DZ1"), "{region}");
-    }
-}
-
-/// S48 to S50: dying elm with its bark on breeds the beetles that carry Dutch elm disease.
-#[test]
-fn american_elm_is_not_ringed_in_any_month() {
-    for month in 1..=12 {
-        let answer = ask(&on(tree("American elm", "14"), &format!("2027-{month}-10")));
-        assert_eq!(level(&answer, Method::BarkRing), Level::NotAdvised);
-        assert_eq!(answer.outcome, Outcome::OtherMethod, "month {month}");
-        assert_ne!(answer.headline_method, Method::BarkRing);
-    }
-    let june = ask(&tree("American elm", "14"));
-    assert_eq!(june.headline_method, Method::CutStump);
-    assert_eq!(
-        beside(&june, AlsoKind::WithoutHerbicide),
-        Some(Method::Fell)
-    );
-}
-
-/// S47: ringed ash draws the borer. Where it is: memory, on the cautious side.
-#[test]
-fn an_ash_is_ringed_in_washington_and_not_in_pennsylvania() {
-    let there = ask(&in_region("green ash", "US-PA"));
-    assert_eq!(head(&there), (Outcome::OtherMethod, Method::Frill));
-    assert_eq!(level(&there, Method::BarkRing), Level::NotAdvised);
-    assert!(speaks(&there, "DZ2"));
-    let not = ask(&in_region("green ash", "US-WA"));
-    assert_eq!(head(&not), (Outcome::Do, Method::BarkRing));
-    assert_eq!(level(&not, Method::BarkRing), Level::Recommended);
-    assert!(!speaks(&not, "DZ2"));
-    let unsaid = ask(&with(tree("green ash", "14"), json!({ "region": null })));
-    assert_eq!(
-        level(&unsaid, Method::BarkRing),
-        Level::NotAdvised,
-        "taken as present"
-    );
-}
-
-/// S13, S14: ring every stem of the clone.
-#[test]
-fn an_aspen_is_ringed_when_the_whole_clone_is_and_not_when_part_of_it_is_left() {
-    let clone = |word: &str| ask(&said(tree("quaking aspen", "14"), "whole_clone", word));
-    let whole = clone("yes");
-    assert_eq!(head(&whole), (Outcome::Do, Method::BarkRing));
-    assert_eq!(level(&whole, Method::BarkRing), Level::Recommended);
-    let part = clone("no");
-    assert_eq!(head(&part), (Outcome::OtherMethod, Method::Frill));
-    assert_eq!(level(&part, Method::BarkRing), Level::NotAdvised);
-    let unsaid = clone("not_said");
-    assert_eq!(unsaid.outcome, Outcome::CannotTell);
-    let settled = unsaid.conditional.as_ref().expect("a condition");
-    assert_eq!(settled.condition, "whole_clone");
-    assert_eq!(head(&settled.answer), (Outcome::Do, Method::BarkRing));
-    assert_eq!(
-        level(&unsaid, Method::BarkRing),
-        Level::NotAdvised,
-        "judged as if it did not hold"
-    );
-}
-
-#[test]
-fn two_open_conditions_go_into_one_sentence_and_their_answer_takes_both() {
-    let answer = ask(&not_checked(tree("quaking aspen", "14")));
-    let settled = answer.conditional.expect("a condition");
-    assert_eq!(settled.condition, "nothing_in_reach+whole_clone");
-    assert_eq!(head(&settled.answer), (Outcome::Do, Method::BarkRing));
-}
-
-/// RUTGERS: herbicide suits tree-of-heaven from mid July to mid October. S18, S21: guidance for a ring is published.
-#[test]
-fn tree_of_heaven_waits_for_its_months_and_is_ringed_only_where_herbicide_is_refused() {
-    let heaven = |date: &str, herbicide: &str| {
-        ask(&on(
-            said(tree("tree-of-heaven", "14"), "herbicide", herbicide),
-            date,
-        ))
-    };
-    for herbicide in ["not_said", "licensed", "yes"] {
-        let early = heaven("2027-06-05", herbicide);
-        assert_eq!(head(&early), (Outcome::Wait, Method::Frill), "{herbicide}");
-        assert_eq!(day(&early), "2027-07-15");
-        for date in ["2027-07-15", "2027-10-15"] {
-            assert_eq!(
-                head(&heaven(date, herbicide)),
-                (Outcome::OtherMethod, Method::Frill),
-                "{date}"
-            );
-        }
-        assert_eq!(heaven("2027-10-16", herbicide).outcome, Outcome::Wait);
-    }
-    let refused = heaven("2027-06-05", "no");
-    assert_eq!(head(&refused), (Outcome::Do, Method::BarkRing));
-    assert_eq!(
-        level(&refused, Method::BarkRing),
-        Level::Possible,
-        "sprouts cut at least 3 times a year"
-    );
-}
-
 #[test]
 fn a_herbicide_method_at_the_head_has_the_best_one_without_beside_it_unless_something_was_said() {
     let pear = |word: &str| ask(&said(tree("Callery pear", "8"), "herbicide", word));
@@ -512,7 +289,7 @@ fn leaving_it_is_never_at_the_head_while_another_method_stands_and_is_when_none_
     for species in reference().species {
         for inches in ["0.7", "2", "4", "8", "14", "30"] {
             for date in ["2027-01-15", "2027-06-05", "2027-09-10"] {
-                let answer = ask(&on(tree(species.name, inches), date));
+                let answer = ask_plain(&on(tree(species.name, inches), date));
                 if answer.outcome == Outcome::CannotTell {
                     continue;
                 }
@@ -552,18 +329,6 @@ fn within_15_percent_of_a_size_limit_the_method_on_its_other_side_is_named() {
     near_to(near.limit_mm, 152.4, 1e-9, "6 in");
     assert_eq!(near.method, Method::Fell);
     assert!(ask(&tree("Scots pine", "7")).near_limit.is_none());
-}
-
-#[test]
-fn the_year_is_asked_without_a_day_and_answered_for_its_best_day() {
-    let asked = with(
-        tree("Norway maple", "14"),
-        json!({ "date": "year", "today": "2027-02-01" }),
-    );
-    let answer = ask(&asked);
-    assert_eq!(head(&answer), (Outcome::Do, Method::BarkRing));
-    assert_eq!(day(&answer), "2027-05-01");
-    assert!(answer.asked_day.is_none() && answer.asked_verdict.is_none());
 }
 
 #[test]

@@ -7,7 +7,7 @@ use serde_json::{Value, json};
 
 /// Widths of the first stem in millimetres: at least, better.
 fn widths(asked: &Value) -> (f64, f64, WidthRule) {
-    let answer = ask(asked);
+    let answer = ask_plain(asked);
     let ring = answer.stems[0].ring.as_ref().expect("a ring");
     (ring.at_least_mm, ring.better_mm, ring.decided_by)
 }

@@ -1,7 +1,7 @@
 //! Asking questions as the interface takes them, and reading the tables as they are printed.
 #![allow(dead_code, reason = "each check uses its own part")]
 
-use calc::answer::{Answer, answer};
+use calc::answer::{Answer, answer, without_changes};
 use calc::model::method::{Level, Method};
 use calc::model::season::Local;
 use calc::question::{Problem, Question, Typed, read};
@@ -104,6 +104,11 @@ pub fn question(question: &Value) -> Question {
 /// Asks, with nothing known of the place but what the question says.
 pub fn ask(asked: &Value) -> Answer {
     answer(reference(), &question(asked), &Local::default())
+}
+
+/// The same without the search for what would change it, where many are asked.
+pub fn ask_plain(asked: &Value) -> Answer {
+    without_changes(reference(), &question(asked), &Local::default())
 }
 
 /// The answer as the interface gives it.
