@@ -2,6 +2,7 @@
 
 use super::compose;
 use super::types::{Answer, Change, Changed, Outcome};
+use crate::model::height;
 use crate::model::season::Local;
 use crate::quantity::{Dbh, M_PER_FT, MM_PER_IN, TargetDistance, TotalHeight};
 use crate::question::{Day, Herbicide, Question, TargetKind};
@@ -36,7 +37,7 @@ pub fn search(
     let mut found: Vec<Change> = [
         date(question, &ask),
         distance(question, &ask),
-        height(question, answer, &ask),
+        height(reference, question, answer, &ask),
         herbicide(question, &ask),
         clone(question, &ask),
     ]
@@ -137,11 +138,17 @@ fn distance(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Opt
 
 /// A measured height, lower or higher than the one used.
 fn height(
+    reference: &'static Reference,
     question: &Question,
     answer: &Answer,
     ask: &dyn Fn(&Question) -> Option<Flip>,
 ) -> Option<Change> {
+    // A height that the page would ask about again is no advice.
+    let (low, high) = height::likely_m(reference, question);
     let at = |m: f64| {
+        if !(low..=high).contains(&m) {
+            return None;
+        }
         let mut other = question.clone();
         other.height = Some(TotalHeight::new(m)?);
         other.height_confirmed = true;

@@ -140,6 +140,22 @@ pub fn hazard_m(reference: &'static Reference, question: &Question) -> f64 {
     judge(reference, question).hazard_m
 }
 
+/// The heights that a measurement is believed in without asking again, metres; any, for an unknown species.
+#[must_use]
+pub fn likely_m(reference: &'static Reference, question: &Question) -> (f64, f64) {
+    let constants = &reference.constants.height;
+    let dbh = question.largest().dbh.mm();
+    ends(rows(question.species).map(|row| curve_m(row, dbh))).map_or(
+        (0.0, f64::INFINITY),
+        |(smallest, tallest)| {
+            (
+                smallest * constants.ask_below,
+                tallest * constants.ask_above,
+            )
+        },
+    )
+}
+
 /// All heights of the tree: those of its largest stem.
 #[must_use]
 pub fn judge(reference: &'static Reference, question: &Question) -> Height {
