@@ -1,0 +1,169 @@
+//! The arrows run one way: content, calc, www. calc knows no web; one crate alone names the binding.
+
+use crate::support::root;
+use serde_json::Value;
+use std::process::Command;
+
+fn cargo(arguments: &[&str]) -> String {
+    let cargo = std::env::var("CARGO").unwrap_or_else(|_| "cargo".into());
+    let output = Command::new(cargo)
+        .args(arguments)
+        .current_dir(root())
+        .output()
+        .expect("cargo runs");
+    let error = String::from_utf8_lossy(&output.stderr);
+    assert!(output.status.success(), "cargo {arguments:?}: {error}");
+    String::from_utf8(output.stdout).expect("text")
+}
+
+/// What a package is built from for the browser, itself included.
+fn built_from(package: &str) -> Vec<String> {
+    let text = cargo(&[
+        "tree",
+        "--locked",
+        "--package",
+        package,
+        "--target",
+        "wasm32-unknown-unknown",
+        "--edges",
+        "normal,build",
+        "--prefix",
+        "none",
+        "--format",
+        "{p}",
+    ]);
+    let mut names: Vec<String> = text
+        .lines()
+        .filter_map(|line| line.split(' ').next().map(str::to_owned))
+        .filter(|name| !name.is_empty())
+        .collect();
+    names.sort();
+    names.dedup();
+    names
+}
+
+const WEB: [&str; 6] = [
+    "wasm-bindgen",
+    "js-sys",
+    "web-sys",
+    "serde-wasm-bindgen",
+    "gloo",
+    "wasm-bindgen-futures",
+];
+
+#[test]
+fn calc_knows_no_web() {
+    for package in ["calc", "calc-data", "calc-view"] {
+        let names = built_from(package);
+        assert!(names.iter().any(|name| name == "calc"), "{names:?}");
+        for web in WEB {
+            assert!(
+                !names.iter().any(|name| name == web),
+                "{package} is built with {web}"
+            );
+        }
+    }
+    // The check can fail: the element is built with them.
+    assert!(
+        built_from("www-element")
+            .iter()
+            .any(|name| name == "wasm-bindgen")
+    );
+}
+
+/// The packages of the workspace with what each names: (package, dependency, kind).
+fn named() -> Vec<(String, String, String)> {
+    let text = cargo(&["metadata", "--locked", "--no-deps", "--format-version", "1"]);
+    let whole: Value = serde_json::from_str(&text).expect("JSON");
+    let word = |value: &Value| value.as_str().unwrap_or("normal").to_owned();
+    let packages = whole["packages"].as_array().expect("packages");
+    packages
+        .iter()
+        .flat_map(|package| {
+            let name = word(&package["name"]);
+            let all = package["dependencies"]
+                .as_array()
+                .expect("dependencies")
+                .clone();
+            all.into_iter().map(move |dependency| {
+                (
+                    name.clone(),
+                    word(&dependency["name"]),
+                    word(&dependency["kind"]),
+                )
+            })
+        })
+        .collect()
+}
+
+#[test]
+fn only_the_element_names_the_binding_and_the_tests_of_it() {
+    let named = named();
+    for (package, dependency, kind) in &named {
+        if !WEB.contains(&dependency.as_str()) {
+            continue;
+        }
+        // The element's own tests run in a browser and speak with it; they are no part of what is built.
+        let test = package == "boundary" && kind == "dev";
+        assert!(
+            package == "www-element" || test,
+            "{package} names {dependency} ({kind})"
+        );
+    }
+    let names = |package: &str, dependency: &str| {
+        named
+            .iter()
+            .any(|(name, other, _)| name == package && other == dependency)
+    };
+    assert!(names("www-element", "wasm-bindgen"));
+    assert!(
+        names("site", "wasm-bindgen-cli-support"),
+        "the site uses the binding's library"
+    );
+}
+
+#[test]
+fn the_arrows_run_from_calc_to_www_and_never_back() {
+    let ours = ["calc", "calc-data", "calc-view", "www-element", "site"];
+    let may = |package: &str| -> &[&str] {
+        match package {
+            "calc" => &[],
+            "calc-data" | "calc-view" => &["calc", "calc-data"],
+            "www-element" => &["calc", "calc-data", "calc-view"],
+            "site" => &["calc", "calc-data", "calc-view", "www-element"],
+            _ => &["calc", "calc-data", "calc-view", "www-element", "site"],
+        }
+    };
+    for (package, dependency, kind) in named() {
+        if ours.contains(&dependency.as_str()) {
+            assert!(
+                may(&package).contains(&dependency.as_str()),
+                "{package} names {dependency} ({kind})"
+            );
+        }
+    }
+}
+
+/// No clock, no files, no threads of its own: what makes the same answer everywhere.
+#[test]
+fn the_core_reads_no_clock_no_file_and_no_environment() {
+    for file in crate::files(&["calc/core/src", "calc/view/src"]) {
+        let code = file.text.split("#[cfg(test)]").next().unwrap_or("");
+        for word in [
+            "std::fs",
+            "std::env",
+            "std::time",
+            "SystemTime",
+            "Utc::now",
+            "Local::now",
+            "std::net",
+            "std::thread",
+        ] {
+            assert!(
+                !code.contains(word) || file.path.ends_with("tests.rs"),
+                "{} names {word}",
+                file.path
+            );
+        }
+    }
+}
