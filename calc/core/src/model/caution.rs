@@ -217,7 +217,7 @@ fn speaks(id: &'static str, case: &Case<'_>) -> bool {
 #[must_use]
 pub fn native_here(question: &Question) -> bool {
     question.region.as_deref().is_some_and(|code| {
-        let part = code.split_once('-').map_or(code, |(_, part)| part);
-        code.contains('-') && question.species.warn_states.contains(&part)
+        code.split_once('-')
+            .is_some_and(|(_, part)| question.species.warn_states.contains(&part))
     })
 }

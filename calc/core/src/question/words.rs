@@ -1,13 +1,16 @@
 //! The words that fields take. One list makes the type, the reader and the message.
 
-use serde::Serialize;
+use serde::{Serialize, Serializer};
 
 macro_rules! words {
     ($(#[$doc:meta])* $name:ident { $($(#[$vdoc:meta])* $variant:ident = $word:literal),+ $(,)? }) => {
         $(#[$doc])*
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
-        #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-        #[serde(rename_all = "snake_case")]
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+        #[cfg_attr(
+            feature = "schema",
+            derive(schemars::JsonSchema, ts_rs::TS),
+            serde(rename_all = "snake_case")
+        )]
         pub enum $name { $($(#[$vdoc])* $variant),+ }
 
         impl $name {
@@ -26,6 +29,12 @@ macro_rules! words {
             #[must_use]
             pub fn word(self) -> &'static str {
                 match self { $(Self::$variant => $word),+ }
+            }
+        }
+
+        impl Serialize for $name {
+            fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+                serializer.serialize_str(self.word())
             }
         }
     };

@@ -48,7 +48,9 @@ impl Doy {
         } else {
             BEFORE[m + 1] - BEFORE[m]
         };
-        Self((BEFORE[m] + (day as i32).clamp(1, length)) as u16)
+        // Not `clamp`: its check of the bounds brings the formatter into the browser.
+        let day = (day as i32).min(length);
+        Self((BEFORE[m] + if day < 1 { 1 } else { day }) as u16)
     }
 
     /// Any whole day count, wrapped into the year: 0 is 31 December, 366 is 1 January.

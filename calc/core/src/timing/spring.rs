@@ -248,7 +248,7 @@ fn finish(table: &mut Table, asked: NaiveDate, hemisphere: Hemisphere) {
 fn delimiter(text: &str) -> char {
     ['\t', ';']
         .into_iter()
-        .find(|m| text.contains(*m))
+        .find(|m| text.chars().any(|c| c == *m))
         .unwrap_or(',')
 }
 

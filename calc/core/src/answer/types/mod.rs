@@ -14,7 +14,8 @@ use crate::model::visits::Visit;
 use crate::reference::{Group, LookAlike, Suitability};
 use crate::timing::Verdict;
 use chrono::NaiveDate;
-use serde::Serialize;
+use serde::ser::SerializeStruct;
+use serde::{Serialize, Serializer};
 
 mod season;
 
@@ -286,11 +287,11 @@ pub struct Near {
 }
 
 /// A single change of the question that flips the answer, found by asking again.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Change {
     /// What changes.
-    #[serde(flatten)]
+    #[cfg_attr(feature = "schema", serde(flatten))]
     pub changed: Changed,
     /// The outcome then.
     pub outcome: Outcome,
@@ -298,15 +299,44 @@ pub struct Change {
     pub headline_method: Method,
 }
 
+/// By hand: what the derive needs to lay one value flat in another is bytes in the browser.
+impl Serialize for Change {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let mut flat = serializer.serialize_struct("Change", 4)?;
+        let number = |key, to| (key, Some(to));
+        let (field, (key, to)) = match self.changed {
+            Changed::Date { .. } => ("date", ("to", None)),
+            Changed::Distance { to_m } => ("distance", number("to_m", to_m)),
+            Changed::Height { to_m } => ("height", number("to_m", to_m)),
+            Changed::Herbicide { .. } => ("herbicide", ("allowed", None)),
+            Changed::WholeClone { .. } => ("whole_clone", ("to", None)),
+            Changed::Diameter { to_mm } => ("diameter", number("to_mm", to_mm)),
+        };
+        flat.serialize_field("field", field)?;
+        match (self.changed, to) {
+            (Changed::Date { to }, _) => flat.serialize_field(key, &crate::answer::iso(to))?,
+            (Changed::Herbicide { allowed: to } | Changed::WholeClone { to }, _) => {
+                flat.serialize_field(key, &to)?;
+            }
+            (_, to) => flat.serialize_field(key, &to)?,
+        }
+        flat.serialize_field("outcome", &self.outcome)?;
+        flat.serialize_field("headline_method", &self.headline_method)?;
+        flat.end()
+    }
+}
+
 /// What changes.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case", tag = "field")]
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case", tag = "field")
+)]
 pub enum Changed {
     /// Another day.
     Date {
         /// The day.
-        #[serde(serialize_with = "crate::answer::day")]
         #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
         to: NaiveDate,
     },
