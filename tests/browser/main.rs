@@ -7,6 +7,7 @@ mod answer;
 mod browser;
 mod call;
 mod embed;
+mod kit;
 mod narrow;
 mod offline;
 mod page;

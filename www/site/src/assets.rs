@@ -60,7 +60,8 @@ pub fn digest<'a>(files: impl IntoIterator<Item = (&'a str, &'a [u8])>) -> Strin
     hex(&hasher.finalize())
 }
 
-fn hex(bytes: &[u8]) -> String {
+/// Bytes in hexadecimal.
+pub fn hex(bytes: &[u8]) -> String {
     bytes.iter().map(|byte| format!("{byte:02x}")).collect()
 }
 

@@ -1,7 +1,7 @@
 //! Makes the whole site in memory, and writes it into a folder.
 
 use crate::assets::{Assets, File, digest, script};
-use crate::{args, pages, places, schema, tree, wasm};
+use crate::{args, kit, pages, places, schema, single, tree, wasm};
 use anyhow::{Context, Result, bail};
 use std::collections::BTreeSet;
 use std::path::Path;
@@ -20,12 +20,7 @@ pub fn run(options: &args::Build) -> Result<()> {
     let say = speaker(options.quiet);
     let out = std::path::absolute(&options.out)?;
     may_write(&out)?;
-    let mut files = site(&root, &options.base, options.quiet, &say)?;
-    if !options.offline {
-        let off = read(&root.join("www/pages/js/sw-off.js"))?;
-        files.retain(|file| file.path != "sw.js");
-        files.push(File::named("sw.js", off));
-    }
+    let files = site(&root, &options.base, options.offline, options.quiet, &say)?;
     write(&out, &files)?;
     say(&format!(
         "{} files for {} are in:",
@@ -45,19 +40,33 @@ pub fn speaker(quiet: bool) -> impl Fn(&str) {
     }
 }
 
-/// Makes every file of the site that will live under `base`.
+/// Makes every file of the site that will live under `base`; without `offline`
+/// its worker is the one that removes what an earlier site kept.
 ///
 /// # Errors
 /// Code, content or pages that are broken: with file and line.
-pub fn site(root: &Path, base: &str, quiet: bool, say: &dyn Fn(&str)) -> Result<Vec<File>> {
+pub fn site(
+    root: &Path,
+    base: &str,
+    offline: bool,
+    quiet: bool,
+    say: &dyn Fn(&str),
+) -> Result<Vec<File>> {
     let module = wasm::module(root, &tree::target(root), quiet, say)?;
     say("Rendering the pages ...");
     let scripts = root.join("www/pages/js");
     let mut assets = Assets::default();
     assets.add("site.css", stylesheet(root)?);
     assets.add("icon.svg", read(&root.join("www/pages/icon.svg"))?);
+    let climate = places::pack_climate(root)?;
+    let parts = single::Parts {
+        engine: &module.js,
+        wasm: &module.wasm,
+        climate: &climate,
+    };
+    let mut single = single::render(root, &parts)?;
     assets.add("engine.wasm", module.wasm);
-    assets.add("climate.bin", places::pack_climate(root)?);
+    assets.add("climate.bin", climate);
     for country in places::COUNTRIES {
         assets.add(
             &format!("towns-{country}.bin"),
@@ -65,23 +74,22 @@ pub fn site(root: &Path, base: &str, quiet: bool, say: &dyn Fn(&str)) -> Result<
         );
     }
     assets.add("engine.js", module.js);
-    let element = script(
-        &scripts.join("element.js"),
-        &[
-            (
-                "\"./engine.js\"",
-                &format!("\"./{}\"", assets.name("engine.js")?),
-            ),
-            (
-                "\"./engine.wasm\"",
-                &format!("\"./{}\"", assets.name("engine.wasm")?),
-            ),
-            (
-                "\"./climate.bin\"",
-                &format!("\"./{}\"", assets.name("climate.bin")?),
-            ),
-        ],
-    )?;
+    // What the element's script names: each as a literal of its own in it.
+    let mut named = vec![
+        "engine.js".to_owned(),
+        "engine.wasm".to_owned(),
+        "climate.bin".to_owned(),
+    ];
+    named.extend(places::COUNTRIES.map(|country| format!("towns-{country}.bin")));
+    let names = named
+        .iter()
+        .map(|name| {
+            let hashed = assets.name(name)?;
+            Ok((format!("\"./{name}\""), format!("\"./{hashed}\"")))
+        })
+        .collect::<Result<Vec<_>>>()?;
+    let names: Vec<(&str, &str)> = names.iter().map(|(a, b)| (&**a, &**b)).collect();
+    let element = script(&scripts.join("element.js"), &names)?;
     assets.add("element.js", element);
     assets.add("page.js", script(&scripts.join("page.js"), &[])?);
     assets.add("frame.js", script(&scripts.join("frame.js"), &[])?);
@@ -96,6 +104,8 @@ pub fn site(root: &Path, base: &str, quiet: bool, say: &dyn Fn(&str)) -> Result<
         let text = script(&scripts.join(file), &[(literal, &element)])?;
         files.push(File::named(&format!("v1/{file}"), text));
     }
+    let height = script(&scripts.join("frame-height.js"), &[])?;
+    files.push(File::named("v1/frame-height.js", height));
     files.push(File::named("v1/slipbark.d.ts", schema::typescript()?));
     files.push(File::named("v1/question.schema.json", schema::question()?));
     files.push(File::named("v1/answer.schema.json", schema::answer()?));
@@ -115,11 +125,19 @@ pub fn site(root: &Path, base: &str, quiet: bool, say: &dyn Fn(&str)) -> Result<
             .iter()
             .map(|file| (file.path.as_str(), file.bytes.as_slice())),
     );
-    for file in files.iter_mut().filter(|file| file.path.ends_with(".html")) {
+    let pages = files.iter_mut().filter(|file| file.path.ends_with(".html"));
+    for file in pages.chain([&mut single]) {
         let text = String::from_utf8(std::mem::take(&mut file.bytes))?;
         file.bytes = text.replace(pages::BUILD_MARK, &build[..8]).into_bytes();
     }
-    files.push(worker(&scripts, &files)?);
+    files.push(if offline {
+        worker(&scripts, &files)?
+    } else {
+        File::named("sw.js", read(&scripts.join("sw-off.js"))?)
+    });
+    // To be downloaded, not part of what the site keeps on a device.
+    files.push(single);
+    files.push(kit::pack(root, base, &files)?);
     Ok(files)
 }
 

@@ -2,6 +2,7 @@
 //! compression, validators, connections that stay open.
 
 use crate::assets::File;
+use crate::headers;
 use flate2::{Compression, write::GzEncoder};
 use std::collections::BTreeMap;
 use std::io::{BufRead, BufReader, Read as _, Write};
@@ -14,8 +15,7 @@ struct Entry {
     bytes: Vec<u8>,
     /// Compressed, when that is smaller.
     gzip: Option<Vec<u8>>,
-    kind: &'static str,
-    hashed: bool,
+    path: String,
     tag: String,
 }
 
@@ -108,22 +108,15 @@ impl Files {
             if packed.is_some() { "-gz" } else { "" }
         );
         let mut headers = vec![
-            format!("Content-Type: {}", entry.kind),
+            format!("Content-Type: {}", headers::kind(&entry.path)),
             "Vary: Accept-Encoding".to_owned(),
-            "X-Content-Type-Options: nosniff".to_owned(),
-            "Referrer-Policy: no-referrer".to_owned(),
         ];
         if found {
             headers.push(format!("ETag: {tag}"));
         }
-        headers.push(if entry.hashed && found {
-            "Cache-Control: public, max-age=31536000, immutable".to_owned()
-        } else {
-            "Cache-Control: no-cache".to_owned()
-        });
-        // Pages of other origins may load the element, its module and data.
-        if !entry.kind.starts_with("text/html") {
-            headers.push("Access-Control-Allow-Origin: *".to_owned());
+        // What is sent in place of a missing file is not kept as that file would be.
+        for (name, value) in headers::of(&entry.path) {
+            headers.push(format!("{name}: {value}"));
         }
         if found
             && request
@@ -149,27 +142,9 @@ fn entry(file: &File) -> Entry {
         .filter(|packed| packed.len() < file.bytes.len());
     Entry {
         gzip,
-        kind: kind(&file.path),
-        hashed: file.hashed,
+        path: file.path.clone(),
         tag: crate::assets::digest([("", file.bytes.as_slice())])[..16].to_owned(),
         bytes: file.bytes.clone(),
-    }
-}
-
-/// The media type by the name's ending.
-fn kind(path: &str) -> &'static str {
-    match path.rsplit_once('.').map_or("", |(_, ending)| ending) {
-        "html" => "text/html; charset=utf-8",
-        "css" => "text/css; charset=utf-8",
-        "js" => "text/javascript; charset=utf-8",
-        "wasm" => "application/wasm",
-        "json" => "application/json",
-        "webmanifest" => "application/manifest+json",
-        "svg" => "image/svg+xml",
-        "png" => "image/png",
-        "csv" => "text/csv; charset=utf-8",
-        "ts" | "txt" | "md" => "text/plain; charset=utf-8",
-        _ => "application/octet-stream",
     }
 }
 

@@ -22,7 +22,7 @@ pub fn run(options: &args::Serve) -> Result<()> {
         Some(folder) => build::read_folder(folder)?,
         None => {
             let root = tree::root()?;
-            let files = build::site(&root, &options.base, options.quiet, &say)?;
+            let files = build::site(&root, &options.base, true, options.quiet, &say)?;
             build::write(&tree::target(&root).join("site"), &files)?;
             files
         }

@@ -1,0 +1,264 @@
+//! The headers a server sends with each file: one rule, from which the built-in
+//! server answers and the ready files for other servers are written.
+
+use crate::assets::File;
+use crate::pages::POLICY;
+use crate::single;
+use std::fmt::Write as _;
+
+/// For files whose names change with their content: a year, the longest that
+/// RFC 2616 (14.21) called sensible, and no question in between (RFC 8246).
+const KEPT: &str = "public, max-age=31536000, immutable";
+/// For files whose names stay: kept, but asked about each time (RFC 9111, 5.2.2.4).
+const ASKED: &str = "no-cache";
+
+/// Sent with every file.
+const ALWAYS: [(&str, &str); 2] = [
+    ("X-Content-Type-Options", "nosniff"),
+    ("Referrer-Policy", "no-referrer"),
+];
+
+/// The headers of the file at `path` of the site, but for its type and length.
+pub fn of(path: &str) -> Vec<(&'static str, &'static str)> {
+    let mut headers = ALWAYS.to_vec();
+    headers.push((
+        "Cache-Control",
+        if path.starts_with("assets/") {
+            KEPT
+        } else {
+            ASKED
+        },
+    ));
+    if !path.ends_with(".html") {
+        // Pages of other origins may load the element, its module and data.
+        headers.push(("Access-Control-Allow-Origin", "*"));
+    } else if path != single::NAME {
+        // The single file states its own policy: its script stands inside it.
+        headers.push(("Content-Security-Policy", POLICY));
+    }
+    headers
+}
+
+/// The media type by the name's ending.
+pub fn kind(path: &str) -> &'static str {
+    match path.rsplit_once('.').map_or("", |(_, ending)| ending) {
+        "html" => "text/html; charset=utf-8",
+        "css" => "text/css; charset=utf-8",
+        "js" => "text/javascript; charset=utf-8",
+        "wasm" => "application/wasm",
+        "json" => "application/json",
+        "webmanifest" => "application/manifest+json",
+        "svg" => "image/svg+xml",
+        "png" => "image/png",
+        "csv" => "text/csv; charset=utf-8",
+        "zip" => "application/zip",
+        "ts" | "txt" | "md" => "text/plain; charset=utf-8",
+        _ => "application/octet-stream",
+    }
+}
+
+/// `_headers`, as several hosts of static files read it: an address, then its
+/// headers, indented. Where two addresses match a file both count, and a header
+/// named by both would be sent twice: so no two rules here share one.
+pub fn underscore(base: &str, files: &[File]) -> String {
+    let mut out = String::from(
+        "# Headers of each address. Put this file where the site's index.html lies.\n",
+    );
+    let mut rule = |address: &str, headers: &[(&str, &str)]| {
+        let _ = writeln!(out, "\n{base}{address}");
+        for (name, value) in headers {
+            let _ = writeln!(out, "  {name}: {value}");
+        }
+    };
+    rule("*", &ALWAYS);
+    let own = |path: &str| -> Vec<_> {
+        let all = of(path);
+        all.into_iter()
+            .filter(|one| !ALWAYS.contains(one))
+            .collect()
+    };
+    for folder in ["assets/", "v1/"] {
+        rule(&format!("{folder}*"), &own(folder));
+    }
+    for file in files {
+        let foldered = ["assets/", "v1/"].iter().any(|f| file.path.starts_with(f));
+        let mut headers = if foldered {
+            Vec::new()
+        } else {
+            own(&file.path)
+        };
+        if [".wasm", ".webmanifest"]
+            .iter()
+            .any(|e| file.path.ends_with(e))
+        {
+            headers.push(("Content-Type", kind(&file.path)));
+        }
+        if !headers.is_empty() {
+            rule(file.address(), &headers);
+        }
+    }
+    out
+}
+
+/// `.htaccess` for Apache 2.4 with its modules `headers` and `mime`.
+pub fn htaccess(base: &str) -> String {
+    let single = single::NAME;
+    let [(sniff, no_sniff), (referrer, no_referrer)] = ALWAYS;
+    format!(
+        "# For Apache 2.4. Put this file where the site's index.html lies.\n\
+         ErrorDocument 404 {base}404.html\n\
+         AddType application/wasm .wasm\n\
+         AddType application/manifest+json .webmanifest\n\
+         AddType text/javascript .js\n\
+         <IfModule mod_headers.c>\n\
+         Header set {sniff} \"{no_sniff}\"\n\
+         Header set {referrer} \"{no_referrer}\"\n\
+         Header set Cache-Control \"{ASKED}\"\n\
+         Header set Access-Control-Allow-Origin \"*\"\n\
+         <FilesMatch \"\\.html$\">\n\
+         Header unset Access-Control-Allow-Origin\n\
+         Header set Content-Security-Policy \"{POLICY}\"\n\
+         </FilesMatch>\n\
+         <Files \"{single}\">\n\
+         Header unset Content-Security-Policy\n\
+         </Files>\n\
+         <If \"%{{REQUEST_URI}} =~ m#^{base}assets/#\">\n\
+         Header set Cache-Control \"{KEPT}\"\n\
+         </If>\n\
+         </IfModule>\n"
+    )
+}
+
+/// A piece of an nginx configuration, for inside `server { }`. Headers of an
+/// outer block do not reach into a `location` that has its own, so each block
+/// names all of them.
+pub fn nginx(base: &str) -> String {
+    let mut out = format!(
+        "# For nginx: include it inside server {{ }}, with `root` set so that {base} leads\n\
+         # to the folder that holds the site's index.html.\n\
+         error_page 404 {base}404.html;\n"
+    );
+    let mut location = |matches: &str, path: &str, types: bool| {
+        let _ = writeln!(out, "location {matches} {{");
+        if types {
+            let _ = writeln!(out, "  types {{ }}\n  default_type \"{}\";", kind(path));
+        }
+        for (name, value) in of(path) {
+            let _ = writeln!(out, "  add_header {name} \"{value}\";");
+        }
+        out.push_str("}\n");
+    };
+    let dots = base.replace('.', "\\.");
+    location(&format!("= {base}{}", single::NAME), single::NAME, false);
+    location(
+        &format!("~ ^{dots}assets/.*\\.wasm$"),
+        "assets/x.wasm",
+        true,
+    );
+    location(&format!("~ ^{dots}assets/.*\\.js$"), "assets/x.js", true);
+    location(&format!("~ ^{dots}assets/"), "assets/x.css", false);
+    location(&format!("~ ^{dots}.*\\.js$"), "sw.js", true);
+    location(
+        &format!("= {base}manifest.webmanifest"),
+        "manifest.webmanifest",
+        true,
+    );
+    location(&format!("~ ^{dots}(.*/)?$"), "index.html", false);
+    location(&format!("~ ^{dots}.*\\.html$"), "index.html", false);
+    location(base, "v1/x.json", false);
+    out
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::collections::BTreeMap;
+
+    const PATHS: [&str; 11] = [
+        "index.html",
+        "sources/index.html",
+        "embed/tree-plan/index.html",
+        "404.html",
+        "slipbark-single.html",
+        "sw.js",
+        "manifest.webmanifest",
+        "v1/embed.js",
+        "v1/question.schema.json",
+        "assets/engine.0.wasm",
+        "assets/site.0.css",
+    ];
+
+    /// What a host that reads `_headers` sends for an address.
+    fn sent(rules: &str, address: &str) -> BTreeMap<String, String> {
+        let mut sent = BTreeMap::new();
+        let mut matches = false;
+        for line in rules.lines().filter(|line| !line.starts_with('#')) {
+            if let Some(header) = line.strip_prefix("  ") {
+                let (name, value) = header.split_once(": ").unwrap();
+                if matches {
+                    let twice = sent.insert(name.to_owned(), value.to_owned());
+                    assert_eq!(twice, None, "{name} is sent twice for {address}");
+                }
+            } else {
+                matches = match line.strip_suffix('*') {
+                    Some(start) => address.starts_with(start),
+                    None => line == address,
+                };
+            }
+        }
+        sent
+    }
+
+    #[test]
+    fn ready_headers_are_those_of_the_built_in_server() {
+        let files: Vec<_> = PATHS.iter().map(|path| File::named(path, "")).collect();
+        for base in ["/", "/trees/"] {
+            let rules = underscore(base, &files);
+            for file in &files {
+                let mut sent = sent(&rules, &format!("{base}{}", file.address()));
+                if let Some(kind_sent) = sent.remove("Content-Type") {
+                    assert_eq!(kind_sent, kind(&file.path));
+                }
+                let of: BTreeMap<_, _> = of(&file.path)
+                    .into_iter()
+                    .map(|(name, value)| (name.to_owned(), value.to_owned()))
+                    .collect();
+                assert_eq!(sent, of, "{base}{}", file.path);
+            }
+        }
+    }
+
+    #[test]
+    fn only_names_that_change_with_their_content_are_kept_unasked() {
+        let cache = |path: &str| {
+            let found = of(path)
+                .into_iter()
+                .find(|(name, _)| *name == "Cache-Control");
+            found.unwrap().1
+        };
+        for path in PATHS {
+            let kept = path.starts_with("assets/");
+            assert_eq!(cache(path) == KEPT, kept, "{path}");
+            assert_eq!(cache(path) == ASKED, !kept, "{path}");
+        }
+    }
+
+    #[test]
+    fn every_ready_file_names_every_header() {
+        let files: Vec<_> = PATHS.iter().map(|path| File::named(path, "")).collect();
+        for text in [underscore("/t/", &files), htaccess("/t/"), nginx("/t/")] {
+            for part in [
+                KEPT,
+                ASKED,
+                POLICY,
+                "application/wasm",
+                "Access-Control-Allow-Origin",
+                "nosniff",
+                "no-referrer",
+                "/t/",
+            ] {
+                assert!(text.contains(part), "{part} is missing:\n{text}");
+            }
+        }
+    }
+}
