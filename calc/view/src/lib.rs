@@ -13,7 +13,7 @@
 //! `out` is any [`out::Out`]: [`out::Html`] for a page, a sink of DOM nodes in the browser.
 //! The drawings need [`draw::mark::defs`] once in the same root.
 //!
-//! What the host wires: elements with `data-act="print"` and `data-act="copy"` are buttons; links with
+//! What the host wires: elements with `data-act="print"`, `"copy"` and `"calendar"` are buttons; links with
 //! `data-act="change"` carry the id of a field in `data-field` and in `href` (`#f-species`). Links into the
 //! answer itself are plain fragments of ids that start with [`html::Options::id_prefix`].
 

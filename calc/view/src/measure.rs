@@ -165,6 +165,16 @@ pub fn length(m: f64) -> Both {
     }
 }
 
+/// A height above the sea, or below it: whole feet, whole metres.
+#[must_use]
+pub fn above_sea(m: f64) -> Both {
+    let whole = |value: f64| fixed(value, 0).replace('-', "−");
+    Both {
+        us: cat!(whole(m / M_PER_FT), " ft"),
+        metric: cat!(whole(m), " m"),
+    }
+}
+
 /// A reach that is relied on: each unit rounded up to a whole one.
 #[must_use]
 pub fn reach(m: f64) -> Both {

@@ -1,176 +1,13 @@
 //! The element in its host, as a page sees it: the form, an answer, problems, what a host may set.
 
-use std::cell::RefCell;
-use std::rc::Rc;
-use wasm_bindgen::closure::Closure;
+mod host;
+
+use host::{Host, document, wait};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_test::{wasm_bindgen_test, wasm_bindgen_test_configure};
-use web_sys::{
-    CustomEvent, Document, Element, Event, EventInit, HtmlElement, HtmlInputElement,
-    HtmlSelectElement, ShadowRoot,
-};
+use web_sys::{Element, HtmlElement, ShadowRoot};
 
 wasm_bindgen_test_configure!(run_in_browser);
-
-/// A host in the page; it goes when the test ends.
-struct Host {
-    element: HtmlElement,
-}
-
-impl Host {
-    fn new() -> Self {
-        Self::with(&[])
-    }
-
-    fn with(attributes: &[(&str, &str)]) -> Self {
-        let document = document();
-        let element = document.create_element("div").expect("an element");
-        for (name, value) in attributes {
-            element.set_attribute(name, value).expect("an attribute");
-        }
-        element.set_inner_html("<p>Plan one tree</p>");
-        document
-            .body()
-            .expect("a body")
-            .append_child(&element)
-            .expect("a child");
-        let element: HtmlElement = element.unchecked_into();
-        www_element::connect(&element);
-        Self { element }
-    }
-
-    fn root(&self) -> ShadowRoot {
-        self.element.shadow_root().expect("an open shadow root")
-    }
-
-    fn all(&self, css: &str) -> Vec<Element> {
-        let found = self.root().query_selector_all(css).expect("a selector");
-        (0..found.length())
-            .filter_map(|at| found.item(at)?.dyn_into().ok())
-            .collect()
-    }
-
-    fn one(&self, css: &str) -> Element {
-        self.root()
-            .query_selector(css)
-            .expect("a selector")
-            .unwrap_or_else(|| panic!("there is no {css}"))
-    }
-
-    fn has(&self, css: &str) -> bool {
-        !self.all(css).is_empty()
-    }
-
-    fn text(&self, css: &str) -> String {
-        self.one(css).text_content().unwrap_or_default()
-    }
-
-    /// Types into a field, or picks from a list, as a person does: the events come with it.
-    fn type_in(&self, css: &str, text: &str) {
-        let field = self.one(css);
-        if let Some(input) = field.dyn_ref::<HtmlInputElement>() {
-            input.set_value(text);
-        } else if let Some(select) = field.dyn_ref::<HtmlSelectElement>() {
-            select.set_value(text);
-        }
-        for name in ["input", "change"] {
-            let init = EventInit::new();
-            init.set_bubbles(true);
-            let event = Event::new_with_event_init_dict(name, &init).expect("an event");
-            field.dispatch_event(&event).expect("it is sent");
-        }
-    }
-
-    fn value(&self, css: &str) -> String {
-        self.one(css).unchecked_into::<HtmlInputElement>().value()
-    }
-
-    fn click(&self, css: &str) {
-        self.one(css).unchecked_into::<HtmlElement>().click();
-    }
-
-    fn focused(&self) -> String {
-        let active = self.root().active_element();
-        active.map_or_else(String::new, |active| active.id())
-    }
-
-    fn status(&self) -> String {
-        self.text(".sb > [role=status]")
-    }
-
-    /// An invented tree with nothing near.
-    fn fill_in_a_tree(&self) {
-        self.type_in("#f-find", "norway");
-        self.click("input[name=species][value='Norway maple']");
-        self.type_in("#f-stems-0-diameter", "14 1/2");
-        self.click("input[name=none_in_reach]");
-        self.click("input[name=day][value=other]");
-        self.type_in("#f-date-m", "June");
-        self.type_in("#f-date-d", "12");
-        self.type_in("#f-date-y", "2027");
-    }
-
-    fn press(&self) {
-        self.click("button[type=submit]");
-    }
-
-    fn get(&self, name: &str) -> JsValue {
-        www_element::get_property(&self.element, name)
-    }
-
-    fn result(&self, key: &str) -> String {
-        let value = js_sys::Reflect::get(&self.get("result"), &key.into());
-        value
-            .ok()
-            .and_then(|value| value.as_string())
-            .unwrap_or_default()
-    }
-
-    /// The names of events that the host hears from now on, with the keys of their details.
-    fn hear(&self) -> Rc<RefCell<Vec<String>>> {
-        let heard = Rc::new(RefCell::new(Vec::new()));
-        let into = Rc::clone(&heard);
-        let listener = Closure::<dyn FnMut(CustomEvent)>::new(move |event: CustomEvent| {
-            assert!(event.bubbles() && event.composed());
-            let detail: js_sys::Object = event.detail().unchecked_into();
-            let keys = js_sys::Object::keys(&detail).join(",");
-            into.borrow_mut()
-                .push(format!("{} {}", event.type_(), String::from(keys)));
-        });
-        for name in ["slipbark-input", "slipbark-result", "slipbark-invalid"] {
-            self.element
-                .add_event_listener_with_callback(name, listener.as_ref().unchecked_ref())
-                .expect("it listens");
-        }
-        listener.forget();
-        heard
-    }
-}
-
-impl Drop for Host {
-    fn drop(&mut self) {
-        self.element.remove();
-        www_element::disconnect(&self.element);
-    }
-}
-
-fn document() -> Document {
-    web_sys::window()
-        .and_then(|window| window.document())
-        .expect("a page")
-}
-
-async fn wait(milliseconds: i32) {
-    let promise = js_sys::Promise::new(&mut |resolve, _| {
-        web_sys::window()
-            .expect("a window")
-            .set_timeout_with_callback_and_timeout_and_arguments_0(&resolve, milliseconds)
-            .expect("a clock");
-    });
-    js_sys::futures::JsFuture::from(promise)
-        .await
-        .expect("the clock goes");
-}
 
 #[wasm_bindgen_test]
 fn the_form_stands_in_an_open_root_and_takes_no_focus() {
@@ -449,15 +286,7 @@ fn the_next_tree_keeps_the_day_and_clears_the_tree() {
 fn events_carry_no_coordinates_unless_the_host_asks() {
     for (attributes, told) in [(&[][..], false), (&[("events", "full")][..], true)] {
         let host = Host::with(attributes);
-        let last = Rc::new(RefCell::new(String::new()));
-        let into = Rc::clone(&last);
-        let listener = Closure::<dyn FnMut(CustomEvent)>::new(move |event: CustomEvent| {
-            let text = js_sys::JSON::stringify(&event.detail()).expect("JSON-safe");
-            *into.borrow_mut() = text.into();
-        });
-        host.element
-            .add_event_listener_with_callback("slipbark-input", listener.as_ref().unchecked_ref())
-            .expect("it listens");
+        let last = host.last_of("slipbark-input");
         host.type_in("#f-place-latitude", "42.36");
         assert_eq!(last.borrow().contains("42.36"), told, "{}", last.borrow());
     }

@@ -2,20 +2,22 @@
 //! point; until it is here, answers say that the table is missing.
 
 use crate::plans;
+use crate::towns::AGAIN_MS;
 use calc::model::season::Local;
 use calc::question::{Place, Question};
 use calc::timing::Station;
 use calc::timing::pack::climate;
-use js_sys::Function;
-use std::cell::RefCell;
+use js_sys::{Date, Function};
+use std::cell::{Cell, RefCell};
 use wasm_bindgen::JsValue;
 
 thread_local! {
     static STATIONS: RefCell<Vec<Station>> = const { RefCell::new(Vec::new()) };
     static WANTED: RefCell<Option<Function>> = const { RefCell::new(None) };
+    static ASKED: Cell<f64> = const { Cell::new(0.0) };
 }
 
-/// Keeps what to call, once, when the table is wanted.
+/// Keeps what to call when the table is wanted; while it can't be had, again and again.
 pub fn when_wanted(call: Function) {
     WANTED.with(|wanted| *wanted.borrow_mut() = Some(call));
 }
@@ -36,8 +38,12 @@ pub fn local(question: &Question) -> Local {
     let constants = calc_data::reference().constants;
     let local = STATIONS.with(|stations| Local::of(constants, question, &stations.borrow()));
     if local.table_missing && matches!(question.place, Place::Point { .. }) {
-        let call = WANTED.with(|wanted| wanted.borrow_mut().take());
-        if let Some(call) = call {
+        let call = WANTED.with(|wanted| wanted.borrow().clone());
+        let now = Date::now();
+        if let Some(call) = call
+            && now - ASKED.with(Cell::get) >= AGAIN_MS
+        {
+            ASKED.with(|asked| asked.set(now));
             let _ = call.call0(&JsValue::UNDEFINED);
         }
     }

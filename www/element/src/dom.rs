@@ -1,7 +1,8 @@
 //! Markup as nodes: no text of a person or of ours is ever parsed as HTML here.
 
 use calc_view::out::Out;
-use wasm_bindgen::JsCast;
+use js_sys::{Function, Reflect};
+use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Document, Element, HtmlElement, Node, ShadowRoot};
 
 const SVG: &str = "http://www.w3.org/2000/svg";
@@ -77,6 +78,19 @@ pub fn document() -> Option<Document> {
 /// An element by its id.
 pub fn by_id(root: &ShadowRoot, id: &str) -> Option<Element> {
     root.get_element_by_id(id)
+}
+
+/// A property that is there.
+pub fn get(object: &JsValue, key: &str) -> Option<JsValue> {
+    Reflect::get(object, &key.into())
+        .ok()
+        .filter(|value| !value.is_undefined() && !value.is_null())
+}
+
+/// Calls a method without arguments; none where there is no such method, or it throws.
+pub fn call(object: &JsValue, name: &str) -> Option<JsValue> {
+    let function: Function = get(object, name)?.dyn_into().ok()?;
+    function.call0(object).ok()
 }
 
 /// Shows or hides an element.

@@ -2,6 +2,7 @@
 
 use crate::dom;
 use calc_view::form::Sheet;
+use js_sys::Reflect;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, HtmlInputElement, HtmlSelectElement};
 
@@ -17,6 +18,9 @@ pub fn read(form: &Element) -> Sheet {
             (input.name(), input.value())
         } else if let Some(select) = element.dyn_ref::<HtmlSelectElement>() {
             (select.name(), select.value())
+        } else if let Some(text) = dom::get(&element, "value").and_then(|text| text.as_string()) {
+            // A field of several lines.
+            (element.get_attribute("name").unwrap_or_default(), text)
         } else {
             continue;
         };
@@ -48,5 +52,24 @@ pub fn let_units_follow(form: &Element) {
         if empty {
             unit.set_selected_index(first.selected_index());
         }
+    }
+}
+
+/// Sets what stands in a control.
+pub fn set(form: &Element, name: &str, text: &str) {
+    for element in dom::all(form, "[name]") {
+        if element.get_attribute("name").as_deref() == Some(name) {
+            let _ = Reflect::set(&element, &"value".into(), &text.into());
+        }
+    }
+}
+
+/// The country of the towns follows the region, while no town is typed.
+pub fn let_country_follow(form: &Element) {
+    let sheet = read(form);
+    let country = sheet.get("region").split('-').next().unwrap_or_default();
+    let listed = ["#f-town-country [value='", country, "']"].concat();
+    if sheet.get("town").trim().is_empty() && dom::all(form, &listed).len() == 1 {
+        set(form, "town.country", country);
     }
 }

@@ -6,6 +6,7 @@
 
 mod boundary;
 mod climate;
+mod device;
 mod dom;
 mod fields;
 mod marks;
@@ -15,6 +16,7 @@ mod plan;
 mod plans;
 mod region;
 mod today;
+mod towns;
 
 use js_sys::JsString;
 use wasm_bindgen::JsValue;
@@ -41,7 +43,7 @@ pub fn locate(sources: &str) {
     plans::locate(sources);
 }
 
-/// Tells what to call, once, when a question names a point and the climate places are not here yet.
+/// Tells what to call when a question names a point and the climate places are not here yet.
 #[wasm_bindgen]
 pub fn when_climate_is_wanted(call: js_sys::Function) {
     climate::when_wanted(call);
@@ -52,6 +54,25 @@ pub fn when_climate_is_wanted(call: js_sys::Function) {
 #[must_use]
 pub fn take_climate(bytes: &[u8]) -> bool {
     climate::take(bytes)
+}
+
+/// Tells what to call, with a country's code, when a name is typed and the list of its towns is not here yet.
+#[wasm_bindgen]
+pub fn when_towns_are_wanted(call: js_sys::Function) {
+    towns::when_wanted(call);
+}
+
+/// Takes the packed towns of a country. False if the bytes are no such list.
+#[wasm_bindgen]
+#[must_use]
+pub fn take_towns(country: &str, bytes: &[u8]) -> bool {
+    towns::take(country, bytes)
+}
+
+/// Tells that the towns of a country could not be had.
+#[wasm_bindgen]
+pub fn towns_failed(country: &str) {
+    towns::failed(country);
 }
 
 /// Answers a question: an object as the schema describes it. Gives the answer, or `{problems}`.

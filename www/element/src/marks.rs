@@ -122,7 +122,10 @@ pub fn go(root: &ShadowRoot, id: &str) {
         return;
     };
     reveal(&element);
-    let control = if matches!(&*element.tag_name(), "INPUT" | "SELECT" | "BUTTON") {
+    let control = if matches!(
+        &*element.tag_name(),
+        "INPUT" | "SELECT" | "TEXTAREA" | "BUTTON"
+    ) {
         Some(element.clone())
     } else {
         ["[aria-invalid]", "input:checked", "input, select, button"]

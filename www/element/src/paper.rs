@@ -1,6 +1,6 @@
 //! The answer taken along: printed as a sheet of its own, or copied as text.
 
-use crate::dom;
+use crate::dom::{self, call, get};
 use crate::plan::Plan;
 use crate::plans;
 use js_sys::{Array, Function, Promise, Reflect};
@@ -20,17 +20,6 @@ pub fn print(plan: &Plan) {
     if done.is_none() {
         plan.say("This page lets nothing print. Copy the answer as text instead.");
     }
-}
-
-fn get(object: &JsValue, key: &str) -> Option<JsValue> {
-    Reflect::get(object, &key.into())
-        .ok()
-        .filter(|value| !value.is_undefined() && !value.is_null())
-}
-
-fn call(object: &JsValue, name: &str) -> Option<JsValue> {
-    let function: Function = get(object, name)?.dyn_into().ok()?;
-    function.call0(object).ok()
 }
 
 /// An empty frame with the answer alone in it. Its own realm needs its own style sheet. It stays until

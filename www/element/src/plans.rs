@@ -61,6 +61,14 @@ pub fn refresh() {
     }
 }
 
+/// Lets every form follow what has come in beside it.
+pub fn follow() {
+    let plans = PLANS.with(|plans| plans.borrow().clone());
+    for plan in plans {
+        plan.follow_on();
+    }
+}
+
 /// Puts a calculator into a host that has none.
 pub fn connect(host: &HtmlElement) {
     if of(host).is_some() {

@@ -26,6 +26,7 @@ async function load() {
     // Answers link to their sources on the site that these files come from.
     engine.locate(new URL("../sources/", import.meta.url).href);
     engine.when_climate_is_wanted(() => { climate().catch(() => {}); });
+    engine.when_towns_are_wanted((country) => { towns(country); });
     loaded = true;
   } catch (error) {
     failure = describe(error);
@@ -39,22 +40,37 @@ async function load() {
   }
 }
 
-let places;
-/** Fetches the climate places, once; without them a point is answered by its hemisphere, and says so. */
-export function climate() {
-  return places ??= (async () => {
-    const from = new URL("./climate.bin", import.meta.url);
+// What is fetched only when a place is asked for: the climate, and a list of towns a country (ISO 3166-1).
+const PLACES = {
+  climate: "./climate.bin",
+  US: "./towns-US.bin", CA: "./towns-CA.bin", GB: "./towns-GB.bin", IE: "./towns-IE.bin", DE: "./towns-DE.bin",
+  AT: "./towns-AT.bin", CH: "./towns-CH.bin", FR: "./towns-FR.bin", NZ: "./towns-NZ.bin", AU: "./towns-AU.bin",
+};
+const fetched = new Map();
+
+/** Fetches one of the places' files and hands it over, once; what could not be had may be asked for again. */
+function place(name, take) {
+  if (!fetched.has(name)) fetched.set(name, (async () => {
+    const from = new URL(PLACES[name], import.meta.url);
     try {
       const response = await fetch(from);
       if (!response.ok) throw new Error(`${response.status} ${response.statusText}`);
-      if (!engine.take_climate(new Uint8Array(await response.arrayBuffer()))) throw new Error("it is not what it should be");
+      if (!take(new Uint8Array(await response.arrayBuffer()))) throw new Error("it is not what it should be");
     } catch (error) {
-      places = undefined;
-      console.error(`Slipbark: the climate places could not be fetched from ${from.href}. Answers say that they are missing. (${error})`);
+      fetched.delete(name);
+      console.error(`Slipbark: ${from.href} could not be fetched. The page says what is missing. (${error})`);
       throw error;
     }
-  })();
+  })());
+  return fetched.get(name);
 }
+
+/** Fetches the climate places, once; without them a point is answered by its hemisphere, and says so. */
+export const climate = () => place("climate", engine.take_climate);
+
+/** Fetches the towns of a country, once; the form says where they could not be had. */
+const towns = (country) => place(country, (bytes) => engine.take_towns(country, bytes))
+  .catch(() => engine.towns_failed(country));
 
 // An unanswered promise is told once, above, and not again as an unhandled one.
 ready.catch(() => {});
@@ -66,7 +82,7 @@ function describe(error) {
   if (error instanceof WebAssembly.CompileError || error instanceof EvalError) {
     return {
       code: "wasm-blocked",
-      words: "this page's Content-Security-Policy refuses WebAssembly. Add 'wasm-unsafe-eval' to its script-src, or use the iframe.",
+      words: "this page's Content-Security-Policy refuses WebAssembly. Add 'wasm-unsafe-eval' to its script-src. Until then a frame takes its place where frame-src allows one.",
     };
   }
   const from = new URL(import.meta.url).origin;

@@ -15,6 +15,8 @@ pub struct Local {
     pub climate: Option<PointClimate>,
     /// Whether a point was asked for and no table of stations was at hand.
     pub table_missing: bool,
+    /// Where a point out of reach of every station may have been meant to be.
+    pub meant: Option<Site>,
 }
 
 impl Local {
@@ -33,6 +35,7 @@ impl Local {
         Self {
             climate: climate::at(stations, point, &constants.timing).ok(),
             table_missing: stations.is_empty(),
+            meant: climate::meant(stations, point, &constants.timing),
         }
     }
 }

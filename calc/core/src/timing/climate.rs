@@ -156,6 +156,21 @@ pub fn at(stations: &[Station], site: Site, c: &Constants) -> Result<PointClimat
     })
 }
 
+/// Where a point that is out of reach of every place may have been meant to be: with the other sign of its longitude,
+/// of its latitude, of both, or with the two swapped. The first of these that is in reach; none where the point itself is.
+#[must_use]
+pub fn meant(stations: &[Station], site: Site, c: &Constants) -> Option<Site> {
+    let reached = |site: Site| at(stations, site, c).is_ok();
+    if !site.is_on_earth() || reached(site) {
+        return None;
+    }
+    let (lat, lon) = (site.lat, site.lon);
+    [(lat, -lon), (-lat, lon), (-lat, -lon), (lon, lat)]
+        .into_iter()
+        .map(|(lat, lon)| Site { lat, lon, ..site })
+        .find(|other| reached(*other))
+}
+
 impl PointClimate {
     /// The hemisphere of the point.
     #[must_use]

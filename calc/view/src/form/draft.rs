@@ -3,6 +3,7 @@
 
 use super::Options;
 use calc::answer::{Answer, without_changes};
+use calc::model::season::Local;
 use calc::question::{Found, Question, StemTyped, Text, Typed, find_species, read};
 use calc::reference::Reference;
 use chrono::NaiveDate;
@@ -13,6 +14,8 @@ use chrono::NaiveDate;
 pub struct Draft {
     /// The question that was answered.
     pub question: Option<Question>,
+    /// What was known of its place.
+    pub local: Local,
     /// The answer.
     pub answer: Option<Answer>,
     /// Whether the species is known.
@@ -49,6 +52,7 @@ impl Draft {
                     let answer = without_changes(reference, &question, &local);
                     return Self {
                         question: Some(question),
+                        local,
                         answer: Some(answer),
                         named,
                         sized,
@@ -71,6 +75,7 @@ impl Draft {
         }
         Self {
             question: None,
+            local: Local::default(),
             answer: None,
             named,
             sized: false,
@@ -137,6 +142,10 @@ fn leave_out(typed: &mut Typed, field: &str, today: NaiveDate) {
             typed.today = Some(iso);
         }
         ("place", _) => typed.place = None,
+        ("spring" | "spring_scale", _) => {
+            typed.spring = None;
+            typed.spring_scale = None;
+        }
         ("leafed_out", _) => typed.leafed_out = None,
         ("height", _) => typed.height = None,
         ("region", _) => typed.region = None,

@@ -252,7 +252,7 @@ impl View<'_> {
     }
 }
 
-fn tick(
+pub(super) fn tick(
     out: &mut dyn Out,
     kind: &str,
     name: &str,

@@ -2,10 +2,11 @@
 
 use super::field::unit_word;
 use super::sheet::path;
-use super::{View, species, tree, words as w};
+use super::{View, seen, species, town, tree, words as w};
 use crate::field_id;
 use crate::measure::{self, Both};
-use calc::quantity::{Unit, Units, read_number};
+use calc::quantity::{M_PER_FT, Unit, Units, read_number};
+use calc::question::Place;
 
 /// Which rounding a length takes.
 #[derive(Clone, Copy)]
@@ -14,6 +15,7 @@ enum Kind {
     Trunk(bool),
     Bark,
     Ground,
+    Elevation,
 }
 
 /// Every line: id and text.
@@ -60,7 +62,14 @@ pub(super) fn lines(view: &View<'_>) -> Vec<(String, String)> {
         &mut lines,
         "place.elevation",
         ("place.unit", "ft", "m"),
-        Kind::Ground,
+        Kind::Elevation,
+    );
+    field(
+        view,
+        &mut lines,
+        "leafed_out.place.elevation",
+        ("leafed_out.place.unit", "ft", "m"),
+        Kind::Elevation,
     );
     let mut line = |id: &str, text: String| lines.push((id.to_owned(), text));
     let how = sheet.get("stems.how").is_empty();
@@ -83,6 +92,10 @@ pub(super) fn lines(view: &View<'_>) -> Vec<(String, String)> {
     line("line-a", said(unasked, w::NOT_ASKED));
     line("height-a", height(view));
     line("bark-a", bark(view));
+    line(town::LINE_ID, town::line(view));
+    line("f-place-longitude-m", meant(view));
+    line("elevation-a", elevation(view));
+    line(seen::READ_ID, seen::read(view));
     lines
 }
 
@@ -119,11 +132,23 @@ fn echo(view: &View<'_>, name: &str, beside: &'static str, kind: Kind) -> String
         return String::new();
     };
     let mm = number.value * scale;
+    let metric = matches!(unit, "mm" | "cm" | "m");
+    let units = if metric { Units::Metric } else { Units::Us };
+    if matches!(kind, Kind::Elevation) {
+        let mut echo = [
+            w::READ_AS,
+            &measure::above_sea(mm / 1000.0).text(units),
+            ".",
+        ]
+        .concat();
+        if name == "place.elevation" {
+            echo.push_str(&feet_or_metres(view, mm / 1000.0, metric));
+        }
+        return echo;
+    }
     if mm <= 0.0 {
         return String::new();
     }
-    let metric = matches!(unit, "mm" | "cm" | "m");
-    let units = if metric { Units::Metric } else { Units::Us };
     let mut echo = String::new();
     if number.unit.is_some() && unit != beside {
         echo = [w::READ_AS, &shown(kind, mm).text(units), "."].concat();
@@ -144,6 +169,7 @@ fn shown(kind: Kind, mm: f64) -> Both {
         Kind::Trunk(_) => measure::size_read(mm),
         Kind::Bark => measure::bark(mm),
         Kind::Ground => measure::length(mm / 1000.0),
+        Kind::Elevation => measure::above_sea(mm / 1000.0),
     }
 }
 
@@ -227,4 +253,69 @@ fn bark(view: &View<'_>) -> String {
     let used = measure::bark(bark.mm).text(units);
     let range = [&number(bark.low_mm), w::TO, &number(bark.high_mm)].concat();
     [w::LEFT_EMPTY, &used, w::USED, &range, w::CLOSE].concat()
+}
+
+/// Where a point that is out of reach may have been meant to be.
+fn meant(view: &View<'_>) -> String {
+    let Some(site) = view.draft.local.meant else {
+        return String::new();
+    };
+    let degrees = |value: f64| measure::plain(value, 2).replace('-', "−");
+    [
+        w::MEANT,
+        &degrees(site.lat),
+        ", ",
+        &degrees(site.lon),
+        w::MEANT_END,
+    ]
+    .concat()
+}
+
+/// The elevation that is used where none was typed.
+fn elevation(view: &View<'_>) -> String {
+    let typed = !view.sheet.get("place.elevation").trim().is_empty();
+    let half = ["place.latitude", "place.longitude"]
+        .iter()
+        .any(|name| view.sheet.get(name).trim().is_empty());
+    if typed || half {
+        return String::new();
+    }
+    match view
+        .draft
+        .local
+        .climate
+        .and_then(|climate| climate.site.elev_m)
+    {
+        Some(m) => {
+            let used = measure::above_sea(m).text(units(view));
+            [w::LEFT_EMPTY, &used, w::ELEVATION_USED].concat()
+        }
+        None => w::ELEVATION_EMPTY.to_owned(),
+    }
+}
+
+/// An elevation this far from that of the stations, which would be a third as far in the other unit, is asked
+/// about. Our own assumption.
+const ODD_M: f64 = 300.0;
+
+/// Asks whether feet were taken for metres, or metres for feet, where the stations near stand at quite another height.
+fn feet_or_metres(view: &View<'_>, m: f64, metric: bool) -> String {
+    let Some(mut question) = view.draft.question.clone() else {
+        return String::new();
+    };
+    if let Place::Point { elevation, .. } = &mut question.place {
+        *elevation = None;
+    }
+    let around = (view.options.local)(&question).climate;
+    let Some(stations) = around.and_then(|climate| climate.site.elev_m) else {
+        return String::new();
+    };
+    let other = if metric { m * M_PER_FT } else { m / M_PER_FT };
+    let off = |m: f64| libm::fabs(m - stations);
+    if off(m) > ODD_M && off(other) < off(m) / 3.0 {
+        let at = measure::above_sea(stations).text(units(view));
+        [w::STATIONS_AT, &at, w::FEET_OR_METRES].concat()
+    } else {
+        String::new()
+    }
 }

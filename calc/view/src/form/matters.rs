@@ -49,6 +49,8 @@ fields! {
     CannotWait = "m-cannot-wait",
     /// Leaf-out seen.
     LeafedOut = "m-leafed-out",
+    /// This spring's temperatures.
+    Spring = "m-spring",
     /// Herbicide.
     Herbicide = "m-herbicide",
     /// Which stem is spared.
@@ -100,6 +102,10 @@ impl FieldSet {
                 Field::Practised => typed.practised = false,
                 Field::CannotWait => typed.cannot_wait = false,
                 Field::LeafedOut => typed.leafed_out = None,
+                Field::Spring => {
+                    typed.spring = None;
+                    typed.spring_scale = None;
+                }
                 Field::Herbicide => typed.herbicide = None,
                 Field::Spare => typed.spare = None,
                 Field::Confirmed => typed.height_confirmed = false,
@@ -182,6 +188,11 @@ pub fn matters(reference: &'static Reference, typed: &Typed) -> FieldSet {
             word(&typed.date) != "year" && bark && !thin && is(&day_decides),
         ),
         (Field::LeafedOut, dated),
+        // A conifer opens by the warmth of ordinary years.
+        (
+            Field::Spring,
+            dated && is(&|species| species.wood != Some(WoodClass::Conifer)),
+        ),
         (Field::Herbicide, true),
         (
             Field::Spare,

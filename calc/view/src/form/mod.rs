@@ -23,17 +23,21 @@ mod matters;
 mod more;
 mod place;
 mod regions;
+mod seen;
 mod sheet;
 mod species;
 #[cfg(test)]
 mod tests;
+mod town;
 mod tree;
 mod words;
 
 pub use day::month_first;
 pub use draft::Draft;
 pub use matters::{Field, FieldSet, matters};
+pub use seen::FILE_ID;
 pub use sheet::Sheet;
+pub use town::{MOST, POSITION_ID, Towns, filled};
 
 use crate::out::{Out, OutExt};
 use calc::model::season::Local;
@@ -53,6 +57,12 @@ pub struct Options<'a> {
     pub local: fn(&Question) -> Local,
     /// Whether an answer stands below, so that a next tree can be asked for.
     pub answered: bool,
+    /// The reader's country (ISO 3166-1), or empty: its towns are looked up first.
+    pub country: &'a str,
+    /// Looks up the towns of a country whose name was typed so far; none where no list can be had.
+    pub towns: Option<fn(country: &str, typed: &str) -> Towns>,
+    /// Whether the device can be asked where it is.
+    pub position: bool,
 }
 
 /// What is known of a place where no table of climate is at hand.
@@ -85,6 +95,8 @@ pub enum Part {
     Targets,
     /// The goal, which names the stems.
     Goal,
+    /// The towns that match what is typed.
+    Towns,
     /// The three tapes.
     SizeTape,
     /// The ground.
@@ -95,12 +107,13 @@ pub enum Part {
 
 impl Part {
     /// Every part.
-    pub const ALL: [Self; 8] = [
+    pub const ALL: [Self; 9] = [
         Self::Species,
         Self::Stems,
         Self::StemsMore,
         Self::Targets,
         Self::Goal,
+        Self::Towns,
         Self::SizeTape,
         Self::FarTape,
         Self::YearTape,
@@ -115,6 +128,7 @@ impl Part {
             Self::StemsMore => "l-stems-more",
             Self::Targets => "l-targets",
             Self::Goal => "l-goal",
+            Self::Towns => "l-towns",
             Self::SizeTape => "l-size",
             Self::FarTape => "l-far",
             Self::YearTape => "l-year",
@@ -129,6 +143,7 @@ pub struct View<'a> {
     pub(crate) options: &'a Options<'a>,
     pub(crate) set: FieldSet,
     pub(crate) draft: Draft,
+    pub(crate) towns: Towns,
     lines: Vec<(String, String)>,
 }
 
@@ -143,8 +158,10 @@ impl<'a> View<'a> {
             options,
             set: matters(reference, &typed),
             draft: Draft::of(reference, &typed, options),
+            towns: Towns::NotAsked,
             lines: Vec::new(),
         };
+        view.towns = town::look(&view);
         view.lines = lines::lines(&view);
         view
     }
@@ -181,6 +198,7 @@ impl<'a> View<'a> {
             Part::StemsMore => tree::stems_more(self, out),
             Part::Targets => place::targets(self, out),
             Part::Goal => more::goal(self, out),
+            Part::Towns => town::list(self, out),
             Part::SizeTape => figures::size(self, out),
             Part::FarTape => figures::far(self, out),
             Part::YearTape => figures::year(self, out),
@@ -238,6 +256,8 @@ impl<'a> View<'a> {
         shown.push((species::UNKNOWN_ID.to_owned(), unknown));
         let other = self.sheet.get("day") == "other";
         shown.push((day::PARTS_ID.to_owned(), other));
+        let elsewhere = seen::elsewhere(self.sheet);
+        shown.push((seen::ELSEWHERE_ID.to_owned(), elsewhere));
         shown
     }
 

@@ -1,8 +1,7 @@
 //! What may be told besides: each with what is used if it is not.
 
-use super::field::{TextField, UnitOf, open_set, option};
-use super::regions::REGIONS;
-use super::{Field, Part, View, day, words as w};
+use super::field::{TextField, option};
+use super::{Field, Part, View, words as w};
 use crate::field_id;
 use crate::out::{Out, OutExt};
 
@@ -12,7 +11,7 @@ pub(super) fn more(view: &View<'_>, out: &mut dyn Out) {
     out.leaf("summary", w::MORE);
     out.open_class("div", "groups");
     tree(view, out);
-    place(view, out);
+    super::town::group(view, out);
     job(view, out);
     out.close();
     out.close();
@@ -71,7 +70,7 @@ fn tree(view: &View<'_>, out: &mut dyn Out) {
     out.close();
 }
 
-fn where_select(
+pub(super) fn where_select(
     view: &View<'_>,
     out: &mut dyn Out,
     field: Field,
@@ -82,85 +81,6 @@ fn where_select(
 ) {
     view.open_where(out, field);
     view.select(out, name, label, hint, choice);
-    out.close();
-}
-
-fn place(view: &View<'_>, out: &mut dyn Out) {
-    super::field::open_group(out, w::MORE_PLACE);
-    region(view, out);
-    open_set(out, "place", w::WHERE);
-    view.select(out, "place.hemisphere", w::HALF, "", w::HALVES);
-    out.leaf_class("p", "hint", w::POINT_HINT);
-    for (name, label) in [
-        ("place.latitude", w::LATITUDE),
-        ("place.longitude", w::LONGITUDE),
-    ] {
-        // The keypad of digits has no minus on some phones.
-        view.text_field(
-            out,
-            &TextField {
-                decimal: false,
-                ..TextField::number(name, label)
-            },
-        );
-    }
-    view.text_field(
-        out,
-        &TextField {
-            unit: Some(UnitOf::here("place.unit", "ft", "m")),
-            ..TextField::number("place.elevation", w::ELEVATION)
-        },
-    );
-    out.close();
-    view.open_where(out, Field::LeafedOut);
-    view.select(out, "leafed_out.stage", w::LEAF, "", w::STAGES);
-    open_set(out, "leafed_out.date", w::LEAF_ON);
-    day::parts(view, out, "leafed_out.date");
-    out.close();
-    out.close();
-    where_select(
-        view,
-        out,
-        Field::DrySpell,
-        "dry_spell",
-        w::DRY,
-        "",
-        w::DRIES,
-    );
-    out.close();
-}
-
-/// States and countries by name; a code that a host has set and we have no name for stays as it is.
-fn region(view: &View<'_>, out: &mut dyn Out) {
-    let picked = view.sheet.get("region");
-    out.open_class("div", "field");
-    out.open("label");
-    out.attr("for", "f-region");
-    out.text(w::REGION);
-    out.close();
-    out.open_class("span", "hint");
-    out.attr("id", "f-region-h");
-    out.text(w::REGION_HINT);
-    out.close();
-    out.open_class("select", "wf");
-    out.attr("id", "f-region");
-    out.attr("name", "region");
-    out.attr("aria-describedby", "f-region-h");
-    option(out, "", w::REGION_OPEN, picked.is_empty());
-    let mut known = picked.is_empty();
-    for (group, rows) in REGIONS {
-        out.open("optgroup");
-        out.attr("label", group);
-        for (code, name) in *rows {
-            known |= *code == picked;
-            option(out, code, name, *code == picked);
-        }
-        out.close();
-    }
-    if !known {
-        option(out, picked, picked, true);
-    }
-    out.close();
     out.close();
 }
 

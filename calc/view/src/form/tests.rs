@@ -1,5 +1,7 @@
 //! The form held against its rules and against the models.
 
+mod place;
+
 use super::{Draft, Field, Options, Sheet, View, form, matters};
 use crate::out::Html;
 use calc::answer::{Answer, without_changes};
@@ -17,6 +19,9 @@ fn options() -> Options<'static> {
         today: today(),
         local: super::no_table,
         answered: false,
+        country: "",
+        towns: None,
+        position: false,
     }
 }
 
@@ -53,6 +58,7 @@ fn answer(typed: &Typed) -> Answer {
 /// What was given or assumed is told again in an answer, and is no part of what follows from it.
 fn told(answer: &mut Answer) {
     answer.assumed.clear();
+    answer.timing.spring = None;
     for stem in &mut answer.stems {
         stem.live_share = 1.0;
     }
@@ -60,7 +66,12 @@ fn told(answer: &mut Answer) {
 
 fn markup(typed: &Typed) -> String {
     let mut out = Html::default();
-    form(&mut out, calc_data::reference(), typed, &options());
+    let options = Options {
+        towns: Some(|_, _| super::Towns::Coming),
+        position: true,
+        ..options()
+    };
+    form(&mut out, calc_data::reference(), typed, &options);
     out.into_string()
 }
 
@@ -85,6 +96,7 @@ fn unusual(typed: &mut Typed, field: Field) -> bool {
                 ..Default::default()
             });
         }
+        Field::Spring => typed.spring = text("2027-03-01,2,9"),
         Field::Herbicide => typed.herbicide = text("no"),
         // These depend on what else was typed, not on the tree.
         Field::Spare | Field::Confirmed => return false,

@@ -84,11 +84,42 @@ pub const REGION: &str = "State or country";
 pub const REGION_HINT: &str = "For local law, nesting months and diseases.";
 pub const REGION_OPEN: &str = "Not said: cautious rules";
 pub const WHERE: &str = "Where is it?";
-pub const HALF: &str = "Half of the world";
+pub const HALF: &str = "Or only the half of the world";
 pub const LATITUDE: &str = "Latitude, degrees, north is plus";
 pub const LONGITUDE: &str = "Longitude, degrees, west is minus";
 pub const ELEVATION: &str = "Height above the sea";
 pub const POINT_HINT: &str = "Both or neither. They stay on this device.";
+pub const TOWN_COUNTRY: &str = "Country of the town";
+pub const TOWN: &str = "Town or place near it";
+pub const TOWN_HINT: &str = "Two letters are enough. Looked up on this device.";
+pub const TOWN_PICK: &str = "Pick one";
+pub const TOWN_COMING: &str = "Fetching the towns of this country …";
+pub const TOWN_FAILED: &str = "The towns could not be fetched. Type latitude and longitude below, or go on typing to try again.";
+pub const TOWN_NONE: &str =
+    "No town here is called that. Try less of it, or type latitude and longitude below.";
+pub const TOWN_FILLED: &str = "Filled in below. It can be changed there.";
+pub const TOWNS_MATCH: &str = " towns to pick from.";
+pub const TOWN_MATCHES: &str = " town to pick from.";
+pub const POSITION: &str = "Use my position";
+pub const POSITION_HINT: &str = "Asked for only when pressed. It stays on this device.";
+pub const ELEVATION_EMPTY: &str =
+    "Left empty: that of the stations near is used. 100 m (330 ft) is about 2 days.";
+pub const ELEVATION_USED: &str =
+    " used, that of the stations near. 100 m (330 ft) is about 2 days.";
+pub const STATIONS_AT: &str = " The stations near stand at ";
+pub const FEET_OR_METRES: &str = ": feet or metres?";
+pub const MEANT: &str = "No station within 300 km (190 miles) of this point. Did you mean ";
+pub const MEANT_END: &str = "? West and south are minus.";
+pub const SEEN_WHERE: &str = "Where did you see it?";
+pub const SEEN_POINT: &str = "The place where you saw it";
+pub const SEEN_HINT: &str = "Up to 800 km (500 miles) from the tree.";
+pub const RATES: &str = "Rates that carry the date here";
+pub const SPRING: &str = "This spring’s own temperatures";
+pub const SPRING_TABLE: &str = "Daily table: date, lowest, highest";
+pub const SPRING_HINT: &str = "A line a day from 1 March on: 2027-03-01, 2, 9.";
+pub const SPRING_FILE: &str = "Or choose a CSV file, or drop it here";
+pub const SPRING_SCALE: &str = "The numbers are in";
+pub const SPRING_STAYS: &str = "It needs the place. It stays on this device.";
 pub const LEAF: &str = "Leaf-out seen this year";
 pub const LEAF_ON: &str = "When did you see it?";
 pub const DRY: &str = "How long has it been dry?";
@@ -200,6 +231,28 @@ pub const STAGES: Choice = &[
     ("leaves_full", "Leaves nearly full size"),
     ("first_leaf", "The first leaf"),
 ];
+/// Countries that have a list of towns (ISO 3166-1).
+pub const TOWN_COUNTRIES: Choice = &[
+    ("AU", "Australia"),
+    ("AT", "Austria"),
+    ("CA", "Canada"),
+    ("FR", "France"),
+    ("DE", "Germany"),
+    ("IE", "Ireland"),
+    ("NZ", "New Zealand"),
+    ("CH", "Switzerland"),
+    ("GB", "United Kingdom"),
+    ("US", "United States"),
+];
+pub const SEEN_WHERES: Choice = &[
+    ("", "Here, or within a mile or so"),
+    ("elsewhere", "Elsewhere"),
+];
+pub const RATE_WORDS: Choice = &[
+    ("", "Fitted to eastern North America"),
+    ("hopkins", "Hopkins’ rates of 1918"),
+];
+pub const SCALES: Choice = &[("celsius", "°C"), ("fahrenheit", "°F")];
 pub const DRIES: Choice = &[
     ("", "Not said: not dry used"),
     ("none", "Not dry"),

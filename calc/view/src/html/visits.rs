@@ -48,6 +48,14 @@ pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
     open_part(out, cx, "p-left p-check", "check", w::THEN_CHECK, &question);
     draw_visits(out, cx);
     list(out, cx);
+    // What only would be done under a condition is in nobody's calendar yet.
+    if cx.options.with_buttons && !cx.nested {
+        out.open_class("button", "btn ghost");
+        out.attr("type", "button");
+        out.attr("data-act", "calendar");
+        out.text(w::CALENDAR);
+        out.close();
+    }
     let rings = answer.headline_method == Method::BarkRing;
     if rings {
         at_a_visit(out, cx);

@@ -56,7 +56,7 @@ impl Plan {
 
     /// Works out again what is shown: something beside the form has changed.
     pub fn refresh(&self) {
-        self.follow(&self.sheet(), &[]);
+        self.follow_on();
         if self.state.borrow().answered {
             self.work_out(true);
         }

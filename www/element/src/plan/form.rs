@@ -1,6 +1,6 @@
 //! The form: drawn once, then followed; no control is touched while someone types.
 
-use super::{Plan, TAPES};
+use super::{LIVING, Plan};
 use crate::dom::{self, DomOut};
 use crate::fields;
 use crate::today::today;
@@ -30,8 +30,8 @@ impl Plan {
             view.form(&mut out);
             out.into(&self.form);
             let mut state = self.state.borrow_mut();
-            for (at, part) in TAPES.iter().enumerate() {
-                state.tapes[at] = text_of(view, *part);
+            for (at, part) in LIVING.iter().enumerate() {
+                state.living[at] = text_of(view, *part);
             }
             state.marked.clear();
         });
@@ -59,16 +59,21 @@ impl Plan {
                     dom::show(&element, shown);
                 }
             }
-            for (at, part) in TAPES.iter().enumerate() {
+            for (at, part) in LIVING.iter().enumerate() {
                 let text = text_of(view, *part);
-                let drawn = self.state.borrow().tapes[at] == text;
+                let drawn = self.state.borrow().living[at] == text;
                 if !drawn {
                     self.draw_part(view, *part);
-                    self.state.borrow_mut().tapes[at] = text;
+                    self.state.borrow_mut().living[at] = text;
                 }
             }
         });
         self.focus_again(&focused);
+    }
+
+    /// Follows what has come in beside the form.
+    pub fn follow_on(&self) {
+        self.follow(&self.sheet(), &[]);
     }
 
     pub(super) fn draw_part(&self, view: &View<'_>, part: Part) {

@@ -3,10 +3,12 @@
 use super::Plan;
 use crate::boundary;
 use crate::climate;
+use crate::device;
 use crate::dom;
 use crate::object;
 use crate::plans;
 use crate::today::today;
+use crate::towns;
 use calc::question::{StemTyped, Text, Typed, read};
 use calc_view::form::{Options, Sheet, View};
 use calc_view::html;
@@ -75,6 +77,9 @@ impl Plan {
             today: today(),
             local: climate::local,
             answered: self.state.borrow().answered,
+            country: &device::country(),
+            towns: towns::can_be_had().then_some(towns::find),
+            position: device::has_position(),
         };
         look(&View::new(calc_data::reference(), sheet, &options))
     }
@@ -92,12 +97,13 @@ impl Plan {
     /// A question for events: without coordinates, unless the host asks for them.
     pub(super) fn public(&self, typed: &Typed) -> JsValue {
         let mut typed = typed.clone();
-        if self.attribute("events") != "full"
-            && let Some(place) = &mut typed.place
-        {
-            place.latitude = None;
-            place.longitude = None;
-            place.elevation = None;
+        if self.attribute("events") != "full" {
+            let seen = typed.leafed_out.as_mut().and_then(|it| it.place.as_mut());
+            for place in typed.place.as_mut().into_iter().chain(seen) {
+                place.latitude = None;
+                place.longitude = None;
+                place.elevation = None;
+            }
         }
         boundary::question_object(&typed)
     }

@@ -27,7 +27,7 @@ const SPOKEN_MS: f64 = 1000.0;
 /// What the calculator listens to.
 const EVENTS: [&str; 5] = ["input", "change", "click", "submit", "keydown"];
 /// Parts that are drawn anew when what they show has changed.
-const TAPES: [Part; 3] = [Part::SizeTape, Part::FarTape, Part::YearTape];
+const LIVING: [Part; 4] = [Part::SizeTape, Part::FarTape, Part::YearTape, Part::Towns];
 
 /// A calculator.
 pub struct Plan {
@@ -56,8 +56,8 @@ struct State {
     result: Option<JsValue>,
     /// Fields that are marked.
     marked: Vec<String>,
-    /// The tapes as they are drawn.
-    tapes: [String; 3],
+    /// These parts as they are drawn.
+    living: [String; 4],
     listener: Option<Closure<dyn FnMut(Event)>>,
     tick: Option<Closure<dyn FnMut()>>,
 }

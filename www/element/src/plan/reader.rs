@@ -1,13 +1,14 @@
 //! What the reader does: types, picks, adds, takes away, goes on to the next tree.
 
 use super::Plan;
+use crate::device;
 use crate::dom;
 use crate::fields;
 use crate::marks;
 use crate::paper;
 use calc::question::read;
 use calc_view::field_id;
-use calc_view::form::Part;
+use calc_view::form::{FILE_ID, Part, filled};
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, Event, KeyboardEvent};
@@ -35,23 +36,44 @@ impl Plan {
         }
     }
 
-    /// Enter in the field that only shortens the list goes to the list.
+    /// Enter in a field that only shortens a list goes to the list.
     pub(super) fn key(&self, event: &Event, target: &Element) {
         let enter = event
             .dyn_ref::<KeyboardEvent>()
             .is_some_and(|event| event.key() == "Enter" && !event.is_composing());
-        if enter && target.id() == "f-find" {
+        let list = match &*target.id() {
+            "f-find" => "#l-species input",
+            "f-town" => "#l-towns input",
+            _ => return,
+        };
+        if enter {
             event.prevent_default();
-            if let Some(first) = dom::all(&self.root, "#l-species input").first() {
+            if let Some(first) = dom::all(&self.root, list).first() {
                 dom::focus(first);
             }
         }
     }
 
-    pub(super) fn changed(&self, target: &Element, done: bool) {
-        let name = target.get_attribute("name").unwrap_or_default();
-        if done && name == "stems.unit" {
-            fields::let_units_follow(&self.form);
+    pub(super) fn changed(self: &Rc<Self>, target: &Element, done: bool) {
+        if done && target.id() == FILE_ID {
+            device::table(self, target);
+            return;
+        }
+        let mut name = target.get_attribute("name").unwrap_or_default();
+        if done {
+            match &*name {
+                "stems.unit" => fields::let_units_follow(&self.form),
+                "region" => fields::let_country_follow(&self.form),
+                "town.at" => {
+                    let value = target.get_attribute("value").unwrap_or_default();
+                    let region = self.sheet().get("region").to_owned();
+                    for (name, text) in filled(&value, &region) {
+                        fields::set(&self.form, name, &text);
+                    }
+                    "place".clone_into(&mut name);
+                }
+                _ => {}
+            }
         }
         let sheet = self.sheet();
         let parts: &[Part] = match &*name {
@@ -63,6 +85,18 @@ impl Plan {
             return;
         }
         self.told_input(&name);
+        self.after_change();
+    }
+
+    /// Fills fields in, as if it had been typed.
+    pub(crate) fn fill(&self, texts: &[(&str, String)]) {
+        for (name, text) in texts {
+            fields::set(&self.form, name, text);
+        }
+        self.follow_on();
+        if let Some((name, _)) = texts.first() {
+            self.told_input(name.split('.').next().unwrap_or_default());
+        }
         self.after_change();
     }
 
@@ -98,6 +132,8 @@ impl Plan {
             "remove-stem" => self.remove("stems", at, "diameter"),
             "remove-target" => self.remove("targets", at, "kind"),
             "next" => self.next_tree(),
+            "position" => device::position(self),
+            "calendar" => device::calendar(self),
             "print" => paper::print(self),
             "copy" => paper::copy(self),
             _ => {

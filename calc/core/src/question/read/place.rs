@@ -126,6 +126,10 @@ impl Reader {
             .place
             .as_ref()
             .and_then(|place| self.place("leafed_out.place", place));
+        // Half of the world is no place to carry a date from, and an empty one was to be filled in.
+        if let Some(Place::Hemisphere(_)) = elsewhere {
+            self.problem("leafed_out.place", Code::HalfPlace, "");
+        }
         Some(LeafOut {
             stage: stage?,
             date: date?,

@@ -126,8 +126,9 @@ fn rank(name: &str, typed: &str) -> Option<u8> {
     } else if name.starts_with(typed) {
         Some(1)
     } else {
-        name.match_indices(typed)
-            .any(|(at, _)| name[..at].ends_with(' '))
+        // The library's own search of a text in a text costs 2 kB in the browser.
+        name.char_indices()
+            .any(|(at, letter)| letter == ' ' && name[at + 1..].starts_with(typed))
             .then_some(2)
     }
 }

@@ -62,6 +62,13 @@ impl Sheet {
         if let Some(seen) = &typed.leafed_out {
             sheet.push("leafed_out.stage", text(&seen.stage));
             sheet.fill_day("leafed_out.date", text(&seen.date).trim());
+            sheet.push("leafed_out.rates", text(&seen.rates));
+            if let Some(place) = &seen.place {
+                sheet.push("leafed_out.where", "elsewhere");
+                sheet.push("leafed_out.place.latitude", text(&place.latitude));
+                sheet.push("leafed_out.place.longitude", text(&place.longitude));
+                sheet.push("leafed_out.place.elevation", text(&place.elevation));
+            }
         }
         for sign in &typed.signs {
             sheet.push("signs", sign.trimmed());
@@ -69,6 +76,8 @@ impl Sheet {
         for (name, field) in [
             ("setting", &typed.setting),
             ("region", &typed.region),
+            ("spring", &typed.spring),
+            ("spring_scale", &typed.spring_scale),
             ("height", &typed.height),
             ("line_within_reach", &typed.line_within_reach),
             ("condition", &typed.condition),

@@ -57,8 +57,7 @@ impl Sheet {
         }
     }
 
-    /// Keeps what a host has set and the form has no control for: this spring's temperatures, the crew's
-    /// rate, where leaf-out was seen.
+    /// Keeps what a host has set and the form has no control for: the crew's rate.
     pub fn carry(&mut self, given: &Typed) {
         self.rest = Some(Box::new(given.clone()));
     }
@@ -119,11 +118,15 @@ impl Sheet {
 
     /// Clears what belongs to one tree and keeps what belongs to the place, the day and the crew.
     pub fn next_tree(&mut self) {
-        const KEPT: [&str; 10] = [
+        const KEPT: [&str; 14] = [
             "day",
             "date",
             "place",
             "region",
+            "town",
+            "town.country",
+            "spring",
+            "spring_scale",
             "dry_spell",
             "herbicide",
             "walk",

@@ -1,6 +1,7 @@
 //! What a sheet says, as a question.
 
 use super::{Sheet, path, whole};
+use crate::form::seen::elsewhere;
 use crate::form::species::UNKNOWN;
 use crate::form::{matters, words as w};
 use calc::quantity::read_number;
@@ -46,13 +47,7 @@ impl Sheet {
         let Some(rest) = &self.rest else {
             return;
         };
-        typed.spring.clone_from(&rest.spring);
-        typed.spring_scale.clone_from(&rest.spring_scale);
         typed.rate = rest.rate;
-        if let (Some(seen), Some(kept)) = (&mut typed.leafed_out, &rest.leafed_out) {
-            seen.place.clone_from(&kept.place);
-            seen.rates.clone_from(&kept.rates);
-        }
     }
 
     /// What the sheet says, as a question. Fields that no rule reads for this tree are left out of it.
@@ -85,9 +80,12 @@ impl Sheet {
             setting: self.text("setting"),
             date,
             today: Some(iso),
-            place: self.place(),
+            place: Some(self.place("place", "place.unit"))
+                .filter(|place| *place != PlaceTyped::default()),
             region: self.text("region"),
             leafed_out: self.leafed_out(),
+            spring: self.text("spring"),
+            spring_scale: self.text("spring_scale"),
             height: self.length("height", "height.unit", "ft", "m"),
             height_confirmed: self.ticked("height_confirmed"),
             targets: (0..self.count("targets"))
@@ -146,22 +144,30 @@ impl Sheet {
         (target != TargetTyped::default()).then_some(target)
     }
 
-    fn place(&self) -> Option<PlaceTyped> {
-        let place = PlaceTyped {
-            latitude: self.text("place.latitude"),
-            longitude: self.text("place.longitude"),
-            elevation: self.length("place.elevation", "place.unit", "ft", "m"),
-            hemisphere: self.text("place.hemisphere"),
-        };
-        (place != PlaceTyped::default()).then_some(place)
+    fn place(&self, under: &str, unit: &str) -> PlaceTyped {
+        let name = |key: &str| [under, key].concat();
+        PlaceTyped {
+            latitude: self.text(&name(".latitude")),
+            longitude: self.text(&name(".longitude")),
+            elevation: self.length(&name(".elevation"), unit, "ft", "m"),
+            hemisphere: self.text(&name(".hemisphere")),
+        }
     }
 
+    /// An empty place elsewhere is kept: it was said to be elsewhere, so the reader asks for it.
     fn leafed_out(&self) -> Option<LeafOutTyped> {
-        let seen = LeafOutTyped {
+        let mut seen = LeafOutTyped {
             stage: self.text("leafed_out.stage"),
             date: self.day("leafed_out.date"),
             ..LeafOutTyped::default()
         };
-        (seen != LeafOutTyped::default()).then_some(seen)
+        if seen == LeafOutTyped::default() {
+            return None;
+        }
+        seen.rates = self.text("leafed_out.rates");
+        if elsewhere(self) {
+            seen.place = Some(self.place("leafed_out.place", "leafed_out.place.unit"));
+        }
+        Some(seen)
     }
 }

@@ -175,6 +175,8 @@ pub fn nearest_place(km: f64, elevation: Option<&str>) -> String {
 /// The climate table could not be had.
 pub const TABLE_MISSING: &str =
     "The climate table was not at hand, so the place could not be used: the dates are wider.";
+/// Puts the visits into a calendar file.
+pub const CALENDAR: &str = "Add to calendar";
 /// At a visit, folded.
 pub const AT_A_VISIT: &str = "At a visit: what you see, and what to do";
 /// Its heads.

@@ -1,0 +1,196 @@
+//! A host of the calculator in the page, and what a test does with it.
+#![allow(dead_code, reason = "each test file uses its own part")]
+
+use std::cell::RefCell;
+use std::rc::Rc;
+use wasm_bindgen::closure::Closure;
+use wasm_bindgen::{JsCast, JsValue};
+use web_sys::{
+    CustomEvent, Document, Element, Event, EventInit, HtmlElement, HtmlInputElement,
+    HtmlSelectElement, ShadowRoot,
+};
+
+/// A host in the page; it goes when the test ends.
+pub struct Host {
+    pub element: HtmlElement,
+}
+
+impl Host {
+    pub fn new() -> Self {
+        Self::with(&[])
+    }
+
+    pub fn with(attributes: &[(&str, &str)]) -> Self {
+        let document = document();
+        let element = document.create_element("div").expect("an element");
+        for (name, value) in attributes {
+            element.set_attribute(name, value).expect("an attribute");
+        }
+        element.set_inner_html("<p>Plan one tree</p>");
+        document
+            .body()
+            .expect("a body")
+            .append_child(&element)
+            .expect("a child");
+        let element: HtmlElement = element.unchecked_into();
+        www_element::connect(&element);
+        Self { element }
+    }
+
+    pub fn root(&self) -> ShadowRoot {
+        self.element.shadow_root().expect("an open shadow root")
+    }
+
+    pub fn all(&self, css: &str) -> Vec<Element> {
+        let found = self.root().query_selector_all(css).expect("a selector");
+        (0..found.length())
+            .filter_map(|at| found.item(at)?.dyn_into().ok())
+            .collect()
+    }
+
+    pub fn one(&self, css: &str) -> Element {
+        self.root()
+            .query_selector(css)
+            .expect("a selector")
+            .unwrap_or_else(|| panic!("there is no {css}"))
+    }
+
+    pub fn has(&self, css: &str) -> bool {
+        !self.all(css).is_empty()
+    }
+
+    pub fn text(&self, css: &str) -> String {
+        self.one(css).text_content().unwrap_or_default()
+    }
+
+    /// Types into a field, or picks from a list, as a person does: the events come with it.
+    pub fn type_in(&self, css: &str, text: &str) {
+        let field = self.one(css);
+        if let Some(input) = field.dyn_ref::<HtmlInputElement>() {
+            input.set_value(text);
+        } else if let Some(select) = field.dyn_ref::<HtmlSelectElement>() {
+            select.set_value(text);
+        } else {
+            js_sys::Reflect::set(&field, &"value".into(), &text.into()).expect("a field");
+        }
+        for name in ["input", "change"] {
+            self.send(css, name);
+        }
+    }
+
+    pub fn send(&self, css: &str, name: &str) {
+        let init = EventInit::new();
+        init.set_bubbles(true);
+        let event = Event::new_with_event_init_dict(name, &init).expect("an event");
+        self.one(css).dispatch_event(&event).expect("it is sent");
+    }
+
+    pub fn value(&self, css: &str) -> String {
+        let value = js_sys::Reflect::get(&self.one(css), &"value".into());
+        value
+            .ok()
+            .and_then(|value| value.as_string())
+            .expect("a field")
+    }
+
+    pub fn click(&self, css: &str) {
+        self.one(css).unchecked_into::<HtmlElement>().click();
+    }
+
+    pub fn focused(&self) -> String {
+        let active = self.root().active_element();
+        active.map_or_else(String::new, |active| active.id())
+    }
+
+    pub fn status(&self) -> String {
+        self.text(".sb > [role=status]")
+    }
+
+    /// An invented tree with nothing near.
+    pub fn fill_in_a_tree(&self) {
+        self.type_in("#f-find", "norway");
+        self.click("input[name=species][value='Norway maple']");
+        self.type_in("#f-stems-0-diameter", "14 1/2");
+        self.click("input[name=none_in_reach]");
+        self.click("input[name=day][value=other]");
+        self.type_in("#f-date-m", "June");
+        self.type_in("#f-date-d", "12");
+        self.type_in("#f-date-y", "2027");
+    }
+
+    pub fn press(&self) {
+        self.click("button[type=submit]");
+    }
+
+    pub fn get(&self, name: &str) -> JsValue {
+        www_element::get_property(&self.element, name)
+    }
+
+    pub fn result(&self, key: &str) -> String {
+        let value = js_sys::Reflect::get(&self.get("result"), &key.into());
+        value
+            .ok()
+            .and_then(|value| value.as_string())
+            .unwrap_or_default()
+    }
+
+    /// The names of events that the host hears from now on, with the keys of their details.
+    pub fn hear(&self) -> Rc<RefCell<Vec<String>>> {
+        let heard = Rc::new(RefCell::new(Vec::new()));
+        let into = Rc::clone(&heard);
+        let listener = Closure::<dyn FnMut(CustomEvent)>::new(move |event: CustomEvent| {
+            assert!(event.bubbles() && event.composed());
+            let detail: js_sys::Object = event.detail().unchecked_into();
+            let keys = js_sys::Object::keys(&detail).join(",");
+            into.borrow_mut()
+                .push(format!("{} {}", event.type_(), String::from(keys)));
+        });
+        for name in ["slipbark-input", "slipbark-result", "slipbark-invalid"] {
+            self.element
+                .add_event_listener_with_callback(name, listener.as_ref().unchecked_ref())
+                .expect("it listens");
+        }
+        listener.forget();
+        heard
+    }
+
+    /// The last event of a name from now on, as text.
+    pub fn last_of(&self, name: &str) -> Rc<RefCell<String>> {
+        let last = Rc::new(RefCell::new(String::new()));
+        let into = Rc::clone(&last);
+        let listener = Closure::<dyn FnMut(CustomEvent)>::new(move |event: CustomEvent| {
+            let text = js_sys::JSON::stringify(&event.detail()).expect("JSON-safe");
+            *into.borrow_mut() = text.into();
+        });
+        self.element
+            .add_event_listener_with_callback(name, listener.as_ref().unchecked_ref())
+            .expect("it listens");
+        listener.forget();
+        last
+    }
+}
+
+impl Drop for Host {
+    fn drop(&mut self) {
+        self.element.remove();
+        www_element::disconnect(&self.element);
+    }
+}
+
+pub fn document() -> Document {
+    web_sys::window()
+        .and_then(|window| window.document())
+        .expect("a page")
+}
+
+pub async fn wait(milliseconds: i32) {
+    let promise = js_sys::Promise::new(&mut |resolve, _| {
+        web_sys::window()
+            .expect("a window")
+            .set_timeout_with_callback_and_timeout_and_arguments_0(&resolve, milliseconds)
+            .expect("a clock");
+    });
+    js_sys::futures::JsFuture::from(promise)
+        .await
+        .expect("the clock goes");
+}
