@@ -172,10 +172,6 @@ const WITHOUT: &[(&str, &str)] = &[
         ".stems[].inside_bark_mm",
         "arithmetic on the size asked and on bark, whose reasons stand beside it",
     ),
-    (
-        ".crown_m[]",
-        "the crown rows; their sources stand on the sources page",
-    ),
     (".visits[].season", "a count of growing seasons"),
     (
         ".outlook.",

@@ -155,7 +155,7 @@ fn several_stems_make_the_crown_of_the_one_with_their_basal_area() {
     let one = ask(&tree("Norway maple", "11.180339887"));
     let (got, want) = (ask(&several).crown_m, one.crown_m);
     let (got, want) = (got.expect("a crown"), want.expect("a crown"));
-    near_to(got.0, want.0, 1e-6, "crown");
+    near_to(got.value, want.value, 1e-6, "crown");
     let largest = ask(&tree("Norway maple", "8"));
     assert_eq!(ask(&several).height.hazard_m, largest.height.hazard_m);
 }

@@ -71,6 +71,9 @@ pub fn sources(reference: &Reference, answer: &Answer) -> Vec<SourceLine> {
     }
     take(&answer.height.because);
     take(&answer.timing.because);
+    if let Some(crown) = &answer.crown_m {
+        take(&crown.because);
+    }
     take(&answer.reach.because);
     for line in &answer.methods {
         for reason in &line.reasons {

@@ -119,7 +119,11 @@ fn speaks(id: &'static str, case: &Case<'_>) -> bool {
             .iter()
             .any(|line| line.method == method && line.level <= Level::Possible)
     };
-    let ring = open(Method::BarkRing) || open(Method::SawRing) || open(Method::Frill);
+    // What is said about the herbicide takes no caution away: where guidance for a ring is published, one may follow.
+    let ring = open(Method::BarkRing)
+        || open(Method::SawRing)
+        || open(Method::Frill)
+        || has(Trait::RingGuidance);
     let judged = |wanted: Outcome| reach.targets.iter().any(|t| t.outcome == Some(wanted));
     let h = reach.height_m;
     let people = |within: f64| {

@@ -1,6 +1,6 @@
 //! Total height from diameter: what is shown, and the taller one that hazard is judged by.
 
-use crate::evidence::Cite;
+use crate::evidence::{Cite, Finding};
 use crate::quantity::M_PER_FT;
 use crate::question::{Question, Setting};
 use crate::reference::{Form, Group, HeightRow, Reference, Species};
@@ -262,24 +262,29 @@ fn of_whole_table(reference: &'static Reference, dbh: f64) -> (f64, f64) {
 
 /// Crown width, metres, of a stem of the given diameter: mean, lowest and highest row for the setting.
 #[must_use]
-pub fn crown_m(species: &Species, setting: Setting, dbh_mm: f64) -> Option<(f64, f64, f64)> {
+pub fn crown_m(species: &Species, setting: Setting, dbh_mm: f64) -> Option<Finding<f64>> {
     let forest = |row: &&HeightRow| row.form == Form::Quad;
     let urban = |row: &&HeightRow| row.form != Form::Quad;
-    let pick = |wanted: &dyn Fn(&&HeightRow) -> bool| -> Vec<f64> {
-        species
-            .crowns
-            .iter()
-            .filter(|row| wanted(row))
-            .map(|row| curve_m(row, dbh_mm))
-            .collect()
+    let pick = |wanted: &dyn Fn(&&HeightRow) -> bool| -> Vec<&HeightRow> {
+        species.crowns.iter().filter(|row| wanted(row)).collect()
     };
-    let mut widths = match setting {
+    let mut picked = match setting {
         Setting::Woods => pick(&forest),
         Setting::Open => pick(&urban),
     };
-    if widths.is_empty() {
-        widths = pick(&|_| true);
+    if picked.is_empty() {
+        picked = pick(&|_| true);
     }
-    let (low, high) = ends(widths.iter().copied())?;
-    Some((widths.iter().sum::<f64>() / widths.len() as f64, low, high))
+    let (mut sum, mut because) = (0.0, Vec::new());
+    for row in &picked {
+        sum += curve_m(row, dbh_mm);
+        because.push(row.cite);
+    }
+    let (low, high) = ends(picked.iter().map(|row| curve_m(row, dbh_mm)))?;
+    Some(Finding::ranged(
+        sum / picked.len() as f64,
+        low,
+        high,
+        because,
+    ))
 }

@@ -97,12 +97,10 @@ fn rows(cx: &Cx<'_>) -> Vec<Vec<String>> {
             super::make::bark_standing(cx, bark),
         );
     }
-    if let Some((mean, low, high)) = answer.crown_m {
-        let standing = w::estimated_from(
-            measure::length(low).first(units),
-            measure::length(high).first(units),
-        );
-        push(w::ROW_PRO[1], cx.say.length(mean), standing);
+    if let Some(crown) = &answer.crown_m {
+        let end = |end: Option<f64>| measure::length(end.unwrap_or(crown.value));
+        let standing = w::estimated_from(end(crown.low).first(units), end(crown.high).first(units));
+        push(w::ROW_PRO[1], cx.say.length(crown.value), standing);
     }
     if let Some(shown) = answer.height.shown_m {
         let standing = match (

@@ -1,6 +1,6 @@
 //! The shape of an answer: plain data, the names that the interface gives.
 
-use crate::evidence::Cite;
+use crate::evidence::{Cite, Finding};
 use crate::model::bark::Bark;
 use crate::model::caution::CautionLine;
 use crate::model::effort::Tasks;
@@ -61,7 +61,7 @@ pub struct Answer {
     /// Height.
     pub height: HeightAnswer,
     /// Crown width, metres: mean, low, high.
-    pub crown_m: Option<(f64, f64, f64)>,
+    pub crown_m: Option<Finding<f64>>,
     /// Reach.
     pub reach: ReachAnswer,
     /// Timing on the advised day.
