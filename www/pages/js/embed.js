@@ -53,6 +53,12 @@
     return;
   }
   window[key] = here;
+  // What could not start steps down to a frame. Its code is fetched only then.
+  document.addEventListener("slipbark-failure", (event) => {
+    const host = event.composedPath()[0];
+    if (host.shadowRoot || !["wasm-blocked", "network"].includes(event.detail?.code)) return;
+    import(new URL("../stepdown.js", here).href).then(({ stepDown }) => stepDown(host, site), () => {});
+  });
   import(new URL("../element.js", here).href).catch((error) => {
     delete window[key];
     console.error(`Slipbark: the calculator could not be loaded from ${site}. Check that the address is right, and that the page's script-src names it. The link in its place stays. (${error})`);

@@ -92,16 +92,26 @@ pub fn site(
     let element = script(&scripts.join("element.js"), &names)?;
     assets.add("element.js", element);
     assets.add("page.js", script(&scripts.join("page.js"), &[])?);
-    assets.add("frame.js", script(&scripts.join("frame.js"), &[])?);
+    for name in ["frame.js", "stepdown.js"] {
+        assets.add(name, script(&scripts.join(name), &[])?);
+    }
 
     let mut files = pages::render(root, base, &assets)?;
     // The stable addresses that other people's pages name.
-    let element = format!("\"../{}\"", assets.path("element.js")?);
-    for (file, literal) in [
-        ("embed.js", "\"../element.js\""),
-        ("slipbark.js", "\"../element.js\""),
+    for (file, named) in [
+        ("embed.js", ["element.js", "stepdown.js"].as_slice()),
+        ("slipbark.js", &["element.js"]),
     ] {
-        let text = script(&scripts.join(file), &[(literal, &element)])?;
+        let mut names = Vec::new();
+        for name in named {
+            let address = format!("\"../{}\"", assets.path(name)?);
+            names.push((format!("\"../{name}\""), address));
+        }
+        let names: Vec<_> = names
+            .iter()
+            .map(|(a, b)| (a.as_str(), b.as_str()))
+            .collect();
+        let text = script(&scripts.join(file), &names)?;
         files.push(File::named(&format!("v1/{file}"), text));
     }
     let height = script(&scripts.join("frame-height.js"), &[])?;

@@ -12,6 +12,9 @@ const KEPT: &str = "public, max-age=31536000, immutable";
 /// For files whose names stay: kept, but asked about each time (RFC 9111, 5.2.2.4).
 const ASKED: &str = "no-cache";
 
+/// The header that states what a page may load.
+pub const POLICY_NAME: &str = "Content-Security-Policy";
+
 /// Sent with every file.
 const ALWAYS: [(&str, &str); 2] = [
     ("X-Content-Type-Options", "nosniff"),
@@ -34,7 +37,7 @@ pub fn of(path: &str) -> Vec<(&'static str, &'static str)> {
         headers.push(("Access-Control-Allow-Origin", "*"));
     } else if path != single::NAME {
         // The single file states its own policy: its script stands inside it.
-        headers.push(("Content-Security-Policy", POLICY));
+        headers.push((POLICY_NAME, POLICY));
     }
     headers
 }

@@ -3,6 +3,7 @@
 
 use crate::assets::File;
 use crate::headers;
+use crate::pages::POLICY;
 use flate2::{Compression, write::GzEncoder};
 use std::collections::BTreeMap;
 use std::io::{BufRead, BufReader, Read as _, Write};
@@ -16,6 +17,9 @@ struct Entry {
     /// Compressed, when that is smaller.
     gzip: Option<Vec<u8>>,
     path: String,
+    /// Whether it is a page that states our policy itself: a folder that is served as it is may
+    /// hold pages of other people.
+    states_policy: bool,
     tag: String,
 }
 
@@ -116,6 +120,9 @@ impl Files {
         }
         // What is sent in place of a missing file is not kept as that file would be.
         for (name, value) in headers::of(&entry.path) {
+            if name == headers::POLICY_NAME && !entry.states_policy {
+                continue;
+            }
             headers.push(format!("{name}: {value}"));
         }
         if found
@@ -143,6 +150,7 @@ fn entry(file: &File) -> Entry {
     Entry {
         gzip,
         path: file.path.clone(),
+        states_policy: std::str::from_utf8(&file.bytes).is_ok_and(|text| text.contains(POLICY)),
         tag: crate::assets::digest([("", file.bytes.as_slice())])[..16].to_owned(),
         bytes: file.bytes.clone(),
     }
@@ -281,6 +289,16 @@ mod tests {
         ] {
             assert!(head.contains(part), "{head}");
         }
+    }
+
+    #[test]
+    fn our_policy_goes_with_our_pages_and_not_with_those_of_others() {
+        let page = |text: &str| Files::new("/", &[File::named("index.html", text)]);
+        let ours = page(&format!("<meta content=\"{POLICY}\">"));
+        let (head, _) = ask(&ours, "GET / HTTP/1.1\n\n");
+        assert!(head.contains(POLICY), "{head}");
+        let (head, _) = ask(&page("<p>a host</p>"), "GET / HTTP/1.1\n\n");
+        assert!(!head.contains("Content-Security-Policy"), "{head}");
     }
 
     #[test]

@@ -1,0 +1,48 @@
+// Where a page refuses what the element needs, the same calculator in a frame
+// takes its place, if the page lets frames of this site in. Its fallback stays
+// until the frame has spoken, and for good where it does not.
+const PASSED = [
+  "lang", "units", "config", "species", "size", "size-unit", "date", "region",
+  "mode", "theme", "heading-level", "print",
+];
+const PATIENCE = 30000;
+const framed = new WeakSet();
+
+/** Puts the frame of `site` into `host`, an element that could not start. */
+export function stepDown(host, site) {
+  if (framed.has(host)) return;
+  framed.add(host);
+  const address = new URL("embed/tree-plan/", site);
+  for (const name of PASSED) {
+    if (host.hasAttribute(name)) address.searchParams.set(name, host.getAttribute(name));
+  }
+  const frame = document.createElement("iframe");
+  frame.title = "Tree plan calculator";
+  frame.setAttribute("sandbox", "allow-scripts allow-same-origin allow-forms allow-downloads allow-popups allow-modals allow-top-navigation-by-user-activation");
+  frame.setAttribute("width", "100%");
+  // Property by property: a page's policy may refuse style attributes.
+  Object.assign(frame.style, { border: "0", height: "0", display: "block", visibility: "hidden" });
+  const fallback = [...host.children];
+  const hear = ({ data, origin, source }) => {
+    if (source !== frame.contentWindow || origin !== address.origin) return;
+    if (data?.slipbark !== 1 || data.type !== "height" || !Number.isFinite(data.h)) return;
+    clearTimeout(timer);
+    for (const child of fallback) child.hidden = true;
+    frame.style.visibility = "";
+    frame.style.height = `${Math.min(12000, Math.max(320, data.h))}px`;
+  };
+  const refused = (event) => {
+    if (/^(frame|child|default)-src/.test(event.effectiveDirective) && event.blockedURI.startsWith(address.origin)) giveUp();
+  };
+  const giveUp = () => {
+    clearTimeout(timer);
+    removeEventListener("message", hear);
+    document.removeEventListener("securitypolicyviolation", refused);
+    frame.remove();
+  };
+  const timer = setTimeout(giveUp, PATIENCE);
+  addEventListener("message", hear);
+  document.addEventListener("securitypolicyviolation", refused);
+  frame.src = address.href;
+  host.append(frame);
+}
