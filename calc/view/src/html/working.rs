@@ -102,8 +102,11 @@ pub fn sheet_inputs(out: &mut dyn Out, cx: &Cx<'_>) {
     for told in cx.say.told().iter().chain(&cx.say.assumed(stops)) {
         text = cat!(text, told.label, ": ", told.value, ". ");
     }
-    text.push_str(&cx.say.left());
-    out.leaf_class("p", "sheetin", &text);
+    out.open_class("p", "sheetin");
+    out.text(&text);
+    // What was left as for most trees would push a full sheet onto a second page.
+    out.leaf_class("span", "np", &cx.say.left());
+    out.close();
 }
 
 /// Print and copy. Only where the host wires the buttons.

@@ -114,7 +114,9 @@ pub fn rule(id: &str, method: Method) -> Option<&'static str> {
         "no_ring_to_cut" => "palms and bamboo are not built like a tree, and have no bark ring",
         "line" => "a line is within reach",
         "professional" => "the tree could hit what stands near",
-        "inside" => "nothing may be left standing so near to what it could hit",
+        "inside" => {
+            "nothing may be left standing near what it could hit, or where that is not checked"
+        }
         "inside_over_6" if method == Method::RepeatCutting => {
             "over 6 in (15 cm) so near, it must come down at once"
         }
