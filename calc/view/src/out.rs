@@ -37,6 +37,72 @@ pub trait OutExt: Out {
 
 impl<T: Out + ?Sized> OutExt for T {}
 
+/// A sink behind one plain reference: the answer calls it some hundreds of times, and a trait object costs two
+/// values and a look-up at each call.
+pub struct Page<'a>(&'a mut dyn Out);
+
+impl<'a> Page<'a> {
+    /// Over a sink.
+    pub fn new(sink: &'a mut dyn Out) -> Self {
+        Self(sink)
+    }
+    /// The sink itself, for drawings.
+    pub fn sink(&mut self) -> &mut dyn Out {
+        self.0
+    }
+    /// As [`Out::open`].
+    #[inline(never)]
+    pub fn open(&mut self, tag: &'static str) {
+        self.0.open(tag);
+    }
+    /// As [`Out::attr`].
+    #[inline(never)]
+    pub fn attr(&mut self, key: &'static str, value: &str) {
+        self.0.attr(key, value);
+    }
+    /// As [`Out::text`].
+    #[inline(never)]
+    pub fn text(&mut self, text: &str) {
+        self.0.text(text);
+    }
+    /// As [`Out::close`].
+    #[inline(never)]
+    pub fn close(&mut self) {
+        self.0.close();
+    }
+    /// As [`OutExt::open_class`].
+    #[inline(never)]
+    pub fn open_class(&mut self, tag: &'static str, class: &str) {
+        self.0.open_class(tag, class);
+    }
+    /// As [`OutExt::leaf`].
+    #[inline(never)]
+    pub fn leaf(&mut self, tag: &'static str, text: &str) {
+        self.0.leaf(tag, text);
+    }
+    /// As [`OutExt::leaf_class`].
+    #[inline(never)]
+    pub fn leaf_class(&mut self, tag: &'static str, class: &str, text: &str) {
+        self.0.leaf_class(tag, class, text);
+    }
+    /// A plain paragraph.
+    #[inline(never)]
+    pub fn p(&mut self, text: &str) {
+        self.leaf("p", text);
+    }
+    /// A paragraph with a class.
+    #[inline(never)]
+    pub fn p_class(&mut self, class: &str, text: &str) {
+        self.leaf_class("p", class, text);
+    }
+    /// Closes two elements.
+    #[inline(never)]
+    pub fn close_two(&mut self) {
+        self.close();
+        self.close();
+    }
+}
+
 /// Writes an HTML string. Everything that is not a fixed word is escaped.
 #[derive(Default)]
 pub struct Html {

@@ -1,7 +1,7 @@
 //! Small pieces that every part is built from.
 
 use crate::draw::mark::{Swatch, swatch};
-use crate::out::{Out, OutExt};
+use crate::out::Page;
 use crate::words::{self as w, Say};
 use calc::evidence::{Cite, Grade};
 use calc::piece;
@@ -32,7 +32,7 @@ impl Cx<'_> {
 const HEADINGS: [&str; 6] = ["h1", "h2", "h3", "h4", "h5", "h6"];
 
 /// A heading; nothing is below `h6`.
-pub fn heading(out: &mut dyn Out, level: u8, class: &str, id: &str, text: &str) {
+pub fn heading(out: &mut Page<'_>, level: u8, class: &str, id: &str, text: &str) {
     open_heading(out, level);
     if !class.is_empty() {
         out.attr("class", class);
@@ -44,13 +44,13 @@ pub fn heading(out: &mut dyn Out, level: u8, class: &str, id: &str, text: &str) 
     out.close();
 }
 
-fn open_heading(out: &mut dyn Out, level: u8) {
+fn open_heading(out: &mut Page<'_>, level: u8) {
     out.open(HEADINGS[usize::from(level.clamp(1, 6)) - 1]);
 }
 
 /// Opens a part: a section with its title, and the question that it answers at the right.
 pub fn open_part(
-    out: &mut dyn Out,
+    out: &mut Page<'_>,
     cx: &Cx<'_>,
     class: &str,
     id: &str,
@@ -71,12 +71,12 @@ pub fn open_part(
 }
 
 /// A heading inside a part.
-pub fn sub(out: &mut dyn Out, cx: &Cx<'_>, text: &str) {
+pub fn sub(out: &mut Page<'_>, cx: &Cx<'_>, text: &str) {
     heading(out, cx.level + 1, "", "", text);
 }
 
 /// An element with a class and text.
-pub fn text_in(out: &mut dyn Out, tag: &'static str, class: &str, text: &str) {
+pub fn text_in(out: &mut Page<'_>, tag: &'static str, class: &str, text: &str) {
     if class.is_empty() {
         out.leaf(tag, text);
     } else {
@@ -85,7 +85,7 @@ pub fn text_in(out: &mut dyn Out, tag: &'static str, class: &str, text: &str) {
 }
 
 /// A paragraph with a bold lead.
-pub fn lead(out: &mut dyn Out, bold: &str, rest: &str) {
+pub fn lead(out: &mut Page<'_>, bold: &str, rest: &str) {
     out.open("p");
     out.leaf("b", bold);
     if !rest.is_empty() {
@@ -96,7 +96,7 @@ pub fn lead(out: &mut dyn Out, bold: &str, rest: &str) {
 }
 
 /// The first sentence bold, the rest not.
-pub fn lead_first(out: &mut dyn Out, text: &str) {
+pub fn lead_first(out: &mut Page<'_>, text: &str) {
     match piece::place(text, ". ") {
         Some(at) => lead(out, piece::cut(text, at + 1).0, piece::behind(text, at + 2)),
         None => lead(out, text, ""),
@@ -104,7 +104,7 @@ pub fn lead_first(out: &mut dyn Out, text: &str) {
 }
 
 /// A list of plain items.
-pub fn items(out: &mut dyn Out, tag: &'static str, class: &str, list: &[impl AsRef<str>]) {
+pub fn items(out: &mut Page<'_>, tag: &'static str, class: &str, list: &[impl AsRef<str>]) {
     out.open(tag);
     if !class.is_empty() {
         out.attr("class", class);
@@ -116,34 +116,52 @@ pub fn items(out: &mut dyn Out, tag: &'static str, class: &str, list: &[impl AsR
 }
 
 /// A key below a drawing: symbol, name, what it stands for.
-pub fn key(out: &mut dyn Out, rows: &[(Swatch, &str, &str)]) {
+pub fn key(out: &mut Page<'_>, rows: &[(Swatch, &str, &str)]) {
     out.open_class("ul", "key");
     for (mark, name, rest) in rows {
         out.open("li");
-        swatch(out, *mark);
+        swatch(out.sink(), *mark);
         out.open("span");
         out.leaf("b", name);
         out.text(" ");
         out.text(rest);
-        out.close();
-        out.close();
+        out.close_two();
     }
     out.close();
 }
 
+/// The cells of a table, row by row in one list: a list for each row costs bytes at every place that makes one.
+#[derive(Default)]
+pub struct Rows(Vec<String>);
+
+impl Rows {
+    /// The next cell, of words at hand.
+    #[inline(never)]
+    pub fn cell(&mut self, text: &str) -> &mut Self {
+        self.put(text.into())
+    }
+
+    /// The next cell, of words just made.
+    #[inline(never)]
+    pub fn put(&mut self, text: String) -> &mut Self {
+        self.0.push(text);
+        self
+    }
+}
+
 /// A table in folded text: the summary above it says what its caption says.
-pub fn folded_table(out: &mut dyn Out, caption: &str, heads: &[&str], rows: &[Vec<String>]) {
+pub fn folded_table(out: &mut Page<'_>, caption: &str, heads: &[&str], rows: &Rows) {
     any_table(out, true, caption, heads, rows);
 }
 
 /// A table that scrolls inside its own named region; the first cell of a row is its heading.
-pub fn table(out: &mut dyn Out, caption: &str, heads: &[&str], rows: &[Vec<String>]) {
+pub fn table(out: &mut Page<'_>, caption: &str, heads: &[&str], rows: &Rows) {
     any_table(out, false, caption, heads, rows);
 }
 
-fn any_table(out: &mut dyn Out, folded: bool, caption: &str, heads: &[&str], rows: &[Vec<String>]) {
+fn any_table(out: &mut Page<'_>, folded: bool, caption: &str, heads: &[&str], rows: &Rows) {
     open_table(out, folded, caption, heads);
-    for row in rows {
+    for row in rows.0.chunks(heads.len().max(1)) {
         out.open("tr");
         for (at, cell) in row.iter().enumerate() {
             if at == 0 {
@@ -158,7 +176,7 @@ fn any_table(out: &mut dyn Out, folded: bool, caption: &str, heads: &[&str], row
 }
 
 /// Opens a table as far as its rows.
-pub fn open_table(out: &mut dyn Out, folded: bool, caption: &str, heads: &[&str]) {
+pub fn open_table(out: &mut Page<'_>, folded: bool, caption: &str, heads: &[&str]) {
     out.open_class("div", "tw");
     out.attr("tabindex", "0");
     out.attr("role", "region");
@@ -175,13 +193,12 @@ pub fn open_table(out: &mut dyn Out, folded: bool, caption: &str, heads: &[&str]
         out.text(head);
         out.close();
     }
-    out.close();
-    out.close();
+    out.close_two();
     out.open("tbody");
 }
 
 /// The heading of a row.
-pub fn row_head(out: &mut dyn Out, text: &str) {
+pub fn row_head(out: &mut Page<'_>, text: &str) {
     out.open("th");
     out.attr("scope", "row");
     out.text(text);
@@ -189,14 +206,14 @@ pub fn row_head(out: &mut dyn Out, text: &str) {
 }
 
 /// Closes what [`open_table`] opened.
-pub fn close_table(out: &mut dyn Out) {
+pub fn close_table(out: &mut Page<'_>) {
     for _ in 0..3 {
         out.close();
     }
 }
 
 /// Opens folded text.
-pub fn open_details(out: &mut dyn Out, class: &str, summary: &str) {
+pub fn open_details(out: &mut Page<'_>, class: &str, summary: &str) {
     out.open("details");
     if !class.is_empty() {
         out.attr("class", class);
@@ -205,7 +222,7 @@ pub fn open_details(out: &mut dyn Out, class: &str, summary: &str) {
 }
 
 /// The table twin of a drawing.
-pub fn twin(out: &mut dyn Out, summary: &str, caption: &str, heads: &[&str], rows: &[Vec<String>]) {
+pub fn twin(out: &mut Page<'_>, summary: &str, caption: &str, heads: &[&str], rows: &Rows) {
     open_details(out, "twin", summary);
     table(out, caption, heads, rows);
     out.close();
@@ -226,7 +243,7 @@ pub struct Row<'a> {
 }
 
 /// A key-value row.
-pub fn kv(out: &mut dyn Out, cx: &Cx<'_>, row: &Row<'_>) {
+pub fn kv(out: &mut Page<'_>, cx: &Cx<'_>, row: &Row<'_>) {
     if row.link.is_some() {
         out.open_class("div", "c3");
     } else {
@@ -235,7 +252,7 @@ pub fn kv(out: &mut dyn Out, cx: &Cx<'_>, row: &Row<'_>) {
     out.leaf("dt", row.key);
     out.open("dd");
     if let Some(mark) = row.mark {
-        swatch(out, mark);
+        swatch(out.sink(), mark);
         out.text(" ");
         out.leaf("b", row.value);
     } else {
@@ -254,7 +271,7 @@ pub fn kv(out: &mut dyn Out, cx: &Cx<'_>, row: &Row<'_>) {
 }
 
 /// A link to a field of the form. Only where there is one.
-pub fn field_link(out: &mut dyn Out, cx: &Cx<'_>, path: &str, word: &str, what: &str) {
+pub fn field_link(out: &mut Page<'_>, cx: &Cx<'_>, path: &str, word: &str, what: &str) {
     if !cx.options.with_form {
         return;
     }
@@ -274,7 +291,7 @@ pub fn field_link(out: &mut dyn Out, cx: &Cx<'_>, path: &str, word: &str, what: 
 }
 
 /// A source by its label, linked to its line of the sources page. Our own assumptions and the like have none.
-pub fn source(out: &mut dyn Out, cx: &Cx<'_>, id: &str) {
+pub fn source(out: &mut Page<'_>, cx: &Cx<'_>, id: &str) {
     let known = cx.say.reference.source(id);
     let label = known.map_or(id, |source| source.label);
     if known.is_none() || cx.options.sources_base.is_empty() {
@@ -288,7 +305,7 @@ pub fn source(out: &mut dyn Out, cx: &Cx<'_>, id: &str) {
 }
 
 /// A line of sources with grade words for those that have no line of their own. Nothing where there is none.
-pub fn cites(out: &mut dyn Out, cx: &Cx<'_>, list: &[Cite]) {
+pub fn cites(out: &mut Page<'_>, cx: &Cx<'_>, list: &[Cite]) {
     let mut seen: Vec<&str> = Vec::new();
     for cite in list {
         let bare = is_bare(cite);

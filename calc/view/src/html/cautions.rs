@@ -1,14 +1,14 @@
 //! Cautions: at most eight in view, the rest folded, none dropped; who decides stands with each.
 
-use super::build::{Cx, cites, is_bare, lead_first, open_details, open_part, text_in};
+use super::build::{Cx, cites, is_bare, lead_first, open_details, open_part};
 use crate::measure;
-use crate::out::{Out, OutExt};
+use crate::out::Page;
 use crate::words as w;
 use calc::model::caution::CautionLine;
 use calc::reference::Caution;
 
 /// The part, with the cautions of the answer and those that only the conditional answer has.
-pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
+pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     let mut lines: Vec<CautionLine> = answer.cautions.clone();
     if let Some(open_if) = &answer.conditional {
@@ -71,7 +71,7 @@ fn known(cx: &Cx<'_>, id: &str) -> Option<&'static Caution> {
         .find(|caution| caution.id == id)
 }
 
-fn caution(out: &mut dyn Out, cx: &Cx<'_>, id: &str) {
+fn caution(out: &mut Page<'_>, cx: &Cx<'_>, id: &str) {
     let Some(caution) = known(cx, id) else {
         return;
     };
@@ -93,7 +93,7 @@ fn caution(out: &mut dyn Out, cx: &Cx<'_>, id: &str) {
         out.text(".");
         out.close();
     } else if !caution.cites.is_empty() {
-        text_in(out, "p", "ck np", w::NO_SOURCE);
+        out.p_class("ck np", w::NO_SOURCE);
     }
     out.close();
 }

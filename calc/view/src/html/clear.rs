@@ -1,19 +1,19 @@
 //! The reach: keep clear, or why it stops.
 
-use super::build::{Cx, key, lead, open_part, twin};
+use super::build::{Cx, Rows, key, lead, open_part, twin};
 use super::make::title;
 use crate::draw::mark::Swatch;
 use crate::draw::reach::{Reach, ReachLabels, Target, reach};
 use crate::draw::tree::Habit;
 use crate::measure;
-use crate::out::{Out, OutExt};
+use crate::out::Page;
 use crate::words as w;
 use calc::model::method::Method;
 use calc::model::reach::Outcome;
 use calc::reference::Group;
 
 /// Keep clear: words, drawing, key, table.
-pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
+pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     let found = &cx.say.answer.reach;
     open_part(
         out,
@@ -33,17 +33,17 @@ pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
         &cat!(cx.say.near_said(), " ", counts),
     );
     for target in found.targets.iter().filter(|target| target.damage) {
-        out.leaf("p", &w::may_damage(&cx.say.target_said(target)));
+        out.p(&w::may_damage(&cx.say.target_said(target)));
     }
     if cx.say.answer.height.measure_first {
-        out.leaf("p", w::HEIGHT_AID);
+        out.p(w::HEIGHT_AID);
     }
     figure(out, cx, true);
     out.close();
 }
 
 /// Drawing, key and table. Where the answer stops nobody works, so no ground for workers is drawn.
-pub fn figure(out: &mut dyn Out, cx: &Cx<'_>, working: bool) {
+pub fn figure(out: &mut Page<'_>, cx: &Cx<'_>, working: bool) {
     let answer = cx.say.answer;
     let found = &answer.reach;
     let units = cx.say.units();
@@ -79,7 +79,7 @@ pub fn figure(out: &mut dyn Out, cx: &Cx<'_>, working: bool) {
     );
     out.open("figure");
     reach(
-        out,
+        out.sink(),
         &Reach {
             height_used_m: found.height_m,
             height_estimate_m: answer.height.shown_m.unwrap_or(found.height_m),
@@ -116,7 +116,7 @@ pub fn figure(out: &mut dyn Out, cx: &Cx<'_>, working: bool) {
     );
 }
 
-fn legend(out: &mut dyn Out, cx: &Cx<'_>, working: bool) {
+fn legend(out: &mut Page<'_>, cx: &Cx<'_>, working: bool) {
     let found = &cx.say.answer.reach;
     let units = cx.say.units();
     let used = measure::length(found.height_m);
@@ -135,11 +135,11 @@ fn legend(out: &mut dyn Out, cx: &Cx<'_>, working: bool) {
     key(out, &rows);
 }
 
-fn rows(cx: &Cx<'_>, working: bool) -> Vec<Vec<String>> {
+fn rows(cx: &Cx<'_>, working: bool) -> Rows {
     let found = &cx.say.answer.reach;
-    let mut rows = Vec::new();
+    let mut rows = Rows::default();
     let mut push = |name: &str, value: measure::Both, means: &str| {
-        rows.push(vec![name.into(), value.us, value.metric, means.to_owned()]);
+        rows.cell(name).put(value.us).put(value.metric).cell(means);
     };
     push(w::ROW_REACH[0], measure::length(found.height_m), "");
     push(
@@ -161,15 +161,17 @@ fn rows(cx: &Cx<'_>, working: bool) -> Vec<Vec<String>> {
     }
     for target in &found.targets {
         let name = w::sentence(w::target_short(target.kind));
-        let means = w::judged(target.outcome, target.damage).to_owned();
-        let value = target.distance_m.map_or_else(
-            || (w::NOT_GIVEN.to_owned(), w::NOT_GIVEN.to_owned()),
-            |m| {
+        rows.put(name);
+        match target.distance_m {
+            Some(m) => {
                 let value = measure::length(m);
-                (value.us, value.metric)
-            },
-        );
-        rows.push(vec![name, value.0, value.1, means]);
+                rows.put(value.us).put(value.metric);
+            }
+            None => {
+                rows.cell(w::NOT_GIVEN).cell(w::NOT_GIVEN);
+            }
+        }
+        rows.cell(w::judged(target.outcome, target.damage));
     }
     rows
 }

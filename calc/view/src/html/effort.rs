@@ -1,15 +1,15 @@
 //! How long a ring takes.
 
-use super::build::{Cx, drawn_grade, lead, open_part, text_in, twin, weakest};
+use super::build::{Cx, Rows, drawn_grade, lead, open_part, twin, weakest};
 use super::make::title;
 use crate::draw::range::{Range, RangeLabels, range};
 use crate::measure;
-use crate::out::{Out, OutExt};
+use crate::out::Page;
 use crate::words as w;
 use calc::model::method::Method;
 
 /// How long a ring takes. Nothing where no ring may be cut.
-pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
+pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     let Some(effort) = &answer.effort else {
         return;
@@ -23,7 +23,7 @@ pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
         w::HOW_LONG[1],
     );
     if answer.headline_method != Method::BarkRing {
-        out.leaf("p", w::IF_RINGED);
+        out.p(w::IF_RINGED);
     }
     let (span, hours) =
         measure::span_of_minutes(effort.low_min, effort.likely_min, effort.high_min);
@@ -47,7 +47,7 @@ pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
     let tick = w::minutes_tick(&span[1], hours);
     out.open("figure");
     range(
-        out,
+        out.sink(),
         &Range {
             low: effort.low_min / scale,
             likely: Some(effort.likely_min / scale),
@@ -63,37 +63,32 @@ pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
     out.close();
     let (low, likely, high) = effort.visit_min;
     if !answer.visits.is_empty() {
-        out.leaf_class("p", "np", &w::visit_minutes(low, likely, high));
+        out.p_class("np", &w::visit_minutes(low, likely, high));
     }
-    text_in(out, "p", "soft np", w::NO_TABLE);
+    out.p_class("soft np", w::NO_TABLE);
     let tasks = effort.tasks;
-    let mut rows: Vec<Vec<String>> = w::TASKS
-        .iter()
-        .zip([
-            tasks.fixed,
-            tasks.limbs,
-            tasks.score,
-            tasks.peel,
-            tasks.scrape,
-        ])
-        .filter(|(_, minutes)| *minutes > 0.0)
-        .map(|(name, minutes)| vec![(*name).into(), measure::plain(minutes, 1)])
-        .collect();
-    rows.push(vec![
-        w::TASK_WALK.into(),
-        measure::plain(effort.walk_min, 1),
-    ]);
-    rows.push(vec![
-        w::TASK_ALL.into(),
-        cat!(
-            measure::minutes(effort.likely_min),
-            " (",
-            measure::minutes(effort.low_min),
-            w::TO,
-            measure::minutes(effort.high_min),
-            ")"
-        ),
-    ]);
+    let mut rows = Rows::default();
+    for (name, minutes) in w::TASKS.iter().zip([
+        tasks.fixed,
+        tasks.limbs,
+        tasks.score,
+        tasks.peel,
+        tasks.scrape,
+    ]) {
+        if minutes > 0.0 {
+            rows.cell(name).put(measure::plain(minutes, 1));
+        }
+    }
+    rows.cell(w::TASK_WALK)
+        .put(measure::plain(effort.walk_min, 1));
+    rows.cell(w::TASK_ALL).put(cat!(
+        measure::minutes(effort.likely_min),
+        " (",
+        measure::minutes(effort.low_min),
+        w::TO,
+        measure::minutes(effort.high_min),
+        ")"
+    ));
     twin(out, w::TWIN_MINUTES, &title(cx), &w::HEAD_MINUTES, &rows);
     out.close();
 }

@@ -1,16 +1,16 @@
 //! What the dead tree offers, and how long it may stand.
 
-use super::build::{Cx, cites, lead, open_details, open_part, text_in};
+use super::build::{Cx, cites, lead, open_details, open_part};
 use crate::draw::Grade;
 use crate::draw::range::{Range, RangeLabels, range};
 use crate::measure;
-use crate::out::{Out, OutExt};
+use crate::out::Page;
 use crate::words as w;
 use calc::model::method::Method;
 use calc::reference::Group;
 
 /// The part. Nothing where nothing is left standing.
-pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
+pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     let Some(habitat) = &answer.habitat else {
         return;
@@ -37,20 +37,19 @@ pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
     lead(out, &words, "");
     if !habitat.feeding_wood_only && !habitat.users.is_empty() {
         let names: Vec<&str> = habitat.users.iter().map(|user| user.name).collect();
-        out.leaf("p", &cat!(w::row(&names), "."));
+        out.p(&cat!(w::row(&names), "."));
         open_details(out, "", w::USERS_HOW);
         out.open("ul");
         for user in &habitat.users {
             out.leaf("li", &cat!(user.name, ": ", w::user_note(user.note), "."));
         }
-        out.close();
-        out.close();
+        out.close_two();
     }
     let (low, likely, high) = habitat.half_life_years;
     let said = w::standing(low, likely, high);
     out.open("figure");
     range(
-        out,
+        out.sink(),
         &Range {
             low,
             likely: Some(likely),
@@ -64,14 +63,13 @@ pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
         },
     );
     out.close();
-    text_in(out, "p", "soft", &said);
-    out.leaf("p", w::NOT_GOOD_FOR);
+    out.p_class("soft", &said);
+    out.p(w::NOT_GOOD_FOR);
     out.open_class("p", "soft");
     out.text(w::SOURCES);
     let mut because = habitat.because.clone();
     because.extend(habitat.users.iter().map(|user| user.because));
     cites(out, cx, &because);
     out.text(".");
-    out.close();
-    out.close();
+    out.close_two();
 }

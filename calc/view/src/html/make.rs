@@ -1,9 +1,9 @@
 //! Do: the numbers to carry, the steps, the trunk.
 
-use super::build::{Cx, items, open_part, table, text_in, twin};
+use super::build::{Cx, Rows, items, open_part, table, twin};
 use crate::draw::trunk::{RingHeights, Trunk, TrunkLabels, trunk};
 use crate::measure::{self, Both};
-use crate::out::{Out, OutExt};
+use crate::out::Page;
 use crate::words::{self as w, Ringing};
 use calc::answer::StemAnswer;
 use calc::model::method::Method;
@@ -18,7 +18,7 @@ const THICK_MM: f64 = 0.75 * 25.4;
 const THIN_MM: f64 = 0.25 * 25.4;
 
 /// The part.
-pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
+pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     let largest = largest(cx);
     let ring = largest.and_then(|stem| Some((stem, stem.ring.as_ref()?)));
@@ -40,7 +40,7 @@ pub fn largest<'a>(cx: &Cx<'a>) -> Option<&'a StemAnswer> {
         .max_by(|a, b| a.dbh_mm.total_cmp(&b.dbh_mm))
 }
 
-fn ring_part(out: &mut dyn Out, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
+fn ring_part(out: &mut Page<'_>, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
     let question = cx.say.question;
     open_part(out, cx, "do p-left", "do", w::DO[0], w::DO[1]);
     out.open_class("div", "split");
@@ -66,14 +66,8 @@ fn ring_part(out: &mut dyn Out, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
         thorns: question.species.cautions.contains(&"TH1"),
     });
     items(out, "ol", "todo", &steps);
-    text_in(
-        out,
-        "p",
-        "soft",
-        w::ring_tools(bark >= THICK_MM, bark < THIN_MM),
-    );
-    out.close();
-    out.close();
+    out.p_class("soft", w::ring_tools(bark >= THICK_MM, bark < THIN_MM));
+    out.close_two();
     twin(
         out,
         w::TWIN_TRUNK,
@@ -93,7 +87,7 @@ pub fn title(cx: &Cx<'_>) -> String {
 }
 
 /// The three numbers that are carried to the tree.
-fn numbers(out: &mut dyn Out, cx: &Cx<'_>, ring: &Ring) {
+fn numbers(out: &mut Page<'_>, cx: &Cx<'_>, ring: &Ring) {
     let height = Both {
         us: w::WAIST_TO_CHEST[0].into(),
         metric: w::WAIST_TO_CHEST[1].into(),
@@ -111,15 +105,14 @@ fn numbers(out: &mut dyn Out, cx: &Cx<'_>, ring: &Ring) {
         big(out, first);
         out.text(" ");
         out.leaf("small", second);
-        out.close();
-        out.close();
+        out.close_two();
     }
     out.close();
-    text_in(out, "p", "soft", w::SMOOTH);
+    out.p_class("soft", w::SMOOTH);
 }
 
 /// A big number; its fraction is set raised.
-fn big(out: &mut dyn Out, text: &str) {
+fn big(out: &mut Page<'_>, text: &str) {
     let mut rest = text;
     while let Some(at) = rest.find(['¼', '½', '¾']) {
         let (whole, behind) = piece::cut(rest, at);
@@ -135,7 +128,7 @@ fn big(out: &mut dyn Out, text: &str) {
     }
 }
 
-fn draw(out: &mut dyn Out, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
+fn draw(out: &mut Page<'_>, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
     let units = cx.say.units();
     let size = measure::size(stem.dbh_mm);
     let bark = stem.bark.as_ref().map_or(0.0, |bark| bark.mm);
@@ -160,7 +153,7 @@ fn draw(out: &mut dyn Out, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
         better.spoken(units)
     );
     trunk(
-        out,
+        out.sink(),
         &Trunk {
             dbh_mm: stem.dbh_mm,
             bark_mm: bark,
@@ -192,10 +185,13 @@ fn draw(out: &mut dyn Out, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
     );
 }
 
-fn rows(cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) -> Vec<Vec<String>> {
-    let mut rows = Vec::new();
+fn rows(cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) -> Rows {
+    let mut rows = Rows::default();
     let mut push = |name: &str, value: Both, standing: String| {
-        rows.push(vec![name.into(), value.us, value.metric, standing]);
+        rows.cell(name)
+            .put(value.us)
+            .put(value.metric)
+            .put(standing);
     };
     push(
         w::ROW_TRUNK[0],
@@ -232,52 +228,48 @@ pub fn bark_standing(cx: &Cx<'_>, bark: &calc::model::bark::Bark) -> String {
 }
 
 /// Each stem by itself.
-fn stems(out: &mut dyn Out, cx: &Cx<'_>) {
+fn stems(out: &mut Page<'_>, cx: &Cx<'_>) {
     let units = cx.say.units();
-    let rows: Vec<Vec<String>> = cx
-        .say
-        .answer
-        .stems
-        .iter()
-        .enumerate()
-        .map(|(at, stem)| {
-            let width = |mm: fn(&Ring) -> f64| {
-                stem.ring
-                    .as_ref()
-                    .filter(|_| stem.headline_method == Method::BarkRing)
-                    .map_or_else(
-                        || "–".to_owned(),
-                        |ring| measure::ring(mm(ring)).text(units),
-                    )
-            };
-            vec![
-                measure::number(at as u32 + 1),
-                measure::size(stem.dbh_mm).text(units),
-                width(|ring| ring.at_least_mm),
-                width(|ring| ring.better_mm),
-                if stem.spared {
-                    w::KEEP_STEM.into()
-                } else {
-                    w::act(stem.headline_method).into()
-                },
-            ]
-        })
-        .collect();
+    let mut rows = Rows::default();
+    for (stem, number) in cx.say.answer.stems.iter().zip(1..) {
+        rows.put(measure::number(number))
+            .put(measure::size(stem.dbh_mm).text(units));
+        match &stem.ring {
+            Some(ring) if stem.headline_method == Method::BarkRing => {
+                for mm in [ring.at_least_mm, ring.better_mm] {
+                    rows.put(measure::ring(mm).text(units));
+                }
+            }
+            _ => {
+                rows.cell("–").cell("–");
+            }
+        }
+        rows.cell(plan_of(stem));
+    }
     table(out, w::STEMS, &w::HEAD_STEMS, &rows);
     if cx.say.question.spared().is_some() {
-        out.leaf("p", w::SPARED_UNPROVEN);
+        out.p(w::SPARED_UNPROVEN);
+    }
+}
+
+/// What is done with a stem.
+fn plan_of(stem: &StemAnswer) -> &'static str {
+    if stem.spared {
+        w::KEEP_STEM
+    } else {
+        w::act(stem.headline_method)
     }
 }
 
 /// Short steps of another method.
-fn other_part(out: &mut dyn Out, cx: &Cx<'_>) {
+fn other_part(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     let question = cx.say.question;
     let method = answer.headline_method;
     open_part(out, cx, "do p-left", "do", w::DO[0], w::DO_OTHER);
     let dead = question.condition == Condition::Dead || question.largest().live_share <= 0.0;
     if dead {
-        out.leaf("p", w::NO_RING_DEAD);
+        out.p(w::NO_RING_DEAD);
     }
     let who = w::who(method, answer.headline_by_professional, question.herbicide);
     super::build::lead(
@@ -293,25 +285,13 @@ fn other_part(out: &mut dyn Out, cx: &Cx<'_>) {
     out.close();
 }
 
-fn other_stems(out: &mut dyn Out, cx: &Cx<'_>, units: Units) {
-    let rows: Vec<Vec<String>> = cx
-        .say
-        .answer
-        .stems
-        .iter()
-        .enumerate()
-        .map(|(at, stem)| {
-            vec![
-                measure::number(at as u32 + 1),
-                measure::size(stem.dbh_mm).text(units),
-                if stem.spared {
-                    w::KEEP_STEM.into()
-                } else {
-                    w::act(stem.headline_method).into()
-                },
-            ]
-        })
-        .collect();
+fn other_stems(out: &mut Page<'_>, cx: &Cx<'_>, units: Units) {
+    let mut rows = Rows::default();
+    for (stem, number) in cx.say.answer.stems.iter().zip(1..) {
+        rows.put(measure::number(number))
+            .put(measure::size(stem.dbh_mm).text(units))
+            .cell(plan_of(stem));
+    }
     let heads = [w::HEAD_STEMS[0], w::HEAD_STEMS[1], w::HEAD_STEMS[4]];
     table(out, w::STEMS, &heads, &rows);
 }

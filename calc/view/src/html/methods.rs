@@ -2,12 +2,12 @@
 
 use super::build::{Cx, close_table, open_part, open_table, row_head};
 use super::make::title;
-use crate::out::{Out, OutExt};
+use crate::out::Page;
 use crate::words as w;
 use calc::model::method::{Level, MethodLine};
 
 /// The part: nine rows, level, who, reasons.
-pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
+pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     open_part(
         out,
@@ -36,8 +36,7 @@ pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
         out.leaf("b", &w::sentence(&stands));
         out.text(" ");
         out.text(&why(line));
-        out.close();
-        out.close();
+        out.close_two();
     }
     close_table(out);
     out.close();

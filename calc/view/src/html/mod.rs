@@ -23,9 +23,9 @@ pub use problems::problems;
 
 use crate::draw::tag::{TagKind, TagLabels, tag};
 use crate::measure;
-use crate::out::{Out, OutExt};
+use crate::out::{Out, Page};
 use crate::words::{self as w, Say};
-use build::{Cx, heading, text_in};
+use build::{Cx, heading};
 use calc::answer::{Answer, Outcome};
 use calc::question::Question;
 use calc::reference::Reference;
@@ -76,6 +76,7 @@ pub fn answer(
         level: options.heading_level.clamp(2, 5),
         nested: false,
     };
+    let out = &mut Page::new(out);
     out.open_class("section", "answer-region");
     let title = cx.id("a");
     out.attr("aria-labelledby", &title);
@@ -97,21 +98,21 @@ pub fn answer(
 }
 
 /// The head of the printed page.
-fn sheet(out: &mut dyn Out, cx: &Cx<'_>) {
+fn sheet(out: &mut Page<'_>, cx: &Cx<'_>) {
     out.open_class("div", "sheet");
     out.open("p");
     out.leaf("b", w::SHEET[0]);
     out.text(w::SHEET[1]);
     out.close();
-    out.leaf("p", w::SHEET_RULER);
+    out.p(w::SHEET_RULER);
     if let Some(day) = cx.say.answer.asked_day.or(cx.say.answer.advised_day) {
-        out.leaf("p", &measure::day_year(day));
+        out.p(&measure::day_year(day));
     }
     out.close();
 }
 
 /// An answer with a plan: do, wait, another method.
-fn plan(out: &mut dyn Out, cx: &Cx<'_>) {
+fn plan(out: &mut Page<'_>, cx: &Cx<'_>) {
     verdict(out, cx);
     out.open_class("div", "both");
     out.open_class("div", "parts");
@@ -125,7 +126,7 @@ fn plan(out: &mut dyn Out, cx: &Cx<'_>) {
 }
 
 /// What to do, when, and what follows: the parts that a conditional answer shows too.
-fn plan_parts(out: &mut dyn Out, cx: &Cx<'_>) {
+fn plan_parts(out: &mut Page<'_>, cx: &Cx<'_>) {
     make::part(out, cx);
     clear::part(out, cx);
     when::part(out, cx);
@@ -135,7 +136,7 @@ fn plan_parts(out: &mut dyn Out, cx: &Cx<'_>) {
 }
 
 /// The column beside the answer; the order in the document stays.
-fn aside(out: &mut dyn Out, cx: &Cx<'_>, stops: bool) {
+fn aside(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
     out.open_class("div", "aside");
     sure::part(out, cx, stops);
     sure::identity(out, cx);
@@ -144,13 +145,13 @@ fn aside(out: &mut dyn Out, cx: &Cx<'_>, stops: bool) {
     out.close();
 }
 
-fn print_ruler(out: &mut dyn Out) {
+fn print_ruler(out: &mut Page<'_>) {
     // 183 mm fit between the margins of Letter and of A4.
-    crate::draw::ruler::foot(out, 183, w::INCH, w::CM);
+    crate::draw::ruler::foot(out.sink(), 183, w::INCH, w::CM);
 }
 
 /// The tag of an outcome.
-fn draw_tag(out: &mut dyn Out, cx: &Cx<'_>) {
+fn draw_tag(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     let kind = match answer.outcome {
         Outcome::Do => TagKind::Do,
@@ -167,7 +168,7 @@ fn draw_tag(out: &mut dyn Out, cx: &Cx<'_>) {
     let word = w::tag(answer.outcome);
     let aria = cat!(word, if line.is_empty() { "" } else { ", " }, line);
     tag(
-        out,
+        out.sink(),
         kind,
         &TagLabels {
             aria: &aria,
@@ -178,24 +179,23 @@ fn draw_tag(out: &mut dyn Out, cx: &Cx<'_>) {
 }
 
 /// Tag, first sentence, and what stands beside it.
-fn verdict(out: &mut dyn Out, cx: &Cx<'_>) {
+fn verdict(out: &mut Page<'_>, cx: &Cx<'_>) {
     out.open_class("div", "verdict");
     draw_tag(out, cx);
     out.open("div");
     said(out, cx);
-    out.close();
-    out.close();
+    out.close_two();
 }
 
 /// The first sentence with its lines, and the inputs for the printed page.
-fn said(out: &mut dyn Out, cx: &Cx<'_>) {
+fn said(out: &mut Page<'_>, cx: &Cx<'_>) {
     // A native tree is named before anything else is said, once.
     if let Some(native) = cx.say.native().filter(|_| !cx.nested) {
-        text_in(out, "p", "say native", &native);
+        out.p_class("say native", &native);
     }
-    text_in(out, "p", "say", &cx.say.verdict());
+    out.p_class("say", &cx.say.verdict());
     for line in cx.say.also() {
-        text_in(out, "p", "also", &line);
+        out.p_class("also", &line);
     }
     if cx.nested {
         return;

@@ -2,13 +2,13 @@
 
 use super::build::{Cx, field_link, heading, lead};
 use super::{aside, cautions, clear, methods, plan_parts, print_ruler, stop, verdict};
-use crate::out::{Out, OutExt};
+use crate::out::Page;
 use crate::words::{self as w, Say};
 use calc::answer::{Conditional, If, Outcome};
 use calc::model::reach;
 
 /// The region.
-pub fn answer(out: &mut dyn Out, cx: &Cx<'_>) {
+pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     // What it could hit is asked in the style of a stop until it is answered.
     if answer.reach.outcome == reach::Outcome::NotChecked {
@@ -33,7 +33,7 @@ pub fn answer(out: &mut dyn Out, cx: &Cx<'_>) {
 }
 
 /// What to find out, each row with a link to its field.
-fn missing(out: &mut dyn Out, cx: &Cx<'_>) {
+fn missing(out: &mut Page<'_>, cx: &Cx<'_>) {
     super::build::open_part(out, cx, "p-full p-open", "open", w::MISSING, "");
     let answer = cx.say.answer;
     let within = cx.say.reach(answer.reach.people_out_m);
@@ -59,12 +59,11 @@ fn missing(out: &mut dyn Out, cx: &Cx<'_>) {
         }
         out.close();
     }
-    out.close();
-    out.close();
+    out.close_two();
 }
 
 /// "If …: that answer", its own plan in full, marked as conditional.
-fn conditional(out: &mut dyn Out, cx: &Cx<'_>, open_if: &If) {
+fn conditional(out: &mut Page<'_>, cx: &Cx<'_>, open_if: &If) {
     let nested = Cx {
         say: Say {
             reference: cx.say.reference,
@@ -81,10 +80,10 @@ fn conditional(out: &mut dyn Out, cx: &Cx<'_>, open_if: &If) {
     out.attr("aria-labelledby", &id);
     let condition = cx.say.conditions();
     heading(out, cx.level, "", &id, &cat!(w::IF, condition));
-    out.leaf_class("p", "asm", w::ONLY_IF);
+    out.p_class("asm", w::ONLY_IF);
     match open_if.answer.outcome {
         Outcome::Professional => {
-            super::build::text_in(out, "p", "say", &nested.say.verdict());
+            out.p_class("say", &nested.say.verdict());
         }
         Outcome::Do | Outcome::Wait | Outcome::OtherMethod | Outcome::CannotTell => {
             verdict(out, &nested);
@@ -95,7 +94,7 @@ fn conditional(out: &mut dyn Out, cx: &Cx<'_>, open_if: &If) {
 }
 
 /// The best method if it is not so.
-fn otherwise(out: &mut dyn Out, cx: &Cx<'_>) {
+fn otherwise(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     super::build::open_part(out, cx, "p-full p-else", "else", w::OTHERWISE, "");
     let mut lines = answer
@@ -107,7 +106,7 @@ fn otherwise(out: &mut dyn Out, cx: &Cx<'_>) {
         lead(out, &first, w::OTHERWISE_HOLDS);
     }
     for line in lines {
-        out.leaf("p", &line);
+        out.p(&line);
     }
     out.close();
 }

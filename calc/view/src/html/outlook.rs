@@ -1,17 +1,17 @@
 //! What share of such stems dies, by season: inside the part of the visits.
 
-use super::build::{Cx, cites, folded_table, heading, lead, open_details, source, twin};
+use super::build::{Cx, Rows, cites, folded_table, heading, lead, open_details, source, twin};
 use super::make::title;
 use crate::draw::Grade;
 use crate::draw::range::{Share, SharesLabels, shares};
 use crate::measure;
-use crate::out::{Out, OutExt};
+use crate::out::Page;
 use crate::words as w;
 use calc::model::outlook::{Outlook, SeasonShare};
 use calc::reference::Trait;
 
 /// Lead, bars, the species' own rows, what they rest on.
-pub fn inside(out: &mut dyn Out, cx: &Cx<'_>, outlook: &Outlook) {
+pub fn inside(out: &mut Page<'_>, cx: &Cx<'_>, outlook: &Outlook) {
     heading(out, cx.level + 1, "np", "", w::HOW_MANY_DIE);
     if let Some(third) = outlook.seasons.last() {
         lead(
@@ -39,7 +39,7 @@ pub fn inside(out: &mut dyn Out, cx: &Cx<'_>, outlook: &Outlook) {
         .collect();
     out.open("figure");
     shares(
-        out,
+        out.sink(),
         &rows,
         &SharesLabels {
             aria: w::HOW_MANY_DIE,
@@ -51,7 +51,7 @@ pub fn inside(out: &mut dyn Out, cx: &Cx<'_>, outlook: &Outlook) {
     if let Some((low, high)) = outlook.sprouting {
         notes.push(w::sprouting(low, high));
     }
-    out.leaf("p", &notes.join(" "));
+    out.p(&notes.join(" "));
     for season in &outlook.seasons {
         if let Some(row) = &season.species_row {
             let when = w::season_name(&measure::number(u32::from(season.season)));
@@ -71,26 +71,25 @@ pub fn inside(out: &mut dyn Out, cx: &Cx<'_>, outlook: &Outlook) {
     deaths(out, cx);
     open_details(out, "", w::OUTLOOK_BASIS);
     let basis = w::outlook_basis(outlook.class, outlook.size, outlook.anchors, outlook.own);
-    out.leaf("p", &basis);
+    out.p(&basis);
     out.close();
     if cx.say.question.species.has(Trait::Oak) {
         oaks(out, cx);
     }
-    let table: Vec<Vec<String>> = outlook
-        .seasons
-        .iter()
-        .map(|season| {
-            let share = &season.share;
-            vec![
-                cat!(w::SEASON, measure::number(u32::from(season.season))),
-                measure::percent(share.low),
+    let mut table = Rows::default();
+    for season in &outlook.seasons {
+        let share = &season.share;
+        let number = measure::number(u32::from(season.season));
+        table
+            .put(cat!(w::SEASON, number))
+            .put(measure::percent(share.low))
+            .put(
                 share
                     .likely
                     .map_or_else(|| w::NOT_KNOWN.into(), measure::percent),
-                measure::percent(share.high),
-            ]
-        })
-        .collect();
+            )
+            .put(measure::percent(share.high));
+    }
     twin(out, w::TWIN_OUTLOOK, &title(cx), &w::HEAD_OUTLOOK, &table);
 }
 
@@ -110,7 +109,7 @@ fn outlook_grade(outlook: &Outlook, season: &SeasonShare) -> Grade {
     }
 }
 
-fn own_row(out: &mut dyn Out, cx: &Cx<'_>, text: &str, because: &[calc::evidence::Cite]) {
+fn own_row(out: &mut Page<'_>, cx: &Cx<'_>, text: &str, because: &[calc::evidence::Cite]) {
     out.open("p");
     out.text(&w::sentence(text));
     out.text(". ");
@@ -123,33 +122,27 @@ fn own_row(out: &mut dyn Out, cx: &Cx<'_>, text: &str, because: &[calc::evidence
 }
 
 /// What was counted on this species, as printed.
-fn deaths(out: &mut dyn Out, cx: &Cx<'_>) {
+fn deaths(out: &mut Page<'_>, cx: &Cx<'_>) {
     let rows = cx.say.question.species.deaths;
     if rows.is_empty() {
         return;
     }
     open_details(out, "", w::DEATHS);
-    let list: Vec<Vec<String>> = rows
-        .iter()
-        .map(|row| {
-            let label = cx
-                .say
-                .reference
-                .source(row.source)
-                .map_or(row.source, |source| source.label);
-            [
-                row.dead, row.after, row.n, row.dbh, row.ring, row.season, label,
-            ]
-            .iter()
-            .map(|cell| (*cell).to_owned())
-            .collect()
-        })
-        .collect();
+    let mut list = Rows::default();
+    for row in rows {
+        let known = cx.say.reference.source(row.source);
+        let label = known.map_or(row.source, |source| source.label);
+        for cell in [
+            row.dead, row.after, row.n, row.dbh, row.ring, row.season, label,
+        ] {
+            list.cell(cell);
+        }
+    }
     folded_table(out, w::DEATHS, &w::HEAD_DEATHS, &list);
     out.close();
 }
 
-fn oaks(out: &mut dyn Out, cx: &Cx<'_>) {
+fn oaks(out: &mut Page<'_>, cx: &Cx<'_>) {
     out.open_class("p", "soft");
     for (at, piece) in w::OAKS_DISAGREE.iter().enumerate() {
         out.text(piece);

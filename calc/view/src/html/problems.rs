@@ -3,7 +3,7 @@
 use super::Options;
 use super::build::heading;
 use crate::measure;
-use crate::out::{Out, OutExt};
+use crate::out::{Out, Page};
 use crate::words as w;
 use calc::question::Problem;
 
@@ -12,6 +12,7 @@ pub fn problems(out: &mut dyn Out, problems: &[Problem], options: &Options<'_>) 
     if problems.is_empty() {
         return;
     }
+    let out = &mut Page::new(out);
     out.open_class("div", "errsum");
     let id = cat!(options.id_prefix, "p-fix");
     out.attr("role", "group");
@@ -33,9 +34,7 @@ pub fn problems(out: &mut dyn Out, problems: &[Problem], options: &Options<'_>) 
         out.attr("data-act", "change");
         out.attr("data-field", &field);
         out.text(&w::problem_text(problem));
-        out.close();
-        out.close();
+        out.close_two();
     }
-    out.close();
-    out.close();
+    out.close_two();
 }

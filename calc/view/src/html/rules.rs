@@ -1,14 +1,14 @@
 //! Law and biology: the months that meet the day, with who says so.
 
-use super::build::{Cx, folded_table, is_bare, open_details, source};
+use super::build::{Cx, Rows, folded_table, is_bare, open_details, source};
 use super::when::{all_year, doy_md};
 use crate::measure;
-use crate::out::{Out, OutExt};
+use crate::out::Page;
 use crate::words as w;
 use calc::answer::Rules;
 
 /// Law and biology: what meets the day in view, everything folded.
-pub fn inside(out: &mut dyn Out, cx: &Cx<'_>) {
+pub fn inside(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     let on_day: Vec<&Rules> = answer.rules.iter().filter(|rule| rule.on_the_day).collect();
     let mut topics = Vec::new();
@@ -41,29 +41,28 @@ pub fn inside(out: &mut dyn Out, cx: &Cx<'_>) {
         out.close();
     }
     if on_day.is_empty() && !answer.rules.is_empty() {
-        out.leaf_class("p", "np", w::NO_RULE_ON_DAY);
+        out.p_class("np", w::NO_RULE_ON_DAY);
     }
     if !answer.rules.is_empty() {
         open_details(out, "", w::MORE_RULES);
-        let rows: Vec<Vec<String>> = answer
-            .rules
-            .iter()
-            .map(|rule| {
-                vec![
-                    w::topic(rule.topic).into(),
-                    measure::month_day(rule.from_md),
-                    measure::month_day(rule.to_md),
-                    w::rule_force(rule.jurisdiction, rule.force, rule.is_default),
-                ]
-            })
-            .collect();
+        let mut rows = Rows::default();
+        for rule in &answer.rules {
+            rows.cell(w::topic(rule.topic))
+                .put(measure::month_day(rule.from_md))
+                .put(measure::month_day(rule.to_md))
+                .put(w::rule_force(
+                    rule.jurisdiction,
+                    rule.force,
+                    rule.is_default,
+                ));
+        }
         folded_table(out, w::MORE_RULES, &w::HEAD_RULES, &rows);
         out.close();
     }
 }
 
 /// Who says so, and the source.
-fn said_by(out: &mut dyn Out, cx: &Cx<'_>, rule: &Rules) {
+fn said_by(out: &mut Page<'_>, cx: &Cx<'_>, rule: &Rules) {
     out.text(&w::rule_force(
         rule.jurisdiction,
         rule.force,

@@ -1,15 +1,15 @@
 //! An answer that stops: what to stop, whom to call, why, what to say. No ring width and no steps.
 
-use super::build::{Cx, folded_table, heading, items, lead, open_details, open_part};
+use super::build::{Cx, Rows, folded_table, heading, items, lead, open_details, open_part};
 use super::{aside, cautions, clear, draw_tag, print_ruler, said};
 use crate::measure;
-use crate::out::{Out, OutExt};
+use crate::out::Page;
 use crate::words as w;
 use calc::model::reach::Outcome;
 use calc::question::Goal;
 
 /// The region under a stop.
-pub fn answer(out: &mut dyn Out, cx: &Cx<'_>) {
+pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
     let line = cx.say.answer.reach.outcome == Outcome::Line;
     let stop = if line { w::STOP_LINE } else { w::STOP };
     block(out, cx, stop, |out| {
@@ -18,8 +18,8 @@ pub fn answer(out: &mut dyn Out, cx: &Cx<'_>) {
         } else {
             (w::CALL_ARBORIST, w::CALL_MORE[1])
         };
-        out.leaf_class("p", "call", call);
-        out.leaf_class("p", "soft", more);
+        out.p_class("call", call);
+        out.p_class("soft", more);
     });
     out.open_class("div", "both");
     out.open_class("div", "parts");
@@ -34,7 +34,7 @@ pub fn answer(out: &mut dyn Out, cx: &Cx<'_>) {
 }
 
 /// The frame of a stop: tag, heading, sentence, whom to call.
-pub fn block(out: &mut dyn Out, cx: &Cx<'_>, title: &str, call: impl FnOnce(&mut dyn Out)) {
+pub fn block(out: &mut Page<'_>, cx: &Cx<'_>, title: &str, call: impl FnOnce(&mut Page<'_>)) {
     out.open_class("section", "stopblock");
     let id = cx.id("stop");
     out.attr("aria-labelledby", &id);
@@ -43,11 +43,10 @@ pub fn block(out: &mut dyn Out, cx: &Cx<'_>, title: &str, call: impl FnOnce(&mut
     heading(out, cx.level, "", &id, title);
     said(out, cx);
     call(out);
-    out.close();
-    out.close();
+    out.close_two();
 }
 
-fn why(out: &mut dyn Out, cx: &Cx<'_>) {
+fn why(out: &mut Page<'_>, cx: &Cx<'_>) {
     let reach = &cx.say.answer.reach;
     open_part(
         out,
@@ -62,7 +61,7 @@ fn why(out: &mut dyn Out, cx: &Cx<'_>) {
 }
 
 /// What to say on the phone, and the numbers for the professional, folded.
-fn phone(out: &mut dyn Out, cx: &Cx<'_>) {
+fn phone(out: &mut Page<'_>, cx: &Cx<'_>) {
     open_part(out, cx, "p-full p-say", "say", w::SAY[0], w::SAY[1]);
     out.open_class("ol", "say3");
     let values = [cx.say.what_it_is(), cx.say.how_big(), cx.say.could_hit()];
@@ -71,22 +70,20 @@ fn phone(out: &mut dyn Out, cx: &Cx<'_>) {
         out.open("span");
         out.leaf("b", &cat!(name, ". "));
         out.text(&value);
-        out.close();
-        out.close();
+        out.close_two();
     }
     out.close();
     open_details(out, "pr", w::FOR_PROFESSIONAL);
     folded_table(out, w::FOR_PROFESSIONAL, &w::HEAD_VALUE, &rows(cx));
-    out.close();
-    out.close();
+    out.close_two();
 }
 
-fn rows(cx: &Cx<'_>) -> Vec<Vec<String>> {
+fn rows(cx: &Cx<'_>) -> Rows {
     let answer = cx.say.answer;
     let units = cx.say.units();
-    let mut rows = Vec::new();
+    let mut rows = Rows::default();
     let mut push = |name: &str, value: String, standing: String| {
-        rows.push(vec![name.into(), value, standing]);
+        rows.cell(name).put(value).put(standing);
     };
     let largest = cx.say.question.largest().dbh.mm();
     let stem = answer.stems.iter().find(|stem| stem.dbh_mm == largest);
@@ -128,7 +125,7 @@ fn rows(cx: &Cx<'_>) -> Vec<Vec<String>> {
 }
 
 /// What can be done without touching the tree: what would change the answer first.
-fn today(out: &mut dyn Out, cx: &Cx<'_>, line: bool) {
+fn today(out: &mut Page<'_>, cx: &Cx<'_>, line: bool) {
     open_part(
         out,
         cx,

@@ -1,9 +1,7 @@
 //! How sure, what would change it, and whether it is this tree.
 
-use super::build::{
-    Cx, Row, grade_mark, items, kv, open_details, open_part, source, text_in, weakest,
-};
-use crate::out::{Out, OutExt};
+use super::build::{Cx, Row, grade_mark, items, kv, open_details, open_part, source, weakest};
+use crate::out::Page;
 use crate::words as w;
 use calc::evidence::{Cite, Grade};
 use calc::model::method::Method;
@@ -14,7 +12,7 @@ use calc::timing::Basis;
 const IN_VIEW: usize = 3;
 
 /// The part.
-pub fn part(out: &mut dyn Out, cx: &Cx<'_>, stops: bool) {
+pub fn part(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
     open_part(
         out,
         cx,
@@ -127,7 +125,7 @@ fn height_grade(because: &[Cite]) -> Grade {
         .unwrap_or(Grade::Assumption)
 }
 
-fn contested(out: &mut dyn Out, cx: &Cx<'_>) {
+fn contested(out: &mut Page<'_>, cx: &Cx<'_>) {
     out.open_class("p", "soft");
     for (at, piece) in w::CONTESTED.iter().enumerate() {
         out.text(piece);
@@ -141,7 +139,7 @@ fn contested(out: &mut dyn Out, cx: &Cx<'_>) {
 }
 
 /// Is it this tree? Native look-alikes first.
-pub fn identity(out: &mut dyn Out, cx: &Cx<'_>) {
+pub fn identity(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     let species = cx.say.question.species;
     let alike = answer.species.look_alikes;
@@ -150,9 +148,9 @@ pub fn identity(out: &mut dyn Out, cx: &Cx<'_>) {
     }
     open_part(out, cx, "p-hide p-is", "is", w::IS_IT[0], w::IS_IT[1]);
     if species.unknown {
-        out.leaf("p", w::UNKNOWN_NAME);
+        out.p(w::UNKNOWN_NAME);
     } else {
-        out.leaf("p", w::MISTAKE);
+        out.p(w::MISTAKE);
     }
     // Two passes, not a sort: a sort of its own costs five kilobytes in the browser.
     let native = |native: bool| alike.iter().filter(move |it| it.native == native);
@@ -167,7 +165,7 @@ pub fn identity(out: &mut dyn Out, cx: &Cx<'_>) {
     out.close();
 }
 
-fn list(out: &mut dyn Out, cx: &Cx<'_>, alike: &[&LookAlike]) {
+fn list(out: &mut Page<'_>, cx: &Cx<'_>, alike: &[&LookAlike]) {
     if alike.is_empty() {
         return;
     }
@@ -201,6 +199,6 @@ fn list(out: &mut dyn Out, cx: &Cx<'_>, alike: &[&LookAlike]) {
 }
 
 /// A soft line under another part.
-pub fn soft(out: &mut dyn Out, text: &str) {
-    text_in(out, "p", "soft", text);
+pub fn soft(out: &mut Page<'_>, text: &str) {
+    out.p_class("soft", text);
 }

@@ -1,9 +1,9 @@
 //! Then check: the visits, and what to do at one.
 
-use super::build::{Cx, folded_table, open_details, open_part};
+use super::build::{Cx, Rows, folded_table, open_details, open_part};
 use crate::draw::year::{Pin, VisitYear, VisitsLabels, visits};
 use crate::measure;
-use crate::out::{Out, OutExt};
+use crate::out::Page;
 use crate::words as w;
 use calc::model::at_visit::advise;
 use calc::model::method::Method;
@@ -35,7 +35,7 @@ pub fn pins(cx: &Cx<'_>) -> Vec<(i32, Pin)> {
 }
 
 /// Visits and the outlook. Nothing where there is nothing to come back to.
-pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
+pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     if answer.visits.is_empty() {
         return;
@@ -62,7 +62,7 @@ pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
     }
     if rings {
         let larch = cx.say.question.species.scientific.starts_with("Larix");
-        out.leaf("p", w::judge_death(larch));
+        out.p(w::judge_death(larch));
     }
     if let Some(outlook) = answer.outlook.as_ref().filter(|_| rings) {
         super::outlook::inside(out, cx, outlook);
@@ -71,7 +71,7 @@ pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
 }
 
 /// What may be seen, and what the model advises at the first visit and in season 3.
-fn at_a_visit(out: &mut dyn Out, cx: &Cx<'_>) {
+fn at_a_visit(out: &mut Page<'_>, cx: &Cx<'_>) {
     let plan = &cx.say.answer.visits;
     let (Some(ringed), Some(first), Some(third)) = (
         cx.say.answer.advised_day,
@@ -80,32 +80,30 @@ fn at_a_visit(out: &mut dyn Out, cx: &Cx<'_>) {
     ) else {
         return;
     };
-    let rows: Vec<Vec<String>> = w::SEEN
-        .iter()
-        .filter_map(|seen| {
-            let at = |day| advise(ringed, day, plan, &[*seen]).ok();
-            let (early, late) = (at(first.to)?, at(third.to)?);
-            let mut acts: Vec<&str> = Vec::new();
-            for act in early.acts.iter().chain(&late.acts) {
-                let word = w::act_now(*act);
-                if !acts.contains(&word) {
-                    acts.push(word);
-                }
+    let mut rows = Rows::default();
+    for seen in w::SEEN {
+        let at = |day| advise(ringed, day, plan, &[seen]).ok();
+        let (Some(early), Some(late)) = (at(first.to), at(third.to)) else {
+            continue;
+        };
+        let mut acts: Vec<&str> = Vec::new();
+        for act in early.acts.iter().chain(&late.acts) {
+            let word = w::act_now(*act);
+            if !acts.contains(&word) {
+                acts.push(word);
             }
-            Some(vec![
-                w::seen(*seen).into(),
-                w::sentence(&acts.join("; ")),
-                w::ring_judged(early.judged).into(),
-                w::ring_judged(late.judged).into(),
-            ])
-        })
-        .collect();
+        }
+        rows.cell(w::seen(seen))
+            .put(w::sentence(&acts.join("; ")))
+            .cell(w::ring_judged(early.judged))
+            .cell(w::ring_judged(late.judged));
+    }
     open_details(out, "", w::AT_A_VISIT);
     folded_table(out, w::AT_A_VISIT, &w::HEAD_VISIT, &rows);
     out.close();
 }
 
-fn draw_visits(out: &mut dyn Out, cx: &Cx<'_>) {
+fn draw_visits(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     let all = pins(cx);
     let ring_day: Option<NaiveDate> = answer.advised_day;
@@ -139,7 +137,7 @@ fn draw_visits(out: &mut dyn Out, cx: &Cx<'_>) {
     let aria = w::visits_count(answer.visits.len(), years.len());
     out.open("figure");
     visits(
-        out,
+        out.sink(),
         &years,
         &VisitsLabels {
             aria: &aria,
@@ -154,7 +152,7 @@ fn draw_visits(out: &mut dyn Out, cx: &Cx<'_>) {
 }
 
 /// Visits of one kind and season are one row.
-fn list(out: &mut dyn Out, cx: &Cx<'_>) {
+fn list(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     out.open_class("ul", "checks");
     let mut at = 0;
@@ -181,8 +179,7 @@ fn list(out: &mut dyn Out, cx: &Cx<'_>) {
             &cat!(numbers.join(", "), ". ", measure::several(&spans), ". "),
         );
         out.text(w::visit(first.kind, answer.headline_method));
-        out.close();
-        out.close();
+        out.close_two();
         at += same;
     }
     out.close();

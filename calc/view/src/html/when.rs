@@ -1,11 +1,11 @@
 //! When: the bark and the rules, in words and on the year tape.
 
-use super::build::{Cx, key, lead, open_part, text_in, twin};
+use super::build::{Cx, Rows, key, lead, open_part, twin};
 use super::make::title;
 use crate::draw::mark::Swatch;
 use crate::draw::year::{Pin, Span, Year, YearLabels, year};
 use crate::measure;
-use crate::out::{Out, OutExt};
+use crate::out::Page;
 use crate::words as w;
 use calc::answer::{AlsoKind, Rules, TapeSpan};
 use calc::model::method::{Level, Method};
@@ -14,7 +14,7 @@ use calc::timing::{Doy, Fill};
 use chrono::{Datelike, NaiveDate};
 
 /// The part.
-pub fn part(out: &mut dyn Out, cx: &Cx<'_>) {
+pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     let head = answer.headline_method;
     let ring = about_ring(cx);
@@ -52,7 +52,7 @@ pub fn about_ring(cx: &Cx<'_>) -> bool {
     answer.headline_method == Method::BarkRing || possible || later
 }
 
-fn bark(out: &mut dyn Out, cx: &Cx<'_>) {
+fn bark(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     let timing = &answer.timing;
     if let (Some(day), Some(verdict)) = (answer.asked_day, answer.asked_verdict) {
@@ -67,13 +67,10 @@ fn bark(out: &mut dyn Out, cx: &Cx<'_>) {
     }
     if let (Some(before), Some(opens), Some(closes)) = (&timing.before, timing.opens, timing.closes)
     {
-        out.leaf(
-            "p",
-            &w::before_and_after(before, &measure::days(opens, closes)),
-        );
+        out.p(&w::before_and_after(before, &measure::days(opens, closes)));
     }
-    out.leaf("p", &stretches(cx));
-    out.leaf_class("p", "np", w::ALWAYS_TEST);
+    out.p(&stretches(cx));
+    out.p_class("np", w::ALWAYS_TEST);
     tape(out, cx);
     let mut notes: Vec<String> = Vec::new();
     if timing.short_season {
@@ -97,7 +94,7 @@ fn bark(out: &mut dyn Out, cx: &Cx<'_>) {
     if cx.say.question.species.has(Trait::GuideSaysLonger) {
         notes.push(w::GUIDE_LONGER.into());
     }
-    text_in(out, "p", "soft np", &notes.join(" "));
+    out.p_class("soft np", &notes.join(" "));
 }
 
 /// The next good stretch, and the one after.
@@ -151,7 +148,7 @@ pub fn all_year(rule: &Rules) -> bool {
     rule.from_md == (1, 1) && rule.to_md == (12, 31)
 }
 
-fn tape(out: &mut dyn Out, cx: &Cx<'_>) {
+fn tape(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     let timing = &answer.timing;
     let Some(first) = timing.tape.first() else {
@@ -203,7 +200,7 @@ fn tape(out: &mut dyn Out, cx: &Cx<'_>) {
     );
     out.open("figure");
     year(
-        out,
+        out.sink(),
         &Year {
             slips: &slips,
             may_slip: &may_slip,
@@ -278,34 +275,27 @@ fn said(list: &[Span]) -> String {
     w::row(&words)
 }
 
-fn tape_rows(cx: &Cx<'_>) -> Vec<Vec<String>> {
+fn tape_rows(cx: &Cx<'_>) -> Rows {
     let answer = cx.say.answer;
-    answer
-        .timing
-        .tape
-        .iter()
-        .map(|span| {
-            let rules: Vec<String> = answer
-                .rules
-                .iter()
-                .filter(|rule| !all_year(rule) && meets(rule, span))
-                .map(|rule| w::topic(rule.topic).to_ascii_lowercase())
-                .collect();
-            let mut rules = rules;
-            rules.dedup();
-            vec![
-                measure::day(span.from),
-                measure::day(span.to),
-                match span.fill {
-                    Fill::Solid => w::SLIPS,
-                    Fill::Hatched => w::MAY_SLIP,
-                    Fill::Empty => w::DOES_NOT,
-                }
-                .into(),
-                rules.join(", "),
-            ]
-        })
-        .collect()
+    let mut rows = Rows::default();
+    for span in &answer.timing.tape {
+        let mut rules: Vec<&str> = Vec::new();
+        for rule in &answer.rules {
+            let topic = w::topic(rule.topic);
+            if !all_year(rule) && meets(rule, span) && rules.last() != Some(&topic) {
+                rules.push(topic);
+            }
+        }
+        rows.put(measure::day(span.from))
+            .put(measure::day(span.to))
+            .cell(match span.fill {
+                Fill::Solid => w::SLIPS,
+                Fill::Hatched => w::MAY_SLIP,
+                Fill::Empty => w::DOES_NOT,
+            })
+            .put(rules.join(", ").to_ascii_lowercase());
+    }
+    rows
 }
 
 /// Whether a rule's months meet a span of the tape.

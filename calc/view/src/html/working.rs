@@ -1,11 +1,11 @@
 //! Working: the inputs as read, what was assumed, how each number was made; and what to keep.
 
 use super::build::{Cx, Row, cites, heading, kv, open_details, open_part, source, sub};
-use crate::out::{Out, OutExt};
+use crate::out::Page;
 use crate::words as w;
 
 /// The part.
-pub fn part(out: &mut dyn Out, cx: &Cx<'_>, stops: bool) {
+pub fn part(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
     open_part(out, cx, "p-right p-work", "work", w::WORKING, "");
     sub(out, cx, w::TOLD);
     let with_form = cx.options.with_form;
@@ -64,7 +64,7 @@ pub fn part(out: &mut dyn Out, cx: &Cx<'_>, stops: bool) {
 }
 
 /// Every source of the answer, folded.
-fn sources(out: &mut dyn Out, cx: &Cx<'_>) {
+fn sources(out: &mut Page<'_>, cx: &Cx<'_>) {
     let list: Vec<&str> = cx
         .say
         .answer
@@ -91,12 +91,11 @@ fn sources(out: &mut dyn Out, cx: &Cx<'_>) {
         source(out, cx, id);
         out.close();
     }
-    out.close();
-    out.close();
+    out.close_two();
 }
 
 /// All inputs in one paragraph, for the printed page: given, assumed, left.
-pub fn sheet_inputs(out: &mut dyn Out, cx: &Cx<'_>) {
+pub fn sheet_inputs(out: &mut Page<'_>, cx: &Cx<'_>) {
     let stops = cx.say.answer.outcome == calc::answer::Outcome::Professional;
     let mut text = String::new();
     for told in cx.say.told().iter().chain(&cx.say.assumed(stops)) {
@@ -110,7 +109,7 @@ pub fn sheet_inputs(out: &mut dyn Out, cx: &Cx<'_>) {
 }
 
 /// Print and copy. Only where the host wires the buttons.
-pub fn keep(out: &mut dyn Out, cx: &Cx<'_>, stops: bool) {
+pub fn keep(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
     if !cx.options.with_buttons {
         return;
     }
@@ -124,6 +123,5 @@ pub fn keep(out: &mut dyn Out, cx: &Cx<'_>, stops: bool) {
         out.text(word);
         out.close();
     }
-    out.close();
-    out.close();
+    out.close_two();
 }
