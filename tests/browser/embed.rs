@@ -4,10 +4,15 @@ use crate::browser::in_browser;
 use crate::site::{Server, folder};
 
 /// Writes a host page and serves it from an origin of its own.
-fn host(test: &str, head: &str, body: &str) -> Server {
+pub fn host(test: &str, head: &str, body: &str) -> Server {
+    host_with(test, "lang=\"en\"", head, body)
+}
+
+/// The same with attributes of its root.
+pub fn host_with(test: &str, root: &str, head: &str, body: &str) -> Server {
     let folder = folder(test);
     let page = format!(
-        "<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\"><title>A land trust</title>\
+        "<!doctype html><html {root}><head><meta charset=\"utf-8\"><title>A land trust</title>\
          <link rel=\"icon\" href=\"data:,\">{head}</head><body><main><h1>A land trust</h1>{body}</main></body></html>"
     );
     std::fs::write(folder.join("index.html"), page).expect("the page can be written");
@@ -118,7 +123,7 @@ fn a_script_line_or_a_div_stands_in_where_unknown_tags_are_removed() {
 fn a_policy_that_refuses_webassembly_keeps_the_link_and_says_why_once() {
     let site = Server::of_the_site();
     let policy = format!(
-        "<meta http-equiv=\"Content-Security-Policy\" content=\"script-src {0}; connect-src {0}\">",
+        "<meta http-equiv=\"Content-Security-Policy\" content=\"script-src {0}; connect-src {0}; frame-src 'none'\">",
         site.origin()
     );
     let body = format!(

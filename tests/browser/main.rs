@@ -7,13 +7,16 @@ mod answer;
 mod browser;
 mod call;
 mod embed;
+mod hosts;
 mod kit;
 mod narrow;
 mod offline;
 mod page;
 mod plan;
 mod rules;
+mod rungs;
 mod site;
+mod town;
 
 /// Any failure of a test's steps; a broken expectation panics instead.
 type Outcome = Result<(), Box<dyn std::error::Error + Send + Sync>>;

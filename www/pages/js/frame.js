@@ -25,5 +25,13 @@
     // A height is no secret, and the frame can't know who holds it.
     window.parent.postMessage({ slipbark: 1, type: "height", id, h }, "*");
   };
-  new ResizeObserver(() => { timer ||= setTimeout(tell, 100); }).observe(document.body);
+  // Not before the calculator is there or has given up: a frame that shrank first would grow again.
+  let begun = false;
+  const begin = () => {
+    if (begun) return;
+    begun = true;
+    new ResizeObserver(() => { timer ||= setTimeout(tell, 100); }).observe(document.body);
+  };
+  for (const name of ["slipbark-ready", "slipbark-failure"]) document.addEventListener(name, begin);
+  setTimeout(begin, 10000);
 })();

@@ -28,6 +28,7 @@ export function stepDown(host, site) {
     if (data?.slipbark !== 1 || data.type !== "height" || !Number.isFinite(data.h)) return;
     clearTimeout(timer);
     for (const child of fallback) child.hidden = true;
+    host.style.minHeight = "0";
     frame.style.visibility = "";
     frame.style.height = `${Math.min(12000, Math.max(320, data.h))}px`;
   };
@@ -39,6 +40,8 @@ export function stepDown(host, site) {
     removeEventListener("message", hear);
     document.removeEventListener("securitypolicyviolation", refused);
     frame.remove();
+    // The place that was kept for it is not needed.
+    host.style.minHeight = "0";
   };
   const timer = setTimeout(giveUp, PATIENCE);
   addEventListener("message", hear);
