@@ -256,6 +256,7 @@ impl<'a> View<'a> {
         shown.push((species::UNKNOWN_ID.to_owned(), unknown));
         let other = self.sheet.get("day") == "other";
         shown.push((day::PARTS_ID.to_owned(), other));
+        shown.push((seen::SEEN_ID.to_owned(), seen::any(self.sheet)));
         let elsewhere = seen::elsewhere(self.sheet);
         shown.push((seen::ELSEWHERE_ID.to_owned(), elsewhere));
         shown

@@ -5,12 +5,27 @@ use super::{Field, View, day, words as w};
 use crate::field_id;
 use crate::out::{Out, OutExt};
 
+/// The element of day and place of a leaf-out.
+pub(super) const SEEN_ID: &str = "m-leafed-out-seen";
 /// The element of the place where the leaves were seen.
 pub(super) const ELSEWHERE_ID: &str = "m-leafed-out-place";
 /// The field of a file of temperatures: it has no name, since the table is what counts.
 pub const FILE_ID: &str = "f-spring-file";
 /// The line that says how the table was read.
 pub(super) const READ_ID: &str = "spring-a";
+
+/// Whether anything was said of a leaf-out.
+pub(super) fn any(sheet: &super::Sheet) -> bool {
+    let said = |name: &&str| !sheet.get(name).is_empty();
+    [
+        "leafed_out.stage",
+        "leafed_out.date.m",
+        "leafed_out.date.d",
+        "leafed_out.date.y",
+    ]
+    .iter()
+    .any(said)
+}
 
 /// Whether the leaves were seen elsewhere.
 pub(super) fn elsewhere(sheet: &super::Sheet) -> bool {
@@ -21,6 +36,7 @@ pub(super) fn elsewhere(sheet: &super::Sheet) -> bool {
 pub(super) fn leaf_out(view: &View<'_>, out: &mut dyn Out) {
     view.open_where(out, Field::LeafedOut);
     view.select(out, "leafed_out.stage", w::LEAF, "", w::STAGES);
+    open_shown(out, SEEN_ID, any(view.sheet));
     open_set(out, "leafed_out.date", w::LEAF_ON);
     day::parts(view, out, "leafed_out.date");
     out.close();
@@ -30,6 +46,7 @@ pub(super) fn leaf_out(view: &View<'_>, out: &mut dyn Out) {
     out.leaf_class("p", "hint", w::SEEN_HINT);
     super::town::point(view, out, "leafed_out.place", "leafed_out.place.unit");
     view.select(out, "leafed_out.rates", w::RATES, "", w::RATE_WORDS);
+    out.close();
     out.close();
     out.close();
     out.close();

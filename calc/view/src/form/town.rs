@@ -143,7 +143,6 @@ fn search(view: &View<'_>, out: &mut dyn Out) {
     out.attr("spellcheck", "false");
     out.attr("aria-describedby", "f-town-h");
     out.close();
-    view.whole_part(out, Part::Towns);
     out.open_class("p", "asm");
     out.attr("id", LINE_ID);
     out.attr("role", "status");
@@ -153,6 +152,7 @@ fn search(view: &View<'_>, out: &mut dyn Out) {
     }
     out.text(line);
     out.close();
+    view.whole_part(out, Part::Towns);
     out.close();
 }
 
@@ -165,7 +165,7 @@ pub(super) fn list(view: &View<'_>, out: &mut dyn Out) {
         return;
     }
     out.open_class("fieldset", "sub");
-    out.leaf("legend", w::TOWN_PICK);
+    out.leaf_class("legend", "vh", w::TOWN_PICK);
     for town in found.iter().take(MOST) {
         super::field::tick(
             out,
