@@ -19,25 +19,28 @@ struct Driver {
 }
 
 impl Driver {
-    fn start() -> Self {
-        let mut process = Command::new("chromedriver")
-            .arg("--port=0")
+    /// Starts a driver on a free port, which it tells in a line: what stands there before the port.
+    fn start(program: &str, arguments: &[&str], before: &str) -> Self {
+        let mut process = Command::new(program)
+            .args(arguments)
             .stdout(Stdio::piped())
             .stderr(Stdio::null())
             .spawn()
-            .expect("chromedriver could not be started: install it (Debian: chromium-driver), or run tests/all");
+            .unwrap_or_else(|error| {
+                panic!("{program} could not be started: install it, or run tests/all. ({error})")
+            });
         let mut lines = BufReader::new(process.stdout.take().expect("a pipe")).lines();
         let port = lines
             .by_ref()
             .map_while(Result::ok)
             .find_map(|line| {
-                line.split_once("successfully on port ")?
+                line.split_once(before)?
                     .1
                     .trim_end_matches('.')
                     .parse::<u16>()
                     .ok()
             })
-            .expect("chromedriver tells its port");
+            .expect("the driver tells its port");
         // The pipe is read to its end, or the driver would stop when it is full.
         std::thread::spawn(move || lines.map_while(Result::ok).for_each(drop));
         Self {
@@ -61,28 +64,54 @@ pub struct Browser {
     pub client: Client,
 }
 
-/// Opens a browser, runs the test in it and closes it, also when it failed.
+/// Opens Chromium, runs the test in it and closes it, also when it failed.
 pub fn in_browser<Test, Steps>(test: Test)
 where
     Test: FnOnce(Browser) -> Steps,
     Steps: Future<Output = Outcome> + Send + 'static,
 {
-    let driver = Driver::start();
+    let driver = Driver::start("chromedriver", &["--port=0"], "successfully on port ");
+    let capabilities = json!({
+        "goog:loggingPrefs": { "browser": "ALL", "performance": "ALL" },
+        "goog:chromeOptions": { "args": [
+            "--headless", "--no-sandbox", "--disable-gpu", "--no-first-run",
+            "--disable-background-networking", "--disable-component-update",
+            "--disable-sync", "--disable-dev-shm-usage", "--window-size=1280,1000",
+            // No name leads anywhere: a page that asked another host would fail loudly.
+            "--host-resolver-rules=MAP * ~NOTFOUND , EXCLUDE 127.0.0.1",
+        ] },
+    });
+    in_session(&driver, capabilities, test);
+}
+
+/// Opens Firefox, runs the test in it and closes it. Its driver keeps no log of the console or the network.
+pub fn in_firefox<Test, Steps>(test: Test)
+where
+    Test: FnOnce(Browser) -> Steps,
+    Steps: Future<Output = Outcome> + Send + 'static,
+{
+    let driver = Driver::start("geckodriver", &["--port", "0"], "Listening on 127.0.0.1:");
+    let path = std::env::var_os("PATH").unwrap_or_default();
+    let binary = std::env::split_paths(&path)
+        .flat_map(|folder| ["firefox-esr", "firefox"].map(|name| folder.join(name)))
+        .find(|program| program.is_file())
+        .expect("Firefox is not on the path: install it (Debian: firefox-esr)");
+    let capabilities = json!({
+        "moz:firefoxOptions": { "binary": binary, "args": ["-headless", "--width=1280", "--height=1000"] },
+    });
+    in_session(&driver, capabilities, test);
+}
+
+fn in_session<Test, Steps>(driver: &Driver, capabilities: Value, test: Test)
+where
+    Test: FnOnce(Browser) -> Steps,
+    Steps: Future<Output = Outcome> + Send + 'static,
+{
     let runtime = tokio::runtime::Builder::new_current_thread()
         .enable_all()
         .build()
         .expect("a runtime");
     runtime.block_on(async {
-        let capabilities = json!({
-            "goog:loggingPrefs": { "browser": "ALL", "performance": "ALL" },
-            "goog:chromeOptions": { "args": [
-                "--headless", "--no-sandbox", "--disable-gpu", "--no-first-run",
-                "--disable-background-networking", "--disable-component-update",
-                "--disable-sync", "--disable-dev-shm-usage", "--window-size=1280,1000",
-                // No name leads anywhere: a page that asked another host would fail loudly.
-                "--host-resolver-rules=MAP * ~NOTFOUND , EXCLUDE 127.0.0.1",
-            ] },
-        });
         let Value::Object(capabilities) = capabilities else {
             unreachable!("it is an object")
         };
@@ -90,7 +119,7 @@ where
             .capabilities(capabilities)
             .connect(&driver.address)
             .await
-            .expect("a session; are Chromium and chromedriver of one version?");
+            .expect("a session; are the browser and its driver of one version?");
         let browser = Browser {
             client: client.clone(),
         };

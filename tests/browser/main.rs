@@ -1,12 +1,17 @@
 //! The site in a real browser: Chromium, driven through chromedriver.
 //!
 //! `tests/all` runs these. By hand, with both installed:
-//! `cargo test --package tests --test browser -- --ignored`
+//! `cargo test --package tests --test browser -- --ignored --skip firefox`
+//!
+//! A part runs in Firefox too, where its driver is found, which Debian does not have:
+//! `cargo install geckodriver --locked`, then
+//! `cargo test --package tests --test browser -- --ignored firefox`
 
 mod answer;
 mod browser;
 mod call;
 mod embed;
+mod firefox;
 mod hosts;
 mod kit;
 mod narrow;

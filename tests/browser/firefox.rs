@@ -1,0 +1,138 @@
+//! The same in Firefox: the page, another site's page, a page that refuses
+//! WebAssembly, no signal, and the single file from a disk.
+
+use crate::browser::{Browser, in_firefox};
+use crate::embed::host;
+use crate::plan::ANSWER;
+use crate::site::{Server, built, folder};
+use crate::{Outcome, rules};
+use serde_json::json;
+
+/// A tree is asked about and answered.
+async fn expect_an_answer(browser: &Browser) -> Outcome {
+    browser.until_ready().await?;
+    browser.fill_in_a_tree().await?;
+    browser.show_the_plan().await?;
+    assert_eq!(browser.outcome().await?, "do");
+    Ok(())
+}
+
+/// What the page has loaded came from these places alone, by its own record.
+async fn expect_loaded_only_from(browser: &Browser, from: &[&str]) -> Outcome {
+    let loaded = browser
+        .run("return performance.getEntriesByType('resource').map((entry) => entry.name);")
+        .await?;
+    for address in loaded.as_array().into_iter().flatten() {
+        let address = address.as_str().unwrap_or_default();
+        let own = from.iter().any(|start| address.starts_with(start));
+        assert!(own, "{address} was loaded");
+    }
+    Ok(())
+}
+
+#[test]
+#[ignore = "needs Firefox and geckodriver; tests/all runs it where both are found"]
+fn firefox_answers_on_the_page_and_breaks_no_rule() {
+    let server = Server::of_the_site();
+    in_firefox(async move |browser| {
+        browser.open(&server.address).await?;
+        expect_an_answer(&browser).await?;
+        rules::expect_no_violations(&browser, "the page in Firefox").await?;
+        expect_loaded_only_from(&browser, &[&server.address]).await
+    });
+}
+
+#[test]
+#[ignore = "needs Firefox and geckodriver; tests/all runs it where both are found"]
+fn firefox_answers_on_another_site_and_keeps_nothing() {
+    let site = Server::of_the_site();
+    let lines = format!(
+        "<style>html {{ font-size: 62.5% }} body * {{ all: revert }}</style>\
+         <script src=\"{}v1/embed.js\" defer></script><slipbark-tree-plan></slipbark-tree-plan>",
+        site.address
+    );
+    let host = host("firefox-element", "", &lines);
+    in_firefox(async move |browser| {
+        browser.open(&host.address).await?;
+        expect_an_answer(&browser).await?;
+        let state = browser
+            .run(
+                "const style = getComputedStyle(document.querySelector('slipbark-tree-plan').shadowRoot.querySelector('.sb'));
+                 return [style.fontSize, localStorage.length, sessionStorage.length, document.cookie];",
+            )
+            .await?;
+        assert_eq!(state, json!(["16px", 0, 0, ""]));
+        expect_loaded_only_from(&browser, &[&host.address, &site.address, "data:"]).await
+    });
+}
+
+#[test]
+#[ignore = "needs Firefox and geckodriver; tests/all runs it where both are found"]
+fn firefox_steps_down_to_a_frame_where_webassembly_is_refused() {
+    let site = Server::of_the_site();
+    let head = format!(
+        "<meta http-equiv=\"Content-Security-Policy\" content=\"script-src {0}; connect-src {0}; frame-src {0}\">",
+        site.origin()
+    );
+    let lines = format!(
+        "<script src=\"{0}v1/embed.js\" defer></script><slipbark-tree-plan><p><a href=\"{0}\">Plan one tree</a></p></slipbark-tree-plan>",
+        site.address
+    );
+    let host = host("firefox-strict", &head, &lines);
+    in_firefox(async move |browser| {
+        browser.open(&host.address).await?;
+        browser
+            .until(
+                "the frame",
+                "document.querySelector('slipbark-tree-plan iframe')?.offsetHeight >= 320 && document.querySelector('slipbark-tree-plan p').hidden",
+            )
+            .await?;
+        let frame = browser.client.find(fantoccini::Locator::Css("iframe"));
+        frame.await?.enter_frame().await?;
+        browser.until_ready().await?;
+        browser.fill_in_a_tree().await?;
+        // The driver does not scroll the page around a frame of another origin, so the button is out of its reach.
+        browser
+            .run("document.querySelector('slipbark-tree-plan').shadowRoot.querySelector('button[type=submit]').click();")
+            .await?;
+        browser.until("the answer", ANSWER).await?;
+        assert_eq!(browser.outcome().await?, "do");
+        Ok(())
+    });
+}
+
+#[test]
+#[ignore = "needs Firefox and geckodriver; tests/all runs it where both are found"]
+fn firefox_answers_after_the_server_has_stopped() {
+    let mut server = Server::of_the_site();
+    in_firefox(async move |browser| {
+        browser.open(&server.address).await?;
+        browser
+            .until(
+                "the notice that the site is saved",
+                "document.getElementById('saved')?.textContent.startsWith('Saved on this device')",
+            )
+            .await?;
+        server.stop();
+        // The driver's own reload passes the worker by; a reader's does not.
+        browser.run("location.reload();").await?;
+        browser
+            .until("the page again", "navigator.serviceWorker.controller")
+            .await?;
+        expect_an_answer(&browser).await
+    });
+}
+
+#[test]
+#[ignore = "needs Firefox and geckodriver; tests/all runs it where both are found"]
+fn firefox_answers_from_the_single_file_on_a_disk() {
+    let stick = folder("stick-firefox");
+    let file = stick.join("slipbark-single.html");
+    std::fs::copy(built().join("slipbark-single.html"), &file).expect("the single file is built");
+    let address = format!("file://{}", file.display());
+    in_firefox(async move |browser| {
+        browser.open(&address).await?;
+        expect_an_answer(&browser).await?;
+        expect_loaded_only_from(&browser, &[&address, "data:", "blob:"]).await
+    });
+}
