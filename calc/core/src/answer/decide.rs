@@ -112,6 +112,11 @@ pub fn decide(scene: &Scene<'_>) -> Decision {
         decision.headline = method;
         decision.by_professional = professional(&then, method);
         decision.day = day;
+        decision.next_line = (later == Later::Never)
+            .then(|| also(AlsoKind::NoRingHere, &then, Method::BarkRing, None));
+        decision
+            .also
+            .extend(without_herbicide(scene, &then, method));
         return decision;
     }
     beside_other(scene, &lines, later, &mut decision);

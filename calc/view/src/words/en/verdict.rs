@@ -70,7 +70,21 @@ impl Say<'_> {
         let answer = self.answer;
         match answer.outcome {
             Outcome::Do => "Ring this tree.".into(),
-            Outcome::Wait => cat!("Wait until ", self.window(), "."),
+            Outcome::Wait if answer.headline_method == Method::BarkRing => {
+                cat!("Wait until ", self.window(), ".")
+            }
+            Outcome::Wait => cat!(
+                "Wait until ",
+                self.window(),
+                ", then use another method: ",
+                act(answer.headline_method),
+                by(
+                    answer.headline_method,
+                    answer.headline_by_professional,
+                    self.question.herbicide
+                ),
+                "."
+            ),
             Outcome::OtherMethod => cat!(
                 "Use another method: ",
                 act(answer.headline_method),
