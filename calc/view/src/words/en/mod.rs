@@ -13,6 +13,7 @@ mod season;
 mod steps;
 mod values;
 mod verdict;
+mod why;
 mod working;
 
 pub use after::*;
@@ -130,7 +131,7 @@ pub fn status(
 #[cfg(test)]
 mod tests {
     /// Every file of the catalogue.
-    const FILES: [&str; 14] = [
+    const FILES: [&str; 15] = [
         include_str!("after.rs"),
         include_str!("aids.rs"),
         include_str!("beside.rs"),
@@ -144,6 +145,7 @@ mod tests {
         include_str!("steps.rs"),
         include_str!("values.rs"),
         include_str!("verdict.rs"),
+        include_str!("why.rs"),
         include_str!("working.rs"),
     ];
 

@@ -1,14 +1,12 @@
 //! The first sentence: one fixed frame a verdict, and the single input that decides, with its number.
 
-use super::{
-    act, by, condition, open, row, rule, sentence, signs, target, the_target, years_in_ten,
-};
+use super::{act, by, condition, row, rule, sentence, signs, target, the_target, years_in_ten};
 use crate::measure;
 use calc::answer::{Also, AlsoKind, Answer, Outcome};
 use calc::model::method::{Method, MethodLine};
-use calc::model::reach::{Judged, Why};
+use calc::model::reach::Judged;
 use calc::quantity::Units;
-use calc::question::{Condition, Question, Sign};
+use calc::question::{Condition, Question};
 use calc::reference::Reference;
 use calc::timing::{Verdict, YearsInTen};
 use chrono::NaiveDate;
@@ -293,91 +291,6 @@ impl Say<'_> {
             Some(m) => cat!(target(judged.kind), " is ", self.length(m), " away"),
             None => cat!(target(judged.kind), " is near, and how far is not known"),
         }
-    }
-
-    fn why_professional(&self) -> String {
-        let reach = &self.answer.reach;
-        let Some(judged) = self.decided() else {
-            return self.why_weak();
-        };
-        match reach.why {
-            Why::LineWithin => cat!(
-                self.away(judged),
-                "; this tree can reach ",
-                self.reach(judged.zone_m)
-            ),
-            Why::LineNoDistance => {
-                "a power or phone line is within reach, and how far is not known".into()
-            }
-            Why::TooSteep => {
-                let slope = judged
-                    .index
-                    .and_then(|at| self.question.targets.get(at)?.slope)
-                    .map_or(0.0, |slope| slope.percent());
-                cat!(
-                    self.away(judged),
-                    ", down a slope of ",
-                    measure::percent(slope),
-                    " in 100"
-                )
-            }
-            Why::InZone => cat!(
-                self.away(judged),
-                ", inside the ",
-                self.reach(judged.zone_m),
-                " in which it can throw wood, and only felling is left"
-            ),
-            _ => cat!(
-                self.away(judged),
-                "; a tree this tall can reach ",
-                self.length(reach.height_m)
-            ),
-        }
-    }
-
-    /// Weak points, and what is near.
-    fn why_weak(&self) -> String {
-        let shown: Vec<Sign> = self.question.signs.clone();
-        let near = self
-            .answer
-            .reach
-            .targets
-            .iter()
-            .filter(|target| target.outcome.is_some())
-            .filter_map(|target| Some((target.distance_m?, target)))
-            .min_by(|a, b| a.0.total_cmp(&b.0));
-        let near = match near {
-            Some((_, target)) => self.away(target),
-            None => "what it could hit is not checked".into(),
-        };
-        cat!("it has ", signs(&shown), ", and ", near)
-    }
-
-    fn why_open(&self) -> String {
-        let answer = self.answer;
-        let within = self.reach(answer.reach.people_out_m);
-        let Some(open_if) = &answer.conditional else {
-            return super::missing(answer.reach.why, &within);
-        };
-        let mut list: Vec<String> = Vec::new();
-        for it in &open_if.conditions {
-            match it {
-                calc::answer::Conditional::NothingInReach { .. }
-                    if !answer.reach.missing.is_empty() =>
-                {
-                    list.extend(
-                        answer
-                            .reach
-                            .missing
-                            .iter()
-                            .take(1)
-                            .map(|why| super::missing(*why, &within)),
-                    );
-                }
-                other => list.push(open(*other, self.units())),
-            }
-        }
-        row(&list)
     }
 
     /// Behind "If": the open conditions in one sentence.
