@@ -13,10 +13,7 @@ use serde_json::json;
 fn species_size_and_date_give_a_plan_in_any_colours_and_width() {
     let server = Server::of_the_site();
     in_browser(async move |browser| {
-        browser.open(&server.address).await?;
-        browser.until_ready().await?;
-        browser.fill_in_a_tree().await?;
-        let said = browser.show_the_plan().await?;
+        let said = browser.open_a_plan(&server.address).await?;
         assert!(said.len() > 20, "{said}");
         assert_eq!(browser.outcome().await?, "do", "{said}");
         for theme in ["light", "dark", "sun"] {
@@ -152,10 +149,7 @@ fn problems_stand_together_lead_to_their_fields_and_keep_what_was_typed() {
 fn a_change_after_the_plan_changes_the_plan_and_moves_no_focus() {
     let server = Server::of_the_site();
     in_browser(async move |browser| {
-        browser.open(&server.address).await?;
-        browser.until_ready().await?;
-        browser.fill_in_a_tree().await?;
-        browser.show_the_plan().await?;
+        browser.open_a_plan(&server.address).await?;
         let dbh = "return document.querySelector('slipbark-tree-plan').result?.stems[0].dbh_mm;";
         // 14.5 in × 25.4 mm/in, exact by definition of the inch.
         let typed = browser.run(dbh).await?.as_f64();
@@ -186,10 +180,7 @@ fn a_change_after_the_plan_changes_the_plan_and_moves_no_focus() {
 fn the_climate_is_fetched_once_a_point_is_named_and_not_before() {
     let server = Server::of_the_site();
     in_browser(async move |browser| {
-        browser.open(&server.address).await?;
-        browser.until_ready().await?;
-        browser.fill_in_a_tree().await?;
-        browser.show_the_plan().await?;
+        browser.open_a_plan(&server.address).await?;
         let fetched = "performance.getEntriesByType('resource').filter((entry) => entry.name.includes('climate.')).length";
         assert_eq!(browser.run(&format!("return {fetched};")).await?, 0);
         // Boston, in the file's own numbers; the fields are folded away until asked for.

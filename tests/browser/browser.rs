@@ -187,6 +187,16 @@ impl Browser {
         }
     }
 
+    /// Opens a page of any kind; where it holds the calculator, waits until that is ready.
+    pub async fn open_page(&self, address: &str) -> Outcome {
+        self.open(address).await?;
+        let holds = "return Boolean(document.querySelector('slipbark-tree-plan'));";
+        if self.run(holds).await? == true {
+            self.until_ready().await?;
+        }
+        Ok(())
+    }
+
     /// Sets the page's width in CSS pixels, narrower than any window goes.
     pub async fn width(&self, width: u32) -> Outcome {
         self.window(width, 900).await

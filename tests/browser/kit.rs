@@ -38,10 +38,7 @@ fn the_kit_unpacks_to_its_sums_and_serves_an_answer() {
     }
     let server = Server::of(&unpacked.join("site"), 0);
     in_browser(async move |browser| {
-        browser.open(&server.address).await?;
-        browser.until_ready().await?;
-        browser.fill_in_a_tree().await?;
-        browser.show_the_plan().await?;
+        browser.open_a_plan(&server.address).await?;
         assert_eq!(browser.outcome().await?, "do");
         browser.expect_quiet().await?;
         browser.expect_requests_only_to(&[&server.address]).await
@@ -57,10 +54,7 @@ fn the_single_file_answers_from_a_disk_and_asks_nobody() {
     std::fs::copy(built().join("slipbark-single.html"), &file).expect("the single file is built");
     let address = format!("file://{}", file.display());
     in_browser(async move |browser| {
-        browser.open(&address).await?;
-        browser.until_ready().await?;
-        browser.fill_in_a_tree().await?;
-        browser.show_the_plan().await?;
+        browser.open_a_plan(&address).await?;
         assert_eq!(browser.outcome().await?, "do");
         // Boston, by its own point: the climate is in the file.
         browser

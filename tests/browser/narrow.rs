@@ -36,14 +36,9 @@ fn no_page_scrolls_sideways() {
     let server = Server::of_the_site();
     in_browser(async move |browser| {
         for page in pages() {
-            browser.open(&format!("{}{page}", server.address)).await?;
-            if browser
-                .run("return Boolean(document.querySelector('slipbark-tree-plan'));")
-                .await?
-                == true
-            {
-                browser.until_ready().await?;
-            }
+            browser
+                .open_page(&format!("{}{page}", server.address))
+                .await?;
             expect_no_sideways_scroll(&browser, &format!("/{page}")).await?;
         }
         Ok(())

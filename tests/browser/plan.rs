@@ -95,6 +95,17 @@ impl Browser {
         Ok(said.as_str().unwrap_or_default().to_owned())
     }
 
+    /// Opens a page, fills in the invented tree and asks for its plan; gives its first sentence.
+    pub async fn open_a_plan(
+        &self,
+        address: &str,
+    ) -> Result<String, Box<dyn std::error::Error + Send + Sync>> {
+        self.open(address).await?;
+        self.until_ready().await?;
+        self.fill_in_a_tree().await?;
+        self.show_the_plan().await
+    }
+
     /// The outcome of the answer that stands in the page.
     pub async fn outcome(&self) -> Result<String, CmdError> {
         let outcome = self

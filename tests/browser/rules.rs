@@ -4,7 +4,6 @@
 use crate::Outcome;
 use crate::browser::{Browser, in_browser};
 use crate::site::{Server, pages, scratch};
-use serde_json::Value;
 use std::process::Command;
 use std::sync::OnceLock;
 
@@ -57,14 +56,9 @@ fn no_page_breaks_an_accessibility_rule_in_any_colours() {
     let server = Server::of_the_site();
     in_browser(async move |browser| {
         for page in pages() {
-            browser.open(&format!("{}{page}", server.address)).await?;
-            if browser
-                .run("return Boolean(document.querySelector('slipbark-tree-plan'));")
-                .await?
-                == Value::Bool(true)
-            {
-                browser.until_ready().await?;
-            }
+            browser
+                .open_page(&format!("{}{page}", server.address))
+                .await?;
             for theme in ["light", "dark", "sun"] {
                 browser
                     .run(&format!(

@@ -1,6 +1,6 @@
 //! Makes questions of all kinds, each a good one or nearly so.
 
-use crate::support::{reference, rows, try_read};
+use crate::support::{reference, try_read};
 use calc::answer::{Answer, without_changes};
 use calc::model::season::Local;
 use calc::question::Question;
@@ -230,23 +230,7 @@ impl Maker {
 
 fn stations() -> &'static [Station] {
     static STATIONS: OnceLock<Vec<Station>> = OnceLock::new();
-    STATIONS.get_or_init(|| {
-        rows("content/places/climate_places.csv")
-            .iter()
-            .map(|row| {
-                let number = |column: &str| -> f32 { row[column].parse().expect("a number") };
-                let months =
-                    |kind: &str| std::array::from_fn(|m| number(&format!("{kind}{:02}", m + 1)));
-                Station {
-                    lat: number("lat"),
-                    lon: number("lon"),
-                    elev_m: number("elev_m"),
-                    tmin: months("tmin"),
-                    tmax: months("tmax"),
-                }
-            })
-            .collect()
-    })
+    STATIONS.get_or_init(crate::support::stations)
 }
 
 /// What is known of the place.

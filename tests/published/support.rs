@@ -1,4 +1,4 @@
-//! Asking questions as the interface takes them, and reading the tables as they are printed.
+//! Asking questions as the interface takes them.
 #![allow(dead_code, reason = "each check uses its own part")]
 
 use calc::answer::{Answer, answer, without_changes};
@@ -7,35 +7,10 @@ use calc::model::season::Local;
 use calc::question::{Problem, Question, Typed, read};
 use calc::reference::{Reference, Species};
 use serde_json::{Value, json};
-use std::collections::BTreeMap;
-use std::path::{Path, PathBuf};
 
-/// One row of a table by column name.
-pub type Row = BTreeMap<String, String>;
-
-/// The repository's root.
-pub fn root() -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).join("..")
-}
-
-/// The rows of a CSV file, by its path from the repository's root.
-pub fn rows(path: &str) -> Vec<Row> {
-    let mut reader =
-        csv::Reader::from_path(root().join(path)).unwrap_or_else(|e| panic!("{path}: {e}"));
-    let rows: Vec<Row> = reader
-        .deserialize()
-        .map(|row| row.unwrap_or_else(|e| panic!("{path}: {e}")))
-        .collect();
-    assert!(!rows.is_empty(), "{path} has no rows");
-    rows
-}
-
-/// A cell as a number.
-pub fn number(row: &Row, column: &str) -> f64 {
-    row[column]
-        .parse()
-        .unwrap_or_else(|_| panic!("{column} is no number in {row:?}"))
-}
+#[path = "tables.rs"]
+mod tables;
+pub use tables::*;
 
 /// Everything that is known.
 pub fn reference() -> &'static Reference {

@@ -15,24 +15,6 @@ fn text(asked: &Value) -> String {
     calc_view::text::answer(reference(), &question(asked), &ask(asked))
 }
 
-fn stations() -> Vec<Station> {
-    rows("content/places/climate_places.csv")
-        .iter()
-        .map(|row| {
-            let months = |kind: &str| {
-                std::array::from_fn(|m| number(row, &format!("{kind}{:02}", m + 1)) as f32)
-            };
-            Station {
-                lat: number(row, "lat") as f32,
-                lon: number(row, "lon") as f32,
-                elev_m: number(row, "elev_m") as f32,
-                tmin: months("tmin"),
-                tmax: months("tmax"),
-            }
-        })
-        .collect()
-}
-
 /// Asks of a tree in Boston, with the climate of the place.
 fn in_boston(name: &str, date: &str, stations: &[Station]) -> Answer {
     let place = json!({ "latitude": "42.36", "longitude": "-71.06", "elevation": "15 m" });

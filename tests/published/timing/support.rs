@@ -1,4 +1,4 @@
-//! Reading of the evidence tables, and the engine's constants and places, for the timing checks.
+//! The engine's constants, and its seasons at a place, for the timing checks.
 #![allow(dead_code, reason = "each check uses its own part")]
 
 use calc::timing::{
@@ -6,43 +6,10 @@ use calc::timing::{
     TreeTiming, Where, WoodClass, climate, season,
 };
 use chrono::{Datelike, NaiveDate};
-use std::collections::BTreeMap;
-use std::path::PathBuf;
 
-/// One row of a table by column name.
-pub type Row = BTreeMap<String, String>;
-
-/// The rows of a CSV file, by its path from the repository's root.
-pub fn rows(path: &str) -> Vec<Row> {
-    let file = PathBuf::from(env!("CARGO_MANIFEST_DIR"))
-        .join("..")
-        .join(path);
-    let mut reader = csv::Reader::from_path(&file).unwrap_or_else(|e| panic!("{path}: {e}"));
-    let head: Vec<String> = reader
-        .headers()
-        .expect("a header line")
-        .iter()
-        .map(str::to_owned)
-        .collect();
-    let rows: Vec<Row> = reader
-        .records()
-        .map(|r| {
-            head.iter()
-                .cloned()
-                .zip(r.expect("a full row").iter().map(str::to_owned))
-                .collect()
-        })
-        .collect();
-    assert!(!rows.is_empty(), "{path} has no rows");
-    rows
-}
-
-/// A cell as a number.
-pub fn number(row: &Row, column: &str) -> f64 {
-    row[column]
-        .parse()
-        .unwrap_or_else(|_| panic!("{column} is no number in {row:?}"))
-}
+#[path = "../tables.rs"]
+mod tables;
+pub use tables::*;
 
 /// The constants of content/rules/timing_constants.csv.
 pub fn constants() -> Constants {
@@ -52,25 +19,6 @@ pub fn constants() -> Constants {
             .map(|r| (r["name"].as_str(), number(r, "value"))),
     )
     .expect("a complete table")
-}
-
-/// The places of content/places/climate_places.csv.
-pub fn stations() -> Vec<Station> {
-    rows("content/places/climate_places.csv")
-        .iter()
-        .map(|r| {
-            let months = |kind: &str| {
-                std::array::from_fn(|m| number(r, &format!("{kind}{:02}", m + 1)) as f32)
-            };
-            Station {
-                lat: number(r, "lat") as f32,
-                lon: number(r, "lon") as f32,
-                elev_m: number(r, "elev_m") as f32,
-                tmin: months("tmin"),
-                tmax: months("tmax"),
-            }
-        })
-        .collect()
 }
 
 /// The climate at a point; fails the check where there is none.

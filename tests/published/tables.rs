@@ -1,0 +1,52 @@
+//! Reading the tables of content as they are printed: rows, cells, places.
+#![allow(dead_code, reason = "each check uses its own part")]
+
+use calc::timing::Station;
+use std::collections::BTreeMap;
+use std::path::{Path, PathBuf};
+
+/// One row of a table by column name.
+pub type Row = BTreeMap<String, String>;
+
+/// The repository's root.
+pub fn root() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("..")
+}
+
+/// The rows of a CSV file, by its path from the repository's root.
+pub fn rows(path: &str) -> Vec<Row> {
+    let mut reader =
+        csv::Reader::from_path(root().join(path)).unwrap_or_else(|e| panic!("{path}: {e}"));
+    let rows: Vec<Row> = reader
+        .deserialize()
+        .map(|row| row.unwrap_or_else(|e| panic!("{path}: {e}")))
+        .collect();
+    assert!(!rows.is_empty(), "{path} has no rows");
+    rows
+}
+
+/// A cell as a number.
+pub fn number(row: &Row, column: &str) -> f64 {
+    row[column]
+        .parse()
+        .unwrap_or_else(|_| panic!("{column} is no number in {row:?}"))
+}
+
+/// The places of content/places/climate_places.csv.
+pub fn stations() -> Vec<Station> {
+    rows("content/places/climate_places.csv")
+        .iter()
+        .map(|r| {
+            let months = |kind: &str| {
+                std::array::from_fn(|m| number(r, &format!("{kind}{:02}", m + 1)) as f32)
+            };
+            Station {
+                lat: number(r, "lat") as f32,
+                lon: number(r, "lon") as f32,
+                elev_m: number(r, "elev_m") as f32,
+                tmin: months("tmin"),
+                tmax: months("tmax"),
+            }
+        })
+        .collect()
+}
