@@ -192,17 +192,7 @@ impl View<'_> {
         choice: Choice,
     ) {
         let id = field_id(name);
-        out.open("label");
-        out.attr("for", &id);
-        out.text(label);
-        out.close();
-        let hint_id = [&id, "-h"].concat();
-        if !hint.is_empty() {
-            out.open_class("span", "hint");
-            out.attr("id", &hint_id);
-            out.text(hint);
-            out.close();
-        }
+        let hint_id = labelled(out, &id, label, hint);
         out.open_class("select", "wf");
         out.attr("id", &id);
         out.attr("name", name);
@@ -281,6 +271,22 @@ pub(super) fn tick(
 /// One of several boxes that share a name.
 pub(super) fn one_of(out: &mut dyn Out, name: &str, value: &str, on: bool, words: &str) {
     tick(out, "checkbox", name, value, on, |out| out.text(words));
+}
+
+/// The label of a field, with its hint where there is one; gives the id that the hint has.
+pub(super) fn labelled(out: &mut dyn Out, id: &str, label: &str, hint: &str) -> String {
+    out.open("label");
+    out.attr("for", id);
+    out.text(label);
+    out.close();
+    let hint_id = [id, "-h"].concat();
+    if !hint.is_empty() {
+        out.open_class("span", "hint");
+        out.attr("id", &hint_id);
+        out.text(hint);
+        out.close();
+    }
+    hint_id
 }
 
 /// One line of a list.

@@ -1,6 +1,6 @@
 //! The second group: what it could hit, and how tall it is.
 
-use super::field::{TextField, UnitOf, button, open_group, open_set, open_shown, option};
+use super::field::{TextField, UnitOf, button, labelled, open_group, open_set, open_shown, option};
 use super::sheet::path;
 use super::{Field, Part, View, words as w};
 use crate::field_id;
@@ -75,10 +75,7 @@ fn target(view: &View<'_>, out: &mut dyn Out, at: usize, count: usize) {
 fn kind(view: &View<'_>, out: &mut dyn Out, name: &str) {
     let id = field_id(name);
     out.open_class("div", "field");
-    out.open("label");
-    out.attr("for", &id);
-    out.text(w::KIND);
-    out.close();
+    labelled(out, &id, w::KIND, "");
     out.open_class("select", "wf");
     out.attr("id", &id);
     out.attr("name", name);

@@ -1,6 +1,6 @@
 //! Where it is: a town by name, the device's own position, or a point as typed.
 
-use super::field::{TextField, UnitOf, button, open_group, open_set, option};
+use super::field::{TextField, UnitOf, button, labelled, open_group, open_set, option};
 use super::regions::REGIONS;
 use super::{Part, View, words as w};
 use crate::field_id;
@@ -114,10 +114,7 @@ pub(super) fn point(view: &View<'_>, out: &mut dyn Out, under: &str, unit: &str)
 fn search(view: &View<'_>, out: &mut dyn Out) {
     let id = field_id("town.country");
     out.open_class("div", "field");
-    out.open("label");
-    out.attr("for", &id);
-    out.text(w::TOWN_COUNTRY);
-    out.close();
+    labelled(out, &id, w::TOWN_COUNTRY, "");
     out.open_class("select", "wf");
     out.attr("id", &id);
     out.attr("name", "town.country");
@@ -127,21 +124,14 @@ fn search(view: &View<'_>, out: &mut dyn Out) {
     out.close();
     out.close();
     out.open_class("div", "field");
-    out.open("label");
-    out.attr("for", "f-town");
-    out.text(w::TOWN);
-    out.close();
-    out.open_class("span", "hint");
-    out.attr("id", "f-town-h");
-    out.text(w::TOWN_HINT);
-    out.close();
+    let hint_id = labelled(out, "f-town", w::TOWN, w::TOWN_HINT);
     out.open_class("input", "wf");
     out.attr("type", "text");
     out.attr("id", "f-town");
     out.attr("name", "town");
     out.attr("value", view.sheet.get("town"));
     out.attr("spellcheck", "false");
-    out.attr("aria-describedby", "f-town-h");
+    out.attr("aria-describedby", &hint_id);
     out.close();
     out.open_class("p", "asm");
     out.attr("id", LINE_ID);
@@ -286,18 +276,11 @@ pub(super) fn group(view: &View<'_>, out: &mut dyn Out) {
 fn region(view: &View<'_>, out: &mut dyn Out) {
     let picked = view.sheet.get("region");
     out.open_class("div", "field");
-    out.open("label");
-    out.attr("for", "f-region");
-    out.text(w::REGION);
-    out.close();
-    out.open_class("span", "hint");
-    out.attr("id", "f-region-h");
-    out.text(w::REGION_HINT);
-    out.close();
+    let hint_id = labelled(out, "f-region", w::REGION, w::REGION_HINT);
     out.open_class("select", "wf");
     out.attr("id", "f-region");
     out.attr("name", "region");
-    out.attr("aria-describedby", "f-region-h");
+    out.attr("aria-describedby", &hint_id);
     option(out, "", w::REGION_OPEN, picked.is_empty());
     let mut known = picked.is_empty();
     for (group, rows) in REGIONS {

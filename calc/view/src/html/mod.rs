@@ -114,13 +114,20 @@ fn sheet(out: &mut Page<'_>, cx: &Cx<'_>) {
 /// An answer with a plan: do, wait, another method.
 fn plan(out: &mut Page<'_>, cx: &Cx<'_>) {
     verdict(out, cx);
+    columns(out, cx, false, |out| {
+        plan_parts(out, cx);
+        methods::part(out, cx);
+        cautions::part(out, cx);
+    });
+}
+
+/// The parts of an answer, beside them what backs it, and under both the printed ruler.
+fn columns(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool, parts: impl FnOnce(&mut Page<'_>)) {
     out.open_class("div", "both");
     out.open_class("div", "parts");
-    plan_parts(out, cx);
-    methods::part(out, cx);
-    cautions::part(out, cx);
+    parts(out);
     out.close();
-    aside(out, cx, false);
+    aside(out, cx, stops);
     out.close();
     print_ruler(out);
 }

@@ -1,7 +1,7 @@
 //! An answer that can't be given yet: what is missing first, then the answer if it is so, then otherwise.
 
 use super::build::{Cx, field_link, heading, lead};
-use super::{aside, cautions, clear, methods, plan_parts, print_ruler, stop, verdict};
+use super::{cautions, clear, methods, plan_parts, stop, verdict};
 use crate::out::Page;
 use crate::words::{self as w, Say};
 use calc::answer::{Conditional, If, Outcome};
@@ -16,20 +16,16 @@ pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
     } else {
         verdict(out, cx);
     }
-    out.open_class("div", "both");
-    out.open_class("div", "parts");
-    missing(out, cx);
-    if let Some(open_if) = &answer.conditional {
-        conditional(out, cx, open_if);
-    }
-    otherwise(out, cx);
-    clear::part(out, cx);
-    methods::part(out, cx);
-    cautions::part(out, cx);
-    out.close();
-    aside(out, cx, false);
-    out.close();
-    print_ruler(out);
+    super::columns(out, cx, false, |out| {
+        missing(out, cx);
+        if let Some(open_if) = &answer.conditional {
+            conditional(out, cx, open_if);
+        }
+        otherwise(out, cx);
+        clear::part(out, cx);
+        methods::part(out, cx);
+        cautions::part(out, cx);
+    });
 }
 
 /// What to find out, each row with a link to its field.

@@ -1,7 +1,7 @@
 //! An answer that stops: what to stop, whom to call, why, what to say. No ring width and no steps.
 
 use super::build::{Cx, Rows, folded_table, heading, items, lead, open_details, open_part};
-use super::{aside, cautions, clear, draw_tag, print_ruler, said};
+use super::{cautions, clear, draw_tag, said};
 use crate::measure;
 use crate::out::Page;
 use crate::words as w;
@@ -21,16 +21,12 @@ pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
         out.p_class("call", call);
         out.p_class("soft", more);
     });
-    out.open_class("div", "both");
-    out.open_class("div", "parts");
-    why(out, cx);
-    phone(out, cx);
-    today(out, cx, line);
-    cautions::part(out, cx);
-    out.close();
-    aside(out, cx, true);
-    out.close();
-    print_ruler(out);
+    super::columns(out, cx, true, |out| {
+        why(out, cx);
+        phone(out, cx);
+        today(out, cx, line);
+        cautions::part(out, cx);
+    });
 }
 
 /// The frame of a stop: tag, heading, sentence, whom to call.

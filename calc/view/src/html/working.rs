@@ -2,15 +2,12 @@
 
 use super::build::{Cx, Row, cites, heading, kv, open_details, open_part, source, sub};
 use crate::out::Page;
-use crate::words as w;
+use crate::words::{self as w, Told};
 
-/// The part.
-pub fn part(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
-    open_part(out, cx, "p-right p-work", "work", w::WORKING, "");
-    sub(out, cx, w::TOLD);
-    let with_form = cx.options.with_form;
-    out.open_class("dl", "kv");
-    for told in &cx.say.told() {
+/// What was told or assumed, a row each; beside the form, each leads to its field.
+fn told_rows(out: &mut Page<'_>, cx: &Cx<'_>, class: &'static str, list: &[Told], to_field: &str) {
+    out.open_class("dl", class);
+    for told in list {
         kv(
             out,
             cx,
@@ -19,30 +16,23 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
                 mark: None,
                 value: &told.value,
                 rest: "",
-                link: with_form.then_some((&*told.field, w::CHANGE)),
+                link: cx.options.with_form.then_some((&*told.field, to_field)),
             },
         );
     }
     out.close();
+}
+
+/// The part.
+pub fn part(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
+    open_part(out, cx, "p-right p-work", "work", w::WORKING, "");
+    sub(out, cx, w::TOLD);
+    told_rows(out, cx, "kv", &cx.say.told(), w::CHANGE);
     super::sure::soft(out, &cx.say.left());
     let assumed = cx.say.assumed(stops);
     if !assumed.is_empty() {
         sub(out, cx, w::ASSUMED);
-        out.open_class("dl", "kv asm");
-        for told in &assumed {
-            kv(
-                out,
-                cx,
-                &Row {
-                    key: &told.label,
-                    mark: None,
-                    value: &told.value,
-                    rest: "",
-                    link: with_form.then_some((&*told.field, w::GIVE)),
-                },
-            );
-        }
-        out.close();
+        told_rows(out, cx, "kv asm", &assumed, w::GIVE);
     }
     heading(out, cx.level + 1, "", "", w::MADE);
     for made in &cx.say.made(stops) {

@@ -62,6 +62,19 @@ impl Say<'_> {
         cat!(self.frame(), " ", sentence(&self.reason()), ".")
     }
 
+    /// The method at the head, and who does it.
+    fn head(&self) -> String {
+        let answer = self.answer;
+        cat!(
+            act(answer.headline_method),
+            by(
+                answer.headline_method,
+                answer.headline_by_professional,
+                self.question.herbicide
+            )
+        )
+    }
+
     /// The frame alone.
     #[must_use]
     pub fn frame(&self) -> String {
@@ -75,24 +88,10 @@ impl Say<'_> {
                 "Wait until ",
                 self.window(),
                 ", then use another method: ",
-                act(answer.headline_method),
-                by(
-                    answer.headline_method,
-                    answer.headline_by_professional,
-                    self.question.herbicide
-                ),
+                self.head(),
                 "."
             ),
-            Outcome::OtherMethod => cat!(
-                "Use another method: ",
-                act(answer.headline_method),
-                by(
-                    answer.headline_method,
-                    answer.headline_by_professional,
-                    self.question.herbicide
-                ),
-                "."
-            ),
+            Outcome::OtherMethod => cat!("Use another method: ", self.head(), "."),
             Outcome::Professional => "Leave this one to a professional.".into(),
             Outcome::CannotTell => "We can't tell yet.".into(),
         }
