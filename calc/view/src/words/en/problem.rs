@@ -184,13 +184,13 @@ pub fn problem_text(problem: &Problem) -> String {
         Code::NotOneOf(words) => cat!(typed, " must be ", either(words), "."),
         Code::UnknownSpecies(like) if like.is_empty() => cat!(
             typed,
-            " is no species that we know. Choose one from the list, or “I don't know”."
+            " is no species that we know. Choose one from the list, or “I don’t know”; in a file “unknown broadleaf”, “unknown conifer” or “unknown shrub”."
         ),
         Code::UnknownSpecies(like) => cat!(
             typed,
             " is no species that we know. Did you mean ",
             either(like),
-            "?"
+            "? If it is none of these, choose “I don’t know”, or in a file “unknown broadleaf”, “unknown conifer” or “unknown shrub”."
         ),
         Code::NoneBesideTarget { two_heights_m, .. } => {
             none_beside(&label, &problem.typed, *two_heights_m)
@@ -316,7 +316,8 @@ mod tests {
                 Code::UnknownSpecies(vec!["red oak", "red ash"]),
                 "red osk"
             ),
-            "Species, “red osk”, is no species that we know. Did you mean red oak or red ash?"
+            "Species, “red osk”, is no species that we know. Did you mean red oak or red ash? \
+             If it is none of these, choose “I don’t know”, or in a file “unknown broadleaf”, “unknown conifer” or “unknown shrub”."
         );
     }
 }

@@ -251,7 +251,11 @@ pub fn clear(near: &Near<'_>) -> String {
             nearest(kind, distance),
             "outside the ",
             near.zone,
-            " in which this tree could throw wood. Close it while you work."
+            " in which this tree could throw wood. ",
+            match kind {
+                TargetKind::Road | TargetKind::Path => "Close it while you work.",
+                _ => "Keep people away from it while you work.",
+            }
         ),
         (Outcome::Inside, Some((kind, distance))) => cat!(
             nearest(kind, distance),
