@@ -217,3 +217,129 @@ fn a_command_line_that_is_not_understood_ends_with_2_and_a_missing_file_with_1()
     assert_eq!(code, 0);
     assert!(out.contains("answer FILE"), "{out}");
 }
+
+/// The question at another place, with no leaf-out seen and no signs.
+fn placed(latitude: &str, longitude: &str, elevation: &str) -> String {
+    WHOLE
+        .replace(
+            r#""latitude":"42.36","longitude":"-71.06","elevation":"15 m""#,
+            &format!(
+                r#""latitude":"{latitude}","longitude":"{longitude}","elevation":"{elevation}""#
+            ),
+        )
+        .replace(
+            r#""leafed_out":{"stage":"buds_open","date":"2027-04-30"},"#,
+            "",
+        )
+        .replace(r#""signs":["cavity"],"#, "")
+}
+
+#[test]
+fn a_place_that_may_be_meant_otherwise_is_said_in_words_and_in_the_answer() {
+    for (latitude, longitude, elevation, part) in [
+        (
+            "42.36",
+            "71.06",
+            "15 m",
+            "Did you mean 42.36, −71.06? West and south are minus.",
+        ),
+        ("-71.06", "42.36", "15 m", "Did you mean 42.36, −71.06?"),
+        ("5", "-25", "15 m", "over 300 km (190 miles) off"),
+        ("42.36", "-71.06", "500 m", "feet or metres?"),
+    ] {
+        let asked = placed(latitude, longitude, elevation);
+        let (code, out, _) = run(&["answer", "--text", "-"], &asked);
+        assert_eq!(code, 0, "{out}");
+        assert!(
+            out.contains(part),
+            "{latitude}, {longitude}: {part} is not in {out}"
+        );
+    }
+    let (_, out, _) = run(&["answer", "-"], &placed("42.36", "71.06", "15 m"));
+    let answer: Value = serde_json::from_str(&out).expect("it prints JSON");
+    assert_eq!(answer["timing"]["meant"]["lat"], 42.36);
+    assert_eq!(answer["timing"]["meant"]["lon"], -71.06);
+    assert_eq!(answer["timing"]["opens"], Value::Null);
+}
+
+#[test]
+fn the_year_of_a_place_is_text_or_a_table_for_one_species_or_all() {
+    let (code, all, error) = run(&["year", "--place", "Madison, WI", "--year", "2027"], "");
+    assert_eq!((code, error.as_str()), (0, ""), "{all}");
+    assert!(all.starts_with("When bark slips, 2027"), "{all}");
+    assert!(
+        all.contains("Norway maple") && all.contains("Give or take"),
+        "{all}"
+    );
+    assert!(all.contains("The elevation was not given"), "{all}");
+    let (_, one, _) = run(
+        &[
+            "year",
+            "--place",
+            "43.07,-89.4,270 m",
+            "--species",
+            "norway maple",
+            "--year",
+            "2028",
+        ],
+        "",
+    );
+    assert!(
+        one.contains(" best\n") && one.contains("give or take"),
+        "{one}"
+    );
+    let (_, table, error) = run(
+        &[
+            "year",
+            "--place",
+            "43.07,-89.4,270 m",
+            "--species",
+            "norway maple",
+            "--year",
+            "2028",
+            "--csv",
+        ],
+        "",
+    );
+    // A leap year has its 366 days, and a head.
+    assert_eq!(table.lines().count(), 367, "{table}");
+    assert!(
+        table.contains(",2028-02-29,") && !error.contains(','),
+        "{error}"
+    );
+    let (_, table, _) = run(&["year", "--place", "43.07,-89.4,270 m", "--csv"], "");
+    assert!(
+        table.starts_with("scientific_name,common_name,opens,"),
+        "{table}"
+    );
+    assert!(table.lines().count() > 70, "{table}");
+}
+
+#[test]
+fn a_year_says_what_is_odd_about_its_place() {
+    for (place, part) in [
+        ("42.36,71.06", "Did you mean 42.36, −71.06?"),
+        ("5,-25", "over 300 km (190 miles) off"),
+        ("42.36,-71.06,500 m", "feet or metres?"),
+        ("24.56,-81.78,2 m", "So near the equator"),
+    ] {
+        let (code, out, _) = run(&["year", "--place", place], "");
+        assert_eq!(code, 0, "{out}");
+        assert!(out.contains(part), "{place}: {part} is not in {out}");
+        // A table keeps to its columns; the words go beside it.
+        let (_, table, error) = run(&["year", "--place", place, "--csv"], "");
+        assert!(
+            !table.contains(part) && error.contains(part),
+            "{place}: {error}"
+        );
+    }
+    for (place, part) in [
+        ("151.2,-33.9", "latitude lies between -90 and 90"),
+        ("42.36", "Type latitude, longitude"),
+        ("Springfield", "is not one town"),
+    ] {
+        let (code, _, error) = run(&["year", "--place", place], "");
+        assert_eq!(code, 1, "{place}");
+        assert!(error.contains(part), "{place}: {error}");
+    }
+}

@@ -3,6 +3,7 @@
 //! The season has a test program of its own, `timing`.
 
 mod bad_input;
+mod bad_place;
 mod bark;
 mod effort;
 mod follow_up;

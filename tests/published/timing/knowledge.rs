@@ -214,8 +214,33 @@ fn spring_temperatures_far_from_the_normals_or_with_gaps_are_flagged() {
             tmax: 55.0,
         })
         .collect();
+    let plain = season(&a, &c).curve_of(2027);
     a.spring = &fahrenheit;
-    assert!(season(&a, &c).flags().contains(&Flag::SpringFarFromClimate));
+    let s = season(&a, &c);
+    assert_eq!(s.flags(), [Flag::SpringImpossible]);
+    assert_eq!((s.curve_of(2027), s.own_year()), (plain, None), "not used");
+    // Ten degrees over the normals is beyond what a whole spring has been, but not beyond a week of it.
+    let warm: Vec<Daily> = day(2027, 3, 1)
+        .iter_days()
+        .take(60)
+        .map(|date| {
+            let (tn, tx) = p.normal(calc::timing::doy::Doy::of(date).number());
+            Daily {
+                date,
+                tmin: tn + 10.0,
+                tmax: tx + 10.0,
+            }
+        })
+        .collect();
+    a.spring = &warm;
+    let s = season(&a, &c);
+    assert_eq!(s.flags(), [Flag::SpringFarFromClimate]);
+    let (own, plain) = (s.curve_of(2027).expect("dates"), plain.expect("dates"));
+    assert!(own.budbreak < plain.budbreak && own.sd_open > plain.sd_open);
+    // A leaf-out that was seen counts before them.
+    a.observed = Some(here(Stage::BudsOpen, day(2027, 4, 20)));
+    assert_eq!(season(&a, &c).flags(), [Flag::SpringBehindLeafOut]);
+    a.observed = None;
     let gaps: Vec<Daily> = day(2027, 3, 1)
         .iter_days()
         .take(60)

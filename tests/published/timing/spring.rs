@@ -1,12 +1,18 @@
 //! Reading of this spring's temperatures: what is wrong is named by line, what is doubtful is said before it is used.
 //! The tables here are made up; the degree-days themselves are checked in degree_days.rs.
 
-use crate::support::day;
+use crate::support::{constants, day};
 use calc::timing::doy::Hemisphere;
 use calc::timing::spring::{Doubt, Scale, Table, Trouble, read};
 
 fn table(text: &str) -> Table {
-    read(text, None, day(2027, 5, 20), Hemisphere::North)
+    read(
+        text,
+        None,
+        day(2027, 5, 20),
+        Hemisphere::North,
+        &constants(),
+    )
 }
 
 fn bad(t: &Table) -> Vec<(usize, Trouble)> {
@@ -53,6 +59,7 @@ fn fahrenheit_is_taken_from_the_head_from_the_cells_or_from_the_choice() {
         Some(Scale::Fahrenheit),
         day(2027, 5, 20),
         Hemisphere::North,
+        &constants(),
     );
     for t in [head, cells, chosen] {
         assert_eq!(t.days.len(), 1, "{t:?}");
@@ -161,12 +168,25 @@ fn in_the_south_a_spring_runs_over_the_new_year() {
         .map(|d| format!("{d},1 C,9 C\n"))
         .collect();
     assert!(
-        read(&rows, None, day(2028, 1, 10), Hemisphere::South)
-            .doubts
-            .is_empty()
+        read(
+            &rows,
+            None,
+            day(2028, 1, 10),
+            Hemisphere::South,
+            &constants()
+        )
+        .doubts
+        .is_empty()
     );
     assert_eq!(
-        read(&rows, None, day(2027, 5, 10), Hemisphere::South).doubts,
+        read(
+            &rows,
+            None,
+            day(2027, 5, 10),
+            Hemisphere::South,
+            &constants()
+        )
+        .doubts,
         [Doubt::OtherSeason]
     );
 }

@@ -139,7 +139,10 @@ fn places_far_off_and_points_that_are_not_on_earth_have_no_climate() {
     );
     assert_eq!(
         (s.verdict(day(2027, 5, 1)), s.flags()),
-        (Verdict::TestFirst, &[Flag::FarFromPlaces][..])
+        (
+            Verdict::TestFirst,
+            &[Flag::FarFromPlaces, Flag::LowLatitude][..]
+        )
     );
 }
 

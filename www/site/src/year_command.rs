@@ -6,7 +6,7 @@ use calc::answer::iso;
 use calc::evidence::Grade;
 use calc::question::{Found, find_species};
 use calc::reference::{Reference, Species};
-use calc::timing::{self, Ask, Season, TreeTiming, Where, climate};
+use calc::timing::{self, Ask, Flag, Season, TreeTiming, Where, climate};
 use calc_view::words as say;
 use std::fmt::Write as _;
 use std::process::ExitCode;
@@ -19,12 +19,15 @@ pub fn run(options: &args::Year) -> Result<ExitCode> {
     let root = tree::root()?;
     let reference = calc_data::reference();
     let (site, _) = places::find(&root, &options.place)?;
-    let point = climate::at(&places::stations(&root)?, site, &reference.constants.timing).ok();
+    let stations = places::stations(&root)?;
+    let point = climate::at(&stations, site, &reference.constants.timing).ok();
     let place = point.as_ref().map_or(Where::Site(site), Where::Climate);
-    let text = match &options.species {
+    let mut flags: Vec<Flag> = Vec::new();
+    let mut text = match &options.species {
         Some(name) => {
             let species = species(reference, name)?;
             let season = season(reference, species, place);
+            flags.extend(season.flags());
             if options.csv {
                 days(species, &season, options.year)
             } else {
@@ -33,10 +36,29 @@ pub fn run(options: &args::Year) -> Result<ExitCode> {
         }
         None => {
             let timed = reference.species.iter().filter(|species| !species.unknown);
-            let rows = timed.map(|species| (species, season(reference, species, place)));
-            all(rows, options.year, options.csv)
+            let rows: Vec<_> = timed
+                .map(|species| (species, season(reference, species, place)))
+                .collect();
+            flags.extend(rows.iter().flat_map(|(_, season)| season.flags()));
+            flags.retain(|flag| of_place(*flag));
+            flags.sort();
+            flags.dedup();
+            all(rows.into_iter(), options.year, options.csv)
         }
     };
+    let mut notes: Vec<String> = flags
+        .iter()
+        .map(|flag| say::flag(*flag).to_owned())
+        .collect();
+    notes.extend(climate::meant(&stations, site, &reference.constants.timing).map(say::meant));
+    for note in notes {
+        // A table stays a table.
+        if options.csv {
+            eprintln!("{note}");
+        } else {
+            let _ = writeln!(text, "{note}");
+        }
+    }
     print!("{text}");
     Ok(ExitCode::SUCCESS)
 }
@@ -56,6 +78,19 @@ fn species(reference: &'static Reference, name: &str) -> Result<&'static Species
             )
         }
     }
+}
+
+/// Whether a flag speaks of the place, whatever the species.
+fn of_place(flag: Flag) -> bool {
+    matches!(
+        flag,
+        Flag::FarFromPlaces
+            | Flag::ElevationAssumed
+            | Flag::ElevationOdd
+            | Flag::MildWinter
+            | Flag::LowLatitude
+            | Flag::HighLatitude
+    )
 }
 
 fn season(reference: &'static Reference, species: &Species, place: Where<'_>) -> Season<'static> {
@@ -114,9 +149,6 @@ fn words(species: &Species, season: &Season<'_>, year: i32) -> String {
             dates.sd_close
         );
     }
-    for flag in season.flags() {
-        let _ = writeln!(text, "{}", say::flag(*flag));
-    }
     text
 }
 
@@ -132,8 +164,10 @@ fn all<'a>(rows: impl Iterator<Item = (&'a Species, Season<'a>)>, year: i32, csv
             format!("When bark slips, {year}")
         )
     };
+    let mut spreads: Vec<(f64, f64)> = Vec::new();
     for (species, season) in rows {
         let dates = season.dates_of(year);
+        spreads.extend(dates.map(|dates| (dates.sd_open, dates.sd_close)));
         if csv {
             let cells = dates.map_or(String::from(",,,,,"), |d| {
                 format!(
@@ -172,6 +206,23 @@ fn all<'a>(rows: impl Iterator<Item = (&'a Species, Season<'a>)>, year: i32, csv
             );
             let _ = writeln!(text, "{:<30} {cells}", species.name);
         }
+    }
+    if !csv && !spreads.is_empty() {
+        let ends = |of: fn(&(f64, f64)) -> f64| {
+            let (low, high) = spreads
+                .iter()
+                .map(of)
+                .fold((f64::MAX, 0.0_f64), |(low, high), sd| {
+                    (low.min(sd), high.max(sd))
+                });
+            format!("{low:.0} to {high:.0} days")
+        };
+        let _ = writeln!(
+            text,
+            "Give or take {} at the opening and {} at the closing, by the tree.",
+            ends(|sd| sd.0),
+            ends(|sd| sd.1)
+        );
     }
     text
 }

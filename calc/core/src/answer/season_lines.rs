@@ -5,18 +5,21 @@ use super::types::{Before, Rules, SpringAnswer, TapeSpan, TimingAnswer};
 use crate::evidence::Cite;
 use crate::model::season;
 use crate::reference::{Trait, cite};
+use crate::timing::Basis;
 use crate::timing::restrictions::{self, OakWilt, Topic};
 use chrono::{Datelike, NaiveDate};
 
-/// The dates without anything of this year's own, where there is something.
+/// The dates without anything of this year's own, where those of the day rest on it.
 fn before(scene: &Scene<'_>, day: NaiveDate) -> Option<Before> {
-    let question = scene.question;
-    let own = question.leafed_out.is_some() || question.spring.is_some();
-    let climate = scene.local.climate.is_some();
-    if !own || !climate {
+    scene.local.climate.as_ref()?;
+    let own = match scene.season.window(day)?.basis {
+        Basis::ObservedHere | Basis::ObservedElsewhere { .. } | Basis::OwnSpring { .. } => true,
+        Basis::Climate | Basis::OtherYear => false,
+    };
+    if !own {
         return None;
     }
-    let mut plain = question.clone();
+    let mut plain = scene.question.clone();
     plain.leafed_out = None;
     plain.spring = None;
     let season = season::of(scene.reference.constants, &plain, scene.local);
@@ -75,6 +78,10 @@ pub fn timing(scene: &Scene<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Ti
         basis: dates.map(|dates| dates.basis),
         before: before(scene, day),
         spring: scene.question.spring.as_ref().map(|table| SpringAnswer {
+            used: matches!(
+                dates.map(|dates| dates.basis),
+                Some(Basis::OwnSpring { .. })
+            ),
             days: table.days.len(),
             bad: table.bad.clone(),
             doubts: table.doubts.clone(),
@@ -89,6 +96,9 @@ pub fn timing(scene: &Scene<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Ti
             .climate
             .as_ref()
             .and_then(|climate| climate.site.elev_m),
+        meant: scene.local.meant,
+        other_season: dates
+            .is_some_and(|dates| season.own_year().is_some_and(|own| own != dates.year)),
         table_missing: scene.local.table_missing,
         because: timing_because(scene),
         flags: season.flags().to_vec(),

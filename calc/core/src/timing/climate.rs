@@ -2,6 +2,7 @@
 
 use super::constants::Constants;
 use super::doy::{Hemisphere, YEAR};
+use crate::quantity::M_PER_FT;
 use serde::{Deserialize, Serialize};
 
 /// Radius of the earth in km (mean radius R1 of the GRS 80 ellipsoid, 6371.0088 km).
@@ -49,6 +50,8 @@ pub struct PointClimate {
     pub site: Site,
     /// The elevation was not given and is the weighted mean of the nearby places.
     pub elev_assumed: bool,
+    /// Weighted mean of the elevations of the nearby places, metres.
+    pub stations_m: f64,
     /// Distance to the nearest place, km.
     pub nearest_km: f64,
     /// Which station of the slice is the nearest.
@@ -131,9 +134,8 @@ pub fn at(stations: &[Station], site: Site, c: &Constants) -> Result<PointClimat
             .sum::<f64>()
             / total
     };
-    let elev = site
-        .elev_m
-        .unwrap_or_else(|| mean(&|s| f64::from(s.elev_m)));
+    let stations_m = mean(&|s| f64::from(s.elev_m));
+    let elev = site.elev_m.unwrap_or(stations_m);
     let month = |of: &dyn Fn(&Station) -> f32| {
         mean(&|s| f64::from(of(s)) + c.lapse * (elev - f64::from(s.elev_m)) / 1000.0) + c.delta_t
     };
@@ -149,6 +151,7 @@ pub fn at(stations: &[Station], site: Site, c: &Constants) -> Result<PointClimat
             ..site
         },
         elev_assumed: site.elev_m.is_none(),
+        stations_m,
         nearest_km,
         nearest,
         tmin,
@@ -176,6 +179,16 @@ impl PointClimate {
     #[must_use]
     pub fn hemisphere(&self) -> Hemisphere {
         Hemisphere::of(self.site.lat)
+    }
+
+    /// Whether the elevation is to be asked again: far from that of the nearby places, or fairly far while feet taken
+    /// for metres, or metres for feet, would be near.
+    #[must_use]
+    pub fn elevation_odd(&self, c: &Constants) -> bool {
+        let m = self.site.elev_m.unwrap_or(self.stations_m);
+        let off = |m: f64| libm::fabs(m - self.stations_m);
+        let near = off(m * M_PER_FT).min(off(m / M_PER_FT)) < off(m) / 3.0;
+        off(m) > c.elevation_far || off(m) > c.elevation_odd && near
     }
 
     /// Normal minimum and maximum of a day (any whole day count; it is wrapped into the year), °C.

@@ -197,4 +197,20 @@ constants! {
     observed_last,
     /// Spring far, °C.
     spring_far,
+    /// Spring impossible, °C.
+    spring_impossible,
+    /// Spring most lines, a count.
+    spring_most_lines,
+    /// Spring hot, °C.
+    spring_hot,
+    /// Air coldest, °C.
+    air_coldest,
+    /// Air hottest, °C.
+    air_hottest,
+    /// High latitude, degrees.
+    high_latitude,
+    /// Elevation odd, m.
+    elevation_odd,
+    /// Elevation far, m.
+    elevation_far,
 }

@@ -30,6 +30,11 @@ impl Flags {
             self.0.insert(at, flag);
         }
     }
+
+    /// Whether the latitude makes the opening less sure.
+    fn wide(&self) -> bool {
+        self.0.contains(&Flag::LowLatitude) || self.0.contains(&Flag::HighLatitude)
+    }
 }
 
 fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Flags) -> Kind {
@@ -56,6 +61,9 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Flags) -> Kind {
         hemisphere,
         longer: class == Dated::Conifer,
     };
+    if let Some(s) = site {
+        site_flags(s, c, flags);
+    }
     if let Some(p) = climate {
         place_flags(p, c, flags);
     }
@@ -90,7 +98,7 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Flags) -> Kind {
     };
     let ordinary_sd = match climate {
         Some(p) if p.coldest_month() > c.mild_month => c.sd_mild,
-        Some(p) if ask.tree.f_is_estimate || p.site.lat.abs() < c.low_latitude => c.sd_wide,
+        Some(_) if ask.tree.f_is_estimate || flags.wide() => c.sd_wide,
         _ => c.sd_budbreak,
     };
     let make = |b: f64, sd: f64| {
@@ -119,8 +127,15 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Flags) -> Kind {
             flags.add(Flag::EstimatedSum);
         }
     }
-    let own = seen(ask, site, hemisphere, normal, c, flags)
-        .or_else(|| own_spring(ask, climate, hemisphere, ordinary_sd, c, flags));
+    let own = match seen(ask, site, hemisphere, normal, c, flags) {
+        Some(seen) => {
+            if !ask.spring.is_empty() {
+                flags.add(Flag::SpringBehindLeafOut);
+            }
+            Some(seen)
+        }
+        None => own_spring(ask, climate, hemisphere, ordinary_sd, c, flags),
+    };
     let ordinary = match (normal, own) {
         (Some(b), _) => (make(b, ordinary_sd), Basis::Climate),
         (None, Some((_, b, sd, _))) => {
@@ -142,15 +157,25 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Flags) -> Kind {
     }
 }
 
+fn site_flags(s: Site, c: &Constants, flags: &mut Flags) {
+    let latitude = s.lat.abs();
+    if latitude < c.low_latitude {
+        flags.add(Flag::LowLatitude);
+    }
+    if latitude > c.high_latitude {
+        flags.add(Flag::HighLatitude);
+    }
+}
+
 fn place_flags(p: &PointClimate, c: &Constants, flags: &mut Flags) {
     if p.elev_assumed {
         flags.add(Flag::ElevationAssumed);
     }
+    if p.elevation_odd(c) {
+        flags.add(Flag::ElevationOdd);
+    }
     if p.coldest_month() > c.mild_month {
         flags.add(Flag::MildWinter);
-    }
-    if p.site.lat.abs() < c.low_latitude {
-        flags.add(Flag::LowLatitude);
     }
 }
 
@@ -230,15 +255,21 @@ fn own_spring(
         flags.add(Flag::SpringNotUsed);
         return None;
     };
+    if s.warmer.abs() > c.spring_impossible {
+        flags.add(Flag::SpringImpossible);
+        return None;
+    }
     if s.gap_days > 0 {
         flags.add(Flag::SpringGaps);
     }
-    if s.warmer.abs() > c.spring_far {
-        flags.add(Flag::SpringFarFromClimate);
-    }
     early(s.day, hemisphere, c, flags);
     // What varies between years is known for the part of the sum that was measured (our own assumption).
-    let variance = ordinary_sd * ordinary_sd - s.share * c.sd_between_years * c.sd_between_years;
+    let mut variance =
+        ordinary_sd * ordinary_sd - s.share * c.sd_between_years * c.sd_between_years;
+    if s.warmer.abs() > c.spring_far {
+        flags.add(Flag::SpringFarFromClimate);
+        variance = ordinary_sd.max(c.sd_wide) * ordinary_sd.max(c.sd_wide);
+    }
     let basis = Basis::OwnSpring {
         own_days: s.own_days,
         gap_days: s.gap_days,

@@ -203,6 +203,10 @@ pub enum Flag {
     EarlyBudbreak,
     /// Nearer to the equator than 33°.
     LowLatitude,
+    /// Beyond the polar circle.
+    HighLatitude,
+    /// The elevation is far from that of the stations near (feet for metres?).
+    ElevationOdd,
     /// The species' sum of degree-days is our own estimate.
     EstimatedSum,
     /// Evergreen broadleaf: no date model.
@@ -225,10 +229,22 @@ pub enum Flag {
     ObservedNeedsPlace,
     /// This spring's temperatures were given without a climate to complete them: not used.
     SpringNeedsPlace,
+    /// A leaf-out was seen too and counts before this spring's temperatures: not used.
+    SpringBehindLeafOut,
     /// This spring's temperatures hold no day of the season before leaf-out: not used.
     SpringNotUsed,
+    /// This spring's temperatures can't be those of the place (wrong unit, place or columns?): not used.
+    SpringImpossible,
     /// This spring's temperatures have gaps, filled from the normals.
     SpringGaps,
-    /// This spring's temperatures are far from the place's normals (wrong unit, place or columns?).
+    /// This spring's temperatures are far from the place's normals (wrong unit, place or columns?): used, less sure.
     SpringFarFromClimate,
+}
+
+impl Flag {
+    /// Whether it speaks of this spring's temperatures.
+    #[must_use]
+    pub fn of_spring(self) -> bool {
+        self >= Self::SpringNeedsPlace
+    }
 }

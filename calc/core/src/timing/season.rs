@@ -280,6 +280,15 @@ impl Season<'_> {
         })
     }
 
+    /// The season that knowledge of its own was taken in for: the year in which it began.
+    #[must_use]
+    pub fn own_year(&self) -> Option<i32> {
+        match self.kind {
+            Kind::Dated { own, .. } => own.map(|(year, ..)| year),
+            _ => None,
+        }
+    }
+
     /// The unrounded curve of a season, for the working and for checks: days from the start of `year`.
     #[must_use]
     pub fn curve_of(&self, year: i32) -> Option<Curve> {

@@ -1,6 +1,7 @@
 //! This spring's own daily temperatures, and the reading of them from a pasted or dropped table.
 
 use super::budbreak::season_year;
+use super::constants::Constants;
 use super::doy::Hemisphere;
 use crate::order;
 use crate::piece::{cut, holds, is_letter};
@@ -43,7 +44,7 @@ pub enum Trouble {
     NoNumber,
     /// The minimum is above the maximum.
     MinimumAboveMaximum,
-    /// Beyond what air has been measured at: −90 to 57 °C (WMO records: −89.2 and 56.7 °C).
+    /// Beyond what air has been measured at ([`Constants::air_coldest`], [`Constants::air_hottest`]).
     OutOfRange,
     /// The day was there before, with other values.
     Twice,
@@ -66,7 +67,7 @@ pub struct BadLine {
 pub enum Doubt {
     /// No line could be used.
     Nothing,
-    /// More than 1,500 lines (four years); the rest was not read.
+    /// More lines than [`Constants::spring_most_lines`]; the rest was not read.
     TooLong,
     /// Neither the head nor the person said °C or °F; °C was taken.
     NoScale,
@@ -93,14 +94,6 @@ pub struct Table {
     pub doubts: Vec<Doubt>,
 }
 
-/// The longest table that is read: four years.
-const MOST_LINES: usize = 1500;
-/// Beyond these no air has been measured (World Meteorological Organization: −89.2 °C Vostok, 56.7 °C Furnace Creek).
-const COLDEST: f64 = -90.0;
-const HOTTEST: f64 = 57.0;
-/// A mean maximum over this is no spring in °C (our own assumption).
-const HOT_SPRING: f64 = 38.0;
-
 /// Reads lines of date, minimum, maximum, parted by comma, semicolon or tab, with or without a head.
 ///
 /// Dates as `2027-04-12`, `20270412`, `2027/4/12`, or with slashes or points and the year last; then the whole table
@@ -108,7 +101,13 @@ const HOT_SPRING: f64 = 38.0;
 /// with `min` and `max`) and the scale (`F`, `°F`, `fahrenheit`). `scale` is what the person chose and wins.
 /// `asked` is the day that the question is about.
 #[must_use]
-pub fn read(text: &str, scale: Option<Scale>, asked: NaiveDate, hemisphere: Hemisphere) -> Table {
+pub fn read(
+    text: &str,
+    scale: Option<Scale>,
+    asked: NaiveDate,
+    hemisphere: Hemisphere,
+    c: &Constants,
+) -> Table {
     let mut table = Table::default();
     let text = text.trim_start_matches('\u{feff}');
     let mut lines: Vec<(usize, &str)> = text
@@ -117,9 +116,10 @@ pub fn read(text: &str, scale: Option<Scale>, asked: NaiveDate, hemisphere: Hemi
         .map(|(i, l)| (i + 1, l.trim()))
         .filter(|(_, l)| !l.is_empty())
         .collect();
-    if lines.len() > MOST_LINES {
+    let most = c.spring_most_lines as usize;
+    if lines.len() > most {
         table.doubts.push(Doubt::TooLong);
-        lines.truncate(MOST_LINES);
+        lines.truncate(most);
     }
     let mark = delimiter(text);
     let cells = |line: &str| -> Vec<String> {
@@ -185,7 +185,7 @@ pub fn read(text: &str, scale: Option<Scale>, asked: NaiveDate, hemisphere: Hemi
     let celsius = said != Some(Scale::Fahrenheit);
     let highest = read.iter().map(|(_, d)| d.tmin.max(d.tmax));
     let mean_high = highest.clone().sum::<f64>() / read.len().max(1) as f64;
-    if celsius && (mean_high > HOT_SPRING || highest.clone().filter(|t| *t > HOTTEST).count() > 2) {
+    if celsius && (mean_high > c.spring_hot || highest.filter(|t| *t > c.air_hottest).count() > 2) {
         table.doubts.push(Doubt::LooksLikeFahrenheit);
     }
     for (line, d) in read {
@@ -203,6 +203,7 @@ pub fn read(text: &str, scale: Option<Scale>, asked: NaiveDate, hemisphere: Hemi
                 tmin: to_celsius(low),
                 tmax: to_celsius(high),
             },
+            c,
         );
     }
     order::sort(&mut table.bad, |a, b| a.line < b.line);
@@ -211,10 +212,10 @@ pub fn read(text: &str, scale: Option<Scale>, asked: NaiveDate, hemisphere: Hemi
 }
 
 /// Puts a day in its place, or its line among the bad ones.
-fn keep(table: &mut Table, line: usize, d: Daily) {
+fn keep(table: &mut Table, line: usize, d: Daily, c: &Constants) {
     let trouble = if d.tmin > d.tmax {
         Trouble::MinimumAboveMaximum
-    } else if d.tmin < COLDEST || d.tmax > HOTTEST {
+    } else if d.tmin < c.air_coldest || d.tmax > c.air_hottest {
         Trouble::OutOfRange
     } else {
         match table.days.binary_search_by_key(&d.date, |k| k.date) {

@@ -5,8 +5,8 @@ use super::sheet::path;
 use super::{View, seen, species, town, tree, words as w};
 use crate::field_id;
 use crate::measure::{self, Both};
-use calc::quantity::{M_PER_FT, Unit, Units, read_number};
-use calc::question::Place;
+use calc::quantity::{Unit, Units, read_number};
+use calc::timing::PointClimate;
 
 /// Which rounding a length takes.
 #[derive(Clone, Copy)]
@@ -142,7 +142,7 @@ fn echo(view: &View<'_>, name: &str, beside: &'static str, kind: Kind) -> String
         ]
         .concat();
         if name == "place.elevation" {
-            echo.push_str(&feet_or_metres(view, mm / 1000.0, metric));
+            echo.push_str(&feet_or_metres(view));
         }
         return echo;
     }
@@ -257,18 +257,8 @@ fn bark(view: &View<'_>) -> String {
 
 /// Where a point that is out of reach may have been meant to be.
 fn meant(view: &View<'_>) -> String {
-    let Some(site) = view.draft.local.meant else {
-        return String::new();
-    };
-    let degrees = |value: f64| measure::plain(value, 2).replace('-', "−");
-    [
-        w::MEANT,
-        &degrees(site.lat),
-        ", ",
-        &degrees(site.lon),
-        w::MEANT_END,
-    ]
-    .concat()
+    let meant = view.draft.local.meant;
+    meant.map_or_else(String::new, crate::words::meant)
 }
 
 /// The elevation that is used where none was typed.
@@ -294,28 +284,12 @@ fn elevation(view: &View<'_>) -> String {
     }
 }
 
-/// An elevation this far from that of the stations, which would be a third as far in the other unit, is asked
-/// about. Our own assumption.
-const ODD_M: f64 = 300.0;
-
 /// Asks whether feet were taken for metres, or metres for feet, where the stations near stand at quite another height.
-fn feet_or_metres(view: &View<'_>, m: f64, metric: bool) -> String {
-    let Some(mut question) = view.draft.question.clone() else {
-        return String::new();
-    };
-    if let Place::Point { elevation, .. } = &mut question.place {
-        *elevation = None;
-    }
-    let around = (view.options.local)(&question).climate;
-    let Some(stations) = around.and_then(|climate| climate.site.elev_m) else {
-        return String::new();
-    };
-    let other = if metric { m * M_PER_FT } else { m / M_PER_FT };
-    let off = |m: f64| libm::fabs(m - stations);
-    if off(m) > ODD_M && off(other) < off(m) / 3.0 {
-        let at = measure::above_sea(stations).text(units(view));
+fn feet_or_metres(view: &View<'_>) -> String {
+    let climate = view.draft.local.climate;
+    let odd = |climate: &PointClimate| climate.elevation_odd(&view.reference.constants.timing);
+    climate.filter(odd).map_or_else(String::new, |climate| {
+        let at = measure::above_sea(climate.stations_m).text(units(view));
         [w::STATIONS_AT, &at, w::FEET_OR_METRES].concat()
-    } else {
-        String::new()
-    }
+    })
 }

@@ -106,8 +106,7 @@ fn label(out: &mut dyn Out, of: &str, words: &str) {
 /// How the table was read: days, doubts, lines that were not used.
 pub(super) fn read(view: &View<'_>) -> String {
     let answer = view.draft.answer.as_ref();
-    let Some(spring) = answer.and_then(|answer| answer.timing.spring.as_ref()) else {
-        return String::new();
-    };
-    crate::words::spring_read(spring).join(" ")
+    answer.map_or_else(String::new, |answer| {
+        crate::words::spring_read(&answer.timing).join(" ")
+    })
 }

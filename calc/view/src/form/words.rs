@@ -108,8 +108,6 @@ pub const ELEVATION_USED: &str =
     " used, that of the stations near. 100 m (330 ft) is about 2 days.";
 pub const STATIONS_AT: &str = " The stations near stand at ";
 pub const FEET_OR_METRES: &str = ": feet or metres?";
-pub const MEANT: &str = "No station within 300 km (190 miles) of this point. Did you mean ";
-pub const MEANT_END: &str = "? West and south are minus.";
 pub const SEEN_WHERE: &str = "Where did you see it?";
 pub const SEEN_POINT: &str = "The place where you saw it";
 pub const SEEN_HINT: &str = "Up to 800 km (500 miles) from the tree.";

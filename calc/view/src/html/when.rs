@@ -70,6 +70,9 @@ fn bark(out: &mut Page<'_>, cx: &Cx<'_>) {
         out.p(&w::before_and_after(before, &measure::days(opens, closes)));
     }
     out.p(&stretches(cx));
+    if let Some(site) = timing.meant {
+        out.p(&w::meant(site));
+    }
     out.p_class("np", w::ALWAYS_TEST);
     tape(out, cx);
     let mut notes: Vec<String> = Vec::new();
@@ -80,16 +83,20 @@ fn bark(out: &mut Page<'_>, cx: &Cx<'_>) {
         notes.push(w::give_or_take(open, close));
     }
     if let Some(km) = timing.nearest_km {
-        let high = timing.elevation_m.map(|m| cx.say.length(m));
+        let high = timing
+            .elevation_m
+            .map(|m| measure::above_sea(m).text(cx.say.units()));
         notes.push(w::nearest_place(km, high.as_deref()));
     }
     if timing.table_missing {
         notes.push(w::TABLE_MISSING.into());
     }
-    if let Some(spring) = &timing.spring {
-        notes.extend(w::spring_read(spring));
+    notes.extend(w::spring_read(timing));
+    if timing.other_season && timing.spring.is_none() {
+        notes.push(w::OTHER_SEASON.into());
     }
-    notes.extend(timing.flags.iter().map(|flag| w::flag(*flag).to_owned()));
+    let flags = timing.flags.iter().filter(|flag| !flag.of_spring());
+    notes.extend(flags.map(|flag| w::flag(*flag).to_owned()));
     notes.push(w::SIDES.into());
     if cx.say.question.species.has(Trait::GuideSaysLonger) {
         notes.push(w::GUIDE_LONGER.into());

@@ -3,7 +3,7 @@
 use crate::evidence::Cite;
 use crate::timing::restrictions::Topic;
 use crate::timing::spring::{BadLine, Doubt};
-use crate::timing::{Basis, Fill, Flag, Verdict};
+use crate::timing::{Basis, Fill, Flag, Site, Verdict};
 use chrono::NaiveDate;
 use serde::Serialize;
 
@@ -93,7 +93,7 @@ pub struct TimingAnswer {
     pub after_next_to: Option<NaiveDate>,
     /// What the dates rest on.
     pub basis: Option<Basis>,
-    /// The dates without leaf-out or temperatures of this year's own, where there are any.
+    /// The dates without leaf-out or temperatures of this year's own, where those above rest on them.
     pub before: Option<Before>,
     /// This year's own temperatures, as they were read.
     pub spring: Option<SpringAnswer>,
@@ -101,6 +101,10 @@ pub struct TimingAnswer {
     pub nearest_km: Option<f64>,
     /// Height above the sea that was used, metres, where a climate was looked up.
     pub elevation_m: Option<f64>,
+    /// Where a point that is out of reach of every place of the climate table may have been meant to be.
+    pub meant: Option<Site>,
+    /// Leaf-out or temperatures of one season were taken in, and the advised day lies in another.
+    pub other_season: bool,
     /// A place was given and the climate table was not at hand.
     pub table_missing: bool,
     /// What it rests on.
@@ -137,6 +141,8 @@ pub struct Before {
 #[derive(Clone, Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct SpringAnswer {
+    /// Whether the dates of the advised day rest on it; the flags, or `other_season`, say why not.
+    pub used: bool,
     /// Days read.
     pub days: usize,
     /// Lines that were not used.

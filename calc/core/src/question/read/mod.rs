@@ -120,7 +120,7 @@ impl Reader {
             let text = date.map_or("", |text| &text.0);
             self.problem("leafed_out.date", Code::OtherSeason, text);
         }
-        let spring = self.spring(typed, day, place.as_ref());
+        let spring = self.spring(typed, day, place.as_ref(), &reference.constants.timing);
         let height = self
             .length("height", &typed.height, Measure::Height)
             .and_then(|mm| TotalHeight::new(mm / 1000.0));

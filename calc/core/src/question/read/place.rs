@@ -7,7 +7,7 @@ use crate::question::{
     Code, Day, LeafOut, LeafOutTyped, Place, PlaceTyped, Stage, Text, Typed, read_day,
 };
 use crate::timing::spring::{self, Doubt, Scale, Table};
-use crate::timing::{Hemisphere, Rates};
+use crate::timing::{Constants, Hemisphere, Rates};
 
 impl Reader {
     pub(super) fn day(&mut self, typed: &Typed) -> Option<Day> {
@@ -151,6 +151,7 @@ impl Reader {
         typed: &Typed,
         day: Option<Day>,
         place: Option<&Place>,
+        constants: &Constants,
     ) -> Option<Table> {
         let text = typed.spring.as_ref().filter(|text| !text.is_empty())?;
         let words = &["celsius", "fahrenheit"];
@@ -158,7 +159,7 @@ impl Reader {
             .choice("spring_scale", &typed.spring_scale, words)
             .map(|at| [Scale::Celsius, Scale::Fahrenheit][at.min(1)]);
         let hemisphere = place.map_or(Hemisphere::North, Place::hemisphere);
-        let table = spring::read(&text.0, scale, day?.start(), hemisphere);
+        let table = spring::read(&text.0, scale, day?.start(), hemisphere, constants);
         if table.doubts.contains(&Doubt::Nothing) {
             self.problem("spring", Code::NoTemperatures, text.trimmed());
             return None;

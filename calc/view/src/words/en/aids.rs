@@ -1,7 +1,7 @@
 //! Words of the small aids: at a visit, measuring a height, timing one's own trees, pasted temperatures.
 
 use crate::measure;
-use calc::answer::{Before, SpringAnswer};
+use calc::answer::{Before, TimingAnswer};
 use calc::model::at_visit::{Act, Judged, NoAdvice, Seen};
 use calc::model::calibrate::NoRate;
 use calc::model::height_aid::NoHeight;
@@ -111,7 +111,9 @@ pub fn doubt(doubt: Doubt) -> &'static str {
         Doubt::TooLong => "Only the first four years of temperatures were read.",
         Doubt::NoScale => "Nobody said °C or °F: °C was taken.",
         Doubt::LooksLikeFahrenheit => "The numbers look like °F and are called °C.",
-        Doubt::ColumnsSwapped => "Lowest and highest seem to stand the other way round.",
+        Doubt::ColumnsSwapped => {
+            "Lowest and highest seem to stand the other way round: they were read so."
+        }
         Doubt::DayOrMonthFirst => "Day or month first? No line shows it: write 2027-04-12.",
         Doubt::OtherSeason => "Every day lies in another season than the day of the work.",
         Doubt::Gaps => "Days are missing between the first and the last.",
@@ -121,9 +123,12 @@ pub fn doubt(doubt: Doubt) -> &'static str {
 /// Lines that are named one by one; the others are counted.
 const NAMED: usize = 5;
 
-/// A table of temperatures as it was read: days, doubts, bad lines.
+/// A table of temperatures as it was read: days, doubts, bad lines, and why it was not used if it was not.
 #[must_use]
-pub fn spring_read(spring: &SpringAnswer) -> Vec<String> {
+pub fn spring_read(timing: &TimingAnswer) -> Vec<String> {
+    let Some(spring) = &timing.spring else {
+        return Vec::new();
+    };
     let count = |value: usize| measure::number(value as u32);
     let mut list = vec![cat!("Days of temperatures read: ", count(spring.days), ".")];
     list.extend(spring.doubts.iter().map(|it| doubt(*it).to_owned()));
@@ -142,6 +147,11 @@ pub fn spring_read(spring: &SpringAnswer) -> Vec<String> {
             " more lines were not used."
         ));
     }
+    let flags = timing.flags.iter().filter(|it| it.of_spring());
+    list.extend(flags.map(|it| super::flag(*it).to_owned()));
+    if timing.other_season {
+        list.push(super::OTHER_SEASON.into());
+    }
     list
 }
 
@@ -151,7 +161,7 @@ pub fn before_and_after(before: &Before, after: &str) -> String {
     cat!(
         "From ordinary years the bark would slip ",
         measure::days(before.opens, before.closes),
-        "; with what you saw this year, ",
+        "; with what you gave of this year, ",
         after,
         "."
     )

@@ -2,7 +2,7 @@
 
 use crate::measure;
 use calc::timing::restrictions::Topic;
-use calc::timing::{Basis, Flag, Verdict, YearsInTen};
+use calc::timing::{Basis, Flag, Site, Verdict, YearsInTen};
 
 /// A probability as people read it, in brackets behind a word.
 #[must_use]
@@ -63,6 +63,10 @@ pub fn flag(flag: Flag) -> &'static str {
         Flag::NoOpeningDate => "No month is cold here: test in any wet, growing month.",
         Flag::EarlyBudbreak => "Buds open very early here: the dates are less sure.",
         Flag::LowLatitude => "So near the equator the dates are less sure.",
+        Flag::HighLatitude => "So near the pole the dates are less sure.",
+        Flag::ElevationOdd => {
+            "The elevation is far from that of the stations near: feet or metres? 100 m (330 ft) is about 2 days."
+        }
         Flag::EstimatedSum => "The warmth this species needs is our own estimate.",
         Flag::EvergreenBroadleaf => {
             "An evergreen broadleaf has no dates: its bark slips whenever it grows and is wet. Test."
@@ -89,15 +93,40 @@ pub fn flag(flag: Flag) -> &'static str {
         Flag::ObservedNeedsPlace => {
             "Give the place of this tree, so that the leaf-out can be carried here."
         }
-        Flag::SpringNeedsPlace => "This spring's temperatures need the place. They were not used.",
+        Flag::SpringNeedsPlace => {
+            "This spring's temperatures need a place with a climate station near. They were not used."
+        }
+        Flag::SpringBehindLeafOut => {
+            "The leaf-out you saw counts before this spring's temperatures. They were not used."
+        }
         Flag::SpringNotUsed => {
             "This spring's temperatures hold no day before leaf-out. They were not used."
         }
+        Flag::SpringImpossible => {
+            "This spring's temperatures can't be those of this place: look at unit, place and columns. They were not used."
+        }
         Flag::SpringGaps => "This spring's temperatures have gaps, filled from ordinary years.",
         Flag::SpringFarFromClimate => {
-            "This spring's temperatures are far from ordinary years: look at unit, place and columns."
+            "This spring's temperatures are far from ordinary years: look at unit, place and columns. The dates are less sure."
         }
     }
+}
+
+/// Knowledge of one spring that the dates of another can't rest on.
+pub const OTHER_SEASON: &str =
+    "What you gave of one spring serves that season alone: the dates here are of another.";
+
+/// Where a point out of reach of every station may have been meant to be.
+#[must_use]
+pub fn meant(site: Site) -> String {
+    let degrees = |value: f64| measure::plain(value, 2).replace('-', "−");
+    cat!(
+        "No station within 300 km (190 miles) of this point. Did you mean ",
+        degrees(site.lat),
+        ", ",
+        degrees(site.lon),
+        "? West and south are minus."
+    )
 }
 
 /// What the dates rest on.
