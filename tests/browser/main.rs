@@ -13,6 +13,7 @@ mod call;
 mod embed;
 mod firefox;
 mod hosts;
+mod kept;
 mod kit;
 mod narrow;
 mod offline;

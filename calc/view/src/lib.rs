@@ -7,6 +7,7 @@
 //! problem_text(&Problem) -> String                           the same words for the message at the field
 //! field_id("stems[0].diameter") -> "f-stems-0-diameter"      id of a field in the form
 //! text::answer(reference, question, answer) -> String        the whole answer as plain text
+//! share::write(&typed, south), share::read(fragment)         the question as the fragment of a link
 //! status(reference, question, answer) -> String              one sentence, at most 140 characters
 //! ```
 //!
@@ -58,6 +59,7 @@ pub mod html;
 pub mod ics;
 pub mod measure;
 pub mod out;
+pub mod share;
 pub mod text;
 pub mod words;
 

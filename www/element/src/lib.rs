@@ -9,6 +9,7 @@ mod climate;
 mod device;
 mod dom;
 mod fields;
+mod kept;
 mod marks;
 mod object;
 mod paper;

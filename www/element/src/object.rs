@@ -1,11 +1,8 @@
 //! Reads a question out of an object: by hand, since the derived reader passes over keys that it does
-//! not know when it comes from objects, and costs five times the bytes. A test holds the keys here
-//! against those of the question.
+//! not know when it comes from objects, and costs five times the bytes.
 
 use calc::model::calibrate::Rate;
-use calc::question::{
-    Code, LeafOutTyped, PlaceTyped, Problem, StemTyped, TargetTyped, Text, Typed,
-};
+use calc::question::{Code, Problem, Record, Slot, StemTyped, TargetTyped, Text, Typed};
 use js_sys::{Array, Object, Reflect};
 use serde::Deserialize;
 use serde::de::IntoDeserializer;
@@ -57,125 +54,6 @@ impl Wrong {
         };
         self.path = [key, joint, &self.path].concat();
         self
-    }
-}
-
-/// Where the value of a key goes.
-enum Slot<'a> {
-    Text(&'a mut Option<Text>),
-    Texts(&'a mut Vec<Text>),
-    Held(&'a mut bool),
-    Number(&'a mut u32),
-    MaybeNumber(&'a mut Option<u32>),
-    Float(&'a mut f64),
-    Rate(&'a mut Option<Rate>),
-    Place(&'a mut Option<PlaceTyped>),
-    LeafOut(&'a mut Option<LeafOutTyped>),
-    Stems(&'a mut Vec<StemTyped>),
-    Targets(&'a mut Vec<TargetTyped>),
-}
-
-/// An object of the interface.
-trait Record {
-    /// The place of a key's value; none for a key that is not known.
-    fn slot(&mut self, key: &str) -> Option<Slot<'_>>;
-}
-
-impl Record for Typed {
-    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
-        Some(match key {
-            "version" => Slot::Number(&mut self.version),
-            "units" => Slot::Text(&mut self.units),
-            "species" => Slot::Text(&mut self.species),
-            "stems" => Slot::Stems(&mut self.stems),
-            "setting" => Slot::Text(&mut self.setting),
-            "date" => Slot::Text(&mut self.date),
-            "today" => Slot::Text(&mut self.today),
-            "place" => Slot::Place(&mut self.place),
-            "region" => Slot::Text(&mut self.region),
-            "leafed_out" => Slot::LeafOut(&mut self.leafed_out),
-            "spring" => Slot::Text(&mut self.spring),
-            "spring_scale" => Slot::Text(&mut self.spring_scale),
-            "height" => Slot::Text(&mut self.height),
-            "height_confirmed" => Slot::Held(&mut self.height_confirmed),
-            "targets" => Slot::Targets(&mut self.targets),
-            "line_within_reach" => Slot::Text(&mut self.line_within_reach),
-            "none_in_reach" => Slot::Held(&mut self.none_in_reach),
-            "condition" => Slot::Text(&mut self.condition),
-            "signs" => Slot::Texts(&mut self.signs),
-            "herbicide" => Slot::Text(&mut self.herbicide),
-            "goal" => Slot::Text(&mut self.goal),
-            "spare" => Slot::MaybeNumber(&mut self.spare),
-            "whole_clone" => Slot::Text(&mut self.whole_clone),
-            "same_genus_near" => Slot::Text(&mut self.same_genus_near),
-            "vigour" => Slot::Text(&mut self.vigour),
-            "dry_spell" => Slot::Text(&mut self.dry_spell),
-            "limbs" => Slot::Text(&mut self.limbs),
-            "walk" => Slot::Text(&mut self.walk),
-            "rate" => Slot::Rate(&mut self.rate),
-            "practised" => Slot::Held(&mut self.practised),
-            "cannot_wait" => Slot::Held(&mut self.cannot_wait),
-            _ => return None,
-        })
-    }
-}
-
-impl Record for StemTyped {
-    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
-        Some(Slot::Text(match key {
-            "diameter" => &mut self.diameter,
-            "girth" => &mut self.girth,
-            "live_share" => &mut self.live_share,
-            "bark" => &mut self.bark,
-            _ => return None,
-        }))
-    }
-}
-
-impl Record for TargetTyped {
-    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
-        Some(Slot::Text(match key {
-            "kind" => &mut self.kind,
-            "distance" => &mut self.distance,
-            "slope" => &mut self.slope,
-            "voltage" => &mut self.voltage,
-            "downhill" => return Some(Slot::Held(&mut self.downhill)),
-            _ => return None,
-        }))
-    }
-}
-
-impl Record for PlaceTyped {
-    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
-        Some(Slot::Text(match key {
-            "latitude" => &mut self.latitude,
-            "longitude" => &mut self.longitude,
-            "elevation" => &mut self.elevation,
-            "hemisphere" => &mut self.hemisphere,
-            _ => return None,
-        }))
-    }
-}
-
-impl Record for LeafOutTyped {
-    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
-        Some(Slot::Text(match key {
-            "stage" => &mut self.stage,
-            "date" => &mut self.date,
-            "rates" => &mut self.rates,
-            "place" => return Some(Slot::Place(&mut self.place)),
-            _ => return None,
-        }))
-    }
-}
-
-impl Record for Rate {
-    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
-        Some(Slot::Float(match key {
-            "log_mean" => &mut self.log_mean,
-            "log_sd" => &mut self.log_sd,
-            _ => return None,
-        }))
     }
 }
 

@@ -74,11 +74,15 @@ fn fill(plan: &Plan, frame: &Element) -> Option<JsValue> {
 /// Copies the answer as text. Where the page may not write to the clipboard, the text is shown to be taken.
 pub fn copy(plan: &Rc<Plan>) {
     let reference = calc_data::reference();
-    let Some(text) =
-        plan.with_last(|question, answer| calc_view::text::answer(reference, question, answer))
-    else {
-        return;
-    };
+    let text =
+        plan.with_last(|question, answer| calc_view::text::answer(reference, question, answer));
+    if let Some(text) = text {
+        copy_text(plan, text, "Copied.", "The answer as text");
+    }
+}
+
+/// Copies a text; says so, or shows it under a label to be taken.
+pub fn copy_text(plan: &Rc<Plan>, text: String, done: &'static str, label: &'static str) {
     let clipboard = web_sys::window()
         .and_then(|window| get(&window, "navigator"))
         .and_then(|navigator| get(&navigator, "clipboard"));
@@ -90,19 +94,19 @@ pub fn copy(plan: &Rc<Plan>) {
         .and_then(|(clipboard, write)| write.call1(&clipboard, &text.as_str().into()).ok())
         .and_then(|promise| promise.dyn_into::<Promise>().ok());
     let Some(promise) = promise else {
-        show(plan, &text);
+        show(plan, &text, label);
         return;
     };
     let weak = Rc::downgrade(plan);
     let copied = Closure::once_into_js(move |_: JsValue| {
         if let Some(plan) = weak.upgrade() {
-            plan.say("Copied.");
+            told(&plan, done);
         }
     });
     let weak = Rc::downgrade(plan);
     let refused = Closure::once_into_js(move |_: JsValue| {
         if let Some(plan) = weak.upgrade() {
-            show(&plan, &text);
+            show(&plan, &text, label);
         }
     });
     if let Some(then) = get(&promise, "then").and_then(|then| then.dyn_into::<Function>().ok()) {
@@ -110,8 +114,24 @@ pub fn copy(plan: &Rc<Plan>) {
     }
 }
 
+/// Says a sentence under the buttons, to those who look and to those who listen.
+pub fn told(plan: &Plan, text: &str) {
+    for old in dom::all(&plan.region, ".told") {
+        old.remove();
+    }
+    if let (Ok(Some(keep)), Ok(line)) = (
+        plan.region.query_selector(".keepit"),
+        plan.document.create_element("p"),
+    ) {
+        line.set_class_name("told soft");
+        line.set_text_content(Some(text));
+        let _ = keep.append_child(&line);
+    }
+    plan.say(text);
+}
+
 /// A field with the text in it, marked to be taken.
-fn show(plan: &Plan, text: &str) {
+fn show(plan: &Plan, text: &str, label: &str) {
     let Ok(area) = plan.document.create_element("textarea") else {
         return;
     };
@@ -119,7 +139,7 @@ fn show(plan: &Plan, text: &str) {
         old.remove();
     }
     let _ = area.set_attribute("readonly", "");
-    let _ = area.set_attribute("aria-label", "The answer as text");
+    let _ = area.set_attribute("aria-label", label);
     area.set_text_content(Some(text));
     let _ = plan.region.append_child(&area);
     dom::focus(&area);

@@ -81,6 +81,9 @@
     else follow(registration.active);
   };
 
+  // A link to a question that is opened over this page begins it anew; one to a part of the page does not.
+  window.addEventListener("hashchange", () => { if (location.hash.startsWith("#v=")) location.reload(); });
+
   document.addEventListener("DOMContentLoaded", () => {
     colours();
     origins();

@@ -2,6 +2,7 @@
 
 mod problem;
 mod read;
+mod slot;
 mod species;
 mod text;
 mod typed;
@@ -10,6 +11,7 @@ mod words;
 
 pub use problem::{Code, Problem};
 pub use read::read;
+pub use slot::{Record, Slot};
 pub use species::{Found, find_species};
 pub use text::Text;
 pub use typed::{LeafOutTyped, PlaceTyped, StemTyped, TargetTyped, Typed};

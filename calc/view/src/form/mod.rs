@@ -37,6 +37,7 @@ pub use draft::Draft;
 pub use matters::{Field, FieldSet, matters};
 pub use seen::FILE_ID;
 pub use sheet::Sheet;
+pub(crate) use sheet::whole;
 pub use town::{MOST, POSITION_ID, Towns, filled};
 
 use crate::out::{Out, OutExt};

@@ -43,6 +43,8 @@ pub struct Options<'a> {
     pub with_form: bool,
     /// Whether buttons to print and copy are wired.
     pub with_buttons: bool,
+    /// Whether the button that copies a link is wired.
+    pub with_link: bool,
 }
 
 impl Default for Options<'_> {
@@ -53,6 +55,7 @@ impl Default for Options<'_> {
             sources_base: "",
             with_form: false,
             with_buttons: false,
+            with_link: false,
         }
     }
 }

@@ -106,7 +106,9 @@ pub fn keep(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
     open_part(out, cx, "keepit", "save", w::KEEP, "");
     out.open_class("div", "keep");
     let print = if stops { w::PRINT_CALL } else { w::PRINT };
-    for (act, word) in [("print", print), ("copy", w::COPY)] {
+    let buttons = [("print", print), ("copy", w::COPY), ("link", w::COPY_LINK)];
+    let count = if cx.options.with_link { 3 } else { 2 };
+    for (act, word) in &buttons[..count] {
         out.open_class("button", "btn ghost");
         out.attr("type", "button");
         out.attr("data-act", act);

@@ -38,6 +38,7 @@ impl Plan {
             }
         }
         self.show_next();
+        self.keep();
     }
 
     pub(super) fn show_next(&self) {

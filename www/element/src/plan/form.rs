@@ -10,7 +10,7 @@ use calc_view::out::Html;
 
 impl Plan {
     /// What stands in the form.
-    pub(super) fn sheet(&self) -> Sheet {
+    pub(crate) fn sheet(&self) -> Sheet {
         let mut sheet = fields::read(&self.form);
         if let Some(given) = &self.state.borrow().given {
             sheet.carry(given);
@@ -18,7 +18,7 @@ impl Plan {
         sheet
     }
 
-    pub(super) fn typed(&self) -> Typed {
+    pub(crate) fn typed(&self) -> Typed {
         self.sheet().typed(calc_data::reference(), today())
     }
 

@@ -5,6 +5,7 @@ use crate::boundary;
 use crate::climate;
 use crate::device;
 use crate::dom;
+use crate::kept::Begin;
 use crate::object;
 use crate::plans;
 use crate::today::today;
@@ -39,7 +40,7 @@ impl Plan {
     }
 
     /// The form as the host's attributes preset it.
-    pub(super) fn preset(&self) -> Sheet {
+    pub(crate) fn preset(&self) -> Sheet {
         let text = |name: &str| {
             Some(self.attribute(name))
                 .filter(|text| !text.is_empty())
@@ -91,6 +92,7 @@ impl Plan {
             sources_base: sources,
             with_form: true,
             with_buttons: self.attribute("print") != "none",
+            with_link: self.shares(),
         }
     }
 
@@ -113,6 +115,7 @@ impl Plan {
         boundary::set(&detail, "inputs", &self.public(&self.typed()));
         boundary::set(&detail, "changed", &changed.into());
         self.tell("slipbark-input", &detail);
+        self.keep();
     }
 
     pub(super) fn tell(&self, name: &str, detail: &JsValue) {
@@ -207,9 +210,12 @@ impl Plan {
     /// Back to what the host's attributes say.
     pub fn reset(&self) {
         self.forget();
-        self.state.borrow_mut().given = None;
         let sheet = self.preset();
-        self.draw(&sheet);
+        self.begin_with(Begin {
+            sheet,
+            answered: false,
+            shared: false,
+        });
     }
 
     /// The focus into the first field.

@@ -10,6 +10,7 @@ mod reader;
 
 use crate::dom::{self, DomOut};
 use crate::fields;
+use crate::kept::Begin;
 use crate::plans;
 use calc::answer::Answer;
 use calc::question::{Question, Typed};
@@ -48,6 +49,8 @@ pub struct Plan {
 struct State {
     /// What the host has set as inputs: some of it has no control.
     given: Option<Typed>,
+    /// Whether the question came with a link: it is not this reader's own.
+    shared: bool,
     /// Whether an answer was asked for by the button; from then on changes are answered by themselves.
     answered: bool,
     /// The last answer, with what it answers.
@@ -67,14 +70,14 @@ impl Plan {
     /// what was typed.
     pub fn start(host: &HtmlElement) -> Option<Rc<Self>> {
         let document = dom::document()?;
-        let kept = host.shadow_root();
-        let root = match &kept {
+        let stood = host.shadow_root();
+        let root = match &stood {
             Some(root) => root.clone(),
             None => host
                 .attach_shadow(&ShadowRootInit::new(ShadowRootMode::Open))
                 .ok()?,
         };
-        let before = kept.and_then(|root| root.query_selector("form").ok()?);
+        let before = stood.and_then(|root| root.query_selector("form").ok()?);
         let sheet = before.map(|form| fields::read(&form));
         let answered = dom::by_id(&root, "answer").is_some_and(|answer| answer.has_child_nodes());
         plans::dress(&root);
@@ -98,7 +101,11 @@ impl Plan {
         let _ = status.set_attribute("role", "status");
         let _ = region.set_attribute("part", "result");
         region.set_id("answer");
-        for part in [&marks, &errors, &form, &status, &region] {
+        let shared = new("div", "noprint")?;
+        let kept = new("div", "noprint")?;
+        shared.set_id("shared");
+        kept.set_id("kept");
+        for part in [&marks, &shared, &errors, &form, &kept, &status, &region] {
             let _ = body.append_child(part);
         }
         let plan = Rc::new(Self {
@@ -114,15 +121,37 @@ impl Plan {
             spoke: Cell::new(0.0),
             timer: Cell::new(None),
         });
-        plan.state.borrow_mut().answered = answered;
-        let sheet = sheet.unwrap_or_else(|| plan.preset());
-        plan.draw(&sheet);
-        plan.listen();
         let _ = plan.root.append_child(&plan.body);
-        if answered {
-            plan.work_out(false);
+        let mut begin = plan.begin();
+        if let Some(sheet) = sheet {
+            begin.sheet = sheet;
+            begin.answered = answered;
         }
+        plan.begin_with(begin);
+        plan.listen();
         Some(plan)
+    }
+
+    /// Begins anew with a form, and its answer where there was one.
+    pub(crate) fn begin_with(&self, begin: Begin) {
+        {
+            let mut state = self.state.borrow_mut();
+            state.given = None;
+            state.answered = begin.answered;
+            state.shared = begin.shared;
+        }
+        self.draw(&begin.sheet);
+        if begin.answered {
+            self.work_out(false);
+        }
+    }
+
+    pub(crate) fn is_shared(&self) -> bool {
+        self.state.borrow().shared
+    }
+
+    pub(crate) fn is_answered(&self) -> bool {
+        self.state.borrow().answered
     }
 
     /// Takes the listeners and the clock down. The form stays, so that a host put back goes on.

@@ -4,6 +4,7 @@ use super::Plan;
 use crate::device;
 use crate::dom;
 use crate::fields;
+use crate::kept;
 use crate::marks;
 use crate::paper;
 use calc::question::read;
@@ -82,6 +83,7 @@ impl Plan {
         };
         self.follow(&sheet, parts);
         if !done || name == "find" && !sheet.get("species").is_empty() {
+            self.keep();
             return;
         }
         self.told_input(&name);
@@ -136,6 +138,9 @@ impl Plan {
             "calendar" => device::calendar(self),
             "print" => paper::print(self),
             "copy" => paper::copy(self),
+            "link" => kept::copy_link(self),
+            "forget" => self.forget_draft(),
+            "own" => self.back_to_own(),
             _ => {
                 // Fragments lead nowhere out of a shadow root by themselves.
                 if let Some(id) = acting.get_attribute("href").filter(|href| href.len() > 1) {
@@ -180,7 +185,7 @@ impl Plan {
         self.focus_first();
     }
 
-    pub(super) fn forget(&self) {
+    pub(crate) fn forget(&self) {
         self.cancel();
         {
             let mut state = self.state.borrow_mut();

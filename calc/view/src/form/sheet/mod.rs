@@ -2,6 +2,7 @@
 //! question (`fill`); what it says as a question stands in `say`.
 
 mod fill;
+mod pack;
 mod say;
 
 use calc::question::Typed;
@@ -189,7 +190,7 @@ fn entry(name: &str, list: &str) -> Option<usize> {
 }
 
 /// A whole number of at most three digits.
-fn whole(text: &str) -> Option<u32> {
+pub(crate) fn whole(text: &str) -> Option<u32> {
     let fits = (1..=3).contains(&text.len()) && text.bytes().all(|c| c.is_ascii_digit());
     fits.then(|| {
         text.bytes()

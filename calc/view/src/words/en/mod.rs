@@ -3,6 +3,7 @@
 mod after;
 mod aids;
 mod beside;
+mod kept;
 mod labels;
 mod made;
 mod method;
@@ -18,6 +19,7 @@ mod working;
 
 pub use after::*;
 pub use aids::*;
+pub use kept::*;
 pub use labels::*;
 pub use made::*;
 pub use method::*;
@@ -131,10 +133,11 @@ pub fn status(
 #[cfg(test)]
 mod tests {
     /// Every file of the catalogue.
-    const FILES: [&str; 15] = [
+    const FILES: [&str; 16] = [
         include_str!("after.rs"),
         include_str!("aids.rs"),
         include_str!("beside.rs"),
+        include_str!("kept.rs"),
         include_str!("made.rs"),
         include_str!("labels.rs"),
         include_str!("method.rs"),

@@ -1,0 +1,46 @@
+//! What outlives the page: the draft on this device, and the link.
+
+/// A draft is there: lead, words, button.
+pub const DRAFT: [&str; 3] = [
+    "Draft on this device.",
+    " It is sent nowhere, and stays until you forget it.",
+    "Forget the draft",
+];
+/// The draft is gone.
+pub const FORGOTTEN: [&str; 2] = [
+    "Forgotten.",
+    " No draft is on this device. What you type on is kept again.",
+];
+/// Storage is refused.
+pub const NO_DRAFT: [&str; 2] = [
+    "No draft.",
+    " This browser lets the page keep nothing. What you type is gone once the page is closed.",
+];
+
+/// A question that came with a link: lead, words, button.
+pub const SHARED: [&str; 3] = [
+    "Someone else’s tree.",
+    " This question came with the link. Your own draft stays as it was.",
+    "Back to my own tree",
+];
+/// Keys of a link that are not known: before and behind them.
+pub const SHARED_UNKNOWN: [&str; 2] = [
+    "The link also holds what this version does not know, and leaves out: ",
+    ".",
+];
+/// A link that was not read.
+pub const SHARED_LONG: [&str; 2] = [
+    "The link was not read.",
+    " It holds more than 400 characters. Ask for the answer as text.",
+];
+
+/// The button that copies a link.
+pub const COPY_LINK: &str = "Copy link";
+/// It was copied.
+pub const LINK_COPIED: &str =
+    "Copied. The link holds the question and the region: no position, no temperatures.";
+/// The link would be too long.
+pub const LINK_LONG: &str =
+    "This question makes a link of more than 400 characters. Copy the answer as text instead.";
+/// What is copied where the page may not do it by itself.
+pub const LINK_LABEL: &str = "The link";

@@ -1,0 +1,185 @@
+//! What outlives the page: the draft on this device, and the question in a link. Each only where the host's
+//! attributes say so; nothing is stored before its reader has typed.
+
+use crate::dom::{self, DomOut, get};
+use crate::paper;
+use crate::plan::Plan;
+use crate::today::today;
+use calc::timing::Hemisphere;
+use calc_view::form::Sheet;
+use calc_view::out::{Out, OutExt};
+use calc_view::{share, words as w};
+use js_sys::{Object, Reflect};
+use std::rc::Rc;
+use wasm_bindgen::{JsCast, JsValue};
+
+const KEY: &str = "slipbark-draft";
+/// What a link to a question begins with.
+const LINK: &str = "#v=";
+/// Where in the shadow root is said what came with a link, and what is kept.
+const NOTES: [&str; 2] = ["shared", "kept"];
+
+fn part(name: &str) -> Option<JsValue> {
+    get(web_sys::window()?.as_ref(), name)
+}
+
+/// The draft on this device. Storage that is refused holds none.
+fn stored() -> Option<Sheet> {
+    let text = get(&part("localStorage")?, KEY)?.as_string()?;
+    Some(Sheet::unpack(&text))
+}
+
+fn store(text: &str) -> bool {
+    part("localStorage").is_some_and(|storage| {
+        Reflect::set(&storage, &KEY.into(), &text.into()).is_ok()
+            && get(&storage, KEY)
+                .and_then(|kept| kept.as_string())
+                .as_deref()
+                == Some(text)
+    })
+}
+
+/// The fragment of the page's address, if it is a question.
+fn fragment() -> Option<String> {
+    let hash = get(&part("location")?, "hash")?.as_string()?;
+    hash.starts_with(LINK).then(|| hash[1..].to_owned())
+}
+
+/// What a form begins with.
+pub struct Begin {
+    /// What stands in it.
+    pub sheet: Sheet,
+    /// Whether its answer is shown too.
+    pub answered: bool,
+    /// Whether the question is someone else's.
+    pub shared: bool,
+}
+
+impl Plan {
+    fn has(&self, attribute: &str, value: &str) -> bool {
+        self.host.get_attribute(attribute).as_deref() == Some(value)
+    }
+
+    /// Whether a link to the question may be had here.
+    pub(crate) fn shares(&self) -> bool {
+        self.has("share", "fragment")
+    }
+
+    fn note(&self, at: usize, words: &[&str], act: Option<(&'static str, &str)>) {
+        let Some(note) = dom::by_id(&self.root, NOTES[at]) else {
+            return;
+        };
+        let mut out = DomOut::new(&self.document);
+        if !words.is_empty() {
+            out.open_class("div", "act");
+            out.open("p");
+            out.leaf("b", words[0]);
+            for text in &words[1..] {
+                out.text(text);
+            }
+            out.close();
+            if let Some((act, words)) = act {
+                out.open_class("button", "btn ghost");
+                out.attr("type", "button");
+                out.attr("data-act", act);
+                out.text(words);
+                out.close();
+            }
+            out.close();
+        }
+        out.into(&note);
+    }
+
+    fn note_draft(&self, kept: bool) {
+        let words = if kept { &w::DRAFT[..2] } else { &w::NO_DRAFT };
+        let said = dom::by_id(&self.root, NOTES[1]).and_then(|note| note.text_content());
+        // Drawn once, not at each key.
+        if !said.is_some_and(|said| said.starts_with(words[0])) {
+            self.note(1, words, kept.then_some(("forget", w::DRAFT[2])));
+        }
+    }
+
+    /// What the form begins with: the question of the link, else the draft, else what the host presets.
+    pub(crate) fn begin(&self) -> Begin {
+        let mut unread = false;
+        if let Some(text) = fragment().filter(|_| self.shares()) {
+            if let Some(shared) = share::read(&text) {
+                let unknown = w::row(&shared.unknown);
+                let mut words = vec![w::SHARED[0], w::SHARED[1]];
+                if !unknown.is_empty() {
+                    words.extend([" ", w::SHARED_UNKNOWN[0], &unknown, w::SHARED_UNKNOWN[1]]);
+                }
+                self.note(0, &words, Some(("own", w::SHARED[2])));
+                return Begin {
+                    sheet: Sheet::of(calc_data::reference(), &shared.typed, today()),
+                    answered: true,
+                    shared: true,
+                };
+            }
+            unread = true;
+        }
+        let draft = stored().filter(|_| self.has("storage", "draft"));
+        if draft.is_some() {
+            self.note_draft(true);
+        }
+        let words: &[&str] = if unread { &w::SHARED_LONG } else { &[] };
+        self.note(0, words, None);
+        Begin {
+            answered: draft.as_ref().is_some_and(|draft| draft.ticked("answered")),
+            sheet: draft.unwrap_or_else(|| self.preset()),
+            shared: false,
+        }
+    }
+
+    /// Keeps what stands in the form, if this page keeps drafts. Someone else's question is never kept.
+    pub(crate) fn keep(&self) {
+        if !self.has("storage", "draft") || self.is_shared() {
+            return;
+        }
+        let mut sheet = self.sheet();
+        if self.is_answered() {
+            sheet.set("answered", "on");
+        }
+        self.note_draft(store(&sheet.pack()));
+    }
+
+    /// Takes the draft off the device. The form stays as it is.
+    pub(crate) fn forget_draft(&self) {
+        if let Some(storage) = part("localStorage") {
+            let _ = Reflect::delete_property(storage.unchecked_ref::<Object>(), &KEY.into());
+        }
+        self.note(1, &w::FORGOTTEN, None);
+        // The button is gone: the focus goes to what stands in its place.
+        if let Some(note) = dom::by_id(&self.root, NOTES[1]) {
+            let _ = note.set_attribute("tabindex", "-1");
+            dom::focus(&note);
+        }
+    }
+
+    /// Leaves someone else's question for one's own.
+    pub(crate) fn back_to_own(&self) {
+        if let Some(location) = part("location") {
+            let _ = Reflect::set(&location, &"hash".into(), &"".into());
+        }
+        self.forget();
+        self.begin_with(self.begin());
+        self.focus_first();
+    }
+}
+
+/// Copies a link to the question.
+pub fn copy_link(plan: &Rc<Plan>) {
+    let south = plan.with_last(|question, _| question.place.hemisphere() == Hemisphere::South);
+    let address = part("location").and_then(|location| get(&location, "href")?.as_string());
+    let (Some(south), Some(address)) = (south, address) else {
+        return;
+    };
+    let page = address.split('#').next().unwrap_or_default();
+    match share::write(&plan.typed(), south) {
+        Some(text) => {
+            let link = [page, "#", &text].concat();
+            paper::copy_text(plan, link, w::LINK_COPIED, w::LINK_LABEL);
+        }
+        None => paper::told(plan, w::LINK_LONG),
+    }
+}
