@@ -1,5 +1,7 @@
 //! The command line as people and scripts meet it: output, messages, exit codes.
 
+mod settings;
+
 use serde_json::Value;
 use std::io::Write as _;
 use std::path::{Path, PathBuf};

@@ -3,6 +3,7 @@
 //! back; every message carries its question.
 
 mod again;
+mod group;
 mod link;
 mod make;
 mod order;

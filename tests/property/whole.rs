@@ -44,6 +44,7 @@ const MAY_BE_NULL: &[&str] = &[
     "habitat",
     "if",
     "next_line",
+    "group",
     "near_limit",
     "day",
     "value",

@@ -13,6 +13,7 @@ mod names;
 mod outcomes;
 mod reach;
 mod ring;
+mod settings;
 mod support;
 mod trade;
 mod worked_examples;

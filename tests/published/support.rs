@@ -110,6 +110,31 @@ pub fn speaks(answer: &Answer, id: &str) -> bool {
     answer.cautions.iter().any(|caution| caution.id == id)
 }
 
+/// A group's settings as the reader takes them.
+pub fn value_of(value: &Value) -> calc::settings::Value {
+    use calc::settings::Value as Taken;
+    match value {
+        Value::Null => Taken::Null,
+        Value::Bool(held) => Taken::Bool(*held),
+        Value::Number(number) => Taken::Number(number.as_f64().expect("a number")),
+        Value::String(text) => Taken::Text(text.clone()),
+        Value::Array(list) => Taken::List(list.iter().map(value_of).collect()),
+        Value::Object(map) => Taken::Map(
+            map.iter()
+                .map(|(key, value)| (key.clone(), value_of(value)))
+                .collect(),
+        ),
+    }
+}
+
+/// Settings that are accepted.
+pub fn settings_of(value: &Value) -> calc::settings::Settings {
+    match calc::settings::read(reference(), &value_of(value), None) {
+        Ok((settings, _)) => settings,
+        Err(told) => panic!("{told:?} in {value}"),
+    }
+}
+
 /// Fails unless two numbers lie within a tolerance.
 #[track_caller]
 pub fn near_to(got: f64, want: f64, tolerance: f64, what: &str) {

@@ -79,6 +79,16 @@ impl Cite {
         }
     }
 
+    /// A rule of the group that the question is asked for; its name stands in its settings.
+    #[must_use]
+    pub const fn group(place: &'static str) -> Self {
+        Self {
+            source: "group",
+            place,
+            grade: Grade::Practice,
+        }
+    }
+
     /// What the asker measured or said.
     #[must_use]
     pub const fn measured(place: &'static str) -> Self {

@@ -8,4 +8,5 @@ pub mod piece;
 pub mod quantity;
 pub mod question;
 pub mod reference;
+pub mod settings;
 pub mod timing;

@@ -63,4 +63,4 @@ pub mod share;
 pub mod text;
 pub mod words;
 
-pub use words::{field_id, problem_text, status};
+pub use words::{field_id, problem_text, settings_told, status};

@@ -1,12 +1,14 @@
 //! `answer`: one question from a file or standard input, answered in print.
 
-use crate::{args, places, question, tree};
+use crate::{args, places, question, settings, tree};
 use anyhow::{Context, Result};
 use calc::model::season::Local;
 use calc::question::{Place, Problem};
+use calc::settings::Group;
 use serde::Serialize;
 use std::io::{ErrorKind, Read as _, Write as _};
 use std::process::ExitCode;
+use std::sync::Arc;
 
 /// Runs `answer`. A question that was not understood is an answer too: all its
 /// problems, on the same stream, and exit code 2.
@@ -22,7 +24,24 @@ pub fn run(options: &args::Answer) -> Result<ExitCode> {
             return print_problems(&[(wrong.problem, wrong.message)], options.text);
         }
     };
-    let question = match calc::question::read(reference, &typed) {
+    let settings = match &options.settings {
+        None => None,
+        Some(file) => match settings::load(file)? {
+            Ok((settings, told)) => {
+                for line in settings::lines(&told) {
+                    eprintln!("{file}: {line}");
+                }
+                Some(settings)
+            }
+            Err(told) => {
+                for line in told {
+                    eprintln!("{file}: {line}");
+                }
+                return Ok(ExitCode::from(2));
+            }
+        },
+    };
+    let mut question = match calc::question::read(reference, &typed) {
         Ok(question) => question,
         Err(problems) => {
             let worded: Vec<_> = problems
@@ -35,6 +54,10 @@ pub fn run(options: &args::Answer) -> Result<ExitCode> {
             return print_problems(&worded, options.text);
         }
     };
+    question.group = settings.map(|settings| Group {
+        settings: Arc::new(settings),
+        today: question::today_day(),
+    });
     // The stations are read only where a point asks for them.
     let stations = match question.place {
         Place::Point { .. } => places::stations(&tree::root()?)?,

@@ -12,6 +12,7 @@ Slipbark: one tree, one answer.
   cargo run --release -- serve --dir DIR       serve a folder that was built before, as it is
   cargo run --release -- build --out DIR       write the static site into DIR
   cargo run --release -- answer FILE           answer the question in FILE (JSON), or - for standard input
+  cargo run --release -- settings FILE         what is wrong with a group's settings in FILE (JSON), in words
   cargo run --release -- year --place PLACE    when the bark slips there, for every species or for one
   cargo run --release -- help                  this text
 
@@ -22,6 +23,7 @@ Options
   --no-offline    build: a site that keeps nothing on the device, and removes what an earlier one kept
   --text          answer: words for people instead of JSON
   --ics           answer: the visits as a calendar file
+  --settings FILE answer: under a group's own settings
   --place PLACE   year: latitude, longitude and elevation, as 42.36,-71.06,15 m, or a town, as \"Madison, WI\"
   --species NAME  year: one species; all unless said
   --year N        year: which year; this one unless said
@@ -44,8 +46,17 @@ pub enum Command {
     Build(Build),
     /// Answer one question.
     Answer(Answer),
+    /// Check a group's settings.
+    Settings(Settings),
     /// Lay out a year.
     Year(Year),
+}
+
+/// Options of `settings`.
+#[derive(Debug, PartialEq, Eq)]
+pub struct Settings {
+    /// The file.
+    pub file: String,
 }
 
 /// Options of `year`.
@@ -96,6 +107,8 @@ pub struct Answer {
     pub text: bool,
     /// The visits as a calendar file.
     pub ics: bool,
+    /// The file of a group's settings.
+    pub settings: Option<String>,
 }
 
 /// Reads the arguments after the program's name.
@@ -119,7 +132,7 @@ pub fn read(arguments: impl Iterator<Item = String>) -> Result<Command, String> 
             };
             let takes_value = matches!(
                 option.as_str(),
-                "port" | "dir" | "out" | "base" | "place" | "species" | "year"
+                "port" | "dir" | "out" | "base" | "place" | "species" | "year" | "settings"
             );
             let value = if takes_value && value.is_none() {
                 arguments.next()
@@ -142,21 +155,24 @@ pub fn read(arguments: impl Iterator<Item = String>) -> Result<Command, String> 
     let allowed: &[&str] = match name.as_str() {
         "serve" => &["port", "dir", "base", "quiet"],
         "build" => &["out", "base", "no-offline", "quiet"],
-        "answer" => &["text", "ics"],
+        "answer" => &["text", "ics", "settings"],
+        "settings" => &[],
         "year" => &["place", "species", "year", "csv"],
         "help" => return Ok(Command::Help),
         other => {
             return Err(format!(
-                "There is no command `{other}`. The commands are serve, build, answer, year and help."
+                "There is no command `{other}`. The commands are serve, build, answer, settings, year and help."
             ));
         }
     };
     for (option, value) in &given {
         if !allowed.contains(&option.as_str()) {
-            return Err(format!(
-                "`{name}` has no option --{option}. It takes: --{}.",
-                allowed.join(", --")
-            ));
+            return Err(if allowed.is_empty() {
+                format!("`{name}` has no options.")
+            } else {
+                let list = allowed.join(", --");
+                format!("`{name}` has no option --{option}. It takes: --{list}.")
+            });
         }
         if matches!(
             option.as_str(),
@@ -183,6 +199,7 @@ pub fn read(arguments: impl Iterator<Item = String>) -> Result<Command, String> 
                 file: file.clone(),
                 text: flag("text"),
                 ics: flag("ics"),
+                settings: value("settings"),
             })),
             [] => Err(
                 "`answer` needs the question: a JSON file's name, or - for standard input.".into(),
@@ -190,6 +207,12 @@ pub fn read(arguments: impl Iterator<Item = String>) -> Result<Command, String> 
             _ => {
                 Err("`answer` takes one question: one file's name, or - for standard input.".into())
             }
+        };
+    }
+    if name == "settings" {
+        return match <[String; 1]>::try_from(rest) {
+            Ok([file]) => Ok(Command::Settings(Settings { file })),
+            Err(_) => Err("`settings` takes one file: the JSON of a group's settings.".into()),
         };
     }
     if let Some(extra) = rest.first() {
@@ -307,6 +330,9 @@ mod tests {
             ("answer a --port 3", "--port"),
             ("answer a --text=yes", "--text"),
             ("serve extra", "`extra`"),
+            ("settings", "one file"),
+            ("settings a --text", "no options"),
+            ("answer a --settings", "needs a value"),
         ] {
             let message = parse(line).expect_err(line);
             assert!(message.contains(part), "{line}: {message}");
@@ -320,6 +346,7 @@ mod tests {
                 file: file.into(),
                 text,
                 ics: false,
+                settings: None,
             }))
         };
         assert_eq!(parse("answer -"), answer("-", false));

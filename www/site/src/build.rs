@@ -119,6 +119,7 @@ pub fn site(
     files.push(File::named("v1/slipbark.d.ts", schema::typescript()?));
     files.push(File::named("v1/question.schema.json", schema::question()?));
     files.push(File::named("v1/answer.schema.json", schema::answer()?));
+    files.push(File::named("v1/config.schema.json", schema::settings()?));
     let manifest = std::fs::read_to_string(root.join("www/pages/manifest.json"))
         .context("www/pages/manifest.json could not be read")?;
     let values = std::collections::BTreeMap::from([

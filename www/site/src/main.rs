@@ -17,6 +17,7 @@ mod places;
 mod question;
 mod schema;
 mod serve;
+mod settings;
 mod single;
 mod sources;
 mod template;
@@ -44,6 +45,7 @@ fn main() -> ExitCode {
         Command::Serve(options) => serve::run(&options).map(|()| ExitCode::SUCCESS),
         Command::Build(options) => build::run(&options).map(|()| ExitCode::SUCCESS),
         Command::Answer(options) => answer_command::run(&options),
+        Command::Settings(options) => settings::run(&options),
         Command::Year(options) => year_command::run(&options),
     };
     outcome.unwrap_or_else(|error| {

@@ -90,13 +90,17 @@ pub fn this_year() -> i32 {
 
 /// Today in UTC as `2027-06-12`.
 pub fn today() -> String {
+    calc::answer::iso(today_day())
+}
+
+/// Today in UTC.
+pub fn today_day() -> chrono::NaiveDate {
     let seconds = SystemTime::now()
         .duration_since(UNIX_EPOCH)
         .map_or(0, |since| since.as_secs());
     let days = i32::try_from(seconds / 86_400).unwrap_or(i32::MAX);
     // 1970-01-01 is day 719,163 of the Gregorian calendar counted from 0001-01-01 as day 1.
-    let day = chrono::NaiveDate::from_num_days_from_ce_opt(days.saturating_add(719_163));
-    calc::answer::iso(day.unwrap_or_default())
+    chrono::NaiveDate::from_num_days_from_ce_opt(days.saturating_add(719_163)).unwrap_or_default()
 }
 
 #[cfg(test)]

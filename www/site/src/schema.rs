@@ -26,6 +26,15 @@ pub fn answer() -> Result<String> {
     ))?)
 }
 
+/// The JSON schema of a group's settings.
+///
+/// # Errors
+/// When it can't be written as JSON.
+pub fn settings() -> Result<String> {
+    let schema = schemars::schema_for!(calc::settings::shape::SettingsShape);
+    Ok(serde_json::to_string_pretty(&schema)?)
+}
+
 /// Collects the declarations of a type and of all that it is made of.
 #[derive(Default)]
 struct Declarations {
@@ -128,6 +137,36 @@ mod tests {
             "an unknown key is a problem"
         );
         assert!(types.contains("export type Answer = "), "{types}");
+    }
+
+    /// The schema says what the reader reads: the same keys, each told what it is.
+    #[test]
+    fn the_schema_of_settings_has_the_keys_that_are_read() {
+        let schema: serde_json::Value = serde_json::from_str(&settings().unwrap()).unwrap();
+        let shape = |path: &str| match path {
+            "" => &schema,
+            "place" => &schema["$defs"]["PlaceOfSettings"],
+            "species" => &schema["$defs"]["SpeciesShape"],
+            "contacts[]" => &schema["$defs"]["ContactShape"],
+            "codes[]" => &schema["$defs"]["CodeShape"],
+            "tighten" => &schema["$defs"]["TightenShape"],
+            "crew" => &schema["$defs"]["CrewShape"],
+            other => panic!("{other} has no shape"),
+        };
+        for (path, keys) in calc::settings::KEYS {
+            let known = shape(path)["properties"].as_object().expect(path);
+            let mut read: Vec<&str> = keys.to_vec();
+            read.sort_unstable();
+            assert_eq!(known.keys().collect::<Vec<_>>(), read, "{path}");
+            for (key, told) in known {
+                assert!(
+                    told["description"].as_str().is_some_and(|it| it.len() > 3),
+                    "{path}.{key}"
+                );
+            }
+        }
+        let required: Vec<_> = schema["required"].as_array().unwrap().iter().collect();
+        assert_eq!(required, ["schema", "name"]);
     }
 
     #[test]

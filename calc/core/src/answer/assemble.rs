@@ -2,7 +2,9 @@
 
 use super::decide::Decision;
 use super::scene::{Scene, level};
-use super::types::{Answer, Conditional, EffortAnswer, Near, Outcome, SpeciesLine, StemAnswer};
+use super::types::{
+    Answer, Conditional, EffortAnswer, GroupAnswer, Near, Outcome, SpeciesLine, StemAnswer,
+};
 use super::{open, rest, season_lines};
 use crate::model::caution;
 use crate::model::effort::{self, Work};
@@ -10,6 +12,7 @@ use crate::model::method::{self, Level, Method};
 use crate::model::{bark, habitat, height, outlook, ring, stand, visits};
 use crate::order;
 use crate::question::{Condition, Day};
+use crate::settings::Tighten;
 use chrono::NaiveDate;
 
 /// Everything else, for the day that was decided.
@@ -121,11 +124,25 @@ pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) 
         next_line: decision.next_line,
         also: decision.also.clone(),
         near_limit,
+        group: group(scene, decision),
         changes: Vec::new(),
         sources: Vec::new(),
     };
     answer.sources = rest::sources(reference, &answer);
     answer
+}
+
+/// What the group asked for, where it asked for anything.
+fn group(scene: &Scene<'_>, decision: &Decision) -> Option<GroupAnswer> {
+    let group = scene.question.group.as_ref()?;
+    let tighten = group.settings.tighten;
+    (tighten != Tighten::default()).then(|| GroupAnswer {
+        name: group.settings.name.clone(),
+        distance_factor: tighten.distance_factor,
+        volunteers_mm: tighten.volunteers_mm,
+        months_blocked: tighten.runs(),
+        stops: decision.by_size,
+    })
 }
 
 fn stem_answers(scene: &Scene<'_>, day: NaiveDate, open: &[Conditional]) -> Vec<StemAnswer> {

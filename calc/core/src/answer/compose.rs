@@ -22,7 +22,7 @@ pub fn compose(
     let (scene, height) = settle(reference, question, local, lifted);
     let decision = decide(&scene);
     let mut answer = assemble(&scene, height, &decision);
-    if nest && !decision.open.is_empty() {
+    if nest && decision.outcome == Outcome::CannotTell {
         let (settled, lifted) = open::settled(question, &decision.open, lifted);
         let names: Vec<&str> = decision.open.iter().map(|open| open.name()).collect();
         answer.conditional = Some(If {
@@ -55,11 +55,15 @@ fn settle<'a>(
     let constants = reference.constants;
     let mut height = height::judge(reference, question);
     let known = !height.whole_table;
-    let judge = |m: f64| reach::judge(&constants.reach, question, m, known, height.smallest_m);
+    // A group that asks for more distance has every height judged as if the tree were so much taller.
+    let factor = question.tighten().distance_factor;
+    let shortest = height.smallest_m * factor;
+    let judge = |m: f64| reach::judge(&constants.reach, question, m * factor, known, shortest);
     let reach = judge(height.hazard_m);
     if known && !height.measured {
         let (small, tall) = (height.smallest_m, height.tallest_m * constants.height.tall);
-        (height.measure_first, height.changes_at_m) = measure_first(&judge(small), &judge(tall));
+        let (first, at) = measure_first(&judge(small), &judge(tall));
+        (height.measure_first, height.changes_at_m) = (first, at.map(|m| m / factor));
     }
     (
         Scene::new(reference, question, local, reach, lifted),

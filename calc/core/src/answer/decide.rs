@@ -27,10 +27,34 @@ pub struct Decision {
     pub also: Vec<Also>,
     /// What is open.
     pub open: Vec<Conditional>,
+    /// Whether the group's size for volunteers, and nothing else, makes it a professional's.
+    pub by_size: bool,
 }
 
-/// The outcome order: the first that holds.
+/// The outcome order: the first that holds. A tree thicker than the group leaves to volunteers is a professional's,
+/// unless the answer is to leave it alone.
 pub fn decide(scene: &Scene<'_>) -> Decision {
+    let mut decision = by_the_models(scene);
+    let dbh = scene.question.largest().dbh.mm();
+    let work = decision.outcome == Outcome::CannotTell || decision.headline != Method::LeaveIt;
+    if work && decision.outcome != Outcome::Professional && scene.question.tighten().too_large(dbh)
+    {
+        decision = Decision {
+            outcome: Outcome::Professional,
+            day: match scene.question.day {
+                Day::On(day) => day,
+                Day::Year { .. } => decision.day,
+            },
+            next_line: None,
+            also: Vec::new(),
+            by_size: true,
+            ..decision
+        };
+    }
+    decision
+}
+
+fn by_the_models(scene: &Scene<'_>) -> Decision {
     let question = scene.question;
     let stem = question.largest();
     let start = question.day.start();
@@ -51,6 +75,7 @@ pub fn decide(scene: &Scene<'_>) -> Decision {
         next_line: None,
         also: Vec::new(),
         open: Vec::new(),
+        by_size: false,
     };
     if stopped(scene, &lines) {
         decision.outcome = Outcome::Professional;

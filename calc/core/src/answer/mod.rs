@@ -12,10 +12,11 @@ mod types;
 
 pub use types::{
     Also, AlsoKind, Answer, Assumed, Before, Change, Changed, Conditional, EffortAnswer,
-    HeightAnswer, If, Near, Outcome, ReachAnswer, Rules, SourceLine, SpeciesLine, SpringAnswer,
-    StemAnswer, TapeSpan, TimingAnswer,
+    GroupAnswer, HeightAnswer, If, Near, Outcome, ReachAnswer, Rules, SourceLine, SpeciesLine,
+    SpringAnswer, StemAnswer, TapeSpan, TimingAnswer,
 };
 
+use crate::model::caution;
 use crate::model::season::Local;
 use crate::question::Question;
 use crate::reference::Reference;
@@ -37,7 +38,22 @@ pub fn without_changes(
     question: &Question,
     local: &Local,
 ) -> Answer {
-    compose::compose(reference, question, local, open::Lifted::default(), true)
+    let ask = |question: &Question| {
+        compose::compose(reference, question, local, open::Lifted::default(), true)
+    };
+    let mut answer = ask(question);
+    // What a group asks for may turn the answer, and with it what it warns of: nothing that stands without the
+    // group is lost.
+    if answer.group.is_some() {
+        let mut plain = question.clone();
+        plain.group = None;
+        let plain = ask(&plain);
+        caution::join(&mut answer.cautions, &plain.cautions);
+        let inner = plain.conditional.iter().flat_map(|it| &it.answer.cautions);
+        caution::join(&mut answer.cautions, inner);
+        answer.sources = rest::sources(reference, &answer);
+    }
+    answer
 }
 
 /// Writes a day as `2027-06-12`.

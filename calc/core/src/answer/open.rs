@@ -138,7 +138,8 @@ fn of_reach(scene: &Scene<'_>) -> Option<Conditional> {
     let by_height = scene.reach.missing.contains(&Why::HeightUnknown);
     match nearest {
         Some(distance) if by_height => {
-            let height_m = distance / scene.reference.constants.reach.people_out;
+            let factor = scene.question.tighten().distance_factor;
+            let height_m = distance / scene.reference.constants.reach.people_out / factor;
             TotalHeight::new(height_m).map(|_| Conditional::HeightUnder { height_m })
         }
         _ => Some(Conditional::NothingInReach {

@@ -104,7 +104,7 @@ impl<'a> Scene<'a> {
             },
             name_known: self.lifted.species_suits,
             name_against: false,
-            ignore_beetles: false,
+            ignore_months: false,
         }
     }
 
@@ -137,7 +137,7 @@ impl<'a> Scene<'a> {
         let mut case = self.case(stem, day, self.outcome());
         case.slips = None;
         case.oak_wilt = false;
-        case.ignore_beetles = true;
+        case.ignore_months = true;
         self.levels(&case)
     }
 
@@ -152,9 +152,10 @@ impl<'a> Scene<'a> {
         self.slips(day) && self.head(&self.lines(stem, day), stem) == Method::BarkRing
     }
 
-    /// Whether a month rules the ring out on a day, apart from the bark: oak wilt, or beetles in living pines near.
+    /// Whether a month rules the ring out on a day, apart from the bark: oak wilt, beetles in living pines near, or
+    /// the group.
     pub fn ring_closed(&self, day: NaiveDate) -> bool {
-        self.oak_closed(day) || {
+        self.oak_closed(day) || self.question.tighten().blocks(day.month()) || {
             let pines = self.question.species.has(Trait::Pine)
                 && self.question.same_genus_near == Some(true);
             pines

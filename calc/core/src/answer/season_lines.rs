@@ -9,6 +9,9 @@ use crate::timing::Basis;
 use crate::timing::restrictions::{self, OakWilt, Topic};
 use chrono::{Datelike, NaiveDate};
 
+/// The last day of each month.
+const LAST_DAYS: [u8; 12] = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+
 /// The dates without anything of this year's own, where those of the day rest on it.
 fn before(scene: &Scene<'_>, day: NaiveDate) -> Option<Before> {
     scene.local.climate.as_ref()?;
@@ -154,20 +157,45 @@ pub fn rules(scene: &Scene<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Vec
             true,
         ));
     }
-    rows.into_iter()
-        .map(|(applied, closes)| {
-            let row = applied.restriction;
+    let own = scene
+        .question
+        .tighten()
+        .runs()
+        .into_iter()
+        .map(|(from, to)| {
+            let on = |day: NaiveDate| {
+                let month = day.month() as u8;
+                if from <= to {
+                    from <= month && month <= to
+                } else {
+                    month >= from || month <= to
+                }
+            };
             Rules {
-                topic: row.topic,
-                from_md: row.from_md,
-                to_md: row.to_md,
-                jurisdiction: row.jurisdiction,
-                force: row.force,
-                is_default: applied.is_default,
-                closes,
-                on_the_day: row.covers(day) || asked.is_some_and(|asked| row.covers(asked)),
-                because: row.cite,
+                topic: Topic::Group,
+                from_md: (from, 1),
+                to_md: (to, LAST_DAYS[usize::from(to) - 1]),
+                jurisdiction: "",
+                force: "",
+                is_default: false,
+                closes: true,
+                on_the_day: on(day) || asked.is_some_and(on),
+                because: Cite::group("months without a ring"),
             }
-        })
-        .collect()
+        });
+    let rows = rows.into_iter().map(|(applied, closes)| {
+        let row = applied.restriction;
+        Rules {
+            topic: row.topic,
+            from_md: row.from_md,
+            to_md: row.to_md,
+            jurisdiction: row.jurisdiction,
+            force: row.force,
+            is_default: applied.is_default,
+            closes,
+            on_the_day: row.covers(day) || asked.is_some_and(|asked| row.covers(asked)),
+            because: row.cite,
+        }
+    });
+    rows.chain(own).collect()
 }

@@ -75,6 +75,20 @@ pub fn judge(reference: &'static Reference, case: &Case<'_>) -> Vec<CautionLine>
     lines
 }
 
+/// Adds those that are not there yet, in the order of the page.
+pub fn join<'a>(lines: &mut Vec<CautionLine>, more: impl IntoIterator<Item = &'a CautionLine>) {
+    for line in more {
+        if !lines.iter().any(|known| known.id == line.id) {
+            lines.push(line.clone());
+        }
+    }
+    for line in lines.iter_mut() {
+        line.folded = false;
+    }
+    order::sort(lines, |a, b| a.when < b.when);
+    fold(lines);
+}
+
 /// Stops, what always stands and the pest rules stay in view; the rest is folded from the end.
 fn fold(lines: &mut [CautionLine]) {
     let must = |line: &CautionLine| {

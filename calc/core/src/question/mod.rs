@@ -10,7 +10,7 @@ mod when;
 mod words;
 
 pub use problem::{Code, Problem};
-pub use read::read;
+pub use read::{problems_of_place, read};
 pub use slot::{Record, Slot};
 pub use species::{Found, find_species};
 pub use text::Text;
@@ -81,6 +81,8 @@ pub struct Question {
     pub rate: Option<crate::model::calibrate::Rate>,
     /// The work must be done on that day.
     pub cannot_wait: bool,
+    /// The group whose own settings it is asked under; none as read.
+    pub group: Option<crate::settings::Group>,
 }
 
 impl Question {

@@ -17,6 +17,20 @@ impl Text {
         self.0.trim()
     }
 
+    /// A number written out, to six decimals: finer than any tape. What is no number stays unreadable on purpose.
+    #[must_use]
+    pub fn of_number(value: f64) -> Self {
+        let mut text = fixed(value, 6);
+        if text.contains('.') {
+            text.truncate(text.trim_end_matches('0').trim_end_matches('.').len());
+        }
+        Self(if value.is_finite() {
+            text
+        } else {
+            "NaN".into()
+        })
+    }
+
     /// Whether nothing was typed.
     #[must_use]
     pub fn is_empty(&self) -> bool {
@@ -48,16 +62,7 @@ impl<'de> Deserialize<'de> for Text {
                 Ok(Text(text.into()))
             }
             fn visit_f64<E: Error>(self, value: f64) -> Result<Text, E> {
-                // Six decimals are finer than any tape; what is no number stays unreadable on purpose.
-                let mut text = fixed(value, 6);
-                if text.contains('.') {
-                    text.truncate(text.trim_end_matches('0').trim_end_matches('.').len());
-                }
-                Ok(Text(if value.is_finite() {
-                    text
-                } else {
-                    "NaN".into()
-                }))
+                Ok(Text::of_number(value))
             }
             fn visit_i64<E: Error>(self, value: i64) -> Result<Text, E> {
                 self.visit_f64(value as f64)

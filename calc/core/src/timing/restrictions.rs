@@ -30,6 +30,8 @@ pub enum Topic {
     AshBorer,
     /// Laurel wilt; the laurel family.
     LaurelWilt,
+    /// The group's own months; any tree.
+    Group,
 }
 
 impl Topic {

@@ -293,7 +293,12 @@ pub fn field_link(out: &mut Page<'_>, cx: &Cx<'_>, path: &str, word: &str, what:
 /// A source by its label, linked to its line of the sources page. Our own assumptions and the like have none.
 pub fn source(out: &mut Page<'_>, cx: &Cx<'_>, id: &str) {
     let known = cx.say.reference.source(id);
-    let label = known.map_or(id, |source| source.label);
+    let own = if id == "group" {
+        cx.say.group_name()
+    } else {
+        id
+    };
+    let label = known.map_or(own, |source| source.label);
     if known.is_none() || cx.options.sources_base.is_empty() {
         out.text(label);
         return;

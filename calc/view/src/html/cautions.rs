@@ -1,6 +1,7 @@
 //! Cautions: at most eight in view, the rest folded, none dropped; who decides stands with each.
 
 use super::build::{Cx, cites, is_bare, lead_first, open_details, open_part};
+use super::group;
 use crate::measure;
 use crate::out::Page;
 use crate::words as w;
@@ -19,9 +20,6 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
             }
         }
     }
-    if lines.is_empty() {
-        return;
-    }
     open_part(
         out,
         cx,
@@ -34,8 +32,9 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
         .iter()
         .filter(|line| !line.merged)
         .partition(|line| !line.folded);
-    for line in &view {
-        caution(out, cx, line.id);
+    let in_view: Vec<&str> = view.iter().map(|line| line.id).collect();
+    for id in &in_view {
+        caution(out, cx, id, &in_view);
     }
     if !folded.is_empty() {
         open_details(
@@ -44,7 +43,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
             &cat!(w::MORE_CAUTIONS, measure::number(folded.len() as u32)),
         );
         for line in &folded {
-            caution(out, cx, line.id);
+            caution(out, cx, line.id, &[]);
         }
         out.close();
     }
@@ -56,10 +55,11 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
             .collect();
         open_details(out, "", &cat!(w::CHECK_TOO, w::row(&names), "."));
         for line in &merged {
-            caution(out, cx, line.id);
+            caution(out, cx, line.id, &[]);
         }
         out.close();
     }
+    group::rest(out, cx, &in_view, super::stop::named(cx));
     out.close();
 }
 
@@ -71,7 +71,7 @@ fn known(cx: &Cx<'_>, id: &str) -> Option<&'static Caution> {
         .find(|caution| caution.id == id)
 }
 
-fn caution(out: &mut Page<'_>, cx: &Cx<'_>, id: &str) {
+fn caution(out: &mut Page<'_>, cx: &Cx<'_>, id: &str, in_view: &[&str]) {
     let Some(caution) = known(cx, id) else {
         return;
     };
@@ -95,5 +95,6 @@ fn caution(out: &mut Page<'_>, cx: &Cx<'_>, id: &str) {
     } else if !caution.cites.is_empty() {
         out.p_class("ck np", w::NO_SOURCE);
     }
+    group::beside(out, cx, id, in_view);
     out.close();
 }

@@ -65,6 +65,9 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     if !answer.visits.is_empty() {
         out.p_class("np", &w::visit_minutes(low, likely, high));
     }
+    if let Some(crew) = cx.say.group().and_then(|group| group.crew) {
+        out.p(&w::crew_day(crew, effort.mean_min));
+    }
     out.p_class("soft np", w::NO_TABLE);
     let tasks = effort.tasks;
     let mut rows = Rows::default();

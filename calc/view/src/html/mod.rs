@@ -4,6 +4,7 @@ mod build;
 mod cautions;
 mod clear;
 mod effort;
+mod group;
 mod habitat;
 mod make;
 mod methods;
@@ -209,6 +210,14 @@ fn said(out: &mut Page<'_>, cx: &Cx<'_>) {
     }
     if cx.nested {
         return;
+    }
+    for line in cx
+        .say
+        .group_farther()
+        .into_iter()
+        .chain(cx.say.group_notes())
+    {
+        out.p_class("also", &line);
     }
     working::sheet_inputs(out, cx);
 }

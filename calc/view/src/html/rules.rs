@@ -6,6 +6,7 @@ use crate::measure;
 use crate::out::Page;
 use crate::words as w;
 use calc::answer::Rules;
+use calc::timing::restrictions::Topic;
 
 /// Law and biology: what meets the day in view, everything folded.
 pub fn inside(out: &mut Page<'_>, cx: &Cx<'_>) {
@@ -50,11 +51,7 @@ pub fn inside(out: &mut Page<'_>, cx: &Cx<'_>) {
             rows.cell(w::topic(rule.topic))
                 .put(measure::month_day(rule.from_md))
                 .put(measure::month_day(rule.to_md))
-                .put(w::rule_force(
-                    rule.jurisdiction,
-                    rule.force,
-                    rule.is_default,
-                ));
+                .put(force(cx, rule));
         }
         folded_table(out, w::MORE_RULES, &w::HEAD_RULES, &rows);
         out.close();
@@ -63,16 +60,19 @@ pub fn inside(out: &mut Page<'_>, cx: &Cx<'_>) {
 
 /// Who says so, and the source.
 fn said_by(out: &mut Page<'_>, cx: &Cx<'_>, rule: &Rules) {
-    out.text(&w::rule_force(
-        rule.jurisdiction,
-        rule.force,
-        rule.is_default,
-    ));
-    if !is_bare(&rule.because) && !rule.is_default {
+    out.text(&force(cx, rule));
+    if rule.topic != Topic::Group && !is_bare(&rule.because) && !rule.is_default {
         out.text(" ");
         out.text(w::SOURCE);
         source(out, cx, rule.because.source);
         out.text(".");
+    }
+}
+
+fn force(cx: &Cx<'_>, rule: &Rules) -> String {
+    match rule.topic {
+        Topic::Group => w::rule_force(cx.say.group_name(), w::OWN_RULE, false),
+        _ => w::rule_force(rule.jurisdiction, rule.force, rule.is_default),
     }
 }
 

@@ -1,12 +1,14 @@
 //! An answer that stops: what to stop, whom to call, why, what to say. No ring width and no steps.
 
 use super::build::{Cx, Rows, folded_table, heading, items, lead, open_details, open_part};
-use super::{cautions, clear, draw_tag, said};
+use super::{cautions, clear, draw_tag, group, said};
 use crate::measure;
 use crate::out::Page;
 use crate::words as w;
+use calc::answer::Outcome as Answered;
 use calc::model::reach::Outcome;
 use calc::question::Goal;
+use calc::settings::ContactKind;
 
 /// The region under a stop.
 pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
@@ -20,6 +22,7 @@ pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
         };
         out.p_class("call", call);
         out.p_class("soft", more);
+        group::contacts(out, cx, named(cx));
     });
     super::columns(out, cx, true, |out| {
         why(out, cx);
@@ -27,6 +30,15 @@ pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
         today(out, cx, line);
         cautions::part(out, cx);
     });
+}
+
+/// Who of the group's contacts is named in a stop.
+pub fn named(cx: &Cx<'_>) -> &'static [ContactKind] {
+    match (cx.say.answer.outcome, cx.say.answer.reach.outcome) {
+        (Answered::Professional, Outcome::Line) => group::LINE,
+        (Answered::Professional, _) => group::PROFESSIONAL,
+        _ => &[],
+    }
 }
 
 /// The frame of a stop: tag, heading, sentence, whom to call.
@@ -44,13 +56,18 @@ pub fn block(out: &mut Page<'_>, cx: &Cx<'_>, title: &str, call: impl FnOnce(&mu
 
 fn why(out: &mut Page<'_>, cx: &Cx<'_>) {
     let reach = &cx.say.answer.reach;
+    let by_size = cx.say.answer.group.as_ref().is_some_and(|own| own.stops);
     open_part(
         out,
         cx,
         "p-left p-reach",
         "reach",
         w::WHY,
-        w::why(reach.why),
+        if by_size {
+            w::OWN_RULE
+        } else {
+            w::why(reach.why)
+        },
     );
     clear::figure(out, cx, false);
     out.close();

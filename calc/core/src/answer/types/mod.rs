@@ -17,8 +17,10 @@ use chrono::NaiveDate;
 use serde::ser::SerializeStruct;
 use serde::{Serialize, Serializer};
 
+mod group;
 mod season;
 
+pub use group::GroupAnswer;
 pub use season::{Before, Rules, SpringAnswer, TapeSpan, TimingAnswer};
 
 /// The five outcomes.
@@ -107,6 +109,8 @@ pub struct Answer {
     pub also: Vec<Also>,
     /// The headline on the other side of a size limit that is near.
     pub near_limit: Option<Near>,
+    /// What the group's own settings asked for beyond the models; none where nothing.
+    pub group: Option<GroupAnswer>,
     /// Single changes that flip the outcome or the headline, the nearest of each kind.
     pub changes: Vec<Change>,
     /// What was not given, and what was used instead.

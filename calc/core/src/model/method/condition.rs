@@ -36,8 +36,8 @@ pub struct Case<'a> {
     pub name_known: bool,
     /// Whether an unknown species is taken to be one that a ring does not suit.
     pub name_against: bool,
-    /// Whether the beetles' months are left out, to see the ring apart from its months.
-    pub ignore_beetles: bool,
+    /// Whether the months of the beetles and of the group are left out, to see the ring apart from its months.
+    pub ignore_months: bool,
 }
 
 impl Case<'_> {
@@ -271,7 +271,7 @@ conditions! {
     AmericanElm = "american_elm" => |c| c.has(Trait::AmericanElm),
     /// Living pines near, in the beetles' months.
     PinesNear = "pines_near" => |c| c.has(Trait::Pine)
-        && c.question.same_genus_near == Some(true) && c.beetle_months() && !c.ignore_beetles,
+        && c.question.same_genus_near == Some(true) && c.beetle_months() && !c.ignore_months,
     /// The bark does not slip on the day.
     NotSlipping = "bark_not_slipping" => |c| c.slips == Some(false),
     /// Heavy flow of sap.

@@ -1,9 +1,11 @@
 //! Which method? Nine start at *recommended*; each row of the table whose condition holds may only lower them.
 
 mod condition;
+mod group;
 mod pick;
 
 pub use condition::{Case, Condition};
+pub use group::{GROUP_MONTHS, GROUP_SIZE};
 pub use pick::{TIES_ELSE, TIES_WILDLIFE, headline, near_limit};
 
 use crate::evidence::Cite;
@@ -170,12 +172,12 @@ pub fn levels(rules: &'static [MethodRule], case: &Case<'_>) -> [Standing; 9] {
 #[must_use]
 pub fn judge(rules: &'static [MethodRule], case: &Case<'_>) -> Vec<MethodLine> {
     let mut reasons: [Vec<Reason>; 9] = Default::default();
-    let standing = walk(rules, case, |method, rule, cell| {
+    let standing = walk(rules, case, |method, (rule, because), cell| {
         reasons[method].push(Reason {
-            rule: rule.id,
+            rule,
             at_most: cell.at_most,
             by_professional: cell.by_professional,
-            because: rule.cites,
+            because,
         });
     });
     standing
@@ -190,11 +192,12 @@ pub fn judge(rules: &'static [MethodRule], case: &Case<'_>) -> Vec<MethodLine> {
         .collect()
 }
 
-/// The one loop that lowers: every row whose condition holds, in the order of the table.
+/// The one loop that lowers: every row whose condition holds, in the order of the table; then what the group asks
+/// for, which no row holds up.
 fn walk(
     rules: &'static [MethodRule],
     case: &Case<'_>,
-    mut touched: impl FnMut(usize, &'static MethodRule, Cell),
+    mut touched: impl FnMut(usize, (&'static str, &'static [Cite]), Cell),
 ) -> [Standing; 9] {
     let mut lines = Method::ALL.map(|method| Standing {
         method,
@@ -207,10 +210,19 @@ fn walk(
             if (held[at] && rule.id != DEAD) || cell == Cell::NOTHING {
                 continue;
             }
-            touched(at, rule, cell);
+            touched(at, (rule.id, rule.cites), cell);
             lines[at].level = lines[at].level.max(cell.at_most);
             lines[at].by_professional |= cell.by_professional;
             held[at] |= cell.holds;
+        }
+    }
+    for (rule, cell, touches) in group::rules(case) {
+        for (at, line) in lines.iter_mut().enumerate() {
+            if touches(line.method) {
+                touched(at, (rule, group::BECAUSE), cell);
+                line.level = line.level.max(cell.at_most);
+                line.by_professional |= cell.by_professional;
+            }
         }
     }
     lines

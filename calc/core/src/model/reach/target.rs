@@ -58,7 +58,9 @@ impl Context<'_> {
         };
         let mut zone_m = self.height_m * zone;
         if target.kind == TargetKind::Line {
-            zone_m = zone_m.max(approach_m(constants, target.voltage.map(|v| v.kv())));
+            let kv = target.voltage.map(|v| v.kv());
+            let factor = self.question.tighten().distance_factor;
+            zone_m = zone_m.max(approach_m(constants, kv) * factor);
         }
         let distance_m = target.distance.map(|distance| distance.m());
         let outcome = counts(target.kind).then(|| match (target.kind, distance_m) {

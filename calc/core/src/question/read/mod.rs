@@ -8,8 +8,8 @@ mod target;
 use self::numbers::Measure;
 use super::problem::Shown;
 use super::{
-    Code, Condition, Day, Dry, Found, Goal, Herbicide, Limbs, Place, Problem, Question, Reply,
-    Setting, Sign, Target, TargetKind, Text, Typed, Vigour, find_species,
+    Code, Condition, Day, Dry, Found, Goal, Herbicide, Limbs, Place, PlaceTyped, Problem, Question,
+    Reply, Setting, Sign, Target, TargetKind, Text, Typed, Vigour, find_species,
 };
 use crate::model::calibrate::Rate;
 use crate::order;
@@ -45,6 +45,24 @@ pub fn read(reference: &'static Reference, typed: &Typed) -> Result<Question, Ve
         }
         _ => Err(reader.problems),
     }
+}
+
+/// What is wrong with a place and a region alone, as a group's settings have them.
+#[must_use]
+pub fn problems_of_place(
+    units: Units,
+    place: Option<&PlaceTyped>,
+    region: &Option<Text>,
+) -> Vec<Problem> {
+    let mut reader = Reader {
+        units,
+        problems: Vec::new(),
+    };
+    if let Some(place) = place {
+        reader.place("place", place);
+    }
+    reader.region(region);
+    reader.problems
 }
 
 /// A target within two heights beside "nothing in reach": one of the two is wrong, and only the asker knows which.
@@ -186,6 +204,7 @@ impl Reader {
             spring,
             height,
             targets,
+            group: None,
         })
     }
 

@@ -48,6 +48,7 @@ impl Say<'_> {
     #[must_use]
     pub fn made(&self, stops: bool) -> Vec<Made> {
         let mut list = Vec::new();
+        self.made_group(&mut list);
         // Widths and slip dates belong to an answer that has a ring in it, its own or one under a condition.
         let answer = self.answer;
         let ring = !stops && (answer.effort.is_some() || answer.conditional.is_some());
@@ -62,6 +63,21 @@ impl Say<'_> {
             self.made_after(&mut list);
         }
         list
+    }
+
+    /// What the group asks for beyond the models, with the group as its source.
+    fn made_group(&self, list: &mut Vec<Made>) {
+        let Some(group) = &self.answer.group else {
+            return;
+        };
+        let own = [Cite::group("own rule")];
+        if let Some(most) = group.volunteers_mm {
+            let how = "A professional's tree, by the group's own rule: over ";
+            list.push(made(how.into(), measure::size(most).text(self.units())).on(&own));
+        }
+        if let Some(months) = self.group_months() {
+            list.push(made(cat!(months, "."), String::new()).on(&own));
+        }
     }
 
     fn made_ring(&self, list: &mut Vec<Made>) {
@@ -161,17 +177,24 @@ impl Say<'_> {
         let height = &answer.height;
         let constants = &self.reference.constants;
         let how: String = if height.measured {
-            "Height used = as measured = ".into()
+            "Height used = as measured".into()
         } else if height.whole_table {
-            "Height used = the tallest of the whole table at this size, since the species is not known = ".into()
+            "Height used = the tallest of the whole table at this size, since the species is not known".into()
         } else {
             cat!(
                 "Height used = tallest estimate × ",
-                measure::plain(constants.height.hazard, 2),
-                " = "
+                measure::plain(constants.height.hazard, 2)
             )
         };
-        list.push(made(how, self.length(answer.reach.height_m)).on(&height.because));
+        let (how, mut because) = (how, height.because.clone());
+        let how = match self.group_factor() {
+            Some(factor) => {
+                because.push(Cite::group("distance"));
+                cat!(how, " × ", factor, " = ")
+            }
+            None => cat!(how, " = "),
+        };
+        list.push(made(how, self.length(answer.reach.height_m)).on(&because));
         if let (Some(shown), false) = (height.shown_m, height.measured) {
             let ends = match (height.low_m, height.high_m) {
                 (Some(low), Some(high)) if high - low > 0.5 => {

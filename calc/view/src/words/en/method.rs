@@ -167,6 +167,8 @@ pub fn rule(id: &str, method: Method) -> Option<&'static str> {
         "heaven_stump" => "cutting it first makes it sucker",
         "no_herbicide" => "you said no herbicide",
         "kill_only" => "you want it dead",
+        "group_months" => "this group cuts no ring in these months",
+        "group_size" => "this group leaves a tree so thick to a professional",
         "dead" => "it is dead already",
         "dead_nothing_near" => "it is dead, and nothing stands near that it could hit",
         _ => return None,

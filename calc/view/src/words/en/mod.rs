@@ -11,6 +11,7 @@ mod problem;
 mod reach;
 mod region;
 mod season;
+mod settings;
 mod steps;
 mod values;
 mod verdict;
@@ -27,6 +28,7 @@ pub use problem::*;
 pub use reach::*;
 pub use region::region;
 pub use season::*;
+pub use settings::*;
 pub use steps::*;
 pub use values::*;
 pub use verdict::*;
@@ -133,7 +135,7 @@ pub fn status(
 #[cfg(test)]
 mod tests {
     /// Every file of the catalogue.
-    const FILES: [&str; 16] = [
+    const FILES: [&str; 17] = [
         include_str!("after.rs"),
         include_str!("aids.rs"),
         include_str!("beside.rs"),
@@ -145,6 +147,7 @@ mod tests {
         include_str!("reach.rs"),
         include_str!("region.rs"),
         include_str!("season.rs"),
+        include_str!("settings.rs"),
         include_str!("steps.rs"),
         include_str!("values.rs"),
         include_str!("verdict.rs"),

@@ -170,6 +170,7 @@ pub fn topic(topic: Topic) -> &'static str {
         Topic::PineBeetles => "Pine beetles",
         Topic::AshBorer => "Ash borer",
         Topic::LaurelWilt => "Laurel wilt",
+        Topic::Group => "The group's own months",
     }
 }
 

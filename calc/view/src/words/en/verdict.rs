@@ -8,6 +8,7 @@ use calc::model::reach::Judged;
 use calc::quantity::Units;
 use calc::question::{Condition, Question};
 use calc::reference::Reference;
+use calc::timing::restrictions::Topic;
 use calc::timing::{Verdict, YearsInTen};
 use chrono::NaiveDate;
 
@@ -161,8 +162,8 @@ impl Say<'_> {
         let (Some(day), Some(verdict)) = (answer.asked_day, answer.asked_verdict) else {
             return self.why_do();
         };
-        if let Some(months) = self.closed_months() {
-            return cat!("oaks must not be wounded here from ", months);
+        if let Some(closed) = self.closed(day) {
+            return closed;
         }
         let slips = matches!(
             verdict,
@@ -182,14 +183,26 @@ impl Say<'_> {
         self.bark_on(day, verdict, answer.asked_probability)
     }
 
-    /// The months that close a ring on the asked or advised day: `1 April to 15 July`.
+    /// What closes a ring on a day, as a clause: oak wilt, or the group's own months.
+    fn closed(&self, day: NaiveDate) -> Option<String> {
+        if let Some(months) = self.closed_months() {
+            return Some(cat!("oaks must not be wounded here from ", months));
+        }
+        let blocked = self
+            .question
+            .tighten()
+            .blocks(chrono::Datelike::month(&day));
+        self.group_months().filter(|_| blocked)
+    }
+
+    /// The oak-wilt months that close a ring on the asked or advised day: `1 April to 15 July`.
     #[must_use]
     pub fn closed_months(&self) -> Option<String> {
         let rule = self
             .answer
             .rules
             .iter()
-            .find(|rule| rule.closes && rule.on_the_day)?;
+            .find(|rule| rule.closes && rule.on_the_day && rule.topic == Topic::OakWilt)?;
         Some(cat!(
             measure::month_day(rule.from_md),
             super::TO,
@@ -263,6 +276,7 @@ impl Say<'_> {
                 Some(months) => cat!("oaks must not be wounded here from ", months),
                 None => words.into(),
             },
+            "group_months" => self.group_months().unwrap_or_else(|| words.into()),
             "under_1" => self.at_size("it is too small to ring"),
             "1_to_2_5" => self.at_size("it is hardly worth a ring"),
             "thin_shrub" => self.at_size("its stems are too thin or too many to ring"),

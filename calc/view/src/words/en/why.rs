@@ -9,6 +9,9 @@ use calc::question::Sign;
 impl Say<'_> {
     /// The target, its reach and what of both calls for a professional.
     pub(super) fn why_professional(&self) -> String {
+        if let Some(own) = self.group_stops() {
+            return own;
+        }
         let reach = &self.answer.reach;
         let Some(judged) = self.decided() else {
             return self.why_weak();

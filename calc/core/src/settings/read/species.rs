@@ -1,0 +1,172 @@
+//! The group's list of species: as keys, or as a table.
+
+use super::Reader;
+use super::fields::{Fields, MOST, NAME, TEXT, URL};
+use crate::quantity::fixed;
+use crate::question::{Code, Found, Problem, find_species};
+use crate::reference::Species;
+use crate::settings::{HEADS, SpeciesList, Value, What, rows};
+
+/// Longest table that is pasted, in bytes.
+const TABLE: usize = 100_000;
+
+impl Reader {
+    pub(super) fn species(&mut self, top: &Fields<'_>, list: Option<&str>) -> SpeciesList {
+        let mut species = SpeciesList::default();
+        let Some(fields) = self.object(top, "species") else {
+            return species;
+        };
+        for (path, value) in self.list(&fields, "first") {
+            if let Value::Text(name) = value {
+                if let Some(found) = self.find(name, &path) {
+                    species.put_first(found);
+                }
+            } else {
+                self.tell(&path, What::WrongType("text"));
+            }
+        }
+        match fields.get("only") {
+            None => {}
+            Some(Value::Bool(only)) => species.only = *only,
+            Some(_) => self.tell(&fields.at("only"), What::WrongType("yes or no")),
+        }
+        for (path, key, value) in self.pairs(&fields, "aliases") {
+            let name = self.plain(key, &path, NAME);
+            if let Value::Text(code) = value {
+                let found = self.find(code, &path);
+                species.aliases.extend(name.zip(found));
+            } else {
+                self.tell(&path, What::WrongType("text"));
+            }
+        }
+        for (path, key, value) in self.pairs(&fields, "notes") {
+            let found = self.find(key, &path);
+            let note = self.words(value, &path, TEXT);
+            species.notes.extend(found.zip(note));
+        }
+        let named = fields.get("list").is_some();
+        if named {
+            // An address beside the file: what it names is at hand, or it can't be had.
+            self.text(&fields, "list", URL);
+        }
+        let pasted = match fields.get("csv") {
+            Some(Value::Text(text)) if text.len() <= TABLE => Some(text.as_str()),
+            None => None,
+            Some(_) => {
+                self.tell("species.csv", What::TooLong(TABLE));
+                None
+            }
+        };
+        match (named, list, pasted) {
+            (true, _, Some(_)) => self.tell("species.csv", What::TwoLists),
+            (true, None, None) => self.tell("species.list", What::NoList),
+            (true, Some(text), None) | (false, _, Some(text)) => self.table(text, &mut species),
+            (false, _, None) => {}
+        }
+        // A short list that would show nothing shows everything.
+        species.only &= !species.first.is_empty();
+        species
+    }
+
+    /// Keys and values of an object that has any keys.
+    fn pairs<'v>(&mut self, fields: &Fields<'v>, key: &str) -> Vec<(String, &'v str, &'v Value)> {
+        let path = fields.at(key);
+        match fields.get(key) {
+            None => Vec::new(),
+            Some(Value::Map(entries)) if entries.len() <= MOST => entries
+                .iter()
+                .map(|(key, value)| ([&path, ".", key].concat(), key.as_str(), value))
+                .collect(),
+            Some(Value::Map(_)) => {
+                self.tell(&path, What::TooLong(MOST));
+                Vec::new()
+            }
+            Some(_) => {
+                self.tell(&path, What::WrongType("object"));
+                Vec::new()
+            }
+        }
+    }
+
+    fn find(&mut self, name: &str, path: &str) -> Option<&'static Species> {
+        match find_species(self.reference.species, name) {
+            Found::One(species) => Some(species),
+            Found::Like(names) => {
+                let problem = Problem::new("species", Code::UnknownSpecies(names), name);
+                self.tell(path, What::Field(problem));
+                None
+            }
+        }
+    }
+
+    /// The table of species: what is wrong is told by column and row.
+    fn table(&mut self, text: &str, species: &mut SpeciesList) {
+        let Some(all) = rows(text) else {
+            self.tell("species", What::Quotes);
+            return;
+        };
+        let mut all = all.into_iter();
+        let head = all.next().map_or(Vec::new(), |row| row.cells);
+        let column = |name: &str| head.iter().position(|cell| cell.trim() == name);
+        let Some(code_at) = column("code") else {
+            self.tell("A1", What::Heads);
+            return;
+        };
+        for (at, name) in head.iter().enumerate() {
+            if !HEADS.contains(&name.trim()) {
+                self.tell(&cell_name(at, 1), What::UnknownKey);
+            }
+        }
+        for row in all.take(MOST) {
+            let cell = |name: &str| {
+                let at = column(name)?;
+                let text = row.cells.get(at).map_or("", |text| text.trim());
+                (!text.is_empty()).then(|| (text.to_owned(), cell_name(at, row.number)))
+            };
+            let Some((code, place)) = cell("code") else {
+                self.tell(&cell_name(code_at, row.number), What::Missing);
+                continue;
+            };
+            let Some(found) = self.find(&code, &place) else {
+                continue;
+            };
+            if let Some((first, place)) = cell("first") {
+                match first.to_ascii_lowercase().as_str() {
+                    "yes" | "y" | "x" | "1" | "true" => species.put_first(found),
+                    "no" | "n" | "0" | "false" => {}
+                    _ => self.tell(&place, What::NotOneOf(&["yes", "no"])),
+                }
+            }
+            for name in ["alias_en", "alias_es"] {
+                if let Some((alias, place)) = cell(name) {
+                    let alias = self.plain(&alias, &place, NAME);
+                    species.aliases.extend(alias.map(|alias| (alias, found)));
+                }
+            }
+            let mut note = None;
+            for name in ["note_en", "note_es"] {
+                if let Some((text, place)) = cell(name) {
+                    let text = self.plain(&text, &place, TEXT);
+                    note = note.or(text);
+                }
+            }
+            species.notes.extend(note.map(|note| (found, note)));
+        }
+    }
+}
+
+impl SpeciesList {
+    fn put_first(&mut self, species: &'static Species) {
+        if !self.first.iter().any(|known| known.name == species.name) {
+            self.first.push(species);
+        }
+    }
+}
+
+/// A cell as a spreadsheet names it: `B4`.
+fn cell_name(column: usize, row: usize) -> String {
+    let mut name = String::new();
+    name.push(char::from(b'A' + (column % 26) as u8));
+    name.push_str(&fixed(row as f64, 0));
+    name
+}

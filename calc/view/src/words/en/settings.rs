@@ -1,0 +1,209 @@
+//! A group's own settings: what is wrong with them, and what stands in an answer in the group's name.
+
+use super::{Say, TO, either, row};
+use crate::measure;
+use calc::settings::{CodeTopic, ContactKind, Crew, Group, Settings, Told, What};
+use chrono::NaiveDate;
+
+/// What is told of one place of the settings, and what to do.
+#[must_use]
+pub fn settings_told(told: &Told) -> String {
+    match &told.what {
+        What::UnknownKey => "This is not read. Check its spelling, or take it out.".into(),
+        What::NoDay => "Add the day that it was checked.".into(),
+        What::Hides => "No setting hides or loosens a stop or a caution. Take it out.".into(),
+        What::NotTighter => cat!(
+            "Only what makes advice more cautious stands here: ",
+            either(calc::settings::KEYS[5].1),
+            "."
+        ),
+        What::Loosens => "Under 1 it would loosen the distances. Give 1 or more.".into(),
+        What::Missing => "This is needed. Fill it in.".into(),
+        What::NoWay => "Add a telephone or a link.".into(),
+        What::WrongType(kind) => cat!("This must be of the kind “", kind, "”."),
+        What::TooLong(most) => cat!("At most ", measure::number(*most as u32), " here."),
+        What::Markup => "Plain text only: no < or >, no script.".into(),
+        What::Link => "A link starts with https://, http:// or tel: and has no space in it.".into(),
+        What::Phone => "A telephone has digits, spaces and + ( ) - . / alone.".into(),
+        What::Day => "Write the day as 2026-05-01.".into(),
+        What::NotOneOf(words) => cat!("Use ", either(words), "."),
+        What::OutOfRange(range) => cat!(
+            "Give a number from ",
+            measure::plain(range.low, 1),
+            TO,
+            measure::plain(range.high, 0),
+            "."
+        ),
+        What::Version => "“schema” must be 1.".into(),
+        What::Field(problem) => super::problem_text(problem),
+        What::Heads => "The first line names the columns: code,first,alias_en,note_en.".into(),
+        What::NoList => "The list of species could not be had.".into(),
+        What::TwoLists => "Name a list or paste one, not both.".into(),
+        What::Quotes => "In the list of species a quote is opened and never closed.".into(),
+    }
+}
+
+/// Above the form, where a group's settings could not be had or taken.
+pub const SETTINGS_LEFT_OUT: &str = "The settings of this page's group can't be used now. What follows has none of its local contacts and rules in it.";
+
+/// What somebody is asked for.
+#[must_use]
+pub fn contact_kind(kind: ContactKind) -> &'static str {
+    match kind {
+        ContactKind::Extension => "Advice",
+        ContactKind::Utility => "Line owner",
+        ContactKind::Professional => "Professional",
+        ContactKind::Permit => "Permission",
+        ContactKind::Emergency => "Emergency",
+    }
+}
+
+/// What a local rule is about.
+#[must_use]
+pub fn code_topic(topic: CodeTopic) -> &'static str {
+    match topic {
+        CodeTopic::StreetTrees => "Street trees",
+        CodeTopic::Nesting => "Nesting",
+        CodeTopic::Burning => "Burning and moving wood",
+        CodeTopic::Products => "Products",
+        CodeTopic::ProtectedSpecies => "Protected species",
+        CodeTopic::WorkNearLines => "Work near lines",
+    }
+}
+
+/// How old something is that a group has checked.
+#[must_use]
+pub fn checked(group: &Group, day: Option<NaiveDate>) -> String {
+    match day {
+        Some(day) if group.is_old(day) => {
+            cat!("Last checked ", measure::day_year(day), ": confirm first.")
+        }
+        Some(day) => cat!("Checked ", measure::day_year(day), "."),
+        None => "It is not said when this was checked: confirm first.".into(),
+    }
+}
+
+/// The age of the whole, where it is old.
+#[must_use]
+pub fn settings_age(group: &Group) -> Option<String> {
+    let day = group.settings.checked.filter(|day| group.is_old(*day))?;
+    let day = measure::day_year(day);
+    Some(cat!(
+        "All that stands here from ",
+        group.settings.name,
+        " was last checked ",
+        day,
+        ": confirm first."
+    ))
+}
+
+/// What a crew does in a day.
+#[must_use]
+pub fn crew_day(crew: Crew, mean_min: f64) -> String {
+    let number = |value: f64| measure::plain(value, 1);
+    let trees = crew.trees_a_day(mean_min);
+    cat!(
+        "A crew of ",
+        number(crew.size),
+        " with ",
+        number(crew.hours),
+        " hours: about ",
+        measure::number(trees as u32),
+        if trees == 1.0 {
+            " tree like this in a day."
+        } else {
+            " trees like this in a day."
+        }
+    )
+}
+
+/// Above what a group says itself.
+#[must_use]
+pub fn from_group(name: &str) -> String {
+    cat!("From ", name)
+}
+
+/// In place of what a stop is for, where the group's size makes it one.
+pub const OWN_RULE: &str = "the group's own rule";
+/// Who decides on a local rule stands behind this.
+pub const AUTHORITY: &str = "Who decides: ";
+
+impl Say<'_> {
+    /// The group's settings.
+    #[must_use]
+    pub fn group(&self) -> Option<&Settings> {
+        self.question.group.as_ref().map(|group| &*group.settings)
+    }
+
+    /// Its name.
+    #[must_use]
+    pub fn group_name(&self) -> &str {
+        self.group().map_or("", |group| &group.name)
+    }
+
+    /// What the group says of this species.
+    #[must_use]
+    pub fn group_notes(&self) -> Vec<String> {
+        let species = self.question.species.name;
+        let notes = self.group().map_or(&[][..], |group| &group.species.notes);
+        notes
+            .iter()
+            .filter(|(of, _)| of.name == species)
+            .map(|(_, note)| cat!(self.group_name(), ": ", note))
+            .collect()
+    }
+
+    /// The group's factor, where it is over 1.
+    #[must_use]
+    pub fn group_factor(&self) -> Option<String> {
+        let factor = self.question.tighten().distance_factor;
+        (factor > 1.0).then(|| measure::plain(factor, 2))
+    }
+
+    /// That distances are larger than the models ask for.
+    #[must_use]
+    pub fn group_farther(&self) -> Option<String> {
+        let factor = self.group_factor()?;
+        Some(cat!(
+            self.group_name(),
+            " asks for more room: distances here are for a tree ",
+            factor,
+            " times as tall."
+        ))
+    }
+
+    /// Why the group's size makes it a professional's, where it does.
+    #[must_use]
+    pub fn group_stops(&self) -> Option<String> {
+        let group = self.answer.group.as_ref().filter(|group| group.stops)?;
+        let most = measure::size(group.volunteers_mm?).text(self.units());
+        Some(cat!(
+            "it is ",
+            self.size(),
+            " across, and ",
+            group.name,
+            " leaves trees over ",
+            most,
+            " to a professional"
+        ))
+    }
+
+    /// The group's months: `1 April to 30 June and …`.
+    #[must_use]
+    pub fn group_months(&self) -> Option<String> {
+        let months: Vec<String> = self
+            .answer
+            .rules
+            .iter()
+            .filter(|rule| rule.topic == calc::timing::restrictions::Topic::Group)
+            .map(|rule| {
+                cat!(
+                    measure::month_day(rule.from_md),
+                    TO,
+                    measure::month_day(rule.to_md)
+                )
+            })
+            .collect();
+        (!months.is_empty()).then(|| cat!(self.group_name(), " cuts no ring from ", row(&months)))
+    }
+}

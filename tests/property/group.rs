@@ -1,0 +1,223 @@
+//! A group's own settings never make an answer milder: whatever the question and whatever was accepted.
+
+use crate::make::{Maker, local, plain};
+use crate::support::{reference, settings_of};
+use calc::answer::{Answer, Changed, Outcome, answer};
+use calc::model::method::{Level, Method};
+use calc::model::reach;
+use calc::question::{Day, Question};
+use calc::settings::Group;
+use chrono::{Datelike, NaiveDate};
+use rand::Rng;
+use serde_json::{Value, json};
+use std::collections::BTreeSet;
+use std::sync::Arc;
+
+/// Settings that tighten in one, two or three ways.
+fn tight(make: &mut Maker) -> Value {
+    let mut tighten = json!({});
+    while tighten == json!({}) {
+        if make.chance(0.5) {
+            let factor = make.between(1.0, 3.0);
+            tighten["min_distance_factor"] = json!((factor * 100.0).round() / 100.0);
+        }
+        if make.chance(0.4) {
+            tighten["max_size_for_volunteers_cm"] = json!(make.between(5.0, 80.0).round());
+        }
+        if make.chance(0.5) {
+            let months: BTreeSet<u32> = (0..make.0.random_range(1..=7))
+                .map(|_| make.0.random_range(1..=12))
+                .collect();
+            tighten["months_blocked"] = json!(months);
+        }
+    }
+    json!({ "schema": 1, "name": "River Friends", "tighten": tighten })
+}
+
+fn asked_for(question: &Question, settings: &Value) -> Question {
+    let mut question = question.clone();
+    question.group = Some(Group {
+        settings: Arc::new(settings_of(settings)),
+        today: NaiveDate::from_ymd_opt(2027, 1, 1).expect("a day"),
+    });
+    question
+}
+
+/// From mild to severe. What is not checked may be anything, and stands where the models put it.
+fn rank(outcome: reach::Outcome) -> u8 {
+    match outcome {
+        reach::Outcome::Clear => 0,
+        reach::Outcome::ClearPeopleOut => 1,
+        reach::Outcome::NotChecked => 2,
+        reach::Outcome::Inside => 3,
+        reach::Outcome::Professional => 4,
+        reach::Outcome::Line => 5,
+    }
+}
+
+fn level(answer: &Answer, method: Method) -> Level {
+    let line = answer.methods.iter().find(|line| line.method == method);
+    line.expect("nine methods").level
+}
+
+/// The days that an answer names for a ring, its conditional one's too.
+fn ring_days(answer: &Answer) -> Vec<NaiveDate> {
+    let mut days = Vec::new();
+    let ring = answer.headline_method == Method::BarkRing;
+    if ring && matches!(answer.outcome, Outcome::Do | Outcome::Wait) {
+        days.extend(answer.advised_day);
+    }
+    let beside = answer.next_line.iter().chain(&answer.also);
+    days.extend(
+        beside
+            .filter(|line| line.method == Method::BarkRing)
+            .filter_map(|line| line.day),
+    );
+    let timing = &answer.timing;
+    days.extend(
+        [timing.next_good, timing.next_good_to, timing.after_next]
+            .into_iter()
+            .flatten(),
+    );
+    days.extend(timing.after_next_to);
+    if let Some(inner) = &answer.conditional {
+        days.extend(ring_days(&inner.answer));
+    }
+    days
+}
+
+#[test]
+fn whatever_a_group_asks_for_no_answer_gets_milder() {
+    let mut make = Maker::new(81);
+    let mut turned = BTreeSet::new();
+    for _ in 0..1500 {
+        let (typed, question) = make.good();
+        let settings = tight(&mut make);
+        let before = plain(&question);
+        let grouped = asked_for(&question, &settings);
+        let after = plain(&grouped);
+        let told = format!("{typed}\n{settings}");
+        let tighten = grouped.tighten();
+        turned.insert((
+            format!("{:?}", before.outcome),
+            format!("{:?}", after.outcome),
+        ));
+
+        // The reach, target by target and as a whole.
+        assert!(
+            rank(after.reach.outcome) >= rank(before.reach.outcome),
+            "{told}"
+        );
+        for target in &before.reach.targets {
+            let same = after
+                .reach
+                .targets
+                .iter()
+                .find(|it| it.index == target.index);
+            let same = same.unwrap_or_else(|| panic!("a target is gone: {told}"));
+            assert!(same.outcome.map(rank) >= target.outcome.map(rank), "{told}");
+            assert!(
+                same.zone_m >= target.zone_m && same.damage >= target.damage,
+                "{told}"
+            );
+        }
+        assert!(
+            after.reach.people_out_m >= before.reach.people_out_m,
+            "{told}"
+        );
+
+        // Stops and cautions stay.
+        if before.outcome == Outcome::Professional {
+            assert_eq!(after.outcome, Outcome::Professional, "{told}");
+        }
+        if after.outcome == Outcome::Do {
+            assert_eq!(before.outcome, Outcome::Do, "{told}");
+        }
+        // A day to wait for is one on which the models alone, asked for it, ring the tree.
+        if let (Outcome::Wait, Method::BarkRing, Some(day)) =
+            (after.outcome, after.headline_method, after.advised_day)
+        {
+            let mut then = question.clone();
+            then.day = Day::On(day);
+            assert_eq!(plain(&then).outcome, Outcome::Do, "{day}: {told}");
+        }
+        let speaks = |answer: &Answer, id: &str| answer.cautions.iter().any(|it| it.id == id);
+        let inner = before.conditional.iter().flat_map(|it| &it.answer.cautions);
+        for caution in before.cautions.iter().chain(inner) {
+            assert!(speaks(&after, caution.id), "{} is gone: {told}", caution.id);
+        }
+        for rule in &before.rules {
+            assert!(
+                after.rules.contains(rule)
+                    || after
+                        .rules
+                        .iter()
+                        .any(|it| it.topic == rule.topic && it.from_md == rule.from_md),
+                "{told}"
+            );
+        }
+
+        // On the same day no method stands better.
+        if after.advised_day == before.advised_day && after.outcome != Outcome::CannotTell {
+            for method in Method::ALL {
+                // Near an empty reach leaving it alone is what all else falls back on.
+                if method != Method::LeaveIt {
+                    assert!(
+                        level(&after, method) >= level(&before, method)
+                            || rank(after.reach.outcome) > rank(before.reach.outcome),
+                        "{method:?}: {told}"
+                    );
+                }
+            }
+        }
+
+        // No ring is named in a blocked month, nor for a tree over the size.
+        for day in ring_days(&after) {
+            assert!(!tighten.blocks(day.month()), "{day}: {told}");
+        }
+        if tighten.too_large(question.largest().dbh.mm()) {
+            let alone = after.headline_method == Method::LeaveIt;
+            assert!(after.outcome == Outcome::Professional || alone, "{told}");
+        }
+    }
+    assert!(
+        turned.len() > 12,
+        "the settings hardly turn anything: {turned:?}"
+    );
+}
+
+#[test]
+fn a_factor_of_one_and_no_months_change_nothing() {
+    let mut make = Maker::new(82);
+    let settings = json!({ "schema": 1, "name": "River Friends", "tighten": { "min_distance_factor": 1, "months_blocked": [] } });
+    for _ in 0..200 {
+        let (typed, question) = make.good();
+        let grouped = asked_for(&question, &settings);
+        assert_eq!(plain(&grouped), plain(&question), "{typed}");
+    }
+}
+
+#[test]
+fn what_would_change_the_answer_is_asked_under_the_same_settings() {
+    let mut make = Maker::new(83);
+    let mut met = 0;
+    for _ in 0..120 {
+        let (typed, question) = make.good();
+        let settings = tight(&mut make);
+        let grouped = asked_for(&question, &settings);
+        let whole = answer(reference(), &grouped, &local(&grouped));
+        for change in &whole.changes {
+            let Changed::Date { to } = change.changed else {
+                continue;
+            };
+            met += 1;
+            if change.outcome == Outcome::Do {
+                assert!(
+                    !grouped.tighten().blocks(to.month()),
+                    "{to}: {typed}\n{settings}"
+                );
+            }
+        }
+    }
+    assert!(met > 10, "{met}");
+}
