@@ -11,6 +11,7 @@ mod answer;
 mod browser;
 mod call;
 mod embed;
+mod family;
 mod firefox;
 mod hosts;
 mod kept;

@@ -4,6 +4,7 @@
 
 mod arrows;
 mod content;
+mod family;
 mod files;
 mod memory;
 mod numbers;

@@ -57,6 +57,7 @@ pub mod draw;
 pub mod form;
 pub mod html;
 pub mod ics;
+pub mod kind;
 pub mod measure;
 pub mod out;
 pub mod share;

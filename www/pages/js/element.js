@@ -1,8 +1,9 @@
-// The class that customElements.define needs; all else is in the WebAssembly.
+// The class that customElements.define needs, once for each calculator; all else is in the WebAssembly.
 // Until that is ready a host element shows its own children.
 import init, * as engine from "./engine.js";
 
-const TAG = "slipbark-tree-plan";
+// The calculators; each is one element with the same interface.
+const NAMES = ["tree-plan", "year", "ring", "reach", "effort", "checks"];
 const ATTRIBUTES = [
   "lang", "units", "config", "species", "size", "size-unit", "date", "region",
   "mode", "theme", "heading-level", "share", "storage", "print",
@@ -100,7 +101,7 @@ function fail(host) {
   tell(host, "slipbark-failure", { code: failure.code });
 }
 
-class SlipbarkTreePlan extends HTMLElement {
+class Slipbark extends HTMLElement {
   static observedAttributes = ATTRIBUTES;
   #running = false;
   #kept = new Map();
@@ -189,4 +190,7 @@ class SlipbarkTreePlan extends HTMLElement {
   focusFirst() { if (this.#running) engine.focus_first(this); }
 }
 
-if (!customElements.get(TAG)) customElements.define(TAG, SlipbarkTreePlan);
+for (const name of NAMES) {
+  const tag = `slipbark-${name}`;
+  if (!customElements.get(tag)) customElements.define(tag, class extends Slipbark {});
+}

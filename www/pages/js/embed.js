@@ -1,4 +1,4 @@
-// Loads the tree plan into any page:
+// Loads the tree plan, or another of the calculators, into any page:
 //   <script src="https://SITE/v1/embed.js" defer></script>
 //   <slipbark-tree-plan><p><a href="https://SITE/">Plan one tree</a></p></slipbark-tree-plan>
 (() => {
@@ -7,16 +7,16 @@
   if (!script) return;
   const here = script.src;
   const site = new URL("../", here).href;
-  const ELEMENTS = { "tree-plan": "slipbark-tree-plan" };
+  const NAMES = ["tree-plan", "year", "ring", "reach", "effort", "checks"];
 
   // A page builder that removes unknown tags leaves the script, or a plain div.
   const make = (holder) => {
-    const tag = ELEMENTS[holder.dataset.slipbark];
-    if (!tag) {
-      console.warn(`Slipbark: data-slipbark="${holder.dataset.slipbark}" is not known. Use: ${Object.keys(ELEMENTS).join(", ")}.`);
+    const name = holder.dataset.slipbark;
+    if (!NAMES.includes(name)) {
+      console.warn(`Slipbark: data-slipbark="${name}" is not known. Use: ${NAMES.join(", ")}.`);
       return null;
     }
-    const element = document.createElement(tag);
+    const element = document.createElement(`slipbark-${name}`);
     for (const [name, value] of Object.entries(holder.dataset)) {
       if (name !== "slipbark") element.setAttribute(name.replace(/[A-Z]/g, (c) => `-${c.toLowerCase()}`), value);
     }

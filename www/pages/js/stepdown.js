@@ -12,12 +12,13 @@ const framed = new WeakSet();
 export function stepDown(host, site) {
   if (framed.has(host)) return;
   framed.add(host);
-  const address = new URL("embed/tree-plan/", site);
+  const name = host.localName.slice("slipbark-".length);
+  const address = new URL(`embed/${name}/`, site);
   for (const name of PASSED) {
     if (host.hasAttribute(name)) address.searchParams.set(name, host.getAttribute(name));
   }
   const frame = document.createElement("iframe");
-  frame.title = "Tree plan calculator";
+  frame.title = `Slipbark calculator: ${name.replace("-", " ")}`;
   frame.setAttribute("sandbox", "allow-scripts allow-same-origin allow-forms allow-downloads allow-popups allow-modals allow-top-navigation-by-user-activation");
   frame.setAttribute("width", "100%");
   // Property by property: a page's policy may refuse style attributes.

@@ -87,6 +87,9 @@ fn readme(base: &str) -> String {
          - .html: the Content-Security-Policy that stands in _headers. Each page states it too,\n\
          \x20 so a host that can't send it loses nothing else. slipbark-single.html has its own.\n\
          \n\
+         On other pages: <script src=\".../v1/embed.js\" defer></script> and one of the elements\n\
+         slipbark-tree-plan, -year, -ring, -reach, -effort, -checks; in a frame: embed/NAME/.\n\
+         \n\
          https is needed for use with no signal: browsers run service workers only there, and\n\
          on the machine itself.\n\
          \n\

@@ -4,6 +4,7 @@ use crate::assets::{Assets, File};
 use crate::template::{Template, escape, fill};
 use crate::{markdown, sources, worked};
 use anyhow::{Context, Result};
+use calc_view::kind::Kind;
 use std::collections::BTreeMap;
 use std::path::Path;
 
@@ -116,14 +117,18 @@ pub fn render(root: &Path, base: &str, assets: &Assets) -> Result<Vec<File>> {
         )?;
     }
     write("404.html".to_owned(), "404.html", None, &mut common)?;
-    // The bare page for frames has neither head nor foot.
+    // The bare pages for frames have neither head nor foot.
     let bare = Template::read("www/pages/frame.html", &read("frame.html")?)?;
-    common.insert("title", escape(bare.head("title")?));
     common.insert("head", head_of(&bare, &calculator));
-    files.push(File::named(
-        "embed/tree-plan/index.html",
-        bare.body(&common)?,
-    ));
+    for kind in Kind::ALL {
+        let name = kind.name();
+        common.insert("title", escape(calc_view::words::asks(kind)));
+        common.insert("tag", format!("slipbark-{name}"));
+        files.push(File::named(
+            &format!("embed/{name}/index.html"),
+            bare.body(&common)?,
+        ));
+    }
     Ok(files)
 }
 

@@ -40,6 +40,7 @@ pub use sheet::Sheet;
 pub(crate) use sheet::whole;
 pub use town::{MOST, POSITION_ID, Towns, filled};
 
+use crate::kind::{Group, Kind};
 use crate::out::{Out, OutExt};
 use calc::model::season::Local;
 use calc::question::{Question, Typed};
@@ -52,6 +53,10 @@ use words as w;
 pub struct Options<'a> {
     /// Language tag of the page: decides the order of a date's parts.
     pub lang: &'a str,
+    /// Which calculator asks.
+    pub kind: Kind,
+    /// Level of the heading of one that has a heading of its own, 2 to 5.
+    pub heading_level: u8,
     /// The reader's today.
     pub today: NaiveDate,
     /// What is known of the place of a question; see [`no_table`] where nothing is.
@@ -169,25 +174,48 @@ impl<'a> View<'a> {
 
     /// Writes the whole form.
     pub fn form(&self, out: &mut dyn Out) {
+        let whole = self.options.kind == Kind::TreePlan;
+        if !whole {
+            let page = &mut crate::out::Page::new(out);
+            let asks = crate::words::asks(self.options.kind);
+            crate::html::heading(page, self.options.heading_level, "", "", asks);
+        }
         out.open_class("form", "desk");
         out.attr("part", "form");
         out.attr("novalidate", "");
         out.attr("autocomplete", "off");
-        out.open_class("div", "groups");
-        tree::group(self, out);
-        place::group(self, out);
-        day::group(self, out);
+        self.groups(out, true);
+        out.open_class("details", "more");
+        out.leaf("summary", w::MORE);
+        self.groups(out, false);
         out.close();
-        more::more(self, out);
         out.open_class("div", "act");
         out.open_class("button", "btn");
         out.attr("type", "submit");
         out.attr("part", "button");
-        out.text(w::SHOW);
+        out.text(if whole { w::SHOW } else { w::SHOW_ANSWER });
         out.close();
         field::button(out, "next", None, w::NEXT, !self.options.answered);
-        out.leaf("p", w::THREE);
+        out.leaf("p", if whole { w::THREE } else { w::TWO });
         out.close();
+        out.close();
+    }
+
+    /// The groups that stand in front, or those in the folded part.
+    fn groups(&self, out: &mut dyn Out, front: bool) {
+        out.open_class("div", "groups");
+        for group in Group::ALL {
+            if self.options.kind.asks(group) == front {
+                match group {
+                    Group::Tree => tree::group(self, out),
+                    Group::Place => place::group(self, out),
+                    Group::Day => day::group(self, out),
+                    Group::MoreTree => more::tree(self, out),
+                    Group::Where => town::group(self, out),
+                    Group::Job => more::job(self, out),
+                }
+            }
+        }
         out.close();
     }
 

@@ -5,19 +5,8 @@ use super::{Field, Part, View, words as w};
 use crate::field_id;
 use crate::out::{Out, OutExt};
 
-/// The folded part of the form.
-pub(super) fn more(view: &View<'_>, out: &mut dyn Out) {
-    out.open_class("details", "more");
-    out.leaf("summary", w::MORE);
-    out.open_class("div", "groups");
-    tree(view, out);
-    super::town::group(view, out);
-    job(view, out);
-    out.close();
-    out.close();
-}
-
-fn tree(view: &View<'_>, out: &mut dyn Out) {
+/// More about the tree.
+pub(super) fn tree(view: &View<'_>, out: &mut dyn Out) {
     super::field::open_group(out, w::MORE_TREE);
     view.select(out, "condition", w::CONDITION, "", w::CONDITIONS);
     where_select(
@@ -84,7 +73,8 @@ pub(super) fn where_select(
     out.close();
 }
 
-fn job(view: &View<'_>, out: &mut dyn Out) {
+/// About the work.
+pub(super) fn job(view: &View<'_>, out: &mut dyn Out) {
     super::field::open_group(out, w::MORE_JOB);
     view.whole_part(out, Part::Goal);
     where_select(

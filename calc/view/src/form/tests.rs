@@ -3,6 +3,7 @@
 mod place;
 
 use super::{Draft, Field, Options, Sheet, View, form, matters};
+use crate::kind::Kind;
 use crate::out::Html;
 use calc::answer::{Answer, without_changes};
 use calc::model::season::Local;
@@ -16,6 +17,8 @@ fn today() -> NaiveDate {
 fn options() -> Options<'static> {
     Options {
         lang: "en",
+        kind: Kind::TreePlan,
+        heading_level: 3,
         today: today(),
         local: super::no_table,
         answered: false,

@@ -131,8 +131,10 @@ pub const PRACTISED: &str = "A practised crew";
 pub const CANNOT_WAIT: &str = "It must be done on that day";
 
 pub const SHOW: &str = "Show the plan";
+pub const SHOW_ANSWER: &str = "Show the answer";
 pub const NEXT: &str = "Next tree, same place";
 pub const THREE: &str = "Three answers are enough: species, size, day.";
+pub const TWO: &str = "Two answers are enough: species and size.";
 
 pub const READ_AS: &str = "Read as ";
 pub const READ_ACROSS: &str = " across (";

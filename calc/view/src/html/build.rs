@@ -1,6 +1,7 @@
 //! Small pieces that every part is built from.
 
 use crate::draw::mark::{Swatch, swatch};
+use crate::kind::Shown;
 use crate::out::Page;
 use crate::words::{self as w, Say};
 use calc::evidence::{Cite, Grade};
@@ -23,6 +24,11 @@ pub struct Cx<'a> {
 }
 
 impl Cx<'_> {
+    /// Whether a part stands in this calculator's answer.
+    pub fn shows(&self, part: Shown) -> bool {
+        self.options.kind.shows(part)
+    }
+
     /// An id of this answer.
     pub fn id(&self, name: &str) -> String {
         cat!(self.prefix, "p-", name)

@@ -5,7 +5,7 @@ use crate::draw::trunk::{RingHeights, Trunk, TrunkLabels, trunk};
 use crate::measure::{self, Both};
 use crate::out::Page;
 use crate::words::{self as w, Ringing};
-use calc::answer::StemAnswer;
+use calc::answer::{Answer, StemAnswer};
 use calc::model::method::Method;
 use calc::model::ring::Ring;
 use calc::piece;
@@ -32,12 +32,20 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
 
 /// The stem that decides: the thickest that is not the one to keep.
 pub fn largest<'a>(cx: &Cx<'a>) -> Option<&'a StemAnswer> {
-    cx.say
-        .answer
+    largest_of(cx.say.answer)
+}
+
+fn largest_of(answer: &Answer) -> Option<&StemAnswer> {
+    answer
         .stems
         .iter()
         .filter(|stem| !stem.spared)
         .max_by(|a, b| a.dbh_mm.total_cmp(&b.dbh_mm))
+}
+
+/// The ring of that stem.
+pub fn ring_of(answer: &Answer) -> Option<&Ring> {
+    largest_of(answer)?.ring.as_ref()
 }
 
 fn ring_part(out: &mut Page<'_>, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {

@@ -20,13 +20,16 @@ mod visits;
 mod when;
 mod working;
 
+pub use make::ring_of;
 pub use problems::problems;
 
 use crate::draw::tag::{TagKind, TagLabels, tag};
+use crate::kind::{Kind, Shown};
 use crate::measure;
 use crate::out::{Out, Page};
 use crate::words::{self as w, Say};
-use build::{Cx, heading};
+use build::Cx;
+pub(crate) use build::heading;
 use calc::answer::{Answer, Outcome};
 use calc::question::Question;
 use calc::reference::Reference;
@@ -36,6 +39,8 @@ use calc::reference::Reference;
 pub struct Options<'a> {
     /// Level of the parts' headings, 2 to 5. The region's own hidden heading stands one above it, from 3 up.
     pub heading_level: u8,
+    /// Which calculator answers.
+    pub kind: Kind,
     /// Before every id of the region, where several answers share a root.
     pub id_prefix: &'a str,
     /// Before `#ID` of a source: the address of the sources page. Empty: labels without links.
@@ -52,6 +57,7 @@ impl Default for Options<'_> {
     fn default() -> Self {
         Self {
             heading_level: 3,
+            kind: Kind::TreePlan,
             id_prefix: "",
             sources_base: "",
             with_form: false,
@@ -120,7 +126,9 @@ fn plan(out: &mut Page<'_>, cx: &Cx<'_>) {
     verdict(out, cx);
     columns(out, cx, false, |out| {
         plan_parts(out, cx);
-        methods::part(out, cx);
+        if cx.shows(Shown::Rest) {
+            methods::part(out, cx);
+        }
         cautions::part(out, cx);
     });
 }
@@ -138,12 +146,29 @@ fn columns(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool, parts: impl FnOnce(&mut
 
 /// What to do, when, and what follows: the parts that a conditional answer shows too.
 fn plan_parts(out: &mut Page<'_>, cx: &Cx<'_>) {
-    make::part(out, cx);
-    clear::part(out, cx);
-    when::part(out, cx);
-    effort::part(out, cx);
-    visits::part(out, cx);
-    habitat::part(out, cx);
+    type Part = fn(&mut Page<'_>, &Cx<'_>);
+    let parts: [(Shown, Part); 6] = [
+        (Shown::Make, make::part),
+        (Shown::Clear, clear::part),
+        (Shown::When, when::part),
+        (Shown::Effort, effort::part),
+        (Shown::Visits, visits::part),
+        (Shown::Rest, habitat::part),
+    ];
+    for (shown, part) in parts {
+        if cx.shows(shown) {
+            part(out, cx);
+        }
+    }
+    let answer = cx.say.answer;
+    let none = match cx.options.kind {
+        Kind::Effort => answer.effort.is_none(),
+        Kind::Checks => answer.visits.is_empty(),
+        Kind::TreePlan | Kind::Year | Kind::Ring | Kind::Reach => false,
+    };
+    if none {
+        out.p(w::NO_SUCH_PART);
+    }
 }
 
 /// The column beside the answer; the order in the document stays.
@@ -204,7 +229,13 @@ fn said(out: &mut Page<'_>, cx: &Cx<'_>) {
     if let Some(native) = cx.say.native().filter(|_| !cx.nested) {
         out.p_class("say native", &native);
     }
-    out.p_class("say", &cx.say.verdict());
+    // A calculator of one question answers that first; the plan's verdict stands under it.
+    let mut class = "say";
+    if let Some(first) = cx.say.first(cx.options.kind) {
+        out.p_class(class, &first);
+        class = "also";
+    }
+    out.p_class(class, &cx.say.verdict());
     for line in cx.say.also() {
         out.p_class("also", &line);
     }

@@ -2,6 +2,7 @@
 
 use super::build::{Cx, field_link, heading, lead};
 use super::{cautions, clear, methods, plan_parts, stop, verdict};
+use crate::kind::Shown;
 use crate::out::Page;
 use crate::words::{self as w, Say};
 use calc::answer::{Conditional, If, Outcome};
@@ -22,8 +23,12 @@ pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
             conditional(out, cx, open_if);
         }
         otherwise(out, cx);
-        clear::part(out, cx);
-        methods::part(out, cx);
+        if cx.shows(Shown::Clear) {
+            clear::part(out, cx);
+        }
+        if cx.shows(Shown::Rest) {
+            methods::part(out, cx);
+        }
         cautions::part(out, cx);
     });
 }

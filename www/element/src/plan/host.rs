@@ -13,6 +13,7 @@ use crate::towns;
 use calc::question::{StemTyped, Text, Typed, read};
 use calc_view::form::{Options, Sheet, View};
 use calc_view::html;
+use calc_view::kind::Kind;
 use js_sys::Object;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{CustomEvent, CustomEventInit};
@@ -75,6 +76,8 @@ impl Plan {
         let lang = self.lang();
         let options = Options {
             lang: &lang,
+            kind: self.kind,
+            heading_level: self.heading_level(),
             today: today(),
             local: climate::local,
             answered: self.state.borrow().answered,
@@ -87,7 +90,9 @@ impl Plan {
 
     pub(crate) fn options<'a>(&self, sources: &'a str) -> html::Options<'a> {
         html::Options {
-            heading_level: self.heading_level(),
+            // Under the heading that is the calculator's own question.
+            heading_level: self.heading_level() + u8::from(self.kind != Kind::TreePlan),
+            kind: self.kind,
             id_prefix: "",
             sources_base: sources,
             with_form: true,

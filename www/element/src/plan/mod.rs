@@ -15,6 +15,7 @@ use crate::plans;
 use calc::answer::Answer;
 use calc::question::{Question, Typed};
 use calc_view::form::Part;
+use calc_view::kind::Kind;
 use std::cell::{Cell, RefCell};
 use std::rc::{Rc, Weak};
 use wasm_bindgen::closure::Closure;
@@ -32,6 +33,7 @@ const LIVING: [Part; 4] = [Part::SizeTape, Part::FarTape, Part::YearTape, Part::
 
 /// A calculator.
 pub struct Plan {
+    kind: Kind,
     pub(crate) host: HtmlElement,
     pub(crate) root: ShadowRoot,
     pub(crate) document: Document,
@@ -109,6 +111,7 @@ impl Plan {
             let _ = body.append_child(part);
         }
         let plan = Rc::new(Self {
+            kind: Kind::of_element(&host.local_name()),
             host: host.clone(),
             root,
             document,

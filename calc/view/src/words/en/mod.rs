@@ -3,6 +3,7 @@
 mod after;
 mod aids;
 mod beside;
+mod family;
 mod kept;
 mod labels;
 mod made;
@@ -20,6 +21,7 @@ mod working;
 
 pub use after::*;
 pub use aids::*;
+pub use family::*;
 pub use kept::*;
 pub use labels::*;
 pub use made::*;
@@ -135,10 +137,11 @@ pub fn status(
 #[cfg(test)]
 mod tests {
     /// Every file of the catalogue.
-    const FILES: [&str; 17] = [
+    const FILES: [&str; 18] = [
         include_str!("after.rs"),
         include_str!("aids.rs"),
         include_str!("beside.rs"),
+        include_str!("family.rs"),
         include_str!("kept.rs"),
         include_str!("made.rs"),
         include_str!("labels.rs"),

@@ -1,0 +1,150 @@
+//! The calculators of the family: the same form and the same answer, each with what it asks in front and the
+//! parts that it shows. What is not asked in front stays in the folded part of the form, so that nothing that
+//! could stop an answer is out of reach; a stop, cautions and what backs an answer stand in all of them.
+
+/// A calculator.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Kind {
+    /// The whole plan of one tree.
+    #[default]
+    TreePlan,
+    /// When the bark slips.
+    Year,
+    /// How wide the ring is.
+    Ring,
+    /// How far it reaches.
+    Reach,
+    /// How long the work takes.
+    Effort,
+    /// When to come back.
+    Checks,
+}
+
+/// A group of the form.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Group {
+    /// Species and size.
+    Tree = 1,
+    /// What it could hit, and height.
+    Place = 2,
+    /// The day, bark, signs.
+    Day = 4,
+    /// State, setting, limbs.
+    MoreTree = 8,
+    /// Town or point, spring.
+    Where = 16,
+    /// Goal, herbicide, crew.
+    Job = 32,
+}
+
+impl Group {
+    /// All of them, in order.
+    pub const ALL: [Self; 6] = [
+        Self::Tree,
+        Self::Place,
+        Self::Day,
+        Self::MoreTree,
+        Self::Where,
+        Self::Job,
+    ];
+}
+
+/// A part of an answer that not every calculator shows.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Shown {
+    /// Do: ring and steps.
+    Make = 1,
+    /// Keep clear.
+    Clear = 2,
+    /// When.
+    When = 4,
+    /// How long.
+    Effort = 8,
+    /// Then check.
+    Visits = 16,
+    /// What it leaves, and the other methods.
+    Rest = 32,
+}
+
+/// Name, groups in front, parts shown.
+const TABLE: [(&str, u8, u8); 6] = [
+    ("tree-plan", 1 | 2 | 4, 63),
+    ("year", 1 | 4 | 16, 4),
+    ("ring", 1 | 2 | 4, 1),
+    ("reach", 1 | 2, 2),
+    ("effort", 1 | 4 | 32, 8),
+    ("checks", 1 | 4, 16),
+];
+
+impl Kind {
+    /// All of them, in the order of the table.
+    pub const ALL: [Self; 6] = [
+        Self::TreePlan,
+        Self::Year,
+        Self::Ring,
+        Self::Reach,
+        Self::Effort,
+        Self::Checks,
+    ];
+
+    /// Its name: that of its element behind `slipbark-`, and of its folder under `embed/`.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        TABLE[self as usize].0
+    }
+
+    /// The one of an element's name.
+    #[must_use]
+    pub fn of_element(tag: &str) -> Self {
+        let found = Self::ALL
+            .into_iter()
+            .find(|kind| tag.ends_with(kind.name()));
+        found.unwrap_or_default()
+    }
+
+    /// Whether a group of the form stands in front.
+    #[must_use]
+    pub fn asks(self, group: Group) -> bool {
+        TABLE[self as usize].1 & group as u8 != 0
+    }
+
+    /// Whether a part of the answer is shown.
+    #[must_use]
+    pub fn shows(self, part: Shown) -> bool {
+        TABLE[self as usize].2 & part as u8 != 0
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn each_has_a_name_of_its_own_and_is_found_by_it() {
+        for kind in Kind::ALL {
+            assert_eq!(Kind::of_element(&["slipbark-", kind.name()].concat()), kind);
+            assert!(kind.asks(Group::Tree), "{kind:?}");
+        }
+        assert_eq!(Kind::of_element("div"), Kind::TreePlan);
+    }
+
+    #[test]
+    fn each_but_the_plan_shows_one_part() {
+        let all = [
+            Shown::Make,
+            Shown::Clear,
+            Shown::When,
+            Shown::Effort,
+            Shown::Visits,
+            Shown::Rest,
+        ];
+        for kind in Kind::ALL {
+            let count = all.iter().filter(|part| kind.shows(**part)).count();
+            assert_eq!(
+                count,
+                if kind == Kind::TreePlan { 6 } else { 1 },
+                "{kind:?}"
+            );
+        }
+    }
+}

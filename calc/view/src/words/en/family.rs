@@ -1,0 +1,113 @@
+//! Each calculator of the family: the question that it is, and its first sentence.
+
+use super::{Say, sentence, target_short};
+use crate::kind::Kind;
+use crate::measure;
+use calc::answer::Outcome;
+use calc::model::method::Method;
+use calc::model::reach;
+
+/// The question that a calculator is.
+#[must_use]
+pub fn asks(kind: Kind) -> &'static str {
+    match kind {
+        Kind::TreePlan => "Tree plan",
+        Kind::Year => "When does the bark slip?",
+        Kind::Ring => "How wide should the ring be?",
+        Kind::Reach => "How far could it reach?",
+        Kind::Effort => "How long does it take?",
+        Kind::Checks => "When do I come back?",
+    }
+}
+
+/// In place of a part that this answer has not.
+pub const NO_SUCH_PART: &str = "With this answer there is nothing of that to show.";
+
+impl Say<'_> {
+    /// The first sentence of a calculator, where it has one of its own and nothing stops or waits for it.
+    #[must_use]
+    pub fn first(&self, kind: Kind) -> Option<String> {
+        let answer = self.answer;
+        if matches!(answer.outcome, Outcome::Professional | Outcome::CannotTell) {
+            return None;
+        }
+        match kind {
+            Kind::TreePlan => None,
+            Kind::Year => {
+                let (day, verdict) = (answer.asked_day?, answer.asked_verdict?);
+                let place = self.question.region.as_deref().map(super::region);
+                let said = self.bark_on(day, verdict, answer.asked_probability);
+                Some(cat!(
+                    sentence(answer.species.name),
+                    if place.is_some() { " in " } else { "" },
+                    place.unwrap_or(""),
+                    ": ",
+                    said,
+                    "."
+                ))
+            }
+            Kind::Ring => {
+                let ring = crate::html::ring_of(answer)?;
+                let leads =
+                    answer.outcome == Outcome::Do && answer.headline_method == Method::BarkRing;
+                leads.then(|| {
+                    cat!(
+                        "Cut a ring ",
+                        measure::ring(ring.better_mm).text(self.units()),
+                        " wide."
+                    )
+                })
+            }
+            Kind::Reach => {
+                let known = answer
+                    .reach
+                    .targets
+                    .iter()
+                    .filter(|it| it.distance_m.is_some());
+                let near = known.min_by(|a, b| {
+                    a.distance_m
+                        .unwrap_or(0.0)
+                        .total_cmp(&b.distance_m.unwrap_or(0.0))
+                })?;
+                let inside = matches!(
+                    near.outcome,
+                    Some(
+                        reach::Outcome::Inside
+                            | reach::Outcome::Professional
+                            | reach::Outcome::Line
+                    )
+                );
+                Some(cat!(
+                    sentence(target_short(near.kind)),
+                    ", ",
+                    self.length(near.distance_m?),
+                    " away: ",
+                    if inside { "inside" } else { "outside" },
+                    " the reach used here, ",
+                    self.reach(answer.reach.zone_m),
+                    "."
+                ))
+            }
+            Kind::Effort => {
+                let effort = answer.effort.as_ref()?;
+                let (span, hours) =
+                    measure::span_of_minutes(effort.low_min, effort.likely_min, effort.high_min);
+                let lead = super::minutes_lead(&span, hours);
+                Some(cat!(lead.trim_end_matches('.'), " for one person."))
+            }
+            Kind::Checks => {
+                let first = answer.visits.first()?;
+                let seasons = answer
+                    .visits
+                    .last()
+                    .map_or(1, |visit| usize::from(visit.season));
+                Some(cat!(
+                    sentence(&super::visits_count(answer.visits.len(), seasons)),
+                    ", the first ",
+                    measure::days(first.from, first.to),
+                    "."
+                ))
+            }
+        }
+    }
+}
