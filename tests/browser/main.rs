@@ -24,6 +24,7 @@ mod rules;
 mod rungs;
 mod site;
 mod town;
+mod version;
 
 /// Any failure of a test's steps; a broken expectation panics instead.
 type Outcome = Result<(), Box<dyn std::error::Error + Send + Sync>>;

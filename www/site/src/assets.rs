@@ -97,6 +97,18 @@ impl Assets {
             .with_context(|| format!("no asset is called {name}"))
     }
 
+    /// What the asset holds.
+    ///
+    /// # Errors
+    /// When no asset of that name was added.
+    pub fn bytes(&self, name: &str) -> Result<Vec<u8>> {
+        let file = self.files.get(name);
+        Ok(file
+            .with_context(|| format!("no asset is called {name}"))?
+            .bytes
+            .clone())
+    }
+
     /// The hashed name without its folder, for one asset to name another.
     ///
     /// # Errors

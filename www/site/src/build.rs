@@ -1,7 +1,7 @@
 //! Makes the whole site in memory, and writes it into a folder.
 
 use crate::assets::{Assets, File, digest, script};
-use crate::{args, kit, pages, places, schema, single, tree, wasm};
+use crate::{args, kit, pages, places, single, tree, version, wasm};
 use anyhow::{Context, Result, bail};
 use std::collections::BTreeSet;
 use std::path::Path;
@@ -21,6 +21,12 @@ pub fn run(options: &args::Build) -> Result<()> {
     let out = std::path::absolute(&options.out)?;
     may_write(&out)?;
     let files = site(&root, &options.base, options.offline, options.quiet, &say)?;
+    if changes_full(&out, &files) {
+        say(&format!(
+            "{0}/ held other files before. Pages that hold them to their digests will refuse these: raise the version before you publish.",
+            version::FULL
+        ));
+    }
     write(&out, &files)?;
     say(&format!(
         "{} files for {} are in:",
@@ -96,30 +102,10 @@ pub fn site(
         assets.add(name, script(&scripts.join(name), &[])?);
     }
 
-    let mut files = pages::render(root, base, &assets)?;
-    // The stable addresses that other people's pages name.
-    for (file, named) in [
-        ("embed.js", ["element.js", "stepdown.js"].as_slice()),
-        ("slipbark.js", &["element.js"]),
-    ] {
-        let mut names = Vec::new();
-        for name in named {
-            let address = format!("\"../{}\"", assets.path(name)?);
-            names.push((format!("\"../{name}\""), address));
-        }
-        let names: Vec<_> = names
-            .iter()
-            .map(|(a, b)| (a.as_str(), b.as_str()))
-            .collect();
-        let text = script(&scripts.join(file), &names)?;
-        files.push(File::named(&format!("v1/{file}"), text));
-    }
-    let height = script(&scripts.join("frame-height.js"), &[])?;
-    files.push(File::named("v1/frame-height.js", height));
-    files.push(File::named("v1/slipbark.d.ts", schema::typescript()?));
-    files.push(File::named("v1/question.schema.json", schema::question()?));
-    files.push(File::named("v1/answer.schema.json", schema::answer()?));
-    files.push(File::named("v1/config.schema.json", schema::settings()?));
+    let full = version::full(&scripts, &assets, &named)?;
+    let mut files = pages::render(root, base, &assets, &full)?;
+    files.extend(version::newest(&scripts, &assets)?);
+    files.push(version::list(&full)?);
     let manifest = std::fs::read_to_string(root.join("www/pages/manifest.json"))
         .context("www/pages/manifest.json could not be read")?;
     let values = std::collections::BTreeMap::from([
@@ -146,8 +132,9 @@ pub fn site(
     } else {
         File::named("sw.js", read(&scripts.join("sw-off.js"))?)
     });
-    // To be downloaded, not part of what the site keeps on a device.
+    // To be downloaded or named by other sites, not part of what the site keeps on a device.
     files.push(single);
+    files.extend(full);
     files.push(kit::pack(root, base, &files)?);
     Ok(files)
 }
@@ -209,6 +196,14 @@ fn may_write(out: &Path) -> Result<()> {
     Ok(())
 }
 
+/// Whether a file of the full version stands in `out` with other bytes: it should never change.
+fn changes_full(out: &Path, files: &[File]) -> bool {
+    files.iter().any(|file| {
+        version::is_full(&file.path)
+            && std::fs::read(out.join(&file.path)).is_ok_and(|bytes| bytes != file.bytes)
+    })
+}
+
 /// Writes the files into `out` and removes what an earlier build left there.
 ///
 /// # Errors
@@ -232,7 +227,10 @@ pub fn write(out: &Path, files: &[File]) -> Result<()> {
         std::fs::write(&path, &file.bytes)
             .with_context(|| format!("{} could not be written", path.display()))?;
     }
-    for old in before.lines().filter(|old| !now.contains(old)) {
+    let own = format!("{}/", version::FULL);
+    // Folders of other full versions stay: somebody's page may name them.
+    let gone = |old: &&str| !now.contains(old) && (old.starts_with(&own) || !version::is_full(old));
+    for old in before.lines().filter(gone) {
         // Only names that a build can have written: never upwards, never absolute.
         let inside = Path::new(old)
             .components()
@@ -333,6 +331,28 @@ mod tests {
             std::fs::read_to_string(out.join("mine.txt")).unwrap(),
             "kept"
         );
+    }
+
+    #[test]
+    fn folders_of_other_full_versions_stay_and_a_change_in_this_one_is_seen() {
+        let folder = Folder::new("versions");
+        let out = folder.0.join("site");
+        let here = format!("{}/embed.js", version::FULL);
+        let first = [
+            File::named("index.html", "1"),
+            File::named("99.0.1/embed.js", "then"),
+            File::named(&here, "1"),
+            File::named(&format!("{}/gone.js", version::FULL), "1"),
+        ];
+        write(&out, &first).unwrap();
+        let next = [File::named("index.html", "2"), File::named(&here, "2")];
+        assert!(!changes_full(&out, &first[..3]), "nothing has changed yet");
+        assert!(changes_full(&out, &next));
+        for _ in 0..2 {
+            write(&out, &next).unwrap();
+        }
+        assert!(out.join("99.0.1/embed.js").is_file());
+        assert!(!out.join(format!("{}/gone.js", version::FULL)).exists());
     }
 
     #[test]

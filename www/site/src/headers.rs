@@ -3,7 +3,7 @@
 
 use crate::assets::File;
 use crate::pages::POLICY;
-use crate::single;
+use crate::{single, version};
 use std::fmt::Write as _;
 
 /// For files whose names change with their content: a year, the longest that
@@ -26,7 +26,7 @@ pub fn of(path: &str) -> Vec<(&'static str, &'static str)> {
     let mut headers = ALWAYS.to_vec();
     headers.push((
         "Cache-Control",
-        if path.starts_with("assets/") {
+        if path.starts_with("assets/") || version::is_full(path) {
             KEPT
         } else {
             ASKED
@@ -80,11 +80,13 @@ pub fn underscore(base: &str, files: &[File]) -> String {
             .filter(|one| !ALWAYS.contains(one))
             .collect()
     };
-    for folder in ["assets/", "v1/"] {
-        rule(&format!("{folder}*"), &own(folder));
+    let full = format!("{}/", version::FULL);
+    let folders = ["assets/", "v1/", &full];
+    for folder in folders {
+        rule(&format!("{folder}*"), &own(&format!("{folder}x.js")));
     }
     for file in files {
-        let foldered = ["assets/", "v1/"].iter().any(|f| file.path.starts_with(f));
+        let foldered = folders.iter().any(|f| file.path.starts_with(f));
         let mut headers = if foldered {
             Vec::new()
         } else {
@@ -125,7 +127,7 @@ pub fn htaccess(base: &str) -> String {
          <Files \"{single}\">\n\
          Header unset Content-Security-Policy\n\
          </Files>\n\
-         <If \"%{{REQUEST_URI}} =~ m#^{base}assets/#\">\n\
+         <If \"%{{REQUEST_URI}} =~ m#^{base}(assets|[0-9]+\\.[0-9]+\\.[0-9]+)/#\">\n\
          Header set Cache-Control \"{KEPT}\"\n\
          </If>\n\
          </IfModule>\n"
@@ -152,14 +154,19 @@ pub fn nginx(base: &str) -> String {
         out.push_str("}\n");
     };
     let dots = base.replace('.', "\\.");
+    let full = "[0-9]+\\.[0-9]+\\.[0-9]+/";
     location(&format!("= {base}{}", single::NAME), single::NAME, false);
     location(
-        &format!("~ ^{dots}assets/.*\\.wasm$"),
+        &format!("~ ^{dots}(assets/|{full}).*\\.wasm$"),
         "assets/x.wasm",
         true,
     );
-    location(&format!("~ ^{dots}assets/.*\\.js$"), "assets/x.js", true);
-    location(&format!("~ ^{dots}assets/"), "assets/x.css", false);
+    location(
+        &format!("~ ^{dots}(assets/|{full}).*\\.js$"),
+        "assets/x.js",
+        true,
+    );
+    location(&format!("~ ^{dots}(assets/|{full})"), "assets/x.css", false);
     location(&format!("~ ^{dots}.*\\.js$"), "sw.js", true);
     location(
         &format!("= {base}manifest.webmanifest"),
@@ -177,7 +184,9 @@ mod tests {
     use super::*;
     use std::collections::BTreeMap;
 
-    const PATHS: [&str; 11] = [
+    const PATHS: [&str; 13] = [
+        concat!(env!("CARGO_PKG_VERSION"), "/embed.js"),
+        concat!(env!("CARGO_PKG_VERSION"), "/engine.wasm"),
         "index.html",
         "sources/index.html",
         "embed/tree-plan/index.html",
@@ -240,7 +249,7 @@ mod tests {
             found.unwrap().1
         };
         for path in PATHS {
-            let kept = path.starts_with("assets/");
+            let kept = path.starts_with("assets/") || version::is_full(path);
             assert_eq!(cache(path) == KEPT, kept, "{path}");
             assert_eq!(cache(path) == ASKED, !kept, "{path}");
         }

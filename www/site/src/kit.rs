@@ -79,8 +79,8 @@ fn readme(base: &str) -> String {
          \x20  \"Put it on your site\".\n\
          \n\
          The headers, for any other host:\n\
-         - assets/*: Cache-Control: public, max-age=31536000, immutable (their names change with\n\
-         \x20 their content)\n\
+         - assets/* and {version}/*: Cache-Control: public, max-age=31536000, immutable (a change\n\
+         \x20 gives them other names)\n\
          - all else: Cache-Control: no-cache (also sw.js and v1/*, or an update would not arrive)\n\
          - everything but .html: Access-Control-Allow-Origin: *, or other origins can't embed it\n\
          - .wasm: Content-Type: application/wasm\n\
@@ -89,6 +89,9 @@ fn readme(base: &str) -> String {
          \n\
          On other pages: <script src=\".../v1/embed.js\" defer></script> and one of the elements\n\
          slipbark-tree-plan, -year, -ring, -reach, -effort, -checks; in a frame: embed/NAME/.\n\
+         \n\
+         v1/ follows the newest version. {version}/ never changes; v1/integrity.json lists the digests\n\
+         of its files, for the integrity attribute of a script.\n\
          \n\
          https is needed for use with no signal: browsers run service workers only there, and\n\
          on the machine itself.\n\

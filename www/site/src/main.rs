@@ -22,6 +22,7 @@ mod single;
 mod sources;
 mod template;
 mod tree;
+mod version;
 mod wasm;
 mod worked;
 mod year_command;

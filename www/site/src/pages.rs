@@ -2,7 +2,7 @@
 
 use crate::assets::{Assets, File};
 use crate::template::{Template, escape, fill};
-use crate::{markdown, sources, worked};
+use crate::{markdown, sources, version, worked};
 use anyhow::{Context, Result};
 use calc_view::kind::Kind;
 use std::collections::BTreeMap;
@@ -75,13 +75,18 @@ pub const BUILD_MARK: &str = "@@build@@";
 /// # Errors
 /// A page file that can't be read or names something unknown, or a broken
 /// table of sources: with file and line.
-pub fn render(root: &Path, base: &str, assets: &Assets) -> Result<Vec<File>> {
+pub fn render(root: &Path, base: &str, assets: &Assets, full: &[File]) -> Result<Vec<File>> {
     let folder = root.join("www/pages");
     let read = |name: &str| {
         std::fs::read_to_string(folder.join(name))
             .with_context(|| format!("www/pages/{name} could not be read"))
     };
     let mut common = common_values(root, base, assets)?;
+    let embed = full.iter().find(|file| file.path.ends_with("/embed.js"));
+    common.insert(
+        "embed-integrity",
+        embed.map_or_else(String::new, |file| version::integrity(&file.bytes)),
+    );
     let shell = read("shell.html")?;
     let calculator = fill(
         "www/pages/calculator-head.html",
