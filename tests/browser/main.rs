@@ -3,9 +3,8 @@
 //! `tests/all` runs these. By hand, with both installed:
 //! `cargo test --package tests --test browser -- --ignored --skip firefox`
 //!
-//! A part runs in Firefox too, where its driver is found, which Debian does not have:
-//! `cargo install geckodriver --locked`, then
-//! `cargo test --package tests --test browser -- --ignored firefox`
+//! A part runs in Firefox too: `tests/all firefox` builds its driver, which Debian does not have. By hand, with that on
+//! the path: `cargo test --package tests --test browser -- --ignored firefox`
 
 mod answer;
 mod browser;
