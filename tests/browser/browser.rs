@@ -70,16 +70,41 @@ where
     Test: FnOnce(Browser) -> Steps,
     Steps: Future<Output = Outcome> + Send + 'static,
 {
+    in_chromium(None, test);
+}
+
+/// The same with what an earlier browser has left in a folder, as after a restart of the device.
+pub fn in_browser_of<Test, Steps>(profile: &std::path::Path, test: Test)
+where
+    Test: FnOnce(Browser) -> Steps,
+    Steps: Future<Output = Outcome> + Send + 'static,
+{
+    in_chromium(Some(profile), test);
+}
+
+fn in_chromium<Test, Steps>(profile: Option<&std::path::Path>, test: Test)
+where
+    Test: FnOnce(Browser) -> Steps,
+    Steps: Future<Output = Outcome> + Send + 'static,
+{
     let driver = Driver::start("chromedriver", &["--port=0"], "successfully on port ");
+    let mut arguments = vec![
+        "--headless".to_owned(),
+        "--no-sandbox".into(),
+        "--disable-gpu".into(),
+        "--no-first-run".into(),
+        "--disable-background-networking".into(),
+        "--disable-component-update".into(),
+        "--disable-sync".into(),
+        "--disable-dev-shm-usage".into(),
+        "--window-size=1280,1000".into(),
+        // No name leads anywhere: a page that asked another host would fail loudly.
+        "--host-resolver-rules=MAP * ~NOTFOUND , EXCLUDE 127.0.0.1".into(),
+    ];
+    arguments.extend(profile.map(|folder| format!("--user-data-dir={}", folder.display())));
     let capabilities = json!({
         "goog:loggingPrefs": { "browser": "ALL", "performance": "ALL" },
-        "goog:chromeOptions": { "args": [
-            "--headless", "--no-sandbox", "--disable-gpu", "--no-first-run",
-            "--disable-background-networking", "--disable-component-update",
-            "--disable-sync", "--disable-dev-shm-usage", "--window-size=1280,1000",
-            // No name leads anywhere: a page that asked another host would fail loudly.
-            "--host-resolver-rules=MAP * ~NOTFOUND , EXCLUDE 127.0.0.1",
-        ] },
+        "goog:chromeOptions": { "args": arguments },
     });
     in_session(&driver, capabilities, test);
 }

@@ -35,7 +35,7 @@ const LOOKS: &str = "
     looks('legend', ['fontSize', 'color', 'textTransform', 'marginTop']),
   ];";
 
-fn element(site: &Server) -> String {
+pub fn element(site: &Server) -> String {
     format!(
         "<script src=\"{0}v1/embed.js\" defer></script>\
          <slipbark-tree-plan><p><a href=\"{0}\">Plan one tree</a></p></slipbark-tree-plan>",
@@ -285,67 +285,5 @@ fn two_versions_on_one_page_say_so_and_the_first_works() {
             "{console:?}"
         );
         Ok(())
-    });
-}
-
-#[test]
-#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
-fn properties_set_before_the_element_is_defined_count() {
-    let site = Server::of_the_site();
-    // As frameworks do: made and filled before the script has come.
-    let body = format!(
-        "<div id=\"app\"></div><script>
-           const plan = document.createElement('slipbark-tree-plan');
-           plan.inputs = {{ version: 1, species: 'Norway maple', stems: [{{ diameter: '9 in' }}], date: '2027-06-12', none_in_reach: true, line_within_reach: 'no' }};
-           document.getElementById('app').append(plan);
-         </script><script src=\"{}v1/embed.js\" defer></script>",
-        site.address
-    );
-    let host = host("framework", "", &body);
-    in_browser(async move |browser| {
-        browser.open(&host.address).await?;
-        browser.until_ready().await?;
-        let answer = browser
-            .run("return document.querySelector('slipbark-tree-plan').compute().stems?.[0].dbh_mm;")
-            .await?;
-        // 9 in × 25.4 mm/in, exact by definition of the inch.
-        assert!(
-            answer.as_f64().is_some_and(|mm| (mm - 228.6).abs() < 1e-9),
-            "{answer}"
-        );
-        browser.expect_quiet().await
-    });
-}
-
-#[test]
-#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
-fn what_was_typed_survives_a_move_and_a_return() {
-    let site = Server::of_the_site();
-    let host = host(
-        "moved",
-        "",
-        &format!("<div id=\"a\">{}</div><div id=\"b\"></div>", element(&site)),
-    );
-    in_browser(async move |browser| {
-        browser.open(&host.address).await?;
-        browser.until_ready().await?;
-        browser.fill_in_a_tree().await?;
-        let moved = browser
-            .run_until_done(
-                "(async () => {
-                   const plan = document.querySelector('slipbark-tree-plan');
-                   document.getElementById('b').append(plan);
-                   await new Promise((resolve) => setTimeout(resolve, 50));
-                   const once = plan.compute().outcome;
-                   plan.remove();
-                   await new Promise((resolve) => setTimeout(resolve, 50));
-                   document.getElementById('a').append(plan);
-                   return [once, plan.compute().outcome, plan.shadowRoot.querySelectorAll('form').length];
-                 })().then(done, (error) => done(String(error)));",
-            )
-            .await?;
-        assert_eq!(moved, json!(["do", "do", 1]));
-        browser.show_the_plan().await?;
-        browser.expect_quiet().await
     });
 }

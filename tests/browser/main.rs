@@ -9,9 +9,11 @@
 mod answer;
 mod browser;
 mod call;
+mod deploy;
 mod embed;
 mod family;
 mod firefox;
+mod frameworks;
 mod hosts;
 mod kept;
 mod kit;

@@ -7,11 +7,11 @@ use crate::site::{Server, copy, pages};
 use serde_json::json;
 use std::path::Path;
 
-const SAVED: &str =
+pub const SAVED: &str =
     "document.getElementById('saved')?.textContent.startsWith('Saved on this device')";
 
 /// Opens the home page and waits until it claims to be saved.
-async fn open_and_save(browser: &Browser, server: &Server) -> Outcome {
+pub async fn open_and_save(browser: &Browser, server: &Server) -> Outcome {
     browser.open(&server.address).await?;
     browser.until_ready().await?;
     browser

@@ -42,7 +42,7 @@ fn every_page_loads_without_a_complaint_and_no_link_is_dead() {
             assert_eq!(dead, serde_json::json!([]), "dead links on /{page}");
             browser.expect_quiet().await?;
         }
-        Ok(())
+        browser.expect_requests_only_to(&[&server.address]).await
     });
 }
 
