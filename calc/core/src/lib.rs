@@ -1,5 +1,6 @@
 //! What follows from what is known: pure functions and types, no clock, no files, no web, no wording.
 
+pub mod angle;
 pub mod answer;
 pub mod evidence;
 pub mod model;

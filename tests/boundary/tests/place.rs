@@ -47,13 +47,17 @@ fn packed(country: &str) -> Vec<u8> {
 
 /// An invented station near Madison, with a spring about as cold as there.
 fn one_station() -> Vec<u8> {
+    station("US", 43.1, -89.3)
+}
+
+fn station(country: &str, lat: f32, lon: f32) -> Vec<u8> {
     climate::encode(&[climate::Place {
         name: "Near".into(),
-        country: "US".into(),
-        state: "WI".into(),
+        country: country.into(),
+        state: String::new(),
         station: Station {
-            lat: 43.1,
-            lon: -89.3,
+            lat,
+            lon,
             elev_m: 262.0,
             tmin: [
                 -13.0, -11.0, -5.0, 1.0, 7.0, 13.0, 16.0, 14.0, 9.0, 3.0, -3.0, -10.0,
@@ -118,6 +122,85 @@ fn the_country_of_the_towns_follows_the_region_until_a_town_is_typed() {
     host.type_in("#f-town", "x");
     host.type_in("#f-region", "DE");
     assert_eq!(host.value("#f-town-country"), "CA");
+}
+
+#[wasm_bindgen_test]
+fn the_place_of_leaves_seen_elsewhere_is_found_by_its_town_too() {
+    let _ = asked();
+    assert!(www_element::take_towns("CA", &packed("US")));
+    let host = Host::new();
+    host.fill_in_a_tree();
+    host.type_in("#f-place-latitude", "44.2");
+    host.type_in("#f-place-longitude", "-89.4");
+    host.type_in("#f-leafed-out-stage", "buds_open");
+    for (key, text) in [("m", "5"), ("d", "2"), ("y", "2027")] {
+        host.type_in(&format!("#f-leafed-out-date-{key}"), text);
+    }
+    host.type_in("#f-leafed-out-where", "elsewhere");
+    host.type_in("#f-leafed-out-town-country", "CA");
+    host.type_in("#f-leafed-out-town", "mad");
+    assert_eq!(host.all("#l-seen-towns input").len(), 8);
+    assert!(!host.has("#l-towns input"));
+    assert!(host.text("#seen-town-a").contains("8 towns"));
+    host.click("#l-seen-towns input[value='43 -89.4 US-WI']");
+    assert_eq!(host.value("#f-leafed-out-place-latitude"), "43");
+    assert_eq!(host.value("#f-leafed-out-place-longitude"), "-89.4");
+    // The tree's own place, and its state, stay as they were.
+    assert_eq!(host.value("#f-place-latitude"), "44.2");
+    assert_eq!(host.value("#f-region"), "");
+    assert!(host.text("#seen-town-a").starts_with("Filled in"));
+    assert!(
+        host.text("#seen-a").contains("carried here: +4 days"),
+        "{}",
+        host.text("#seen-a")
+    );
+    host.press();
+    assert!(!host.has(".errsum"));
+    let timing = host.get("result");
+    let timing = js_sys::Reflect::get(&timing, &"timing".into()).expect("timing");
+    let basis = js_sys::Reflect::get(&timing, &"basis".into()).expect("a basis");
+    let kind = js_sys::Reflect::get(&basis, &"kind".into()).expect("a kind");
+    assert_eq!(kind.as_string().as_deref(), Some("observed_elsewhere"));
+}
+
+#[wasm_bindgen_test]
+fn the_state_of_a_point_is_proposed_and_taken_by_its_button_alone() {
+    let _ = asked();
+    assert!(www_element::take_climate(&station("CA", 45.3, -75.7)));
+    let three = [
+        town("Ottawa", "CA-ON", 45.42, -75.7, 9),
+        town("Hull", "CA-QC", 45.43, -75.73, 6),
+        town("Smiths Falls", "CA-ON", 44.9, -76.02, 3),
+    ];
+    assert!(www_element::take_towns("CA", &towns::encode(&three)));
+    let host = Host::new();
+    host.fill_in_a_tree();
+    assert_eq!(host.text("#near-a"), "");
+    host.type_in("#f-place-latitude", "44.91");
+    host.type_in("#f-place-longitude", "-76.02");
+    let said = host.text("#near-a");
+    assert!(said.contains("lies in Ontario"), "{said}");
+    assert_eq!(host.all("[data-act=region]").len(), 1);
+    // At the border both are named, and neither is taken.
+    host.type_in("#f-place-latitude", "45.42");
+    host.type_in("#f-place-longitude", "-75.7");
+    let said = host.text("#near-a");
+    assert!(said.contains("near a border"), "{said}");
+    assert_eq!(host.all("[data-act=region]").len(), 2);
+    assert_eq!(host.value("#f-region"), "");
+    host.press();
+    assert_eq!(host.result("outcome"), "do");
+    host.click("[data-act=region][data-at='1']");
+    assert_eq!(host.value("#f-region"), "CA-QC");
+    assert_eq!(host.focused(), "f-region");
+    assert_eq!(host.all("[data-act=region]").len(), 0);
+    assert_eq!(host.text("#near-a"), "");
+    assert_eq!(host.value("#f-town-country"), "CA");
+    // One that can't be is contradicted, and stays until the reader changes it.
+    host.type_in("#f-region", "NZ");
+    let said = host.text("#near-a");
+    assert!(said.ends_with("says otherwise."), "{said}");
+    assert_eq!(host.value("#f-region"), "NZ");
 }
 
 #[wasm_bindgen_test]

@@ -1,7 +1,7 @@
 //! The packed places: nothing lost, small enough, and broken files refused. Sizes by gzip, level 9.
 //! Sources: WorldClim 1.4 and GeoNames, as content/places/README.md tells.
 
-use crate::support::{constants, number, rows, stations};
+use crate::support::{constants, day, number, rows, stations};
 use calc::timing::pack::towns::{Town, find, size};
 use calc::timing::pack::{Broken, climate, towns};
 use calc::timing::{Site, climate::at};
@@ -172,4 +172,78 @@ fn a_broken_file_is_refused_and_never_read_in_part() {
         bad[at] ^= 0xff;
         let _ = towns::decode(&bad);
     }
+}
+
+/// The state or country of a point by the towns near it, each town asked about as if it were not in its list. The truth
+/// is GeoNames' own region of that town; how far a wrong one may be named is our own choice.
+#[test]
+fn the_region_of_a_point_is_told_by_the_towns_near_and_both_sides_of_a_border_are_named() {
+    static LISTS: std::sync::OnceLock<(climate::Places, Vec<Vec<Town>>)> =
+        std::sync::OnceLock::new();
+    fn lists() -> &'static (climate::Places, Vec<Vec<Town>>) {
+        LISTS.get_or_init(|| {
+            let bytes = climate::encode(&places());
+            let lists = COUNTRIES.map(|country| {
+                towns::decode(&towns::encode(&towns_of(country))).expect("a whole file")
+            });
+            (climate::decode(&bytes).expect("a whole file"), lists.into())
+        })
+    }
+    fn near(lat: f64, lon: f64, _: bool) -> Vec<(String, f64)> {
+        let (places, lists) = lists();
+        let mut near = Vec::new();
+        for (country, km) in climate::countries_near(places, lat, lon, &constants()) {
+            let Some(at) = COUNTRIES.iter().position(|known| *known == country) else {
+                near.push((country, km));
+                continue;
+            };
+            // The town itself is left out, and what stands on the same spot.
+            let others: Vec<Town> = lists[at]
+                .iter()
+                .filter(|t| (t.lat - lat).abs() + (t.lon - lon).abs() > 1e-9)
+                .cloned()
+                .collect();
+            near.extend(towns::regions_near(&others, lat, lon));
+        }
+        near
+    }
+    let options = calc_view::form::Options {
+        lang: "en",
+        today: day(2027, 6, 12),
+        local: calc_view::form::no_table,
+        answered: false,
+        country: "",
+        towns: None,
+        position: false,
+        near,
+        heading_level: 3,
+        kind: calc_view::kind::Kind::TreePlan,
+    };
+    let (mut asked, mut clear, mut wrong, mut left_out) = (0, 0, 0, 0);
+    for (country, step) in COUNTRIES
+        .iter()
+        .zip([70, 40, 60, 20, 90, 20, 30, 70, 20, 60])
+    {
+        for town in towns_of(country).iter().step_by(step) {
+            let mut sheet = calc_view::form::Sheet::new();
+            sheet.set("place.latitude", &town.lat.to_string());
+            sheet.set("place.longitude", &town.lon.to_string());
+            let view = calc_view::form::View::new(calc_data::reference(), &sheet, &options);
+            let near = view.near();
+            if near.is_empty() {
+                continue;
+            }
+            asked += 1;
+            let right = near
+                .iter()
+                .any(|code| town.region == *code || town.region.starts_with(&format!("{code}-")));
+            clear += usize::from(near.len() == 1);
+            wrong += usize::from(near.len() == 1 && !right);
+            left_out += usize::from(near.len() > 1 && !right);
+        }
+    }
+    println!("{asked} towns, {clear} with one region, {wrong} of them wrong; {left_out} left out");
+    assert!(asked > 450 && clear * 10 > asked * 7, "{asked} {clear}");
+    assert!(wrong * 200 <= clear, "{wrong} of {clear}");
+    assert_eq!(left_out, 0);
 }

@@ -5,14 +5,13 @@ use crate::plans;
 use crate::towns::AGAIN_MS;
 use calc::model::season::Local;
 use calc::question::{Place, Question};
-use calc::timing::Station;
-use calc::timing::pack::climate;
+use calc::timing::pack::climate::{self, Places};
 use js_sys::{Date, Function};
 use std::cell::{Cell, RefCell};
 use wasm_bindgen::JsValue;
 
 thread_local! {
-    static STATIONS: RefCell<Vec<Station>> = const { RefCell::new(Vec::new()) };
+    static PLACES: RefCell<Places> = const { RefCell::new(Places { stations: Vec::new(), names: Vec::new() }) };
     static WANTED: RefCell<Option<Function>> = const { RefCell::new(None) };
     static ASKED: Cell<f64> = const { Cell::new(0.0) };
 }
@@ -28,7 +27,7 @@ pub fn take(bytes: &[u8]) -> bool {
     let Ok(places) = climate::decode(bytes) else {
         return false;
     };
-    STATIONS.with(|stations| *stations.borrow_mut() = places.stations);
+    PLACES.with(|kept| *kept.borrow_mut() = places);
     plans::refresh();
     true
 }
@@ -36,7 +35,7 @@ pub fn take(bytes: &[u8]) -> bool {
 /// What is known of a question's place. Asks for the table where a point is named and it is not here.
 pub fn local(question: &Question) -> Local {
     let constants = calc_data::reference().constants;
-    let local = STATIONS.with(|stations| Local::of(constants, question, &stations.borrow()));
+    let local = PLACES.with(|places| Local::of(constants, question, &places.borrow().stations));
     if local.table_missing && matches!(question.place, Place::Point { .. }) {
         let call = WANTED.with(|wanted| wanted.borrow().clone());
         let now = Date::now();
@@ -48,4 +47,10 @@ pub fn local(question: &Question) -> Local {
         }
     }
     local
+}
+
+/// The countries that a point may lie in, each with the distance of its nearest place.
+pub fn countries_near(latitude: f64, longitude: f64) -> Vec<(String, f64)> {
+    let constants = &calc_data::reference().constants.timing;
+    PLACES.with(|places| climate::countries_near(&places.borrow(), latitude, longitude, constants))
 }

@@ -1,7 +1,7 @@
 //! What stands in the controls: read as it is, judged nowhere here.
 
 use crate::dom;
-use calc_view::form::Sheet;
+use calc_view::form::{SEARCHES, Sheet, has_towns};
 use js_sys::Reflect;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, HtmlInputElement, HtmlSelectElement};
@@ -68,8 +68,9 @@ pub fn set(form: &Element, name: &str, text: &str) {
 pub fn let_country_follow(form: &Element) {
     let sheet = read(form);
     let country = sheet.get("region").split('-').next().unwrap_or_default();
-    let listed = ["#f-town-country [value='", country, "']"].concat();
-    if sheet.get("town").trim().is_empty() && dom::all(form, &listed).len() == 1 {
-        set(form, "town.country", country);
+    for search in SEARCHES.iter().filter(|_| has_towns(country)) {
+        if sheet.get(search.name).trim().is_empty() {
+            set(form, &search.field(".country"), country);
+        }
     }
 }

@@ -5,6 +5,7 @@ use crate::dom::{self, DomOut, get};
 use crate::paper;
 use crate::plan::Plan;
 use crate::today::today;
+use calc::piece::behind;
 use calc::timing::Hemisphere;
 use calc_view::form::Sheet;
 use calc_view::out::{Out, OutExt};
@@ -42,7 +43,7 @@ fn store(text: &str) -> bool {
 /// The fragment of the page's address, if it is a question.
 fn fragment() -> Option<String> {
     let hash = get(&part("location")?, "hash")?.as_string()?;
-    hash.starts_with(LINK).then(|| hash[1..].to_owned())
+    hash.starts_with(LINK).then(|| behind(&hash, 1).to_owned())
 }
 
 /// What a form begins with.

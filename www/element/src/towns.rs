@@ -1,11 +1,12 @@
 //! The towns, one list a country. A list is fetched once a name is typed; until it is here the form
 //! says so, and where it can't be had, what to type instead.
 
-use crate::plans;
+use crate::{climate, plans};
 use calc::timing::pack::towns::{self, Town};
-use calc_view::form::{MOST, Towns};
+use calc_view::form::{MOST, SEARCHES, Towns, has_towns};
 use js_sys::{Date, Function};
 use std::cell::RefCell;
+use std::rc::Rc;
 use wasm_bindgen::JsValue;
 
 /// A list that could not be had is asked for again by the next key, but not sooner than this.
@@ -14,15 +15,18 @@ pub const AGAIN_MS: f64 = 5000.0;
 enum List {
     Coming,
     Failed(f64),
-    Here(Vec<Town>),
+    Here(Rc<Vec<Town>>),
 }
 
 /// A name that was looked up: country, text, towns.
 type Looked = (String, String, Vec<Town>);
+/// A point whose regions were looked up.
+type Regions = ([f64; 2], Vec<(String, f64)>);
 
 thread_local! {
     static LISTS: RefCell<Vec<(String, List)>> = const { RefCell::new(Vec::new()) };
-    static LAST: RefCell<Option<Looked>> = const { RefCell::new(None) };
+    static LAST: RefCell<Vec<Looked>> = const { RefCell::new(Vec::new()) };
+    static NEAR: RefCell<Regions> = const { RefCell::new(([0.0; 2], Vec::new())) };
     static WANTED: RefCell<Option<Function>> = const { RefCell::new(None) };
 }
 
@@ -49,8 +53,8 @@ pub fn take(country: &str, bytes: &[u8]) -> bool {
     let Ok(list) = towns::decode(bytes) else {
         return false;
     };
-    LAST.with(|last| *last.borrow_mut() = None);
-    put(country, List::Here(list));
+    LAST.with(|last| last.borrow_mut().clear());
+    put(country, List::Here(Rc::new(list)));
     plans::follow();
     true
 }
@@ -61,15 +65,15 @@ pub fn failed(country: &str) {
     plans::follow();
 }
 
-/// The towns of a country for a name as typed so far.
-pub fn find(country: &str, typed: &str) -> Towns {
+/// The list of a country, asked for if it is not here and `fetch` says so; else how that stands.
+fn list(country: &str, fetch: bool) -> Result<Rc<Vec<Town>>, Towns> {
     let known = LISTS.with(|lists| {
         let lists = lists.borrow();
         let (_, list) = lists.iter().find(|(code, _)| code == country)?;
         match list {
-            List::Here(all) => Some(Towns::Found(look_up(all, country, typed))),
-            List::Coming => Some(Towns::Coming),
-            List::Failed(at) if Date::now() - at < AGAIN_MS => Some(Towns::Failed),
+            List::Here(all) => Some(Ok(Rc::clone(all))),
+            List::Coming => Some(Err(Towns::Coming)),
+            List::Failed(at) if Date::now() - at < AGAIN_MS => Some(Err(Towns::Failed)),
             List::Failed(_) => None,
         }
     });
@@ -77,25 +81,64 @@ pub fn find(country: &str, typed: &str) -> Towns {
         return known;
     }
     let call = WANTED.with(|wanted| wanted.borrow().clone());
-    let Some(call) = call else {
-        return Towns::Failed;
+    let Some(call) = call.filter(|_| fetch) else {
+        return Err(Towns::Failed);
     };
     put(country, List::Coming);
     let _ = call.call1(&JsValue::UNDEFINED, &country.into());
-    Towns::Coming
+    Err(Towns::Coming)
 }
 
-/// The last name is remembered, since the form follows every key of every field.
+/// The towns of a country for a name as typed so far.
+pub fn find(country: &str, typed: &str) -> Towns {
+    match list(country, true) {
+        Ok(all) => Towns::Found(look_up(&all, country, typed)),
+        Err(how) => how,
+    }
+}
+
+/// The last names are remembered, one a search, since the form follows every key of every field.
 fn look_up(all: &[Town], country: &str, typed: &str) -> Vec<Town> {
     LAST.with(|last| {
         let mut last = last.borrow_mut();
-        match &*last {
-            Some((code, text, found)) if code == country && text == typed => found.clone(),
-            _ => {
-                let found: Vec<Town> = towns::find(all, typed, MOST).into_iter().cloned().collect();
-                *last = Some((country.to_owned(), typed.to_owned(), found.clone()));
-                found
-            }
+        let known = last
+            .iter()
+            .find(|(code, text, _)| code == country && text == typed);
+        if let Some((_, _, found)) = known {
+            return found.clone();
         }
+        let found: Vec<Town> = towns::find(all, typed, MOST).into_iter().cloned().collect();
+        last.truncate(SEARCHES.len() - 1);
+        last.insert(0, (country.to_owned(), typed.to_owned(), found.clone()));
+        found
     })
+}
+
+/// The regions near a point, by the towns of every country that it may lie in; none until all of these are here.
+pub fn near(latitude: f64, longitude: f64, fetch: bool) -> Vec<(String, f64)> {
+    let known = NEAR.with(|near| {
+        let near = near.borrow();
+        let same = near.0 == [latitude, longitude] && !near.1.is_empty();
+        same.then(|| near.1.clone())
+    });
+    if let Some(known) = known {
+        return known;
+    }
+    let mut near = Vec::new();
+    let mut open = false;
+    for (country, km) in climate::countries_near(latitude, longitude) {
+        if !has_towns(&country) {
+            near.push((country, km));
+            continue;
+        }
+        match list(&country, fetch) {
+            Ok(all) => near.extend(towns::regions_near(&all, latitude, longitude)),
+            Err(_) => open = true,
+        }
+    }
+    if open {
+        return Vec::new();
+    }
+    NEAR.with(|kept| *kept.borrow_mut() = ([latitude, longitude], near.clone()));
+    near
 }

@@ -2,6 +2,7 @@
 
 use super::constants::Constants;
 use super::doy::{Hemisphere, YEAR};
+use crate::angle::{cos, sin};
 use crate::quantity::M_PER_FT;
 use serde::{Deserialize, Serialize};
 
@@ -92,9 +93,9 @@ impl Site {
 /// Great-circle distance in km between two points in degrees (haversine).
 #[must_use]
 pub fn distance_km(lat1: f64, lon1: f64, lat2: f64, lon2: f64) -> f64 {
-    let half = |a: f64, b: f64| libm::sin((b - a).to_radians() / 2.0);
+    let half = |a: f64, b: f64| sin((b - a).to_radians() / 2.0);
     let (u, v) = (half(lat1, lat2), half(lon1, lon2));
-    let h = u * u + libm::cos(lat1.to_radians()) * libm::cos(lat2.to_radians()) * v * v;
+    let h = u * u + cos(lat1.to_radians()) * cos(lat2.to_radians()) * v * v;
     2.0 * EARTH_KM * libm::asin(libm::sqrt(h.clamp(0.0, 1.0)))
 }
 

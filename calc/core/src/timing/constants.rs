@@ -213,4 +213,8 @@ constants! {
     elevation_odd,
     /// Elevation far, m.
     elevation_far,
+    /// Region border, km.
+    region_border,
+    /// Region country, km.
+    region_country,
 }

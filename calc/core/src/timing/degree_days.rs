@@ -34,8 +34,9 @@ pub fn day(method: Method, tmin: f64, tmax: f64, base: f64) -> f64 {
         Method::SingleTriangle => (tmax - base) * (tmax - base) / (2.0 * (tmax - tmin)),
         Method::SingleSine => {
             let amplitude = (tmax - tmin) / 2.0;
-            let theta = libm::asin(((base - mean) / amplitude).clamp(-1.0, 1.0));
-            ((mean - base) * (FRAC_PI_2 - theta) + amplitude * libm::cos(theta)) / PI
+            let sine = ((base - mean) / amplitude).clamp(-1.0, 1.0);
+            let cosine = libm::sqrt(1.0 - sine * sine);
+            ((mean - base) * (FRAC_PI_2 - libm::asin(sine)) + amplitude * cosine) / PI
         }
     }
 }

@@ -242,6 +242,12 @@ pub enum Flag {
 }
 
 impl Flag {
+    /// Whether it speaks of a leaf-out that was seen.
+    #[must_use]
+    pub fn of_leaf_out(self) -> bool {
+        self >= Self::ObservedOutOfSeason && !self.of_spring()
+    }
+
     /// Whether it speaks of this spring's temperatures.
     #[must_use]
     pub fn of_spring(self) -> bool {

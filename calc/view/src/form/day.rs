@@ -1,6 +1,6 @@
 //! The third group: which day, how thick the bark is, what is seen.
 
-use super::field::{TextField, UnitOf, one_of, open_group, open_set};
+use super::field::{TextField, UnitOf, labelled, one_of, open_group, open_set};
 use super::{Field, Part, View, words as w};
 use crate::field_id;
 use crate::out::{Out, OutExt};
@@ -66,10 +66,7 @@ pub(super) fn parts(view: &View<'_>, out: &mut dyn Out, name: &str) {
         let name = [name, ".", key].concat();
         let id = field_id(&name);
         out.open("div");
-        out.open("label");
-        out.attr("for", &id);
-        out.text(words);
-        out.close();
+        labelled(out, &id, words, "");
         out.open_class("input", width);
         out.attr("type", "text");
         if key != "m" {

@@ -158,8 +158,19 @@ impl View<'_> {
 
     /// A line that follows what is typed.
     pub(super) fn live_line(&self, out: &mut dyn Out, tag: &'static str, class: &str, id: &str) {
-        let text = self.line(id);
         out.open_class(tag, class);
+        self.line_body(out, id);
+    }
+
+    /// The same for those who listen too.
+    pub(super) fn status_line(&self, out: &mut dyn Out, id: &str) {
+        out.open_class("p", "asm");
+        out.attr("role", "status");
+        self.line_body(out, id);
+    }
+
+    fn line_body(&self, out: &mut dyn Out, id: &str) {
+        let text = self.line(id);
         out.attr("id", id);
         if text.is_empty() {
             out.attr("hidden", "");

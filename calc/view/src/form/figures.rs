@@ -100,10 +100,10 @@ pub(super) fn year(view: &View<'_>, out: &mut dyn Out) {
     };
     let labels = YearLabels {
         aria: &aria,
-        months: w::MONTHS,
-        initials: w::INITIALS,
-        bark: w::BARK_LANE,
-        rules: w::RULES_LANE,
+        months: crate::words::MONTHS_SHORT,
+        initials: crate::words::MONTHS_INITIAL,
+        bark: crate::words::BARK_LANE,
+        rules: crate::words::RULES_LANE,
         asked: &words,
         ..YearLabels::default()
     };

@@ -2,7 +2,7 @@
 
 use super::field::unit_word;
 use super::sheet::path;
-use super::{View, seen, species, town, tree, words as w};
+use super::{View, near, seen, species, town, tree, words as w};
 use crate::field_id;
 use crate::measure::{self, Both};
 use calc::quantity::{Unit, Units, read_number};
@@ -92,7 +92,11 @@ pub(super) fn lines(view: &View<'_>) -> Vec<(String, String)> {
     line("line-a", said(unasked, w::NOT_ASKED));
     line("height-a", height(view));
     line("bark-a", bark(view));
-    line(town::LINE_ID, town::line(view));
+    for (at, search) in town::SEARCHES.iter().enumerate() {
+        line(search.line, town::line(view, at));
+    }
+    line(near::LINE_ID, near::line(view));
+    line(seen::CARRIED_ID, seen::carried(view));
     line("f-place-longitude-m", meant(view));
     line("elevation-a", elevation(view));
     line(seen::READ_ID, seen::read(view));

@@ -21,6 +21,7 @@ mod figures;
 mod lines;
 mod matters;
 mod more;
+mod near;
 mod place;
 mod regions;
 mod seen;
@@ -38,7 +39,7 @@ pub use matters::{Field, FieldSet, matters};
 pub use seen::FILE_ID;
 pub use sheet::Sheet;
 pub(crate) use sheet::whole;
-pub use town::{MOST, POSITION_ID, Towns, filled};
+pub use town::{MOST, POSITION_ID, SEARCHES, Search, Towns, filled, has_towns};
 
 use crate::kind::{Group, Kind};
 use crate::out::{Out, OutExt};
@@ -69,6 +70,15 @@ pub struct Options<'a> {
     pub towns: Option<fn(country: &str, typed: &str) -> Towns>,
     /// Whether the device can be asked where it is.
     pub position: bool,
+    /// Regions (ISO 3166) near a point, each with the distance of its nearest town, km, as far as the lists are at
+    /// hand; `fetch` asks for those that are not. See [`none_near`] where no list can be had.
+    pub near: fn(latitude: f64, longitude: f64, fetch: bool) -> Vec<(String, f64)>,
+}
+
+/// The regions near a point where no list of towns can be had.
+#[must_use]
+pub fn none_near(_: f64, _: f64, _: bool) -> Vec<(String, f64)> {
+    Vec::new()
 }
 
 /// What is known of a place where no table of climate is at hand.
@@ -103,6 +113,10 @@ pub enum Part {
     Goal,
     /// The towns that match what is typed.
     Towns,
+    /// The same for the place where the leaves were seen.
+    SeenTowns,
+    /// The regions that a point may lie in.
+    Near,
     /// The three tapes.
     SizeTape,
     /// The ground.
@@ -113,13 +127,15 @@ pub enum Part {
 
 impl Part {
     /// Every part.
-    pub const ALL: [Self; 9] = [
+    pub const ALL: [Self; 11] = [
         Self::Species,
         Self::Stems,
         Self::StemsMore,
         Self::Targets,
         Self::Goal,
         Self::Towns,
+        Self::SeenTowns,
+        Self::Near,
         Self::SizeTape,
         Self::FarTape,
         Self::YearTape,
@@ -135,6 +151,8 @@ impl Part {
             Self::Targets => "l-targets",
             Self::Goal => "l-goal",
             Self::Towns => "l-towns",
+            Self::SeenTowns => "l-seen-towns",
+            Self::Near => "l-near",
             Self::SizeTape => "l-size",
             Self::FarTape => "l-far",
             Self::YearTape => "l-year",
@@ -149,7 +167,8 @@ pub struct View<'a> {
     pub(crate) options: &'a Options<'a>,
     pub(crate) set: FieldSet,
     pub(crate) draft: Draft,
-    pub(crate) towns: Towns,
+    pub(crate) towns: [Towns; 2],
+    pub(crate) near: Vec<&'static str>,
     lines: Vec<(String, String)>,
 }
 
@@ -164,10 +183,12 @@ impl<'a> View<'a> {
             options,
             set: matters(reference, &typed),
             draft: Draft::of(reference, &typed, options),
-            towns: Towns::NotAsked,
+            towns: Default::default(),
+            near: Vec::new(),
             lines: Vec::new(),
         };
-        view.towns = town::look(&view);
+        view.towns = town::SEARCHES.map(|search| town::look(&view, &search));
+        view.near = near::look(&view);
         view.lines = lines::lines(&view);
         view
     }
@@ -227,7 +248,9 @@ impl<'a> View<'a> {
             Part::StemsMore => tree::stems_more(self, out),
             Part::Targets => place::targets(self, out),
             Part::Goal => more::goal(self, out),
-            Part::Towns => town::list(self, out),
+            Part::Towns => town::list(self, out, 0),
+            Part::SeenTowns => town::list(self, out, 1),
+            Part::Near => near::list(self, out),
             Part::SizeTape => figures::size(self, out),
             Part::FarTape => figures::far(self, out),
             Part::YearTape => figures::year(self, out),
@@ -257,6 +280,12 @@ impl<'a> View<'a> {
     #[must_use]
     pub fn lines(&self) -> &[(String, String)] {
         &self.lines
+    }
+
+    /// The codes of the regions that are proposed for the point, in the order of their buttons.
+    #[must_use]
+    pub fn near(&self) -> &[&'static str] {
+        &self.near
     }
 
     /// The text of a line.

@@ -1,94 +1,36 @@
-//! States and countries by name, with their codes (ISO 3166-1 and 3166-2, from memory).
+//! States and countries as the form groups them.
 
-/// A heading, and under it codes with their names.
-pub(super) type Regions = &'static [(&'static str, &'static [(&'static str, &'static str)])];
+use super::words as w;
+use crate::words::regions;
 
-pub(super) const REGIONS: Regions = &[
-    (
-        "United States",
-        &[
-            ("US-AL", "Alabama"),
-            ("US-AK", "Alaska"),
-            ("US-AZ", "Arizona"),
-            ("US-AR", "Arkansas"),
-            ("US-CA", "California"),
-            ("US-CO", "Colorado"),
-            ("US-CT", "Connecticut"),
-            ("US-DE", "Delaware"),
-            ("US-DC", "District of Columbia"),
-            ("US-FL", "Florida"),
-            ("US-GA", "Georgia"),
-            ("US-HI", "Hawaii"),
-            ("US-ID", "Idaho"),
-            ("US-IL", "Illinois"),
-            ("US-IN", "Indiana"),
-            ("US-IA", "Iowa"),
-            ("US-KS", "Kansas"),
-            ("US-KY", "Kentucky"),
-            ("US-LA", "Louisiana"),
-            ("US-ME", "Maine"),
-            ("US-MD", "Maryland"),
-            ("US-MA", "Massachusetts"),
-            ("US-MI", "Michigan"),
-            ("US-MN", "Minnesota"),
-            ("US-MS", "Mississippi"),
-            ("US-MO", "Missouri"),
-            ("US-MT", "Montana"),
-            ("US-NE", "Nebraska"),
-            ("US-NV", "Nevada"),
-            ("US-NH", "New Hampshire"),
-            ("US-NJ", "New Jersey"),
-            ("US-NM", "New Mexico"),
-            ("US-NY", "New York"),
-            ("US-NC", "North Carolina"),
-            ("US-ND", "North Dakota"),
-            ("US-OH", "Ohio"),
-            ("US-OK", "Oklahoma"),
-            ("US-OR", "Oregon"),
-            ("US-PA", "Pennsylvania"),
-            ("US-RI", "Rhode Island"),
-            ("US-SC", "South Carolina"),
-            ("US-SD", "South Dakota"),
-            ("US-TN", "Tennessee"),
-            ("US-TX", "Texas"),
-            ("US-UT", "Utah"),
-            ("US-VT", "Vermont"),
-            ("US-VA", "Virginia"),
-            ("US-WA", "Washington"),
-            ("US-WV", "West Virginia"),
-            ("US-WI", "Wisconsin"),
-            ("US-WY", "Wyoming"),
-        ],
-    ),
-    (
-        "Canada",
-        &[
-            ("CA-AB", "Alberta"),
-            ("CA-BC", "British Columbia"),
-            ("CA-MB", "Manitoba"),
-            ("CA-NB", "New Brunswick"),
-            ("CA-NL", "Newfoundland and Labrador"),
-            ("CA-NT", "Northwest Territories"),
-            ("CA-NS", "Nova Scotia"),
-            ("CA-NU", "Nunavut"),
-            ("CA-ON", "Ontario"),
-            ("CA-PE", "Prince Edward Island"),
-            ("CA-QC", "Quebec"),
-            ("CA-SK", "Saskatchewan"),
-            ("CA-YT", "Yukon"),
-        ],
-    ),
-    (
-        "Other countries",
-        &[
-            ("AU", "Australia"),
-            ("AT", "Austria"),
-            ("FR", "France"),
-            ("DE", "Germany"),
-            ("IE", "Ireland"),
-            ("NZ", "New Zealand"),
-            ("CH", "Switzerland"),
-            ("GB", "United Kingdom"),
-        ],
-    ),
+/// The groups of the list: a heading, and what the codes in it begin with.
+pub(super) const GROUPS: [(&str, &str); 3] = [
+    (w::STATES, "US-"),
+    (w::PROVINCES, "CA-"),
+    (w::COUNTRIES, ""),
 ];
+
+/// Codes and names of a group. A country whose parts are listed is not listed itself.
+pub(super) fn of(begin: &str) -> impl Iterator<Item = (&'static str, &'static str)> {
+    regions().filter(move |(code, _)| {
+        in_form(code) && code.starts_with(begin) && (begin.is_empty() != code.contains('-'))
+    })
+}
+
+fn in_form(code: &str) -> bool {
+    code != "US" && code != "CA"
+}
+
+/// Countries that have a list of towns (ISO 3166-1).
+pub(super) fn countries() -> impl Iterator<Item = (&'static str, &'static str)> {
+    regions().filter(|(code, _)| !code.contains('-'))
+}
+
+/// The code of the form for a region: its own, else that of its country; empty where the form has neither.
+pub(super) fn known(region: &str) -> &'static str {
+    let country = region.split('-').next().unwrap_or_default();
+    [region, country]
+        .into_iter()
+        .find_map(|code| regions().find(|(other, _)| *other == code && in_form(code)))
+        .map_or("", |(code, _)| code)
+}

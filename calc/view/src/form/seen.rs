@@ -1,9 +1,10 @@
 //! What was seen of this spring: the leaf-out, here or elsewhere, and its own temperatures.
 
-use super::field::{open_set, open_shown};
+use super::field::{labelled, open_set, open_shown};
 use super::{Field, View, day, words as w};
 use crate::field_id;
 use crate::out::{Out, OutExt};
+use calc::timing::Basis;
 
 /// The element of day and place of a leaf-out.
 pub(super) const SEEN_ID: &str = "m-leafed-out-seen";
@@ -13,6 +14,9 @@ pub(super) const ELSEWHERE_ID: &str = "m-leafed-out-place";
 pub const FILE_ID: &str = "f-spring-file";
 /// The line that says how the table was read.
 pub(super) const READ_ID: &str = "spring-a";
+
+/// The line that says whether the date could be carried to the tree.
+pub(super) const CARRIED_ID: &str = "seen-a";
 
 /// Whether anything was said of a leaf-out.
 pub(super) fn any(sheet: &super::Sheet) -> bool {
@@ -44,7 +48,11 @@ pub(super) fn leaf_out(view: &View<'_>, out: &mut dyn Out) {
     open_shown(out, ELSEWHERE_ID, elsewhere(view.sheet));
     open_set(out, "leafed_out.place", w::SEEN_POINT);
     out.leaf_class("p", "hint", w::SEEN_HINT);
+    super::town::search(view, out, &super::town::SEARCHES[1]);
     super::town::point(view, out, "leafed_out.place", "leafed_out.place.unit");
+    out.open_class("div", "field");
+    view.status_line(out, CARRIED_ID);
+    out.close();
     view.select(out, "leafed_out.rates", w::RATES, "", w::RATE_WORDS);
     out.close();
     out.close();
@@ -62,11 +70,7 @@ pub(super) fn spring(view: &View<'_>, out: &mut dyn Out) {
     out.leaf("summary", w::SPRING);
     out.leaf_class("p", "hint", w::SPRING_STAYS);
     out.open_class("div", "field");
-    label(out, "f-spring", w::SPRING_TABLE);
-    out.open_class("span", "hint");
-    out.attr("id", "f-spring-h");
-    out.text(w::SPRING_HINT);
-    out.close();
+    labelled(out, "f-spring", w::SPRING_TABLE, w::SPRING_HINT);
     out.open("textarea");
     out.attr("id", "f-spring");
     out.attr("name", "spring");
@@ -78,7 +82,7 @@ pub(super) fn spring(view: &View<'_>, out: &mut dyn Out) {
     view.live_line(out, "p", "asm", READ_ID);
     out.close();
     out.open_class("div", "field");
-    label(out, FILE_ID, w::SPRING_FILE);
+    labelled(out, FILE_ID, w::SPRING_FILE, "");
     out.open_class("input", "wf");
     out.attr("type", "file");
     out.attr("id", FILE_ID);
@@ -96,17 +100,26 @@ pub(super) fn spring(view: &View<'_>, out: &mut dyn Out) {
     out.close();
 }
 
-fn label(out: &mut dyn Out, of: &str, words: &str) {
-    out.open("label");
-    out.attr("for", of);
-    out.text(words);
-    out.close();
-}
-
 /// How the table was read: days, doubts, lines that were not used.
 pub(super) fn read(view: &View<'_>) -> String {
     let answer = view.draft.answer.as_ref();
     answer.map_or_else(String::new, |answer| {
         crate::words::spring_read(&answer.timing).join(" ")
     })
+}
+
+/// By how many days a leaf-out seen elsewhere was carried to the tree, or why it was not.
+pub(super) fn carried(view: &View<'_>) -> String {
+    let answer = view.draft.answer.as_ref().filter(|_| elsewhere(view.sheet));
+    let Some(timing) = answer.map(|answer| &answer.timing) else {
+        return String::new();
+    };
+    let flag = timing.flags.iter().find(|flag| flag.of_leaf_out());
+    match (flag, timing.basis) {
+        (Some(flag), _) => crate::words::flag(*flag).to_owned(),
+        (None, Some(basis @ Basis::ObservedElsewhere { .. })) => {
+            [w::SEEN_CARRIED, &crate::words::basis(basis), "."].concat()
+        }
+        _ => String::new(),
+    }
 }

@@ -25,6 +25,7 @@ fn options() -> Options<'static> {
         country: "",
         towns: None,
         position: false,
+        near: super::none_near,
     }
 }
 

@@ -1,10 +1,11 @@
 //! Where it is: a town by name, the device's own position, or a point as typed.
 
 use super::field::{TextField, UnitOf, button, labelled, open_group, open_set, option};
-use super::regions::REGIONS;
+use super::regions::{GROUPS, countries, known, of};
 use super::{Part, View, words as w};
 use crate::field_id;
 use crate::out::{Out, OutExt};
+use crate::words::region;
 use calc::timing::pack::towns::Town;
 
 /// Towns for a name while it is typed.
@@ -25,29 +26,69 @@ pub enum Towns {
 const FROM_LETTERS: usize = 2;
 /// At most so many are offered.
 pub const MOST: usize = 8;
-/// The line that says how the search stands.
-pub(super) const LINE_ID: &str = "town-a";
 /// The line that says what became of the device's position: the host writes it.
 pub const POSITION_ID: &str = "position-a";
 
+/// A search for a town, and the point that its pick fills.
+pub struct Search {
+    /// The field of the name; its country and its pick are `.country` and `.at` of it.
+    pub name: &'static str,
+    /// The fields that the pick fills: `.latitude` and `.longitude` of it.
+    under: &'static str,
+    /// The part with the matches.
+    pub part: Part,
+    /// The line that says how the search stands.
+    pub(super) line: &'static str,
+}
+
+/// The place of the tree, and the place where the leaves were seen.
+pub const SEARCHES: [Search; 2] = [
+    Search {
+        name: "town",
+        under: "place",
+        part: Part::Towns,
+        line: "town-a",
+    },
+    Search {
+        name: "leafed_out.town",
+        under: "leafed_out.place",
+        part: Part::SeenTowns,
+        line: "seen-town-a",
+    },
+];
+
+impl Search {
+    /// The field of one of its parts.
+    #[must_use]
+    pub fn field(&self, key: &str) -> String {
+        [self.name, key].concat()
+    }
+}
+
 /// The country whose towns are searched: picked, else that of the region, else the reader's, else the United States.
-pub(super) fn country<'v>(view: &'v View<'_>) -> &'v str {
+fn country<'v>(view: &'v View<'_>, search: &Search) -> &'v str {
     let region = view.sheet.get("region").split('-').next();
     [
-        view.sheet.get("town.country"),
+        view.sheet.get(&search.field(".country")),
         region.unwrap_or_default(),
         view.options.country,
     ]
     .into_iter()
-    .find(|code| w::TOWN_COUNTRIES.iter().any(|(known, _)| known == code))
+    .find(|code| has_towns(code))
     .unwrap_or("US")
 }
 
+/// Whether a country (ISO 3166-1) has a list of towns.
+#[must_use]
+pub fn has_towns(country: &str) -> bool {
+    countries().any(|(known, _)| known == country)
+}
+
 /// Looks the typed name up.
-pub(super) fn look(view: &View<'_>) -> Towns {
-    let typed = view.sheet.get("town").trim();
+pub(super) fn look(view: &View<'_>, search: &Search) -> Towns {
+    let typed = view.sheet.get(search.name).trim();
     match view.options.towns {
-        Some(find) if typed.chars().count() >= FROM_LETTERS => find(country(view), typed),
+        Some(find) if typed.chars().count() >= FROM_LETTERS => find(country(view, search), typed),
         _ => Towns::NotAsked,
     }
 }
@@ -55,22 +96,17 @@ pub(super) fn look(view: &View<'_>) -> Towns {
 /// The fields of the place.
 pub(super) fn place(view: &View<'_>, out: &mut dyn Out) {
     open_set(out, "place", w::WHERE);
-    if view.options.towns.is_some() {
-        search(view, out);
-    }
+    search(view, out, &SEARCHES[0]);
     if view.options.position {
         out.open_class("div", "field");
         out.leaf_class("p", "hint", w::POSITION_HINT);
         button(out, "position", None, w::POSITION, false);
-        out.open_class("p", "asm");
-        out.attr("id", POSITION_ID);
-        out.attr("role", "status");
-        out.attr("hidden", "");
-        out.close();
+        view.status_line(out, POSITION_ID);
         out.close();
     }
     out.leaf_class("p", "hint", w::POINT_HINT);
     point(view, out, "place", "place.unit");
+    super::near::fields(view, out);
     view.select(out, "place.hemisphere", w::HALF, "", w::HALVES);
     out.close();
 }
@@ -111,58 +147,57 @@ pub(super) fn point(view: &View<'_>, out: &mut dyn Out, under: &str, unit: &str)
     out.close();
 }
 
-fn search(view: &View<'_>, out: &mut dyn Out) {
-    let id = field_id("town.country");
+/// The country, the name, how the search stands, the matches. Nothing where no list can be had.
+pub(super) fn search(view: &View<'_>, out: &mut dyn Out, search: &Search) {
+    if view.options.towns.is_none() {
+        return;
+    }
+    let name = search.field(".country");
+    let id = field_id(&name);
     out.open_class("div", "field");
     labelled(out, &id, w::TOWN_COUNTRY, "");
     out.open_class("select", "wf");
     out.attr("id", &id);
-    out.attr("name", "town.country");
-    for (code, name) in w::TOWN_COUNTRIES {
-        option(out, code, name, *code == country(view));
+    out.attr("name", &name);
+    for (code, name) in countries() {
+        option(out, code, name, code == country(view, search));
     }
     out.close();
     out.close();
+    let id = field_id(search.name);
     out.open_class("div", "field");
-    let hint_id = labelled(out, "f-town", w::TOWN, w::TOWN_HINT);
+    let hint_id = labelled(out, &id, w::TOWN, w::TOWN_HINT);
     out.open_class("input", "wf");
     out.attr("type", "text");
-    out.attr("id", "f-town");
-    out.attr("name", "town");
-    out.attr("value", view.sheet.get("town"));
+    out.attr("id", &id);
+    out.attr("name", search.name);
+    out.attr("value", view.sheet.get(search.name));
     out.attr("spellcheck", "false");
     out.attr("aria-describedby", &hint_id);
     out.close();
-    out.open_class("p", "asm");
-    out.attr("id", LINE_ID);
-    out.attr("role", "status");
-    let line = view.line(LINE_ID);
-    if line.is_empty() {
-        out.attr("hidden", "");
-    }
-    out.text(line);
-    out.close();
-    view.whole_part(out, Part::Towns);
+    view.status_line(out, search.line);
+    view.whole_part(out, search.part);
     out.close();
 }
 
 /// The matches, to pick one from.
-pub(super) fn list(view: &View<'_>, out: &mut dyn Out) {
-    let Towns::Found(found) = &view.towns else {
+pub(super) fn list(view: &View<'_>, out: &mut dyn Out, at: usize) {
+    let Towns::Found(found) = &view.towns[at] else {
         return;
     };
     if found.is_empty() {
         return;
     }
+    let search = &SEARCHES[at];
     out.open_class("fieldset", "sub");
     out.leaf_class("legend", "vh", w::TOWN_PICK);
     for town in found.iter().take(MOST) {
         super::field::tick(
             out,
             "radio",
-            "town.at",
+            &search.field(".at"),
             &value(town),
-            picked(view, town),
+            picked(view, search, town),
             |out| {
                 out.text(&name(town));
                 out.leaf("small", &shown(town));
@@ -173,21 +208,21 @@ pub(super) fn list(view: &View<'_>, out: &mut dyn Out) {
 }
 
 /// Whether it is this town's point that stands in the fields.
-fn picked(view: &View<'_>, town: &Town) -> bool {
+fn picked(view: &View<'_>, search: &Search, town: &Town) -> bool {
     let [lat, lon] = degrees(town);
-    view.sheet.get("place.latitude") == lat && view.sheet.get("place.longitude") == lon
+    let stands = |key: &str, text: String| view.sheet.get(&[search.under, key].concat()) == text;
+    stands(".latitude", lat) && stands(".longitude", lon)
 }
 
 /// How the search stands, for those who look and those who listen.
-pub(super) fn line(view: &View<'_>) -> String {
-    match &view.towns {
+pub(super) fn line(view: &View<'_>, at: usize) -> String {
+    let picked = |town: &Town| picked(view, &SEARCHES[at], town);
+    match &view.towns[at] {
         Towns::NotAsked => String::new(),
         Towns::Coming => w::TOWN_COMING.to_owned(),
         Towns::Failed => w::TOWN_FAILED.to_owned(),
         Towns::Found(found) if found.is_empty() => w::TOWN_NONE.to_owned(),
-        Towns::Found(found) if found.iter().any(|town| picked(view, town)) => {
-            w::TOWN_FILLED.to_owned()
-        }
+        Towns::Found(found) if found.iter().any(picked) => w::TOWN_FILLED.to_owned(),
         Towns::Found(found) => {
             let count = found.len().min(MOST) as u32;
             let words = if count == 1 {
@@ -210,11 +245,10 @@ fn name(town: &Town) -> String {
 
 /// The state where we have a name for it, and the point, which parts towns of one name.
 fn shown(town: &Town) -> String {
-    let state = REGIONS
-        .iter()
-        .flat_map(|(_, rows)| *rows)
-        .find(|(code, _)| *code == town.region)
-        .map_or(String::new(), |(_, state)| [state, ", "].concat());
+    let state = match known(&town.region) {
+        code if code == town.region => [region(code), ", "].concat(),
+        _ => String::new(),
+    };
     let [lat, lon] = degrees(town);
     [&*state, &lat, ", ", &lon].concat().replace('-', "−")
 }
@@ -225,30 +259,32 @@ fn degrees(town: &Town) -> [String; 2] {
 
 /// What a town fills in: latitude, longitude, and the code of its state or country as the form has it.
 fn value(town: &Town) -> String {
-    let known = |code: &str| {
-        let rows = REGIONS.iter().flat_map(|(_, rows)| *rows);
-        rows.into_iter().any(|(other, _)| *other == code)
-    };
-    let country = town.region.split('-').next().unwrap_or_default();
-    let region = if known(&town.region) {
-        &town.region
-    } else {
-        country
-    };
     let [lat, lon] = degrees(town);
+    let region = match known(&town.region) {
+        "" => town.region.split('-').next().unwrap_or_default(),
+        region => region,
+    };
     [&*lat, &lon, region].join(" ")
 }
 
-/// The fields that the value of a picked town fills, with their texts. The region only where none was given.
+/// The fields that the value of a picked town fills, with their texts: the pick's name says of which search. The
+/// region only for the tree's own place, and only where none was given.
 #[must_use]
-pub fn filled(value: &str, region: &str) -> Vec<(&'static str, String)> {
-    let mut parts = value.split(' ');
+pub fn filled(pick: &str, value: &str, region: &str) -> Vec<(String, String)> {
     let mut filled = Vec::new();
-    for name in ["place.latitude", "place.longitude", "region"] {
-        let Some(text) = parts.next() else { break };
-        if name != "region" || region.is_empty() {
-            filled.push((name, text.to_owned()));
-        }
+    let Some(at) = SEARCHES
+        .iter()
+        .position(|search| search.field(".at") == pick)
+    else {
+        return filled;
+    };
+    let under = SEARCHES[at].under;
+    let mut parts = value.split(' ').map(str::to_owned);
+    for key in [".latitude", ".longitude"] {
+        filled.extend(parts.next().map(|text| ([under, key].concat(), text)));
+    }
+    if at == 0 && region.is_empty() {
+        filled.extend(parts.next().map(|text| ("region".to_owned(), text)));
     }
     filled
 }
@@ -256,7 +292,7 @@ pub fn filled(value: &str, region: &str) -> Vec<(&'static str, String)> {
 /// The group of the folded part: state or country, then the place.
 pub(super) fn group(view: &View<'_>, out: &mut dyn Out) {
     open_group(out, w::MORE_PLACE);
-    region(view, out);
+    region_field(view, out);
     place(view, out);
     super::seen::leaf_out(view, out);
     super::seen::spring(view, out);
@@ -273,7 +309,7 @@ pub(super) fn group(view: &View<'_>, out: &mut dyn Out) {
 }
 
 /// States and countries by name; a code that a host has set and we have no name for stays as it is.
-fn region(view: &View<'_>, out: &mut dyn Out) {
+fn region_field(view: &View<'_>, out: &mut dyn Out) {
     let picked = view.sheet.get("region");
     out.open_class("div", "field");
     let hint_id = labelled(out, "f-region", w::REGION, w::REGION_HINT);
@@ -283,12 +319,12 @@ fn region(view: &View<'_>, out: &mut dyn Out) {
     out.attr("aria-describedby", &hint_id);
     option(out, "", w::REGION_OPEN, picked.is_empty());
     let mut known = picked.is_empty();
-    for (group, rows) in REGIONS {
+    for (group, begin) in GROUPS {
         out.open("optgroup");
         out.attr("label", group);
-        for (code, name) in *rows {
-            known |= *code == picked;
-            option(out, code, name, *code == picked);
+        for (code, name) in of(begin) {
+            known |= code == picked;
+            option(out, code, name, code == picked);
         }
         out.close();
     }

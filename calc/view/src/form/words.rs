@@ -82,6 +82,9 @@ pub const VIGOUR: &str = "How fast does it grow?";
 pub const LIMBS: &str = "Limbs below the ring?";
 pub const REGION: &str = "State or country";
 pub const REGION_HINT: &str = "For local law, nesting months and diseases.";
+pub const STATES: &str = "United States";
+pub const PROVINCES: &str = "Canada";
+pub const COUNTRIES: &str = "Other countries";
 pub const REGION_OPEN: &str = "Not said: cautious rules";
 pub const WHERE: &str = "Where is it?";
 pub const HALF: &str = "Or only the half of the world";
@@ -100,6 +103,11 @@ pub const TOWN_NONE: &str =
 pub const TOWN_FILLED: &str = "Filled in below. It can be changed there.";
 pub const TOWNS_MATCH: &str = " towns to pick from.";
 pub const TOWN_MATCHES: &str = " town to pick from.";
+pub const NEAR_ONE: &str = "By the towns near, this point lies in ";
+pub const NEAR_MORE: &str = "This point is near a border: it may lie in ";
+pub const NEAR_OTHER: &str = ". The state or country says otherwise.";
+pub const NEAR_OPEN: &str = ". The state or country is not said yet.";
+pub const NEAR_USE: &str = "Use ";
 pub const POSITION: &str = "Use my position";
 pub const POSITION_HINT: &str = "Asked for only when pressed. It stays on this device.";
 pub const ELEVATION_EMPTY: &str =
@@ -111,6 +119,7 @@ pub const FEET_OR_METRES: &str = ": feet or metres?";
 pub const SEEN_WHERE: &str = "Where did you see it?";
 pub const SEEN_POINT: &str = "The place where you saw it";
 pub const SEEN_HINT: &str = "Up to 800 km (500 miles) from the tree.";
+pub const SEEN_CARRIED: &str = "The dates rest on ";
 pub const RATES: &str = "Rates that carry the date here";
 pub const SPRING: &str = "This spring’s own temperatures";
 pub const SPRING_TABLE: &str = "Daily table: date, lowest, highest";
@@ -153,8 +162,6 @@ pub const MATCH: &str = " match.";
 pub const TAPE_SIZE: &str = "Measuring tape, size across";
 pub const TAPE_FAR: &str = "Measuring tape, ground round the tree";
 pub const TAPE_YEAR: &str = "Tape of the year, bark and rules";
-pub const BARK_LANE: &str = "Bark";
-pub const RULES_LANE: &str = "Rules";
 
 /// Values of a choice with their words; the first, empty one says what is used if nothing is picked.
 pub type Choice = &'static [(&'static str, &'static str)];
@@ -231,19 +238,6 @@ pub const STAGES: Choice = &[
     ("leaves_full", "Leaves nearly full size"),
     ("first_leaf", "The first leaf"),
 ];
-/// Countries that have a list of towns (ISO 3166-1).
-pub const TOWN_COUNTRIES: Choice = &[
-    ("AU", "Australia"),
-    ("AT", "Austria"),
-    ("CA", "Canada"),
-    ("FR", "France"),
-    ("DE", "Germany"),
-    ("IE", "Ireland"),
-    ("NZ", "New Zealand"),
-    ("CH", "Switzerland"),
-    ("GB", "United Kingdom"),
-    ("US", "United States"),
-];
 pub const SEEN_WHERES: Choice = &[
     ("", "Here, or within a mile or so"),
     ("elsewhere", "Elsewhere"),
@@ -271,9 +265,3 @@ pub const HERBICIDES: Choice = &[
     ("licensed", "By a licensed applicator"),
     ("yes", "Yes"),
 ];
-
-/// Short and one-letter names of the months.
-pub const MONTHS: [&str; 12] = [
-    "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec",
-];
-pub const INITIALS: [&str; 12] = ["J", "F", "M", "A", "M", "J", "J", "A", "S", "O", "N", "D"];

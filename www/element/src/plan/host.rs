@@ -84,6 +84,7 @@ impl Plan {
             country: &device::country(),
             towns: towns::can_be_had().then_some(towns::find),
             position: device::has_position(),
+            near: towns::near,
         };
         look(&View::new(calc_data::reference(), sheet, &options))
     }

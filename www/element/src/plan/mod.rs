@@ -29,7 +29,14 @@ const SPOKEN_MS: f64 = 1000.0;
 /// What the calculator listens to.
 const EVENTS: [&str; 5] = ["input", "change", "click", "submit", "keydown"];
 /// Parts that are drawn anew when what they show has changed.
-const LIVING: [Part; 4] = [Part::SizeTape, Part::FarTape, Part::YearTape, Part::Towns];
+const LIVING: [Part; 6] = [
+    Part::SizeTape,
+    Part::FarTape,
+    Part::YearTape,
+    Part::Towns,
+    Part::SeenTowns,
+    Part::Near,
+];
 
 /// A calculator.
 pub struct Plan {
@@ -62,8 +69,8 @@ struct State {
     /// Fields that are marked.
     marked: Vec<String>,
     /// These parts as they are drawn.
-    living: [String; 4],
-    listener: Option<Closure<dyn FnMut(Event)>>,
+    living: [String; LIVING.len()],
+    listener: Option<Closure<dyn Fn(Event)>>,
     tick: Option<Closure<dyn FnMut()>>,
 }
 
@@ -178,7 +185,7 @@ impl Plan {
 
     pub(super) fn listen(self: &Rc<Self>) {
         let weak: Weak<Self> = Rc::downgrade(self);
-        let listener = Closure::<dyn FnMut(Event)>::new(move |event: Event| {
+        let listener = Closure::<dyn Fn(Event)>::new(move |event: Event| {
             if let Some(plan) = weak.upgrade() {
                 plan.event(&event);
             }

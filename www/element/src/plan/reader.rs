@@ -9,7 +9,7 @@ use crate::marks;
 use crate::paper;
 use calc::question::read;
 use calc_view::field_id;
-use calc_view::form::{FILE_ID, Part, filled};
+use calc_view::form::{FILE_ID, Part, SEARCHES, filled};
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, Event, KeyboardEvent};
@@ -42,14 +42,16 @@ impl Plan {
         let enter = event
             .dyn_ref::<KeyboardEvent>()
             .is_some_and(|event| event.key() == "Enter" && !event.is_composing());
-        let list = match &*target.id() {
-            "f-find" => "#l-species input",
-            "f-town" => "#l-towns input",
-            _ => return,
+        let name = target.get_attribute("name").unwrap_or_default();
+        let part = match SEARCHES.iter().find(|search| search.name == name) {
+            Some(search) => search.part,
+            None if name == "find" => Part::Species,
+            None => return,
         };
         if enter {
             event.prevent_default();
-            if let Some(first) = dom::all(&self.root, list).first() {
+            let list = ["#", part.id(), " input"].concat();
+            if let Some(first) = dom::all(&self.root, &list).first() {
                 dom::focus(first);
             }
         }
@@ -65,15 +67,20 @@ impl Plan {
             match &*name {
                 "stems.unit" => fields::let_units_follow(&self.form),
                 "region" => fields::let_country_follow(&self.form),
-                "town.at" => {
+                pick => {
                     let value = target.get_attribute("value").unwrap_or_default();
                     let region = self.sheet().get("region").to_owned();
-                    for (name, text) in filled(&value, &region) {
-                        fields::set(&self.form, name, &text);
+                    let texts = filled(pick, &value, &region);
+                    for (name, text) in &texts {
+                        fields::set(&self.form, name, text);
                     }
-                    "place".clone_into(&mut name);
+                    if let Some((field, _)) = texts.first() {
+                        name = field
+                            .rsplit_once('.')
+                            .map_or("", |(under, _)| under)
+                            .to_owned();
+                    }
                 }
-                _ => {}
             }
         }
         let sheet = self.sheet();
@@ -135,6 +142,7 @@ impl Plan {
             "remove-target" => self.remove("targets", at, "kind"),
             "next" => self.next_tree(),
             "position" => device::position(self),
+            "region" => self.take_region(at),
             "calendar" => device::calendar(self),
             "print" => paper::print(self),
             "copy" => paper::copy(self),
@@ -148,6 +156,16 @@ impl Plan {
                     marks::go(&self.root, id.get(1..).unwrap_or_default());
                 }
             }
+        }
+    }
+
+    /// Takes the region that was proposed for the point, and shows where it stands.
+    fn take_region(&self, at: usize) {
+        let code = self.with_view(&self.sheet(), |view| view.near().get(at).copied());
+        if let Some(code) = code {
+            self.fill(&[("region", code.to_owned())]);
+            fields::let_country_follow(&self.form);
+            marks::go(&self.root, "f-region");
         }
     }
 

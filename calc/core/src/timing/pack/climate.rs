@@ -1,7 +1,8 @@
 //! The climate places: nothing is lost of a table with 0.01°, 1 m and 0.1 °C.
 
-use super::{Broken, Reader, Writer, whole};
+use super::{Broken, Reader, Writer, nearest, whole};
 use crate::timing::climate::Station;
+use crate::timing::constants::Constants;
 
 const KIND: &[u8; 4] = b"CLIM";
 const VERSION: u8 = 1;
@@ -35,6 +36,22 @@ pub struct Named {
     pub name: String,
     /// `US-MA` where the state is known, `DE` where it is not.
     pub region: String,
+}
+
+/// The countries that a point may lie in, each with the distance of its nearest place, km: those with a place not much
+/// farther than the nearest of all. None where that is out of reach.
+#[must_use]
+pub fn countries_near(places: &Places, lat: f64, lon: f64, c: &Constants) -> Vec<(String, f64)> {
+    let mut points = places.stations.iter().zip(&places.names).map(|(s, named)| {
+        let country = named.region.split('-').next().unwrap_or_default();
+        (country, f64::from(s.lat), f64::from(s.lon))
+    });
+    let mut near = nearest(&mut points, lat, lon);
+    let least = near
+        .iter()
+        .fold(f64::INFINITY, |least, (_, km)| least.min(*km));
+    near.retain(|(_, km)| least <= c.max_place_distance && *km <= least + c.region_country);
+    near
 }
 
 /// Packs the places, in the order country, state, latitude, so that neighbours stand together.

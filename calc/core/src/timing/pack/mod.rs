@@ -8,6 +8,8 @@
 pub mod climate;
 pub mod towns;
 
+use super::climate::distance_km;
+
 /// Why a file could not be read.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Broken {
@@ -140,4 +142,21 @@ impl<'a> Reader<'a> {
 /// Whole units of a value: `value` times `scale`, to the nearest.
 fn whole(value: f64, scale: f64) -> i32 {
     libm::round(value * scale) as i32
+}
+
+/// The groups of points, which stand together, each with the distance of its nearest to a point, km.
+fn nearest(
+    points: &mut dyn Iterator<Item = (&str, f64, f64)>,
+    lat: f64,
+    lon: f64,
+) -> Vec<(String, f64)> {
+    let mut near: Vec<(String, f64)> = Vec::new();
+    for (group, north, east) in points {
+        let km = distance_km(lat, lon, north, east);
+        match near.last_mut() {
+            Some((known, least)) if known == group => *least = least.min(km),
+            _ => near.push((group.to_owned(), km)),
+        }
+    }
+    near
 }

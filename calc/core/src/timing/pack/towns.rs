@@ -1,6 +1,7 @@
 //! The towns of one country: name, region, position to 0.01° (about 1 km), and how large they are.
 
-use super::{Broken, Reader, Writer, whole};
+use super::{Broken, Reader, Writer, nearest, whole};
+use crate::piece::behind;
 
 const KIND: &[u8; 4] = b"TOWN";
 const VERSION: u8 = 1;
@@ -92,6 +93,16 @@ pub fn decode(bytes: &[u8]) -> Result<Vec<Town>, Broken> {
         .collect()
 }
 
+/// The regions of a list of towns as [`decode`] gives it, each with the distance of its nearest town to a point, km.
+#[must_use]
+pub fn regions_near(towns: &[Town], lat: f64, lon: f64) -> Vec<(String, f64)> {
+    nearest(
+        &mut towns.iter().map(|t| (t.region.as_str(), t.lat, t.lon)),
+        lat,
+        lon,
+    )
+}
+
 /// The towns whose name starts with what was typed, or has a word that does; case, accents, hyphens and points do not
 /// matter. A state's letters may follow a comma ("springfield, ma"). At most `most`: whole names first, then the
 /// start of a name before the start of a later word, larger towns first.
@@ -128,7 +139,7 @@ fn rank(name: &str, typed: &str) -> Option<u8> {
     } else {
         // The library's own search of a text in a text costs 2 kB in the browser.
         name.char_indices()
-            .any(|(at, letter)| letter == ' ' && name[at + 1..].starts_with(typed))
+            .any(|(at, letter)| letter == ' ' && behind(name, at + 1).starts_with(typed))
             .then_some(2)
     }
 }

@@ -3,6 +3,7 @@
 use super::{TEXT, Trunk, TrunkLabels, W};
 use crate::draw::number::whole;
 use crate::draw::pen::{At, D, Pen, ring, width, within};
+use calc::angle::{cos, sin};
 
 /// The section from above.
 pub(super) fn above(
@@ -24,8 +25,7 @@ pub(super) fn above(
     }
     pen.path("s1", &d.0);
     let dead = within(1.0 - t.live_share, 0.0, 1.0);
-    let on =
-        |radius: f64, angle: f64| [x + radius * libm::cos(angle), y + radius * libm::sin(angle)];
+    let on = |radius: f64, angle: f64| [x + radius * cos(angle), y + radius * sin(angle)];
     if dead < 0.005 {
         pen.circle("live", x, y, inner);
     } else {

@@ -1,7 +1,7 @@
 //! The place: towns, points, leaves seen elsewhere, temperatures.
 
 use super::{full, options, text, today, values};
-use crate::form::{Options, Sheet, Towns, View, filled};
+use crate::form::{Options, Part, Sheet, Towns, View, filled};
 use crate::out::Html;
 use calc::model::season::Local;
 use calc::question::read;
@@ -119,8 +119,8 @@ fn a_picked_town_fills_the_point_and_a_region_only_where_none_was_given() {
         "{line}"
     );
     let value = values(&html, "value")[0].to_owned();
-    for (name, text) in filled(&value, "") {
-        sheet.set(name, &text);
+    for (name, text) in filled("town.at", &value, "") {
+        sheet.set(&name, &text);
     }
     assert_eq!(sheet.get("region"), "US-WI");
     let (html, line) = offered(&sheet);
@@ -134,16 +134,166 @@ fn a_picked_town_fills_the_point_and_a_region_only_where_none_was_given() {
         (place.latitude, place.longitude),
         (text("43.07"), text("-89.4"))
     );
-    assert_eq!(filled(&value, "US-IL").len(), 2, "a region stays");
+    assert_eq!(
+        filled("town.at", &value, "US-IL").len(),
+        2,
+        "a region stays"
+    );
+    assert_eq!(filled("region", &value, ""), [], "another field is no pick");
     // The region leads to the country; its parts that the form does not name become the country.
     let mut sheet = Sheet::new();
     sheet.set("town", "mad");
     sheet.set("region", "GB");
     let (html, _) = offered(&sheet);
     let value = values(&html, "value")[0].to_owned();
-    assert_eq!(filled(&value, "")[2], ("region", "GB".to_owned()));
+    assert_eq!(
+        filled("town.at", &value, "")[2],
+        ("region".to_owned(), "GB".to_owned())
+    );
     sheet.set("town", "qqq");
     assert!(offered(&sheet).1.starts_with("No town here"));
+}
+
+#[test]
+fn the_place_where_the_leaves_were_seen_has_a_search_of_its_own() {
+    fn towns(country: &str, typed: &str) -> Towns {
+        let town = calc::timing::pack::towns::Town {
+            name: [typed, "town"].concat(),
+            region: [country, "-XX"].concat(),
+            lat: if country == "DE" { 52.0 } else { 41.0 },
+            lon: -73.5,
+            size: 3,
+        };
+        Towns::Found(vec![town])
+    }
+    let reference = calc_data::reference();
+    let options = Options {
+        towns: Some(towns),
+        local: three_stations,
+        ..options()
+    };
+    let mut sheet = Sheet::of(reference, &full(), today());
+    sheet.set("leafed_out.where", "elsewhere");
+    sheet.set("leafed_out.rates", "fitted");
+    sheet.set("leafed_out.town", "new");
+    let part = |sheet: &Sheet, part| {
+        let mut out = Html::default();
+        View::new(reference, sheet, &options).part(&mut out, part);
+        out.into_string()
+    };
+    let found = part(&sheet, Part::SeenTowns);
+    assert!(
+        found.contains("newtown") && found.contains("name=\"leafed_out.town.at\""),
+        "{found}"
+    );
+    assert_eq!(
+        part(&sheet, Part::Towns),
+        "",
+        "the tree's own search is another"
+    );
+    let value = values(&found, "value")[0].to_owned();
+    let texts = filled("leafed_out.town.at", &value, "");
+    assert_eq!(texts.len(), 2, "the tree's region is its own: {texts:?}");
+    for (name, text) in texts {
+        sheet.set(&name, &text);
+    }
+    sheet.set("place.latitude", "42.36");
+    sheet.set("place.longitude", "-71.06");
+    assert!(part(&sheet, Part::SeenTowns).contains("checked"));
+    let typed = sheet.typed(reference, today());
+    let seen = typed.leafed_out.unwrap().place.unwrap();
+    assert_eq!((seen.latitude, seen.longitude), (text("41"), text("-73.5")));
+    assert_eq!(typed.place.unwrap().latitude, text("42.36"));
+    // Whether it can be carried is said beside it.
+    let line = |sheet: &Sheet| {
+        let view = View::new(reference, sheet, &options);
+        let found = view.lines().iter().find(|(id, _)| id == "seen-a").cloned();
+        found.unwrap().1
+    };
+    let said = line(&sheet);
+    assert!(said.contains("carried here: +6 days"), "{said}");
+    sheet.set("leafed_out.place.longitude", "73.5");
+    assert!(line(&sheet).contains("too far away"), "{}", line(&sheet));
+    sheet.set("leafed_out.where", "");
+    assert_eq!(line(&sheet), "");
+    // Its country follows the tree's until it is picked.
+    let country = |sheet: &Sheet| {
+        let mut out = Html::default();
+        View::new(reference, sheet, &options).form(&mut out);
+        let html = out.into_string();
+        let at = html.find("f-leafed-out-town-country\"").unwrap();
+        let picked = html[at..].find("selected").unwrap();
+        html[at..at + picked].rsplit("value=\"").next().unwrap()[..2].to_owned()
+    };
+    sheet.set("region", "CA-ON");
+    assert_eq!(country(&sheet), "CA");
+    sheet.set("leafed_out.town.country", "DE");
+    assert_eq!(country(&sheet), "DE");
+}
+
+#[test]
+fn the_region_of_a_point_is_proposed_and_never_filled_in() {
+    fn near(latitude: f64, _: f64, fetch: bool) -> Vec<(String, f64)> {
+        let list: &[(&str, f64)] = match latitude as i32 {
+            // Far from any border; near one; abroad, by parts that the form does not name; out of reach; not here yet.
+            43 => &[("US-IL", 80.0), ("US-WI", 4.0)],
+            42 => &[("US-IL", 9.0), ("US-WI", 4.0), ("US-IA", 60.0)],
+            52 => &[("GB-SCT", 200.0), ("GB-ENG", 3.0), ("FR-HDF", 180.0)],
+            20 => &[("MX", 40.0), ("US-TX", 500.0)],
+            60 => &[("US-AK", 400.0)],
+            _ if fetch => &[],
+            _ => panic!("a region that stands asks for nothing"),
+        };
+        list.iter().map(|(r, km)| ((*r).to_owned(), *km)).collect()
+    }
+    let reference = calc_data::reference();
+    let options = Options { near, ..options() };
+    let said = |lat: &str, region: &str| {
+        let mut sheet = Sheet::new();
+        sheet.set("place.latitude", lat);
+        sheet.set("place.longitude", "-89");
+        sheet.set("region", region);
+        let view = View::new(reference, &sheet, &options);
+        let mut out = Html::default();
+        view.part(&mut out, Part::Near);
+        let line = view.lines().iter().find(|(id, _)| id == "near-a").cloned();
+        assert_eq!(
+            sheet.typed(reference, today()).region,
+            text(region).filter(|_| !region.is_empty())
+        );
+        (view.near().to_vec(), line.unwrap().1, out.into_string())
+    };
+    let (codes, line, html) = said("43.07", "");
+    assert_eq!(codes, ["US-WI"]);
+    assert!(
+        line.contains("lies in Wisconsin") && line.contains("not said yet"),
+        "{line}"
+    );
+    assert!(
+        html.contains(">Use Wisconsin<") && html.contains("data-act=\"region\""),
+        "{html}"
+    );
+    let (codes, line, html) = said("42.5", "");
+    assert_eq!(codes, ["US-WI", "US-IL"]);
+    assert!(
+        line.contains("near a border") && line.contains("Wisconsin or Illinois"),
+        "{line}"
+    );
+    assert!(html.contains(">Use Illinois<"), "{html}");
+    assert_eq!(said("52", "").0, ["GB"]);
+    // What can't be told is not proposed.
+    for (lat, region) in [("20", ""), ("60", ""), ("", "")] {
+        let (codes, line, html) = said(lat, region);
+        assert!(codes.is_empty() && line.is_empty(), "{lat}: {line}");
+        assert!(!html.contains("button"), "{lat}: {html}");
+    }
+    // One that stands is right as far as the towns tell, or is contradicted.
+    for region in ["US-WI", "US-IL"] {
+        assert!(said("42.5", region).0.is_empty(), "{region}");
+    }
+    let (codes, line, _) = said("43.07", "US-IL");
+    assert_eq!(codes, ["US-WI"]);
+    assert!(line.ends_with("says otherwise."), "{line}");
 }
 
 #[test]

@@ -28,7 +28,7 @@ pub use made::*;
 pub use method::*;
 pub use problem::*;
 pub use reach::*;
-pub use region::region;
+pub use region::{region, regions};
 pub use season::*;
 pub use settings::*;
 pub use steps::*;

@@ -1,17 +1,22 @@
-//! Names of states and provinces, where one is named in an answer.
+//! Names of states, provinces and countries, by their codes (ISO 3166-1 and 3166-2, from memory).
 
-/// The name of a region by its ISO 3166-2 code, or the code itself.
+/// Codes with their names, in the order of the names: states, then provinces, then the countries that have a list of
+/// towns.
+#[must_use = "an iterator does nothing by itself"]
+pub fn regions() -> impl Iterator<Item = (&'static str, &'static str)> {
+    NAMES.split('|').filter_map(|row| row.split_once('='))
+}
+
+/// The name of a region by its code, or the code itself.
 #[must_use]
 pub fn region(code: &str) -> &str {
-    let at = NAMES
-        .split('|')
-        .find_map(|row| row.split_once('=').filter(|(key, _)| *key == code));
+    let at = regions().find(|(key, _)| *key == code);
     at.map_or(code, |(_, name)| name)
 }
 
 /// One string: a table of pairs would cost a relocation each.
 const NAMES: &str = "US-AL=Alabama|US-AK=Alaska|US-AZ=Arizona|US-AR=Arkansas|US-CA=California|\
-US-CO=Colorado|US-CT=Connecticut|US-DE=Delaware|US-DC=Washington, D.C.|US-FL=Florida|US-GA=Georgia|\
+US-CO=Colorado|US-CT=Connecticut|US-DE=Delaware|US-DC=District of Columbia|US-FL=Florida|US-GA=Georgia|\
 US-HI=Hawaii|US-ID=Idaho|US-IL=Illinois|US-IN=Indiana|US-IA=Iowa|US-KS=Kansas|US-KY=Kentucky|\
 US-LA=Louisiana|US-ME=Maine|US-MD=Maryland|US-MA=Massachusetts|US-MI=Michigan|US-MN=Minnesota|\
 US-MS=Mississippi|US-MO=Missouri|US-MT=Montana|US-NE=Nebraska|US-NV=Nevada|US-NH=New Hampshire|\
@@ -20,9 +25,9 @@ US-OK=Oklahoma|US-OR=Oregon|US-PA=Pennsylvania|US-RI=Rhode Island|US-SC=South Ca
 US-SD=South Dakota|US-TN=Tennessee|US-TX=Texas|US-UT=Utah|US-VT=Vermont|US-VA=Virginia|\
 US-WA=Washington|US-WV=West Virginia|US-WI=Wisconsin|US-WY=Wyoming|CA-AB=Alberta|\
 CA-BC=British Columbia|CA-MB=Manitoba|CA-NB=New Brunswick|CA-NL=Newfoundland and Labrador|\
-CA-NS=Nova Scotia|CA-NT=Northwest Territories|CA-NU=Nunavut|CA-ON=Ontario|CA-PE=Prince Edward Island|\
-CA-QC=Quebec|CA-SK=Saskatchewan|CA-YT=Yukon|US=United States|CA=Canada|GB=United Kingdom|IE=Ireland|\
-DE=Germany|AT=Austria|CH=Switzerland|FR=France|NZ=New Zealand|AU=Australia";
+CA-NT=Northwest Territories|CA-NS=Nova Scotia|CA-NU=Nunavut|CA-ON=Ontario|CA-PE=Prince Edward Island|\
+CA-QC=Quebec|CA-SK=Saskatchewan|CA-YT=Yukon|AU=Australia|AT=Austria|CA=Canada|FR=France|DE=Germany|\
+IE=Ireland|NZ=New Zealand|CH=Switzerland|GB=United Kingdom|US=United States";
 
 #[cfg(test)]
 mod tests {
@@ -31,5 +36,6 @@ mod tests {
         assert_eq!(super::region("US-WI"), "Wisconsin");
         assert_eq!(super::region("GB"), "United Kingdom");
         assert_eq!(super::region("XX-YY"), "XX-YY");
+        assert_eq!(super::regions().count(), 51 + 13 + 10);
     }
 }

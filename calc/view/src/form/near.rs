@@ -1,0 +1,83 @@
+//! The state or country of a point, proposed from the towns near it. Law and diseases hang on it, so it is never
+//! filled in by itself: the reader takes it, or picks another.
+
+use super::field::button;
+use super::regions::known;
+use super::{Part, View, words as w};
+use crate::out::{Out, OutExt};
+use crate::words::{either, region};
+use calc::order;
+use calc::question::Place;
+
+/// The line that tells.
+pub(super) const LINE_ID: &str = "near-a";
+/// At most so many are proposed.
+const MOST: usize = 3;
+
+/// Codes of the form for the point, nearest first; none where it can't be told, or where one of them stands already.
+pub(super) fn look(view: &View<'_>) -> Vec<&'static str> {
+    let place = view.draft.question.as_ref().map(|question| &question.place);
+    let Some(Place::Point {
+        latitude,
+        longitude,
+        ..
+    }) = place
+    else {
+        return Vec::new();
+    };
+    let stands = view.sheet.get("region");
+    let constants = &view.reference.constants.timing;
+    let mut near: Vec<(&'static str, f64)> = Vec::new();
+    for (region, km) in (view.options.near)(*latitude, *longitude, stands.is_empty()) {
+        near.push((known(&region), km));
+    }
+    order::sort(&mut near, |a, b| a.1 < b.1);
+    let least = near.first().map_or(f64::INFINITY, |(_, km)| *km);
+    let most = (least * 2.0).max(least + constants.region_border);
+    let mut codes: Vec<&'static str> = Vec::new();
+    for (code, km) in near {
+        let in_reach = km <= most && least <= constants.max_place_distance;
+        if in_reach && !code.is_empty() && !codes.contains(&code) {
+            codes.push(code);
+        }
+    }
+    if codes.contains(&stands) {
+        codes.clear();
+    }
+    codes.truncate(MOST);
+    codes
+}
+
+/// The line and the buttons.
+pub(super) fn fields(view: &View<'_>, out: &mut dyn Out) {
+    out.open_class("div", "field");
+    view.status_line(out, LINE_ID);
+    view.whole_part(out, Part::Near);
+    out.close();
+}
+
+/// What the towns near say, and how the region stands.
+pub(super) fn line(view: &View<'_>) -> String {
+    let names: Vec<&str> = view.near.iter().map(|code| region(code)).collect();
+    let lead = match names.len() {
+        0 => return String::new(),
+        1 => w::NEAR_ONE,
+        _ => w::NEAR_MORE,
+    };
+    let end = if view.sheet.get("region").is_empty() {
+        w::NEAR_OPEN
+    } else {
+        w::NEAR_OTHER
+    };
+    [lead, &either(&names), end].concat()
+}
+
+/// A button a proposal.
+pub(super) fn list(view: &View<'_>, out: &mut dyn Out) {
+    out.open_class("div", "keep");
+    for (at, code) in view.near.iter().enumerate() {
+        let words = [w::NEAR_USE, region(code)].concat();
+        button(out, "region", Some(at), &words, false);
+    }
+    out.close();
+}
