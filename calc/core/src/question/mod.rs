@@ -35,6 +35,8 @@ pub struct Question {
     pub stems: Vec<Stem>,
     /// The planned day, or the whole year.
     pub day: Day,
+    /// The asker's today, where it was told: it is shown beside the planned day and decides nothing.
+    pub today: Option<NaiveDate>,
     /// Where it stands; decides the season.
     pub place: Place,
     /// ISO 3166 code of state or country, in capitals.

@@ -151,7 +151,7 @@ pub fn year(out: &mut dyn Out, y: &Year<'_>, l: &YearLabels<'_>) {
     };
     let first = half([0, 6], 46.0);
     let foot = pins_foot(&first, y.visits, first.top + FOOT, 20.0);
-    let second = half([6, 12], foot + 38.0);
+    let second = half([6, 12], foot + 42.0);
     let end = pins_foot(&second, y.visits, second.top + FOOT, 20.0);
     pen.svg("d narrow", 280.0, end, l.aria);
     // Only the row that holds more of the window names it.
@@ -259,7 +259,7 @@ fn row(
     }
     brackets(pen, r, y, window);
     // The day asked about, then today if it is another; labels stay inside and never touch.
-    let base = r.top - if y.window.is_empty() { 8.0 } else { 20.0 };
+    let base = r.top - if y.window.is_empty() { 8.0 } else { 24.0 };
     let mut taken: Option<[f64; 2]> = None;
     let asked = y.asked.and_then(|d| r.day(d));
     let today = y

@@ -467,3 +467,24 @@ fn the_summary_of_problems_links_each_to_its_field() {
         assert!(html.contains(&crate::problem_text(problem)));
     }
 }
+
+#[test]
+fn the_year_tape_marks_today_beside_the_day_of_the_work() {
+    let tape = |today: &str| {
+        let typed = Typed {
+            today: text_of(today),
+            ..maple()
+        };
+        let reference = calc_data::reference();
+        let question = read(reference, &typed).expect("a good question");
+        let found = calc::answer::answer(reference, &question, &Local::default());
+        let html = html(&question, &found, &Options::default());
+        let from = html.find("The bark in 2027").expect("the year tape");
+        let to = html[from..].find("</svg>").expect("its end");
+        html[from..from + to].to_owned()
+    };
+    assert!(tape("2027-03-02").contains(">today<"));
+    // Another year has no place on it, and the day itself is marked once.
+    assert!(!tape("2026-11-25").contains(">today<"));
+    assert!(!tape("2027-06-12").contains(">today<"));
+}

@@ -186,7 +186,15 @@ fn tape(out: &mut Page<'_>, cx: &Cx<'_>) {
         .asked_day
         .filter(|day| day.year() == shown)
         .or(answer.advised_day.filter(|day| day.year() == shown));
-    let asked_said = asked.map_or_else(String::new, measure::day);
+    let today = cx.say.question.today.filter(|day| day.year() == shown);
+    // A tape of another year than the asked day's says its year.
+    let other = answer.asked_day.is_some_and(|day| day.year() != shown);
+    let day = if other {
+        measure::day_year
+    } else {
+        measure::day
+    };
+    let asked_said = asked.map_or_else(String::new, day);
     let window_said = good.map_or_else(String::new, |(from, to)| {
         let to = if to.year() == shown {
             measure::day(to)
@@ -214,7 +222,7 @@ fn tape(out: &mut Page<'_>, cx: &Cx<'_>) {
             closed: &closed,
             caution: &caution,
             window: &window,
-            today: None,
+            today: today.map(doy),
             asked: asked.map(doy),
             visits: &visits,
         },

@@ -9,7 +9,7 @@ use self::numbers::Measure;
 use super::problem::Shown;
 use super::{
     Code, Condition, Day, Dry, Found, Goal, Herbicide, Limbs, Place, PlaceTyped, Problem, Question,
-    Reply, Setting, Sign, Target, TargetKind, Text, Typed, Vigour, find_species,
+    Reply, Setting, Sign, Target, TargetKind, Text, Typed, Vigour, find_species, read_day,
 };
 use crate::model::calibrate::Rate;
 use crate::order;
@@ -197,6 +197,7 @@ impl Reader {
             species: species?,
             stems: stems?,
             day: day?,
+            today: given(&typed.today).and_then(|text| read_day(text).ok()),
             place: place?,
             goal: goal?,
             region,

@@ -117,3 +117,51 @@ fn labels_of_the_year_stay_apart() {
         }
     }
 }
+
+/// Tails and heads of letters counted: a label above another leaves paper between them.
+#[test]
+fn the_day_s_label_leaves_paper_above_the_window_s() {
+    let labels = YearLabels {
+        asked: "31 July, my day",
+        today: "today, jy",
+        window: "your window: 10 July to 4 August",
+        ..year_labels()
+    };
+    let mut met = 0;
+    for from in (1..=330).step_by(11) {
+        let window = [Span {
+            from,
+            to: from + 30,
+        }];
+        for asked in (1..=365).step_by(5) {
+            let y = Year {
+                slips: &window,
+                window: &window,
+                asked: Some(asked),
+                today: Some(20),
+                ..Year::default()
+            };
+            let all = kept(|out| year(out, &y, &labels));
+            let texts: Vec<&Drawn> = all.iter().filter(|d| d.tag == "text").collect();
+            let whole = |d: &Drawn| {
+                let [left, _, right, _] = d.text_box();
+                let (y, size) = (d.n("y"), d.n("font-size"));
+                [left, y - 0.76 * size, right, y + 0.24 * size]
+            };
+            for a in texts.iter().filter(|d| d.has("tb")) {
+                for b in texts
+                    .iter()
+                    .filter(|d| d.figure == a.figure && d.text != a.text)
+                {
+                    let ([al, at, ar, ab], [bl, bt, br, bb]) = (whole(a), whole(b));
+                    if al < br && bl < ar {
+                        met += usize::from(b.text.starts_with("your"));
+                        let apart = (bt - ab).max(at - bb);
+                        assert!(apart >= 1.0, "{} and {}: {apart}", a.text, b.text);
+                    }
+                }
+            }
+        }
+    }
+    assert!(met > 100, "they stand over each other often: {met}");
+}

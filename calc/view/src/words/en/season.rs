@@ -9,6 +9,7 @@ use calc::timing::{Basis, Flag, Site, Verdict, YearsInTen};
 pub fn years_in_ten(years: YearsInTen) -> String {
     match years {
         YearsInTen::HardlyEver => "hardly ever".into(),
+        YearsInTen::About(1) => "about 1 year in 10".into(),
         YearsInTen::About(years) => {
             cat!("about ", measure::number(u32::from(years)), " years in 10")
         }
