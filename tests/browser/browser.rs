@@ -299,6 +299,18 @@ impl Browser {
         Ok(sent.collect())
     }
 
+    /// What came over the net since the last call: bytes with their headers, as sent.
+    pub async fn bytes_received(&self) -> Result<f64, fantoccini::error::CmdError> {
+        let entries = self.log("performance").await?;
+        let came = entries.iter().filter_map(|entry| {
+            let message: Value = serde_json::from_str(entry["message"].as_str()?).ok()?;
+            let message = &message["message"];
+            (message["method"] == "Network.loadingFinished")
+                .then(|| message["params"]["encodedDataLength"].as_f64())?
+        });
+        Ok(came.sum())
+    }
+
     /// Fails when any request since the last call went elsewhere than to `origins`.
     pub async fn expect_requests_only_to(&self, origins: &[&str]) -> Outcome {
         let requests = self.requests().await?;

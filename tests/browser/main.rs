@@ -17,6 +17,7 @@ mod frameworks;
 mod hosts;
 mod kept;
 mod kit;
+mod measured;
 mod narrow;
 mod offline;
 mod page;

@@ -9,7 +9,7 @@ use crate::site::{Server, built, folder};
 use serde_json::{Value, json};
 
 /// Each rung's name and its lines for a site.
-fn rungs(site: &Server) -> [(&'static str, String); 5] {
+pub fn rungs(site: &Server) -> [(&'static str, String); 5] {
     let address = &site.address;
     [
         (
@@ -157,8 +157,12 @@ fn a_frame_takes_its_own_height_and_no_other_frame_can_give_it_one() {
     });
 }
 
-/// Opens a page on a slow processor and gives what shifted in it, and when its largest thing was drawn.
-async fn vitals(browser: &Browser, address: &str) -> Result<Value, fantoccini::error::CmdError> {
+/// Opens a page on a slow processor and gives what shifted in it, when its largest thing was drawn, when the
+/// calculator was ready, and when the largest thing of the page itself was drawn.
+pub async fn vitals(
+    browser: &Browser,
+    address: &str,
+) -> Result<Value, fantoccini::error::CmdError> {
     let slow = json!({ "rate": 4 });
     browser
         .devtools("Emulation.setCPUThrottlingRate", slow)
@@ -175,12 +179,13 @@ async fn vitals(browser: &Browser, address: &str) -> Result<Value, fantoccini::e
     browser.client.goto(address).await?;
     browser
         .run_until_done(
-            "let shift = 0, largest = 0, ready = 0;
+            "let shift = 0, largest = 0, ready = 0, own = 0;
              new PerformanceObserver((list) => { for (const e of list.getEntries()) if (!e.hadRecentInput) shift += e.value; }).observe({ type: 'layout-shift', buffered: true });
-             new PerformanceObserver((list) => { for (const e of list.getEntries()) largest = e.startTime; }).observe({ type: 'largest-contentful-paint', buffered: true });
+             new PerformanceObserver((list) => { // What stands in a shadow tree has no element here: the rest is the page's own.
+               for (const e of list.getEntries()) { largest = e.startTime; if (e.element) own = e.startTime; } }).observe({ type: 'largest-contentful-paint', buffered: true });
              const plan = document.querySelector('slipbark-tree-plan, [data-slipbark]');
              const frame = document.querySelector('iframe');
-             const end = () => setTimeout(() => done([shift, largest, ready]), 1500);
+             const end = () => setTimeout(() => done([shift, largest, ready, own]), 1500);
              if (frame) new MutationObserver(() => { ready ||= performance.now(); end(); }).observe(frame, { attributeFilter: ['style'] });
              else if (!plan) end();
              else customElements.whenDefined('slipbark-tree-plan').then(() => document.querySelector('slipbark-tree-plan').ready)
@@ -226,7 +231,9 @@ fn the_page_around_it_does_not_jump_as_it_comes() {
                 }
                 browser.window(width, height).await?;
                 let seen = vitals(&browser, &host.address).await?;
-                println!("{name} at {width}: shift, largest paint (ms), ready (ms) {seen}");
+                println!(
+                    "{name} at {width}: shift, largest paint, ready, own largest paint (ms) {seen}"
+                );
                 if kept {
                     // The embed's own limit, a fifth of what is called good in general.
                     assert!(
