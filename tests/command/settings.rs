@@ -108,7 +108,7 @@ fn an_answer_under_settings_is_the_group_s_and_refused_settings_give_none() {
         &question,
     );
     assert!(
-        text.contains("Professional: Elm Street Arborists, 555 010 0123."),
+        text.contains("Professional: Elm Street Arborists, 555 010 0123"),
         "{text}"
     );
     assert!(text.contains("River Friends: Ask Mara first."), "{text}");

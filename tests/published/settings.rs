@@ -306,7 +306,9 @@ fn contacts_rules_notes_and_ages_stand_in_the_answer_where_they_belong() {
             .unwrap_or_else(|| panic!("no {piece:?} in:\n{said}"))
     };
     assert!(
-        at("Line owner: River Electric, +1 (555) 010-0199. Checked 1 May 2026.") < at("WHY"),
+        at(
+            "Line owner: River Electric, +1 (555) 010-0199\nLine owner: River Electric. Checked 1 May 2026."
+        ) < at("WHY"),
         "{said}"
     );
     assert!(

@@ -208,6 +208,7 @@ fn the_region_of_a_point_is_told_by_the_towns_near_and_both_sides_of_a_border_ar
         near
     }
     let options = calc_view::form::Options {
+        group: None,
         lang: "en",
         today: day(2027, 6, 12),
         local: calc_view::form::no_table,

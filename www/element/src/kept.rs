@@ -61,6 +61,11 @@ impl Plan {
         self.host.get_attribute(attribute).as_deref() == Some(value)
     }
 
+    /// Whether the page's address is a link to a question.
+    pub(crate) fn is_linked(&self) -> bool {
+        fragment().is_some()
+    }
+
     /// Whether a link to the question may be had here.
     pub(crate) fn shares(&self) -> bool {
         self.has("share", "fragment")

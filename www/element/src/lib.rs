@@ -16,6 +16,7 @@ mod paper;
 mod plan;
 mod plans;
 mod region;
+mod settings;
 mod today;
 mod towns;
 
@@ -106,6 +107,29 @@ pub fn attribute_changed(
     if let Some(plan) = plans::of(host) {
         plan.attribute_changed(name);
     }
+}
+
+/// Takes a group's own settings for a host: an object as the schema describes it, and the text of the list of species
+/// that it names. Null or undefined: none. `failed`: they could not be had. Gives what is told of them, as
+/// [`check_settings`] does; settings that are refused are left out as a whole.
+#[wasm_bindgen]
+#[must_use]
+pub fn take_settings(
+    host: &HtmlElement,
+    settings: &JsValue,
+    list: Option<String>,
+    failed: bool,
+) -> js_sys::Array {
+    plans::of(host).map_or_else(js_sys::Array::new, |plan| {
+        plan.take_settings(settings, list.as_deref(), failed)
+    })
+}
+
+/// What is told of a group's settings, as `[{path, message, refuses}]`: nothing where all is well.
+#[wasm_bindgen]
+#[must_use]
+pub fn check_settings(settings: &JsValue, list: Option<String>) -> js_sys::Array {
+    settings::check(settings, list.as_deref())
 }
 
 /// Sets a property of the host: `inputs` takes a question, also part of one.

@@ -18,6 +18,8 @@ const waiting = new Set();
 /** Resolves when answers can be had, or rejects with the reason. */
 export const ready = load();
 export const answer = (question) => engine.answer(question);
+/** What is wrong with a group's settings: `[{ path, message, refuses }]`. */
+export const checkSettings = (settings, list) => engine.check_settings(settings, list);
 export const version = () => engine.version();
 export const dataVersion = () => engine.dataVersion();
 
@@ -105,6 +107,9 @@ class Slipbark extends HTMLElement {
   static observedAttributes = ATTRIBUTES;
   #running = false;
   #kept = new Map();
+  #config;
+  // What the group's settings come to: { value, list, failed }, a promise of that, or null.
+  #settings = null;
   #resolve;
   #reject;
   #ready = new Promise((resolve, reject) => { this.#resolve = resolve; this.#reject = reject; });
@@ -116,12 +121,14 @@ class Slipbark extends HTMLElement {
       if (Object.hasOwn(this, name)) {
         const value = this[name];
         delete this[name];
-        this.#kept.set(name, value);
+        if (name === "config") this.#config = value ?? undefined;
+        else this.#kept.set(name, value);
       }
     }
   }
 
   connectedCallback() {
+    if (!this.#settings) this.#want();
     if (loaded) this.start();
     else if (failure) { fail(this); this.#reject(new Error(failure.words)); }
     else { waiting.add(this); ready.catch((error) => this.#reject(error)); }
@@ -138,11 +145,48 @@ class Slipbark extends HTMLElement {
   }
 
   attributeChangedCallback(name, before, after) {
+    if (name === "config") {
+      if (before === after || this.#config !== undefined) return;
+      if (this.isConnected) this.#want();
+      else this.#settings = null;
+      return;
+    }
     if (this.#running && before !== after) engine.attribute_changed(this, name, before, after);
   }
 
+  // No answer goes without the settings that were asked for: the calculator starts when they are there, or can't be had.
+  #want() {
+    const address = this.getAttribute("config");
+    const value = this.#config;
+    const fetches = value === undefined ? address : typeof value?.species?.list === "string";
+    if (!fetches) {
+      this.#settings = value === undefined ? null : { value };
+      if (this.#running) this.#use();
+      return;
+    }
+    // Its code is fetched only where there is something to fetch.
+    const code = import("./config.js");
+    const coming = code.then((it) => it.settingsOf(value, address)).catch((failed) => ({ failed })).then((settings) => {
+      // Set anew meanwhile: the last one counts.
+      if (this.#settings !== coming) return;
+      this.#settings = settings;
+      if (this.#running) this.#use();
+      else if (loaded) this.start();
+    });
+    this.#settings = coming;
+  }
+
+  #use() {
+    const { value, list, failed } = this.#settings ?? {};
+    const told = engine.take_settings(this, value, list, failed !== undefined);
+    if (failed) console.error(`Slipbark: the settings could not be had, and the page says so. (${failed})`);
+    for (const { path, message, refuses } of told) {
+      console[refuses ? "error" : "warn"](`Slipbark: settings, ${path || "the whole"}: ${message}`);
+    }
+  }
+
   start() {
-    if (this.#running || !this.isConnected) return;
+    if (this.#running || !this.isConnected || this.#settings instanceof Promise) return;
     try {
       engine.connect(this);
     } catch (error) {
@@ -153,6 +197,7 @@ class Slipbark extends HTMLElement {
       return;
     }
     this.#running = true;
+    if (this.#settings) this.#use();
     const kept = [...this.#kept];
     this.#kept.clear();
     try {
@@ -175,8 +220,8 @@ class Slipbark extends HTMLElement {
 
   get ready() { return this.#ready; }
   get version() { return loaded ? engine.version() : undefined; }
-  get config() { return this.#get("config"); }
-  set config(value) { this.#set("config", value); }
+  get config() { return this.#config; }
+  set config(value) { this.#config = value ?? undefined; if (this.isConnected) this.#want(); else this.#settings = null; }
   get inputs() { return this.#get("inputs"); }
   set inputs(value) { this.#set("inputs", value); }
   get result() { return this.#get("result"); }

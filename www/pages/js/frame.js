@@ -8,12 +8,15 @@
   ];
   const asked = new URLSearchParams(location.search);
   const plan = document.getElementById("plan");
+  const framed = window.parent !== window;
   for (const name of ATTRIBUTES) {
+    // Opened by itself it is a page of this site: nobody else's contacts stand in it.
+    if (name === "config" && !framed) continue;
     if (asked.has(name)) plan.setAttribute(name, asked.get(name));
   }
   const theme = asked.get("theme");
   if (theme === "light" || theme === "dark" || theme === "sun") document.documentElement.dataset.theme = theme;
-  if (window.parent === window) return;
+  if (!framed) return;
   const id = asked.get("id") ?? "";
   let told = 0;
   let timer = 0;

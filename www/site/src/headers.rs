@@ -2,7 +2,7 @@
 //! server answers and the ready files for other servers are written.
 
 use crate::assets::File;
-use crate::pages::POLICY;
+use crate::pages::{FRAME_POLICY, POLICY, frames, policy};
 use crate::{single, version};
 use std::fmt::Write as _;
 
@@ -37,7 +37,7 @@ pub fn of(path: &str) -> Vec<(&'static str, &'static str)> {
         headers.push(("Access-Control-Allow-Origin", "*"));
     } else if path != single::NAME {
         // The single file states its own policy: its script stands inside it.
-        headers.push((POLICY_NAME, POLICY));
+        headers.push((POLICY_NAME, policy(path)));
     }
     headers
 }
@@ -107,7 +107,7 @@ pub fn underscore(base: &str, files: &[File]) -> String {
 
 /// `.htaccess` for Apache 2.4 with its modules `headers` and `mime`.
 pub fn htaccess(base: &str) -> String {
-    let single = single::NAME;
+    let (single, frames) = (single::NAME, frames());
     let [(sniff, no_sniff), (referrer, no_referrer)] = ALWAYS;
     format!(
         "# For Apache 2.4. Put this file where the site's index.html lies.\n\
@@ -127,6 +127,9 @@ pub fn htaccess(base: &str) -> String {
          <Files \"{single}\">\n\
          Header unset Content-Security-Policy\n\
          </Files>\n\
+         <If \"%{{REQUEST_URI}} =~ m#^{base}embed/({frames})/#\">\n\
+         Header set Content-Security-Policy \"{FRAME_POLICY}\"\n\
+         </If>\n\
          <If \"%{{REQUEST_URI}} =~ m#^{base}(assets|[0-9]+\\.[0-9]+\\.[0-9]+)/#\">\n\
          Header set Cache-Control \"{KEPT}\"\n\
          </If>\n\
@@ -172,6 +175,11 @@ pub fn nginx(base: &str) -> String {
         &format!("= {base}manifest.webmanifest"),
         "manifest.webmanifest",
         true,
+    );
+    location(
+        &format!("~ ^{dots}embed/({})/", frames()),
+        "embed/tree-plan/index.html",
+        false,
     );
     location(&format!("~ ^{dots}(.*/)?$"), "index.html", false);
     location(&format!("~ ^{dots}.*\\.html$"), "index.html", false);
@@ -263,6 +271,7 @@ mod tests {
                 KEPT,
                 ASKED,
                 POLICY,
+                FRAME_POLICY,
                 "application/wasm",
                 "Access-Control-Allow-Origin",
                 "nosniff",

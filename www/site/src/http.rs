@@ -3,7 +3,7 @@
 
 use crate::assets::File;
 use crate::headers;
-use crate::pages::POLICY;
+use crate::pages::policy;
 use flate2::{Compression, write::GzEncoder};
 use std::collections::BTreeMap;
 use std::io::{BufRead, BufReader, Read as _, Write};
@@ -150,7 +150,8 @@ fn entry(file: &File) -> Entry {
     Entry {
         gzip,
         path: file.path.clone(),
-        states_policy: std::str::from_utf8(&file.bytes).is_ok_and(|text| text.contains(POLICY)),
+        states_policy: std::str::from_utf8(&file.bytes)
+            .is_ok_and(|text| text.contains(policy(&file.path))),
         tag: crate::assets::digest([("", file.bytes.as_slice())])[..16].to_owned(),
         bytes: file.bytes.clone(),
     }

@@ -41,6 +41,10 @@ const PAGES: &[Page] = &[
         file: "embed.html",
     },
     Page {
+        folder: "embed/build/",
+        file: "build.html",
+    },
+    Page {
         folder: "offline/",
         file: "offline.html",
     },
@@ -125,6 +129,7 @@ pub fn render(root: &Path, base: &str, assets: &Assets, full: &[File]) -> Result
     // The bare pages for frames have neither head nor foot.
     let bare = Template::read("www/pages/frame.html", &read("frame.html")?)?;
     common.insert("head", head_of(&bare, &calculator));
+    common.insert("policy", FRAME_POLICY.to_owned());
     for kind in Kind::ALL {
         let name = kind.name();
         common.insert("title", escape(calc_view::words::asks(kind)));
@@ -160,6 +165,7 @@ fn common_values(
         ("css", address("site.css")?),
         ("page-js", address("page.js")?),
         ("frame-js", address("frame.js")?),
+        ("build-js", address("build.js")?),
         ("element-js", address("element.js")?),
         ("engine-js", address("engine.js")?),
         ("engine-wasm", address("engine.wasm")?),
@@ -176,6 +182,12 @@ fn common_values(
     values.insert("source-rows", rows);
     values.insert("changes", changes(root)?);
     values.insert("species-rows", worked::species_rows()?);
+    let kinds = Kind::ALL.map(|kind| {
+        let asks = escape(calc_view::words::asks(kind));
+        format!("<option value=\"{}\">{asks}</option>", kind.name())
+    });
+    values.insert("kinds", kinds.concat());
+    values.insert("species-choices", worked::species_choices());
     values.insert("example", worked::example(base)?);
     Ok(values)
 }
@@ -183,6 +195,27 @@ fn common_values(
 /// The policy of our own pages: nothing but our own files, and WebAssembly.
 pub const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; \
      img-src 'self'; connect-src 'self'; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'self'";
+
+/// That of the bare page for frames: it reads settings from the address that its host names, and nothing else from there.
+pub const FRAME_POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; \
+     img-src 'self'; connect-src 'self' http: https:; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'self'";
+
+/// The folders of the bare pages for frames, as a pattern.
+pub fn frames() -> String {
+    Kind::ALL.map(Kind::name).join("|")
+}
+
+/// The policy of the page at `path`.
+pub fn policy(path: &str) -> &'static str {
+    let folder = path
+        .strip_prefix("embed/")
+        .and_then(|rest| rest.strip_suffix("/index.html"));
+    if Kind::ALL.iter().any(|kind| folder == Some(kind.name())) {
+        FRAME_POLICY
+    } else {
+        POLICY
+    }
+}
 
 fn nav(base: &str, here: Option<&str>) -> String {
     NAV.iter()

@@ -6,7 +6,7 @@ use anyhow::{Result, bail};
 use calc::answer::Answer;
 use calc::model::season::Local;
 use calc::question::{Question, StemTyped, TargetTyped, Text, Typed, read};
-use calc::reference::{Reference, Suitability};
+use calc::reference::{Reference, Species, Suitability};
 use calc_view::out::Html;
 use calc_view::{draw, html, measure, words};
 
@@ -80,6 +80,30 @@ pub fn species_rows() -> Result<String> {
         ));
     }
     Ok(rows)
+}
+
+/// A button for each species that can be named, to be found by any of its names.
+pub fn species_choices() -> String {
+    let mut species: Vec<_> = calc_data::reference().species.iter().collect();
+    species.retain(|species| !species.unknown);
+    species.sort_by_key(|species| species.name.to_lowercase());
+    let button = |species: &&Species| {
+        let said = if species.code.is_empty() {
+            species.scientific
+        } else {
+            species.code
+        };
+        let mut names = vec![said.to_lowercase(), species.scientific.to_lowercase()];
+        names.extend(species.names.iter().map(|name| name.to_lowercase()));
+        format!(
+            "<button type=\"button\" class=\"btn ghost\" hidden data-said=\"{}\" data-name=\"{}\" data-names=\"{}\">Add {}</button>\n",
+            escape(said),
+            escape(species.name),
+            escape(&names.join("|")),
+            escape(species.name)
+        )
+    };
+    species.iter().map(button).collect()
 }
 
 fn row(name: &str, size: &str) -> Typed {

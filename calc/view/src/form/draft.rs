@@ -47,7 +47,8 @@ impl Draft {
         let mut sized = true;
         for _ in 0..ROUNDS {
             match read(reference, &typed) {
-                Ok(question) => {
+                Ok(mut question) => {
+                    question.group = options.group.cloned();
                     let local = (options.local)(&question);
                     let answer = without_changes(reference, &question, &local);
                     return Self {

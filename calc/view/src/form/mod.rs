@@ -46,12 +46,15 @@ use crate::out::{Out, OutExt};
 use calc::model::season::Local;
 use calc::question::{Question, Typed};
 use calc::reference::Reference;
+use calc::settings;
 use chrono::NaiveDate;
 use words as w;
 
 /// How the form is shown.
 #[derive(Clone, Copy, Debug)]
 pub struct Options<'a> {
+    /// The group whose settings the page has.
+    pub group: Option<&'a settings::Group>,
     /// Language tag of the page: decides the order of a date's parts.
     pub lang: &'a str,
     /// Which calculator asks.

@@ -4,6 +4,7 @@ use super::{View, field, words as w};
 use crate::out::{Out, OutExt};
 use calc::piece::holds;
 use calc::reference::Species;
+use calc::settings::SpeciesList;
 
 /// The value that opens the kinds.
 pub(super) const UNKNOWN: &str = "?";
@@ -58,6 +59,10 @@ pub(super) fn list(view: &View<'_>, out: &mut dyn Out) {
         view.radio(out, "species", species.name, |out| {
             out.text(species.name);
             out.open("small");
+            for alias in aliases(view, species) {
+                out.text(alias);
+                out.text(", ");
+            }
             out.open("i");
             out.attr("lang", "la");
             out.text(species.scientific);
@@ -87,7 +92,7 @@ pub(super) fn count(view: &View<'_>) -> String {
 fn found(view: &View<'_>) -> Vec<&'static Species> {
     let mut found = matching(view);
     let picked = view.sheet.get("species");
-    if let Some(species) = listed(view).find(|species| species.name == picked)
+    if let Some(species) = all(view).find(|species| species.name == picked)
         && !found.iter().any(|other| other.name == picked)
     {
         found.insert(0, species);
@@ -96,11 +101,34 @@ fn found(view: &View<'_>) -> Vec<&'static Species> {
 }
 
 /// All that can be named; the kinds for the others stand behind the last line.
-fn listed(view: &View<'_>) -> impl Iterator<Item = &'static Species> {
+fn all(view: &View<'_>) -> impl Iterator<Item = &'static Species> {
     view.reference
         .species
         .iter()
         .filter(|species| kind_of(species).is_none())
+}
+
+/// Those of the list: all, or a group's own alone.
+fn listed(view: &View<'_>) -> impl Iterator<Item = &'static Species> {
+    let own = own(view).filter(|own| own.only);
+    all(view).filter(move |species| own.is_none_or(|own| is_first(own, species)))
+}
+
+fn own<'a>(view: &View<'a>) -> Option<&'a SpeciesList> {
+    view.options.group.map(|group| &group.settings.species)
+}
+
+fn is_first(own: &SpeciesList, species: &Species) -> bool {
+    own.first.iter().any(|first| first.name == species.name)
+}
+
+/// The group's names of a species.
+fn aliases<'a>(view: &View<'a>, species: &Species) -> impl Iterator<Item = &'a str> {
+    let name = species.name;
+    let all = own(view).map_or(&[][..], |own| &own.aliases);
+    all.iter()
+        .filter(move |(_, of)| of.name == name)
+        .map(|(alias, _)| &**alias)
 }
 
 fn matching(view: &View<'_>) -> Vec<&'static Species> {
@@ -117,21 +145,32 @@ fn matching(view: &View<'_>) -> Vec<&'static Species> {
         .filter(|species| {
             let code = plain(species.code);
             species.names.iter().any(|name| starts(name))
+                || aliases(view, species).any(starts)
                 || (!code.is_empty() && code == wanted.trim())
         })
         .collect();
     if found.is_empty() && wanted.len() > 2 {
-        let inside = |name: &&str| holds(&plain(name), wanted.trim());
+        let inside = |name: &str| holds(&plain(name), wanted.trim());
         found = listed(view)
-            .filter(|species| species.names.iter().any(&inside))
+            .filter(|species| {
+                species.names.iter().any(|name| inside(name)) || aliases(view, species).any(inside)
+            })
             .collect();
     }
-    by_name(found)
+    let mut found = by_name(found);
+    // The group's own stand first, by name too while a name is looked for.
+    if let Some(own) = own(view) {
+        calc::order::sort(&mut found, |a, b| is_first(own, a) && !is_first(own, b));
+    }
+    found
 }
 
 /// Before anything is typed: the species of which deaths after girdling were counted, the most first, but
 /// for those that are native in some state, since a tap on one of those may be a mistake.
 fn first(view: &View<'_>) -> Vec<&'static Species> {
+    if let Some(own) = own(view).filter(|own| !own.first.is_empty()) {
+        return own.first.clone();
+    }
     let mut first: Vec<&'static Species> = listed(view)
         .filter(|species| !species.deaths.is_empty() && species.warn_states.is_empty())
         .collect();

@@ -16,6 +16,7 @@ fn today() -> NaiveDate {
 
 fn options() -> Options<'static> {
     Options {
+        group: None,
         lang: "en",
         kind: Kind::TreePlan,
         heading_level: 3,
@@ -71,6 +72,7 @@ fn told(answer: &mut Answer) {
 fn markup(typed: &Typed) -> String {
     let mut out = Html::default();
     let options = Options {
+        group: None,
         towns: Some(|_, _| super::Towns::Coming),
         position: true,
         ..options()

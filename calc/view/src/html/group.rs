@@ -15,43 +15,66 @@ pub const LINE: &[ContactKind] = &[ContactKind::Utility, ContactKind::Emergency]
 /// Who is asked for a tree that is a professional's.
 pub const PROFESSIONAL: &[ContactKind] = &[ContactKind::Professional];
 
-/// The contacts of these kinds.
+/// The contacts of these kinds, each in a line.
 pub fn contacts(out: &mut Page<'_>, cx: &Cx<'_>, kinds: &[ContactKind]) {
-    let Some(group) = group(cx) else {
-        return;
-    };
-    for contact in &group.settings.contacts {
-        if kinds.contains(&contact.kind) {
-            one(out, group, contact);
+    each(cx, kinds, |group, contact| {
+        out.open("p");
+        out.leaf("b", &w::contact(contact));
+        if let Some(phone) = &contact.phone {
+            out.text(", ");
+            link(out, &call(phone), phone, "");
         }
+        page(out, group, contact);
+        out.close();
+    });
+}
+
+/// The same in a stop: a telephone is a button to press.
+pub fn to_call(out: &mut Page<'_>, cx: &Cx<'_>, kinds: &[ContactKind]) {
+    each(cx, kinds, |group, contact| {
+        let name = w::contact(contact);
+        if let Some(phone) = &contact.phone {
+            out.open_class("p", "call");
+            link(out, &call(phone), &cat!(name, ", ", phone), "btn");
+            out.close();
+        }
+        out.open("p");
+        out.leaf("b", &name);
+        page(out, group, contact);
+        out.close();
+    });
+}
+
+fn each(cx: &Cx<'_>, kinds: &[ContactKind], mut one: impl FnMut(&Group, &Contact)) {
+    let group = group(cx);
+    let all = group.map_or(&[][..], |group| &group.settings.contacts);
+    for contact in all.iter().filter(|it| kinds.contains(&it.kind)) {
+        group.into_iter().for_each(|group| one(group, contact));
     }
 }
 
-fn one(out: &mut Page<'_>, group: &Group, contact: &Contact) {
-    out.open("p");
-    out.leaf(
-        "b",
-        &cat!(w::contact_kind(contact.kind), ": ", contact.name),
-    );
-    for (before, text) in [("tel:", &contact.phone), ("", &contact.url)] {
-        if let Some(text) = text {
-            out.text(", ");
-            let kept = |c: &char| !matches!(c, ' ' | '(' | ')' | '-' | '.' | '/');
-            let number: String = if before.is_empty() {
-                text.clone()
-            } else {
-                text.chars().filter(kept).collect()
-            };
-            link(out, &cat!(before, number), text);
-        }
+/// The page of a contact, and how old all of it is.
+fn page(out: &mut Page<'_>, group: &Group, contact: &Contact) {
+    if let Some(url) = &contact.url {
+        out.text(", ");
+        link(out, url, url, "");
     }
     out.text(". ");
     out.text(&w::checked(group, contact.checked));
-    out.close();
 }
 
-fn link(out: &mut Page<'_>, to: &str, text: &str) {
+/// A telephone as a link has it: digits and a plus.
+fn call(phone: &str) -> String {
+    let digits = |c: &char| c.is_ascii_digit() || *c == '+';
+    let digits: String = phone.chars().filter(digits).collect();
+    cat!("tel:", digits)
+}
+
+fn link(out: &mut Page<'_>, to: &str, text: &str, class: &str) {
     out.open("a");
+    if !class.is_empty() {
+        out.attr("class", class);
+    }
     out.attr("href", to);
     if to.starts_with('h') {
         out.attr("target", "_blank");
@@ -93,7 +116,7 @@ fn rule(out: &mut Page<'_>, group: &Group, code: &LocalCode) {
     out.open_class("p", "ck");
     out.text(w::AUTHORITY);
     match &code.url {
-        Some(url) => link(out, url, &code.authority),
+        Some(url) => link(out, url, &code.authority, ""),
         None => out.text(&code.authority),
     }
     out.text(". ");

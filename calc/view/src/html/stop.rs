@@ -22,7 +22,7 @@ pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
         };
         out.p_class("call", call);
         out.p_class("soft", more);
-        group::contacts(out, cx, named(cx));
+        group::to_call(out, cx, named(cx));
     });
     super::columns(out, cx, true, |out| {
         why(out, cx);

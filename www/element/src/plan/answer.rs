@@ -64,7 +64,7 @@ impl Plan {
     }
 
     /// Works the answer out again after a change. The focus stays where it is.
-    pub(super) fn work_out(&self, tell: bool) {
+    pub(crate) fn work_out(&self, tell: bool) {
         let typed = self.typed();
         match read(calc_data::reference(), &typed) {
             Ok(question) => self.show_answer(question, &typed, tell),
@@ -81,8 +81,9 @@ impl Plan {
         }
     }
 
-    pub(super) fn show_answer(&self, question: Question, typed: &Typed, tell: bool) {
+    pub(super) fn show_answer(&self, mut question: Question, typed: &Typed, tell: bool) {
         let reference = calc_data::reference();
+        question.group = self.group();
         let answer = calc::answer::answer(reference, &question, &climate::local(&question));
         region::draw(self, &question, &answer);
         self.say(&calc_view::status(reference, &question, &answer));

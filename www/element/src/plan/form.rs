@@ -18,12 +18,18 @@ impl Plan {
         sheet
     }
 
+    /// Sets the trunk's unit; the others follow where nothing is typed.
+    pub(crate) fn follow_units(&self, unit: &str) {
+        fields::set(&self.form, "stems.unit", unit);
+        fields::let_units_follow(&self.form);
+    }
+
     pub(crate) fn typed(&self) -> Typed {
         self.sheet().typed(calc_data::reference(), today())
     }
 
     /// Draws the whole form anew.
-    pub(super) fn draw(&self, sheet: &Sheet) {
+    pub(crate) fn draw(&self, sheet: &Sheet) {
         let focused = self.focused();
         self.with_view(sheet, |view| {
             let mut out = DomOut::new(&self.document);

@@ -10,6 +10,7 @@ use crate::object;
 use crate::plans;
 use crate::today::today;
 use crate::towns;
+use calc::quantity::Units;
 use calc::question::{StemTyped, Text, Typed, read};
 use calc_view::form::{Options, Sheet, View};
 use calc_view::html;
@@ -47,9 +48,15 @@ impl Plan {
                 .filter(|text| !text.is_empty())
                 .map(Text)
         };
-        let metric = match self.attribute("size-unit").trim() {
-            "cm" | "mm" => true,
-            "" => self.attribute("units") == "metric",
+        let own = self.settings();
+        let metric = match (
+            self.attribute("size-unit").trim(),
+            &*self.attribute("units"),
+        ) {
+            ("cm" | "mm", _) | ("", "metric") => true,
+            ("", "") => own
+                .as_ref()
+                .is_some_and(|own| own.units == Some(Units::Metric)),
             _ => false,
         };
         let typed = Typed {
@@ -61,7 +68,8 @@ impl Plan {
                 ..StemTyped::default()
             }],
             date: text("date"),
-            region: text("region"),
+            region: text("region").or_else(|| own.as_ref()?.region.clone()),
+            place: own.as_ref().and_then(|own| own.place.clone()),
             ..Typed::default()
         };
         let mut sheet = Sheet::of(calc_data::reference(), &typed, today());
@@ -74,7 +82,9 @@ impl Plan {
 
     pub(super) fn with_view<T>(&self, sheet: &Sheet, look: impl FnOnce(&View<'_>) -> T) -> T {
         let lang = self.lang();
+        let group = self.group();
         let options = Options {
+            group: group.as_ref(),
             lang: &lang,
             kind: self.kind,
             heading_level: self.heading_level(),
@@ -124,7 +134,7 @@ impl Plan {
         self.keep();
     }
 
-    pub(super) fn tell(&self, name: &str, detail: &JsValue) {
+    pub(crate) fn tell(&self, name: &str, detail: &JsValue) {
         if let Some(object) = detail.dyn_ref::<Object>() {
             boundary::set(object, "schema", &1.into());
         }

@@ -14,10 +14,12 @@ use crate::kept::Begin;
 use crate::plans;
 use calc::answer::Answer;
 use calc::question::{Question, Typed};
+use calc::settings::Settings;
 use calc_view::form::Part;
 use calc_view::kind::Kind;
 use std::cell::{Cell, RefCell};
 use std::rc::{Rc, Weak};
+use std::sync::Arc;
 use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Document, Element, Event, HtmlElement, ShadowRoot, ShadowRootInit, ShadowRootMode};
@@ -70,6 +72,8 @@ struct State {
     marked: Vec<String>,
     /// These parts as they are drawn.
     living: [String; LIVING.len()],
+    /// The group's own settings.
+    settings: Option<Arc<Settings>>,
     listener: Option<Closure<dyn Fn(Event)>>,
     tick: Option<Closure<dyn FnMut()>>,
 }
@@ -158,6 +162,14 @@ impl Plan {
 
     pub(crate) fn is_shared(&self) -> bool {
         self.state.borrow().shared
+    }
+
+    pub(crate) fn settings(&self) -> Option<Arc<Settings>> {
+        self.state.borrow().settings.clone()
+    }
+
+    pub(crate) fn set_settings(&self, settings: Option<Arc<Settings>>) {
+        self.state.borrow_mut().settings = settings;
     }
 
     pub(crate) fn is_answered(&self) -> bool {

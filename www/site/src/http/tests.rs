@@ -1,6 +1,7 @@
 //! What is sent for what is asked, head by head.
 
 use super::*;
+use crate::pages::POLICY;
 
 fn files(base: &str) -> Files {
     let page = "<p>tree</p>".repeat(100);

@@ -58,6 +58,16 @@ impl Sheet {
         }
     }
 
+    /// What was preset and still stands as it was follows another preset.
+    pub fn follow(&mut self, before: &Self, after: &Self) {
+        for (name, _) in before.entries.iter().chain(&after.entries) {
+            let now = after.get(name);
+            if before.get(name) != now && self.get(name) == before.get(name) {
+                self.set(name, now);
+            }
+        }
+    }
+
     /// Keeps what a host has set and the form has no control for: the crew's rate.
     pub fn carry(&mut self, given: &Typed) {
         self.rest = Some(Box::new(given.clone()));

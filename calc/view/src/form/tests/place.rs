@@ -23,6 +23,7 @@ fn three_stations(question: &calc::question::Question) -> Local {
 fn a_lost_sign_a_swap_and_feet_for_metres_are_asked_about() {
     let reference = calc_data::reference();
     let options = Options {
+        group: None,
         local: three_stations,
         ..options()
     };
@@ -94,6 +95,7 @@ fn a_picked_town_fills_the_point_and_a_region_only_where_none_was_given() {
     }
     let reference = calc_data::reference();
     let options = Options {
+        group: None,
         towns: Some(towns),
         ..options()
     };

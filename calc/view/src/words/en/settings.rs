@@ -2,7 +2,7 @@
 
 use super::{Say, TO, either, row};
 use crate::measure;
-use calc::settings::{CodeTopic, ContactKind, Crew, Group, Settings, Told, What};
+use calc::settings::{CodeTopic, Contact, ContactKind, Crew, Group, Settings, Told, What};
 use chrono::NaiveDate;
 
 /// What is told of one place of the settings, and what to do.
@@ -45,6 +45,12 @@ pub fn settings_told(told: &Told) -> String {
 
 /// Above the form, where a group's settings could not be had or taken.
 pub const SETTINGS_LEFT_OUT: &str = "The settings of this page's group can't be used now. What follows has none of its local contacts and rules in it.";
+
+/// Somebody to ask, by what they are asked for.
+#[must_use]
+pub fn contact(contact: &Contact) -> String {
+    cat!(contact_kind(contact.kind), ": ", contact.name)
+}
 
 /// What somebody is asked for.
 #[must_use]

@@ -1,0 +1,145 @@
+//! A group's own settings in a page: read from an object, taken or left out as a whole, never half.
+
+use crate::boundary;
+use crate::dom::{self, get};
+use crate::plan::Plan;
+use crate::today::today;
+use calc::settings::{Group, Settings, Told, Value, read};
+use calc_view::{settings_told, words as w};
+use js_sys::{Array, Object, Reflect};
+use std::sync::Arc;
+use wasm_bindgen::{JsCast, JsValue};
+
+/// Nothing that is read lies deeper.
+const DEEPEST: usize = 6;
+/// The line that says that settings are left out.
+const NOTE: &str = "left-out";
+
+/// An object as the reader takes it. What is no JSON, and what lies too deep, is nothing.
+fn value(object: &JsValue, deep: usize) -> Value {
+    if let Some(text) = object.as_string() {
+        return Value::Text(text);
+    }
+    if let Some(number) = object.as_f64() {
+        return Value::Number(number);
+    }
+    if let Some(held) = object.as_bool() {
+        return Value::Bool(held);
+    }
+    if deep == 0 || !object.is_object() || object.is_function() {
+        return Value::Null;
+    }
+    if let Some(list) = object.dyn_ref::<Array>() {
+        return Value::List(list.iter().map(|it| value(&it, deep - 1)).collect());
+    }
+    let plain: &Object = object.unchecked_ref();
+    let keys = Object::keys(plain);
+    let pair = |key: JsValue| {
+        let inner = Reflect::get(object, &key).unwrap_or(JsValue::NULL);
+        (key.as_string().unwrap_or_default(), value(&inner, deep - 1))
+    };
+    Value::Map(keys.iter().map(pair).collect())
+}
+
+fn taken(object: &JsValue, list: Option<&str>) -> Result<(Settings, Vec<Told>), Vec<Told>> {
+    read(calc_data::reference(), &value(object, DEEPEST), list)
+}
+
+/// What is told, as `[{path, message, refuses}]`.
+fn told_list(told: &[Told]) -> Array {
+    let list = Array::new();
+    for it in told {
+        let object = Object::new();
+        boundary::set(&object, "path", &it.path.as_str().into());
+        boundary::set(&object, "message", &settings_told(it).into());
+        boundary::set(&object, "refuses", &it.refuses().into());
+        list.push(&object);
+    }
+    list
+}
+
+/// What is told of settings, without using them.
+pub fn check(object: &JsValue, list: Option<&str>) -> Array {
+    match taken(object, list) {
+        Ok((_, told)) | Err(told) => told_list(&told),
+    }
+}
+
+impl Plan {
+    /// The group that questions are asked for.
+    pub(crate) fn group(&self) -> Option<Group> {
+        self.settings().map(|settings| Group {
+            settings,
+            today: today(),
+        })
+    }
+
+    /// Takes settings, or none for nothing at all. Those that are refused, or could not be had, leave none behind:
+    /// the page says so, and the host hears it. Gives what is told.
+    pub fn take_settings(&self, object: &JsValue, list: Option<&str>, failed: bool) -> Array {
+        let nothing = !failed && (object.is_null() || object.is_undefined());
+        let result = if failed {
+            Err(Vec::new())
+        } else if nothing {
+            Ok((Settings::default(), Vec::new()))
+        } else {
+            taken(object, list)
+        };
+        let refused = result.is_err();
+        let (settings, told) = match result {
+            Ok((settings, told)) => (Some(settings).filter(|_| !nothing), told_list(&told)),
+            Err(told) => (None, told_list(&told)),
+        };
+        let share = settings.as_ref().is_some_and(|it| it.share == Some(true));
+        let before = self.preset();
+        self.set_settings(settings.map(Arc::new));
+        let mut sheet = self.sheet();
+        if !self.is_shared() {
+            let now = self.preset();
+            // Units say what a number means: those beside one that is typed stay.
+            if now.metric() != before.metric() && sheet.get("stems[0].diameter").is_empty() {
+                let unit = if now.metric() { "cm" } else { "in" };
+                self.follow_units(unit);
+                sheet = self.sheet();
+            }
+            sheet.follow(&before, &now);
+        }
+        self.note_left_out(refused);
+        self.draw(&sheet);
+        // A link to a question is read where the settings let links be.
+        if share && !self.host.has_attribute("share") && !self.is_answered() {
+            let _ = self.host.set_attribute("share", "fragment");
+            if self.is_linked() {
+                self.begin_with(self.begin());
+            }
+        }
+        if self.is_answered() {
+            self.work_out(false);
+        }
+        if refused {
+            let detail = Object::new();
+            boundary::set(&detail, "code", &"config".into());
+            boundary::set(&detail, "problems", &told);
+            self.tell("slipbark-failure", &detail);
+        }
+        told
+    }
+
+    /// Says above the form that the settings are left out, or takes that back.
+    fn note_left_out(&self, out: bool) {
+        if let Some(note) = dom::by_id(&self.root, NOTE) {
+            note.remove();
+        }
+        if !out {
+            return;
+        }
+        if let Ok(note) = self.document.create_element("p") {
+            note.set_id(NOTE);
+            note.set_class_name("own");
+            note.set_text_content(Some(w::SETTINGS_LEFT_OUT));
+            let first = get(&self.body, "firstChild").map(JsCast::unchecked_into);
+            let _ = self.body.insert_before(&note, first.as_ref());
+            self.say(w::SETTINGS_LEFT_OUT);
+        }
+    }
+}
