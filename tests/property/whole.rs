@@ -50,6 +50,14 @@ const MAY_BE_NULL: &[&str] = &[
     "value",
     "word",
     "likely",
+    "visit",
+    "advice",
+    "why_not",
+    "ringed",
+    "now",
+    "three_years",
+    "own",
+    "timed",
     "species_row",
     "sprouting",
 ];
@@ -174,10 +182,6 @@ const WITHOUT: &[(&str, &str)] = &[
         "arithmetic on the size asked and on bark, whose reasons stand beside it",
     ),
     (".visits[].season", "a count of growing seasons"),
-    (
-        ".outlook.",
-        "the row's own words stand in anchors and own, with the counts and the ids in them",
-    ),
     (
         ".near_limit.limit_mm",
         "a limit of the method table, whose row names its sources",

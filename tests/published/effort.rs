@@ -2,6 +2,8 @@
 //! two anchors in print (a drawknife ring: BIRDLIFESE; street elms: CANNON1982). No published table of minutes by
 //! diameter was found, so nothing else can be held against print.
 
+mod visits;
+
 use crate::support::*;
 use calc::model::effort::{Effort, Three, Work, minutes};
 use calc::quantity::MM_PER_IN;

@@ -1,7 +1,7 @@
 //! What comes after the ring: calibration, height aids, visits in a calendar, how long a snag stands, the outlook's cells.
 
 use crate::support::{number, reference, rows, tree};
-use calc::model::at_visit::{Act, Judged, NoAdvice, Seen, advise};
+use calc::model::at_visit::{Act, NoAdvice, RingJudged, Seen, advise};
 use calc::model::calibrate::{NoRate, Rate, update};
 use calc::model::effort::Three;
 use calc::model::height_aid::{NoHeight, by_angles, by_shadow, by_stick};
@@ -176,30 +176,30 @@ fn a_full_crown_fails_in_season_3_and_death_waits_for_the_second_autumn() {
     let question = crate::support::question(&tree("Norway maple", "12 in"));
     let ringed = day(2027, 6, 10);
     let plan = visits::plan(&question, ringed);
-    let at = |on: NaiveDate, seen: &[Seen]| advise(ringed, on, &plan, seen);
+    let at = |on: NaiveDate, seen: &[Seen]| advise(ringed, on, &plan, seen, false);
     assert_eq!(
         at(day(2027, 9, 1), &[Seen::CrownFull])
             .expect("advice")
             .judged,
-        Judged::TooSoon
+        RingJudged::TooSoon
     );
     assert_eq!(
         at(day(2029, 7, 1), &[Seen::CrownFull])
             .expect("advice")
             .judged,
-        Judged::Failed
+        RingJudged::Failed
     );
     assert_eq!(
         at(day(2028, 7, 1), &[Seen::CrownBare])
             .expect("advice")
             .judged,
-        Judged::TooSoon
+        RingJudged::TooSoon
     );
     assert_eq!(
         at(day(2028, 10, 1), &[Seen::CrownBare])
             .expect("advice")
             .judged,
-        Judged::Dead
+        RingJudged::Dead
     );
     let bridge = at(day(2027, 7, 1), &[Seen::Bridge]).expect("advice");
     assert_eq!(bridge.acts, [Act::ReopenBridge]);

@@ -2,6 +2,7 @@
 //! outcomes that follow. Each check names its source; common practice is marked "common practice, no source".
 //! The season has a test program of its own, `timing`.
 
+mod aids;
 mod bad_input;
 mod bad_place;
 mod bark;

@@ -2,7 +2,7 @@
 
 use crate::support::*;
 use calc::answer::{Answer, Outcome, answer, iso};
-use calc::model::at_visit::{Act, Judged, Seen, advise};
+use calc::model::at_visit::{Act, RingJudged, Seen, advise};
 use calc::model::method::{Level, Method};
 use calc::model::season::Local;
 use calc::model::visits::VisitKind;
@@ -170,7 +170,7 @@ fn sprouts_below_the_ring_come_off_in_the_second_year_too() {
     assert_eq!(second.len(), 3, "late spring, midsummer, early autumn");
     assert!(second.iter().all(|visit| visit.from.year() == 2028));
     let day = NaiveDate::from_ymd_opt(2028, 7, 10).expect("a day");
-    let advice = advise(advised, day, &answer.visits, &[Seen::Sprouts]).expect("advice");
+    let advice = advise(advised, day, &answer.visits, &[Seen::Sprouts], false).expect("advice");
     assert!(advice.acts.contains(&Act::TakeSprouts));
 }
 
@@ -179,7 +179,7 @@ fn new_bark_across_the_ring_comes_off_and_is_looked_at_again_within_six_weeks() 
     let answer = ask(&tree("Norway maple", "14"));
     let ringed = answer.advised_day.expect("a day");
     let day = NaiveDate::from_ymd_opt(2027, 7, 1).expect("a day");
-    let advice = advise(ringed, day, &answer.visits, &[Seen::Bridge]).expect("advice");
+    let advice = advise(ringed, day, &answer.visits, &[Seen::Bridge], false).expect("advice");
     assert!(advice.acts.contains(&Act::ReopenBridge));
     let back = advice.come_back.expect("a day");
     assert!((1..=42).contains(&(back - day).num_days()), "{}", iso(back));
@@ -191,13 +191,13 @@ fn a_full_crown_in_the_first_summer_is_no_failure_and_in_the_third_it_is() {
     let ringed = answer.advised_day.expect("a day");
     let judged = |year: i32| {
         let day = NaiveDate::from_ymd_opt(year, 7, 10).expect("a day");
-        advise(ringed, day, &answer.visits, &[Seen::CrownFull])
+        advise(ringed, day, &answer.visits, &[Seen::CrownFull], false)
             .expect("advice")
             .judged
     };
-    assert_eq!(judged(2027), Judged::TooSoon);
-    assert_eq!(judged(2028), Judged::TooSoon);
-    assert_eq!(judged(2029), Judged::Failed);
+    assert_eq!(judged(2027), RingJudged::TooSoon);
+    assert_eq!(judged(2028), RingJudged::TooSoon);
+    assert_eq!(judged(2029), RingJudged::Failed);
 }
 
 #[test]

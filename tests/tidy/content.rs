@@ -35,6 +35,10 @@ const NO_GRADE: &[(&str, &str)] = &[
         "which caution names which species; basis says why",
     ),
     (
+        "rules/look_alike_names.csv",
+        "names, no numbers; basis says from where",
+    ),
+    (
         "rules/methods.csv",
         "each row cites sources with their place",
     ),

@@ -1,5 +1,6 @@
 //! Reads and checks `content/` and packs it. The build stops at a file and a line.
 
+mod guides;
 mod pack;
 mod rules;
 mod species;
@@ -46,6 +47,8 @@ fn write(content: &Path) -> Result<[Vec<u8>; 3], table::Problem> {
     rules::cautions(content, &sources, &mut pack)?;
     rules::outlook(content, &sources, &mut pack)?;
     rules::cavity_users(content, &sources, &mut pack)?;
+    guides::snags(content, &sources, &mut pack)?;
+    guides::method_minutes(content, &sources, &mut pack)?;
     rules::restrictions(content, &sources, &mut pack)?;
     sources.write(&content.join("../calc/core/src"), &mut pack);
     Ok(pack.finish())

@@ -385,6 +385,7 @@ pub fn outlook(content: &Path, sources: &Sources, pack: &mut Pack) -> Result<(),
         pack.number(row.within("second_ring_high", 0.0, 100.0)?);
         pack.text(row.text("anchors")?);
         pack.text(row.text("our_own_assumption")?);
+        crate::guides::anchors(&row, sources, pack)?;
     }
     let table = Table::read(content, "evidence", "outlook_species")?;
     let rows: Vec<(Row<'_>, String)> = table

@@ -24,6 +24,8 @@ struct Tables {
     cautions: Table,
     durability: Table,
     names: Table,
+    alike_names: Table,
+    all_bark: Table,
 }
 
 pub fn write(content: &Path, sources: &Sources, pack: &mut Pack) -> Result<(), Problem> {
@@ -45,6 +47,8 @@ pub fn write(content: &Path, sources: &Sources, pack: &mut Pack) -> Result<(), P
         cautions: rules("caution_species")?,
         durability: rules("durability")?,
         names: rules("species_names")?,
+        alike_names: rules("look_alike_names")?,
+        all_bark: evidence("bark_all_species")?,
     };
     let mut rows: Vec<Row<'_>> = join.rows().collect();
     rows.sort_by_key(|row| row.text("scientific_name").unwrap_or("").to_owned());
@@ -485,7 +489,7 @@ fn warn_states(name: &str, tables: &Tables, pack: &mut Pack) -> Result<(), Probl
     Ok(())
 }
 
-/// Native look-alikes with a mark that was read in a source; marks from memory are never shown as sourced.
+/// Look-alikes with a mark that was read in a source; marks from memory are never shown as sourced.
 fn look_alikes(name: &str, tables: &Tables, pack: &mut Pack) -> Result<(), Problem> {
     let Some(row) = tables.identification.find("scientific_name", name) else {
         pack.len(0);
@@ -508,20 +512,40 @@ fn look_alikes(name: &str, tables: &Tables, pack: &mut Pack) -> Result<(), Probl
         return Err(row.problem("look-alikes, marks and natives are not as many"));
     }
     let read = Grade::parse(row.text("grade")?) != Some(Grade::Memory);
-    let shown: Vec<(&str, &str)> = others
+    let shown: Vec<(&str, &str, bool)> = others
         .iter()
         .zip(marks)
         .zip(native)
-        .filter(|(_, native)| read && *native == "yes")
-        .map(|((other, mark), _)| (*other, mark.split_once(": ").map_or(mark, |(_, mark)| mark)))
+        .filter(|_| read)
+        .map(|((other, mark), native)| {
+            let mark = mark.split_once(": ").map_or(mark, |(_, mark)| mark);
+            (*other, mark, native == "yes")
+        })
         .collect();
     pack.len(shown.len());
-    for (other, mark) in shown {
+    for (other, mark, native) in shown {
+        pack.text(&alike_name(other, tables)?);
         pack.text(other);
         pack.text(mark);
-        pack.flag(true);
+        pack.flag(native);
     }
     Ok(())
+}
+
+/// The common name of a look-alike: as the species is shown here, else as the large bark table or our own list names
+/// it. Empty where none does.
+fn alike_name(scientific: &str, tables: &Tables) -> Result<String, Problem> {
+    for (table, column) in [
+        (&tables.bark, "common_name"),
+        (&tables.all_bark, "common_name"),
+        (&tables.alike_names, "name"),
+    ] {
+        if let Some(row) = table.find("scientific_name", scientific) {
+            let name = row.text(column)?;
+            return Ok(title(name.split(" (").next().unwrap_or(name)));
+        }
+    }
+    Ok(String::new())
 }
 
 fn deaths(name: &str, tables: &Tables, sources: &Sources, pack: &mut Pack) -> Result<(), Problem> {

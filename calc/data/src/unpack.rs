@@ -4,12 +4,13 @@ use crate::tags;
 use calc::evidence::Cite;
 use calc::model::effort::{EffortConstants, Three};
 use calc::model::height::HeightConstants;
-use calc::model::method::{Cell, Condition};
+use calc::model::method::{Cell, Condition, Method};
 use calc::model::reach::ReachConstants;
 use calc::model::ring::RingConstants;
 use calc::reference::{
-    Bark, Caution, CavityUser, Constants, DeathRow, Form, HeightRow, LookAlike, MethodRule,
-    OutlookOverride, OutlookRow, Reference, Share, Source, Species, SproutRow,
+    Bark, Caution, CavityUser, Constants, DeathRow, Form, HeightRow, LookAlike, MethodMinutes,
+    MethodRule, OutlookOverride, OutlookRow, Reference, Share, SnagGuide, Source, Species,
+    SproutRow,
 };
 use calc::timing::restrictions::{DiseaseRegion, Restriction};
 
@@ -135,6 +136,7 @@ impl Reader {
                 second_ring: (r.number(), r.number()),
                 anchors: r.text(),
                 own: r.text(),
+                cites: r.cites(),
             }),
             outlook_species: self.list(|r| OutlookOverride {
                 scientific: r.text(),
@@ -151,6 +153,21 @@ impl Reader {
                 min_dbh_in: r.maybe(),
                 min_height_ft: r.maybe(),
                 note: r.text(),
+                cite: r.cite(),
+            }),
+            snag_guides: self.list(|r| SnagGuide {
+                guidance: r.text(),
+                per_acre: r.text(),
+                regions: r.strings(),
+                note: r.text(),
+                because: r.cite(),
+            }),
+            method_minutes: self.list(|r| MethodMinutes {
+                method: Method::ALL[r.tag()],
+                group: tags::GROUPS.get(r.tag()).copied(),
+                dbh_in: (r.number(), r.number()),
+                minutes: (r.number(), r.number()),
+                of: r.text(),
                 cite: r.cite(),
             }),
             restrictions: self.list(Self::restriction),
@@ -260,6 +277,7 @@ impl Reader {
             durability: tags::DURABILITIES[self.tag()],
             warn_states: self.strings(),
             look_alikes: self.list(|r| LookAlike {
+                name: r.text(),
                 scientific: r.text(),
                 mark: r.text(),
                 native: r.flag(),

@@ -241,12 +241,17 @@ fn the_whole_year_needs_no_day_from_the_asker() {
 /// The reader of objects has a list of keys of its own; this holds it against the question's.
 #[wasm_bindgen_test]
 fn every_key_of_the_question_is_known() {
-    use calc::question::{LeafOutTyped, PlaceTyped, StemTyped, TargetTyped};
+    use calc::question::{
+        HeightAidTyped, LeafOutTyped, PlaceTyped, StemTyped, TargetTyped, TimedTyped, VisitTyped,
+    };
     let mut whole = serde_json::to_value(Typed::default()).expect("it is data");
     whole["stems"] = json!([StemTyped::default()]);
     whole["targets"] = json!([TargetTyped::default()]);
     whole["place"] = json!(PlaceTyped::default());
     whole["leafed_out"] = json!(LeafOutTyped::default());
+    whole["height_aid"] = json!(HeightAidTyped::default());
+    whole["timed"] = json!(TimedTyped::default());
+    whole["visit"] = json!(VisitTyped::default());
     whole["leafed_out"]["place"] = json!(PlaceTyped::default());
     let found = problems(&answer(&object(&whole)));
     assert!(
@@ -273,6 +278,8 @@ fn every_key_of_the_question_is_known() {
     whole["version"] = json!(1);
     whole["spare"] = json!(1);
     whole["signs"] = json!(["cavity"]);
+    whole["timed"]["trees"] = json!(["12", 14]);
+    whole["visit"]["seen"] = json!(["sprouts"]);
     let typed: Typed = serde_json::from_value(whole.clone()).expect("a question");
     let problem = calc::question::read(calc_data::reference(), &typed).expect_err("nonsense");
     let expected: Vec<(String, String)> = problem

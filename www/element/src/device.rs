@@ -2,7 +2,7 @@
 
 use crate::dom::{self, call, get};
 use crate::plan::Plan;
-use calc_view::form::POSITION_ID;
+use calc_view::form::{POSITION_ID, TIMED_LINE, timed_from};
 use calc_view::{ics, words};
 use js_sys::{Array, Date, Function, Object, Promise, Reflect};
 use std::rc::Rc;
@@ -20,9 +20,9 @@ const LOOKING: &str = "Looking for the position …";
 const FILLED: &str = "Filled in below, to about 1 km. It can be changed there.";
 const DENIED: &str = "The browser may not tell the position. Allow it for this page, or type a town, or latitude and longitude.";
 const NO_POSITION: &str = "No position could be had here. Type a town, or latitude and longitude.";
-const FILE_LONG: &str = "That file is too long for one spring. Pick the table of this spring.";
+const FILE_LONG: &str = "That file is too long to be the one asked for. Pick another.";
 const FILE_UNREAD: &str =
-    "That file could not be read. Open it, copy the lines and paste them above.";
+    "That file could not be read. Open it yourself, and type or paste what is in it.";
 
 fn geolocation() -> Option<JsValue> {
     get(&navigator()?, "geolocation")
@@ -94,29 +94,51 @@ fn tell(plan: &Plan, words: &str) {
     }
 }
 
-/// Puts the text of the file that was chosen, or dropped, into the field of the table.
-pub fn table(plan: &Rc<Plan>, chosen: &Element) {
+/// The timed trees as a file.
+pub fn save_timed(plan: &Plan) {
+    let text = plan.timed_file();
+    let words = if text.is_empty() {
+        words::TIMED_NONE
+    } else if give(plan, &text, "text/csv", "slipbark-timed-trees.csv").is_some() {
+        words::TIMED_SAVED
+    } else {
+        words::TIMED_REFUSED
+    };
+    note(plan, TIMED_LINE, words);
+}
+
+/// Puts the text of the file that was chosen, or dropped, into its fields: the table of this spring, or timed trees.
+pub fn file(plan: &Rc<Plan>, chosen: &Element, spring: bool) {
+    let line = if spring { "spring-a" } else { TIMED_LINE };
     let Some(file) = get(chosen, "files").and_then(|files| get(&files, "0")) else {
         return;
     };
     let size = get(&file, "size").and_then(|size| size.as_f64());
     if size.is_none_or(|size| size > MOST_BYTES) {
-        plan.say(FILE_LONG);
-        note(plan, FILE_LONG);
+        note(plan, line, FILE_LONG);
         return;
     }
     let text = call(&file, "text").and_then(|text| text.dyn_into::<Promise>().ok());
     let weak = Rc::downgrade(plan);
     let read = Closure::once_into_js(move |text: JsValue| {
         if let (Some(plan), Some(text)) = (weak.upgrade(), text.as_string()) {
-            plan.fill(&[("spring", text)]);
+            if spring {
+                plan.fill(&[("spring", text)]);
+                return;
+            }
+            match timed_from(&text) {
+                Some(fields) => {
+                    plan.fill(&fields);
+                    plan.say(words::TIMED_OPENED);
+                }
+                None => note(&plan, line, words::TIMED_OTHER),
+            }
         }
     });
     let weak = Rc::downgrade(plan);
     let unread = Closure::once_into_js(move |_: JsValue| {
         if let Some(plan) = weak.upgrade() {
-            plan.say(FILE_UNREAD);
-            note(&plan, FILE_UNREAD);
+            note(&plan, line, FILE_UNREAD);
         }
     });
     let then = text
@@ -127,9 +149,10 @@ pub fn table(plan: &Rc<Plan>, chosen: &Element) {
     }
 }
 
-/// Says it at the field, until what is typed there is followed again.
-fn note(plan: &Plan, words: &str) {
-    if let Some(line) = dom::by_id(&plan.root, "spring-a") {
+/// Says it, and writes it at the field until what is typed there is followed again.
+pub fn note(plan: &Plan, line: &str, words: &str) {
+    plan.say(words);
+    if let Some(line) = dom::by_id(&plan.root, line) {
         line.set_text_content(Some(words));
         dom::show(&line, true);
     }
@@ -152,7 +175,7 @@ pub fn calendar(plan: &Rc<Plan>) {
             })
         })
     });
-    let given = text.and_then(|text| give(plan, &text));
+    let given = text.and_then(|text| give(plan, &text, "text/calendar", "slipbark-visits.ics"));
     plan.say(if given.is_some() {
         "The visits are in a calendar file."
     } else {
@@ -161,10 +184,10 @@ pub fn calendar(plan: &Rc<Plan>) {
 }
 
 /// Lets the browser download a text.
-fn give(plan: &Plan, text: &str) -> Option<()> {
+fn give(plan: &Plan, text: &str, kind_of: &str, name: &str) -> Option<()> {
     let window = web_sys::window()?;
     let kind = Object::new();
-    Reflect::set(&kind, &"type".into(), &"text/calendar".into()).ok()?;
+    Reflect::set(&kind, &"type".into(), &kind_of.into()).ok()?;
     let class: Function = get(&window, "Blob")?.dyn_into().ok()?;
     let parts = Array::of2(&Array::of1(&text.into()), &kind);
     let blob = Reflect::construct(&class, &parts).ok()?;
@@ -173,7 +196,7 @@ fn give(plan: &Plan, text: &str) -> Option<()> {
     let address = make.call1(&urls, &blob).ok()?.as_string()?;
     let link = plan.document.create_element("a").ok()?;
     link.set_attribute("href", &address).ok()?;
-    link.set_attribute("download", "slipbark-visits.ics").ok()?;
+    link.set_attribute("download", name).ok()?;
     link.toggle_attribute("hidden").ok()?;
     plan.body.append_child(&link).ok()?;
     link.dyn_ref::<HtmlElement>()?.click();

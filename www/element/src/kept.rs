@@ -1,13 +1,14 @@
 //! What outlives the page: the draft on this device, and the question in a link. Each only where the host's
 //! attributes say so; nothing is stored before its reader has typed.
 
+use crate::device;
 use crate::dom::{self, DomOut, get};
 use crate::paper;
 use crate::plan::Plan;
 use crate::today::today;
 use calc::piece::behind;
 use calc::timing::Hemisphere;
-use calc_view::form::Sheet;
+use calc_view::form::{Sheet, TIMED_LINE, timed_from};
 use calc_view::out::{Out, OutExt};
 use calc_view::{share, words as w};
 use js_sys::{Object, Reflect};
@@ -15,6 +16,7 @@ use std::rc::Rc;
 use wasm_bindgen::{JsCast, JsValue};
 
 const KEY: &str = "slipbark-draft";
+const TIMED: &str = "slipbark-timed-trees";
 /// What a link to a question begins with.
 const LINK: &str = "#v=";
 /// Where in the shadow root is said what came with a link, and what is kept.
@@ -24,20 +26,22 @@ fn part(name: &str) -> Option<JsValue> {
     get(web_sys::window()?.as_ref(), name)
 }
 
-/// The draft on this device. Storage that is refused holds none.
-fn stored() -> Option<Sheet> {
-    let text = get(&part("localStorage")?, KEY)?.as_string()?;
-    Some(Sheet::unpack(&text))
+/// What is kept on this device under a key. Storage that is refused holds nothing.
+fn stored(key: &str) -> Option<String> {
+    get(&part("localStorage")?, key)?.as_string()
 }
 
-fn store(text: &str) -> bool {
+fn store(key: &str, text: &str) -> bool {
     part("localStorage").is_some_and(|storage| {
-        Reflect::set(&storage, &KEY.into(), &text.into()).is_ok()
-            && get(&storage, KEY)
-                .and_then(|kept| kept.as_string())
-                .as_deref()
-                == Some(text)
+        Reflect::set(&storage, &key.into(), &text.into()).is_ok()
+            && stored(key).as_deref() == Some(text)
     })
+}
+
+fn drop(key: &str) {
+    if let Some(storage) = part("localStorage") {
+        let _ = Reflect::delete_property(storage.unchecked_ref::<Object>(), &key.into());
+    }
 }
 
 /// The fragment of the page's address, if it is a question.
@@ -124,36 +128,66 @@ impl Plan {
             }
             unread = true;
         }
-        let draft = stored().filter(|_| self.has("storage", "draft"));
+        let keeps = self.keeps();
+        let kept = |key: &str| stored(key).filter(|_| keeps);
+        let draft = kept(KEY).map(|text| Sheet::unpack(&text));
         if draft.is_some() {
             self.note_draft(true);
         }
         let words: &[&str] = if unread { &w::SHARED_LONG } else { &[] };
         self.note(0, words, None);
+        let answered = draft.as_ref().is_some_and(|draft| draft.ticked("answered"));
+        let mut sheet = draft.unwrap_or_else(|| self.preset());
+        // Timed trees that are kept serve every tree, but those of a draft are newer.
+        if sheet.get("timed.trees").is_empty() {
+            let fields = kept(TIMED).as_deref().and_then(timed_from);
+            for (name, text) in fields.unwrap_or_default() {
+                sheet.set(name, &text);
+            }
+        }
         Begin {
-            answered: draft.as_ref().is_some_and(|draft| draft.ticked("answered")),
-            sheet: draft.unwrap_or_else(|| self.preset()),
+            answered,
+            sheet,
             shared: false,
         }
     }
 
+    /// Whether this page may keep what its reader says.
+    pub(crate) fn keeps(&self) -> bool {
+        self.has("storage", "draft")
+    }
+
+    /// Keeps the timed trees for every tree to come, or takes them off the device.
+    pub(crate) fn keep_timed(&self, keep: bool) {
+        let text = self.timed_file();
+        let words = if !keep {
+            drop(TIMED);
+            w::TIMED_FORGOTTEN
+        } else if text.is_empty() {
+            w::TIMED_NONE
+        } else if self.keeps() && store(TIMED, &text) {
+            w::TIMED_KEPT
+        } else {
+            w::TIMED_REFUSED
+        };
+        device::note(self, TIMED_LINE, words);
+    }
+
     /// Keeps what stands in the form, if this page keeps drafts. Someone else's question is never kept.
     pub(crate) fn keep(&self) {
-        if !self.has("storage", "draft") || self.is_shared() {
+        if !self.keeps() || self.is_shared() {
             return;
         }
         let mut sheet = self.sheet();
         if self.is_answered() {
             sheet.set("answered", "on");
         }
-        self.note_draft(store(&sheet.pack()));
+        self.note_draft(store(KEY, &sheet.pack()));
     }
 
     /// Takes the draft off the device. The form stays as it is.
     pub(crate) fn forget_draft(&self) {
-        if let Some(storage) = part("localStorage") {
-            let _ = Reflect::delete_property(storage.unchecked_ref::<Object>(), &KEY.into());
-        }
+        drop(KEY);
         self.note(1, &w::FORGOTTEN, None);
         // The button is gone: the focus goes to what stands in its place.
         if let Some(note) = dom::by_id(&self.root, NOTES[1]) {

@@ -88,6 +88,9 @@ fn fill(slot: Slot<'_>, value: &JsValue) -> Result<(), Wrong> {
         Slot::MaybeNumber(into) => *into = Some(number(value)?),
         Slot::Place(into) => record(value, into.get_or_insert_default())?,
         Slot::LeafOut(into) => record(value, into.get_or_insert_default())?,
+        Slot::HeightAid(into) => record(value, into.get_or_insert_default())?,
+        Slot::Timed(into) => record(value, into.get_or_insert_default())?,
+        Slot::Visit(into) => record(value, into.get_or_insert_default())?,
         Slot::Float(into) => *into = value.as_f64().ok_or_else(Wrong::kind)?,
         Slot::Rate(into) => {
             // Both are needed: what was not given is no number, and that is refused.

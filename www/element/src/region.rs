@@ -56,7 +56,7 @@ fn folds(region: &Element) -> Vec<(String, Element)> {
 }
 
 fn controls(region: &Element) -> Vec<Element> {
-    dom::all(region, "a, button, summary, [tabindex]")
+    dom::all(region, "a, button, input, select, summary, [tabindex]")
 }
 
 /// Which control of the region has the focus, by its place: what is drawn anew takes it with it.

@@ -2,15 +2,11 @@
 
 use super::decide::Decision;
 use super::scene::{Scene, level};
-use super::types::{
-    Answer, Conditional, EffortAnswer, GroupAnswer, Near, Outcome, SpeciesLine, StemAnswer,
-};
-use super::{open, rest, season_lines};
+use super::types::{Answer, Conditional, GroupAnswer, Near, Outcome, SpeciesLine, StemAnswer};
+use super::{open, rest, season_lines, work};
 use crate::model::caution;
-use crate::model::effort::{self, Work};
 use crate::model::method::{self, Level, Method};
-use crate::model::{bark, habitat, height, outlook, ring, stand, visits};
-use crate::order;
+use crate::model::{bark, habitat, height, outlook, ring, stand};
 use crate::question::{Condition, Day};
 use crate::settings::Tighten;
 use chrono::NaiveDate;
@@ -31,26 +27,13 @@ pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) 
     let stems = stem_answers(scene, day, &decision.open);
     let ring_open = !stops && level(&scene.levels(&case), Method::BarkRing) <= Level::Possible;
     let effort = (ring_open || decision.headline == Method::BarkRing)
-        .then(|| minutes(scene, &stems, day))
+        .then(|| work::minutes(scene, &stems, day))
         .flatten();
-    let rings = matches!(
-        decision.headline,
-        Method::BarkRing | Method::SawRing | Method::Frill | Method::BasalBark
-    );
-    let comes_back = !stops && !matches!(decision.headline, Method::LeaveIt | Method::PullOrDig);
-    let mut visits = if comes_back {
-        visits::plan(question, day)
-    } else {
+    let visits = if stops {
         Vec::new()
+    } else {
+        work::visits_of(scene, decision.headline, day)
     };
-    if !rings {
-        visits.retain(|visit| {
-            matches!(
-                visit.kind,
-                visits::VisitKind::Sprouts | visits::VisitKind::Yearly
-            )
-        });
-    }
     let rules = season_lines::rules(scene, asked, day);
     let days: Vec<NaiveDate> = [asked, Some(day)].into_iter().flatten().collect();
     let cautions = caution::judge(
@@ -98,6 +81,15 @@ pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) 
         advised_day: Some(day),
         asked_verdict: asked.map(|day| scene.season.verdict(day)),
         asked_probability: asked.and_then(|day| scene.season.probability(day)),
+        visit: work::visit(
+            scene,
+            (!stops && decision.headline == Method::BarkRing).then_some(day),
+        ),
+        work: if stops {
+            Vec::new()
+        } else {
+            work::of_methods(scene, effort.as_ref(), day)
+        },
         effort,
         visits,
         outlook: ring_open
@@ -177,40 +169,4 @@ fn stem_answers(scene: &Scene<'_>, day: NaiveDate, open: &[Conditional]) -> Vec<
             }
         })
         .collect()
-}
-
-fn minutes(scene: &Scene<'_>, stems: &[StemAnswer], day: NaiveDate) -> Option<EffortAnswer> {
-    let constants = &scene.reference.constants.effort;
-    let mut work: Vec<Work> = stems
-        .iter()
-        .filter_map(|stem| {
-            Some(Work {
-                dbh_mm: stem.dbh_mm,
-                bark_mm: stem.bark.as_ref()?.mm,
-                width_mm: stem.ring.as_ref()?.better_mm,
-                live_share: stem.live_share,
-            })
-        })
-        .collect();
-    let key = |w: &Work| [w.dbh_mm, w.bark_mm, w.live_share];
-    order::sort(&mut work, |a, b| key(a) < key(b));
-    let slip = scene.season.p_for_rules(day);
-    let effort = effort::minutes(constants, scene.question, &work, slip)?;
-    let visit = constants.visit;
-    let once = |share: f64, minutes: f64| share * (minutes - effort.walk_min) + effort.walk_min;
-    Some(EffortAnswer {
-        visit_min: (
-            once(visit.low, effort.likely_min),
-            once(visit.likely, effort.likely_min),
-            once(visit.high, effort.likely_min),
-        ),
-        low_min: effort.low_min,
-        likely_min: effort.likely_min,
-        high_min: effort.high_min,
-        mean_min: effort.mean_min,
-        slip: effort.slip,
-        walk_min: effort.walk_min,
-        tasks: effort.tasks,
-        because: effort.because,
-    })
 }

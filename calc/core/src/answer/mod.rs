@@ -9,11 +9,12 @@ mod rest;
 mod scene;
 mod season_lines;
 mod types;
+mod work;
 
 pub use types::{
     Also, AlsoKind, Answer, Assumed, Before, Change, Changed, Conditional, EffortAnswer,
-    GroupAnswer, HeightAnswer, If, Near, Outcome, ReachAnswer, Rules, SourceLine, SpeciesLine,
-    SpringAnswer, StemAnswer, TapeSpan, TimingAnswer,
+    GroupAnswer, HeightAnswer, If, Long, MethodWork, Near, Outcome, OwnRate, ReachAnswer, Rules,
+    SourceLine, SpeciesLine, SpringAnswer, StemAnswer, TapeSpan, TimingAnswer, VisitAnswer,
 };
 
 use crate::model::caution;

@@ -83,18 +83,28 @@ pub fn sources(reference: &Reference, answer: &Answer) -> Vec<SourceLine> {
     if let Some(effort) = &answer.effort {
         take(&effort.because);
     }
+    for work in &answer.work {
+        take(&work.because);
+    }
     if let Some(habitat) = &answer.habitat {
         take(&habitat.because);
+        for guide in &habitat.guides {
+            take(&[guide.because]);
+        }
         for user in &habitat.users {
             take(&[user.because]);
         }
     }
     if let Some(outlook) = &answer.outlook {
         for season in &outlook.seasons {
-            take(season.species_row.as_ref().map_or(&[], |row| row.because));
+            take(&season.because);
+        }
+        take(&outlook.second_ring.because);
+        if let Some(sprouting) = &outlook.sprouting {
+            take(&sprouting.because);
         }
         for later in &outlook.later {
-            take(later.row.because);
+            take(later.because);
         }
     }
     for rule in &answer.rules {

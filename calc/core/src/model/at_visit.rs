@@ -1,32 +1,10 @@
 //! At a visit: from what is seen to what to do now, when to come back, and whether the ring failed.
 //! Built from the intervals and findings of the response notes (E); the joining of them is our own assumption.
 
-use crate::model::visits::{Visit, VisitKind};
+use crate::model::visits::{Visit, VisitKind, season_on};
+pub use crate::question::Seen;
 use chrono::{Datelike, NaiveDate};
 use serde::Serialize;
-
-/// What may be seen.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum Seen {
-    /// New bark across the ring, or a strip that was missed.
-    Bridge,
-    /// Sprouts below the ring.
-    Sprouts,
-    /// Suckers from the roots.
-    Suckers,
-    /// A full crown.
-    CrownFull,
-    /// A thin crown.
-    CrownThin,
-    /// A bare crown in the growing season.
-    CrownBare,
-    /// Fungus, or limbs on the ground.
-    Decay,
-    /// Nothing of all this.
-    Nothing,
-}
 
 /// What to do now.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
@@ -51,7 +29,7 @@ pub enum Act {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
-pub enum Judged {
+pub enum RingJudged {
     /// It is too soon to tell.
     TooSoon,
     /// It works.
@@ -60,6 +38,8 @@ pub enum Judged {
     Failed,
     /// The stem is dead above the ring.
     Dead,
+    /// So late the crown tells, and nothing was said of it.
+    LookAtCrown,
 }
 
 /// The advice at a visit.
@@ -69,7 +49,7 @@ pub struct Advice {
     /// What to do now, the most pressing first.
     pub acts: Vec<Act>,
     /// How it stands.
-    pub judged: Judged,
+    pub judged: RingJudged,
     /// Come back by this day.
     #[serde(serialize_with = "crate::answer::maybe_day")]
     #[cfg_attr(
@@ -89,12 +69,17 @@ pub enum NoAdvice {
     BeforeTheRing,
     /// Full and bare, or nothing and something: they can't both be.
     Contradiction,
+    /// The plan has no visit of that number.
+    NoSuchVisit,
+    /// No ring is advised, and no day of one was given.
+    NoRing,
 }
 
 /// Season after the ring from which a living crown means failure.
 const FAILS_FROM: u8 = 3;
 
-/// Advice for a visit on `day` to a tree ringed on `ringed`, whose visits are `plan`.
+/// Advice for a visit on `day` to a tree ringed on `ringed`, whose visits are `plan`; `south` of the equator the
+/// seasons are turned over.
 ///
 /// # Errors
 /// [`NoAdvice`] says why there is none.
@@ -103,6 +88,7 @@ pub fn advise(
     day: NaiveDate,
     plan: &[Visit],
     seen: &[Seen],
+    south: bool,
 ) -> Result<Advice, NoAdvice> {
     if day < ringed {
         return Err(NoAdvice::BeforeTheRing);
@@ -114,16 +100,19 @@ pub fn advise(
     {
         return Err(NoAdvice::Contradiction);
     }
-    let season = season_of(ringed, day);
-    let second_autumn = season > 2 || (season == 2 && (9..=11).contains(&day.month()));
+    let season = season_on(ringed, day, south);
+    let autumn = if south { 3..=5 } else { 9..=11 };
+    let second_autumn = season > 2 || (season == 2 && autumn.contains(&day.month()));
     let judged = if has(Seen::CrownBare) && second_autumn {
-        Judged::Dead
+        RingJudged::Dead
     } else if has(Seen::CrownFull) && season >= FAILS_FROM {
-        Judged::Failed
+        RingJudged::Failed
     } else if has(Seen::CrownThin) {
-        Judged::Working
+        RingJudged::Working
+    } else if season >= FAILS_FROM && !crowns.iter().any(|crown| has(*crown)) {
+        RingJudged::LookAtCrown
     } else {
-        Judged::TooSoon
+        RingJudged::TooSoon
     };
     let mut acts = Vec::new();
     if has(Seen::Decay) || has(Seen::CrownBare) || has(Seen::CrownThin) {
@@ -132,7 +121,7 @@ pub fn advise(
     if has(Seen::Bridge) {
         acts.push(Act::ReopenBridge);
     }
-    if judged == Judged::Failed {
+    if judged == RingJudged::Failed {
         acts.push(Act::RingAgain);
     }
     if has(Seen::Sprouts) {
@@ -167,10 +156,4 @@ fn come_back(day: NaiveDate, plan: &[Visit], bridge: bool) -> Option<NaiveDate> 
         (false, None) if yearly => day.checked_add_days(chrono::Days::new(365)),
         (false, None) => None,
     }
-}
-
-/// Which growing season after the ring a day lies in, by half-years from the ring.
-fn season_of(ringed: NaiveDate, day: NaiveDate) -> u8 {
-    let days = (day - ringed).num_days();
-    (days / 365 + 1).clamp(1, 9) as u8
 }

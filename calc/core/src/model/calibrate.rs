@@ -54,6 +54,18 @@ impl Rate {
         (-far..=far).contains(&self.log_mean) && self.log_sd > 0.0 && self.log_sd < 2.0
     }
 
+    /// The crew's minutes over the model's: P10, P50, P90.
+    #[must_use]
+    pub fn factor(&self, constants: &EffortConstants) -> Three {
+        let own = self.delays(constants);
+        let likely = constants.delays.likely;
+        Three {
+            low: own.low / likely,
+            likely: own.likely / likely,
+            high: own.high / likely,
+        }
+    }
+
     /// The factor of tool, rest and small delays with this rate.
     #[must_use]
     pub fn delays(&self, constants: &EffortConstants) -> Three {

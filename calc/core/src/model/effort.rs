@@ -72,8 +72,7 @@ pub struct Work {
 }
 
 /// Minutes for the tree.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+#[derive(Clone, Debug)]
 pub struct Effort {
     /// P10, minutes.
     pub low_min: f64,
@@ -91,6 +90,8 @@ pub struct Effort {
     pub walk_min: f64,
     /// What it rests on.
     pub because: Vec<Cite>,
+    /// Work without walking, where the bark slips and where it is tight.
+    work: [Moments; 2],
 }
 
 /// Likely minutes by task.
@@ -210,7 +211,8 @@ pub fn minutes(
         tasks.peel += constants.peel.likely * feet * strip;
         tasks.scrape += constants.scrape.likely * feet;
     }
-    let crew = if question.practised {
+    // The crew's own rate holds its practice already.
+    let crew = if question.practised && question.rate.is_none() {
         constants.practised
     } else {
         1.0
@@ -223,26 +225,59 @@ pub fn minutes(
     let tight = apart
         .plus(bark.times(Moments::of(constants.tight, 1.0)))
         .times(delays);
-    let [low, likely, high] = quantiles(slipping.log_normal(), tight.log_normal(), slip);
     let walk = question.walk_min.unwrap_or(constants.walk_min);
-    let (likely_sticks, high_sticks) = constants.sticking;
+    let work = [slipping, tight];
+    let once = ends(constants, work, slip, walk);
+    let mut because = vec![
+        cite("CANNON1982", "Table 1"),
+        cite("PEREZ2001", "fixed time"),
+        cite("LOGPEEL2014", "peeling rate"),
+        cite("HOLLEY2005", "delays, limbs"),
+        cite("BEECH", "dormant shear"),
+        Cite::own("effort: scoring, scraping, tight bark, walking"),
+    ];
+    if question.rate.is_some() {
+        because.push(Cite::measured("trees that were timed"));
+    }
     Some(Effort {
-        low_min: low + walk,
-        likely_min: likely * (1.0 + likely_sticks * slip) + walk,
-        high_min: high * (1.0 + high_sticks * slip) + walk,
+        low_min: once.low,
+        likely_min: once.likely,
+        high_min: once.high,
         mean_min: slip * slipping.mean + (1.0 - slip) * tight.mean + walk,
         slip,
         tasks,
         walk_min: walk,
-        because: vec![
-            cite("CANNON1982", "Table 1"),
-            cite("PEREZ2001", "fixed time"),
-            cite("LOGPEEL2014", "peeling rate"),
-            cite("HOLLEY2005", "delays, limbs"),
-            cite("BEECH", "dormant shear"),
-            Cite::own("effort: scoring, scraping, tight bark, walking"),
-        ],
+        because,
+        work,
     })
+}
+
+/// P10, P50 and P90 of the mixture, with the stems that stick, and the walk.
+fn ends(constants: &EffortConstants, work: [Moments; 2], slip: f64, walk: f64) -> Three {
+    let [slipping, tight] = work;
+    let [low, likely, high] = quantiles(slipping.log_normal(), tight.log_normal(), slip);
+    let (likely_sticks, high_sticks) = constants.sticking;
+    Three {
+        low: low + walk,
+        likely: likely * (1.0 + likely_sticks * slip) + walk,
+        high: high * (1.0 + high_sticks * slip) + walk,
+    }
+}
+
+impl Effort {
+    /// Minutes of the ring and so many visits to take sprouts off, each with its walk. A visit is a share of the
+    /// first work, the same share at every visit of a tree: T (1 + n V) by exact moments. Lows are never added.
+    #[must_use]
+    pub fn with_visits(&self, constants: &EffortConstants, visits: usize) -> Three {
+        let n = visits as f64;
+        let share = Moments::of(constants.visit, 1.0);
+        let times = Moments {
+            mean: 1.0 + n * share.mean,
+            square: 1.0 + 2.0 * n * share.mean + n * n * share.square,
+        };
+        let work = self.work.map(|work| work.times(times));
+        ends(constants, work, self.slip, self.walk_min * (n + 1.0))
+    }
 }
 
 /// Minutes a foot for scoring, linear in bark thickness between thin, medium and thick, constant outside.

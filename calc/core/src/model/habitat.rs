@@ -2,7 +2,7 @@
 
 use crate::evidence::{Cite, Grade};
 use crate::quantity::{M_PER_FT, inches};
-use crate::reference::{Durability, Reference, Species, cite};
+use crate::reference::{Durability, Reference, SnagGuide, Species, cite};
 use serde::Serialize;
 
 /// Habitat of a snag.
@@ -19,6 +19,10 @@ pub struct Habitat {
     pub half_life_years: (f64, f64, f64),
     /// Durability class used, after the caps for small stems.
     pub durability: Durability,
+    /// Snags an acre that guidelines ask for: those of the region first, then the others.
+    pub guides: Vec<&'static SnagGuide>,
+    /// How many of the guides are of the region.
+    pub guides_here: usize,
     /// What it rests on.
     pub because: Vec<Cite>,
 }
@@ -78,6 +82,12 @@ pub fn judge(
             });
         }
     }
+    // Two passes, not a sort.
+    let of = |own: bool| {
+        let guides = reference.snag_guides.iter();
+        guides.filter(move |guide| here(guide.regions) == own)
+    };
+    let guides_here = of(true).count();
     let durability = capped(species.durability, inches);
     let half = HALF_LIVES
         .iter()
@@ -89,6 +99,8 @@ pub fn judge(
         region_known: reference.cavity_users.iter().any(|row| here(row.regions)),
         half_life_years: (half * RANGE.0, half, half * RANGE.1),
         durability,
+        guides: of(true).chain(of(false)).collect(),
+        guides_here,
         because: vec![
             cite("A01", "Table 1"),
             Cite::own("half-lives by durability class"),

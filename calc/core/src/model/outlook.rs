@@ -2,10 +2,11 @@
 
 use crate::evidence::Cite;
 use crate::order;
+use crate::piece::holds as holds_word;
 use crate::quantity::inches;
 use crate::reference::{
     Group, OutlookClass, OutlookOverride, OutlookRow, Reference, Share, SizeClass, Species,
-    Suitability, Trait, Vigor,
+    Suitability, Trait, Vigor, cite,
 };
 use serde::Serialize;
 
@@ -20,7 +21,7 @@ pub struct Outlook {
     /// Seasons 1, 2 and 3.
     pub seasons: Vec<SeasonShare>,
     /// Share that needs a second ring, percent: low, high.
-    pub second_ring: (f64, f64),
+    pub second_ring: Ends,
     /// The counts that bound the cell, as the table says them.
     pub anchors: &'static str,
     /// What of the cell is our own assumption, as the table says it.
@@ -30,7 +31,19 @@ pub struct Outlook {
     /// Whether it speaks of the stem only, since roots live on.
     pub stem_only: bool,
     /// Sprouting after cutting at this size: an upper bound for a ring, lowest and highest row.
-    pub sprouting: Option<(f64, f64)>,
+    pub sprouting: Option<Ends>,
+}
+
+/// Two ends, and what they rest on.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct Ends {
+    /// Low end.
+    pub low: f64,
+    /// High end.
+    pub high: f64,
+    /// What they rest on.
+    pub because: Vec<Cite>,
 }
 
 /// Share dead by the end of one season.
@@ -43,6 +56,9 @@ pub struct SeasonShare {
     pub share: Share,
     /// The species' own row, where one overrides the class: n and remark.
     pub species_row: Option<SpeciesRow>,
+    /// What it rests on: that row's sources, or those of the class's cell; our own assumption alone where the table
+    /// says that the season is.
+    pub because: Vec<Cite>,
 }
 
 /// What a species' own row rests on.
@@ -53,8 +69,6 @@ pub struct SpeciesRow {
     pub n: &'static str,
     /// Remark.
     pub note: &'static str,
-    /// Sources.
-    pub because: &'static [Cite],
 }
 
 /// A share at another time.
@@ -65,8 +79,10 @@ pub struct LaterShare {
     pub when: &'static str,
     /// Percent dead.
     pub share: Share,
-    /// What it rests on.
+    /// The species' own row.
     pub row: SpeciesRow,
+    /// What it rests on.
+    pub because: &'static [Cite],
 }
 
 /// Class of a species in the outlook table; none for what has no ring.
@@ -107,7 +123,7 @@ pub fn judge(reference: &'static Reference, species: &Species, dbh_mm: f64) -> O
         class,
         size: row.size,
         seasons: seasons(row, &own),
-        second_ring: row.second_ring,
+        second_ring: known(row.second_ring, row.cites.to_vec()),
         anchors: row.anchors,
         own: row.own,
         later: own
@@ -117,12 +133,18 @@ pub fn judge(reference: &'static Reference, species: &Species, dbh_mm: f64) -> O
                 when: row.season,
                 share: row.share,
                 row: species_row(row),
+                because: row.cites,
             })
             .collect(),
         stem_only: class == OutlookClass::NotAlone
             || class == OutlookClass::CloneOrShrub
             || species.suckering == Vigor::Strong,
-        sprouting: sprouting(species, inches),
+        sprouting: sprouting(species, inches).map(|ends| {
+            known(
+                ends,
+                vec![cite("S30", "sprouting after cutting, by diameter")],
+            )
+        }),
     })
 }
 
@@ -136,17 +158,39 @@ fn seasons(row: &OutlookRow, own: &[&'static OutlookOverride]) -> Vec<SeasonShar
             SeasonShare {
                 season,
                 share: over.map_or(*share, |row| row.share),
+                because: over.map_or_else(|| cell(row, season), |row| row.cites.to_vec()),
                 species_row: over.map(|row| species_row(row)),
             }
         })
         .collect()
 }
 
+fn known(ends: (f64, f64), because: Vec<Cite>) -> Ends {
+    let (low, high) = ends;
+    Ends { low, high, because }
+}
+
+/// What one season of a class's cell rests on.
+fn cell(row: &OutlookRow, season: u8) -> Vec<Cite> {
+    let ours = row.cites.iter().filter(|cite| cite.source == "own");
+    if is_own(row.own, season) {
+        ours.copied().collect()
+    } else {
+        row.cites.to_vec()
+    }
+}
+
+/// Whether the table says that the whole season is our own assumption.
+#[must_use]
+pub fn is_own(own: &str, season: u8) -> bool {
+    let name = ["S1", "S2", "S3"][usize::from(season.clamp(1, 3)) - 1];
+    holds_word(own, "everything") || holds_word(own, name)
+}
+
 fn species_row(row: &'static OutlookOverride) -> SpeciesRow {
     SpeciesRow {
         n: row.n,
         note: row.note,
-        because: row.cites,
     }
 }
 

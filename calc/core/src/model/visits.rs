@@ -101,6 +101,15 @@ fn season_year(day: NaiveDate, south: bool) -> i32 {
     day.year() + i32::from(past)
 }
 
+/// Which growing season after the ring a day lies in, from 1: it begins with April in the north, October in the
+/// south, and what lies before belongs to the season past.
+#[must_use]
+pub fn season_on(ringed: NaiveDate, day: NaiveDate, south: bool) -> u8 {
+    let opens = if south { 10 } else { 4 };
+    let year = day.year() - i32::from(day.month() < opens);
+    (year - season_year(ringed, south) + 1).clamp(1, 9) as u8
+}
+
 /// First day of a northern month, half a year on in the south (so the southern season runs into the next year).
 fn start(year: i32, month: u32, south: bool) -> NaiveDate {
     let (year, month) = turned(year, month, south);

@@ -10,14 +10,17 @@ mod when;
 mod words;
 
 pub use problem::{Code, Problem};
-pub use read::{problems_of_place, read};
+pub use read::{problems_of_place, read, read_height_aid, read_timed};
 pub use slot::{Record, Slot};
 pub use species::{Found, find_species};
 pub use text::Text;
-pub use typed::{LeafOutTyped, PlaceTyped, StemTyped, TargetTyped, Typed};
+pub use typed::{
+    HeightAidTyped, LeafOutTyped, PlaceTyped, StemTyped, TargetTyped, TimedTyped, Typed, VisitTyped,
+};
 pub use when::read_day;
 pub use words::{
-    Condition, Dry, Goal, Herbicide, Limbs, Reply, Setting, Sign, Stage, TargetKind, Vigour,
+    Condition, Dry, Goal, HeightBy, Herbicide, Limbs, Reply, Seen, Setting, Sign, Stage,
+    TargetKind, Vigour,
 };
 
 use crate::quantity::{BarkThickness, Dbh, Slope, TargetDistance, TotalHeight, Units, Voltage};
@@ -47,6 +50,8 @@ pub struct Question {
     pub spring: Option<crate::timing::spring::Table>,
     /// Measured total height.
     pub height: Option<TotalHeight>,
+    /// How it was measured from the ground, where readings say so.
+    pub height_by: Option<HeightBy>,
     /// Whether the asker confirmed a height that looks odd for this species and size.
     pub height_confirmed: bool,
     /// What it could hit.
@@ -81,10 +86,14 @@ pub struct Question {
     pub practised: bool,
     /// The crew's own rate, from trees that it timed.
     pub rate: Option<crate::model::calibrate::Rate>,
+    /// What was timed, and why it gives no rate where it gives none.
+    pub timed: Option<Timed>,
     /// The work must be done on that day.
     pub cannot_wait: bool,
     /// The group whose own settings it is asked under; none as read.
     pub group: Option<crate::settings::Group>,
+    /// A visit after the ring.
+    pub visit: Option<VisitSeen>,
 }
 
 impl Question {
@@ -205,4 +214,37 @@ pub struct Target {
     pub downhill: bool,
     /// Voltage of a line, when known.
     pub voltage: Option<Voltage>,
+}
+
+/// Trees that were timed.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Timed {
+    /// How many.
+    pub trees: usize,
+    /// Person-minutes together.
+    pub minutes: f64,
+    /// Why they give no rate; none where [`Question::rate`] holds theirs.
+    pub no_rate: Option<crate::model::calibrate::NoRate>,
+}
+
+/// A visit after the ring.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct VisitSeen {
+    /// When.
+    pub at: VisitAt,
+    /// The day of the ring, where it is not the advised day.
+    pub ringed: Option<NaiveDate>,
+    /// What is seen.
+    pub seen: Vec<Seen>,
+}
+
+/// When a visit is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum VisitAt {
+    /// On the asker's today.
+    Today(NaiveDate),
+    /// On a day.
+    On(NaiveDate),
+    /// At a visit of the plan, counted from 1.
+    Number(usize),
 }

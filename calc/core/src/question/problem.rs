@@ -1,5 +1,6 @@
 //! What is wrong with a question, as data: a field, a code and its figures. The view words it.
 
+use crate::model::height_aid::NoHeight;
 use crate::quantity::Range;
 use serde::Serialize;
 
@@ -86,6 +87,10 @@ pub enum Code {
     NoTemperatures,
     /// Not a rate that calibration gives.
     NotRate,
+    /// Readings that make no height.
+    NoHeight(NoHeight),
+    /// Minutes too far from any crew for these trees.
+    FarFromAnyCrew,
 }
 
 /// A range in the unit that the message shows.
@@ -134,6 +139,8 @@ impl Code {
             Self::OtherSeason => "other_season",
             Self::NoTemperatures => "no_temperatures",
             Self::NotRate => "not_a_rate",
+            Self::NoHeight(_) => "no_height",
+            Self::FarFromAnyCrew => "far_from_any_crew",
         }
     }
 }

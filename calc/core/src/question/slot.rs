@@ -1,7 +1,10 @@
 //! A question by the names of its fields, for those who read one key by key. A test holds the keys here
 //! against those of the question.
 
-use super::{LeafOutTyped, PlaceTyped, StemTyped, TargetTyped, Text, Typed};
+use super::{
+    HeightAidTyped, LeafOutTyped, PlaceTyped, StemTyped, TargetTyped, Text, TimedTyped, Typed,
+    VisitTyped,
+};
 use crate::model::calibrate::Rate;
 
 /// Where the value of a key goes.
@@ -24,6 +27,12 @@ pub enum Slot<'a> {
     Place(&'a mut Option<PlaceTyped>),
     /// Leaf-out.
     LeafOut(&'a mut Option<LeafOutTyped>),
+    /// Readings of a height.
+    HeightAid(&'a mut Option<HeightAidTyped>),
+    /// Trees that were timed.
+    Timed(&'a mut Option<TimedTyped>),
+    /// A visit.
+    Visit(&'a mut Option<VisitTyped>),
     /// Stems.
     Stems(&'a mut Vec<StemTyped>),
     /// Things that it could hit.
@@ -52,6 +61,9 @@ impl Record for Typed {
             "spring" => Slot::Text(&mut self.spring),
             "spring_scale" => Slot::Text(&mut self.spring_scale),
             "height" => Slot::Text(&mut self.height),
+            "height_aid" => Slot::HeightAid(&mut self.height_aid),
+            "timed" => Slot::Timed(&mut self.timed),
+            "visit" => Slot::Visit(&mut self.visit),
             "height_confirmed" => Slot::Held(&mut self.height_confirmed),
             "targets" => Slot::Targets(&mut self.targets),
             "line_within_reach" => Slot::Text(&mut self.line_within_reach),
@@ -119,6 +131,45 @@ impl Record for LeafOutTyped {
             "date" => &mut self.date,
             "rates" => &mut self.rates,
             "place" => return Some(Slot::Place(&mut self.place)),
+            _ => return None,
+        }))
+    }
+}
+
+impl Record for HeightAidTyped {
+    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
+        Some(Slot::Text(match key {
+            "by" => &mut self.by,
+            "tree_shadow" => &mut self.tree_shadow,
+            "stick" => &mut self.stick,
+            "stick_shadow" => &mut self.stick_shadow,
+            "distance" => &mut self.distance,
+            "top" => &mut self.top,
+            "foot" => &mut self.foot,
+            "eye_to_stick" => &mut self.eye_to_stick,
+            _ => return None,
+        }))
+    }
+}
+
+impl Record for TimedTyped {
+    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
+        Some(Slot::Text(match key {
+            "minutes" => &mut self.minutes,
+            "width" => &mut self.width,
+            "species" => &mut self.species,
+            "trees" => return Some(Slot::Texts(&mut self.trees)),
+            _ => return None,
+        }))
+    }
+}
+
+impl Record for VisitTyped {
+    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
+        Some(Slot::Text(match key {
+            "at" => &mut self.at,
+            "ringed" => &mut self.ringed,
+            "seen" => return Some(Slot::Texts(&mut self.seen)),
             _ => return None,
         }))
     }

@@ -36,6 +36,8 @@ pub struct Typed {
     pub spring_scale: Option<Text>,
     /// Total height, if measured.
     pub height: Option<Text>,
+    /// Readings that give the height from the ground, where `height` is left out; beside it they say how it was measured.
+    pub height_aid: Option<HeightAidTyped>,
     /// True once the asker has confirmed a height that looks odd.
     pub height_confirmed: bool,
     /// What the tree could hit.
@@ -70,8 +72,12 @@ pub struct Typed {
     pub practised: bool,
     /// The crew's own rate, as calibration gave it.
     pub rate: Option<Rate>,
+    /// Trees that the crew rang and timed: they update the rate.
+    pub timed: Option<TimedTyped>,
     /// The job must be done on that day.
     pub cannot_wait: bool,
+    /// What is seen at a visit after the ring.
+    pub visit: Option<VisitTyped>,
 }
 
 /// A stem as typed: `diameter` or `girth`, not both.
@@ -134,4 +140,55 @@ pub struct LeafOutTyped {
     pub place: Option<PlaceTyped>,
     /// Rates that carry the date here: `fitted` or `hopkins`.
     pub rates: Option<Text>,
+}
+
+/// Readings of a height as typed: those of one way.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+#[serde(deny_unknown_fields, default)]
+pub struct HeightAidTyped {
+    /// `shadow`, `angles` or `stick`.
+    pub by: Option<Text>,
+    /// Length of the tree's shadow, for `shadow`.
+    pub tree_shadow: Option<Text>,
+    /// Length of the stick, for `shadow` and `stick`.
+    pub stick: Option<Text>,
+    /// Length of the stick's shadow, for `shadow`.
+    pub stick_shadow: Option<Text>,
+    /// Distance from the eye to the trunk, for `angles` and `stick`.
+    pub distance: Option<Text>,
+    /// Angle from the level to the top, degrees, for `angles`.
+    pub top: Option<Text>,
+    /// Angle from the level to the foot, degrees, minus below the eye, for `angles`.
+    pub foot: Option<Text>,
+    /// From the eye to the stick, for `stick`.
+    pub eye_to_stick: Option<Text>,
+}
+
+/// Trees that were ringed and timed, as typed. Walking is not in the minutes, and the bark slipped.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+#[serde(deny_unknown_fields, default)]
+pub struct TimedTyped {
+    /// Diameter of each.
+    pub trees: Vec<Text>,
+    /// Person-minutes that they took together.
+    pub minutes: Option<Text>,
+    /// Width of their rings; 6 in when left out.
+    pub width: Option<Text>,
+    /// Their species; bark of middling thickness when left out.
+    pub species: Option<Text>,
+}
+
+/// A visit after the ring, as typed.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+#[serde(deny_unknown_fields, default)]
+pub struct VisitTyped {
+    /// `today` (when left out), the number of a visit of the answer, or a day.
+    pub at: Option<Text>,
+    /// The day of the ring; the advised day when left out.
+    pub ringed: Option<Text>,
+    /// What is seen: `bridge`, `sprouts`, `suckers`, `crown_full`, `crown_thin`, `crown_bare`, `decay`, `nothing`.
+    pub seen: Vec<Text>,
 }

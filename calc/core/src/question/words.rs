@@ -186,3 +186,36 @@ impl Goal {
     /// The words taken.
     pub const WORDS: &'static [&'static str] = &["wildlife", "kill", "spare_one"];
 }
+
+words!(
+    /// What may be seen at a visit.
+    Seen {
+        /// New bark across the ring, or a strip that was missed.
+        Bridge = "bridge",
+        /// Sprouts below the ring.
+        Sprouts = "sprouts",
+        /// Suckers from the roots.
+        Suckers = "suckers",
+        /// A full crown.
+        CrownFull = "crown_full",
+        /// A thin crown.
+        CrownThin = "crown_thin",
+        /// A bare crown in the growing season.
+        CrownBare = "crown_bare",
+        /// Fungus, or limbs on the ground.
+        Decay = "decay",
+        /// Nothing of all this.
+        Nothing = "nothing",
+    }
+);
+words!(
+    /// How a height was measured from the ground.
+    HeightBy {
+        /// By the ratio of shadows.
+        Shadow = "shadow",
+        /// By a distance and two angles.
+        Angles = "angles",
+        /// By a stick that covers the tree.
+        Stick = "stick",
+    }
+);

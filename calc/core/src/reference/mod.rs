@@ -26,6 +26,10 @@ pub struct Reference {
     pub outlook_species: &'static [OutlookOverride],
     /// Animals that may use the snag.
     pub cavity_users: &'static [CavityUser],
+    /// Snags an acre that guidelines ask for.
+    pub snag_guides: &'static [SnagGuide],
+    /// Minutes of other methods, as printed.
+    pub method_minutes: &'static [MethodMinutes],
     /// Months that law or biology names.
     pub restrictions: &'static [Restriction],
     /// Where diseases and pests are known at all.
@@ -133,6 +137,8 @@ pub struct OutlookRow {
     pub anchors: &'static str,
     /// What of it is our own assumption.
     pub own: &'static str,
+    /// The sources that its anchors name, and our own assumption where there is one.
+    pub cites: &'static [Cite],
 }
 
 /// Classes of the outlook table.
@@ -207,6 +213,39 @@ pub struct CavityUser {
     pub min_height_ft: Option<f64>,
     /// Remark.
     pub note: &'static str,
+    /// Source.
+    pub cite: Cite,
+}
+
+/// Snags an acre that a guideline asks for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct SnagGuide {
+    /// Whose it is.
+    pub guidance: &'static str,
+    /// How many an acre, as printed.
+    pub per_acre: &'static str,
+    /// Region codes (states, or a country).
+    pub regions: &'static [&'static str],
+    /// Remark.
+    pub note: &'static str,
+    /// Source.
+    pub because: Cite,
+}
+
+/// Minutes of another method, as printed.
+#[derive(Clone, Copy, Debug)]
+pub struct MethodMinutes {
+    /// The method.
+    pub method: crate::model::method::Method,
+    /// Only trees of this group, where the source says so.
+    pub group: Option<Group>,
+    /// Diameters that it speaks of, inches.
+    pub dbh_in: (f64, f64),
+    /// Person-minutes a tree: low, high.
+    pub minutes: (f64, f64),
+    /// What was timed.
+    pub of: &'static str,
     /// Source.
     pub cite: Cite,
 }

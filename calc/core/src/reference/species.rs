@@ -277,6 +277,8 @@ pub struct SproutRow {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct LookAlike {
+    /// Its common name, or empty.
+    pub name: &'static str,
     /// Its scientific name.
     pub scientific: &'static str,
     /// The mark that tells them apart.

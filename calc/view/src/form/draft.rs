@@ -149,6 +149,9 @@ fn leave_out(typed: &mut Typed, field: &str, today: NaiveDate) {
         }
         ("leafed_out", _) => typed.leafed_out = None,
         ("height", _) => typed.height = None,
+        ("height_aid", _) => typed.height_aid = None,
+        ("timed", _) => typed.timed = None,
+        ("visit", _) => typed.visit = None,
         ("region", _) => typed.region = None,
         ("goal" | "spare", _) => {
             typed.goal = None;

@@ -243,7 +243,7 @@ impl View<'_> {
     }
 
     /// One box with its label.
-    pub(super) fn tick(&self, out: &mut dyn Out, name: &str, words: impl FnOnce(&mut dyn Out)) {
+    pub(crate) fn tick(&self, out: &mut dyn Out, name: &str, words: impl FnOnce(&mut dyn Out)) {
         tick(out, "checkbox", name, "on", self.sheet.ticked(name), words);
     }
 
@@ -253,7 +253,7 @@ impl View<'_> {
     }
 }
 
-pub(super) fn tick(
+pub(crate) fn tick(
     out: &mut dyn Out,
     kind: &str,
     name: &str,
@@ -285,7 +285,7 @@ pub(super) fn one_of(out: &mut dyn Out, name: &str, value: &str, on: bool, words
 }
 
 /// The label of a field, with its hint where there is one; gives the id that the hint has.
-pub(super) fn labelled(out: &mut dyn Out, id: &str, label: &str, hint: &str) -> String {
+pub(crate) fn labelled(out: &mut dyn Out, id: &str, label: &str, hint: &str) -> String {
     out.open("label");
     out.attr("for", id);
     out.text(label);
@@ -301,7 +301,7 @@ pub(super) fn labelled(out: &mut dyn Out, id: &str, label: &str, hint: &str) -> 
 }
 
 /// One line of a list.
-pub(super) fn option(out: &mut dyn Out, value: &str, words: &str, picked: bool) {
+pub(crate) fn option(out: &mut dyn Out, value: &str, words: &str, picked: bool) {
     out.open("option");
     out.attr("value", value);
     if picked {
@@ -327,7 +327,7 @@ pub(super) fn button(out: &mut dyn Out, act: &str, at: Option<usize>, words: &st
 }
 
 /// Opens a set of fields under a name that links of problems lead to.
-pub(super) fn open_set(out: &mut dyn Out, name: &str, legend: &str) {
+pub(crate) fn open_set(out: &mut dyn Out, name: &str, legend: &str) {
     out.open_class("fieldset", "field");
     out.attr("id", &field_id(name));
     out.leaf("legend", legend);

@@ -2,7 +2,7 @@
 
 use super::field::unit_word;
 use super::sheet::path;
-use super::{View, near, seen, species, town, tree, words as w};
+use super::{View, aids, near, seen, species, town, tree, words as w};
 use crate::field_id;
 use crate::measure::{self, Both};
 use calc::quantity::{Unit, Units, read_number};
@@ -71,6 +71,17 @@ pub(super) fn lines(view: &View<'_>) -> Vec<(String, String)> {
         ("leafed_out.place.unit", "ft", "m"),
         Kind::Elevation,
     );
+    for name in aids::lengths() {
+        field(
+            view,
+            &mut lines,
+            &name,
+            ("height.unit", "ft", "m"),
+            Kind::Ground,
+        );
+    }
+    let width = ("stems.unit", "in", "cm");
+    field(view, &mut lines, "timed.width", width, Kind::Trunk(false));
     let mut line = |id: &str, text: String| lines.push((id.to_owned(), text));
     let how = sheet.get("stems.how").is_empty();
     line("stems-how-a", said(how, w::HOW_OPEN));
@@ -100,6 +111,8 @@ pub(super) fn lines(view: &View<'_>) -> Vec<(String, String)> {
     line("f-place-longitude-m", meant(view));
     line("elevation-a", elevation(view));
     line(seen::READ_ID, seen::read(view));
+    line(aids::HEIGHT_LINE, aids::height_line(view));
+    line(aids::TIMED_LINE, aids::timed_line(view));
     lines
 }
 
@@ -219,7 +232,7 @@ fn two_heights(view: &View<'_>) -> String {
 
 fn height(view: &View<'_>) -> String {
     if !view.sheet.get("height").trim().is_empty() {
-        return String::new();
+        return aids::measured_by(view).unwrap_or_default();
     }
     let Some(answer) = view.draft.whole() else {
         return w::HEIGHT_EMPTY.to_owned();

@@ -45,6 +45,8 @@ fields! {
     Walk = "m-walk",
     /// A practised crew.
     Practised = "m-practised",
+    /// Trees that were timed.
+    Timed = "m-timed",
     /// The day is fixed.
     CannotWait = "m-cannot-wait",
     /// Leaf-out seen.
@@ -100,6 +102,10 @@ impl FieldSet {
                 Field::Limbs => typed.limbs = None,
                 Field::Walk => typed.walk = None,
                 Field::Practised => typed.practised = false,
+                Field::Timed => {
+                    typed.timed = None;
+                    typed.rate = None;
+                }
                 Field::CannotWait => typed.cannot_wait = false,
                 Field::LeafedOut => typed.leafed_out = None,
                 Field::Spring => {
@@ -183,6 +189,7 @@ pub fn matters(reference: &'static Reference, typed: &Typed) -> FieldSet {
         (Field::Limbs, ringed),
         (Field::Walk, ringed),
         (Field::Practised, ringed),
+        (Field::Timed, ringed),
         (
             Field::CannotWait,
             word(&typed.date) != "year" && bark && !thin && is(&day_decides),

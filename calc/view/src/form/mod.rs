@@ -14,6 +14,7 @@
 //! means. What follows the typing (tapes, lists, assumptions, echoes) stands in parts and lines with ids
 //! of their own, so that a live page redraws those and leaves the controls alone.
 
+mod aids;
 mod day;
 mod draft;
 mod field;
@@ -33,8 +34,10 @@ mod town;
 mod tree;
 mod words;
 
+pub use aids::{TIMED_FILE_ID, TIMED_LINE, timed_from};
 pub use day::month_first;
 pub use draft::Draft;
+pub(crate) use field::{labelled, open_set, option, tick};
 pub use matters::{Field, FieldSet, matters};
 pub use seen::FILE_ID;
 pub use sheet::Sheet;
@@ -76,6 +79,8 @@ pub struct Options<'a> {
     /// Regions (ISO 3166) near a point, each with the distance of its nearest town, km, as far as the lists are at
     /// hand; `fetch` asks for those that are not. See [`none_near`] where no list can be had.
     pub near: fn(latitude: f64, longitude: f64, fetch: bool) -> Vec<(String, f64)>,
+    /// Whether the page may keep on the device what its reader says.
+    pub keeps: bool,
 }
 
 /// The regions near a point where no list of towns can be had.
@@ -318,6 +323,7 @@ impl<'a> View<'a> {
         let other = self.sheet.get("day") == "other";
         shown.push((day::PARTS_ID.to_owned(), other));
         shown.push((seen::SEEN_ID.to_owned(), seen::any(self.sheet)));
+        shown.extend(aids::shown(self.sheet));
         let elsewhere = seen::elsewhere(self.sheet);
         shown.push((seen::ELSEWHERE_ID.to_owned(), elsewhere));
         shown

@@ -106,6 +106,7 @@ pub(super) fn job(view: &View<'_>, out: &mut dyn Out) {
         view.tick(out, name, |out| out.text(words));
         out.close();
     }
+    super::aids::timed(view, out);
     out.close();
 }
 

@@ -150,4 +150,5 @@ fn height(view: &View<'_>, out: &mut dyn Out) {
     view.tick(out, "height_confirmed", |out| out.text(w::HEIGHT_SURE));
     out.close();
     out.close();
+    super::aids::height(view, out);
 }

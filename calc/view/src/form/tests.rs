@@ -1,5 +1,6 @@
 //! The form held against its rules and against the models.
 
+mod aids;
 mod place;
 
 use super::{Draft, Field, Options, Sheet, View, form, matters};
@@ -27,6 +28,7 @@ fn options() -> Options<'static> {
         towns: None,
         position: false,
         near: super::none_near,
+        keeps: false,
     }
 }
 
@@ -94,6 +96,13 @@ fn unusual(typed: &mut Typed, field: Field) -> bool {
         Field::Limbs => typed.limbs = text("many"),
         Field::Walk => typed.walk = text("30 min"),
         Field::Practised => typed.practised = true,
+        Field::Timed => {
+            typed.timed = Some(calc::question::TimedTyped {
+                trees: vec![Text::from("10 in"), Text::from("12 in")],
+                minutes: text("40"),
+                ..Default::default()
+            });
+        }
         Field::CannotWait => typed.cannot_wait = true,
         Field::LeafedOut => {
             typed.leafed_out = Some(calc::question::LeafOutTyped {
@@ -250,6 +259,17 @@ fn full() -> Typed {
         spare: Some(1),
         vigour: text("fast"),
         practised: true,
+        timed: Some(calc::question::TimedTyped {
+            trees: vec![Text::from("12"), Text::from("25 cm")],
+            minutes: text("20"),
+            width: text("8"),
+            species: text("Red maple"),
+        }),
+        visit: Some(calc::question::VisitTyped {
+            at: text("2"),
+            ringed: text("2026-06-20"),
+            seen: vec![Text::from("sprouts"), Text::from("crown_thin")],
+        }),
         ..question("Norway maple", "1", "2027-07-01")
     }
 }

@@ -53,6 +53,39 @@ pub const USED: &str = " used (";
 pub const BARK: &str = "Bark thickness";
 pub const BARK_EMPTY: &str = "Left empty: estimated from species and size.";
 
+pub const AID: &str = "Measure the height from the ground";
+pub const AID_BY: &str = "How?";
+pub const AID_PICK: &str = "Pick how you measure, and type the readings.";
+pub const TREE_SHADOW: &str = "The tree’s shadow";
+pub const TREE_SHADOW_HINT: &str = "From the middle of the trunk, on level ground.";
+pub const AID_DISTANCE: &str = "From your eye to the trunk, level";
+pub const STICK: &str = "Length of the stick";
+pub const STICK_SHADOW: &str = "Shadow of the stick, upright";
+pub const EYE_TO_STICK: &str = "From your eye to the stick";
+pub const EYE_HINT: &str = "Held upright so that it just covers the tree.";
+pub const TOP: &str = "Angle up to the top, degrees";
+pub const FOOT: &str = "Angle to the foot, degrees";
+pub const FOOT_HINT: &str = "With a minus where the foot is below your eye.";
+pub const AID_FILL: &str = "Fill in the height";
+pub const AID_MAKES: &str = "These make ";
+pub const AID_PRESS: &str = ". The button fills it in above.";
+pub const AID_FILLED: &str = "Filled in above, where it can be changed.";
+pub const MEASURED: &str = "As measured ";
+pub const MEASURED_END: &str = " below. It can be changed here.";
+pub const TIMED: &str = "Calibrate on your own trees";
+pub const TIMED_HOW: &str = "Trees that you ringed while their bark slipped set your own rate.";
+pub const TIMED_TREES: &str = "Size across of each, ";
+pub const TIMED_TREES_HINT: &str = "One tree a line, two trees or more.";
+pub const TIMED_MINUTES: &str = "Person-minutes for all, without walking";
+pub const TIMED_WIDTH: &str = "Width of their rings";
+pub const TIMED_WIDTH_HINT: &str = "Left empty: the least width, about 6 in (15 cm).";
+pub const TIMED_SPECIES: &str = "Their species, if they are of one";
+pub const TIMED_SPECIES_HINT: &str = "Left empty: bark of middling thickness.";
+pub const TIMED_KEEP: &str = "Keep them on this device";
+pub const TIMED_FORGET: &str = "Forget them here";
+pub const TIMED_SAVE: &str = "Download them as a file";
+pub const TIMED_OPEN: &str = "Or open a file that was downloaded here";
+
 pub const DATE: &str = "Date";
 pub const DAY: &str = "Day of the work";
 pub const TODAY: &str = "Today, ";
@@ -213,6 +246,12 @@ pub const CONDITIONS: Choice = &[
     ("alive", "Alive"),
     ("declining", "Declining"),
     ("dead", "Dead"),
+];
+pub const AID_WAYS: Choice = &[
+    ("", "Pick one"),
+    ("shadow", "By its shadow and that of a stick"),
+    ("angles", "By a distance and two angles"),
+    ("stick", "By a stick held upright"),
 ];
 pub const YES_NO: Choice = &[("", "Not said"), ("yes", "Yes"), ("no", "No")];
 pub const VIGOURS: Choice = &[

@@ -6,6 +6,7 @@ use crate::draw::range::{Range, RangeLabels, range};
 use crate::measure;
 use crate::out::Page;
 use crate::words as w;
+use calc::model::effort::Three;
 use calc::model::method::Method;
 
 /// How long a ring takes. Nothing where no ring may be cut.
@@ -64,6 +65,22 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     let (low, likely, high) = effort.visit_min;
     if !answer.visits.is_empty() {
         out.p_class("np", &w::visit_minutes(low, likely, high));
+        let long = |long: calc::answer::Long| (long.visits, said(long.minutes));
+        out.p(&w::long_minutes(
+            long(effort.three_years),
+            long(effort.whole),
+        ));
+    }
+    if let Some(own) = effort.own {
+        let (trees, minutes) = own.timed.unwrap_or_default();
+        out.p(&match own.timed {
+            Some(_) => w::timed(trees, minutes, None, Some(own.factor)),
+            None => cat!(w::OWN_RATE, w::times(own.factor), "."),
+        });
+    }
+    if let Some((trees, why)) = effort.timed {
+        let minutes = cx.say.question.timed.map_or(0.0, |timed| timed.minutes);
+        out.p(&w::timed(trees, minutes, Some(why), None));
     }
     if let Some(crew) = cx.say.group().and_then(|group| group.crew) {
         out.p(&w::crew_day(crew, effort.mean_min));
@@ -94,4 +111,10 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     ));
     twin(out, w::TWIN_MINUTES, &title(cx), &w::HEAD_MINUTES, &rows);
     out.close();
+}
+
+/// A range of minutes, or of hours, in words.
+fn said(minutes: Three) -> String {
+    let (span, hours) = measure::span_of_minutes(minutes.low, minutes.likely, minutes.high);
+    w::minutes_said(&span, hours)
 }

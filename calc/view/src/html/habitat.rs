@@ -1,13 +1,36 @@
 //! What the dead tree offers, and how long it may stand.
 
-use super::build::{Cx, cites, lead, open_details, open_part};
+use super::build::{
+    Cx, cites, close_table, lead, open_details, open_part, open_table, row_head, source,
+};
 use crate::draw::Grade;
 use crate::draw::range::{Range, RangeLabels, range};
 use crate::measure;
 use crate::out::Page;
 use crate::words as w;
+use calc::model::habitat::Habitat;
 use calc::model::method::Method;
 use calc::reference::Group;
+
+/// Snags an acre: the region's own guideline in view, all of them folded.
+fn guides(out: &mut Page<'_>, cx: &Cx<'_>, habitat: &Habitat) {
+    for guide in &habitat.guides[..habitat.guides_here] {
+        out.p(&w::snag_guide(guide.guidance, guide.per_acre));
+    }
+    open_details(out, "", w::SNAG_GUIDES);
+    open_table(out, true, w::SNAG_GUIDES, &w::HEAD_GUIDES);
+    for guide in &habitat.guides {
+        out.open("tr");
+        row_head(out, guide.guidance);
+        let note = if guide.note.is_empty() { "" } else { "; " };
+        out.leaf("td", &cat!(guide.per_acre, note, guide.note));
+        out.open("td");
+        source(out, cx, guide.because.source);
+        out.close_two();
+    }
+    close_table(out);
+    out.close();
+}
 
 /// The part. Nothing where nothing is left standing.
 pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
@@ -45,6 +68,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
         }
         out.close_two();
     }
+    guides(out, cx, habitat);
     let (low, likely, high) = habitat.half_life_years;
     let said = w::standing(low, likely, high);
     out.open("figure");

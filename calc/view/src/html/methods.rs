@@ -1,9 +1,11 @@
 //! The nine methods side by side.
 
-use super::build::{Cx, close_table, open_part, open_table, row_head};
+use super::build::{Cx, cites, close_table, is_bare, open_part, open_table, row_head, source};
 use super::make::title;
 use crate::out::Page;
 use crate::words as w;
+use calc::answer::MethodWork;
+use calc::evidence::Cite;
 use calc::model::method::{Level, MethodLine};
 
 /// The part: nine rows, level, who, reasons.
@@ -18,28 +20,65 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
         w::METHODS[1],
     );
     open_table(out, false, &title(cx), &w::HEAD_METHODS);
-    for line in &answer.methods {
-        let level = w::level(line.level);
-        let stands = if line.level >= Level::NotAdvised {
-            cat!(level, ".")
-        } else {
-            let who = w::who(line.method, line.by_professional, cx.say.question.herbicide);
-            cat!(level, ", ", w::BY, who, ".")
-        };
-        let mut name = w::sentence(w::method(line.method));
-        if line.method == answer.headline_method {
-            name.push_str(w::THIS_ONE);
-        }
+    for herbicide in [false, true] {
         out.open("tr");
-        row_head(out, &name);
-        out.open("td");
-        out.leaf("b", &w::sentence(&stands));
-        out.text(" ");
-        out.text(&why(line));
+        out.open("th");
+        out.attr("scope", "rowgroup");
+        out.attr("colspan", "2");
+        out.text(w::METHOD_GROUPS[usize::from(herbicide)]);
         out.close_two();
+        let of = answer.methods.iter().zip(&answer.work);
+        for (line, work) in of.filter(|(line, _)| line.method.needs_herbicide() == herbicide) {
+            method(out, cx, line, work);
+        }
     }
     close_table(out);
+    if answer.work.iter().any(|work| work.now.is_some()) {
+        out.open_class("p", "soft np");
+        out.text(w::CITY_COST[0]);
+        source(out, cx, "CANNON1982");
+        out.text(w::CITY_COST[1]);
+        out.close();
+    }
     out.close();
+}
+
+/// A row: name, level and who, reasons, minutes.
+fn method(out: &mut Page<'_>, cx: &Cx<'_>, line: &MethodLine, work: &MethodWork) {
+    let level = w::level(line.level);
+    let stands = if line.level >= Level::NotAdvised {
+        cat!(level, ".")
+    } else {
+        let who = w::who(line.method, line.by_professional, cx.say.question.herbicide);
+        cat!(level, ", ", w::BY, who, ".")
+    };
+    let mut name = w::sentence(w::method(line.method));
+    if line.method == cx.say.answer.headline_method {
+        name.push_str(w::THIS_ONE);
+    }
+    out.open("tr");
+    row_head(out, &name);
+    out.open("td");
+    out.leaf("b", &w::sentence(&stands));
+    out.text(" ");
+    out.text(&why(line));
+    if line.level < Level::NotAdvised {
+        out.text(" ");
+        out.text(&w::work(work));
+        let printed: Vec<Cite> = work
+            .because
+            .iter()
+            .filter(|cite| !is_bare(cite))
+            .copied()
+            .collect();
+        if !work.of.is_empty() && !printed.is_empty() {
+            out.text(" ");
+            out.text(w::SOURCE);
+            cites(out, cx, &printed);
+            out.text(".");
+        }
+    }
+    out.close_two();
 }
 
 /// The reasons that made the level, then when it works and what it leaves.

@@ -22,6 +22,7 @@ mod working;
 
 pub use make::ring_of;
 pub use problems::problems;
+pub use visits::ADVICE_ID;
 
 use crate::draw::tag::{TagKind, TagLabels, tag};
 use crate::kind::{Kind, Shown};
@@ -250,5 +251,16 @@ fn said(out: &mut Page<'_>, cx: &Cx<'_>) {
     {
         out.p_class("also", &line);
     }
+    // A visit is asked about where no ring is advised today: it has no part of its own.
+    let own = answer_has_visits(cx);
+    if let Some(visit) = cx.say.answer.visit.as_ref().filter(|_| !own) {
+        out.p_class("also", &w::visit_advice(visit));
+    }
     working::sheet_inputs(out, cx);
+}
+
+/// Whether the part of the visits gives the advice at one.
+fn answer_has_visits(cx: &Cx<'_>) -> bool {
+    let answer = cx.say.answer;
+    !answer.visits.is_empty() && answer.headline_method == calc::model::method::Method::BarkRing
 }

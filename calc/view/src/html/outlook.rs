@@ -47,8 +47,15 @@ pub fn inside(out: &mut Page<'_>, cx: &Cx<'_>, outlook: &Outlook) {
         },
     );
     out.close();
-    let mut notes = vec![w::second_ring(outlook.second_ring.0, outlook.second_ring.1)];
-    if let Some((low, high)) = outlook.sprouting {
+    let mut notes = vec![w::second_ring(
+        outlook.second_ring.low,
+        outlook.second_ring.high,
+    )];
+    if let Some((low, high)) = outlook
+        .sprouting
+        .as_ref()
+        .map(|known| (known.low, known.high))
+    {
         notes.push(w::sprouting(low, high));
     }
     out.p(&notes.join(" "));
@@ -59,20 +66,28 @@ pub fn inside(out: &mut Page<'_>, cx: &Cx<'_>, outlook: &Outlook) {
                 out,
                 cx,
                 &w::own_row(&when, &w::share(&season.share), row.n, row.note),
-                row.because,
+                &season.because,
             );
         }
     }
     for later in &outlook.later {
         let when = w::season_name(later.when);
         let text = w::own_row(&when, &w::share(&later.share), later.row.n, later.row.note);
-        own_row(out, cx, &text, later.row.because);
+        own_row(out, cx, &text, later.because);
     }
     deaths(out, cx);
     open_details(out, "", w::OUTLOOK_BASIS);
     let basis = w::outlook_basis(outlook.class, outlook.size, outlook.anchors, outlook.own);
     out.p(&basis);
-    out.close();
+    out.open("p");
+    out.text(w::SOURCES);
+    let mut because = outlook.second_ring.because.clone();
+    if let Some(sprouting) = &outlook.sprouting {
+        because.extend(&sprouting.because);
+    }
+    cites(out, cx, &because);
+    out.text(".");
+    out.close_two();
     if cx.say.question.species.has(Trait::Oak) {
         oaks(out, cx);
     }
@@ -98,11 +113,7 @@ fn outlook_grade(outlook: &Outlook, season: &SeasonShare) -> Grade {
     if season.species_row.is_some() {
         return Grade::Measured;
     }
-    let name = cat!("S", measure::number(u32::from(season.season)));
-    let own = ["everything", &*name]
-        .iter()
-        .any(|word| calc::piece::holds(outlook.own, word));
-    if own {
+    if calc::model::outlook::is_own(outlook.own, season.season) {
         Grade::Assumed
     } else {
         Grade::Estimated

@@ -156,31 +156,24 @@ pub fn identity(out: &mut Page<'_>, cx: &Cx<'_>) {
     let native = |native: bool| alike.iter().filter(move |it| it.native == native);
     let sorted: Vec<&LookAlike> = native(true).chain(native(false)).collect();
     let (view, rest) = sorted.split_at(sorted.len().min(IN_VIEW));
-    list(out, cx, view);
+    list(out, view);
     if !rest.is_empty() {
         open_details(out, "", w::MORE_ALIKE);
-        list(out, cx, rest);
+        list(out, rest);
         out.close();
     }
     out.close();
 }
 
-fn list(out: &mut Page<'_>, cx: &Cx<'_>, alike: &[&LookAlike]) {
+fn list(out: &mut Page<'_>, alike: &[&LookAlike]) {
     if alike.is_empty() {
         return;
     }
     out.open("ul");
     for it in alike {
         out.open("li");
-        let name = cx
-            .say
-            .reference
-            .species
-            .iter()
-            .find(|species| species.scientific == it.scientific)
-            .map(|species| species.name);
-        if let Some(name) = name {
-            out.leaf("b", &w::sentence(name));
+        if !it.name.is_empty() {
+            out.leaf("b", it.name);
             out.text(" ");
         }
         out.open("i");

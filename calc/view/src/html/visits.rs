@@ -2,12 +2,16 @@
 
 use super::build::{Cx, Rows, folded_table, open_details, open_part};
 use crate::draw::year::{Pin, VisitYear, VisitsLabels, visits};
+use crate::field_id;
+use crate::form::{labelled, open_set, option, tick};
 use crate::measure;
-use crate::out::Page;
+use crate::out::{OutExt, Page};
 use crate::words as w;
 use calc::model::at_visit::advise;
 use calc::model::method::Method;
 use calc::model::visits::Visit;
+use calc::question::{Seen, VisitAt};
+use calc::timing::Hemisphere;
 use chrono::{Datelike, NaiveDate};
 
 /// Pins of the visits: the year, and the day with the number of the list.
@@ -58,6 +62,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     }
     let rings = answer.headline_method == Method::BarkRing;
     if rings {
+        at_this_visit(out, cx);
         at_a_visit(out, cx);
     }
     if rings {
@@ -66,6 +71,99 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     }
     if let Some(outlook) = answer.outlook.as_ref().filter(|_| rings) {
         super::outlook::inside(out, cx, outlook);
+    }
+    out.close();
+}
+
+/// The element of the advice at a visit.
+pub const ADVICE_ID: &str = "visit-a";
+
+/// The choice of what is seen, where a form reads it, and the advice to it.
+fn at_this_visit(out: &mut Page<'_>, cx: &Cx<'_>) {
+    if cx.nested {
+        return;
+    }
+    let choose = cx.options.with_form && cx.options.with_buttons;
+    if choose {
+        open_details(out, "np", w::VISIT_NOW);
+        choice(out, cx);
+    }
+    if let Some(visit) = &cx.say.answer.visit {
+        out.open("p");
+        out.attr("id", &cx.id(ADVICE_ID));
+        out.leaf("b", w::VISIT_ADVICE);
+        out.text(" ");
+        out.text(&w::visit_advice(visit));
+        out.close();
+    }
+    if choose {
+        out.close();
+    }
+}
+
+fn choice(out: &mut Page<'_>, cx: &Cx<'_>) {
+    let asked = cx.say.question.visit.as_ref();
+    let out = out.sink();
+    let at = asked.map(|asked| asked.at);
+    let id = field_id("visit.at");
+    out.open_class("div", "field");
+    labelled(out, &id, w::VISIT_WHEN, "");
+    out.open_class("select", "wf");
+    out.attr("id", &id);
+    out.attr("name", "visit.at");
+    option(
+        out,
+        "",
+        w::VISIT_TODAY,
+        matches!(at, Some(VisitAt::Today(_))),
+    );
+    for (visit, number) in cx.say.answer.visits.iter().zip(1..) {
+        let value = measure::number(number);
+        let words = cat!(value, ". ", measure::days(visit.from, visit.to));
+        option(
+            out,
+            &value,
+            &words,
+            at == Some(VisitAt::Number(number as usize)),
+        );
+    }
+    if let Some(VisitAt::On(day)) = at {
+        option(out, &calc::answer::iso(day), &measure::day_year(day), true);
+    }
+    out.close();
+    out.close();
+    if let Some(ringed) = asked.and_then(|asked| asked.ringed) {
+        out.open("input");
+        out.attr("type", "hidden");
+        out.attr("name", "visit.ringed");
+        out.attr("value", &calc::answer::iso(ringed));
+        out.close();
+    }
+    let has = |seen: Seen| asked.is_some_and(|asked| asked.seen.contains(&seen));
+    let crowns = [Seen::CrownFull, Seen::CrownThin, Seen::CrownBare];
+    open_set(out, "visit.crown", w::VISIT_CROWN);
+    for seen in crowns {
+        tick(out, "radio", "visit.crown", seen.word(), has(seen), |out| {
+            out.text(w::seen(seen));
+        });
+    }
+    let none = asked.is_some() && !crowns.into_iter().any(has);
+    tick(out, "radio", "visit.crown", "", none, |out| {
+        out.text(w::VISIT_NO_CROWN);
+    });
+    out.close();
+    open_set(out, "visit.seen", w::VISIT_SEEN);
+    for seen in [Seen::Bridge, Seen::Sprouts, Seen::Suckers, Seen::Decay] {
+        tick(
+            out,
+            "checkbox",
+            "visit.seen",
+            seen.word(),
+            has(seen),
+            |out| {
+                out.text(w::seen(seen));
+            },
+        );
     }
     out.close();
 }
@@ -80,9 +178,10 @@ fn at_a_visit(out: &mut Page<'_>, cx: &Cx<'_>) {
     ) else {
         return;
     };
+    let south = cx.say.question.place.hemisphere() == Hemisphere::South;
     let mut rows = Rows::default();
     for seen in w::SEEN {
-        let at = |day| advise(ringed, day, plan, &[seen]).ok();
+        let at = |day| advise(ringed, day, plan, &[seen], south).ok();
         let (Some(early), Some(late)) = (at(first.to), at(third.to)) else {
             continue;
         };

@@ -12,6 +12,14 @@ impl Plan {
     /// What stands in the form.
     pub(crate) fn sheet(&self) -> Sheet {
         let mut sheet = fields::read(&self.form);
+        if self
+            .region
+            .query_selector("#f-visit-at")
+            .is_ok_and(|it| it.is_some())
+        {
+            self.state.borrow_mut().visit = fields::read(&self.region);
+        }
+        sheet.take(&self.state.borrow().visit, "visit");
         if let Some(given) = &self.state.borrow().given {
             sheet.carry(given);
         }
@@ -24,12 +32,20 @@ impl Plan {
         fields::let_units_follow(&self.form);
     }
 
+    /// The timed trees as a file.
+    pub(crate) fn timed_file(&self) -> String {
+        self.sheet().timed_file()
+    }
+
     pub(crate) fn typed(&self) -> Typed {
         self.sheet().typed(calc_data::reference(), today())
     }
 
     /// Draws the whole form anew.
     pub(crate) fn draw(&self, sheet: &Sheet) {
+        let mut visit = Sheet::default();
+        visit.take(sheet, "visit");
+        self.state.borrow_mut().visit = visit;
         let focused = self.focused();
         self.with_view(sheet, |view| {
             let mut out = DomOut::new(&self.document);

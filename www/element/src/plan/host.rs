@@ -95,6 +95,7 @@ impl Plan {
             towns: towns::can_be_had().then_some(towns::find),
             position: device::has_position(),
             near: towns::near,
+            keeps: self.keeps(),
         };
         look(&View::new(calc_data::reference(), sheet, &options))
     }

@@ -15,7 +15,7 @@ use crate::plans;
 use calc::answer::Answer;
 use calc::question::{Question, Typed};
 use calc::settings::Settings;
-use calc_view::form::Part;
+use calc_view::form::{Part, Sheet};
 use calc_view::kind::Kind;
 use std::cell::{Cell, RefCell};
 use std::rc::{Rc, Weak};
@@ -68,6 +68,8 @@ struct State {
     last: Option<(Question, Answer)>,
     /// The last answer as an object.
     result: Option<JsValue>,
+    /// What was picked at a visit: its controls go with the answer, and come back with the next one.
+    visit: Sheet,
     /// Fields that are marked.
     marked: Vec<String>,
     /// These parts as they are drawn.
@@ -90,7 +92,7 @@ impl Plan {
                 .attach_shadow(&ShadowRootInit::new(ShadowRootMode::Open))
                 .ok()?,
         };
-        let before = stood.and_then(|root| root.query_selector("form").ok()?);
+        let before = stood.and_then(|root| root.query_selector(".sb").ok()?);
         let sheet = before.map(|form| fields::read(&form));
         let answered = dom::by_id(&root, "answer").is_some_and(|answer| answer.has_child_nodes());
         plans::dress(&root);

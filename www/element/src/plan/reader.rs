@@ -9,10 +9,14 @@ use crate::marks;
 use crate::paper;
 use calc::question::read;
 use calc_view::field_id;
-use calc_view::form::{FILE_ID, Part, SEARCHES, filled};
+use calc_view::form::{FILE_ID, Part, SEARCHES, TIMED_FILE_ID, filled};
+use calc_view::html::ADVICE_ID;
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, Event, KeyboardEvent};
+
+/// After the height was filled in.
+const FILLED: &str = "The height is filled in. It can be changed.";
 
 impl Plan {
     pub(super) fn event(self: &Rc<Self>, event: &Event) {
@@ -32,6 +36,8 @@ impl Plan {
             kind => {
                 if self.form.contains(Some(&target)) {
                     self.changed(&target, kind == "change");
+                } else if kind == "change" && self.region.contains(Some(&target)) {
+                    self.seen(&target);
                 }
             }
         }
@@ -57,9 +63,20 @@ impl Plan {
         }
     }
 
+    /// What is seen at a visit stands in the answer: it is worked out at once, and the advice is said.
+    fn seen(&self, target: &Element) {
+        self.told_input(&target.get_attribute("name").unwrap_or_default());
+        self.cancel();
+        self.work_out(true);
+        let advice = dom::by_id(&self.root, ["p-", ADVICE_ID].concat().as_str());
+        let advice = advice.and_then(|advice| advice.text_content());
+        self.say(&advice.unwrap_or_default());
+    }
+
     pub(super) fn changed(self: &Rc<Self>, target: &Element, done: bool) {
-        if done && target.id() == FILE_ID {
-            device::table(self, target);
+        let file = target.id();
+        if done && (file == FILE_ID || file == TIMED_FILE_ID) {
+            device::file(self, target, file == FILE_ID);
             return;
         }
         let mut name = target.get_attribute("name").unwrap_or_default();
@@ -141,6 +158,10 @@ impl Plan {
             "remove-stem" => self.remove("stems", at, "diameter"),
             "remove-target" => self.remove("targets", at, "kind"),
             "next" => self.next_tree(),
+            "aid" => self.aid(),
+            "keep-timed" => self.keep_timed(true),
+            "forget-timed" => self.keep_timed(false),
+            "save-timed" => device::save_timed(self),
             "position" => device::position(self),
             "region" => self.take_region(at),
             "calendar" => device::calendar(self),
@@ -166,6 +187,21 @@ impl Plan {
             self.fill(&[("region", code.to_owned())]);
             fields::let_country_follow(&self.form);
             marks::go(&self.root, "f-region");
+        }
+    }
+
+    /// Fills in the height that the readings make, or goes to what is wrong with them.
+    fn aid(&self) {
+        match self.sheet().measured() {
+            Ok(height) => {
+                self.fill(&[("height", height)]);
+                self.say(FILLED);
+                marks::go(&self.root, "f-height");
+            }
+            Err((field, words)) => {
+                self.say(&words);
+                marks::go(&self.root, &field);
+            }
         }
     }
 

@@ -1,9 +1,8 @@
 //! The shape of an answer: plain data, the names that the interface gives.
 
-use crate::evidence::{Cite, Finding};
+use crate::evidence::Finding;
 use crate::model::bark::Bark;
 use crate::model::caution::CautionLine;
-use crate::model::effort::Tasks;
 use crate::model::habitat::Habitat;
 use crate::model::height::Height;
 use crate::model::method::{Level, Method, MethodLine};
@@ -19,9 +18,11 @@ use serde::{Serialize, Serializer};
 
 mod group;
 mod season;
+mod work;
 
 pub use group::GroupAnswer;
 pub use season::{Before, Rules, SpringAnswer, TapeSpan, TimingAnswer};
+pub use work::{EffortAnswer, Long, MethodWork, OwnRate, VisitAnswer};
 
 /// The five outcomes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -90,8 +91,12 @@ pub struct Answer {
     pub asked_probability: Option<f64>,
     /// Minutes for the ring at its better width; none where no ring may be cut.
     pub effort: Option<EffortAnswer>,
+    /// Work of the nine methods on the largest stem, in the order of `methods`.
+    pub work: Vec<MethodWork>,
     /// Visits after it.
     pub visits: Vec<Visit>,
+    /// Advice at the visit that was asked about.
+    pub visit: Option<VisitAnswer>,
     /// Outlook of the largest stem, where a ring may be cut.
     pub outlook: Option<Outlook>,
     /// What a snag of it leaves, where it stays standing.
@@ -165,30 +170,6 @@ pub struct StemAnswer {
 pub type HeightAnswer = Height;
 /// Reach, as the models give it.
 pub type ReachAnswer = Reach;
-
-/// Minutes.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-pub struct EffortAnswer {
-    /// P10, minutes.
-    pub low_min: f64,
-    /// P50, minutes.
-    pub likely_min: f64,
-    /// P90, minutes.
-    pub high_min: f64,
-    /// Mean, minutes.
-    pub mean_min: f64,
-    /// Probability of slip that it stands on.
-    pub slip: f64,
-    /// Walking in it, minutes.
-    pub walk_min: f64,
-    /// Likely minutes by task, before delays, bark slipping.
-    pub tasks: Tasks,
-    /// Minutes of one sprout visit: low, likely, high.
-    pub visit_min: (f64, f64, f64),
-    /// What it rests on.
-    pub because: Vec<Cite>,
-}
 
 /// What would settle a question that can't be answered yet.
 #[derive(Clone, Debug, PartialEq, Serialize)]

@@ -89,19 +89,18 @@ impl Context<'_> {
         } else {
             self.shortest_m
         };
+        let too_steep = target.downhill
+            && slope >= constants.too_steep
+            && d < self.height_m * constants.too_steep_heights;
+        if !line && too_steep {
+            return Outcome::Professional;
+        }
         if !line && d < lands * constants.can_land {
             return if self.small {
                 Outcome::Inside
             } else {
                 Outcome::Professional
             };
-        }
-        if !line
-            && target.downhill
-            && slope >= constants.too_steep
-            && d < self.height_m * constants.too_steep_heights
-        {
-            return Outcome::Professional;
         }
         if !self.height_known {
             return Outcome::NotChecked;

@@ -1,9 +1,12 @@
 //! From what was typed to what was meant. All problems at once; nothing is guessed.
 
+mod aids;
 mod numbers;
 mod place;
 mod stem;
 mod target;
+
+pub use self::aids::{height_aid as read_height_aid, timed as read_timed};
 
 use self::numbers::Measure;
 use super::problem::Shown;
@@ -37,11 +40,10 @@ pub fn read(reference: &'static Reference, typed: &Typed) -> Result<Question, Ve
     match question {
         Some(question) if reader.problems.is_empty() => {
             let beside = beside_nothing(reference, &question);
-            if beside.is_empty() {
-                Ok(question)
-            } else {
-                Err(beside)
+            if !beside.is_empty() {
+                return Err(beside);
             }
+            aids::rate(reference, question, typed)
         }
         _ => Err(reader.problems),
     }
@@ -116,7 +118,7 @@ impl Reader {
         if typed.version != 1 {
             self.problem("version", Code::WrongVersion, "");
         }
-        let species = self.species(reference, &typed.species);
+        let species = self.species_in("species", reference, &typed.species);
         let stems = self.stems(&typed.stems);
         let day = self.day(typed);
         let place = typed
@@ -142,6 +144,11 @@ impl Reader {
         let height = self
             .length("height", &typed.height, Measure::Height)
             .and_then(|mm| TotalHeight::new(mm / 1000.0));
+        let aid = typed.height_aid.as_ref().and_then(|aid| self.aid(aid));
+        let visit = typed
+            .visit
+            .as_ref()
+            .and_then(|visit| self.visit(typed, visit));
         let targets = self.targets(&typed.targets);
         let goal = self.goal(typed, stems.as_ref().map_or(0, Vec::len));
         Some(Question {
@@ -203,7 +210,12 @@ impl Reader {
             region,
             leafed_out,
             spring,
-            height,
+            height_by: aid
+                .filter(|(_, aid)| height.is_none_or(|height| aids::agree(height, *aid)))
+                .map(|(by, _)| by),
+            height: height.or(aid.map(|(_, height)| height)),
+            timed: None,
+            visit,
             targets,
             group: None,
         })
@@ -218,16 +230,17 @@ impl Reader {
         Some(rate)
     }
 
-    fn species(
+    fn species_in(
         &mut self,
+        field: &str,
         reference: &'static Reference,
         typed: &Option<Text>,
     ) -> Option<&'static crate::reference::Species> {
-        let text = self.needed("species", typed)?;
+        let text = self.needed(field, typed)?;
         match find_species(reference.species, text) {
             Found::One(species) => Some(species),
             Found::Like(names) => {
-                self.problem("species", Code::UnknownSpecies(names), text);
+                self.problem(field, Code::UnknownSpecies(names), text);
                 None
             }
         }

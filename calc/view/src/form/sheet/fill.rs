@@ -70,6 +70,34 @@ impl Sheet {
                 sheet.push("leafed_out.place.elevation", text(&place.elevation));
             }
         }
+        if let Some(aid) = &typed.height_aid {
+            for (key, field) in [
+                ("by", &aid.by),
+                ("tree_shadow", &aid.tree_shadow),
+                ("stick", &aid.stick),
+                ("stick_shadow", &aid.stick_shadow),
+                ("distance", &aid.distance),
+                ("top", &aid.top),
+                ("foot", &aid.foot),
+                ("eye_to_stick", &aid.eye_to_stick),
+            ] {
+                sheet.push(["height_aid.", key].concat(), text(field));
+            }
+        }
+        if let Some(timed) = &typed.timed {
+            let trees: Vec<&str> = timed.trees.iter().map(Text::trimmed).collect();
+            sheet.push("timed.trees", trees.join("\n"));
+            sheet.push("timed.minutes", text(&timed.minutes));
+            sheet.push("timed.width", text(&timed.width));
+            sheet.push("timed.species", text(&timed.species));
+        }
+        if let Some(visit) = &typed.visit {
+            sheet.push("visit.at", text(&visit.at));
+            sheet.push("visit.ringed", text(&visit.ringed));
+            for seen in &visit.seen {
+                sheet.push("visit.seen", seen.trimmed());
+            }
+        }
         for sign in &typed.signs {
             sheet.push("signs", sign.trimmed());
         }
@@ -94,6 +122,10 @@ impl Sheet {
         }
         if let Some(spare) = typed.spare {
             sheet.push("spare", crate::measure::number(spare));
+        }
+        // Readings without a height are filled in, as the button does.
+        if let (None, Ok(height)) = (&typed.height, sheet.measured()) {
+            sheet.set("height", &height);
         }
         for (name, on) in [
             ("height_confirmed", typed.height_confirmed),

@@ -5,6 +5,7 @@ mod fill;
 mod pack;
 mod say;
 
+use calc::quantity::read_number;
 use calc::question::Typed;
 
 /// Names and contents of the controls: text as typed, the value of what is picked, `on` for a tick.
@@ -73,6 +74,13 @@ impl Sheet {
         self.rest = Some(Box::new(given.clone()));
     }
 
+    /// Takes over what another sheet says of one thing: its names up to the first dot.
+    pub fn take(&mut self, other: &Self, thing: &str) {
+        let of = |name: &str| name.split('.').next() == Some(thing);
+        let entries = other.entries.iter().filter(|(name, _)| of(name));
+        self.entries.extend(entries.cloned());
+    }
+
     /// How many entries a list has: `stems` or `targets`.
     #[must_use]
     pub fn count(&self, list: &str) -> usize {
@@ -129,7 +137,7 @@ impl Sheet {
 
     /// Clears what belongs to one tree and keeps what belongs to the place, the day and the crew.
     pub fn next_tree(&mut self) {
-        const KEPT: [&str; 14] = [
+        const KEPT: [&str; 15] = [
             "day",
             "date",
             "place",
@@ -142,6 +150,7 @@ impl Sheet {
             "herbicide",
             "walk",
             "practised",
+            "timed",
             "cannot_wait",
             "goal",
         ];
@@ -191,6 +200,14 @@ pub(in crate::form) fn how(stem: usize) -> String {
 pub(in crate::form) fn path(list: &str, at: usize, key: &str) -> String {
     let number = crate::measure::number(at as u32);
     [list, "[", &number, "].", key].concat()
+}
+
+/// A number with a unit behind it; text that carries its own, or is no number, as it is.
+pub(in crate::form) fn with_unit(text: &str, unit: &str) -> String {
+    match read_number(text.trim()) {
+        Ok(number) if number.unit.is_none() => [text.trim(), " ", unit].concat(),
+        _ => text.to_owned(),
+    }
 }
 
 /// Which entry of a list a name belongs to.

@@ -1,11 +1,14 @@
 //! What a sheet says, as a question.
 
-use super::{Sheet, path, whole};
+use super::{Sheet, path, whole, with_unit};
+use crate::form::aids::made;
 use crate::form::seen::elsewhere;
 use crate::form::species::UNKNOWN;
 use crate::form::{matters, words as w};
-use calc::quantity::read_number;
-use calc::question::{LeafOutTyped, PlaceTyped, StemTyped, TargetTyped, Text, Typed};
+use calc::question::{
+    HeightAidTyped, LeafOutTyped, PlaceTyped, Seen, StemTyped, TargetTyped, Text, TimedTyped,
+    Typed, VisitTyped,
+};
 use calc::reference::Reference;
 use chrono::NaiveDate;
 
@@ -27,11 +30,10 @@ impl Sheet {
         let text = self.text(name)?;
         let unit = self.unit(unit, us, metric);
         let own = if self.metric() { metric } else { us };
-        let bare = read_number(text.trimmed()).is_ok_and(|number| number.unit.is_none());
-        Some(if unit != own && bare {
-            Text([text.trimmed(), " ", unit].concat())
-        } else {
+        Some(if unit == own {
             text
+        } else {
+            Text(with_unit(&text.0, unit))
         })
     }
 
@@ -55,6 +57,10 @@ impl Sheet {
     pub fn typed(&self, reference: &'static Reference, today: NaiveDate) -> Typed {
         let mut typed = self.all(today);
         self.rest(&mut typed);
+        // Readings speak for the height that stands in the field; others are only notes beside it.
+        let filled =
+            matches!(made(self, &typed), Some(Ok(text)) if text == self.get("height").trim());
+        typed.height_aid = typed.height_aid.take().filter(|_| filled);
         matters(reference, &typed).keep(&mut typed);
         typed
     }
@@ -73,8 +79,6 @@ impl Sheet {
         };
         let spare = self.get("spare");
         Typed {
-            version: 1,
-            units: Some(Text::from(if self.metric() { "metric" } else { "us" })),
             species,
             stems: (0..self.count("stems")).map(|at| self.stem(at)).collect(),
             setting: self.text("setting"),
@@ -87,6 +91,9 @@ impl Sheet {
             spring: self.text("spring"),
             spring_scale: self.text("spring_scale"),
             height: self.length("height", "height.unit", "ft", "m"),
+            height_aid: self.height_aid(),
+            timed: self.timed(),
+            visit: self.visit(),
             height_confirmed: self.ticked("height_confirmed"),
             targets: (0..self.count("targets"))
                 .filter_map(|at| self.target(at))
@@ -110,8 +117,62 @@ impl Sheet {
             walk: self.text("walk"),
             practised: self.ticked("practised"),
             cannot_wait: self.ticked("cannot_wait"),
+            ..self.plain()
+        }
+    }
+
+    /// A question with nothing but its units: what readings alone are read with.
+    pub(in crate::form) fn plain(&self) -> Typed {
+        Typed {
+            version: 1,
+            units: Some(Text::from(if self.metric() { "metric" } else { "us" })),
             ..Typed::default()
         }
+    }
+
+    /// Readings of a height; none while no way of measuring is picked.
+    pub(in crate::form) fn height_aid(&self) -> Option<HeightAidTyped> {
+        let by = self.text("height_aid.by")?;
+        let length = |name: &str| self.length(name, "height.unit", "ft", "m");
+        Some(HeightAidTyped {
+            by: Some(by),
+            tree_shadow: length("height_aid.tree_shadow"),
+            stick: length("height_aid.stick"),
+            stick_shadow: length("height_aid.stick_shadow"),
+            distance: length("height_aid.distance"),
+            top: self.text("height_aid.top"),
+            foot: self.text("height_aid.foot"),
+            eye_to_stick: length("height_aid.eye_to_stick"),
+        })
+    }
+
+    /// Trees that were timed, one a line; none where nothing was typed of them.
+    pub(in crate::form) fn timed(&self) -> Option<TimedTyped> {
+        let trees = self.get("timed.trees").split(['\n', ';']).map(str::trim);
+        let timed = TimedTyped {
+            trees: trees
+                .filter(|tree| !tree.is_empty())
+                .map(Text::from)
+                .collect(),
+            minutes: self.text("timed.minutes"),
+            width: self.text("timed.width"),
+            species: self.text("timed.species"),
+        };
+        (!timed.trees.is_empty() || timed.minutes.is_some()).then_some(timed)
+    }
+
+    /// What was seen at a visit; none where nothing was picked.
+    fn visit(&self) -> Option<VisitTyped> {
+        let visit = VisitTyped {
+            at: self.text("visit.at"),
+            ringed: self.text("visit.ringed"),
+            seen: Seen::WORDS
+                .iter()
+                .filter(|word| self.holds("visit.seen", word) || self.holds("visit.crown", word))
+                .map(|word| Text::from(*word))
+                .collect(),
+        };
+        (visit != VisitTyped::default()).then_some(visit)
     }
 
     fn stem(&self, at: usize) -> StemTyped {

@@ -294,8 +294,14 @@ pub const NOT_GOOD_FOR: &str =
 /// How long it takes: the lead, and what makes it slower.
 #[must_use]
 pub fn minutes_lead(span: &[String; 3], hours: bool) -> String {
+    cat!(super::sentence(&minutes_said(span, hours)), ".")
+}
+
+/// The same inside a sentence.
+#[must_use]
+pub fn minutes_said(span: &[String; 3], hours: bool) -> String {
     let unit = if hours { " hours (" } else { " minutes (" };
-    cat!("About ", span[1], unit, span[0], super::TO, span[2], ").")
+    cat!("about ", span[1], unit, span[0], super::TO, span[2], ")")
 }
 
 /// At the tick.
@@ -340,6 +346,22 @@ pub fn visit_minutes(low: f64, likely: f64, high: f64) -> String {
         super::TO,
         measure::minutes(high),
         ")."
+    )
+}
+
+/// Over three years, and over the whole list of visits.
+#[must_use]
+pub fn long_minutes(three: (usize, String), whole: (usize, String)) -> String {
+    cat!(
+        "With the ",
+        small(three.0),
+        " visits of three years behind the first look it comes to ",
+        three.1,
+        "; with all ",
+        small(whole.0),
+        " of the list, ",
+        whole.1,
+        ". The first look is not counted: nobody timed one."
     )
 }
 
@@ -393,6 +415,15 @@ pub fn outlook_basis(class: OutlookClass, size: SizeClass, anchors: &str, own: &
 
 /// What the shares rest on, folded.
 pub const OUTLOOK_BASIS: &str = "What these shares rest on";
+/// Snags an acre, folded.
+pub const SNAG_GUIDES: &str = "How many such trees an acre? What guidelines ask for";
+/// Its heads.
+pub const HEAD_GUIDES: [&str; 3] = ["Whose", "Snags an acre", "Source"];
+/// The region's own guideline.
+#[must_use]
+pub fn snag_guide(guidance: &str, per_acre: &str) -> String {
+    cat!(guidance, ": ", per_acre, " snags an acre.")
+}
 /// How each animal uses a tree, folded.
 pub const USERS_HOW: &str = "How each of them uses a dead tree";
 

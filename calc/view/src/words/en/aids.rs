@@ -1,10 +1,12 @@
 //! Words of the small aids: at a visit, measuring a height, timing one's own trees, pasted temperatures.
 
 use crate::measure;
-use calc::answer::{Before, TimingAnswer};
-use calc::model::at_visit::{Act, Judged, NoAdvice, Seen};
+use calc::answer::{Before, TimingAnswer, VisitAnswer};
+use calc::model::at_visit::{Act, NoAdvice, RingJudged, Seen};
 use calc::model::calibrate::NoRate;
+use calc::model::effort::Three;
 use calc::model::height_aid::NoHeight;
+use calc::question::HeightBy;
 use calc::timing::spring::{Doubt, Trouble};
 
 /// What may be seen at a visit, in the order of a list.
@@ -49,12 +51,13 @@ pub fn act_now(act: Act) -> &'static str {
 
 /// How the ring stands.
 #[must_use]
-pub fn ring_judged(judged: Judged) -> &'static str {
+pub fn ring_judged(judged: RingJudged) -> &'static str {
     match judged {
-        Judged::TooSoon => "too soon to tell",
-        Judged::Working => "it works",
-        Judged::Failed => "it failed",
-        Judged::Dead => "dead above the ring",
+        RingJudged::TooSoon => "too soon to tell",
+        RingJudged::Working => "it works",
+        RingJudged::Failed => "it failed",
+        RingJudged::Dead => "dead above the ring",
+        RingJudged::LookAtCrown => "the crown tells: full, thin or bare?",
     }
 }
 
@@ -64,7 +67,95 @@ pub fn no_advice(why: NoAdvice) -> &'static str {
     match why {
         NoAdvice::BeforeTheRing => "The visit is before the ring. Check both days.",
         NoAdvice::Contradiction => "These can't both be. Tick what you see, and only that.",
+        NoAdvice::NoSuchVisit => {
+            "The list has no visit of that number. Pick one of it, or give a day."
+        }
+        NoAdvice::NoRing => "No ring is advised here. Give the day on which it was ringed.",
     }
+}
+
+/// What to do at the visit that was asked about, how the ring stands, and when to come back.
+#[must_use]
+pub fn visit_advice(visit: &VisitAnswer) -> String {
+    let Some(advice) = &visit.advice else {
+        let why = visit.why_not.map_or("", no_advice);
+        return match (visit.why_not, visit.ringed) {
+            (Some(NoAdvice::BeforeTheRing), Some(ringed)) => {
+                cat!("The ring is of ", measure::day_year(ringed), ". ", why)
+            }
+            _ => why.into(),
+        };
+    };
+    let acts: Vec<&str> = advice.acts.iter().map(|act| act_now(*act)).collect();
+    let day = visit.day.map_or_else(String::new, measure::day_year);
+    let back = advice.come_back.map_or_else(
+        || "No visit is left on the list.".into(),
+        |back| cat!("Come back by ", measure::day_year(back), "."),
+    );
+    cat!(
+        super::sentence(&acts.join("; ")),
+        ". On ",
+        day,
+        ": ",
+        ring_judged(advice.judged),
+        ". ",
+        back
+    )
+}
+
+/// How a height was measured from the ground.
+#[must_use]
+pub fn height_by(by: HeightBy) -> &'static str {
+    match by {
+        HeightBy::Shadow => "by its shadow",
+        HeightBy::Angles => "by a distance and two angles",
+        HeightBy::Stick => "by a stick held upright",
+    }
+}
+
+/// What timed trees make: the crew's minutes over the model's, or why not.
+#[must_use]
+pub fn timed(trees: usize, minutes: f64, no_rate: Option<NoRate>, factor: Option<Three>) -> String {
+    let count = cat!(
+        super::small(trees),
+        if trees == 1 {
+            " tree in "
+        } else {
+            " trees in "
+        },
+        measure::plain(minutes, 1),
+        " minutes"
+    );
+    match (no_rate, factor) {
+        (None, Some(factor)) => cat!(
+            "From your own trees: ",
+            count,
+            ". That is ",
+            times(factor),
+            " our minutes, and used here."
+        ),
+        (why, _) => cat!(
+            "Can't tell yet from ",
+            count,
+            ". ",
+            why.map_or("", no_rate_said),
+            " Our own rate is used."
+        ),
+    }
+}
+
+/// The crew's minutes over the model's: `1.2 times (0.9 to 1.6)`.
+#[must_use]
+pub fn times(factor: Three) -> String {
+    let number = |value| measure::plain(value, 2);
+    cat!(
+        number(factor.likely),
+        " times (",
+        number(factor.low),
+        super::TO,
+        number(factor.high),
+        ")"
+    )
 }
 
 /// Why measurements make no height.
@@ -80,7 +171,7 @@ pub fn no_height(why: NoHeight) -> &'static str {
 
 /// Why trees give no rate.
 #[must_use]
-pub fn no_rate(why: NoRate) -> &'static str {
+pub fn no_rate_said(why: NoRate) -> &'static str {
     match why {
         NoRate::TooFewTrees => {
             "Time at least two trees: one says more about the tree than about you."
@@ -191,3 +282,35 @@ pub const CALENDAR: &str = "Add to calendar";
 pub const AT_A_VISIT: &str = "At a visit: what you see, and what to do";
 /// Its heads.
 pub const HEAD_VISIT: [&str; 4] = ["You see", "Do now", "At first", "In season 3"];
+
+/// The choice at a visit, folded.
+pub const VISIT_NOW: &str = "You are at a visit: tell what you see";
+/// When the visit is.
+pub const VISIT_WHEN: &str = "Which visit is it?";
+/// Today, as a choice.
+pub const VISIT_TODAY: &str = "Today";
+/// The crown, as a choice.
+pub const VISIT_CROWN: &str = "The crown";
+/// Nothing was said of the crown.
+pub const VISIT_NO_CROWN: &str = "Not looked at";
+/// The rest, as a choice.
+pub const VISIT_SEEN: &str = "Tick what else you see";
+/// A rate that came with the question.
+pub const OWN_RATE: &str = "With your own rate, from trees that you timed: ours ";
+/// Before the advice.
+pub const VISIT_ADVICE: &str = "At this visit:";
+/// Timed trees: kept, taken off, refused, none, in a file, opened, another file.
+pub const TIMED_KEPT: &str = "Kept on this device, for every tree on this page.";
+/// Taken off the device.
+pub const TIMED_FORGOTTEN: &str = "No longer kept. What stands in the fields stays.";
+/// Nothing can be kept or saved.
+pub const TIMED_REFUSED: &str = "This page can keep nothing. Write them down.";
+/// Nothing to keep.
+pub const TIMED_NONE: &str = "Type the sizes of your own trees and their minutes first.";
+/// In a file.
+pub const TIMED_SAVED: &str = "The timed trees are in a file.";
+/// Filled in from a file.
+pub const TIMED_OPENED: &str = "The timed trees of that file are filled in.";
+/// Another file.
+pub const TIMED_OTHER: &str =
+    "That is no file of timed trees of this version. Open one that was downloaded here.";

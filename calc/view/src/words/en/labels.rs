@@ -150,6 +150,16 @@ pub const HEAD_MINUTES: [&str; 2] = ["Step", "Likely minutes"];
 pub const HEAD_OUTLOOK: [&str; 4] = ["By the end of", "Low", "Likely", "High"];
 /// Methods.
 pub const HEAD_METHODS: [&str; 2] = ["Method", "How it stands, and why"];
+/// The two groups of methods.
+pub const METHOD_GROUPS: [&str; 2] = [
+    "Without herbicide",
+    "With herbicide, by a licensed applicator",
+];
+/// What ringing and felling cost a city, and whose figure it is.
+pub const CITY_COST: [&str; 2] = [
+    "A city paid about 80 times as much to take a street elm down as to ring one (",
+    ").",
+];
 /// Stems.
 pub const HEAD_STEMS: [&str; 5] = ["Stem", "Across", "Ring, at least", "Better", "What to do"];
 /// Numbers for a professional.

@@ -291,6 +291,25 @@ impl Say<'_> {
                 measure::minutes(effort.high_min),
             );
             list.push(made(how, minutes).on(&effort.because));
+            if let Some(own) = effort.own {
+                let how = "Your own rate = minutes of your own trees over ours, with ours as the starting point = ";
+                list.push(made(how.into(), super::times(own.factor)).on(&[Cite::measured("")]));
+            }
+            let whole = effort.whole.minutes;
+            let how = cat!(
+                "With ",
+                super::small(effort.whole.visits),
+                " visits = minutes × (1 + visits × share of a visit) + their walks = "
+            );
+            let minutes = range(
+                measure::minutes(whole.likely),
+                "",
+                measure::minutes(whole.low),
+                measure::minutes(whole.high),
+            );
+            list.push(
+                made(how, minutes).on(&[calc::reference::cite("AUSDEA1915", "price of a pass")]),
+            );
         }
         if let Some(habitat) = &answer.habitat {
             let (low, likely, high) = habitat.half_life_years;

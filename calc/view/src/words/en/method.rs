@@ -83,6 +83,52 @@ pub fn leaves(method: Method) -> &'static str {
     }
 }
 
+/// Minutes of a method: now, and over three years. Where nobody measured it that is said.
+#[must_use]
+pub fn work(work: &calc::answer::MethodWork) -> String {
+    let said = |share: &calc::reference::Share| {
+        let low = minutes(share.low);
+        let high = minutes(share.high);
+        match share.likely {
+            Some(likely) => cat!("about ", minutes(likely), " (", low, super::TO, high, ")"),
+            None if low == high => cat!("about ", low),
+            None => cat!(low, super::TO, high),
+        }
+    };
+    if work.method == Method::LeaveIt {
+        return "No minutes.".into();
+    }
+    let Some(now) = &work.now else {
+        return "Minutes: no number found, now or over three years.".into();
+    };
+    let of = if work.of.is_empty() {
+        String::new()
+    } else {
+        cat!(", as timed for ", work.of)
+    };
+    let years = match (&work.three_years, work.visits) {
+        (_, 0) => "nothing comes back".into(),
+        (Some(long), visits) => cat!(said(long), " with ", super::small(visits), " visits"),
+        (None, _) => "no number found".into(),
+    };
+    cat!(
+        "Minutes now: ",
+        said(now),
+        of,
+        "; over three years: ",
+        years,
+        "."
+    )
+}
+
+fn minutes(value: f64) -> String {
+    if value < 10.0 {
+        crate::measure::plain(value, 0)
+    } else {
+        crate::measure::minutes(value)
+    }
+}
+
 /// When a method works, apart from law.
 #[must_use]
 pub fn months(method: Method) -> &'static str {

@@ -69,6 +69,21 @@ pub fn field(path: &str) -> String {
         ("practised", _) => "Practised crew",
         ("cannot_wait", _) => "Can't wait",
         ("rate", _) => "Your own rate",
+        ("height_aid", "tree_shadow") => "The tree's shadow",
+        ("height_aid", "stick") => "Length of the stick",
+        ("height_aid", "stick_shadow") => "Shadow of the stick",
+        ("height_aid", "distance") => "Distance to the trunk",
+        ("height_aid", "top") => "Angle to the top",
+        ("height_aid", "foot") => "Angle to the foot",
+        ("height_aid", "eye_to_stick") => "From the eye to the stick",
+        ("height_aid", _) => "How you measure the height",
+        ("timed", "minutes") => "Minutes of your own trees",
+        ("timed", "width") => "Ring width of your own trees",
+        ("timed", "species") => "Species of your own trees",
+        ("timed", _) => "Your own trees",
+        ("visit", "at") => "Day of the visit",
+        ("visit", "ringed") => "Day of the ring",
+        ("visit", _) => "What you see at the visit",
         ("spring_scale", _) => "Unit of the temperatures",
         ("spring", _) => "This spring's temperatures",
         (other, _) => other,
@@ -116,6 +131,8 @@ fn units(path: &str) -> &'static str {
         "voltage" => "V or kV",
         "latitude" | "longitude" => "no unit, degrees only",
         "walk" => "min, ft or m",
+        "top" | "foot" => "no unit, degrees only",
+        "minutes" => "min or leave the unit out",
         _ => "in, ft, mm, cm or m",
     }
 }
@@ -171,6 +188,9 @@ pub fn problem_text(problem: &Problem) -> String {
             ": measure from the outside to the wood, on one side."
         ),
         Code::NoStem => "Trunk size: give at least one stem.".into(),
+        Code::TooManyStems(most) if path.starts_with("timed") => {
+            too_many(&label, *most, "Give those of one day.")
+        }
         Code::TooManyStems(most) => too_many(&label, *most, "Give the thickest ones."),
         Code::TooManyTargets(most) => too_many(&label, *most, "Give the nearest ones."),
         Code::DayMissing => cat!(label, " must include a day, such as 2027-06-22."),
@@ -215,6 +235,11 @@ pub fn problem_text(problem: &Problem) -> String {
         Code::NotRate => {
             "Your own rate can't be used. Calibrate again on trees that you timed.".into()
         }
+        Code::NoHeight(why) => cat!(label, ": ", super::no_height(*why)),
+        Code::FarFromAnyCrew => cat!(
+            typed,
+            " is over 12 times, or under a twelfth of, what we expect. Check the minutes, the sizes and their unit."
+        ),
         Code::NoTemperatures => cat!(
             label,
             ": no line can be used. Give a day, its lowest and its highest temperature on each line."

@@ -138,7 +138,9 @@ impl Say<'_> {
             list.push(told("line_within_reach", super::reply(reply).into()));
         }
         if let Some(height) = q.height {
-            list.push(told("height", self.length(height.m())));
+            let by = q.height_by.map_or("", super::height_by);
+            let comma = if by.is_empty() { "" } else { ", " };
+            list.push(told("height", cat!(self.length(height.m()), comma, by)));
         }
         if let Place::Point {
             latitude,
@@ -222,7 +224,14 @@ impl Say<'_> {
         if let Some(walk) = q.walk_min {
             list.push(told("walk", cat!(measure::plain(walk, 1), " minutes")));
         }
-        if q.rate.is_some() {
+        if let Some(timed) = q.timed {
+            let trees = super::small(timed.trees);
+            let minutes = measure::plain(timed.minutes, 1);
+            list.push(told(
+                "timed.trees",
+                cat!(trees, ", ", minutes, " minutes in all"),
+            ));
+        } else if q.rate.is_some() {
             list.push(told("rate", "from trees that you timed".into()));
         }
         if q.practised {

@@ -1,0 +1,198 @@
+//! The work of a ring: its minutes, those of its visits, and the advice at one.
+
+use super::scene::Scene;
+use super::types::{EffortAnswer, Long, MethodWork, OwnRate, StemAnswer, VisitAnswer};
+use crate::evidence::Cite;
+use crate::model::at_visit::{NoAdvice, advise};
+use crate::model::effort::{self, Work};
+use crate::model::method::Method;
+use crate::model::visits::{self, Visit, VisitKind};
+use crate::order;
+use crate::quantity::inches;
+use crate::question::VisitAt;
+use crate::reference::{Group, Share, Vigor};
+use crate::timing::Hemisphere;
+use chrono::NaiveDate;
+
+/// Seasons that "three years" speaks of.
+const THREE: u8 = 3;
+
+/// Minutes for the ring of every stem that has one.
+pub fn minutes(scene: &Scene<'_>, stems: &[StemAnswer], day: NaiveDate) -> Option<EffortAnswer> {
+    let constants = &scene.reference.constants.effort;
+    let question = scene.question;
+    let mut work: Vec<Work> = stems
+        .iter()
+        .filter_map(|stem| {
+            Some(Work {
+                dbh_mm: stem.dbh_mm,
+                bark_mm: stem.bark.as_ref()?.mm,
+                width_mm: stem.ring.as_ref()?.better_mm,
+                live_share: stem.live_share,
+            })
+        })
+        .collect();
+    let key = |w: &Work| [w.dbh_mm, w.bark_mm, w.live_share];
+    order::sort(&mut work, |a, b| key(a) < key(b));
+    let slip = scene.season.p_for_rules(day);
+    let effort = effort::minutes(constants, question, &work, slip)?;
+    let visit = constants.visit;
+    let once = |share: f64, minutes: f64| share * (minutes - effort.walk_min) + effort.walk_min;
+    let plan = visits::plan(question, day);
+    let long = |seasons: u8| {
+        let visits = plan
+            .iter()
+            .filter(|visit| visit.kind != VisitKind::Recheck && visit.season <= seasons)
+            .count();
+        Long {
+            visits,
+            minutes: effort.with_visits(constants, visits),
+        }
+    };
+    Some(EffortAnswer {
+        visit_min: (
+            once(visit.low, effort.likely_min),
+            once(visit.likely, effort.likely_min),
+            once(visit.high, effort.likely_min),
+        ),
+        three_years: long(THREE),
+        whole: long(u8::MAX),
+        own: question.rate.map(|rate| OwnRate {
+            rate,
+            factor: rate.factor(constants),
+            timed: question
+                .timed
+                .filter(|timed| timed.no_rate.is_none())
+                .map(|timed| (timed.trees, timed.minutes)),
+        }),
+        timed: question
+            .timed
+            .and_then(|timed| Some((timed.trees, timed.no_rate?))),
+        low_min: effort.low_min,
+        likely_min: effort.likely_min,
+        high_min: effort.high_min,
+        mean_min: effort.mean_min,
+        slip: effort.slip,
+        walk_min: effort.walk_min,
+        tasks: effort.tasks,
+        because: effort.because,
+    })
+}
+
+/// Advice at the visit that was asked about; `advised` is the day of an advised ring.
+pub fn visit(scene: &Scene<'_>, advised: Option<NaiveDate>) -> Option<VisitAnswer> {
+    let question = scene.question;
+    let asked = question.visit.as_ref()?;
+    let ringed = asked.ringed.or(advised);
+    let mut answer = VisitAnswer {
+        ringed,
+        day: None,
+        advice: None,
+        why_not: None,
+    };
+    let Some(ringed) = ringed else {
+        answer.why_not = Some(NoAdvice::NoRing);
+        return Some(answer);
+    };
+    let plan = visits::plan(question, ringed);
+    answer.day = on(asked.at, &plan);
+    let south = question.place.hemisphere() == Hemisphere::South;
+    let advice = match answer.day {
+        Some(day) => advise(ringed, day, &plan, &asked.seen, south),
+        None => Err(NoAdvice::NoSuchVisit),
+    };
+    match advice {
+        Ok(advice) => answer.advice = Some(advice),
+        Err(why) => answer.why_not = Some(why),
+    }
+    Some(answer)
+}
+
+fn on(at: VisitAt, plan: &[Visit]) -> Option<NaiveDate> {
+    match at {
+        VisitAt::Today(day) | VisitAt::On(day) => Some(day),
+        VisitAt::Number(number) => Some(plan.get(number.checked_sub(1)?)?.to),
+    }
+}
+
+/// The visits after a method on a day: none where nothing comes back.
+pub fn visits_of(scene: &Scene<'_>, method: Method, day: NaiveDate) -> Vec<Visit> {
+    let species = scene.question.species;
+    let sprouts = species.basal != Vigor::None
+        || species.suckering != Vigor::None
+        || species.group != Group::Conifer;
+    let cut = !method.leaves_standing();
+    let gone = match method {
+        Method::LeaveIt | Method::PullOrDig => true,
+        // A conifer does not come back from its stump.
+        Method::Fell | Method::CutStump => !sprouts,
+        _ => false,
+    };
+    if gone {
+        return Vec::new();
+    }
+    let mut plan = visits::plan(scene.question, day);
+    plan.retain(|visit| !cut || matches!(visit.kind, VisitKind::Sprouts | VisitKind::Yearly));
+    plan
+}
+
+/// The nine methods: minutes of a ring as worked out, of others as printed for trees of this size and kind.
+pub fn of_methods(
+    scene: &Scene<'_>,
+    effort: Option<&EffortAnswer>,
+    day: NaiveDate,
+) -> Vec<MethodWork> {
+    let species = scene.question.species;
+    let dbh = inches(scene.question.largest().dbh.mm());
+    Method::ALL
+        .iter()
+        .map(|method| {
+            let visits = visits_of(scene, *method, day)
+                .iter()
+                .filter(|visit| visit.kind != VisitKind::Recheck && visit.season <= THREE)
+                .count();
+            let mut work = MethodWork {
+                method: *method,
+                now: None,
+                three_years: None,
+                visits,
+                of: "",
+                because: vec![Cite::own(
+                    "visits: from the intervals of the response notes",
+                )],
+            };
+            if let (Method::BarkRing, Some(effort)) = (method, effort) {
+                work.now = Some(Share {
+                    low: effort.low_min,
+                    likely: Some(effort.likely_min),
+                    high: effort.high_min,
+                });
+                let long = effort.three_years.minutes;
+                work.three_years = Some(Share {
+                    low: long.low,
+                    likely: Some(long.likely),
+                    high: long.high,
+                });
+                work.because.extend(&effort.because);
+            }
+            let printed = scene.reference.method_minutes.iter().find(|row| {
+                row.method == *method
+                    && row.group.is_none_or(|group| group == species.group)
+                    && (row.dbh_in.0..=row.dbh_in.1).contains(&dbh)
+            });
+            if let Some(row) = printed {
+                let (low, high) = row.minutes;
+                work.now = Some(Share {
+                    low,
+                    likely: None,
+                    high,
+                });
+                // Where nothing comes back there is nothing to add.
+                work.three_years = work.now.filter(|_| visits == 0);
+                work.of = row.of;
+                work.because.push(row.cite);
+            }
+            work
+        })
+        .collect()
+}
