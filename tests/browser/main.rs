@@ -6,6 +6,7 @@
 //! A part runs in Firefox too: `tests/all firefox` builds its driver, which Debian does not have. By hand, with that on
 //! the path: `cargo test --package tests --test browser -- --ignored firefox`
 
+mod aids;
 mod answer;
 mod browser;
 mod call;

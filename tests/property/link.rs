@@ -32,6 +32,9 @@ fn told(mut typed: Typed, south: bool) -> Typed {
     typed.spring = None;
     typed.spring_scale = None;
     typed.rate = None;
+    typed.timed = None;
+    typed.height_aid = None;
+    typed.visit = None;
     typed.leafed_out = typed.leafed_out.filter(|leaf| leaf.place.is_none());
     // Nothing typed is as good as no field.
     let value = serde_json::to_value(&typed).expect("JSON");
@@ -111,12 +114,15 @@ fn the_form_that_a_link_fills_asks_the_same() {
 }
 
 /// Fields of a question that a link never tells, and why.
-const NEVER: [(&str, &str); 6] = [
+const NEVER: [(&str, &str); 9] = [
     ("version", "the link has its own"),
     ("today", "the reader's own"),
     ("spring", "a table"),
     ("spring_scale", "a table"),
     ("rate", "a crew's own"),
+    ("timed", "a crew's own"),
+    ("height_aid", "the height itself is told"),
+    ("visit", "of a tree that was ringed already"),
     ("place", "the half of the world alone"),
 ];
 
@@ -133,6 +139,8 @@ fn every_field_of_a_question_is_told_or_left_out_on_purpose() {
         "herbicide": "no", "goal": "kill", "spare": 1, "whole_clone": "no", "same_genus_near": "no", "vigour": "slow",
         "dry_spell": "none", "limbs": "none", "walk": "3", "practised": true,
         "rate": { "log_mean": 0.125, "log_sd": 0.25 }, "cannot_wait": true,
+        "timed": { "trees": ["12"], "minutes": "0.125" }, "visit": { "at": "2027-06-01" },
+        "height_aid": { "by": "angles", "distance": "174", "top": "41", "foot": "0" },
     });
     let mut asked = typed(&whole);
     let every = serde_json::to_value(&asked).expect("JSON");

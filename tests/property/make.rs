@@ -175,18 +175,6 @@ impl Maker {
             question["height"] = json!(format!("{:.0} ft", self.between(8.0, 120.0)));
             question["height_confirmed"] = json!(self.chance(0.8));
         }
-        if self.chance(0.15) {
-            let sizes: Vec<String> = (0..self.0.random_range(1..4))
-                .map(|_| format!("{:.1} in", self.between(6.0, 20.0)))
-                .collect();
-            let minutes = format!("{:.1}", 9.0 * sizes.len() as f64);
-            question["timed"] = json!({ "trees": sizes, "minutes": minutes });
-        }
-        if self.chance(0.15) {
-            let at = self.one(&["1", "3", "30", "2028-09-20", "2020-01-01"]);
-            let seen = self.one(&["bridge", "sprouts", "crown_full", "crown_bare", "decay"]);
-            question["visit"] = json!({ "at": at, "seen": [seen] });
-        }
         if self.chance(0.1) && question["date"] != "year" {
             let date = question["date"]
                 .as_str()
@@ -204,6 +192,28 @@ impl Maker {
         loop {
             let species = self.species();
             let typed = self.about(species);
+            if let Ok(question) = try_read(&typed) {
+                return (typed, question);
+            }
+        }
+    }
+
+    /// A good question with the small aids in it, often: timed trees, a visit.
+    pub fn aided(&mut self) -> (Value, Question) {
+        loop {
+            let (mut typed, _) = self.good();
+            if self.chance(0.3) {
+                let sizes: Vec<String> = (0..self.0.random_range(1..4))
+                    .map(|_| format!("{:.1} in", self.between(6.0, 20.0)))
+                    .collect();
+                let minutes = format!("{:.1}", 9.0 * sizes.len() as f64);
+                typed["timed"] = json!({ "trees": sizes, "minutes": minutes });
+            }
+            if self.chance(0.3) {
+                let at = self.one(&["1", "3", "30", "2028-09-20", "2020-01-01"]);
+                let seen = self.one(&["bridge", "sprouts", "crown_full", "crown_bare", "decay"]);
+                typed["visit"] = json!({ "at": at, "seen": [seen] });
+            }
             if let Ok(question) = try_read(&typed) {
                 return (typed, question);
             }

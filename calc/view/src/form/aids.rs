@@ -122,13 +122,17 @@ pub(super) fn height(view: &View<'_>, out: &mut dyn Out) {
                     here: false,
                     ..UnitOf::here("height.unit", "ft", "m")
                 }),
+                // The keypad of digits has no minus on some phones.
+                decimal: it.length,
                 ..TextField::number(&name(it.key), it.label)
             },
         );
         out.close();
     }
-    view.live_line(out, "p", "asm", HEIGHT_LINE);
+    out.open_class("div", "field");
     button(out, "aid", None, w::AID_FILL, false);
+    view.live_line(out, "p", "asm", HEIGHT_LINE);
+    out.close();
     out.close();
 }
 
@@ -232,15 +236,20 @@ pub(super) fn timed(view: &View<'_>, out: &mut dyn Out) {
         &TextField {
             hint: w::TIMED_SPECIES_HINT,
             decimal: false,
+            wide: true,
             ..TextField::number("timed.species", w::TIMED_SPECIES)
         },
     );
+    out.open_class("div", "field");
     view.live_line(out, "p", "asm", TIMED_LINE);
+    out.close();
+    out.open_class("div", "field pair");
     if view.options.keeps {
         button(out, "keep-timed", None, w::TIMED_KEEP, false);
         button(out, "forget-timed", None, w::TIMED_FORGET, false);
     }
     button(out, "save-timed", None, w::TIMED_SAVE, false);
+    out.close();
     out.open_class("div", "field");
     labelled(out, TIMED_FILE_ID, w::TIMED_OPEN, "");
     out.open_class("input", "wf");

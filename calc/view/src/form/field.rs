@@ -21,6 +21,8 @@ pub(super) struct TextField<'t> {
     pub button: Option<(&'t str, usize, &'t str)>,
     /// Whether digits are to be expected.
     pub decimal: bool,
+    /// Whether words are.
+    pub wide: bool,
 }
 
 /// The choice of a unit.
@@ -59,6 +61,7 @@ impl<'t> TextField<'t> {
             unit: None,
             button: None,
             decimal: true,
+            wide: false,
         }
     }
 }
@@ -106,7 +109,7 @@ impl View<'_> {
         }
         let echo = [&id, "-r"].concat();
         out.open_class("div", "pair");
-        out.open_class("input", "w2");
+        out.open_class("input", if field.wide { "wf" } else { "w2" });
         out.attr("type", "text");
         if field.decimal {
             out.attr("inputmode", "decimal");
