@@ -69,6 +69,8 @@ fn a_town_gives_dates_with_a_signal_and_without() {
             .until("the notice that the site is saved", saved)
             .await?;
         server.stop();
+        // Without the draft of the first question.
+        browser.run("localStorage.clear();").await?;
         browser.client.refresh().await?;
         browser.until_ready().await?;
         // A list that was never opened before, and half of the world away.

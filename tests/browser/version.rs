@@ -3,7 +3,7 @@
 use crate::browser::in_browser;
 use crate::embed::host;
 use crate::rules::expect_no_violations;
-use crate::site::{Server, built};
+use crate::site::{Server, built, copy};
 use serde_json::{Value, json};
 
 /// The full version and the digest of its script, as `v1/integrity.json` tells them.
@@ -80,5 +80,57 @@ fn a_full_version_with_its_digest_loads_only_its_own_files() {
             "{console:?}"
         );
         expect_no_violations(&browser, "the link alone").await
+    });
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn a_file_that_was_changed_behind_a_full_version_does_not_run() {
+    let (version, digest) = listed();
+    // Served by somebody who changed one file each, as after a break-in.
+    let sites = ["element.js", "engine.js", "engine.wasm"].map(|name| {
+        let site = copy(&format!("changed-{name}"));
+        let path = site.join(&version).join(name);
+        let mut bytes = std::fs::read(&path).expect("it is built");
+        if name.ends_with(".js") {
+            bytes.extend(b"\nglobalThis.changed = true;\n");
+        } else {
+            // A section of its own that means nothing: WebAssembly 1.0, 5.5.3.
+            bytes.extend([0, 3, 2, b'n', b'o']);
+        }
+        std::fs::write(path, bytes).expect("written");
+        let site = Server::of(&site, 0);
+        let lines = format!(
+            "<script src=\"{0}{version}/embed.js\" integrity=\"{digest}\" crossorigin=\"anonymous\" defer></script>\
+             <slipbark-tree-plan><p><a href=\"{0}\">Plan one tree</a></p></slipbark-tree-plan>",
+            site.address
+        );
+        let head = "<meta http-equiv=\"Content-Security-Policy\" content=\"frame-src 'none'\">";
+        (name, host(&format!("behind-{name}"), head, &lines), site)
+    });
+    in_browser(async move |browser| {
+        for (name, host, _site) in &sites {
+            browser.open(&host.address).await?;
+            let mut said = Vec::new();
+            for _ in 0..100 {
+                said.extend(browser.console().await?);
+                if said.iter().any(|line| line.contains("Slipbark:")) {
+                    break;
+                }
+                tokio::time::sleep(std::time::Duration::from_millis(100)).await;
+            }
+            assert!(
+                said.iter().any(|line| line.contains("integrity")),
+                "{name}: {said:#?}"
+            );
+            let state = "const plan = document.querySelector('slipbark-tree-plan');
+                 return [Boolean(globalThis.changed), Boolean(plan.shadowRoot), plan.querySelector('a').offsetHeight > 0];";
+            assert_eq!(
+                browser.run(state).await?,
+                json!([false, false, true]),
+                "{name}"
+            );
+        }
+        Ok(())
     });
 }

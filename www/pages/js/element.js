@@ -11,6 +11,10 @@ const ATTRIBUTES = [
 // Properties that may be set on a host before this file has run.
 const PROPERTIES = ["config", "inputs"];
 
+// Filled in where these files lie in the folder of a full version: what each must be.
+const DIGESTS = {};
+const ask = (file) => fetch(new URL(file, import.meta.url), DIGESTS[file] && { integrity: DIGESTS[file] });
+
 let loaded = false;
 let failure = null;
 const waiting = new Set();
@@ -25,7 +29,7 @@ export const dataVersion = () => engine.dataVersion();
 
 async function load() {
   try {
-    await init({ module_or_path: new URL("./engine.wasm", import.meta.url) });
+    await init({ module_or_path: ask("./engine.wasm") });
     // Answers link to their sources on the site that these files come from.
     engine.locate(new URL("../sources/", import.meta.url).href);
     engine.when_climate_is_wanted(() => { climate().catch(() => {}); });
@@ -54,14 +58,13 @@ const fetched = new Map();
 /** Fetches one of the places' files and hands it over, once; what could not be had may be asked for again. */
 function place(name, take) {
   if (!fetched.has(name)) fetched.set(name, (async () => {
-    const from = new URL(PLACES[name], import.meta.url);
     try {
-      const response = await fetch(from);
+      const response = await ask(PLACES[name]);
       if (!response.ok) throw new Error(`${response.status} ${response.statusText}`);
       if (!take(new Uint8Array(await response.arrayBuffer()))) throw new Error("it is not what it should be");
     } catch (error) {
       fetched.delete(name);
-      console.error(`Slipbark: ${from.href} could not be fetched. The page says what is missing. (${error})`);
+      console.error(`Slipbark: ${new URL(PLACES[name], import.meta.url)} could not be fetched. The page says what is missing. (${error})`);
       throw error;
     }
   })());

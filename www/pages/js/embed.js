@@ -59,6 +59,12 @@
     if (host.shadowRoot || !["wasm-blocked", "network"].includes(event.detail?.code)) return;
     import(new URL("../stepdown.js", here).href).then(({ stepDown }) => stepDown(host, site), () => {});
   });
+  // Filled in for the folder of a full version: the browser runs its modules only as they were made.
+  const HELD = {};
+  for (const [file, integrity] of Object.entries(HELD)) {
+    document.head.append(Object.assign(document.createElement("link"),
+      { rel: "modulepreload", href: new URL(file, here).href, integrity, crossOrigin: "anonymous" }));
+  }
   import(new URL("../element.js", here).href).catch((error) => {
     delete window[key];
     console.error(`Slipbark: the calculator could not be loaded from ${site}. Check that the address is right, and that the page's script-src names it. The link in its place stays. (${error})`);

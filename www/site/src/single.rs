@@ -117,8 +117,10 @@ fn open(folder: &Path, name: &str, engine: &[String]) -> Result<String> {
             if engine.is_empty() {
                 bail!("the binding exports nothing");
             }
-            // No page of sources comes along, so labels of sources are no links.
-            out.push_str("const init = binding.init, engine = { ...binding, locate() {} };\n");
+            // No page of sources comes along, so labels of sources are no links; no town, so none is looked up.
+            out.push_str(
+                "const init = binding.init, engine = { ...binding, locate() {}, when_towns_are_wanted() {} };\n",
+            );
         } else if let Some(rest) = line.strip_prefix("import ") {
             let inner = rest
                 .strip_suffix("\";")

@@ -46,22 +46,45 @@ pub fn newest(scripts: &Path, assets: &Assets) -> Result<Vec<File>> {
     Ok(files)
 }
 
-/// The folder of the full version: all that its scripts load lies beside them. `named` are the files that the
-/// element's script loads.
+/// The folder of the full version: all that its scripts load lies beside them, and each holds the next to its
+/// digest. `named` are the files that the element's script loads.
 ///
 /// # Errors
 /// As [`newest`].
 pub fn full(scripts: &Path, assets: &Assets, named: &[String]) -> Result<Vec<File>> {
-    let mut files = scripts_in(scripts, FULL, |name| Ok(format!("\"./{name}\"")))?;
-    let path = |name: &str| format!("{FULL}/{name}");
-    for name in ["element.js", "stepdown.js"] {
-        // As written: there they name their neighbours plainly.
-        files.push(File::named(&path(name), script(&scripts.join(name), &[])?));
-    }
+    let mut files = Vec::new();
     for name in named {
-        files.push(File::named(&path(name), assets.bytes(name)?));
+        files.push(File::named(&format!("{FULL}/{name}"), assets.bytes(name)?));
     }
-    Ok(files)
+    // As written: there they name their neighbours plainly.
+    let fetched = digests(files.iter().filter(|file| !file.path.ends_with(".js")));
+    let names = [("DIGESTS = {}", format!("DIGESTS = {fetched}"))];
+    let names = names.each_ref().map(|(a, b)| (*a, &**b));
+    let element = script(&scripts.join("element.js"), &names)?;
+    files.push(File::named(&format!("{FULL}/element.js"), element));
+    let stepdown = script(&scripts.join("stepdown.js"), &[])?;
+    files.push(File::named(&format!("{FULL}/stepdown.js"), stepdown));
+    let modules = digests(files.iter().filter(|file| file.path.ends_with(".js")));
+    let mut all = scripts_in(scripts, FULL, |name| Ok(format!("\"./{name}\"")))?;
+    for file in &mut all {
+        let text = String::from_utf8(std::mem::take(&mut file.bytes))?;
+        file.bytes = text
+            .replace("HELD = {}", &format!("HELD = {modules}"))
+            .into_bytes();
+    }
+    all.extend(files);
+    Ok(all)
+}
+
+/// Digests by name, as a script's object: `{"./engine.wasm":"sha384-…"}`.
+fn digests<'a>(files: impl Iterator<Item = &'a File>) -> serde_json::Value {
+    files
+        .map(|file| {
+            let name = file.path.rsplit('/').next().unwrap_or_default();
+            (format!("./{name}"), integrity(&file.bytes).into())
+        })
+        .collect::<serde_json::Map<_, _>>()
+        .into()
 }
 
 fn scripts_in(
@@ -77,6 +100,8 @@ fn scripts_in(
         }
         if file == "embed.js" {
             names.push(("/v1/embed.js'".to_owned(), format!("/{folder}/embed.js'")));
+            // Left as it is here, but it must be there to be filled in.
+            names.push(("HELD = {}".to_owned(), "HELD = {}".to_owned()));
         }
         let names: Vec<_> = names.iter().map(|(a, b)| (&**a, &**b)).collect();
         let text = script(&scripts.join(file), &names)?;
