@@ -51,6 +51,7 @@ fn table(place: &PointClimate) -> (usize, usize, usize) {
             observed: None,
             spring: &[],
             dry_spell: DrySpell::None,
+            dry_in: None,
             growth: Growth::Ordinary,
         };
         species += 1;

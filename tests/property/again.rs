@@ -5,7 +5,8 @@ use crate::support::reference;
 use calc::answer::{Changed, Outcome, answer};
 use calc::model::method::Method;
 use calc::quantity::{Dbh, TargetDistance, TotalHeight};
-use calc::question::{Day, Herbicide, Question, TargetKind};
+use calc::question::{Day, Dry, Herbicide, Question, TargetKind};
+use calc::timing::budbreak::season_year;
 
 #[test]
 fn the_day_that_a_wait_names_answers_with_do_or_with_its_method_on_that_day() {
@@ -25,6 +26,11 @@ fn the_day_that_a_wait_names_answers_with_do_or_with_its_method_on_that_day() {
         );
         let mut then = question.clone();
         then.day = Day::On(day);
+        // How long it has been dry is asked anew with the day.
+        let season = |day| season_year(day, question.place.hemisphere());
+        if season(day) != season(start) {
+            then.dry_spell = Dry::None;
+        }
         let again = plain(&then);
         assert_eq!(again.advised_day, Some(day), "{typed}");
         assert_eq!(

@@ -37,6 +37,7 @@ const MAY_BE_NULL: &[&str] = &[
     "meant",
     "nearest_km",
     "elevation_m",
+    "meant",
     "asked_day",
     "asked_verdict",
     "asked_probability",

@@ -69,3 +69,42 @@ fn the_year_is_asked_without_a_day_and_answered_for_its_best_day() {
     assert_eq!(day(&answer), "2027-05-01");
     assert!(answer.asked_day.is_none() && answer.asked_verdict.is_none());
 }
+
+/// The months of oak wilt close a stretch, or the answer rests on their not being there; never both.
+#[test]
+fn an_oak_without_a_state_is_shown_no_window_under_a_closed_month() {
+    for region in [None, Some("US-OH")] {
+        let asked = with(
+            tree("northern red oak", "14"),
+            json!({ "date": "2027-06-12", "region": region }),
+        );
+        let answer = ask(&asked);
+        assert_eq!(answer.outcome, Outcome::CannotTell, "{region:?}");
+        let closes = |answer: &calc::answer::Answer| {
+            let oak = |rule: &&calc::answer::Rules| rule.topic == calc::timing::Topic::OakWilt;
+            answer.rules.iter().find(oak).expect("told").closes
+        };
+        assert!(closes(&answer));
+        assert_eq!(answer.timing.next_good, None);
+        let without = &answer
+            .conditional
+            .as_ref()
+            .expect("an answer if it is so")
+            .answer;
+        assert!(!closes(without));
+        assert!(without.timing.next_good.is_some());
+    }
+}
+
+/// A dry spell of this summer does not shorten the season that the answer waits for.
+#[test]
+fn the_season_waited_for_is_not_shortened_by_this_summer_s_dry_spell() {
+    let asked = with(
+        tree("Norway maple", "14"),
+        json!({ "date": "2027-07-25", "leafed_out": { "stage": "buds_open", "date": "2027-04-30" } }),
+    );
+    let (plain, dry) = (ask(&asked), ask(&said(asked.clone(), "dry_spell", "month")));
+    assert_eq!((plain.outcome, dry.outcome), (Outcome::Wait, Outcome::Wait));
+    assert_eq!(plain.timing.closes, dry.timing.closes);
+    assert!(plain.asked_probability > dry.asked_probability);
+}

@@ -4,8 +4,8 @@
 use crate::support::*;
 use calc::timing::doy::Hemisphere;
 use calc::timing::{
-    Daily, DrySpell, Flag, Growth, Observed, Season, Site, Stage, TreeTiming, Verdict, Where,
-    WoodClass, season,
+    Ask, Basis, Daily, DrySpell, Flag, Growth, Observed, Season, Site, Stage, TreeTiming, Verdict,
+    Where, WoodClass, season,
 };
 
 #[test]
@@ -304,4 +304,30 @@ fn an_estimated_sum_and_a_low_latitude_widen_the_opening() {
         (s.curve_of(2027).expect("dates").sd_open - (14.0f64.powi(2) + 36.0).sqrt()).abs() < 1e-9
     );
     assert_eq!(s.flags(), &[Flag::EstimatedSum]);
+}
+
+/// How long it has been dry this summer shortens this season, and says nothing of the next. Our own statement.
+#[test]
+fn a_dry_spell_shortens_its_own_season_alone() {
+    let (c, all) = (constants(), stations());
+    let p = point(&all, 43.07, -89.4, 270.0, &c);
+    let mut a = ask(tree(WoodClass::Diffuse, 180.0), Where::Climate(&p));
+    let closes = |a: &Ask<'_>, year: i32| season(a, &c).curve_of(year).expect("dates").closes;
+    let plain = closes(&a, 2027);
+    (a.dry_spell, a.dry_in) = (DrySpell::Month, Some(2027));
+    assert!((closes(&a, 2027) - plain + 28.0).abs() < 1e-9);
+    assert!((closes(&a, 2028) - plain).abs() < 1e-9);
+    let s = season(&a, &c);
+    assert_eq!(
+        (s.own_year(), s.dates_of(2027).expect("dates").basis),
+        (None, Basis::Climate)
+    );
+    // Together with a leaf-out of the same season both count; a leaf-out of another season does not serve a dry one.
+    a.observed = Some(here(Stage::BudsOpen, day(2027, 4, 20)));
+    let seen = season(&a, &c);
+    assert_eq!(seen.own_year(), Some(2027));
+    let dry = closes(&a, 2027);
+    a.dry_spell = DrySpell::None;
+    assert!((closes(&a, 2027) - dry - 28.0).abs() < 1e-9);
+    assert!((closes(&a, 2028) - plain).abs() < 1e-9);
 }

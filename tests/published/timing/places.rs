@@ -189,7 +189,7 @@ fn the_region_of_a_point_is_told_by_the_towns_near_and_both_sides_of_a_border_ar
             (climate::decode(&bytes).expect("a whole file"), lists.into())
         })
     }
-    fn near(lat: f64, lon: f64, _: bool) -> Vec<(String, f64)> {
+    fn near(lat: f64, lon: f64, _: &str) -> Vec<(String, f64)> {
         let (places, lists) = lists();
         let mut near = Vec::new();
         for (country, km) in climate::countries_near(places, lat, lon, &constants()) {

@@ -52,6 +52,7 @@ pub fn ask<'a>(tree: TreeTiming, place: Where<'a>) -> Ask<'a> {
         observed: None,
         spring: &[],
         dry_spell: DrySpell::None,
+        dry_in: None,
         growth: Growth::Ordinary,
     }
 }

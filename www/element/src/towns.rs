@@ -114,8 +114,9 @@ fn look_up(all: &[Town], country: &str, typed: &str) -> Vec<Town> {
     })
 }
 
-/// The regions near a point, by the towns of every country that it may lie in; none until all of these are here.
-pub fn near(latitude: f64, longitude: f64, fetch: bool) -> Vec<(String, f64)> {
+/// The regions near a point, by the towns of every country that it may lie in; none until all of these are here. They
+/// are not asked for where the region that stands is in one of these countries.
+pub fn near(latitude: f64, longitude: f64, stands: &str) -> Vec<(String, f64)> {
     let known = NEAR.with(|near| {
         let near = near.borrow();
         let same = near.0 == [latitude, longitude] && !near.1.is_empty();
@@ -126,7 +127,11 @@ pub fn near(latitude: f64, longitude: f64, fetch: bool) -> Vec<(String, f64)> {
     }
     let mut near = Vec::new();
     let mut open = false;
-    for (country, km) in climate::countries_near(latitude, longitude) {
+    let countries = climate::countries_near(latitude, longitude);
+    let fetch = !countries
+        .iter()
+        .any(|(country, _)| stands.starts_with(country.as_str()));
+    for (country, km) in countries {
         if !has_towns(&country) {
             near.push((country, km));
             continue;

@@ -104,6 +104,7 @@ fn season(reference: &'static Reference, species: &Species, place: Where<'_>) ->
         observed: None,
         spring: &[],
         dry_spell: timing::DrySpell::None,
+        dry_in: None,
         growth: timing::Growth::Ordinary,
     };
     timing::season(&ask, &reference.constants.timing)

@@ -149,12 +149,13 @@ pub fn rules(scene: &Scene<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Vec
         Some(OakWilt::NotKnownThere) | None => None,
     };
     if let Some((restriction, is_default)) = oak {
+        // Where it is taken not to be there its months are told, and close nothing.
         rows.push((
             restrictions::Applied {
                 restriction,
                 is_default,
             },
-            true,
+            !scene.lifted.no_oak_wilt,
         ));
     }
     let own = scene

@@ -3,6 +3,7 @@
 use crate::evidence::Grade;
 use crate::question::{Condition, Dry, LeafOut, Place, Question, Stage, Vigour};
 use crate::reference::Constants;
+use crate::timing::budbreak::season_year;
 use crate::timing::{
     self, Ask, DrySpell, Growth, Observed, PointClimate, Season, Site, Station, TreeTiming, Where,
     climate,
@@ -58,6 +59,11 @@ pub fn of<'c>(constants: &'c Constants, question: &Question, local: &Local) -> S
             Dry::TwoWeeks => DrySpell::TwoWeeks,
             Dry::Month => DrySpell::Month,
         },
+        // How long it has been dry says nothing of the seasons after.
+        dry_in: Some(season_year(
+            question.day.start(),
+            question.place.hemisphere(),
+        )),
         growth: match (question.vigour, question.condition) {
             (Vigour::Slow, _) | (_, Condition::Declining) => Growth::Slow,
             (Vigour::Fast, _) => Growth::Fast,

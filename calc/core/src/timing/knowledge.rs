@@ -6,7 +6,7 @@ use super::constants::Constants;
 use super::doy::Hemisphere;
 use super::season::{Basis, Kind, Season};
 use super::window::{Dated, conifer_opening, curve};
-use super::{Ask, Flag, Where, WoodClass, shift};
+use super::{Ask, DrySpell, Flag, Where, WoodClass, shift};
 
 /// The season of a tree: the engine's one entry point.
 ///
@@ -101,7 +101,11 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Flags) -> Kind {
         Some(_) if ask.tree.f_is_estimate || flags.wide() => c.sd_wide,
         _ => c.sd_budbreak,
     };
-    let make = |b: f64, sd: f64| {
+    let dry_in = |year: i32| match ask.dry_in {
+        Some(dry) if dry != year => DrySpell::None,
+        _ => ask.dry_spell,
+    };
+    let make = |b: f64, sd: f64, dry: DrySpell| {
         // A conifer's opening comes from the climate, so a better known budbreak does not sharpen it.
         let sd = if class == Dated::Conifer {
             ordinary_sd
@@ -114,7 +118,7 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Flags) -> Kind {
             conifer_opens,
             hemisphere,
             sd,
-            (ask.dry_spell, ask.growth),
+            (dry, ask.growth),
             c,
         )
     };
@@ -136,11 +140,11 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Flags) -> Kind {
         }
         None => own_spring(ask, climate, hemisphere, ordinary_sd, c, flags),
     };
-    let ordinary = match (normal, own) {
-        (Some(b), _) => (make(b, ordinary_sd), Basis::Climate),
+    let (b, sd, basis) = match (normal, own) {
+        (Some(b), _) => (b, ordinary_sd, Basis::Climate),
         (None, Some((_, b, sd, _))) => {
             let other = libm::sqrt(sd * sd + 2.0 * c.sd_between_years * c.sd_between_years);
-            (make(b, other), Basis::OtherYear)
+            (b, other, Basis::OtherYear)
         }
         (None, None) => {
             match (climate, ask.tree.f_sum) {
@@ -151,9 +155,19 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Flags) -> Kind {
             return bare;
         }
     };
+    // Nothing better is known of the season of a dry spell than that it is dry.
+    let dry = ask.dry_in.filter(|_| ask.dry_spell != DrySpell::None);
+    let own = match (own, dry) {
+        (Some(own), dry) if dry.is_none_or(|year| year == own.0) => Some(own),
+        (_, dry) => dry.map(|year| (year, b, sd, basis)),
+    };
+    let usual = match ask.dry_in {
+        Some(_) => DrySpell::None,
+        None => ask.dry_spell,
+    };
     Kind::Dated {
-        ordinary,
-        own: own.map(|(year, b, sd, basis)| (year, make(b, sd), basis)),
+        ordinary: (make(b, sd, usual), basis),
+        own: own.map(|(year, b, sd, basis)| (year, make(b, sd, dry_in(year)), basis)),
     }
 }
 

@@ -178,8 +178,10 @@ pub struct Ask<'a> {
     /// This spring's own daily temperatures, in the order of their days; empty where there are none.
     /// They need a climate for the rest of the season, and serve one season, the one of their last day.
     pub spring: &'a [Daily],
-    /// The dry spell.
+    /// The dry spell, and the season that it lies in ([`budbreak::season_year`]); none where it lies in every season.
     pub dry_spell: DrySpell,
+    /// See `dry_spell`.
+    pub dry_in: Option<i32>,
     /// Slow, ordinary or fast; slow also where the tree is declining.
     pub growth: Growth,
 }

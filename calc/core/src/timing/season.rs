@@ -280,11 +280,14 @@ impl Season<'_> {
         })
     }
 
-    /// The season that knowledge of its own was taken in for: the year in which it began.
+    /// The season that leaf-out or temperatures were taken in for: the year in which it began.
     #[must_use]
     pub fn own_year(&self) -> Option<i32> {
         match self.kind {
-            Kind::Dated { own, .. } => own.map(|(year, ..)| year),
+            Kind::Dated {
+                own: Some((year, _, basis)),
+                ..
+            } => Some(year).filter(|_| basis != Basis::Climate && basis != Basis::OtherYear),
             _ => None,
         }
     }

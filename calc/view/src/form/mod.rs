@@ -77,15 +77,16 @@ pub struct Options<'a> {
     /// Whether the device can be asked where it is.
     pub position: bool,
     /// Regions (ISO 3166) near a point, each with the distance of its nearest town, km, as far as the lists are at
-    /// hand; `fetch` asks for those that are not. See [`none_near`] where no list can be had.
-    pub near: fn(latitude: f64, longitude: f64, fetch: bool) -> Vec<(String, f64)>,
+    /// hand. Those that are not are asked for, unless the region that stands can be right. See [`none_near`] where no
+    /// list can be had.
+    pub near: fn(latitude: f64, longitude: f64, stands: &str) -> Vec<(String, f64)>,
     /// Whether the page may keep on the device what its reader says.
     pub keeps: bool,
 }
 
 /// The regions near a point where no list of towns can be had.
 #[must_use]
-pub fn none_near(_: f64, _: f64, _: bool) -> Vec<(String, f64)> {
+pub fn none_near(_: f64, _: f64, _: &str) -> Vec<(String, f64)> {
     Vec::new()
 }
 

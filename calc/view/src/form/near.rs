@@ -28,7 +28,7 @@ pub(super) fn look(view: &View<'_>) -> Vec<&'static str> {
     let stands = view.sheet.get("region");
     let constants = &view.reference.constants.timing;
     let mut near: Vec<(&'static str, f64)> = Vec::new();
-    for (region, km) in (view.options.near)(*latitude, *longitude, stands.is_empty()) {
+    for (region, km) in (view.options.near)(*latitude, *longitude, stands) {
         near.push((known(&region), km));
     }
     order::sort(&mut near, |a, b| a.1 < b.1);
