@@ -245,3 +245,31 @@ fn a_frame_has_the_settings_of_its_host_and_a_page_of_ours_has_nobody_s() {
         Ok(())
     });
 }
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn the_other_ways_onto_a_page_carry_the_settings_too() {
+    let site = Server::of_the_site();
+    let files = [("ours.json", &*group().to_string())];
+    let ways = format!(
+        "<div data-slipbark=\"tree-plan\" data-config=\"ours.json\"></div>\
+         <script src=\"{}v1/embed.js\" data-slipbark=\"ring\" data-config=\"ours.json\" defer></script>",
+        site.address
+    );
+    let host = host("settings-ways", &site, "hidden", &ways, &files);
+    in_browser(async move |browser| {
+        browser.open(&host.address).await?;
+        let listed = "[...document.querySelectorAll('[config]')].map((it) => it.shadowRoot?.querySelectorAll('#l-species label').length)";
+        browser
+            .until("both", &format!("String({listed}) === '2,2'"))
+            .await?;
+        // A frame that takes the element's place has the address in full.
+        let framed = "const script = document.querySelector('script[src]').src; const holder = document.createElement('div'); holder.setAttribute('config', 'ours.json'); document.body.append(holder);
+             const list = new URL('v1/integrity.json', new URL('../', script)); fetch(list).then((it) => it.json())
+               .then(({ version }) => import(new URL(`../${version}/stepdown.js`, script).href))
+               .then(({ stepDown }) => { stepDown(holder, new URL('../', script).href); done(new URL(holder.querySelector('iframe').src).searchParams.get('config')); }, (e) => done(String(e)));";
+        let address = browser.run_until_done(framed).await?;
+        assert_eq!(address, format!("{}ours.json", host.address));
+        Ok(())
+    });
+}

@@ -186,6 +186,135 @@ fn whatever_a_group_asks_for_no_answer_gets_milder() {
     );
 }
 
+/// Texts that try to get markup, a script or another kind of link into the page, and values of wrong kinds.
+fn nasty(make: &mut Maker) -> Value {
+    let texts = [
+        "<b>x</b>",
+        "</p><script>alert(1)</script>",
+        "\"><img src=x onerror=alert(1)>",
+        "javascript:alert(1)",
+        "JAVASCRIPT:x",
+        "data:text/html,<b>",
+        "https://example.org/\" onclick=\"x",
+        "vbscript:x",
+        "https://example.org/a",
+        "tel:+1555",
+        "tel:<b>",
+        "plain words",
+        "",
+        " ",
+        "AIAL",
+        "no such tree",
+        "\u{0}",
+        "2026-05-01",
+        "professional",
+        "nesting",
+        "555 0100",
+        "code,first,note_en\nAIAL,yes,<i>x</i>\n",
+        "code,first,note_en\nAIAL,yes,come back\n",
+        "en",
+    ];
+    match make.0.random_range(0..9) {
+        0 => json!(make.between(-5.0, 600.0)),
+        1 => json!(make.chance(0.5)),
+        2 => json!([nasty_text(make, &texts), make.0.random_range(0..14)]),
+        3 => json!({ "en": nasty_text(make, &texts), "es": nasty_text(make, &texts) }),
+        4 => Value::Null,
+        _ => json!(nasty_text(make, &texts)),
+    }
+}
+
+fn nasty_text(make: &mut Maker, texts: &[&str]) -> String {
+    make.one(texts).to_owned()
+}
+
+#[test]
+fn whatever_is_typed_no_accepted_text_is_markup_and_no_accepted_link_runs() {
+    let mut make = Maker::new(84);
+    let (mut accepted, mut refused) = (0, 0);
+    for _ in 0..6000 {
+        let mut settings = json!({
+            "schema": 1, "name": "River Friends", "checked": "2026-05-01",
+            "species": { "first": ["AIAL"], "aliases": { "stink tree": "AIAL" }, "notes": { "AIAL": "Come back." } },
+            "contacts": [{ "kind": "professional", "name": "Elm Street", "phone": "555 0100", "url": "https://example.org" }],
+            "codes": [{ "topic": "nesting", "text": "Wait.", "authority": "Town", "url": "https://example.org" }],
+        });
+        for _ in 0..make.0.random_range(1..=3) {
+            let path = make.one(&[
+                "/name",
+                "/checked",
+                "/id",
+                "/species/first",
+                "/species/aliases",
+                "/species/notes",
+                "/species/notes/AIAL",
+                "/species/csv",
+                "/species",
+                "/contacts/0/name",
+                "/contacts/0/phone",
+                "/contacts/0/url",
+                "/contacts/0/kind",
+                "/contacts/0",
+                "/contacts",
+                "/codes/0/text",
+                "/codes/0/authority",
+                "/codes/0/url",
+                "/codes/0/topic",
+                "/codes",
+                "/units",
+                "/region",
+                "/place",
+            ]);
+            let value = nasty(&mut make);
+            let (front, key) = path.rsplit_once('/').expect("a path");
+            match settings.pointer_mut(front) {
+                Some(Value::Object(map)) => drop(map.insert(key.to_owned(), value)),
+                Some(Value::Array(list)) if !list.is_empty() => list[0] = value,
+                _ => {}
+            }
+        }
+        let value = crate::support::value_of(&settings);
+        let Ok((taken, _)) = calc::settings::read(reference(), &value, None) else {
+            refused += 1;
+            continue;
+        };
+        accepted += 1;
+        let species = &taken.species;
+        let mut texts: Vec<&str> = vec![&taken.name, &taken.id];
+        texts.extend(species.aliases.iter().map(|it| &*it.0));
+        texts.extend(species.notes.iter().map(|it| &*it.1));
+        for contact in &taken.contacts {
+            texts.extend(
+                [Some(&*contact.name), contact.phone.as_deref()]
+                    .into_iter()
+                    .flatten(),
+            );
+        }
+        for code in &taken.codes {
+            texts.extend([&*code.text, &*code.authority]);
+        }
+        for text in texts {
+            let low = text.to_lowercase();
+            assert!(
+                !low.contains(['<', '>', '\0']) && !low.contains("javascript:"),
+                "{settings}"
+            );
+        }
+        let links = taken
+            .contacts
+            .iter()
+            .map(|it| &it.url)
+            .chain(taken.codes.iter().map(|it| &it.url));
+        for link in links.flatten() {
+            let good = ["https://", "http://", "tel:"]
+                .iter()
+                .any(|start| link.starts_with(start));
+            assert!(good && !link.contains(['"', '<', ' ']), "{settings}");
+        }
+    }
+    assert!(accepted > 300 && refused > 300, "{accepted} {refused}");
+}
+
 #[test]
 fn a_factor_of_one_and_no_months_change_nothing() {
     let mut make = Maker::new(82);

@@ -15,7 +15,10 @@ export function stepDown(host, site) {
   const name = host.localName.slice("slipbark-".length);
   const address = new URL(`embed/${name}/`, site);
   for (const name of PASSED) {
-    if (host.hasAttribute(name)) address.searchParams.set(name, host.getAttribute(name));
+    if (!host.hasAttribute(name)) continue;
+    const value = host.getAttribute(name);
+    // An address beside the page is one in full inside the frame.
+    address.searchParams.set(name, name === "config" && value ? new URL(value, document.baseURI).href : value);
   }
   const frame = document.createElement("iframe");
   frame.title = `Slipbark calculator: ${name.replace("-", " ")}`;

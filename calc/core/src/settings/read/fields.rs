@@ -164,7 +164,8 @@ impl Reader {
         let low = text.to_ascii_lowercase();
         let what = if text.is_empty() {
             What::Missing
-        } else if text.contains(['<', '>']) || text.contains(control) || holds(&low, "javascript:")
+        } else if text.chars().any(|c| matches!(c, '<' | '>') || control(c))
+            || holds(&low, "javascript:")
         {
             What::Markup
         } else if text.chars().count() > most {
@@ -247,13 +248,16 @@ fn is_link(text: &str) -> bool {
     let rest = ["https://", "http://", "tel:"]
         .iter()
         .find_map(|start| low.strip_prefix(start));
-    let plain = !text.contains(|c: char| c <= ' ' || matches!(c, '<' | '>' | '"' | '\'' | '`'));
+    let plain = text
+        .chars()
+        .all(|c| c > ' ' && !matches!(c, '<' | '>' | '"' | '\'' | '`'));
     plain && text.len() <= URL && rest.is_some_and(|rest| rest.len() > 2)
 }
 
 /// Digits with what people put between them.
 pub(super) fn is_phone(text: &str) -> bool {
     let digits = text.bytes().filter(u8::is_ascii_digit).count();
-    let between = |c: char| c.is_ascii_digit() || " +()-./".contains(c);
+    let between =
+        |c: char| c.is_ascii_digit() || matches!(c, ' ' | '+' | '(' | ')' | '-' | '.' | '/');
     digits > 2 && text.chars().all(between)
 }

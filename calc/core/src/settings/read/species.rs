@@ -11,6 +11,7 @@ use crate::settings::{HEADS, SpeciesList, Value, What, rows};
 const TABLE: usize = 100_000;
 
 impl Reader {
+    #[inline(never)]
     pub(super) fn species(&mut self, top: &Fields<'_>, list: Option<&str>) -> SpeciesList {
         let mut species = SpeciesList::default();
         let Some(fields) = self.object(top, "species") else {
@@ -100,6 +101,7 @@ impl Reader {
     }
 
     /// The table of species: what is wrong is told by column and row.
+    #[inline(never)]
     fn table(&mut self, text: &str, species: &mut SpeciesList) {
         let Some(all) = rows(text) else {
             self.tell("species", What::Quotes);
