@@ -49,7 +49,8 @@ async fn ask(
              const region = plan.shadowRoot.querySelector('.answer-region');
              const first = [...region.children].find((e) => e.checkVisibility() && e.offsetHeight > 2 && !e.matches('.sheet, .vh'));
              const ids = ['p-when', 'p-do', 'p-keep', 'p-long', 'p-check'].filter((id) => plan.shadowRoot.getElementById(id));
-             return [answer.outcome, region.querySelector('.say').textContent, first.className, ids, region.querySelectorAll('.who').length > 0];"
+             const spoken = plan.shadowRoot.querySelector('.sb > [role=status]').textContent;
+             return [answer.outcome, region.querySelector('.say').textContent, first.className, ids, region.querySelectorAll('.who').length > 0, spoken];"
         ))
         .await
 }
@@ -81,6 +82,7 @@ fn each_shows_the_part_it_promises_and_a_stop_before_all_else() {
             assert_eq!(seen[0], "do", "{name}: {seen}");
             let said = seen[1].as_str().unwrap_or_default();
             assert!(said.starts_with(begins), "{name}: {said}");
+            assert_eq!(seen[5], seen[1], "{name}: what is seen first is spoken");
             assert_eq!(seen[3], json!([part]), "{name}: {seen}");
             assert_eq!(seen[4], true, "{name} keeps its cautions");
             expect_no_violations(&browser, &format!("{name}, an answer")).await?;

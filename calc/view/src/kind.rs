@@ -66,14 +66,19 @@ pub enum Shown {
     Rest = 32,
 }
 
+const TREE: u8 = Group::Tree as u8;
+const PLACE: u8 = Group::Place as u8;
+const DAY: u8 = Group::Day as u8;
+const ALL_SHOWN: u8 = u8::MAX;
+
 /// Name, groups in front, parts shown.
 const TABLE: [(&str, u8, u8); 6] = [
-    ("tree-plan", 1 | 2 | 4, 63),
-    ("year", 1 | 4 | 16, 4),
-    ("ring", 1 | 2 | 4, 1),
-    ("reach", 1 | 2, 2),
-    ("effort", 1 | 4 | 32, 8),
-    ("checks", 1 | 4, 16),
+    ("tree-plan", TREE | PLACE | DAY, ALL_SHOWN),
+    ("year", TREE | DAY | Group::Where as u8, Shown::When as u8),
+    ("ring", TREE | PLACE | DAY, Shown::Make as u8),
+    ("reach", TREE | PLACE, Shown::Clear as u8),
+    ("effort", TREE | DAY | Group::Job as u8, Shown::Effort as u8),
+    ("checks", TREE | DAY, Shown::Visits as u8),
 ];
 
 impl Kind {

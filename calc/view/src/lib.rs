@@ -8,7 +8,7 @@
 //! field_id("stems[0].diameter") -> "f-stems-0-diameter"      id of a field in the form
 //! text::answer(reference, question, answer) -> String        the whole answer as plain text
 //! share::write(&typed, south), share::read(fragment)         the question as the fragment of a link
-//! status(reference, question, answer) -> String              one sentence, at most 140 characters
+//! status(kind, reference, question, answer) -> String        one sentence, at most 140 characters
 //! ```
 //!
 //! `out` is any [`out::Out`]: [`out::Html`] for a page, a sink of DOM nodes in the browser.

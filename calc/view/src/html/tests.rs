@@ -232,7 +232,12 @@ fn each_outcome_begins_with_its_frame() {
 #[test]
 fn the_deciding_input_stands_in_the_first_sentence_with_its_number() {
     for (name, question, found) in cases() {
-        let status = crate::status(calc_data::reference(), question, found);
+        let status = crate::status(
+            crate::kind::Kind::TreePlan,
+            calc_data::reference(),
+            question,
+            found,
+        );
         assert!(status.chars().count() <= 140, "{name}: {status}");
         let decided = matches!(
             found.outcome,

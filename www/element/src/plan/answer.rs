@@ -86,7 +86,7 @@ impl Plan {
         question.group = self.group();
         let answer = calc::answer::answer(reference, &question, &climate::local(&question));
         region::draw(self, &question, &answer);
-        self.say(&calc_view::status(reference, &question, &answer));
+        self.say(&calc_view::status(self.kind, reference, &question, &answer));
         if tell {
             let result = self.result_of(&answer);
             let detail = Object::new();

@@ -118,6 +118,7 @@ fn joined(words: &[impl AsRef<str>], last: &str) -> String {
 /// The one polite sentence for a status region, at most 140 characters.
 #[must_use]
 pub fn status(
+    kind: crate::kind::Kind,
     reference: &'static Reference,
     question: &calc::question::Question,
     answer: &calc::answer::Answer,
@@ -127,7 +128,7 @@ pub fn status(
         question,
         answer,
     };
-    let whole = say.verdict();
+    let whole = say.first(kind).unwrap_or_else(|| say.verdict());
     if whole.chars().count() <= 140 {
         return whole;
     }
