@@ -219,7 +219,15 @@ fn main() {
         let answer = calc::answer::answer(reference, &question, &Local::default());
         if theme == "text" {
             println!("== {name} ==");
-            println!("{}", calc_view::status(reference, &question, &answer));
+            println!(
+                "{}",
+                calc_view::status(
+                    calc_view::kind::Kind::TreePlan,
+                    reference,
+                    &question,
+                    &answer
+                )
+            );
             println!("{}", calc_view::text::answer(reference, &question, &answer));
             continue;
         }
