@@ -67,6 +67,35 @@ pub fn method_minutes(content: &Path, sources: &Sources, pack: &mut Pack) -> Res
     Ok(())
 }
 
+/// A note on a cell as a reader gets it: `M01` and `S02` by the label of their source, S1 to S4 as seasons.
+pub fn told(note: &str, sources: &Sources) -> String {
+    let mut told = String::new();
+    for piece in note.split_inclusive(|c: char| !c.is_ascii_alphanumeric()) {
+        let word = piece.trim_end_matches(|c: char| !c.is_ascii_alphanumeric());
+        let after = &piece[word.len()..];
+        match (word.strip_prefix('S'), sources.label(word)) {
+            (Some(season @ ("1" | "2" | "3" | "4")), _) => {
+                told.push_str("season ");
+                told.push_str(season);
+            }
+            (_, Some(label)) if is_id(word) => {
+                told.push_str(label);
+                told.push_str(if after == " " { ":" } else { "" });
+            }
+            _ => told.push_str(word),
+        }
+        told.push_str(after);
+    }
+    told
+}
+
+/// True of a letter and two digits.
+fn is_id(word: &str) -> bool {
+    word.len() == 3
+        && word.starts_with(|c: char| c.is_ascii_uppercase())
+        && word.bytes().skip(1).all(|c| c.is_ascii_digit())
+}
+
 /// The sources that the anchors of a cell name (`M01`, `S02`; S1 to S4 are seasons there), and our own assumption
 /// where the cell says what of it is ours.
 pub fn anchors(row: &Row<'_>, sources: &Sources, pack: &mut Pack) -> Result<(), Problem> {
@@ -75,10 +104,7 @@ pub fn anchors(row: &Row<'_>, sources: &Sources, pack: &mut Pack) -> Result<(), 
         .text("anchors")?
         .split(|c: char| !c.is_ascii_alphanumeric())
     {
-        let id = word.len() == 3
-            && word.starts_with(|c: char| c.is_ascii_uppercase())
-            && word.bytes().skip(1).all(|c| c.is_ascii_digit());
-        if id && !ids.contains(&word) {
+        if is_id(word) && !ids.contains(&word) {
             ids.push(word);
         }
     }

@@ -43,6 +43,11 @@ impl Sources {
         })
     }
 
+    /// What a source is called on the page.
+    pub fn label(&self, id: &str) -> Option<&str> {
+        self.lines.get(id).map(|(label, _)| label.as_str())
+    }
+
     /// Packs a cite, no better than its source allows.
     pub fn cite(
         &self,
@@ -383,8 +388,9 @@ pub fn outlook(content: &Path, sources: &Sources, pack: &mut Pack) -> Result<(),
         }
         pack.number(row.within("second_ring_low", 0.0, 100.0)?);
         pack.number(row.within("second_ring_high", 0.0, 100.0)?);
-        pack.text(row.text("anchors")?);
-        pack.text(row.text("our_own_assumption")?);
+        for note in ["anchors", "our_own_assumption"] {
+            pack.text(&crate::guides::told(row.text(note)?, sources));
+        }
         crate::guides::anchors(&row, sources, pack)?;
     }
     let table = Table::read(content, "evidence", "outlook_species")?;

@@ -355,11 +355,11 @@ pub fn long_minutes(three: (usize, String), whole: (usize, String)) -> String {
     cat!(
         "With the ",
         small(three.0),
-        " visits of three years behind the first look it comes to ",
+        " visits of the three years it comes to ",
         three.1,
         "; with all ",
         small(whole.0),
-        " of the list, ",
+        " on the list, ",
         whole.1,
         ". The first look is not counted: nobody timed one."
     )
