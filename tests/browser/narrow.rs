@@ -44,3 +44,42 @@ fn no_page_scrolls_sideways() {
         Ok(())
     });
 }
+
+/// A drawing drops labels where it is narrow, and shrinks none: 12 CSS pixels is the least that is read.
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn no_label_of_a_drawing_is_smaller_than_12_pixels() {
+    let server = Server::of_the_site();
+    in_browser(async move |browser| {
+        browser.open(&server.address).await?;
+        browser.until_ready().await?;
+        for (date, distance) in [
+            ("2027-06-12", "200"),
+            ("2027-11-12", "200"),
+            ("2027-06-12", "40"),
+        ] {
+            let ask = format!(
+                "const plan = document.querySelector('slipbark-tree-plan');
+                 plan.inputs = {{ version: 1, species: 'Norway maple', stems: [{{ diameter: '14 1/2' }}], date: '{date}',
+                   targets: [{{ kind: 'path', distance: '{distance}' }}, {{ kind: 'fence', distance: '30' }}], line_within_reach: 'no' }};
+                 plan.compute();"
+            );
+            browser.run(&ask).await?;
+            for width in [280, 320, 360, 768, 1280] {
+                browser.width(width).await?;
+                let script = "const root = document.querySelector('slipbark-tree-plan').shadowRoot; const small = []; let seen = 0;
+                     for (const text of root.querySelectorAll('svg text')) {
+                       if (!text.getBoundingClientRect().width) continue;
+                       const scale = text.getScreenCTM(); seen += 1;
+                       const px = parseFloat(getComputedStyle(text).fontSize) * Math.hypot(scale.a, scale.b);
+                       if (px < 12) small.push([text.textContent, px]);
+                     }
+                     return [seen, small];";
+                let found = browser.run(script).await?;
+                assert!(found[0].as_u64() > Some(30), "drawings are there: {found}");
+                assert_eq!(found[1], serde_json::json!([]), "at {width}");
+            }
+        }
+        Ok(())
+    });
+}

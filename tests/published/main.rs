@@ -6,6 +6,7 @@ mod aids;
 mod bad_input;
 mod bad_place;
 mod bark;
+mod beside;
 mod effort;
 mod follow_up;
 mod heights;

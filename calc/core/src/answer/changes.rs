@@ -218,14 +218,16 @@ fn nearest_flip(
     fine: f64,
     at: &dyn Fn(f64) -> Option<Flip>,
 ) -> Option<(f64, Flip)> {
+    // Steps grow, so that a stop far inside the reach finds its way out too.
+    let off = |count: usize| step * (count * (count + STEPS)) as f64 / (1 + STEPS) as f64;
     for count in 1..=STEPS {
         for side in [1.0, -1.0] {
-            let far = from + side * step * count as f64;
+            let far = from + side * off(count);
             if far <= 0.0 {
                 continue;
             }
             if let Some(mut flip) = at(far) {
-                let (mut inner, mut outer) = (from + side * step * (count - 1) as f64, far);
+                let (mut inner, mut outer) = (from + side * off(count - 1), far);
                 while libm::fabs(outer - inner) > fine {
                     let middle = (inner + outer) / 2.0;
                     match at(middle) {

@@ -47,19 +47,20 @@ pub fn figure(out: &mut Page<'_>, cx: &Cx<'_>, working: bool) {
     let answer = cx.say.answer;
     let found = &answer.reach;
     let units = cx.say.units();
-    let labels: Vec<(f64, bool, String)> = found
-        .targets
-        .iter()
-        .filter_map(|target| {
-            let m = target.distance_m?;
-            let inside = matches!(
-                target.outcome,
-                Some(Outcome::Inside | Outcome::Professional | Outcome::Line)
-            );
-            let name = w::target_short(target.kind);
-            Some((m, inside, cat!(name, ", ", measure::length(m).first(units))))
-        })
-        .collect();
+    // Two of one kind that read alike are one flag.
+    let mut labels: Vec<(f64, bool, String)> = Vec::new();
+    for target in &found.targets {
+        let Some(m) = target.distance_m else { continue };
+        let inside = matches!(
+            target.outcome,
+            Some(Outcome::Inside | Outcome::Professional | Outcome::Line)
+        );
+        let name = w::target_short(target.kind);
+        let label = cat!(name, ", ", measure::length(m).first(units));
+        if !labels.iter().any(|(_, _, known)| *known == label) {
+            labels.push((m, inside, label));
+        }
+    }
     let targets: Vec<Target<'_>> = labels
         .iter()
         .map(|(distance_m, inside, label)| Target {

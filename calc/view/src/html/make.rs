@@ -71,7 +71,7 @@ fn ring_part(out: &mut Page<'_>, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
         thick: (bark >= THICK_MM).then_some(&bark_said),
         stems: question.stems.len(),
         spared,
-        thorns: question.species.cautions.contains(&"TH1"),
+        thorns: thorns(cx),
     });
     items(out, "ol", "todo", &steps);
     out.p_class("soft", w::ring_tools(bark >= THICK_MM, bark < THIN_MM));
@@ -87,6 +87,11 @@ fn ring_part(out: &mut Page<'_>, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
         stems(out, cx);
     }
     out.close();
+}
+
+/// Whether the species has thorns.
+fn thorns(cx: &Cx<'_>) -> bool {
+    cx.say.question.species.cautions.contains(&"TH1")
 }
 
 /// The name of the tree, as the caption of its tables.
@@ -285,8 +290,16 @@ fn other_part(out: &mut Page<'_>, cx: &Cx<'_>) {
         &cat!(w::sentence(w::act(method)), "."),
         &cat!(w::WHO_DOES_IT, who, "."),
     );
-    let steps = w::other_steps(method, dead, answer.headline_by_professional);
-    items(out, "ol", "todo", steps);
+    let hands_on = !answer.headline_by_professional
+        && !matches!(method, Method::LeaveIt | Method::Frill | Method::BasalBark);
+    let thorns = hands_on && thorns(cx);
+    let own = w::other_steps(method, dead, answer.headline_by_professional);
+    let steps: Vec<&str> = thorns
+        .then_some(w::THORNS)
+        .into_iter()
+        .chain(own.iter().copied())
+        .collect();
+    items(out, "ol", "todo", &steps);
     if question.stems.len() > 1 {
         other_stems(out, cx, question.units);
     }

@@ -249,7 +249,7 @@ impl Say<'_> {
     /// What it could hit, for a phone call.
     #[must_use]
     pub fn could_hit(&self) -> String {
-        let list: Vec<String> = self
+        let mut list: Vec<String> = self
             .answer
             .reach
             .targets
@@ -259,6 +259,8 @@ impl Say<'_> {
                 None => cat!(target(judged.kind), ", distance not known"),
             })
             .collect();
+        // The worst and nearest stand first, so what reads alike stands together.
+        list.dedup();
         if list.is_empty() {
             return "Not checked yet: they will look.".into();
         }

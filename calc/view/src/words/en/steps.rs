@@ -22,12 +22,15 @@ pub struct Ringing<'a> {
     pub thorns: bool,
 }
 
+/// Before any work on a stem with thorns.
+pub const THORNS: &str = "Trim the thorns from the work band. Heavy gloves, eye protection.";
+
 /// Steps of a bark ring.
 #[must_use]
 pub fn ring_steps(ring: &Ringing<'_>) -> Vec<String> {
     let mut steps: Vec<String> = Vec::new();
     if ring.thorns {
-        steps.push("Trim the thorns from the work band. Heavy gloves, eye protection.".into());
+        steps.push(THORNS.into());
     }
     steps.push(match ring.limbs {
         Limbs::None => "Cut every branch and green shoot below the ring.".into(),
@@ -110,7 +113,7 @@ pub fn other_steps(method: Method, dead: bool, by_professional: bool) -> &'stati
         Method::BarkRing => &[],
         Method::SawRing => &[
             "Cut every branch and green shoot below the cut.",
-            "Saw one level line all the way round, through the bark and just into the wood, no deeper.",
+            "Saw one level line all the way round, through the bark and ¾ in (2 cm) into the wood; 2 in (5 cm) at most.",
             "Expect it to die a season later than a peeled ring, and to need a second ring more often.",
             "A tree with cut wood is weaker there. Keep people out from under it.",
         ],

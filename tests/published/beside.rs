@@ -1,0 +1,227 @@
+//! What stands beside the plan: minutes of other methods, snags an acre, look-alikes by name, what reads alike said
+//! once. The minutes against the rates that were printed (CAMPU2017, CORONEL2014: effort.csv).
+
+use crate::support::*;
+use calc::answer::Changed;
+use calc::model::method::Method;
+use serde_json::json;
+
+fn printed(source: &str, measure: &str) -> f64 {
+    rows("content/evidence/effort.csv")
+        .iter()
+        .find(|row| row["source_id"] == source && row["unit"].starts_with(measure))
+        .map_or_else(|| panic!("{source} {measure}"), |row| number(row, "value"))
+}
+
+fn page(asked: &serde_json::Value) -> String {
+    let mut out = calc_view::out::Html::default();
+    let options = calc_view::html::Options::default();
+    calc_view::html::answer(
+        &mut out,
+        reference(),
+        &question(asked),
+        &ask(asked),
+        &options,
+    );
+    out.into_string()
+}
+
+fn said(asked: &serde_json::Value) -> String {
+    calc_view::text::answer(reference(), &question(asked), &ask(asked))
+}
+
+/// A feller and an assistant: two people over 4.55 and 4.33 trees an hour.
+#[test]
+fn felling_takes_what_was_timed_and_what_nobody_timed_has_no_number() {
+    let pair = |stand: &str| 2.0 * 60.0 / printed("CAMPU2017", &format!("trees per hour, {stand}"));
+    let small = printed("CORONEL2014", "operating minutes");
+    let work = |species: &str, inches: &str, method: Method| {
+        let answer = ask_plain(&tree(species, inches));
+        let at = answer.work.iter().find(|work| work.method == method);
+        at.expect("nine methods").clone()
+    };
+    let large = work("Douglas-fir", "20 in", Method::Fell);
+    let now = large.now.expect("a conifer of 20 in");
+    near_to(now.low, pair("stand S1"), 0.05, "stand S1");
+    near_to(now.high, pair("stand S2"), 0.05, "stand S2");
+    assert_eq!(
+        (large.visits, large.three_years),
+        (0, large.now),
+        "it does not sprout"
+    );
+    let thin = work("Norway maple", "5 in", Method::Fell);
+    assert_eq!(
+        thin.now.map(|now| (now.low, now.high)),
+        Some((small, small))
+    );
+    assert!(
+        thin.visits > 0 && thin.three_years.is_none(),
+        "sprouts, and no number for them"
+    );
+    for (species, inches, method) in [
+        ("Norway maple", "14 in", Method::Fell),
+        ("Douglas-fir", "9 in", Method::Fell),
+        ("Norway maple", "14 in", Method::Frill),
+        ("Norway maple", "14 in", Method::SawRing),
+        ("Norway maple", "2 in", Method::PullOrDig),
+    ] {
+        let none = work(species, inches, method);
+        assert_eq!(
+            (none.now, none.three_years),
+            (None, None),
+            "{species} {method:?}"
+        );
+    }
+    let text = said(&tree("Norway maple", "14 in"));
+    for part in [
+        "Without herbicide\n",
+        "With herbicide, by a licensed applicator\n",
+        "Minutes: no number found, now or over three years.",
+        "over three years: about",
+    ] {
+        assert!(text.contains(part), "{part:?} in {text}");
+    }
+}
+
+/// What a conifer leaves when it is felled does not come back: no visit looks for sprouts of its stump.
+#[test]
+fn a_felled_conifer_has_no_visits_for_sprouts() {
+    let asked = with(
+        tree("Austrian pine", "22 in"),
+        json!({ "same_genus_near": "yes", "date": "2027-06-10" }),
+    );
+    let answer = ask_plain(&asked);
+    assert_eq!(answer.headline_method, Method::Fell);
+    assert!(answer.visits.is_empty(), "{:?}", answer.visits);
+}
+
+#[test]
+fn snags_an_acre_stand_with_their_source_and_the_region_s_own_first() {
+    let all = rows("content/evidence/snag_guides.csv");
+    let at = |region: &str| {
+        let asked = with(tree("Norway maple", "14 in"), json!({ "region": region }));
+        (ask_plain(&asked).habitat.expect("a snag"), said(&asked))
+    };
+    let (vermont, text) = at("US-VT");
+    assert_eq!(vermont.guides.len(), all.len());
+    assert_eq!(vermont.guides_here, 1);
+    assert!(vermont.guides[0].guidance.starts_with("Vermont"));
+    assert!(
+        text.contains("Vermont cavity-nester guidance: 2.4 to 3.6 over 12 in"),
+        "{text}"
+    );
+    for guide in &vermont.guides {
+        assert!(reference().source(guide.because.source).is_some());
+        let row = all.iter().find(|row| row["guidance"] == guide.guidance);
+        let row = row.expect("a row of the table");
+        assert_eq!(row["per_acre"], guide.per_acre);
+        assert!(!row["grade"].starts_with("MEMORY"));
+    }
+    assert_eq!(at("US-TX").0.guides_here, 0);
+    assert_eq!(at("GB").0.guides_here, 1);
+}
+
+#[test]
+fn every_look_alike_has_a_common_name_and_natives_stand_first() {
+    let mut others = 0;
+    for species in reference().species {
+        for alike in species.look_alikes {
+            assert!(!alike.name.is_empty(), "{}", alike.scientific);
+            assert!(
+                alike.name.chars().next().is_some_and(char::is_uppercase),
+                "{}",
+                alike.name
+            );
+            others += usize::from(!alike.native);
+        }
+    }
+    assert!(
+        others > 10,
+        "look-alikes that are not native are told apart too"
+    );
+    let text = said(&tree("Tree-of-heaven", "9 in"));
+    assert!(
+        text.contains("Staghorn sumac Rhus typhina (native)"),
+        "{text}"
+    );
+    for species in reference().species {
+        let text = said(&tree(species.scientific, "9 in"));
+        let part = text.split("IS IT THIS TREE?").nth(1).unwrap_or_default();
+        let part = part.split("WORKING").next().unwrap_or_default();
+        let native: Vec<bool> = part
+            .lines()
+            .filter(|line| line.starts_with("- "))
+            .map(|line| line.contains("(native)"))
+            .collect();
+        assert!(
+            native.is_sorted_by(|a, b| a >= b),
+            "{}: {part}",
+            species.name
+        );
+    }
+}
+
+#[test]
+fn two_targets_that_read_alike_are_said_and_drawn_once() {
+    let paths = |feet: &str| {
+        with(
+            tree("Norway maple", "14 in"),
+            json!({ "none_in_reach": false, "line_within_reach": "no", "targets": [
+                { "kind": "path", "distance": feet }, { "kind": "path", "distance": feet }] }),
+        )
+    };
+    // The drawing is made twice, wide and narrow.
+    let page = page(&paths("150 ft"));
+    assert_eq!(page.matches("path, 150 ft</text>").count(), 2, "{page}");
+    let text = said(&paths("40 ft"));
+    assert!(
+        text.contains("What it could hit. A path, 40 ft (12 m) away.\n"),
+        "{text}"
+    );
+}
+
+/// Far inside the reach of a tall tree the way out is found too, and it is one: asked again, nothing stops.
+#[test]
+fn a_stop_far_inside_the_reach_says_how_far_off_it_would_be_another_answer() {
+    let at = |feet: f64| {
+        with(
+            tree("Siberian elm", "48 in"),
+            json!({ "none_in_reach": false, "line_within_reach": "no", "date": "2027-05-20",
+                "targets": [{ "kind": "building", "distance": format!("{feet:.1} ft") }] }),
+        )
+    };
+    let answer = ask(&at(40.0));
+    let far = answer
+        .changes
+        .iter()
+        .find_map(|change| match change.changed {
+            Changed::Distance { to_m } => Some(to_m),
+            _ => None,
+        });
+    let far = far.expect("a distance") / 0.3048;
+    assert_ne!(
+        ask_plain(&at(far + 0.1)).outcome,
+        answer.outcome,
+        "{far} ft"
+    );
+    assert_eq!(
+        ask_plain(&at(far - 2.0)).outcome,
+        answer.outcome,
+        "{far} ft"
+    );
+}
+
+/// Common practice, no source: thorns come off before hands work there, whatever the method; who asks a professional
+/// needs no such step.
+#[test]
+fn thorns_are_trimmed_before_any_work_by_hand() {
+    let step = "Trim the thorns from the work band.";
+    let locust = |fields: serde_json::Value| said(&with(tree("Black locust", "8 in"), fields));
+    assert!(locust(json!({ "whole_clone": "yes", "date": "2027-06-15" })).contains(step));
+    assert!(
+        locust(json!({ "whole_clone": "no", "herbicide": "no", "date": "2027-06-15" }))
+            .contains(step)
+    );
+    assert!(!locust(json!({ "condition": "dead" })).contains(step));
+    assert!(!said(&tree("Norway maple", "8 in")).contains(step));
+}
