@@ -142,6 +142,16 @@ fn the_place_of_leaves_seen_elsewhere_is_found_by_its_town_too() {
     assert_eq!(host.all("#l-seen-towns input").len(), 8);
     assert!(!host.has("#l-towns input"));
     assert!(host.text("#seen-town-a").contains("8 towns"));
+    // By keys alone: Enter leads to the list.
+    let enter = "
+        root.querySelector('.more').open = true;
+        const field = root.querySelector('#f-leafed-out-town'); field.focus();
+        field.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true, composed: true, cancelable: true }));
+        return root.activeElement?.name;";
+    let focused = js_sys::Function::new_with_args("root", enter)
+        .call1(&JsValue::NULL, &host.root())
+        .expect("it runs");
+    assert_eq!(focused.as_string().as_deref(), Some("leafed_out.town.at"));
     host.click("#l-seen-towns input[value='43 -89.4 US-WI']");
     assert_eq!(host.value("#f-leafed-out-place-latitude"), "43");
     assert_eq!(host.value("#f-leafed-out-place-longitude"), "-89.4");

@@ -237,6 +237,20 @@ fn spring_temperatures_far_from_the_normals_or_with_gaps_are_flagged() {
     assert_eq!(s.flags(), [Flag::SpringFarFromClimate]);
     let (own, plain) = (s.curve_of(2027).expect("dates"), plain.expect("dates"));
     assert!(own.budbreak < plain.budbreak && own.sd_open > plain.sd_open);
+    // Three hot days can be 18 degrees over the normals.
+    let hot: Vec<Daily> = warm
+        .iter()
+        .skip(20)
+        .take(3)
+        .map(|d| Daily {
+            tmin: d.tmin + 8.0,
+            tmax: d.tmax + 8.0,
+            ..*d
+        })
+        .collect();
+    a.spring = &hot;
+    assert_eq!(season(&a, &c).flags(), [Flag::SpringFarFromClimate]);
+    a.spring = &warm;
     // A leaf-out that was seen counts before them.
     a.observed = Some(here(Stage::BudsOpen, day(2027, 4, 20)));
     assert_eq!(season(&a, &c).flags(), [Flag::SpringBehindLeafOut]);

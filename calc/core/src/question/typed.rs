@@ -22,11 +22,12 @@ pub struct Typed {
     pub setting: Option<Text>,
     /// The planned day as `2027-06-12`, or `year`.
     pub date: Option<Text>,
-    /// The asker's today, for `year`; hosts with a clock fill it in.
+    /// The asker's today, for `year` and for the year tape; hosts with a clock fill it in.
     pub today: Option<Text>,
     /// Latitude, longitude and elevation, or only the hemisphere.
     pub place: Option<PlaceTyped>,
     /// ISO 3166 code of state or country, as `US-MA` or `GB`.
+    /// Left out, the cautious months hold: it is never taken from the place.
     pub region: Option<Text>,
     /// Leaf-out seen this year.
     pub leafed_out: Option<LeafOutTyped>,

@@ -197,8 +197,10 @@ constants! {
     observed_last,
     /// Spring far, °C.
     spring_far,
-    /// Spring impossible, °C.
-    spring_impossible,
+    /// Spring too warm, °C.
+    spring_too_warm,
+    /// Spring too cold, °C.
+    spring_too_cold,
     /// Spring most lines, a count.
     spring_most_lines,
     /// Spring hot, °C.

@@ -269,7 +269,7 @@ fn own_spring(
         flags.add(Flag::SpringNotUsed);
         return None;
     };
-    if s.warmer.abs() > c.spring_impossible {
+    if s.warmer > c.spring_too_warm || s.warmer < c.spring_too_cold {
         flags.add(Flag::SpringImpossible);
         return None;
     }
