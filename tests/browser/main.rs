@@ -23,6 +23,7 @@ mod measured;
 mod narrow;
 mod offline;
 mod page;
+mod paper;
 mod plan;
 mod rules;
 mod rungs;
