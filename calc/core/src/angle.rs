@@ -1,4 +1,4 @@
-//! Sine and cosine of angles within a few turns. The library's take any number, and the part that brings a large one
+//! Sine, cosine and tangent of angles within a few turns. The library's take any number, and the part that brings a large one
 //! into the first turn is 4 kB in the browser. The same on every target, as all arithmetic here.
 
 use core::f64::consts::{FRAC_PI_2, PI};
@@ -28,9 +28,15 @@ pub fn cos(angle: f64) -> f64 {
     sin(angle + FRAC_PI_2)
 }
 
+/// Tangent of an angle in radians, as [`sin`].
+#[must_use]
+pub fn tan(angle: f64) -> f64 {
+    sin(angle) / cos(angle)
+}
+
 #[cfg(test)]
 mod tests {
-    use super::{cos, sin};
+    use super::{cos, sin, tan};
 
     /// Against the standard library's.
     #[test]
@@ -41,5 +47,9 @@ mod tests {
             assert!((cos(angle) - angle.cos()).abs() < 5e-15, "cos {angle}");
         }
         assert_eq!(sin(1e-9), 1e-9);
+        for at in -150..=150 {
+            let angle = f64::from(at) / 100.0;
+            assert!((tan(angle) - angle.tan()).abs() < 1e-12, "tan {angle}");
+        }
     }
 }

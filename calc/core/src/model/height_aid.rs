@@ -1,7 +1,7 @@
 //! Three ways to measure a height from the ground. Each fills the height field; none climbs.
 
+use crate::angle::tan;
 use crate::quantity::TotalHeight;
-use libm::tan;
 use serde::Serialize;
 
 /// Why measurements make no height.
