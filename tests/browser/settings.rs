@@ -98,6 +98,15 @@ fn settings_at_an_address_are_there_before_anything_is_answered() {
         assert_eq!(heard(&browser).await?, json!([["slipbark-ready", "", []]]));
         expect_no_violations(&browser, "a stop in the name of a group").await?;
         expect_no_sideways_scroll(&browser, "a stop in the name of a group").await?;
+        // On paper the telephone stands too, and what the group says of the tree.
+        browser
+            .devtools("Emulation.setEmulatedMedia", json!({ "media": "print" }))
+            .await?;
+        let shown = "const root = document.getElementById('plan').shadowRoot; return ['.call .btn', '.grp'].map((css) => getComputedStyle(root.querySelector(css)).display !== 'none');";
+        assert_eq!(browser.run(shown).await?, json!([true, true]));
+        browser
+            .devtools("Emulation.setEmulatedMedia", json!({ "media": "" }))
+            .await?;
         // A key that is not read is told in the console, with its path.
         let console = browser.console().await?.join("\n");
         assert!(

@@ -249,7 +249,7 @@ fn said(out: &mut Page<'_>, cx: &Cx<'_>) {
         .into_iter()
         .chain(cx.say.group_notes())
     {
-        out.p_class("also", &line);
+        out.p_class("also grp", &line);
     }
     // A visit is asked about where no ring is advised today: it has no part of its own.
     let own = answer_has_visits(cx);

@@ -120,36 +120,33 @@ impl Reader {
             }
         }
         for row in all.take(MOST) {
-            let cell = |name: &str| {
-                let at = column(name)?;
-                let text = row.cells.get(at).map_or("", |text| text.trim());
-                (!text.is_empty()).then(|| (text.to_owned(), cell_name(at, row.number)))
-            };
-            let Some((code, place)) = cell("code") else {
-                self.tell(&cell_name(code_at, row.number), What::Missing);
+            let place = |at: usize| cell_name(at, row.number);
+            let text = |at: usize| row.cells.get(at).map_or("", |text| text.trim());
+            let code = text(code_at);
+            if code.is_empty() {
+                self.tell(&place(code_at), What::Missing);
+                continue;
+            }
+            let Some(found) = self.find(code, &place(code_at)) else {
                 continue;
             };
-            let Some(found) = self.find(&code, &place) else {
-                continue;
-            };
-            if let Some((first, place)) = cell("first") {
-                match first.to_ascii_lowercase().as_str() {
-                    "yes" | "y" | "x" | "1" | "true" => species.put_first(found),
-                    "no" | "n" | "0" | "false" => {}
-                    _ => self.tell(&place, What::NotOneOf(&["yes", "no"])),
-                }
-            }
-            for name in ["alias_en", "alias_es"] {
-                if let Some((alias, place)) = cell(name) {
-                    let alias = self.plain(&alias, &place, NAME);
-                    species.aliases.extend(alias.map(|alias| (alias, found)));
-                }
-            }
             let mut note = None;
-            for name in ["note_en", "note_es"] {
-                if let Some((text, place)) = cell(name) {
-                    let text = self.plain(&text, &place, TEXT);
-                    note = note.or(text);
+            for (at, name) in head.iter().enumerate() {
+                let (text, place) = (text(at), place(at));
+                match (text, name.trim()) {
+                    ("", _) => {}
+                    (_, "first") => match text.to_ascii_lowercase().as_str() {
+                        "yes" | "y" | "x" | "1" | "true" => species.put_first(found),
+                        "no" | "n" | "0" | "false" => {}
+                        _ => self.tell(&place, What::NotOneOf(&["yes", "no"])),
+                    },
+                    (_, "alias_en" | "alias_es") => {
+                        let alias = self.plain(text, &place, NAME);
+                        species.aliases.extend(alias.map(|alias| (alias, found)));
+                    }
+                    (_, "note_en") => note = self.plain(text, &place, TEXT).or(note),
+                    (_, "note_es") => note = note.or(self.plain(text, &place, TEXT)),
+                    _ => {}
                 }
             }
             species.notes.extend(note.map(|note| (found, note)));
