@@ -19,8 +19,15 @@ struct Driver {
 }
 
 impl Driver {
-    /// Starts a driver on a free port, which it tells in a line: what stands there before the port.
+    /// Starts a driver on a free port, which it tells in a line: what stands there before the port. A port that was
+    /// free may be taken before the driver has it; then it ends without a word, and is started again.
     fn start(program: &str, arguments: &[&str], before: &str) -> Self {
+        (0..5)
+            .find_map(|_| Self::try_start(program, arguments, before))
+            .expect("the driver tells its port")
+    }
+
+    fn try_start(program: &str, arguments: &[&str], before: &str) -> Option<Self> {
         let mut process = Command::new(program)
             .args(arguments)
             .stdout(Stdio::piped())
@@ -30,23 +37,22 @@ impl Driver {
                 panic!("{program} could not be started: install it, or run tests/all. ({error})")
             });
         let mut lines = BufReader::new(process.stdout.take().expect("a pipe")).lines();
-        let port = lines
-            .by_ref()
-            .map_while(Result::ok)
-            .find_map(|line| {
-                line.split_once(before)?
-                    .1
-                    .trim_end_matches('.')
-                    .parse::<u16>()
-                    .ok()
-            })
-            .expect("the driver tells its port");
+        // Made at once, so that it is ended whatever comes.
+        let mut driver = Self {
+            process,
+            address: String::new(),
+        };
+        let port = lines.by_ref().map_while(Result::ok).find_map(|line| {
+            line.split_once(before)?
+                .1
+                .trim_end_matches('.')
+                .parse::<u16>()
+                .ok()
+        })?;
         // The pipe is read to its end, or the driver would stop when it is full.
         std::thread::spawn(move || lines.map_while(Result::ok).for_each(drop));
-        Self {
-            process,
-            address: format!("http://127.0.0.1:{port}"),
-        }
+        driver.address = format!("http://127.0.0.1:{port}");
+        Some(driver)
     }
 }
 
