@@ -275,6 +275,28 @@ fn a_visit_before_the_ring_and_what_can_t_both_be_are_said() {
     assert!(said(fields).contains("Give the day on which it was ringed."));
     let before = said(json!({ "visit": { "at": "2027-05-01" } }));
     assert!(before.contains("The visit is before the ring."), "{before}");
+    // No step under a stop, beside a target inside the zone, under a hollow tree, or where nothing is checked yet: not
+    // at a visit either, whatever day of the ring is given.
+    let seen =
+        json!({ "at": "2029-08-01", "ringed": "2027-06-05", "seen": ["bridge", "crown_full"] });
+    for fields in [
+        json!({ "none_in_reach": false, "line_within_reach": "no", "targets": [{ "kind": "path", "distance": "20 ft" }] }),
+        json!({ "none_in_reach": false, "line_within_reach": "no", "targets": [{ "kind": "path", "distance": "90 ft" }] }),
+        json!({ "none_in_reach": false, "targets": [{ "kind": "line", "distance": "20 ft" }] }),
+        json!({ "signs": ["cavity"] }),
+        json!({ "none_in_reach": false }),
+    ] {
+        let asked = with(
+            with(tree("Norway maple", "12 in"), fields.clone()),
+            json!({ "visit": seen }),
+        );
+        let visit = ask_plain(&asked).visit.expect("a visit");
+        assert_eq!(
+            (visit.why_not, visit.advice),
+            (Some(NoAdvice::Stopped), None),
+            "{fields}"
+        );
+    }
     let wrong = |fields: Value| only(json!({ "visit": fields }));
     assert_eq!(
         wrong(json!({ "at": "soon" })),

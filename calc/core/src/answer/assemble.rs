@@ -83,7 +83,8 @@ pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) 
         asked_probability: asked.and_then(|day| scene.season.probability(day)),
         visit: work::visit(
             scene,
-            (!stops && decision.headline == Method::BarkRing).then_some(day),
+            stops,
+            (decision.headline == Method::BarkRing).then_some(day),
         ),
         work: if stops {
             Vec::new()

@@ -6,6 +6,7 @@ use crate::evidence::Cite;
 use crate::model::at_visit::{NoAdvice, advise};
 use crate::model::effort::{self, Work};
 use crate::model::method::Method;
+use crate::model::reach;
 use crate::model::visits::{self, Visit, VisitKind};
 use crate::order;
 use crate::quantity::inches;
@@ -79,8 +80,9 @@ pub fn minutes(scene: &Scene<'_>, stems: &[StemAnswer], day: NaiveDate) -> Optio
     })
 }
 
-/// Advice at the visit that was asked about; `advised` is the day of an advised ring.
-pub fn visit(scene: &Scene<'_>, advised: Option<NaiveDate>) -> Option<VisitAnswer> {
+/// Advice at the visit that was asked about; `advised` is the day of an advised ring. Where the answer stops, or what
+/// the tree could hit is not checked, or it is hollow, nothing is done to it at a visit either.
+pub fn visit(scene: &Scene<'_>, stops: bool, advised: Option<NaiveDate>) -> Option<VisitAnswer> {
     let question = scene.question;
     let asked = question.visit.as_ref()?;
     let ringed = asked.ringed.or(advised);
@@ -90,6 +92,15 @@ pub fn visit(scene: &Scene<'_>, advised: Option<NaiveDate>) -> Option<VisitAnswe
         advice: None,
         why_not: None,
     };
+    let hollow = question.signs.iter().any(|sign| reach::hollow(*sign));
+    let clear = matches!(
+        scene.reach.outcome,
+        reach::Outcome::Clear | reach::Outcome::ClearPeopleOut
+    );
+    if stops || hollow || !clear {
+        answer.why_not = Some(NoAdvice::Stopped);
+        return Some(answer);
+    }
     let Some(ringed) = ringed else {
         answer.why_not = Some(NoAdvice::NoRing);
         return Some(answer);

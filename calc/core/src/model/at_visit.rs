@@ -73,6 +73,8 @@ pub enum NoAdvice {
     NoSuchVisit,
     /// No ring is advised, and no day of one was given.
     NoRing,
+    /// Nobody may work at this tree, or what it could hit is not checked.
+    Stopped,
 }
 
 /// Season after the ring from which a living crown means failure.

@@ -153,11 +153,7 @@ impl Sheet {
     /// # Errors
     /// What is wrong with them: the id of the field to go to, and the words.
     pub fn measured(&self) -> Result<String, (String, String)> {
-        let typed = Typed {
-            height_aid: self.height_aid(),
-            ..self.plain()
-        };
-        match made(self, &typed) {
+        match made(self, &self.readings()) {
             Some(Ok(text)) => Ok(text),
             Some(Err(problems)) => {
                 let field = problems.first().map_or("", |problem| &problem.field);
@@ -175,11 +171,7 @@ fn all(problems: &[Problem]) -> String {
 
 /// What the readings make, in words.
 pub(super) fn height_line(view: &View<'_>) -> String {
-    let typed = Typed {
-        height_aid: view.sheet.height_aid(),
-        ..view.sheet.plain()
-    };
-    match made(view.sheet, &typed) {
+    match made(view.sheet, &view.sheet.readings()) {
         None => String::new(),
         Some(Err(problems)) => all(&problems),
         Some(Ok(text)) if text == view.sheet.get("height").trim() => w::AID_FILLED.to_owned(),
@@ -264,10 +256,7 @@ pub(super) fn timed(view: &View<'_>, out: &mut dyn Out) {
 
 /// What the timed trees make, in words.
 pub(super) fn timed_line(view: &View<'_>) -> String {
-    let typed = Typed {
-        timed: view.sheet.timed(),
-        ..view.sheet.plain()
-    };
+    let typed = view.sheet.readings();
     let Some(question) = view
         .draft
         .question

@@ -236,7 +236,7 @@ pub fn judge(
 }
 
 /// Cavity, cracks, fungus at the base or hung limbs.
-fn hollow(sign: Sign) -> bool {
+pub(crate) fn hollow(sign: Sign) -> bool {
     matches!(
         sign,
         Sign::Cavity | Sign::Cracks | Sign::Conks | Sign::HungLimbs

@@ -91,8 +91,6 @@ impl Sheet {
             spring: self.text("spring"),
             spring_scale: self.text("spring_scale"),
             height: self.length("height", "height.unit", "ft", "m"),
-            height_aid: self.height_aid(),
-            timed: self.timed(),
             visit: self.visit(),
             height_confirmed: self.ticked("height_confirmed"),
             targets: (0..self.count("targets"))
@@ -117,15 +115,19 @@ impl Sheet {
             walk: self.text("walk"),
             practised: self.ticked("practised"),
             cannot_wait: self.ticked("cannot_wait"),
-            ..self.plain()
+            ..self.readings()
         }
     }
 
-    /// A question with nothing but its units: what readings alone are read with.
-    pub(in crate::form) fn plain(&self) -> Typed {
+    /// A question with nothing but its units and the readings of the aids. In one place: each such question put
+    /// together costs bytes in the browser.
+    #[inline(never)]
+    pub(in crate::form) fn readings(&self) -> Typed {
         Typed {
             version: 1,
             units: Some(Text::from(if self.metric() { "metric" } else { "us" })),
+            height_aid: self.height_aid(),
+            timed: self.timed(),
             ..Typed::default()
         }
     }

@@ -70,6 +70,9 @@ pub fn no_advice(why: NoAdvice) -> &'static str {
         NoAdvice::NoSuchVisit => {
             "The list has no visit of that number. Pick one of it, or give a day."
         }
+        NoAdvice::Stopped => {
+            "Do nothing to it at a visit: settle first what is said here, and keep out from under it."
+        }
         NoAdvice::NoRing => "No ring is advised here. Give the day on which it was ringed.",
     }
 }
