@@ -246,3 +246,41 @@ fn what_is_seen_at_a_visit_gets_advice_by_keyboard_and_keeps_the_focus() {
         browser.expect_quiet().await
     });
 }
+
+/// Everything that folds is open, in the form and in the answer: no rule is broken, nothing scrolls sideways, and
+/// what is pressed is 44 pixels high.
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn unfolded_the_aids_keep_the_rules_and_fit_280_pixels() {
+    let server = Server::of_the_site();
+    in_browser(async move |browser| {
+        browser.open(&server.address).await?;
+        browser.until_ready().await?;
+        let open = format!(
+            "const plan = {PLAN}; plan.inputs = {{ version: 1, species: 'Norway maple', stems: [{{ diameter: '12' }}],
+             date: '2027-06-12', region: 'US-VT', none_in_reach: true,
+             height_aid: {{ by: 'angles', distance: '60', top: '40', foot: '-4' }},
+             timed: {{ trees: ['12', '14'], minutes: '20' }}, visit: {{ at: '3', seen: ['sprouts'] }} }}; plan.compute();
+             for (const fold of {ROOT}.querySelectorAll('details')) fold.open = true;"
+        );
+        browser.run(&open).await?;
+        crate::narrow::expect_no_sideways_scroll(&browser, "unfolded").await?;
+        browser.width(280).await?;
+        let low = format!(
+            "return [...{ROOT}.querySelectorAll('#f-visit-at, [name^=visit], [name^=timed], [name^=height_aid], [data-act$=timed], [data-act=aid]')]
+               .map((control) => control.closest('label') ?? control).filter((control) => control.offsetParent)
+               .map((control) => [control.textContent.slice(0, 30), control.getBoundingClientRect().height])
+               .filter(([, height]) => height < 44);"
+        );
+        assert_eq!(browser.run(&low).await?, serde_json::json!([]));
+        for theme in ["light", "dark", "sun"] {
+            browser
+                .run(&format!(
+                    "document.documentElement.dataset.theme = '{theme}';"
+                ))
+                .await?;
+            crate::rules::expect_no_violations(&browser, theme).await?;
+        }
+        Ok(())
+    });
+}

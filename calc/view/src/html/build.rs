@@ -230,7 +230,8 @@ pub fn open_details(out: &mut Page<'_>, class: &str, summary: &str) {
 /// The table twin of a drawing.
 pub fn twin(out: &mut Page<'_>, summary: &str, caption: &str, heads: &[&str], rows: &Rows) {
     open_details(out, "twin", summary);
-    table(out, caption, heads, rows);
+    // Several twins of one tree stand in an answer: each region has a name of its own.
+    table(out, &cat!(caption, ": ", summary), heads, rows);
     out.close();
 }
 
