@@ -292,7 +292,7 @@ function follow(begun = true) {
   const text = JSON.stringify(seen);
   const refused = told.some((it) => it.refuses);
   const kept = settings.species?.list ? " The table of trees that the file names is not in it." : "";
-  $("b-seen").textContent = (refused ? "As it was before what is to be put right." : "This is the calculator with your settings.") + kept;
+  $("b-seen").textContent = (!begun && refused ? "This is the calculator as it comes." : refused ? "As it was before what is to be put right." : "This is the calculator with your settings.") + kept;
   if (!refused && text !== shown) {
     shown = text;
     $("preview").config = seen;
