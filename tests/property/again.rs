@@ -6,7 +6,7 @@ use calc::answer::{Changed, Outcome, answer};
 use calc::model::method::Method;
 use calc::quantity::{Dbh, TargetDistance, TotalHeight};
 use calc::question::{Day, Dry, Herbicide, Question, TargetKind};
-use calc::timing::budbreak::season_year;
+use calc::timing::doy::season_year;
 
 #[test]
 fn the_day_that_a_wait_names_answers_with_do_or_with_its_method_on_that_day() {

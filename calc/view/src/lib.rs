@@ -53,8 +53,10 @@ fn fill(template: &str, gaps: &[&str]) -> String {
     text
 }
 
+mod control;
 pub mod draw;
 pub mod form;
+mod heading;
 pub mod html;
 pub mod ics;
 pub mod kind;

@@ -2,13 +2,15 @@
 //! point; until it is here, answers say that the table is missing.
 
 use crate::plans;
-use crate::towns::AGAIN_MS;
 use calc::model::season::Local;
 use calc::question::{Place, Question};
 use calc::timing::pack::climate::{self, Places};
 use js_sys::{Date, Function};
 use std::cell::{Cell, RefCell};
 use wasm_bindgen::JsValue;
+
+/// A file of places that could not be had is asked for again by the next key, but not sooner than this.
+pub const AGAIN_MS: f64 = 5000.0;
 
 thread_local! {
     static PLACES: RefCell<Places> = const { RefCell::new(Places { stations: Vec::new(), names: Vec::new() }) };

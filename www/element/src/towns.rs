@@ -1,16 +1,14 @@
 //! The towns, one list a country. A list is fetched once a name is typed; until it is here the form
 //! says so, and where it can't be had, what to type instead.
 
-use crate::{climate, plans};
+use crate::climate::{self, AGAIN_MS};
+use crate::plans;
 use calc::timing::pack::towns::{self, Town};
 use calc_view::form::{MOST, SEARCHES, Towns, has_towns};
 use js_sys::{Date, Function};
 use std::cell::RefCell;
 use std::rc::Rc;
 use wasm_bindgen::JsValue;
-
-/// A list that could not be had is asked for again by the next key, but not sooner than this.
-pub const AGAIN_MS: f64 = 5000.0;
 
 enum List {
     Coming,

@@ -2,7 +2,8 @@
 
 use super::assemble::assemble;
 use super::decide::decide;
-use super::open::{self, Lifted};
+use super::lifted::Lifted;
+use super::open;
 use super::scene::Scene;
 use super::types::{Answer, If, Outcome};
 use crate::model::method::Method;

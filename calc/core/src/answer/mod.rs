@@ -4,6 +4,7 @@ mod assemble;
 mod changes;
 mod compose;
 mod decide;
+mod lifted;
 mod open;
 mod rest;
 mod scene;
@@ -40,7 +41,7 @@ pub fn without_changes(
     local: &Local,
 ) -> Answer {
     let ask = |question: &Question| {
-        compose::compose(reference, question, local, open::Lifted::default(), true)
+        compose::compose(reference, question, local, lifted::Lifted::default(), true)
     };
     let mut answer = ask(question);
     // What a group asks for may turn the answer, and with it what it warns of: nothing that stands without the

@@ -1,5 +1,6 @@
 //! What is still open, and the question with it settled.
 
+use super::lifted::Lifted;
 use super::scene::{Scene, level};
 use super::types::Conditional;
 use crate::model::method::{Case, Level, Method};
@@ -8,17 +9,6 @@ use crate::quantity::TotalHeight;
 use crate::question::{Question, Reply, Stem, TargetKind};
 use crate::reference::{Suitability, Vigor};
 use chrono::NaiveDate;
-
-/// Conditions taken as met, which no field of the question carries.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub struct Lifted {
-    /// Every stem of the clone can be ringed.
-    pub whole_clone: bool,
-    /// Oak wilt is not in the state.
-    pub no_oak_wilt: bool,
-    /// An unknown species is one that a ring suits.
-    pub species_suits: bool,
-}
 
 /// What is open for an answer on a day, with the best later day of the ring, if there is one.
 pub fn conditions(scene: &Scene<'_>, day: NaiveDate, best: Option<NaiveDate>) -> Vec<Conditional> {

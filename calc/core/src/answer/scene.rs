@@ -1,6 +1,6 @@
 //! One tree with all that is settled about it, asked for one day after another.
 
-use super::open::Lifted;
+use super::lifted::Lifted;
 use crate::model::method::{self, Case, Level, Method, MethodLine, Standing};
 use crate::model::reach::{self, Reach};
 use crate::model::season::{self, Local};

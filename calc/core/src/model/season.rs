@@ -3,7 +3,7 @@
 use crate::evidence::Grade;
 use crate::question::{Condition, Dry, LeafOut, Place, Question, Stage, Vigour};
 use crate::reference::Constants;
-use crate::timing::budbreak::season_year;
+use crate::timing::doy::season_year;
 use crate::timing::{
     self, Ask, DrySpell, Growth, Observed, PointClimate, Season, Site, Station, TreeTiming, Where,
     climate,

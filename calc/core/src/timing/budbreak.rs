@@ -115,14 +115,3 @@ pub fn from_observed(observed: &Observed, year: i32, c: &Constants) -> f64 {
         Stage::FirstLeaf => seen + c.first_leaf_before,
     }
 }
-
-/// The year in which the season of a date began: the calendar year in the north; in the south the season runs from
-/// July to June and is named by the year of its spring.
-#[must_use]
-pub fn season_year(date: chrono::NaiveDate, hemisphere: Hemisphere) -> i32 {
-    use chrono::Datelike;
-    match hemisphere {
-        Hemisphere::South if date.month() < 7 => date.year() - 1,
-        _ => date.year(),
-    }
-}

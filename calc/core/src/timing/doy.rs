@@ -28,6 +28,16 @@ impl Hemisphere {
     }
 }
 
+/// The year in which the season of a date began: the calendar year in the north; in the south the season runs from
+/// July to June and is named by the year of its spring.
+#[must_use]
+pub fn season_year(date: NaiveDate, hemisphere: Hemisphere) -> i32 {
+    match hemisphere {
+        Hemisphere::South if date.month() < 7 => date.year() - 1,
+        _ => date.year(),
+    }
+}
+
 /// A day of the 365-day year, 1 (1 January) to 365 (31 December).
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Doy(u16);

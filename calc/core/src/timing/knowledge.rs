@@ -1,9 +1,10 @@
 //! Which knowledge dates a season: leaf-out seen here, seen elsewhere, this spring's temperatures, the climate, or none.
 
-use super::budbreak::{from_climate, from_observed, from_spring, season_year};
+use super::budbreak::{from_climate, from_observed, from_spring};
 use super::climate::{PointClimate, Site};
 use super::constants::Constants;
 use super::doy::Hemisphere;
+use super::doy::season_year;
 use super::season::{Basis, Kind, Season};
 use super::window::{Dated, conifer_opening, curve};
 use super::{Ask, DrySpell, Flag, Where, WoodClass, shift};

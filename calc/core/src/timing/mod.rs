@@ -178,7 +178,7 @@ pub struct Ask<'a> {
     /// This spring's own daily temperatures, in the order of their days; empty where there are none.
     /// They need a climate for the rest of the season, and serve one season, the one of their last day.
     pub spring: &'a [Daily],
-    /// The dry spell, and the season that it lies in ([`budbreak::season_year`]); none where it lies in every season.
+    /// The dry spell, and the season that it lies in ([`doy::season_year`]); none where it lies in every season.
     pub dry_spell: DrySpell,
     /// See `dry_spell`.
     pub dry_in: Option<i32>,

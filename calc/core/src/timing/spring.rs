@@ -1,8 +1,8 @@
 //! This spring's own daily temperatures, and the reading of them from a pasted or dropped table.
 
-use super::budbreak::season_year;
 use super::constants::Constants;
 use super::doy::Hemisphere;
+use super::doy::season_year;
 use crate::order;
 use crate::piece::{cut, holds, is_letter};
 use crate::quantity::read_number;

@@ -1,10 +1,21 @@
 //! Numbers in markup: at most one decimal, without the float formatter (bytes in the browser bundle).
 
+/// `v` kept between two bounds. The library's own check of the bounds would bring the float formatter.
+pub(super) fn within(v: f64, low: f64, high: f64) -> f64 {
+    if v < low {
+        low
+    } else if v > high {
+        high
+    } else {
+        v
+    }
+}
+
 /// `v` in whole tenths, rounded half up. Values beyond ±9·10¹⁴ are clamped; not a number is a fault of
 /// the caller and counts as 0.
 pub(super) fn tenths(v: f64) -> i64 {
     debug_assert!(v.is_finite(), "a coordinate that is no number");
-    let t = super::pen::within(v * 10.0 + 0.5, -9e15, 9e15);
+    let t = within(v * 10.0 + 0.5, -9e15, 9e15);
     // The cast truncates towards zero, so step down below zero to floor.
     let n = t as i64;
     if (n as f64) > t { n - 1 } else { n }

@@ -205,17 +205,6 @@ pub(super) fn halves(text: &str) -> Option<(&str, &str)> {
     Some((text.get(..at)?, text.get(at + 1..)?))
 }
 
-/// `v` kept between two bounds. The library's own check of the bounds would bring the float formatter.
-pub(super) fn within(v: f64, low: f64, high: f64) -> f64 {
-    if v < low {
-        low
-    } else if v > high {
-        high
-    } else {
-        v
-    }
-}
-
 /// Sorts a handful of things by a number, keeping equal ones in order. A few dozen bytes where the
 /// library's sort costs some thousand for each type.
 pub(super) fn sort<T>(all: &mut [T], key: impl Fn(&T) -> f64) {

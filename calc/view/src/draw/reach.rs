@@ -3,7 +3,8 @@
 mod flags;
 
 use self::flags::{ROW, Taken, flags};
-use super::pen::{At, D, Pen, halves, width, within};
+use super::number::within;
+use super::pen::{At, D, Pen, halves, width};
 use super::tag::octagon;
 use super::tape::{Scale, TENS, Tape};
 use super::tree::{Habit, person, tree};

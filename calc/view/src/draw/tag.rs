@@ -1,6 +1,7 @@
 //! The verdict: a tree tag. Shape, then word, then number and day; colour comes last.
 
-use super::pen::{At, D, Pen, halves, width, within};
+use super::number::within;
+use super::pen::{At, D, Pen, halves, width};
 use crate::out::Out;
 
 /// The five verdicts, no more.

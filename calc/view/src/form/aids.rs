@@ -1,8 +1,9 @@
 //! The small aids of the form: a height measured from the ground, trees that were timed. Each is folded, each says
 //! at once what its readings make.
 
-use super::field::{TextField, UnitOf, button, labelled, open_shown};
+use super::field::{TextField, UnitOf, button, open_shown};
 use super::{Field, Sheet, View, words as w};
+use crate::control::labelled;
 use crate::field_id;
 use crate::measure;
 use crate::out::{Out, OutExt};

@@ -1,7 +1,8 @@
 //! The third group: which day, how thick the bark is, what is seen.
 
-use super::field::{TextField, UnitOf, labelled, one_of, open_group, open_set};
+use super::field::{TextField, UnitOf, one_of, open_group};
 use super::{Field, Part, View, words as w};
+use crate::control::{labelled, open_set};
 use crate::field_id;
 use crate::out::{Out, OutExt};
 

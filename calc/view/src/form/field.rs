@@ -2,6 +2,7 @@
 
 use super::View;
 use super::words::{self as w, Choice};
+use crate::control::{labelled, option, tick};
 use crate::field_id;
 use crate::out::{Out, OutExt};
 
@@ -256,62 +257,9 @@ impl View<'_> {
     }
 }
 
-pub(crate) fn tick(
-    out: &mut dyn Out,
-    kind: &str,
-    name: &str,
-    value: &str,
-    on: bool,
-    words: impl FnOnce(&mut dyn Out),
-) {
-    out.open_class("label", "opt");
-    out.open("input");
-    out.attr("type", kind);
-    out.attr("name", name);
-    out.attr("value", value);
-    if kind == "checkbox" && value == "on" {
-        out.attr("id", &field_id(name));
-    }
-    if on {
-        out.attr("checked", "");
-    }
-    out.close();
-    out.open("span");
-    words(out);
-    out.close();
-    out.close();
-}
-
 /// One of several boxes that share a name.
 pub(super) fn one_of(out: &mut dyn Out, name: &str, value: &str, on: bool, words: &str) {
     tick(out, "checkbox", name, value, on, |out| out.text(words));
-}
-
-/// The label of a field, with its hint where there is one; gives the id that the hint has.
-pub(crate) fn labelled(out: &mut dyn Out, id: &str, label: &str, hint: &str) -> String {
-    out.open("label");
-    out.attr("for", id);
-    out.text(label);
-    out.close();
-    let hint_id = [id, "-h"].concat();
-    if !hint.is_empty() {
-        out.open_class("span", "hint");
-        out.attr("id", &hint_id);
-        out.text(hint);
-        out.close();
-    }
-    hint_id
-}
-
-/// One line of a list.
-pub(crate) fn option(out: &mut dyn Out, value: &str, words: &str, picked: bool) {
-    out.open("option");
-    out.attr("value", value);
-    if picked {
-        out.attr("selected", "");
-    }
-    out.text(words);
-    out.close();
 }
 
 /// A button that acts on the form; `at` is the place in a list.
@@ -327,13 +275,6 @@ pub(super) fn button(out: &mut dyn Out, act: &str, at: Option<usize>, words: &st
     }
     out.text(words);
     out.close();
-}
-
-/// Opens a set of fields under a name that links of problems lead to.
-pub(crate) fn open_set(out: &mut dyn Out, name: &str, legend: &str) {
-    out.open_class("fieldset", "field");
-    out.attr("id", &field_id(name));
-    out.leaf("legend", legend);
 }
 
 /// Opens one of the three groups.

@@ -37,7 +37,6 @@ mod words;
 pub use aids::{TIMED_FILE_ID, TIMED_LINE, timed_from};
 pub use day::month_first;
 pub use draft::Draft;
-pub(crate) use field::{labelled, open_set, option, tick};
 pub use matters::{Field, FieldSet, matters};
 pub use seen::FILE_ID;
 pub use sheet::Sheet;
@@ -208,7 +207,7 @@ impl<'a> View<'a> {
         if !whole {
             let page = &mut crate::out::Page::new(out);
             let asks = crate::words::asks(self.options.kind);
-            crate::html::heading(page, self.options.heading_level, "", "", asks);
+            crate::heading::heading(page, self.options.heading_level, "", "", asks);
         }
         out.open_class("form", "desk");
         out.attr("part", "form");
@@ -241,7 +240,7 @@ impl<'a> View<'a> {
                     Group::Place => place::group(self, out),
                     Group::Day => day::group(self, out),
                     Group::MoreTree => more::tree(self, out),
-                    Group::Where => town::group(self, out),
+                    Group::Where => more::place(self, out),
                     Group::Job => more::job(self, out),
                 }
             }

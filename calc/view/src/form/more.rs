@@ -1,7 +1,8 @@
 //! What may be told besides: each with what is used if it is not.
 
-use super::field::{TextField, option};
+use super::field::TextField;
 use super::{Field, Part, View, words as w};
+use crate::control::option;
 use crate::field_id;
 use crate::out::{Out, OutExt};
 
@@ -137,5 +138,24 @@ pub(super) fn goal(view: &View<'_>, out: &mut dyn Out) {
     }
     out.close();
     out.close();
+    out.close();
+}
+
+/// The group of the folded part: state or country, then the place.
+pub(super) fn place(view: &View<'_>, out: &mut dyn Out) {
+    super::field::open_group(out, w::MORE_PLACE);
+    super::town::region_field(view, out);
+    super::town::place(view, out);
+    super::seen::leaf_out(view, out);
+    super::seen::spring(view, out);
+    where_select(
+        view,
+        out,
+        Field::DrySpell,
+        "dry_spell",
+        w::DRY,
+        "",
+        w::DRIES,
+    );
     out.close();
 }

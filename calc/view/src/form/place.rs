@@ -1,8 +1,9 @@
 //! The second group: what it could hit, and how tall it is.
 
-use super::field::{TextField, UnitOf, button, labelled, open_group, open_set, open_shown, option};
+use super::field::{TextField, UnitOf, button, open_group, open_shown};
 use super::sheet::path;
 use super::{Field, Part, View, words as w};
+use crate::control::{labelled, open_set, option};
 use crate::field_id;
 use crate::out::{Out, OutExt};
 

@@ -1,7 +1,8 @@
 //! What was seen of this spring: the leaf-out, here or elsewhere, and its own temperatures.
 
-use super::field::{labelled, open_set, open_shown};
+use super::field::open_shown;
 use super::{Field, View, day, words as w};
+use crate::control::{labelled, open_set};
 use crate::field_id;
 use crate::out::{Out, OutExt};
 use calc::timing::Basis;

@@ -1,6 +1,6 @@
 //! Which species: a text field that shortens a plain list of radios.
 
-use super::{View, field, words as w};
+use super::{View, words as w};
 use crate::out::{Out, OutExt};
 use calc::piece::holds;
 use calc::reference::Species;
@@ -17,7 +17,7 @@ const FIRST: usize = 12;
 
 /// The field: filter, list, kinds.
 pub(super) fn field(view: &View<'_>, out: &mut dyn Out) {
-    field::open_set(out, "species", w::SPECIES);
+    crate::control::open_set(out, "species", w::SPECIES);
     out.open_class("label", "hint");
     out.attr("for", "f-find");
     out.text(w::FILTER);

@@ -1,8 +1,9 @@
 //! Where it is: a town by name, the device's own position, or a point as typed.
 
-use super::field::{TextField, UnitOf, button, labelled, open_group, open_set, option};
+use super::field::{TextField, UnitOf, button};
 use super::regions::{GROUPS, countries, known, of};
 use super::{Part, View, words as w};
+use crate::control::{labelled, open_set, option};
 use crate::field_id;
 use crate::out::{Out, OutExt};
 use crate::words::region;
@@ -192,7 +193,7 @@ pub(super) fn list(view: &View<'_>, out: &mut dyn Out, at: usize) {
     out.open_class("fieldset", "sub");
     out.leaf_class("legend", "vh", w::TOWN_PICK);
     for town in found.iter().take(MOST) {
-        super::field::tick(
+        crate::control::tick(
             out,
             "radio",
             &search.field(".at"),
@@ -289,27 +290,8 @@ pub fn filled(pick: &str, value: &str, region: &str) -> Vec<(String, String)> {
     filled
 }
 
-/// The group of the folded part: state or country, then the place.
-pub(super) fn group(view: &View<'_>, out: &mut dyn Out) {
-    open_group(out, w::MORE_PLACE);
-    region_field(view, out);
-    place(view, out);
-    super::seen::leaf_out(view, out);
-    super::seen::spring(view, out);
-    super::more::where_select(
-        view,
-        out,
-        super::Field::DrySpell,
-        "dry_spell",
-        w::DRY,
-        "",
-        w::DRIES,
-    );
-    out.close();
-}
-
 /// States and countries by name; a code that a host has set and we have no name for stays as it is.
-fn region_field(view: &View<'_>, out: &mut dyn Out) {
+pub(super) fn region_field(view: &View<'_>, out: &mut dyn Out) {
     let picked = view.sheet.get("region");
     out.open_class("div", "field");
     let hint_id = labelled(out, "f-region", w::REGION, w::REGION_HINT);

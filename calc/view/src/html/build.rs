@@ -1,10 +1,13 @@
 //! Small pieces that every part is built from.
 
 use crate::draw::mark::{Swatch, swatch};
+use crate::heading::{heading, open_heading};
 use crate::kind::Shown;
 use crate::out::Page;
 use crate::words::{self as w, Say};
+use calc::answer::AlsoKind;
 use calc::evidence::{Cite, Grade};
+use calc::model::method::{Level, Method};
 use calc::piece;
 
 use super::Options;
@@ -33,25 +36,24 @@ impl Cx<'_> {
     pub fn id(&self, name: &str) -> String {
         cat!(self.prefix, "p-", name)
     }
-}
 
-const HEADINGS: [&str; 6] = ["h1", "h2", "h3", "h4", "h5", "h6"];
-
-/// A heading; nothing is below `h6`.
-pub fn heading(out: &mut Page<'_>, level: u8, class: &str, id: &str, text: &str) {
-    open_heading(out, level);
-    if !class.is_empty() {
-        out.attr("class", class);
+    /// Whether the bark of a day matters here: the ring leads, is possible, or waits.
+    pub fn about_ring(&self) -> bool {
+        let answer = self.say.answer;
+        if answer.timing.tape.is_empty() {
+            return false;
+        }
+        let possible = self
+            .say
+            .line(Method::BarkRing)
+            .is_some_and(|line| line.level <= Level::Possible);
+        let later = answer
+            .next_line
+            .iter()
+            .chain(&answer.also)
+            .any(|also| matches!(also.kind, AlsoKind::RingLater | AlsoKind::NoRingHere));
+        answer.headline_method == Method::BarkRing || possible || later
     }
-    if !id.is_empty() {
-        out.attr("id", id);
-    }
-    out.text(text);
-    out.close();
-}
-
-fn open_heading(out: &mut Page<'_>, level: u8) {
-    out.open(HEADINGS[usize::from(level.clamp(1, 6)) - 1]);
 }
 
 /// Opens a part: a section with its title, and the question that it answers at the right.
@@ -372,4 +374,9 @@ pub fn weakest(list: &[Cite]) -> Grade {
         .map(|cite| cite.grade)
         .max()
         .unwrap_or(Grade::Assumption)
+}
+
+/// A soft line under another part.
+pub fn soft(out: &mut Page<'_>, text: &str) {
+    out.p_class("soft", text);
 }

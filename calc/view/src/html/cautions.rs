@@ -59,7 +59,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
         }
         out.close();
     }
-    group::rest(out, cx, &in_view, super::stop::named(cx));
+    group::rest(out, cx, &in_view, group::named(cx));
     out.close();
 }
 

@@ -4,6 +4,8 @@
 use super::build::{Cx, sub};
 use crate::out::Page;
 use crate::words as w;
+use calc::answer::Outcome as Answered;
+use calc::model::reach::Outcome;
 use calc::settings::{Contact, ContactKind, Group, LocalCode};
 
 fn group<'a>(cx: &Cx<'a>) -> Option<&'a Group> {
@@ -11,9 +13,18 @@ fn group<'a>(cx: &Cx<'a>) -> Option<&'a Group> {
 }
 
 /// Who is asked in a stop.
-pub const LINE: &[ContactKind] = &[ContactKind::Utility, ContactKind::Emergency];
+const LINE: &[ContactKind] = &[ContactKind::Utility, ContactKind::Emergency];
 /// Who is asked for a tree that is a professional's.
-pub const PROFESSIONAL: &[ContactKind] = &[ContactKind::Professional];
+const PROFESSIONAL: &[ContactKind] = &[ContactKind::Professional];
+
+/// Who of the group's contacts is named in a stop.
+pub fn named(cx: &Cx<'_>) -> &'static [ContactKind] {
+    match (cx.say.answer.outcome, cx.say.answer.reach.outcome) {
+        (Answered::Professional, Outcome::Line) => LINE,
+        (Answered::Professional, _) => PROFESSIONAL,
+        _ => &[],
+    }
+}
 
 /// The contacts of these kinds, each in a line.
 pub fn contacts(out: &mut Page<'_>, cx: &Cx<'_>, kinds: &[ContactKind]) {

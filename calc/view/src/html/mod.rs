@@ -3,6 +3,7 @@
 mod build;
 mod cautions;
 mod clear;
+mod day;
 mod effort;
 mod group;
 mod habitat;
@@ -30,7 +31,6 @@ use crate::measure;
 use crate::out::{Out, Page};
 use crate::words::{self as w, Say};
 use build::Cx;
-pub(crate) use build::heading;
 use calc::answer::{Answer, Outcome};
 use calc::question::Question;
 use calc::reference::Reference;
@@ -92,7 +92,7 @@ pub fn answer(
     let title = cx.id("a");
     out.attr("aria-labelledby", &title);
     if cx.level > 2 {
-        heading(out, cx.level - 1, "vh", &title, w::THE_ANSWER);
+        crate::heading::heading(out, cx.level - 1, "vh", &title, w::THE_ANSWER);
     } else {
         out.open_class("p", "vh");
         out.attr("id", &title);

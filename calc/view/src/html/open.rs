@@ -1,7 +1,8 @@
 //! An answer that can't be given yet: what is missing first, then the answer if it is so, then otherwise.
 
-use super::build::{Cx, field_link, heading, lead};
+use super::build::{Cx, field_link, lead};
 use super::{cautions, clear, methods, plan_parts, stop, verdict};
+use crate::heading::heading;
 use crate::kind::Shown;
 use crate::out::Page;
 use crate::words::{self as w, Say};

@@ -1,9 +1,10 @@
 //! What share of such stems dies, by season: inside the part of the visits.
 
-use super::build::{Cx, Rows, cites, folded_table, heading, lead, open_details, source, twin};
+use super::build::{Cx, Rows, cites, folded_table, lead, open_details, source, twin};
 use super::make::title;
 use crate::draw::Grade;
 use crate::draw::range::{Share, SharesLabels, shares};
+use crate::heading::heading;
 use crate::measure;
 use crate::out::Page;
 use crate::words as w;

@@ -1,7 +1,7 @@
 //! The error summary: what to fix, each line a link to its field.
 
 use super::Options;
-use super::build::heading;
+use crate::heading::heading;
 use crate::measure;
 use crate::out::{Out, Page};
 use crate::words as w;

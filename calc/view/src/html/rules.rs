@@ -1,7 +1,7 @@
 //! Law and biology: the months that meet the day, with who says so.
 
 use super::build::{Cx, Rows, folded_table, is_bare, open_details, source};
-use super::when::{all_year, doy_md};
+use super::day::{all_year, doy_md};
 use crate::measure;
 use crate::out::Page;
 use crate::words as w;

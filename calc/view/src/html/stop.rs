@@ -1,14 +1,13 @@
 //! An answer that stops: what to stop, whom to call, why, what to say. No ring width and no steps.
 
-use super::build::{Cx, Rows, folded_table, heading, items, lead, open_details, open_part};
+use super::build::{Cx, Rows, folded_table, items, lead, open_details, open_part};
 use super::{cautions, clear, draw_tag, group, said};
+use crate::heading::heading;
 use crate::measure;
 use crate::out::Page;
 use crate::words as w;
-use calc::answer::Outcome as Answered;
 use calc::model::reach::Outcome;
 use calc::question::Goal;
-use calc::settings::ContactKind;
 
 /// The region under a stop.
 pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
@@ -22,7 +21,7 @@ pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
         };
         out.p_class("call", call);
         out.p_class("soft", more);
-        group::to_call(out, cx, named(cx));
+        group::to_call(out, cx, group::named(cx));
     });
     super::columns(out, cx, true, |out| {
         why(out, cx);
@@ -30,15 +29,6 @@ pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
         today(out, cx, line);
         cautions::part(out, cx);
     });
-}
-
-/// Who of the group's contacts is named in a stop.
-pub fn named(cx: &Cx<'_>) -> &'static [ContactKind] {
-    match (cx.say.answer.outcome, cx.say.answer.reach.outcome) {
-        (Answered::Professional, Outcome::Line) => group::LINE,
-        (Answered::Professional, _) => group::PROFESSIONAL,
-        _ => &[],
-    }
 }
 
 /// The frame of a stop: tag, heading, sentence, whom to call.

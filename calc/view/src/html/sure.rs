@@ -53,7 +53,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
     if !changes.is_empty() {
         items(out, "ul", "", &changes);
     }
-    if !stops && super::when::about_ring(cx) {
+    if !stops && cx.about_ring() {
         contested(out, cx);
     }
     out.close();
@@ -68,7 +68,7 @@ fn grades(cx: &Cx<'_>, stops: bool) -> Vec<(&'static str, Grade, String)> {
         // The weakest of what the width rests on is what it is worth.
         list.push((w::SURE[0], weakest(&ring.because), w::WIDTHS_DIFFER.into()));
     }
-    if !stops && super::when::about_ring(cx) {
+    if !stops && cx.about_ring() {
         let timing = &answer.timing;
         let grade = match timing.basis {
             Some(Basis::ObservedHere) => Grade::Measured,
@@ -189,9 +189,4 @@ fn list(out: &mut Page<'_>, alike: &[&LookAlike]) {
         out.close();
     }
     out.close();
-}
-
-/// A soft line under another part.
-pub fn soft(out: &mut Page<'_>, text: &str) {
-    out.p_class("soft", text);
 }

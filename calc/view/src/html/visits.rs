@@ -1,9 +1,9 @@
 //! Then check: the visits, and what to do at one.
 
 use super::build::{Cx, Rows, folded_table, open_details, open_part};
+use crate::control::{labelled, open_set, option, tick};
 use crate::draw::year::{Pin, VisitYear, VisitsLabels, visits};
 use crate::field_id;
-use crate::form::{labelled, open_set, option, tick};
 use crate::measure;
 use crate::out::{OutExt, Page};
 use crate::words as w;
@@ -30,7 +30,7 @@ pub fn pins(cx: &Cx<'_>) -> Vec<(i32, Pin)> {
             (
                 middle.year(),
                 Pin {
-                    day: super::when::doy(middle),
+                    day: super::day::doy(middle),
                     number,
                 },
             )
@@ -229,7 +229,7 @@ fn draw_visits(out: &mut Page<'_>, cx: &Cx<'_>) {
             label,
             ring: ring_day
                 .filter(|day| day.year() == *year)
-                .map(super::when::doy),
+                .map(super::day::doy),
             visits: pins,
         })
         .collect();

@@ -1,14 +1,15 @@
 //! When: the bark and the rules, in words and on the year tape.
 
 use super::build::{Cx, Rows, key, lead, open_part, twin};
+use super::day::{all_year, doy, doy_md};
 use super::make::title;
 use crate::draw::mark::Swatch;
 use crate::draw::year::{Pin, Span, Year, YearLabels, year};
 use crate::measure;
 use crate::out::Page;
 use crate::words as w;
-use calc::answer::{AlsoKind, Rules, TapeSpan};
-use calc::model::method::{Level, Method};
+use calc::answer::{Rules, TapeSpan};
+use calc::model::method::Method;
 use calc::reference::Trait;
 use calc::timing::{Doy, Fill};
 use chrono::{Datelike, NaiveDate};
@@ -17,7 +18,7 @@ use chrono::{Datelike, NaiveDate};
 pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     let head = answer.headline_method;
-    let ring = about_ring(cx);
+    let ring = cx.about_ring();
     let question = if ring { w::WHEN[1] } else { w::WHEN_OTHER };
     open_part(out, cx, "p-full p-when", "when", w::WHEN[0], question);
     if head != Method::BarkRing {
@@ -32,24 +33,6 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     }
     super::rules::inside(out, cx);
     out.close();
-}
-
-/// Whether the bark of a day matters here: the ring leads, is possible, or waits.
-pub fn about_ring(cx: &Cx<'_>) -> bool {
-    let answer = cx.say.answer;
-    if answer.timing.tape.is_empty() {
-        return false;
-    }
-    let possible = cx
-        .say
-        .line(Method::BarkRing)
-        .is_some_and(|line| line.level <= Level::Possible);
-    let later = answer
-        .next_line
-        .iter()
-        .chain(&answer.also)
-        .any(|also| matches!(also.kind, AlsoKind::RingLater | AlsoKind::NoRingHere));
-    answer.headline_method == Method::BarkRing || possible || later
 }
 
 fn bark(out: &mut Page<'_>, cx: &Cx<'_>) {
@@ -117,16 +100,6 @@ fn stretches(cx: &Cx<'_>) -> String {
     }
 }
 
-/// A day of the drawings' year.
-pub fn doy(day: NaiveDate) -> u16 {
-    Doy::of(day).number() as u16
-}
-
-/// The same from month and day.
-pub fn doy_md(md: (u8, u8)) -> u16 {
-    Doy::from_month_day(u32::from(md.0), u32::from(md.1)).number() as u16
-}
-
 /// Runs of one fill; runs that touch are one.
 fn spans(tape: &[TapeSpan], fill: Fill) -> Vec<Span> {
     let mut spans: Vec<Span> = Vec::new();
@@ -148,11 +121,6 @@ fn months(list: &[Rules], closes: bool) -> Vec<Span> {
             to: doy_md(rule.to_md),
         })
         .collect()
-}
-
-/// A rule of the whole year marks no months.
-pub fn all_year(rule: &Rules) -> bool {
-    rule.from_md == (1, 1) && rule.to_md == (12, 31)
 }
 
 fn tape(out: &mut Page<'_>, cx: &Cx<'_>) {

@@ -1,6 +1,7 @@
 //! Working: the inputs as read, what was assumed, how each number was made; and what to keep.
 
-use super::build::{Cx, Row, cites, heading, kv, open_details, open_part, source, sub};
+use super::build::{Cx, Row, cites, kv, open_details, open_part, source, sub};
+use crate::heading::heading;
 use crate::out::Page;
 use crate::words::{self as w, Told};
 
@@ -28,7 +29,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
     open_part(out, cx, "p-right p-work", "work", w::WORKING, "");
     sub(out, cx, w::TOLD);
     told_rows(out, cx, "kv", &cx.say.told(), w::CHANGE);
-    super::sure::soft(out, &cx.say.left());
+    super::build::soft(out, &cx.say.left());
     let assumed = cx.say.assumed(stops);
     if !assumed.is_empty() {
         sub(out, cx, w::ASSUMED);

@@ -2,7 +2,8 @@
 
 use super::{TEXT, Trunk, TrunkLabels, W};
 use crate::draw::number::whole;
-use crate::draw::pen::{At, D, Pen, ring, width, within};
+use crate::draw::number::within;
+use crate::draw::pen::{At, D, Pen, ring, width};
 use calc::angle::{cos, sin};
 
 /// The section from above.
