@@ -60,7 +60,14 @@ pub fn assumed(question: &Question, height: &height::Height, stems: &[StemAnswer
 /// Every source that the answer rests on, each once.
 pub fn sources(reference: &Reference, answer: &Answer) -> Vec<SourceLine> {
     let mut ids: Vec<&'static str> = Vec::new();
-    let mut take = |cites: &[Cite]| ids.extend(cites.iter().map(|cite| cite.source));
+    // An id stands once in the packed tables, so its place tells most twins apart before anything is sorted.
+    let mut take = |cites: &[Cite]| {
+        for cite in cites {
+            if !ids.iter().any(|id| core::ptr::eq(*id, cite.source)) {
+                ids.push(cite.source);
+            }
+        }
+    };
     for stem in &answer.stems {
         if let Some(bark) = &stem.bark {
             take(&bark.because);

@@ -7,7 +7,7 @@
 use crate::evidence::Cite;
 use crate::question::{Limbs, Question};
 use crate::reference::cite;
-use libm::{erfc, exp, fmax, fmin, log, sqrt};
+use libm::{erfc, exp, log, sqrt};
 use serde::Serialize;
 
 /// Low, likely and high of a term.
@@ -301,26 +301,34 @@ fn scoring(constants: &EffortConstants, bark_mm: f64) -> Three {
 /// Standard normal quantiles of P10, P50 and P90.
 const Z: [f64; 3] = [-1.281_551_565_544_600_4, 0.0, 1.281_551_565_544_600_4];
 
-/// P10, P50 and P90 of the mixture of slipping and tight bark. Each lies between those of the two, so halving between
-/// them finds it, on the logarithm.
+/// P10, P50 and P90 of the mixture of slipping and tight bark. Each lies between those of the two, so a chord drawn
+/// between them finds it, on the logarithm; an end that stays twice counts half, else the chord would creep.
 fn quantiles(slipping: LogNormal, tight: LogNormal, slip: f64) -> [f64; 3] {
     let mut found = [0.0; 3];
     for ((found, z), share) in found.iter_mut().zip(Z).zip([0.1, 0.5, 0.9]) {
-        let ends = [slipping.mu + z * slipping.sigma, tight.mu + z * tight.sigma];
-        let (mut low, mut high) = (fmin(ends[0], ends[1]), fmax(ends[0], ends[1]));
-        for _ in 0..HALVINGS {
-            let middle = (low + high) / 2.0;
-            let under = slip * slipping.under(middle) + (1.0 - slip) * tight.under(middle);
-            if under < share {
-                low = middle;
-            } else {
-                high = middle;
+        let off = |at| slip * slipping.under(at) + (1.0 - slip) * tight.under(at) - share;
+        let mut old = slipping.mu + z * slipping.sigma;
+        let mut new = tight.mu + z * tight.sigma;
+        let (mut off_old, mut off_new) = (off(old), off(new));
+        for _ in 0..CHORDS {
+            if (new - old).abs() < CLOSE || off_new.abs() < CLOSE {
+                break;
             }
+            let next = (old * off_new - new * off_old) / (off_new - off_old);
+            let off_next = off(next);
+            if (off_next > 0.0) == (off_new > 0.0) {
+                off_old /= 2.0;
+            } else {
+                (old, off_old) = (new, off_new);
+            }
+            (new, off_new) = (next, off_next);
         }
-        *found = exp((low + high) / 2.0);
+        *found = exp(new);
     }
     found
 }
 
-/// Halvings of a bracket of a few units of the logarithm: to about 1e-9 of the minutes.
-const HALVINGS: usize = 32;
+/// Chords at most; a dozen are enough for two bells far apart.
+const CHORDS: usize = 40;
+/// How near is found: a share, and a difference of logarithms.
+const CLOSE: f64 = 1e-10;
