@@ -118,10 +118,11 @@ pub fn sources(reference: &Reference, answer: &Answer) -> Vec<SourceLine> {
         take(&[rule.because]);
     }
     for line in &answer.cautions {
-        let caution = reference
-            .cautions
-            .iter()
-            .find(|caution| caution.id == line.id);
+        // By its place first, which is nearly always enough: comparing texts is what costs.
+        let mut rows = reference.cautions.iter();
+        let caution = rows
+            .find(|row| core::ptr::eq(row.id, line.id))
+            .or_else(|| reference.cautions.iter().find(|row| row.id == line.id));
         take(caution.map_or(&[], |caution| caution.cites));
     }
     order::sort(&mut ids, |a, b| a < b);
