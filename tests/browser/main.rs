@@ -12,6 +12,7 @@ mod browser;
 mod call;
 mod deploy;
 mod embed;
+mod export;
 mod family;
 mod firefox;
 mod frameworks;

@@ -158,24 +158,31 @@ pub fn note(plan: &Plan, line: &str, words: &str) {
     }
 }
 
-/// The visits as a calendar file, put where the browser puts what is downloaded.
-pub fn calendar(plan: &Rc<Plan>) {
+/// The visits as the text of a calendar file; none without an answer.
+pub fn calendar_text(plan: &Plan) -> Option<String> {
     let stamp: String = String::from(Date::new_0().to_iso_string())
         .chars()
         .filter(|c| !matches!(c, '-' | ':'))
         .collect();
     // As the standard writes a moment: 20270612T080000Z, without the thousandths.
     let stamp = [stamp.split('.').next().unwrap_or_default(), "Z"].concat();
-    let text = plan.with_last(|question, answer| {
+    plan.with_last(|question, answer| {
         let about = words::calendar_title(question, answer);
-        ics::visits(answer, &stamp, &about, &|at| {
-            let visit = answer.visits.get(at);
-            visit.map_or_else(String::new, |visit| {
-                words::visit(visit.kind, answer.headline_method).to_owned()
+        (!answer.visits.is_empty()).then(|| {
+            ics::visits(answer, &stamp, &about, &|at| {
+                let visit = answer.visits.get(at);
+                visit.map_or_else(String::new, |visit| {
+                    words::visit(visit.kind, answer.headline_method).to_owned()
+                })
             })
         })
-    });
-    let given = text.and_then(|text| give(plan, &text, "text/calendar", "slipbark-visits.ics"));
+    })?
+}
+
+/// The visits as a calendar file, put where the browser puts what is downloaded.
+pub fn calendar(plan: &Rc<Plan>) {
+    let given = calendar_text(plan)
+        .and_then(|text| give(plan, &text, "text/calendar", "slipbark-visits.ics"));
     plan.say(if given.is_some() {
         "The visits are in a calendar file."
     } else {
@@ -183,8 +190,15 @@ pub fn calendar(plan: &Rc<Plan>) {
     });
 }
 
-/// Lets the browser download a text.
+/// Lets the browser download a text, unless the host takes it: it hears of the file first.
 fn give(plan: &Plan, text: &str, kind_of: &str, name: &str) -> Option<()> {
+    let detail = Object::new();
+    for (key, value) in [("kind", kind_of), ("filename", name), ("text", text)] {
+        Reflect::set(&detail, &key.into(), &value.into()).ok()?;
+    }
+    if !plan.ask("slipbark-export", &detail, true) {
+        return Some(());
+    }
     let window = web_sys::window()?;
     let kind = Object::new();
     Reflect::set(&kind, &"type".into(), &kind_of.into()).ok()?;

@@ -5,6 +5,14 @@ use js_sys::{Function, Reflect};
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Document, Element, HtmlElement, Node, ShadowRoot};
 
+/// What a host's style sheet may reach by `::part`, by the class that has it. Cautions have none.
+const PARTS: [(&str, &str); 4] = [
+    ("field", "field"),
+    ("btn", "button"),
+    ("tag", "tag"),
+    ("p-work", "working"),
+];
+
 const SVG: &str = "http://www.w3.org/2000/svg";
 
 /// A sink that makes nodes.
@@ -45,6 +53,9 @@ impl Out for DomOut {
         };
         // Tags are fixed words of ours, so none is refused.
         if let Ok(element) = made {
+            if tag == "figure" {
+                let _ = element.set_attribute("part", "plot");
+            }
             self.open.push(element);
         }
     }
@@ -52,6 +63,13 @@ impl Out for DomOut {
     fn attr(&mut self, key: &'static str, value: &str) {
         if let Some(element) = self.open.last() {
             let _ = element.set_attribute(key, value);
+            if key == "class" {
+                let mut words = value.split(' ');
+                let part = words.find_map(|word| PARTS.iter().find(|(class, _)| *class == word));
+                if let Some((_, part)) = part {
+                    let _ = element.set_attribute("part", part);
+                }
+            }
         }
     }
 

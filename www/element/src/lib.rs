@@ -170,6 +170,13 @@ pub fn reset(host: &HtmlElement) {
     }
 }
 
+/// The visits of the last answer as the text of a calendar file (RFC 5545); undefined without an answer.
+#[wasm_bindgen]
+#[must_use]
+pub fn export_ics(host: &HtmlElement) -> Option<String> {
+    plans::of(host).and_then(|plan| device::calendar_text(&plan))
+}
+
 /// Puts the focus into the first field.
 #[wasm_bindgen]
 pub fn focus_first(host: &HtmlElement) {

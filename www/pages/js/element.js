@@ -234,6 +234,8 @@ class Slipbark extends HTMLElement {
   compute() { return this.#running ? engine.compute(this) : undefined; }
   /** Empties the form down to what the attributes say. */
   reset() { if (this.#running) engine.reset(this); }
+  /** The visits of the last answer as the text of a calendar file (RFC 5545); undefined without an answer. */
+  exportIcs() { return this.#running ? engine.export_ics(this) : undefined; }
   /** Puts the focus into the first field. */
   focusFirst() { if (this.#running) engine.focus_first(this); }
 }

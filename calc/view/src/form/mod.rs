@@ -221,7 +221,6 @@ impl<'a> View<'a> {
         out.open_class("div", "act");
         out.open_class("button", "btn");
         out.attr("type", "submit");
-        out.attr("part", "button");
         out.text(if whole { w::SHOW } else { w::SHOW_ANSWER });
         out.close();
         field::button(out, "next", None, w::NEXT, !self.options.answered);

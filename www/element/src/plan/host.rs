@@ -136,16 +136,22 @@ impl Plan {
     }
 
     pub(crate) fn tell(&self, name: &str, detail: &JsValue) {
+        self.ask(name, detail, false);
+    }
+
+    /// Tells of what is about to happen. False where the host keeps it from happening.
+    pub(crate) fn ask(&self, name: &str, detail: &JsValue, may_stop: bool) -> bool {
         if let Some(object) = detail.dyn_ref::<Object>() {
             boundary::set(object, "schema", &1.into());
         }
         let init = CustomEventInit::new();
         init.set_bubbles(true);
         init.set_composed(true);
+        init.set_cancelable(may_stop);
         init.set_detail(detail);
-        if let Ok(event) = CustomEvent::new_with_event_init_dict(name, &init) {
-            let _ = self.host.dispatch_event(&event);
-        }
+        CustomEvent::new_with_event_init_dict(name, &init)
+            .and_then(|event| self.host.dispatch_event(&event))
+            .unwrap_or(true)
     }
 
     /// An attribute of the host has changed.
