@@ -93,9 +93,8 @@ fn measured_on_a_host_page() {
                     largest / 1000.0,
                     shift - shift_alone
                 );
-                // Where its place is kept; a script alone can keep none.
                 assert!(
-                    *name == "script" || shift - shift_alone <= 0.02,
+                    shift - shift_alone <= 0.02,
                     "{name} at {width} shifts the page"
                 );
             }

@@ -247,7 +247,7 @@ function lines() {
   const rungs = [
     ["The element", "Two lines where the plan should stand.", `${script} defer></script>\n<slipbark-${kind} style="display:block;min-height:100vh"${config}>${link}</slipbark-${kind}>`],
     ["If your site removes unknown tags", "", `<div data-slipbark="${kind}"${data} style="min-height:100vh"></div>\n${script} defer></script>`],
-    ["The script alone", "It puts the plan where it stands.", `${script} data-slipbark="${kind}"${data} defer></script>`],
+    ["The script alone", "It puts the plan where it stands, and keeps its place.", `${script} data-slipbark="${kind}"${data}></script>`],
     ["If your site allows no outside script", address && !whole ? "The frame can't find this file: give its address in full, with https://." : "A frame of fixed height.", `<iframe src="${site}embed/${kind}/${frame}" title="${esc($("b-kind").selectedOptions[0].text)}" loading="lazy" width="100%" height="980" style="border:0"></iframe>`],
     ["If your site allows neither", "A link. Your settings do not come along.", `<p><a href="${site}">Plan one tree: method, ring width, day and cautions</a></p>`],
   ];

@@ -39,7 +39,11 @@
   if (script.dataset.slipbark && script.dataset.slipbarkPlaced === undefined) {
     const element = make(script);
     script.dataset.slipbarkPlaced = "";
-    if (element) script.after(element);
+    if (element) {
+      // Run where it stands, before what follows is drawn, it keeps the place that the calculator will take.
+      Object.assign(element.style, { display: "block", minHeight: "100vh" });
+      script.after(element);
+    }
   }
   if (document.readyState === "loading") document.addEventListener("DOMContentLoaded", place, { once: true });
   else place();
