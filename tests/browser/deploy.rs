@@ -2,8 +2,8 @@
 //! breaks half-way; and a browser that starts anew where there is no signal.
 
 use crate::browser::{Browser, in_browser, in_browser_of};
-use crate::offline::{SAVED, open_and_save};
-use crate::site::{Server, copy, folder, pages};
+use crate::offline::{SAVED, caches, expect_every_page, expect_refused, open_and_save, renamed};
+use crate::site::{Server, copy, folder};
 use serde_json::{Value, json};
 use std::path::{Path, PathBuf};
 
@@ -62,9 +62,7 @@ fn deploy_next(site: &Path) {
             .replace("<body>", "<body data-next>");
         if path.ends_with("sw.js") {
             // Their digests are not those of the list any more: it checks none.
-            let (before, rest) = next.split_once("const VERSION = \"").expect("a version");
-            let (_, after) = rest.split_once('"').expect("its end");
-            next = format!("{before}const VERSION = \"next\"{after}");
+            next = renamed(&next);
             let mut pieces = next.split("\"sha256-");
             let mut bare = pieces.next().unwrap_or_default().to_owned();
             for piece in pieces {
@@ -176,8 +174,7 @@ fn a_deploy_with_a_file_missing_leaves_the_old_version_whole() {
     let mut server = Server::of(&site, 0);
     in_browser(async move |browser| {
         open_and_save(&browser, &server).await?;
-        let names = "caches.keys().then(done);";
-        let before = browser.run_until_done(names).await?;
+        let before = caches(&browser).await?;
         let port = server.port();
         server.stop();
         deploy_next(&site);
@@ -186,23 +183,8 @@ fn a_deploy_with_a_file_missing_leaves_the_old_version_whole() {
         let mut server = Server::of(&site, port);
         browser.open(&server.address).await?;
         browser.until_ready().await?;
-        let tried = browser
-            .run_until_done(
-                "(async () => {
-                   const registration = await navigator.serviceWorker.ready;
-                   await registration.update().catch(() => {});
-                   const worker = registration.installing;
-                   if (worker) await new Promise((resolve) => worker.addEventListener('statechange', () => { if (worker.state === 'redundant') resolve(); }));
-                   return [Boolean(registration.waiting), document.getElementById('update').hidden];
-                 })().then(done, (error) => done(String(error)));",
-            )
-            .await?;
-        assert_eq!(tried, json!([false, true]));
-        assert_eq!(
-            browser.run_until_done(names).await?,
-            before,
-            "no orphan is left"
-        );
+        expect_refused(&browser).await?;
+        assert_eq!(caches(&browser).await?, before, "no orphan is left");
         assert_eq!(is_next(&browser).await?, json!(OLD));
         server.stop();
         browser.client.refresh().await?;
@@ -230,16 +212,7 @@ fn a_browser_that_starts_anew_with_no_signal_has_every_page_and_the_draft() {
     });
     server.stop();
     in_browser_of(&profile, async move |browser| {
-        for page in pages() {
-            browser.open_page(&format!("{address}{page}")).await?;
-            let seen = browser
-                .run("return [document.querySelector('h1')?.textContent ?? '', document.styleSheets.length];")
-                .await?;
-            assert!(
-                seen[0].as_str().is_some_and(|heading| !heading.is_empty()) && seen[1] == 1,
-                "/{page}: {seen}"
-            );
-        }
+        expect_every_page(&browser, &address).await?;
         browser.open(&address).await?;
         browser.until_ready().await?;
         // What was typed before the browser ended is there: the button is all that is left to press.

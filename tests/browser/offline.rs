@@ -19,8 +19,50 @@ pub async fn open_and_save(browser: &Browser, server: &Server) -> Outcome {
         .await
 }
 
-async fn caches(browser: &Browser) -> Result<serde_json::Value, fantoccini::error::CmdError> {
+/// The names of the caches.
+pub async fn caches(browser: &Browser) -> Result<serde_json::Value, fantoccini::error::CmdError> {
     browser.run_until_done("caches.keys().then(done);").await
+}
+
+/// A next version that can't be kept whole is refused: nothing waits, and nothing is offered.
+pub async fn expect_refused(browser: &Browser) -> Outcome {
+    let tried = browser
+        .run_until_done(
+            "(async () => {
+               const registration = await navigator.serviceWorker.ready;
+               await registration.update().catch(() => {});
+               const worker = registration.installing;
+               if (worker) await new Promise((resolve) => worker.addEventListener('statechange', () => { if (worker.state === 'redundant') resolve(); }));
+               return [Boolean(registration.waiting), document.getElementById('update').hidden];
+             })().then(done, (error) => done(String(error)));",
+        )
+        .await?;
+    assert_eq!(tried, json!([false, true]));
+    Ok(())
+}
+
+/// Every page opens with a heading and its style sheet.
+pub async fn expect_every_page(browser: &Browser, address: &str) -> Outcome {
+    for page in pages() {
+        browser.open_page(&format!("{address}{page}")).await?;
+        let seen = browser
+            .run("return [document.querySelector('h1')?.textContent ?? '', document.styleSheets.length];")
+            .await?;
+        assert!(
+            seen[0].as_str().is_some_and(|heading| !heading.is_empty()) && seen[1] == 1,
+            "/{page}: {seen}"
+        );
+    }
+    Ok(())
+}
+
+/// The worker's text under another version's name.
+pub fn renamed(worker: &str) -> String {
+    let (before, rest) = worker
+        .split_once("const VERSION = \"")
+        .expect("the worker has a version");
+    let (_, after) = rest.split_once('"').expect("the version ends");
+    format!("{before}const VERSION = \"next\"{after}")
 }
 
 /// Makes the folder's worker a new version: another name, and in `broken` a
@@ -28,11 +70,7 @@ async fn caches(browser: &Browser) -> Result<serde_json::Value, fantoccini::erro
 fn next_version(folder: &Path, broken: bool) {
     let path = folder.join("sw.js");
     let text = std::fs::read_to_string(&path).expect("the worker can be read");
-    let (before, rest) = text
-        .split_once("const VERSION = \"")
-        .expect("the worker has a version");
-    let (_, after) = rest.split_once('"').expect("the version ends");
-    let mut text = format!("{before}const VERSION = \"next\"{after}");
+    let mut text = renamed(&text);
     if broken {
         let start = text.find("sha256-").expect("the worker lists digests");
         text.replace_range(start..start + 10, "sha256-AAA");
@@ -54,15 +92,7 @@ fn after_the_server_stops_every_page_and_the_calculator_still_work() {
         browser.fill_in_a_tree().await?;
         browser.show_the_plan().await?;
         assert_eq!(browser.outcome().await?, "do");
-        for page in pages() {
-            browser.open(&format!("{}{page}", server.address)).await?;
-            let seen = browser.run("return [document.querySelector('h1')?.textContent ?? '', document.styleSheets.length];").await?;
-            assert!(
-                seen[0].as_str().is_some_and(|heading| !heading.is_empty()),
-                "/{page}: {seen}"
-            );
-            assert_eq!(seen[1], 1, "/{page} has its stylesheet");
-        }
+        expect_every_page(&browser, &server.address).await?;
         browser
             .open(&format!("{}method/index.html?x=1", server.address))
             .await?;
@@ -158,18 +188,7 @@ fn a_broken_new_version_leaves_the_old_one_serving_and_no_cache_behind() {
         next_version(&folder, true);
         let mut server = Server::of(&folder, port);
         browser.open(&server.address).await?;
-        let outcome = browser
-            .run_until_done(
-                "(async () => {
-                   const registration = await navigator.serviceWorker.ready;
-                   await registration.update().catch(() => {});
-                   const worker = registration.installing;
-                   if (worker) await new Promise((resolve) => worker.addEventListener('statechange', () => { if (worker.state === 'redundant') resolve(); }));
-                   return [Boolean(registration.waiting), document.getElementById('update').hidden];
-                 })().then(done, (error) => done(String(error)));",
-            )
-            .await?;
-        assert_eq!(outcome, json!([false, true]));
+        expect_refused(&browser).await?;
         assert_eq!(caches(&browser).await?, before, "no orphan is left");
         server.stop();
         browser.client.refresh().await?;
