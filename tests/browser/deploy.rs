@@ -97,7 +97,7 @@ fn an_old_tab_keeps_page_script_and_module_until_a_yes_brings_all_three() {
     let site = copy("deploy");
     let mut server = Server::of(&site, 0);
     in_browser(async move |browser| {
-        open_and_save(&browser, &server).await?;
+        open_and_save(&browser, &server.address).await?;
         browser.client.refresh().await?;
         browser.until_ready().await?;
         browser.fill_in_a_tree().await?;
@@ -173,7 +173,7 @@ fn a_deploy_with_a_file_missing_leaves_the_old_version_whole() {
     let site = copy("half");
     let mut server = Server::of(&site, 0);
     in_browser(async move |browser| {
-        open_and_save(&browser, &server).await?;
+        open_and_save(&browser, &server.address).await?;
         let before = caches(&browser).await?;
         let port = server.port();
         server.stop();
@@ -202,11 +202,7 @@ fn a_browser_that_starts_anew_with_no_signal_has_every_page_and_the_draft() {
     let address = server.address.clone();
     let saved = address.clone();
     in_browser_of(&profile, async move |browser| {
-        browser.open(&saved).await?;
-        browser.until_ready().await?;
-        browser
-            .until("the notice that the site is saved", SAVED)
-            .await?;
+        open_and_save(&browser, &saved).await?;
         browser.fill_in_a_tree().await?;
         Ok(())
     });

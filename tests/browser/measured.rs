@@ -5,7 +5,7 @@
 
 use crate::browser::{Browser, in_browser, in_browser_of};
 use crate::embed::host;
-use crate::offline::SAVED;
+use crate::offline::open_and_save;
 use crate::plan::ANSWER;
 use crate::rungs::{rungs, vitals};
 use crate::site::{Server, folder};
@@ -119,11 +119,7 @@ fn measured_from_a_cold_start_with_no_signal() {
     let address = server.address.clone();
     let saved = address.clone();
     in_browser_of(&profile, async move |browser| {
-        browser.open(&saved).await?;
-        browser.until_ready().await?;
-        browser
-            .until("the notice that the site is saved", SAVED)
-            .await
+        open_and_save(&browser, &saved).await
     });
     server.stop();
     let mut all = [const { Vec::new() }; 3];

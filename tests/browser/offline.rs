@@ -11,8 +11,8 @@ pub const SAVED: &str =
     "document.getElementById('saved')?.textContent.startsWith('Saved on this device')";
 
 /// Opens the home page and waits until it claims to be saved.
-pub async fn open_and_save(browser: &Browser, server: &Server) -> Outcome {
-    browser.open(&server.address).await?;
+pub async fn open_and_save(browser: &Browser, address: &str) -> Outcome {
+    browser.open(address).await?;
     browser.until_ready().await?;
     browser
         .until("the notice that the site is saved", SAVED)
@@ -83,7 +83,7 @@ fn next_version(folder: &Path, broken: bool) {
 fn after_the_server_stops_every_page_and_the_calculator_still_work() {
     let mut server = Server::of_the_site();
     in_browser(async move |browser| {
-        open_and_save(&browser, &server).await?;
+        open_and_save(&browser, &server.address).await?;
         server.stop();
         // The page itself first, then all others, none of which was opened before.
         browser.client.refresh().await?;
@@ -121,7 +121,7 @@ fn a_new_version_waits_for_a_yes_and_then_replaces_all_of_the_old_one() {
     let folder = copy("update");
     let mut server = Server::of(&folder, 0);
     in_browser(async move |browser| {
-        open_and_save(&browser, &server).await?;
+        open_and_save(&browser, &server.address).await?;
         let before = caches(&browser).await?;
         assert_eq!(before.as_array().map(Vec::len), Some(1), "{before}");
         let port = server.port();
@@ -181,7 +181,7 @@ fn a_broken_new_version_leaves_the_old_one_serving_and_no_cache_behind() {
     let folder = copy("broken");
     let mut server = Server::of(&folder, 0);
     in_browser(async move |browser| {
-        open_and_save(&browser, &server).await?;
+        open_and_save(&browser, &server.address).await?;
         let before = caches(&browser).await?;
         let port = server.port();
         server.stop();
@@ -203,7 +203,7 @@ fn a_site_built_without_offline_removes_what_an_earlier_one_kept() {
     let folder = copy("off");
     let mut server = Server::of(&folder, 0);
     in_browser(async move |browser| {
-        open_and_save(&browser, &server).await?;
+        open_and_save(&browser, &server.address).await?;
         let port = server.port();
         server.stop();
         let off = crate::site::built_without_offline();

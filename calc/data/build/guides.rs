@@ -1,7 +1,7 @@
 //! Small tables of what others ask for or timed, and the sources that a cell of the outlook names.
 
 use crate::pack::Pack;
-use crate::rules::{Sources, grade};
+use crate::rules::{Sources, grade, shown};
 use crate::table::{Problem, Row, Table};
 use crate::tags;
 use calc::evidence::Grade;
@@ -12,13 +12,7 @@ use std::path::Path;
 /// Snags an acre by guideline; what is only remembered stays out.
 pub fn snags(content: &Path, sources: &Sources, pack: &mut Pack) -> Result<(), Problem> {
     let table = Table::read(content, "evidence", "snag_guides")?;
-    let mut rows = Vec::new();
-    for row in table.rows() {
-        let grade = grade(&row, "grade")?;
-        if grade != Grade::Memory {
-            rows.push((row, grade));
-        }
-    }
+    let rows = shown(&table)?;
     pack.len(rows.len());
     for (row, grade) in rows {
         pack.text(row.text("guidance")?);

@@ -430,17 +430,23 @@ pub fn split_names(text: &str) -> Vec<String> {
         .collect()
 }
 
-pub fn cavity_users(content: &Path, sources: &Sources, pack: &mut Pack) -> Result<(), Problem> {
-    let regions = Table::read(content, "evidence", "regions")?;
-    let table = Table::read(content, "evidence", "cavity_users")?;
+/// The rows of a table with their grades, but for what is only remembered: it is never shown as sourced, so it stays
+/// out of the bundle.
+pub fn shown(table: &Table) -> Result<Vec<(Row<'_>, Grade)>, Problem> {
     let mut rows = Vec::new();
     for row in table.rows() {
         let grade = grade(&row, "grade")?;
-        // What is only remembered is never shown as sourced, so it stays out of the bundle.
         if grade != Grade::Memory {
             rows.push((row, grade));
         }
     }
+    Ok(rows)
+}
+
+pub fn cavity_users(content: &Path, sources: &Sources, pack: &mut Pack) -> Result<(), Problem> {
+    let regions = Table::read(content, "evidence", "regions")?;
+    let table = Table::read(content, "evidence", "cavity_users")?;
+    let rows = shown(&table)?;
     pack.len(rows.len());
     for (row, grade) in rows {
         let words = row.text("region")?;

@@ -97,6 +97,7 @@ pub fn render(root: &Path, base: &str, assets: &Assets, full: &[File]) -> Result
         &read("calculator-head.html")?,
         &common,
     )?;
+    common.insert("weighs", read("weighs.html")?);
     let mut files = Vec::new();
     let mut write = |path: String,
                      name: &str,

@@ -53,12 +53,15 @@ pub fn render(root: &Path, parts: &Parts<'_>) -> Result<File> {
         hash(&module),
         hash(&style)
     );
+    let text = |file: &str| {
+        std::fs::read_to_string(root.join(file))
+            .with_context(|| format!("{file} could not be read"))
+    };
     let file = "www/pages/single.html";
-    let text = std::fs::read_to_string(root.join(file))
-        .with_context(|| format!("{file} could not be read"))?;
-    let page = Template::read(file, &text)?;
+    let page = Template::read(file, &text(file)?)?;
     let values = BTreeMap::from([
         ("title", escape(page.head("title")?)),
+        ("weighs", text("www/pages/weighs.html")?),
         ("policy", policy),
         ("style", style),
         ("module", module),

@@ -57,7 +57,7 @@ pub fn plan(question: &Question, day: NaiveDate) -> Vec<Visit> {
         to: later(RECHECK.1),
         season: 1,
     }];
-    let first = season_year(day, south);
+    let first = first_spring(day, south);
     let span = |season: i32, months: (u32, u32)| {
         let year = first + season - 1;
         (start(year, months.0, south), end(year, months.1, south))
@@ -91,7 +91,7 @@ pub fn plan(question: &Question, day: NaiveDate) -> Vec<Visit> {
 }
 
 /// The year whose spring begins season 1: done after midsummer it is the next.
-fn season_year(day: NaiveDate, south: bool) -> i32 {
+fn first_spring(day: NaiveDate, south: bool) -> i32 {
     let past = if south {
         // The southern midsummer is the turn of the year.
         (day.month(), day.day()) >= (12, 22)
@@ -107,7 +107,7 @@ fn season_year(day: NaiveDate, south: bool) -> i32 {
 pub fn season_on(ringed: NaiveDate, day: NaiveDate, south: bool) -> u8 {
     let opens = if south { 10 } else { 4 };
     let year = day.year() - i32::from(day.month() < opens);
-    (year - season_year(ringed, south) + 1).clamp(1, 9) as u8
+    (year - first_spring(ringed, south) + 1).clamp(1, 9) as u8
 }
 
 /// First day of a northern month, half a year on in the south (so the southern season runs into the next year).
