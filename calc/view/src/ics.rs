@@ -27,7 +27,7 @@ pub fn visits(
         line(&mut text, "BEGIN:VEVENT");
         line(
             &mut text,
-            &cat!("UID:", key, "-", number(at + 1), "@", DOMAIN),
+            &cat!("UID:", &key, "-", number(at + 1), "@", DOMAIN),
         );
         line(&mut text, &cat!("DTSTAMP:", stamp));
         line(&mut text, &cat!("DTSTART;VALUE=DATE:", compact(visit.from)));

@@ -18,12 +18,14 @@
 //! `data-act="change"` carry the id of a field in `data-field` and in `href` (`#f-species`). Links into the
 //! answer itself are plain fragments of ids that start with [`html::Options::id_prefix`].
 
-/// Puts pieces of text together: literals become one template, the rest fills its gaps. The formatter, or an
-/// entry for each piece, would cost more bytes in the browser.
+/// Puts pieces of text together: literals become one template, the rest fills its gaps. What is given by value is
+/// used up, so that no caller drops it. The formatter, or an entry for each piece, would cost more bytes in the browser.
 macro_rules! cat {
-    (@ ($($text:literal)*) ($($gap:expr,)*)) => {
-        crate::fill(concat!($($text),*), &[$(AsRef::<str>::as_ref(&$gap)),*])
-    };
+    (@ ($($text:literal)*) ($($gap:expr,)*)) => {{
+        let mut filled = crate::fill::Filled::new(concat!($($text),*));
+        $(crate::fill::Gap::fill($gap, &mut filled);)*
+        filled.done()
+    }};
     (@ ($($text:literal)*) ($($gap:expr,)*) $piece:literal) => {
         cat!(@ ($($text)* $piece) ($($gap,)*))
     };
@@ -39,22 +41,9 @@ macro_rules! cat {
     ($($piece:tt)+) => { cat!(@ () () $($piece)+) };
 }
 
-/// Fills the gaps of a template, marked by U+0001, with texts in order.
-#[inline(never)]
-fn fill(template: &str, gaps: &[&str]) -> String {
-    let mut text = String::new();
-    let mut gaps = gaps.iter();
-    for (at, piece) in template.split('\u{1}').enumerate() {
-        if at > 0 {
-            text.push_str(gaps.next().copied().unwrap_or(""));
-        }
-        text.push_str(piece);
-    }
-    text
-}
-
 mod control;
 pub mod draw;
+mod fill;
 pub mod form;
 mod heading;
 pub mod html;

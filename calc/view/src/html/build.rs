@@ -34,7 +34,7 @@ impl Cx<'_> {
 
     /// An id of this answer.
     pub fn id(&self, name: &str) -> String {
-        cat!(self.prefix, "p-", name)
+        cat!(&self.prefix, "p-", name)
     }
 
     /// Whether the bark of a day matters here: the ring leads, is possible, or waits.
@@ -286,7 +286,7 @@ pub fn field_link(out: &mut Page<'_>, cx: &Cx<'_>, path: &str, word: &str, what:
     }
     let id = w::field_id(path);
     out.open_class("a", "ch");
-    out.attr("href", &cat!("#", id));
+    out.attr("href", &cat!("#", &id));
     out.attr("data-act", "change");
     out.attr("data-field", &id);
     out.text(word);

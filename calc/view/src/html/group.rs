@@ -46,7 +46,7 @@ pub fn to_call(out: &mut Page<'_>, cx: &Cx<'_>, kinds: &[ContactKind]) {
         let name = w::contact(contact);
         if let Some(phone) = &contact.phone {
             out.open_class("p", "call");
-            link(out, &call(phone), &cat!(name, ", ", phone), "btn");
+            link(out, &call(phone), &cat!(&name, ", ", phone), "btn");
             out.close();
         }
         out.open("p");
@@ -119,7 +119,7 @@ fn rule(out: &mut Page<'_>, group: &Group, code: &LocalCode) {
     out.open("p");
     out.leaf(
         "b",
-        &cat!(group.settings.name, ", ", w::code_topic(code.topic), ":"),
+        &cat!(&group.settings.name, ", ", w::code_topic(code.topic), ":"),
     );
     out.text(" ");
     out.text(&code.text);

@@ -203,7 +203,7 @@ fn draw_tag(out: &mut Page<'_>, cx: &Cx<'_>) {
         _ => String::new(),
     };
     let word = w::tag(answer.outcome);
-    let aria = cat!(word, if line.is_empty() { "" } else { ", " }, line);
+    let aria = cat!(word, if line.is_empty() { "" } else { ", " }, &line);
     tag(
         out.sink(),
         kind,

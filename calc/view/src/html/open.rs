@@ -73,7 +73,7 @@ fn conditional(out: &mut Page<'_>, cx: &Cx<'_>, open_if: &If) {
             answer: &open_if.answer,
         },
         options: cx.options,
-        prefix: cat!(cx.prefix, "if-"),
+        prefix: cat!(&cx.prefix, "if-"),
         level: (cx.level + 1).min(6),
         nested: true,
     };

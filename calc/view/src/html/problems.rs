@@ -30,7 +30,7 @@ pub fn problems(out: &mut dyn Out, problems: &[Problem], options: &Options<'_>) 
         let field = w::field_id(&problem.field);
         out.open("li");
         out.open("a");
-        out.attr("href", &cat!("#", field));
+        out.attr("href", &cat!("#", &field));
         out.attr("data-act", "change");
         out.attr("data-field", &field);
         out.text(&w::problem_text(problem));

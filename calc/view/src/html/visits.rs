@@ -119,7 +119,7 @@ fn choice(out: &mut Page<'_>, cx: &Cx<'_>) {
     );
     for (visit, number) in cx.say.answer.visits.iter().zip(1..) {
         let value = measure::number(number);
-        let words = cat!(value, ". ", measure::days(visit.from, visit.to));
+        let words = cat!(&value, ". ", measure::days(visit.from, visit.to));
         option(
             out,
             &value,

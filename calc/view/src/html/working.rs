@@ -90,7 +90,7 @@ pub fn sheet_inputs(out: &mut Page<'_>, cx: &Cx<'_>) {
     let stops = cx.say.answer.outcome == calc::answer::Outcome::Professional;
     let mut text = String::new();
     for told in cx.say.told().iter().chain(&cx.say.assumed(stops)) {
-        text = cat!(text, told.label, ": ", told.value, ". ");
+        text = cat!(text, &told.label, ": ", &told.value, ". ");
     }
     out.open_class("p", "sheetin");
     out.text(&text);

@@ -301,7 +301,7 @@ pub fn minutes_lead(span: &[String; 3], hours: bool) -> String {
 #[must_use]
 pub fn minutes_said(span: &[String; 3], hours: bool) -> String {
     let unit = if hours { " hours (" } else { " minutes (" };
-    cat!("about ", span[1], unit, span[0], super::TO, span[2], ")")
+    cat!("about ", &span[1], unit, &span[0], super::TO, &span[2], ")")
 }
 
 /// At the tick.

@@ -147,7 +147,7 @@ impl Say<'_> {
     #[must_use]
     pub fn beside(&self, also: &Also) -> String {
         let by = by(also.method, also.by_professional, self.question.herbicide);
-        let what = cat!(act(also.method), by);
+        let what = cat!(act(also.method), &by);
         let and_level = match by.strip_suffix(')') {
             Some(by) => cat!(act(also.method), by, ", ", super::level(also.level), ")"),
             None => cat!(act(also.method), " (", super::level(also.level), ")"),

@@ -142,7 +142,7 @@ fn units(path: &str) -> &'static str {
 pub fn problem_text(problem: &Problem) -> String {
     let path = problem.field.as_str();
     let label = field(path);
-    let typed = cat!(label, ", “", problem.typed, "”,");
+    let typed = cat!(&label, ", “", &problem.typed, "”,");
     match &problem.code {
         Code::Missing => missing(path, &label),
         Code::NotNumber => cat!(

@@ -49,7 +49,7 @@ pub const SETTINGS_LEFT_OUT: &str = "The settings of this page's group can't be 
 /// Somebody to ask, by what they are asked for.
 #[must_use]
 pub fn contact(contact: &Contact) -> String {
-    cat!(contact_kind(contact.kind), ": ", contact.name)
+    cat!(contact_kind(contact.kind), ": ", &contact.name)
 }
 
 /// What somebody is asked for.
@@ -96,7 +96,7 @@ pub fn settings_age(group: &Group) -> Option<String> {
     let day = measure::day_year(day);
     Some(cat!(
         "All that stands here from ",
-        group.settings.name,
+        &group.settings.name,
         " was last checked ",
         day,
         ": confirm first."
@@ -187,7 +187,7 @@ impl Say<'_> {
             "it is ",
             self.size(),
             " across, and ",
-            group.name,
+            &group.name,
             " leaves trees over ",
             most,
             " to a professional"

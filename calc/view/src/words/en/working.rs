@@ -81,22 +81,22 @@ impl Say<'_> {
             list.push(if stem.from_girth {
                 let girth = measure::size_read(stem.dbh.mm() * core::f64::consts::PI).text(units);
                 told(
-                    &cat!(path, "girth"),
+                    &cat!(&path, "girth"),
                     cat!(girth, " around, ", across, " across"),
                 )
             } else {
-                told(&cat!(path, "diameter"), cat!(across, " across"))
+                told(&cat!(&path, "diameter"), cat!(across, " across"))
             });
             if stem.live_share < 1.0 {
                 let share = measure::percent(stem.live_share * 100.0);
                 list.push(told(
-                    &cat!(path, "live_share"),
+                    &cat!(&path, "live_share"),
                     cat!(share, " in 100 of the way round"),
                 ));
             }
             if let Some(bark) = stem.bark {
                 list.push(told(
-                    &cat!(path, "bark"),
+                    &cat!(&path, "bark"),
                     measure::bark(bark.mm()).text(units),
                 ));
             }
@@ -125,8 +125,8 @@ impl Say<'_> {
             }
             let path = cat!("targets[", measure::number(at as u32), "].");
             list.push(Told {
-                field: cat!(path, "distance"),
-                label: super::field(&cat!(path, "kind")),
+                field: cat!(&path, "distance"),
+                label: super::field(&cat!(&path, "kind")),
                 value,
             });
         }
