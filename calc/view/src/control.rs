@@ -10,7 +10,7 @@ pub fn tick(
     name: &str,
     value: &str,
     on: bool,
-    words: impl FnOnce(&mut dyn Out),
+    words: &dyn Fn(&mut dyn Out),
 ) {
     out.open_class("label", "opt");
     out.open("input");

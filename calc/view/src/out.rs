@@ -17,17 +17,20 @@ pub trait Out {
 /// Shorthands over [`Out`].
 pub trait OutExt: Out {
     /// Opens an element with a class.
+    #[inline(never)]
     fn open_class(&mut self, tag: &'static str, class: &str) {
         self.open(tag);
         self.attr("class", class);
     }
     /// An element that holds only text.
+    #[inline(never)]
     fn leaf(&mut self, tag: &'static str, text: &str) {
         self.open(tag);
         self.text(text);
         self.close();
     }
     /// An element with a class that holds only text.
+    #[inline(never)]
     fn leaf_class(&mut self, tag: &'static str, class: &str, text: &str) {
         self.open_class(tag, class);
         self.text(text);

@@ -19,15 +19,15 @@ pub fn month_first(lang: &str) -> bool {
 pub(super) fn group(view: &View<'_>, out: &mut dyn Out) {
     open_group(out, w::DATE);
     open_set(out, "date", w::DAY);
-    view.radio(out, "day", "today", |out| {
+    view.radio(out, "day", "today", &|out| {
         out.text(w::TODAY);
         out.text(&crate::measure::day_year(view.options.today));
     });
-    view.radio(out, "day", "other", |out| out.text(w::OTHER_DAY));
+    view.radio(out, "day", "other", &|out| out.text(w::OTHER_DAY));
     super::field::open_shown(out, PARTS_ID, view.sheet.get("day") == "other");
     parts(view, out, "date");
     out.close();
-    view.radio(out, "day", "year", |out| out.text(w::YEAR_ONLY));
+    view.radio(out, "day", "year", &|out| out.text(w::YEAR_ONLY));
     out.close();
     view.whole_part(out, Part::YearTape);
     view.open_where(out, Field::Bark);

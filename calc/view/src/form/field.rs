@@ -224,7 +224,7 @@ impl View<'_> {
     /// A group of radios; none is picked unless it stands in the sheet.
     pub(super) fn radios(&self, out: &mut dyn Out, name: &str, choice: Choice) {
         for (value, words) in choice {
-            self.radio(out, name, value, |out| out.text(words));
+            self.radio(out, name, value, &|out| out.text(words));
         }
     }
 
@@ -234,7 +234,7 @@ impl View<'_> {
         out: &mut dyn Out,
         name: &str,
         value: &str,
-        words: impl FnOnce(&mut dyn Out),
+        words: &dyn Fn(&mut dyn Out),
     ) {
         tick(
             out,
@@ -247,7 +247,7 @@ impl View<'_> {
     }
 
     /// One box with its label.
-    pub(crate) fn tick(&self, out: &mut dyn Out, name: &str, words: impl FnOnce(&mut dyn Out)) {
+    pub(crate) fn tick(&self, out: &mut dyn Out, name: &str, words: &dyn Fn(&mut dyn Out)) {
         tick(out, "checkbox", name, "on", self.sheet.ticked(name), words);
     }
 
@@ -259,7 +259,7 @@ impl View<'_> {
 
 /// One of several boxes that share a name.
 pub(super) fn one_of(out: &mut dyn Out, name: &str, value: &str, on: bool, words: &str) {
-    tick(out, "checkbox", name, value, on, |out| out.text(words));
+    tick(out, "checkbox", name, value, on, &|out| out.text(words));
 }
 
 /// A button that acts on the form; `at` is the place in a list.

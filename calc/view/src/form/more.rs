@@ -104,7 +104,7 @@ pub(super) fn job(view: &View<'_>, out: &mut dyn Out) {
         (Field::CannotWait, "cannot_wait", w::CANNOT_WAIT),
     ] {
         view.open_where(out, field);
-        view.tick(out, name, |out| out.text(words));
+        view.tick(out, name, &|out| out.text(words));
         out.close();
     }
     super::aids::timed(view, out);

@@ -14,7 +14,7 @@ pub(super) fn group(view: &View<'_>, out: &mut dyn Out) {
     out.leaf_class("p", "hint", w::HIT_HINT);
     view.whole_part(out, Part::Targets);
     button(out, "add-target", None, w::ADD_THING, false);
-    view.tick(out, "none_in_reach", |out| {
+    view.tick(out, "none_in_reach", &|out| {
         out.text(w::NONE_IN);
         reach(view, out, "none-d");
     });
@@ -112,7 +112,7 @@ fn ground(view: &View<'_>, out: &mut dyn Out, at: usize) {
             ..TextField::number(&slope, w::SLOPE)
         },
     );
-    view.tick(out, &name("downhill"), |out| out.text(w::DOWNHILL));
+    view.tick(out, &name("downhill"), &|out| out.text(w::DOWNHILL));
     let line = view.sheet.get(&name("kind")) == "line";
     open_shown(out, &voltage_id(at), line);
     let voltage = name("voltage");
@@ -148,7 +148,7 @@ fn height(view: &View<'_>, out: &mut dyn Out) {
     );
     view.live_line(out, "p", "asm", "height-a");
     view.open_where(out, Field::Confirmed);
-    view.tick(out, "height_confirmed", |out| out.text(w::HEIGHT_SURE));
+    view.tick(out, "height_confirmed", &|out| out.text(w::HEIGHT_SURE));
     out.close();
     out.close();
     super::aids::height(view, out);

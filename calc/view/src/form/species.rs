@@ -37,7 +37,7 @@ pub(super) fn field(view: &View<'_>, out: &mut dyn Out) {
     out.text(view.line(COUNT_ID));
     out.close();
     view.whole_part(out, super::Part::Species);
-    view.radio(out, "species", UNKNOWN, |out| out.text(w::UNKNOWN));
+    view.radio(out, "species", UNKNOWN, &|out| out.text(w::UNKNOWN));
     out.open_class("fieldset", "sub");
     out.attr("id", UNKNOWN_ID);
     if view.sheet.get("species") != UNKNOWN {
@@ -56,7 +56,7 @@ pub(super) fn list(view: &View<'_>, out: &mut dyn Out) {
         out.leaf_class("p", "hint", w::NONE_ALIKE);
     }
     for species in found {
-        view.radio(out, "species", species.name, |out| {
+        view.radio(out, "species", species.name, &|out| {
             out.text(species.name);
             out.open("small");
             for alias in aliases(view, species) {

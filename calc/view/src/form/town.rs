@@ -199,7 +199,7 @@ pub(super) fn list(view: &View<'_>, out: &mut dyn Out, at: usize) {
             &search.field(".at"),
             &value(town),
             picked(view, search, town),
-            |out| {
+            &|out| {
                 out.text(&name(town));
                 out.leaf("small", &shown(town));
             },

@@ -143,12 +143,19 @@ fn choice(out: &mut Page<'_>, cx: &Cx<'_>) {
     let crowns = [Seen::CrownFull, Seen::CrownThin, Seen::CrownBare];
     open_set(out, "visit.crown", w::VISIT_CROWN);
     for seen in crowns {
-        tick(out, "radio", "visit.crown", seen.word(), has(seen), |out| {
-            out.text(w::seen(seen));
-        });
+        tick(
+            out,
+            "radio",
+            "visit.crown",
+            seen.word(),
+            has(seen),
+            &|out| {
+                out.text(w::seen(seen));
+            },
+        );
     }
     let none = asked.is_some() && !crowns.into_iter().any(has);
-    tick(out, "radio", "visit.crown", "", none, |out| {
+    tick(out, "radio", "visit.crown", "", none, &|out| {
         out.text(w::VISIT_NO_CROWN);
     });
     out.close();
@@ -160,7 +167,7 @@ fn choice(out: &mut Page<'_>, cx: &Cx<'_>) {
             "visit.seen",
             seen.word(),
             has(seen),
-            |out| {
+            &|out| {
                 out.text(w::seen(seen));
             },
         );
