@@ -2,6 +2,7 @@
 
 use crate::climate;
 use crate::object;
+use crate::parts::Part;
 use crate::today::today;
 use calc::answer::{Answer, iso};
 use calc::question::{Problem, Text, Typed, read};
@@ -26,26 +27,25 @@ pub fn answer(question: &JsValue) -> JsValue {
     }
     let reference = calc_data::reference();
     match read(reference, &typed) {
-        Ok(question) => to_js(&calc::answer::answer(
+        Ok(question) => to_js(&Part::of(&calc::answer::answer(
             reference,
             &question,
             &climate::local(&question),
-        )),
+        ))),
         Err(problems) => problems_object(&problems),
     }
 }
 
-/// An answer, or any other part of the interface, as plain objects.
-pub fn to_js<T: Serialize>(value: &T) -> JsValue {
+/// A part of the interface as plain objects.
+fn to_js(part: &Part) -> JsValue {
     // Numbers stay numbers and what is missing is null, as JSON has it.
-    value
-        .serialize(&Serializer::json_compatible())
+    part.serialize(&Serializer::json_compatible())
         .unwrap_or(JsValue::NULL)
 }
 
 /// The answer of a question that can be answered.
 pub fn answer_object(answer: &Answer) -> JsValue {
-    let object = to_js(answer);
+    let object = to_js(&Part::of(answer));
     freeze(&object);
     object
 }
@@ -87,25 +87,7 @@ pub fn set(object: &Object, key: &str, value: &JsValue) {
 
 /// A question without what was left out of it.
 pub fn question_object(typed: &Typed) -> JsValue {
-    let value = to_js(typed);
-    prune(&value);
-    value
-}
-
-/// Takes out keys whose value is null or false, or a list with nothing in it: all the same as left out.
-fn prune(value: &JsValue) {
-    let Some(object) = value.dyn_ref::<Object>() else {
-        return;
-    };
-    for key in Object::keys(object).iter() {
-        let inner = Reflect::get(object, &key).unwrap_or(JsValue::NULL);
-        let empty = inner
-            .dyn_ref::<Array>()
-            .is_some_and(|list| list.length() == 0);
-        if inner.is_null() || inner == JsValue::FALSE || empty {
-            let _ = Reflect::delete_property(object, &key);
-        } else {
-            prune(&inner);
-        }
-    }
+    let mut part = Part::of(typed);
+    part.prune();
+    to_js(&part)
 }

@@ -13,6 +13,7 @@ mod kept;
 mod marks;
 mod object;
 mod paper;
+mod parts;
 mod plan;
 mod plans;
 mod region;
