@@ -14,14 +14,11 @@ use calc::reference::{
 };
 use calc::timing::restrictions::{DiseaseRegion, Restriction};
 
-use core::str::Lines;
-
 /// The streams, and how far each is read. The build wrote them, so nothing is missing.
 pub struct Reader {
     ints: &'static [u8],
     tags: &'static [u8],
-    texts: Lines<'static>,
-    known: Vec<&'static str>,
+    texts: Vec<&'static str>,
 }
 
 impl Reader {
@@ -29,8 +26,7 @@ impl Reader {
         Self {
             ints,
             tags,
-            texts: texts.lines(),
-            known: Vec::new(),
+            texts: texts.split('\n').collect(),
         }
     }
 
@@ -56,7 +52,6 @@ impl Reader {
         value
     }
 
-    #[inline(never)]
     fn tag(&mut self) -> usize {
         match self.tags.split_first() {
             Some((tag, rest)) => {
@@ -65,11 +60,6 @@ impl Reader {
             }
             None => 0,
         }
-    }
-
-    #[inline(never)]
-    fn one_of<T: Copy>(&mut self, list: &[T]) -> T {
-        list[self.tag()]
     }
 
     fn flag(&mut self) -> bool {
@@ -95,14 +85,8 @@ impl Reader {
     }
 
     fn text(&mut self) -> &'static str {
-        match self.int() {
-            0 => {
-                let text = self.texts.next().unwrap_or("");
-                self.known.push(text);
-                text
-            }
-            before => self.known[before - 1],
-        }
+        let at = self.int();
+        self.texts[at]
     }
 
     fn list<T>(&mut self, mut item: impl FnMut(&mut Self) -> T) -> &'static [T] {
@@ -123,7 +107,7 @@ impl Reader {
         Cite {
             source: self.text(),
             place: self.text(),
-            grade: self.one_of(tags::GRADES),
+            grade: tags::GRADES[self.tag()],
         }
     }
 
@@ -141,13 +125,13 @@ impl Reader {
                 id: r.text(),
                 text: r.text(),
                 defers_to: r.text(),
-                when: r.one_of(tags::WHENS),
+                when: tags::WHENS[r.tag()],
                 decided: r.flag(),
                 cites: r.cites(),
             }),
             outlook: self.list(|r| OutlookRow {
-                class: r.one_of(tags::CLASSES),
-                size: r.one_of(tags::SIZES),
+                class: tags::CLASSES[r.tag()],
+                size: tags::SIZES[r.tag()],
                 seasons: [r.share(), r.share(), r.share()],
                 second_ring: (r.number(), r.number()),
                 anchors: r.text(),
@@ -156,7 +140,7 @@ impl Reader {
             }),
             outlook_species: self.list(|r| OutlookOverride {
                 scientific: r.text(),
-                size: r.one_of(tags::SIZES),
+                size: tags::SIZES[r.tag()],
                 season: r.text(),
                 share: r.share(),
                 n: r.text(),
@@ -179,7 +163,7 @@ impl Reader {
                 because: r.cite(),
             }),
             method_minutes: self.list(|r| MethodMinutes {
-                method: r.one_of(&Method::ALL),
+                method: Method::ALL[r.tag()],
                 group: tags::GROUPS.get(r.tag()).copied(),
                 dbh_in: (r.number(), r.number()),
                 minutes: (r.number(), r.number()),
@@ -188,7 +172,7 @@ impl Reader {
             }),
             restrictions: self.list(Self::restriction),
             disease_regions: self.list(|r| DiseaseRegion {
-                topic: r.one_of(tags::TOPICS),
+                topic: tags::TOPICS[r.tag()],
                 known_only_in: r.strings(),
                 not_known_in: r.strings(),
             }),
@@ -214,9 +198,9 @@ impl Reader {
         Restriction {
             jurisdiction: self.text(),
             codes: self.strings(),
-            topic: self.one_of(tags::TOPICS),
+            topic: tags::TOPICS[self.tag()],
             words: self.text(),
-            scope: self.one_of(tags::SCOPES),
+            scope: tags::SCOPES[self.tag()],
             from_md,
             to_md,
             force: self.text(),
@@ -226,12 +210,12 @@ impl Reader {
     }
 
     fn method_rule(&mut self) -> MethodRule {
-        let condition = self.one_of(Condition::ALL);
+        let condition = Condition::ALL[self.tag()];
         MethodRule {
             id: condition.id(),
             condition,
             cells: core::array::from_fn(|_| Cell {
-                at_most: self.one_of(tags::LEVELS),
+                at_most: tags::LEVELS[self.tag()],
                 by_professional: self.flag(),
                 holds: self.flag(),
             }),
@@ -268,14 +252,14 @@ impl Reader {
             names,
             code: self.text(),
             unknown: self.flag(),
-            group: self.one_of(tags::GROUPS),
-            basal: self.one_of(tags::VIGORS),
-            suckering: self.one_of(tags::VIGORS),
-            suitability: self.one_of(tags::SUITABILITIES),
+            group: tags::GROUPS[self.tag()],
+            basal: tags::VIGORS[self.tag()],
+            suckering: tags::VIGORS[self.tag()],
+            suitability: tags::SUITABILITIES[self.tag()],
             response: self.cite(),
             bark: self.flag().then(|| Bark {
                 coefficient: self.number(),
-                confidence: self.one_of(tags::CONFIDENCES),
+                confidence: tags::CONFIDENCES[self.tag()],
                 cite: self.cite(),
             }),
             heights: self.list(Self::curve),
@@ -283,14 +267,14 @@ impl Reader {
             crowns: self.list(Self::curve),
             mature_height_ft: self.maybe(),
             urban_height_ft: self.maybe(),
-            wood: self.one_of(tags::WOODS),
+            wood: tags::WOODS[self.tag()],
             budbreak_sum: self.maybe(),
             budbreak: self.cite(),
             sprouting: self.list(|r| SproutRow {
                 variant: r.text(),
                 p: core::array::from_fn(|_| r.number()),
             }),
-            durability: self.one_of(tags::DURABILITIES),
+            durability: tags::DURABILITIES[self.tag()],
             warn_states: self.strings(),
             look_alikes: self.list(|r| LookAlike {
                 name: r.text(),
@@ -307,7 +291,7 @@ impl Reader {
                 dead: r.text(),
                 source: r.text(),
             }),
-            traits: self.list(|r| r.one_of(tags::TRAITS)),
+            traits: self.list(|r| tags::TRAITS[r.tag()]),
             ring_minimum_mm: self.maybe(),
             cautions: self.strings(),
         }

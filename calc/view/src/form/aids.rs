@@ -1,7 +1,7 @@
 //! The small aids of the form: a height measured from the ground, trees that were timed. Each is folded, each says
 //! at once what its readings make.
 
-use super::field::{TextField, UnitOf, button, open_shown};
+use super::field::{TextField, button, open_shown};
 use super::{Field, Sheet, View, words as w};
 use crate::control::labelled;
 use crate::field_id;
@@ -96,14 +96,6 @@ pub(super) fn shown(sheet: &Sheet) -> impl Iterator<Item = (String, bool)> {
         .map(move |it| (reading_id(it.key), it.by.contains(&by)))
 }
 
-/// The keys whose numbers are lengths: their unit is the one beside the height.
-pub(super) fn lengths() -> impl Iterator<Item = String> {
-    READINGS
-        .iter()
-        .filter(|it| it.length)
-        .map(|it| name(it.key))
-}
-
 /// The folded part beside the height.
 pub(super) fn height(view: &View<'_>, out: &mut dyn Out) {
     let by = view.sheet.get("height_aid.by");
@@ -119,10 +111,6 @@ pub(super) fn height(view: &View<'_>, out: &mut dyn Out) {
             out,
             &TextField {
                 hint: it.hint,
-                unit: it.length.then_some(UnitOf {
-                    here: false,
-                    ..UnitOf::here("height.unit", "ft", "m")
-                }),
                 // The keypad of digits has no minus on some phones.
                 decimal: it.length,
                 ..TextField::number(&name(it.key), it.label)
@@ -141,7 +129,7 @@ pub(super) fn height(view: &View<'_>, out: &mut dyn Out) {
 /// nothing was picked.
 pub(super) fn made(sheet: &Sheet, typed: &Typed) -> Option<Result<String, Vec<Problem>>> {
     typed.height_aid.as_ref()?.by.as_ref()?;
-    let in_feet = sheet.unit("height.unit", "ft", "m") == "ft";
+    let in_feet = sheet.unit("height") == "ft";
     Some(read_height_aid(typed).map(|(_, height)| {
         let m = height.m();
         measure::plain(if in_feet { m / M_PER_FT } else { m }, 1)
@@ -154,7 +142,7 @@ impl Sheet {
     /// # Errors
     /// What is wrong with them: the id of the field to go to, and the words.
     pub fn measured(&self) -> Result<String, (String, String)> {
-        match made(self, &self.readings()) {
+        match made(self, &self.all()) {
             Some(Ok(text)) => Ok(text),
             Some(Err(problems)) => {
                 let field = problems.first().map_or("", |problem| &problem.field);
@@ -172,12 +160,12 @@ fn all(problems: &[Problem]) -> String {
 
 /// What the readings make, in words.
 pub(super) fn height_line(view: &View<'_>) -> String {
-    match made(view.sheet, &view.sheet.readings()) {
+    match made(view.sheet, &view.sheet.all()) {
         None => String::new(),
         Some(Err(problems)) => all(&problems),
         Some(Ok(text)) if text == view.sheet.get("height").trim() => w::AID_FILLED.to_owned(),
         Some(Ok(text)) => {
-            let unit = view.sheet.unit("height.unit", "ft", "m");
+            let unit = view.sheet.unit("height");
             [w::AID_MAKES, &text, " ", unit, w::AID_PRESS].concat()
         }
     }
@@ -193,14 +181,14 @@ pub(super) fn measured_by(view: &View<'_>) -> Option<String> {
 pub(super) fn timed(view: &View<'_>, out: &mut dyn Out) {
     view.open_where(out, Field::Timed);
     out.open("details");
-    if view.sheet.timed().is_some() {
+    if view.sheet.all().timed.is_some() {
         out.attr("open", "");
     }
     out.leaf("summary", w::TIMED);
     out.leaf_class("p", "hint", w::TIMED_HOW);
     out.open_class("div", "field");
     let id = field_id("timed.trees");
-    let unit = view.sheet.unit("stems.unit", "in", "cm");
+    let unit = view.sheet.unit("timed.width");
     let label = [w::TIMED_TREES, super::field::unit_word(unit)].concat();
     let hint = labelled(out, &id, &label, w::TIMED_TREES_HINT);
     out.open("textarea");
@@ -217,10 +205,6 @@ pub(super) fn timed(view: &View<'_>, out: &mut dyn Out) {
         out,
         &TextField {
             hint: w::TIMED_WIDTH_HINT,
-            unit: Some(UnitOf {
-                here: false,
-                ..UnitOf::here("stems.unit", "in", "cm")
-            }),
             ..TextField::number("timed.width", w::TIMED_WIDTH)
         },
     );
@@ -257,7 +241,7 @@ pub(super) fn timed(view: &View<'_>, out: &mut dyn Out) {
 
 /// What the timed trees make, in words.
 pub(super) fn timed_line(view: &View<'_>) -> String {
-    let typed = view.sheet.readings();
+    let typed = view.sheet.all();
     let Some(question) = view
         .draft
         .question
@@ -292,7 +276,7 @@ impl Sheet {
     /// The timed trees as a file: a name and a value on each line, sizes with their unit. Empty without a tree.
     #[must_use]
     pub fn timed_file(&self) -> String {
-        let timed = self.timed().unwrap_or_default();
+        let timed = self.all().timed.unwrap_or_default();
         if timed.trees.is_empty() {
             return String::new();
         }
@@ -302,7 +286,7 @@ impl Sheet {
                 text.push_str(&[name, ",", value, "\r\n"].concat());
             }
         };
-        let unit = self.unit("stems.unit", "in", "cm");
+        let unit = self.unit("timed.width");
         for tree in &timed.trees {
             line("tree", &super::sheet::with_unit(tree.trimmed(), unit));
         }

@@ -1,6 +1,6 @@
 //! The third group: which day, how thick the bark is, what is seen.
 
-use super::field::{TextField, UnitOf, one_of, open_group};
+use super::field::{TextField, one_of, open_group};
 use super::{Field, Part, View, words as w};
 use crate::control::{labelled, open_set};
 use crate::field_id;
@@ -89,7 +89,7 @@ fn bark(view: &View<'_>, out: &mut dyn Out) {
         out,
         &TextField {
             tail: w::IF_MEASURED,
-            unit: Some(UnitOf::here("bark.unit", "in", "mm")),
+            unit_here: true,
             ..TextField::number("stems[0].bark", w::BARK)
         },
     );

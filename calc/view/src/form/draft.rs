@@ -2,6 +2,7 @@
 //! assumptions beside the fields follow the typing.
 
 use super::Options;
+use super::sheet::{clear, entry, slot};
 use calc::answer::{Answer, without_changes};
 use calc::model::season::Local;
 use calc::question::{Found, Question, StemTyped, Text, Typed, find_species, read};
@@ -97,83 +98,57 @@ impl Draft {
     }
 }
 
+/// What was picked from a list is always known; a host may have set others.
+const PICKED: [&str; 10] = [
+    "setting",
+    "condition",
+    "herbicide",
+    "whole_clone",
+    "same_genus_near",
+    "vigour",
+    "dry_spell",
+    "limbs",
+    "line_within_reach",
+    "signs",
+];
+
 fn leave_out(typed: &mut Typed, field: &str, today: NaiveDate) {
-    let at = || {
-        let number = field.split_once('[')?.1.split_once(']')?.0;
-        number.bytes().try_fold(0_usize, |sum, c| {
-            c.is_ascii_digit().then(|| sum * 10 + usize::from(c - b'0'))
-        })
-    };
     let key = field.rsplit('.').next().unwrap_or_default();
     let head = field.split(['.', '[']).next().unwrap_or_default();
-    match (head, key) {
-        ("stems", "live_share" | "bark") => {
-            if let Some(stem) = at().and_then(|at| typed.stems.get_mut(at)) {
-                match key {
-                    "bark" => stem.bark = None,
-                    _ => stem.live_share = None,
-                }
-            }
-        }
+    let fields: &[&str] = match (head, key) {
         ("stems", "diameter" | "girth") => {
-            if let Some(at) = at().filter(|at| *at < typed.stems.len()) {
-                typed.stems.remove(at);
-            }
-        }
-        ("stems", _) => typed.stems.clear(),
-        ("targets", "distance") if typed.none_in_reach => typed.none_in_reach = false,
-        ("targets", "distance" | "slope" | "voltage") => {
-            if let Some(target) = at().and_then(|at| typed.targets.get_mut(at)) {
-                match key {
-                    "distance" => target.distance = None,
-                    "slope" => target.slope = None,
-                    _ => target.voltage = None,
-                }
-            }
+            let at = entry(field, head).filter(|at| *at < typed.stems.len());
+            at.map(|at| typed.stems.remove(at));
+            &[]
         }
         ("targets", "kind") => {
-            if let Some(at) = at().filter(|at| *at < typed.targets.len()) {
-                typed.targets.remove(at);
-            }
+            let at = entry(field, head).filter(|at| *at < typed.targets.len());
+            at.map(|at| typed.targets.remove(at));
+            &[]
         }
-        ("targets", _) => typed.targets.clear(),
+        ("targets", "distance") if typed.none_in_reach => &["none_in_reach"],
+        ("stems", "live_share" | "bark") | ("targets", "distance" | "slope" | "voltage") => {
+            &[field]
+        }
         ("date" | "today", _) => {
             let iso = Text(calc::answer::iso(today));
             typed.date = Some(iso.clone());
             typed.today = Some(iso);
+            &[]
         }
-        ("place", _) => typed.place = None,
-        ("spring" | "spring_scale", _) => {
-            typed.spring = None;
-            typed.spring_scale = None;
-        }
-        ("leafed_out", _) => typed.leafed_out = None,
-        ("height", _) => typed.height = None,
-        ("height_aid", _) => typed.height_aid = None,
-        ("timed", _) => typed.timed = None,
-        ("visit", _) => typed.visit = None,
-        ("region", _) => typed.region = None,
-        ("goal" | "spare", _) => {
-            typed.goal = None;
-            typed.spare = None;
-        }
-        ("walk", _) => typed.walk = None,
+        ("spring" | "spring_scale", _) => &["spring", "spring_scale"],
+        ("goal" | "spare", _) => &["goal", "spare"],
+        (
+            "stems" | "targets" | "place" | "leafed_out" | "height" | "height_aid" | "timed"
+            | "visit" | "region" | "walk",
+            _,
+        ) => &[head],
         _ => {
-            // Words picked from a list are always known; a host may have set others.
-            typed.setting = None;
-            typed.condition = None;
-            typed.herbicide = None;
-            typed.whole_clone = None;
-            typed.same_genus_near = None;
-            typed.vigour = None;
-            typed.dry_spell = None;
-            typed.limbs = None;
-            typed.line_within_reach = None;
-            typed.units = typed
-                .units
-                .take()
-                .filter(|units| units.trimmed() == "metric");
-            typed.signs.clear();
+            typed.units.take_if(|units| units.trimmed() != "metric");
+            &PICKED
         }
+    };
+    for field in fields {
+        clear(slot(typed, field));
     }
 }

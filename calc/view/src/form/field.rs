@@ -1,6 +1,7 @@
 //! The parts that fields are made of: labels above, hints behind them, no placeholders, nothing disabled.
 
 use super::View;
+use super::length::Length;
 use super::words::{self as w, Choice};
 use crate::control::{labelled, option, tick};
 use crate::field_id;
@@ -16,39 +17,14 @@ pub(super) struct TextField<'t> {
     pub tail: &'t str,
     /// A hint of its own, or empty.
     pub hint: &'t str,
-    /// The unit that its bare numbers are read in.
-    pub unit: Option<UnitOf<'t>>,
+    /// Whether the control of its unit stands beside it, not at another field.
+    pub unit_here: bool,
     /// A button behind it: act, place in the list, words.
     pub button: Option<(&'t str, usize, &'t str)>,
     /// Whether digits are to be expected.
     pub decimal: bool,
     /// Whether words are.
     pub wide: bool,
-}
-
-/// The choice of a unit.
-#[derive(Clone, Copy)]
-pub(super) struct UnitOf<'t> {
-    /// Name of its control.
-    pub name: &'t str,
-    /// United States.
-    pub us: &'static str,
-    /// Metric.
-    pub metric: &'static str,
-    /// Whether the control stands at this field, or at another one.
-    pub here: bool,
-}
-
-impl<'t> UnitOf<'t> {
-    /// A choice at the field itself.
-    pub fn here(name: &'t str, us: &'static str, metric: &'static str) -> Self {
-        Self {
-            name,
-            us,
-            metric,
-            here: true,
-        }
-    }
 }
 
 impl<'t> TextField<'t> {
@@ -59,7 +35,7 @@ impl<'t> TextField<'t> {
             label,
             tail: "",
             hint: "",
-            unit: None,
+            unit_here: false,
             button: None,
             decimal: true,
             wide: false,
@@ -92,11 +68,12 @@ impl View<'_> {
         out.open("label");
         out.attr("for", &id);
         out.text(field.label);
-        if let Some(unit) = field.unit {
+        let length = Length::of(field.name);
+        if let Some(length) = &length {
             out.text(", ");
             out.open("span");
             out.attr("id", &[&id, "-u"].concat());
-            out.text(unit_word(self.sheet.unit(unit.name, unit.us, unit.metric)));
+            out.text(unit_word(self.sheet.unit_of(length)));
             out.close();
         }
         out.text(field.tail);
@@ -122,7 +99,7 @@ impl View<'_> {
         if !field.hint.is_empty() {
             described.push_str(&hint);
         }
-        if field.unit.is_some() {
+        if length.is_some() {
             described.push(' ');
             described.push_str(&echo);
         }
@@ -130,21 +107,21 @@ impl View<'_> {
             out.attr("aria-describedby", described.trim_start());
         }
         out.close();
-        if let Some(unit) = field.unit.filter(|unit| unit.here) {
-            self.unit_choice(out, &unit, field.label);
+        if let Some(length) = length.as_ref().filter(|_| field.unit_here) {
+            self.unit_choice(out, length, field.label);
         }
         if let Some((act, at, words)) = field.button {
             button(out, act, Some(at), words, false);
         }
         out.close();
-        if field.unit.is_some() {
+        if length.is_some() {
             self.live_line(out, "p", "echo", &echo);
         }
     }
 
     /// The choice of a unit: what the number beside it means.
-    fn unit_choice(&self, out: &mut dyn Out, unit: &UnitOf<'_>, of: &str) {
-        let id = field_id(unit.name);
+    fn unit_choice(&self, out: &mut dyn Out, length: &Length, of: &str) {
+        let id = field_id(&length.control);
         out.open_class("label", "vh");
         out.attr("for", &id);
         out.text(w::UNIT_OF);
@@ -152,9 +129,9 @@ impl View<'_> {
         out.close();
         out.open_class("select", "unit");
         out.attr("id", &id);
-        out.attr("name", unit.name);
-        let picked = self.sheet.unit(unit.name, unit.us, unit.metric);
-        for value in [unit.us, unit.metric] {
+        out.attr("name", &length.control);
+        let picked = self.sheet.unit_of(length);
+        for value in length.units() {
             option(out, value, unit_word(value), value == picked);
         }
         out.close();

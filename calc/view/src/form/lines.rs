@@ -1,22 +1,13 @@
 //! The lines that follow what is typed: units in labels, echoes, assumptions, distances.
 
 use super::field::unit_word;
-use super::sheet::path;
+use super::length::{Kind, Length};
+use super::sheet::{entry, names, path};
 use super::{View, aids, near, seen, species, town, tree, words as w};
 use crate::field_id;
 use crate::measure::{self, Both};
 use calc::quantity::{Unit, Units, read_number};
 use calc::timing::PointClimate;
-
-/// Which rounding a length takes.
-#[derive(Clone, Copy)]
-enum Kind {
-    /// Whether it is a girth.
-    Trunk(bool),
-    Bark,
-    Ground,
-    Elevation,
-}
 
 /// Every line: id and text.
 pub(super) fn lines(view: &View<'_>) -> Vec<(String, String)> {
@@ -28,60 +19,14 @@ pub(super) fn lines(view: &View<'_>) -> Vec<(String, String)> {
             tree::size_hint(sheet).to_owned(),
         ),
     ];
-    for at in 0..sheet.count("stems") {
-        let (size, bark) = (path("stems", at, "diameter"), path("stems", at, "bark"));
-        let kind = Kind::Trunk(sheet.around(at));
-        field(view, &mut lines, &size, ("stems.unit", "in", "cm"), kind);
-        field(
-            view,
-            &mut lines,
-            &bark,
-            ("bark.unit", "in", "mm"),
-            Kind::Bark,
-        );
+    for name in names(sheet.count("stems"), sheet.count("targets")) {
+        if let Some(length) = Length::of(&name) {
+            let id = field_id(&name);
+            let unit = unit_word(sheet.unit_of(&length)).to_owned();
+            lines.push(([&id, "-u"].concat(), unit));
+            lines.push(([&id, "-r"].concat(), echo(view, &name, &length)));
+        }
     }
-    for at in 0..sheet.count("targets") {
-        let (distance, unit) = (path("targets", at, "distance"), path("targets", at, "unit"));
-        field(
-            view,
-            &mut lines,
-            &distance,
-            (&unit, "ft", "m"),
-            Kind::Ground,
-        );
-    }
-    field(
-        view,
-        &mut lines,
-        "height",
-        ("height.unit", "ft", "m"),
-        Kind::Ground,
-    );
-    field(
-        view,
-        &mut lines,
-        "place.elevation",
-        ("place.unit", "ft", "m"),
-        Kind::Elevation,
-    );
-    field(
-        view,
-        &mut lines,
-        "leafed_out.place.elevation",
-        ("leafed_out.place.unit", "ft", "m"),
-        Kind::Elevation,
-    );
-    for name in aids::lengths() {
-        field(
-            view,
-            &mut lines,
-            &name,
-            ("height.unit", "ft", "m"),
-            Kind::Ground,
-        );
-    }
-    let width = ("stems.unit", "in", "cm");
-    field(view, &mut lines, "timed.width", width, Kind::Trunk(false));
     let mut line = |id: &str, text: String| lines.push((id.to_owned(), text));
     let how = sheet.get("stems.how").is_empty();
     line("stems-how-a", said(how, w::HOW_OPEN));
@@ -124,23 +69,11 @@ fn said(holds: bool, words: &str) -> String {
     }
 }
 
-/// The unit in a field's label, and the echo of what was read.
-fn field(
-    view: &View<'_>,
-    lines: &mut Vec<(String, String)>,
-    name: &str,
-    (control, us, metric): (&str, &'static str, &'static str),
-    kind: Kind,
-) {
-    let id = field_id(name);
-    let unit = view.sheet.unit(control, us, metric);
-    lines.push(([&id, "-u"].concat(), unit_word(unit).to_owned()));
-    lines.push(([&id, "-r"].concat(), echo(view, name, unit, kind)));
-}
-
 /// What a number was read as, where its unit is not the one beside it, or where a girth was given.
-fn echo(view: &View<'_>, name: &str, beside: &'static str, kind: Kind) -> String {
+fn echo(view: &View<'_>, name: &str, length: &Length) -> String {
     let text = view.sheet.get(name).trim();
+    let kind = length.kind;
+    let beside = view.sheet.unit_of(length);
     let Ok(number) = read_number(text) else {
         return String::new();
     };
@@ -151,7 +84,7 @@ fn echo(view: &View<'_>, name: &str, beside: &'static str, kind: Kind) -> String
     let mm = number.value * scale;
     let metric = matches!(unit, "mm" | "cm" | "m");
     let units = if metric { Units::Metric } else { Units::Us };
-    if matches!(kind, Kind::Elevation) {
+    if kind == Kind::Elevation {
         let mut echo = [
             w::READ_AS,
             &measure::above_sea(mm / 1000.0).text(units),
@@ -170,7 +103,8 @@ fn echo(view: &View<'_>, name: &str, beside: &'static str, kind: Kind) -> String
     if number.unit.is_some() && unit != beside {
         echo = [w::READ_AS, &shown(kind, mm).text(units), "."].concat();
     }
-    if matches!(kind, Kind::Trunk(true)) {
+    let girth = entry(name, "stems").is_some_and(|stem| view.sheet.around(stem));
+    if kind == Kind::Trunk && girth {
         if !echo.is_empty() {
             echo.push(' ');
         }
@@ -183,7 +117,7 @@ fn echo(view: &View<'_>, name: &str, beside: &'static str, kind: Kind) -> String
 
 fn shown(kind: Kind, mm: f64) -> Both {
     match kind {
-        Kind::Trunk(_) => measure::size_read(mm),
+        Kind::Trunk => measure::size_read(mm),
         Kind::Bark => measure::bark(mm),
         Kind::Ground => measure::length(mm / 1000.0),
         Kind::Elevation => measure::above_sea(mm / 1000.0),

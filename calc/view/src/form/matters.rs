@@ -1,12 +1,13 @@
 //! Which fields some rule reads for this species and this size: the others are not asked.
 
+use super::sheet::clear;
 use calc::quantity::{MM_PER_IN, Unit, read_number};
-use calc::question::{Found, StemTyped, Text, Typed, find_species};
+use calc::question::{Found, Record, StemTyped, Text, Typed, find_species};
 use calc::reference::{Form, Group, HeightRow, Reference, Species, Suitability, Trait, Vigor};
 use calc::timing::WoodClass;
 
 macro_rules! fields {
-    ($($(#[$doc:meta])* $name:ident = $id:literal),+ $(,)?) => {
+    ($($(#[$doc:meta])* $name:ident = $id:literal of $keys:expr),+ $(,)?) => {
         /// A field that is asked only where it matters.
         #[derive(Clone, Copy, Debug, PartialEq, Eq)]
         pub enum Field { $($(#[$doc])* $name),+ }
@@ -20,45 +21,50 @@ macro_rules! fields {
             pub fn id(self) -> &'static str {
                 match self { $(Self::$name => $id),+ }
             }
+
+            /// What it fills of a question, or of a stem.
+            fn keys(self) -> &'static [&'static str] {
+                match self { $(Self::$name => &$keys),+ }
+            }
         }
     };
 }
 
 fields! {
     /// Bark thickness.
-    Bark = "m-bark",
+    Bark = "m-bark" of ["bark"],
     /// Share of live bark.
-    LiveShare = "m-live-share",
+    LiveShare = "m-live-share" of ["live_share"],
     /// Woods or open.
-    Setting = "m-setting",
+    Setting = "m-setting" of ["setting"],
     /// Whether the clone can be ringed whole.
-    WholeClone = "m-whole-clone",
+    WholeClone = "m-whole-clone" of ["whole_clone"],
     /// Living trees of its genus near.
-    SameGenusNear = "m-same-genus-near",
+    SameGenusNear = "m-same-genus-near" of ["same_genus_near"],
     /// Vigour.
-    Vigour = "m-vigour",
+    Vigour = "m-vigour" of ["vigour"],
     /// Dry spell.
-    DrySpell = "m-dry-spell",
+    DrySpell = "m-dry-spell" of ["dry_spell"],
     /// Limbs below the ring.
-    Limbs = "m-limbs",
+    Limbs = "m-limbs" of ["limbs"],
     /// Walking.
-    Walk = "m-walk",
+    Walk = "m-walk" of ["walk"],
     /// A practised crew.
-    Practised = "m-practised",
+    Practised = "m-practised" of ["practised"],
     /// Trees that were timed.
-    Timed = "m-timed",
+    Timed = "m-timed" of ["timed", "rate"],
     /// The day is fixed.
-    CannotWait = "m-cannot-wait",
+    CannotWait = "m-cannot-wait" of ["cannot_wait"],
     /// Leaf-out seen.
-    LeafedOut = "m-leafed-out",
+    LeafedOut = "m-leafed-out" of ["leafed_out"],
     /// This spring's temperatures.
-    Spring = "m-spring",
+    Spring = "m-spring" of ["spring", "spring_scale"],
     /// Herbicide.
-    Herbicide = "m-herbicide",
+    Herbicide = "m-herbicide" of ["herbicide"],
     /// Which stem is spared.
-    Spare = "m-spare",
+    Spare = "m-spare" of ["spare"],
     /// A confirmed height: asked once a height was typed that looks odd.
-    Confirmed = "m-height-confirmed",
+    Confirmed = "m-height-confirmed" of ["height_confirmed"],
 }
 
 /// A set of fields.
@@ -86,35 +92,11 @@ impl FieldSet {
             if self.holds(*field) {
                 continue;
             }
-            match field {
-                Field::Bark => typed.stems.iter_mut().for_each(|stem| stem.bark = None),
-                Field::LiveShare => {
-                    typed
-                        .stems
-                        .iter_mut()
-                        .for_each(|stem| stem.live_share = None);
+            for key in field.keys() {
+                clear(typed.slot(key));
+                for stem in &mut typed.stems {
+                    clear(stem.slot(key));
                 }
-                Field::Setting => typed.setting = None,
-                Field::WholeClone => typed.whole_clone = None,
-                Field::SameGenusNear => typed.same_genus_near = None,
-                Field::Vigour => typed.vigour = None,
-                Field::DrySpell => typed.dry_spell = None,
-                Field::Limbs => typed.limbs = None,
-                Field::Walk => typed.walk = None,
-                Field::Practised => typed.practised = false,
-                Field::Timed => {
-                    typed.timed = None;
-                    typed.rate = None;
-                }
-                Field::CannotWait => typed.cannot_wait = false,
-                Field::LeafedOut => typed.leafed_out = None,
-                Field::Spring => {
-                    typed.spring = None;
-                    typed.spring_scale = None;
-                }
-                Field::Herbicide => typed.herbicide = None,
-                Field::Spare => typed.spare = None,
-                Field::Confirmed => typed.height_confirmed = false,
             }
         }
     }

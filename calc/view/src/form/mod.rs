@@ -19,7 +19,9 @@ mod day;
 mod draft;
 mod field;
 mod figures;
+mod length;
 mod lines;
+
 mod matters;
 mod more;
 mod near;

@@ -1,6 +1,6 @@
 //! The second group: what it could hit, and how tall it is.
 
-use super::field::{TextField, UnitOf, button, open_group, open_shown};
+use super::field::{TextField, button, open_group, open_shown};
 use super::sheet::path;
 use super::{Field, Part, View, words as w};
 use crate::control::{labelled, open_set, option};
@@ -52,11 +52,11 @@ fn target(view: &View<'_>, out: &mut dyn Out, at: usize, count: usize) {
         &[w::THING, &number].concat(),
     );
     kind(view, out, &name("kind"));
-    let (distance, unit) = (name("distance"), name("unit"));
+    let distance = name("distance");
     view.text_field(
         out,
         &TextField {
-            unit: Some(UnitOf::here(&unit, "ft", "m")),
+            unit_here: true,
             ..TextField::number(&distance, w::FAR)
         },
     );
@@ -142,7 +142,7 @@ fn height(view: &View<'_>, out: &mut dyn Out) {
         out,
         &TextField {
             tail: w::IF_MEASURED,
-            unit: Some(UnitOf::here("height.unit", "ft", "m")),
+            unit_here: true,
             ..TextField::number("height", w::HEIGHT)
         },
     );

@@ -50,7 +50,7 @@ pub(super) fn leaf_out(view: &View<'_>, out: &mut dyn Out) {
     open_set(out, "leafed_out.place", w::SEEN_POINT);
     out.leaf_class("p", "hint", w::SEEN_HINT);
     super::town::search(view, out, &super::town::SEARCHES[1]);
-    super::town::point(view, out, "leafed_out.place", "leafed_out.place.unit");
+    super::town::point(view, out, "leafed_out.place");
     out.open_class("div", "field");
     view.status_line(out, CARRIED_ID);
     out.close();

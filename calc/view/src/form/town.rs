@@ -1,6 +1,6 @@
 //! Where it is: a town by name, the device's own position, or a point as typed.
 
-use super::field::{TextField, UnitOf, button};
+use super::field::{TextField, button};
 use super::regions::{GROUPS, countries, known, of};
 use super::{Part, View, words as w};
 use crate::control::{labelled, open_set, option};
@@ -106,14 +106,14 @@ pub(super) fn place(view: &View<'_>, out: &mut dyn Out) {
         out.close();
     }
     out.leaf_class("p", "hint", w::POINT_HINT);
-    point(view, out, "place", "place.unit");
+    point(view, out, "place");
     super::near::fields(view, out);
     view.select(out, "place.hemisphere", w::HALF, "", w::HALVES);
     out.close();
 }
 
 /// Latitude, longitude, elevation under a name.
-pub(super) fn point(view: &View<'_>, out: &mut dyn Out, under: &str, unit: &str) {
+pub(super) fn point(view: &View<'_>, out: &mut dyn Out, under: &str) {
     for (key, label, line) in [
         (".latitude", w::LATITUDE, ""),
         (".longitude", w::LONGITUDE, "-m"),
@@ -138,7 +138,7 @@ pub(super) fn point(view: &View<'_>, out: &mut dyn Out, under: &str, unit: &str)
     view.bare_field(
         out,
         &TextField {
-            unit: Some(UnitOf::here(unit, "ft", "m")),
+            unit_here: true,
             ..TextField::number(&name, w::ELEVATION)
         },
     );

@@ -1,6 +1,6 @@
 //! The first group: which tree, how thick.
 
-use super::field::{TextField, UnitOf, button, open_group, open_shown};
+use super::field::{TextField, button, open_group, open_shown};
 use super::sheet::path;
 use super::{Field, Part, View, species, words as w};
 use crate::out::{Out, OutExt};
@@ -51,10 +51,7 @@ pub(super) fn stems(view: &View<'_>, out: &mut dyn Out) {
             &TextField {
                 label: if first { w::SIZE } else { &label },
                 hint: if first { size_hint(view.sheet) } else { "" },
-                unit: Some(UnitOf {
-                    here: first,
-                    ..UnitOf::here("stems.unit", "in", "cm")
-                }),
+                unit_here: first,
                 button: (!first).then_some(("remove-stem", at, &*remove)),
                 ..TextField::number(&name, w::SIZE)
             },
@@ -89,10 +86,6 @@ pub(super) fn stems_more(view: &View<'_>, out: &mut dyn Out) {
                 out,
                 &TextField {
                     tail: &tail,
-                    unit: Some(UnitOf {
-                        here: false,
-                        ..UnitOf::here("bark.unit", "in", "mm")
-                    }),
                     ..TextField::number(&name, w::BARK)
                 },
             );

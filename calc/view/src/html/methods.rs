@@ -1,8 +1,7 @@
 //! The nine methods side by side.
 
-use super::build::{Cx, cited, is_bare, open_part, source};
+use super::build::{Cx, cites, close_table, is_bare, open_part, open_table, row_head, source};
 use super::make::title;
-use super::table::table;
 use crate::out::Page;
 use crate::words as w;
 use calc::answer::MethodWork;
@@ -20,7 +19,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
         w::METHODS[0],
         w::METHODS[1],
     );
-    table(out, &title(cx), &w::HEAD_METHODS);
+    open_table(out, false, &title(cx), &w::HEAD_METHODS);
     for herbicide in [false, true] {
         out.open("tr");
         out.open("th");
@@ -28,13 +27,12 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
         out.attr("colspan", "2");
         out.text(w::METHOD_GROUPS[usize::from(herbicide)]);
         out.close_two();
-        for (line, work) in answer.methods.iter().zip(&answer.work) {
-            if line.method.needs_herbicide() == herbicide {
-                method(out, cx, line, work);
-            }
+        let of = answer.methods.iter().zip(&answer.work);
+        for (line, work) in of.filter(|(line, _)| line.method.needs_herbicide() == herbicide) {
+            method(out, cx, line, work);
         }
     }
-    out.close_table();
+    close_table(out);
     if answer.work.iter().any(|work| work.now.is_some()) {
         out.open_class("p", "soft np");
         out.text(w::CITY_COST[0]);
@@ -58,26 +56,29 @@ fn method(out: &mut Page<'_>, cx: &Cx<'_>, line: &MethodLine, work: &MethodWork)
     if line.method == cx.say.answer.headline_method {
         name.push_str(w::THIS_ONE);
     }
-    out.cell(name);
-    out.open_cell();
-    out.leaf("b", w::sentence(&stands));
+    out.open("tr");
+    row_head(out, &name);
+    out.open("td");
+    out.leaf("b", &w::sentence(&stands));
     out.text(" ");
-    out.text(why(line));
+    out.text(&why(line));
     if line.level < Level::NotAdvised {
         out.text(" ");
-        out.text(w::work(work));
-        let mut printed: Vec<Cite> = Vec::new();
-        for cite in &work.because {
-            if !is_bare(cite) {
-                printed.push(*cite);
-            }
-        }
+        out.text(&w::work(work));
+        let printed: Vec<Cite> = work
+            .because
+            .iter()
+            .filter(|cite| !is_bare(cite))
+            .copied()
+            .collect();
         if !work.of.is_empty() && !printed.is_empty() {
             out.text(" ");
-            cited(out, cx, w::SOURCE, &printed);
+            out.text(w::SOURCE);
+            cites(out, cx, &printed);
+            out.text(".");
         }
     }
-    out.close_cell();
+    out.close_two();
 }
 
 /// The reasons that made the level, then when it works and what it leaves.

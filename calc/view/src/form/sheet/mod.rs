@@ -2,9 +2,13 @@
 //! question (`fill`); what it says as a question stands in `say`.
 
 mod fill;
+mod names;
 mod pack;
 mod say;
 
+pub(super) use names::{clear, names, slot};
+
+use super::length::Length;
 use calc::quantity::read_number;
 use calc::question::Typed;
 
@@ -163,10 +167,15 @@ impl Sheet {
         self.add("targets");
     }
 
-    /// The unit that a field's numbers are read in: what is picked, else the one that goes with the trunk's.
-    #[must_use]
-    pub fn unit(&self, name: &str, us: &'static str, metric: &'static str) -> &'static str {
-        match self.get(name) {
+    /// The unit that a field's numbers are read in; empty where it holds no length.
+    pub(super) fn unit(&self, field: &str) -> &'static str {
+        Length::of(field).map_or("", |length| self.unit_of(&length))
+    }
+
+    /// The unit of a length: what is picked, else the one that goes with the trunk's.
+    pub(super) fn unit_of(&self, length: &Length) -> &'static str {
+        let [us, metric] = length.units();
+        match self.get(&length.control) {
             picked if picked == us => us,
             picked if picked == metric => metric,
             _ if self.metric() => metric,
@@ -211,7 +220,7 @@ pub(in crate::form) fn with_unit(text: &str, unit: &str) -> String {
 }
 
 /// Which entry of a list a name belongs to.
-fn entry(name: &str, list: &str) -> Option<usize> {
+pub(in crate::form) fn entry(name: &str, list: &str) -> Option<usize> {
     let rest = name.strip_prefix(list)?.strip_prefix('[')?;
     whole(rest.split_once(']')?.0).map(|at| at as usize)
 }

@@ -1,62 +1,29 @@
 //! What a sheet says, as a question.
 
-use super::{Sheet, path, whole, with_unit};
+use super::names::{names, slot};
+use super::{Sheet, whole, with_unit};
 use crate::form::aids::made;
+use crate::form::length::Length;
 use crate::form::seen::elsewhere;
 use crate::form::species::UNKNOWN;
 use crate::form::{matters, words as w};
-use calc::question::{
-    HeightAidTyped, LeafOutTyped, PlaceTyped, Seen, StemTyped, TargetTyped, Text, TimedTyped,
-    Typed, VisitTyped,
-};
+use calc::question::{Seen, Slot, TargetTyped, Text, Typed};
 use calc::reference::Reference;
 use chrono::NaiveDate;
 
 impl Sheet {
-    fn text(&self, name: &str) -> Option<Text> {
-        Some(self.get(name))
-            .filter(|text| !text.trim().is_empty())
-            .map(Text::from)
-    }
-
-    /// A length as text: its unit is put behind a bare number where that is not the one of the question.
-    fn length(
-        &self,
-        name: &str,
-        unit: &str,
-        us: &'static str,
-        metric: &'static str,
-    ) -> Option<Text> {
-        let text = self.text(name)?;
-        let unit = self.unit(unit, us, metric);
-        let own = if self.metric() { metric } else { us };
-        Some(if unit == own {
-            text
-        } else {
-            Text(with_unit(&text.0, unit))
-        })
-    }
-
-    /// A day in three parts, put together as the reader takes it.
-    fn day(&self, name: &str) -> Option<Text> {
-        let part = |key: &str| self.get(&[name, ".", key].concat()).trim().to_owned();
-        let (y, m, d) = (part("y"), part("m"), part("d"));
-        let given = !(y.is_empty() && m.is_empty() && d.is_empty());
-        given.then(|| Text([y, m, d].join("-")))
-    }
-
-    fn rest(&self, typed: &mut Typed) {
-        let Some(rest) = &self.rest else {
-            return;
-        };
-        typed.rate = rest.rate;
-    }
-
     /// What the sheet says, as a question. Fields that no rule reads for this tree are left out of it.
     #[must_use]
     pub fn typed(&self, reference: &'static Reference, today: NaiveDate) -> Typed {
-        let mut typed = self.all(today);
-        self.rest(&mut typed);
+        let mut typed = self.all();
+        let iso = Text(calc::answer::iso(today));
+        typed.date = match self.get("day") {
+            "today" => Some(iso.clone()),
+            "year" => Some(Text::from("year")),
+            _ => self.day("date"),
+        };
+        typed.today = Some(iso);
+        typed.rate = self.rest.as_ref().and_then(|rest| rest.rate);
         // Readings speak for the height that stands in the field; others are only notes beside it.
         let filled =
             matches!(made(self, &typed), Some(Ok(text)) if text == self.get("height").trim());
@@ -65,172 +32,115 @@ impl Sheet {
         typed
     }
 
-    fn all(&self, today: NaiveDate) -> Typed {
-        let iso = Text(calc::answer::iso(today));
-        let species = match self.get("species") {
+    /// The same with every field, and without the day.
+    pub(in crate::form) fn all(&self) -> Typed {
+        let mut typed = Typed {
+            version: 1,
+            units: Some(Text::from(if self.metric() { "metric" } else { "us" })),
+            ..Typed::default()
+        };
+        typed.species = match self.get("species") {
             "" => self.text("find"),
             UNKNOWN => self.text("species.kind"),
             name => Some(Text::from(name)),
         };
-        let date = match self.get("day") {
-            "today" => Some(iso.clone()),
-            "year" => Some(Text::from("year")),
-            _ => self.day("date"),
+        let (stems, targets) = (self.count("stems"), self.count("targets"));
+        typed.stems.resize_with(stems, Default::default);
+        typed.targets.resize_with(targets, Default::default);
+        for name in names(stems, targets) {
+            self.say(&mut typed, &name);
+        }
+        for (at, stem) in typed.stems.iter_mut().enumerate() {
+            if self.around(at) {
+                stem.girth = stem.diameter.take();
+            }
+        }
+        // Only a line has a voltage, and an entry with nothing in it is no target.
+        for target in &mut typed.targets {
+            if target.kind.as_ref().is_none_or(|kind| kind.0 != "line") {
+                target.voltage = None;
+            }
+        }
+        let nothing = TargetTyped::default();
+        typed.targets.retain(|target| *target != nothing);
+        self.leafed_out(&mut typed);
+        // No reading speaks while no way of measuring is picked.
+        typed.height_aid.take_if(|aid| aid.by.is_none());
+        self.lists(&mut typed);
+        typed
+    }
+
+    fn text(&self, name: &str) -> Option<Text> {
+        Some(self.get(name))
+            .filter(|text| !text.trim().is_empty())
+            .map(Text::from)
+    }
+
+    /// Puts what stands in a control where it belongs. The unit is put behind a bare length where that is not the
+    /// one of the question.
+    fn say(&self, typed: &mut Typed, name: &str) {
+        let Some(mut text) = self.text(name) else {
+            return;
         };
-        let spare = self.get("spare");
-        Typed {
-            species,
-            stems: (0..self.count("stems")).map(|at| self.stem(at)).collect(),
-            setting: self.text("setting"),
-            date,
-            today: Some(iso),
-            place: Some(self.place("place", "place.unit"))
-                .filter(|place| *place != PlaceTyped::default()),
-            region: self.text("region"),
-            leafed_out: self.leafed_out(),
-            spring: self.text("spring"),
-            spring_scale: self.text("spring_scale"),
-            height: self.length("height", "height.unit", "ft", "m"),
-            visit: self.visit(),
-            height_confirmed: self.ticked("height_confirmed"),
-            targets: (0..self.count("targets"))
-                .filter_map(|at| self.target(at))
-                .collect(),
-            line_within_reach: self.text("line_within_reach"),
-            none_in_reach: self.ticked("none_in_reach"),
-            condition: self.text("condition"),
-            signs: w::SIGN_WORDS
-                .iter()
-                .filter(|(sign, _)| self.holds("signs", sign))
-                .map(|(sign, _)| Text::from(*sign))
-                .collect(),
-            herbicide: self.text("herbicide"),
-            goal: self.text("goal"),
-            spare: whole(spare),
-            whole_clone: self.text("whole_clone"),
-            same_genus_near: self.text("same_genus_near"),
-            vigour: self.text("vigour"),
-            dry_spell: self.text("dry_spell"),
-            limbs: self.text("limbs"),
-            walk: self.text("walk"),
-            practised: self.ticked("practised"),
-            cannot_wait: self.ticked("cannot_wait"),
-            ..self.readings()
+        match slot(typed, name) {
+            Some(Slot::Text(slot)) => {
+                if let Some(length) = Length::of(name) {
+                    let unit = self.unit_of(&length);
+                    if unit != length.units()[usize::from(self.metric())] {
+                        text.0 = with_unit(&text.0, unit);
+                    }
+                }
+                *slot = Some(text);
+            }
+            Some(Slot::Held(held)) => *held = text.0 == "on",
+            Some(Slot::MaybeNumber(number)) => *number = whole(&text.0),
+            _ => {}
         }
     }
 
-    /// A question with nothing but its units and the readings of the aids. In one place: each such question put
-    /// together costs bytes in the browser.
-    #[inline(never)]
-    pub(in crate::form) fn readings(&self) -> Typed {
-        Typed {
-            version: 1,
-            units: Some(Text::from(if self.metric() { "metric" } else { "us" })),
-            height_aid: self.height_aid(),
-            timed: self.timed(),
-            ..Typed::default()
-        }
-    }
-
-    /// Readings of a height; none while no way of measuring is picked.
-    pub(in crate::form) fn height_aid(&self) -> Option<HeightAidTyped> {
-        let by = self.text("height_aid.by")?;
-        let length = |name: &str| self.length(name, "height.unit", "ft", "m");
-        Some(HeightAidTyped {
-            by: Some(by),
-            tree_shadow: length("height_aid.tree_shadow"),
-            stick: length("height_aid.stick"),
-            stick_shadow: length("height_aid.stick_shadow"),
-            distance: length("height_aid.distance"),
-            top: self.text("height_aid.top"),
-            foot: self.text("height_aid.foot"),
-            eye_to_stick: length("height_aid.eye_to_stick"),
-        })
-    }
-
-    /// Trees that were timed, one a line; none where nothing was typed of them.
-    pub(in crate::form) fn timed(&self) -> Option<TimedTyped> {
-        let trees = self.get("timed.trees").split(['\n', ';']).map(str::trim);
-        let timed = TimedTyped {
-            trees: trees
-                .filter(|tree| !tree.is_empty())
-                .map(Text::from)
-                .collect(),
-            minutes: self.text("timed.minutes"),
-            width: self.text("timed.width"),
-            species: self.text("timed.species"),
-        };
-        (!timed.trees.is_empty() || timed.minutes.is_some()).then_some(timed)
-    }
-
-    /// What was seen at a visit; none where nothing was picked.
-    fn visit(&self) -> Option<VisitTyped> {
-        let visit = VisitTyped {
-            at: self.text("visit.at"),
-            ringed: self.text("visit.ringed"),
-            seen: Seen::WORDS
-                .iter()
-                .filter(|word| self.holds("visit.seen", word) || self.holds("visit.crown", word))
-                .map(|word| Text::from(*word))
-                .collect(),
-        };
-        (visit != VisitTyped::default()).then_some(visit)
-    }
-
-    fn stem(&self, at: usize) -> StemTyped {
-        let size = self.text(&path("stems", at, "diameter"));
-        let (diameter, girth) = if self.around(at) {
-            (None, size)
-        } else {
-            (size, None)
-        };
-        StemTyped {
-            diameter,
-            girth,
-            live_share: self.text(&path("stems", at, "live_share")),
-            bark: self.length(&path("stems", at, "bark"), "bark.unit", "in", "mm"),
-        }
-    }
-
-    /// An entry with nothing in it is no target.
-    fn target(&self, at: usize) -> Option<TargetTyped> {
-        let name = |key: &str| path("targets", at, key);
-        let target = TargetTyped {
-            kind: self.text(&name("kind")),
-            distance: self.length(&name("distance"), &name("unit"), "ft", "m"),
-            slope: self.text(&name("slope")),
-            downhill: self.ticked(&name("downhill")),
-            voltage: self
-                .text(&name("voltage"))
-                .filter(|_| self.get(&name("kind")) == "line"),
-        };
-        (target != TargetTyped::default()).then_some(target)
-    }
-
-    fn place(&self, under: &str, unit: &str) -> PlaceTyped {
-        let name = |key: &str| [under, key].concat();
-        PlaceTyped {
-            latitude: self.text(&name(".latitude")),
-            longitude: self.text(&name(".longitude")),
-            elevation: self.length(&name(".elevation"), unit, "ft", "m"),
-            hemisphere: self.text(&name(".hemisphere")),
-        }
+    /// A day in three parts, put together as the reader takes it.
+    fn day(&self, name: &str) -> Option<Text> {
+        let [y, m, d] = [".y", ".m", ".d"].map(|key| self.get(&[name, key].concat()).trim());
+        let given = !(y.is_empty() && m.is_empty() && d.is_empty());
+        given.then(|| Text([y, m, d].join("-")))
     }
 
     /// An empty place elsewhere is kept: it was said to be elsewhere, so the reader asks for it.
-    fn leafed_out(&self) -> Option<LeafOutTyped> {
-        let mut seen = LeafOutTyped {
-            stage: self.text("leafed_out.stage"),
-            date: self.day("leafed_out.date"),
-            ..LeafOutTyped::default()
-        };
-        if seen == LeafOutTyped::default() {
-            return None;
+    fn leafed_out(&self, typed: &mut Typed) {
+        let date = self.day("leafed_out.date");
+        let mut seen = typed.leafed_out.take().unwrap_or_default();
+        if date.is_some() || seen.stage.is_some() {
+            seen.date = date;
+            let place = seen.place.unwrap_or_default();
+            seen.place = elsewhere(self).then_some(place);
+            typed.leafed_out = Some(seen);
         }
-        seen.rates = self.text("leafed_out.rates");
-        if elsewhere(self) {
-            seen.place = Some(self.place("leafed_out.place", "leafed_out.place.unit"));
+    }
+
+    /// Signs, trees that were timed, one a line, and what was seen at a visit.
+    fn lists(&self, typed: &mut Typed) {
+        for (sign, _) in w::SIGN_WORDS {
+            if self.holds("signs", sign) {
+                typed.signs.push(Text::from(*sign));
+            }
         }
-        Some(seen)
+        for tree in self.get("timed.trees").split(['\n', ';']).map(str::trim) {
+            if !tree.is_empty() {
+                let timed = typed.timed.get_or_insert_default();
+                timed.trees.push(Text::from(tree));
+            }
+        }
+        typed
+            .timed
+            .take_if(|timed| timed.trees.is_empty() && timed.minutes.is_none());
+        for word in Seen::WORDS {
+            if self.holds("visit.seen", word) || self.holds("visit.crown", word) {
+                let visit = typed.visit.get_or_insert_default();
+                visit.seen.push(Text::from(*word));
+            }
+        }
+        typed
+            .visit
+            .take_if(|visit| visit.seen.is_empty() && visit.at.is_none() && visit.ringed.is_none());
     }
 }

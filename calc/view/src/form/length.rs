@@ -1,0 +1,54 @@
+//! The fields of lengths: the control that says the unit of a bare number, and the units that it offers.
+
+/// What is measured, which decides units and rounding.
+#[derive(Clone, Copy, PartialEq)]
+pub(super) enum Kind {
+    /// Across or around a trunk, or the width of a ring.
+    Trunk,
+    /// Thickness of bark.
+    Bark,
+    /// Along the ground, or a height.
+    Ground,
+    /// Above the sea.
+    Elevation,
+}
+
+/// A field that holds a length.
+pub(super) struct Length {
+    /// Name of the control of its unit.
+    pub control: String,
+    /// What is measured.
+    pub kind: Kind,
+}
+
+impl Length {
+    /// The length that a field holds, by the field's name.
+    pub fn of(name: &str) -> Option<Self> {
+        let (under, key) = name.rsplit_once('.').unwrap_or_default();
+        let (control, kind) = match if under.is_empty() { name } else { key } {
+            "diameter" | "width" => ("stems.unit", Kind::Trunk),
+            "bark" => ("bark.unit", Kind::Bark),
+            "distance" if under != "height_aid" => ("", Kind::Ground),
+            "height" | "tree_shadow" | "stick" | "stick_shadow" | "distance" | "eye_to_stick" => {
+                ("height.unit", Kind::Ground)
+            }
+            "elevation" => ("", Kind::Elevation),
+            _ => return None,
+        };
+        let control = if control.is_empty() {
+            [under, ".unit"].concat()
+        } else {
+            control.to_owned()
+        };
+        Some(Self { control, kind })
+    }
+
+    /// The units that may be picked: that of the United States, and the metric one.
+    pub fn units(&self) -> [&'static str; 2] {
+        match self.kind {
+            Kind::Trunk => ["in", "cm"],
+            Kind::Bark => ["in", "mm"],
+            Kind::Ground | Kind::Elevation => ["ft", "m"],
+        }
+    }
+}
