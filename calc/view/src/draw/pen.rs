@@ -16,22 +16,22 @@ pub(super) enum At {
 pub(super) struct D(pub String);
 
 impl D {
-    /// One command with its numbers.
-    pub fn c(&mut self, command: char, numbers: &[f64]) -> &mut Self {
-        self.0.push(command);
-        for (i, n) in numbers.iter().enumerate() {
-            let n = tenths(*n);
+    /// Commands as they stand in path data; each `#` is the next of the numbers.
+    pub fn add(&mut self, commands: &str, numbers: &[f64]) {
+        let mut numbers = numbers.iter();
+        for c in commands.chars() {
+            if c != '#' {
+                self.0.push(c);
+                continue;
+            }
+            let n = tenths(*numbers.next().unwrap_or(&0.0));
             // A minus separates two numbers by itself.
-            if i > 0 && n >= 0 {
+            if n >= 0 && self.0.ends_with(|c: char| c.is_ascii_digit()) {
                 self.0.push(' ');
             }
             push_tenths(&mut self.0, n);
         }
-        self
-    }
-    /// A straight line between two points.
-    pub fn line(&mut self, x0: f64, y0: f64, x1: f64, y1: f64) -> &mut Self {
-        self.c('M', &[x0, y0]).c('L', &[x1, y1])
+        debug_assert!(numbers.len() == 0, "a number without a place");
     }
 }
 
@@ -43,8 +43,8 @@ pub(super) struct Pen<'o> {
 impl Pen<'_> {
     /// Opens a drawing: an image with a name for those who do not see it.
     pub fn svg(&mut self, class: &str, w: f64, h: f64, aria: &str) {
-        let mut view = D("0 0".into());
-        view.c(' ', &[w, h]);
+        let mut view = D::default();
+        view.add("0 0##", &[w, h]);
         self.out.open("svg");
         self.out.attr("class", class);
         self.out.attr("viewBox", &view.0);
@@ -75,6 +75,12 @@ impl Pen<'_> {
         self.out.attr("d", d);
         self.end();
     }
+    /// A path of one shape; see [`D::add`].
+    pub fn shape(&mut self, class: &str, commands: &str, numbers: &[f64]) {
+        let mut d = D::default();
+        d.add(commands, numbers);
+        self.path(class, &d.0);
+    }
     /// A path filled with a pattern of [`super::mark::defs`].
     pub fn hatched(&mut self, class: &str, d: &str, pattern: &str) {
         self.out.open("path");
@@ -84,7 +90,7 @@ impl Pen<'_> {
         self.end();
     }
     pub fn line(&mut self, class: &str, x0: f64, y0: f64, x1: f64, y1: f64) {
-        self.path(class, &D::default().line(x0, y0, x1, y1).0);
+        self.shape(class, "M##L##", &[x0, y0, x1, y1]);
     }
     /// A rectangle; `fill` names a pattern or is empty.
     pub fn rect(&mut self, class: &str, b: [f64; 4], fill: &str) {
@@ -142,37 +148,37 @@ impl Pen<'_> {
         super::number::whole(&mut s, u64::from(n));
         self.text(x, y + 5.0, 14.0, "tb", At::Middle, &s);
     }
-    /// An arrow head of a dimension, its point at (`x`, `y`), pointing up (`-1`) or down (`1`).
-    fn head(d: &mut D, x: f64, y: f64, way: f64) {
-        d.c('M', &[x, y])
-            .c('l', &[-4.5, -11.0 * way])
-            .c('h', &[9.0])
-            .c('Z', &[]);
-    }
     /// A dimension line from `y0` down to `y1` with end bars; heads only where they fit.
     pub fn dimension(&mut self, x: f64, y0: f64, y1: f64) {
-        let mut d = D::default();
-        d.c('M', &[x, y0]).c('V', &[y1]);
-        for y in [y0, y1] {
-            d.c('M', &[x - 7.0, y]).c('H', &[x + 7.0]);
-        }
-        self.path("s", &d.0);
+        let (left, right) = (x - 7.0, x + 7.0);
+        let line = [x, y0, y1, left, y0, right, left, y1, right];
+        self.shape("s", "M##V#M##H#M##H#", &line);
         if y1 - y0 > 26.0 {
-            let mut heads = D::default();
-            Self::head(&mut heads, x, y0 + 1.0, -1.0);
-            Self::head(&mut heads, x, y1 - 1.0, 1.0);
-            self.path("fi", &heads.0);
+            let points = [x, y0 + 1.0, x, y1 - 1.0];
+            self.shape("fi", "M##l-4.5 11h9ZM##l-4.5-11h9Z", &points);
         }
     }
 }
 
 /// A full circle as path data, so that it can bound an area with another.
 pub(super) fn ring(d: &mut D, x: f64, y: f64, r: f64) {
-    d.c('M', &[x - r, y]);
-    for way in [2.0, -2.0] {
-        d.c('a', &[r, r, 0.0, 0.0, 1.0, way * r, 0.0]);
+    let across = 2.0 * r;
+    d.add(
+        "M##a## 0 0 1# 0a## 0 0 1# 0Z",
+        &[x - r, y, r, r, across, r, r, -across],
+    );
+}
+
+/// A closed outline through points, enlarged and moved so that their zero lies on (`x`, `y`).
+#[inline(never)]
+pub(super) fn outline(points: &[[f64; 2]], [x, y]: [f64; 2], enlarged: f64) -> String {
+    let mut d = D::default();
+    for [dx, dy] in points {
+        let command = if d.0.is_empty() { "M##" } else { "L##" };
+        d.add(command, &[x + dx * enlarged, y + dy * enlarged]);
     }
-    d.c('Z', &[]);
+    d.0.push('Z');
+    d.0
 }
 
 /// About how wide text will be, in the unit of `size`. The typeface is the reader's own, so this errs

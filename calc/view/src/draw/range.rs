@@ -1,7 +1,7 @@
 //! Ranges: minutes and years from low to high, and shares out of a hundred by season.
 
 use super::Grade;
-use super::pen::{At, D, Pen, width};
+use super::pen::{At, Pen, width};
 use super::tape::{Scale, TENS, Tape};
 use crate::out::Out;
 
@@ -77,12 +77,7 @@ pub fn range(out: &mut dyn Out, r: &Range, l: &RangeLabels<'_>) {
         let x = tape.x0 + r.likely.unwrap_or((r.low + r.high) / 2.0) * px;
         if r.likely.is_some() {
             typical(&mut pen, x, 40.0, 80.0);
-            let mut d = D::default();
-            d.c('M', &[x - 9.0, 29.0])
-                .c('h', &[18.0])
-                .c('l', &[-9.0, 13.0])
-                .c('Z', &[]);
-            pen.path("fi", &d.0);
+            pen.shape("fi", "M# 29h18l-9 13Z", &[x - 9.0]);
         }
         let half = width(l.likely, 17.0, true) / 2.0;
         pen.text(

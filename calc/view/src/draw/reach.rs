@@ -157,12 +157,8 @@ fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &Look) {
 
     // Side view: the arc from the top of the height used, the tree at the estimate.
     let tip = ground - high;
-    let mut d = D::default();
-    d.c('M', &[x0, tip]).c(
-        'A',
-        &[high, high, 0.0, 0.0, 1.0, at(r.height_used_m), ground],
-    );
-    pen.path("dash", &d.0);
+    let arc = [x0, tip, high, high, at(r.height_used_m), ground];
+    pen.shape("dash", "M##A## 0 0 1##", &arc);
     let dim = if look.wide { 12.0 } else { 8.0 };
     pen.line("s", dim - 7.0, tip, x0 + 10.0, tip);
     pen.line("s", dim - 7.0, ground, x0, ground);
@@ -224,11 +220,9 @@ fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &Look) {
         let Some(f) = f else { continue };
         let y = ground - person_row - f.row as f64 * ROW;
         if numbered && !f.far {
-            let mut d = D::default();
-            d.c('M', &[at(r.targets[i].distance_m), ground])
-                .c('L', &[f.x, ground - person_row + 6.0])
-                .c('V', &[y]);
-            pen.path("s", &d.0);
+            let from = at(r.targets[i].distance_m);
+            let line = [from, ground, f.x, ground - person_row + 6.0, y];
+            pen.shape("s", "M##L##V#", &line);
         }
         if f.named {
             let pin = if numbered { 16.0 } else { 0.0 };
@@ -244,12 +238,7 @@ fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &Look) {
         }
         if f.far {
             // Beyond the torn end: an arrow, no place.
-            let mut d = D::default();
-            d.c('M', &[look.w - 2.0, y - 5.0])
-                .c('l', &[-10.0, -4.5])
-                .c('v', &[9.0])
-                .c('Z', &[]);
-            pen.path("fi", &d.0);
+            pen.shape("fi", "M##l-10-4.5v9Z", &[look.w - 2.0, y - 5.0]);
         }
     }
     pen.end();
@@ -266,8 +255,8 @@ fn plan_view(
     let used = r.height_used_m * px;
     let zone = r.zone_m * px;
     let half = |d: &mut D, radius: f64| {
-        d.c('M', &[x0 - radius, 0.0])
-            .c('A', &[radius, radius, 0.0, 0.0, 0.0, x0 + radius, 0.0]);
+        let (left, right) = (x0 - radius, x0 + radius);
+        d.add("M# 0A## 0 0 0# 0", &[left, radius, radius, right]);
     };
     // A nested svg clips what runs out of it; no id is needed.
     pen.out.open("svg");
@@ -277,13 +266,11 @@ fn plan_view(
     }
     let mut d = D::default();
     half(&mut d, zone);
-    d.c('L', &[x0 + used, 0.0])
-        .c('A', &[used, used, 0.0, 0.0, 1.0, x0 - used, 0.0])
-        .c('Z', &[]);
+    d.add("L# 0A## 0 0 1# 0Z", &[x0 + used, used, used, x0 - used]);
     pen.hatched("", &d.0, "url(#hw)");
     let mut d = D::default();
     half(&mut d, used);
-    d.c('Z', &[]);
+    d.add("Z", &[]);
     pen.hatched("", &d.0, if look.wide { "url(#hp)" } else { "url(#h)" });
     let mut d = D::default();
     half(&mut d, used);
@@ -304,10 +291,9 @@ fn plan_view(
     pen.end();
     let mut d = D::default();
     let step = if look.wide { 18.0 } else { 20.0 };
-    d.c('M', &[0.0, top + h])
-        .c('q', &[step / 2.0, -5.0, step, 0.0]);
+    d.add("M0#q#-5# 0", &[top + h, step / 2.0, step]);
     for _ in 1..(look.w / step) as u32 {
-        d.c('t', &[step, 0.0]);
+        d.add("t# 0", &[step]);
     }
     pen.path("s", &d.0);
     if !look.wide {

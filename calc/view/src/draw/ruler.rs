@@ -10,8 +10,8 @@ pub fn foot(out: &mut dyn Out, width_mm: u16, inch: &str, cm: &str) {
     let length = f64::from(width_mm);
     out.open("svg");
     out.attr("class", "ruler");
-    let mut view = D("0 0".into());
-    view.c(' ', &[length, 12.0]);
+    let mut view = D::default();
+    view.add("0 0# 12", &[length]);
     out.attr("viewBox", &view.0);
     let mut mm = super::number::num(length);
     mm.push_str("mm");
@@ -33,7 +33,7 @@ pub fn foot(out: &mut dyn Out, width_mm: u16, inch: &str, cm: &str) {
             _ if i % 2 == 0 => 1.4,
             _ => 0.8,
         };
-        d.c('M', &[i as f64, 0.0]).c('v', &[long]);
+        d.add("M# 0v#", &[i as f64, long]);
     }
     pen.path("r1", &d.0);
     pen.end();
@@ -46,10 +46,9 @@ pub fn foot(out: &mut dyn Out, width_mm: u16, inch: &str, cm: &str) {
         } else {
             1.4
         };
-        d.c('M', &[i as f64, 12.0]).c('v', &[-long]);
+        d.add("M# 12v#", &[i as f64, -long]);
     }
-    d.c('M', &[0.0, 0.0]).c('H', &[length]);
-    d.c('M', &[0.0, 12.0]).c('H', &[length]);
+    d.add("M0 0H#M0 12H#", &[length, length]);
     pen.path("r1", &d.0);
     pen.path("r2", "M0 0V12");
     let mut label = |x: f64, y: f64, n: u64| {

@@ -1,7 +1,7 @@
 //! The verdict: a tree tag. Shape, then word, then number and day; colour comes last.
 
 use super::number::within;
-use super::pen::{At, D, Pen, halves, width};
+use super::pen::{At, Pen, halves, outline, width};
 use crate::out::Out;
 
 /// The five verdicts, no more.
@@ -105,9 +105,7 @@ const PLATE: &str = "M10 44a8 8 0 0 1 8-8H104A26 26 0 0 1 156 36H242a8 8 0 0 1 8
 pub(super) fn octagon(x: f64, y: f64, r: f64) -> String {
     // tan 22.5 degrees: half a side of an octagon of inner radius one.
     let s = r * 0.414_213_562;
-    let mut d = D::default();
-    let mut command = 'M';
-    for [dx, dy] in [
+    let corners = &[
         [-s, -r],
         [s, -r],
         [r, -s],
@@ -116,10 +114,6 @@ pub(super) fn octagon(x: f64, y: f64, r: f64) -> String {
         [-s, r],
         [-r, s],
         [-r, -s],
-    ] {
-        d.c(command, &[x + dx, y + dy]);
-        command = 'L';
-    }
-    d.c('Z', &[]);
-    d.0
+    ];
+    outline(corners, [x, y], 1.0)
 }

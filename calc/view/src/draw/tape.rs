@@ -65,23 +65,18 @@ impl Tape {
             bottom,
         } = *self;
         let mut d = D::default();
-        d.c('M', &[x0, top]).c('H', &[x1]);
-        d.c('M', &[x0, bottom]).c('H', &[x1]).c('M', &[x1, top]);
+        let edges = [x0, top, x1, x0, bottom, x1, x1, top];
+        d.add("M##H#M##H#M##", &edges);
         if torn {
             let q = (bottom - top) / 4.0;
-            for dx in [-5.0, 8.0, -8.0, 5.0] {
-                d.c('l', &[dx, q]);
-            }
+            d.add("l-5#l8#l-8#l5#", &[q; 4]);
         } else {
-            d.c('V', &[bottom]);
+            d.add("V#", &[bottom]);
         }
         pen.path("s", &d.0);
         if hook {
-            let mut d = D::default();
-            d.c('M', &[x0, top - 5.0])
-                .c('V', &[bottom + 9.0])
-                .c('H', &[x0 + 7.0]);
-            pen.path("s3", &d.0);
+            let hook = [x0, top - 5.0, bottom + 9.0, x0 + 7.0];
+            pen.shape("s3", "M##V#H#", &hook);
         }
     }
 
@@ -110,7 +105,7 @@ impl Tape {
             } else {
                 usize::from(i % every_middle == 0)
             };
-            d.c('M', &[x, edge]).c('v', &[s.way * s.ticks[kind]]);
+            d.add("M##v#", &[x, edge, s.way * s.ticks[kind]]);
             if kind == 2 {
                 let text = super::number::num(value);
                 let half = width(&text, s.font, false) / 2.0 + 4.0;
@@ -125,20 +120,12 @@ impl Tape {
 
     /// A reading: a notch cut into the upper edge, with a thin line down to `to`.
     pub fn notch(&self, pen: &mut Pen<'_>, x: f64, half: f64, depth: f64, to: f64) {
-        let mut v = |class: &str, y: f64, end: char| {
-            let mut d = D::default();
-            d.c('M', &[x - half, y])
-                .c('L', &[x, self.top + depth])
-                .c('L', &[x + half, y]);
-            if end == 'Z' {
-                d.c('Z', &[]);
-            }
-            pen.path(class, &d.0);
-        };
-        v("fp", self.top - 1.5, 'Z');
-        v("s", self.top, ' ');
-        if to > self.top + depth {
-            pen.line("s", x, self.top + depth, x, to);
+        let foot = self.top + depth;
+        let cut = |y: f64| [x - half, y, x, foot, x + half, y];
+        pen.shape("fp", "M##L##L##Z", &cut(self.top - 1.5));
+        pen.shape("s", "M##L##L##", &cut(self.top));
+        if to > foot {
+            pen.line("s", x, foot, x, to);
         }
     }
 }

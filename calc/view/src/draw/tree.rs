@@ -1,6 +1,6 @@
 //! Trees as decor: a bare hardwood and a conifer, grown by a rule, the same every time.
 
-use super::pen::{D, Pen};
+use super::pen::{D, Pen, outline};
 use crate::out::Out;
 
 /// How a tree is drawn.
@@ -47,9 +47,7 @@ impl Crown {
             x + way[0] * length * 0.55,
             (y + way[1] * length * 0.55).max(self.top),
         ];
-        self.levels[level]
-            .c('M', &[x, y])
-            .c('Q', &[mid[0], mid[1], end[0], end[1]]);
+        self.levels[level].add("M##Q####", &[x, y, mid[0], mid[1], end[0], end[1]]);
         if level == self.deepest {
             return;
         }
@@ -80,14 +78,26 @@ pub(super) fn tree(pen: &mut Pen<'_>, x: f64, y: f64, height: f64, habit: Habit)
         Habit::Hardwood => (0.66, 0.022),
         Habit::Conifer => (0.97, 0.016),
     };
-    let mut stem = D::default();
-    stem.c('M', &[x - 2.0 * foot * h, y]);
-    stem.c('Q', &[x - foot * h, at(0.02), x - foot * h, at(0.1)]);
-    stem.c('L', &[x - 0.004 * h, at(fork)]).c('h', &[0.008 * h]);
-    stem.c('L', &[x + foot * h, at(0.1)]);
-    stem.c('Q', &[x + foot * h, at(0.02), x + 2.0 * foot * h, y])
-        .c('Z', &[]);
-    pen.path("fi", &stem.0);
+    let (left, right, wide) = (x - foot * h, x + foot * h, 2.0 * foot * h);
+    let (flare, clear) = (at(0.02), at(0.1));
+    let stem = [
+        x - wide,
+        y,
+        left,
+        flare,
+        left,
+        clear,
+        x - 0.004 * h,
+        at(fork),
+        0.008 * h,
+        right,
+        clear,
+        right,
+        flare,
+        x + wide,
+        y,
+    ];
+    pen.shape("fi", "M##Q####L##h#L##Q####Z", &stem);
     match habit {
         Habit::Hardwood => {
             for i in 0..9_i32 {
@@ -117,14 +127,11 @@ pub(super) fn tree(pen: &mut Pen<'_>, x: f64, y: f64, height: f64, habit: Habit)
                     edge.push([x + side * reach * 0.5, at(low + 0.012)]);
                 }
             }
-            let mut d = D::default();
-            d.c('M', &[x, at(1.0)]);
             let [right, left] = edges;
-            for [x, y] in right.into_iter().chain(left.into_iter().rev()) {
-                d.c('L', &[x, y]);
-            }
-            d.c('Z', &[]);
-            pen.path("fi", &d.0);
+            let mut points = vec![[x, at(1.0)]];
+            points.extend(right);
+            points.extend(left.iter().rev());
+            pen.path("fi", &outline(&points, [0.0, 0.0], 1.0));
         }
     }
     for (level, weight) in crown.levels.iter().zip([0.011, 0.0065, 0.004]) {
@@ -147,14 +154,7 @@ fn weight_of(w: f64) -> String {
 pub(super) fn person(pen: &mut Pen<'_>, x: f64, y: f64, height: f64) {
     let u = height / 25.7;
     pen.circle("fi", x, y - 23.0 * u, 2.7 * u);
-    let mut d = D::default();
-    let mut command = 'M';
-    for [dx, dy] in BODY {
-        d.c(command, &[x + dx * u, y + dy * u]);
-        command = 'L';
-    }
-    d.c('Z', &[]);
-    pen.path("fi", &d.0);
+    pen.path("fi", &outline(&BODY, [x, y], u));
 }
 
 /// Outline of a person 25.7 tall, feet at zero, without the head.

@@ -223,24 +223,25 @@ fn side(
 ) {
     let (left, right) = (x - r, x + r);
     let wave = |d: &mut D, from: f64, way: f64, y: f64| {
-        d.c(
-            'C',
+        let at = |share: f64| from + way * r * share;
+        d.add(
+            "C######S####",
             &[
-                from + way * r * 0.5,
+                at(0.5),
                 y - 11.0,
-                from + way * r * 0.8,
+                at(0.8),
                 y + 11.0,
-                from + way * r * 1.2,
+                at(1.2),
+                y,
+                at(1.8),
+                y - 8.0,
+                at(2.0),
                 y,
             ],
         );
-        d.c(
-            'S',
-            &[from + way * r * 1.8, y - 8.0, from + way * r * 2.0, y],
-        );
     };
     let mut d = D::default();
-    d.c('M', &[left, top]);
+    d.add("M##", &[left, top]);
     wave(&mut d, left, 1.0, top);
     if t.ring.is_some() {
         for (edge, way) in [(right, -1.0), (left, 1.0)] {
@@ -250,19 +251,17 @@ fn side(
                 (ring_top + least, ring_top)
             };
             if way > 0.0 {
-                d.c('L', &[right, bottom]);
+                d.add("L##", &[right, bottom]);
                 wave(&mut d, right, -1.0, bottom);
             }
-            d.c('L', &[edge, y0])
-                .c('H', &[edge + way * bark])
-                .c('V', &[y1])
-                .c('H', &[edge]);
+            let cut = [edge, y0, edge + way * bark, y1, edge];
+            d.add("L##H#V#H#", &cut);
         }
     } else {
-        d.c('L', &[right, bottom]);
+        d.add("L##", &[right, bottom]);
         wave(&mut d, right, -1.0, bottom);
     }
-    d.c('Z', &[]);
+    d.add("Z", &[]);
     pen.path("fwood2", &d.0);
     if t.ring.is_some() {
         texture(pen, [x, r], [top + 8.0, ring_top - 4.0]);
@@ -289,9 +288,8 @@ fn side(
     let mut cuts = D::default();
     let mut live = D::default();
     for (y, inside) in [(ring_top, 1.5), (ring_top + least, -1.5)] {
-        cuts.c('M', &[left, y]).c('H', &[right]);
-        live.c('M', &[left + 1.0, y + inside])
-            .c('H', &[right - 1.0]);
+        cuts.add("M##H#", &[left, y, right]);
+        live.add("M##H#", &[left + 1.0, y + inside, right - 1.0]);
     }
     pen.path("s", &cuts.0);
     pen.path("live", &live.0);
@@ -351,13 +349,12 @@ fn texture(pen: &mut Pen<'_>, [x, r]: [f64; 2], [top, bottom]: [f64; 2]) {
         let mut first = true;
         while y + step < bottom {
             if first {
-                d.c('M', &[x + r * across, y]).c(
-                    'q',
-                    &[if i % 2 == 0 { sway } else { -sway }, step / 2.0, 0.0, step],
-                );
+                let sway = if i % 2 == 0 { sway } else { -sway };
+                let wave = [x + r * across, y, sway, step / 2.0, step];
+                d.add("M##q## 0#", &wave);
                 first = false;
             } else {
-                d.c('t', &[0.0, step]);
+                d.add("t0#", &[step]);
             }
             y += step;
         }

@@ -221,9 +221,9 @@ fn row(
     let mut ends = D::default();
     for [a, b] in &cautions {
         let low = tape.bottom - 4.5;
-        dots.line(a + 4.0, low, b - 3.0, low);
+        dots.add("M##L##", &[a + 4.0, low, b - 3.0, low]);
         for x in [a, b] {
-            ends.c('M', &[*x, low - 3.0]).c('V', &[tape.bottom]);
+            ends.add("M##V#", &[*x, low - 3.0, tape.bottom]);
         }
     }
     pen.path("dot", &dots.0);
@@ -231,7 +231,7 @@ fn row(
     tape.edges(pen, first, false);
     let mut d = D::default();
     for y in [scale, bark] {
-        d.c('M', &[r.x0, y]).c('H', &[r.x1]);
+        d.add("M##H#", &[r.x0, y, r.x1]);
     }
     pen.path("s1", &d.0);
     let mut d = D::default();
@@ -239,9 +239,9 @@ fn row(
         let (from, to) = (f64::from(MONTHS[m]), f64::from(MONTHS[m + 1]));
         let middle = (from + to) / 2.0;
         pen.text(r.x(middle), r.top + 26.0, r.font, "", At::Middle, names[m]);
-        d.c('M', &[r.x(from + 15.0), r.top]).c('v', &[7.0]);
+        d.add("M##v7", &[r.x(from + 15.0), r.top]);
         if m + 1 < r.months[1] {
-            d.c('M', &[r.x(to), r.top]).c('v', &[SCALE]);
+            d.add("M##v#", &[r.x(to), r.top, SCALE]);
         }
     }
     pen.path("s", &d.0);
@@ -296,13 +296,13 @@ fn brackets(pen: &mut Pen<'_>, r: &Row, y: &Year<'_>, window: &str) {
     for [a, b] in &open {
         // A window that runs over the end of the row, or over the new year, is left open there.
         if *a > r.x0 + 0.5 || (r.months[0] == 0 && !wraps) {
-            d.c('M', &[*a, r.top - 2.0]).c('v', &[-10.0]);
+            d.add("M##v-10", &[*a, r.top - 2.0]);
         } else {
-            d.c('M', &[*a, r.top - 12.0]);
+            d.add("M##", &[*a, r.top - 12.0]);
         }
-        d.c('H', &[*b]);
+        d.add("H#", &[*b]);
         if *b < r.x1 - 0.5 || (r.months[1] == 12 && !wraps) {
-            d.c('v', &[10.0]);
+            d.add("v10", &[]);
         }
     }
     pen.path("s3", &d.0);
@@ -327,15 +327,12 @@ fn brackets(pen: &mut Pen<'_>, r: &Row, y: &Year<'_>, window: &str) {
 /// Crossed out, corner to corner in each half month.
 fn crosses(pen: &mut Pen<'_>, r: &Row, a: f64, b: f64, y: f64, h: f64) {
     let mut d = D::default();
-    d.c('M', &[a, y])
-        .c('H', &[b])
-        .c('v', &[h])
-        .c('H', &[a])
-        .c('Z', &[]);
+    d.add("M##H#v#H#Z", &[a, y, b, h, a]);
     let mut cut = |from: f64, to: f64| {
         let (from, to) = (from.max(a), to.min(b));
         if to - from > 1.0 {
-            d.line(from, y, to, y + h).line(to, y, from, y + h);
+            let (top, low) = (y, y + h);
+            d.add("M##L##M##L##", &[from, top, to, low, to, top, from, low]);
         }
     };
     for m in r.months[0]..r.months[1] {

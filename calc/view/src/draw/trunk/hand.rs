@@ -1,7 +1,7 @@
 //! An open hand, for scale.
 
 use crate::draw::number::num;
-use crate::draw::pen::{D, Pen};
+use crate::draw::pen::{D, Pen, outline};
 
 /// An open hand standing on (`x`, `y`), `height` pixels from wrist to the tip of the middle finger.
 pub(super) fn palm(pen: &mut Pen<'_>, x: f64, y: f64, height: f64) {
@@ -12,7 +12,7 @@ pub(super) fn palm(pen: &mut Pen<'_>, x: f64, y: f64, height: f64) {
         for ([ax, ay], [bx, by], w) in FINGERS {
             let mut d = D::default();
             let ([ax, ay], [bx, by]) = (p(ax, ay), p(bx, by));
-            d.line(ax, ay, bx, by);
+            d.add("M##L##", &[ax, ay, bx, by]);
             pen.out.open("path");
             pen.out.attr("class", class);
             pen.out.attr("d", &d.0);
@@ -20,17 +20,13 @@ pub(super) fn palm(pen: &mut Pen<'_>, x: f64, y: f64, height: f64) {
                 .attr("stroke-width", &num((w * u - thinner).max(1.0)));
             pen.end();
         }
-        let mut d = D::default();
-        let mut command = 'M';
         let inset = thinner / 2.0;
-        for [dx, dy] in PALM {
+        let palm = PALM.map(|[dx, dy]| {
             let [px, py] = p(dx, dy);
-            let towards = if dx < 0.0 { inset } else { -inset };
-            d.c(command, &[px + towards, py]);
-            command = 'L';
-        }
-        d.c('Z', &[]);
-        pen.path(if thinner == 0.0 { "fi" } else { "fp" }, &d.0);
+            [px + if dx < 0.0 { inset } else { -inset }, py]
+        });
+        let class = if thinner == 0.0 { "fi" } else { "fp" };
+        pen.path(class, &outline(&palm, [0.0, 0.0], 1.0));
     }
 }
 

@@ -37,17 +37,16 @@ pub(super) fn above(
         let ([ax, ay], [bx, by]) = (on(r, from), on(r, to));
         let ([cx, cy], [ex, ey]) = (on(inner, to), on(inner, from));
         if dead < 0.995 {
-            let mut d = D::default();
-            d.c('M', &[cx, cy])
-                .c('A', &[inner, inner, 0.0, 1.0 - large, 1.0, ex, ey]);
-            pen.path("live", &d.0);
+            let live = [cx, cy, inner, inner, 1.0 - large, ex, ey];
+            pen.shape("live", "M##A## 0# 1##", &live);
         }
         let mut d = D::default();
-        d.c('M', &[ax, ay])
-            .c('A', &[r, r, 0.0, large, 1.0, bx, by])
-            .c('L', &[cx, cy])
-            .c('A', &[inner, inner, 0.0, large, 0.0, ex, ey])
-            .c('Z', &[]);
+        d.add(
+            "M##A## 0# 1##L##A## 0# 0##Z",
+            &[
+                ax, ay, r, r, large, bx, by, cx, cy, inner, inner, large, ex, ey,
+            ],
+        );
         pen.path("fp", &d.0);
         pen.hatched("dash", &d.0, "url(#h)");
         let [dx, dy] = on(r - bark / 2.0, DEAD);
@@ -92,9 +91,9 @@ fn leader_x(edge: f64) -> f64 {
 
 fn leader(pen: &mut Pen<'_>, [x, y]: [f64; 2], [kx, ky]: [f64; 2], end: f64) {
     let mut d = D::default();
-    d.line(x, y, kx, ky);
+    d.add("M##L##", &[x, y, kx, ky]);
     if end != kx {
-        d.c('H', &[end]);
+        d.add("H#", &[end]);
     }
     pen.path("s", &d.0);
     pen.circle("fi", x, y, 3.0);

@@ -81,11 +81,11 @@ pub fn visits(out: &mut dyn Out, years: &[VisitYear<'_>], l: &VisitsLabels<'_>) 
 fn year_of_visits(pen: &mut Pen<'_>, r: &Row, y: &VisitYear<'_>, l: &VisitsLabels<'_>, foot: f64) {
     let mut d = D::default();
     if r.x0 > 3.0 {
-        d.c('M', &[r.x0, r.top]).c('V', &[foot]);
+        d.add("M##V#", &[r.x0, r.top, foot]);
     }
     for (m, day) in MONTHS.iter().enumerate().take(12).skip(1) {
-        d.c('M', &[r.x(f64::from(*day)), r.top])
-            .c('v', &[if m % 3 == 0 { 12.0 } else { 7.0 }]);
+        let tick = if m % 3 == 0 { "M##v12" } else { "M##v7" };
+        d.add(tick, &[r.x(f64::from(*day)), r.top]);
     }
     pen.path("s", &d.0);
     pen.text(r.x0 + 10.0, foot - 7.0, 16.0, "tb", At::Start, y.label);
