@@ -203,22 +203,22 @@ pub const YOUR_WORDS: &str = "your words";
 /// A caution of the merged line in two or three words; none for one that never goes there.
 #[must_use]
 pub fn caution_short(id: &str) -> Option<&'static str> {
-    Some(match id {
-        "HZ8" => "wind, ice, wet ground",
-        "PL3" => "a branch on a line",
-        "ED3" => "working alone",
-        "ED5" => "ladders and climbing",
-        "ED6" => "heat",
-        "ED7" => "ticks",
-        "TX1" => "poison ivy and its kin",
-        "LW2" => "town and neighbourhood rules",
-        "LW3" => "water and wetland edges",
-        "LW7" => "moving wood",
-        "LW11" => "native and listed trees",
-        "LW12" => "public land and easements",
-        _ => return None,
-    })
+    super::named(CAUTIONS_SHORT, id)
 }
+const CAUTIONS_SHORT: &str = concat!(
+    "HZ8=wind, ice, wet ground|",
+    "PL3=a branch on a line|",
+    "ED3=working alone|",
+    "ED5=ladders and climbing|",
+    "ED6=heat|",
+    "ED7=ticks|",
+    "TX1=poison ivy and its kin|",
+    "LW2=town and neighbourhood rules|",
+    "LW3=water and wetland edges|",
+    "LW7=moving wood|",
+    "LW11=native and listed trees|",
+    "LW12=public land and easements",
+);
 
 /// Not given.
 pub const NOT_GIVEN: &str = "not given";

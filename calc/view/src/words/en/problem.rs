@@ -26,68 +26,9 @@ pub fn field(path: &str) -> String {
         Some((at, last)) => (at, last.trim_start_matches('.')),
         None => ("", rest),
     };
-    let name = match (head, last) {
-        ("stems", "diameter") => "Trunk size",
-        ("stems", "girth") => "Trunk girth",
-        ("stems", "live_share") => "Live bark",
-        ("stems", "bark") => "Bark thickness",
-        ("stems", _) => "Stems",
-        ("targets", "kind") => "What it could hit",
-        ("targets", "distance") => "Distance",
-        ("targets", "slope") => "Slope",
-        ("targets", "voltage") => "Voltage",
-        ("targets", _) => "What it could hit",
-        ("place", "latitude") => "Latitude",
-        ("place", "longitude") => "Longitude",
-        ("place", "elevation") => "Elevation",
-        ("place", "hemisphere") => "Half of the world",
-        ("place", _) => "Place",
-        ("leafed_out", "stage") => "What you saw of the leaves",
-        ("leafed_out", "date") => "Day you saw the leaves",
-        ("leafed_out", _) => "Place where you saw the leaves",
-        ("species", _) => "Species",
-        ("date", _) => "Day of the work",
-        ("today", _) => "Today",
-        ("units", _) => "Units",
-        ("version", _) => "Version",
-        ("region", _) => "State or country",
-        ("height", _) => "Tree height",
-        ("line_within_reach", _) => "Overhead line",
-        ("none_in_reach", _) => "Nothing in reach",
-        ("setting", _) => "Where it grew",
-        ("condition", _) => "Condition",
-        ("signs", _) => "Signs on the tree",
-        ("herbicide", _) => "Herbicide",
-        ("goal", _) => "Goal",
-        ("spare", _) => "Stem to keep",
-        ("whole_clone", _) => "Every stem of the clone",
-        ("same_genus_near", _) => "Living trees of its kind near",
-        ("vigour", _) => "Growth",
-        ("dry_spell", _) => "Dry spell",
-        ("limbs", _) => "Limbs below the ring",
-        ("walk", _) => "Walk from the last tree",
-        ("practised", _) => "Practised crew",
-        ("cannot_wait", _) => "Can't wait",
-        ("rate", _) => "Your own rate",
-        ("height_aid", "tree_shadow") => "The tree's shadow",
-        ("height_aid", "stick") => "Length of the stick",
-        ("height_aid", "stick_shadow") => "Shadow of the stick",
-        ("height_aid", "distance") => "Distance to the trunk",
-        ("height_aid", "top") => "Angle to the top",
-        ("height_aid", "foot") => "Angle to the foot",
-        ("height_aid", "eye_to_stick") => "From the eye to the stick",
-        ("height_aid", _) => "How you measure the height",
-        ("timed", "minutes") => "Minutes of your own trees",
-        ("timed", "width") => "Ring width of your own trees",
-        ("timed", "species") => "Species of your own trees",
-        ("timed", _) => "Your own trees",
-        ("visit", "at") => "Day of the visit",
-        ("visit", "ringed") => "Day of the ring",
-        ("visit", _) => "What you see at the visit",
-        ("spring_scale", _) => "Unit of the temperatures",
-        ("spring", _) => "This spring's temperatures",
-        (other, _) => other,
-    };
+    let name = super::named(FIELDS, &cat!(head, ".", last))
+        .or_else(|| super::named(FIELDS, head))
+        .unwrap_or(head);
     // The first of a list is what a short form shows; the others carry their number.
     let number = at.bytes().fold(None, |sum: Option<u32>, digit| {
         digit
@@ -107,35 +48,107 @@ pub fn field(path: &str) -> String {
     }
 }
 
+/// Parts of lists and groups by both their names; a group alone is for the rest of it.
+const FIELDS: &str = concat!(
+    "stems.diameter=Trunk size|",
+    "stems.girth=Trunk girth|",
+    "stems.live_share=Live bark|",
+    "stems.bark=Bark thickness|",
+    "stems=Stems|",
+    "targets.kind=What it could hit|",
+    "targets.distance=Distance|",
+    "targets.slope=Slope|",
+    "targets.voltage=Voltage|",
+    "targets=What it could hit|",
+    "place.latitude=Latitude|",
+    "place.longitude=Longitude|",
+    "place.elevation=Elevation|",
+    "place.hemisphere=Half of the world|",
+    "place=Place|",
+    "leafed_out.stage=What you saw of the leaves|",
+    "leafed_out.date=Day you saw the leaves|",
+    "leafed_out=Place where you saw the leaves|",
+    "species=Species|",
+    "date=Day of the work|",
+    "today=Today|",
+    "units=Units|",
+    "version=Version|",
+    "region=State or country|",
+    "height=Tree height|",
+    "line_within_reach=Overhead line|",
+    "none_in_reach=Nothing in reach|",
+    "setting=Where it grew|",
+    "condition=Condition|",
+    "signs=Signs on the tree|",
+    "herbicide=Herbicide|",
+    "goal=Goal|",
+    "spare=Stem to keep|",
+    "whole_clone=Every stem of the clone|",
+    "same_genus_near=Living trees of its kind near|",
+    "vigour=Growth|",
+    "dry_spell=Dry spell|",
+    "limbs=Limbs below the ring|",
+    "walk=Walk from the last tree|",
+    "practised=Practised crew|",
+    "cannot_wait=Can't wait|",
+    "rate=Your own rate|",
+    "height_aid.tree_shadow=The tree's shadow|",
+    "height_aid.stick=Length of the stick|",
+    "height_aid.stick_shadow=Shadow of the stick|",
+    "height_aid.distance=Distance to the trunk|",
+    "height_aid.top=Angle to the top|",
+    "height_aid.foot=Angle to the foot|",
+    "height_aid.eye_to_stick=From the eye to the stick|",
+    "height_aid=How you measure the height|",
+    "timed.minutes=Minutes of your own trees|",
+    "timed.width=Ring width of your own trees|",
+    "timed.species=Species of your own trees|",
+    "timed=Your own trees|",
+    "visit.at=Day of the visit|",
+    "visit.ringed=Day of the ring|",
+    "visit=What you see at the visit|",
+    "spring_scale=Unit of the temperatures|",
+    "spring=This spring's temperatures",
+);
+
+/// The last name of a path.
+fn last(path: &str) -> &str {
+    path.rsplit(['.', ']']).next().unwrap_or("")
+}
+
 /// What a number of a field looks like.
 fn example(path: &str) -> &'static str {
-    match path.rsplit(['.', ']']).next().unwrap_or("") {
-        "diameter" => "14 or 14 1/2",
-        "girth" => "44 or 44 1/2",
-        "bark" => "0.4 or 1/2",
-        "live_share" => "75",
-        "distance" | "height" => "52",
-        "slope" => "10",
-        "voltage" => "69",
-        "latitude" => "42.36",
-        "longitude" => "-71.06",
-        "elevation" => "300",
-        _ => "2",
-    }
+    super::named(EXAMPLES, last(path)).unwrap_or("2")
 }
+const EXAMPLES: &str = concat!(
+    "diameter=14 or 14 1/2|",
+    "girth=44 or 44 1/2|",
+    "bark=0.4 or 1/2|",
+    "live_share=75|",
+    "distance=52|",
+    "height=52|",
+    "slope=10|",
+    "voltage=69|",
+    "latitude=42.36|",
+    "longitude=-71.06|",
+    "elevation=300",
+);
 
 /// Units that a field may carry.
 fn units(path: &str) -> &'static str {
-    match path.rsplit(['.', ']']).next().unwrap_or("") {
-        "live_share" | "slope" => "% or leave the unit out",
-        "voltage" => "V or kV",
-        "latitude" | "longitude" => "no unit, degrees only",
-        "walk" => "min, ft or m",
-        "top" | "foot" => "no unit, degrees only",
-        "minutes" => "min or leave the unit out",
-        _ => "in, ft, mm, cm or m",
-    }
+    super::named(UNITS, last(path)).unwrap_or("in, ft, mm, cm or m")
 }
+const UNITS: &str = concat!(
+    "live_share=% or leave the unit out|",
+    "slope=% or leave the unit out|",
+    "voltage=V or kV|",
+    "latitude=no unit, degrees only|",
+    "longitude=no unit, degrees only|",
+    "walk=min, ft or m|",
+    "top=no unit, degrees only|",
+    "foot=no unit, degrees only|",
+    "minutes=min or leave the unit out",
+);
 
 /// The message of a problem: what it is and what to do. The same words at the field and in the summary.
 #[must_use]

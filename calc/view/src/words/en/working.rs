@@ -27,34 +27,34 @@ fn told(field: &str, value: String) -> Told {
 /// A field that was not given, in the words of the list of assumptions.
 #[must_use]
 pub fn assumed_field(field: &str) -> Option<&'static str> {
-    Some(match field {
-        "bark" => "Bark, not measured",
-        "height" => "Height, not measured",
-        "setting" => "Where it grew",
-        "place" => "Place, not given",
-        "region" => "State or country, not given",
-        "walk" => "Walk, not given",
-        "herbicide" => "Herbicide, not said",
-        "targets" => "What it could hit",
-        _ => return None,
-    })
+    super::named(ASSUMED_FIELDS, field)
 }
+const ASSUMED_FIELDS: &str = concat!(
+    "bark=Bark, not measured|",
+    "height=Height, not measured|",
+    "setting=Where it grew|",
+    "place=Place, not given|",
+    "region=State or country, not given|",
+    "walk=Walk, not given|",
+    "herbicide=Herbicide, not said|",
+    "targets=What it could hit",
+);
 
 /// The word that was used instead.
 #[must_use]
 pub fn assumed_word(word: &str) -> Option<&'static str> {
-    Some(match word {
-        "woods" => "woods",
-        "open" => "open: yard, street or hedgerow",
-        "north" => "the northern half of the world",
-        "south" => "the southern half of the world",
-        "cautious_default" => "the cautious months",
-        "two_minutes" => "2 minutes",
-        "not_said" => "only by a licensed applicator, with the best way without beside it",
-        "not_checked" => "not checked",
-        _ => return None,
-    })
+    super::named(ASSUMED_WORDS, word)
 }
+const ASSUMED_WORDS: &str = concat!(
+    "woods=woods|",
+    "open=open: yard, street or hedgerow|",
+    "north=the northern half of the world|",
+    "south=the southern half of the world|",
+    "cautious_default=the cautious months|",
+    "two_minutes=2 minutes|",
+    "not_said=only by a licensed applicator, with the best way without beside it|",
+    "not_checked=not checked",
+);
 
 /// The field of the form that settles an assumption.
 #[must_use]
