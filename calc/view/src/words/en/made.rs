@@ -7,7 +7,6 @@ use calc::model::ring::{Ring, WidthRule};
 use calc::timing::Hemisphere;
 
 /// A step of the working.
-#[derive(Default)]
 pub struct Made {
     /// What comes out and how, up to the result.
     pub how: String,
@@ -19,23 +18,25 @@ pub struct Made {
     pub because: Vec<Cite>,
 }
 
-fn made(how: String, result: String) -> Made {
-    Made {
-        how,
-        result,
-        ..Made::default()
-    }
-}
+/// The steps in their order.
+struct List(Vec<Made>);
 
-impl Made {
-    fn on(mut self, because: &[Cite]) -> Self {
-        self.because = because.to_vec();
-        self
+impl List {
+    /// Adds a step.
+    #[inline(never)]
+    fn made(&mut self, how: String, result: String, because: &[Cite]) {
+        self.more(how, result, String::new(), because);
     }
 
-    fn and(mut self, rest: String) -> Self {
-        self.rest = rest;
-        self
+    /// Adds a step of which more is to be said.
+    #[inline(never)]
+    fn more(&mut self, how: String, result: String, rest: String, because: &[Cite]) {
+        self.0.push(Made {
+            how,
+            result,
+            rest,
+            because: because.to_vec(),
+        });
     }
 }
 
@@ -47,7 +48,7 @@ impl Say<'_> {
     /// How each number was made, in the order of the answer. A stop shows only what it rests on.
     #[must_use]
     pub fn made(&self, stops: bool) -> Vec<Made> {
-        let mut list = Vec::new();
+        let mut list = List(Vec::new());
         self.made_group(&mut list);
         // Widths and slip dates belong to an answer that has a ring in it, its own or one under a condition.
         let answer = self.answer;
@@ -62,25 +63,25 @@ impl Say<'_> {
         if !stops {
             self.made_after(&mut list);
         }
-        list
+        list.0
     }
 
     /// What the group asks for beyond the models, with the group as its source.
-    fn made_group(&self, list: &mut Vec<Made>) {
+    fn made_group(&self, list: &mut List) {
         let Some(group) = &self.answer.group else {
             return;
         };
         let own = [Cite::group("own rule")];
         if let Some(most) = group.volunteers_mm {
             let how = "A professional's tree, by the group's own rule: over ";
-            list.push(made(how.into(), measure::size(most).text(self.units())).on(&own));
+            list.made(how.into(), measure::size(most).text(self.units()), &own);
         }
         if let Some(months) = self.group_months() {
-            list.push(made(cat!(months, "."), String::new()).on(&own));
+            list.made(cat!(months, "."), String::new(), &own);
         }
     }
 
-    fn made_ring(&self, list: &mut Vec<Made>) {
+    fn made_ring(&self, list: &mut List) {
         let q = self.question;
         let units = self.units();
         let largest = q.largest();
@@ -93,7 +94,7 @@ impl Say<'_> {
                 girth.first(units),
                 " ÷ 3.1416 = "
             );
-            list.push(made(how, across.text(units)));
+            list.made(how, across.text(units), &[]);
         }
         let Some(stem) = self.answer.stems.iter().find(|stem| stem.dbh_mm == dbh) else {
             return;
@@ -114,21 +115,19 @@ impl Say<'_> {
                 " and ",
                 measure::bark(bark.high_mm).first(units)
             );
-            let made = made(how, measure::bark(bark.mm).text(units));
-            list.push(made.and(ends).on(&bark.because));
+            let result = measure::bark(bark.mm).text(units);
+            list.more(how, result, ends, &bark.because);
         }
         if let Some(inside) = stem.inside_bark_mm {
-            list.push(made(
-                "Inside the bark = across − 2 × bark = ".into(),
-                measure::size_read(inside).text(units),
-            ));
+            let how = "Inside the bark = across − 2 × bark = ";
+            list.made(how.into(), measure::size_read(inside).text(units), &[]);
         }
         if let Some(ring) = &stem.ring {
             self.made_widths(list, ring);
         }
     }
 
-    fn made_widths(&self, list: &mut Vec<Made>, ring: &Ring) {
+    fn made_widths(&self, list: &mut List, ring: &Ring) {
         let units = self.units();
         let constants = &self.reference.constants.ring;
         let least = self.question.species.ring_minimum_mm;
@@ -142,7 +141,7 @@ impl Say<'_> {
             minimum,
             ", rounded up = "
         );
-        list.push(made(how, measure::ring(ring.at_least_mm).text(units)));
+        list.made(how, measure::ring(ring.at_least_mm).text(units), &[]);
         let rule = match ring.decided_by {
             WidthRule::Least => "the least width".into(),
             WidthRule::OutlastsCallus => cat!(
@@ -161,7 +160,11 @@ impl Say<'_> {
             mm(ring.better_mm),
             ", rounded up = "
         );
-        list.push(made(how, measure::ring(ring.better_mm).text(units)).on(&ring.because));
+        list.made(
+            how,
+            measure::ring(ring.better_mm).text(units),
+            &ring.because,
+        );
         let area = cat!(
             measure::plain(ring.area_mm2 / 92_903.04, 1),
             " ft² (",
@@ -169,10 +172,10 @@ impl Say<'_> {
             " m²)"
         );
         let how = "Bark taken off = live share × π × (across − bark) × better width = ";
-        list.push(made(how.into(), area));
+        list.made(how.into(), area, &[]);
     }
 
-    fn made_reach(&self, list: &mut Vec<Made>) {
+    fn made_reach(&self, list: &mut List) {
         let answer = self.answer;
         let height = &answer.height;
         let constants = &self.reference.constants;
@@ -194,7 +197,7 @@ impl Say<'_> {
             }
             None => cat!(how, " = "),
         };
-        list.push(made(how, self.length(answer.reach.height_m)).on(&because));
+        list.made(how, self.length(answer.reach.height_m), &because);
         if let (Some(shown), false) = (height.shown_m, height.measured) {
             let ends = match (height.low_m, height.high_m) {
                 (Some(low), Some(high)) if high - low > 0.5 => {
@@ -203,7 +206,7 @@ impl Say<'_> {
                 _ => String::new(),
             };
             let how = "Height shown = mean of the rows for this size = ";
-            list.push(made(how.into(), self.length(shown)).and(ends));
+            list.more(how.into(), self.length(shown), ends, &[]);
         }
         let zone = answer.reach.zone_m / answer.reach.height_m;
         let how = cat!("Reach = ", measure::plain(zone, 1), " × height = ");
@@ -213,18 +216,16 @@ impl Say<'_> {
             " × height = ",
             self.reach(answer.reach.people_out_m)
         );
-        let step = made(how, self.reach(answer.reach.zone_m));
-        list.push(step.and(people).on(&answer.reach.because));
+        let zone = self.reach(answer.reach.zone_m);
+        list.more(how, zone, people, &answer.reach.because);
         for target in &answer.reach.targets {
             let how = cat!(super::sentence(&self.target_said(target)), ": ");
-            list.push(made(
-                how,
-                super::judged(target.outcome, target.damage).into(),
-            ));
+            let judged = super::judged(target.outcome, target.damage);
+            list.made(how, judged.into(), &[]);
         }
     }
 
-    fn made_season(&self, list: &mut Vec<Made>) {
+    fn made_season(&self, list: &mut List) {
         let timing = &self.answer.timing;
         let sum = self.question.species.budbreak_sum;
         if let (Some(budbreak), Some(basis)) = (timing.budbreak, timing.basis) {
@@ -236,7 +237,7 @@ impl Say<'_> {
                 )
             });
             let how = cat!("Half the buds open, from ", super::basis(basis), " = ");
-            list.push(made(how, measure::day_year(budbreak)).and(sum));
+            list.more(how, measure::day_year(budbreak), sum, &[]);
         }
         if let (Some(opens), Some(closes)) = (timing.opens, timing.closes) {
             let best = match (timing.best_from, timing.best_to) {
@@ -244,8 +245,8 @@ impl Say<'_> {
                 _ => String::new(),
             };
             let how = "The bark lets go and binds again = ";
-            let step = made(how.into(), measure::days(opens, closes));
-            list.push(step.and(best).on(&timing.because));
+            let days = measure::days(opens, closes);
+            list.more(how.into(), days, best, &timing.because);
         }
         if let (Some(p), Some(day)) = (timing.probability, self.answer.advised_day) {
             let how = cat!(
@@ -253,7 +254,7 @@ impl Say<'_> {
                 measure::day(day),
                 " = chance that it has opened × chance that it has not closed = "
             );
-            list.push(made(how, cat!(measure::percent(p * 100.0), " in 100")));
+            list.made(how, cat!(measure::percent(p * 100.0), " in 100"), &[]);
         }
         if timing.budbreak.is_none() && !timing.tape.is_empty() {
             let half = match self.question.place.hemisphere() {
@@ -265,11 +266,12 @@ impl Say<'_> {
                 half,
                 " half of the world: "
             );
-            list.push(made(how, "no number, only “test first”".into()).on(&timing.because));
+            let result = "no number, only “test first”";
+            list.made(how, result.into(), &timing.because);
         }
     }
 
-    fn made_after(&self, list: &mut Vec<Made>) {
+    fn made_after(&self, list: &mut List) {
         let answer = self.answer;
         let range = |likely: String, unit: &str, low: String, high: String| {
             cat!(likely, unit, " (", low, super::TO, high, ")")
@@ -290,10 +292,10 @@ impl Say<'_> {
                 measure::minutes(effort.low_min),
                 measure::minutes(effort.high_min),
             );
-            list.push(made(how, minutes).on(&effort.because));
+            list.made(how, minutes, &effort.because);
             if let Some(own) = effort.own {
                 let how = "Your own rate = minutes of your own trees over ours, with ours as the starting point = ";
-                list.push(made(how.into(), super::times(own.factor)).on(&[Cite::measured("")]));
+                list.made(how.into(), super::times(own.factor), &[Cite::measured("")]);
             }
             let whole = effort.whole.minutes;
             let how = cat!(
@@ -307,9 +309,8 @@ impl Say<'_> {
                 measure::minutes(whole.low),
                 measure::minutes(whole.high),
             );
-            list.push(
-                made(how, minutes).on(&[calc::reference::cite("AUSDEA1915", "price of a pass")]),
-            );
+            let because = [calc::reference::cite("AUSDEA1915", "price of a pass")];
+            list.made(how, minutes, &because);
         }
         if let Some(habitat) = &answer.habitat {
             let (low, likely, high) = habitat.half_life_years;
@@ -324,7 +325,7 @@ impl Say<'_> {
                 measure::years(low),
                 measure::years(high),
             );
-            list.push(made(how, years).on(&habitat.because));
+            list.made(how, years, &habitat.because);
         }
     }
 }

@@ -16,11 +16,26 @@ pub struct Told {
     pub value: String,
 }
 
-fn told(field: &str, value: String) -> Told {
-    Told {
-        label: super::field(field),
-        field: field.into(),
-        value,
+/// Inputs in the order of the form.
+struct List(Vec<Told>);
+
+impl List {
+    /// Adds one.
+    #[inline(never)]
+    fn told(&mut self, field: &str, value: String) {
+        self.0.push(Told {
+            label: super::field(field),
+            field: field.into(),
+            value,
+        });
+    }
+
+    /// Adds one that a word tells, where it was said.
+    #[inline(never)]
+    fn said(&mut self, said: bool, field: &str, word: &str) {
+        if said {
+            self.told(field, word.into());
+        }
     }
 }
 
@@ -71,49 +86,47 @@ impl Say<'_> {
     pub fn told(&self) -> Vec<Told> {
         let q = self.question;
         let units = self.units();
-        let mut list = vec![told(
+        let mut list = List(Vec::new());
+        list.told(
             "species",
             cat!(q.species.name, " (", q.species.scientific, ")"),
-        )];
+        );
         for (at, stem) in q.stems.iter().enumerate() {
             let path = cat!("stems[", measure::number(at as u32), "].");
-            let across = measure::size_read(stem.dbh.mm()).text(units);
-            list.push(if stem.from_girth {
-                let girth = measure::size_read(stem.dbh.mm() * core::f64::consts::PI).text(units);
-                told(
-                    &cat!(&path, "girth"),
-                    cat!(girth, " around, ", across, " across"),
-                )
-            } else {
-                told(&cat!(&path, "diameter"), cat!(across, " across"))
-            });
+            let mm = stem.dbh.mm();
+            let mut across = cat!(measure::size_read(mm).text(units), " across");
+            let mut field = "diameter";
+            if stem.from_girth {
+                let girth = measure::size_read(mm * core::f64::consts::PI);
+                across = cat!(girth.text(units), " around, ", across);
+                field = "girth";
+            }
+            list.told(&cat!(&path, field), across);
             if stem.live_share < 1.0 {
                 let share = measure::percent(stem.live_share * 100.0);
-                list.push(told(
+                list.told(
                     &cat!(&path, "live_share"),
                     cat!(share, " in 100 of the way round"),
-                ));
+                );
             }
             if let Some(bark) = stem.bark {
-                list.push(told(
-                    &cat!(&path, "bark"),
-                    measure::bark(bark.mm()).text(units),
-                ));
+                let bark = measure::bark(bark.mm()).text(units);
+                list.told(&cat!(path, "bark"), bark);
             }
         }
-        list.push(told(
+        list.told(
             "date",
             match q.day {
                 Day::On(day) => measure::day_year(day),
                 Day::Year { today } => cat!("the year, from ", measure::day_year(today)),
             },
-        ));
+        );
         for (at, target) in q.targets.iter().enumerate() {
-            let mut value = super::target_short(target.kind).to_owned();
-            match target.distance {
-                Some(distance) => value = cat!(value, ", ", self.length(distance.m())),
-                None => value.push_str(", distance not known"),
-            }
+            let mut value = match target.distance {
+                Some(distance) => cat!(", ", self.length(distance.m())),
+                None => ", distance not known".into(),
+            };
+            value = cat!(super::target_short(target.kind), value);
             if let Some(slope) = target.slope {
                 value = cat!(value, ", slope ", measure::plain(slope.percent(), 0), " %");
             }
@@ -124,23 +137,23 @@ impl Say<'_> {
                 value = cat!(value, ", ", measure::plain(voltage.kv(), 1), " kV");
             }
             let path = cat!("targets[", measure::number(at as u32), "].");
-            list.push(Told {
-                field: cat!(&path, "distance"),
+            list.0.push(Told {
                 label: super::field(&cat!(&path, "kind")),
+                field: cat!(path, "distance"),
                 value,
             });
         }
         if q.none_in_reach {
             let within = self.reach(self.answer.reach.people_out_m);
-            list.push(told("none_in_reach", cat!("within ", within)));
+            list.told("none_in_reach", cat!("within ", within));
         }
         if let Some(reply) = q.line_within_reach {
-            list.push(told("line_within_reach", super::reply(reply).into()));
+            list.told("line_within_reach", super::reply(reply).into());
         }
         if let Some(height) = q.height {
             let by = q.height_by.map_or("", super::height_by);
             let comma = if by.is_empty() { "" } else { ", " };
-            list.push(told("height", cat!(self.length(height.m()), comma, by)));
+            list.told("height", cat!(self.length(height.m()), comma, by));
         }
         if let Place::Point {
             latitude,
@@ -148,22 +161,19 @@ impl Say<'_> {
             elevation,
         } = &q.place
         {
-            let high = elevation.map_or_else(String::new, |m| {
-                cat!(", ", measure::length(m).text(units), " above the sea")
-            });
-            list.push(told(
-                "place.latitude",
-                cat!(
-                    measure::plain(*latitude, 2),
-                    "°, ",
-                    measure::plain(*longitude, 2),
-                    "°",
-                    high
-                ),
-            ));
+            let mut at = cat!(
+                measure::plain(*latitude, 2),
+                "°, ",
+                measure::plain(*longitude, 2),
+                "°"
+            );
+            if let Some(m) = elevation {
+                at = cat!(at, ", ", self.length(*m), " above the sea");
+            }
+            list.told("place.latitude", at);
         }
         if let Some(region) = &q.region {
-            list.push(told("region", super::region(region).into()));
+            list.told("region", super::region(region).into());
         }
         if let Some(seen) = q.leafed_out {
             let elsewhere = match (seen.elsewhere, seen.rates) {
@@ -171,7 +181,7 @@ impl Say<'_> {
                 (Some(_), Rates::Fitted) => ", elsewhere",
                 (Some(_), Rates::Hopkins) => ", elsewhere, carried by Hopkins' rates",
             };
-            list.push(told(
+            list.told(
                 "leafed_out.stage",
                 cat!(
                     super::stage(seen.stage),
@@ -179,68 +189,52 @@ impl Say<'_> {
                     measure::day_year(seen.date),
                     elsewhere
                 ),
-            ));
+            );
         }
         if let Some(table) = &q.spring {
             let days = measure::number(table.days.len() as u32);
-            list.push(told("spring", cat!(days, " days of temperatures")));
+            list.told("spring", cat!(days, " days of temperatures"));
         }
         if !q.signs.is_empty() {
-            list.push(told("signs", signs(&q.signs)));
+            list.told("signs", signs(&q.signs));
         }
-        if q.herbicide != Herbicide::NotSaid {
-            list.push(told("herbicide", super::herbicide(q.herbicide).into()));
-        }
+        let herbicide = q.herbicide;
+        let said = herbicide != Herbicide::NotSaid;
+        list.said(said, "herbicide", super::herbicide(herbicide));
         match q.goal {
             Goal::Wildlife => {}
-            Goal::Kill => list.push(told("goal", "only to kill it".into())),
+            Goal::Kill => list.told("goal", "only to kill it".into()),
             Goal::SpareOne(at) => {
-                list.push(told(
-                    "goal",
-                    cat!("keep stem ", measure::number(at as u32 + 1)),
-                ));
+                list.told("goal", cat!("keep stem ", measure::number(at as u32 + 1)));
             }
         }
         for (field, value) in [
             ("whole_clone", q.whole_clone),
             ("same_genus_near", q.same_genus_near),
         ] {
-            if let Some(value) = value {
-                list.push(told(field, super::yes_no(value).into()));
-            }
+            let yes = super::yes_no(value.unwrap_or_default());
+            list.said(value.is_some(), field, yes);
         }
-        if q.condition != Condition::Alive {
-            list.push(told("condition", super::life(q.condition).into()));
-        }
-        if q.vigour != Vigour::Ordinary {
-            list.push(told("vigour", super::vigour(q.vigour).into()));
-        }
-        if q.dry_spell != Dry::None {
-            list.push(told("dry_spell", super::dry(q.dry_spell).into()));
-        }
-        if q.limbs != Limbs::None {
-            list.push(told("limbs", super::limbs(q.limbs).into()));
-        }
+        let said = q.condition != Condition::Alive;
+        list.said(said, "condition", super::life(q.condition));
+        let said = q.vigour != Vigour::Ordinary;
+        list.said(said, "vigour", super::vigour(q.vigour));
+        let said = q.dry_spell != Dry::None;
+        list.said(said, "dry_spell", super::dry(q.dry_spell));
+        list.said(q.limbs != Limbs::None, "limbs", super::limbs(q.limbs));
         if let Some(walk) = q.walk_min {
-            list.push(told("walk", cat!(measure::plain(walk, 1), " minutes")));
+            list.told("walk", cat!(measure::plain(walk, 1), " minutes"));
         }
         if let Some(timed) = q.timed {
             let trees = super::small(timed.trees);
             let minutes = measure::plain(timed.minutes, 1);
-            list.push(told(
-                "timed.trees",
-                cat!(trees, ", ", minutes, " minutes in all"),
-            ));
-        } else if q.rate.is_some() {
-            list.push(told("rate", "from trees that you timed".into()));
+            list.told("timed.trees", cat!(trees, ", ", minutes, " minutes in all"));
+        } else {
+            list.said(q.rate.is_some(), "rate", "from trees that you timed");
         }
-        if q.practised {
-            list.push(told("practised", "yes".into()));
-        }
-        if q.cannot_wait {
-            list.push(told("cannot_wait", "yes".into()));
-        }
-        list
+        list.said(q.practised, "practised", "yes");
+        list.said(q.cannot_wait, "cannot_wait", "yes");
+        list.0
     }
 
     /// Fields left at what they are for most trees: one sentence, for the working and the printed page.
