@@ -21,9 +21,19 @@
 /// Puts pieces of text together: literals become one template, the rest fills its gaps. What is given by value is
 /// used up, so that no caller drops it. The formatter, or an entry for each piece, would cost more bytes in the browser.
 macro_rules! cat {
+    (@ ($($text:literal)*) ($gap:expr,)) => {
+        crate::fill::one(concat!($($text),*), crate::fill::Gap::piece($gap))
+    };
+    (@ ($($text:literal)*) ($first:expr, $second:expr,)) => {
+        crate::fill::two(
+            concat!($($text),*),
+            crate::fill::Gap::piece($first),
+            crate::fill::Gap::piece($second),
+        )
+    };
     (@ ($($text:literal)*) ($($gap:expr,)*)) => {{
         let mut filled = crate::fill::Filled::new(concat!($($text),*));
-        $(crate::fill::Gap::fill($gap, &mut filled);)*
+        $(crate::fill::Piece::fill(crate::fill::Gap::piece($gap), &mut filled);)*
         filled.done()
     }};
     (@ ($($text:literal)*) ($($gap:expr,)*) $piece:literal) => {

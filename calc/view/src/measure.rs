@@ -262,13 +262,13 @@ pub fn days(from: NaiveDate, to: NaiveDate) -> String {
         if from.month() == to.month() {
             return cat!(month(from), " ", year(from));
         }
-        return cat!(month(from), w::TO, month(to), " ", year(to));
+        return cat!(w::to(month(from).into(), month(to).into()), " ", year(to));
     }
     if same && from.month() == to.month() {
-        return cat!(number(from.day()), w::TO, day_year(to));
+        return w::to(number(from.day()), day_year(to));
     }
     let first = if same { day(from) } else { day_year(from) };
-    cat!(first, w::TO, day_year(to))
+    w::to(first, day_year(to))
 }
 
 /// Several spans: whole months of one year are named once with it, `May, July and September 2028`.
@@ -293,6 +293,12 @@ pub fn several(spans: &[(NaiveDate, NaiveDate)]) -> String {
 pub fn month_day(md: (u8, u8)) -> String {
     let month = usize::from(md.0.clamp(1, 12)) - 1;
     cat!(number(u32::from(md.1)), " ", w::MONTHS[month])
+}
+
+/// From one month and day to another: `1 April to 15 July`.
+#[must_use]
+pub fn month_days(from: (u8, u8), to: (u8, u8)) -> String {
+    w::to(month_day(from), month_day(to))
 }
 
 /// Digits of a small whole number.

@@ -104,9 +104,10 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     rows.cell(w::TASK_ALL).put(cat!(
         measure::minutes(effort.likely_min),
         " (",
-        measure::minutes(effort.low_min),
-        w::TO,
-        measure::minutes(effort.high_min),
+        w::to(
+            measure::minutes(effort.low_min),
+            measure::minutes(effort.high_min)
+        ),
         ")"
     ));
     twin(out, w::TWIN_MINUTES, &title(cx), &w::HEAD_MINUTES, &rows);

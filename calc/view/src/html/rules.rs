@@ -80,11 +80,7 @@ fn months_said(rule: &Rules) -> String {
     if all_year(rule) {
         return w::ALL_YEAR.into();
     }
-    cat!(
-        measure::month_day(rule.from_md),
-        w::TO,
-        measure::month_day(rule.to_md)
-    )
+    measure::month_days(rule.from_md, rule.to_md)
 }
 
 /// Days that a rule's months last.

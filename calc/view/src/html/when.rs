@@ -169,7 +169,7 @@ fn tape(out: &mut Page<'_>, cx: &Cx<'_>) {
         } else {
             measure::day_year(to)
         };
-        w::window(&cat!(measure::day(from), w::TO, to))
+        w::window(&w::to(measure::day(from), to))
     });
     let said = |list: &[Span]| said(list);
     let aria = w::year_aria(
@@ -253,7 +253,7 @@ fn said(list: &[Span]) -> String {
     };
     let words: Vec<String> = merged
         .iter()
-        .map(|span| cat!(day(span.from), w::TO, day(span.to)))
+        .map(|span| w::to(day(span.from), day(span.to)))
         .collect();
     w::row(&words)
 }

@@ -110,14 +110,14 @@ pub fn durability(class: Durability) -> &'static str {
     }
 }
 
+fn percents(low: f64, high: f64) -> String {
+    super::to(measure::percent(low), measure::percent(high))
+}
+
 /// A share, low to high, with its likely value where there is one: `about 60 in 100 (40 to 80)`.
 #[must_use]
 pub fn share(share: &calc::reference::Share) -> String {
-    let ends = cat!(
-        measure::percent(share.low),
-        super::TO,
-        measure::percent(share.high)
-    );
+    let ends = percents(share.low, share.high);
     match share.likely {
         Some(likely) => cat!("about ", measure::percent(likely), " in 100 (", ends, ")"),
         None => cat!(ends, " in 100"),
@@ -127,11 +127,7 @@ pub fn share(share: &calc::reference::Share) -> String {
 /// Over a bar: short, since it stands inside the drawing.
 #[must_use]
 pub fn season_bar(season: u8, share: &calc::reference::Share) -> String {
-    let ends = cat!(
-        measure::percent(share.low),
-        super::TO,
-        measure::percent(share.high)
-    );
+    let ends = percents(share.low, share.high);
     let said = match share.likely {
         Some(likely) => cat!(measure::percent(likely), " (", ends, ")"),
         None => ends,
@@ -175,12 +171,7 @@ pub fn outlook_poor(share: &str) -> String {
 /// Share that needs a second ring.
 #[must_use]
 pub fn second_ring(low: f64, high: f64) -> String {
-    cat!(
-        measure::percent(low),
-        super::TO,
-        measure::percent(high),
-        " in 100 need a second ring."
-    )
+    cat!(percents(low, high), " in 100 need a second ring.")
 }
 
 /// Sprouting after cutting.
@@ -193,7 +184,7 @@ pub fn sprouting(low: f64, high: f64) -> String {
     let ends = if low == high {
         low
     } else {
-        cat!(low, super::TO, high)
+        super::to(low, high)
     };
     cat!(
         "Of stems of this size that are cut, ",
@@ -279,7 +270,7 @@ pub fn standing(low: f64, likely: f64, high: f64) -> String {
     cat!(
         "Half of such trees are down ",
         measure::years(low),
-        super::TO,
+        " to ",
         measure::years(high),
         " years after death, typically ",
         measure::years(likely),
@@ -301,7 +292,7 @@ pub fn minutes_lead(span: &[String; 3], hours: bool) -> String {
 #[must_use]
 pub fn minutes_said(span: &[String; 3], hours: bool) -> String {
     let unit = if hours { " hours (" } else { " minutes (" };
-    cat!("about ", &span[1], unit, &span[0], super::TO, &span[2], ")")
+    cat!("about ", &span[1], unit, &span[0], " to ", &span[2], ")")
 }
 
 /// At the tick.
@@ -343,7 +334,7 @@ pub fn visit_minutes(low: f64, likely: f64, high: f64) -> String {
         measure::minutes(likely),
         " minutes (",
         measure::minutes(low),
-        super::TO,
+        " to ",
         measure::minutes(high),
         ")."
     )

@@ -154,9 +154,7 @@ pub fn times(factor: Three) -> String {
     cat!(
         number(factor.likely),
         " times (",
-        number(factor.low),
-        super::TO,
-        number(factor.high),
+        super::to(number(factor.low), number(factor.high)),
         ")"
     )
 }

@@ -262,7 +262,7 @@ pub fn estimated_from(low: &str, high: &str) -> String {
     if low == high {
         return "estimated".into();
     }
-    cat!("estimated, ", low, super::TO, high)
+    cat!("estimated, ", low, " to ", high)
 }
 
 /// Several stems.
@@ -328,7 +328,7 @@ pub fn take_days(days: f64) -> String {
 /// Rows of a height.
 #[must_use]
 pub fn rows_from(low: &str, high: &str) -> String {
-    cat!("; estimates run from ", low, super::TO, high)
+    cat!("; estimates run from ", low, " to ", high)
 }
 /// An unknown species.
 pub const UNKNOWN_NAME: &str = "You could not name it. Take a twig with leaf, bud and fruit to someone who can, before you kill it.";

@@ -274,7 +274,7 @@ impl Say<'_> {
     fn made_after(&self, list: &mut List) {
         let answer = self.answer;
         let range = |likely: String, unit: &str, low: String, high: String| {
-            cat!(likely, unit, " (", low, super::TO, high, ")")
+            cat!(likely, unit, " (", super::to(low, high), ")")
         };
         if let Some(effort) = &answer.effort {
             let tasks = effort.tasks;

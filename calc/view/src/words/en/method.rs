@@ -90,9 +90,9 @@ pub fn work(work: &calc::answer::MethodWork) -> String {
         let low = minutes(share.low);
         let high = minutes(share.high);
         match share.likely {
-            Some(likely) => cat!("about ", minutes(likely), " (", low, super::TO, high, ")"),
+            Some(likely) => cat!("about ", minutes(likely), " (", super::to(low, high), ")"),
             None if low == high => cat!("about ", low),
-            None => cat!(low, super::TO, high),
+            None => super::to(low, high),
         }
     };
     if work.method == Method::LeaveIt {

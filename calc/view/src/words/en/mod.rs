@@ -62,6 +62,12 @@ pub const MONTHS_INITIAL: [&str; 12] = ["J", "F", "M", "A", "M", "J", "J", "A", 
 /// Between the ends of a range.
 pub const TO: &str = " to ";
 
+/// A range from its ends.
+#[must_use]
+pub fn to(low: String, high: String) -> String {
+    cat!(low, " to ", high)
+}
+
 /// A unit's sign in full, for those who listen; anything else as it is.
 #[must_use]
 pub fn spoken_unit(word: &str) -> &str {

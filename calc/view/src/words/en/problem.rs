@@ -289,7 +289,7 @@ fn range(low: f64, high: f64, unit: &str) -> String {
         let places = if value < 1.0 { 2 } else { 0 };
         measure::plain(value, places)
     };
-    cat!(number(low), super::TO, number(high), " ", unit)
+    cat!(super::to(number(low), number(high)), " ", unit)
 }
 
 fn none_beside(label: &str, kind: &str, two_heights_m: Option<f64>) -> String {

@@ -305,7 +305,7 @@ pub fn reach_caption(targets: usize) -> String {
 #[must_use]
 pub fn zone(from: &str, to: &str) -> String {
     let bare = from.rsplit_once(' ').map_or(from, |(number, _)| number);
-    cat!(bare, super::TO, to)
+    cat!(bare, " to ", to)
 }
 
 /// In the first zone.

@@ -1,6 +1,6 @@
 //! A group's own settings: what is wrong with them, and what stands in an answer in the group's name.
 
-use super::{Say, TO, either, row};
+use super::{Say, either, row};
 use crate::measure;
 use calc::settings::{CodeTopic, Contact, ContactKind, Crew, Group, Settings, Told, What};
 use chrono::NaiveDate;
@@ -30,7 +30,7 @@ pub fn settings_told(told: &Told) -> String {
         What::OutOfRange(range) => cat!(
             "Give a number from ",
             measure::plain(range.low, 1),
-            TO,
+            " to ",
             measure::plain(range.high, 0),
             "."
         ),
@@ -202,13 +202,7 @@ impl Say<'_> {
             .rules
             .iter()
             .filter(|rule| rule.topic == calc::timing::restrictions::Topic::Group)
-            .map(|rule| {
-                cat!(
-                    measure::month_day(rule.from_md),
-                    TO,
-                    measure::month_day(rule.to_md)
-                )
-            })
+            .map(|rule| measure::month_days(rule.from_md, rule.to_md))
             .collect();
         (!months.is_empty()).then(|| cat!(self.group_name(), " cuts no ring from ", row(&months)))
     }

@@ -203,11 +203,7 @@ impl Say<'_> {
             .rules
             .iter()
             .find(|rule| rule.closes && rule.on_the_day && rule.topic == Topic::OakWilt)?;
-        Some(cat!(
-            measure::month_day(rule.from_md),
-            super::TO,
-            measure::month_day(rule.to_md)
-        ))
+        Some(measure::month_days(rule.from_md, rule.to_md))
     }
 
     /// Why the ring is not at the head.
