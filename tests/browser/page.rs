@@ -21,6 +21,28 @@ fn the_calculator_becomes_ready_and_asks_nobody_else() {
 
 #[test]
 #[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn the_packed_style_sheet_has_the_rules_of_the_written_one() {
+    let server = Server::of_the_site();
+    let written = serde_json::json!(include_str!("../../www/style/calc.css"));
+    let compare = format!(
+        "const rules = (sheet) => [...sheet.cssRules].map((rule) => rule.cssText.replaceAll(/, */g, ','));
+         const written = new CSSStyleSheet();
+         written.replaceSync({written});
+         const element = document.querySelector('slipbark-tree-plan');
+         const packed = rules(element.shadowRoot.adoptedStyleSheets[0]);
+         return [packed.length > 100, rules(written).filter((rule, at) => rule !== packed[at])];"
+    );
+    in_browser(async move |browser| {
+        browser.open(&server.address).await?;
+        browser.until_ready().await?;
+        let differ = browser.run(&compare).await?;
+        assert_eq!(differ, serde_json::json!([true, []]));
+        Ok(())
+    });
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
 fn every_page_loads_without_a_complaint_and_no_link_is_dead() {
     let server = Server::of_the_site();
     in_browser(async move |browser| {

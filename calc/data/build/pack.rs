@@ -65,15 +65,17 @@ impl Pack {
         }
     }
 
-    /// A text, stored once however often it stands.
+    /// A text, stored once however often it stands: 0 is the next of the stored ones, n is the nth of those before.
     pub fn text(&mut self, text: &str) {
         assert!(!text.contains('\n'), "a text of a table is one line");
         let next = self.texts.len();
         let at = *self.known.entry(text.to_owned()).or_insert(next);
         if at == next {
             self.texts.push(text.to_owned());
+            self.int(0);
+        } else {
+            self.int(at as u64 + 1);
         }
-        self.int(at as u64);
     }
 
     /// A list of texts.

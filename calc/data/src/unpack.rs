@@ -14,11 +14,14 @@ use calc::reference::{
 };
 use calc::timing::restrictions::{DiseaseRegion, Restriction};
 
+use core::str::Lines;
+
 /// The streams, and how far each is read. The build wrote them, so nothing is missing.
 pub struct Reader {
     ints: &'static [u8],
     tags: &'static [u8],
-    texts: Vec<&'static str>,
+    texts: Lines<'static>,
+    known: Vec<&'static str>,
 }
 
 impl Reader {
@@ -26,7 +29,8 @@ impl Reader {
         Self {
             ints,
             tags,
-            texts: texts.split('\n').collect(),
+            texts: texts.lines(),
+            known: Vec::new(),
         }
     }
 
@@ -52,6 +56,7 @@ impl Reader {
         value
     }
 
+    #[inline(never)]
     fn tag(&mut self) -> usize {
         match self.tags.split_first() {
             Some((tag, rest)) => {
@@ -60,6 +65,11 @@ impl Reader {
             }
             None => 0,
         }
+    }
+
+    #[inline(never)]
+    fn one_of<T: Copy>(&mut self, list: &[T]) -> T {
+        list[self.tag()]
     }
 
     fn flag(&mut self) -> bool {
@@ -85,8 +95,14 @@ impl Reader {
     }
 
     fn text(&mut self) -> &'static str {
-        let at = self.int();
-        self.texts[at]
+        match self.int() {
+            0 => {
+                let text = self.texts.next().unwrap_or("");
+                self.known.push(text);
+                text
+            }
+            before => self.known[before - 1],
+        }
     }
 
     fn list<T>(&mut self, mut item: impl FnMut(&mut Self) -> T) -> &'static [T] {
@@ -107,7 +123,7 @@ impl Reader {
         Cite {
             source: self.text(),
             place: self.text(),
-            grade: tags::GRADES[self.tag()],
+            grade: self.one_of(tags::GRADES),
         }
     }
 
@@ -125,13 +141,13 @@ impl Reader {
                 id: r.text(),
                 text: r.text(),
                 defers_to: r.text(),
-                when: tags::WHENS[r.tag()],
+                when: r.one_of(tags::WHENS),
                 decided: r.flag(),
                 cites: r.cites(),
             }),
             outlook: self.list(|r| OutlookRow {
-                class: tags::CLASSES[r.tag()],
-                size: tags::SIZES[r.tag()],
+                class: r.one_of(tags::CLASSES),
+                size: r.one_of(tags::SIZES),
                 seasons: [r.share(), r.share(), r.share()],
                 second_ring: (r.number(), r.number()),
                 anchors: r.text(),
@@ -140,7 +156,7 @@ impl Reader {
             }),
             outlook_species: self.list(|r| OutlookOverride {
                 scientific: r.text(),
-                size: tags::SIZES[r.tag()],
+                size: r.one_of(tags::SIZES),
                 season: r.text(),
                 share: r.share(),
                 n: r.text(),
@@ -163,7 +179,7 @@ impl Reader {
                 because: r.cite(),
             }),
             method_minutes: self.list(|r| MethodMinutes {
-                method: Method::ALL[r.tag()],
+                method: r.one_of(&Method::ALL),
                 group: tags::GROUPS.get(r.tag()).copied(),
                 dbh_in: (r.number(), r.number()),
                 minutes: (r.number(), r.number()),
@@ -172,7 +188,7 @@ impl Reader {
             }),
             restrictions: self.list(Self::restriction),
             disease_regions: self.list(|r| DiseaseRegion {
-                topic: tags::TOPICS[r.tag()],
+                topic: r.one_of(tags::TOPICS),
                 known_only_in: r.strings(),
                 not_known_in: r.strings(),
             }),
@@ -198,9 +214,9 @@ impl Reader {
         Restriction {
             jurisdiction: self.text(),
             codes: self.strings(),
-            topic: tags::TOPICS[self.tag()],
+            topic: self.one_of(tags::TOPICS),
             words: self.text(),
-            scope: tags::SCOPES[self.tag()],
+            scope: self.one_of(tags::SCOPES),
             from_md,
             to_md,
             force: self.text(),
@@ -210,12 +226,12 @@ impl Reader {
     }
 
     fn method_rule(&mut self) -> MethodRule {
-        let condition = Condition::ALL[self.tag()];
+        let condition = self.one_of(Condition::ALL);
         MethodRule {
             id: condition.id(),
             condition,
             cells: core::array::from_fn(|_| Cell {
-                at_most: tags::LEVELS[self.tag()],
+                at_most: self.one_of(tags::LEVELS),
                 by_professional: self.flag(),
                 holds: self.flag(),
             }),
@@ -252,14 +268,14 @@ impl Reader {
             names,
             code: self.text(),
             unknown: self.flag(),
-            group: tags::GROUPS[self.tag()],
-            basal: tags::VIGORS[self.tag()],
-            suckering: tags::VIGORS[self.tag()],
-            suitability: tags::SUITABILITIES[self.tag()],
+            group: self.one_of(tags::GROUPS),
+            basal: self.one_of(tags::VIGORS),
+            suckering: self.one_of(tags::VIGORS),
+            suitability: self.one_of(tags::SUITABILITIES),
             response: self.cite(),
             bark: self.flag().then(|| Bark {
                 coefficient: self.number(),
-                confidence: tags::CONFIDENCES[self.tag()],
+                confidence: self.one_of(tags::CONFIDENCES),
                 cite: self.cite(),
             }),
             heights: self.list(Self::curve),
@@ -267,14 +283,14 @@ impl Reader {
             crowns: self.list(Self::curve),
             mature_height_ft: self.maybe(),
             urban_height_ft: self.maybe(),
-            wood: tags::WOODS[self.tag()],
+            wood: self.one_of(tags::WOODS),
             budbreak_sum: self.maybe(),
             budbreak: self.cite(),
             sprouting: self.list(|r| SproutRow {
                 variant: r.text(),
                 p: core::array::from_fn(|_| r.number()),
             }),
-            durability: tags::DURABILITIES[self.tag()],
+            durability: self.one_of(tags::DURABILITIES),
             warn_states: self.strings(),
             look_alikes: self.list(|r| LookAlike {
                 name: r.text(),
@@ -291,7 +307,7 @@ impl Reader {
                 dead: r.text(),
                 source: r.text(),
             }),
-            traits: self.list(|r| tags::TRAITS[r.tag()]),
+            traits: self.list(|r| r.one_of(tags::TRAITS)),
             ring_minimum_mm: self.maybe(),
             cautions: self.strings(),
         }

@@ -6,10 +6,7 @@ const HEADINGS: [&str; 6] = ["h1", "h2", "h3", "h4", "h5", "h6"];
 
 /// A heading; nothing is below `h6`.
 pub fn heading(out: &mut Page<'_>, level: u8, class: &str, id: &str, text: &str) {
-    open_heading(out, level);
-    if !class.is_empty() {
-        out.attr("class", class);
-    }
+    open_heading(out, level, class);
     if !id.is_empty() {
         out.attr("id", id);
     }
@@ -18,6 +15,6 @@ pub fn heading(out: &mut Page<'_>, level: u8, class: &str, id: &str, text: &str)
 }
 
 /// Opens one; nothing is below `h6`.
-pub fn open_heading(out: &mut Page<'_>, level: u8) {
-    out.open(HEADINGS[usize::from(level.clamp(1, 6)) - 1]);
+pub fn open_heading(out: &mut Page<'_>, level: u8, class: &str) {
+    out.open_class(HEADINGS[usize::from(level.clamp(1, 6)) - 1], class);
 }

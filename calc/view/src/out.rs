@@ -41,68 +41,100 @@ pub trait OutExt: Out {
 impl<T: Out + ?Sized> OutExt for T {}
 
 /// A sink behind one plain reference: the answer calls it some hundreds of times, and a trait object costs two
-/// values and a look-up at each call.
-pub struct Page<'a>(&'a mut dyn Out);
+/// values and a look-up at each call. A text that is given by value is used up, so that no caller drops it.
+pub struct Page<'a> {
+    sink: &'a mut dyn Out,
+    /// The table that is being written.
+    pub(crate) table: Cells,
+}
+
+/// Words at hand, or words just made, which are used up.
+pub trait Words: AsRef<str> {}
+impl Words for &str {}
+impl Words for String {}
+
+/// Where a table stands that is written cell by cell.
+#[derive(Default)]
+pub(crate) struct Cells {
+    /// Cells of a row.
+    pub columns: usize,
+    /// Cells written of this row.
+    pub at: usize,
+    /// Elements around the rows.
+    pub around: usize,
+}
 
 impl<'a> Page<'a> {
     /// Over a sink.
     pub fn new(sink: &'a mut dyn Out) -> Self {
-        Self(sink)
+        Self {
+            sink,
+            table: Cells::default(),
+        }
     }
     /// The sink itself, for drawings.
     pub fn sink(&mut self) -> &mut dyn Out {
-        self.0
+        self.sink
     }
     /// As [`Out::open`].
     #[inline(never)]
     pub fn open(&mut self, tag: &'static str) {
-        self.0.open(tag);
+        self.sink.open(tag);
     }
     /// As [`Out::attr`].
     #[inline(never)]
     pub fn attr(&mut self, key: &'static str, value: &str) {
-        self.0.attr(key, value);
+        self.sink.attr(key, value);
     }
     /// As [`Out::text`].
     #[inline(never)]
-    pub fn text(&mut self, text: &str) {
-        self.0.text(text);
+    pub fn text(&mut self, text: impl Words) {
+        self.sink.text(text.as_ref());
     }
     /// As [`Out::close`].
     #[inline(never)]
     pub fn close(&mut self) {
-        self.0.close();
+        self.sink.close();
     }
-    /// As [`OutExt::open_class`].
+    /// As [`OutExt::open_class`]; no class where it is empty.
     #[inline(never)]
     pub fn open_class(&mut self, tag: &'static str, class: &str) {
-        self.0.open_class(tag, class);
+        self.open(tag);
+        if !class.is_empty() {
+            self.attr("class", class);
+        }
     }
     /// As [`OutExt::leaf`].
     #[inline(never)]
-    pub fn leaf(&mut self, tag: &'static str, text: &str) {
-        self.0.leaf(tag, text);
+    pub fn leaf(&mut self, tag: &'static str, text: impl Words) {
+        self.sink.leaf(tag, text.as_ref());
     }
     /// As [`OutExt::leaf_class`].
     #[inline(never)]
     pub fn leaf_class(&mut self, tag: &'static str, class: &str, text: &str) {
-        self.0.leaf_class(tag, class, text);
+        self.sink.leaf_class(tag, class, text);
     }
     /// A plain paragraph.
     #[inline(never)]
-    pub fn p(&mut self, text: &str) {
-        self.leaf("p", text);
+    pub fn p(&mut self, text: impl Words) {
+        self.sink.leaf("p", text.as_ref());
     }
     /// A paragraph with a class.
     #[inline(never)]
-    pub fn p_class(&mut self, class: &str, text: &str) {
-        self.leaf_class("p", class, text);
+    pub fn p_class(&mut self, class: &str, text: impl Words) {
+        self.sink.leaf_class("p", class, text.as_ref());
     }
     /// Closes two elements.
     #[inline(never)]
     pub fn close_two(&mut self) {
-        self.close();
-        self.close();
+        self.close_all(2);
+    }
+    /// Closes so many elements.
+    #[inline(never)]
+    pub fn close_all(&mut self, count: usize) {
+        for _ in 0..count {
+            self.close();
+        }
     }
 }
 

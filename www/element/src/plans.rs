@@ -7,7 +7,7 @@ use std::rc::Rc;
 use wasm_bindgen::JsValue;
 use web_sys::{CssStyleSheet, HtmlElement, ShadowRoot};
 
-const SHEET: &str = include_str!("../../style/calc.css");
+const SHEET: &str = include_str!(concat!(env!("OUT_DIR"), "/calc.css"));
 
 thread_local! {
     static PLANS: RefCell<Vec<Rc<Plan>>> = const { RefCell::new(Vec::new()) };

@@ -3,7 +3,7 @@
 use crate::draw::mark::{Swatch, swatch};
 use crate::heading::{heading, open_heading};
 use crate::kind::Shown;
-use crate::out::Page;
+use crate::out::{Page, Words};
 use crate::words::{self as w, Say};
 use calc::answer::AlsoKind;
 use calc::evidence::{Cite, Grade};
@@ -68,7 +68,7 @@ pub fn open_part(
     let id = cx.id(id);
     out.open_class("section", &cat!("part ", class));
     out.attr("aria-labelledby", &id);
-    open_heading(out, cx.level);
+    open_heading(out, cx.level, "");
     out.attr("id", &id);
     out.text(title);
     if !question.is_empty() {
@@ -83,19 +83,12 @@ pub fn sub(out: &mut Page<'_>, cx: &Cx<'_>, text: &str) {
     heading(out, cx.level + 1, "", "", text);
 }
 
-/// An element with a class and text.
-pub fn text_in(out: &mut Page<'_>, tag: &'static str, class: &str, text: &str) {
-    if class.is_empty() {
-        out.leaf(tag, text);
-    } else {
-        out.leaf_class(tag, class, text);
-    }
-}
-
 /// A paragraph with a bold lead.
-pub fn lead(out: &mut Page<'_>, bold: &str, rest: &str) {
+#[inline(never)]
+pub fn lead(out: &mut Page<'_>, bold: impl Words, rest: impl Words) {
     out.open("p");
-    out.leaf("b", bold);
+    out.leaf("b", bold.as_ref());
+    let rest = rest.as_ref();
     if !rest.is_empty() {
         out.text(" ");
         out.text(rest);
@@ -112,13 +105,10 @@ pub fn lead_first(out: &mut Page<'_>, text: &str) {
 }
 
 /// A list of plain items.
-pub fn items(out: &mut Page<'_>, tag: &'static str, class: &str, list: &[impl AsRef<str>]) {
-    out.open(tag);
-    if !class.is_empty() {
-        out.attr("class", class);
-    }
-    for item in list {
-        out.leaf("li", item.as_ref());
+pub fn items(out: &mut Page<'_>, tag: &'static str, class: &str, list: Vec<String>) {
+    out.open_class(tag, class);
+    for item in &list {
+        out.leaf("li", item.as_str());
     }
     out.close();
 }
@@ -130,153 +120,18 @@ pub fn key(out: &mut Page<'_>, rows: &[(Swatch, &str, &str)]) {
         out.open("li");
         swatch(out.sink(), *mark);
         out.open("span");
-        out.leaf("b", name);
+        out.leaf("b", *name);
         out.text(" ");
-        out.text(rest);
+        out.text(*rest);
         out.close_two();
     }
     out.close();
 }
 
-/// The cells of a table, row by row in one list: a list for each row costs bytes at every place that makes one.
-#[derive(Default)]
-pub struct Rows(Vec<String>);
-
-impl Rows {
-    /// The next cell, of words at hand.
-    #[inline(never)]
-    pub fn cell(&mut self, text: &str) -> &mut Self {
-        self.put(text.into())
-    }
-
-    /// The next cell, of words just made.
-    #[inline(never)]
-    pub fn put(&mut self, text: String) -> &mut Self {
-        self.0.push(text);
-        self
-    }
-}
-
-/// A table in folded text: the summary above it says what its caption says.
-pub fn folded_table(out: &mut Page<'_>, caption: &str, heads: &[&str], rows: &Rows) {
-    any_table(out, true, caption, heads, rows);
-}
-
-/// A table that scrolls inside its own named region; the first cell of a row is its heading.
-pub fn table(out: &mut Page<'_>, caption: &str, heads: &[&str], rows: &Rows) {
-    any_table(out, false, caption, heads, rows);
-}
-
-fn any_table(out: &mut Page<'_>, folded: bool, caption: &str, heads: &[&str], rows: &Rows) {
-    open_table(out, folded, caption, heads);
-    for row in rows.0.chunks(heads.len().max(1)) {
-        out.open("tr");
-        for (at, cell) in row.iter().enumerate() {
-            if at == 0 {
-                row_head(out, cell);
-            } else {
-                out.leaf("td", cell);
-            }
-        }
-        out.close();
-    }
-    close_table(out);
-}
-
-/// Opens a table as far as its rows.
-pub fn open_table(out: &mut Page<'_>, folded: bool, caption: &str, heads: &[&str]) {
-    out.open_class("div", "tw");
-    out.attr("tabindex", "0");
-    out.attr("role", "region");
-    out.attr("aria-label", caption);
-    out.open("table");
-    out.open("caption");
-    text_in(out, "span", if folded { "vh" } else { "" }, caption);
-    out.close();
-    out.open("thead");
-    out.open("tr");
-    for head in heads {
-        out.open("th");
-        out.attr("scope", "col");
-        out.text(head);
-        out.close();
-    }
-    out.close_two();
-    out.open("tbody");
-}
-
-/// The heading of a row.
-pub fn row_head(out: &mut Page<'_>, text: &str) {
-    out.open("th");
-    out.attr("scope", "row");
-    out.text(text);
-    out.close();
-}
-
-/// Closes what [`open_table`] opened.
-pub fn close_table(out: &mut Page<'_>) {
-    for _ in 0..3 {
-        out.close();
-    }
-}
-
 /// Opens folded text.
 pub fn open_details(out: &mut Page<'_>, class: &str, summary: &str) {
-    out.open("details");
-    if !class.is_empty() {
-        out.attr("class", class);
-    }
+    out.open_class("details", class);
     out.leaf("summary", summary);
-}
-
-/// The table twin of a drawing.
-pub fn twin(out: &mut Page<'_>, summary: &str, caption: &str, heads: &[&str], rows: &Rows) {
-    open_details(out, "twin", summary);
-    // Several twins of one tree stand in an answer: each region has a name of its own.
-    table(out, &cat!(caption, ": ", summary), heads, rows);
-    out.close();
-}
-
-/// One row of a key-value list: a swatch before the value where there is one, a link behind it.
-pub struct Row<'a> {
-    /// Key.
-    pub key: &'a str,
-    /// Symbol of certainty.
-    pub mark: Option<Swatch>,
-    /// Value.
-    pub value: &'a str,
-    /// What follows the value.
-    pub rest: &'a str,
-    /// Path of the field, and the link's word.
-    pub link: Option<(&'a str, &'a str)>,
-}
-
-/// A key-value row.
-pub fn kv(out: &mut Page<'_>, cx: &Cx<'_>, row: &Row<'_>) {
-    if row.link.is_some() {
-        out.open_class("div", "c3");
-    } else {
-        out.open("div");
-    }
-    out.leaf("dt", row.key);
-    out.open("dd");
-    if let Some(mark) = row.mark {
-        swatch(out.sink(), mark);
-        out.text(" ");
-        out.leaf("b", row.value);
-    } else {
-        out.text(row.value);
-    }
-    if !row.rest.is_empty() {
-        out.leaf_class("span", "np", row.rest);
-    }
-    out.close();
-    if let Some((path, word)) = row.link {
-        out.open_class("dd", "chg");
-        field_link(out, cx, path, word, row.key);
-        out.close();
-    }
-    out.close();
 }
 
 /// A link to a field of the form. Only where there is one.
@@ -284,11 +139,8 @@ pub fn field_link(out: &mut Page<'_>, cx: &Cx<'_>, path: &str, word: &str, what:
     if !cx.options.with_form {
         return;
     }
-    let id = w::field_id(path);
     out.open_class("a", "ch");
-    out.attr("href", &cat!("#", &id));
-    out.attr("data-act", "change");
-    out.attr("data-field", &id);
+    to_field(out, path);
     out.text(word);
     if !what.is_empty() {
         out.open_class("span", "vh");
@@ -297,6 +149,14 @@ pub fn field_link(out: &mut Page<'_>, cx: &Cx<'_>, path: &str, word: &str, what:
         out.close();
     }
     out.close();
+}
+
+/// What makes a link lead to a field of the form.
+pub fn to_field(out: &mut Page<'_>, path: &str) {
+    let id = w::field_id(path);
+    out.attr("href", &cat!("#", &id));
+    out.attr("data-act", "change");
+    out.attr("data-field", &id);
 }
 
 /// A source by its label, linked to its line of the sources page. Our own assumptions and the like have none.
@@ -341,6 +201,28 @@ pub fn cites(out: &mut Page<'_>, cx: &Cx<'_>, list: &[Cite]) {
     }
 }
 
+/// The word for sources, then a line of them.
+pub fn cited(out: &mut Page<'_>, cx: &Cx<'_>, word: &str, list: &[Cite]) {
+    out.text(word);
+    cites(out, cx, list);
+    out.text(".");
+}
+
+/// A soft paragraph in pieces, behind each but the last the source that it names.
+pub fn with_sources(out: &mut Page<'_>, cx: &Cx<'_>, pieces: &[&str], ids: &[&str]) {
+    out.open_class("p", "soft");
+    let mut ids = ids.iter();
+    for piece in pieces {
+        out.text(*piece);
+        if let Some(id) = ids.next() {
+            out.text("(");
+            source(out, cx, id);
+            out.text(")");
+        }
+    }
+    out.close();
+}
+
 /// Whether a cite is worded by its grade: our own assumption, the trade, the asker, or memory, which is
 /// never shown as sourced.
 pub fn is_bare(cite: &Cite) -> bool {
@@ -374,9 +256,4 @@ pub fn weakest(list: &[Cite]) -> Grade {
         .map(|cite| cite.grade)
         .max()
         .unwrap_or(Grade::Assumption)
-}
-
-/// A soft line under another part.
-pub fn soft(out: &mut Page<'_>, text: &str) {
-    out.p_class("soft", text);
 }

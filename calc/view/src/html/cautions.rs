@@ -1,6 +1,6 @@
 //! Cautions: at most eight in view, the rest folded, none dropped; who decides stands with each.
 
-use super::build::{Cx, cites, is_bare, lead_first, open_details, open_part};
+use super::build::{Cx, cited, is_bare, lead_first, open_details, open_part};
 use super::group;
 use crate::measure;
 use crate::out::Page;
@@ -8,17 +8,41 @@ use crate::words as w;
 use calc::model::caution::CautionLine;
 use calc::reference::Caution;
 
+/// Cautions by where they stand, each once.
+#[derive(Default)]
+struct Sorted {
+    view: Vec<&'static str>,
+    folded: Vec<&'static str>,
+    merged: Vec<&'static str>,
+}
+
+impl Sorted {
+    fn take(&mut self, lines: &[CautionLine]) {
+        for line in lines {
+            let known = [&self.view, &self.folded, &self.merged];
+            if known.iter().any(|ids| ids.contains(&line.id)) {
+                continue;
+            }
+            let into = if line.merged {
+                &mut self.merged
+            } else if line.folded {
+                &mut self.folded
+            } else {
+                &mut self.view
+            };
+            into.push(line.id);
+        }
+    }
+}
+
 /// The part, with the cautions of the answer and those that only the conditional answer has.
 pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
-    let mut lines: Vec<CautionLine> = answer.cautions.clone();
+    let mut lines = Sorted::default();
+    lines.take(&answer.cautions);
     if let Some(open_if) = &answer.conditional {
-        for line in &open_if.answer.cautions {
-            if !lines.iter().any(|known| known.id == line.id) {
-                // What only the conditional answer says stays in view unless it was folded there.
-                lines.push(line.clone());
-            }
-        }
+        // What only the conditional answer says stays in view unless it was folded there.
+        lines.take(&open_if.answer.cautions);
     }
     open_part(
         out,
@@ -28,38 +52,34 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
         w::CAUTIONS[0],
         w::CAUTIONS[1],
     );
-    let (view, folded): (Vec<_>, Vec<_>) = lines
-        .iter()
-        .filter(|line| !line.merged)
-        .partition(|line| !line.folded);
-    let in_view: Vec<&str> = view.iter().map(|line| line.id).collect();
-    for id in &in_view {
-        caution(out, cx, id, &in_view);
+    for id in &lines.view {
+        caution(out, cx, id, &lines.view);
     }
-    if !folded.is_empty() {
-        open_details(
-            out,
-            "",
-            &cat!(w::MORE_CAUTIONS, measure::number(folded.len() as u32)),
-        );
-        for line in &folded {
-            caution(out, cx, line.id, &[]);
-        }
-        out.close();
+    let count = measure::number(lines.folded.len() as u32);
+    folded(out, cx, cat!(w::MORE_CAUTIONS, count), &lines.folded);
+    let mut names: Vec<&str> = Vec::new();
+    for id in &lines.merged {
+        names.push(w::caution_short(id).unwrap_or(id));
     }
-    let merged: Vec<&CautionLine> = lines.iter().filter(|line| line.merged).collect();
-    if !merged.is_empty() {
-        let names: Vec<&str> = merged
-            .iter()
-            .map(|line| w::caution_short(line.id).unwrap_or(line.id))
-            .collect();
-        open_details(out, "", &cat!(w::CHECK_TOO, w::row(&names), "."));
-        for line in &merged {
-            caution(out, cx, line.id, &[]);
-        }
-        out.close();
+    folded(
+        out,
+        cx,
+        cat!(w::CHECK_TOO, w::row(&names), "."),
+        &lines.merged,
+    );
+    group::rest(out, cx, &lines.view);
+    out.close();
+}
+
+/// Cautions behind a summary. Nothing where there is none.
+fn folded(out: &mut Page<'_>, cx: &Cx<'_>, summary: String, ids: &[&str]) {
+    if ids.is_empty() {
+        return;
     }
-    group::rest(out, cx, &in_view, group::named(cx));
+    open_details(out, "", &summary);
+    for id in ids {
+        caution(out, cx, id, &[]);
+    }
     out.close();
 }
 
@@ -88,9 +108,7 @@ fn caution(out: &mut Page<'_>, cx: &Cx<'_>, id: &str, in_view: &[&str]) {
     out.close();
     if caution.cites.iter().any(|cite| !is_bare(cite)) {
         out.open_class("p", "ck np");
-        out.text(w::SOURCE);
-        cites(out, cx, caution.cites);
-        out.text(".");
+        cited(out, cx, w::SOURCE, caution.cites);
         out.close();
     } else if !caution.cites.is_empty() {
         out.p_class("ck np", w::NO_SOURCE);

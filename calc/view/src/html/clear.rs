@@ -1,7 +1,8 @@
 //! The reach: keep clear, or why it stops.
 
-use super::build::{Cx, Rows, key, lead, open_part, twin};
-use super::make::title;
+use super::build::{Cx, key, lead, open_part};
+use super::make::row;
+use super::table::twin;
 use crate::draw::mark::Swatch;
 use crate::draw::reach::{Reach, ReachLabels, Target, reach};
 use crate::draw::tree::Habit;
@@ -29,11 +30,13 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     let counts = if left { w::FROM_NOW } else { w::FROM_TODAY };
     lead(
         out,
-        &w::people_out(&people, &zone, left),
-        &cat!(cx.say.near_said(), " ", counts),
+        w::people_out(&people, &zone, left),
+        cat!(cx.say.near_said(), " ", counts),
     );
-    for target in found.targets.iter().filter(|target| target.damage) {
-        out.p(&w::may_damage(&cx.say.target_said(target)));
+    for target in &found.targets {
+        if target.damage {
+            out.p(w::may_damage(&cx.say.target_said(target)));
+        }
     }
     if cx.say.answer.height.measure_first {
         out.p(w::HEIGHT_AID);
@@ -61,14 +64,14 @@ pub fn figure(out: &mut Page<'_>, cx: &Cx<'_>, working: bool) {
             labels.push((m, inside, label));
         }
     }
-    let targets: Vec<Target<'_>> = labels
-        .iter()
-        .map(|(distance_m, inside, label)| Target {
+    let mut targets: Vec<Target<'_>> = Vec::new();
+    for (distance_m, inside, label) in &labels {
+        targets.push(Target {
             distance_m: *distance_m,
             inside: *inside,
             label,
-        })
-        .collect();
+        });
+    }
     let used = measure::length(found.height_m);
     let height = w::height_used(&used.text(units));
     let short = w::height_used_short(used.first(units));
@@ -105,16 +108,12 @@ pub fn figure(out: &mut Page<'_>, cx: &Cx<'_>, working: bool) {
             heights: w::heights(found.zone_m / found.height_m),
         },
     );
-    out.leaf("figcaption", &w::reach_caption(targets.len()));
+    out.leaf("figcaption", w::reach_caption(targets.len()));
     out.close();
     legend(out, cx, working);
-    twin(
-        out,
-        w::TWIN_REACH,
-        &title(cx),
-        &w::HEAD_REACH,
-        &rows(cx, working),
-    );
+    twin(out, cx, w::TWIN_REACH, &w::HEAD_REACH);
+    rows(out, cx, working);
+    out.close_table();
 }
 
 fn legend(out: &mut Page<'_>, cx: &Cx<'_>, working: bool) {
@@ -126,53 +125,40 @@ fn legend(out: &mut Page<'_>, cx: &Cx<'_>, working: bool) {
     let land = w::zone("0", used.first(units));
     let throw = w::zone(used.first(units), zone.first(units));
     let clear = w::zone(zone.first(units), people.first(units));
-    let mut rows = vec![
+    let rows = [
         (Swatch::Hatch, land.as_str(), w::KEY_REACH[0]),
         (Swatch::Wide, throw.as_str(), w::KEY_REACH[1]),
+        (Swatch::Dash, clear.as_str(), w::KEY_REACH[2]),
     ];
-    if working && people != zone {
-        rows.push((Swatch::Dash, clear.as_str(), w::KEY_REACH[2]));
-    }
-    key(out, &rows);
+    let count = if working && people != zone { 3 } else { 2 };
+    key(out, &rows[..count]);
 }
 
-fn rows(cx: &Cx<'_>, working: bool) -> Rows {
+fn rows(out: &mut Page<'_>, cx: &Cx<'_>, working: bool) {
     let found = &cx.say.answer.reach;
-    let mut rows = Rows::default();
-    let mut push = |name: &str, value: measure::Both, means: &str| {
-        rows.cell(name).put(value.us).put(value.metric).cell(means);
-    };
-    push(w::ROW_REACH[0], measure::length(found.height_m), "");
-    push(
-        w::ROW_REACH[1],
-        measure::length(found.height_m),
-        w::KEY_REACH[0],
-    );
-    push(
-        w::ROW_REACH[2],
-        measure::reach(found.zone_m),
-        w::KEY_REACH[1],
-    );
+    let used = measure::length(found.height_m);
+    row(out, w::ROW_REACH[0], used.clone(), "");
+    row(out, w::ROW_REACH[1], used, w::KEY_REACH[0]);
+    let zone = measure::reach(found.zone_m);
+    row(out, w::ROW_REACH[2], zone, w::KEY_REACH[1]);
     if working {
-        push(
-            w::ROW_REACH[3],
-            measure::reach(found.people_out_m),
-            w::KEY_REACH[2],
-        );
+        let people = measure::reach(found.people_out_m);
+        row(out, w::ROW_REACH[3], people, w::KEY_REACH[2]);
     }
     for target in &found.targets {
-        let name = w::sentence(w::target_short(target.kind));
-        rows.put(name);
-        match target.distance_m {
-            Some(m) => {
-                let value = measure::length(m);
-                rows.put(value.us).put(value.metric);
-            }
-            None => {
-                rows.cell(w::NOT_GIVEN).cell(w::NOT_GIVEN);
-            }
-        }
-        rows.cell(w::judged(target.outcome, target.damage));
+        let value = target.distance_m.map_or_else(not_given, measure::length);
+        row(
+            out,
+            &w::sentence(w::target_short(target.kind)),
+            value,
+            w::judged(target.outcome, target.damage),
+        );
     }
-    rows
+}
+
+fn not_given() -> measure::Both {
+    measure::Both {
+        us: w::NOT_GIVEN.into(),
+        metric: w::NOT_GIVEN.into(),
+    }
 }

@@ -1,7 +1,7 @@
 //! How long a ring takes.
 
-use super::build::{Cx, Rows, drawn_grade, lead, open_part, twin, weakest};
-use super::make::title;
+use super::build::{Cx, drawn_grade, lead, open_part, weakest};
+use super::table::twin;
 use crate::draw::range::{Range, RangeLabels, range};
 use crate::measure;
 use crate::out::Page;
@@ -42,7 +42,8 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
         _ => w::EACH_BETTER.into(),
     };
     let rest = w::minutes_for(&width, effort.walk_min, cx.say.question.practised);
-    lead(out, &w::minutes_lead(&span, hours), &rest);
+    let aria = w::minutes_lead(&span, hours);
+    lead(out, aria.as_str(), rest);
     let scale = if hours { 60.0 } else { 1.0 };
     let unit = if hours { w::HOURS } else { w::MIN };
     let tick = w::minutes_tick(&span[1], hours);
@@ -56,7 +57,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
             grade: drawn_grade(weakest(&effort.because)),
         },
         &RangeLabels {
-            aria: &w::minutes_lead(&span, hours),
+            aria: &aria,
             likely: &tick,
             unit,
         },
@@ -64,44 +65,46 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     out.close();
     let (low, likely, high) = effort.visit_min;
     if !answer.visits.is_empty() {
-        out.p_class("np", &w::visit_minutes(low, likely, high));
+        out.p_class("np", w::visit_minutes(low, likely, high));
         let long = |long: calc::answer::Long| (long.visits, said(long.minutes));
-        out.p(&w::long_minutes(
+        out.p(w::long_minutes(
             long(effort.three_years),
             long(effort.whole),
         ));
     }
     if let Some(own) = effort.own {
         let (trees, minutes) = own.timed.unwrap_or_default();
-        out.p(&match own.timed {
+        out.p(match own.timed {
             Some(_) => w::timed(trees, minutes, None, Some(own.factor)),
             None => cat!(w::OWN_RATE, w::times(own.factor), "."),
         });
     }
     if let Some((trees, why)) = effort.timed {
         let minutes = cx.say.question.timed.map_or(0.0, |timed| timed.minutes);
-        out.p(&w::timed(trees, minutes, Some(why), None));
+        out.p(w::timed(trees, minutes, Some(why), None));
     }
     if let Some(crew) = cx.say.group().and_then(|group| group.crew) {
-        out.p(&w::crew_day(crew, effort.mean_min));
+        out.p(w::crew_day(crew, effort.mean_min));
     }
     out.p_class("soft np", w::NO_TABLE);
     let tasks = effort.tasks;
-    let mut rows = Rows::default();
-    for (name, minutes) in w::TASKS.iter().zip([
+    twin(out, cx, w::TWIN_MINUTES, &w::HEAD_MINUTES);
+    for (name, minutes) in w::TASKS.iter().zip(&[
         tasks.fixed,
         tasks.limbs,
         tasks.score,
         tasks.peel,
         tasks.scrape,
     ]) {
-        if minutes > 0.0 {
-            rows.cell(name).put(measure::plain(minutes, 1));
+        if *minutes > 0.0 {
+            out.cell(*name);
+            out.cell(measure::plain(*minutes, 1));
         }
     }
-    rows.cell(w::TASK_WALK)
-        .put(measure::plain(effort.walk_min, 1));
-    rows.cell(w::TASK_ALL).put(cat!(
+    out.cell(w::TASK_WALK);
+    out.cell(measure::plain(effort.walk_min, 1));
+    out.cell(w::TASK_ALL);
+    out.cell(cat!(
         measure::minutes(effort.likely_min),
         " (",
         w::to(
@@ -110,7 +113,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
         ),
         ")"
     ));
-    twin(out, w::TWIN_MINUTES, &title(cx), &w::HEAD_MINUTES, &rows);
+    out.close_table();
     out.close();
 }
 

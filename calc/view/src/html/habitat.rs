@@ -1,8 +1,7 @@
 //! What the dead tree offers, and how long it may stand.
 
-use super::build::{
-    Cx, cites, close_table, lead, open_details, open_part, open_table, row_head, source,
-};
+use super::build::{Cx, cited, lead, open_details, open_part, source};
+use super::table::folded_table;
 use crate::draw::Grade;
 use crate::draw::range::{Range, RangeLabels, range};
 use crate::measure;
@@ -14,22 +13,19 @@ use calc::reference::Group;
 
 /// Snags an acre: the region's own guideline in view, all of them folded.
 fn guides(out: &mut Page<'_>, cx: &Cx<'_>, habitat: &Habitat) {
-    for guide in &habitat.guides[..habitat.guides_here] {
-        out.p(&w::snag_guide(guide.guidance, guide.per_acre));
+    for guide in habitat.guides.iter().take(habitat.guides_here) {
+        out.p(w::snag_guide(guide.guidance, guide.per_acre));
     }
-    open_details(out, "", w::SNAG_GUIDES);
-    open_table(out, true, w::SNAG_GUIDES, &w::HEAD_GUIDES);
+    folded_table(out, "", w::SNAG_GUIDES, &w::HEAD_GUIDES);
     for guide in &habitat.guides {
-        out.open("tr");
-        row_head(out, guide.guidance);
+        out.cell(guide.guidance);
         let note = if guide.note.is_empty() { "" } else { "; " };
-        out.leaf("td", &cat!(guide.per_acre, note, guide.note));
-        out.open("td");
+        out.cell(cat!(guide.per_acre, note, guide.note));
+        out.open_cell();
         source(out, cx, guide.because.source);
-        out.close_two();
+        out.close_cell();
     }
-    close_table(out);
-    out.close();
+    out.close_table();
 }
 
 /// The part. Nothing where nothing is left standing.
@@ -57,14 +53,17 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
         habitat.region_known,
         &size,
     );
-    lead(out, &words, "");
+    lead(out, words, "");
     if !habitat.feeding_wood_only && !habitat.users.is_empty() {
-        let names: Vec<&str> = habitat.users.iter().map(|user| user.name).collect();
-        out.p(&cat!(w::row(&names), "."));
+        let mut names: Vec<&str> = Vec::new();
+        for user in &habitat.users {
+            names.push(user.name);
+        }
+        out.p(cat!(w::row(&names), "."));
         open_details(out, "", w::USERS_HOW);
         out.open("ul");
         for user in &habitat.users {
-            out.leaf("li", &cat!(user.name, ": ", w::user_note(user.note), "."));
+            out.leaf("li", cat!(user.name, ": ", w::user_note(user.note), "."));
         }
         out.close_two();
     }
@@ -87,13 +86,13 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
         },
     );
     out.close();
-    out.p_class("soft", &said);
+    out.p_class("soft", said);
     out.p(w::NOT_GOOD_FOR);
     out.open_class("p", "soft");
-    out.text(w::SOURCES);
     let mut because = habitat.because.clone();
-    because.extend(habitat.users.iter().map(|user| user.because));
-    cites(out, cx, &because);
-    out.text(".");
+    for user in &habitat.users {
+        because.push(user.because);
+    }
+    cited(out, cx, w::SOURCES, &because);
     out.close_two();
 }

@@ -1,11 +1,13 @@
 //! Do: the numbers to carry, the steps, the trunk.
 
-use super::build::{Cx, Rows, items, open_part, table, twin};
+use super::build::{Cx, items, lead, open_part, weakest};
+use super::table::{table, twin};
 use crate::draw::trunk::{RingHeights, Trunk, TrunkLabels, trunk};
 use crate::measure::{self, Both};
 use crate::out::Page;
 use crate::words::{self as w, Ringing};
 use calc::answer::{Answer, StemAnswer};
+use calc::evidence::Grade;
 use calc::model::method::Method;
 use calc::model::ring::Ring;
 use calc::piece;
@@ -36,11 +38,13 @@ pub fn largest<'a>(cx: &Cx<'a>) -> Option<&'a StemAnswer> {
 }
 
 fn largest_of(answer: &Answer) -> Option<&StemAnswer> {
-    answer
-        .stems
-        .iter()
-        .filter(|stem| !stem.spared)
-        .max_by(|a, b| a.dbh_mm.total_cmp(&b.dbh_mm))
+    let mut largest: Option<&StemAnswer> = None;
+    for stem in answer.stems.iter().filter(|stem| !stem.spared) {
+        if largest.is_none_or(|known| stem.dbh_mm >= known.dbh_mm) {
+            largest = Some(stem);
+        }
+    }
+    largest
 }
 
 /// The ring of that stem.
@@ -73,16 +77,12 @@ fn ring_part(out: &mut Page<'_>, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
         spared,
         thorns: thorns(cx),
     });
-    items(out, "ol", "todo", &steps);
+    items(out, "ol", "todo", steps);
     out.p_class("soft", w::ring_tools(bark >= THICK_MM, bark < THIN_MM));
     out.close_two();
-    twin(
-        out,
-        w::TWIN_TRUNK,
-        &title(cx),
-        &w::HEAD_PART,
-        &rows(cx, stem, ring),
-    );
+    twin(out, cx, w::TWIN_TRUNK, &w::HEAD_PART);
+    rows(out, cx, stem, ring);
+    out.close_table();
     if question.stems.len() > 1 {
         stems(out, cx);
     }
@@ -106,22 +106,24 @@ fn numbers(out: &mut Page<'_>, cx: &Cx<'_>, ring: &Ring) {
         metric: w::WAIST_TO_CHEST[1].into(),
     };
     out.open_class("dl", "carry");
-    for (name, value) in [
-        (w::RING_AT_LEAST, measure::ring(ring.at_least_mm)),
-        (w::RING_BETTER, measure::ring(ring.better_mm)),
-        (w::RING_HEIGHT, height),
-    ] {
-        out.open("div");
-        out.leaf("dt", name);
-        out.open("dd");
-        let (first, second) = value.ordered(cx.say.units());
-        big(out, first);
-        out.text(" ");
-        out.leaf("small", second);
-        out.close_two();
-    }
+    let least = measure::ring(ring.at_least_mm);
+    number(out, cx, w::RING_AT_LEAST, least);
+    let better = measure::ring(ring.better_mm);
+    number(out, cx, w::RING_BETTER, better);
+    number(out, cx, w::RING_HEIGHT, height);
     out.close();
     out.p_class("soft", w::SMOOTH);
+}
+
+fn number(out: &mut Page<'_>, cx: &Cx<'_>, name: &str, value: Both) {
+    out.open("div");
+    out.leaf("dt", name);
+    out.open("dd");
+    let (first, second) = value.ordered(cx.say.units());
+    big(out, first);
+    out.text(" ");
+    out.leaf("small", second);
+    out.close_two();
 }
 
 /// A big number; its fraction is set raised.
@@ -140,6 +142,28 @@ fn big(out: &mut Page<'_>, text: &str) {
         out.text(rest);
     }
 }
+
+/// The words of the trunk that are the same for all. Copied whole and then filled: field by field costs bytes.
+static LABELS: TrunkLabels<'static> = TrunkLabels {
+    aria: "",
+    living_layer: w::LIVING_LAYER,
+    bark: w::BARK,
+    bark_size: NO_SIZE,
+    wood: w::WOOD,
+    dead_bark: w::DEAD_BARK,
+    size: NO_SIZE,
+    inch: w::INCH,
+    cm: w::CM,
+    bare_wood: w::BARE_WOOD,
+    better_too: w::BETTER_TOO,
+    at_least: w::AT_LEAST,
+    at_least_size: NO_SIZE,
+    better: w::BETTER,
+    better_size: NO_SIZE,
+    hand: w::HAND[0],
+    hand_size: w::HAND[1],
+};
+const NO_SIZE: crate::draw::Both<'static> = crate::draw::Both { us: "", metric: "" };
 
 fn draw(out: &mut Page<'_>, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
     let units = cx.say.units();
@@ -165,6 +189,12 @@ fn draw(out: &mut Page<'_>, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
         " ",
         better.spoken(units)
     );
+    let mut labels = LABELS;
+    labels.aria = &aria;
+    labels.bark_size = bark_size.drawn();
+    labels.size = size.drawn();
+    labels.at_least_size = least.drawn();
+    labels.better_size = better.drawn();
     trunk(
         out.sink(),
         &Trunk {
@@ -176,61 +206,38 @@ fn draw(out: &mut Page<'_>, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
                 better_mm: ring.better_mm,
             }),
         },
-        &TrunkLabels {
-            aria: &aria,
-            living_layer: w::LIVING_LAYER,
-            bark: w::BARK,
-            bark_size: bark_size.drawn(),
-            wood: w::WOOD,
-            dead_bark: w::DEAD_BARK,
-            size: size.drawn(),
-            inch: w::INCH,
-            cm: w::CM,
-            bare_wood: w::BARE_WOOD,
-            better_too: w::BETTER_TOO,
-            at_least: w::AT_LEAST,
-            at_least_size: least.drawn(),
-            better: w::BETTER,
-            better_size: better.drawn(),
-            hand: w::HAND[0],
-            hand_size: w::HAND[1],
-        },
+        &labels,
     );
 }
 
-fn rows(cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) -> Rows {
-    let mut rows = Rows::default();
-    let mut push = |name: &str, value: Both, standing: String| {
-        rows.cell(name)
-            .put(value.us)
-            .put(value.metric)
-            .put(standing);
-    };
-    push(
-        w::ROW_TRUNK[0],
-        measure::size(stem.dbh_mm),
-        w::grade(calc::evidence::Grade::Measured).into(),
-    );
+fn rows(out: &mut Page<'_>, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
+    let measured = w::grade(Grade::Measured);
+    row(out, w::ROW_TRUNK[0], measure::size(stem.dbh_mm), measured);
     if let Some(bark) = &stem.bark {
-        push(
-            w::ROW_TRUNK[1],
-            measure::bark(bark.mm),
-            bark_standing(cx, bark),
-        );
+        let standing = bark_standing(cx, bark);
+        row(out, w::ROW_TRUNK[1], measure::bark(bark.mm), &standing);
     }
     if let Some(inside) = stem.inside_bark_mm {
-        push(w::ROW_TRUNK[2], measure::size(inside), String::new());
+        row(out, w::ROW_TRUNK[2], measure::size(inside), "");
     }
-    let standing = || w::grade(super::build::weakest(&ring.because)).to_owned();
-    push(w::ROW_TRUNK[3], measure::ring(ring.at_least_mm), standing());
-    push(w::ROW_TRUNK[4], measure::ring(ring.better_mm), standing());
-    rows
+    let standing = w::grade(weakest(&ring.because));
+    let least = measure::ring(ring.at_least_mm);
+    row(out, w::ROW_TRUNK[3], least, standing);
+    let better = measure::ring(ring.better_mm);
+    row(out, w::ROW_TRUNK[4], better, standing);
+}
+
+/// A row of a twin: what, in both units, and how it stands.
+pub fn row(out: &mut Page<'_>, name: &str, value: Both, standing: &str) {
+    out.cell(name);
+    out.cells(value);
+    out.cell(standing);
 }
 
 /// How a bark thickness stands: measured, or estimated with its range.
 pub fn bark_standing(cx: &Cx<'_>, bark: &calc::model::bark::Bark) -> String {
     if bark.measured {
-        return w::grade(calc::evidence::Grade::Measured).into();
+        return w::grade(Grade::Measured).into();
     }
     let units = cx.say.units();
     w::estimated(
@@ -243,23 +250,23 @@ pub fn bark_standing(cx: &Cx<'_>, bark: &calc::model::bark::Bark) -> String {
 /// Each stem by itself.
 fn stems(out: &mut Page<'_>, cx: &Cx<'_>) {
     let units = cx.say.units();
-    let mut rows = Rows::default();
+    table(out, w::STEMS, &w::HEAD_STEMS);
     for (stem, number) in cx.say.answer.stems.iter().zip(1..) {
-        rows.put(measure::number(number))
-            .put(measure::size(stem.dbh_mm).text(units));
+        out.cell(measure::number(number));
+        out.cell(measure::size(stem.dbh_mm).text(units));
         match &stem.ring {
             Some(ring) if stem.headline_method == Method::BarkRing => {
-                for mm in [ring.at_least_mm, ring.better_mm] {
-                    rows.put(measure::ring(mm).text(units));
-                }
+                out.cell(measure::ring(ring.at_least_mm).text(units));
+                out.cell(measure::ring(ring.better_mm).text(units));
             }
             _ => {
-                rows.cell("–").cell("–");
+                out.cell("–");
+                out.cell("–");
             }
         }
-        rows.cell(plan_of(stem));
+        out.cell(plan_of(stem));
     }
-    table(out, w::STEMS, &w::HEAD_STEMS, &rows);
+    out.close_table();
     if cx.say.question.spared().is_some() {
         out.p(w::SPARED_UNPROVEN);
     }
@@ -285,21 +292,21 @@ fn other_part(out: &mut Page<'_>, cx: &Cx<'_>) {
         out.p(w::NO_RING_DEAD);
     }
     let who = w::who(method, answer.headline_by_professional, question.herbicide);
-    super::build::lead(
+    lead(
         out,
-        &cat!(w::sentence(w::act(method)), "."),
-        &cat!(w::WHO_DOES_IT, who, "."),
+        cat!(w::sentence(w::act(method)), "."),
+        cat!(w::WHO_DOES_IT, who, "."),
     );
     let hands_on = !answer.headline_by_professional
         && !matches!(method, Method::LeaveIt | Method::Frill | Method::BasalBark);
-    let thorns = hands_on && thorns(cx);
-    let own = w::other_steps(method, dead, answer.headline_by_professional);
-    let steps: Vec<&str> = thorns
-        .then_some(w::THORNS)
-        .into_iter()
-        .chain(own.iter().copied())
-        .collect();
-    items(out, "ol", "todo", &steps);
+    out.open_class("ol", "todo");
+    if hands_on && thorns(cx) {
+        out.leaf("li", w::THORNS);
+    }
+    for step in w::other_steps(method, dead, answer.headline_by_professional) {
+        out.leaf("li", *step);
+    }
+    out.close();
     if question.stems.len() > 1 {
         other_stems(out, cx, question.units);
     }
@@ -307,12 +314,12 @@ fn other_part(out: &mut Page<'_>, cx: &Cx<'_>) {
 }
 
 fn other_stems(out: &mut Page<'_>, cx: &Cx<'_>, units: Units) {
-    let mut rows = Rows::default();
-    for (stem, number) in cx.say.answer.stems.iter().zip(1..) {
-        rows.put(measure::number(number))
-            .put(measure::size(stem.dbh_mm).text(units))
-            .cell(plan_of(stem));
-    }
     let heads = [w::HEAD_STEMS[0], w::HEAD_STEMS[1], w::HEAD_STEMS[4]];
-    table(out, w::STEMS, &heads, &rows);
+    table(out, w::STEMS, &heads);
+    for (stem, number) in cx.say.answer.stems.iter().zip(1..) {
+        out.cell(measure::number(number));
+        out.cell(measure::size(stem.dbh_mm).text(units));
+        out.cell(plan_of(stem));
+    }
+    out.close_table();
 }

@@ -1,7 +1,8 @@
 //! The nine methods side by side.
 
-use super::build::{Cx, cites, close_table, is_bare, open_part, open_table, row_head, source};
+use super::build::{Cx, cited, is_bare, open_part, source};
 use super::make::title;
+use super::table::table;
 use crate::out::Page;
 use crate::words as w;
 use calc::answer::MethodWork;
@@ -19,7 +20,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
         w::METHODS[0],
         w::METHODS[1],
     );
-    open_table(out, false, &title(cx), &w::HEAD_METHODS);
+    table(out, &title(cx), &w::HEAD_METHODS);
     for herbicide in [false, true] {
         out.open("tr");
         out.open("th");
@@ -27,12 +28,13 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
         out.attr("colspan", "2");
         out.text(w::METHOD_GROUPS[usize::from(herbicide)]);
         out.close_two();
-        let of = answer.methods.iter().zip(&answer.work);
-        for (line, work) in of.filter(|(line, _)| line.method.needs_herbicide() == herbicide) {
-            method(out, cx, line, work);
+        for (line, work) in answer.methods.iter().zip(&answer.work) {
+            if line.method.needs_herbicide() == herbicide {
+                method(out, cx, line, work);
+            }
         }
     }
-    close_table(out);
+    out.close_table();
     if answer.work.iter().any(|work| work.now.is_some()) {
         out.open_class("p", "soft np");
         out.text(w::CITY_COST[0]);
@@ -56,29 +58,26 @@ fn method(out: &mut Page<'_>, cx: &Cx<'_>, line: &MethodLine, work: &MethodWork)
     if line.method == cx.say.answer.headline_method {
         name.push_str(w::THIS_ONE);
     }
-    out.open("tr");
-    row_head(out, &name);
-    out.open("td");
-    out.leaf("b", &w::sentence(&stands));
+    out.cell(name);
+    out.open_cell();
+    out.leaf("b", w::sentence(&stands));
     out.text(" ");
-    out.text(&why(line));
+    out.text(why(line));
     if line.level < Level::NotAdvised {
         out.text(" ");
-        out.text(&w::work(work));
-        let printed: Vec<Cite> = work
-            .because
-            .iter()
-            .filter(|cite| !is_bare(cite))
-            .copied()
-            .collect();
+        out.text(w::work(work));
+        let mut printed: Vec<Cite> = Vec::new();
+        for cite in &work.because {
+            if !is_bare(cite) {
+                printed.push(*cite);
+            }
+        }
         if !work.of.is_empty() && !printed.is_empty() {
             out.text(" ");
-            out.text(w::SOURCE);
-            cites(out, cx, &printed);
-            out.text(".");
+            cited(out, cx, w::SOURCE, &printed);
         }
     }
-    out.close_two();
+    out.close_cell();
 }
 
 /// The reasons that made the level, then when it works and what it leaves.

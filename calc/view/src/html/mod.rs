@@ -15,6 +15,7 @@ mod problems;
 mod rules;
 mod stop;
 mod sure;
+mod table;
 #[cfg(test)]
 mod tests;
 mod visits;
@@ -117,7 +118,7 @@ fn sheet(out: &mut Page<'_>, cx: &Cx<'_>) {
     out.close();
     out.p(w::SHEET_RULER);
     if let Some(day) = cx.say.answer.asked_day.or(cx.say.answer.advised_day) {
-        out.p(&measure::day_year(day));
+        out.p(measure::day_year(day));
     }
     out.close();
 }
@@ -125,7 +126,7 @@ fn sheet(out: &mut Page<'_>, cx: &Cx<'_>) {
 /// An answer with a plan: do, wait, another method.
 fn plan(out: &mut Page<'_>, cx: &Cx<'_>) {
     verdict(out, cx);
-    columns(out, cx, false, |out| {
+    columns(out, cx, false, &|out| {
         plan_parts(out, cx);
         if cx.shows(Shown::Rest) {
             methods::part(out, cx);
@@ -135,7 +136,7 @@ fn plan(out: &mut Page<'_>, cx: &Cx<'_>) {
 }
 
 /// The parts of an answer, beside them what backs it, and under both the printed ruler.
-fn columns(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool, parts: impl FnOnce(&mut Page<'_>)) {
+fn columns(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool, parts: &dyn Fn(&mut Page<'_>)) {
     out.open_class("div", "both");
     out.open_class("div", "parts");
     parts(out);
@@ -148,7 +149,7 @@ fn columns(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool, parts: impl FnOnce(&mut
 /// What to do, when, and what follows: the parts that a conditional answer shows too.
 fn plan_parts(out: &mut Page<'_>, cx: &Cx<'_>) {
     type Part = fn(&mut Page<'_>, &Cx<'_>);
-    let parts: [(Shown, Part); 6] = [
+    const PARTS: [(Shown, Part); 6] = [
         (Shown::Make, make::part),
         (Shown::Clear, clear::part),
         (Shown::When, when::part),
@@ -156,8 +157,8 @@ fn plan_parts(out: &mut Page<'_>, cx: &Cx<'_>) {
         (Shown::Visits, visits::part),
         (Shown::Rest, habitat::part),
     ];
-    for (shown, part) in parts {
-        if cx.shows(shown) {
+    for (shown, part) in &PARTS {
+        if cx.shows(*shown) {
             part(out, cx);
         }
     }
@@ -227,36 +228,38 @@ fn verdict(out: &mut Page<'_>, cx: &Cx<'_>) {
 /// The first sentence with its lines, and the inputs for the printed page.
 fn said(out: &mut Page<'_>, cx: &Cx<'_>) {
     // A native tree is named before anything else is said, once.
-    if let Some(native) = cx.say.native().filter(|_| !cx.nested) {
-        out.p_class("say native", &native);
+    if !cx.nested
+        && let Some(native) = cx.say.native()
+    {
+        out.p_class("say native", native);
     }
     // A calculator of one question answers that first; the plan's verdict stands under it.
     let mut class = "say";
     if let Some(first) = cx.say.first(cx.options.kind) {
-        out.p_class(class, &first);
+        out.p_class(class, first);
         class = "also";
     }
-    out.p_class(class, &cx.say.verdict());
-    for line in cx.say.also() {
-        out.p_class("also", &line);
-    }
+    out.p_class(class, cx.say.verdict());
+    lines(out, "also", &cx.say.also());
     if cx.nested {
         return;
     }
-    for line in cx
-        .say
-        .group_farther()
-        .into_iter()
-        .chain(cx.say.group_notes())
-    {
-        out.p_class("also grp", &line);
+    if let Some(line) = cx.say.group_farther() {
+        out.p_class("also grp", line);
     }
+    lines(out, "also grp", &cx.say.group_notes());
     // A visit is asked about where no ring is advised today: it has no part of its own.
     let own = answer_has_visits(cx);
     if let Some(visit) = cx.say.answer.visit.as_ref().filter(|_| !own) {
-        out.p_class("also", &w::visit_advice(visit));
+        out.p_class("also", w::visit_advice(visit));
     }
     working::sheet_inputs(out, cx);
+}
+
+fn lines(out: &mut Page<'_>, class: &str, list: &[String]) {
+    for line in list {
+        out.p_class(class, line.as_str());
+    }
 }
 
 /// Whether the part of the visits gives the advice at one.

@@ -14,11 +14,11 @@ pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     // What it could hit is asked in the style of a stop until it is answered.
     if answer.reach.outcome == reach::Outcome::NotChecked {
-        stop::block(out, cx, w::STOP_OPEN, |_| {});
+        stop::block(out, cx, w::STOP_OPEN, &|_| {});
     } else {
         verdict(out, cx);
     }
-    super::columns(out, cx, false, |out| {
+    super::columns(out, cx, false, &|out| {
         missing(out, cx);
         if let Some(open_if) = &answer.conditional {
             conditional(out, cx, open_if);
@@ -41,9 +41,12 @@ fn missing(out: &mut Page<'_>, cx: &Cx<'_>) {
     let within = cx.say.reach(answer.reach.people_out_m);
     let mut rows: Vec<(String, &'static str)> = Vec::new();
     for why in &answer.reach.missing {
-        rows.extend(w::settle(*why, &within));
+        if let Some(row) = w::settle(*why, &within) {
+            rows.push(row);
+        }
     }
-    for condition in answer.conditional.iter().flat_map(|it| &it.conditions) {
+    let conditional = answer.conditional.as_ref();
+    for condition in conditional.map_or(&[][..], |it| &it.conditions) {
         let known = matches!(condition, Conditional::NothingInReach { .. });
         if let Some((text, field)) = w::settle_condition(*condition).filter(|_| !known)
             && !rows.iter().any(|(_, path)| *path == field)
@@ -54,7 +57,7 @@ fn missing(out: &mut Page<'_>, cx: &Cx<'_>) {
     out.open_class("ol", "todo");
     for (text, path) in &rows {
         out.open("li");
-        out.text(text);
+        out.text(text.as_str());
         if cx.options.with_form {
             out.text(" ");
             field_link(out, cx, path, w::GIVE, &w::field(path));
@@ -85,7 +88,7 @@ fn conditional(out: &mut Page<'_>, cx: &Cx<'_>, open_if: &If) {
     out.p_class("asm", w::ONLY_IF);
     match open_if.answer.outcome {
         Outcome::Professional => {
-            out.p_class("say", &nested.say.verdict());
+            out.p_class("say", nested.say.verdict());
         }
         Outcome::Do | Outcome::Wait | Outcome::OtherMethod | Outcome::CannotTell => {
             verdict(out, &nested);
@@ -99,16 +102,16 @@ fn conditional(out: &mut Page<'_>, cx: &Cx<'_>, open_if: &If) {
 fn otherwise(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     super::build::open_part(out, cx, "p-full p-else", "else", w::OTHERWISE, "");
-    let mut lines = answer
-        .next_line
-        .iter()
-        .chain(&answer.also)
-        .map(|it| cx.say.beside(it));
-    if let Some(first) = lines.next() {
-        lead(out, &first, w::OTHERWISE_HOLDS);
-    }
-    for line in lines {
-        out.p(&line);
+    // The first stands out.
+    let mut first = true;
+    for also in answer.next_line.iter().chain(&answer.also) {
+        let line = cx.say.beside(also);
+        if first {
+            lead(out, line, w::OTHERWISE_HOLDS);
+        } else {
+            out.p(line);
+        }
+        first = false;
     }
     out.close();
 }

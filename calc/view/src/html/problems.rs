@@ -1,6 +1,7 @@
 //! The error summary: what to fix, each line a link to its field.
 
 use super::Options;
+use super::build::to_field;
 use crate::heading::heading;
 use crate::measure;
 use crate::out::{Out, Page};
@@ -27,13 +28,10 @@ pub fn problems(out: &mut dyn Out, problems: &[Problem], options: &Options<'_>) 
     heading(out, options.heading_level.clamp(2, 5), "", &id, &title);
     out.open("ul");
     for problem in problems {
-        let field = w::field_id(&problem.field);
         out.open("li");
         out.open("a");
-        out.attr("href", &cat!("#", &field));
-        out.attr("data-act", "change");
-        out.attr("data-field", &field);
-        out.text(&w::problem_text(problem));
+        to_field(out, &problem.field);
+        out.text(w::problem_text(problem));
         out.close_two();
     }
     out.close_two();

@@ -1,7 +1,8 @@
 //! Law and biology: the months that meet the day, with who says so.
 
-use super::build::{Cx, Rows, folded_table, is_bare, open_details, source};
+use super::build::{Cx, is_bare, source};
 use super::day::{all_year, doy_md};
+use super::table::folded_table;
 use crate::measure;
 use crate::out::Page;
 use crate::words as w;
@@ -10,57 +11,57 @@ use calc::timing::restrictions::Topic;
 
 /// Law and biology: what meets the day in view, everything folded.
 pub fn inside(out: &mut Page<'_>, cx: &Cx<'_>) {
-    let answer = cx.say.answer;
-    let on_day: Vec<&Rules> = answer.rules.iter().filter(|rule| rule.on_the_day).collect();
-    let mut topics = Vec::new();
-    for rule in &on_day {
-        if topics.contains(&rule.topic) {
+    let rules = &cx.say.answer.rules;
+    let mut none = true;
+    for (at, rule) in rules.iter().enumerate() {
+        let same = |other: &&Rules| other.on_the_day && other.topic == rule.topic;
+        if !rule.on_the_day || rules.iter().take(at).any(|other| same(&other)) {
             continue;
         }
-        topics.push(rule.topic);
+        none = false;
         // The narrowest months speak for their topic, and a law of the whole year stands behind them.
-        let of_topic = || on_day.iter().filter(|other| other.topic == rule.topic);
-        let months =
-            of_topic().min_by_key(|other| (all_year(other), other.is_default, length(other)));
-        let whole = of_topic().find(|other| all_year(other));
-        out.open_class("p", "np");
-        if let Some(months) = months {
-            out.leaf(
-                "b",
-                &cat!(w::topic(rule.topic), ": ", months_said(months), "."),
-            );
-            out.text(" ");
-            said_by(out, cx, months);
+        let mut months = rule;
+        let mut whole = None;
+        for other in rules.iter().filter(same) {
+            if breadth(other) < breadth(months) {
+                months = other;
+            }
+            if all_year(other) && whole.is_none() {
+                whole = Some(other);
+            }
         }
-        if let (Some(whole), Some(months)) = (whole, months)
-            && !all_year(months)
-        {
-            out.text(" ");
-            out.text(&cat!(w::sentence(w::ALL_YEAR), ": "));
+        out.open_class("p", "np");
+        out.leaf(
+            "b",
+            cat!(w::topic(rule.topic), ": ", months_said(months), "."),
+        );
+        out.text(" ");
+        said_by(out, cx, months);
+        if let Some(whole) = whole.filter(|_| !all_year(months)) {
+            out.text(cat!(" ", w::sentence(w::ALL_YEAR), ": "));
             said_by(out, cx, whole);
         }
         out.close();
     }
-    if on_day.is_empty() && !answer.rules.is_empty() {
+    if rules.is_empty() {
+        return;
+    }
+    if none {
         out.p_class("np", w::NO_RULE_ON_DAY);
     }
-    if !answer.rules.is_empty() {
-        open_details(out, "", w::MORE_RULES);
-        let mut rows = Rows::default();
-        for rule in &answer.rules {
-            rows.cell(w::topic(rule.topic))
-                .put(measure::month_day(rule.from_md))
-                .put(measure::month_day(rule.to_md))
-                .put(force(cx, rule));
-        }
-        folded_table(out, w::MORE_RULES, &w::HEAD_RULES, &rows);
-        out.close();
+    folded_table(out, "", w::MORE_RULES, &w::HEAD_RULES);
+    for rule in rules {
+        out.cell(w::topic(rule.topic));
+        out.cell(measure::month_day(rule.from_md));
+        out.cell(measure::month_day(rule.to_md));
+        out.cell(force(cx, rule));
     }
+    out.close_table();
 }
 
 /// Who says so, and the source.
 fn said_by(out: &mut Page<'_>, cx: &Cx<'_>, rule: &Rules) {
-    out.text(&force(cx, rule));
+    out.text(force(cx, rule));
     if rule.topic != Topic::Group && !is_bare(&rule.because) && !rule.is_default {
         out.text(" ");
         out.text(w::SOURCE);
@@ -83,12 +84,14 @@ fn months_said(rule: &Rules) -> String {
     measure::month_days(rule.from_md, rule.to_md)
 }
 
-/// Days that a rule's months last.
-fn length(rule: &Rules) -> u16 {
+/// How broadly a rule speaks: months before the whole year, a place's own before what stands in for it, few days
+/// before many.
+fn breadth(rule: &Rules) -> u16 {
     let (from, to) = (doy_md(rule.from_md), doy_md(rule.to_md));
-    if from <= to {
+    let days = if from <= to {
         to - from
     } else {
         365 - from + to
-    }
+    };
+    days + 400 * u16::from(rule.is_default) + 800 * u16::from(all_year(rule))
 }

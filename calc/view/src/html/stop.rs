@@ -1,11 +1,13 @@
 //! An answer that stops: what to stop, whom to call, why, what to say. No ring width and no steps.
 
-use super::build::{Cx, Rows, folded_table, items, lead, open_details, open_part};
+use super::build::{Cx, lead, open_part};
+use super::table::folded_table;
 use super::{cautions, clear, draw_tag, group, said};
 use crate::heading::heading;
 use crate::measure;
 use crate::out::Page;
 use crate::words as w;
+use calc::answer::Changed;
 use calc::model::reach::Outcome;
 use calc::question::Goal;
 
@@ -13,7 +15,7 @@ use calc::question::Goal;
 pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
     let line = cx.say.answer.reach.outcome == Outcome::Line;
     let stop = if line { w::STOP_LINE } else { w::STOP };
-    block(out, cx, stop, |out| {
+    block(out, cx, stop, &|out| {
         let (call, more) = if line {
             (w::CALL_LINE, w::CALL_MORE[0])
         } else {
@@ -21,9 +23,9 @@ pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
         };
         out.p_class("call", call);
         out.p_class("soft", more);
-        group::to_call(out, cx, group::named(cx));
+        group::to_call(out, cx);
     });
-    super::columns(out, cx, true, |out| {
+    super::columns(out, cx, true, &|out| {
         why(out, cx);
         phone(out, cx);
         today(out, cx, line);
@@ -32,7 +34,7 @@ pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
 }
 
 /// The frame of a stop: tag, heading, sentence, whom to call.
-pub fn block(out: &mut Page<'_>, cx: &Cx<'_>, title: &str, call: impl FnOnce(&mut Page<'_>)) {
+pub fn block(out: &mut Page<'_>, cx: &Cx<'_>, title: &str, call: &dyn Fn(&mut Page<'_>)) {
     out.open_class("section", "stopblock");
     let id = cx.id("stop");
     out.attr("aria-labelledby", &id);
@@ -67,26 +69,31 @@ fn why(out: &mut Page<'_>, cx: &Cx<'_>) {
 fn phone(out: &mut Page<'_>, cx: &Cx<'_>) {
     open_part(out, cx, "p-full p-say", "say", w::SAY[0], w::SAY[1]);
     out.open_class("ol", "say3");
-    let values = [cx.say.what_it_is(), cx.say.how_big(), cx.say.could_hit()];
-    for (name, value) in w::SAY_ROWS.iter().zip(values) {
-        out.open("li");
-        out.open("span");
-        out.leaf("b", &cat!(name, ". "));
-        out.text(&value);
-        out.close_two();
-    }
+    say(out, w::SAY_ROWS[0], cx.say.what_it_is());
+    say(out, w::SAY_ROWS[1], cx.say.how_big());
+    say(out, w::SAY_ROWS[2], cx.say.could_hit());
     out.close();
-    open_details(out, "pr", w::FOR_PROFESSIONAL);
-    folded_table(out, w::FOR_PROFESSIONAL, &w::HEAD_VALUE, &rows(cx));
+    folded_table(out, "pr", w::FOR_PROFESSIONAL, &w::HEAD_VALUE);
+    rows(out, cx);
+    out.close_table();
+    out.close();
+}
+
+fn say(out: &mut Page<'_>, name: &str, value: String) {
+    out.open("li");
+    out.open("span");
+    out.leaf("b", cat!(name, ". "));
+    out.text(value);
     out.close_two();
 }
 
-fn rows(cx: &Cx<'_>) -> Rows {
+fn rows(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     let units = cx.say.units();
-    let mut rows = Rows::default();
     let mut push = |name: &str, value: String, standing: String| {
-        rows.cell(name).put(value).put(standing);
+        out.cell(name);
+        out.cell(value);
+        out.cell(standing);
     };
     let largest = cx.say.question.largest().dbh.mm();
     let stem = answer.stems.iter().find(|stem| stem.dbh_mm == largest);
@@ -124,7 +131,6 @@ fn rows(cx: &Cx<'_>) -> Rows {
         Goal::Kill => w::WISH[1],
     };
     push(w::ROW_PRO[4], wish.into(), w::YOUR_WORDS.into());
-    rows
 }
 
 /// What can be done without touching the tree: what would change the answer first.
@@ -137,28 +143,24 @@ fn today(out: &mut Page<'_>, cx: &Cx<'_>, line: bool) {
         w::TODAY_YOU[0],
         w::TODAY_YOU[1],
     );
-    if line {
-        items(out, "ul", "", &w::TODAY_LINE);
-    } else {
-        let changes: Vec<String> = cx
-            .say
-            .answer
-            .changes
-            .iter()
-            .filter(|it| {
-                matches!(
-                    it.changed,
-                    calc::answer::Changed::Distance { .. } | calc::answer::Changed::Height { .. }
-                )
-            })
-            .map(|it| cx.say.change(it))
-            .collect();
-        if !cx.say.answer.height.measured {
-            lead(out, w::TODAY_MEASURE, w::HEIGHT_AID);
-        }
-        let mut list: Vec<&str> = changes.iter().map(String::as_str).collect();
-        list.extend(w::TODAY_ANY);
-        items(out, "ul", "", &list);
+    let height = &cx.say.answer.height;
+    if !line && !height.measured {
+        lead(out, w::TODAY_MEASURE, w::HEIGHT_AID);
     }
-    out.close();
+    out.open("ul");
+    if !line {
+        for change in &cx.say.answer.changes {
+            if matches!(
+                change.changed,
+                Changed::Distance { .. } | Changed::Height { .. }
+            ) {
+                out.leaf("li", cx.say.change(change));
+            }
+        }
+    }
+    let words: &[&str] = if line { &w::TODAY_LINE } else { &w::TODAY_ANY };
+    for text in words {
+        out.leaf("li", *text);
+    }
+    out.close_two();
 }

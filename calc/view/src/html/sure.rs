@@ -1,7 +1,8 @@
 //! How sure, what would change it, and whether it is this tree.
 
-use super::build::{Cx, Row, grade_mark, items, kv, open_details, open_part, source, weakest};
-use crate::out::Page;
+use super::build::{Cx, grade_mark, items, open_details, open_part, weakest, with_sources};
+use crate::draw::mark::swatch;
+use crate::out::{Page, Words};
 use crate::words as w;
 use calc::evidence::{Cite, Grade};
 use calc::model::method::Method;
@@ -22,27 +23,12 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
         w::HOW_SURE[1],
     );
     out.open_class("dl", "kv stk");
-    for (name, grade, rest) in grades(cx, stops) {
-        kv(
-            out,
-            cx,
-            &Row {
-                key: name,
-                mark: Some(grade_mark(grade)),
-                value: w::grade(grade),
-                rest: &rest,
-                link: None,
-            },
-        );
-    }
+    grades(out, cx, stops);
     out.close();
-    let changes: Vec<String> = cx
-        .say
-        .answer
-        .changes
-        .iter()
-        .map(|it| cx.say.change(it))
-        .collect();
+    let mut changes: Vec<String> = Vec::new();
+    for change in &cx.say.answer.changes {
+        changes.push(cx.say.change(change));
+    }
     out.open("p");
     out.leaf("b", w::WHAT_CHANGES);
     if changes.is_empty() {
@@ -51,7 +37,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
     }
     out.close();
     if !changes.is_empty() {
-        items(out, "ul", "", &changes);
+        items(out, "ul", "", changes);
     }
     if !stops && cx.about_ring() {
         contested(out, cx);
@@ -59,14 +45,29 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
     out.close();
 }
 
-/// The grades of what the answer rests on: name, grade, what to add.
-fn grades(cx: &Cx<'_>, stops: bool) -> Vec<(&'static str, Grade, String)> {
+/// A grade of what the answer rests on: name, grade, what to add.
+#[inline(never)]
+fn graded(out: &mut Page<'_>, name: &str, grade: Grade, rest: impl Words) {
+    out.open("div");
+    out.leaf("dt", name);
+    out.open("dd");
+    swatch(out.sink(), grade_mark(grade));
+    out.text(" ");
+    out.leaf("b", w::grade(grade));
+    let rest = rest.as_ref();
+    if !rest.is_empty() {
+        out.leaf_class("span", "np", rest);
+    }
+    out.close_two();
+}
+
+/// The grades of what the answer rests on.
+fn grades(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
     let answer = cx.say.answer;
-    let mut list: Vec<(&'static str, Grade, String)> = Vec::new();
     let rings = !stops && answer.headline_method == Method::BarkRing;
     if rings && let Some(ring) = super::make::largest(cx).and_then(|stem| stem.ring.as_ref()) {
         // The weakest of what the width rests on is what it is worth.
-        list.push((w::SURE[0], weakest(&ring.because), w::WIDTHS_DIFFER.into()));
+        graded(out, w::SURE[0], weakest(&ring.because), w::WIDTHS_DIFFER);
     }
     if !stops && cx.about_ring() {
         let timing = &answer.timing;
@@ -76,7 +77,7 @@ fn grades(cx: &Cx<'_>, stops: bool) -> Vec<(&'static str, Grade, String)> {
             None => Grade::Practice,
         };
         let rest = timing.sd_open.map_or_else(String::new, w::take_days);
-        list.push((w::SURE[1], grade, rest));
+        graded(out, w::SURE[1], grade, rest);
     }
     let height = &answer.height;
     let grade = if height.measured {
@@ -94,10 +95,10 @@ fn grades(cx: &Cx<'_>, stops: bool) -> Vec<(&'static str, Grade, String)> {
         }
         _ => String::new(),
     };
-    list.push((w::SURE[2], grade, rest));
-    list.push((w::SURE[3], Grade::Published, w::REACH_SOURCES.into()));
+    graded(out, w::SURE[2], grade, rest);
+    graded(out, w::SURE[3], Grade::Published, w::REACH_SOURCES);
     if let Some(effort) = answer.effort.as_ref().filter(|_| rings) {
-        list.push((w::SURE[4], weakest(&effort.because), String::new()));
+        graded(out, w::SURE[4], weakest(&effort.because), "");
     }
     if let Some(outlook) = answer.outlook.as_ref().filter(|_| rings) {
         let own = outlook
@@ -109,11 +110,10 @@ fn grades(cx: &Cx<'_>, stops: bool) -> Vec<(&'static str, Grade, String)> {
         } else {
             (Grade::Related, w::OUTLOOK_CLASS)
         };
-        list.push((w::SURE[5], grade, rest.into()));
+        graded(out, w::SURE[5], grade, rest);
     }
     let response = cx.say.question.species.response.grade;
-    list.push((w::SURE[6], response, String::new()));
-    list
+    graded(out, w::SURE[6], response, "");
 }
 
 /// The best grade that a height's rows have: the assumption over them is said in the working.
@@ -126,16 +126,7 @@ fn height_grade(because: &[Cite]) -> Grade {
 }
 
 fn contested(out: &mut Page<'_>, cx: &Cx<'_>) {
-    out.open_class("p", "soft");
-    for (at, piece) in w::CONTESTED.iter().enumerate() {
-        out.text(piece);
-        if let Some(id) = w::CONTESTED_SOURCES.get(at) {
-            out.text("(");
-            source(out, cx, id);
-            out.text(")");
-        }
-    }
-    out.close();
+    with_sources(out, cx, &w::CONTESTED, &w::CONTESTED_SOURCES);
 }
 
 /// Is it this tree? Native look-alikes first.
@@ -153,8 +144,14 @@ pub fn identity(out: &mut Page<'_>, cx: &Cx<'_>) {
         out.p(w::MISTAKE);
     }
     // Two passes, not a sort: a sort of its own costs five kilobytes in the browser.
-    let native = |native: bool| alike.iter().filter(move |it| it.native == native);
-    let sorted: Vec<&LookAlike> = native(true).chain(native(false)).collect();
+    let mut sorted: Vec<&LookAlike> = Vec::new();
+    for native in [true, false] {
+        for it in alike {
+            if it.native == native {
+                sorted.push(it);
+            }
+        }
+    }
     let (view, rest) = sorted.split_at(sorted.len().min(IN_VIEW));
     list(out, view);
     if !rest.is_empty() {

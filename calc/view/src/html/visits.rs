@@ -1,6 +1,7 @@
 //! Then check: the visits, and what to do at one.
 
-use super::build::{Cx, Rows, folded_table, open_details, open_part};
+use super::build::{Cx, open_details, open_part};
+use super::table::folded_table;
 use crate::control::{labelled, open_set, option, tick};
 use crate::draw::year::{Pin, VisitYear, VisitsLabels, visits};
 use crate::field_id;
@@ -14,28 +15,28 @@ use calc::question::{Seen, VisitAt};
 use calc::timing::Hemisphere;
 use chrono::{Datelike, NaiveDate};
 
-/// Pins of the visits: the year, and the day with the number of the list.
-pub fn pins(cx: &Cx<'_>) -> Vec<(i32, Pin)> {
-    cx.say
-        .answer
-        .visits
-        .iter()
-        .zip(1..)
-        .map(|(visit, number)| {
-            let half = (visit.to - visit.from).num_days().unsigned_abs() / 2;
-            let middle = visit
-                .from
-                .checked_add_days(chrono::Days::new(half))
-                .unwrap_or(visit.from);
-            (
-                middle.year(),
-                Pin {
-                    day: super::day::doy(middle),
-                    number,
-                },
-            )
-        })
-        .collect()
+/// The day that stands for a visit in a drawing.
+fn middle(visit: &Visit) -> NaiveDate {
+    let half = (visit.to - visit.from).num_days().unsigned_abs() / 2;
+    visit
+        .from
+        .checked_add_days(chrono::Days::new(half))
+        .unwrap_or(visit.from)
+}
+
+/// Pins of the visits of a year: the day with the number of the list.
+pub fn pins(cx: &Cx<'_>, year: i32) -> Vec<Pin> {
+    let mut pins = Vec::new();
+    for (visit, number) in cx.say.answer.visits.iter().zip(1..) {
+        let day = middle(visit);
+        if day.year() == year {
+            pins.push(Pin {
+                day: super::day::doy(day),
+                number,
+            });
+        }
+    }
+    pins
 }
 
 /// Visits and the outlook. Nothing where there is nothing to come back to.
@@ -93,7 +94,7 @@ fn at_this_visit(out: &mut Page<'_>, cx: &Cx<'_>) {
         out.attr("id", &cx.id(ADVICE_ID));
         out.leaf("b", w::VISIT_ADVICE);
         out.text(" ");
-        out.text(&w::visit_advice(visit));
+        out.text(w::visit_advice(visit));
         out.close();
     }
     if choose {
@@ -186,7 +187,7 @@ fn at_a_visit(out: &mut Page<'_>, cx: &Cx<'_>) {
         return;
     };
     let south = cx.say.question.place.hemisphere() == Hemisphere::South;
-    let mut rows = Rows::default();
+    folded_table(out, "", w::AT_A_VISIT, &w::HEAD_VISIT);
     for seen in w::SEEN {
         let at = |day| advise(ringed, day, plan, &[seen], south).ok();
         let (Some(early), Some(late)) = (at(first.to), at(third.to)) else {
@@ -199,47 +200,40 @@ fn at_a_visit(out: &mut Page<'_>, cx: &Cx<'_>) {
                 acts.push(word);
             }
         }
-        rows.cell(w::seen(seen))
-            .put(w::sentence(&acts.join("; ")))
-            .cell(w::ring_judged(early.judged))
-            .cell(w::ring_judged(late.judged));
+        out.cell(w::seen(seen));
+        out.cell(w::sentence(&acts.join("; ")));
+        out.cell(w::ring_judged(early.judged));
+        out.cell(w::ring_judged(late.judged));
     }
-    open_details(out, "", w::AT_A_VISIT);
-    folded_table(out, w::AT_A_VISIT, &w::HEAD_VISIT, &rows);
-    out.close();
+    out.close_table();
 }
 
 fn draw_visits(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
-    let all = pins(cx);
-    let ring_day: Option<NaiveDate> = answer.advised_day;
-    let Some(first) = ring_day
-        .map(|day| day.year())
-        .or(all.first().map(|(year, _)| *year))
-    else {
+    let ring_day = answer.advised_day;
+    let Some(first) = ring_day.or(answer.visits.first().map(middle)) else {
         return;
     };
-    let last = all.iter().map(|(year, _)| *year).max().unwrap_or(first);
-    let rows: Vec<(i32, String, Vec<Pin>)> = (first..=last)
-        .map(|year| {
-            let pins = all
-                .iter()
-                .filter(|(at, _)| *at == year)
-                .map(|(_, pin)| *pin)
-                .collect();
-            (year, measure::number(year.unsigned_abs()), pins)
-        })
-        .collect();
-    let years: Vec<VisitYear<'_>> = rows
-        .iter()
-        .map(|(year, label, pins)| VisitYear {
+    let first = first.year();
+    let mut last = first;
+    for visit in &answer.visits {
+        last = last.max(middle(visit).year());
+    }
+    let mut rows: Vec<(i32, String, Vec<Pin>)> = Vec::new();
+    for year in first..=last {
+        let label = measure::number(year.unsigned_abs());
+        rows.push((year, label, pins(cx, year)));
+    }
+    let mut years: Vec<VisitYear<'_>> = Vec::new();
+    for (year, label, pins) in &rows {
+        years.push(VisitYear {
             label,
             ring: ring_day
                 .filter(|day| day.year() == *year)
                 .map(super::day::doy),
             visits: pins,
-        })
-        .collect();
+        });
+    }
     let aria = w::visits_count(answer.visits.len(), years.len());
     out.open("figure");
     visits(
@@ -262,19 +256,17 @@ fn list(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     out.open_class("ul", "checks");
     let mut at = 0;
-    while at < answer.visits.len() {
-        let first: &Visit = &answer.visits[at];
-        let same = answer.visits[at..]
-            .iter()
-            .take_while(|visit| visit.kind == first.kind && visit.season == first.season)
-            .count();
-        let numbers: Vec<String> = (at..at + same)
-            .map(|number| measure::number(number as u32 + 1))
-            .collect();
-        let spans: Vec<(NaiveDate, NaiveDate)> = answer.visits[at..at + same]
-            .iter()
-            .map(|visit| (visit.from, visit.to))
-            .collect();
+    while let Some(first) = answer.visits.get(at) {
+        let mut numbers: Vec<String> = Vec::new();
+        let mut spans: Vec<(NaiveDate, NaiveDate)> = Vec::new();
+        for visit in answer.visits.iter().skip(at) {
+            if visit.kind != first.kind || visit.season != first.season {
+                break;
+            }
+            at += 1;
+            numbers.push(measure::number(at as u32));
+            spans.push((visit.from, visit.to));
+        }
         out.open("li");
         out.open_class("span", "tick");
         out.attr("aria-hidden", "true");
@@ -282,11 +274,10 @@ fn list(out: &mut Page<'_>, cx: &Cx<'_>) {
         out.open("span");
         out.leaf(
             "b",
-            &cat!(numbers.join(", "), ". ", measure::several(&spans), ". "),
+            cat!(numbers.join(", "), ". ", measure::several(&spans), ". "),
         );
         out.text(w::visit(first.kind, answer.headline_method));
         out.close_two();
-        at += same;
     }
     out.close();
 }

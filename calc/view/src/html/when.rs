@@ -1,10 +1,10 @@
 //! When: the bark and the rules, in words and on the year tape.
 
-use super::build::{Cx, Rows, key, lead, open_part, twin};
+use super::build::{Cx, key, lead, open_part};
 use super::day::{all_year, doy, doy_md};
-use super::make::title;
+use super::table::twin;
 use crate::draw::mark::Swatch;
-use crate::draw::year::{Pin, Span, Year, YearLabels, year};
+use crate::draw::year::{Span, Year, YearLabels, year};
 use crate::measure;
 use crate::out::Page;
 use crate::words as w;
@@ -24,8 +24,8 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     if head != Method::BarkRing {
         lead(
             out,
-            &cat!(w::sentence(w::act(head)), ":"),
-            &cat!(w::months(head), "."),
+            cat!(w::sentence(w::act(head)), ":"),
+            cat!(w::months(head), "."),
         );
     }
     if ring {
@@ -40,51 +40,68 @@ fn bark(out: &mut Page<'_>, cx: &Cx<'_>) {
     let timing = &answer.timing;
     if let (Some(day), Some(verdict)) = (answer.asked_day, answer.asked_verdict) {
         let said = w::sentence(&cx.say.bark_on(day, verdict, answer.asked_probability));
-        lead(out, &cat!(said, "."), "");
+        lead(out, cat!(said, "."), "");
     }
     if let Some(day) = answer.advised_day
         && answer.asked_day != Some(day)
     {
         let said = w::sentence(&cx.say.bark_on(day, timing.verdict, timing.probability));
-        lead(out, &cat!(said, "."), "");
+        lead(out, cat!(said, "."), "");
     }
     if let (Some(before), Some(opens), Some(closes)) = (&timing.before, timing.opens, timing.closes)
     {
-        out.p(&w::before_and_after(before, &measure::days(opens, closes)));
+        out.p(w::before_and_after(before, &measure::days(opens, closes)));
     }
-    out.p(&stretches(cx));
+    out.p(stretches(cx));
     if let Some(site) = timing.meant {
-        out.p(&w::meant(site));
+        out.p(w::meant(site));
     }
     out.p_class("np", w::ALWAYS_TEST);
     tape(out, cx);
-    let mut notes: Vec<String> = Vec::new();
+    let mut notes = Notes(String::new());
     if timing.short_season {
-        notes.push(w::SHORT_SEASON.into());
+        notes.add(w::SHORT_SEASON);
     }
     if let (Some(open), Some(close)) = (timing.sd_open, timing.sd_close) {
-        notes.push(w::give_or_take(open, close));
+        notes.add(&w::give_or_take(open, close));
     }
     if let Some(km) = timing.nearest_km {
         let high = timing
             .elevation_m
             .map(|m| measure::above_sea(m).text(cx.say.units()));
-        notes.push(w::nearest_place(km, high.as_deref()));
+        notes.add(&w::nearest_place(km, high.as_deref()));
     }
     if timing.table_missing {
-        notes.push(w::TABLE_MISSING.into());
+        notes.add(w::TABLE_MISSING);
     }
-    notes.extend(w::spring_read(timing));
+    for note in &w::spring_read(timing) {
+        notes.add(note);
+    }
     if timing.other_season && timing.spring.is_none() {
-        notes.push(w::OTHER_SEASON.into());
+        notes.add(w::OTHER_SEASON);
     }
-    let flags = timing.flags.iter().filter(|flag| !flag.of_spring());
-    notes.extend(flags.map(|flag| w::flag(*flag).to_owned()));
-    notes.push(w::SIDES.into());
+    for flag in &timing.flags {
+        if !flag.of_spring() {
+            notes.add(w::flag(*flag));
+        }
+    }
+    notes.add(w::SIDES);
     if cx.say.question.species.has(Trait::GuideSaysLonger) {
-        notes.push(w::GUIDE_LONGER.into());
+        notes.add(w::GUIDE_LONGER);
     }
-    out.p_class("soft np", &notes.join(" "));
+    out.p_class("soft np", notes.0);
+}
+
+/// Sentences, one behind the other.
+struct Notes(String);
+
+impl Notes {
+    fn add(&mut self, note: &str) {
+        if !self.0.is_empty() {
+            self.0.push(' ');
+        }
+        self.0.push_str(note);
+    }
 }
 
 /// The next good stretch, and the one after.
@@ -114,14 +131,30 @@ fn spans(tape: &[TapeSpan], fill: Fill) -> Vec<Span> {
 }
 
 fn months(list: &[Rules], closes: bool) -> Vec<Span> {
-    list.iter()
-        .filter(|rule| rule.closes == closes && !all_year(rule))
-        .map(|rule| Span {
-            from: doy_md(rule.from_md),
-            to: doy_md(rule.to_md),
-        })
-        .collect()
+    let mut months = Vec::new();
+    for rule in list {
+        if rule.closes == closes && !all_year(rule) {
+            months.push(Span {
+                from: doy_md(rule.from_md),
+                to: doy_md(rule.to_md),
+            });
+        }
+    }
+    months
 }
+
+/// The words of a tape that are the same for all. Copied whole and then filled: field by field costs bytes.
+static LABELS: YearLabels<'static> = YearLabels {
+    aria: "",
+    months: w::MONTHS_SHORT,
+    initials: w::MONTHS_INITIAL,
+    bark: w::BARK_LANE,
+    rules: w::RULES_LANE,
+    asked: "",
+    today: w::TODAY,
+    window: "",
+    window_short: w::WINDOW_SHORT,
+};
 
 fn tape(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
@@ -138,18 +171,11 @@ fn tape(out: &mut Page<'_>, cx: &Cx<'_>) {
         .next_good
         .zip(timing.next_good_to)
         .filter(|(from, _)| from.year() == shown);
-    let window: Vec<Span> = good
-        .iter()
-        .map(|(from, to)| Span {
-            from: doy(*from),
-            to: if to.year() == shown { doy(*to) } else { 365 },
-        })
-        .collect();
-    let visits: Vec<Pin> = super::visits::pins(cx)
-        .into_iter()
-        .filter(|(year, _)| *year == shown)
-        .map(|(_, pin)| pin)
-        .collect();
+    let window = good.map(|(from, to)| Span {
+        from: doy(from),
+        to: if to.year() == shown { doy(to) } else { 365 },
+    });
+    let visits = super::visits::pins(cx, shown);
     let asked = answer
         .asked_day
         .filter(|day| day.year() == shown)
@@ -181,6 +207,10 @@ fn tape(out: &mut Page<'_>, cx: &Cx<'_>) {
         ],
         &asked_said,
     );
+    let mut labels = LABELS;
+    labels.aria = &aria;
+    labels.asked = &asked_said;
+    labels.window = &window_said;
     out.open("figure");
     year(
         out.sink(),
@@ -189,22 +219,12 @@ fn tape(out: &mut Page<'_>, cx: &Cx<'_>) {
             may_slip: &may_slip,
             closed: &closed,
             caution: &caution,
-            window: &window,
+            window: window.as_slice(),
             today: today.map(doy),
             asked: asked.map(doy),
             visits: &visits,
         },
-        &YearLabels {
-            aria: &aria,
-            months: w::MONTHS_SHORT,
-            initials: w::MONTHS_INITIAL,
-            bark: w::BARK_LANE,
-            rules: w::RULES_LANE,
-            asked: &asked_said,
-            today: w::TODAY,
-            window: &window_said,
-            window_short: w::WINDOW_SHORT,
-        },
+        &labels,
     );
     out.close();
     let (slips_said, may_said) = (said(&slips), said(&may_slip));
@@ -228,39 +248,41 @@ fn tape(out: &mut Page<'_>, cx: &Cx<'_>) {
         rows.push((Swatch::Pin, w::PIN[0], w::PIN[1]));
     }
     key(out, &rows);
-    twin(out, w::TWIN_YEAR, &title(cx), &w::HEAD_YEAR, &tape_rows(cx));
+    twin(out, cx, w::TWIN_YEAR, &w::HEAD_YEAR);
+    tape_rows(out, cx);
+    out.close_table();
 }
 
 /// Spans in words, by their first day; overlapping ones are one.
 fn said(list: &[Span]) -> String {
     let mut merged: Vec<Span> = Vec::new();
-    let starts = (1..=365).flat_map(|day| list.iter().filter(move |span| span.from == day));
-    for span in starts {
-        match merged.last_mut() {
-            // Months that run over the new year stand apart: they end before they begin.
-            Some(last)
-                if last.from <= last.to && span.from <= span.to && span.from <= last.to + 1 =>
-            {
-                last.to = last.to.max(span.to);
+    for day in 1..=365 {
+        for span in list.iter().filter(|span| span.from == day) {
+            match merged.last_mut() {
+                // Months that run over the new year stand apart: they end before they begin.
+                Some(last)
+                    if last.from <= last.to && span.from <= span.to && span.from <= last.to + 1 =>
+                {
+                    last.to = last.to.max(span.to);
+                }
+                Some(last) if last == span => {}
+                _ => merged.push(*span),
             }
-            Some(last) if last == span => {}
-            _ => merged.push(*span),
         }
     }
     let day = |number: u16| {
         let (month, day) = Doy::wrap(i32::from(number)).month_day();
         measure::month_day((month as u8, day as u8))
     };
-    let words: Vec<String> = merged
-        .iter()
-        .map(|span| w::to(day(span.from), day(span.to)))
-        .collect();
+    let mut words: Vec<String> = Vec::new();
+    for span in &merged {
+        words.push(w::to(day(span.from), day(span.to)));
+    }
     w::row(&words)
 }
 
-fn tape_rows(cx: &Cx<'_>) -> Rows {
+fn tape_rows(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
-    let mut rows = Rows::default();
     for span in &answer.timing.tape {
         let mut rules: Vec<&str> = Vec::new();
         for rule in &answer.rules {
@@ -269,16 +291,15 @@ fn tape_rows(cx: &Cx<'_>) -> Rows {
                 rules.push(topic);
             }
         }
-        rows.put(measure::day(span.from))
-            .put(measure::day(span.to))
-            .cell(match span.fill {
-                Fill::Solid => w::SLIPS,
-                Fill::Hatched => w::MAY_SLIP,
-                Fill::Empty => w::DOES_NOT,
-            })
-            .put(rules.join(", ").to_ascii_lowercase());
+        out.cell(measure::day(span.from));
+        out.cell(measure::day(span.to));
+        out.cell(match span.fill {
+            Fill::Solid => w::SLIPS,
+            Fill::Hatched => w::MAY_SLIP,
+            Fill::Empty => w::DOES_NOT,
+        });
+        out.cell(rules.join(", ").to_ascii_lowercase());
     }
-    rows
 }
 
 /// Whether a rule's months meet a span of the tape.

@@ -1,6 +1,6 @@
 //! Working: the inputs as read, what was assumed, how each number was made; and what to keep.
 
-use super::build::{Cx, Row, cites, kv, open_details, open_part, source, sub};
+use super::build::{Cx, cites, field_link, open_details, open_part, source, sub};
 use crate::heading::heading;
 use crate::out::Page;
 use crate::words::{self as w, Told};
@@ -9,17 +9,16 @@ use crate::words::{self as w, Told};
 fn told_rows(out: &mut Page<'_>, cx: &Cx<'_>, class: &'static str, list: &[Told], to_field: &str) {
     out.open_class("dl", class);
     for told in list {
-        kv(
-            out,
-            cx,
-            &Row {
-                key: &told.label,
-                mark: None,
-                value: &told.value,
-                rest: "",
-                link: cx.options.with_form.then_some((&*told.field, to_field)),
-            },
-        );
+        let class = if cx.options.with_form { "c3" } else { "" };
+        out.open_class("div", class);
+        out.leaf("dt", told.label.as_str());
+        out.leaf("dd", told.value.as_str());
+        if cx.options.with_form {
+            out.open_class("dd", "chg");
+            field_link(out, cx, &told.field, to_field, &told.label);
+            out.close();
+        }
+        out.close();
     }
     out.close();
 }
@@ -29,7 +28,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
     open_part(out, cx, "p-right p-work", "work", w::WORKING, "");
     sub(out, cx, w::TOLD);
     told_rows(out, cx, "kv", &cx.say.told(), w::CHANGE);
-    super::build::soft(out, &cx.say.left());
+    out.p_class("soft", cx.say.left());
     let assumed = cx.say.assumed(stops);
     if !assumed.is_empty() {
         sub(out, cx, w::ASSUMED);
@@ -38,9 +37,9 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
     heading(out, cx.level + 1, "", "", w::MADE);
     for made in &cx.say.made(stops) {
         out.open_class("p", "calc");
-        out.text(&made.how);
-        out.leaf("b", &made.result);
-        out.text(&made.rest);
+        out.text(made.how.as_str());
+        out.leaf("b", made.result.as_str());
+        out.text(made.rest.as_str());
         if !made.because.is_empty() {
             out.open("br");
             out.close();
@@ -56,14 +55,12 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
 
 /// Every source of the answer, folded.
 fn sources(out: &mut Page<'_>, cx: &Cx<'_>) {
-    let list: Vec<&str> = cx
-        .say
-        .answer
-        .sources
-        .iter()
-        .map(|line| line.id)
-        .filter(|id| cx.say.reference.source(id).is_some() && !id.ends_with("-MEM"))
-        .collect();
+    let mut list: Vec<&str> = Vec::new();
+    for line in &cx.say.answer.sources {
+        if cx.say.reference.source(line.id).is_some() && !line.id.ends_with("-MEM") {
+            list.push(line.id);
+        }
+    }
     if list.is_empty() {
         return;
     }
@@ -89,11 +86,13 @@ fn sources(out: &mut Page<'_>, cx: &Cx<'_>) {
 pub fn sheet_inputs(out: &mut Page<'_>, cx: &Cx<'_>) {
     let stops = cx.say.answer.outcome == calc::answer::Outcome::Professional;
     let mut text = String::new();
-    for told in cx.say.told().iter().chain(&cx.say.assumed(stops)) {
-        text = cat!(text, &told.label, ": ", &told.value, ". ");
+    for list in [cx.say.told(), cx.say.assumed(stops)] {
+        for told in &list {
+            text = cat!(text, &told.label, ": ", &told.value, ". ");
+        }
     }
     out.open_class("p", "sheetin");
-    out.text(&text);
+    out.text(text);
     // What was left as for most trees would push a full sheet onto a second page.
     out.leaf_class("span", "np", &cx.say.left());
     out.close();
@@ -113,7 +112,7 @@ pub fn keep(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
         out.open_class("button", "btn ghost");
         out.attr("type", "button");
         out.attr("data-act", act);
-        out.text(word);
+        out.text(*word);
         out.close();
     }
     out.close_two();
