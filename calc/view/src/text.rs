@@ -37,6 +37,8 @@ struct Frame {
     skip: bool,
     count: u32,
     heading: bool,
+    /// Whether a line ends behind it.
+    ends: bool,
 }
 
 impl Plain {
@@ -52,24 +54,32 @@ impl Plain {
     }
 }
 
-fn is_heading(tag: &str) -> bool {
-    matches!(
-        tag,
-        "h1" | "h2" | "h3" | "h4" | "h5" | "h6" | "summary" | "caption"
-    )
+fn is_h(tag: &str) -> bool {
+    matches!(tag.as_bytes(), [b'h', b'1'..=b'6'])
 }
+
+/// What stands on lines of its own, before and behind; so does a heading, with an empty line before.
+const LINES: [&str; 11] = [
+    "p", "ul", "ol", "dl", "table", "section", "details", "summary", "caption", "tr", "li",
+];
+
+/// What begins a line and does not end one.
+const STARTS: [&str; 3] = ["div", "dt", "br"];
 
 impl Out for Plain {
     fn open(&mut self, tag: &'static str) {
         let above = self.open.last();
         let skip =
             matches!(tag, "svg" | "button" | "figcaption") || above.is_some_and(|it| it.skip);
-        let heading = is_heading(tag) || above.is_some_and(|it| it.heading);
+        let title = is_h(tag);
+        let heading =
+            title || matches!(tag, "summary" | "caption") || above.is_some_and(|it| it.heading);
+        let ends = title || LINES.contains(&tag);
         if !skip {
+            if ends || STARTS.contains(&tag) {
+                self.owe(if title { 2 } else { 1 });
+            }
             match tag {
-                "h1" | "h2" | "h3" | "h4" | "h5" | "h6" => self.owe(2),
-                "p" | "ul" | "ol" | "dl" | "table" | "section" | "details" | "summary"
-                | "caption" | "div" | "tr" | "dt" | "br" => self.owe(1),
                 "li" => {
                     let list = self
                         .open
@@ -84,7 +94,6 @@ impl Out for Plain {
                             "- ".into()
                         };
                     }
-                    self.owe(1);
                 }
                 "dd" => self.lead = ": ".into(),
                 "td" | "th" => {
@@ -104,6 +113,7 @@ impl Out for Plain {
             skip,
             count: 0,
             heading,
+            ends,
         });
     }
 
@@ -126,9 +136,8 @@ impl Out for Plain {
             return;
         }
         if self.owed > 0 {
-            while self.text.ends_with(' ') {
-                self.text.pop();
-            }
+            let kept = self.text.trim_end_matches(' ').len();
+            self.text.truncate(kept);
             if !self.text.is_empty() {
                 for _ in 0..self.owed {
                     self.text.push('\n');
@@ -145,7 +154,9 @@ impl Out for Plain {
             text
         };
         if frame.heading {
-            self.text.push_str(&text.to_ascii_uppercase());
+            for c in text.chars() {
+                self.text.push(c.to_ascii_uppercase());
+            }
         } else {
             self.text.push_str(text);
         }
@@ -154,12 +165,9 @@ impl Out for Plain {
     fn close(&mut self) {
         if let Some(frame) = self.open.pop()
             && !frame.skip
+            && frame.ends
         {
-            match frame.tag {
-                "h1" | "h2" | "h3" | "h4" | "h5" | "h6" | "p" | "li" | "tr" | "summary"
-                | "caption" | "table" | "ul" | "ol" | "dl" | "section" | "details" => self.owe(1),
-                _ => {}
-            }
+            self.owe(1);
         }
     }
 }

@@ -5,7 +5,7 @@ use crate::heading::{heading, open_heading};
 use crate::kind::Shown;
 use crate::out::{Page, Words};
 use crate::words::{self as w, Say};
-use calc::answer::AlsoKind;
+use calc::answer::{Also, AlsoKind};
 use calc::evidence::{Cite, Grade};
 use calc::model::method::{Level, Method};
 use calc::piece;
@@ -47,11 +47,8 @@ impl Cx<'_> {
             .say
             .line(Method::BarkRing)
             .is_some_and(|line| line.level <= Level::Possible);
-        let later = answer
-            .next_line
-            .iter()
-            .chain(&answer.also)
-            .any(|also| matches!(also.kind, AlsoKind::RingLater | AlsoKind::NoRingHere));
+        let ring = |also: &Also| matches!(also.kind, AlsoKind::RingLater | AlsoKind::NoRingHere);
+        let later = answer.next_line.as_ref().is_some_and(ring) || answer.also.iter().any(ring);
         answer.headline_method == Method::BarkRing || possible || later
     }
 }
@@ -132,6 +129,15 @@ pub fn key(out: &mut Page<'_>, rows: &[(Swatch, &str, &str)]) {
 pub fn open_details(out: &mut Page<'_>, class: &str, summary: &str) {
     out.open_class("details", class);
     out.leaf("summary", summary);
+}
+
+/// A button that the host wires.
+pub fn button(out: &mut Page<'_>, act: &str, word: &str) {
+    out.open_class("button", "btn ghost");
+    out.attr("type", "button");
+    out.attr("data-act", act);
+    out.text(word);
+    out.close();
 }
 
 /// A link to a field of the form. Only where there is one.

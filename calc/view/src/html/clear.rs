@@ -45,6 +45,19 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     out.close();
 }
 
+/// The words of a reach that are the same for all. Copied whole and then filled: field by field costs bytes.
+static LABELS: ReachLabels<'static> = ReachLabels {
+    aria: "",
+    height: "",
+    height_short: "",
+    foot: w::FT,
+    metre: w::M,
+    can_land: w::CAN_LAND,
+    can_throw: w::CAN_THROW,
+    people_out: "",
+    heights: [""; 3],
+};
+
 /// Drawing, key and table. Where the answer stops nobody works, so no ground for workers is drawn.
 pub fn figure(out: &mut Page<'_>, cx: &Cx<'_>, working: bool) {
     let answer = cx.say.answer;
@@ -81,6 +94,14 @@ pub fn figure(out: &mut Page<'_>, cx: &Cx<'_>, working: bool) {
         &zone.spoken(units),
         labels.iter().map(|(_, _, label)| label.as_str()),
     );
+    let mut labels = LABELS;
+    labels.aria = &aria;
+    labels.height = &height;
+    labels.height_short = &short;
+    labels.heights = w::heights(found.zone_m / found.height_m);
+    if working {
+        labels.people_out = w::PEOPLE_OUT;
+    }
     out.open("figure");
     reach(
         out.sink(),
@@ -96,17 +117,7 @@ pub fn figure(out: &mut Page<'_>, cx: &Cx<'_>, working: bool) {
                 Habit::Hardwood
             },
         },
-        &ReachLabels {
-            aria: &aria,
-            height: &height,
-            height_short: &short,
-            foot: w::FT,
-            metre: w::M,
-            can_land: w::CAN_LAND,
-            can_throw: w::CAN_THROW,
-            people_out: if working { w::PEOPLE_OUT } else { "" },
-            heights: w::heights(found.zone_m / found.height_m),
-        },
+        &labels,
     );
     out.leaf("figcaption", w::reach_caption(targets.len()));
     out.close();

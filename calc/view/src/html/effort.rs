@@ -43,7 +43,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     };
     let rest = w::minutes_for(&width, effort.walk_min, cx.say.question.practised);
     let aria = w::minutes_lead(&span, hours);
-    lead(out, aria.as_str(), rest);
+    lead(out, aria.as_str(), rest.as_str());
     let scale = if hours { 60.0 } else { 1.0 };
     let unit = if hours { w::HOURS } else { w::MIN };
     let tick = w::minutes_tick(&span[1], hours);

@@ -38,7 +38,7 @@ pub fn to_call(out: &mut Page<'_>, cx: &Cx<'_>) {
         let name = w::contact(contact);
         if let Some(phone) = &contact.phone {
             out.open_class("p", "call");
-            link(out, &call(phone), &cat!(&name, ", ", phone), "btn");
+            call(out, phone, &cat!(&name, ", ", phone), "btn");
             out.close();
         }
         out.open("p");
@@ -58,15 +58,15 @@ fn page(out: &mut Page<'_>, group: &Group, contact: &Contact) {
     out.close();
 }
 
-/// A telephone as a link has it: digits and a plus.
-fn call(phone: &str) -> String {
+/// A telephone as a link: digits and a plus.
+fn call(out: &mut Page<'_>, phone: &str, text: &str, class: &str) {
     let mut to = String::from("tel:");
     for c in phone.chars() {
         if c.is_ascii_digit() || c == '+' {
             to.push(c);
         }
     }
-    to
+    link(out, &to, text, class);
 }
 
 fn link(out: &mut Page<'_>, to: &str, text: &str, class: &str) {
@@ -144,7 +144,7 @@ pub fn rest(out: &mut Page<'_>, cx: &Cx<'_>, in_view: &[&str]) {
         out.leaf("b", w::contact(contact));
         if let Some(phone) = &contact.phone {
             out.text(", ");
-            link(out, &call(phone), phone, "");
+            call(out, phone, phone, "");
         }
         page(out, group, contact);
     }

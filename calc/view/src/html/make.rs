@@ -11,7 +11,6 @@ use calc::evidence::Grade;
 use calc::model::method::Method;
 use calc::model::ring::Ring;
 use calc::piece;
-use calc::quantity::Units;
 use calc::question::{Condition, Goal};
 
 /// From this thickness on bark asks for a mallet: the effort table's limit between medium and thick, 3/4 in.
@@ -84,7 +83,7 @@ fn ring_part(out: &mut Page<'_>, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
     rows(out, cx, stem, ring);
     out.close_table();
     if question.stems.len() > 1 {
-        stems(out, cx);
+        stems(out, cx, true);
     }
     out.close();
 }
@@ -247,14 +246,22 @@ pub fn bark_standing(cx: &Cx<'_>, bark: &calc::model::bark::Bark) -> String {
     )
 }
 
-/// Each stem by itself.
-fn stems(out: &mut Page<'_>, cx: &Cx<'_>) {
+/// Each stem by itself, with its ring where the answer is one.
+fn stems(out: &mut Page<'_>, cx: &Cx<'_>, rings: bool) {
     let units = cx.say.units();
-    table(out, w::STEMS, &w::HEAD_STEMS);
-    for (stem, number) in cx.say.answer.stems.iter().zip(1..) {
+    let heads: &[&str] = if rings {
+        &w::HEAD_STEMS
+    } else {
+        const { &[w::HEAD_STEMS[0], w::HEAD_STEMS[1], w::HEAD_STEMS[4]] }
+    };
+    table(out, w::STEMS, heads);
+    let mut number = 0;
+    for stem in &cx.say.answer.stems {
+        number += 1;
         out.cell(measure::number(number));
         out.cell(measure::size(stem.dbh_mm).text(units));
         match &stem.ring {
+            _ if !rings => {}
             Some(ring) if stem.headline_method == Method::BarkRing => {
                 out.cell(measure::ring(ring.at_least_mm).text(units));
                 out.cell(measure::ring(ring.better_mm).text(units));
@@ -267,7 +274,7 @@ fn stems(out: &mut Page<'_>, cx: &Cx<'_>) {
         out.cell(plan_of(stem));
     }
     out.close_table();
-    if cx.say.question.spared().is_some() {
+    if rings && cx.say.question.spared().is_some() {
         out.p(w::SPARED_UNPROVEN);
     }
 }
@@ -308,18 +315,7 @@ fn other_part(out: &mut Page<'_>, cx: &Cx<'_>) {
     }
     out.close();
     if question.stems.len() > 1 {
-        other_stems(out, cx, question.units);
+        stems(out, cx, false);
     }
     out.close();
-}
-
-fn other_stems(out: &mut Page<'_>, cx: &Cx<'_>, units: Units) {
-    let heads = [w::HEAD_STEMS[0], w::HEAD_STEMS[1], w::HEAD_STEMS[4]];
-    table(out, w::STEMS, &heads);
-    for (stem, number) in cx.say.answer.stems.iter().zip(1..) {
-        out.cell(measure::number(number));
-        out.cell(measure::size(stem.dbh_mm).text(units));
-        out.cell(plan_of(stem));
-    }
-    out.close_table();
 }

@@ -6,7 +6,7 @@ use crate::heading::heading;
 use crate::kind::Shown;
 use crate::out::Page;
 use crate::words::{self as w, Say};
-use calc::answer::{Conditional, If, Outcome};
+use calc::answer::{Also, Conditional, If, Outcome};
 use calc::model::reach;
 
 /// The region.
@@ -104,7 +104,7 @@ fn otherwise(out: &mut Page<'_>, cx: &Cx<'_>) {
     super::build::open_part(out, cx, "p-full p-else", "else", w::OTHERWISE, "");
     // The first stands out.
     let mut first = true;
-    for also in answer.next_line.iter().chain(&answer.also) {
+    let mut say = |also: &Also| {
         let line = cx.say.beside(also);
         if first {
             lead(out, line, w::OTHERWISE_HOLDS);
@@ -112,6 +112,10 @@ fn otherwise(out: &mut Page<'_>, cx: &Cx<'_>) {
             out.p(line);
         }
         first = false;
+    };
+    if let Some(next) = &answer.next_line {
+        say(next);
     }
+    answer.also.iter().for_each(say);
     out.close();
 }

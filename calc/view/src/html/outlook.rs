@@ -128,11 +128,13 @@ fn deaths(out: &mut Page<'_>, cx: &Cx<'_>) {
     for row in rows {
         let known = cx.say.reference.source(row.source);
         let label = known.map_or(row.source, |source| source.label);
-        for cell in [
-            row.dead, row.after, row.n, row.dbh, row.ring, row.season, label,
-        ] {
-            out.cell(cell);
-        }
+        out.cell(row.dead);
+        out.cell(row.after);
+        out.cell(row.n);
+        out.cell(row.dbh);
+        out.cell(row.ring);
+        out.cell(row.season);
+        out.cell(label);
     }
     out.close_table();
 }

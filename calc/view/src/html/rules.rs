@@ -13,9 +13,11 @@ use calc::timing::restrictions::Topic;
 pub fn inside(out: &mut Page<'_>, cx: &Cx<'_>) {
     let rules = &cx.say.answer.rules;
     let mut none = true;
-    for (at, rule) in rules.iter().enumerate() {
+    for rule in rules {
         let same = |other: &&Rules| other.on_the_day && other.topic == rule.topic;
-        if !rule.on_the_day || rules.iter().take(at).any(|other| same(&other)) {
+        // A topic is told once, where its first rule of the day stands.
+        let first = rules.iter().find(same);
+        if !first.is_some_and(|first| std::ptr::eq(first, rule)) {
             continue;
         }
         none = false;

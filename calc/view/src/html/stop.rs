@@ -90,7 +90,7 @@ fn say(out: &mut Page<'_>, name: &str, value: String) {
 fn rows(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     let units = cx.say.units();
-    let mut push = |name: &str, value: String, standing: String| {
+    let mut push = |name: &str, value: String, standing: &str| {
         out.cell(name);
         out.cell(value);
         out.cell(standing);
@@ -101,13 +101,13 @@ fn rows(out: &mut Page<'_>, cx: &Cx<'_>) {
         push(
             w::ROW_PRO[0],
             measure::bark(bark.mm).text(units),
-            super::make::bark_standing(cx, bark),
+            &super::make::bark_standing(cx, bark),
         );
     }
     if let Some(crown) = &answer.crown_m {
-        let end = |end: Option<f64>| measure::length(end.unwrap_or(crown.value));
-        let standing = w::estimated_from(end(crown.low).first(units), end(crown.high).first(units));
-        push(w::ROW_PRO[1], cx.say.length(crown.value), standing);
+        let end = |end: Option<f64>| end.unwrap_or(crown.value);
+        let standing = from(cx, end(crown.low), end(crown.high));
+        push(w::ROW_PRO[1], cx.say.length(crown.value), &standing);
     }
     if let Some(shown) = answer.height.shown_m {
         let standing = match (
@@ -115,22 +115,28 @@ fn rows(out: &mut Page<'_>, cx: &Cx<'_>) {
             answer.height.low_m,
             answer.height.high_m,
         ) {
-            (false, Some(low), Some(high)) => w::estimated_from(
-                measure::length(low).first(units),
-                measure::length(high).first(units),
-            ),
+            (false, Some(low), Some(high)) => from(cx, low, high),
             _ => w::grade(calc::evidence::Grade::Measured).into(),
         };
-        push(w::ROW_PRO[2], cx.say.length(shown), standing);
+        push(w::ROW_PRO[2], cx.say.length(shown), &standing);
     }
     if let (Some(opens), Some(closes)) = (answer.timing.opens, answer.timing.closes) {
-        push(w::ROW_PRO[3], measure::days(opens, closes), w::MODEL.into());
+        push(w::ROW_PRO[3], measure::days(opens, closes), w::MODEL);
     }
     let wish = match cx.say.question.goal {
         Goal::Wildlife | Goal::SpareOne(_) => w::WISH[0],
         Goal::Kill => w::WISH[1],
     };
-    push(w::ROW_PRO[4], wish.into(), w::YOUR_WORDS.into());
+    push(w::ROW_PRO[4], wish.into(), w::YOUR_WORDS);
+}
+
+/// What lies between two lengths, in the reader's unit.
+fn from(cx: &Cx<'_>, low: f64, high: f64) -> String {
+    let units = cx.say.units();
+    w::estimated_from(
+        measure::length(low).first(units),
+        measure::length(high).first(units),
+    )
 }
 
 /// What can be done without touching the tree: what would change the answer first.

@@ -1,12 +1,12 @@
 //! Then check: the visits, and what to do at one.
 
-use super::build::{Cx, open_details, open_part};
+use super::build::{Cx, button, open_details, open_part};
 use super::table::folded_table;
 use crate::control::{labelled, open_set, option, tick};
 use crate::draw::year::{Pin, VisitYear, VisitsLabels, visits};
 use crate::field_id;
 use crate::measure;
-use crate::out::{OutExt, Page};
+use crate::out::{Out, OutExt, Page};
 use crate::words as w;
 use calc::model::at_visit::advise;
 use calc::model::method::Method;
@@ -55,11 +55,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     list(out, cx);
     // What only would be done under a condition is in nobody's calendar yet.
     if cx.options.with_buttons && !cx.nested {
-        out.open_class("button", "btn ghost");
-        out.attr("type", "button");
-        out.attr("data-act", "calendar");
-        out.text(w::CALENDAR);
-        out.close();
+        button(out, "calendar", w::CALENDAR);
     }
     let rings = answer.headline_method == Method::BarkRing;
     if rings {
@@ -141,38 +137,29 @@ fn choice(out: &mut Page<'_>, cx: &Cx<'_>) {
         out.close();
     }
     let has = |seen: Seen| asked.is_some_and(|asked| asked.seen.contains(&seen));
+    let choose = |out: &mut dyn Out, kind: &str, name: &str, list: &[Seen]| {
+        let mut none = true;
+        for seen in list {
+            let on = has(*seen);
+            none &= !on;
+            tick(out, kind, name, seen.word(), on, &|out| {
+                out.text(w::seen(*seen));
+            });
+        }
+        none
+    };
+    let name = "visit.crown";
+    open_set(out, name, w::VISIT_CROWN);
     let crowns = [Seen::CrownFull, Seen::CrownThin, Seen::CrownBare];
-    open_set(out, "visit.crown", w::VISIT_CROWN);
-    for seen in crowns {
-        tick(
-            out,
-            "radio",
-            "visit.crown",
-            seen.word(),
-            has(seen),
-            &|out| {
-                out.text(w::seen(seen));
-            },
-        );
-    }
-    let none = asked.is_some() && !crowns.into_iter().any(has);
-    tick(out, "radio", "visit.crown", "", none, &|out| {
+    let none = choose(out, "radio", name, &crowns) && asked.is_some();
+    tick(out, "radio", name, "", none, &|out| {
         out.text(w::VISIT_NO_CROWN);
     });
     out.close();
-    open_set(out, "visit.seen", w::VISIT_SEEN);
-    for seen in [Seen::Bridge, Seen::Sprouts, Seen::Suckers, Seen::Decay] {
-        tick(
-            out,
-            "checkbox",
-            "visit.seen",
-            seen.word(),
-            has(seen),
-            &|out| {
-                out.text(w::seen(seen));
-            },
-        );
-    }
+    let name = "visit.seen";
+    open_set(out, name, w::VISIT_SEEN);
+    let others = [Seen::Bridge, Seen::Sprouts, Seen::Suckers, Seen::Decay];
+    choose(out, "checkbox", name, &others);
     out.close();
 }
 
@@ -188,22 +175,25 @@ fn at_a_visit(out: &mut Page<'_>, cx: &Cx<'_>) {
     };
     let south = cx.say.question.place.hemisphere() == Hemisphere::South;
     folded_table(out, "", w::AT_A_VISIT, &w::HEAD_VISIT);
-    for seen in w::SEEN {
-        let at = |day| advise(ringed, day, plan, &[seen], south).ok();
-        let (Some(early), Some(late)) = (at(first.to), at(third.to)) else {
+    for seen in &w::SEEN {
+        let mut acts: Vec<&str> = Vec::new();
+        let mut judged = |visit: &Visit| {
+            let advice = advise(ringed, visit.to, plan, &[*seen], south).ok()?;
+            for act in &advice.acts {
+                let word = w::act_now(*act);
+                if !acts.contains(&word) {
+                    acts.push(word);
+                }
+            }
+            Some(advice.judged)
+        };
+        let (Some(early), Some(late)) = (judged(first), judged(third)) else {
             continue;
         };
-        let mut acts: Vec<&str> = Vec::new();
-        for act in early.acts.iter().chain(&late.acts) {
-            let word = w::act_now(*act);
-            if !acts.contains(&word) {
-                acts.push(word);
-            }
-        }
-        out.cell(w::seen(seen));
+        out.cell(w::seen(*seen));
         out.cell(w::sentence(&acts.join("; ")));
-        out.cell(w::ring_judged(early.judged));
-        out.cell(w::ring_judged(late.judged));
+        out.cell(w::ring_judged(early));
+        out.cell(w::ring_judged(late));
     }
     out.close_table();
 }

@@ -163,10 +163,17 @@ fn tape(out: &mut Page<'_>, cx: &Cx<'_>) {
         return;
     };
     let shown = first.from.year();
-    let slips = spans(&timing.tape, Fill::Solid);
-    let may_slip = spans(&timing.tape, Fill::Hatched);
-    let closed = months(&answer.rules, true);
-    let caution = months(&answer.rules, false);
+    let bands = [
+        band(Swatch::Solid, w::SLIPS, spans(&timing.tape, Fill::Solid)),
+        band(
+            Swatch::Hatch,
+            w::MAY_SLIP,
+            spans(&timing.tape, Fill::Hatched),
+        ),
+        band(Swatch::Cross, w::CLOSED, months(&answer.rules, true)),
+        band(Swatch::Dots, w::CAUTION, months(&answer.rules, false)),
+    ];
+    let [slips, may_slip, closed, caution] = &bands;
     let good = timing
         .next_good
         .zip(timing.next_good_to)
@@ -197,14 +204,9 @@ fn tape(out: &mut Page<'_>, cx: &Cx<'_>) {
         };
         w::window(&w::to(measure::day(from), to))
     });
-    let said = |list: &[Span]| said(list);
     let aria = w::year_aria(
         &measure::number(shown as u32),
-        &[
-            (w::SLIPS, &said(&slips)),
-            (w::MAY_SLIP, &said(&may_slip)),
-            (w::CLOSED, &said(&closed)),
-        ],
+        &[slips, may_slip, closed].map(|band| (band.name, &*band.said)),
         &asked_said,
     );
     let mut labels = LABELS;
@@ -215,10 +217,10 @@ fn tape(out: &mut Page<'_>, cx: &Cx<'_>) {
     year(
         out.sink(),
         &Year {
-            slips: &slips,
-            may_slip: &may_slip,
-            closed: &closed,
-            caution: &caution,
+            slips: &slips.spans,
+            may_slip: &may_slip.spans,
+            closed: &closed.spans,
+            caution: &caution.spans,
             window: window.as_slice(),
             today: today.map(doy),
             asked: asked.map(doy),
@@ -227,21 +229,15 @@ fn tape(out: &mut Page<'_>, cx: &Cx<'_>) {
         &labels,
     );
     out.close();
-    let (slips_said, may_said) = (said(&slips), said(&may_slip));
-    let (closed_said, caution_said) = (said(&closed), said(&caution));
     let mut rows: Vec<(Swatch, &str, &str)> = Vec::new();
-    if !slips.is_empty() {
-        rows.push((Swatch::Solid, w::SLIPS, &slips_said));
-    }
-    if !may_slip.is_empty() {
-        rows.push((Swatch::Hatch, w::MAY_SLIP, &may_said));
-    }
-    rows.push((Swatch::Empty, w::DOES_NOT, w::REST_OF_YEAR));
-    if !closed.is_empty() {
-        rows.push((Swatch::Cross, w::CLOSED, &closed_said));
-    }
-    if !caution.is_empty() {
-        rows.push((Swatch::Dots, w::CAUTION, &caution_said));
+    for band in &bands {
+        // What it does not do stands behind what it does, before the rules.
+        if band.mark == Swatch::Cross {
+            rows.push((Swatch::Empty, w::DOES_NOT, w::REST_OF_YEAR));
+        }
+        if !band.spans.is_empty() {
+            rows.push((band.mark, band.name, &band.said));
+        }
     }
     rows.push((Swatch::Notch, w::NOTCH[0], w::NOTCH[1]));
     if !visits.is_empty() {
@@ -251,6 +247,24 @@ fn tape(out: &mut Page<'_>, cx: &Cx<'_>) {
     twin(out, cx, w::TWIN_YEAR, &w::HEAD_YEAR);
     tape_rows(out, cx);
     out.close_table();
+}
+
+/// A band of the tape.
+struct Band {
+    mark: Swatch,
+    name: &'static str,
+    spans: Vec<Span>,
+    said: String,
+}
+
+fn band(mark: Swatch, name: &'static str, spans: Vec<Span>) -> Band {
+    let said = said(&spans);
+    Band {
+        mark,
+        name,
+        spans,
+        said,
+    }
 }
 
 /// Spans in words, by their first day; overlapping ones are one.
@@ -298,7 +312,9 @@ fn tape_rows(out: &mut Page<'_>, cx: &Cx<'_>) {
             Fill::Hatched => w::MAY_SLIP,
             Fill::Empty => w::DOES_NOT,
         });
-        out.cell(rules.join(", ").to_ascii_lowercase());
+        let mut rules = rules.join(", ");
+        rules.make_ascii_lowercase();
+        out.cell(rules);
     }
 }
 

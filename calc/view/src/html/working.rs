@@ -1,6 +1,6 @@
 //! Working: the inputs as read, what was assumed, how each number was made; and what to keep.
 
-use super::build::{Cx, cites, field_link, open_details, open_part, source, sub};
+use super::build::{Cx, button, cites, field_link, open_details, open_part, source, sub};
 use crate::heading::heading;
 use crate::out::Page;
 use crate::words::{self as w, Told};
@@ -85,17 +85,19 @@ fn sources(out: &mut Page<'_>, cx: &Cx<'_>) {
 /// All inputs in one paragraph, for the printed page: given, assumed, left.
 pub fn sheet_inputs(out: &mut Page<'_>, cx: &Cx<'_>) {
     let stops = cx.say.answer.outcome == calc::answer::Outcome::Professional;
-    let mut text = String::new();
-    for list in [cx.say.told(), cx.say.assumed(stops)] {
-        for told in &list {
-            text = cat!(text, &told.label, ": ", &told.value, ". ");
-        }
-    }
+    let text = inputs(String::new(), &cx.say.told());
     out.open_class("p", "sheetin");
-    out.text(text);
+    out.text(inputs(text, &cx.say.assumed(stops)));
     // What was left as for most trees would push a full sheet onto a second page.
     out.leaf_class("span", "np", &cx.say.left());
     out.close();
+}
+
+fn inputs(mut text: String, list: &[Told]) -> String {
+    for told in list {
+        text = cat!(text, &told.label, ": ", &told.value, ". ");
+    }
+    text
 }
 
 /// Print and copy. Only where the host wires the buttons.
@@ -106,14 +108,10 @@ pub fn keep(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
     open_part(out, cx, "keepit", "save", w::KEEP, "");
     out.open_class("div", "keep");
     let print = if stops { w::PRINT_CALL } else { w::PRINT };
-    let buttons = [("print", print), ("copy", w::COPY), ("link", w::COPY_LINK)];
-    let count = if cx.options.with_link { 3 } else { 2 };
-    for (act, word) in &buttons[..count] {
-        out.open_class("button", "btn ghost");
-        out.attr("type", "button");
-        out.attr("data-act", act);
-        out.text(*word);
-        out.close();
+    button(out, "print", print);
+    button(out, "copy", w::COPY);
+    if cx.options.with_link {
+        button(out, "link", w::COPY_LINK);
     }
     out.close_two();
 }
