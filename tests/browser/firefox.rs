@@ -4,8 +4,8 @@
 use crate::browser::{Browser, in_firefox};
 use crate::embed::host;
 use crate::plan::ANSWER;
-use crate::site::{Server, built, folder, pages};
-use crate::{Outcome, rules};
+use crate::site::{Server, pages};
+use crate::{Outcome, rules, single};
 use serde_json::json;
 
 /// A tree is asked about and answered.
@@ -182,13 +182,15 @@ fn firefox_keeps_a_frame_as_tall_as_what_it_shows() {
 #[test]
 #[ignore = "needs Firefox and geckodriver; tests/all runs it where both are found"]
 fn firefox_answers_from_the_single_file_on_a_disk() {
-    let stick = folder("stick-firefox");
-    let file = stick.join("slipbark-single.html");
-    std::fs::copy(built().join("slipbark-single.html"), &file).expect("the single file is built");
-    let address = format!("file://{}", file.display());
+    let address = single::on_a_stick("stick-firefox", &single::single_file());
+    let changed = single::with_one_letter_changed(single::single_file());
+    let changed = single::on_a_stick("stick-firefox-changed", &changed);
     in_firefox(async move |browser| {
         browser.open(&address).await?;
         expect_an_answer(&browser).await?;
-        expect_loaded_only_from(&browser, &[&address, "data:", "blob:"]).await
+        expect_loaded_only_from(&browser, &[&address, "data:", "blob:"]).await?;
+        browser.open(&changed).await?;
+        single::expect_words_in_place_of_the_calculator(&browser, "changed", "Fetch the file again")
+            .await
     });
 }

@@ -29,6 +29,7 @@ mod plan;
 mod rules;
 mod rungs;
 mod settings;
+mod single;
 mod site;
 mod town;
 mod version;

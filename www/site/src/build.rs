@@ -119,9 +119,13 @@ pub fn site(
             .map(|file| (file.path.as_str(), file.bytes.as_slice())),
     );
     let pages = files.iter_mut().filter(|file| file.path.ends_with(".html"));
+    let mark = pages::BUILD_MARK.as_bytes();
     for file in pages.chain([&mut single]) {
-        let text = String::from_utf8(std::mem::take(&mut file.bytes))?;
-        file.bytes = text.replace(pages::BUILD_MARK, &build[..8]).into_bytes();
+        // Not as text: the single file holds other bytes too.
+        let at = |bytes: &[u8]| bytes.windows(mark.len()).position(|here| here == mark);
+        while let Some(at) = at(&file.bytes) {
+            file.bytes.splice(at..at + mark.len(), build[..8].bytes());
+        }
     }
     files.push(if offline {
         worker(&scripts, &files)?

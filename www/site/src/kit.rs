@@ -2,7 +2,7 @@
 //! and ready files that tell common servers which headers to send.
 
 use crate::assets::{File, hex};
-use crate::headers;
+use crate::{headers, single};
 use anyhow::{Context, Result};
 use sha2::{Digest as _, Sha256};
 use std::fmt::Write as _;
@@ -84,8 +84,10 @@ fn readme(base: &str) -> String {
          - all else: Cache-Control: no-cache (also sw.js and v1/*, or an update would not arrive)\n\
          - everything but .html: Access-Control-Allow-Origin: *, or other origins can't embed it\n\
          - .wasm: Content-Type: application/wasm\n\
+         - {single}: Content-Type: {single_kind} (as another\n\
+         \x20 set of letters it can be saved, not opened from the server)\n\
          - .html: the Content-Security-Policy that stands in _headers. Each page states it too,\n\
-         \x20 so a host that can't send it loses nothing else. slipbark-single.html has its own.\n\
+         \x20 so a host that can't send it loses nothing else. {single} has its own.\n\
          \n\
          On other pages: <script src=\".../v1/embed.js\" defer></script> and one of the elements\n\
          slipbark-tree-plan, -year, -ring, -reach, -effort, -checks; in a frame: embed/NAME/.\n\
@@ -102,6 +104,8 @@ fn readme(base: &str) -> String {
          the data as data/README.md and data/places/ say: the climate table is CC BY-SA 4.0, the\n\
          town names CC BY 4.0. Keep those files with the kit.\n",
         version = env!("CARGO_PKG_VERSION"),
+        single = single::NAME,
+        single_kind = single::KIND,
     )
 }
 

@@ -1,20 +1,36 @@
 //! The single file: one page with everything in it, for a memory stick. Pages
-//! opened from a disk may load no module and fetch nothing, so the scripts
-//! stand in the page and the rest is packed into it.
+//! opened from a disk may load no module and fetch nothing, so all stands in
+//! the page: the style sheet, the scripts, the WebAssembly and the climate as
+//! one packed stream, and in plain letters what unpacks it.
+//!
+//! The page is in windows-1252, in which a letter holds a byte ([`packed`]).
+//! From a disk browsers take that from the page. A server that calls it UTF-8
+//! has the last word, and the letters are lost: so ours names the right set
+//! for this one file, as do the ready files for others, the links to it save
+//! it rather than show it, and where all that fails the page says to save it.
+//! Fetching itself once more would do too, but this file asks nobody.
+
+mod packed;
+mod scripts;
 
 use crate::assets::{File, script};
 use crate::template::{Template, escape};
 use anyhow::{Context, Result, bail};
 use base64::Engine as _;
 use base64::engine::general_purpose::STANDARD;
-use flate2::{Compression, write::GzEncoder};
+use scripts::{closed, open, tidy};
 use sha2::{Digest as _, Sha256};
 use std::collections::BTreeMap;
-use std::io::Write as _;
 use std::path::Path;
 
 /// Its name at the root of the site.
 pub const NAME: &str = "slipbark-single.html";
+
+/// What it is, for the one who sends it.
+pub const KIND: &str = "text/html; charset=windows-1252";
+
+/// Stands in the page for what is packed, which is no text.
+const PACKED_MARK: &str = "@@packed@@";
 
 /// What goes in, as the site has it.
 pub struct Parts<'a> {
@@ -32,134 +48,89 @@ pub struct Parts<'a> {
 /// A page or script that can't be read, or that has changed so that it can't
 /// be put together in this way: the message names it.
 pub fn render(root: &Path, parts: &Parts<'_>) -> Result<File> {
-    let pages = root.join("www/pages");
+    let scripts = root.join("www/pages/js");
     let (engine, names) = closed(parts.engine)?;
-    let element = open(&pages.join("js"), "element.js", &names)?;
-    let start = script(&pages.join("js/single.js"), &[])?;
-    // A module of its own scope: what it calls `fetch` gives what is packed here.
+    let element = open(&scripts, "element.js", &names)?;
+    let start = script(&scripts.join("single.js"), &[])?;
+    // A module of its own scope: what it calls `fetch` gives what was packed here.
     let module = tidy(&format!("{start}\n{engine}\n{element}"));
-    if module.contains("</script") || module.contains("<!--") {
-        bail!(
-            "a script of the single file would end its own element: look for `</script` in www/pages/js"
-        );
-    }
-    let sheet = |name: &str| -> Result<String> {
-        std::fs::read_to_string(root.join("www/style").join(name))
-            .with_context(|| format!("www/style/{name} could not be read"))
-    };
-    let style = tidy(&format!("{}\n{}", sheet("tokens.css")?, sheet("page.css")?));
-    let policy = format!(
-        "default-src 'none'; script-src '{}' 'wasm-unsafe-eval'; style-src '{}'; img-src data:; base-uri 'none'; form-action 'none'",
-        hash(&module),
-        hash(&style)
-    );
     let text = |file: &str| {
         std::fs::read_to_string(root.join(file))
             .with_context(|| format!("{file} could not be read"))
     };
-    let file = "www/pages/single.html";
-    let page = Template::read(file, &text(file)?)?;
+    let style = tidy(&format!(
+        "{}\n{}",
+        text("www/style/tokens.css")?,
+        text("www/style/page.css")?
+    ));
+    // What stands in the page as it is.
+    let first = tidy(&text("www/style/first.css")?);
+    let unpack = script(&scripts.join("unpack.js"), &[])?;
+    let unpack = tidy(&format!(
+        "{}\n{unpack}",
+        script(&scripts.join("lzma.js"), &[])?
+    ));
+    for (name, text) in [("a script", &unpack), ("first.css", &first)] {
+        if !text.is_ascii() || text.contains("</") || text.contains("<!--") {
+            bail!(
+                "{name} that stands in the single file has a letter beyond ASCII, `</` or `<!--`: the page could not hold it as it is"
+            );
+        }
+    }
+    let policy = format!(
+        "default-src 'none'; script-src '{}' '{}' 'wasm-unsafe-eval'; style-src '{}' '{}'; img-src data:; base-uri 'none'; form-action 'none'",
+        hash(&unpack),
+        hash(&module),
+        hash(&first),
+        hash(&style)
+    );
+
+    let in_order = [
+        ("climate.bin", parts.climate),
+        ("engine.wasm", parts.wasm),
+        ("module.js", module.as_bytes()),
+        ("style.css", style.as_bytes()),
+    ];
+    let sizes = in_order.map(|(name, bytes)| format!("{name} {}", bytes.len()));
+    let file = packed::lzma(&in_order.map(|(_, bytes)| bytes).concat())?;
+    let mut sum = flate2::Crc::new();
+    sum.update(&file);
+    let (letters, line) = packed::letters(&file);
+
+    let shell = "www/pages/single.html";
+    let page = Template::read(shell, &text(shell)?)?;
     let values = BTreeMap::from([
         ("title", escape(page.head("title")?)),
         ("weighs", text("www/pages/weighs.html")?),
         ("policy", policy),
-        ("style", style),
-        ("module", module),
-        ("wasm", packed(parts.wasm)?),
-        ("climate", packed(parts.climate)?),
+        ("first", first),
+        ("unpack", unpack),
+        ("name", NAME.to_owned()),
+        ("parts", sizes.join(" ")),
+        ("crc", sum.sum().to_string()),
+        ("line", line.to_string()),
+        ("packed", PACKED_MARK.to_owned()),
         ("version", env!("CARGO_PKG_VERSION").to_owned()),
         ("build", crate::pages::BUILD_MARK.to_owned()),
     ]);
-    Ok(File::named(NAME, page.body(&values)?))
-}
-
-/// A module as an expression with its own scope: `const binding = (() => …)();`,
-/// and the names it exports.
-fn closed(module: &str) -> Result<(String, Vec<String>)> {
-    let mut names = Vec::new();
-    let mut body = String::with_capacity(module.len());
-    for line in module.lines() {
-        let Some(rest) = line.strip_prefix("export ") else {
-            body.push_str(line);
-            body.push('\n');
-            continue;
-        };
-        if rest.trim() == "{ initSync, __wbg_init as default };" {
-            continue;
-        }
-        let name = rest
-            .strip_prefix("function ")
-            .or_else(|| rest.strip_prefix("class "))
-            .and_then(|rest| {
-                rest.split(|c: char| !c.is_alphanumeric() && c != '_')
-                    .next()
-            });
-        let Some(name) = name.filter(|name| !name.is_empty()) else {
-            bail!("the binding exports `{rest}`, which the single file can't take in");
-        };
-        names.push(name.to_owned());
-        body.push_str(rest);
-        body.push('\n');
-    }
-    let list = names.join(", ");
-    Ok((
-        format!(
-            "const binding = (() => {{\n{body}\nreturn {{ init: __wbg_init, {list} }};\n}})();\n"
-        ),
-        names,
+    let page = ascii(&page.body(&values)?);
+    let Some((before, after)) = page.split_once(PACKED_MARK) else {
+        bail!("{shell} has no place for what is packed");
+    };
+    Ok(File::named(
+        NAME,
+        [before.as_bytes(), &letters, after.as_bytes()].concat(),
     ))
 }
 
-/// One of our own modules without its imports and exports, to stand in one
-/// scope with the others; those it imports stand before it.
-fn open(folder: &Path, name: &str, engine: &[String]) -> Result<String> {
-    let text = script(&folder.join(name), &[])?;
-    let mut out = String::new();
-    for line in text.lines() {
-        if line == "import init, * as engine from \"./engine.js\";" {
-            if engine.is_empty() {
-                bail!("the binding exports nothing");
-            }
-            // No page of sources comes along, so labels of sources are no links; no town, so none is looked up.
-            out.push_str(
-                "const init = binding.init, engine = { ...binding, locate() {}, when_towns_are_wanted() {} };\n",
-            );
-        } else if let Some(rest) = line.strip_prefix("import ") {
-            let inner = rest
-                .strip_suffix("\";")
-                .and_then(|rest| rest.split_once("} from \"./"));
-            let Some((_, inner)) = inner.filter(|_| rest.starts_with('{')) else {
-                bail!(
-                    "www/pages/js/{name} has `{line}`; the single file takes in `import {{ name }} from \"./file.js\";` alone"
-                );
-            };
-            let inner = open(folder, inner, engine)?;
-            out.insert_str(0, &inner);
+/// A page whose letters beyond ASCII are written as references, so that it says the same in any set of letters.
+fn ascii(page: &str) -> String {
+    let mut out = String::with_capacity(page.len());
+    for c in page.chars() {
+        if c.is_ascii() {
+            out.push(c);
         } else {
-            out.push_str(line.strip_prefix("export ").unwrap_or(line));
-            out.push('\n');
-        }
-    }
-    Ok(out)
-}
-
-/// Without indents, blank lines and comments that have lines to themselves.
-fn tidy(text: &str) -> String {
-    let mut out = String::with_capacity(text.len());
-    let mut comment = false;
-    for line in text.lines().map(str::trim) {
-        let begins = line.starts_with("/*");
-        let ends = line.ends_with("*/");
-        if comment || begins {
-            // What follows a comment on its last line is kept, with the comment.
-            comment = !line.contains("*/");
-            if comment || ends {
-                continue;
-            }
-        }
-        if !line.is_empty() && !line.starts_with("//") {
-            out.push_str(line);
-            out.push('\n');
+            out.push_str(&format!("&#{};", u32::from(c)));
         }
     }
     out
@@ -170,50 +141,69 @@ fn hash(text: &str) -> String {
     format!("sha256-{}", STANDARD.encode(Sha256::digest(text)))
 }
 
-/// Compressed, then in letters that any page can hold.
-fn packed(bytes: &[u8]) -> Result<String> {
-    let mut packer = GzEncoder::new(Vec::new(), Compression::best());
-    packer.write_all(bytes)?;
-    Ok(STANDARD.encode(packer.finish()?))
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
 
     #[test]
-    fn a_module_becomes_a_value_with_its_exports() {
-        let module = "let wasm;\nexport function answer(q) {\n}\nexport class A {\n}\nexport { initSync, __wbg_init as default };\n";
-        let (text, names) = closed(module).unwrap();
-        assert_eq!(names, ["answer", "A"]);
-        assert!(
-            text.contains("return { init: __wbg_init, answer, A };"),
-            "{text}"
-        );
-        assert!(!text.contains("export"), "{text}");
-        let error = closed("export * from \"x\";").unwrap_err().to_string();
-        assert!(error.contains("* from"), "{error}");
-    }
-
-    #[test]
-    fn tidying_takes_comments_and_keeps_rules_and_code() {
-        let text = "/** a\n * b\n */\n  let x = 1; // kept\n// gone\n\n/* one */\n* { margin: 0 }\n/* c */ p { }\n";
+    fn letters_beyond_ascii_become_references() {
         assert_eq!(
-            tidy(text),
-            "let x = 1; // kept\n* { margin: 0 }\n/* c */ p { }\n"
+            ascii("<p>6 – 8 in, 20 °C</p>"),
+            "<p>6 &#8211; 8 in, 20 &#176;C</p>"
         );
     }
 
     #[test]
-    fn what_is_packed_unpacks() {
-        let text = packed(b"bark").unwrap();
-        let bytes = STANDARD.decode(text).unwrap();
-        let mut out = Vec::new();
-        std::io::Read::read_to_end(
-            &mut flate2::read::GzDecoder::new(bytes.as_slice()),
-            &mut out,
-        )
-        .unwrap();
-        assert_eq!(out, b"bark");
+    fn the_file_holds_its_parts_and_names_the_hashes_of_its_scripts_and_styles() {
+        let root = crate::tree::root().unwrap();
+        let parts = Parts {
+            engine: "function __wbg_init() {\n}\nexport function answer(q) {\n}\nexport { initSync, __wbg_init as default };\n",
+            wasm: b"wasm",
+            climate: b"climate",
+        };
+        let file = render(&root, &parts).unwrap();
+        // Every byte as the letter of its number, which is enough to cut by.
+        let page: String = file.bytes.iter().map(|byte| char::from(*byte)).collect();
+        let cut = |before: &str, after: &str| {
+            let from = page.find(before).unwrap() + before.len();
+            page[from..].split(after).next().unwrap().to_owned()
+        };
+        let line: usize = cut("data-line=\"", "\"").parse().unwrap();
+        let letters: Vec<u8> = cut(&format!("data-crc=\"{}\">", cut("data-crc=\"", "\"")), "<")
+            .chars()
+            .map(|letter| u8::try_from(u32::from(letter)).unwrap())
+            .collect();
+        let packed: Vec<u8> = letters
+            .chunks(line + 1)
+            .flat_map(|line| line[1..].iter().map(|letter| letter.wrapping_sub(line[0])))
+            .collect();
+        let mut sum = flate2::Crc::new();
+        sum.update(&packed);
+        assert_eq!(sum.sum().to_string(), cut("data-crc=\"", "\""));
+
+        let mut reader = lzma_rust2::LzmaReader::new_mem_limit(&*packed, u32::MAX, None).unwrap();
+        let mut all = Vec::new();
+        std::io::Read::read_to_end(&mut reader, &mut all).unwrap();
+        let sizes = cut("data-parts=\"", "\"");
+        let sizes: Vec<&str> = sizes.split(' ').collect();
+        let mut rest = all.as_slice();
+        let found: BTreeMap<&str, &[u8]> = sizes
+            .chunks(2)
+            .map(|pair| (pair[0], rest.split_off(..pair[1].parse().unwrap()).unwrap()))
+            .collect();
+        assert!(rest.is_empty());
+        assert_eq!(found["engine.wasm"], b"wasm");
+        assert_eq!(found["climate.bin"], b"climate");
+        let policy = cut("Content-Security-Policy\" content=\"", "\"");
+        for name in ["module.js", "style.css"] {
+            let text = std::str::from_utf8(found[name]).unwrap();
+            assert!(policy.contains(&hash(text)), "{name}");
+        }
+        for (before, after) in [
+            ("<script type=\"module\">", "</script>"),
+            ("<style>", "</style>"),
+        ] {
+            assert!(policy.contains(&hash(&cut(before, after))), "{before}");
+        }
     }
 }
