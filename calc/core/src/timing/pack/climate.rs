@@ -54,38 +54,61 @@ pub fn countries_near(places: &Places, lat: f64, lon: f64, c: &Constants) -> Vec
     near
 }
 
-/// Packs the places, in the order country, state, latitude, so that neighbours stand together.
+/// Packs the places, in the order of country and state; in these each is followed by the one most like it, since what
+/// is written are differences.
 #[must_use]
 pub fn encode(places: &[Place]) -> Vec<u8> {
-    let mut sorted: Vec<&Place> = places.iter().collect();
-    sorted.sort_by(|a, b| {
+    let mut sorted: Vec<(&Place, [i32; 27])> =
+        places.iter().map(|p| (p, row(&p.station))).collect();
+    sorted.sort_by(|(a, _), (b, _)| {
         (&a.country, &a.state)
             .cmp(&(&b.country, &b.state))
             .then(a.station.lat.total_cmp(&b.station.lat))
             .then(a.station.lon.total_cmp(&b.station.lon))
     });
+    for group in
+        sorted.chunk_by_mut(|(a, _), (b, _)| (&a.country, &a.state) == (&b.country, &b.state))
+    {
+        for next in 1..group.len() {
+            let unlike = |at: &usize| -> i32 {
+                let both = group[next - 1].1.iter().zip(&group[*at].1);
+                both.skip(3).map(|(a, b)| (a - b).abs()).sum()
+            };
+            let like = (next..group.len()).min_by_key(unlike).unwrap_or(next);
+            group[next..=like].rotate_right(1);
+        }
+    }
     let mut w = Writer::new(KIND, VERSION);
     w.unsigned(sorted.len() as u32);
-    let stations = || sorted.iter().map(|p| &p.station);
-    w.column(stations().map(|s| whole(f64::from(s.lat), 100.0)));
-    w.column(stations().map(|s| whole(f64::from(s.lon), 100.0)));
-    w.column(stations().map(|s| whole(f64::from(s.elev_m), 1.0)));
-    let tenths = |t: f32| whole(f64::from(t), 10.0);
-    let low = |s: &Station, m: usize| tenths(s.tmin[m]);
-    let range = |s: &Station, m: usize| tenths(s.tmax[m]) - tenths(s.tmin[m]);
-    for of in [&low as &dyn Fn(&Station, usize) -> i32, &range] {
-        for m in 0..12 {
-            // The step from the month before: neighbours share their seasons.
-            w.column(stations().map(|s| of(s, m) - if m == 0 { 0 } else { of(s, m - 1) }));
-        }
+    for column in 0..27 {
+        w.column(sorted.iter().map(|(_, row)| row[column]));
     }
     let regions: Vec<String> = sorted
         .iter()
-        .map(|p| region(&p.country, &p.state))
+        .map(|(p, _)| region(&p.country, &p.state))
         .collect();
     w.lines(regions.iter().map(String::as_str));
-    w.lines(sorted.iter().map(|p| p.name.as_str()));
+    w.lines(sorted.iter().map(|(p, _)| p.name.as_str()));
     w.0
+}
+
+/// The numbers of a place as they are written: latitude, longitude, elevation, then the minimum of each month and its
+/// range to the maximum, both as steps from the month before: neighbours share their seasons.
+fn row(s: &Station) -> [i32; 27] {
+    let tenths = |t: f32| whole(f64::from(t), 10.0);
+    let mut row = [0; 27];
+    row[0] = whole(f64::from(s.lat), 100.0);
+    row[1] = whole(f64::from(s.lon), 100.0);
+    row[2] = whole(f64::from(s.elev_m), 1.0);
+    let (mut low_before, mut range_before) = (0, 0);
+    for m in 0..12 {
+        let low = tenths(s.tmin[m]);
+        let range = tenths(s.tmax[m]) - low;
+        row[3 + m] = low - low_before;
+        row[15 + m] = range - range_before;
+        (low_before, range_before) = (low, range);
+    }
+    row
 }
 
 /// Unpacks the places.
