@@ -25,7 +25,7 @@ fn main() {
     let out = PathBuf::from(std::env::var("OUT_DIR").expect("cargo sets OUT_DIR"));
     match write(&content) {
         Ok(streams) => {
-            for (name, bytes) in ["ints", "tags", "texts"].iter().zip(streams) {
+            for (name, bytes) in ["ints", "tags", "texts", "prose"].iter().zip(streams) {
                 std::fs::write(out.join(name), bytes).expect("OUT_DIR takes a file");
             }
         }
@@ -38,7 +38,7 @@ fn main() {
 }
 
 /// In the order in which `src/unpack.rs` reads.
-fn write(content: &Path) -> Result<[Vec<u8>; 3], table::Problem> {
+fn write(content: &Path) -> Result<[Vec<u8>; 4], table::Problem> {
     let sources = rules::Sources::read(content)?;
     let mut pack = pack::Pack::default();
     species::write(content, &sources, &mut pack)?;

@@ -1,4 +1,4 @@
-//! The packed form of the tables: whole numbers, small tags and texts in streams of their own, which
+//! The packed form of the tables: whole numbers, small tags, short texts and sentences in streams of their own, which
 //! compress far better than structures in memory. `src/unpack.rs` reads it in the same order.
 
 use std::collections::HashMap;
@@ -8,8 +8,28 @@ use std::collections::HashMap;
 pub struct Pack {
     ints: Vec<u8>,
     tags: Vec<u8>,
-    texts: Vec<String>,
+    texts: Texts,
+    prose: Texts,
+}
+
+/// Texts, each once.
+#[derive(Default)]
+struct Texts {
+    lines: Vec<String>,
     known: HashMap<String, usize>,
+}
+
+impl Texts {
+    /// 0 for a text that comes next; n for the nth of those that stand already.
+    fn place(&mut self, text: &str) -> u64 {
+        assert!(!text.contains('\n'), "a text of a table is one line");
+        if let Some(at) = self.known.get(text) {
+            return *at as u64;
+        }
+        self.lines.push(text.to_owned());
+        self.known.insert(text.to_owned(), self.lines.len());
+        0
+    }
 }
 
 impl Pack {
@@ -65,17 +85,26 @@ impl Pack {
         }
     }
 
-    /// A text, stored once however often it stands: 0 is the next of the stored ones, n is the nth of those before.
+    /// A name, an id or a place.
     pub fn text(&mut self, text: &str) {
-        assert!(!text.contains('\n'), "a text of a table is one line");
-        let next = self.texts.len();
-        let at = *self.known.entry(text.to_owned()).or_insert(next);
-        if at == next {
-            self.texts.push(text.to_owned());
-            self.int(0);
-        } else {
-            self.int(at as u64 + 1);
-        }
+        let at = self.texts.place(text);
+        self.int(at);
+    }
+
+    /// A sentence, which is like other sentences rather than like names.
+    pub fn prose(&mut self, text: &str) {
+        let at = self.prose.place(text);
+        self.int(at);
+    }
+
+    /// Some of a list that the reader has, in its order, as bits.
+    pub fn some_of(&mut self, list: &[&str], some: &[&str]) {
+        let bits = list
+            .iter()
+            .enumerate()
+            .filter(|(_, item)| some.contains(item))
+            .fold(0, |bits, (at, _)| bits | 1 << at);
+        self.int(bits);
     }
 
     /// A list of texts.
@@ -92,8 +121,9 @@ impl Pack {
         self.int(len as u64);
     }
 
-    /// The three streams: whole numbers, tags, texts by line.
-    pub fn finish(self) -> [Vec<u8>; 3] {
-        [self.ints, self.tags, self.texts.join("\n").into_bytes()]
+    /// The streams: whole numbers, tags, short texts and sentences by line.
+    pub fn finish(self) -> [Vec<u8>; 4] {
+        let [texts, prose] = [self.texts, self.prose].map(|texts| texts.lines.join("\n").into());
+        [self.ints, self.tags, texts, prose]
     }
 }

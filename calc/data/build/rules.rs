@@ -188,9 +188,8 @@ pub fn methods(content: &Path, sources: &Sources, pack: &mut Pack) -> Result<(),
                     "{column}: \"{text}\" is not one of . P N R with * or !"
                 ))
             })?;
-            pack.one_of(tags::LEVELS, &cell.at_most);
-            pack.flag(cell.by_professional);
-            pack.flag(cell.holds);
+            let tag = (0..16).find(|tag| tags::cell(*tag) == cell);
+            pack.tag(tag.expect("a cell has four bits"));
         }
         sources.cites(pack, &row, row.text("cites")?, Grade::Published)?;
         seen.push(id);
@@ -333,8 +332,8 @@ pub fn cautions(content: &Path, sources: &Sources, pack: &mut Pack) -> Result<()
             return Err(row.problem(format!("input: \"{input}\" is not known")));
         }
         pack.text(row.text("id")?);
-        pack.text(row.text("plain_text_in_your_own_words")?);
-        pack.text(row.text("defers_to")?.trim_matches('-').trim());
+        pack.prose(row.text("plain_text_in_your_own_words")?);
+        pack.prose(row.text("defers_to")?.trim_matches('-').trim());
         pack.one_of(tags::WHENS, &when);
         pack.flag(decided);
         sources.cites(pack, &row, row.text("source_id")?, grade(&row, "grade")?)?;
@@ -389,7 +388,7 @@ pub fn outlook(content: &Path, sources: &Sources, pack: &mut Pack) -> Result<(),
         pack.number(row.within("second_ring_low", 0.0, 100.0)?);
         pack.number(row.within("second_ring_high", 0.0, 100.0)?);
         for note in ["anchors", "our_own_assumption"] {
-            pack.text(&crate::guides::told(row.text(note)?, sources));
+            pack.prose(&crate::guides::told(row.text(note)?, sources));
         }
         crate::guides::anchors(&row, sources, pack)?;
     }
@@ -411,7 +410,7 @@ pub fn outlook(content: &Path, sources: &Sources, pack: &mut Pack) -> Result<(),
         pack.text(row.text("season")?);
         share(pack, row, "")?;
         pack.text(row.text("n")?);
-        pack.text(row.text("note")?);
+        pack.prose(row.text("note")?);
         sources.cites(pack, row, row.text("source_ids")?, grade(row, "grade")?)?;
     }
     Ok(())
@@ -457,7 +456,7 @@ pub fn cavity_users(content: &Path, sources: &Sources, pack: &mut Pack) -> Resul
         pack.texts(region.text("codes")?.split(' '));
         pack.maybe(row.maybe("min_dbh_in")?.or(row.maybe("typical_dbh_in")?));
         pack.maybe(row.maybe("min_height_ft")?);
-        pack.text(row.text("note")?);
+        pack.prose(row.text("note")?);
         sources.cite(pack, &row, row.text("source_id")?, "", grade)?;
     }
     Ok(())
@@ -495,13 +494,11 @@ pub fn restrictions(content: &Path, sources: &Sources, pack: &mut Pack) -> Resul
         pack.text(row.text("jurisdiction")?);
         codes(pack, row.text("codes")?);
         pack.one_of(tags::TOPICS, &topic(&row)?);
-        pack.text(row.text("topic")?);
         let scope = row.text("scope")?;
         let scope = Scope::parse(scope)
             .ok_or_else(|| row.problem(format!("scope: \"{scope}\" is not known")))?;
         pack.one_of(tags::SCOPES, &scope);
-        pack.text(row.text("force")?);
-        pack.text(row.text("note")?);
+        pack.prose(row.text("force")?);
         let grade = grade(&row, "grade")?;
         let id = row.text("source_id")?.split(';').next().unwrap_or("");
         let id = if grade == Grade::Assumption {

@@ -7,6 +7,7 @@ use crate::tags;
 use calc::evidence::Grade;
 use calc::reference::{Confidence, Durability, Group, Suitability, Trait, Vigor};
 use calc::timing::WoodClass;
+use std::collections::BTreeSet;
 use std::path::Path;
 
 struct Tables {
@@ -53,9 +54,11 @@ pub fn write(content: &Path, sources: &Sources, pack: &mut Pack) -> Result<(), P
     let mut rows: Vec<Row<'_>> = join.rows().collect();
     rows.sort_by_key(|row| row.text("scientific_name").unwrap_or("").to_owned());
     let unknown = rules("unknown_species")?;
+    let codes = state_codes(&tables)?;
+    pack.texts(codes.iter().copied());
     pack.len(rows.len() + unknown.rows().count());
     for row in &rows {
-        species(row, &tables, sources, pack)?;
+        species(row, &tables, &codes, sources, pack)?;
     }
     for row in unknown.rows() {
         unknown_species(&row, sources, pack)?;
@@ -100,6 +103,7 @@ fn group(row: &Row<'_>) -> Result<Group, Problem> {
 fn species(
     row: &Row<'_>,
     tables: &Tables,
+    codes: &[&str],
     sources: &Sources,
     pack: &mut Pack,
 ) -> Result<(), Problem> {
@@ -132,13 +136,8 @@ fn species(
         .split(';')
         .next()
         .unwrap_or("MEM");
-    sources.cite(
-        pack,
-        &response,
-        id,
-        "species page",
-        response_grade(&response)?,
-    )?;
+    let grade = sources.check(&response, id, response_grade(&response)?)?;
+    pack.one_of(tags::GRADES, &grade);
     let has_bark = suitability != Suitability::NotApplicable;
     pack.flag(has_bark);
     if has_bark {
@@ -170,7 +169,7 @@ fn species(
     budbreak(row, tables, sources, pack)?;
     sprouting(row, tables, pack)?;
     pack.one_of(tags::DURABILITIES, &durability(name, tables)?);
-    warn_states(name, tables, pack)?;
+    warn_states(name, tables, codes, pack)?;
     look_alikes(name, tables, pack)?;
     deaths(name, tables, sources, pack)?;
     traits(name, tables, sources, pack)?;
@@ -342,23 +341,18 @@ fn one_curve(
     sources: &Sources,
     pack: &mut Pack,
 ) -> Result<(), Problem> {
-    let variant = |prefix: &str| {
-        form.strip_prefix(prefix)
-            .and_then(|n| n.parse::<usize>().ok())
-    };
-    let tag = match form {
-        "WYKOFF" => 0,
-        "CURTIS_ARNEY" => 1,
-        "QUAD" => 2,
-        "UTD_lin" | "UTD_quad" | "UTD_cub" | "UTD_quart" => 3,
-        _ => variant("UTD_loglogw")
-            .map(|n| 10 + n)
-            .or_else(|| variant("UTD_expow").map(|n| 20 + n))
-            .ok_or_else(|| curve.problem(format!("form: \"{form}\" is not known")))?,
-    };
+    let tag = tags::FORMS
+        .iter()
+        .position(|(name, ..)| *name == form)
+        .ok_or_else(|| curve.problem(format!("form: \"{form}\" is not known")))?;
     pack.tag(tag);
-    for column in ["b1", "b2", "b3", "b4", "b5"] {
-        pack.number(curve.maybe(column)?.unwrap_or(0.0));
+    for (at, column) in ["b1", "b2", "b3", "b4", "b5"].into_iter().enumerate() {
+        let b = curve.maybe(column)?.unwrap_or(0.0);
+        if at < tags::FORMS[tag].2 {
+            pack.number(b);
+        } else if b != 0.0 {
+            return Err(curve.problem(format!("{column}: {form} has no such coefficient")));
+        }
     }
     pack.maybe(curve.maybe("out_min")?);
     pack.maybe(curve.maybe("out_max")?);
@@ -374,14 +368,12 @@ fn one_curve(
     };
     pack.maybe(peak);
     pack.text(region);
-    let place = format!("{form} {region}");
-    sources.cite(
-        pack,
-        curve,
-        curve.text("source_id")?,
-        &place,
-        grade(curve, "grade")?,
-    )
+    // The reader makes the place of form and region.
+    let id = curve.text("source_id")?;
+    let grade = sources.check(curve, id, grade(curve, "grade")?)?;
+    pack.text(id);
+    pack.one_of(tags::GRADES, &grade);
+    Ok(())
 }
 
 /// Wood class, sum, and what the sum rests on.
@@ -475,17 +467,32 @@ fn durability(name: &str, tables: &Tables) -> Result<Durability, Problem> {
     })
 }
 
-fn warn_states(name: &str, tables: &Tables, pack: &mut Pack) -> Result<(), Problem> {
-    let codes = match tables.status.find("scientific_name", name) {
-        Some(row) => row
-            .text("warn_states")?
-            .split(' ')
-            .chain(row.text("native_provinces")?.split(' '))
-            .filter(|code| !code.is_empty())
-            .collect(),
-        None => Vec::new(),
-    };
-    pack.texts(codes);
+/// The codes of states and provinces, each once, the countries one after the other.
+fn state_codes(tables: &Tables) -> Result<Vec<&str>, Problem> {
+    let mut codes = Vec::new();
+    for column in ["warn_states", "native_provinces"] {
+        let mut of_country = BTreeSet::new();
+        for row in tables.status.rows() {
+            of_country.extend(row.text(column)?.split_whitespace());
+        }
+        codes.extend(of_country);
+    }
+    Ok(codes)
+}
+
+fn warn_states(
+    name: &str,
+    tables: &Tables,
+    known: &[&str],
+    pack: &mut Pack,
+) -> Result<(), Problem> {
+    let mut codes = Vec::new();
+    if let Some(row) = tables.status.find("scientific_name", name) {
+        for column in ["warn_states", "native_provinces"] {
+            codes.extend(row.text(column)?.split_whitespace());
+        }
+    }
+    pack.some_of(known, &codes);
     Ok(())
 }
 
@@ -526,7 +533,7 @@ fn look_alikes(name: &str, tables: &Tables, pack: &mut Pack) -> Result<(), Probl
     for (other, mark, native) in shown {
         pack.text(&alike_name(other, tables)?);
         pack.text(other);
-        pack.text(mark);
+        pack.prose(mark);
         pack.flag(native);
     }
     Ok(())
@@ -621,7 +628,7 @@ fn unknown_species(row: &Row<'_>, sources: &Sources, pack: &mut Pack) -> Result<
     pack.one_of(tags::VIGORS, &vigor(row, "basal_sprouting")?);
     pack.one_of(tags::VIGORS, &vigor(row, "root_suckering")?);
     pack.one_of(tags::SUITABILITIES, &Suitability::Unknown);
-    own(pack)?;
+    pack.one_of(tags::GRADES, &Grade::Assumption);
     pack.flag(true);
     pack.number(row.within("bark_coefficient", 0.005, 0.12)?);
     pack.one_of(tags::CONFIDENCES, &Confidence::Poor);
@@ -642,7 +649,8 @@ fn unknown_species(row: &Row<'_>, sources: &Sources, pack: &mut Pack) -> Result<
     own(pack)?;
     pack.len(0);
     pack.one_of(tags::DURABILITIES, &Durability::C);
-    for _list in ["states", "look-alikes", "deaths", "traits"] {
+    pack.some_of(&[], &[]);
+    for _list in ["look-alikes", "deaths", "traits"] {
         pack.len(0);
     }
     pack.maybe(None);

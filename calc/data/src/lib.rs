@@ -1,5 +1,6 @@
 //! What is known, compiled in from `content/`: see `build/`.
 
+mod reader;
 mod tags;
 mod unpack;
 
@@ -10,10 +11,11 @@ use std::sync::OnceLock;
 const DATA_VERSION: &str = "2026-11-25";
 
 fn read() -> (Reference, bool) {
-    let mut reader = unpack::Reader::new(
+    let mut reader = reader::Reader::new(
         include_bytes!(concat!(env!("OUT_DIR"), "/ints")),
         include_bytes!(concat!(env!("OUT_DIR"), "/tags")),
         include_str!(concat!(env!("OUT_DIR"), "/texts")),
+        include_str!(concat!(env!("OUT_DIR"), "/prose")),
     );
     let reference = reader.reference(DATA_VERSION);
     (reference, reader.is_done())

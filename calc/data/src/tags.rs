@@ -1,9 +1,9 @@
 // Shared by the build, which writes a value as its place in one of these lists, and by the reader.
 
 use calc::evidence::Grade;
-use calc::model::method::Level;
+use calc::model::method::{Cell, Level};
 use calc::reference::{
-    Confidence, Durability, Group, OutlookClass, SizeClass, Suitability, Trait, Vigor, When,
+    Confidence, Durability, Form, Group, OutlookClass, SizeClass, Suitability, Trait, Vigor, When,
 };
 use calc::timing::WoodClass;
 use calc::timing::restrictions::{Scope, Topic};
@@ -50,6 +50,28 @@ pub const LEVELS: &[Level] = &[
     Level::Possible,
     Level::NotAdvised,
     Level::RuledOut,
+];
+/// The cell of a tag: two bits of the level, one for a professional, one for a cell that holds.
+pub fn cell(tag: usize) -> Cell {
+    Cell {
+        at_most: LEVELS[tag % 4],
+        by_professional: tag & 4 != 0,
+        holds: tag & 8 != 0,
+    }
+}
+/// A form as the tables name it, what it is, and how many coefficients it has.
+pub const FORMS: &[(&str, Form, usize)] = &[
+    ("WYKOFF", Form::Wykoff, 2),
+    ("CURTIS_ARNEY", Form::CurtisArney, 4),
+    ("QUAD", Form::Quad, 3),
+    ("UTD_lin", Form::Polynomial, 2),
+    ("UTD_quad", Form::Polynomial, 3),
+    ("UTD_cub", Form::Polynomial, 4),
+    ("UTD_loglogw1", Form::LogLog(1), 3),
+    ("UTD_loglogw2", Form::LogLog(2), 3),
+    ("UTD_loglogw3", Form::LogLog(3), 3),
+    ("UTD_loglogw4", Form::LogLog(4), 3),
+    ("UTD_expow1", Form::Exp(1), 3),
 ];
 pub const WHENS: &[When] = &[When::Stop, When::Before, When::Work, When::After, When::Law];
 pub const CLASSES: &[OutlookClass] = &[

@@ -1,146 +1,33 @@
 //! Reads the packed tables back, once, in the order in which the build wrote them.
 
+use crate::reader::Reader;
 use crate::tags;
 use calc::evidence::Cite;
 use calc::model::effort::{EffortConstants, Three};
 use calc::model::height::HeightConstants;
-use calc::model::method::{Cell, Condition, Method};
+use calc::model::method::{Condition, Method};
 use calc::model::reach::ReachConstants;
 use calc::model::ring::RingConstants;
 use calc::reference::{
-    Bark, Caution, CavityUser, Constants, DeathRow, Form, HeightRow, LookAlike, MethodMinutes,
+    Bark, Caution, CavityUser, Constants, DeathRow, HeightRow, LookAlike, MethodMinutes,
     MethodRule, OutlookOverride, OutlookRow, Reference, Share, SnagGuide, Source, Species,
     SproutRow,
 };
 use calc::timing::restrictions::{DiseaseRegion, Restriction};
 
-use core::str::Lines;
-
-/// The streams, and how far each is read. The build wrote them, so nothing is missing.
-pub struct Reader {
-    ints: &'static [u8],
-    tags: &'static [u8],
-    texts: Lines<'static>,
-    known: Vec<&'static str>,
-}
-
 impl Reader {
-    pub fn new(ints: &'static [u8], tags: &'static [u8], texts: &'static str) -> Self {
-        Self {
-            ints,
-            tags,
-            texts: texts.lines(),
-            known: Vec::new(),
-        }
-    }
-
-    /// Whether everything was read.
-    pub fn is_done(&self) -> bool {
-        self.ints.is_empty() && self.tags.is_empty()
-    }
-
-    fn int(&mut self) -> usize {
-        self.wide() as usize
-    }
-
-    fn wide(&mut self) -> u64 {
-        let (mut value, mut shift) = (0_u64, 0);
-        while let Some((byte, rest)) = self.ints.split_first() {
-            self.ints = rest;
-            value |= u64::from(byte & 0x7f) << shift;
-            shift += 7;
-            if *byte < 0x80 {
-                break;
-            }
-        }
-        value
-    }
-
-    #[inline(never)]
-    fn tag(&mut self) -> usize {
-        match self.tags.split_first() {
-            Some((tag, rest)) => {
-                self.tags = rest;
-                usize::from(*tag)
-            }
-            None => 0,
-        }
-    }
-
-    #[inline(never)]
-    fn one_of<T: Copy>(&mut self, list: &[T]) -> T {
-        list[self.tag()]
-    }
-
-    fn flag(&mut self) -> bool {
-        self.tag() != 0
-    }
-
-    fn maybe(&mut self) -> Option<f64> {
-        let tag = self.tag();
-        if tag == 255 {
-            return None;
-        }
-        let digits = self.wide() as f64;
-        let mut scale = 1.0;
-        for _ in 0..tag % 16 {
-            scale *= 10.0;
-        }
-        let value = digits / scale;
-        Some(if tag >= 16 { -value } else { value })
-    }
-
-    fn number(&mut self) -> f64 {
-        self.maybe().unwrap_or(0.0)
-    }
-
-    fn text(&mut self) -> &'static str {
-        match self.int() {
-            0 => {
-                let text = self.texts.next().unwrap_or("");
-                self.known.push(text);
-                text
-            }
-            before => self.known[before - 1],
-        }
-    }
-
-    fn list<T>(&mut self, mut item: impl FnMut(&mut Self) -> T) -> &'static [T] {
-        let len = self.int();
-        let mut list = Vec::with_capacity(len);
-        for _ in 0..len {
-            list.push(item(self));
-        }
-        // The tables live as long as the program.
-        list.leak()
-    }
-
-    fn strings(&mut self) -> &'static [&'static str] {
-        self.list(Self::text)
-    }
-
-    fn cite(&mut self) -> Cite {
-        Cite {
-            source: self.text(),
-            place: self.text(),
-            grade: self.one_of(tags::GRADES),
-        }
-    }
-
-    fn cites(&mut self) -> &'static [Cite] {
-        self.list(Self::cite)
-    }
-
     /// All tables.
+    #[inline(never)]
     pub fn reference(&mut self, data_version: &'static str) -> Reference {
+        self.states = self.strings();
         Reference {
             species: self.list(Self::species),
             method_rules: self.list(Self::method_rule),
             constants: Box::leak(Box::new(self.constants())),
             cautions: self.list(|r| Caution {
                 id: r.text(),
-                text: r.text(),
-                defers_to: r.text(),
+                text: r.sentence(),
+                defers_to: r.sentence(),
                 when: r.one_of(tags::WHENS),
                 decided: r.flag(),
                 cites: r.cites(),
@@ -150,8 +37,8 @@ impl Reader {
                 size: r.one_of(tags::SIZES),
                 seasons: [r.share(), r.share(), r.share()],
                 second_ring: (r.number(), r.number()),
-                anchors: r.text(),
-                own: r.text(),
+                anchors: r.sentence(),
+                own: r.sentence(),
                 cites: r.cites(),
             }),
             outlook_species: self.list(|r| OutlookOverride {
@@ -160,7 +47,7 @@ impl Reader {
                 season: r.text(),
                 share: r.share(),
                 n: r.text(),
-                note: r.text(),
+                note: r.sentence(),
                 cites: r.cites(),
             }),
             cavity_users: self.list(|r| CavityUser {
@@ -168,7 +55,7 @@ impl Reader {
                 regions: r.strings(),
                 min_dbh_in: r.maybe(),
                 min_height_ft: r.maybe(),
-                note: r.text(),
+                note: r.sentence(),
                 cite: r.cite(),
             }),
             snag_guides: self.list(|r| SnagGuide {
@@ -215,12 +102,10 @@ impl Reader {
             jurisdiction: self.text(),
             codes: self.strings(),
             topic: self.one_of(tags::TOPICS),
-            words: self.text(),
             scope: self.one_of(tags::SCOPES),
             from_md,
             to_md,
-            force: self.text(),
-            note: self.text(),
+            force: self.sentence(),
             cite: self.cite(),
         }
     }
@@ -230,36 +115,35 @@ impl Reader {
         MethodRule {
             id: condition.id(),
             condition,
-            cells: core::array::from_fn(|_| Cell {
-                at_most: self.one_of(tags::LEVELS),
-                by_professional: self.flag(),
-                holds: self.flag(),
-            }),
+            cells: core::array::from_fn(|_| tags::cell(self.tag())),
             cites: self.cites(),
         }
     }
 
+    #[inline(never)]
     fn curve(&mut self) -> HeightRow {
-        let form = match self.tag() {
-            0 => Form::Wykoff,
-            1 => Form::CurtisArney,
-            2 => Form::Quad,
-            3 => Form::Polynomial,
-            tag if tag < 20 => Form::LogLog((tag - 10) as u8),
-            tag => Form::Exp((tag - 20) as u8),
-        };
-        let b = core::array::from_fn(|_| self.number());
+        let (name, form, coefficients) = self.one_of(tags::FORMS);
+        let mut b = [0.0; 5];
+        for b in b.iter_mut().take(coefficients) {
+            *b = self.number();
+        }
         let (low, high, peak) = (self.maybe(), self.maybe(), self.maybe());
+        let region = self.text();
         HeightRow {
             form,
             b,
             out: low.zip(high),
             peak,
-            region: self.text(),
-            cite: self.cite(),
+            region,
+            cite: Cite {
+                source: self.text(),
+                place: [name, " ", region].concat().leak(),
+                grade: self.one_of(tags::GRADES),
+            },
         }
     }
 
+    #[inline(never)]
     fn species(&mut self) -> Species {
         let names = self.strings();
         Species {
@@ -272,7 +156,7 @@ impl Reader {
             basal: self.one_of(tags::VIGORS),
             suckering: self.one_of(tags::VIGORS),
             suitability: self.one_of(tags::SUITABILITIES),
-            response: self.cite(),
+            response: self.one_of(tags::GRADES),
             bark: self.flag().then(|| Bark {
                 coefficient: self.number(),
                 confidence: self.one_of(tags::CONFIDENCES),
@@ -291,11 +175,11 @@ impl Reader {
                 p: core::array::from_fn(|_| r.number()),
             }),
             durability: self.one_of(tags::DURABILITIES),
-            warn_states: self.strings(),
+            warn_states: self.some_states(),
             look_alikes: self.list(|r| LookAlike {
                 name: r.text(),
                 scientific: r.text(),
-                mark: r.text(),
+                mark: r.sentence(),
                 native: r.flag(),
             }),
             deaths: self.list(|r| DeathRow {
@@ -322,6 +206,7 @@ impl Reader {
     }
 
     /// In the order of the fields as the build lists them.
+    #[inline(never)]
     fn constants(&mut self) -> Constants {
         Constants {
             ring: RingConstants {

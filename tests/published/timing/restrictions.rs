@@ -30,12 +30,10 @@ fn restriction(r: &Row) -> Restriction {
         jurisdiction: leak(&r["jurisdiction"]),
         codes: codes(&r["codes"]),
         topic: Topic::parse(&r["kind"]).unwrap_or_else(|| panic!("no topic {}", r["kind"])),
-        words: leak(&r["topic"]),
         scope: Scope::parse(&r["scope"]).unwrap_or_else(|| panic!("no scope {}", r["scope"])),
         from_md: month_day(&r["from_md"]),
         to_md: month_day(&r["to_md"]),
         force: leak(&r["force"]),
-        note: leak(&r["note"]),
         cite: Cite {
             source: leak(&r["source_id"]),
             place: leak(&r["source"]),

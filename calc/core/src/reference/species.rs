@@ -1,6 +1,6 @@
 //! A species, with the row of each table that it uses.
 
-use crate::evidence::Cite;
+use crate::evidence::{Cite, Grade};
 use crate::timing::WoodClass;
 use serde::Serialize;
 
@@ -102,8 +102,8 @@ pub struct Species {
     pub suckering: Vigor,
     /// Whether a ring alone suits it.
     pub suitability: Suitability,
-    /// What the response row rests on.
-    pub response: Cite,
+    /// How well that is known.
+    pub response: Grade,
     /// Bark: inches a side for each inch of dbh; none where there is no bark to speak of.
     pub bark: Option<Bark>,
     /// Height rows that may be used.
@@ -210,7 +210,7 @@ pub const fn cite(source: &'static str, place: &'static str) -> Cite {
     Cite {
         source,
         place,
-        grade: crate::evidence::Grade::Published,
+        grade: Grade::Published,
     }
 }
 

@@ -91,8 +91,6 @@ pub struct Restriction {
     pub codes: &'static [&'static str],
     /// What it is about.
     pub topic: Topic,
-    /// The topic in the source's words.
-    pub words: &'static str,
     /// How much of the region it speaks for.
     pub scope: Scope,
     /// First month and day, counted.
@@ -101,8 +99,6 @@ pub struct Restriction {
     pub to_md: (u8, u8),
     /// Law, advice, guidance.
     pub force: &'static str,
-    /// What else the source says.
-    pub note: &'static str,
     /// Where it is from.
     pub cite: Cite,
 }

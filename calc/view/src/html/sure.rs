@@ -112,7 +112,7 @@ fn grades(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
         };
         graded(out, w::SURE[5], grade, rest);
     }
-    let response = cx.say.question.species.response.grade;
+    let response = cx.say.question.species.response;
     graded(out, w::SURE[6], response, "");
 }
 
