@@ -1,12 +1,12 @@
 //! The small aids of the form: a height measured from the ground, trees that were timed. Each is folded, each says
 //! at once what its readings make.
 
-use super::field::{TextField, button, open_shown};
+use super::field::{NUMBER, Takes, TextField, open_shown};
+use super::item::Item;
 use super::{Field, Sheet, View, words as w};
-use crate::control::labelled;
 use crate::field_id;
 use crate::measure;
-use crate::out::{Out, OutExt};
+use crate::out::Page;
 use crate::problem_text;
 use crate::words;
 use calc::quantity::M_PER_FT;
@@ -19,110 +19,108 @@ pub const TIMED_LINE: &str = "timed-a";
 /// The field of a file of timed trees: it has no name, since what it fills in is what counts.
 pub const TIMED_FILE_ID: &str = "f-timed-file";
 
-/// A reading: its key, label, hint, whether it is a length, and the ways of measuring that take it.
+/// Where its readings stand.
+const UNDER: &str = "height_aid.";
+
+/// A reading, and the ways of measuring that take it.
 struct Reading {
-    key: &'static str,
-    label: &'static str,
-    hint: &'static str,
-    length: bool,
+    field: TextField,
     by: &'static [&'static str],
 }
 
 const READINGS: [Reading; 7] = [
     Reading {
-        key: "tree_shadow",
-        label: w::TREE_SHADOW,
-        hint: w::TREE_SHADOW_HINT,
-        length: true,
+        field: TextField {
+            name: "tree_shadow",
+            label: w::TREE_SHADOW,
+            hint: w::TREE_SHADOW_HINT,
+            ..NUMBER
+        },
         by: &["shadow"],
     },
     Reading {
-        key: "distance",
-        label: w::AID_DISTANCE,
-        hint: "",
-        length: true,
+        field: TextField {
+            name: "distance",
+            label: w::AID_DISTANCE,
+            ..NUMBER
+        },
         by: &["angles", "stick"],
     },
     Reading {
-        key: "stick",
-        label: w::STICK,
-        hint: "",
-        length: true,
+        field: TextField {
+            name: "stick",
+            label: w::STICK,
+            ..NUMBER
+        },
         by: &["shadow", "stick"],
     },
     Reading {
-        key: "stick_shadow",
-        label: w::STICK_SHADOW,
-        hint: "",
-        length: true,
+        field: TextField {
+            name: "stick_shadow",
+            label: w::STICK_SHADOW,
+            ..NUMBER
+        },
         by: &["shadow"],
     },
     Reading {
-        key: "eye_to_stick",
-        label: w::EYE_TO_STICK,
-        hint: w::EYE_HINT,
-        length: true,
+        field: TextField {
+            name: "eye_to_stick",
+            label: w::EYE_TO_STICK,
+            hint: w::EYE_HINT,
+            ..NUMBER
+        },
         by: &["stick"],
     },
     Reading {
-        key: "top",
-        label: w::TOP,
-        hint: "",
-        length: false,
+        field: TextField {
+            name: "top",
+            label: w::TOP,
+            takes: Takes::Signed,
+            ..NUMBER
+        },
         by: &["angles"],
     },
     Reading {
-        key: "foot",
-        label: w::FOOT,
-        hint: w::FOOT_HINT,
-        length: false,
+        field: TextField {
+            name: "foot",
+            label: w::FOOT,
+            hint: w::FOOT_HINT,
+            takes: Takes::Signed,
+            ..NUMBER
+        },
         by: &["angles"],
     },
 ];
-
-fn name(key: &str) -> String {
-    ["height_aid.", key].concat()
-}
-
-fn reading_id(key: &str) -> String {
-    ["m-aid-", key].concat()
-}
 
 /// Which readings are shown: the id of each, and whether it is.
 pub(super) fn shown(sheet: &Sheet) -> impl Iterator<Item = (String, bool)> {
     let by = sheet.get("height_aid.by");
     READINGS
         .iter()
-        .map(move |it| (reading_id(it.key), it.by.contains(&by)))
+        .map(move |it| (cat!("m-aid-", it.field.name), it.by.contains(&by)))
 }
 
 /// The folded part beside the height.
-pub(super) fn height(view: &View<'_>, out: &mut dyn Out) {
-    let by = view.sheet.get("height_aid.by");
-    out.open("details");
-    if !by.is_empty() {
-        out.attr("open", "");
+pub(super) const HEIGHT: Item = Item::Fold(
+    w::AID,
+    |sheet| !sheet.get("height_aid.by").is_empty(),
+    &[
+        Item::Select("height_aid.by", w::AID_BY, "", w::AID_WAYS),
+        Item::Own(readings),
+        Item::Field(&[
+            Item::Button("aid", w::AID_FILL),
+            Item::Line("asm", HEIGHT_LINE),
+        ]),
+    ],
+);
+
+fn readings(view: &View<'_>, out: &mut Page<'_>) {
+    for ((id, shown), it) in shown(view.sheet).zip(&READINGS) {
+        open_shown(out, &id, shown);
+        out.open_class("div", "field");
+        view.text(out, UNDER, "", "", &it.field);
+        out.close_all(2);
     }
-    out.leaf("summary", w::AID);
-    view.select(out, "height_aid.by", w::AID_BY, "", w::AID_WAYS);
-    for it in &READINGS {
-        open_shown(out, &reading_id(it.key), it.by.contains(&by));
-        view.text_field(
-            out,
-            &TextField {
-                hint: it.hint,
-                // The keypad of digits has no minus on some phones.
-                decimal: it.length,
-                ..TextField::number(&name(it.key), it.label)
-            },
-        );
-        out.close();
-    }
-    out.open_class("div", "field");
-    button(out, "aid", None, w::AID_FILL, false);
-    view.live_line(out, "p", "asm", HEIGHT_LINE);
-    out.close();
-    out.close();
 }
 
 /// The height that the readings make, as the field beside its unit takes it; or what is wrong with them. None while
@@ -166,7 +164,7 @@ pub(super) fn height_line(view: &View<'_>) -> String {
         Some(Ok(text)) if text == view.sheet.get("height").trim() => w::AID_FILLED.to_owned(),
         Some(Ok(text)) => {
             let unit = view.sheet.unit("height");
-            [w::AID_MAKES, &text, " ", unit, w::AID_PRESS].concat()
+            cat!(w::AID_MAKES, text, " ", unit, w::AID_PRESS)
         }
     }
 }
@@ -174,68 +172,60 @@ pub(super) fn height_line(view: &View<'_>) -> String {
 /// Where the height came from, where it is as the aid filled it in.
 pub(super) fn measured_by(view: &View<'_>) -> Option<String> {
     let by = view.draft.question.as_ref()?.height_by?;
-    Some([w::MEASURED, words::height_by(by), w::MEASURED_END].concat())
+    Some(cat!(w::MEASURED, words::height_by(by), w::MEASURED_END))
 }
 
 /// The folded part of one's own trees.
-pub(super) fn timed(view: &View<'_>, out: &mut dyn Out) {
-    view.open_where(out, Field::Timed);
-    out.open("details");
-    if view.sheet.all().timed.is_some() {
-        out.attr("open", "");
-    }
-    out.leaf("summary", w::TIMED);
-    out.leaf_class("p", "hint", w::TIMED_HOW);
-    out.open_class("div", "field");
-    let id = field_id("timed.trees");
-    let unit = view.sheet.unit("timed.width");
-    let label = [w::TIMED_TREES, super::field::unit_word(unit)].concat();
-    let hint = labelled(out, &id, &label, w::TIMED_TREES_HINT);
-    out.open("textarea");
-    out.attr("id", &id);
-    out.attr("name", "timed.trees");
-    out.attr("rows", "4");
-    out.attr("spellcheck", "false");
-    out.attr("aria-describedby", &[&hint, " ", TIMED_LINE].concat());
-    out.text(view.sheet.get("timed.trees"));
+pub(super) const TIMED: Item = Item::Where(
+    Field::Timed,
+    &[Item::Fold(
+        w::TIMED,
+        |sheet| sheet.all().timed.is_some(),
+        &[
+            Item::Note("hint", w::TIMED_HOW),
+            Item::Own(trees),
+            Item::Field(&[Item::Text(TextField {
+                name: "timed.minutes",
+                label: w::TIMED_MINUTES,
+                ..NUMBER
+            })]),
+            Item::Field(&[Item::Text(TextField {
+                name: "timed.width",
+                label: w::TIMED_WIDTH,
+                hint: w::TIMED_WIDTH_HINT,
+                ..NUMBER
+            })]),
+            Item::Field(&[Item::Text(TextField {
+                name: "timed.species",
+                label: w::TIMED_SPECIES,
+                hint: w::TIMED_SPECIES_HINT,
+                takes: Takes::Words,
+                ..NUMBER
+            })]),
+            Item::Field(&[Item::Line("asm", TIMED_LINE)]),
+            Item::Own(keep),
+            Item::File(TIMED_FILE_ID, w::TIMED_OPEN, ".csv,text/csv"),
+        ],
+    )],
+);
+
+fn trees(view: &View<'_>, out: &mut Page<'_>) {
+    let unit = super::field::unit_word(view.sheet.unit("timed.width"));
+    let label = cat!(w::TIMED_TREES, unit);
+    let hint = w::TIMED_TREES_HINT;
+    view.long_text(out, "timed.trees", &label, hint, "4", TIMED_LINE);
     out.close();
-    out.close();
-    view.text_field(out, &TextField::number("timed.minutes", w::TIMED_MINUTES));
-    view.text_field(
-        out,
-        &TextField {
-            hint: w::TIMED_WIDTH_HINT,
-            ..TextField::number("timed.width", w::TIMED_WIDTH)
-        },
-    );
-    view.text_field(
-        out,
-        &TextField {
-            hint: w::TIMED_SPECIES_HINT,
-            decimal: false,
-            wide: true,
-            ..TextField::number("timed.species", w::TIMED_SPECIES)
-        },
-    );
-    out.open_class("div", "field");
-    view.live_line(out, "p", "asm", TIMED_LINE);
-    out.close();
+}
+
+fn keep(view: &View<'_>, out: &mut Page<'_>) {
     out.open_class("div", "field pair");
-    if view.options.keeps {
-        button(out, "keep-timed", None, w::TIMED_KEEP, false);
-        button(out, "forget-timed", None, w::TIMED_FORGET, false);
-    }
-    button(out, "save-timed", None, w::TIMED_SAVE, false);
-    out.close();
-    out.open_class("div", "field");
-    labelled(out, TIMED_FILE_ID, w::TIMED_OPEN, "");
-    out.open_class("input", "wf");
-    out.attr("type", "file");
-    out.attr("id", TIMED_FILE_ID);
-    out.attr("accept", ".csv,text/csv");
-    out.close();
-    out.close();
-    out.close();
+    let all = [
+        Item::Button("keep-timed", w::TIMED_KEEP),
+        Item::Button("forget-timed", w::TIMED_FORGET),
+        Item::Button("save-timed", w::TIMED_SAVE),
+    ];
+    let first = if view.options.keeps { 0 } else { 2 };
+    view.items(out, &all[first..]);
     out.close();
 }
 
@@ -250,9 +240,7 @@ pub(super) fn timed_line(view: &View<'_>) -> String {
     else {
         return String::new();
     };
-    let mut before = question.clone();
-    before.rate = None;
-    match read_timed(view.reference, &before, &typed) {
+    match read_timed(view.reference, question, &typed) {
         Err(problems) => all(&problems),
         Ok((timed, rate)) => words::timed(
             timed.trees,
@@ -280,10 +268,10 @@ impl Sheet {
         if timed.trees.is_empty() {
             return String::new();
         }
-        let mut text = [FILE_HEAD, "\r\n"].concat();
+        let mut text = cat!(FILE_HEAD, "\r\n");
         let mut line = |name: &str, value: &str| {
             if !value.is_empty() {
-                text.push_str(&[name, ",", value, "\r\n"].concat());
+                text.push_str(&cat!(name, ",", value, "\r\n"));
             }
         };
         let unit = self.unit("timed.width");

@@ -1,10 +1,11 @@
 //! The third group: which day, how thick the bark is, what is seen.
 
-use super::field::{TextField, one_of, open_group};
-use super::{Field, Part, View, words as w};
-use crate::control::{labelled, open_set};
+use super::field::{NUMBER, TextField};
+use super::item::Item;
+use super::{Field, Part, Sheet, View, words as w};
+use crate::control::{label_of, open_input, tick_text};
 use crate::field_id;
-use crate::out::{Out, OutExt};
+use crate::out::Page;
 
 /// The element of the day's three parts.
 pub(super) const PARTS_ID: &str = "m-date";
@@ -16,36 +17,57 @@ pub fn month_first(lang: &str) -> bool {
 }
 
 /// The group.
-pub(super) fn group(view: &View<'_>, out: &mut dyn Out) {
-    open_group(out, w::DATE);
-    open_set(out, "date", w::DAY);
-    view.radio(out, "day", "today", &|out| {
-        out.text(w::TODAY);
-        out.text(&crate::measure::day_year(view.options.today));
-    });
-    view.radio(out, "day", "other", &|out| out.text(w::OTHER_DAY));
-    super::field::open_shown(out, PARTS_ID, view.sheet.get("day") == "other");
+pub(super) const GROUP: Item = Item::Group(
+    w::DATE,
+    &[
+        Item::Set(
+            "date",
+            w::DAY,
+            &[
+                Item::Own(today),
+                Item::Radio("day", "other", w::OTHER_DAY),
+                Item::While(PARTS_ID, other, &[Item::Own(date)]),
+                Item::Radio("day", "year", w::YEAR_ONLY),
+            ],
+        ),
+        Item::Part(Part::YearTape),
+        Item::Where(
+            Field::Bark,
+            &[Item::Field(&[
+                Item::Text(TextField {
+                    name: "stems[0].bark",
+                    label: w::BARK,
+                    tail: w::IF_MEASURED,
+                    unit_here: true,
+                    ..NUMBER
+                }),
+                Item::Line("asm", "bark-a"),
+            ])],
+        ),
+        Item::Set("signs", w::SIGNS, &[Item::Ticks("signs", w::SIGN_WORDS)]),
+    ],
+);
+
+fn today(view: &View<'_>, out: &mut Page<'_>) {
+    let words = cat!(w::TODAY, crate::measure::day_year(view.options.today));
+    let on = view.sheet.get("day") == "today";
+    tick_text(out, "radio", "day", "today", on, &words);
+}
+
+/// Whether the day is another one.
+pub(super) fn other(sheet: &Sheet) -> bool {
+    sheet.get("day") == "other"
+}
+
+fn date(view: &View<'_>, out: &mut Page<'_>) {
     parts(view, out, "date");
-    out.close();
-    view.radio(out, "day", "year", &|out| out.text(w::YEAR_ONLY));
-    out.close();
-    view.whole_part(out, Part::YearTape);
-    view.open_where(out, Field::Bark);
-    bark(view, out);
-    out.close();
-    open_set(out, "signs", w::SIGNS);
-    for (value, words) in w::SIGN_WORDS {
-        one_of(out, "signs", value, view.sheet.holds("signs", value), words);
-    }
-    out.close();
-    out.close();
 }
 
 /// Three text fields in the order of the reader's country; months may be named.
-pub(super) fn parts(view: &View<'_>, out: &mut dyn Out, name: &str) {
+pub(super) fn parts(view: &View<'_>, out: &mut Page<'_>, name: &str) {
     let month_first = month_first(view.options.lang);
     let id = field_id(name);
-    let hint = [&id, "-h"].concat();
+    let hint = cat!(&id, "-h");
     out.open_class("p", "hint");
     out.attr("id", &hint);
     out.text(if month_first {
@@ -64,36 +86,15 @@ pub(super) fn parts(view: &View<'_>, out: &mut dyn Out, name: &str) {
     };
     out.open_class("div", "parts");
     for (key, words, width) in order {
-        let name = [name, ".", key].concat();
+        let name = cat!(name, ".", key);
         let id = field_id(&name);
+        let keys = if key == "m" { "" } else { "numeric" };
         out.open("div");
-        labelled(out, &id, words, "");
-        out.open_class("input", width);
-        out.attr("type", "text");
-        if key != "m" {
-            out.attr("inputmode", "numeric");
-        }
-        out.attr("id", &id);
-        out.attr("name", &name);
-        out.attr("value", view.sheet.get(&name));
+        label_of(out, "", &id, words);
+        open_input(out, width, keys, &id, &name, view.sheet.get(&name));
         out.attr("aria-describedby", &hint);
-        out.close();
-        out.close();
+        out.close_all(2);
     }
-    out.close();
-}
-
-fn bark(view: &View<'_>, out: &mut dyn Out) {
-    out.open_class("div", "field");
-    view.bare_field(
-        out,
-        &TextField {
-            tail: w::IF_MEASURED,
-            unit_here: true,
-            ..TextField::number("stems[0].bark", w::BARK)
-        },
-    );
-    view.live_line(out, "p", "asm", "bark-a");
     out.close();
 }
 

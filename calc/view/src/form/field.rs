@@ -2,46 +2,48 @@
 
 use super::View;
 use super::length::Length;
-use super::words::{self as w, Choice};
-use crate::control::{labelled, option, tick};
+use super::words as w;
+use crate::control::{hint_of, label_of, labelled, open_control, open_input, option, tick_text};
 use crate::field_id;
-use crate::out::{Out, OutExt};
+use crate::out::Page;
 
 /// A field of text.
-pub(super) struct TextField<'t> {
-    /// Path and name.
-    pub name: &'t str,
+#[derive(Clone, Copy)]
+pub(super) struct TextField {
+    /// Path and name, or the last part of it.
+    pub name: &'static str,
     /// The label without its unit.
-    pub label: &'t str,
+    pub label: &'static str,
     /// Behind the unit in the label.
-    pub tail: &'t str,
+    pub tail: &'static str,
     /// A hint of its own, or empty.
-    pub hint: &'t str,
+    pub hint: &'static str,
     /// Whether the control of its unit stands beside it, not at another field.
     pub unit_here: bool,
-    /// A button behind it: act, place in the list, words.
-    pub button: Option<(&'t str, usize, &'t str)>,
-    /// Whether digits are to be expected.
-    pub decimal: bool,
-    /// Whether words are.
-    pub wide: bool,
+    /// What is to be typed.
+    pub takes: Takes,
 }
 
-impl<'t> TextField<'t> {
-    /// A number without a unit to choose.
-    pub fn number(name: &'t str, label: &'t str) -> Self {
-        Self {
-            name,
-            label,
-            tail: "",
-            hint: "",
-            unit_here: false,
-            button: None,
-            decimal: true,
-            wide: false,
-        }
-    }
+/// What a field of text takes.
+#[derive(Clone, Copy, PartialEq)]
+pub(super) enum Takes {
+    /// A number, by a keypad of digits.
+    Digits,
+    /// A number that may have a minus, which the keypad of digits has not on some phones.
+    Signed,
+    /// Words.
+    Words,
 }
+
+/// A number without a unit beside it.
+pub(super) const NUMBER: TextField = TextField {
+    name: "",
+    label: "",
+    tail: "",
+    hint: "",
+    unit_here: false,
+    takes: Takes::Digits,
+};
 
 /// The long name of a unit.
 pub(super) fn unit_word(unit: &str) -> &'static str {
@@ -55,81 +57,103 @@ pub(super) fn unit_word(unit: &str) -> &'static str {
 }
 
 impl View<'_> {
-    /// A field of text with its label, hint, unit, echo and assumption.
-    pub(super) fn text_field(&self, out: &mut dyn Out, field: &TextField<'_>) {
-        out.open_class("div", "field");
-        self.bare_field(out, field);
-        out.close();
+    /// A field of text with its label, hint, unit and echo. `under` is the beginning of its name; `number` stands
+    /// behind its label, and `of` behind all of the label.
+    pub(super) fn text(
+        &self,
+        out: &mut Page<'_>,
+        under: &str,
+        number: &str,
+        of: &str,
+        field: &TextField,
+    ) {
+        self.open_text(out, under, number, of, field);
+        self.close_text(out, under, field);
     }
 
-    /// The same without the element around it.
-    pub(super) fn bare_field(&self, out: &mut dyn Out, field: &TextField<'_>) {
-        let id = field_id(field.name);
+    /// The same as far as its control, to which a button may be added.
+    pub(super) fn open_text(
+        &self,
+        out: &mut Page<'_>,
+        under: &str,
+        number: &str,
+        of: &str,
+        field: &TextField,
+    ) {
+        let name = cat!(under, field.name);
+        let id = field_id(&name);
+        let length = Length::of(&name);
         out.open("label");
         out.attr("for", &id);
         out.text(field.label);
-        let length = Length::of(field.name);
+        out.text(number);
         if let Some(length) = &length {
             out.text(", ");
             out.open("span");
-            out.attr("id", &[&id, "-u"].concat());
+            out.attr("id", &cat!(&id, "-u"));
             out.text(unit_word(self.sheet.unit_of(length)));
             out.close();
         }
         out.text(field.tail);
+        out.text(of);
         out.close();
-        let hint = [&id, "-h"].concat();
-        if !field.hint.is_empty() {
-            out.open_class("span", "hint");
-            out.attr("id", &hint);
-            out.text(field.hint);
-            out.close();
-        }
-        let echo = [&id, "-r"].concat();
-        out.open_class("div", "pair");
-        out.open_class("input", if field.wide { "wf" } else { "w2" });
-        out.attr("type", "text");
-        if field.decimal {
-            out.attr("inputmode", "decimal");
-        }
-        out.attr("id", &id);
-        out.attr("name", field.name);
-        out.attr("value", self.sheet.get(field.name));
-        let mut described = String::new();
-        if !field.hint.is_empty() {
-            described.push_str(&hint);
+        let mut described = hint_of(out, &id, field.hint);
+        if field.hint.is_empty() {
+            described.clear();
         }
         if length.is_some() {
-            described.push(' ');
-            described.push_str(&echo);
+            described = cat!(&described, " ", &id, "-r");
         }
+        out.open_class("div", "pair");
+        let (class, keys) = match field.takes {
+            Takes::Digits => ("w2", "decimal"),
+            Takes::Signed => ("w2", ""),
+            Takes::Words => ("wf", ""),
+        };
+        open_input(out, class, keys, &id, &name, self.sheet.get(&name));
         if !described.is_empty() {
             out.attr("aria-describedby", described.trim_start());
         }
         out.close();
-        if let Some(length) = length.as_ref().filter(|_| field.unit_here) {
-            self.unit_choice(out, length, field.label);
-        }
-        if let Some((act, at, words)) = field.button {
-            button(out, act, Some(at), words, false);
-        }
-        out.close();
-        if length.is_some() {
-            self.live_line(out, "p", "echo", &echo);
+        if let Some(length) = length.filter(|_| field.unit_here) {
+            self.unit_choice(out, &length, field.label);
         }
     }
 
-    /// The choice of a unit: what the number beside it means.
-    fn unit_choice(&self, out: &mut dyn Out, length: &Length, of: &str) {
-        let id = field_id(&length.control);
-        out.open_class("label", "vh");
-        out.attr("for", &id);
-        out.text(w::UNIT_OF);
-        out.text(of);
+    /// The rest of it.
+    pub(super) fn close_text(&self, out: &mut Page<'_>, under: &str, field: &TextField) {
         out.close();
-        out.open_class("select", "unit");
-        out.attr("id", &id);
-        out.attr("name", &length.control);
+        let name = cat!(under, field.name);
+        if Length::of(&name).is_some() {
+            self.live_line(out, "echo", &cat!(field_id(&name), "-r"));
+        }
+    }
+
+    /// Opens a field with a text of several lines. `line` is the id of what tells how it was read.
+    pub(super) fn long_text(
+        &self,
+        out: &mut Page<'_>,
+        name: &str,
+        label: &str,
+        hint: &str,
+        rows: &str,
+        line: &str,
+    ) {
+        let id = field_id(name);
+        let hint_id = labelled(out, &id, label, hint);
+        open_control(out, "textarea", "", &id, name);
+        out.attr("rows", rows);
+        out.attr("spellcheck", "false");
+        out.attr("aria-describedby", &cat!(&hint_id, " ", line));
+        out.text(self.sheet.get(name));
+        out.close();
+    }
+
+    /// The choice of a unit: what the number beside it means.
+    fn unit_choice(&self, out: &mut Page<'_>, length: &Length, of: &str) {
+        let id = field_id(&length.control);
+        label_of(out, "vh", &id, &cat!(w::UNIT_OF, of));
+        open_control(out, "select", "unit", &id, &length.control);
         let picked = self.sheet.unit_of(length);
         for value in length.units() {
             option(out, value, unit_word(value), value == picked);
@@ -138,19 +162,19 @@ impl View<'_> {
     }
 
     /// A line that follows what is typed.
-    pub(super) fn live_line(&self, out: &mut dyn Out, tag: &'static str, class: &str, id: &str) {
-        out.open_class(tag, class);
+    pub(super) fn live_line(&self, out: &mut Page<'_>, class: &str, id: &str) {
+        out.open_class("p", class);
         self.line_body(out, id);
     }
 
     /// The same for those who listen too.
-    pub(super) fn status_line(&self, out: &mut dyn Out, id: &str) {
+    pub(super) fn status_line(&self, out: &mut Page<'_>, id: &str) {
         out.open_class("p", "asm");
         out.attr("role", "status");
         self.line_body(out, id);
     }
 
-    fn line_body(&self, out: &mut dyn Out, id: &str) {
+    fn line_body(&self, out: &mut Page<'_>, id: &str) {
         let text = self.line(id);
         out.attr("id", id);
         if text.is_empty() {
@@ -160,87 +184,14 @@ impl View<'_> {
         out.close();
     }
 
-    /// A list to pick one from; its first, empty value says what is used if nothing is.
-    pub(super) fn select(
-        &self,
-        out: &mut dyn Out,
-        name: &str,
-        label: &str,
-        hint: &str,
-        choice: Choice,
-    ) {
-        out.open_class("div", "field");
-        self.bare_select(out, name, label, hint, choice);
-        out.close();
-    }
-
-    /// The same without the element around it.
-    pub(super) fn bare_select(
-        &self,
-        out: &mut dyn Out,
-        name: &str,
-        label: &str,
-        hint: &str,
-        choice: Choice,
-    ) {
-        let id = field_id(name);
-        let hint_id = labelled(out, &id, label, hint);
-        out.open_class("select", "wf");
-        out.attr("id", &id);
-        out.attr("name", name);
-        if !hint.is_empty() {
-            out.attr("aria-describedby", &hint_id);
-        }
-        let picked = self.sheet.get(name);
-        for (value, words) in choice {
-            option(out, value, words, *value == picked);
-        }
-        out.close();
-    }
-
-    /// A group of radios; none is picked unless it stands in the sheet.
-    pub(super) fn radios(&self, out: &mut dyn Out, name: &str, choice: Choice) {
-        for (value, words) in choice {
-            self.radio(out, name, value, &|out| out.text(words));
-        }
-    }
-
-    /// One radio with its label.
-    pub(super) fn radio(
-        &self,
-        out: &mut dyn Out,
-        name: &str,
-        value: &str,
-        words: &dyn Fn(&mut dyn Out),
-    ) {
-        tick(
-            out,
-            "radio",
-            name,
-            value,
-            self.sheet.get(name) == value,
-            words,
-        );
-    }
-
     /// One box with its label.
-    pub(crate) fn tick(&self, out: &mut dyn Out, name: &str, words: &dyn Fn(&mut dyn Out)) {
-        tick(out, "checkbox", name, "on", self.sheet.ticked(name), words);
+    pub(super) fn tick(&self, out: &mut Page<'_>, name: &str, words: &str) {
+        tick_text(out, "checkbox", name, "on", self.sheet.ticked(name), words);
     }
-
-    /// Opens the element of a field that is asked only where it matters.
-    pub(super) fn open_where(&self, out: &mut dyn Out, field: super::Field) {
-        open_shown(out, field.id(), self.shows(field));
-    }
-}
-
-/// One of several boxes that share a name.
-pub(super) fn one_of(out: &mut dyn Out, name: &str, value: &str, on: bool, words: &str) {
-    tick(out, "checkbox", name, value, on, &|out| out.text(words));
 }
 
 /// A button that acts on the form; `at` is the place in a list.
-pub(super) fn button(out: &mut dyn Out, act: &str, at: Option<usize>, words: &str, hidden: bool) {
+pub(super) fn button(out: &mut Page<'_>, act: &str, at: Option<usize>, words: &str, hidden: bool) {
     out.open_class("button", "btn ghost");
     out.attr("type", "button");
     out.attr("data-act", act);
@@ -254,17 +205,20 @@ pub(super) fn button(out: &mut dyn Out, act: &str, at: Option<usize>, words: &st
     out.close();
 }
 
-/// Opens one of the three groups.
-pub(super) fn open_group(out: &mut dyn Out, legend: &str) {
-    out.open_class("fieldset", "group");
-    out.leaf("legend", legend);
-}
-
 /// Opens an element that may be hidden.
-pub(super) fn open_shown(out: &mut dyn Out, id: &str, shown: bool) {
+pub(super) fn open_shown(out: &mut Page<'_>, id: &str, shown: bool) {
     out.open("div");
     out.attr("id", id);
     if !shown {
         out.attr("hidden", "");
     }
+}
+
+/// Opens a folded part.
+pub(super) fn open_fold(out: &mut Page<'_>, summary: &str, open: bool) {
+    out.open("details");
+    if open {
+        out.attr("open", "");
+    }
+    out.leaf("summary", summary);
 }

@@ -5,77 +5,78 @@ use super::{View, words as w};
 use crate::draw::form::{Distance, DistanceLabels, SizeLabels, distance_tape, size_tape};
 use crate::draw::year::{Span, Year, YearLabels, year_small};
 use crate::measure;
-use crate::out::Out;
+use crate::out::Page;
 use calc::answer::Answer;
 use calc::quantity::Units;
 use calc::timing::{Doy, Fill};
 
+/// What a tape is called for those who listen, with what it shows.
+fn aria(tape: &str, shows: &str) -> String {
+    if shows.is_empty() {
+        return tape.to_owned();
+    }
+    cat!(tape, ": ", shows)
+}
+
 /// The trunk across.
-pub(super) fn size(view: &View<'_>, out: &mut dyn Out) {
+pub(super) fn size(view: &View<'_>, out: &mut Page<'_>) {
     let dbh = view.draft.dbh_mm();
     let read = dbh.map(measure::size_read).unwrap_or_default();
-    let aria = if dbh.is_some() {
-        [w::TAPE_SIZE, ": ", &read.text(units(view))].concat()
-    } else {
-        w::TAPE_SIZE.to_owned()
-    };
+    let size = dbh.map(|_| read.text(units(view))).unwrap_or_default();
+    let aria = aria(w::TAPE_SIZE, &size);
     let labels = SizeLabels {
         aria: &aria,
         inch: "in",
         cm: "cm",
         size: read.drawn(),
     };
-    size_tape(out, dbh, &labels);
+    size_tape(out.sink(), dbh, &labels);
 }
 
 /// The ground round the tree.
-pub(super) fn far(view: &View<'_>, out: &mut dyn Out) {
+pub(super) fn far(view: &View<'_>, out: &mut Page<'_>) {
     let answer = view.draft.whole();
     let question = view.draft.question.as_ref();
     let metric = units(view) == Units::Metric;
-    let targets: Vec<(f64, &str)> = question
-        .map_or(&[][..], |question| &question.targets)
-        .iter()
-        .filter_map(|target| Some((target.distance?.m(), target.kind.word())))
-        .collect();
-    let nearest = targets
-        .iter()
-        .min_by(|a, b| a.0.total_cmp(&b.0))
-        .map_or_else(String::new, |(m, kind)| {
-            let kind = w::KIND_SHORT.iter().find(|(word, _)| word == kind);
-            let far = measure::length(*m);
-            [
-                kind.map_or("", |(_, words)| words),
-                ", ",
-                far.first(units(view)),
-            ]
-            .concat()
-        });
-    let distances: Vec<f64> = targets.iter().map(|(m, _)| *m).collect();
+    let mut distances: Vec<f64> = Vec::new();
+    let mut nearest: Option<(f64, &str)> = None;
+    for target in question.map_or(&[][..], |question| &question.targets) {
+        if let Some(distance) = target.distance {
+            let m = distance.m();
+            distances.push(m);
+            if nearest.is_none_or(|(least, _)| m < least) {
+                nearest = Some((m, target.kind.word()));
+            }
+        }
+    }
+    let nearest = nearest.map_or_else(String::new, |(m, kind)| {
+        let kind = w::rows(w::KIND_SHORT)
+            .into_iter()
+            .find(|(word, _)| *word == kind);
+        let far = measure::length(m);
+        let words = kind.map_or("", |(_, words)| words);
+        cat!(words, ", ", far.first(units(view)))
+    });
     let distance = Distance {
         height_used_m: answer.map(|answer| answer.height.hazard_m),
         zone_m: answer.map(|answer| answer.reach.zone_m),
         targets_m: &distances,
         metric,
     };
-    let aria = if nearest.is_empty() {
-        w::TAPE_FAR.to_owned()
-    } else {
-        [w::TAPE_FAR, ": ", &nearest].concat()
-    };
+    let aria = aria(w::TAPE_FAR, &nearest);
     let labels = DistanceLabels {
         aria: &aria,
         nearest: &nearest,
         unit: if metric { "m" } else { "ft" },
     };
-    distance_tape(out, &distance, &labels);
+    distance_tape(out.sink(), &distance, &labels);
 }
 
 /// The year: the bark of the species, what the rules close, the day.
-pub(super) fn year(view: &View<'_>, out: &mut dyn Out) {
+pub(super) fn year(view: &View<'_>, out: &mut Page<'_>) {
     let answer = view.draft.answer.as_ref().filter(|_| view.draft.named);
-    let (slips, may_slip) = answer.map_or_else(Default::default, bark);
-    let (closed, caution) = answer.map_or_else(Default::default, rules);
+    let [slips, may_slip] = answer.map_or_else(Default::default, bark);
+    let [closed, caution] = answer.map_or_else(Default::default, rules);
     let day = view.draft.question.as_ref().map(|question| question.day);
     let asked = match day {
         Some(calc::question::Day::On(day)) => Some(day),
@@ -93,11 +94,7 @@ pub(super) fn year(view: &View<'_>, out: &mut dyn Out) {
         ..Year::default()
     };
     let words = asked.map(measure::day).unwrap_or_default();
-    let aria = if words.is_empty() {
-        w::TAPE_YEAR.to_owned()
-    } else {
-        [w::TAPE_YEAR, ": ", &words].concat()
-    };
+    let aria = aria(w::TAPE_YEAR, &words);
     let labels = YearLabels {
         aria: &aria,
         months: crate::words::MONTHS_SHORT,
@@ -107,33 +104,37 @@ pub(super) fn year(view: &View<'_>, out: &mut dyn Out) {
         asked: &words,
         ..YearLabels::default()
     };
-    year_small(out, &year, &labels);
+    year_small(out.sink(), &year, &labels);
 }
 
-fn bark(answer: &Answer) -> (Vec<Span>, Vec<Span>) {
-    let of = |fill: Fill| {
-        let spans = answer.timing.tape.iter().filter(|span| span.fill == fill);
-        spans
-            .map(|span| Span {
-                from: Doy::of(span.from).number() as u16,
-                to: Doy::of(span.to).number() as u16,
-            })
-            .collect()
-    };
-    (of(Fill::Solid), of(Fill::Hatched))
+/// Days on which the bark slips, and on which it may.
+fn bark(answer: &Answer) -> [Vec<Span>; 2] {
+    let mut spans = [Vec::new(), Vec::new()];
+    for span in &answer.timing.tape {
+        let at = match span.fill {
+            Fill::Solid => 0,
+            Fill::Hatched => 1,
+            Fill::Empty => continue,
+        };
+        spans[at].push(Span {
+            from: Doy::of(span.from).number() as u16,
+            to: Doy::of(span.to).number() as u16,
+        });
+    }
+    spans
 }
 
-fn rules(answer: &Answer) -> (Vec<Span>, Vec<Span>) {
-    let of = |closes: bool| {
-        let day =
-            |md: (u8, u8)| Doy::from_month_day(u32::from(md.0), u32::from(md.1)).number() as u16;
-        let rules = answer.rules.iter().filter(|rule| rule.closes == closes);
-        rules
-            .map(|rule| Span {
-                from: day(rule.from_md),
-                to: day(rule.to_md),
-            })
-            .collect()
+/// Days that rules close, and those on which they ask for caution.
+fn rules(answer: &Answer) -> [Vec<Span>; 2] {
+    let mut spans = [Vec::new(), Vec::new()];
+    let day = |(month, day): (u8, u8)| {
+        Doy::from_month_day(u32::from(month), u32::from(day)).number() as u16
     };
-    (of(true), of(false))
+    for rule in &answer.rules {
+        spans[usize::from(!rule.closes)].push(Span {
+            from: day(rule.from_md),
+            to: day(rule.to_md),
+        });
+    }
+    spans
 }

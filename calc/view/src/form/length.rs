@@ -36,7 +36,7 @@ impl Length {
             _ => return None,
         };
         let control = if control.is_empty() {
-            [under, ".unit"].concat()
+            cat!(under, ".unit")
         } else {
             control.to_owned()
         };

@@ -3,62 +3,77 @@
 use super::field::unit_word;
 use super::length::{Kind, Length};
 use super::sheet::{entry, names, path};
-use super::{View, aids, near, seen, species, town, tree, words as w};
+use super::{View, aids, near, place, seen, species, town, tree, words as w};
 use crate::field_id;
 use crate::measure::{self, Both};
 use calc::quantity::{Unit, Units, read_number};
 use calc::timing::PointClimate;
 
+/// What a line says of a form.
+type Says = fn(&View<'_>) -> String;
+
+/// The lines beside those of lengths: the id of each, and what it says.
+const LINES: [(&str, Says); 18] = [
+    (species::COUNT_ID, species::count),
+    ("f-stems-0-diameter-h", tree::size_hint_line),
+    ("stems-how-a", |view| {
+        said(view.sheet.get("stems.how").is_empty(), w::HOW_OPEN)
+    }),
+    ("none-d", two_heights),
+    ("line-d", two_heights),
+    ("targets-a", targets),
+    ("line-a", overhead_line),
+    ("height-a", height),
+    ("bark-a", bark),
+    (town::SEARCHES[0].line, |view| town::line(view, 0)),
+    (town::SEARCHES[1].line, |view| town::line(view, 1)),
+    (near::LINE_ID, near::line),
+    (seen::CARRIED_ID, seen::carried),
+    ("f-place-longitude-m", meant),
+    ("elevation-a", elevation),
+    (seen::READ_ID, seen::read),
+    (aids::HEIGHT_LINE, aids::height_line),
+    (aids::TIMED_LINE, aids::timed_line),
+];
+
 /// Every line: id and text.
 pub(super) fn lines(view: &View<'_>) -> Vec<(String, String)> {
     let sheet = view.sheet;
-    let mut lines = vec![
-        (species::COUNT_ID.to_owned(), species::count(view)),
-        (
-            "f-stems-0-diameter-h".to_owned(),
-            tree::size_hint(sheet).to_owned(),
-        ),
-    ];
+    let mut lines = Vec::new();
     for name in names(sheet.count("stems"), sheet.count("targets")) {
         if let Some(length) = Length::of(&name) {
             let id = field_id(&name);
-            let unit = unit_word(sheet.unit_of(&length)).to_owned();
-            lines.push(([&id, "-u"].concat(), unit));
-            lines.push(([&id, "-r"].concat(), echo(view, &name, &length)));
+            let unit = unit_word(sheet.unit_of(&length));
+            lines.push((cat!(&id, "-u"), unit.to_owned()));
+            lines.push((cat!(id, "-r"), echo(view, &name, &length)));
         }
     }
-    let mut line = |id: &str, text: String| lines.push((id.to_owned(), text));
-    let how = sheet.get("stems.how").is_empty();
-    line("stems-how-a", said(how, w::HOW_OPEN));
-    let two = two_heights(view);
-    line("none-d", two.clone());
-    line("line-d", two);
-    let none = sheet.ticked("none_in_reach");
-    let empty = (0..sheet.count("targets")).all(|at| {
-        sheet.get(&path("targets", at, "kind")).is_empty()
-            && sheet
-                .get(&path("targets", at, "distance"))
-                .trim()
-                .is_empty()
-    });
-    line("targets-a", said(empty && !none, w::NOT_ASKED));
-    let listed =
-        (0..sheet.count("targets")).any(|at| sheet.get(&path("targets", at, "kind")) == "line");
-    let unasked = sheet.get("line_within_reach").is_empty() && !none && !listed;
-    line("line-a", said(unasked, w::NOT_ASKED));
-    line("height-a", height(view));
-    line("bark-a", bark(view));
-    for (at, search) in town::SEARCHES.iter().enumerate() {
-        line(search.line, town::line(view, at));
+    for (id, say) in LINES {
+        lines.push((id.to_owned(), say(view)));
     }
-    line(near::LINE_ID, near::line(view));
-    line(seen::CARRIED_ID, seen::carried(view));
-    line("f-place-longitude-m", meant(view));
-    line("elevation-a", elevation(view));
-    line(seen::READ_ID, seen::read(view));
-    line(aids::HEIGHT_LINE, aids::height_line(view));
-    line(aids::TIMED_LINE, aids::timed_line(view));
     lines
+}
+
+/// Whether nothing was said of what it could hit.
+fn targets(view: &View<'_>) -> String {
+    let sheet = view.sheet;
+    let empty = |at| {
+        let given = |key| !sheet.get(&path("targets", at, key)).trim().is_empty();
+        !given("kind") && !given("distance")
+    };
+    let none = sheet.ticked("none_in_reach");
+    said(
+        !none && (0..sheet.count("targets")).all(empty),
+        w::NOT_ASKED,
+    )
+}
+
+/// Whether nothing was said of an overhead line.
+fn overhead_line(view: &View<'_>) -> String {
+    let sheet = view.sheet;
+    let open = sheet.get("line_within_reach").is_empty() && !sheet.ticked("none_in_reach");
+    let listed = (0..sheet.count("targets")).any(|at| place::is_line(sheet, at));
+    said(open && !listed, w::NOT_ASKED)
 }
 
 fn said(holds: bool, words: &str) -> String {
@@ -85,12 +100,7 @@ fn echo(view: &View<'_>, name: &str, length: &Length) -> String {
     let metric = matches!(unit, "mm" | "cm" | "m");
     let units = if metric { Units::Metric } else { Units::Us };
     if kind == Kind::Elevation {
-        let mut echo = [
-            w::READ_AS,
-            &measure::above_sea(mm / 1000.0).text(units),
-            ".",
-        ]
-        .concat();
+        let mut echo = cat!(w::READ_AS, shown(kind, mm).text(units), ".");
         if name == "place.elevation" {
             echo.push_str(&feet_or_metres(view));
         }
@@ -101,7 +111,7 @@ fn echo(view: &View<'_>, name: &str, length: &Length) -> String {
     }
     let mut echo = String::new();
     if number.unit.is_some() && unit != beside {
-        echo = [w::READ_AS, &shown(kind, mm).text(units), "."].concat();
+        echo = cat!(w::READ_AS, shown(kind, mm).text(units), ".");
     }
     let girth = entry(name, "stems").is_some_and(|stem| view.sheet.around(stem));
     if kind == Kind::Trunk && girth {
@@ -110,7 +120,12 @@ fn echo(view: &View<'_>, name: &str, length: &Length) -> String {
         }
         let across = shown(kind, mm / core::f64::consts::PI);
         let value = measure::plain(number.value, 3);
-        echo.push_str(&[across.first(units), w::READ_ACROSS, &value, w::OVER_PI].concat());
+        echo.push_str(&cat!(
+            across.first(units),
+            w::READ_ACROSS,
+            value,
+            w::OVER_PI
+        ));
     }
     echo
 }
@@ -174,15 +189,15 @@ fn height(view: &View<'_>) -> String {
     let height = &answer.height;
     let used = measure::length(height.hazard_m).text(units(view));
     if height.whole_table {
-        return [w::LEFT_EMPTY, &used, w::HEIGHT_TABLE].concat();
+        return cat!(w::LEFT_EMPTY, used, w::HEIGHT_TABLE);
     }
     let over = view.reference.constants.height.hazard;
     let raised = libm::fabs(height.tallest_m * over - height.hazard_m) < 0.01;
     if raised {
         let more = measure::percent((over - 1.0) * 100.0);
-        [w::LEFT_EMPTY, &used, w::HEIGHT_USED, &more, w::IN_100].concat()
+        cat!(w::LEFT_EMPTY, used, w::HEIGHT_USED, more, w::IN_100)
     } else {
-        [w::LEFT_EMPTY, &used, w::USED_STOP].concat()
+        cat!(w::LEFT_EMPTY, used, w::USED_STOP)
     }
 }
 
@@ -202,8 +217,8 @@ fn bark(view: &View<'_>) -> String {
         text.split(' ').next().unwrap_or_default().to_owned()
     };
     let used = measure::bark(bark.mm).text(units);
-    let range = [&number(bark.low_mm), w::TO, &number(bark.high_mm)].concat();
-    [w::LEFT_EMPTY, &used, w::USED, &range, w::CLOSE].concat()
+    let (low, high) = (number(bark.low_mm), number(bark.high_mm));
+    cat!(w::LEFT_EMPTY, used, w::USED, low, w::TO, high, w::CLOSE)
 }
 
 /// Where a point that is out of reach may have been meant to be.
@@ -229,7 +244,7 @@ fn elevation(view: &View<'_>) -> String {
     {
         Some(m) => {
             let used = measure::above_sea(m).text(units(view));
-            [w::LEFT_EMPTY, &used, w::ELEVATION_USED].concat()
+            cat!(w::LEFT_EMPTY, used, w::ELEVATION_USED)
         }
         None => w::ELEVATION_EMPTY.to_owned(),
     }
@@ -241,6 +256,6 @@ fn feet_or_metres(view: &View<'_>) -> String {
     let odd = |climate: &PointClimate| climate.elevation_odd(&view.reference.constants.timing);
     climate.filter(odd).map_or_else(String::new, |climate| {
         let at = measure::above_sea(climate.stations_m).text(units(view));
-        [w::STATIONS_AT, &at, w::FEET_OR_METRES].concat()
+        cat!(w::STATIONS_AT, at, w::FEET_OR_METRES)
     })
 }

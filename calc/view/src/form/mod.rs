@@ -19,6 +19,7 @@ mod day;
 mod draft;
 mod field;
 mod figures;
+mod item;
 mod length;
 mod lines;
 
@@ -46,12 +47,13 @@ pub(crate) use sheet::whole;
 pub use town::{MOST, POSITION_ID, SEARCHES, Search, Towns, filled, has_towns};
 
 use crate::kind::{Group, Kind};
-use crate::out::{Out, OutExt};
+use crate::out::{Out, Page};
 use calc::model::season::Local;
 use calc::question::{Question, Typed};
 use calc::reference::Reference;
 use calc::settings;
 use chrono::NaiveDate;
+use item::Item;
 use words as w;
 
 /// How the form is shown.
@@ -170,6 +172,14 @@ impl Part {
     }
 }
 
+/// What is shown while the sheet is so.
+const WHILE: [(&str, item::Test); 4] = [
+    (species::UNKNOWN_ID, species::unknown),
+    (day::PARTS_ID, day::other),
+    (seen::SEEN_ID, seen::any),
+    (seen::ELSEWHERE_ID, seen::elsewhere),
+];
+
 /// The form over a sheet: what is shown, and what the tapes and lines beside it say.
 pub struct View<'a> {
     pub(crate) reference: &'static Reference,
@@ -197,7 +207,9 @@ impl<'a> View<'a> {
             near: Vec::new(),
             lines: Vec::new(),
         };
-        view.towns = town::SEARCHES.map(|search| town::look(&view, &search));
+        for (at, search) in town::SEARCHES.iter().enumerate() {
+            view.towns[at] = town::look(&view, search);
+        }
         view.near = near::look(&view);
         view.lines = lines::lines(&view);
         view
@@ -205,11 +217,11 @@ impl<'a> View<'a> {
 
     /// Writes the whole form.
     pub fn form(&self, out: &mut dyn Out) {
+        let out = &mut Page::new(out);
         let whole = self.options.kind == Kind::TreePlan;
         if !whole {
-            let page = &mut crate::out::Page::new(out);
             let asks = crate::words::asks(self.options.kind);
-            crate::heading::heading(page, self.options.heading_level, "", "", asks);
+            crate::heading::heading(out, self.options.heading_level, "", "", asks);
         }
         out.open_class("form", "desk");
         out.attr("part", "form");
@@ -227,23 +239,23 @@ impl<'a> View<'a> {
         out.close();
         field::button(out, "next", None, w::NEXT, !self.options.answered);
         out.leaf("p", if whole { w::THREE } else { w::TWO });
-        out.close();
-        out.close();
+        out.close_two();
     }
 
     /// The groups that stand in front, or those in the folded part.
-    fn groups(&self, out: &mut dyn Out, front: bool) {
+    fn groups(&self, out: &mut Page<'_>, front: bool) {
+        const GROUPS: [Item; 6] = [
+            tree::GROUP,
+            place::GROUP,
+            day::GROUP,
+            more::TREE,
+            more::PLACE,
+            more::JOB,
+        ];
         out.open_class("div", "groups");
-        for group in Group::ALL {
+        for (group, item) in Group::ALL.into_iter().zip(&GROUPS) {
             if self.options.kind.asks(group) == front {
-                match group {
-                    Group::Tree => tree::group(self, out),
-                    Group::Place => place::group(self, out),
-                    Group::Day => day::group(self, out),
-                    Group::MoreTree => more::tree(self, out),
-                    Group::Where => more::place(self, out),
-                    Group::Job => more::job(self, out),
-                }
+                self.items(out, core::slice::from_ref(item));
             }
         }
         out.close();
@@ -251,6 +263,10 @@ impl<'a> View<'a> {
 
     /// Writes the content of one part.
     pub fn part(&self, out: &mut dyn Out, part: Part) {
+        self.inside(&mut Page::new(out), part);
+    }
+
+    fn inside(&self, out: &mut Page<'_>, part: Part) {
         match part {
             Part::Species => species::list(self, out),
             Part::Stems => tree::stems(self, out),
@@ -267,17 +283,14 @@ impl<'a> View<'a> {
     }
 
     /// Writes a part with its element.
-    fn whole_part(&self, out: &mut dyn Out, part: Part) {
-        out.open(if self.is_figure(part) {
-            "figure"
-        } else {
-            "div"
-        });
+    fn whole_part(&self, out: &mut Page<'_>, part: Part) {
         if self.is_figure(part) {
-            out.attr("class", "tapefig");
+            out.open_class("figure", "tapefig");
+        } else {
+            out.open("div");
         }
         out.attr("id", part.id());
-        self.part(out, part);
+        self.inside(out, part);
         out.close();
     }
 
@@ -316,17 +329,12 @@ impl<'a> View<'a> {
             }
         }
         for at in 0..self.sheet.count("targets") {
-            let line = self.sheet.get(&sheet::path("targets", at, "kind")) == "line";
-            shown.push((place::voltage_id(at), line));
+            shown.push((place::voltage_id(at), place::is_line(self.sheet, at)));
         }
-        let unknown = self.sheet.get("species") == species::UNKNOWN;
-        shown.push((species::UNKNOWN_ID.to_owned(), unknown));
-        let other = self.sheet.get("day") == "other";
-        shown.push((day::PARTS_ID.to_owned(), other));
-        shown.push((seen::SEEN_ID.to_owned(), seen::any(self.sheet)));
+        for (id, so) in WHILE {
+            shown.push((id.to_owned(), so(self.sheet)));
+        }
         shown.extend(aids::shown(self.sheet));
-        let elsewhere = seen::elsewhere(self.sheet);
-        shown.push((seen::ELSEWHERE_ID.to_owned(), elsewhere));
         shown
     }
 

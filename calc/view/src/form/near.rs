@@ -3,8 +3,8 @@
 
 use super::field::button;
 use super::regions::known;
-use super::{Part, View, words as w};
-use crate::out::{Out, OutExt};
+use super::{View, words as w};
+use crate::out::Page;
 use crate::words::{either, region};
 use calc::order;
 use calc::question::Place;
@@ -48,14 +48,6 @@ pub(super) fn look(view: &View<'_>) -> Vec<&'static str> {
     codes
 }
 
-/// The line and the buttons.
-pub(super) fn fields(view: &View<'_>, out: &mut dyn Out) {
-    out.open_class("div", "field");
-    view.status_line(out, LINE_ID);
-    view.whole_part(out, Part::Near);
-    out.close();
-}
-
 /// What the towns near say, and how the region stands.
 pub(super) fn line(view: &View<'_>) -> String {
     let names: Vec<&str> = view.near.iter().map(|code| region(code)).collect();
@@ -69,14 +61,14 @@ pub(super) fn line(view: &View<'_>) -> String {
     } else {
         w::NEAR_OTHER
     };
-    [lead, &either(&names), end].concat()
+    cat!(lead, either(&names), end)
 }
 
 /// A button a proposal.
-pub(super) fn list(view: &View<'_>, out: &mut dyn Out) {
+pub(super) fn list(view: &View<'_>, out: &mut Page<'_>) {
     out.open_class("div", "keep");
     for (at, code) in view.near.iter().enumerate() {
-        let words = [w::NEAR_USE, region(code)].concat();
+        let words = cat!(w::NEAR_USE, region(code));
         button(out, "region", Some(at), &words, false);
     }
     out.close();

@@ -1,33 +1,79 @@
 //! The second group: what it could hit, and how tall it is.
 
-use super::field::{TextField, button, open_group, open_shown};
+use super::aids;
+use super::field::{NUMBER, TextField, button, open_fold, open_shown};
+use super::item::Item;
 use super::sheet::path;
 use super::{Field, Part, View, words as w};
-use crate::control::{labelled, open_set, option};
+use crate::control::tick;
 use crate::field_id;
-use crate::out::{Out, OutExt};
+use crate::out::Page;
 
 /// The group.
-pub(super) fn group(view: &View<'_>, out: &mut dyn Out) {
-    open_group(out, w::PLACE);
-    open_set(out, "targets", w::HIT);
-    out.leaf_class("p", "hint", w::HIT_HINT);
-    view.whole_part(out, Part::Targets);
-    button(out, "add-target", None, w::ADD_THING, false);
-    view.tick(out, "none_in_reach", &|out| {
+pub(super) const GROUP: Item = Item::Group(
+    w::PLACE,
+    &[
+        Item::Set(
+            "targets",
+            w::HIT,
+            &[
+                Item::Note("hint", w::HIT_HINT),
+                Item::Part(Part::Targets),
+                Item::Button("add-target", w::ADD_THING),
+                Item::Own(none),
+                Item::Line("asm", "targets-a"),
+            ],
+        ),
+        Item::Part(Part::FarTape),
+        Item::Own(line),
+        Item::Field(&[
+            Item::Text(TextField {
+                name: "height",
+                label: w::HEIGHT,
+                tail: w::IF_MEASURED,
+                unit_here: true,
+                ..NUMBER
+            }),
+            Item::Line("asm", "height-a"),
+            Item::Where(
+                Field::Confirmed,
+                &[Item::Tick("height_confirmed", w::HEIGHT_SURE)],
+            ),
+        ]),
+        aids::HEIGHT,
+    ],
+);
+
+const DISTANCE: TextField = TextField {
+    name: "distance",
+    label: w::FAR,
+    unit_here: true,
+    ..NUMBER
+};
+const SLOPE: TextField = TextField {
+    name: "slope",
+    label: w::SLOPE,
+    hint: w::SLOPE_HINT,
+    ..NUMBER
+};
+const VOLTAGE: TextField = TextField {
+    name: "voltage",
+    label: w::VOLTAGE,
+    ..NUMBER
+};
+
+/// Nothing is in reach.
+fn none(view: &View<'_>, out: &mut Page<'_>) {
+    let name = "none_in_reach";
+    let on = view.sheet.ticked(name);
+    tick(out, "checkbox", name, "on", on, &|out| {
         out.text(w::NONE_IN);
         reach(view, out, "none-d");
     });
-    view.live_line(out, "p", "asm", "targets-a");
-    out.close();
-    view.whole_part(out, Part::FarTape);
-    line(view, out);
-    height(view, out);
-    out.close();
 }
 
 /// Two heights, as far as they are known.
-fn reach(view: &View<'_>, out: &mut dyn Out, id: &str) {
+fn reach(view: &View<'_>, out: &mut Page<'_>, id: &str) {
     out.open("span");
     out.attr("id", id);
     out.text(view.line(id));
@@ -35,121 +81,69 @@ fn reach(view: &View<'_>, out: &mut dyn Out, id: &str) {
 }
 
 /// The list of things.
-pub(super) fn targets(view: &View<'_>, out: &mut dyn Out) {
+pub(super) fn targets(view: &View<'_>, out: &mut Page<'_>) {
     let count = view.sheet.count("targets");
     for at in 0..count {
-        target(view, out, at, count);
+        let under = path("targets", at, "");
+        let number = crate::measure::number(at as u32 + 1);
+        out.open_class("fieldset", "entry");
+        let class = if count > 1 { "" } else { "vh" };
+        out.open("legend");
+        out.attr("class", class);
+        out.text(w::THING);
+        out.text(&*number);
+        out.close();
+        view.select(out, &path("targets", at, "kind"), w::KIND, "", w::KINDS);
+        field(view, out, &under, &DISTANCE);
+        ground(view, out, at, &under);
+        if count > 1 {
+            let remove = cat!(w::REMOVE_THING, &number);
+            button(out, "remove-target", Some(at), &remove, false);
+        }
+        out.close();
     }
 }
 
-fn target(view: &View<'_>, out: &mut dyn Out, at: usize, count: usize) {
-    let number = crate::measure::number(at as u32 + 1);
-    let name = |key: &str| path("targets", at, key);
-    out.open_class("fieldset", "entry");
-    out.leaf_class(
-        "legend",
-        if count > 1 { "" } else { "vh" },
-        &[w::THING, &number].concat(),
-    );
-    kind(view, out, &name("kind"));
-    let distance = name("distance");
-    view.text_field(
-        out,
-        &TextField {
-            unit_here: true,
-            ..TextField::number(&distance, w::FAR)
-        },
-    );
-    ground(view, out, at);
-    if count > 1 {
-        button(
-            out,
-            "remove-target",
-            Some(at),
-            &[w::REMOVE_THING, &number].concat(),
-            false,
-        );
-    }
-    out.close();
-}
-
-fn kind(view: &View<'_>, out: &mut dyn Out, name: &str) {
-    let id = field_id(name);
+fn field(view: &View<'_>, out: &mut Page<'_>, under: &str, field: &TextField) {
     out.open_class("div", "field");
-    labelled(out, &id, w::KIND, "");
-    out.open_class("select", "wf");
-    out.attr("id", &id);
-    out.attr("name", name);
-    let picked = view.sheet.get(name);
-    option(out, "", w::KIND_OPEN, picked.is_empty());
-    for (value, words) in w::KINDS {
-        option(out, value, words, *value == picked);
-    }
-    out.close();
+    view.text(out, under, "", "", field);
     out.close();
 }
 
 /// The element of an entry's voltage.
 pub(super) fn voltage_id(at: usize) -> String {
-    ["m-voltage-", &crate::measure::number(at as u32)].concat()
+    cat!("m-voltage-", crate::measure::number(at as u32))
 }
 
-fn ground(view: &View<'_>, out: &mut dyn Out, at: usize) {
-    let name = |key: &str| path("targets", at, key);
+/// Whether an entry is a line.
+pub(super) fn is_line(sheet: &super::Sheet, at: usize) -> bool {
+    sheet.get(&path("targets", at, "kind")) == "line"
+}
+
+fn ground(view: &View<'_>, out: &mut Page<'_>, at: usize, under: &str) {
     let given = ["slope", "downhill", "voltage"]
         .iter()
-        .any(|key| !view.sheet.get(&name(key)).is_empty());
-    out.open("details");
-    if given {
-        out.attr("open", "");
-    }
-    out.leaf("summary", w::GROUND);
-    let slope = name("slope");
-    view.text_field(
-        out,
-        &TextField {
-            hint: w::SLOPE_HINT,
-            ..TextField::number(&slope, w::SLOPE)
-        },
-    );
-    view.tick(out, &name("downhill"), &|out| out.text(w::DOWNHILL));
-    let line = view.sheet.get(&name("kind")) == "line";
-    open_shown(out, &voltage_id(at), line);
-    let voltage = name("voltage");
-    view.text_field(out, &TextField::number(&voltage, w::VOLTAGE));
-    out.close();
-    out.close();
+        .any(|key| !view.sheet.get(&cat!(under, key)).is_empty());
+    open_fold(out, w::GROUND, given);
+    field(view, out, under, &SLOPE);
+    view.tick(out, &path("targets", at, "downhill"), w::DOWNHILL);
+    open_shown(out, &voltage_id(at), is_line(view.sheet, at));
+    field(view, out, under, &VOLTAGE);
+    out.close_all(2);
 }
 
-fn line(view: &View<'_>, out: &mut dyn Out) {
+fn line(view: &View<'_>, out: &mut Page<'_>) {
+    let name = "line_within_reach";
     out.open_class("fieldset", "field");
-    out.attr("id", &field_id("line_within_reach"));
+    out.attr("id", &field_id(name));
     out.open("legend");
     out.text(w::LINE_IN);
     reach(view, out, "line-d");
     out.text("?");
     out.close();
     out.open_class("div", "row2");
-    view.radios(out, "line_within_reach", w::REPLIES);
+    view.radios(out, name, w::REPLIES);
     out.close();
-    view.live_line(out, "p", "asm", "line-a");
+    view.live_line(out, "asm", "line-a");
     out.close();
-}
-
-fn height(view: &View<'_>, out: &mut dyn Out) {
-    out.open_class("div", "field");
-    view.bare_field(
-        out,
-        &TextField {
-            tail: w::IF_MEASURED,
-            unit_here: true,
-            ..TextField::number("height", w::HEIGHT)
-        },
-    );
-    view.live_line(out, "p", "asm", "height-a");
-    view.open_where(out, Field::Confirmed);
-    view.tick(out, "height_confirmed", &|out| out.text(w::HEIGHT_SURE));
-    out.close();
-    out.close();
-    super::aids::height(view, out);
 }

@@ -1,10 +1,8 @@
 //! What was seen of this spring: the leaf-out, here or elsewhere, and its own temperatures.
 
-use super::field::open_shown;
-use super::{Field, View, day, words as w};
-use crate::control::{labelled, open_set};
-use crate::field_id;
-use crate::out::{Out, OutExt};
+use super::item::Item;
+use super::{Field, View, day, town, words as w};
+use crate::out::Page;
 use calc::timing::Basis;
 
 /// The element of day and place of a leaf-out.
@@ -38,66 +36,55 @@ pub(super) fn elsewhere(sheet: &super::Sheet) -> bool {
 }
 
 /// Stage, day and place of a leaf-out.
-pub(super) fn leaf_out(view: &View<'_>, out: &mut dyn Out) {
-    view.open_where(out, Field::LeafedOut);
-    view.select(out, "leafed_out.stage", w::LEAF, "", w::STAGES);
-    open_shown(out, SEEN_ID, any(view.sheet));
-    open_set(out, "leafed_out.date", w::LEAF_ON);
-    day::parts(view, out, "leafed_out.date");
-    out.close();
-    view.select(out, "leafed_out.where", w::SEEN_WHERE, "", w::SEEN_WHERES);
-    open_shown(out, ELSEWHERE_ID, elsewhere(view.sheet));
-    open_set(out, "leafed_out.place", w::SEEN_POINT);
-    out.leaf_class("p", "hint", w::SEEN_HINT);
-    super::town::search(view, out, &super::town::SEARCHES[1]);
-    super::town::point(view, out, "leafed_out.place");
-    out.open_class("div", "field");
-    view.status_line(out, CARRIED_ID);
-    out.close();
-    view.select(out, "leafed_out.rates", w::RATES, "", w::RATE_WORDS);
-    out.close();
-    out.close();
-    out.close();
-    out.close();
-}
+pub(super) const LEAF_OUT: Item = Item::Where(
+    Field::LeafedOut,
+    &[
+        Item::Select("leafed_out.stage", w::LEAF, "", w::STAGES),
+        Item::While(
+            SEEN_ID,
+            any,
+            &[
+                Item::Set(
+                    "leafed_out.date",
+                    w::LEAF_ON,
+                    &[Item::Own(|view, out| {
+                        day::parts(view, out, "leafed_out.date");
+                    })],
+                ),
+                Item::Select("leafed_out.where", w::SEEN_WHERE, "", w::SEEN_WHERES),
+                Item::While(ELSEWHERE_ID, elsewhere, &[town::SEEN_PLACE]),
+            ],
+        ),
+    ],
+);
 
 /// A table of daily temperatures: pasted, or read from a file into the same field.
-pub(super) fn spring(view: &View<'_>, out: &mut dyn Out) {
-    view.open_where(out, Field::Spring);
-    out.open("details");
-    if !view.sheet.get("spring").is_empty() {
-        out.attr("open", "");
-    }
-    out.leaf("summary", w::SPRING);
-    out.leaf_class("p", "hint", w::SPRING_STAYS);
-    out.open_class("div", "field");
-    labelled(out, "f-spring", w::SPRING_TABLE, w::SPRING_HINT);
-    out.open("textarea");
-    out.attr("id", "f-spring");
-    out.attr("name", "spring");
-    out.attr("rows", "6");
-    out.attr("spellcheck", "false");
-    out.attr("aria-describedby", "f-spring-h spring-a");
-    out.text(view.sheet.get("spring"));
-    out.close();
-    view.live_line(out, "p", "asm", READ_ID);
-    out.close();
-    out.open_class("div", "field");
-    labelled(out, FILE_ID, w::SPRING_FILE, "");
-    out.open_class("input", "wf");
-    out.attr("type", "file");
-    out.attr("id", FILE_ID);
-    out.attr("accept", ".csv,.tsv,.txt,text/csv,text/plain");
-    out.close();
-    out.close();
-    out.open_class("fieldset", "field");
-    out.attr("id", &field_id("spring_scale"));
-    out.leaf("legend", w::SPRING_SCALE);
-    out.open_class("div", "row2");
-    view.radios(out, "spring_scale", w::SCALES);
-    out.close();
-    out.close();
-    out.close();
+pub(super) const SPRING: Item = Item::Where(
+    Field::Spring,
+    &[Item::Fold(
+        w::SPRING,
+        |sheet| !sheet.get("spring").is_empty(),
+        &[
+            Item::Note("hint", w::SPRING_STAYS),
+            Item::Own(table),
+            Item::File(
+                FILE_ID,
+                w::SPRING_FILE,
+                ".csv,.tsv,.txt,text/csv,text/plain",
+            ),
+            Item::Set(
+                "spring_scale",
+                w::SPRING_SCALE,
+                &[Item::Row(&[Item::Radios("spring_scale", w::SCALES)])],
+            ),
+        ],
+    )],
+);
+
+fn table(view: &View<'_>, out: &mut Page<'_>) {
+    let (label, hint) = (w::SPRING_TABLE, w::SPRING_HINT);
+    view.long_text(out, "spring", label, hint, "6", READ_ID);
+    view.live_line(out, "asm", READ_ID);
     out.close();
 }
 
@@ -119,7 +106,7 @@ pub(super) fn carried(view: &View<'_>) -> String {
     match (flag, timing.basis) {
         (Some(flag), _) => crate::words::flag(*flag).to_owned(),
         (None, Some(basis @ Basis::ObservedElsewhere { .. })) => {
-            [w::SEEN_CARRIED, &crate::words::basis(basis), "."].concat()
+            cat!(w::SEEN_CARRIED, crate::words::basis(basis), ".")
         }
         _ => String::new(),
     }

@@ -1,7 +1,9 @@
 //! Which species: a text field that shortens a plain list of radios.
 
+use super::item::Item;
 use super::{View, words as w};
-use crate::out::{Out, OutExt};
+use crate::control::{label_of, open_input, tick};
+use crate::out::Page;
 use calc::piece::holds;
 use calc::reference::Species;
 use calc::settings::SpeciesList;
@@ -16,17 +18,20 @@ pub(super) const COUNT_ID: &str = "f-species-n";
 const FIRST: usize = 12;
 
 /// The field: filter, list, kinds.
-pub(super) fn field(view: &View<'_>, out: &mut dyn Out) {
-    crate::control::open_set(out, "species", w::SPECIES);
-    out.open_class("label", "hint");
-    out.attr("for", "f-find");
-    out.text(w::FILTER);
-    out.close();
-    out.open_class("input", "wf");
-    out.attr("type", "text");
-    out.attr("id", "f-find");
-    out.attr("name", "find");
-    out.attr("value", view.sheet.get("find"));
+pub(super) const FIELD: Item = Item::Set(
+    "species",
+    w::SPECIES,
+    &[
+        Item::Own(filter),
+        Item::Part(super::Part::Species),
+        Item::Radio("species", UNKNOWN, w::UNKNOWN),
+        Item::Own(kinds),
+    ],
+);
+
+fn filter(view: &View<'_>, out: &mut Page<'_>) {
+    label_of(out, "hint", "f-find", w::FILTER);
+    open_input(out, "wf", "", "f-find", "find", view.sheet.get("find"));
     out.attr("spellcheck", "false");
     out.attr("autocapitalize", "none");
     out.attr("aria-describedby", COUNT_ID);
@@ -36,27 +41,34 @@ pub(super) fn field(view: &View<'_>, out: &mut dyn Out) {
     out.attr("role", "status");
     out.text(view.line(COUNT_ID));
     out.close();
-    view.whole_part(out, super::Part::Species);
-    view.radio(out, "species", UNKNOWN, &|out| out.text(w::UNKNOWN));
+}
+
+/// Whether the species is not on the list.
+pub(super) fn unknown(sheet: &super::Sheet) -> bool {
+    sheet.get("species") == UNKNOWN
+}
+
+fn kinds(view: &View<'_>, out: &mut Page<'_>) {
     out.open_class("fieldset", "sub");
     out.attr("id", UNKNOWN_ID);
-    if view.sheet.get("species") != UNKNOWN {
+    if !unknown(view.sheet) {
         out.attr("hidden", "");
     }
     out.leaf("legend", w::UNKNOWN_KIND);
     view.radios(out, "species.kind", w::UNKNOWN_NAMES);
     out.close();
-    out.close();
 }
 
 /// The species that match what is typed; the one that is picked stays.
-pub(super) fn list(view: &View<'_>, out: &mut dyn Out) {
+pub(super) fn list(view: &View<'_>, out: &mut Page<'_>) {
     let found = found(view);
     if found.is_empty() {
         out.leaf_class("p", "hint", w::NONE_ALIKE);
     }
+    let picked = view.sheet.get("species");
     for species in found {
-        view.radio(out, "species", species.name, &|out| {
+        let (name, on) = (species.name, species.name == picked);
+        tick(out, "radio", "species", name, on, &|out| {
             out.text(species.name);
             out.open("small");
             for alias in aliases(view, species) {
@@ -66,8 +78,7 @@ pub(super) fn list(view: &View<'_>, out: &mut dyn Out) {
             out.open("i");
             out.attr("lang", "la");
             out.text(species.scientific);
-            out.close();
-            out.close();
+            out.close_two();
         });
     }
 }
@@ -78,13 +89,13 @@ pub(super) fn count(view: &View<'_>) -> String {
     let number = |count: usize| crate::measure::number(count as u32);
     if view.sheet.get("find").trim().is_empty() {
         let shown = found(view).len();
-        [&number(shown), w::ALL_OF, &number(all), w::SHOWN].concat()
+        cat!(number(shown), w::ALL_OF, &number(all), w::SHOWN)
     } else {
         let matching = matching(view).len();
         if matching == 0 {
             w::NONE_ALIKE.to_owned()
         } else {
-            [&number(matching), w::ALL_OF, &number(all), w::MATCH].concat()
+            cat!(number(matching), w::ALL_OF, &number(all), w::MATCH)
         }
     }
 }
@@ -139,7 +150,7 @@ fn matching(view: &View<'_>) -> Vec<&'static Species> {
     }
     let starts = |name: &str| {
         let name = plain(name);
-        name.starts_with(wanted) || holds(&name, &[" ", wanted].concat())
+        name.starts_with(wanted) || holds(&name, &cat!(" ", wanted))
     };
     let mut found: Vec<&'static Species> = listed(view)
         .filter(|species| {
@@ -211,8 +222,6 @@ pub(super) fn kind_of(species: &Species) -> Option<&'static str> {
             .iter()
             .any(|name| name.eq_ignore_ascii_case(key))
     };
-    w::UNKNOWN_NAMES
-        .iter()
-        .map(|(key, _)| *key)
-        .find(|key| named(key))
+    let mut kinds = w::rows(w::UNKNOWN_NAMES).into_iter().map(|(key, _)| key);
+    kinds.find(|key| named(key))
 }

@@ -1,11 +1,12 @@
 //! Where it is: a town by name, the device's own position, or a point as typed.
 
-use super::field::{TextField, button};
-use super::regions::{GROUPS, countries, known, of};
-use super::{Part, View, words as w};
-use crate::control::{labelled, open_set, option};
+use super::field::{NUMBER, Takes, TextField};
+use super::item::Item;
+use super::regions::{countries, known};
+use super::{Part, View, near, seen, words as w};
+use crate::control::{labelled, open_input, open_select, option};
 use crate::field_id;
-use crate::out::{Out, OutExt};
+use crate::out::Page;
 use crate::words::region;
 use calc::timing::pack::towns::Town;
 
@@ -62,7 +63,7 @@ impl Search {
     /// The field of one of its parts.
     #[must_use]
     pub fn field(&self, key: &str) -> String {
-        [self.name, key].concat()
+        cat!(self.name, key)
     }
 }
 
@@ -95,84 +96,103 @@ pub(super) fn look(view: &View<'_>, search: &Search) -> Towns {
 }
 
 /// The fields of the place.
-pub(super) fn place(view: &View<'_>, out: &mut dyn Out) {
-    open_set(out, "place", w::WHERE);
-    search(view, out, &SEARCHES[0]);
-    if view.options.position {
-        out.open_class("div", "field");
-        out.leaf_class("p", "hint", w::POSITION_HINT);
-        button(out, "position", None, w::POSITION, false);
-        view.status_line(out, POSITION_ID);
-        out.close();
-    }
-    out.leaf_class("p", "hint", w::POINT_HINT);
-    point(view, out, "place");
-    super::near::fields(view, out);
-    view.select(out, "place.hemisphere", w::HALF, "", w::HALVES);
-    out.close();
-}
+pub(super) const PLACE: Item = Item::Set(
+    "place",
+    w::WHERE,
+    &[
+        Item::Own(|view, out| search(view, out, &SEARCHES[0])),
+        Item::Own(position),
+        Item::Note("hint", w::POINT_HINT),
+        Item::Field(&[Item::Text(TextField {
+            name: "place.latitude",
+            ..LATITUDE
+        })]),
+        Item::Field(&[
+            Item::Text(TextField {
+                name: "place.longitude",
+                ..LONGITUDE
+            }),
+            Item::Line("echo", "f-place-longitude-m"),
+        ]),
+        Item::Field(&[
+            Item::Text(TextField {
+                name: "place.elevation",
+                ..ELEVATION
+            }),
+            Item::Line("asm", "elevation-a"),
+        ]),
+        Item::Field(&[Item::Status(near::LINE_ID), Item::Part(Part::Near)]),
+        Item::Select("place.hemisphere", w::HALF, "", w::HALVES),
+    ],
+);
 
-/// Latitude, longitude, elevation under a name.
-pub(super) fn point(view: &View<'_>, out: &mut dyn Out, under: &str) {
-    for (key, label, line) in [
-        (".latitude", w::LATITUDE, ""),
-        (".longitude", w::LONGITUDE, "-m"),
-    ] {
-        let name = [under, key].concat();
-        out.open_class("div", "field");
-        // The keypad of digits has no minus on some phones.
-        view.bare_field(
+/// The fields of the place where the leaves were seen.
+pub(super) const SEEN_PLACE: Item = Item::Set(
+    "leafed_out.place",
+    w::SEEN_POINT,
+    &[
+        Item::Note("hint", w::SEEN_HINT),
+        Item::Own(|view, out| search(view, out, &SEARCHES[1])),
+        Item::Field(&[Item::Text(TextField {
+            name: "leafed_out.place.latitude",
+            ..LATITUDE
+        })]),
+        Item::Field(&[Item::Text(TextField {
+            name: "leafed_out.place.longitude",
+            ..LONGITUDE
+        })]),
+        Item::Field(&[Item::Text(TextField {
+            name: "leafed_out.place.elevation",
+            ..ELEVATION
+        })]),
+        Item::Field(&[Item::Status(seen::CARRIED_ID)]),
+        Item::Select("leafed_out.rates", w::RATES, "", w::RATE_WORDS),
+    ],
+);
+
+const LATITUDE: TextField = TextField {
+    label: w::LATITUDE,
+    takes: Takes::Signed,
+    ..NUMBER
+};
+const LONGITUDE: TextField = TextField {
+    label: w::LONGITUDE,
+    ..LATITUDE
+};
+const ELEVATION: TextField = TextField {
+    label: w::ELEVATION,
+    unit_here: true,
+    ..NUMBER
+};
+
+/// The device's own position, where it can be asked for it.
+fn position(view: &View<'_>, out: &mut Page<'_>) {
+    if view.options.position {
+        view.items(
             out,
-            &TextField {
-                decimal: false,
-                ..TextField::number(&name, label)
-            },
+            &[Item::Field(&[
+                Item::Note("hint", w::POSITION_HINT),
+                Item::Button("position", w::POSITION),
+                Item::Status(POSITION_ID),
+            ])],
         );
-        if !line.is_empty() && under == "place" {
-            view.live_line(out, "p", "echo", &[&field_id(&name), line].concat());
-        }
-        out.close();
     }
-    let name = [under, ".elevation"].concat();
-    out.open_class("div", "field");
-    view.bare_field(
-        out,
-        &TextField {
-            unit_here: true,
-            ..TextField::number(&name, w::ELEVATION)
-        },
-    );
-    if under == "place" {
-        view.live_line(out, "p", "asm", "elevation-a");
-    }
-    out.close();
 }
 
 /// The country, the name, how the search stands, the matches. Nothing where no list can be had.
-pub(super) fn search(view: &View<'_>, out: &mut dyn Out, search: &Search) {
+fn search(view: &View<'_>, out: &mut Page<'_>, search: &Search) {
     if view.options.towns.is_none() {
         return;
     }
-    let name = search.field(".country");
-    let id = field_id(&name);
-    out.open_class("div", "field");
-    labelled(out, &id, w::TOWN_COUNTRY, "");
-    out.open_class("select", "wf");
-    out.attr("id", &id);
-    out.attr("name", &name);
+    open_select(out, &search.field(".country"), w::TOWN_COUNTRY, "");
     for (code, name) in countries() {
         option(out, code, name, code == country(view, search));
     }
-    out.close();
-    out.close();
+    out.close_all(2);
     let id = field_id(search.name);
-    out.open_class("div", "field");
     let hint_id = labelled(out, &id, w::TOWN, w::TOWN_HINT);
-    out.open_class("input", "wf");
-    out.attr("type", "text");
-    out.attr("id", &id);
-    out.attr("name", search.name);
-    out.attr("value", view.sheet.get(search.name));
+    let typed = view.sheet.get(search.name);
+    open_input(out, "wf", "", &id, search.name, typed);
     out.attr("spellcheck", "false");
     out.attr("aria-describedby", &hint_id);
     out.close();
@@ -182,7 +202,7 @@ pub(super) fn search(view: &View<'_>, out: &mut dyn Out, search: &Search) {
 }
 
 /// The matches, to pick one from.
-pub(super) fn list(view: &View<'_>, out: &mut dyn Out, at: usize) {
+pub(super) fn list(view: &View<'_>, out: &mut Page<'_>, at: usize) {
     let Towns::Found(found) = &view.towns[at] else {
         return;
     };
@@ -200,8 +220,8 @@ pub(super) fn list(view: &View<'_>, out: &mut dyn Out, at: usize) {
             &value(town),
             picked(view, search, town),
             &|out| {
-                out.text(&name(town));
-                out.leaf("small", &shown(town));
+                out.text(name(town));
+                out.leaf("small", shown(town));
             },
         );
     }
@@ -211,7 +231,7 @@ pub(super) fn list(view: &View<'_>, out: &mut dyn Out, at: usize) {
 /// Whether it is this town's point that stands in the fields.
 fn picked(view: &View<'_>, search: &Search, town: &Town) -> bool {
     let [lat, lon] = degrees(town);
-    let stands = |key: &str, text: String| view.sheet.get(&[search.under, key].concat()) == text;
+    let stands = |key: &str, text: String| view.sheet.get(&cat!(search.under, key)) == text;
     stands(".latitude", lat) && stands(".longitude", lon)
 }
 
@@ -231,7 +251,7 @@ pub(super) fn line(view: &View<'_>, at: usize) -> String {
             } else {
                 w::TOWNS_MATCH
             };
-            [&crate::measure::number(count), words].concat()
+            cat!(crate::measure::number(count), words)
         }
     }
 }
@@ -239,7 +259,7 @@ pub(super) fn line(view: &View<'_>, at: usize) -> String {
 /// `Madison, WI`.
 fn name(town: &Town) -> String {
     match town.region.split_once('-') {
-        Some((_, part)) => [&town.name, ", ", part].concat(),
+        Some((_, part)) => cat!(&town.name, ", ", part),
         None => town.name.clone(),
     }
 }
@@ -247,11 +267,11 @@ fn name(town: &Town) -> String {
 /// The state where we have a name for it, and the point, which parts towns of one name.
 fn shown(town: &Town) -> String {
     let state = match known(&town.region) {
-        code if code == town.region => [region(code), ", "].concat(),
+        code if code == town.region => cat!(region(code), ", "),
         _ => String::new(),
     };
     let [lat, lon] = degrees(town);
-    [&*state, &lat, ", ", &lon].concat().replace('-', "−")
+    cat!(&*state, &lat, ", ", &lon).replace('-', "−")
 }
 
 fn degrees(town: &Town) -> [String; 2] {
@@ -282,37 +302,10 @@ pub fn filled(pick: &str, value: &str, region: &str) -> Vec<(String, String)> {
     let under = SEARCHES[at].under;
     let mut parts = value.split(' ').map(str::to_owned);
     for key in [".latitude", ".longitude"] {
-        filled.extend(parts.next().map(|text| ([under, key].concat(), text)));
+        filled.extend(parts.next().map(|text| (cat!(under, key), text)));
     }
     if at == 0 && region.is_empty() {
         filled.extend(parts.next().map(|text| ("region".to_owned(), text)));
     }
     filled
-}
-
-/// States and countries by name; a code that a host has set and we have no name for stays as it is.
-pub(super) fn region_field(view: &View<'_>, out: &mut dyn Out) {
-    let picked = view.sheet.get("region");
-    out.open_class("div", "field");
-    let hint_id = labelled(out, "f-region", w::REGION, w::REGION_HINT);
-    out.open_class("select", "wf");
-    out.attr("id", "f-region");
-    out.attr("name", "region");
-    out.attr("aria-describedby", &hint_id);
-    option(out, "", w::REGION_OPEN, picked.is_empty());
-    let mut known = picked.is_empty();
-    for (group, begin) in GROUPS {
-        out.open("optgroup");
-        out.attr("label", group);
-        for (code, name) in of(begin) {
-            known |= code == picked;
-            option(out, code, name, code == picked);
-        }
-        out.close();
-    }
-    if !known {
-        option(out, picked, picked, true);
-    }
-    out.close();
-    out.close();
 }

@@ -1,61 +1,83 @@
 //! The first group: which tree, how thick.
 
-use super::field::{TextField, button, open_group, open_shown};
+use super::field::{NUMBER, TextField, button, open_shown};
+use super::item::Item;
 use super::sheet::path;
 use super::{Field, Part, View, species, words as w};
-use crate::out::{Out, OutExt};
+use crate::measure::number;
+use crate::out::Page;
 
 /// The group.
-pub(super) fn group(view: &View<'_>, out: &mut dyn Out) {
-    open_group(out, w::TREE);
-    species::field(view, out);
-    view.whole_part(out, Part::Stems);
-    view.whole_part(out, Part::SizeTape);
-    button(out, "add-stem", None, w::ADD_STEM, false);
-    out.close();
-}
+pub(super) const GROUP: Item = Item::Group(
+    w::TREE,
+    &[
+        species::FIELD,
+        Item::Part(Part::Stems),
+        Item::Part(Part::SizeTape),
+        Item::Button("add-stem", w::ADD_STEM),
+    ],
+);
+
+/// The size of the first stem, which carries the unit for all.
+const FIRST: TextField = TextField {
+    name: "diameter",
+    label: w::SIZE,
+    unit_here: true,
+    ..NUMBER
+};
+const SIZE: TextField = TextField {
+    label: w::STEM,
+    unit_here: false,
+    ..FIRST
+};
+const BARK: TextField = TextField {
+    name: "bark",
+    label: w::BARK,
+    tail: w::IF_MEASURED,
+    ..NUMBER
+};
+const LIVE_SHARE: TextField = TextField {
+    name: "live_share",
+    label: w::LIVE_SHARE,
+    hint: w::LIVE_HINT,
+    ..NUMBER
+};
 
 /// Across or around: neither is picked for the asker, for a girth read as a diameter is three times too much.
-fn how(view: &View<'_>, out: &mut dyn Out, at: usize) {
+fn how(view: &View<'_>, out: &mut Page<'_>, at: usize) {
     out.open_class("fieldset", "field");
     out.open_class("legend", "vh");
     out.text(w::HOW);
     if at > 0 {
         out.text(w::OF_STEM);
-        out.text(&crate::measure::number(at as u32 + 1));
+        out.text(number(at as u32 + 1));
     }
     out.close();
     out.open_class("div", "row2");
-    view.radios(
-        out,
-        &super::sheet::how(at),
-        &[("across", w::ACROSS), ("around", w::AROUND)],
-    );
+    view.radios(out, &super::sheet::how(at), w::HOWS);
     out.close();
     if at == 0 {
-        view.live_line(out, "p", "asm", "stems-how-a");
+        view.live_line(out, "asm", "stems-how-a");
     }
     out.close();
 }
 
-/// The size of each stem; the first carries the unit for all.
-pub(super) fn stems(view: &View<'_>, out: &mut dyn Out) {
+/// The size of each stem.
+pub(super) fn stems(view: &View<'_>, out: &mut Page<'_>) {
     for at in 0..view.sheet.count("stems") {
-        let name = path("stems", at, "diameter");
-        let number = crate::measure::number(at as u32 + 1);
-        let remove = [w::REMOVE_STEM, &number].concat();
-        let label = [w::STEM, &number].concat();
-        let first = at == 0;
-        view.text_field(
-            out,
-            &TextField {
-                label: if first { w::SIZE } else { &label },
-                hint: if first { size_hint(view.sheet) } else { "" },
-                unit_here: first,
-                button: (!first).then_some(("remove-stem", at, &*remove)),
-                ..TextField::number(&name, w::SIZE)
-            },
-        );
+        let under = path("stems", at, "");
+        out.open_class("div", "field");
+        if at == 0 {
+            let hint = size_hint(view.sheet);
+            view.text(out, &under, "", "", &TextField { hint, ..FIRST });
+        } else {
+            let number = number(at as u32 + 1);
+            let remove = cat!(w::REMOVE_STEM, &number);
+            view.open_text(out, &under, &number, "", &SIZE);
+            button(out, "remove-stem", Some(at), &remove, false);
+            view.close_text(out, &under, &SIZE);
+        }
+        out.close();
         how(view, out, at);
     }
 }
@@ -69,50 +91,40 @@ pub(super) fn size_hint(sheet: &super::Sheet) -> &'static str {
     }
 }
 
+/// The same as a line, since it follows the unit.
+pub(super) fn size_hint_line(view: &View<'_>) -> String {
+    size_hint(view.sheet).to_owned()
+}
+
 /// Live share of each stem, and bark of those behind the first.
-pub(super) fn stems_more(view: &View<'_>, out: &mut dyn Out) {
+pub(super) fn stems_more(view: &View<'_>, out: &mut Page<'_>) {
     let count = view.sheet.count("stems");
     for at in 0..count {
+        let under = path("stems", at, "");
         let of_stem = if count > 1 {
-            [w::OF_STEM, &crate::measure::number(at as u32 + 1)].concat()
+            cat!(w::OF_STEM, number(at as u32 + 1))
         } else {
             String::new()
         };
-        if at > 0 {
-            let name = path("stems", at, "bark");
-            let tail = [w::IF_MEASURED, &of_stem].concat();
-            open_shown(out, &stem_id(Field::Bark, at), view.shows(Field::Bark));
-            view.text_field(
-                out,
-                &TextField {
-                    tail: &tail,
-                    ..TextField::number(&name, w::BARK)
-                },
-            );
-            out.close();
+        for (field, described, empty) in [
+            (Field::Bark, &BARK, ""),
+            (Field::LiveShare, &LIVE_SHARE, w::LIVE_EMPTY),
+        ] {
+            if at == 0 && field == Field::Bark {
+                continue;
+            }
+            open_shown(out, &stem_id(field, at), view.shows(field));
+            out.open_class("div", "field");
+            view.text(out, &under, "", &of_stem, described);
+            if !empty.is_empty() {
+                out.leaf_class("p", "asm", empty);
+            }
+            out.close_all(2);
         }
-        let name = path("stems", at, "live_share");
-        open_shown(
-            out,
-            &stem_id(Field::LiveShare, at),
-            view.shows(Field::LiveShare),
-        );
-        out.open_class("div", "field");
-        view.bare_field(
-            out,
-            &TextField {
-                tail: &of_stem,
-                hint: w::LIVE_HINT,
-                ..TextField::number(&name, w::LIVE_SHARE)
-            },
-        );
-        out.leaf_class("p", "asm", w::LIVE_EMPTY);
-        out.close();
-        out.close();
     }
 }
 
 /// The element of a stem's field.
 pub(super) fn stem_id(field: Field, at: usize) -> String {
-    [field.id(), "-", &crate::measure::number(at as u32)].concat()
+    cat!(field.id(), "-", number(at as u32))
 }

@@ -11,8 +11,6 @@ pub const SIZE: &str = "Trunk size";
 pub const SIZE_US: &str = "At chest height, 4 ft 6 in up.";
 pub const SIZE_METRIC: &str = "At chest height, 1.3 m up.";
 pub const UNIT_OF: &str = "Unit of this: ";
-pub const ACROSS: &str = "Across";
-pub const AROUND: &str = "Around";
 pub const HOW: &str = "How was it measured";
 pub const HOW_OPEN: &str = "Neither picked: read as across.";
 pub const STEM: &str = "Stem ";
@@ -196,111 +194,120 @@ pub const TAPE_SIZE: &str = "Measuring tape, size across";
 pub const TAPE_FAR: &str = "Measuring tape, ground round the tree";
 pub const TAPE_YEAR: &str = "Tape of the year, bark and rules";
 
-/// Values of a choice with their words; the first, empty one says what is used if nothing is picked.
-pub type Choice = &'static [(&'static str, &'static str)];
+/// Values of a choice with their words, in rows of `value=words|`; the first, empty one says what is used if nothing is
+/// picked. All rows are one text: an entry of a table for each would cost more bytes in the browser.
+pub type Choice = &'static str;
 
-pub const UNKNOWN_NAMES: Choice = &[
-    ("unknown broadleaf", "A broadleaf tree"),
-    ("unknown conifer", "A conifer"),
-    ("unknown shrub", "A shrub"),
-    ("palm", "A palm"),
-    ("bamboo", "Bamboo"),
-];
-pub const KINDS: Choice = &[
-    ("building", "Building"),
-    ("road", "Road or street"),
-    ("path", "Path or place people use"),
-    ("line", "Power or phone line"),
-    ("property_line", "Property line or neighbour’s tree"),
-    ("fence", "Fence or field"),
-    ("keep_tree", "Tree to keep"),
-];
+/// The rows of a choice: values and words.
+pub fn rows(choice: Choice) -> Vec<(&'static str, &'static str)> {
+    let mut rows = Vec::new();
+    for row in choice.split('|') {
+        rows.extend(row.split_once('='));
+    }
+    rows
+}
+
+pub const UNKNOWN_NAMES: Choice = concat!(
+    "unknown broadleaf=A broadleaf tree|",
+    "unknown conifer=A conifer|",
+    "unknown shrub=A shrub|",
+    "palm=A palm|",
+    "bamboo=Bamboo",
+);
+pub const KINDS: Choice = concat!(
+    "=Pick one|",
+    "building=Building|",
+    "road=Road or street|",
+    "path=Path or place people use|",
+    "line=Power or phone line|",
+    "property_line=Property line or neighbour’s tree|",
+    "fence=Fence or field|",
+    "keep_tree=Tree to keep",
+);
 /// The same, short enough for a tape.
-pub const KIND_SHORT: Choice = &[
-    ("building", "building"),
-    ("road", "road"),
-    ("path", "path"),
-    ("line", "line"),
-    ("property_line", "property line"),
-    ("fence", "fence"),
-    ("keep_tree", "tree to keep"),
-];
-pub const REPLIES: Choice = &[("yes", "Yes"), ("no", "No"), ("cant_tell", "I can’t tell")];
-pub const SIGN_WORDS: Choice = &[
-    ("cavity", "A hole or cavity"),
-    ("cracks", "Cracks in the trunk"),
-    ("conks", "Shelf fungus, or fungus at the base"),
-    ("hung_limbs", "Broken limbs hung in the crown"),
-    ("lean_toward", "A lean toward something it could hit"),
-    ("lean_away", "A lean away from it"),
-    ("dead_top", "A dead top"),
-    ("vines", "Vines up into the crown"),
-];
-pub const SETTINGS: Choice = &[
-    ("", "Not said: woods used"),
-    ("woods", "In the woods"),
-    ("open", "In the open: yard, street, hedgerow"),
-];
-pub const CONDITIONS: Choice = &[
-    ("", "Not said: alive used"),
-    ("alive", "Alive"),
-    ("declining", "Declining"),
-    ("dead", "Dead"),
-];
-pub const AID_WAYS: Choice = &[
-    ("", "Pick one"),
-    ("shadow", "By its shadow and that of a stick"),
-    ("angles", "By a distance and two angles"),
-    ("stick", "By a stick held upright"),
-];
-pub const YES_NO: Choice = &[("", "Not said"), ("yes", "Yes"), ("no", "No")];
-pub const VIGOURS: Choice = &[
-    ("", "Not said: ordinary used"),
-    ("slow", "Slowly"),
-    ("ordinary", "Ordinary"),
-    ("fast", "Fast"),
-];
-pub const LIMB_WORDS: Choice = &[
-    ("", "Not said: none used"),
-    ("none", "None"),
-    ("some", "Some"),
-    ("many", "Many"),
-];
-pub const HALVES: Choice = &[
-    ("", "Not said: north used"),
-    ("north", "North of the equator"),
-    ("south", "South of the equator"),
-];
-pub const STAGES: Choice = &[
-    ("", "Not seen: usual dates"),
-    ("buds_open", "Half of the buds open"),
-    ("leaves_full", "Leaves nearly full size"),
-    ("first_leaf", "The first leaf"),
-];
-pub const SEEN_WHERES: Choice = &[
-    ("", "Here, or within a mile or so"),
-    ("elsewhere", "Elsewhere"),
-];
-pub const RATE_WORDS: Choice = &[
-    ("", "Fitted to eastern North America"),
-    ("hopkins", "Hopkins’ rates of 1918"),
-];
-pub const SCALES: Choice = &[("celsius", "°C"), ("fahrenheit", "°F")];
-pub const DRIES: Choice = &[
-    ("", "Not said: not dry used"),
-    ("none", "Not dry"),
-    ("two_weeks", "Two weeks"),
-    ("month", "A month or more"),
-];
-pub const GOALS: Choice = &[
-    ("", "Not said: for wildlife"),
-    ("wildlife", "A standing dead tree for wildlife"),
-    ("kill", "Only to kill it"),
-    ("spare_one", "To spare one stem of several"),
-];
-pub const HERBICIDES: Choice = &[
-    ("", "Not said: both shown"),
-    ("no", "No"),
-    ("licensed", "By a licensed applicator"),
-    ("yes", "Yes"),
-];
+pub const KIND_SHORT: Choice = concat!(
+    "building=building|",
+    "road=road|",
+    "path=path|",
+    "line=line|",
+    "property_line=property line|",
+    "fence=fence|",
+    "keep_tree=tree to keep",
+);
+pub const HOWS: Choice = concat!("across=Across|", "around=Around",);
+pub const REPLIES: Choice = concat!("yes=Yes|", "no=No|", "cant_tell=I can’t tell",);
+pub const SIGN_WORDS: Choice = concat!(
+    "cavity=A hole or cavity|",
+    "cracks=Cracks in the trunk|",
+    "conks=Shelf fungus, or fungus at the base|",
+    "hung_limbs=Broken limbs hung in the crown|",
+    "lean_toward=A lean toward something it could hit|",
+    "lean_away=A lean away from it|",
+    "dead_top=A dead top|",
+    "vines=Vines up into the crown",
+);
+pub const SETTINGS: Choice = concat!(
+    "=Not said: woods used|",
+    "woods=In the woods|",
+    "open=In the open: yard, street, hedgerow",
+);
+pub const CONDITIONS: Choice = concat!(
+    "=Not said: alive used|",
+    "alive=Alive|",
+    "declining=Declining|",
+    "dead=Dead",
+);
+pub const AID_WAYS: Choice = concat!(
+    "=Pick one|",
+    "shadow=By its shadow and that of a stick|",
+    "angles=By a distance and two angles|",
+    "stick=By a stick held upright",
+);
+pub const YES_NO: Choice = concat!("=Not said|", "yes=Yes|", "no=No",);
+pub const VIGOURS: Choice = concat!(
+    "=Not said: ordinary used|",
+    "slow=Slowly|",
+    "ordinary=Ordinary|",
+    "fast=Fast",
+);
+pub const LIMB_WORDS: Choice = concat!(
+    "=Not said: none used|",
+    "none=None|",
+    "some=Some|",
+    "many=Many",
+);
+pub const HALVES: Choice = concat!(
+    "=Not said: north used|",
+    "north=North of the equator|",
+    "south=South of the equator",
+);
+pub const STAGES: Choice = concat!(
+    "=Not seen: usual dates|",
+    "buds_open=Half of the buds open|",
+    "leaves_full=Leaves nearly full size|",
+    "first_leaf=The first leaf",
+);
+pub const SEEN_WHERES: Choice = concat!("=Here, or within a mile or so|", "elsewhere=Elsewhere",);
+pub const RATE_WORDS: Choice = concat!(
+    "=Fitted to eastern North America|",
+    "hopkins=Hopkins’ rates of 1918",
+);
+pub const SCALES: Choice = concat!("celsius=°C|", "fahrenheit=°F",);
+pub const DRIES: Choice = concat!(
+    "=Not said: not dry used|",
+    "none=Not dry|",
+    "two_weeks=Two weeks|",
+    "month=A month or more",
+);
+pub const GOALS: Choice = concat!(
+    "=Not said: for wildlife|",
+    "wildlife=A standing dead tree for wildlife|",
+    "kill=Only to kill it|",
+    "spare_one=To spare one stem of several",
+);
+pub const HERBICIDES: Choice = concat!(
+    "=Not said: both shown|",
+    "no=No|",
+    "licensed=By a licensed applicator|",
+    "yes=Yes",
+);

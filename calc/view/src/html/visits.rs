@@ -2,11 +2,10 @@
 
 use super::build::{Cx, button, open_details, open_part};
 use super::table::folded_table;
-use crate::control::{labelled, open_set, option, tick};
+use crate::control::{open_select, open_set, option, tick_text};
 use crate::draw::year::{Pin, VisitYear, VisitsLabels, visits};
-use crate::field_id;
 use crate::measure;
-use crate::out::{Out, OutExt, Page};
+use crate::out::Page;
 use crate::words as w;
 use calc::model::at_visit::advise;
 use calc::model::method::Method;
@@ -100,14 +99,8 @@ fn at_this_visit(out: &mut Page<'_>, cx: &Cx<'_>) {
 
 fn choice(out: &mut Page<'_>, cx: &Cx<'_>) {
     let asked = cx.say.question.visit.as_ref();
-    let out = out.sink();
     let at = asked.map(|asked| asked.at);
-    let id = field_id("visit.at");
-    out.open_class("div", "field");
-    labelled(out, &id, w::VISIT_WHEN, "");
-    out.open_class("select", "wf");
-    out.attr("id", &id);
-    out.attr("name", "visit.at");
+    open_select(out, "visit.at", w::VISIT_WHEN, "");
     option(
         out,
         "",
@@ -137,14 +130,12 @@ fn choice(out: &mut Page<'_>, cx: &Cx<'_>) {
         out.close();
     }
     let has = |seen: Seen| asked.is_some_and(|asked| asked.seen.contains(&seen));
-    let choose = |out: &mut dyn Out, kind: &str, name: &str, list: &[Seen]| {
+    let choose = |out: &mut Page<'_>, kind: &str, name: &str, list: &[Seen]| {
         let mut none = true;
         for seen in list {
             let on = has(*seen);
             none &= !on;
-            tick(out, kind, name, seen.word(), on, &|out| {
-                out.text(w::seen(*seen));
-            });
+            tick_text(out, kind, name, seen.word(), on, w::seen(*seen));
         }
         none
     };
@@ -152,9 +143,7 @@ fn choice(out: &mut Page<'_>, cx: &Cx<'_>) {
     open_set(out, name, w::VISIT_CROWN);
     let crowns = [Seen::CrownFull, Seen::CrownThin, Seen::CrownBare];
     let none = choose(out, "radio", name, &crowns) && asked.is_some();
-    tick(out, "radio", name, "", none, &|out| {
-        out.text(w::VISIT_NO_CROWN);
-    });
+    tick_text(out, "radio", name, "", none, w::VISIT_NO_CROWN);
     out.close();
     let name = "visit.seen";
     open_set(out, name, w::VISIT_SEEN);

@@ -61,7 +61,7 @@ pub fn timed(
 ) -> Result<(Timed, Option<Rate>), Vec<Problem>> {
     let mut reader = Reader::new(typed);
     let timed = typed.timed.clone().unwrap_or_default();
-    let read = reader.timed(reference, question, &timed);
+    let read = reader.timed(reference, question, &timed, typed.rate);
     read.filter(|_| reader.problems.is_empty())
         .ok_or(reader.problems)
 }
@@ -136,6 +136,7 @@ impl Reader {
         reference: &'static Reference,
         question: &Question,
         typed: &TimedTyped,
+        before: Option<Rate>,
     ) -> Option<(Timed, Option<Rate>)> {
         if typed.trees.len() > MOST_TIMED {
             self.problem("timed.trees", Code::TooManyStems(MOST_TIMED), "");
@@ -185,7 +186,7 @@ impl Reader {
             });
         }
         let minutes = minutes?;
-        let prior = question.rate.unwrap_or(Rate::prior(constants));
+        let prior = before.unwrap_or(Rate::prior(constants));
         let read = update(constants, prior, &predicted, minutes);
         if read == Err(NoRate::FarOff) {
             let text = typed.minutes.as_ref().map_or("", |text| &text.0);

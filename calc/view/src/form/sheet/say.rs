@@ -119,9 +119,9 @@ impl Sheet {
 
     /// Signs, trees that were timed, one a line, and what was seen at a visit.
     fn lists(&self, typed: &mut Typed) {
-        for (sign, _) in w::SIGN_WORDS {
+        for (sign, _) in w::rows(w::SIGN_WORDS) {
             if self.holds("signs", sign) {
-                typed.signs.push(Text::from(*sign));
+                typed.signs.push(Text::from(sign));
             }
         }
         for tree in self.get("timed.trees").split(['\n', ';']).map(str::trim) {
