@@ -105,10 +105,10 @@ fn trunks(out: &mut Html) {
 }
 
 fn reaches(out: &mut Html) {
-    let t = |distance_m: f64, inside: bool, label: &'static str| Target {
+    let t = |distance_m: f64, inside: bool, label: &str| Target {
         distance_m,
         inside,
-        label,
+        label: label.into(),
     };
     let one = [t(30.48, false, "path, 100 ft")];
     let inside = [t(12.2, true, "a person on the path, 40 ft")];
@@ -281,19 +281,19 @@ fn years(out: &mut Html) {
     }
     let rows = [
         VisitYear {
-            label: "2026",
+            label: "2026".into(),
             ring: Some(163),
-            visits: &[p(191, 1), p(268, 2)],
+            visits: vec![p(191, 1), p(268, 2)],
         },
         VisitYear {
-            label: "2027",
+            label: "2027".into(),
             ring: None,
-            visits: &[p(145, 3), p(196, 4), p(253, 5)],
+            visits: vec![p(145, 3), p(196, 4), p(253, 5)],
         },
         VisitYear {
-            label: "2028",
+            label: "2028".into(),
             ring: None,
-            visits: &[p(145, 6), p(196, 7), p(200, 8)],
+            visits: vec![p(145, 6), p(196, 7), p(200, 8)],
         },
     ];
     let l = VisitsLabels {
@@ -394,12 +394,12 @@ fn ranges(out: &mut Html) {
         };
         figure(out, name, |out| range(out, &r, &l));
     }
-    let s = |low, likely, high, grade, label| Share {
+    let s = |low, likely, high, grade, label: &str| Share {
         low,
         likely,
         high,
         grade,
-        label,
+        label: label.into(),
     };
     let rows = [
         s(

@@ -63,17 +63,24 @@ const LINES: [&str; 11] = [
     "p", "ul", "ol", "dl", "table", "section", "details", "summary", "caption", "tr", "li",
 ];
 
+/// Elements that are not read at all.
+const UNREAD: [&str; 3] = ["svg", "button", "figcaption"];
+
+/// Lists whose items are counted.
+const LISTS: [&str; 2] = ["ol", "ul"];
+
+/// What names what follows, beside the headings.
+const NAMES: [&str; 2] = ["summary", "caption"];
+
 /// What begins a line and does not end one.
 const STARTS: [&str; 3] = ["div", "dt", "br"];
 
 impl Out for Plain {
     fn open(&mut self, tag: &'static str) {
         let above = self.open.last();
-        let skip =
-            matches!(tag, "svg" | "button" | "figcaption") || above.is_some_and(|it| it.skip);
+        let skip = UNREAD.contains(&tag) || above.is_some_and(|it| it.skip);
         let title = is_h(tag);
-        let heading =
-            title || matches!(tag, "summary" | "caption") || above.is_some_and(|it| it.heading);
+        let heading = title || NAMES.contains(&tag) || above.is_some_and(|it| it.heading);
         let ends = title || LINES.contains(&tag);
         if !skip {
             if ends || STARTS.contains(&tag) {
@@ -85,7 +92,7 @@ impl Out for Plain {
                         .open
                         .iter_mut()
                         .rev()
-                        .find(|it| matches!(it.tag, "ol" | "ul"));
+                        .find(|it| LISTS.contains(&it.tag));
                     if let Some(list) = list {
                         list.count += 1;
                         self.lead = if list.tag == "ol" {
@@ -147,7 +154,7 @@ impl Out for Plain {
         }
         self.text.push_str(&self.lead);
         self.lead.clear();
-        let spaced = self.text.is_empty() || self.text.ends_with([' ', '\n']);
+        let spaced = matches!(self.text.as_bytes().last(), None | Some(b' ' | b'\n'));
         let text = if spaced {
             text.trim_start_matches(' ')
         } else {

@@ -30,8 +30,8 @@ pub struct RangeLabels<'a> {
 }
 
 /// A share of a hundred, one bar.
-#[derive(Clone, Copy, Debug)]
-pub struct Share<'a> {
+#[derive(Clone, Debug)]
+pub struct Share {
     /// Low end, 0 to 100.
     pub low: f64,
     /// Typical.
@@ -41,7 +41,7 @@ pub struct Share<'a> {
     /// How well it is known.
     pub grade: Grade,
     /// Over the bar: `"season 1: 20 to 60 in 100"`.
-    pub label: &'a str,
+    pub label: String,
 }
 
 /// Words of the shares drawing.
@@ -93,7 +93,7 @@ pub fn range(out: &mut dyn Out, r: &Range, l: &RangeLabels<'_>) {
 }
 
 /// Draws shares from 0 to 100, a bar a row on one tape, wide and narrow.
-pub fn shares(out: &mut dyn Out, rows: &[Share<'_>], l: &SharesLabels<'_>) {
+pub fn shares(out: &mut dyn Out, rows: &[Share], l: &SharesLabels<'_>) {
     let mut pen = Pen { out };
     for (class, w) in [("d wide", 720.0), ("d narrow", 280.0)] {
         let foot = 24.0 + 58.0 * rows.len() as f64;
@@ -107,7 +107,7 @@ pub fn shares(out: &mut dyn Out, rows: &[Share<'_>], l: &SharesLabels<'_>) {
         let px = (tape.x1 - tape.x0) / 100.0;
         for (i, r) in rows.iter().enumerate() {
             let y = 46.0 + 58.0 * i as f64;
-            pen.text(12.0, y - 6.0, 15.0, "", At::Start, r.label);
+            pen.text(12.0, y - 6.0, 15.0, "", At::Start, &r.label);
             bar(
                 &mut pen,
                 [tape.x0 + r.low * px, y, (r.high - r.low) * px, 24.0],

@@ -22,20 +22,20 @@ pub struct Reach<'a> {
     /// Where people must be out to while working; none in an answer that stops.
     pub people_out_m: Option<f64>,
     /// Things it could hit.
-    pub targets: &'a [Target<'a>],
+    pub targets: &'a [Target],
     /// How the tree is drawn.
     pub habit: Habit,
 }
 
 /// A thing it could hit. Its direction is not known, so the plan shows a ring.
-#[derive(Clone, Copy, Debug)]
-pub struct Target<'a> {
+#[derive(Clone, Debug)]
+pub struct Target {
     /// From the middle of the trunk, metres.
     pub distance_m: f64,
     /// Whether it stops the answer: drawn as an octagon.
     pub inside: bool,
     /// What it is and how far: `"path, 100 ft"`.
-    pub label: &'a str,
+    pub label: String,
 }
 
 /// Words of the reach drawing.
@@ -231,7 +231,7 @@ fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &Look) {
                 At::Middle => f.x,
                 At::End => f.x - pin,
             };
-            pen.text(x, y, look.font, "tb halo", f.at, r.targets[i].label);
+            pen.text(x, y, look.font, "tb halo", f.at, &r.targets[i].label);
         }
         if numbered {
             pen.pin(f.x, y - 5.0, i as u8 + 1);

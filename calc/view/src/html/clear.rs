@@ -64,7 +64,7 @@ pub fn figure(out: &mut Page<'_>, cx: &Cx<'_>, working: bool) {
     let found = &answer.reach;
     let units = cx.say.units();
     // Two of one kind that read alike are one flag.
-    let mut labels: Vec<(f64, bool, String)> = Vec::new();
+    let mut targets: Vec<Target> = Vec::new();
     for target in &found.targets {
         let Some(m) = target.distance_m else { continue };
         let inside = matches!(
@@ -73,17 +73,13 @@ pub fn figure(out: &mut Page<'_>, cx: &Cx<'_>, working: bool) {
         );
         let name = w::target_short(target.kind);
         let label = cat!(name, ", ", measure::length(m).first(units));
-        if !labels.iter().any(|(_, _, known)| *known == label) {
-            labels.push((m, inside, label));
+        if !targets.iter().any(|known| known.label == label) {
+            targets.push(Target {
+                distance_m: m,
+                inside,
+                label,
+            });
         }
-    }
-    let mut targets: Vec<Target<'_>> = Vec::new();
-    for (distance_m, inside, label) in &labels {
-        targets.push(Target {
-            distance_m: *distance_m,
-            inside: *inside,
-            label,
-        });
     }
     let used = measure::length(found.height_m);
     let height = w::height_used(&used.text(units));
@@ -92,7 +88,7 @@ pub fn figure(out: &mut Page<'_>, cx: &Cx<'_>, working: bool) {
     let aria = w::reach_aria(
         &used.spoken(units),
         &zone.spoken(units),
-        labels.iter().map(|(_, _, label)| label.as_str()),
+        targets.iter().map(|target| target.label.as_str()),
     );
     let mut labels = LABELS;
     labels.aria = &aria;

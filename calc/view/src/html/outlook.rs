@@ -21,18 +21,14 @@ pub fn inside(out: &mut Page<'_>, cx: &Cx<'_>, outlook: &Outlook) {
             w::OUTLOOK_IF,
         );
     }
-    let mut labels: Vec<String> = Vec::new();
+    let mut rows: Vec<Share> = Vec::new();
     for season in &outlook.seasons {
-        labels.push(w::season_bar(season.season, &season.share));
-    }
-    let mut rows: Vec<Share<'_>> = Vec::new();
-    for (season, label) in outlook.seasons.iter().zip(&labels) {
         rows.push(Share {
             low: season.share.low,
             likely: season.share.likely,
             high: season.share.high,
             grade: outlook_grade(outlook, season),
-            label,
+            label: w::season_bar(season.season, &season.share),
         });
     }
     out.open("figure");

@@ -198,19 +198,14 @@ fn draw_visits(out: &mut Page<'_>, cx: &Cx<'_>) {
     for visit in &answer.visits {
         last = last.max(middle(visit).year());
     }
-    let mut rows: Vec<(i32, String, Vec<Pin>)> = Vec::new();
+    let mut years: Vec<VisitYear> = Vec::new();
     for year in first..=last {
-        let label = measure::number(year.unsigned_abs());
-        rows.push((year, label, pins(cx, year)));
-    }
-    let mut years: Vec<VisitYear<'_>> = Vec::new();
-    for (year, label, pins) in &rows {
         years.push(VisitYear {
-            label,
+            label: measure::number(year.unsigned_abs()),
             ring: ring_day
-                .filter(|day| day.year() == *year)
+                .filter(|day| day.year() == year)
                 .map(super::day::doy),
-            visits: pins,
+            visits: pins(cx, year),
         });
     }
     let aria = w::visits_count(answer.visits.len(), years.len());

@@ -54,7 +54,7 @@ pub(super) fn flags(
         } else {
             at(t.distance_m)
         };
-        let w = width(t.label, look.font, true);
+        let w = width(&t.label, look.font, true);
         let sides: &[At] = match (numbered, far) {
             (_, true) => &[At::End],
             (true, false) => &[At::Start, At::End],

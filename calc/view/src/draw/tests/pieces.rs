@@ -98,7 +98,7 @@ fn form_tapes_and_ranges_stay_apart_and_keep_ratios() {
         likely: Some(low),
         high,
         grade: Grade::Assumed,
-        label: "end of season 1: 5 to 40 in 100",
+        label: "end of season 1: 5 to 40 in 100".into(),
     };
     let rows = [s(0.0, 100.0), s(5.0, 40.0), s(70.0, 70.0)];
     let all = kept(|out| {
@@ -168,7 +168,7 @@ fn markup_is_sound_and_what_a_person_typed_stays_text() {
     let targets = [Target {
         distance_m: 9.0,
         inside: true,
-        label: nasty,
+        label: nasty.into(),
     }];
     let r = Reach {
         height_used_m: 18.0,
@@ -194,9 +194,9 @@ fn markup_is_sound_and_what_a_person_typed_stays_text() {
     ruler::foot(&mut out, 183, "in", "cm");
     ruler::head(&mut out);
     let rows = [VisitYear {
-        label: nasty,
+        label: nasty.into(),
         ring: Some(163),
-        visits: &[],
+        visits: Vec::new(),
     }];
     visits(
         &mut out,

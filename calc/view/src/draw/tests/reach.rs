@@ -36,13 +36,13 @@ fn with_reach(
     far: &[f64],
     check: impl Fn(&Reach<'_>, &[Drawn]),
 ) {
-    let targets: Vec<Target<'_>> = far
+    let targets: Vec<Target> = far
         .iter()
         .zip(LABELS)
         .map(|(d, label)| Target {
             distance_m: *d,
             inside: *d < height,
-            label,
+            label: label.into(),
         })
         .collect();
     for habit in [Habit::Hardwood, Habit::Conifer] {

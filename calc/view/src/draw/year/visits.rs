@@ -6,14 +6,14 @@ use crate::draw::tape::Tape;
 use crate::out::Out;
 
 /// One year of visits.
-#[derive(Clone, Copy, Debug)]
-pub struct VisitYear<'a> {
+#[derive(Clone, Debug)]
+pub struct VisitYear {
     /// The year: `"2026"`.
-    pub label: &'a str,
+    pub label: String,
     /// The day of the ring, if it is in this year.
     pub ring: Option<u16>,
     /// Visits of this year.
-    pub visits: &'a [Pin],
+    pub visits: Vec<Pin>,
 }
 
 /// Words of the visits drawing.
@@ -26,7 +26,7 @@ pub struct VisitsLabels<'a> {
 }
 
 /// Draws the years of visits: side by side wide, one under the other narrow.
-pub fn visits(out: &mut dyn Out, years: &[VisitYear<'_>], l: &VisitsLabels<'_>) {
+pub fn visits(out: &mut dyn Out, years: &[VisitYear], l: &VisitsLabels<'_>) {
     let mut pen = Pen { out };
     let n = years.len().max(1) as f64;
     let whole_row = |x0: f64, x1: f64, top: f64| Row {
@@ -43,7 +43,7 @@ pub fn visits(out: &mut dyn Out, years: &[VisitYear<'_>], l: &VisitsLabels<'_>) 
     let deep = rows
         .iter()
         .zip(years)
-        .map(|(r, y)| pins_foot(r, y.visits, 74.0, 16.0))
+        .map(|(r, y)| pins_foot(r, &y.visits, 74.0, 16.0))
         .fold(86.0, f64::max);
     pen.svg("d wide", 720.0, deep, l.aria);
     Tape {
@@ -61,7 +61,7 @@ pub fn visits(out: &mut dyn Out, years: &[VisitYear<'_>], l: &VisitsLabels<'_>) 
     let mut rows = Vec::new();
     for y in years {
         let r = whole_row(3.0, 277.0, top);
-        top = pins_foot(&r, y.visits, top + 34.0, 12.0) + 30.0;
+        top = pins_foot(&r, &y.visits, top + 34.0, 12.0) + 30.0;
         rows.push(r);
     }
     pen.svg("d narrow", 280.0, top - 28.0, l.aria);
@@ -78,7 +78,7 @@ pub fn visits(out: &mut dyn Out, years: &[VisitYear<'_>], l: &VisitsLabels<'_>) 
     pen.end();
 }
 
-fn year_of_visits(pen: &mut Pen<'_>, r: &Row, y: &VisitYear<'_>, l: &VisitsLabels<'_>, foot: f64) {
+fn year_of_visits(pen: &mut Pen<'_>, r: &Row, y: &VisitYear, l: &VisitsLabels<'_>, foot: f64) {
     let mut d = D::default();
     if r.x0 > 3.0 {
         d.add("M##V#", &[r.x0, r.top, foot]);
@@ -88,7 +88,7 @@ fn year_of_visits(pen: &mut Pen<'_>, r: &Row, y: &VisitYear<'_>, l: &VisitsLabel
         d.add(tick, &[r.x(f64::from(*day)), r.top]);
     }
     pen.path("s", &d.0);
-    pen.text(r.x0 + 10.0, foot - 7.0, 16.0, "tb", At::Start, y.label);
+    pen.text(r.x0 + 10.0, foot - 7.0, 16.0, "tb", At::Start, &y.label);
     if let Some(x) = y.ring.and_then(|day| r.day(day)) {
         let tape = Tape {
             x0: r.x0,
@@ -110,7 +110,7 @@ fn year_of_visits(pen: &mut Pen<'_>, r: &Row, y: &VisitYear<'_>, l: &VisitsLabel
     pins(
         pen,
         r,
-        y.visits,
+        &y.visits,
         foot,
         if foot - r.top > 36.0 { 16.0 } else { 12.0 },
     );
