@@ -76,19 +76,19 @@ pub(super) fn parts(view: &View<'_>, out: &mut Page<'_>, name: &str) {
         w::DAY_HINT_DMY
     });
     out.close();
-    let day = ("d", w::PART_DAY, "w1");
-    let month = ("m", w::PART_MONTH, "w2");
-    let year = ("y", w::PART_YEAR, "w1");
-    let order = if month_first {
-        [month, day, year]
-    } else {
-        [day, month, year]
-    };
     out.open_class("div", "parts");
-    for (key, words, width) in order {
+    for key in if month_first {
+        ["m", "d", "y"]
+    } else {
+        ["d", "m", "y"]
+    } {
+        let (words, width, keys) = match key {
+            "m" => (w::PART_MONTH, "w2", ""),
+            "d" => (w::PART_DAY, "w1", "numeric"),
+            _ => (w::PART_YEAR, "w1", "numeric"),
+        };
         let name = cat!(name, ".", key);
         let id = field_id(&name);
-        let keys = if key == "m" { "" } else { "numeric" };
         out.open("div");
         label_of(out, "", &id, words);
         open_input(out, width, keys, &id, &name, view.sheet.get(&name));

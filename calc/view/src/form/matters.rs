@@ -79,11 +79,7 @@ impl FieldSet {
     }
 
     fn put(&mut self, field: Field, held: bool) {
-        if held {
-            self.0 |= 1 << field as u32;
-        } else {
-            self.0 &= !(1 << field as u32);
-        }
+        self.0 |= u32::from(held) << field as u32;
     }
 
     /// Takes everything out of a question that is not in the set.
@@ -106,29 +102,29 @@ impl FieldSet {
 /// those of single kinds of trees do.
 #[must_use]
 pub fn matters(reference: &'static Reference, typed: &Typed) -> FieldSet {
-    let name = typed.species.clone().unwrap_or_default();
-    let species: Option<&Species> = match find_species(reference.species, name.trimmed()) {
+    let species = match find_species(reference.species, word(&typed.species).trim()) {
         Found::One(species) => Some(species),
         Found::Like(_) => None,
     };
-    let is = |test: &dyn Fn(&Species) -> bool| species.is_none_or(test);
+    let is = |test: fn(&Species) -> bool| species.is_none_or(test);
     let only = |test: fn(&Species) -> bool| species.is_some_and(test);
-    let word = |text: &Option<Text>| text.clone().unwrap_or_default().0;
-    let bark = is(&|species| species.group != Group::Monocot && species.bark.is_some());
+    let bark = is(|species| species.group != Group::Monocot && species.bark.is_some());
     let alive = word(&typed.condition) != "dead";
     // Too thin for a ring whatever else is said; shrubs are judged by the base.
     let thin = thickest_in(typed).is_some_and(|inches| {
         let shrub = only(|species| species.group == Group::Shrub);
-        inches
-            * if shrub {
-                reference.constants.base_over_dbh
-            } else {
-                1.0
-            }
-            < RING_FROM_IN
+        let over = if shrub {
+            reference.constants.base_over_dbh
+        } else {
+            1.0
+        };
+        inches * over < RING_FROM_IN
     });
-    let ringed = bark && alive && !thin && is(&|species| ring_open(species, typed));
-    let dated = is(&|species| {
+    let ring_open = is(ring_open) || word(&typed.herbicide).trim() == "no" && is(ring_guided);
+    let ringed = bark && alive && !thin && ring_open;
+    // A conifer opens by the warmth of ordinary years.
+    let warmed = is(|species| species.wood != Some(WoodClass::Conifer));
+    let dated = is(|species| {
         let wood = species.wood;
         matches!(
             wood,
@@ -148,7 +144,7 @@ pub fn matters(reference: &'static Reference, typed: &Typed) -> FieldSet {
     for (field, held) in [
         (Field::Bark, bark),
         (Field::LiveShare, bark && alive),
-        (Field::Setting, is(&two_settings)),
+        (Field::Setting, is(two_settings)),
         (
             Field::WholeClone,
             only(|species| {
@@ -164,24 +160,17 @@ pub fn matters(reference: &'static Reference, typed: &Typed) -> FieldSet {
             only(|species| species.has(Trait::Pine)),
         ),
         (Field::Vigour, bark && alive),
-        (
-            Field::DrySpell,
-            dated && season_known && is(&|species| species.wood != Some(WoodClass::Conifer)),
-        ),
+        (Field::DrySpell, dated && season_known && warmed),
         (Field::Limbs, ringed),
         (Field::Walk, ringed),
         (Field::Practised, ringed),
         (Field::Timed, ringed),
         (
             Field::CannotWait,
-            word(&typed.date) != "year" && bark && !thin && is(&day_decides),
+            word(&typed.date) != "year" && bark && !thin && is(day_decides),
         ),
         (Field::LeafedOut, dated),
-        // A conifer opens by the warmth of ordinary years.
-        (
-            Field::Spring,
-            dated && is(&|species| species.wood != Some(WoodClass::Conifer)),
-        ),
+        (Field::Spring, dated && warmed),
         (Field::Herbicide, true),
         (
             Field::Spare,
@@ -198,13 +187,13 @@ pub fn matters(reference: &'static Reference, typed: &Typed) -> FieldSet {
 const RING_FROM_IN: f64 = 1.0;
 
 /// Whether a bark ring can ever come to stand, so that its minutes are read.
-fn ring_open(species: &Species, typed: &Typed) -> bool {
-    let no_herbicide = typed
-        .herbicide
-        .as_ref()
-        .is_some_and(|text| text.trimmed() == "no");
-    let guided = species.has(Trait::RingGuidance) && no_herbicide;
-    !species.has(Trait::AmericanElm) && (species.suitability != Suitability::NotAlone || guided)
+fn ring_open(species: &Species) -> bool {
+    !species.has(Trait::AmericanElm) && species.suitability != Suitability::NotAlone
+}
+
+/// The same where herbicide may not be used.
+fn ring_guided(species: &Species) -> bool {
+    !species.has(Trait::AmericanElm) && species.has(Trait::RingGuidance)
 }
 
 /// Whether another day can have another method at the head.
@@ -238,4 +227,8 @@ fn thickest_in(typed: &Typed) -> Option<f64> {
         read(&stem.diameter, 1.0).or_else(|| read(&stem.girth, core::f64::consts::PI))
     };
     typed.stems.iter().filter_map(stem).max_by(f64::total_cmp)
+}
+
+fn word(text: &Option<Text>) -> &str {
+    text.as_ref().map_or("", |text| &text.0)
 }

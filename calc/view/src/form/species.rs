@@ -85,7 +85,7 @@ pub(super) fn list(view: &View<'_>, out: &mut Page<'_>) {
 
 /// How many match, for those who do not see the list.
 pub(super) fn count(view: &View<'_>) -> String {
-    let all = listed(view).count();
+    let all = listed(view).len();
     let number = |count: usize| crate::measure::number(count as u32);
     if view.sheet.get("find").trim().is_empty() {
         let shown = found(view).len();
@@ -103,26 +103,33 @@ pub(super) fn count(view: &View<'_>) -> String {
 fn found(view: &View<'_>) -> Vec<&'static Species> {
     let mut found = matching(view);
     let picked = view.sheet.get("species");
-    if let Some(species) = all(view).find(|species| species.name == picked)
-        && !found.iter().any(|other| other.name == picked)
-    {
-        found.insert(0, species);
+    for species in all(view) {
+        if species.name == picked && !found.iter().any(|other| other.name == picked) {
+            found.insert(0, species);
+        }
     }
     found
 }
 
 /// All that can be named; the kinds for the others stand behind the last line.
-fn all(view: &View<'_>) -> impl Iterator<Item = &'static Species> {
-    view.reference
-        .species
-        .iter()
-        .filter(|species| kind_of(species).is_none())
+fn all(view: &View<'_>) -> Vec<&'static Species> {
+    let kinds = w::rows(w::UNKNOWN_NAMES);
+    let mut all: Vec<&'static Species> = Vec::new();
+    for species in view.reference.species {
+        if kind_in(&kinds, species).is_none() {
+            all.push(species);
+        }
+    }
+    all
 }
 
 /// Those of the list: all, or a group's own alone.
-fn listed(view: &View<'_>) -> impl Iterator<Item = &'static Species> {
-    let own = own(view).filter(|own| own.only);
-    all(view).filter(move |species| own.is_none_or(|own| is_first(own, species)))
+fn listed(view: &View<'_>) -> Vec<&'static Species> {
+    let mut listed = all(view);
+    if let Some(own) = own(view).filter(|own| own.only) {
+        listed.retain(|species| is_first(own, species));
+    }
+    listed
 }
 
 fn own<'a>(view: &View<'a>) -> Option<&'a SpeciesList> {
@@ -148,25 +155,31 @@ fn matching(view: &View<'_>) -> Vec<&'static Species> {
     if wanted.trim().is_empty() {
         return first(view);
     }
-    let starts = |name: &str| {
-        let name = plain(name);
-        name.starts_with(wanted) || holds(&name, &cat!(" ", wanted))
-    };
-    let mut found: Vec<&'static Species> = listed(view)
-        .filter(|species| {
+    let spaced = cat!(" ", wanted);
+    let mut found: Vec<&'static Species> = Vec::new();
+    // Where no name has a word that starts so, those that have it inside.
+    for inside in [false, true] {
+        if inside && (wanted.len() <= 2 || !found.is_empty()) {
+            break;
+        }
+        let fits = |name: &str| {
+            let name = plain(name);
+            if inside {
+                holds(&name, wanted.trim())
+            } else {
+                name.starts_with(wanted) || holds(&name, &spaced)
+            }
+        };
+        for species in listed(view) {
             let code = plain(species.code);
-            species.names.iter().any(|name| starts(name))
-                || aliases(view, species).any(starts)
-                || (!code.is_empty() && code == wanted.trim())
-        })
-        .collect();
-    if found.is_empty() && wanted.len() > 2 {
-        let inside = |name: &str| holds(&plain(name), wanted.trim());
-        found = listed(view)
-            .filter(|species| {
-                species.names.iter().any(|name| inside(name)) || aliases(view, species).any(inside)
-            })
-            .collect();
+            let coded = !inside && !code.is_empty() && code == wanted.trim();
+            if coded
+                || species.names.iter().any(|name| fits(name))
+                || aliases(view, species).any(fits)
+            {
+                found.push(species);
+            }
+        }
     }
     let mut found = by_name(found);
     // The group's own stand first, by name too while a name is looked for.
@@ -182,9 +195,8 @@ fn first(view: &View<'_>) -> Vec<&'static Species> {
     if let Some(own) = own(view).filter(|own| !own.first.is_empty()) {
         return own.first.clone();
     }
-    let mut first: Vec<&'static Species> = listed(view)
-        .filter(|species| !species.deaths.is_empty() && species.warn_states.is_empty())
-        .collect();
+    let mut first = listed(view);
+    first.retain(|species| !species.deaths.is_empty() && species.warn_states.is_empty());
     while first.len() > FIRST {
         let least = (0..first.len()).min_by_key(|at| first[*at].deaths.len());
         first.remove(least.unwrap_or(0));
@@ -216,12 +228,14 @@ fn plain(name: &str) -> String {
 
 /// Which kind behind the last line an entry of the table is.
 pub(super) fn kind_of(species: &Species) -> Option<&'static str> {
+    kind_in(&w::rows(w::UNKNOWN_NAMES), species)
+}
+
+fn kind_in(kinds: &[(&'static str, &'static str)], species: &Species) -> Option<&'static str> {
     let named = |key: &str| {
-        species
-            .names
-            .iter()
-            .any(|name| name.eq_ignore_ascii_case(key))
+        let mut names = species.names.iter();
+        names.any(|name| name.eq_ignore_ascii_case(key))
     };
-    let mut kinds = w::rows(w::UNKNOWN_NAMES).into_iter().map(|(key, _)| key);
-    kinds.find(|key| named(key))
+    let kind = kinds.iter().find(|(key, _)| named(key));
+    kind.map(|(key, _)| *key)
 }

@@ -7,7 +7,7 @@ use crate::form::length::Length;
 use crate::form::seen::elsewhere;
 use crate::form::species::UNKNOWN;
 use crate::form::{matters, words as w};
-use calc::question::{Seen, Slot, TargetTyped, Text, Typed};
+use calc::question::{Seen, Slot, Text, Typed};
 use calc::reference::Reference;
 use chrono::NaiveDate;
 
@@ -56,13 +56,14 @@ impl Sheet {
             }
         }
         // Only a line has a voltage, and an entry with nothing in it is no target.
-        for target in &mut typed.targets {
-            if target.kind.as_ref().is_none_or(|kind| kind.0 != "line") {
+        typed.targets.retain_mut(|target| {
+            let kind = target.kind.as_ref().map_or("", |kind| &kind.0);
+            if kind != "line" {
                 target.voltage = None;
             }
-        }
-        let nothing = TargetTyped::default();
-        typed.targets.retain(|target| *target != nothing);
+            let told = target.distance.is_some() || target.slope.is_some() || target.downhill;
+            told || !kind.is_empty()
+        });
         self.leafed_out(&mut typed);
         // No reading speaks while no way of measuring is picked.
         typed.height_aid.take_if(|aid| aid.by.is_none());
@@ -107,13 +108,18 @@ impl Sheet {
 
     /// An empty place elsewhere is kept: it was said to be elsewhere, so the reader asks for it.
     fn leafed_out(&self, typed: &mut Typed) {
-        let date = self.day("leafed_out.date");
-        let mut seen = typed.leafed_out.take().unwrap_or_default();
-        if date.is_some() || seen.stage.is_some() {
-            seen.date = date;
-            let place = seen.place.unwrap_or_default();
-            seen.place = elsewhere(self).then_some(place);
-            typed.leafed_out = Some(seen);
+        if let Some(date) = self.day("leafed_out.date") {
+            typed.leafed_out.get_or_insert_default().date = Some(date);
+        }
+        typed
+            .leafed_out
+            .take_if(|seen| seen.stage.is_none() && seen.date.is_none());
+        if let Some(seen) = &mut typed.leafed_out {
+            if elsewhere(self) {
+                seen.place.get_or_insert_default();
+            } else {
+                seen.place = None;
+            }
         }
     }
 
