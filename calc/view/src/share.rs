@@ -50,7 +50,7 @@ pub struct Shared {
 pub fn write(typed: &Typed, south: bool) -> Option<String> {
     let mut out = Writer(["v=", VERSION].concat());
     let mut typed = typed.clone();
-    for key in PLAIN {
+    for key in &PLAIN {
         out.slot(key, typed.slot(key));
     }
     let metric = typed

@@ -278,9 +278,9 @@ impl Sheet {
         for tree in &timed.trees {
             line("tree", &super::sheet::with_unit(tree.trimmed(), unit));
         }
-        for (name, field) in FILE_LINES {
+        for (name, field) in &FILE_LINES {
             let value = self.get(field).trim();
-            match name {
+            match *name {
                 "width" => line(name, &super::sheet::with_unit(value, unit)),
                 _ => line(name, value),
             }
@@ -292,24 +292,22 @@ impl Sheet {
 /// The fields that a file of timed trees fills. None where it is no such file, or one of a later version.
 #[must_use]
 pub fn timed_from(file: &str) -> Option<Vec<(&'static str, String)>> {
-    let mut lines = file.trim_start_matches('\u{feff}').lines();
-    if lines.next()?.trim() != FILE_HEAD {
+    let head = file.trim_start_matches('\u{feff}').lines().next()?;
+    if head.trim() != FILE_HEAD {
         return None;
     }
-    let mut trees: Vec<&str> = Vec::new();
-    let mut fields = vec![("timed.trees", String::new())];
-    for (name, field) in FILE_LINES {
-        fields.push((field, String::new()));
-        let value = file
-            .lines()
-            .find_map(|line| line.strip_prefix(name)?.strip_prefix(','));
-        if let (Some(value), Some(last)) = (value, fields.last_mut()) {
-            value.trim().clone_into(&mut last.1);
+    let values = |name: &str| {
+        let mut values: Vec<&str> = Vec::new();
+        for line in file.lines() {
+            let value = line.strip_prefix(name).and_then(|it| it.strip_prefix(','));
+            values.extend(value.map(str::trim));
         }
+        values
+    };
+    let mut fields = vec![("timed.trees", values("tree").join("\n"))];
+    for (name, field) in &FILE_LINES {
+        let value = values(name).first().copied().unwrap_or_default();
+        fields.push((*field, value.to_owned()));
     }
-    for line in lines {
-        trees.extend(line.strip_prefix("tree,").map(str::trim));
-    }
-    fields[0].1 = trees.join("\n");
     Some(fields)
 }

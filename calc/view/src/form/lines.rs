@@ -48,8 +48,8 @@ pub(super) fn lines(view: &View<'_>) -> Vec<(String, String)> {
             lines.push((cat!(id, "-r"), echo(view, &name, &length)));
         }
     }
-    for (id, say) in LINES {
-        lines.push((id.to_owned(), say(view)));
+    for (id, say) in &LINES {
+        lines.push(((*id).to_owned(), say(view)));
     }
     lines
 }
@@ -88,17 +88,19 @@ fn said(holds: bool, words: &str) -> String {
 fn echo(view: &View<'_>, name: &str, length: &Length) -> String {
     let text = view.sheet.get(name).trim();
     let kind = length.kind;
-    let beside = view.sheet.unit_of(length);
+    let beside = unit_of(view.sheet.unit_of(length));
     let Ok(number) = read_number(text) else {
         return String::new();
     };
-    let unit = number.unit.map_or(beside, sign);
-    let Some(scale) = mm_in(unit) else {
+    let unit = number.unit.unwrap_or(beside);
+    let Some(scale) = unit.in_mm() else {
         return String::new();
     };
     let mm = number.value * scale;
-    let metric = matches!(unit, "mm" | "cm" | "m");
-    let units = if metric { Units::Metric } else { Units::Us };
+    let units = match unit {
+        Unit::Inch | Unit::Foot => Units::Us,
+        _ => Units::Metric,
+    };
     if kind == Kind::Elevation {
         let mut echo = cat!(w::READ_AS, shown(kind, mm).text(units), ".");
         if name == "place.elevation" {
@@ -110,7 +112,7 @@ fn echo(view: &View<'_>, name: &str, length: &Length) -> String {
         return String::new();
     }
     let mut echo = String::new();
-    if number.unit.is_some() && unit != beside {
+    if unit != beside {
         echo = cat!(w::READ_AS, shown(kind, mm).text(units), ".");
     }
     let girth = entry(name, "stems").is_some_and(|stem| view.sheet.around(stem));
@@ -139,27 +141,15 @@ fn shown(kind: Kind, mm: f64) -> Both {
     }
 }
 
-fn sign(unit: Unit) -> &'static str {
-    match unit {
-        Unit::Inch => "in",
-        Unit::Foot => "ft",
-        Unit::Millimetre => "mm",
-        Unit::Centimetre => "cm",
-        Unit::Metre => "m",
-        Unit::Percent | Unit::Minute | Unit::Volt | Unit::Kilovolt => "",
-    }
-}
-
-fn mm_in(sign: &str) -> Option<f64> {
-    let unit = match sign {
+/// The unit of a control's value.
+fn unit_of(value: &str) -> Unit {
+    match value {
         "in" => Unit::Inch,
         "ft" => Unit::Foot,
         "mm" => Unit::Millimetre,
         "cm" => Unit::Centimetre,
-        "m" => Unit::Metre,
-        _ => return None,
-    };
-    unit.in_mm()
+        _ => Unit::Metre,
+    }
 }
 
 /// The units of the question.

@@ -331,8 +331,8 @@ impl<'a> View<'a> {
         for at in 0..self.sheet.count("targets") {
             shown.push((place::voltage_id(at), place::is_line(self.sheet, at)));
         }
-        for (id, so) in WHILE {
-            shown.push((id.to_owned(), so(self.sheet)));
+        for (id, so) in &WHILE {
+            shown.push(((*id).to_owned(), so(self.sheet)));
         }
         shown.extend(aids::shown(self.sheet));
         shown

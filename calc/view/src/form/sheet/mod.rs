@@ -9,6 +9,7 @@ mod say;
 pub(super) use names::{clear, names, slot};
 
 use super::length::Length;
+use calc::model::calibrate::Rate;
 use calc::quantity::read_number;
 use calc::question::Typed;
 
@@ -17,7 +18,8 @@ use calc::question::Typed;
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Sheet {
     entries: Vec<(String, String)>,
-    rest: Option<Box<Typed>>,
+    /// The crew's own rate, which has no control.
+    rate: Option<Rate>,
 }
 
 impl Sheet {
@@ -75,7 +77,7 @@ impl Sheet {
 
     /// Keeps what a host has set and the form has no control for: the crew's rate.
     pub fn carry(&mut self, given: &Typed) {
-        self.rest = Some(Box::new(given.clone()));
+        self.rate = given.rate;
     }
 
     /// Takes over what another sheet says of one thing: its names up to the first dot.

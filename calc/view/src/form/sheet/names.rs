@@ -58,8 +58,8 @@ const TARGET: [&str; 5] = ["kind", "distance", "slope", "downhill", "voltage"];
 /// All such names, with so many stems and things that it could hit.
 pub fn names(stems: usize, targets: usize) -> Vec<String> {
     let mut names: Vec<String> = Vec::new();
-    for name in NAMES {
-        names.push(name.to_owned());
+    for name in &NAMES {
+        names.push((*name).to_owned());
     }
     for (list, count, keys) in [
         ("stems", stems, &STEM[..]),

@@ -23,7 +23,7 @@ impl Sheet {
             _ => self.day("date"),
         };
         typed.today = Some(iso);
-        typed.rate = self.rest.as_ref().and_then(|rest| rest.rate);
+        typed.rate = self.rate;
         // Readings speak for the height that stands in the field; others are only notes beside it.
         let filled =
             matches!(made(self, &typed), Some(Ok(text)) if text == self.get("height").trim());
