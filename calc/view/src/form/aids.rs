@@ -103,7 +103,7 @@ pub(super) fn shown(sheet: &Sheet) -> impl Iterator<Item = (String, bool)> {
 /// The folded part beside the height.
 pub(super) const HEIGHT: Item = Item::Fold(
     w::AID,
-    |sheet| !sheet.get("height_aid.by").is_empty(),
+    |sheet| !sheet.is("height_aid.by", ""),
     &[
         Item::Select("height_aid.by", w::AID_BY, "", w::AID_WAYS),
         Item::Own(readings),
@@ -161,7 +161,7 @@ pub(super) fn height_line(view: &View<'_>) -> String {
     match made(view.sheet, &view.sheet.all()) {
         None => String::new(),
         Some(Err(problems)) => all(&problems),
-        Some(Ok(text)) if text == view.sheet.get("height").trim() => w::AID_FILLED.to_owned(),
+        Some(Ok(text)) if text == view.sheet.trimmed("height") => w::AID_FILLED.to_owned(),
         Some(Ok(text)) => {
             let unit = view.sheet.unit("height");
             cat!(w::AID_MAKES, text, " ", unit, w::AID_PRESS)
@@ -279,7 +279,7 @@ impl Sheet {
             line("tree", &super::sheet::with_unit(tree.trimmed(), unit));
         }
         for (name, field) in &FILE_LINES {
-            let value = self.get(field).trim();
+            let value = self.trimmed(field);
             match *name {
                 "width" => line(name, &super::sheet::with_unit(value, unit)),
                 _ => line(name, value),

@@ -50,13 +50,13 @@ pub(super) const GROUP: Item = Item::Group(
 
 fn today(view: &View<'_>, out: &mut Page<'_>) {
     let words = cat!(w::TODAY, crate::measure::day_year(view.options.today));
-    let on = view.sheet.get("day") == "today";
+    let on = view.sheet.is("day", "today");
     tick_text(out, "radio", "day", "today", on, &words);
 }
 
 /// Whether the day is another one.
 pub(super) fn other(sheet: &Sheet) -> bool {
-    sheet.get("day") == "other"
+    sheet.is("day", "other")
 }
 
 fn date(view: &View<'_>, out: &mut Page<'_>) {

@@ -102,7 +102,7 @@ impl View<'_> {
             Item::Select(name, label, hint, choice) => self.select(out, name, label, hint, choice),
             Item::Radios(name, choice) => self.radios(out, name, choice),
             Item::Radio(name, value, words) => {
-                let on = self.sheet.get(name) == value;
+                let on = self.sheet.is(name, value);
                 tick_text(out, "radio", name, value, on, words);
             }
             Item::Ticks(name, choice) => {

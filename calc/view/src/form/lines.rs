@@ -17,7 +17,7 @@ const LINES: [(&str, Says); 18] = [
     (species::COUNT_ID, species::count),
     ("f-stems-0-diameter-h", tree::size_hint_line),
     ("stems-how-a", |view| {
-        said(view.sheet.get("stems.how").is_empty(), w::HOW_OPEN)
+        said(view.sheet.is("stems.how", ""), w::HOW_OPEN)
     }),
     ("none-d", two_heights),
     ("line-d", two_heights),
@@ -58,7 +58,7 @@ pub(super) fn lines(view: &View<'_>) -> Vec<(String, String)> {
 fn targets(view: &View<'_>) -> String {
     let sheet = view.sheet;
     let empty = |at| {
-        let given = |key| !sheet.get(&path("targets", at, key)).trim().is_empty();
+        let given = |key| !sheet.blank(&path("targets", at, key));
         !given("kind") && !given("distance")
     };
     let none = sheet.ticked("none_in_reach");
@@ -71,7 +71,7 @@ fn targets(view: &View<'_>) -> String {
 /// Whether nothing was said of an overhead line.
 fn overhead_line(view: &View<'_>) -> String {
     let sheet = view.sheet;
-    let open = sheet.get("line_within_reach").is_empty() && !sheet.ticked("none_in_reach");
+    let open = sheet.is("line_within_reach", "") && !sheet.ticked("none_in_reach");
     let listed = (0..sheet.count("targets")).any(|at| place::is_line(sheet, at));
     said(open && !listed, w::NOT_ASKED)
 }
@@ -86,7 +86,7 @@ fn said(holds: bool, words: &str) -> String {
 
 /// What a number was read as, where its unit is not the one beside it, or where a girth was given.
 fn echo(view: &View<'_>, name: &str, length: &Length) -> String {
-    let text = view.sheet.get(name).trim();
+    let text = view.sheet.trimmed(name);
     let kind = length.kind;
     let beside = unit_of(view.sheet.unit_of(length));
     let Ok(number) = read_number(text) else {
@@ -170,7 +170,7 @@ fn two_heights(view: &View<'_>) -> String {
 }
 
 fn height(view: &View<'_>) -> String {
-    if !view.sheet.get("height").trim().is_empty() {
+    if !view.sheet.blank("height") {
         return aids::measured_by(view).unwrap_or_default();
     }
     let Some(answer) = view.draft.whole() else {
@@ -193,7 +193,7 @@ fn height(view: &View<'_>) -> String {
 
 /// The bark of the first stem, if it was not measured.
 fn bark(view: &View<'_>) -> String {
-    if !view.sheet.get("stems[0].bark").trim().is_empty() {
+    if !view.sheet.blank("stems[0].bark") {
         return String::new();
     }
     let stem = view.draft.whole().and_then(|answer| answer.stems.first());
@@ -219,10 +219,10 @@ fn meant(view: &View<'_>) -> String {
 
 /// The elevation that is used where none was typed.
 fn elevation(view: &View<'_>) -> String {
-    let typed = !view.sheet.get("place.elevation").trim().is_empty();
+    let typed = !view.sheet.blank("place.elevation");
     let half = ["place.latitude", "place.longitude"]
         .iter()
-        .any(|name| view.sheet.get(name).trim().is_empty());
+        .any(|name| view.sheet.blank(name));
     if typed || half {
         return String::new();
     }

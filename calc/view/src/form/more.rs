@@ -89,7 +89,7 @@ pub(super) const JOB: Item = Item::Group(
 /// The goal; with several stems one of them may be spared.
 pub(super) fn goal(view: &View<'_>, out: &mut Page<'_>) {
     let count = view.sheet.count("stems");
-    let choice = if count > 1 || view.sheet.get("goal") == "spare_one" {
+    let choice = if count > 1 || view.sheet.is("goal", "spare_one") {
         w::GOALS
     } else {
         // All but the last.

@@ -50,13 +50,16 @@ pub(super) fn look(view: &View<'_>) -> Vec<&'static str> {
 
 /// What the towns near say, and how the region stands.
 pub(super) fn line(view: &View<'_>) -> String {
-    let names: Vec<&str> = view.near.iter().map(|code| region(code)).collect();
+    let mut names: Vec<&str> = Vec::new();
+    for code in &view.near {
+        names.push(region(code));
+    }
     let lead = match names.len() {
         0 => return String::new(),
         1 => w::NEAR_ONE,
         _ => w::NEAR_MORE,
     };
-    let end = if view.sheet.get("region").is_empty() {
+    let end = if view.sheet.is("region", "") {
         w::NEAR_OPEN
     } else {
         w::NEAR_OTHER

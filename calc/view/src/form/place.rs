@@ -117,13 +117,13 @@ pub(super) fn voltage_id(at: usize) -> String {
 
 /// Whether an entry is a line.
 pub(super) fn is_line(sheet: &super::Sheet, at: usize) -> bool {
-    sheet.get(&path("targets", at, "kind")) == "line"
+    sheet.is(&path("targets", at, "kind"), "line")
 }
 
 fn ground(view: &View<'_>, out: &mut Page<'_>, at: usize, under: &str) {
     let given = ["slope", "downhill", "voltage"]
         .iter()
-        .any(|key| !view.sheet.get(&cat!(under, key)).is_empty());
+        .any(|key| !view.sheet.is(&cat!(under, key), ""));
     open_fold(out, w::GROUND, given);
     field(view, out, under, &SLOPE);
     view.tick(out, &path("targets", at, "downhill"), w::DOWNHILL);

@@ -19,7 +19,7 @@ pub(super) const CARRIED_ID: &str = "seen-a";
 
 /// Whether anything was said of a leaf-out.
 pub(super) fn any(sheet: &super::Sheet) -> bool {
-    let said = |name: &&str| !sheet.get(name).is_empty();
+    let said = |name: &&str| !sheet.is(name, "");
     [
         "leafed_out.stage",
         "leafed_out.date.m",
@@ -32,7 +32,7 @@ pub(super) fn any(sheet: &super::Sheet) -> bool {
 
 /// Whether the leaves were seen elsewhere.
 pub(super) fn elsewhere(sheet: &super::Sheet) -> bool {
-    sheet.get("leafed_out.where") == "elsewhere"
+    sheet.is("leafed_out.where", "elsewhere")
 }
 
 /// Stage, day and place of a leaf-out.
@@ -63,7 +63,7 @@ pub(super) const SPRING: Item = Item::Where(
     Field::Spring,
     &[Item::Fold(
         w::SPRING,
-        |sheet| !sheet.get("spring").is_empty(),
+        |sheet| !sheet.is("spring", ""),
         &[
             Item::Note("hint", w::SPRING_STAYS),
             Item::Own(table),

@@ -45,7 +45,7 @@ fn filter(view: &View<'_>, out: &mut Page<'_>) {
 
 /// Whether the species is not on the list.
 pub(super) fn unknown(sheet: &super::Sheet) -> bool {
-    sheet.get("species") == UNKNOWN
+    sheet.is("species", UNKNOWN)
 }
 
 fn kinds(view: &View<'_>, out: &mut Page<'_>) {
@@ -87,7 +87,7 @@ pub(super) fn list(view: &View<'_>, out: &mut Page<'_>) {
 pub(super) fn count(view: &View<'_>) -> String {
     let all = listed(view).len();
     let number = |count: usize| crate::measure::number(count as u32);
-    if view.sheet.get("find").trim().is_empty() {
+    if view.sheet.blank("find") {
         let shown = found(view).len();
         cat!(number(shown), w::ALL_OF, &number(all), w::SHOWN)
     } else {

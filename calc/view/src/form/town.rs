@@ -88,7 +88,7 @@ pub fn has_towns(country: &str) -> bool {
 
 /// Looks the typed name up.
 pub(super) fn look(view: &View<'_>, search: &Search) -> Towns {
-    let typed = view.sheet.get(search.name).trim();
+    let typed = view.sheet.trimmed(search.name);
     match view.options.towns {
         Some(find) if typed.chars().count() >= FROM_LETTERS => find(country(view, search), typed),
         _ => Towns::NotAsked,
@@ -231,7 +231,7 @@ pub(super) fn list(view: &View<'_>, out: &mut Page<'_>, at: usize) {
 /// Whether it is this town's point that stands in the fields.
 fn picked(view: &View<'_>, search: &Search, town: &Town) -> bool {
     let [lat, lon] = degrees(town);
-    let stands = |key: &str, text: String| view.sheet.get(&cat!(search.under, key)) == text;
+    let stands = |key: &str, text: String| view.sheet.is(&cat!(search.under, key), &text);
     stands(".latitude", lat) && stands(".longitude", lon)
 }
 

@@ -45,10 +45,28 @@ impl Sheet {
         found.map_or("", |(_, text)| text)
     }
 
+    /// The same without space round it.
+    #[must_use]
+    pub fn trimmed(&self, name: &str) -> &str {
+        self.get(name).trim()
+    }
+
+    /// Whether nothing but space stands in a control.
+    #[must_use]
+    pub fn blank(&self, name: &str) -> bool {
+        self.trimmed(name).is_empty()
+    }
+
+    /// Whether just this stands in a control.
+    #[must_use]
+    pub fn is(&self, name: &str, value: &str) -> bool {
+        self.get(name) == value
+    }
+
     /// Whether a box is ticked.
     #[must_use]
     pub fn ticked(&self, name: &str) -> bool {
-        self.get(name) == "on"
+        self.is(name, "on")
     }
 
     /// Whether one of the boxes of a name with this value is ticked.
@@ -188,13 +206,13 @@ impl Sheet {
     /// Whether the trunk is measured in centimetres.
     #[must_use]
     pub fn metric(&self) -> bool {
-        self.get("stems.unit") == "cm"
+        self.is("stems.unit", "cm")
     }
 
     /// Whether the girth of a stem is given.
     #[must_use]
     pub fn around(&self, stem: usize) -> bool {
-        self.get(&how(stem)) == "around"
+        self.is(&how(stem), "around")
     }
 }
 

@@ -25,8 +25,7 @@ impl Sheet {
         typed.today = Some(iso);
         typed.rate = self.rate;
         // Readings speak for the height that stands in the field; others are only notes beside it.
-        let filled =
-            matches!(made(self, &typed), Some(Ok(text)) if text == self.get("height").trim());
+        let filled = matches!(made(self, &typed), Some(Ok(text)) if text == self.trimmed("height"));
         typed.height_aid = typed.height_aid.take().filter(|_| filled);
         matters(reference, &typed).keep(&mut typed);
         typed
@@ -101,7 +100,7 @@ impl Sheet {
 
     /// A day in three parts, put together as the reader takes it.
     fn day(&self, name: &str) -> Option<Text> {
-        let [y, m, d] = [".y", ".m", ".d"].map(|key| self.get(&[name, key].concat()).trim());
+        let [y, m, d] = [".y", ".m", ".d"].map(|key| self.trimmed(&[name, key].concat()));
         let given = !(y.is_empty() && m.is_empty() && d.is_empty());
         given.then(|| Text([y, m, d].join("-")))
     }
