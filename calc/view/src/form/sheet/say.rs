@@ -7,7 +7,7 @@ use crate::form::length::Length;
 use crate::form::seen::elsewhere;
 use crate::form::species::UNKNOWN;
 use crate::form::{matters, words as w};
-use calc::question::{Seen, Slot, Text, Typed};
+use calc::question::{Seen, Slot, StemTyped, TargetTyped, Text, Typed};
 use calc::reference::Reference;
 use chrono::NaiveDate;
 
@@ -33,19 +33,24 @@ impl Sheet {
 
     /// The same with every field, and without the day.
     pub(in crate::form) fn all(&self) -> Typed {
-        let mut typed = Typed {
-            version: 1,
-            units: Some(Text::from(if self.metric() { "metric" } else { "us" })),
-            ..Typed::default()
-        };
-        typed.species = match self.get("species") {
+        let species = match self.get("species") {
             "" => self.text("find"),
             UNKNOWN => self.text("species.kind"),
             name => Some(Text::from(name)),
         };
+        let mut typed = Typed {
+            version: 1,
+            units: Some(Text::from(if self.metric() { "metric" } else { "us" })),
+            species,
+            ..Typed::default()
+        };
         let (stems, targets) = (self.count("stems"), self.count("targets"));
-        typed.stems.resize_with(stems, Default::default);
-        typed.targets.resize_with(targets, Default::default);
+        for _ in 0..stems {
+            typed.stems.push(StemTyped::default());
+        }
+        for _ in 0..targets {
+            typed.targets.push(TargetTyped::default());
+        }
         for name in names(stems, targets) {
             self.say(&mut typed, &name);
         }
