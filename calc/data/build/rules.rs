@@ -58,10 +58,20 @@ impl Sources {
         grade: Grade,
     ) -> Result<(), Problem> {
         let grade = self.check(row, id, grade)?;
-        pack.text(id);
+        self.name(pack, id);
         pack.text(place);
         pack.one_of(tags::GRADES, &grade);
         Ok(())
+    }
+
+    /// Packs the id of a source, which then has a label.
+    pub fn name(&self, pack: &mut Pack, id: &str) {
+        self.label_is_shown(id);
+        pack.text(id);
+    }
+
+    fn label_is_shown(&self, id: &str) {
+        self.cited.borrow_mut().insert(id.to_owned());
     }
 
     /// The grade that a value from a source may carry.
@@ -70,7 +80,6 @@ impl Sources {
             .lines
             .get(id)
             .ok_or_else(|| row.problem(format!("the source \"{id}\" is not in sources.csv")))?;
-        self.cited.borrow_mut().insert(id.to_owned());
         Ok(grade.max(*ceiling))
     }
 
@@ -267,6 +276,7 @@ pub fn constants(content: &Path, sources: &Sources, pack: &mut Pack) -> Result<(
         let name = row.text("name")?;
         for id in row.text("source_id")?.split(';') {
             sources.check(&row, id.trim(), grade(&row, "grade")?)?;
+            sources.label_is_shown(id.trim());
         }
         if row.text("place")?.is_empty() {
             return Err(row.problem("place is empty"));

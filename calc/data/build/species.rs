@@ -371,7 +371,7 @@ fn one_curve(
     // The reader makes the place of form and region.
     let id = curve.text("source_id")?;
     let grade = sources.check(curve, id, grade(curve, "grade")?)?;
-    pack.text(id);
+    sources.name(pack, id);
     pack.one_of(tags::GRADES, &grade);
     Ok(())
 }
@@ -580,7 +580,7 @@ fn deaths(name: &str, tables: &Tables, sources: &Sources, pack: &mut Pack) -> Re
         }
         let id = row.text("source_id")?.split(';').next().unwrap_or("");
         sources.check(&row, id, grade)?;
-        pack.text(id);
+        sources.name(pack, id);
     }
     Ok(())
 }
