@@ -307,7 +307,7 @@ pub fn constants(content: &Path, sources: &Sources, pack: &mut Pack) -> Result<(
         return Err(row.problem(format!("nothing reads the constant {extra}")));
     }
     for value in timing(content)?.values() {
-        pack.number(value);
+        pack.number(*value);
     }
     Ok(())
 }

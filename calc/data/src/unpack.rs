@@ -261,7 +261,7 @@ impl Reader {
                 sticking: (self.number(), self.number()),
             },
             base_over_dbh: self.number(),
-            timing: calc::timing::Constants::from_values(&mut || self.number()),
+            timing: calc::timing::Constants::from_values(|| self.number()),
         }
     }
 }

@@ -1,51 +1,55 @@
-//! The tunable numbers of the timing engine, one field a row of content/rules/timing_constants.csv.
-
-use serde::Serialize;
+//! The tunable numbers of the timing engine, one name a row of content/rules/timing_constants.csv.
 
 macro_rules! constants {
     ($($(#[$meta:meta])* $name:ident,)*) => {
         /// Every tunable number of the engine. Units, grades and sources stand in the table of the same names.
-        #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
-        #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-        pub struct Constants { $($(#[$meta])* pub $name: f64,)* }
+        #[derive(Debug, Clone, Copy, PartialEq)]
+        pub struct Constants([f64; Self::NAMES.len()]);
+
+        #[allow(non_camel_case_types)]
+        enum At { $($name),* }
 
         impl Constants {
             /// The names that the table must hold, each once.
             pub const NAMES: &'static [&'static str] = &[$(stringify!($name)),*];
 
-            /// From the values in the order of [`Self::NAMES`].
-            #[must_use]
-            pub fn from_values(next: &mut dyn FnMut() -> f64) -> Self {
-                Self { $($name: next(),)* }
-            }
-
-            /// The values in the order of [`Self::NAMES`].
-            #[must_use]
-            pub fn values(&self) -> Vec<f64> {
-                vec![$(self.$name),*]
-            }
-
-            /// From rows of (name, value).
-            ///
-            /// # Errors
-            /// Says which name is unknown, twice there, or missing.
-            pub fn from_pairs<'a>(rows: impl IntoIterator<Item = (&'a str, f64)>) -> Result<Self, String> {
-                $(let mut $name: Option<f64> = None;)*
-                for (key, value) in rows {
-                    let slot = match key {
-                        $(stringify!($name) => &mut $name,)*
-                        other => return Err(["timing constants: no constant is called ", other].concat()),
-                    };
-                    if slot.replace(value).is_some() {
-                        return Err(["timing constants: there are two rows called ", key].concat());
-                    }
-                }
-                Ok(Self { $($name: $name.ok_or_else(|| {
-                    ["timing constants: the row ", stringify!($name), " is missing"].concat()
-                })?,)* })
-            }
+            $($(#[$meta])* #[must_use] pub const fn $name(&self) -> f64 { self.0[At::$name as usize] })*
         }
     };
+}
+
+impl Constants {
+    /// From the values in the order of [`Self::NAMES`].
+    #[must_use]
+    pub fn from_values(mut next: impl FnMut() -> f64) -> Self {
+        Self(core::array::from_fn(|_| next()))
+    }
+
+    /// The values in the order of [`Self::NAMES`].
+    #[must_use]
+    pub const fn values(&self) -> &[f64] {
+        &self.0
+    }
+
+    /// From rows of (name, value).
+    ///
+    /// # Errors
+    /// Says which name is unknown, twice there, or missing.
+    pub fn from_pairs<'a>(rows: impl IntoIterator<Item = (&'a str, f64)>) -> Result<Self, String> {
+        let says = |what: &str, name: &str| ["timing constants: ", what, " ", name].concat();
+        let mut found = [None; Self::NAMES.len()];
+        for (key, value) in rows {
+            let at = Self::NAMES.iter().position(|name| *name == key);
+            let at = at.ok_or_else(|| says("no constant is called", key))?;
+            if found[at].replace(value).is_some() {
+                return Err(says("there are two rows called", key));
+            }
+        }
+        match found.iter().position(Option::is_none) {
+            Some(at) => Err(says("no row is called", Self::NAMES[at])),
+            None => Ok(Self(found.map(Option::unwrap_or_default))),
+        }
+    }
 }
 
 constants! {
