@@ -126,12 +126,10 @@ impl Reader {
         self.prose.at(place)
     }
 
-    pub fn list<T>(&mut self, mut item: impl FnMut(&mut Self) -> T) -> &'static [T] {
+    #[inline(never)]
+    pub fn list<T>(&mut self, item: fn(&mut Self) -> T) -> &'static [T] {
         let len = self.int();
-        let mut list = Vec::with_capacity(len);
-        for _ in 0..len {
-            list.push(item(self));
-        }
+        let list: Vec<T> = (0..len).map(|_| item(self)).collect();
         // The tables live as long as the program.
         list.leak()
     }
