@@ -1,11 +1,15 @@
 //! Where a value comes from: source, place in it, grade. A value without them does not leave `calc`.
 
+use crate::named::named;
 use serde::Serialize;
 
 /// How well a value is known. The order is from best to least.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum Grade {
     /// Measured by the person who asks.
     Measured,
@@ -24,6 +28,8 @@ pub enum Grade {
     /// Recalled, not seen. Never shown as sourced.
     Memory,
 }
+
+named!(Grade: Measured Published Related Derived Secondary Practice Assumption Memory);
 
 impl Grade {
     /// Reads a grade as the evidence tables write it: the first word decides, `(surrogate)` marks a related species.

@@ -4,6 +4,7 @@ pub mod angle;
 pub mod answer;
 pub mod evidence;
 pub mod model;
+pub(crate) mod named;
 pub mod order;
 pub mod piece;
 pub mod quantity;

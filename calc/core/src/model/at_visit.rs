@@ -2,14 +2,18 @@
 //! Built from the intervals and findings of the response notes (E); the joining of them is our own assumption.
 
 use crate::model::visits::{Visit, VisitKind, season_on};
+use crate::named::named;
 pub use crate::question::Seen;
 use chrono::{Datelike, NaiveDate};
 use serde::Serialize;
 
 /// What to do now.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum Act {
     /// Keep out from under it: the zone counts.
     KeepOut,
@@ -25,10 +29,15 @@ pub enum Act {
     Wait,
 }
 
+named!(Act: KeepOut ReopenBridge TakeSprouts TakeSuckers RingAgain Wait);
+
 /// Whether the ring failed.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum RingJudged {
     /// It is too soon to tell.
     TooSoon,
@@ -41,6 +50,8 @@ pub enum RingJudged {
     /// So late the crown tells, and nothing was said of it.
     LookAtCrown,
 }
+
+named!(RingJudged: TooSoon Working Failed Dead LookAtCrown);
 
 /// The advice at a visit.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -61,9 +72,12 @@ pub struct Advice {
 }
 
 /// Why there is no advice.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum NoAdvice {
     /// The visit is before the ring.
     BeforeTheRing,
@@ -76,6 +90,8 @@ pub enum NoAdvice {
     /// Nobody may work at this tree, or what it could hit is not checked.
     Stopped,
 }
+
+named!(NoAdvice: BeforeTheRing Contradiction NoSuchVisit NoRing Stopped);
 
 /// Season after the ring from which a living crown means failure.
 const FAILS_FROM: u8 = 3;

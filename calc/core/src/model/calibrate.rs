@@ -2,6 +2,7 @@
 //! the update is the conjugate one of a normal mean with known variance, on the logarithm.
 
 use super::effort::{EffortConstants, Three};
+use crate::named::named;
 use libm::{exp, log, sqrt};
 use serde::{Deserialize, Serialize};
 
@@ -18,9 +19,12 @@ pub struct Rate {
 }
 
 /// Why trees give no rate.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum NoRate {
     /// One tree says more about the tree than about the crew.
     TooFewTrees,
@@ -29,6 +33,8 @@ pub enum NoRate {
     /// So far from the model that the unit or the count must be wrong.
     FarOff,
 }
+
+named!(NoRate: TooFewTrees NoMinutes FarOff);
 
 /// The fewest trees that give a rate.
 pub const FEWEST: usize = 2;

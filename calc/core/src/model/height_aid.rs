@@ -1,13 +1,16 @@
 //! Three ways to measure a height from the ground. Each fills the height field; none climbs.
 
 use crate::angle::tan;
+use crate::named::named;
 use crate::quantity::TotalHeight;
-use serde::Serialize;
 
 /// Why measurements make no height.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum NoHeight {
     /// A length is zero, below, or no number.
     NotPositive,
@@ -18,6 +21,8 @@ pub enum NoHeight {
     /// The height comes out beyond any tree.
     OutOfRange,
 }
+
+named!(NoHeight: NotPositive BadAngle AnglesDoNotMeet OutOfRange);
 
 /// Shadow ratio: the tree's shadow over a stick's, times the stick's height. Metres in and out.
 ///

@@ -1,6 +1,7 @@
 //! How wide the ring of bark must be.
 
 use crate::evidence::Cite;
+use crate::named::named;
 use crate::question::{Question, Stem, Vigour};
 use crate::reference::{Group, Suitability, Trait};
 use serde::Serialize;
@@ -47,9 +48,12 @@ pub struct Ring {
 }
 
 /// Which of the widths won.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum WidthRule {
     /// The least width.
     Least,
@@ -62,6 +66,8 @@ pub enum WidthRule {
     /// The upper width.
     Most,
 }
+
+named!(WidthRule: Least OutlastsCallus HalfDiameter WholeDiameter Most);
 
 /// Width of the ring on one stem. `None` for a dead stem or one without a bark ring: there is nothing to cut.
 ///

@@ -1,5 +1,6 @@
 //! Visits after the ring: when to come back, and what for.
 
+use crate::named::named;
 use crate::question::Question;
 use crate::reference::Suitability;
 use crate::timing::Hemisphere;
@@ -7,9 +8,12 @@ use chrono::{Datelike, Days, NaiveDate};
 use serde::Serialize;
 
 /// What a visit is for.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum VisitKind {
     /// Two to six weeks on: scrape, re-open bridges.
     Recheck,
@@ -20,6 +24,8 @@ pub enum VisitKind {
     /// Once a year until two clean years.
     Yearly,
 }
+
+named!(VisitKind: Recheck EndOfSeason Sprouts Yearly);
 
 /// A visit.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]

@@ -1,6 +1,7 @@
 //! What is known, as data: passed in, never global. The data crate compiles it from `content/`.
 
 use crate::evidence::Cite;
+use crate::named::named;
 use crate::timing::restrictions::Restriction;
 use serde::Serialize;
 
@@ -77,9 +78,12 @@ pub struct MethodRule {
 }
 
 /// When a caution speaks.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum When {
     /// It stops the work.
     Stop,
@@ -92,6 +96,8 @@ pub enum When {
     /// Law and permission.
     Law,
 }
+
+named!(When: Stop Before Work After Law);
 
 /// A caution as written in content.
 #[derive(Clone, Copy, Debug)]
@@ -142,9 +148,12 @@ pub struct OutlookRow {
 }
 
 /// Classes of the outlook table.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum OutlookClass {
     /// Suitable conifers.
     SuitableConifer,
@@ -164,10 +173,15 @@ pub enum OutlookClass {
     Partial,
 }
 
+named!(OutlookClass: SuitableConifer SuitableHardwood Followup RedOak WhiteOak CloneOrShrub NotAlone Partial);
+
 /// Size classes of the outlook table.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum SizeClass {
     /// Any size.
     All,
@@ -180,6 +194,8 @@ pub enum SizeClass {
     /// Under 10 in.
     UnderTen,
 }
+
+named!(SizeClass: All Small Middle Large UnderTen);
 
 /// A species' own row for one season.
 #[derive(Clone, Copy, Debug)]

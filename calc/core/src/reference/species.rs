@@ -1,13 +1,17 @@
 //! A species, with the row of each table that it uses.
 
 use crate::evidence::{Cite, Grade};
+use crate::named::named;
 use crate::timing::WoodClass;
 use serde::Serialize;
 
 /// Growth form, as the response table groups species.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum Group {
     /// A broadleaved tree.
     Hardwood,
@@ -19,10 +23,15 @@ pub enum Group {
     Monocot,
 }
 
+named!(Group: Hardwood Conifer Shrub Monocot);
+
 /// How strongly it sprouts from the base or suckers from the roots.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum Vigor {
     /// It does not.
     None,
@@ -34,10 +43,15 @@ pub enum Vigor {
     Strong,
 }
 
+named!(Vigor: None Weak Moderate Strong);
+
 /// Whether a ring alone suits the species.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum Suitability {
     /// No or few sprouts, or guidance is positive.
     Suitable,
@@ -53,10 +67,15 @@ pub enum Suitability {
     Unknown,
 }
 
+named!(Suitability: Suitable Followup Conditional NotAlone NotApplicable Unknown);
+
 /// How far a bark estimate can be trusted.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum Confidence {
     /// The species' own value, near an independent one.
     Good,
@@ -66,10 +85,15 @@ pub enum Confidence {
     Poor,
 }
 
+named!(Confidence: Good Fair Poor);
+
 /// How long the standing dead wood lasts.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum Durability {
     /// Longest.
     A,
@@ -80,6 +104,8 @@ pub enum Durability {
     /// Shortest.
     D,
 }
+
+named!(Durability: A B C D);
 
 /// A species, with the row of each table that it uses.
 #[derive(Debug)]

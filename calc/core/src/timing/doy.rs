@@ -1,7 +1,8 @@
 //! Days of a 365-day year: 29 February counts as the 28th, so that a date means the same season every year.
 
+use crate::named::named;
 use chrono::{Datelike, NaiveDate};
-use serde::{Deserialize, Serialize};
+use serde::Deserialize;
 
 /// Days in the engine's year.
 pub const YEAR: i32 = 365;
@@ -10,7 +11,7 @@ pub const YEAR: i32 = 365;
 const BEFORE: [i32; 12] = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334];
 
 /// Which half of the world.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Hemisphere {
@@ -19,6 +20,8 @@ pub enum Hemisphere {
     /// South of it: half a year later.
     South,
 }
+
+named!(Hemisphere: North South);
 
 impl Hemisphere {
     /// The hemisphere of a latitude in degrees, north positive.

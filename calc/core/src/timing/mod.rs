@@ -39,12 +39,13 @@ pub use spring::{Daily, Scale};
 pub use stretch::{DayRow, Span, Stretch};
 pub use verdict::{Fill, Level, Verdict, YearsInTen};
 
+use crate::named::named;
 use chrono::NaiveDate;
-use serde::{Deserialize, Serialize};
+use serde::Deserialize;
 
 /// How the wood is built, which decides when the bark lets go and binds again.
 /// `wood_class` of gdd_thresholds.csv gives it for every species that has a budbreak sum.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum WoodClass {
@@ -59,6 +60,8 @@ pub enum WoodClass {
     /// A broadleaf or shrub whose wood class is not known (an unknown species): the envelope serves.
     Unknown,
 }
+
+named!(WoodClass: Ring Diffuse Conifer EvergreenBroadleaf Unknown);
 
 impl WoodClass {
     /// The class of a line of species_join.csv: its `gdd_kind`, and the `wood_class` of the row of gdd_thresholds.csv
@@ -113,7 +116,7 @@ pub enum Where<'a> {
 }
 
 /// What was seen of the leaves.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Stage {
@@ -124,6 +127,8 @@ pub enum Stage {
     /// The first leaf was seen: half the buds follow 4 days later.
     FirstLeaf,
 }
+
+named!(Stage: BudsOpen LeavesFull FirstLeaf);
 
 /// A leaf-out that was seen.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -139,7 +144,7 @@ pub struct Observed {
 }
 
 /// How long it has been dry.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum DrySpell {
@@ -152,8 +157,10 @@ pub enum DrySpell {
     Month,
 }
 
+named!(DrySpell: None TwoWeeks Month);
+
 /// How fast the tree grows.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Growth {
@@ -165,6 +172,8 @@ pub enum Growth {
     /// Fast: the bark binds later.
     Fast,
 }
+
+named!(Growth: Slow Ordinary Fast);
 
 /// The whole question to the engine.
 #[derive(Debug, Clone, Copy)]
@@ -187,7 +196,7 @@ pub struct Ask<'a> {
 }
 
 /// Why an answer is less sure than usual, or what was set aside. The page words them.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Flag {
@@ -242,6 +251,8 @@ pub enum Flag {
     /// This spring's temperatures are far from the place's normals (wrong unit, place or columns?): used, less sure.
     SpringFarFromClimate,
 }
+
+named!(Flag: NoPlace FarFromPlaces ElevationAssumed MildWinter NoOpeningDate EarlyBudbreak LowLatitude HighLatitude ElevationOdd EstimatedSum EvergreenBroadleaf UnknownWood ConiferNeedsPlace TooCold ObservedOutOfSeason ObservedFarFromClimate ObservedTooFar ObservedNeedsElevation ObservedNeedsPlace SpringNeedsPlace SpringBehindLeafOut SpringNotUsed SpringImpossible SpringGaps SpringFarFromClimate);
 
 impl Flag {
     /// Whether it speaks of a leaf-out that was seen.

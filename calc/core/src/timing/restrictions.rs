@@ -6,13 +6,17 @@
 
 use super::doy::{Doy, Hemisphere};
 use crate::evidence::{Cite, Grade};
+use crate::named::named;
 use chrono::NaiveDate;
 use serde::Serialize;
 
 /// What the months are about.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum Topic {
     /// Nesting birds; any tree.
     Birds,
@@ -34,6 +38,8 @@ pub enum Topic {
     Group,
 }
 
+named!(Topic: Birds Bats Snags OakWilt Elm PineBeetles AshBorer LaurelWilt Group);
+
 impl Topic {
     /// Reads the word of the tables (column `kind`).
     #[must_use]
@@ -53,9 +59,12 @@ impl Topic {
 }
 
 /// How much of a region a row speaks for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum Scope {
     /// The whole of each region in `codes`: the default is not needed there.
     Whole,
@@ -66,6 +75,8 @@ pub enum Scope {
     /// The cautious default of the southern half.
     South,
 }
+
+named!(Scope: Whole Part North South);
 
 impl Scope {
     /// Reads the word of the table (column `scope`).
@@ -139,9 +150,12 @@ pub enum OakWilt {
 }
 
 /// Whether a pest is taken to be where the tree stands.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum Presence {
     /// Taken as present.
     Present,
@@ -150,6 +164,8 @@ pub enum Presence {
     /// Not known there (from memory).
     NotKnownThere,
 }
+
+named!(Presence: Present Assumed NotKnownThere);
 
 impl Restriction {
     /// True on a day of its months. Works over the new year; 29 February counts as the 28th.

@@ -3,6 +3,7 @@
 use super::constants::Constants;
 use super::doy::Hemisphere;
 use super::doy::season_year;
+use crate::named::named;
 use crate::order;
 use crate::piece::{cut, holds, is_letter};
 use crate::quantity::read_number;
@@ -21,7 +22,7 @@ pub struct Daily {
 }
 
 /// The scale of the numbers in a table.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Scale {
@@ -31,10 +32,15 @@ pub enum Scale {
     Fahrenheit,
 }
 
+named!(Scale: Celsius Fahrenheit);
+
 /// What is wrong with one line; the line is not used.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum Trouble {
     /// There are fewer than three cells.
     TooFewCells,
@@ -50,6 +56,8 @@ pub enum Trouble {
     Twice,
 }
 
+named!(Trouble: TooFewCells NoDate NoNumber MinimumAboveMaximum OutOfRange Twice);
+
 /// A line that was not used.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
@@ -61,9 +69,12 @@ pub struct BadLine {
 }
 
 /// What is doubtful about the table as a whole, to be said before anything is made of it.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum Doubt {
     /// No line could be used.
     Nothing,
@@ -82,6 +93,8 @@ pub enum Doubt {
     /// Days are missing between the first and the last.
     Gaps,
 }
+
+named!(Doubt: Nothing TooLong NoScale LooksLikeFahrenheit ColumnsSwapped DayOrMonthFirst OtherSeason Gaps);
 
 /// What was read.
 #[derive(Debug, Clone, PartialEq, Default)]

@@ -1,10 +1,11 @@
 //! Probability to one word: the two come from one function, so they cannot disagree.
 
 use super::constants::Constants;
+use crate::named::named;
 use serde::{Deserialize, Serialize};
 
 /// The one word for a day.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Verdict {
@@ -28,8 +29,10 @@ pub enum Verdict {
     Unknown,
 }
 
+named!(Verdict: Dormant TooEarly OpeningTest Best ClosingTest Late Bonded TestFirst Unknown);
+
 /// How a day is drawn on the year tape.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Fill {
@@ -41,8 +44,10 @@ pub enum Fill {
     Empty,
 }
 
+named!(Fill: Solid Hatched Empty);
+
 /// The column of a list of trees.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Level {
@@ -53,6 +58,8 @@ pub enum Level {
     /// Too early, late, dormant or bonded.
     Poor,
 }
+
+named!(Level: Good Possible Poor);
 
 /// A probability as people read it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]

@@ -10,6 +10,7 @@ use crate::model::outlook::Outlook;
 use crate::model::reach::Reach;
 use crate::model::ring::Ring;
 use crate::model::visits::Visit;
+use crate::named::named;
 use crate::reference::{Group, LookAlike, Suitability};
 use crate::timing::Verdict;
 use chrono::NaiveDate;
@@ -25,9 +26,12 @@ pub use season::{Before, Rules, SpringAnswer, TapeSpan, TimingAnswer};
 pub use work::{EffortAnswer, Long, MethodWork, OwnRate, VisitAnswer};
 
 /// The five outcomes.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum Outcome {
     /// Ring it.
     Do,
@@ -40,6 +44,8 @@ pub enum Outcome {
     /// Something decisive is not known.
     CannotTell,
 }
+
+named!(Outcome: Do Wait OtherMethod Professional CannotTell);
 
 /// An answer.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -243,9 +249,12 @@ pub struct Also {
 }
 
 /// Kinds of such lines.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum AlsoKind {
     /// The best method if the condition does not hold.
     Otherwise,
@@ -260,6 +269,8 @@ pub enum AlsoKind {
     /// The ring is ruled out on every day at this place.
     NoRingHere,
 }
+
+named!(AlsoKind: Otherwise WithoutHerbicide RingLater RingPossible NextMethod NoRingHere);
 
 /// Both sides of a size limit.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]

@@ -9,13 +9,17 @@ pub use group::{GROUP_MONTHS, GROUP_SIZE};
 pub use pick::{TIES_ELSE, TIES_WILDLIFE, headline, near_limit};
 
 use crate::evidence::Cite;
+use crate::named::named;
 use crate::reference::MethodRule;
 use serde::Serialize;
 
 /// The nine methods, in the order of the table.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum Method {
     /// A ring of bark off.
     BarkRing,
@@ -36,6 +40,8 @@ pub enum Method {
     /// Left alone.
     LeaveIt,
 }
+
+named!(Method: BarkRing SawRing Frill BasalBark CutStump PullOrDig Fell RepeatCutting LeaveIt);
 
 impl Method {
     /// All, in the order of the table.
@@ -68,9 +74,12 @@ impl Method {
 }
 
 /// How a method stands, from best to worst.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum Level {
     /// Recommended.
     Recommended,
@@ -81,6 +90,8 @@ pub enum Level {
     /// Ruled out.
     RuledOut,
 }
+
+named!(Level: Recommended Possible NotAdvised RuledOut);
 
 /// What one row does to one method.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

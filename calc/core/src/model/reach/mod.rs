@@ -1,6 +1,7 @@
 //! Reach: what could it hit? Settled before any method; the worst outcome wins.
 
 use crate::evidence::Cite;
+use crate::named::named;
 use crate::quantity::{M_PER_FT, MM_PER_IN};
 use crate::question::{Question, Sign, TargetKind};
 use crate::reference::{Group, cite};
@@ -42,14 +43,14 @@ pub struct ReachConstants {
 }
 
 /// What the reach comes to. The order is from mild to severe; `NotChecked` stands outside it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 #[cfg_attr(
     feature = "schema",
     schemars(rename = "ReachOutcome"),
     ts(rename = "ReachOutcome")
 )]
-#[serde(rename_all = "snake_case")]
+#[cfg_attr(feature = "schema", serde(rename_all = "snake_case"))]
 pub enum Outcome {
     /// Nothing within two heights.
     Clear,
@@ -65,10 +66,15 @@ pub enum Outcome {
     Line,
 }
 
+named!(Outcome: Clear ClearPeopleOut NotChecked Inside Professional Line);
+
 /// Why an outcome holds.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case")
+)]
 pub enum Why {
     /// A line within reach.
     LineWithin,
@@ -97,6 +103,8 @@ pub enum Why {
     /// Nothing near.
     Nothing,
 }
+
+named!(Why: LineWithin LineNoDistance WeakTree CanLand TooSteep InZone SmallStem DistanceUnknown LineOpen ListOpen HeightUnknown PeopleOut Nothing);
 
 /// Judgement of one target.
 #[derive(Clone, Debug, PartialEq, Serialize)]
