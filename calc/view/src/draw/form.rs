@@ -2,7 +2,7 @@
 
 use super::Both;
 use super::pen::{At, Pen, width};
-use super::tape::{Scale, TENS, Tape};
+use super::tape::{Rule, Scale, TENS, Tape};
 use super::trunk::size_scale;
 use crate::out::Out;
 
@@ -105,9 +105,11 @@ pub fn distance_tape(out: &mut dyn Out, d: &Distance<'_>, l: &DistanceLabels<'_>
     tape.edges(&mut pen, true, true);
     let scale = Scale {
         px: px * if d.metric { 1.0 } else { 0.3048 },
-        steps: &TENS,
-        least: [9.0, 50.0],
-        ticks: [7.0, 7.0, 13.0],
+        rule: &Rule {
+            steps: &TENS,
+            least: [9.0, 50.0],
+            ticks: [7.0, 7.0, 13.0],
+        },
         way: 1.0,
         y: 100.0,
         font: 14.0,

@@ -11,6 +11,9 @@ pub(super) enum At {
     End,
 }
 
+/// Class and width of the two figures that most drawings are.
+pub(super) const FIGURES: [(&str, f64); 2] = [("d wide", 720.0), ("d narrow", 280.0)];
+
 /// Path data.
 #[derive(Default)]
 pub(super) struct D(pub String);
@@ -63,7 +66,8 @@ impl Pen<'_> {
             self.out.attr("class", class);
         }
     }
-    fn at(&mut self, key: &'static str, v: f64) {
+    /// An attribute that is a number.
+    pub fn at(&mut self, key: &'static str, v: f64) {
         self.out.attr(key, &num(v));
     }
     pub fn path(&mut self, class: &str, d: &str) {
@@ -96,9 +100,11 @@ impl Pen<'_> {
     pub fn rect(&mut self, class: &str, b: [f64; 4], fill: &str) {
         self.out.open("rect");
         self.class(class);
-        for (key, v) in ["x", "y", "width", "height"].into_iter().zip(b) {
-            self.at(key, v);
-        }
+        let [x, y, width, height] = b;
+        self.at("x", x);
+        self.at("y", y);
+        self.at("width", width);
+        self.at("height", height);
         if !fill.is_empty() {
             self.out.attr("fill", fill);
         }

@@ -1,8 +1,8 @@
 //! Ranges: minutes and years from low to high, and shares out of a hundred by season.
 
 use super::Grade;
-use super::pen::{At, Pen, width};
-use super::tape::{Scale, TENS, Tape};
+use super::pen::{At, FIGURES, Pen, width};
+use super::tape::{Rule, Scale, TENS, Tape};
 use crate::out::Out;
 
 /// A range in one unit (minutes, years).
@@ -58,8 +58,8 @@ pub fn range(out: &mut dyn Out, r: &Range, l: &RangeLabels<'_>) {
     let mut pen = Pen { out };
     // Room beyond the high end, so that the tape visibly goes on.
     let longest = (r.high * 1.4).max(r.low + 1.0).max(1.0);
-    for (class, w) in [("d wide", 720.0), ("d narrow", 280.0)] {
-        pen.svg(class, w, 112.0, l.aria);
+    for (class, w) in &FIGURES {
+        pen.svg(class, *w, 112.0, l.aria);
         let tape = Tape {
             x0: 4.0,
             x1: w - 8.0,
@@ -95,9 +95,9 @@ pub fn range(out: &mut dyn Out, r: &Range, l: &RangeLabels<'_>) {
 /// Draws shares from 0 to 100, a bar a row on one tape, wide and narrow.
 pub fn shares(out: &mut dyn Out, rows: &[Share], l: &SharesLabels<'_>) {
     let mut pen = Pen { out };
-    for (class, w) in [("d wide", 720.0), ("d narrow", 280.0)] {
+    for (class, w) in &FIGURES {
         let foot = 24.0 + 58.0 * rows.len() as f64;
-        pen.svg(class, w, foot + 32.0, l.aria);
+        pen.svg(class, *w, foot + 32.0, l.aria);
         let tape = Tape {
             x0: 4.0,
             x1: w - 14.0,
@@ -139,15 +139,22 @@ fn typical(pen: &mut Pen<'_>, x: f64, top: f64, bottom: f64) {
 
 /// Ticks along the upper edge, numbers and the unit below the tape.
 fn axis(pen: &mut Pen<'_>, tape: &Tape, px: f64, unit: &str, y: f64) {
+    let rule = if tape.x1 > 400.0 {
+        &Rule {
+            steps: &TENS,
+            least: [12.0, 60.0],
+            ticks: [8.0, 8.0, 13.0],
+        }
+    } else {
+        &Rule {
+            steps: &TENS,
+            least: [7.0, 46.0],
+            ticks: [8.0, 8.0, 13.0],
+        }
+    };
     let scale = Scale {
         px,
-        steps: &TENS,
-        least: if tape.x1 > 400.0 {
-            [12.0, 60.0]
-        } else {
-            [7.0, 46.0]
-        },
-        ticks: [8.0, 8.0, 13.0],
+        rule,
         way: 1.0,
         y,
         font: 15.0,

@@ -6,7 +6,7 @@ use self::flags::{ROW, Taken, flags};
 use super::number::within;
 use super::pen::{At, D, Pen, halves, width};
 use super::tag::octagon;
-use super::tape::{Scale, TENS, Tape};
+use super::tape::{Rule, Scale, TENS, Tape};
 use super::tree::{Habit, person, tree};
 use crate::out::Out;
 
@@ -67,13 +67,45 @@ pub const PERSON_M: f64 = 1.7;
 const FARTHEST: f64 = 3.0;
 
 struct Look {
+    class: &'static str,
     w: f64,
     top: f64,
     /// Text and scale sizes.
     font: f64,
     small: f64,
     wide: bool,
+    /// What its two scales may be divided into.
+    rule: Rule,
 }
+
+const LOOKS: [Look; 2] = [
+    Look {
+        class: "d wide",
+        w: 720.0,
+        top: 34.0,
+        font: 16.0,
+        small: 15.0,
+        wide: true,
+        rule: Rule {
+            steps: &TENS,
+            least: [14.0, 62.0],
+            ticks: [8.0, 8.0, 13.0],
+        },
+    },
+    Look {
+        class: "d narrow",
+        w: 280.0,
+        top: 38.0,
+        font: 14.0,
+        small: 13.0,
+        wide: false,
+        rule: Rule {
+            steps: &TENS,
+            least: [9.0, 36.0],
+            ticks: [8.0, 8.0, 13.0],
+        },
+    },
+];
 
 impl Reach<'_> {
     /// Metres left and right of the trunk that are drawn.
@@ -98,27 +130,13 @@ impl Reach<'_> {
 
 /// Draws the wide and the narrow figure.
 pub fn reach(out: &mut dyn Out, r: &Reach<'_>, l: &ReachLabels<'_>) {
-    let wide = Look {
-        w: 720.0,
-        top: 34.0,
-        font: 16.0,
-        small: 15.0,
-        wide: true,
-    };
-    let narrow = Look {
-        w: 280.0,
-        top: 38.0,
-        font: 14.0,
-        small: 13.0,
-        wide: false,
-    };
     let mut pen = Pen { out };
-    for look in [wide, narrow] {
-        figure(&mut pen, r, l, &look);
+    for look in &LOOKS {
+        figure(&mut pen, r, l, look);
     }
 }
 
-fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &Look) {
+fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &'static Look) {
     let px = r.scale(look.w);
     let x0 = r.span()[0] * px;
     let high = r.height_used_m * px;
@@ -147,9 +165,8 @@ fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &Look) {
     };
     let plan_h = within(high * if look.wide { 0.667 } else { 0.75 }, 60.0, 210.0);
     let plan = tape.bottom + plan_h;
-    let class = if look.wide { "d wide" } else { "d narrow" };
     pen.svg(
-        class,
+        look.class,
         look.w,
         plan + if look.wide { 30.0 } else { 10.0 },
         l.aria,
@@ -178,22 +195,19 @@ fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &Look) {
         .collect();
     let mut avoid: Vec<[f64; 2]> = drawn.iter().map(|x| [*x, 1.0]).collect();
     avoid.push([x0 + 16.0, 8.0]);
-    for (unit, way, y, name) in [
-        (0.3048, 1.0, ground + 27.0, l.foot),
-        (1.0, -1.0, ground + 42.0, l.metre),
-    ] {
+    let mut scale = |px: f64, way: f64, y: f64, name: &str| {
         let scale = Scale {
-            px: px * unit,
-            steps: &TENS,
-            least: if look.wide { [14.0, 62.0] } else { [9.0, 36.0] },
-            ticks: [8.0, 8.0, 13.0],
+            px,
+            rule: &look.rule,
             way,
             y,
             font: look.small,
         };
         tape.scale(pen, &scale, &avoid);
         pen.text(x0 + 9.0, y, look.small, "mut", At::Start, name);
-    }
+    };
+    scale(px * 0.3048, 1.0, ground + 27.0, l.foot);
+    scale(px, -1.0, ground + 42.0, l.metre);
     pen.circle("fi", x0, tape.bottom, if look.wide { 7.0 } else { 5.0 });
     for x in &drawn {
         tape.notch(pen, *x, 8.0, 14.0, tape.bottom);
@@ -261,9 +275,9 @@ fn plan_view(
     // A nested svg clips what runs out of it; no id is needed.
     pen.out.open("svg");
     pen.out.attr("class", "clip");
-    for (key, v) in [("y", top), ("width", look.w), ("height", h)] {
-        pen.out.attr(key, &super::number::num(v));
-    }
+    pen.at("y", top);
+    pen.at("width", look.w);
+    pen.at("height", h);
     let mut d = D::default();
     half(&mut d, zone);
     d.add("L# 0A## 0 0 1# 0Z", &[x0 + used, used, used, x0 - used]);
@@ -304,11 +318,7 @@ fn plan_view(
         .filter(|m| *m > r.zone_m * 1.01)
         .map_or(zone, |m| m * px);
     // Each plate stands between its two arcs at its own depth.
-    for (from, to, depth, text) in [
-        (0.0, used, 0.55, l.can_land),
-        (used, zone, 0.32, l.can_throw),
-        (zone, beyond, 0.72, l.people_out),
-    ] {
+    let mut plate = |from: f64, to: f64, depth: f64, text: &str| {
         let y = h * depth;
         let cross = |radius: f64| (radius * radius - y * y).max(0.0).sqrt();
         let (a, b) = (cross(from), cross(to));
@@ -321,13 +331,12 @@ fn plan_view(
             pen.plate(mid, top + y - 11.0, 15.0, room, first);
             pen.plate(mid, top + y + 11.0, 15.0, room, rest);
         }
-    }
+    };
+    plate(0.0, used, 0.55, l.can_land);
+    plate(used, zone, 0.32, l.can_throw);
+    plate(zone, beyond, 0.72, l.people_out);
     let mut last = 0.0;
-    for (radius, text) in [
-        (used, l.heights[0]),
-        (zone, l.heights[1]),
-        (beyond, l.heights[2]),
-    ] {
+    for (radius, text) in [used, zone, beyond].iter().zip(l.heights) {
         let x = x0 + (radius * radius - h * h).max(0.0).sqrt();
         let w = width(text, 15.0, false) / 2.0;
         if x - w > last && x + w <= look.w {

@@ -10,16 +10,22 @@ pub(super) struct Tape {
     pub bottom: f64,
 }
 
-/// What one side of a tape is divided into.
-pub(super) struct Scale<'a> {
-    /// Pixels a unit.
-    pub px: f64,
+/// What a scale may be divided into.
+pub(super) struct Rule {
     /// `[small, middle, labelled]` steps in the unit, finest first; middle and labelled are whole multiples of small.
-    pub steps: &'a [[f64; 3]],
+    pub steps: &'static [[f64; 3]],
     /// Fewest pixels between small and between labelled ticks.
     pub least: [f64; 2],
     /// Lengths of the three ticks.
     pub ticks: [f64; 3],
+}
+
+/// One side of a tape.
+pub(super) struct Scale {
+    /// Pixels a unit.
+    pub px: f64,
+    /// What it may be divided into.
+    pub rule: &'static Rule,
     /// From the upper edge (1) or the lower one (-1).
     pub way: f64,
     /// Baseline and size of the numbers.
@@ -82,13 +88,15 @@ impl Tape {
 
     /// Ticks and numbers of one side. Numbers that would touch a stretch of `avoid` (middle, half its
     /// width) are left out, never shrunk.
-    pub fn scale(&self, pen: &mut Pen<'_>, s: &Scale<'_>, avoid: &[[f64; 2]]) {
-        let fits = |t: &&[f64; 3]| t[0] * s.px >= s.least[0] && t[2] * s.px >= s.least[1];
-        let [small, middle, labelled] = *s
-            .steps
-            .iter()
-            .find(fits)
-            .unwrap_or(&s.steps[s.steps.len() - 1]);
+    pub fn scale(&self, pen: &mut Pen<'_>, s: &Scale, avoid: &[[f64; 2]]) {
+        let Rule {
+            steps,
+            least: [fine, named],
+            ticks,
+        } = s.rule;
+        let fits = |t: &&[f64; 3]| t[0] * s.px >= *fine && t[2] * s.px >= *named;
+        let coarsest = steps.last().copied().unwrap_or([1.0; 3]);
+        let [small, middle, labelled] = steps.iter().find(fits).copied().unwrap_or(coarsest);
         let whole = |of: f64| (of / small + 0.5) as u64;
         let (every_middle, every_label) = (whole(middle), whole(labelled));
         let edge = if s.way > 0.0 { self.top } else { self.bottom };
@@ -105,7 +113,7 @@ impl Tape {
             } else {
                 usize::from(i % every_middle == 0)
             };
-            d.add("M##v#", &[x, edge, s.way * s.ticks[kind]]);
+            d.add("M##v#", &[x, edge, s.way * ticks[kind]]);
             if kind == 2 {
                 let text = super::number::num(value);
                 let half = width(&text, s.font, false) / 2.0 + 4.0;

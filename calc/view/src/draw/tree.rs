@@ -52,14 +52,17 @@ impl Crown {
             return;
         }
         let side = if self.wobble.next() > 0.0 { 0.3 } else { -0.3 };
-        for (from, half_tan, share) in [(end, 0.2, 0.66), (end, -0.2, 0.62), (mid, side, 0.6)] {
+        let mut grow = |from: [f64; 2], half_tan: f64, share: f64| {
             let spread = half_tan * (1.0 + 0.45 * self.wobble.next());
             // Twigs turn up towards the light a little.
             let mut next = turn(bent, spread);
             next[1] -= 0.18;
             let n = (next[0] * next[0] + next[1] * next[1]).sqrt();
             self.limb(from, [next[0] / n, next[1] / n], length * share, level + 1);
-        }
+        };
+        grow(end, 0.2, 0.66);
+        grow(end, -0.2, 0.62);
+        grow(mid, side, 0.6);
     }
 }
 
@@ -134,20 +137,16 @@ pub(super) fn tree(pen: &mut Pen<'_>, x: f64, y: f64, height: f64, habit: Habit)
             pen.path("fi", &outline(&points, [0.0, 0.0], 1.0));
         }
     }
-    for (level, weight) in crown.levels.iter().zip([0.011, 0.0065, 0.004]) {
+    for (level, weight) in crown.levels.iter().zip(&[0.011, 0.0065, 0.004]) {
         if !level.0.is_empty() {
             pen.out.open("path");
             pen.out.attr("class", "tr");
             pen.out.attr("d", &level.0);
-            pen.out.attr("stroke-width", &weight_of(weight * h));
+            // A stroke of at least 0.7, so that twigs of a small tree still print.
+            pen.at("stroke-width", (weight * h).max(0.7));
             pen.end();
         }
     }
-}
-
-/// A stroke of at least 0.7, so that twigs of a small tree still print.
-fn weight_of(w: f64) -> String {
-    super::number::num(w.max(0.7))
 }
 
 /// A person standing at (`x`, `y`), `height` pixels tall.

@@ -7,7 +7,7 @@ use self::hand::palm;
 use self::section::above;
 use super::Both;
 use super::pen::{At, D, Pen, halves, width};
-use super::tape::{INCH, Scale, TENS, Tape};
+use super::tape::{INCH, Rule, Scale, TENS, Tape};
 use crate::out::Out;
 
 /// Sizes of one stem, millimetres.
@@ -121,8 +121,9 @@ pub fn trunk(out: &mut dyn Out, t: &Trunk, l: &TrunkLabels<'_>) {
     let y = section / 2.0;
     above(&mut pen, t, l, [x, y, r, bark, px]);
 
-    for (edge, from) in [(X0, y), (X0 + 2.0 * r, y)] {
-        pen.line("dash", edge, from + 14.0, edge, tape.top - 4.0);
+    let right = X0 + 2.0 * r;
+    for edge in [X0, right] {
+        pen.line("dash", edge, y + 14.0, edge, tape.top - 4.0);
         pen.line("dash", edge, tape.bottom + 12.0, edge, side_top - 6.0);
     }
     size_scale(
@@ -133,7 +134,6 @@ pub fn trunk(out: &mut dyn Out, t: &Trunk, l: &TrunkLabels<'_>) {
         Some(2.0 * r),
         TEXT - 1.0,
     );
-    let right = X0 + 2.0 * r;
     if right + 12.0 + width(l.size.us, 17.0, true) < W {
         pen.text(
             right + 12.0,
@@ -166,6 +166,17 @@ pub fn trunk(out: &mut dyn Out, t: &Trunk, l: &TrunkLabels<'_>) {
     pen.end();
 }
 
+const INCHES: Rule = Rule {
+    steps: &INCH,
+    least: [4.9, 34.0],
+    ticks: [6.0, 11.0, 15.0],
+};
+const CENTIMETRES: Rule = Rule {
+    steps: &TENS,
+    least: [4.9, 34.0],
+    ticks: [5.0, 9.0, 14.0],
+};
+
 /// The size tape's two scales, shared with the form: inches above, centimetres below.
 pub(super) fn size_scale(
     pen: &mut Pen<'_>,
@@ -186,29 +197,19 @@ pub(super) fn size_scale(
     };
     let avoid = [[names + half, half], [x.unwrap_or(names), 0.0]];
     let mid = (tape.top + tape.bottom) / 2.0;
-    for (px, steps, ticks, way, y) in [
-        (px * 25.4, &INCH[..], [6.0, 11.0, 15.0], 1.0, mid - 2.0),
-        (
-            px * 10.0,
-            &TENS[..],
-            [5.0, 9.0, 14.0],
-            -1.0,
-            mid + font - 2.0,
-        ),
-    ] {
+    let mut draw = |px: f64, rule: &'static Rule, way: f64, y: f64, name: &str| {
         let scale = Scale {
             px,
-            steps,
-            least: [4.9, 34.0],
-            ticks,
+            rule,
             way,
             y,
             font,
         };
         tape.scale(pen, &scale, &avoid);
-        let name = if way > 0.0 { inch } else { cm };
         pen.text(names, y, font, "mut", At::Start, name);
-    }
+    };
+    draw(px * 25.4, &INCHES, 1.0, mid - 2.0, inch);
+    draw(px * 10.0, &CENTIMETRES, -1.0, mid + font - 2.0, cm);
     if let Some(x) = x {
         tape.notch(pen, x, 9.0, 15.0, tape.bottom);
     }
@@ -243,23 +244,16 @@ fn side(
     let mut d = D::default();
     d.add("M##", &[left, top]);
     wave(&mut d, left, 1.0, top);
+    let ring_low = ring_top + least;
     if t.ring.is_some() {
-        for (edge, way) in [(right, -1.0), (left, 1.0)] {
-            let (y0, y1) = if way < 0.0 {
-                (ring_top, ring_top + least)
-            } else {
-                (ring_top + least, ring_top)
-            };
-            if way > 0.0 {
-                d.add("L##", &[right, bottom]);
-                wave(&mut d, right, -1.0, bottom);
-            }
-            let cut = [edge, y0, edge + way * bark, y1, edge];
-            d.add("L##H#V#H#", &cut);
-        }
-    } else {
-        d.add("L##", &[right, bottom]);
-        wave(&mut d, right, -1.0, bottom);
+        let cut = [right, ring_top, right - bark, ring_low, right];
+        d.add("L##H#V#H#", &cut);
+    }
+    d.add("L##", &[right, bottom]);
+    wave(&mut d, right, -1.0, bottom);
+    if t.ring.is_some() {
+        let cut = [left, ring_low, left + bark, ring_top, left];
+        d.add("L##H#V#H#", &cut);
     }
     d.add("Z", &[]);
     pen.path("fwood2", &d.0);
@@ -285,14 +279,12 @@ fn side(
     if t.ring.is_none() {
         return;
     }
-    let mut cuts = D::default();
-    let mut live = D::default();
-    for (y, inside) in [(ring_top, 1.5), (ring_top + least, -1.5)] {
-        cuts.add("M##H#", &[left, y, right]);
-        live.add("M##H#", &[left + 1.0, y + inside, right - 1.0]);
-    }
-    pen.path("s", &cuts.0);
-    pen.path("live", &live.0);
+    let two_lines = "M##H#M##H#";
+    let cuts = [left, ring_top, right, left, ring_low, right];
+    pen.shape("s", two_lines, &cuts);
+    let (from, to) = (left + 1.0, right - 1.0);
+    let live = [from, ring_top + 1.5, to, from, ring_low - 1.5, to];
+    pen.shape("live", two_lines, &live);
     let room = 2.0 * (r - bark) - 8.0;
     if least > 30.0 {
         pen.plate(x, ring_top + least / 2.0, TEXT, room, l.bare_wood);

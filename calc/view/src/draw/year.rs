@@ -162,10 +162,9 @@ pub fn year(out: &mut dyn Out, y: &Year<'_>, l: &YearLabels<'_>) {
             .fold(0.0, f64::max)
     };
     let in_first = longest(&first) >= longest(&second);
-    for (r, named) in [(first, in_first), (second, !in_first)] {
-        let window = if named { l.window_short } else { "" };
-        row(&mut pen, &r, y, l, &l.months, window);
-    }
+    let window = |named: bool| if named { l.window_short } else { "" };
+    row(&mut pen, &first, y, l, &l.months, window(in_first));
+    row(&mut pen, &second, y, l, &l.months, window(!in_first));
     pen.end();
 }
 
@@ -206,12 +205,14 @@ fn row(
     let first = r.months[0] == 0;
     let (scale, bark) = (r.top + SCALE, r.top + BARK);
     let mut lane = Vec::new();
-    for (spans, class, fill) in [(y.may_slip, "s", "url(#h)"), (y.slips, "s fband", "")] {
+    let mut bark_on = |spans: &[Span], class: &str, fill: &str| {
         for [a, b] in r.pieces(spans) {
             pen.rect(class, [a, scale, b - a, bark - scale], fill);
             lane.push([a, b]);
         }
-    }
+    };
+    bark_on(y.may_slip, "s", "url(#h)");
+    bark_on(y.slips, "s fband", "");
     let closed = r.pieces(y.closed);
     for [a, b] in &closed {
         crosses(pen, r, *a, *b, bark + 4.0, 14.0);
@@ -247,43 +248,41 @@ fn row(
     pen.path("s", &d.0);
     // The names of the lanes stand where the lane is empty.
     let rules: Vec<[f64; 2]> = closed.iter().chain(&cautions).copied().collect();
-    for (text, taken, base) in [
-        (l.bark, &lane, scale + 22.0),
-        (l.rules, &rules, bark + 17.0),
-    ] {
-        if first {
-            let asked = y.asked.and_then(|d| r.day(d));
-            let (x, class) = gap(r, taken, asked, width(text, r.font, false));
-            pen.text(x, base, r.font, class, At::Start, text);
-        }
+    let asked = y.asked.and_then(|d| r.day(d));
+    let mut name = |text: &str, taken: &[[f64; 2]], base: f64| {
+        let (x, class) = gap(r, taken, asked, width(text, r.font, false));
+        pen.text(x, base, r.font, class, At::Start, text);
+    };
+    if first {
+        name(l.bark, &lane, scale + 22.0);
+        name(l.rules, &rules, bark + 17.0);
     }
     brackets(pen, r, y, window);
     // The day asked about, then today if it is another; labels stay inside and never touch.
     let base = r.top - if y.window.is_empty() { 8.0 } else { 24.0 };
     let mut taken: Option<[f64; 2]> = None;
-    let asked = y.asked.and_then(|d| r.day(d));
     let today = y
         .today
         .filter(|d| y.asked != Some(*d))
         .and_then(|d| r.day(d));
-    for (x, half, depth, text, size, class) in [
-        (asked, 8.0, 11.0, l.asked, 17.0, "tb"),
-        (today, 5.0, 8.0, l.today, 15.0, ""),
-    ] {
-        let Some(x) = x else { continue };
-        if half < 8.0 && asked.is_some_and(|a| (a - x).abs() < 15.0) {
-            continue;
-        }
-        tape.notch(pen, x, half, depth, 0.0);
-        if half == 8.0 {
-            pen.line("s", x, scale, x, tape.bottom);
-        }
+    let mut name = |pen: &mut Pen<'_>, x: f64, text: &str, size: f64, class: &str| {
         let w = width(text, size, class == "tb") / 2.0;
         let inside = x.max(r.x0 + w).min(r.x1 - w);
         if taken.is_none_or(|[a, b]| inside - w > b + 8.0 || inside + w < a - 8.0) {
             pen.text(inside, base, size, class, At::Middle, text);
             taken = Some([inside - w, inside + w]);
         }
+    };
+    if let Some(x) = asked {
+        tape.notch(pen, x, 8.0, 11.0, 0.0);
+        pen.line("s", x, scale, x, tape.bottom);
+        name(pen, x, l.asked, 17.0, "tb");
+    }
+    if let Some(x) = today
+        && asked.is_none_or(|a| (a - x).abs() >= 15.0)
+    {
+        tape.notch(pen, x, 5.0, 8.0, 0.0);
+        name(pen, x, l.today, 15.0, "");
     }
     pins(pen, r, y.visits, tape.bottom, 20.0);
 }

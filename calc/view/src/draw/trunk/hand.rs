@@ -1,6 +1,5 @@
 //! An open hand, for scale.
 
-use crate::draw::number::num;
 use crate::draw::pen::{D, Pen, outline};
 
 /// An open hand standing on (`x`, `y`), `height` pixels from wrist to the tip of the middle finger.
@@ -8,16 +7,15 @@ pub(super) fn palm(pen: &mut Pen<'_>, x: f64, y: f64, height: f64) {
     // Drawn 90 tall: an outline of fingers as thick round strokes, ink first, then paper inside.
     let u = height / 90.0;
     let p = |dx: f64, dy: f64| [x + dx * u, y + dy * u];
-    for (class, thinner) in [("hand", 0.0), ("hand in", 4.0)] {
-        for ([ax, ay], [bx, by], w) in FINGERS {
+    for (class, fill, thinner) in &[("hand", "fi", 0.0), ("hand in", "fp", 4.0)] {
+        for ([ax, ay], [bx, by], w) in &FINGERS {
             let mut d = D::default();
-            let ([ax, ay], [bx, by]) = (p(ax, ay), p(bx, by));
+            let ([ax, ay], [bx, by]) = (p(*ax, *ay), p(*bx, *by));
             d.add("M##L##", &[ax, ay, bx, by]);
             pen.out.open("path");
             pen.out.attr("class", class);
             pen.out.attr("d", &d.0);
-            pen.out
-                .attr("stroke-width", &num((w * u - thinner).max(1.0)));
+            pen.at("stroke-width", (w * u - thinner).max(1.0));
             pen.end();
         }
         let inset = thinner / 2.0;
@@ -25,8 +23,7 @@ pub(super) fn palm(pen: &mut Pen<'_>, x: f64, y: f64, height: f64) {
             let [px, py] = p(dx, dy);
             [px + if dx < 0.0 { inset } else { -inset }, py]
         });
-        let class = if thinner == 0.0 { "fi" } else { "fp" };
-        pen.path(class, &outline(&palm, [0.0, 0.0], 1.0));
+        pen.path(fill, &outline(&palm, [0.0, 0.0], 1.0));
     }
 }
 
