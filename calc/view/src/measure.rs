@@ -40,8 +40,14 @@ impl Both {
     /// The reader's unit with its name spelled out, for those who listen: `14½ inches`.
     #[must_use]
     pub fn spoken(&self, units: Units) -> String {
-        let words: Vec<&str> = self.first(units).split(' ').map(w::spoken_unit).collect();
-        words.join(" ")
+        let mut spoken = String::new();
+        for word in self.first(units).split(' ') {
+            if !spoken.is_empty() {
+                spoken.push(' ');
+            }
+            spoken.push_str(w::spoken_unit(word));
+        }
+        spoken
     }
 
     /// As the drawings take it.
@@ -229,10 +235,16 @@ pub fn years(value: f64) -> String {
     quarters(near(value, 0.5))
 }
 
+/// A month by its number, counted from 1.
+fn month(number: u32) -> &'static str {
+    let at = (number as usize).clamp(1, 12) - 1;
+    w::MONTHS.get(at).copied().unwrap_or("")
+}
+
 /// `12 June`.
 #[must_use]
 pub fn day(date: NaiveDate) -> String {
-    cat!(number(date.day()), " ", w::MONTHS[date.month0() as usize])
+    cat!(number(date.day()), " ", month(date.month()))
 }
 
 /// `12 June 2027`.
@@ -254,7 +266,7 @@ pub fn day_beside(date: NaiveDate, beside: Option<NaiveDate>) -> String {
 /// From one day to another: `26 June to 24 July 2027`; whole months by their names.
 #[must_use]
 pub fn days(from: NaiveDate, to: NaiveDate) -> String {
-    let month = |date: NaiveDate| w::MONTHS[date.month0() as usize];
+    let month = |date: NaiveDate| month(date.month());
     let year = |date: NaiveDate| fixed(f64::from(date.year()), 0);
     let last = to.succ_opt().is_none_or(|next| next.day() == 1);
     let same = from.year() == to.year();
@@ -291,8 +303,7 @@ pub fn several(spans: &[(NaiveDate, NaiveDate)]) -> String {
 /// Month and day: `1 April`.
 #[must_use]
 pub fn month_day(md: (u8, u8)) -> String {
-    let month = usize::from(md.0.clamp(1, 12)) - 1;
-    cat!(number(u32::from(md.1)), " ", w::MONTHS[month])
+    cat!(number(u32::from(md.1)), " ", month(u32::from(md.0)))
 }
 
 /// From one month and day to another: `1 April to 15 July`.

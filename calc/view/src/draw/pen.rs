@@ -206,15 +206,10 @@ pub(super) fn width(text: &str, size: f64, bold: bool) -> f64 {
 /// A text parted at the space nearest its middle, if it has one.
 pub(super) fn halves(text: &str) -> Option<(&str, &str)> {
     let middle = text.len() / 2;
-    let mut best: Option<usize> = None;
-    for (i, b) in text.bytes().enumerate() {
-        if b == b' ' && best.is_none_or(|at| i.abs_diff(middle) < at.abs_diff(middle)) {
-            best = Some(i);
-        }
-    }
-    let at = best?;
-    // `get`, since indexing would bring the text of its panic.
-    Some((text.get(..at)?, text.get(at + 1..)?))
+    let spaces = text.bytes().enumerate().filter(|(_, b)| *b == b' ');
+    let (at, _) = spaces.min_by_key(|(at, _)| at.abs_diff(middle))?;
+    let (first, rest) = calc::piece::cut(text, at);
+    Some((first, calc::piece::behind(rest, 1)))
 }
 
 /// Sorts a handful of things by a number, keeping equal ones in order. A few dozen bytes where the

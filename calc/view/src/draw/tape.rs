@@ -92,29 +92,30 @@ impl Tape {
         let Rule {
             steps,
             least: [fine, named],
-            ticks,
+            ticks: [short, middling, long],
         } = s.rule;
         let fits = |t: &&[f64; 3]| t[0] * s.px >= *fine && t[2] * s.px >= *named;
         let coarsest = steps.last().copied().unwrap_or([1.0; 3]);
         let [small, middle, labelled] = steps.iter().find(fits).copied().unwrap_or(coarsest);
-        let whole = |of: f64| (of / small + 0.5) as u64;
+        let whole = |of: f64| (of / small + 0.5) as u32;
         let (every_middle, every_label) = (whole(middle), whole(labelled));
         let edge = if s.way > 0.0 { self.top } else { self.bottom };
         let mut d = D::default();
-        let mut i = 1;
+        let mut i = 1_u32;
         loop {
-            let value = i as f64 * small;
+            let value = f64::from(i) * small;
             let x = self.x0 + value * s.px;
             if x > self.x1 - 3.0 {
                 break;
             }
-            let kind = if i % every_label == 0 {
-                2
-            } else {
-                usize::from(i % every_middle == 0)
+            let labelled = i.is_multiple_of(every_label);
+            let tick = match i.is_multiple_of(every_middle) {
+                _ if labelled => long,
+                true => middling,
+                false => short,
             };
-            d.add("M##v#", &[x, edge, s.way * ticks[kind]]);
-            if kind == 2 {
+            d.add("M##v#", &[x, edge, s.way * tick]);
+            if labelled {
                 let text = super::number::num(value);
                 let half = width(&text, s.font, false) / 2.0 + 4.0;
                 if x + half < self.x1 && avoid.iter().all(|[a, w]| (a - x).abs() > half + w) {

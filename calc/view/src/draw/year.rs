@@ -82,8 +82,8 @@ const FOOT: f64 = 91.0;
 struct Row {
     x0: f64,
     x1: f64,
-    /// First month and the one after the last.
-    months: [usize; 2],
+    /// The months as [`MONTHS`] has them, and the day behind the last.
+    months: &'static [u16],
     top: f64,
     font: f64,
 }
@@ -95,10 +95,14 @@ impl Row {
         self.x0 + (day - from) / (to - from) * (self.x1 - self.x0)
     }
     fn ends(&self) -> (f64, f64) {
-        (
-            f64::from(MONTHS[self.months[0]]),
-            f64::from(MONTHS[self.months[1]]),
-        )
+        let day = |day: Option<&u16>| f64::from(day.copied().unwrap_or(0));
+        (day(self.months.first()), day(self.months.last()))
+    }
+    /// First day of each month and of the next, counted from zero.
+    fn each_month(&self) -> impl Iterator<Item = (f64, f64)> {
+        let next = self.months.iter().skip(1);
+        let both = self.months.iter().zip(next);
+        both.map(|(from, to)| (f64::from(*from), f64::from(*to)))
     }
     /// The parts of spans that lie in this row, as x from and to; a span that wraps gives two.
     fn pieces(&self, spans: &[Span]) -> Vec<[f64; 2]> {
@@ -134,7 +138,7 @@ pub fn year(out: &mut dyn Out, y: &Year<'_>, l: &YearLabels<'_>) {
     let wide = Row {
         x0: 3.0,
         x1: 717.0,
-        months: [0, 12],
+        months: &MONTHS,
         top: 46.0,
         font: 15.0,
     };
@@ -142,16 +146,16 @@ pub fn year(out: &mut dyn Out, y: &Year<'_>, l: &YearLabels<'_>) {
     pen.svg("d wide", 720.0, end, l.aria);
     row(&mut pen, &wide, y, l, &l.months, l.window);
     pen.end();
-    let half = |months: [usize; 2], top: f64| Row {
+    let half = |months: &'static [u16], top: f64| Row {
         x0: 3.0,
         x1: 277.0,
         months,
         top,
         font: 13.0,
     };
-    let first = half([0, 6], 46.0);
+    let first = half(&MONTHS[..7], 46.0);
     let foot = pins_foot(&first, y.visits, first.top + FOOT, 20.0);
-    let second = half([6, 12], foot + 42.0);
+    let second = half(&MONTHS[6..], foot + 42.0);
     let end = pins_foot(&second, y.visits, second.top + FOOT, 20.0);
     pen.svg("d narrow", 280.0, end, l.aria);
     // Only the row that holds more of the window names it.
@@ -163,8 +167,8 @@ pub fn year(out: &mut dyn Out, y: &Year<'_>, l: &YearLabels<'_>) {
     };
     let in_first = longest(&first) >= longest(&second);
     let window = |named: bool| if named { l.window_short } else { "" };
-    row(&mut pen, &first, y, l, &l.months, window(in_first));
-    row(&mut pen, &second, y, l, &l.months, window(!in_first));
+    row(&mut pen, &first, y, l, &l.months[..6], window(in_first));
+    row(&mut pen, &second, y, l, &l.months[6..], window(!in_first));
     pen.end();
 }
 
@@ -174,7 +178,7 @@ pub fn year_small(out: &mut dyn Out, y: &Year<'_>, l: &YearLabels<'_>) {
     let r = Row {
         x0: 4.0,
         x1: 276.0,
-        months: [0, 12],
+        months: &MONTHS,
         top: 36.0,
         font: 13.0,
     };
@@ -188,21 +192,15 @@ pub fn year_small(out: &mut dyn Out, y: &Year<'_>, l: &YearLabels<'_>) {
     pen.end();
 }
 
-fn row(
-    pen: &mut Pen<'_>,
-    r: &Row,
-    y: &Year<'_>,
-    l: &YearLabels<'_>,
-    names: &[&str; 12],
-    window: &str,
-) {
+fn row(pen: &mut Pen<'_>, r: &Row, y: &Year<'_>, l: &YearLabels<'_>, names: &[&str], window: &str) {
     let tape = Tape {
         x0: r.x0,
         x1: r.x1,
         top: r.top,
         bottom: r.top + FOOT,
     };
-    let first = r.months[0] == 0;
+    let (starts, stops) = r.ends();
+    let first = starts == 0.0;
     let (scale, bark) = (r.top + SCALE, r.top + BARK);
     let mut lane = Vec::new();
     let mut bark_on = |spans: &[Span], class: &str, fill: &str| {
@@ -236,12 +234,11 @@ fn row(
     }
     pen.path("s1", &d.0);
     let mut d = D::default();
-    for m in r.months[0]..r.months[1] {
-        let (from, to) = (f64::from(MONTHS[m]), f64::from(MONTHS[m + 1]));
+    for ((from, to), name) in r.each_month().zip(names) {
         let middle = (from + to) / 2.0;
-        pen.text(r.x(middle), r.top + 26.0, r.font, "", At::Middle, names[m]);
+        pen.text(r.x(middle), r.top + 26.0, r.font, "", At::Middle, name);
         d.add("M##v7", &[r.x(from + 15.0), r.top]);
-        if m + 1 < r.months[1] {
+        if to < stops {
             d.add("M##v#", &[r.x(to), r.top, SCALE]);
         }
     }
@@ -291,16 +288,17 @@ fn row(
 fn brackets(pen: &mut Pen<'_>, r: &Row, y: &Year<'_>, window: &str) {
     let open = r.pieces(y.window);
     let wraps = y.window.iter().any(|s| s.to < s.from);
+    let (starts, stops) = r.ends();
     let mut d = D::default();
     for [a, b] in &open {
         // A window that runs over the end of the row, or over the new year, is left open there.
-        if *a > r.x0 + 0.5 || (r.months[0] == 0 && !wraps) {
+        if *a > r.x0 + 0.5 || (starts == 0.0 && !wraps) {
             d.add("M##v-10", &[*a, r.top - 2.0]);
         } else {
             d.add("M##", &[*a, r.top - 12.0]);
         }
         d.add("H#", &[*b]);
-        if *b < r.x1 - 0.5 || (r.months[1] == 12 && !wraps) {
+        if *b < r.x1 - 0.5 || (stops == 365.0 && !wraps) {
             d.add("v10", &[]);
         }
     }
@@ -334,8 +332,7 @@ fn crosses(pen: &mut Pen<'_>, r: &Row, a: f64, b: f64, y: f64, h: f64) {
             d.add("M##L##M##L##", &[from, top, to, low, to, top, from, low]);
         }
     };
-    for m in r.months[0]..r.months[1] {
-        let (from, to) = (f64::from(MONTHS[m]), f64::from(MONTHS[m + 1]));
+    for (from, to) in r.each_month() {
         cut(r.x(from), r.x(from + 15.0));
         cut(r.x(from + 15.0), r.x(to));
     }
@@ -344,19 +341,23 @@ fn crosses(pen: &mut Pen<'_>, r: &Row, a: f64, b: f64, y: f64, h: f64) {
 
 /// Where a lane's name can stand: the first gap that holds it; else at the left, on paper.
 fn gap(r: &Row, taken: &[[f64; 2]], line: Option<f64>, w: f64) -> (f64, &'static str) {
-    let mut starts = vec![r.x0];
-    starts.extend(taken.iter().map(|t| t[1]));
-    starts.extend(line);
-    sort(&mut starts, |x| *x);
-    for s in starts {
+    let mut first: Option<f64> = None;
+    let mut start = |s: f64| {
         let (from, to) = (s + 9.0, s + 12.0 + w);
         let clear = taken.iter().all(|[a, b]| to < *a || from > *b)
             && line.is_none_or(|x| to < x || from > x);
-        if to < r.x1 && clear {
-            return (from, "");
+        if to < r.x1 && clear && first.is_none_or(|first| from < first) {
+            first = Some(from);
         }
+    };
+    start(r.x0);
+    for [_, end] in taken {
+        start(*end);
     }
-    (r.x0 + 9.0, "halo")
+    if let Some(x) = line {
+        start(x);
+    }
+    first.map_or((r.x0 + 9.0, "halo"), |from| (from, ""))
 }
 
 /// Where pins hang: day's x, pin's x, number. Pins keep their order and stand 25 apart; where days lie
@@ -389,9 +390,6 @@ fn pins(pen: &mut Pen<'_>, r: &Row, visits: &[Pin], foot: f64, stem: f64) {
 
 /// The lower end of a row with its pins.
 fn pins_foot(r: &Row, visits: &[Pin], foot: f64, stem: f64) -> f64 {
-    foot + if hung(r, visits).is_empty() {
-        12.0
-    } else {
-        stem + 24.0
-    }
+    let pinned = visits.iter().any(|visit| r.day(visit.day).is_some());
+    foot + if pinned { stem + 24.0 } else { 12.0 }
 }

@@ -32,7 +32,7 @@ pub fn visits(out: &mut dyn Out, years: &[VisitYear], l: &VisitsLabels<'_>) {
     let whole_row = |x0: f64, x1: f64, top: f64| Row {
         x0,
         x1,
-        months: [0, 12],
+        months: &MONTHS,
         top,
         font: 15.0,
     };

@@ -23,14 +23,16 @@ impl Say<'_> {
     /// The nearest thing that counts.
     #[must_use]
     pub fn nearest(&self) -> Option<&Judged> {
-        let targets = &self.answer.reach.targets;
-        targets
-            .iter()
-            .filter(|target| target.outcome.is_some() && target.distance_m.is_some())
-            .min_by(|a, b| {
-                let m = |target: &Judged| target.distance_m.unwrap_or(0.0);
-                m(a).total_cmp(&m(b))
-            })
+        self.nearest_of(false)
+    }
+
+    /// The nearest thing, whether it counts or not.
+    pub(super) fn nearest_of(&self, all: bool) -> Option<&Judged> {
+        let targets = self.answer.reach.targets.iter();
+        let asked = targets.filter(|target| all || target.outcome.is_some());
+        let known = asked.filter_map(|target| Some((target.distance_m?, target)));
+        let nearest = known.min_by(|(a, _), (b, _)| a.total_cmp(b));
+        nearest.map(|(_, target)| target)
     }
 
     /// What lies near, in a sentence.
@@ -191,16 +193,9 @@ impl Say<'_> {
         let what = match change.changed {
             Changed::Date { to } => cat!("on ", measure::day_year(to)),
             Changed::Distance { to_m } => {
-                let nearest = self
-                    .answer
-                    .reach
-                    .targets
-                    .iter()
-                    .filter(|target| target.outcome.is_some())
-                    .filter_map(|target| target.distance_m)
-                    .min_by(f64::total_cmp)
-                    .unwrap_or(0.0);
-                let m = measure::length(to_m).text(units);
+                let nearest = self.nearest().and_then(|target| target.distance_m);
+                let nearest = nearest.unwrap_or(0.0);
+                let m = self.length(to_m);
                 if to_m > nearest {
                     cat!("with all that counts at least ", m, " away")
                 } else {
@@ -209,10 +204,7 @@ impl Say<'_> {
             }
             Changed::Height { to_m } => cat!(
                 "with a measured height of ",
-                more(
-                    to_m > self.answer.height.hazard_m,
-                    measure::length(to_m).text(units)
-                )
+                more(to_m > self.answer.height.hazard_m, self.length(to_m))
             ),
             Changed::Herbicide { allowed: true } => {
                 "with herbicide by a licensed applicator".into()

@@ -59,16 +59,7 @@ impl Say<'_> {
                 })
             }
             Kind::Reach => {
-                let known = answer
-                    .reach
-                    .targets
-                    .iter()
-                    .filter(|it| it.distance_m.is_some());
-                let near = known.min_by(|a, b| {
-                    a.distance_m
-                        .unwrap_or(0.0)
-                        .total_cmp(&b.distance_m.unwrap_or(0.0))
-                })?;
+                let near = self.nearest_of(true)?;
                 let inside = matches!(
                     near.outcome,
                     Some(

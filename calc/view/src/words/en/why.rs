@@ -4,7 +4,6 @@ use super::verdict::Say;
 use super::{open, row, signs};
 use crate::measure;
 use calc::model::reach::Why;
-use calc::question::Sign;
 
 impl Say<'_> {
     /// The target, its reach and what of both calls for a professional.
@@ -53,20 +52,11 @@ impl Say<'_> {
 
     /// Weak points, and what is near.
     fn why_weak(&self) -> String {
-        let shown: Vec<Sign> = self.question.signs.clone();
-        let near = self
-            .answer
-            .reach
-            .targets
-            .iter()
-            .filter(|target| target.outcome.is_some())
-            .filter_map(|target| Some((target.distance_m?, target)))
-            .min_by(|a, b| a.0.total_cmp(&b.0));
-        let near = match near {
-            Some((_, target)) => self.away(target),
+        let near = match self.nearest() {
+            Some(target) => self.away(target),
             None => "what it could hit is not checked".into(),
         };
-        cat!("it has ", signs(&shown), ", and ", near)
+        cat!("it has ", signs(&self.question.signs), ", and ", near)
     }
 
     /// What is not known yet.
