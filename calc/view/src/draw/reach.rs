@@ -230,11 +230,11 @@ fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &'static 
     };
     person(pen, at(stands), ground - 1.0, person_px);
     let numbered = r.targets.len() > 1;
-    for (i, f) in flags.iter().enumerate() {
+    for ((f, t), number) in flags.iter().zip(r.targets).zip(1..) {
         let Some(f) = f else { continue };
         let y = ground - person_row - f.row as f64 * ROW;
         if numbered && !f.far {
-            let from = at(r.targets[i].distance_m);
+            let from = at(t.distance_m);
             let line = [from, ground, f.x, ground - person_row + 6.0, y];
             pen.shape("s", "M##L##V#", &line);
         }
@@ -245,10 +245,10 @@ fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &'static 
                 At::Middle => f.x,
                 At::End => f.x - pin,
             };
-            pen.text(x, y, look.font, "tb halo", f.at, &r.targets[i].label);
+            pen.text(x, y, look.font, "tb halo", f.at, &t.label);
         }
         if numbered {
-            pen.pin(f.x, y - 5.0, i as u8 + 1);
+            pen.pin(f.x, y - 5.0, number);
         }
         if f.far {
             // Beyond the torn end: an arrow, no place.
