@@ -4,6 +4,7 @@
 
 mod again;
 mod group;
+mod keys;
 mod link;
 mod make;
 mod order;

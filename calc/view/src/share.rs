@@ -4,7 +4,7 @@
 //! stem, `target` a thing that it could hit; what follows belongs to it. A link tells the region and the half of
 //! the world, never a point, a table of temperatures, or a crew's own rate.
 
-use calc::question::{Record, Slot, StemTyped, TargetTyped, Text, Typed};
+use calc::question::{Record, Slot, StemTyped, TargetTyped, Text, Typed, slot_of};
 
 /// The longest fragment, in characters: what mail programs and notices leave whole.
 pub const LONGEST: usize = 400;
@@ -51,7 +51,7 @@ pub fn write(typed: &Typed, south: bool) -> Option<String> {
     let mut out = Writer(["v=", VERSION].concat());
     let mut typed = typed.clone();
     for key in &PLAIN {
-        out.slot(key, typed.slot(key));
+        out.slot(key, &mut typed, key);
     }
     let metric = typed
         .units
@@ -65,13 +65,13 @@ pub fn write(typed: &Typed, south: bool) -> Option<String> {
         };
         out.pair(key, size);
         for key in ["bark", "live_share"] {
-            out.slot(key, stem.slot(key));
+            out.slot(key, stem, key);
         }
     }
     for target in &mut typed.targets {
         out.pair("target", &target.kind.get_or_insert_default().0);
         for key in ["distance", "slope", "voltage", "downhill"] {
-            out.slot(key, target.slot(key));
+            out.slot(key, target, key);
         }
     }
     for sign in &typed.signs {
@@ -85,8 +85,8 @@ pub fn write(typed: &Typed, south: bool) -> Option<String> {
     }
     // Leaves seen elsewhere say nothing without the place.
     if let Some(mut leaf) = typed.leafed_out.filter(|leaf| leaf.place.is_none()) {
-        out.slot("leaf", leaf.slot("stage"));
-        out.slot("leaf_date", leaf.slot("date"));
+        out.slot("leaf", &mut leaf, "stage");
+        out.slot("leaf_date", &mut leaf, "date");
     }
     Some(out.0).filter(|text| text.len() <= LONGEST)
 }
@@ -139,7 +139,7 @@ fn take(typed: &mut Typed, key: &str, value: &str) -> bool {
         _ if PLAIN.contains(&key) => (Some(typed), key),
         _ => return false,
     };
-    let slot = record.and_then(|record| record.slot(name));
+    let slot = record.and_then(|record| slot_of(record, name));
     let value = match (key, value) {
         ("size-unit", "cm" | "mm") => "metric",
         ("size-unit", _) => "us",
@@ -168,9 +168,9 @@ impl Writer {
         escape(&mut self.0, value);
     }
 
-    /// What is in a slot, where there is something in it.
-    fn slot(&mut self, key: &str, slot: Option<Slot<'_>>) {
-        match slot {
+    /// What a record has under a name, where there is something.
+    fn slot(&mut self, key: &str, record: &mut dyn Record, name: &str) {
+        match slot_of(record, name) {
             Some(Slot::Text(Some(text))) if !text.is_empty() => self.pair(key, &text.0),
             Some(Slot::Held(true)) => self.pair(key, TICKED),
             _ => {}

@@ -86,8 +86,6 @@ pub fn set(object: &Object, key: &str, value: &JsValue) {
 }
 
 /// A question without what was left out of it.
-pub fn question_object(typed: &Typed) -> JsValue {
-    let mut part = Part::of(typed);
-    part.prune();
-    to_js(&part)
+pub fn question_object(mut typed: Typed) -> JsValue {
+    to_js(&object::part(&mut typed))
 }

@@ -1,8 +1,9 @@
-//! Reads a question out of an object: by hand, since the derived reader passes over keys that it does
+//! A question out of an object, and into one. It is read by hand, since the derived reader passes over keys that it does
 //! not know when it comes from objects, and costs five times the bytes.
 
+use crate::parts::Part;
 use calc::model::calibrate::Rate;
-use calc::question::{Code, Problem, Record, Slot, StemTyped, TargetTyped, Text, Typed};
+use calc::question::{Code, Problem, Record, Slot, Text, Typed, slot_of};
 use js_sys::{Array, Object, Reflect};
 use serde::Deserialize;
 use serde::de::IntoDeserializer;
@@ -67,7 +68,7 @@ fn record(value: &JsValue, into: &mut dyn Record) -> Result<(), Wrong> {
     for key in Object::keys(object).iter() {
         let name = key.as_string().unwrap_or_default();
         let inner = Reflect::get(object, &key).unwrap_or(JsValue::UNDEFINED);
-        let Some(slot) = into.slot(&name) else {
+        let Some(slot) = slot_of(into, &name) else {
             return Err(Wrong {
                 path: name.chars().take(REPEATED).collect(),
                 unknown: true,
@@ -86,11 +87,7 @@ fn fill(slot: Slot<'_>, value: &JsValue) -> Result<(), Wrong> {
         Slot::Held(into) => *into = value.as_bool().ok_or_else(Wrong::kind)?,
         Slot::Number(into) => *into = number(value)?,
         Slot::MaybeNumber(into) => *into = Some(number(value)?),
-        Slot::Place(into) => record(value, into.get_or_insert_default())?,
-        Slot::LeafOut(into) => record(value, into.get_or_insert_default())?,
-        Slot::HeightAid(into) => record(value, into.get_or_insert_default())?,
-        Slot::Timed(into) => record(value, into.get_or_insert_default())?,
-        Slot::Visit(into) => record(value, into.get_or_insert_default())?,
+        Slot::Record(into) => record(value, into.made())?,
         Slot::Float(into) => *into = value.as_f64().ok_or_else(Wrong::kind)?,
         Slot::Rate(into) => {
             // Both are needed: what was not given is no number, and that is refused.
@@ -101,21 +98,44 @@ fn fill(slot: Slot<'_>, value: &JsValue) -> Result<(), Wrong> {
                 return Err(Wrong::kind());
             }
         }
-        Slot::Texts(into) => each(value, |value| {
+        Slot::Texts(into) => each(value, &mut |_, value| {
             into.push(text(value)?);
             Ok(())
         })?,
-        Slot::Stems(into) => each(value, |value| {
-            into.push(StemTyped::default());
-            into.last_mut().map_or(Ok(()), |stem| record(value, stem))
-        })?,
-        Slot::Targets(into) => each(value, |value| {
-            into.push(TargetTyped::default());
-            into.last_mut()
-                .map_or(Ok(()), |target| record(value, target))
+        Slot::Records(into) => each(value, &mut |at, value| {
+            into.add();
+            into.nth(at).map_or(Ok(()), |it| record(value, it))
         })?,
     }
     Ok(())
+}
+
+/// A record as an object has it, without what is nothing, false or an empty list: all the same as left out.
+pub fn part(record: &mut dyn Record) -> Part {
+    let mut entries = Vec::new();
+    for (at, key) in record.keys().iter().enumerate() {
+        let part = record.at(at).and_then(held);
+        entries.extend(part.map(|part| (*key, part)));
+    }
+    Part::Record(entries)
+}
+
+fn held(slot: Slot<'_>) -> Option<Part> {
+    let text = |text: &Text| Part::Text(text.0.clone());
+    let entries: Vec<_> = match slot {
+        Slot::Text(from) => return from.as_ref().map(text),
+        Slot::Held(from) => return from.then_some(Part::Held(true)),
+        Slot::Number(from) => return Some(Part::Number((*from).into())),
+        Slot::MaybeNumber(from) => return from.map(|number| Part::Number(number.into())),
+        Slot::Float(from) => return Some(Part::Number(*from)),
+        Slot::Rate(from) => return Some(part(from.as_mut()?)),
+        Slot::Record(from) => return Some(part(from.there()?)),
+        Slot::Texts(from) => from.iter().map(|it| ("", text(it))).collect(),
+        Slot::Records(from) => (0..)
+            .map_while(|at| Some(("", part(from.nth(at)?))))
+            .collect(),
+    };
+    (!entries.is_empty()).then_some(Part::List(entries))
 }
 
 /// A value as typed: text, or a number written out.
@@ -139,13 +159,16 @@ fn number(value: &JsValue) -> Result<u32, Wrong> {
     }
 }
 
-fn each(value: &JsValue, mut take: impl FnMut(&JsValue) -> Result<(), Wrong>) -> Result<(), Wrong> {
+fn each(
+    value: &JsValue,
+    take: &mut dyn FnMut(usize, &JsValue) -> Result<(), Wrong>,
+) -> Result<(), Wrong> {
     if !Array::is_array(value) {
         return Err(Wrong::kind());
     }
     let list: &Array = value.unchecked_ref();
     for at in 0..list.length().min(LONGEST) {
-        take(&list.get(at)).map_err(|wrong| {
+        take(at as usize, &list.get(at)).map_err(|wrong| {
             let number = calc_view::measure::number(at);
             wrong.under(&["[", &number, "]"].concat())
         })?;

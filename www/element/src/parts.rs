@@ -36,26 +36,6 @@ impl Part {
         let Ok(()) = data.serialize(&mut parts);
         parts.whole
     }
-
-    /// Takes out keys whose value is nothing, false or an empty list: all the same as left out.
-    pub fn prune(&mut self) {
-        match self {
-            Self::List(entries) => {
-                for (_, part) in entries {
-                    part.prune();
-                }
-            }
-            Self::Record(entries) => entries.retain_mut(|(_, part)| {
-                part.prune();
-                match part {
-                    Self::Null | Self::Held(false) => false,
-                    Self::List(entries) => !entries.is_empty(),
-                    _ => true,
-                }
-            }),
-            _ => {}
-        }
-    }
 }
 
 impl Serialize for Part {

@@ -11,7 +11,7 @@ mod words;
 
 pub use problem::{Code, Problem};
 pub use read::{problems_of_place, read, read_height_aid, read_timed};
-pub use slot::{Record, Slot};
+pub use slot::{Many, Maybe, Record, Slot, slot_of};
 pub use species::{Found, find_species};
 pub use text::Text;
 pub use typed::{

@@ -23,164 +23,176 @@ pub enum Slot<'a> {
     Float(&'a mut f64),
     /// A crew's own rate.
     Rate(&'a mut Option<Rate>),
-    /// A place.
-    Place(&'a mut Option<PlaceTyped>),
-    /// Leaf-out.
-    LeafOut(&'a mut Option<LeafOutTyped>),
-    /// Readings of a height.
-    HeightAid(&'a mut Option<HeightAidTyped>),
-    /// Trees that were timed.
-    Timed(&'a mut Option<TimedTyped>),
-    /// A visit.
-    Visit(&'a mut Option<VisitTyped>),
-    /// Stems.
-    Stems(&'a mut Vec<StemTyped>),
-    /// Things that it could hit.
-    Targets(&'a mut Vec<TargetTyped>),
+    /// An object that may be left out.
+    Record(&'a mut dyn Maybe),
+    /// A list of objects.
+    Records(&'a mut dyn Many),
+}
+
+/// An object that may be left out.
+pub trait Maybe {
+    /// The object, where it is there.
+    fn there(&mut self) -> Option<&mut dyn Record>;
+    /// The object, an empty one where it was not there.
+    fn made(&mut self) -> &mut dyn Record;
+    /// Leaves it out.
+    fn clear(&mut self);
+}
+
+impl<T: Record + Default> Maybe for Option<T> {
+    fn there(&mut self) -> Option<&mut dyn Record> {
+        Some(self.as_mut()?)
+    }
+
+    fn made(&mut self) -> &mut dyn Record {
+        self.get_or_insert_default()
+    }
+
+    fn clear(&mut self) {
+        *self = None;
+    }
+}
+
+/// A list of objects.
+pub trait Many {
+    /// An object of the list, by its place in it.
+    fn nth(&mut self, at: usize) -> Option<&mut dyn Record>;
+    /// Puts an empty one behind the others.
+    fn add(&mut self);
+    /// Takes all of them out.
+    fn clear(&mut self);
+}
+
+impl<T: Record + Default> Many for Vec<T> {
+    fn nth(&mut self, at: usize) -> Option<&mut dyn Record> {
+        Some(self.get_mut(at)?)
+    }
+
+    fn add(&mut self) {
+        self.push(T::default());
+    }
+
+    fn clear(&mut self) {
+        self.clear();
+    }
 }
 
 /// An object of the interface.
 pub trait Record {
-    /// The place of a key's value; none for a key that is not known.
-    fn slot(&mut self, key: &str) -> Option<Slot<'_>>;
+    /// Its keys, in order.
+    fn keys(&self) -> &'static [&'static str];
+
+    /// The place of the value of a key, by the place of that key among [`Record::keys`].
+    fn at(&mut self, key: usize) -> Option<Slot<'_>>;
 }
 
-impl Record for Typed {
-    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
-        Some(match key {
-            "version" => Slot::Number(&mut self.version),
-            "units" => Slot::Text(&mut self.units),
-            "species" => Slot::Text(&mut self.species),
-            "stems" => Slot::Stems(&mut self.stems),
-            "setting" => Slot::Text(&mut self.setting),
-            "date" => Slot::Text(&mut self.date),
-            "today" => Slot::Text(&mut self.today),
-            "place" => Slot::Place(&mut self.place),
-            "region" => Slot::Text(&mut self.region),
-            "leafed_out" => Slot::LeafOut(&mut self.leafed_out),
-            "spring" => Slot::Text(&mut self.spring),
-            "spring_scale" => Slot::Text(&mut self.spring_scale),
-            "height" => Slot::Text(&mut self.height),
-            "height_aid" => Slot::HeightAid(&mut self.height_aid),
-            "timed" => Slot::Timed(&mut self.timed),
-            "visit" => Slot::Visit(&mut self.visit),
-            "height_confirmed" => Slot::Held(&mut self.height_confirmed),
-            "targets" => Slot::Targets(&mut self.targets),
-            "line_within_reach" => Slot::Text(&mut self.line_within_reach),
-            "none_in_reach" => Slot::Held(&mut self.none_in_reach),
-            "condition" => Slot::Text(&mut self.condition),
-            "signs" => Slot::Texts(&mut self.signs),
-            "herbicide" => Slot::Text(&mut self.herbicide),
-            "goal" => Slot::Text(&mut self.goal),
-            "spare" => Slot::MaybeNumber(&mut self.spare),
-            "whole_clone" => Slot::Text(&mut self.whole_clone),
-            "same_genus_near" => Slot::Text(&mut self.same_genus_near),
-            "vigour" => Slot::Text(&mut self.vigour),
-            "dry_spell" => Slot::Text(&mut self.dry_spell),
-            "limbs" => Slot::Text(&mut self.limbs),
-            "walk" => Slot::Text(&mut self.walk),
-            "rate" => Slot::Rate(&mut self.rate),
-            "practised" => Slot::Held(&mut self.practised),
-            "cannot_wait" => Slot::Held(&mut self.cannot_wait),
-            _ => return None,
-        })
-    }
+/// The place of a key's value; none for a key that is not known.
+pub fn slot_of<'a>(record: &'a mut dyn Record, key: &str) -> Option<Slot<'a>> {
+    let at = record.keys().iter().position(|known| *known == key)?;
+    record.at(at)
 }
 
-impl Record for StemTyped {
-    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
-        Some(Slot::Text(match key {
-            "diameter" => &mut self.diameter,
-            "girth" => &mut self.girth,
-            "live_share" => &mut self.live_share,
-            "bark" => &mut self.bark,
-            _ => return None,
-        }))
-    }
+macro_rules! record {
+    ($name:ident { $($key:ident: $kind:ident),+ $(,)? }) => {
+        impl Record for $name {
+            fn keys(&self) -> &'static [&'static str] {
+                &[$(stringify!($key)),+]
+            }
+
+            fn at(&mut self, key: usize) -> Option<Slot<'_>> {
+                let mut keys = 0..;
+                $(if keys.next() == Some(key) {
+                    return Some(Slot::$kind(&mut self.$key));
+                })+
+                None
+            }
+        }
+    };
 }
 
-impl Record for TargetTyped {
-    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
-        Some(Slot::Text(match key {
-            "kind" => &mut self.kind,
-            "distance" => &mut self.distance,
-            "slope" => &mut self.slope,
-            "voltage" => &mut self.voltage,
-            "downhill" => return Some(Slot::Held(&mut self.downhill)),
-            _ => return None,
-        }))
-    }
-}
-
-impl Record for PlaceTyped {
-    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
-        Some(Slot::Text(match key {
-            "latitude" => &mut self.latitude,
-            "longitude" => &mut self.longitude,
-            "elevation" => &mut self.elevation,
-            "hemisphere" => &mut self.hemisphere,
-            _ => return None,
-        }))
-    }
-}
-
-impl Record for LeafOutTyped {
-    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
-        Some(Slot::Text(match key {
-            "stage" => &mut self.stage,
-            "date" => &mut self.date,
-            "rates" => &mut self.rates,
-            "place" => return Some(Slot::Place(&mut self.place)),
-            _ => return None,
-        }))
-    }
-}
-
-impl Record for HeightAidTyped {
-    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
-        Some(Slot::Text(match key {
-            "by" => &mut self.by,
-            "tree_shadow" => &mut self.tree_shadow,
-            "stick" => &mut self.stick,
-            "stick_shadow" => &mut self.stick_shadow,
-            "distance" => &mut self.distance,
-            "top" => &mut self.top,
-            "foot" => &mut self.foot,
-            "eye_to_stick" => &mut self.eye_to_stick,
-            _ => return None,
-        }))
-    }
-}
-
-impl Record for TimedTyped {
-    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
-        Some(Slot::Text(match key {
-            "minutes" => &mut self.minutes,
-            "width" => &mut self.width,
-            "species" => &mut self.species,
-            "trees" => return Some(Slot::Texts(&mut self.trees)),
-            _ => return None,
-        }))
-    }
-}
-
-impl Record for VisitTyped {
-    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
-        Some(Slot::Text(match key {
-            "at" => &mut self.at,
-            "ringed" => &mut self.ringed,
-            "seen" => return Some(Slot::Texts(&mut self.seen)),
-            _ => return None,
-        }))
-    }
-}
-
-impl Record for Rate {
-    fn slot(&mut self, key: &str) -> Option<Slot<'_>> {
-        Some(Slot::Float(match key {
-            "log_mean" => &mut self.log_mean,
-            "log_sd" => &mut self.log_sd,
-            _ => return None,
-        }))
-    }
-}
+record!(Typed {
+    version: Number,
+    units: Text,
+    species: Text,
+    stems: Records,
+    setting: Text,
+    date: Text,
+    today: Text,
+    place: Record,
+    region: Text,
+    leafed_out: Record,
+    spring: Text,
+    spring_scale: Text,
+    height: Text,
+    height_aid: Record,
+    height_confirmed: Held,
+    targets: Records,
+    line_within_reach: Text,
+    none_in_reach: Held,
+    condition: Text,
+    signs: Texts,
+    herbicide: Text,
+    goal: Text,
+    spare: MaybeNumber,
+    whole_clone: Text,
+    same_genus_near: Text,
+    vigour: Text,
+    dry_spell: Text,
+    limbs: Text,
+    walk: Text,
+    practised: Held,
+    rate: Rate,
+    timed: Record,
+    cannot_wait: Held,
+    visit: Record,
+});
+record!(StemTyped {
+    diameter: Text,
+    girth: Text,
+    live_share: Text,
+    bark: Text,
+});
+record!(TargetTyped {
+    kind: Text,
+    distance: Text,
+    slope: Text,
+    downhill: Held,
+    voltage: Text,
+});
+record!(PlaceTyped {
+    latitude: Text,
+    longitude: Text,
+    elevation: Text,
+    hemisphere: Text,
+});
+record!(LeafOutTyped {
+    stage: Text,
+    date: Text,
+    place: Record,
+    rates: Text,
+});
+record!(HeightAidTyped {
+    by: Text,
+    tree_shadow: Text,
+    stick: Text,
+    stick_shadow: Text,
+    distance: Text,
+    top: Text,
+    foot: Text,
+    eye_to_stick: Text,
+});
+record!(TimedTyped {
+    trees: Texts,
+    minutes: Text,
+    width: Text,
+    species: Text,
+});
+record!(VisitTyped {
+    at: Text,
+    ringed: Text,
+    seen: Texts,
+});
+record!(Rate {
+    log_mean: Float,
+    log_sd: Float,
+});

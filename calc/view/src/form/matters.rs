@@ -2,7 +2,7 @@
 
 use super::sheet::clear;
 use calc::quantity::{MM_PER_IN, Unit, read_number};
-use calc::question::{Found, Record, StemTyped, Text, Typed, find_species};
+use calc::question::{Found, StemTyped, Text, Typed, find_species, slot_of};
 use calc::reference::{Form, Group, HeightRow, Reference, Species, Suitability, Trait, Vigor};
 use calc::timing::WoodClass;
 
@@ -89,9 +89,9 @@ impl FieldSet {
                 continue;
             }
             for key in field.keys() {
-                clear(typed.slot(key));
+                clear(slot_of(typed, key));
                 for stem in &mut typed.stems {
-                    clear(stem.slot(key));
+                    clear(slot_of(stem, key));
                 }
             }
         }

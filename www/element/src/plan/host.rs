@@ -124,7 +124,7 @@ impl Plan {
                 place.elevation = None;
             }
         }
-        boundary::question_object(&typed)
+        boundary::question_object(typed)
     }
 
     pub(super) fn told_input(&self, changed: &str) {
@@ -182,7 +182,7 @@ impl Plan {
 
     /// What was typed, as a question.
     pub fn inputs(&self) -> JsValue {
-        boundary::question_object(&self.typed())
+        boundary::question_object(self.typed())
     }
 
     /// Sets what is typed.

@@ -1,7 +1,7 @@
 //! Controls and the question: a control has the path of its field as name, and what stands in it goes there and back.
 
 use super::{entry, path};
-use calc::question::{Record, Slot, Typed};
+use calc::question::{Record, Slot, Typed, slot_of};
 
 /// The fields whose control holds just what they hold, beside those of the lists.
 const NAMES: [&str; 44] = [
@@ -78,7 +78,7 @@ pub fn names(stems: usize, targets: usize) -> Vec<String> {
 /// entry that its list does not have.
 pub fn slot<'t>(typed: &'t mut Typed, name: &str) -> Option<Slot<'t>> {
     let Some((head, key)) = name.split_once('.') else {
-        return typed.slot(name);
+        return slot_of(typed, name);
     };
     let record: &mut dyn Record = match head {
         "place" => typed.place.get_or_insert_default(),
@@ -88,7 +88,7 @@ pub fn slot<'t>(typed: &'t mut Typed, name: &str) -> Option<Slot<'t>> {
         "leafed_out" => {
             let seen = typed.leafed_out.get_or_insert_default();
             match key.strip_prefix("place.") {
-                Some(key) => return seen.place.get_or_insert_default().slot(key),
+                Some(key) => return slot_of(seen.place.get_or_insert_default(), key),
                 None => seen,
             }
         }
@@ -97,7 +97,7 @@ pub fn slot<'t>(typed: &'t mut Typed, name: &str) -> Option<Slot<'t>> {
             None => typed.targets.get_mut(entry(name, "targets")?)?,
         },
     };
-    record.slot(key)
+    slot_of(record, key)
 }
 
 /// Takes out what is in a slot.
@@ -108,13 +108,8 @@ pub fn clear(slot: Option<Slot<'_>>) {
         Some(Slot::Held(held)) => *held = false,
         Some(Slot::MaybeNumber(number)) => *number = None,
         Some(Slot::Rate(rate)) => *rate = None,
-        Some(Slot::Place(place)) => *place = None,
-        Some(Slot::LeafOut(seen)) => *seen = None,
-        Some(Slot::HeightAid(aid)) => *aid = None,
-        Some(Slot::Timed(timed)) => *timed = None,
-        Some(Slot::Visit(visit)) => *visit = None,
-        Some(Slot::Stems(stems)) => stems.clear(),
-        Some(Slot::Targets(targets)) => targets.clear(),
+        Some(Slot::Record(record)) => record.clear(),
+        Some(Slot::Records(records)) => records.clear(),
         Some(Slot::Number(_) | Slot::Float(_)) | None => {}
     }
 }
