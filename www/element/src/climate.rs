@@ -1,6 +1,7 @@
 //! The climate places. They are a file of their own, which the page fetches once a question names a
 //! point; until it is here, answers say that the table is missing.
 
+use crate::plan::Plan;
 use crate::plans;
 use calc::model::season::Local;
 use calc::question::{Place, Question};
@@ -30,14 +31,19 @@ pub fn take(bytes: &[u8]) -> bool {
         return false;
     };
     PLACES.with(|kept| *kept.borrow_mut() = places);
-    plans::refresh();
+    plans::each(Plan::refresh);
     true
+}
+
+/// Looks at the table; it is empty until it is here.
+pub fn with_places<T>(look: impl FnOnce(&Places) -> T) -> T {
+    PLACES.with(|places| look(&places.borrow()))
 }
 
 /// What is known of a question's place. Asks for the table where a point is named and it is not here.
 pub fn local(question: &Question) -> Local {
     let constants = calc_data::reference().constants;
-    let local = PLACES.with(|places| Local::of(constants, question, &places.borrow().stations));
+    let local = with_places(|places| Local::of(constants, question, &places.stations));
     if local.table_missing && matches!(question.place, Place::Point { .. }) {
         let call = WANTED.with(|wanted| wanted.borrow().clone());
         let now = Date::now();
@@ -49,10 +55,4 @@ pub fn local(question: &Question) -> Local {
         }
     }
     local
-}
-
-/// The countries that a point may lie in, each with the distance of its nearest place.
-pub fn countries_near(latitude: f64, longitude: f64) -> Vec<(String, f64)> {
-    let constants = &calc_data::reference().constants.timing;
-    PLACES.with(|places| climate::countries_near(&places.borrow(), latitude, longitude, constants))
 }

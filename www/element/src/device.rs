@@ -28,22 +28,14 @@ fn geolocation() -> Option<JsValue> {
     get(&navigator()?, "geolocation")
 }
 
-fn navigator() -> Option<JsValue> {
+/// The browser, as it tells of itself.
+pub fn navigator() -> Option<JsValue> {
     get(web_sys::window()?.as_ref(), "navigator")
 }
 
 /// Whether the device can be asked where it is.
 pub fn has_position() -> bool {
     geolocation().is_some()
-}
-
-/// The country of the reader's language (ISO 3166-1), or nothing: the last part of two capitals.
-pub fn country() -> String {
-    let language = navigator().and_then(|navigator| get(&navigator, "language")?.as_string());
-    let language = language.unwrap_or_default();
-    let capitals = |part: &&str| part.len() == 2 && part.bytes().all(|c| c.is_ascii_uppercase());
-    let found = language.split('-').rfind(capitals);
-    found.unwrap_or_default().to_owned()
 }
 
 /// Asks the device where it is, and fills that in to 0.01°, which is finer than any climate table.
@@ -192,11 +184,7 @@ pub fn calendar(plan: &Rc<Plan>) {
 
 /// Lets the browser download a text, unless the host takes it: it hears of the file first.
 fn give(plan: &Plan, text: &str, kind_of: &str, name: &str) -> Option<()> {
-    let detail = Object::new();
-    for (key, value) in [("kind", kind_of), ("filename", name), ("text", text)] {
-        Reflect::set(&detail, &key.into(), &value.into()).ok()?;
-    }
-    if !plan.ask("slipbark-export", &detail, true) {
+    if plan.takes_file(kind_of, name, text) {
         return Some(());
     }
     let window = web_sys::window()?;

@@ -1,7 +1,7 @@
 //! What stands in the controls: read as it is, judged nowhere here.
 
 use crate::dom;
-use calc_view::form::{SEARCHES, Sheet, has_towns};
+use calc_view::form::Sheet;
 use js_sys::Reflect;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, HtmlInputElement, HtmlSelectElement};
@@ -60,17 +60,6 @@ pub fn set(form: &Element, name: &str, text: &str) {
     for element in dom::all(form, "[name]") {
         if element.get_attribute("name").as_deref() == Some(name) {
             let _ = Reflect::set(&element, &"value".into(), &text.into());
-        }
-    }
-}
-
-/// The country of the towns follows the region, while no town is typed.
-pub fn let_country_follow(form: &Element) {
-    let sheet = read(form);
-    let country = sheet.get("region").split('-').next().unwrap_or_default();
-    for search in SEARCHES.iter().filter(|_| has_towns(country)) {
-        if sheet.get(search.name).trim().is_empty() {
-            set(form, &search.field(".country"), country);
         }
     }
 }

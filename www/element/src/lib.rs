@@ -1,28 +1,28 @@
 //! The WebAssembly module: the calculator's custom element, and the call for programs.
 //!
-//! The page's script defines the class; each callback of it comes here with the host element:
-//! [`connect`], [`disconnect`], [`attribute_changed`], [`set_property`], [`get_property`] and the
-//! methods [`compute`], [`reset`] and [`focus_first`]. [`answer`] needs no element.
+//! The page's script defines the class; each callback of it comes here with the host element. What only a page that
+//! hosts the element can use stands in `host`, and is there with the feature of that name; `alone` is in its place in
+//! the single file.
 
-mod boundary;
 mod climate;
 mod device;
 mod dom;
 mod fields;
-mod kept;
+#[cfg(feature = "host")]
+mod host;
+#[cfg(not(feature = "host"))]
+#[path = "alone.rs"]
+mod host;
 mod marks;
-mod object;
 mod paper;
-mod parts;
 mod plan;
 mod plans;
 mod region;
-mod settings;
 mod today;
-mod towns;
 
-use js_sys::JsString;
-use wasm_bindgen::JsValue;
+#[cfg(feature = "host")]
+pub use host::calls::*;
+
 use wasm_bindgen::prelude::wasm_bindgen;
 use web_sys::HtmlElement;
 
@@ -40,12 +40,6 @@ pub fn data_version() -> String {
     calc_data::reference().data_version.to_owned()
 }
 
-/// Tells where the page of sources is, for the links of the answers.
-#[wasm_bindgen]
-pub fn locate(sources: &str) {
-    plans::locate(sources);
-}
-
 /// Tells what to call when a question names a point and the climate places are not here yet.
 #[wasm_bindgen]
 pub fn when_climate_is_wanted(call: js_sys::Function) {
@@ -59,129 +53,8 @@ pub fn take_climate(bytes: &[u8]) -> bool {
     climate::take(bytes)
 }
 
-/// Tells what to call, with a country's code, when a name is typed and the list of its towns is not here yet.
-#[wasm_bindgen]
-pub fn when_towns_are_wanted(call: js_sys::Function) {
-    towns::when_wanted(call);
-}
-
-/// Takes the packed towns of a country. False if the bytes are no such list.
-#[wasm_bindgen]
-#[must_use]
-pub fn take_towns(country: &str, bytes: &[u8]) -> bool {
-    towns::take(country, bytes)
-}
-
-/// Tells that the towns of a country could not be had.
-#[wasm_bindgen]
-pub fn towns_failed(country: &str) {
-    towns::failed(country);
-}
-
-/// Answers a question: an object as the schema describes it. Gives the answer, or `{problems}`.
-#[wasm_bindgen]
-#[must_use]
-pub fn answer(question: &JsValue) -> JsValue {
-    boundary::answer(question)
-}
-
 /// Puts the calculator into its host element. Once is enough; more does no harm.
 #[wasm_bindgen]
 pub fn connect(host: &HtmlElement) {
     plans::connect(host);
-}
-
-/// Takes the calculator out of its host element; what was typed stays in its shadow root.
-#[wasm_bindgen]
-pub fn disconnect(host: &HtmlElement) {
-    plans::disconnect(host);
-}
-
-/// Tells that an attribute of the host element has changed.
-#[wasm_bindgen]
-pub fn attribute_changed(
-    host: &HtmlElement,
-    name: &str,
-    _before: Option<JsString>,
-    _after: Option<JsString>,
-) {
-    if let Some(plan) = plans::of(host) {
-        plan.attribute_changed(name);
-    }
-}
-
-/// Takes a group's own settings for a host: an object as the schema describes it, and the text of the list of species
-/// that it names. Null or undefined: none. `failed`: they could not be had. Gives what is told of them, as
-/// [`check_settings`] does; settings that are refused are left out as a whole.
-#[wasm_bindgen]
-#[must_use]
-pub fn take_settings(
-    host: &HtmlElement,
-    settings: &JsValue,
-    list: Option<String>,
-    failed: bool,
-) -> js_sys::Array {
-    plans::of(host).map_or_else(js_sys::Array::new, |plan| {
-        plan.take_settings(settings, list.as_deref(), failed)
-    })
-}
-
-/// What is told of a group's settings, as `[{path, message, refuses}]`: nothing where all is well.
-#[wasm_bindgen]
-#[must_use]
-pub fn check_settings(settings: &JsValue, list: Option<String>) -> js_sys::Array {
-    settings::check(settings, list.as_deref())
-}
-
-/// Sets a property of the host: `inputs` takes a question, also part of one.
-///
-/// # Errors
-/// A `TypeError` that names each field which can't be read.
-#[wasm_bindgen]
-pub fn set_property(host: &HtmlElement, name: &str, value: &JsValue) -> Result<(), JsValue> {
-    match (name, plans::of(host)) {
-        ("inputs", Some(plan)) => plan.set_inputs(value),
-        _ => Ok(()),
-    }
-}
-
-/// A property of the host: `inputs`, a question; `result`, the last answer or null.
-#[wasm_bindgen]
-#[must_use]
-pub fn get_property(host: &HtmlElement, name: &str) -> JsValue {
-    match (name, plans::of(host)) {
-        ("inputs", Some(plan)) => plan.inputs(),
-        ("result", Some(plan)) => plan.result(),
-        _ => JsValue::UNDEFINED,
-    }
-}
-
-/// Shows the plan as the button does, but moves no focus. Gives what [`answer`] gives.
-#[wasm_bindgen]
-#[must_use]
-pub fn compute(host: &HtmlElement) -> JsValue {
-    plans::of(host).map_or(JsValue::UNDEFINED, |plan| plan.compute())
-}
-
-/// Empties the form down to what the host's attributes say, and takes the answer away.
-#[wasm_bindgen]
-pub fn reset(host: &HtmlElement) {
-    if let Some(plan) = plans::of(host) {
-        plan.reset();
-    }
-}
-
-/// The visits of the last answer as the text of a calendar file (RFC 5545); undefined without an answer.
-#[wasm_bindgen]
-#[must_use]
-pub fn export_ics(host: &HtmlElement) -> Option<String> {
-    plans::of(host).and_then(|plan| device::calendar_text(&plan))
-}
-
-/// Puts the focus into the first field.
-#[wasm_bindgen]
-pub fn focus_first(host: &HtmlElement) {
-    if let Some(plan) = plans::of(host) {
-        plan.focus_first();
-    }
 }

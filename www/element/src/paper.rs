@@ -2,73 +2,16 @@
 
 use crate::dom::{self, call, get};
 use crate::plan::Plan;
-use crate::plans;
-use js_sys::{Array, Function, Promise, Reflect};
+use js_sys::{Function, Promise};
 use std::rc::Rc;
 use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
-use web_sys::{Element, ShadowRoot, ShadowRootInit, ShadowRootMode};
 
-/// Prints the answer: the page itself where it is ours (`print="page"`), else a sheet without the host's page.
+/// Prints the answer.
 pub fn print(plan: &Plan) {
-    let own = plan.host.get_attribute("print").as_deref() == Some("page");
-    let done = if own {
-        web_sys::window().map(|window| call(&window, "print"))
-    } else {
-        sheet(plan)
-    };
-    if done.is_none() {
+    if plan.print().is_none() {
         plan.say("This page lets nothing print. Copy the answer as text instead.");
     }
-}
-
-/// An empty frame with the answer alone in it. Its own realm needs its own style sheet. It stays until
-/// the next one, since some browsers print after this has returned.
-fn sheet(plan: &Plan) -> Option<Option<JsValue>> {
-    for old in dom::all(&plan.root, "iframe") {
-        old.remove();
-    }
-    let frame = plan.document.create_element("iframe").ok()?;
-    // A frame that is not displayed prints nothing in some browsers.
-    frame.set_class_name("vh");
-    for (key, value) in [
-        ("aria-hidden", "true"),
-        ("tabindex", "-1"),
-        ("title", "Print"),
-    ] {
-        frame.set_attribute(key, value).ok()?;
-    }
-    plan.body.append_child(&frame).ok()?;
-    fill(plan, &frame)
-        .and_then(|window| call(&window, "print"))
-        .map(Some)
-}
-
-fn fill(plan: &Plan, frame: &Element) -> Option<JsValue> {
-    let window = get(frame, "contentWindow")?;
-    let document: web_sys::Document = get(&window, "document")?.dyn_into().ok().or_else(|| {
-        // A document of another realm is one all the same.
-        get(&window, "document").map(JsCast::unchecked_into)
-    })?;
-    let body: Element = get(&document, "body")?.unchecked_into();
-    let host = document.create_element("div").ok()?;
-    body.append_child(&host).ok()?;
-    let root: ShadowRoot = host
-        .attach_shadow(&ShadowRootInit::new(ShadowRootMode::Open))
-        .ok()?;
-    let class: Function = get(&window, "CSSStyleSheet")?.dyn_into().ok()?;
-    let style = Reflect::construct(&class, &Array::new()).ok()?;
-    let replace: Function = get(&style, "replaceSync")?.dyn_into().ok()?;
-    replace.call1(&style, &plans::style_text().into()).ok()?;
-    Reflect::set(&root, &"adoptedStyleSheets".into(), &Array::of1(&style)).ok()?;
-    let wrap = document.create_element("div").ok()?;
-    wrap.set_class_name("sb");
-    for part in dom::all(&plan.root, ".defs, #answer") {
-        let copy = document.import_node_with_deep(&part, true).ok()?;
-        wrap.append_child(&copy).ok()?;
-    }
-    root.append_child(&wrap).ok()?;
-    Some(window)
 }
 
 /// Copies the answer as text. Where the page may not write to the clipboard, the text is shown to be taken.

@@ -4,30 +4,14 @@ use crate::plan::Plan;
 use js_sys::Array;
 use std::cell::{OnceCell, RefCell};
 use std::rc::Rc;
-use wasm_bindgen::JsValue;
 use web_sys::{CssStyleSheet, HtmlElement, ShadowRoot};
 
-const SHEET: &str = include_str!(concat!(env!("OUT_DIR"), "/calc.css"));
+/// The text of the style sheet.
+pub const SHEET: &str = include_str!(concat!(env!("OUT_DIR"), "/calc.css"));
 
 thread_local! {
     static PLANS: RefCell<Vec<Rc<Plan>>> = const { RefCell::new(Vec::new()) };
     static STYLE: OnceCell<Option<CssStyleSheet>> = const { OnceCell::new() };
-    static SOURCES: RefCell<String> = const { RefCell::new(String::new()) };
-}
-
-/// Keeps the address of the page of sources.
-pub fn locate(sources: &str) {
-    SOURCES.with(|kept| sources.clone_into(&mut kept.borrow_mut()));
-}
-
-/// The address of the page of sources.
-pub fn sources() -> String {
-    SOURCES.with(|kept| kept.borrow().clone())
-}
-
-/// The text of the style sheet.
-pub fn style_text() -> &'static str {
-    SHEET
 }
 
 /// Gives a shadow root the one style sheet that all calculators of a page share. A policy that ignores
@@ -53,19 +37,11 @@ pub fn of(host: &HtmlElement) -> Option<Rc<Plan>> {
     })
 }
 
-/// Lets every calculator work out again what it shows.
-pub fn refresh() {
+/// Lets every calculator do something: what they all show has changed.
+pub fn each(act: fn(&Plan)) {
     let plans = PLANS.with(|plans| plans.borrow().clone());
     for plan in plans {
-        plan.refresh();
-    }
-}
-
-/// Lets every form follow what has come in beside it.
-pub fn follow() {
-    let plans = PLANS.with(|plans| plans.borrow().clone());
-    for plan in plans {
-        plan.follow_on();
+        act(&plan);
     }
 }
 
@@ -80,6 +56,7 @@ pub fn connect(host: &HtmlElement) {
 }
 
 /// Forgets the calculator of a host.
+#[cfg(feature = "host")]
 pub fn disconnect(host: &HtmlElement) {
     let plan = PLANS.with(|plans| {
         let mut plans = plans.borrow_mut();
@@ -89,9 +66,4 @@ pub fn disconnect(host: &HtmlElement) {
     if let Some(plan) = plan {
         plan.stop();
     }
-}
-
-/// A `TypeError` with a message.
-pub fn type_error(message: &str) -> JsValue {
-    js_sys::TypeError::new(message).into()
 }

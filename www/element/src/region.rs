@@ -2,7 +2,6 @@
 
 use crate::dom::{self, DomOut};
 use crate::plan::Plan;
-use crate::plans;
 use calc::answer::Answer;
 use calc::question::{Problem, Question};
 use calc_view::out::{Out, OutExt};
@@ -16,14 +15,13 @@ pub const WAITS: &str = "The plan waits for an answer that can be read.";
 pub fn draw(plan: &Plan, question: &Question, answer: &Answer) {
     let before = folds(&plan.region);
     let focused = focused(plan);
-    let sources = plans::sources();
     let mut out = DomOut::new(&plan.document);
     html::answer(
         &mut out,
         calc_data::reference(),
         question,
         answer,
-        &plan.options(&sources),
+        &plan.options(),
     );
     out.into(&plan.region);
     for (key, fold) in folds(&plan.region) {

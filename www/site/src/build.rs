@@ -58,7 +58,8 @@ pub fn site(
     quiet: bool,
     say: &dyn Fn(&str),
 ) -> Result<Vec<File>> {
-    let module = wasm::module(root, &tree::target(root), quiet, say)?;
+    let module = |package| wasm::module(root, &tree::target(root), package, quiet, say);
+    let (module, alone) = (module(wasm::PAGES)?, module(wasm::SINGLE)?);
     say("Rendering the pages ...");
     let scripts = root.join("www/pages/js");
     let mut assets = Assets::default();
@@ -66,8 +67,8 @@ pub fn site(
     assets.add("icon.svg", read(&root.join("www/pages/icon.svg"))?);
     let climate = places::pack_climate(root)?;
     let parts = single::Parts {
-        engine: &module.js,
-        wasm: &module.wasm,
+        engine: &alone.js,
+        wasm: &alone.wasm,
         climate: &climate,
     };
     let mut single = single::render(root, &parts)?;

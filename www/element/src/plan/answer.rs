@@ -1,7 +1,6 @@
 //! The answer: asked for by the button, then worked out again after each change.
 
 use super::{Plan, SPOKEN_MS, WAIT_MS};
-use crate::boundary;
 use crate::climate;
 use crate::dom::{self, DomOut};
 use crate::marks;
@@ -9,8 +8,8 @@ use crate::region;
 use calc::answer::Answer;
 use calc::question::{Problem, Question, Typed, read};
 use calc_view::html;
-use js_sys::Object;
-use wasm_bindgen::{JsCast, JsValue};
+use std::cell::OnceCell;
+use wasm_bindgen::JsCast;
 
 impl Plan {
     /// The button: an answer, or what is missing for one; the focus goes there.
@@ -22,7 +21,7 @@ impl Plan {
                 self.state.borrow_mut().answered = false;
                 self.clear_answer();
                 self.mark(&problems);
-                self.tell("slipbark-invalid", &boundary::problems_object(&problems));
+                self.told_problems(&problems);
                 if let Ok(Some(summary)) = self.errors.query_selector(".errsum") {
                     dom::focus(&summary);
                 }
@@ -41,17 +40,14 @@ impl Plan {
         self.keep();
     }
 
-    pub(super) fn show_next(&self) {
+    pub(crate) fn show_next(&self) {
         if let Ok(Some(next)) = self.form.query_selector("[data-act='next']") {
             dom::show(&next, self.state.borrow().answered);
         }
     }
 
     pub(super) fn clear_answer(&self) {
-        let mut state = self.state.borrow_mut();
-        state.last = None;
-        state.result = None;
-        drop(state);
+        self.state.borrow_mut().last = None;
         self.region.set_text_content(None);
     }
 
@@ -75,48 +71,41 @@ impl Plan {
                 out.into(&self.region);
                 self.say(region::WAITS);
                 if tell {
-                    self.tell("slipbark-invalid", &boundary::problems_object(&problems));
+                    self.told_problems(&problems);
                 }
             }
         }
     }
 
-    pub(super) fn show_answer(&self, mut question: Question, typed: &Typed, tell: bool) {
+    pub(crate) fn show_answer(&self, mut question: Question, typed: &Typed, tell: bool) {
         let reference = calc_data::reference();
         question.group = self.group();
         let answer = calc::answer::answer(reference, &question, &climate::local(&question));
         region::draw(self, &question, &answer);
-        self.say(&calc_view::status(self.kind, reference, &question, &answer));
+        self.say(&calc_view::status(
+            self.kind(),
+            reference,
+            &question,
+            &answer,
+        ));
+        self.state.borrow_mut().last = Some((question, answer, OnceCell::new()));
         if tell {
-            let result = self.result_of(&answer);
-            let detail = Object::new();
-            boundary::set(&detail, "inputs", &self.public(typed));
-            boundary::set(&detail, "result", &result);
-            self.tell("slipbark-result", &detail);
-        } else {
-            self.state.borrow_mut().result = None;
+            self.told_result(typed);
         }
-        self.state.borrow_mut().last = Some((question, answer));
-    }
-
-    pub(super) fn result_of(&self, answer: &Answer) -> JsValue {
-        let result = boundary::answer_object(answer);
-        self.state.borrow_mut().result = Some(result.clone());
-        result
     }
 
     /// The last answer with what it answers.
     pub(crate) fn with_last<T>(&self, look: impl FnOnce(&Question, &Answer) -> T) -> Option<T> {
         let state = self.state.borrow();
-        let (question, answer) = state.last.as_ref()?;
+        let (question, answer, _) = state.last.as_ref()?;
         Some(look(question, answer))
     }
 
     /// Shows problems above the form and at their fields, or takes them away.
-    pub(super) fn mark(&self, problems: &[Problem]) {
+    pub(crate) fn mark(&self, problems: &[Problem]) {
         marks::clear(&self.form);
         let mut out = DomOut::new(&self.document);
-        html::problems(&mut out, problems, &self.options(""));
+        html::problems(&mut out, problems, &self.options());
         out.into(&self.errors);
         // Some fields share a control with another: the link leads to what is there.
         for link in dom::all(&self.errors, "a") {
@@ -152,7 +141,7 @@ impl Plan {
         }
     }
 
-    pub(super) fn cancel(&self) {
+    pub(crate) fn cancel(&self) {
         if let (Some(window), Some(id)) = (web_sys::window(), self.timer.take()) {
             window.clear_timeout_with_handle(id);
         }

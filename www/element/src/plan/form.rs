@@ -20,16 +20,8 @@ impl Plan {
             self.state.borrow_mut().visit = fields::read(&self.region);
         }
         sheet.take(&self.state.borrow().visit, "visit");
-        if let Some(given) = &self.state.borrow().given {
-            sheet.carry(given);
-        }
+        self.carry(&mut sheet);
         sheet
-    }
-
-    /// Sets the trunk's unit; the others follow where nothing is typed.
-    pub(crate) fn follow_units(&self, unit: &str) {
-        fields::set(&self.form, "stems.unit", unit);
-        fields::let_units_follow(&self.form);
     }
 
     /// The timed trees as a file.
@@ -103,6 +95,13 @@ impl Plan {
             let mut out = DomOut::new(&self.document);
             view.part(&mut out, part);
             out.into(&element);
+        }
+    }
+
+    /// The focus into the first field.
+    pub fn focus_first(&self) {
+        if let Some(first) = dom::by_id(&self.root, "f-find") {
+            dom::focus(&first);
         }
     }
 

@@ -1,25 +1,20 @@
 //! One calculator in one host: its form, its answer, and what the reader does with them.
 //!
-//! `host` is what the host says and hears, `form` what is drawn and follows the typing, `reader` what the
-//! reader does, `answer` what is worked out and shown.
+//! `form` is what is drawn and follows the typing, `reader` what the reader does, `answer` what is worked out and
+//! shown. What the host says and hears stands in `crate::host`.
 
 mod answer;
 mod form;
-mod host;
 mod reader;
 
 use crate::dom::{self, DomOut};
 use crate::fields;
-use crate::kept::Begin;
 use crate::plans;
 use calc::answer::Answer;
-use calc::question::{Question, Typed};
-use calc::settings::Settings;
+use calc::question::Question;
 use calc_view::form::{Part, Sheet};
-use calc_view::kind::Kind;
-use std::cell::{Cell, RefCell};
+use std::cell::{Cell, OnceCell, RefCell};
 use std::rc::{Rc, Weak};
-use std::sync::Arc;
 use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Document, Element, Event, HtmlElement, ShadowRoot, ShadowRootInit, ShadowRootMode};
@@ -29,7 +24,7 @@ const WAIT_MS: i32 = 400;
 /// The sentence for those who listen changes at most once in so many milliseconds.
 const SPOKEN_MS: f64 = 1000.0;
 /// What the calculator listens to.
-const EVENTS: [&str; 5] = ["input", "change", "click", "submit", "keydown"];
+pub(crate) const EVENTS: [&str; 5] = ["input", "change", "click", "submit", "keydown"];
 /// Parts that are drawn anew when what they show has changed.
 const LIVING: [Part; 6] = [
     Part::SizeTape,
@@ -42,42 +37,44 @@ const LIVING: [Part; 6] = [
 
 /// A calculator.
 pub struct Plan {
-    kind: Kind,
     pub(crate) host: HtmlElement,
     pub(crate) root: ShadowRoot,
     pub(crate) document: Document,
     pub(crate) body: Element,
     errors: Element,
-    form: Element,
+    pub(crate) form: Element,
     status: Element,
     pub(crate) region: Element,
-    state: RefCell<State>,
+    pub(crate) state: RefCell<State>,
     spoke: Cell<f64>,
     timer: Cell<Option<i32>>,
 }
 
 #[derive(Default)]
-struct State {
-    /// What the host has set as inputs: some of it has no control.
-    given: Option<Typed>,
-    /// Whether the question came with a link: it is not this reader's own.
-    shared: bool,
+pub(crate) struct State {
+    /// What the host has set.
+    #[cfg(feature = "host")]
+    pub(crate) hosted: crate::host::Hosted,
     /// Whether an answer was asked for by the button; from then on changes are answered by themselves.
-    answered: bool,
-    /// The last answer, with what it answers.
-    last: Option<(Question, Answer)>,
-    /// The last answer as an object.
-    result: Option<JsValue>,
+    pub(crate) answered: bool,
+    /// The last answer, with what it answers, and as an object once the host has asked for that.
+    pub(crate) last: Option<(Question, Answer, OnceCell<JsValue>)>,
     /// What was picked at a visit: its controls go with the answer, and come back with the next one.
     visit: Sheet,
     /// Fields that are marked.
     marked: Vec<String>,
     /// These parts as they are drawn.
     living: [String; LIVING.len()],
-    /// The group's own settings.
-    settings: Option<Arc<Settings>>,
-    listener: Option<Closure<dyn Fn(Event)>>,
-    tick: Option<Closure<dyn FnMut()>>,
+    pub(crate) listener: Option<Closure<dyn Fn(Event)>>,
+    pub(crate) tick: Option<Closure<dyn FnMut()>>,
+}
+
+/// What a form begins with.
+pub struct Begin {
+    /// What stands in it.
+    pub sheet: Sheet,
+    /// Whether its answer is shown too.
+    pub answered: bool,
 }
 
 impl Plan {
@@ -124,7 +121,6 @@ impl Plan {
             let _ = body.append_child(part);
         }
         let plan = Rc::new(Self {
-            kind: Kind::of_element(&host.local_name()),
             host: host.clone(),
             root,
             document,
@@ -150,46 +146,15 @@ impl Plan {
 
     /// Begins anew with a form, and its answer where there was one.
     pub(crate) fn begin_with(&self, begin: Begin) {
-        {
-            let mut state = self.state.borrow_mut();
-            state.given = None;
-            state.answered = begin.answered;
-            state.shared = begin.shared;
-        }
+        self.state.borrow_mut().answered = begin.answered;
         self.draw(&begin.sheet);
         if begin.answered {
             self.work_out(false);
         }
     }
 
-    pub(crate) fn is_shared(&self) -> bool {
-        self.state.borrow().shared
-    }
-
-    pub(crate) fn settings(&self) -> Option<Arc<Settings>> {
-        self.state.borrow().settings.clone()
-    }
-
-    pub(crate) fn set_settings(&self, settings: Option<Arc<Settings>>) {
-        self.state.borrow_mut().settings = settings;
-    }
-
     pub(crate) fn is_answered(&self) -> bool {
         self.state.borrow().answered
-    }
-
-    /// Takes the listeners and the clock down. The form stays, so that a host put back goes on.
-    pub fn stop(&self) {
-        self.cancel();
-        let mut state = self.state.borrow_mut();
-        if let Some(listener) = state.listener.take() {
-            for name in EVENTS {
-                let _ = self
-                    .body
-                    .remove_event_listener_with_callback(name, listener.as_ref().unchecked_ref());
-            }
-        }
-        state.tick = None;
     }
 
     /// Whether this is the calculator of a host.

@@ -4,12 +4,11 @@ use super::Plan;
 use crate::device;
 use crate::dom;
 use crate::fields;
-use crate::kept;
 use crate::marks;
 use crate::paper;
 use calc::question::read;
 use calc_view::field_id;
-use calc_view::form::{FILE_ID, Part, SEARCHES, TIMED_FILE_ID, filled};
+use calc_view::form::{FILE_ID, Part, SEARCHES, TIMED_FILE_ID};
 use calc_view::html::ADVICE_ID;
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
@@ -80,25 +79,10 @@ impl Plan {
             return;
         }
         let mut name = target.get_attribute("name").unwrap_or_default();
-        if done {
-            match &*name {
-                "stems.unit" => fields::let_units_follow(&self.form),
-                "region" => fields::let_country_follow(&self.form),
-                pick => {
-                    let value = target.get_attribute("value").unwrap_or_default();
-                    let region = self.sheet().get("region").to_owned();
-                    let texts = filled(pick, &value, &region);
-                    for (name, text) in &texts {
-                        fields::set(&self.form, name, text);
-                    }
-                    if let Some((field, _)) = texts.first() {
-                        name = field
-                            .rsplit_once('.')
-                            .map_or("", |(under, _)| under)
-                            .to_owned();
-                    }
-                }
-            }
+        if done && name == "stems.unit" {
+            fields::let_units_follow(&self.form);
+        } else if done && let Some(filled) = self.picked(&name, target) {
+            name = filled;
         }
         let sheet = self.sheet();
         let parts: &[Part] = match &*name {
@@ -145,12 +129,7 @@ impl Plan {
         let Ok(Some(acting)) = target.closest("[data-act], a[href^='#']") else {
             return;
         };
-        let at = acting
-            .get_attribute("data-at")
-            .and_then(|at| at.bytes().next())
-            .map_or(0, |_| {
-                number(&acting.get_attribute("data-at").unwrap_or_default())
-            });
+        let at = number(&acting.get_attribute("data-at").unwrap_or_default());
         let act = acting.get_attribute("data-act").unwrap_or_default();
         match &*act {
             "add-stem" => self.add("stems", "diameter"),
@@ -159,34 +138,19 @@ impl Plan {
             "remove-target" => self.remove("targets", at, "kind"),
             "next" => self.next_tree(),
             "aid" => self.aid(),
-            "keep-timed" => self.keep_timed(true),
-            "forget-timed" => self.keep_timed(false),
             "save-timed" => device::save_timed(self),
             "position" => device::position(self),
-            "region" => self.take_region(at),
             "calendar" => device::calendar(self),
             "print" => paper::print(self),
             "copy" => paper::copy(self),
-            "link" => kept::copy_link(self),
-            "forget" => self.forget_draft(),
-            "own" => self.back_to_own(),
             _ => {
                 // Fragments lead nowhere out of a shadow root by themselves.
+                self.act(&act, at);
                 if let Some(id) = acting.get_attribute("href").filter(|href| href.len() > 1) {
                     event.prevent_default();
                     marks::go(&self.root, id.get(1..).unwrap_or_default());
                 }
             }
-        }
-    }
-
-    /// Takes the region that was proposed for the point, and shows where it stands.
-    fn take_region(&self, at: usize) {
-        let code = self.with_view(&self.sheet(), |view| view.near().get(at).copied());
-        if let Some(code) = code {
-            self.fill(&[("region", code.to_owned())]);
-            fields::let_country_follow(&self.form);
-            marks::go(&self.root, "f-region");
         }
     }
 
@@ -245,7 +209,6 @@ impl Plan {
             let mut state = self.state.borrow_mut();
             state.answered = false;
             state.last = None;
-            state.result = None;
         }
         self.region.set_text_content(None);
         self.say("");

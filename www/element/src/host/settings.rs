@@ -1,7 +1,8 @@
 //! A group's own settings in a page: read from an object, taken or left out as a whole, never half.
 
-use crate::boundary;
+use super::boundary;
 use crate::dom::{self, get};
+use crate::fields;
 use crate::plan::Plan;
 use crate::today::today;
 use calc::settings::{Group, Settings, Told, Value, read};
@@ -68,7 +69,8 @@ pub fn check(object: &JsValue, list: Option<&str>) -> Array {
 impl Plan {
     /// The group that questions are asked for.
     pub(crate) fn group(&self) -> Option<Group> {
-        self.settings().map(|settings| Group {
+        let settings = self.state.borrow().hosted.settings.clone()?;
+        Some(Group {
             settings,
             today: today(),
         })
@@ -92,14 +94,15 @@ impl Plan {
         };
         let share = settings.as_ref().is_some_and(|it| it.share == Some(true));
         let before = self.preset();
-        self.set_settings(settings.map(Arc::new));
+        self.state.borrow_mut().hosted.settings = settings.map(Arc::new);
         let mut sheet = self.sheet();
-        if !self.is_shared() {
+        if !self.state.borrow().hosted.shared {
             let now = self.preset();
             // Units say what a number means: those beside one that is typed stay.
             if now.metric() != before.metric() && sheet.get("stems[0].diameter").is_empty() {
                 let unit = if now.metric() { "cm" } else { "in" };
-                self.follow_units(unit);
+                fields::set(&self.form, "stems.unit", unit);
+                fields::let_units_follow(&self.form);
                 sheet = self.sheet();
             }
             sheet.follow(&before, &now);

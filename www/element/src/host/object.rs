@@ -1,7 +1,7 @@
 //! A question out of an object, and into one. It is read by hand, since the derived reader passes over keys that it does
 //! not know when it comes from objects, and costs five times the bytes.
 
-use crate::parts::Part;
+use super::parts::Part;
 use calc::model::calibrate::Rate;
 use calc::question::{Code, Problem, Record, Slot, Text, Typed, slot_of};
 use js_sys::{Array, Object, Reflect};

@@ -2,7 +2,9 @@
 //! says so, and where it can't be had, what to type instead.
 
 use crate::climate::{self, AGAIN_MS};
+use crate::plan::Plan;
 use crate::plans;
+use calc::timing::pack::climate::countries_near;
 use calc::timing::pack::towns::{self, Town};
 use calc_view::form::{MOST, SEARCHES, Towns, has_towns};
 use js_sys::{Date, Function};
@@ -53,14 +55,14 @@ pub fn take(country: &str, bytes: &[u8]) -> bool {
     };
     LAST.with(|last| last.borrow_mut().clear());
     put(country, List::Here(Rc::new(list)));
-    plans::follow();
+    plans::each(Plan::follow_on);
     true
 }
 
 /// Notes that a list could not be had.
 pub fn failed(country: &str) {
     put(country, List::Failed(Date::now()));
-    plans::follow();
+    plans::each(Plan::follow_on);
 }
 
 /// The list of a country, asked for if it is not here and `fetch` says so; else how that stands.
@@ -125,7 +127,9 @@ pub fn near(latitude: f64, longitude: f64, stands: &str) -> Vec<(String, f64)> {
     }
     let mut near = Vec::new();
     let mut open = false;
-    let countries = climate::countries_near(latitude, longitude);
+    let constants = &calc_data::reference().constants.timing;
+    let countries =
+        climate::with_places(|places| countries_near(places, latitude, longitude, constants));
     let fetch = !countries
         .iter()
         .any(|(country, _)| stands.starts_with(country.as_str()));

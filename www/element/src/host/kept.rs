@@ -4,7 +4,7 @@
 use crate::device;
 use crate::dom::{self, DomOut, get};
 use crate::paper;
-use crate::plan::Plan;
+use crate::plan::{Begin, Plan};
 use crate::today::today;
 use calc::piece::behind;
 use calc::timing::Hemisphere;
@@ -50,28 +50,18 @@ fn fragment() -> Option<String> {
     hash.starts_with(LINK).then(|| behind(&hash, 1).to_owned())
 }
 
-/// What a form begins with.
-pub struct Begin {
-    /// What stands in it.
-    pub sheet: Sheet,
-    /// Whether its answer is shown too.
-    pub answered: bool,
-    /// Whether the question is someone else's.
-    pub shared: bool,
-}
-
 impl Plan {
     fn has(&self, attribute: &str, value: &str) -> bool {
         self.host.get_attribute(attribute).as_deref() == Some(value)
     }
 
     /// Whether the page's address is a link to a question.
-    pub(crate) fn is_linked(&self) -> bool {
+    pub(super) fn is_linked(&self) -> bool {
         fragment().is_some()
     }
 
     /// Whether a link to the question may be had here.
-    pub(crate) fn shares(&self) -> bool {
+    pub(super) fn shares(&self) -> bool {
         self.has("share", "fragment")
     }
 
@@ -120,10 +110,10 @@ impl Plan {
                     words.extend([" ", w::SHARED_UNKNOWN[0], &unknown, w::SHARED_UNKNOWN[1]]);
                 }
                 self.note(0, &words, Some(("own", w::SHARED[2])));
+                self.begins(true);
                 return Begin {
                     sheet: Sheet::of(calc_data::reference(), &shared.typed, today()),
                     answered: true,
-                    shared: true,
                 };
             }
             unread = true;
@@ -145,20 +135,17 @@ impl Plan {
                 sheet.set(name, &text);
             }
         }
-        Begin {
-            answered,
-            sheet,
-            shared: false,
-        }
+        self.begins(false);
+        Begin { answered, sheet }
     }
 
     /// Whether this page may keep what its reader says.
-    pub(crate) fn keeps(&self) -> bool {
+    pub(super) fn keeps(&self) -> bool {
         self.has("storage", "draft")
     }
 
     /// Keeps the timed trees for every tree to come, or takes them off the device.
-    pub(crate) fn keep_timed(&self, keep: bool) {
+    pub(super) fn keep_timed(&self, keep: bool) {
         let text = self.timed_file();
         let words = if !keep {
             drop(TIMED);
@@ -175,7 +162,7 @@ impl Plan {
 
     /// Keeps what stands in the form, if this page keeps drafts. Someone else's question is never kept.
     pub(crate) fn keep(&self) {
-        if !self.keeps() || self.is_shared() {
+        if !self.keeps() || self.state.borrow().hosted.shared {
             return;
         }
         let mut sheet = self.sheet();
@@ -186,7 +173,7 @@ impl Plan {
     }
 
     /// Takes the draft off the device. The form stays as it is.
-    pub(crate) fn forget_draft(&self) {
+    pub(super) fn forget_draft(&self) {
         drop(KEY);
         self.note(1, &w::FORGOTTEN, None);
         // The button is gone: the focus goes to what stands in its place.
@@ -197,7 +184,7 @@ impl Plan {
     }
 
     /// Leaves someone else's question for one's own.
-    pub(crate) fn back_to_own(&self) {
+    pub(super) fn back_to_own(&self) {
         if let Some(location) = part("location") {
             let _ = Reflect::set(&location, &"hash".into(), &"".into());
         }

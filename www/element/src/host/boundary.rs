@@ -1,8 +1,8 @@
 //! Objects in and out.
 
+use super::object;
+use super::parts::Part;
 use crate::climate;
-use crate::object;
-use crate::parts::Part;
 use crate::today::today;
 use calc::answer::{Answer, iso};
 use calc::question::{Problem, Text, Typed, read};
