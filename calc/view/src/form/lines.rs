@@ -28,7 +28,7 @@ const LINES: [(&str, Says); 18] = [
     (town::SEARCHES[0].line, |view| town::line(view, 0)),
     (town::SEARCHES[1].line, |view| town::line(view, 1)),
     (near::LINE_ID, near::line),
-    (seen::CARRIED_ID, seen::carried),
+    (town::CARRIED_ID, seen::carried),
     ("f-place-longitude-m", meant),
     ("elevation-a", elevation),
     (seen::READ_ID, seen::read),

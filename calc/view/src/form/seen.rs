@@ -14,9 +14,6 @@ pub const FILE_ID: &str = "f-spring-file";
 /// The line that says how the table was read.
 pub(super) const READ_ID: &str = "spring-a";
 
-/// The line that says whether the date could be carried to the tree.
-pub(super) const CARRIED_ID: &str = "seen-a";
-
 /// Whether anything was said of a leaf-out.
 pub(super) fn any(sheet: &super::Sheet) -> bool {
     let said = |name: &&str| !sheet.is(name, "");

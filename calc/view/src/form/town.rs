@@ -3,7 +3,7 @@
 use super::field::{NUMBER, Takes, TextField};
 use super::item::Item;
 use super::regions::{countries, known};
-use super::{Part, View, near, seen, words as w};
+use super::{Part, View, near, words as w};
 use crate::control::{labelled, open_input, open_select, option};
 use crate::field_id;
 use crate::out::Page;
@@ -42,6 +42,9 @@ pub struct Search {
     /// The line that says how the search stands.
     pub(super) line: &'static str,
 }
+
+/// The line that says whether the date could be carried to the tree.
+pub(super) const CARRIED_ID: &str = "seen-a";
 
 /// The place of the tree, and the place where the leaves were seen.
 pub const SEARCHES: [Search; 2] = [
@@ -145,7 +148,7 @@ pub(super) const SEEN_PLACE: Item = Item::Set(
             name: "leafed_out.place.elevation",
             ..ELEVATION
         })]),
-        Item::Field(&[Item::Status(seen::CARRIED_ID)]),
+        Item::Field(&[Item::Status(CARRIED_ID)]),
         Item::Select("leafed_out.rates", w::RATES, "", w::RATE_WORDS),
     ],
 );

@@ -32,6 +32,11 @@ impl Cx<'_> {
         self.options.kind.shows(part)
     }
 
+    /// The name of the tree, as the caption of its tables.
+    pub fn title(&self) -> String {
+        cat!(self.say.answer.species.name, ", ", self.say.size())
+    }
+
     /// An id of this answer.
     pub fn id(&self, name: &str) -> String {
         cat!(&self.prefix, "p-", name)

@@ -93,11 +93,6 @@ fn thorns(cx: &Cx<'_>) -> bool {
     cx.say.question.species.cautions.contains(&"TH1")
 }
 
-/// The name of the tree, as the caption of its tables.
-pub fn title(cx: &Cx<'_>) -> String {
-    cat!(cx.say.answer.species.name, ", ", cx.say.size())
-}
-
 /// The three numbers that are carried to the tree.
 fn numbers(out: &mut Page<'_>, cx: &Cx<'_>, ring: &Ring) {
     let height = Both {

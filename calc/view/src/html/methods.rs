@@ -1,7 +1,6 @@
 //! The nine methods side by side.
 
 use super::build::{Cx, cited, is_bare, open_part, source};
-use super::make::title;
 use super::table::table;
 use crate::out::Page;
 use crate::words as w;
@@ -20,7 +19,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
         w::METHODS[0],
         w::METHODS[1],
     );
-    table(out, &title(cx), &w::HEAD_METHODS);
+    table(out, &cx.title(), &w::HEAD_METHODS);
     for herbicide in [false, true] {
         out.open("tr");
         out.open("th");

@@ -1,7 +1,6 @@
 //! Tables, written cell by cell.
 
 use super::build::{Cx, open_details};
-use super::make::title;
 use crate::measure::Both;
 use crate::out::{Cells, Page, Words};
 
@@ -64,7 +63,7 @@ pub fn folded_table(out: &mut Page<'_>, class: &str, caption: &str, heads: &[&st
 pub fn twin(out: &mut Page<'_>, cx: &Cx<'_>, summary: &str, heads: &[&str]) {
     open_details(out, "twin", summary);
     // Several twins of one tree stand in an answer: each region has a name of its own.
-    table(out, &cat!(title(cx), ": ", summary), heads);
+    table(out, &cat!(cx.title(), ": ", summary), heads);
     out.table.around += 1;
 }
 
