@@ -127,11 +127,23 @@ fn rows(species: &Species) -> impl Iterator<Item = &HeightRow> {
         .filter(|row| admissible(species, row))
 }
 
-/// Smallest and tallest of some rows at a diameter, metres; none without rows.
-fn ends(rows: impl Iterator<Item = f64>) -> Option<(f64, f64)> {
-    rows.fold(None, |ends, m| {
-        Some(ends.map_or((m, m), |(low, high)| (fmin(low, m), fmax(high, m))))
-    })
+/// What the rows of the picked forms give at a diameter, metres.
+fn heights_m(species: &Species, dbh: f64, picked: fn(Form) -> bool) -> Vec<f64> {
+    rows(species)
+        .filter(|row| picked(row.form))
+        .map(|row| curve_m(row, dbh))
+        .collect()
+}
+
+/// Smallest and largest of some values; none of none.
+fn ends(values: &[f64]) -> Option<(f64, f64)> {
+    let first = *values.first()?;
+    let (mut low, mut high) = (first, first);
+    for m in values {
+        low = fmin(low, *m);
+        high = fmax(high, *m);
+    }
+    Some((low, high))
 }
 
 /// The height that hazard is judged by, metres. The spared stem counts too, so it is the largest of all stems.
@@ -145,7 +157,7 @@ pub fn hazard_m(reference: &'static Reference, question: &Question) -> f64 {
 pub fn likely_m(reference: &'static Reference, question: &Question) -> (f64, f64) {
     let constants = &reference.constants.height;
     let dbh = question.largest().dbh.mm();
-    ends(rows(question.species).map(|row| curve_m(row, dbh))).map_or(
+    ends(&heights_m(question.species, dbh, |_| true)).map_or(
         (0.0, f64::INFINITY),
         |(smallest, tallest)| {
             (
@@ -162,7 +174,7 @@ pub fn judge(reference: &'static Reference, question: &Question) -> Height {
     let constants = &reference.constants.height;
     let species = question.species;
     let dbh = question.largest().dbh.mm();
-    let known = ends(rows(species).map(|row| curve_m(row, dbh)));
+    let known = ends(&heights_m(species, dbh, |_| true));
     let whole_table = known.is_none() && question.height.is_none();
     let (smallest, tallest) = known.unwrap_or_else(|| of_whole_table(reference, dbh));
     let mut hazard = tallest * constants.hazard;
@@ -207,25 +219,19 @@ pub fn judge(reference: &'static Reference, question: &Question) -> Height {
 /// What is shown: the mean of the Wykoff rows in the woods, of the urban rows in the open, with their spread;
 /// capped at the larger of mature height and tallest urban tree.
 fn shown(setting: Setting, species: &Species, dbh: f64) -> Height {
-    let urban =
-        |row: &&HeightRow| matches!(row.form, Form::Polynomial | Form::LogLog(_) | Form::Exp(_));
-    let wykoff = |row: &&HeightRow| row.form == Form::Wykoff;
-    let arney = |row: &&HeightRow| row.form == Form::CurtisArney;
-    type Pick<'a> = &'a dyn Fn(&&HeightRow) -> bool;
-    let order: [Pick<'_>; 3] = match setting {
-        Setting::Woods => [&wykoff, &arney, &urban],
-        Setting::Open => [&urban, &wykoff, &arney],
+    let urban = |form| matches!(form, Form::Polynomial | Form::LogLog(_) | Form::Exp(_));
+    let wykoff = |form| form == Form::Wykoff;
+    let arney = |form| form == Form::CurtisArney;
+    let order: [fn(Form) -> bool; 3] = match setting {
+        Setting::Woods => [wykoff, arney, urban],
+        Setting::Open => [urban, wykoff, arney],
     };
-    let picked = order
-        .into_iter()
-        .map(|pick| -> Vec<f64> {
-            rows(species)
-                .filter(|row| pick(row))
-                .map(|row| curve_m(row, dbh))
-                .collect()
-        })
-        .find(|values| !values.is_empty())
-        .unwrap_or_default();
+    let mut picked = Vec::new();
+    for pick in order {
+        if picked.is_empty() {
+            picked = heights_m(species, dbh, pick);
+        }
+    }
     let cap = match (species.mature_height_ft, species.urban_height_ft) {
         // A blank mature height is no cap.
         (None, _) => f64::INFINITY,
@@ -233,7 +239,7 @@ fn shown(setting: Setting, species: &Species, dbh: f64) -> Height {
     };
     let mean =
         (!picked.is_empty()).then(|| fmin(cap, picked.iter().sum::<f64>() / picked.len() as f64));
-    let spread = ends(picked.iter().map(|m| fmin(cap, *m)));
+    let spread = ends(&picked).map(|(low, high)| (fmin(cap, low), fmin(cap, high)));
     Height {
         shown_m: mean,
         low_m: spread.map(|ends| ends.0),
@@ -253,36 +259,28 @@ fn shown(setting: Setting, species: &Species, dbh: f64) -> Height {
 
 /// Smallest and tallest row of the whole table at a diameter, metres.
 fn of_whole_table(reference: &'static Reference, dbh: f64) -> (f64, f64) {
-    let all = reference
-        .species
-        .iter()
-        .flat_map(|species| rows(species).map(|row| curve_m(row, dbh)));
-    ends(all).unwrap_or((0.0, 0.0))
+    let mut all = Vec::new();
+    for species in reference.species {
+        all.extend(heights_m(species, dbh, |_| true));
+    }
+    ends(&all).unwrap_or((0.0, 0.0))
 }
 
 /// Crown width, metres, of a stem of the given diameter: mean, lowest and highest row for the setting.
 #[must_use]
 pub fn crown_m(species: &Species, setting: Setting, dbh_mm: f64) -> Option<Finding<f64>> {
-    let forest = |row: &&HeightRow| row.form == Form::Quad;
-    let urban = |row: &&HeightRow| row.form != Form::Quad;
-    let pick = |wanted: &dyn Fn(&&HeightRow) -> bool| -> Vec<&HeightRow> {
-        species.crowns.iter().filter(|row| wanted(row)).collect()
-    };
-    let mut picked = match setting {
-        Setting::Woods => pick(&forest),
-        Setting::Open => pick(&urban),
-    };
-    if picked.is_empty() {
-        picked = pick(&|_| true);
+    let of_setting = |row: &HeightRow| (row.form == Form::Quad) == (setting == Setting::Woods);
+    let has_own = species.crowns.iter().any(of_setting);
+    let (mut widths, mut because) = (Vec::new(), Vec::new());
+    for row in species.crowns {
+        if !has_own || of_setting(row) {
+            widths.push(curve_m(row, dbh_mm));
+            because.push(row.cite);
+        }
     }
-    let (mut sum, mut because) = (0.0, Vec::new());
-    for row in &picked {
-        sum += curve_m(row, dbh_mm);
-        because.push(row.cite);
-    }
-    let (low, high) = ends(picked.iter().map(|row| curve_m(row, dbh_mm)))?;
+    let (low, high) = ends(&widths)?;
     Some(Finding::ranged(
-        sum / picked.len() as f64,
+        widths.iter().sum::<f64>() / widths.len() as f64,
         low,
         high,
         because,
