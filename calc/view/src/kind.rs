@@ -2,6 +2,8 @@
 //! parts that it shows. What is not asked in front stays in the folded part of the form, so that nothing that
 //! could stop an answer is out of reach; a stop, cautions and what backs an answer stand in all of them.
 
+use crate::hosted;
+
 /// A calculator.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum Kind {
@@ -82,6 +84,11 @@ const TABLE: [(&str, u8, u8); 6] = [
 ];
 
 impl Kind {
+    /// The row of the table.
+    fn row(self) -> &'static (&'static str, u8, u8) {
+        &TABLE[hosted(Some(self)).unwrap_or_default() as usize]
+    }
+
     /// All of them, in the order of the table.
     pub const ALL: [Self; 6] = [
         Self::TreePlan,
@@ -95,7 +102,7 @@ impl Kind {
     /// Its name: that of its element behind `slipbark-`, and of its folder under `embed/`.
     #[must_use]
     pub fn name(self) -> &'static str {
-        TABLE[self as usize].0
+        self.row().0
     }
 
     /// The one of an element's name.
@@ -110,13 +117,13 @@ impl Kind {
     /// Whether a group of the form stands in front.
     #[must_use]
     pub fn asks(self, group: Group) -> bool {
-        TABLE[self as usize].1 & group as u8 != 0
+        self.row().1 & group as u8 != 0
     }
 
     /// Whether a part of the answer is shown.
     #[must_use]
     pub fn shows(self, part: Shown) -> bool {
-        TABLE[self as usize].2 & part as u8 != 0
+        self.row().2 & part as u8 != 0
     }
 }
 

@@ -4,6 +4,7 @@
 use super::field::button;
 use super::regions::known;
 use super::{View, words as w};
+use crate::hosted;
 use crate::out::Page;
 use crate::words::{either, region};
 use calc::order;
@@ -16,7 +17,7 @@ const MOST: usize = 3;
 
 /// Codes of the form for the point, nearest first; none where it can't be told, or where one of them stands already.
 pub(super) fn look(view: &View<'_>) -> Vec<&'static str> {
-    let place = view.draft.question.as_ref().map(|question| &question.place);
+    let place = hosted(view.draft.question.as_ref()).map(|question| &question.place);
     let Some(Place::Point {
         latitude,
         longitude,

@@ -6,6 +6,7 @@ use super::regions::{countries, known};
 use super::{Part, View, near, words as w};
 use crate::control::{labelled, open_input, open_select, option};
 use crate::field_id;
+use crate::hosted;
 use crate::out::Page;
 use crate::words::region;
 use calc::timing::pack::towns::Town;
@@ -92,7 +93,7 @@ pub fn has_towns(country: &str) -> bool {
 /// Looks the typed name up.
 pub(super) fn look(view: &View<'_>, search: &Search) -> Towns {
     let typed = view.sheet.trimmed(search.name);
-    match view.options.towns {
+    match hosted(view.options.towns) {
         Some(find) if typed.chars().count() >= FROM_LETTERS => find(country(view, search), typed),
         _ => Towns::NotAsked,
     }
@@ -184,7 +185,7 @@ fn position(view: &View<'_>, out: &mut Page<'_>) {
 
 /// The country, the name, how the search stands, the matches. Nothing where no list can be had.
 fn search(view: &View<'_>, out: &mut Page<'_>, search: &Search) {
-    if view.options.towns.is_none() {
+    if hosted(view.options.towns).is_none() {
         return;
     }
     open_select(out, &search.field(".country"), w::TOWN_COUNTRY, "");
@@ -206,7 +207,7 @@ fn search(view: &View<'_>, out: &mut Page<'_>, search: &Search) {
 
 /// The matches, to pick one from.
 pub(super) fn list(view: &View<'_>, out: &mut Page<'_>, at: usize) {
-    let Towns::Found(found) = &view.towns[at] else {
+    let Some(Towns::Found(found)) = hosted(Some(&view.towns[at])) else {
         return;
     };
     if found.is_empty() {
@@ -241,7 +242,7 @@ fn picked(view: &View<'_>, search: &Search, town: &Town) -> bool {
 /// How the search stands, for those who look and those who listen.
 pub(super) fn line(view: &View<'_>, at: usize) -> String {
     let picked = |town: &Town| picked(view, &SEARCHES[at], town);
-    match &view.towns[at] {
+    match hosted(Some(&view.towns[at])).unwrap_or(&Towns::NotAsked) {
         Towns::NotAsked => String::new(),
         Towns::Coming => w::TOWN_COMING.to_owned(),
         Towns::Failed => w::TOWN_FAILED.to_owned(),

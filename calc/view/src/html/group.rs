@@ -2,6 +2,7 @@
 //! reader of the settings lets in.
 
 use super::build::{Cx, sub};
+use crate::hosted;
 use crate::out::Page;
 use crate::words as w;
 use calc::answer::Outcome as Answered;
@@ -9,7 +10,7 @@ use calc::model::reach::Outcome;
 use calc::settings::{Contact, ContactKind, Group, LocalCode};
 
 fn group<'a>(cx: &Cx<'a>) -> Option<&'a Group> {
-    cx.say.question.group.as_ref()
+    hosted(cx.say.question.group.as_ref())
 }
 
 /// Who is asked in a stop.

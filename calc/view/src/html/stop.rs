@@ -48,7 +48,7 @@ pub fn block(out: &mut Page<'_>, cx: &Cx<'_>, title: &str, call: &dyn Fn(&mut Pa
 
 fn why(out: &mut Page<'_>, cx: &Cx<'_>) {
     let reach = &cx.say.answer.reach;
-    let by_size = cx.say.answer.group.as_ref().is_some_and(|own| own.stops);
+    let by_size = cx.say.group_answer().is_some_and(|own| own.stops);
     open_part(
         out,
         cx,

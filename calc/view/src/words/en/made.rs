@@ -68,7 +68,7 @@ impl Say<'_> {
 
     /// What the group asks for beyond the models, with the group as its source.
     fn made_group(&self, list: &mut List) {
-        let Some(group) = &self.answer.group else {
+        let Some(group) = self.group_answer() else {
             return;
         };
         let own = [Cite::group("own rule")];

@@ -1,7 +1,9 @@
 //! A group's own settings: what is wrong with them, and what stands in an answer in the group's name.
 
 use super::{Say, either, row};
+use crate::hosted;
 use crate::measure;
+use calc::answer::GroupAnswer;
 use calc::settings::{CodeTopic, Contact, ContactKind, Crew, Group, Settings, Told, What};
 use chrono::NaiveDate;
 
@@ -138,13 +140,19 @@ impl Say<'_> {
     /// The group's settings.
     #[must_use]
     pub fn group(&self) -> Option<&Settings> {
-        self.question.group.as_ref().map(|group| &*group.settings)
+        hosted(self.question.group.as_ref()).map(|group| &*group.settings)
     }
 
     /// Its name.
     #[must_use]
     pub fn group_name(&self) -> &str {
         self.group().map_or("", |group| &group.name)
+    }
+
+    /// What the group asked for, where it asked for anything.
+    #[must_use]
+    pub fn group_answer(&self) -> Option<&GroupAnswer> {
+        hosted(self.answer.group.as_ref())
     }
 
     /// What the group says of this species.
@@ -163,7 +171,7 @@ impl Say<'_> {
     #[must_use]
     pub fn group_factor(&self) -> Option<String> {
         let factor = self.question.tighten().distance_factor;
-        (factor > 1.0).then(|| measure::plain(factor, 2))
+        hosted((factor > 1.0).then(|| measure::plain(factor, 2)))
     }
 
     /// That distances are larger than the models ask for.
@@ -181,7 +189,7 @@ impl Say<'_> {
     /// Why the group's size makes it a professional's, where it does.
     #[must_use]
     pub fn group_stops(&self) -> Option<String> {
-        let group = self.answer.group.as_ref().filter(|group| group.stops)?;
+        let group = self.group_answer().filter(|group| group.stops)?;
         let most = measure::size(group.volunteers_mm?).text(self.units());
         Some(cat!(
             "it is ",
