@@ -3,33 +3,28 @@
 use crate::named::named;
 use serde::Serialize;
 
-/// How well a value is known. The order is from best to least.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum Grade {
-    /// Measured by the person who asks.
-    Measured,
-    /// Read in the source's own text.
-    Published,
-    /// A published number of a related species.
-    Related,
-    /// Arithmetic on published numbers.
-    Derived,
-    /// Read where another document quotes it.
-    Secondary,
-    /// Common practice of the trade; no source.
-    Practice,
-    /// Our own assumption.
-    Assumption,
-    /// Recalled, not seen. Never shown as sourced.
-    Memory,
+named! {
+    /// How well a value is known. The order is from best to least.
+    #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+    pub enum Grade {
+        /// Measured by the person who asks.
+        Measured,
+        /// Read in the source's own text.
+        Published,
+        /// A published number of a related species.
+        Related,
+        /// Arithmetic on published numbers.
+        Derived,
+        /// Read where another document quotes it.
+        Secondary,
+        /// Common practice of the trade; no source.
+        Practice,
+        /// Our own assumption.
+        Assumption,
+        /// Recalled, not seen. Never shown as sourced.
+        Memory,
+    }
 }
-
-named!(Grade: Measured Published Related Derived Secondary Practice Assumption Memory);
 
 impl Grade {
     /// Reads a grade as the evidence tables write it: the first word decides, `(surrogate)` marks a related species.

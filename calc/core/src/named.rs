@@ -31,15 +31,6 @@ pub(crate) const fn words<const LENGTH: usize>(names: &str) -> [u8; LENGTH] {
     words
 }
 
-/// Whether variants stand at their own places.
-pub(crate) const fn in_order(places: &[u32]) -> bool {
-    let mut at = 0;
-    while at < places.len() && places[at] == at as u32 {
-        at += 1;
-    }
-    at == places.len()
-}
-
 /// Writes one of the words.
 pub(crate) fn write<S: Serializer>(
     words: &'static [u8],
@@ -55,16 +46,24 @@ fn word(words: &'static [u8], at: u32) -> &'static str {
     word.map_or("", |word| str::from_utf8(word).unwrap_or(""))
 }
 
-/// Writes each variant of a plain enum as its word. All of them are named, in their order: the compiler holds them to it.
+/// A plain enum of the interface, each of its variants written as its word.
 macro_rules! named {
-    ($name:ident: $($variant:ident)+) => {
+    ($(#[$of:meta])* pub enum $name:ident { $($(#[$of_one:meta])* $variant:ident),+ $(,)? }) => {
+        #[cfg_attr(
+            feature = "schema",
+            derive(schemars::JsonSchema, ts_rs::TS),
+            serde(rename_all = "snake_case")
+        )]
+        $(#[$of])*
+        pub enum $name {
+            $($(#[$of_one])* $variant),+
+        }
+
         impl serde::Serialize for $name {
             fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
                 const NAMES: &str = concat!($(stringify!($variant), " "),+);
                 const WORDS: [u8; crate::named::length(NAMES)] = crate::named::words(NAMES);
-                const { assert!(crate::named::in_order(&[$($name::$variant as u32),+])) }
-                let at = match self { $(Self::$variant => *self as u32),+ };
-                crate::named::write(&WORDS, at, serializer)
+                crate::named::write(&WORDS, *self as u32, serializer)
             }
         }
     };

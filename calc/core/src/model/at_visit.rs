@@ -7,51 +7,41 @@ pub use crate::question::Seen;
 use chrono::{Datelike, NaiveDate};
 use serde::Serialize;
 
-/// What to do now.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum Act {
-    /// Keep out from under it: the zone counts.
-    KeepOut,
-    /// Cut the bridge out and scrape.
-    ReopenBridge,
-    /// Take the sprouts off.
-    TakeSprouts,
-    /// Cut or treat the suckers.
-    TakeSuckers,
-    /// Ring it again, wider.
-    RingAgain,
-    /// Nothing: wait.
-    Wait,
+named! {
+    /// What to do now.
+    #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+    pub enum Act {
+        /// Keep out from under it: the zone counts.
+        KeepOut,
+        /// Cut the bridge out and scrape.
+        ReopenBridge,
+        /// Take the sprouts off.
+        TakeSprouts,
+        /// Cut or treat the suckers.
+        TakeSuckers,
+        /// Ring it again, wider.
+        RingAgain,
+        /// Nothing: wait.
+        Wait,
+    }
 }
 
-named!(Act: KeepOut ReopenBridge TakeSprouts TakeSuckers RingAgain Wait);
-
-/// Whether the ring failed.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum RingJudged {
-    /// It is too soon to tell.
-    TooSoon,
-    /// It works.
-    Working,
-    /// It failed.
-    Failed,
-    /// The stem is dead above the ring.
-    Dead,
-    /// So late the crown tells, and nothing was said of it.
-    LookAtCrown,
+named! {
+    /// Whether the ring failed.
+    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+    pub enum RingJudged {
+        /// It is too soon to tell.
+        TooSoon,
+        /// It works.
+        Working,
+        /// It failed.
+        Failed,
+        /// The stem is dead above the ring.
+        Dead,
+        /// So late the crown tells, and nothing was said of it.
+        LookAtCrown,
+    }
 }
-
-named!(RingJudged: TooSoon Working Failed Dead LookAtCrown);
 
 /// The advice at a visit.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -71,27 +61,22 @@ pub struct Advice {
     pub come_back: Option<NaiveDate>,
 }
 
-/// Why there is no advice.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum NoAdvice {
-    /// The visit is before the ring.
-    BeforeTheRing,
-    /// Full and bare, or nothing and something: they can't both be.
-    Contradiction,
-    /// The plan has no visit of that number.
-    NoSuchVisit,
-    /// No ring is advised, and no day of one was given.
-    NoRing,
-    /// Nobody may work at this tree, or what it could hit is not checked.
-    Stopped,
+named! {
+    /// Why there is no advice.
+    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+    pub enum NoAdvice {
+        /// The visit is before the ring.
+        BeforeTheRing,
+        /// Full and bare, or nothing and something: they can't both be.
+        Contradiction,
+        /// The plan has no visit of that number.
+        NoSuchVisit,
+        /// No ring is advised, and no day of one was given.
+        NoRing,
+        /// Nobody may work at this tree, or what it could hit is not checked.
+        Stopped,
+    }
 }
-
-named!(NoAdvice: BeforeTheRing Contradiction NoSuchVisit NoRing Stopped);
 
 /// Season after the ring from which a living crown means failure.
 const FAILS_FROM: u8 = 3;

@@ -18,23 +18,18 @@ pub struct Rate {
     pub log_sd: f64,
 }
 
-/// Why trees give no rate.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum NoRate {
-    /// One tree says more about the tree than about the crew.
-    TooFewTrees,
-    /// No minutes, or no number.
-    NoMinutes,
-    /// So far from the model that the unit or the count must be wrong.
-    FarOff,
+named! {
+    /// Why trees give no rate.
+    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+    pub enum NoRate {
+        /// One tree says more about the tree than about the crew.
+        TooFewTrees,
+        /// No minutes, or no number.
+        NoMinutes,
+        /// So far from the model that the unit or the count must be wrong.
+        FarOff,
+    }
 }
-
-named!(NoRate: TooFewTrees NoMinutes FarOff);
 
 /// The fewest trees that give a rate.
 pub const FEWEST: usize = 2;

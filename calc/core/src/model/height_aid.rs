@@ -4,25 +4,20 @@ use crate::angle::tan;
 use crate::named::named;
 use crate::quantity::TotalHeight;
 
-/// Why measurements make no height.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum NoHeight {
-    /// A length is zero, below, or no number.
-    NotPositive,
-    /// An angle is not between straight down and straight up.
-    BadAngle,
-    /// The top is not above the foot: the two sights can't belong to one trunk.
-    AnglesDoNotMeet,
-    /// The height comes out beyond any tree.
-    OutOfRange,
+named! {
+    /// Why measurements make no height.
+    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+    pub enum NoHeight {
+        /// A length is zero, below, or no number.
+        NotPositive,
+        /// An angle is not between straight down and straight up.
+        BadAngle,
+        /// The top is not above the foot: the two sights can't belong to one trunk.
+        AnglesDoNotMeet,
+        /// The height comes out beyond any tree.
+        OutOfRange,
+    }
 }
-
-named!(NoHeight: NotPositive BadAngle AnglesDoNotMeet OutOfRange);
 
 /// Shadow ratio: the tree's shadow over a stick's, times the stick's height. Metres in and out.
 ///

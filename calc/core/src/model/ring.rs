@@ -47,27 +47,22 @@ pub struct Ring {
     pub because: Vec<Cite>,
 }
 
-/// Which of the widths won.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum WidthRule {
-    /// The least width.
-    Least,
-    /// To outlast callus.
-    OutlastsCallus,
-    /// Half the diameter.
-    HalfDiameter,
-    /// The whole diameter, for a species that bridges.
-    WholeDiameter,
-    /// The upper width.
-    Most,
+named! {
+    /// Which of the widths won.
+    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+    pub enum WidthRule {
+        /// The least width.
+        Least,
+        /// To outlast callus.
+        OutlastsCallus,
+        /// Half the diameter.
+        HalfDiameter,
+        /// The whole diameter, for a species that bridges.
+        WholeDiameter,
+        /// The upper width.
+        Most,
+    }
 }
-
-named!(WidthRule: Least OutlastsCallus HalfDiameter WholeDiameter Most);
 
 /// Width of the ring on one stem. `None` for a dead stem or one without a bark ring: there is nothing to cut.
 ///

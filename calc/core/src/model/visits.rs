@@ -7,25 +7,20 @@ use crate::timing::Hemisphere;
 use chrono::{Datelike, Days, NaiveDate};
 use serde::Serialize;
 
-/// What a visit is for.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum VisitKind {
-    /// Two to six weeks on: scrape, re-open bridges.
-    Recheck,
-    /// The end of the first season.
-    EndOfSeason,
-    /// Sprouts and bridges in a later season.
-    Sprouts,
-    /// Once a year until two clean years.
-    Yearly,
+named! {
+    /// What a visit is for.
+    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+    pub enum VisitKind {
+        /// Two to six weeks on: scrape, re-open bridges.
+        Recheck,
+        /// The end of the first season.
+        EndOfSeason,
+        /// Sprouts and bridges in a later season.
+        Sprouts,
+        /// Once a year until two clean years.
+        Yearly,
+    }
 }
-
-named!(VisitKind: Recheck EndOfSeason Sprouts Yearly);
 
 /// A visit.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]

@@ -77,27 +77,22 @@ pub struct MethodRule {
     pub cites: &'static [Cite],
 }
 
-/// When a caution speaks.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum When {
-    /// It stops the work.
-    Stop,
-    /// Before the start.
-    Before,
-    /// While working.
-    Work,
-    /// Afterwards.
-    After,
-    /// Law and permission.
-    Law,
+named! {
+    /// When a caution speaks.
+    #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+    pub enum When {
+        /// It stops the work.
+        Stop,
+        /// Before the start.
+        Before,
+        /// While working.
+        Work,
+        /// Afterwards.
+        After,
+        /// Law and permission.
+        Law,
+    }
 }
-
-named!(When: Stop Before Work After Law);
 
 /// A caution as written in content.
 #[derive(Clone, Copy, Debug)]
@@ -147,55 +142,45 @@ pub struct OutlookRow {
     pub cites: &'static [Cite],
 }
 
-/// Classes of the outlook table.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum OutlookClass {
-    /// Suitable conifers.
-    SuitableConifer,
-    /// Suitable hardwoods.
-    SuitableHardwood,
-    /// Hardwoods that need follow-up.
-    Followup,
-    /// Red oaks.
-    RedOak,
-    /// White oaks.
-    WhiteOak,
-    /// Clones and shrubs: the ringed stem.
-    CloneOrShrub,
-    /// Not alone: the ringed stem; roots live on.
-    NotAlone,
-    /// Any ring with a bridge of live bark.
-    Partial,
+named! {
+    /// Classes of the outlook table.
+    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+    pub enum OutlookClass {
+        /// Suitable conifers.
+        SuitableConifer,
+        /// Suitable hardwoods.
+        SuitableHardwood,
+        /// Hardwoods that need follow-up.
+        Followup,
+        /// Red oaks.
+        RedOak,
+        /// White oaks.
+        WhiteOak,
+        /// Clones and shrubs: the ringed stem.
+        CloneOrShrub,
+        /// Not alone: the ringed stem; roots live on.
+        NotAlone,
+        /// Any ring with a bridge of live bark.
+        Partial,
+    }
 }
 
-named!(OutlookClass: SuitableConifer SuitableHardwood Followup RedOak WhiteOak CloneOrShrub NotAlone Partial);
-
-/// Size classes of the outlook table.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum SizeClass {
-    /// Any size.
-    All,
-    /// Under 6 in (15 cm).
-    Small,
-    /// 6 to 10 in.
-    Middle,
-    /// Over 10 in (25 cm).
-    Large,
-    /// Under 10 in.
-    UnderTen,
+named! {
+    /// Size classes of the outlook table.
+    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+    pub enum SizeClass {
+        /// Any size.
+        All,
+        /// Under 6 in (15 cm).
+        Small,
+        /// 6 to 10 in.
+        Middle,
+        /// Over 10 in (25 cm).
+        Large,
+        /// Under 10 in.
+        UnderTen,
+    }
 }
-
-named!(SizeClass: All Small Middle Large UnderTen);
 
 /// A species' own row for one season.
 #[derive(Clone, Copy, Debug)]

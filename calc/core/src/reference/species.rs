@@ -5,107 +5,82 @@ use crate::named::named;
 use crate::timing::WoodClass;
 use serde::Serialize;
 
-/// Growth form, as the response table groups species.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum Group {
-    /// A broadleaved tree.
-    Hardwood,
-    /// A conifer.
-    Conifer,
-    /// A shrub or small tree, often with many stems.
-    Shrub,
-    /// A palm, bamboo or yucca: no bark ring to cut.
-    Monocot,
+named! {
+    /// Growth form, as the response table groups species.
+    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+    pub enum Group {
+        /// A broadleaved tree.
+        Hardwood,
+        /// A conifer.
+        Conifer,
+        /// A shrub or small tree, often with many stems.
+        Shrub,
+        /// A palm, bamboo or yucca: no bark ring to cut.
+        Monocot,
+    }
 }
 
-named!(Group: Hardwood Conifer Shrub Monocot);
-
-/// How strongly it sprouts from the base or suckers from the roots.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum Vigor {
-    /// It does not.
-    None,
-    /// Seldom.
-    Weak,
-    /// Often.
-    Moderate,
-    /// As a rule.
-    Strong,
+named! {
+    /// How strongly it sprouts from the base or suckers from the roots.
+    #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+    pub enum Vigor {
+        /// It does not.
+        None,
+        /// Seldom.
+        Weak,
+        /// Often.
+        Moderate,
+        /// As a rule.
+        Strong,
+    }
 }
 
-named!(Vigor: None Weak Moderate Strong);
-
-/// Whether a ring alone suits the species.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum Suitability {
-    /// No or few sprouts, or guidance is positive.
-    Suitable,
-    /// Works with checks: sprouts or bridges are to be expected.
-    Followup,
-    /// Clone, disease or growth form decides.
-    Conditional,
-    /// A ring alone leads to sprouts or suckers.
-    NotAlone,
-    /// No ring to cut.
-    NotApplicable,
-    /// The species is not known.
-    Unknown,
+named! {
+    /// Whether a ring alone suits the species.
+    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+    pub enum Suitability {
+        /// No or few sprouts, or guidance is positive.
+        Suitable,
+        /// Works with checks: sprouts or bridges are to be expected.
+        Followup,
+        /// Clone, disease or growth form decides.
+        Conditional,
+        /// A ring alone leads to sprouts or suckers.
+        NotAlone,
+        /// No ring to cut.
+        NotApplicable,
+        /// The species is not known.
+        Unknown,
+    }
 }
 
-named!(Suitability: Suitable Followup Conditional NotAlone NotApplicable Unknown);
-
-/// How far a bark estimate can be trusted.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum Confidence {
-    /// The species' own value, near an independent one.
-    Good,
-    /// The species' own value, no such check.
-    Fair,
-    /// A stand-in or catch-all: measure it.
-    Poor,
+named! {
+    /// How far a bark estimate can be trusted.
+    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+    pub enum Confidence {
+        /// The species' own value, near an independent one.
+        Good,
+        /// The species' own value, no such check.
+        Fair,
+        /// A stand-in or catch-all: measure it.
+        Poor,
+    }
 }
 
-named!(Confidence: Good Fair Poor);
-
-/// How long the standing dead wood lasts.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum Durability {
-    /// Longest.
-    A,
-    /// Long.
-    B,
-    /// Middling; also the default for the unknown.
-    C,
-    /// Shortest.
-    D,
+named! {
+    /// How long the standing dead wood lasts.
+    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+    pub enum Durability {
+        /// Longest.
+        A,
+        /// Long.
+        B,
+        /// Middling; also the default for the unknown.
+        C,
+        /// Shortest.
+        D,
+    }
 }
-
-named!(Durability: A B C D);
 
 /// A species, with the row of each table that it uses.
 #[derive(Debug)]

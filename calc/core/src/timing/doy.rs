@@ -2,7 +2,6 @@
 
 use crate::named::named;
 use chrono::{Datelike, NaiveDate};
-use serde::Deserialize;
 
 /// Days in the engine's year.
 pub const YEAR: i32 = 365;
@@ -10,18 +9,16 @@ pub const YEAR: i32 = 365;
 /// Days before each month in a year without 29 February.
 const BEFORE: [i32; 12] = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334];
 
-/// Which half of the world.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum Hemisphere {
-    /// North of the equator, and on it.
-    North,
-    /// South of it: half a year later.
-    South,
+named! {
+    /// Which half of the world.
+    #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+    pub enum Hemisphere {
+        /// North of the equator, and on it.
+        North,
+        /// South of it: half a year later.
+        South,
+    }
 }
-
-named!(Hemisphere: North South);
 
 impl Hemisphere {
     /// The hemisphere of a latitude in degrees, north positive.

@@ -41,27 +41,24 @@ pub use verdict::{Fill, Level, Verdict, YearsInTen};
 
 use crate::named::named;
 use chrono::NaiveDate;
-use serde::Deserialize;
 
-/// How the wood is built, which decides when the bark lets go and binds again.
-/// `wood_class` of gdd_thresholds.csv gives it for every species that has a budbreak sum.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum WoodClass {
-    /// Ring-porous: oaks, ashes, elms, black locust.
-    Ring,
-    /// Diffuse-porous: maples, birches, poplars, beech.
-    Diffuse,
-    /// Conifers, larch included.
-    Conifer,
-    /// Evergreen broadleaf: there is no date model, the envelope one month longer serves.
-    EvergreenBroadleaf,
-    /// A broadleaf or shrub whose wood class is not known (an unknown species): the envelope serves.
-    Unknown,
+named! {
+    /// How the wood is built, which decides when the bark lets go and binds again.
+    /// `wood_class` of gdd_thresholds.csv gives it for every species that has a budbreak sum.
+    #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+    pub enum WoodClass {
+        /// Ring-porous: oaks, ashes, elms, black locust.
+        Ring,
+        /// Diffuse-porous: maples, birches, poplars, beech.
+        Diffuse,
+        /// Conifers, larch included.
+        Conifer,
+        /// Evergreen broadleaf: there is no date model, the envelope one month longer serves.
+        EvergreenBroadleaf,
+        /// A broadleaf or shrub whose wood class is not known (an unknown species): the envelope serves.
+        Unknown,
+    }
 }
-
-named!(WoodClass: Ring Diffuse Conifer EvergreenBroadleaf Unknown);
 
 impl WoodClass {
     /// The class of a line of species_join.csv: its `gdd_kind`, and the `wood_class` of the row of gdd_thresholds.csv
@@ -115,20 +112,18 @@ pub enum Where<'a> {
     Hemisphere(Hemisphere),
 }
 
-/// What was seen of the leaves.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum Stage {
-    /// Half the buds are open: the day itself is the budbreak.
-    BudsOpen,
-    /// Leaves are nearly full size (75 %): the budbreak was 22 days before.
-    LeavesFull,
-    /// The first leaf was seen: half the buds follow 4 days later.
-    FirstLeaf,
+named! {
+    /// What was seen of the leaves.
+    #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+    pub enum Stage {
+        /// Half the buds are open: the day itself is the budbreak.
+        BudsOpen,
+        /// Leaves are nearly full size (75 %): the budbreak was 22 days before.
+        LeavesFull,
+        /// The first leaf was seen: half the buds follow 4 days later.
+        FirstLeaf,
+    }
 }
-
-named!(Stage: BudsOpen LeavesFull FirstLeaf);
 
 /// A leaf-out that was seen.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -143,37 +138,33 @@ pub struct Observed {
     pub rates: Rates,
 }
 
-/// How long it has been dry.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum DrySpell {
-    /// No dry spell.
-    #[default]
-    None,
-    /// About two weeks.
-    TwoWeeks,
-    /// A month or more.
-    Month,
+named! {
+    /// How long it has been dry.
+    #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+    pub enum DrySpell {
+        /// No dry spell.
+        #[default]
+        None,
+        /// About two weeks.
+        TwoWeeks,
+        /// A month or more.
+        Month,
+    }
 }
 
-named!(DrySpell: None TwoWeeks Month);
-
-/// How fast the tree grows.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum Growth {
-    /// Slow, or the tree is declining: the bark binds earlier. Counted once, however many reasons there are.
-    Slow,
-    /// Ordinary.
-    #[default]
-    Ordinary,
-    /// Fast: the bark binds later.
-    Fast,
+named! {
+    /// How fast the tree grows.
+    #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+    pub enum Growth {
+        /// Slow, or the tree is declining: the bark binds earlier. Counted once, however many reasons there are.
+        Slow,
+        /// Ordinary.
+        #[default]
+        Ordinary,
+        /// Fast: the bark binds later.
+        Fast,
+    }
 }
-
-named!(Growth: Slow Ordinary Fast);
 
 /// The whole question to the engine.
 #[derive(Debug, Clone, Copy)]
@@ -195,64 +186,62 @@ pub struct Ask<'a> {
     pub growth: Growth,
 }
 
-/// Why an answer is less sure than usual, or what was set aside. The page words them.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum Flag {
-    /// No climate and no usable observation: the hemisphere's envelope.
-    NoPlace,
-    /// The nearest climate place is over 300 km off: the envelope.
-    FarFromPlaces,
-    /// The elevation was not given: that of the nearby stations was taken (100 m is about 2 days).
-    ElevationAssumed,
-    /// The coldest month is mild (mean over 7 °C): opening dates mean little.
-    MildWinter,
-    /// A conifer where no month is cold: no opening date, test in any wet, growing month.
-    NoOpeningDate,
-    /// Budbreak comes before mid-March (mid-September in the south).
-    EarlyBudbreak,
-    /// Nearer to the equator than 33°.
-    LowLatitude,
-    /// Beyond the polar circle.
-    HighLatitude,
-    /// The elevation is far from that of the stations near (feet for metres?).
-    ElevationOdd,
-    /// The species' sum of degree-days is our own estimate.
-    EstimatedSum,
-    /// Evergreen broadleaf: no date model.
-    EvergreenBroadleaf,
-    /// The species' wood class or its sum is not known: the envelope.
-    UnknownWood,
-    /// A conifer's opening comes from temperatures: a leaf-out without a climate cannot date it.
-    ConiferNeedsPlace,
-    /// The place never gets warm enough to open the buds: the envelope.
-    TooCold,
-    /// The leaf-out lies outside any spring of this hemisphere: not used.
-    ObservedOutOfSeason,
-    /// The leaf-out is more than 45 days away from what the climate gives: used, and to be asked again.
-    ObservedFarFromClimate,
-    /// The leaf-out was seen too far off to be carried here: not used.
-    ObservedTooFar,
-    /// The leaf-out was seen west of 100° W, or the tree stands there, and an elevation is missing: not used.
-    ObservedNeedsElevation,
-    /// Where the tree stands is not known, so a leaf-out from elsewhere could not be carried: not used.
-    ObservedNeedsPlace,
-    /// This spring's temperatures were given without a climate to complete them: not used.
-    SpringNeedsPlace,
-    /// A leaf-out was seen too and counts before this spring's temperatures: not used.
-    SpringBehindLeafOut,
-    /// This spring's temperatures hold no day of the season before leaf-out: not used.
-    SpringNotUsed,
-    /// This spring's temperatures can't be those of the place (wrong unit, place or columns?): not used.
-    SpringImpossible,
-    /// This spring's temperatures have gaps, filled from the normals.
-    SpringGaps,
-    /// This spring's temperatures are far from the place's normals (wrong unit, place or columns?): used, less sure.
-    SpringFarFromClimate,
+named! {
+    /// Why an answer is less sure than usual, or what was set aside. The page words them.
+    #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+    pub enum Flag {
+        /// No climate and no usable observation: the hemisphere's envelope.
+        NoPlace,
+        /// The nearest climate place is over 300 km off: the envelope.
+        FarFromPlaces,
+        /// The elevation was not given: that of the nearby stations was taken (100 m is about 2 days).
+        ElevationAssumed,
+        /// The coldest month is mild (mean over 7 °C): opening dates mean little.
+        MildWinter,
+        /// A conifer where no month is cold: no opening date, test in any wet, growing month.
+        NoOpeningDate,
+        /// Budbreak comes before mid-March (mid-September in the south).
+        EarlyBudbreak,
+        /// Nearer to the equator than 33°.
+        LowLatitude,
+        /// Beyond the polar circle.
+        HighLatitude,
+        /// The elevation is far from that of the stations near (feet for metres?).
+        ElevationOdd,
+        /// The species' sum of degree-days is our own estimate.
+        EstimatedSum,
+        /// Evergreen broadleaf: no date model.
+        EvergreenBroadleaf,
+        /// The species' wood class or its sum is not known: the envelope.
+        UnknownWood,
+        /// A conifer's opening comes from temperatures: a leaf-out without a climate cannot date it.
+        ConiferNeedsPlace,
+        /// The place never gets warm enough to open the buds: the envelope.
+        TooCold,
+        /// The leaf-out lies outside any spring of this hemisphere: not used.
+        ObservedOutOfSeason,
+        /// The leaf-out is more than 45 days away from what the climate gives: used, and to be asked again.
+        ObservedFarFromClimate,
+        /// The leaf-out was seen too far off to be carried here: not used.
+        ObservedTooFar,
+        /// The leaf-out was seen west of 100° W, or the tree stands there, and an elevation is missing: not used.
+        ObservedNeedsElevation,
+        /// Where the tree stands is not known, so a leaf-out from elsewhere could not be carried: not used.
+        ObservedNeedsPlace,
+        /// This spring's temperatures were given without a climate to complete them: not used.
+        SpringNeedsPlace,
+        /// A leaf-out was seen too and counts before this spring's temperatures: not used.
+        SpringBehindLeafOut,
+        /// This spring's temperatures hold no day of the season before leaf-out: not used.
+        SpringNotUsed,
+        /// This spring's temperatures can't be those of the place (wrong unit, place or columns?): not used.
+        SpringImpossible,
+        /// This spring's temperatures have gaps, filled from the normals.
+        SpringGaps,
+        /// This spring's temperatures are far from the place's normals (wrong unit, place or columns?): used, less sure.
+        SpringFarFromClimate,
+    }
 }
-
-named!(Flag: NoPlace FarFromPlaces ElevationAssumed MildWinter NoOpeningDate EarlyBudbreak LowLatitude HighLatitude ElevationOdd EstimatedSum EvergreenBroadleaf UnknownWood ConiferNeedsPlace TooCold ObservedOutOfSeason ObservedFarFromClimate ObservedTooFar ObservedNeedsElevation ObservedNeedsPlace SpringNeedsPlace SpringBehindLeafOut SpringNotUsed SpringImpossible SpringGaps SpringFarFromClimate);
 
 impl Flag {
     /// Whether it speaks of a leaf-out that was seen.

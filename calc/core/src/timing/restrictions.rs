@@ -10,35 +10,30 @@ use crate::named::named;
 use chrono::NaiveDate;
 use serde::Serialize;
 
-/// What the months are about.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum Topic {
-    /// Nesting birds; any tree.
-    Birds,
-    /// Bats that roost in trees; any tree.
-    Bats,
-    /// Snags to be kept for bats; dead trees.
-    Snags,
-    /// Oak wilt; oaks.
-    OakWilt,
-    /// Dutch elm disease and its beetles; elms.
-    Elm,
-    /// Engraver beetles; pines with living pines near.
-    PineBeetles,
-    /// Emerald ash borer; ashes.
-    AshBorer,
-    /// Laurel wilt; the laurel family.
-    LaurelWilt,
-    /// The group's own months; any tree.
-    Group,
+named! {
+    /// What the months are about.
+    #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+    pub enum Topic {
+        /// Nesting birds; any tree.
+        Birds,
+        /// Bats that roost in trees; any tree.
+        Bats,
+        /// Snags to be kept for bats; dead trees.
+        Snags,
+        /// Oak wilt; oaks.
+        OakWilt,
+        /// Dutch elm disease and its beetles; elms.
+        Elm,
+        /// Engraver beetles; pines with living pines near.
+        PineBeetles,
+        /// Emerald ash borer; ashes.
+        AshBorer,
+        /// Laurel wilt; the laurel family.
+        LaurelWilt,
+        /// The group's own months; any tree.
+        Group,
+    }
 }
-
-named!(Topic: Birds Bats Snags OakWilt Elm PineBeetles AshBorer LaurelWilt Group);
 
 impl Topic {
     /// Reads the word of the tables (column `kind`).
@@ -58,25 +53,20 @@ impl Topic {
     }
 }
 
-/// How much of a region a row speaks for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum Scope {
-    /// The whole of each region in `codes`: the default is not needed there.
-    Whole,
-    /// A part of it, a project or a condition: shown beside the default.
-    Part,
-    /// The cautious default of the northern half of the world.
-    North,
-    /// The cautious default of the southern half.
-    South,
+named! {
+    /// How much of a region a row speaks for.
+    #[derive(Debug, Clone, Copy, PartialEq, Eq)]
+    pub enum Scope {
+        /// The whole of each region in `codes`: the default is not needed there.
+        Whole,
+        /// A part of it, a project or a condition: shown beside the default.
+        Part,
+        /// The cautious default of the northern half of the world.
+        North,
+        /// The cautious default of the southern half.
+        South,
+    }
 }
-
-named!(Scope: Whole Part North South);
 
 impl Scope {
     /// Reads the word of the table (column `scope`).
@@ -149,23 +139,18 @@ pub enum OakWilt {
     NotKnownThere,
 }
 
-/// Whether a pest is taken to be where the tree stands.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum Presence {
-    /// Taken as present.
-    Present,
-    /// The region is not known: taken as present, marked.
-    Assumed,
-    /// Not known there (from memory).
-    NotKnownThere,
+named! {
+    /// Whether a pest is taken to be where the tree stands.
+    #[derive(Debug, Clone, Copy, PartialEq, Eq)]
+    pub enum Presence {
+        /// Taken as present.
+        Present,
+        /// The region is not known: taken as present, marked.
+        Assumed,
+        /// Not known there (from memory).
+        NotKnownThere,
+    }
 }
-
-named!(Presence: Present Assumed NotKnownThere);
 
 impl Restriction {
     /// True on a day of its months. Works over the new year; 29 February counts as the 28th.

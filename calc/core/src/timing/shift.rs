@@ -5,21 +5,18 @@ use super::climate::{Site, distance_km};
 use super::constants::Constants;
 use super::doy::Hemisphere;
 use crate::named::named;
-use serde::Deserialize;
 
-/// Whose rates carry the date.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum Rates {
-    /// Fitted to budbursts of eastern North America: 3.49 d/° of latitude, 0.51 d/° of longitude, 1.80 d/100 m.
-    #[default]
-    Fitted,
-    /// Hopkins' bioclimatic law of 1918: 4 d/°, 4 d/5°, 4 d/400 ft.
-    Hopkins,
+named! {
+    /// Whose rates carry the date.
+    #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+    pub enum Rates {
+        /// Fitted to budbursts of eastern North America: 3.49 d/° of latitude, 0.51 d/° of longitude, 1.80 d/100 m.
+        #[default]
+        Fitted,
+        /// Hopkins' bioclimatic law of 1918: 4 d/°, 4 d/5°, 4 d/400 ft.
+        Hopkins,
+    }
 }
-
-named!(Rates: Fitted Hopkins);
 
 /// Days to add to a spring date seen at `from` to carry it to `to`, by the bare rates. A missing elevation adds nothing.
 #[must_use]

@@ -8,7 +8,7 @@ use crate::order;
 use crate::piece::{cut, holds, is_letter};
 use crate::quantity::read_number;
 use chrono::NaiveDate;
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 
 /// One day's temperatures.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -21,42 +21,35 @@ pub struct Daily {
     pub tmax: f64,
 }
 
-/// The scale of the numbers in a table.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum Scale {
-    /// °C.
-    Celsius,
-    /// °F.
-    Fahrenheit,
+named! {
+    /// The scale of the numbers in a table.
+    #[derive(Debug, Clone, Copy, PartialEq, Eq)]
+    pub enum Scale {
+        /// °C.
+        Celsius,
+        /// °F.
+        Fahrenheit,
+    }
 }
 
-named!(Scale: Celsius Fahrenheit);
-
-/// What is wrong with one line; the line is not used.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum Trouble {
-    /// There are fewer than three cells.
-    TooFewCells,
-    /// The first date of the line can't be read.
-    NoDate,
-    /// Minimum or maximum is empty or no number.
-    NoNumber,
-    /// The minimum is above the maximum.
-    MinimumAboveMaximum,
-    /// Beyond what air has been measured at ([`Constants::air_coldest`], [`Constants::air_hottest`]).
-    OutOfRange,
-    /// The day was there before, with other values.
-    Twice,
+named! {
+    /// What is wrong with one line; the line is not used.
+    #[derive(Debug, Clone, Copy, PartialEq, Eq)]
+    pub enum Trouble {
+        /// There are fewer than three cells.
+        TooFewCells,
+        /// The first date of the line can't be read.
+        NoDate,
+        /// Minimum or maximum is empty or no number.
+        NoNumber,
+        /// The minimum is above the maximum.
+        MinimumAboveMaximum,
+        /// Beyond what air has been measured at ([`Constants::air_coldest`], [`Constants::air_hottest`]).
+        OutOfRange,
+        /// The day was there before, with other values.
+        Twice,
+    }
 }
-
-named!(Trouble: TooFewCells NoDate NoNumber MinimumAboveMaximum OutOfRange Twice);
 
 /// A line that was not used.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
@@ -68,33 +61,28 @@ pub struct BadLine {
     pub trouble: Trouble,
 }
 
-/// What is doubtful about the table as a whole, to be said before anything is made of it.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum Doubt {
-    /// No line could be used.
-    Nothing,
-    /// More lines than [`Constants::spring_most_lines`]; the rest was not read.
-    TooLong,
-    /// Neither the head nor the person said °C or °F; °C was taken.
-    NoScale,
-    /// The numbers look like °F and are called °C.
-    LooksLikeFahrenheit,
-    /// In most lines the first temperature is the higher one: the columns were read the other way round.
-    ColumnsSwapped,
-    /// `3/4/2027`: day or month first? No line shows it, and none was used.
-    DayOrMonthFirst,
-    /// Every day lies in another season than the asked one.
-    OtherSeason,
-    /// Days are missing between the first and the last.
-    Gaps,
+named! {
+    /// What is doubtful about the table as a whole, to be said before anything is made of it.
+    #[derive(Debug, Clone, Copy, PartialEq, Eq)]
+    pub enum Doubt {
+        /// No line could be used.
+        Nothing,
+        /// More lines than [`Constants::spring_most_lines`]; the rest was not read.
+        TooLong,
+        /// Neither the head nor the person said °C or °F; °C was taken.
+        NoScale,
+        /// The numbers look like °F and are called °C.
+        LooksLikeFahrenheit,
+        /// In most lines the first temperature is the higher one: the columns were read the other way round.
+        ColumnsSwapped,
+        /// `3/4/2027`: day or month first? No line shows it, and none was used.
+        DayOrMonthFirst,
+        /// Every day lies in another season than the asked one.
+        OtherSeason,
+        /// Days are missing between the first and the last.
+        Gaps,
+    }
 }
-
-named!(Doubt: Nothing TooLong NoScale LooksLikeFahrenheit ColumnsSwapped DayOrMonthFirst OtherSeason Gaps);
 
 /// What was read.
 #[derive(Debug, Clone, PartialEq, Default)]

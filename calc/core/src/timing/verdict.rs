@@ -4,62 +4,56 @@ use super::constants::Constants;
 use crate::named::named;
 use serde::{Deserialize, Serialize};
 
-/// The one word for a day.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum Verdict {
-    /// Before the season: the bark does not slip.
-    Dormant,
-    /// Too early as a rule; test.
-    TooEarly,
-    /// Opening: test first.
-    OpeningTest,
-    /// The best days.
-    Best,
-    /// Closing: test first.
-    ClosingTest,
-    /// Late: usually bonding.
-    Late,
-    /// The bark is bonded.
-    Bonded,
-    /// No date model: test first.
-    TestFirst,
-    /// No date model, and outside the months: does not slip, as a rule.
-    Unknown,
+named! {
+    /// The one word for a day.
+    #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+    pub enum Verdict {
+        /// Before the season: the bark does not slip.
+        Dormant,
+        /// Too early as a rule; test.
+        TooEarly,
+        /// Opening: test first.
+        OpeningTest,
+        /// The best days.
+        Best,
+        /// Closing: test first.
+        ClosingTest,
+        /// Late: usually bonding.
+        Late,
+        /// The bark is bonded.
+        Bonded,
+        /// No date model: test first.
+        TestFirst,
+        /// No date model, and outside the months: does not slip, as a rule.
+        Unknown,
+    }
 }
 
-named!(Verdict: Dormant TooEarly OpeningTest Best ClosingTest Late Bonded TestFirst Unknown);
-
-/// How a day is drawn on the year tape.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum Fill {
-    /// Good days.
-    Solid,
-    /// Possible days: test first.
-    Hatched,
-    /// Nothing to be had.
-    Empty,
+named! {
+    /// How a day is drawn on the year tape.
+    #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+    pub enum Fill {
+        /// Good days.
+        Solid,
+        /// Possible days: test first.
+        Hatched,
+        /// Nothing to be had.
+        Empty,
+    }
 }
 
-named!(Fill: Solid Hatched Empty);
-
-/// The column of a list of trees.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum Level {
-    /// Best days.
-    Good,
-    /// Test first.
-    Possible,
-    /// Too early, late, dormant or bonded.
-    Poor,
+named! {
+    /// The column of a list of trees.
+    #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+    pub enum Level {
+        /// Best days.
+        Good,
+        /// Test first.
+        Possible,
+        /// Too early, late, dormant or bonded.
+        Poor,
+    }
 }
-
-named!(Level: Good Possible Poor);
 
 /// A probability as people read it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]

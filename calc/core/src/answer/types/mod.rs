@@ -25,27 +25,22 @@ pub use group::GroupAnswer;
 pub use season::{Before, Rules, SpringAnswer, TapeSpan, TimingAnswer};
 pub use work::{EffortAnswer, Long, MethodWork, OwnRate, VisitAnswer};
 
-/// The five outcomes.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum Outcome {
-    /// Ring it.
-    Do,
-    /// Ring it, on a later day.
-    Wait,
-    /// Another method.
-    OtherMethod,
-    /// Leave it to a professional.
-    Professional,
-    /// Something decisive is not known.
-    CannotTell,
+named! {
+    /// The five outcomes.
+    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+    pub enum Outcome {
+        /// Ring it.
+        Do,
+        /// Ring it, on a later day.
+        Wait,
+        /// Another method.
+        OtherMethod,
+        /// Leave it to a professional.
+        Professional,
+        /// Something decisive is not known.
+        CannotTell,
+    }
 }
-
-named!(Outcome: Do Wait OtherMethod Professional CannotTell);
 
 /// An answer.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -248,29 +243,24 @@ pub struct Also {
     pub day: Option<NaiveDate>,
 }
 
-/// Kinds of such lines.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum AlsoKind {
-    /// The best method if the condition does not hold.
-    Otherwise,
-    /// The best method without herbicide.
-    WithoutHerbicide,
-    /// A ring on a later day.
-    RingLater,
-    /// A ring is possible, though something stands against it.
-    RingPossible,
-    /// The next method behind a ring that is only possible.
-    NextMethod,
-    /// The ring is ruled out on every day at this place.
-    NoRingHere,
+named! {
+    /// Kinds of such lines.
+    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+    pub enum AlsoKind {
+        /// The best method if the condition does not hold.
+        Otherwise,
+        /// The best method without herbicide.
+        WithoutHerbicide,
+        /// A ring on a later day.
+        RingLater,
+        /// A ring is possible, though something stands against it.
+        RingPossible,
+        /// The next method behind a ring that is only possible.
+        NextMethod,
+        /// The ring is ruled out on every day at this place.
+        NoRingHere,
+    }
 }
-
-named!(AlsoKind: Otherwise WithoutHerbicide RingLater RingPossible NextMethod NoRingHere);
 
 /// Both sides of a size limit.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]

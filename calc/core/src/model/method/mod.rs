@@ -13,35 +13,30 @@ use crate::named::named;
 use crate::reference::MethodRule;
 use serde::Serialize;
 
-/// The nine methods, in the order of the table.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum Method {
-    /// A ring of bark off.
-    BarkRing,
-    /// A ring sawn into the wood.
-    SawRing,
-    /// Cuts with herbicide.
-    Frill,
-    /// Herbicide on the bark at the base.
-    BasalBark,
-    /// Cut, and herbicide on the stump.
-    CutStump,
-    /// Pulled or dug out.
-    PullOrDig,
-    /// Felled.
-    Fell,
-    /// Cut again and again.
-    RepeatCutting,
-    /// Left alone.
-    LeaveIt,
+named! {
+    /// The nine methods, in the order of the table.
+    #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+    pub enum Method {
+        /// A ring of bark off.
+        BarkRing,
+        /// A ring sawn into the wood.
+        SawRing,
+        /// Cuts with herbicide.
+        Frill,
+        /// Herbicide on the bark at the base.
+        BasalBark,
+        /// Cut, and herbicide on the stump.
+        CutStump,
+        /// Pulled or dug out.
+        PullOrDig,
+        /// Felled.
+        Fell,
+        /// Cut again and again.
+        RepeatCutting,
+        /// Left alone.
+        LeaveIt,
+    }
 }
-
-named!(Method: BarkRing SawRing Frill BasalBark CutStump PullOrDig Fell RepeatCutting LeaveIt);
 
 impl Method {
     /// All, in the order of the table.
@@ -73,25 +68,20 @@ impl Method {
     }
 }
 
-/// How a method stands, from best to worst.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum Level {
-    /// Recommended.
-    Recommended,
-    /// Possible.
-    Possible,
-    /// Not advised.
-    NotAdvised,
-    /// Ruled out.
-    RuledOut,
+named! {
+    /// How a method stands, from best to worst.
+    #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+    pub enum Level {
+        /// Recommended.
+        Recommended,
+        /// Possible.
+        Possible,
+        /// Not advised.
+        NotAdvised,
+        /// Ruled out.
+        RuledOut,
+    }
 }
-
-named!(Level: Recommended Possible NotAdvised RuledOut);
 
 /// What one row does to one method.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

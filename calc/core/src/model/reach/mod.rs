@@ -42,69 +42,62 @@ pub struct ReachConstants {
     pub small_m: f64,
 }
 
-/// What the reach comes to. The order is from mild to severe; `NotChecked` stands outside it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[cfg_attr(
-    feature = "schema",
-    schemars(rename = "ReachOutcome"),
-    ts(rename = "ReachOutcome")
-)]
-#[cfg_attr(feature = "schema", serde(rename_all = "snake_case"))]
-pub enum Outcome {
-    /// Nothing within two heights.
-    Clear,
-    /// Something between the zone and two heights: it may stand, people out while working.
-    ClearPeopleOut,
-    /// Something is not known.
-    NotChecked,
-    /// Inside the zone: not left standing.
-    Inside,
-    /// Only a professional.
-    Professional,
-    /// A power line: no method at all.
-    Line,
+named! {
+    /// What the reach comes to. The order is from mild to severe; `NotChecked` stands outside it.
+    #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(rename = "ReachOutcome"),
+        ts(rename = "ReachOutcome")
+    )]
+    pub enum Outcome {
+        /// Nothing within two heights.
+        Clear,
+        /// Something between the zone and two heights: it may stand, people out while working.
+        ClearPeopleOut,
+        /// Something is not known.
+        NotChecked,
+        /// Inside the zone: not left standing.
+        Inside,
+        /// Only a professional.
+        Professional,
+        /// A power line: no method at all.
+        Line,
+    }
 }
 
-named!(Outcome: Clear ClearPeopleOut NotChecked Inside Professional Line);
-
-/// Why an outcome holds.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(
-    feature = "schema",
-    derive(schemars::JsonSchema, ts_rs::TS),
-    serde(rename_all = "snake_case")
-)]
-pub enum Why {
-    /// A line within reach.
-    LineWithin,
-    /// A line without a distance.
-    LineNoDistance,
-    /// A weak tree with something near.
-    WeakTree,
-    /// It can land on the target.
-    CanLand,
-    /// Very steep ground above the target.
-    TooSteep,
-    /// Inside the zone.
-    InZone,
-    /// A small stem: cut or pull it, leave nothing standing.
-    SmallStem,
-    /// A distance is not known.
-    DistanceUnknown,
-    /// The line question is open.
-    LineOpen,
-    /// The list of targets is not complete.
-    ListOpen,
-    /// The height is not known.
-    HeightUnknown,
-    /// Between the zone and two heights.
-    PeopleOut,
-    /// Nothing near.
-    Nothing,
+named! {
+    /// Why an outcome holds.
+    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+    pub enum Why {
+        /// A line within reach.
+        LineWithin,
+        /// A line without a distance.
+        LineNoDistance,
+        /// A weak tree with something near.
+        WeakTree,
+        /// It can land on the target.
+        CanLand,
+        /// Very steep ground above the target.
+        TooSteep,
+        /// Inside the zone.
+        InZone,
+        /// A small stem: cut or pull it, leave nothing standing.
+        SmallStem,
+        /// A distance is not known.
+        DistanceUnknown,
+        /// The line question is open.
+        LineOpen,
+        /// The list of targets is not complete.
+        ListOpen,
+        /// The height is not known.
+        HeightUnknown,
+        /// Between the zone and two heights.
+        PeopleOut,
+        /// Nothing near.
+        Nothing,
+    }
 }
-
-named!(Why: LineWithin LineNoDistance WeakTree CanLand TooSteep InZone SmallStem DistanceUnknown LineOpen ListOpen HeightUnknown PeopleOut Nothing);
 
 /// Judgement of one target.
 #[derive(Clone, Debug, PartialEq, Serialize)]
