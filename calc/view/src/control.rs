@@ -87,7 +87,7 @@ pub fn file(out: &mut Page<'_>, id: &str, label: &str, kinds: &str) {
     out.attr("type", "file");
     out.attr("id", id);
     out.attr("accept", kinds);
-    out.close_all(2);
+    out.close_two();
 }
 
 /// Opens a field with a list to pick one from, up to the lines of the list.

@@ -51,9 +51,12 @@ macro_rules! cat {
     ($($piece:tt)+) => { cat!(@ () () $($piece)+) };
 }
 
-/// What only a host gives. Without the feature of that name there is none, and the compiler leaves out the words for it.
+/// Whether a page may host the calculator. Where none does, the compiler leaves out the words for what a host gives.
+const HOSTED: bool = cfg!(feature = "host");
+
+/// What only a host gives.
 fn hosted<T>(given: Option<T>) -> Option<T> {
-    if cfg!(feature = "host") { given } else { None }
+    if HOSTED { given } else { None }
 }
 
 mod control;
@@ -66,6 +69,7 @@ pub mod ics;
 pub mod kind;
 pub mod measure;
 pub mod out;
+mod rows;
 pub mod share;
 pub mod text;
 pub mod words;

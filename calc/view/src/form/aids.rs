@@ -119,7 +119,7 @@ fn readings(view: &View<'_>, out: &mut Page<'_>) {
         open_shown(out, &id, shown);
         out.open_class("div", "field");
         view.text(out, UNDER, "", "", &it.field);
-        out.close_all(2);
+        out.close_two();
     }
 }
 

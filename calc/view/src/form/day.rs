@@ -93,7 +93,7 @@ pub(super) fn parts(view: &View<'_>, out: &mut Page<'_>, name: &str) {
         label_of(out, "", &id, words);
         open_input(out, width, keys, &id, &name, view.sheet.get(&name));
         out.attr("aria-describedby", &hint);
-        out.close_all(2);
+        out.close_two();
     }
     out.close();
 }

@@ -6,6 +6,7 @@ use crate::draw::form::{Distance, DistanceLabels, SizeLabels, distance_tape, siz
 use crate::draw::year::{Span, Year, YearLabels, year_small};
 use crate::measure;
 use crate::out::Page;
+use crate::rows;
 use calc::answer::Answer;
 use calc::quantity::Units;
 use calc::timing::{Doy, Fill};
@@ -50,11 +51,8 @@ pub(super) fn far(view: &View<'_>, out: &mut Page<'_>) {
         }
     }
     let nearest = nearest.map_or_else(String::new, |(m, kind)| {
-        let kind = w::rows(w::KIND_SHORT)
-            .into_iter()
-            .find(|(word, _)| *word == kind);
         let far = measure::length(m);
-        let words = kind.map_or("", |(_, words)| words);
+        let words = rows::named(w::KIND_SHORT, kind).unwrap_or("");
         cat!(words, ", ", far.first(units(view)))
     });
     let distance = Distance {

@@ -2,10 +2,11 @@
 //! them. A field is added as a line of its group, and by its name in `sheet/names.rs`.
 
 use super::field::{TextField, open_shown};
-use super::words::{Choice, rows};
+use super::words::Choice;
 use super::{Field, Part, Sheet, View};
 use crate::control::{file, open_select, open_set, option, tick_text};
 use crate::out::Page;
+use crate::rows;
 
 /// How a sheet must be for something.
 pub(super) type Test = fn(&Sheet) -> bool;
@@ -106,7 +107,7 @@ impl View<'_> {
                 tick_text(out, "radio", name, value, on, words);
             }
             Item::Ticks(name, choice) => {
-                for (value, words) in rows(choice) {
+                for (value, words) in rows::all(choice) {
                     let on = self.sheet.holds(name, value);
                     tick_text(out, "checkbox", name, value, on, words);
                 }
@@ -134,16 +135,16 @@ impl View<'_> {
     ) {
         open_select(out, name, label, hint);
         let picked = self.sheet.get(name);
-        for (value, words) in rows(choice) {
+        for (value, words) in rows::all(choice) {
             option(out, value, words, value == picked);
         }
-        out.close_all(2);
+        out.close_two();
     }
 
     /// A choice of one, none picked unless it stands in the sheet.
     pub(super) fn radios(&self, out: &mut Page<'_>, name: &str, choice: Choice) {
         let picked = self.sheet.get(name);
-        for (value, words) in rows(choice) {
+        for (value, words) in rows::all(choice) {
             tick_text(out, "radio", name, value, value == picked, words);
         }
     }

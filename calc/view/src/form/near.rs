@@ -4,7 +4,7 @@
 use super::field::button;
 use super::regions::known;
 use super::{View, words as w};
-use crate::hosted;
+use crate::HOSTED;
 use crate::out::Page;
 use crate::words::{either, region};
 use calc::order;
@@ -17,7 +17,8 @@ const MOST: usize = 3;
 
 /// Codes of the form for the point, nearest first; none where it can't be told, or where one of them stands already.
 pub(super) fn look(view: &View<'_>) -> Vec<&'static str> {
-    let place = hosted(view.draft.question.as_ref()).map(|question| &question.place);
+    let question = view.draft.question.as_ref().filter(|_| HOSTED);
+    let place = question.map(|question| &question.place);
     let Some(Place::Point {
         latitude,
         longitude,

@@ -129,7 +129,7 @@ fn ground(view: &View<'_>, out: &mut Page<'_>, at: usize, under: &str) {
     view.tick(out, &path("targets", at, "downhill"), w::DOWNHILL);
     open_shown(out, &voltage_id(at), is_line(view.sheet, at));
     field(view, out, under, &VOLTAGE);
-    out.close_all(2);
+    out.close_two();
 }
 
 fn line(view: &View<'_>, out: &mut Page<'_>) {

@@ -55,5 +55,5 @@ pub(super) fn field(view: &View<'_>, out: &mut Page<'_>) {
     if !known {
         option(out, picked, picked, true);
     }
-    out.close_all(2);
+    out.close_two();
 }

@@ -6,9 +6,9 @@ use super::regions::{countries, known};
 use super::{Part, View, near, words as w};
 use crate::control::{labelled, open_input, open_select, option};
 use crate::field_id;
-use crate::hosted;
 use crate::out::Page;
 use crate::words::region;
+use crate::{HOSTED, hosted};
 use calc::timing::pack::towns::Town;
 
 /// Towns for a name while it is typed.
@@ -192,7 +192,7 @@ fn search(view: &View<'_>, out: &mut Page<'_>, search: &Search) {
     for (code, name) in countries() {
         option(out, code, name, code == country(view, search));
     }
-    out.close_all(2);
+    out.close_two();
     let id = field_id(search.name);
     let hint_id = labelled(out, &id, w::TOWN, w::TOWN_HINT);
     let typed = view.sheet.get(search.name);
@@ -205,9 +205,18 @@ fn search(view: &View<'_>, out: &mut Page<'_>, search: &Search) {
     out.close();
 }
 
+/// How a search stands.
+fn state<'a>(view: &'a View<'_>, at: usize) -> &'a Towns {
+    if HOSTED {
+        &view.towns[at]
+    } else {
+        &Towns::NotAsked
+    }
+}
+
 /// The matches, to pick one from.
 pub(super) fn list(view: &View<'_>, out: &mut Page<'_>, at: usize) {
-    let Some(Towns::Found(found)) = hosted(Some(&view.towns[at])) else {
+    let Towns::Found(found) = state(view, at) else {
         return;
     };
     if found.is_empty() {
@@ -242,7 +251,7 @@ fn picked(view: &View<'_>, search: &Search, town: &Town) -> bool {
 /// How the search stands, for those who look and those who listen.
 pub(super) fn line(view: &View<'_>, at: usize) -> String {
     let picked = |town: &Town| picked(view, &SEARCHES[at], town);
-    match hosted(Some(&view.towns[at])).unwrap_or(&Towns::NotAsked) {
+    match state(view, at) {
         Towns::NotAsked => String::new(),
         Towns::Coming => w::TOWN_COMING.to_owned(),
         Towns::Failed => w::TOWN_FAILED.to_owned(),

@@ -119,7 +119,7 @@ pub(super) fn stems_more(view: &View<'_>, out: &mut Page<'_>) {
             if !empty.is_empty() {
                 out.leaf_class("p", "asm", empty);
             }
-            out.close_all(2);
+            out.close_two();
         }
     }
 }

@@ -194,18 +194,8 @@ pub const TAPE_SIZE: &str = "Measuring tape, size across";
 pub const TAPE_FAR: &str = "Measuring tape, ground round the tree";
 pub const TAPE_YEAR: &str = "Tape of the year, bark and rules";
 
-/// Values of a choice with their words, in rows of `value=words|`; the first, empty one says what is used if nothing is
-/// picked. All rows are one text: an entry of a table for each would cost more bytes in the browser.
+/// Values of a choice with their words, in rows ([`crate::rows`]); the first, empty one says what is used if nothing is picked.
 pub type Choice = &'static str;
-
-/// The rows of a choice: values and words.
-pub fn rows(choice: Choice) -> Vec<(&'static str, &'static str)> {
-    let mut rows = Vec::new();
-    for row in choice.split('|') {
-        rows.extend(row.split_once('='));
-    }
-    rows
-}
 
 pub const UNKNOWN_NAMES: Choice = concat!(
     "unknown broadleaf=A broadleaf tree|",

@@ -1,8 +1,8 @@
 //! Working: the inputs as read, what was assumed, how each number was made; and what to keep.
 
 use super::build::{Cx, button, cites, field_link, open_details, open_part, source, sub};
+use crate::HOSTED;
 use crate::heading::heading;
-use crate::hosted;
 use crate::out::Page;
 use crate::words::{self as w, Told};
 
@@ -111,7 +111,7 @@ pub fn keep(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
     let print = if stops { w::PRINT_CALL } else { w::PRINT };
     button(out, "print", print);
     button(out, "copy", w::COPY);
-    if hosted(cx.options.with_link.then_some(())).is_some() {
+    if HOSTED && cx.options.with_link {
         button(out, "link", w::COPY_LINK);
     }
     out.close_two();

@@ -7,6 +7,7 @@ use crate::form::length::Length;
 use crate::form::seen::elsewhere;
 use crate::form::species::UNKNOWN;
 use crate::form::{matters, words as w};
+use crate::rows;
 use calc::question::{Seen, Slot, StemTyped, TargetTyped, Text, Typed};
 use calc::reference::Reference;
 use chrono::NaiveDate;
@@ -129,7 +130,7 @@ impl Sheet {
 
     /// Signs, trees that were timed, one a line, and what was seen at a visit.
     fn lists(&self, typed: &mut Typed) {
-        for (sign, _) in w::rows(w::SIGN_WORDS) {
+        for (sign, _) in rows::all(w::SIGN_WORDS) {
             if self.holds("signs", sign) {
                 typed.signs.push(Text::from(sign));
             }

@@ -203,7 +203,7 @@ pub const YOUR_WORDS: &str = "your words";
 /// A caution of the merged line in two or three words; none for one that never goes there.
 #[must_use]
 pub fn caution_short(id: &str) -> Option<&'static str> {
-    super::named(CAUTIONS_SHORT, id)
+    crate::rows::named(CAUTIONS_SHORT, id)
 }
 const CAUTIONS_SHORT: &str = concat!(
     "HZ8=wind, ice, wet ground|",

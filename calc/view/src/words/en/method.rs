@@ -156,7 +156,7 @@ pub fn rule(id: &str, method: Method) -> Option<&'static str> {
         ("10_and_over", Method::PullOrDig | Method::RepeatCutting) => "10_and_over_small",
         _ => id,
     };
-    super::named(RULES, row)
+    crate::rows::named(RULES, row)
 }
 const RULES: &str = concat!(
     "always=the tree stays|",

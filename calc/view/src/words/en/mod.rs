@@ -71,7 +71,7 @@ pub fn to(low: String, high: String) -> String {
 /// A unit's sign in full, for those who listen; anything else as it is.
 #[must_use]
 pub fn spoken_unit(word: &str) -> &str {
-    named(UNITS, word).unwrap_or(word)
+    crate::rows::named(UNITS, word).unwrap_or(word)
 }
 const UNITS: &str = concat!(
     "in=inches|",
@@ -80,13 +80,6 @@ const UNITS: &str = concat!(
     "cm=centimetres|",
     "m=metres",
 );
-
-/// The words of a key in rows of `key=words|`. All rows are one text: a comparison for each key would cost more bytes
-/// in the browser, an entry of a table a relocation.
-fn named(rows: &'static str, key: &str) -> Option<&'static str> {
-    rows.split('|')
-        .find_map(|row| row.strip_prefix(key)?.strip_prefix('='))
-}
 
 /// The first letter made large: a clause becomes the start of a sentence.
 #[must_use]

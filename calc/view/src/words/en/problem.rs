@@ -26,8 +26,8 @@ pub fn field(path: &str) -> String {
         Some((at, last)) => (at, last.trim_start_matches('.')),
         None => ("", rest),
     };
-    let name = super::named(FIELDS, &cat!(head, ".", last))
-        .or_else(|| super::named(FIELDS, head))
+    let name = crate::rows::named(FIELDS, &cat!(head, ".", last))
+        .or_else(|| crate::rows::named(FIELDS, head))
         .unwrap_or(head);
     // The first of a list is what a short form shows; the others carry their number.
     let number = at.bytes().fold(None, |sum: Option<u32>, digit| {
@@ -118,7 +118,7 @@ fn last(path: &str) -> &str {
 
 /// What a number of a field looks like.
 fn example(path: &str) -> &'static str {
-    super::named(EXAMPLES, last(path)).unwrap_or("2")
+    crate::rows::named(EXAMPLES, last(path)).unwrap_or("2")
 }
 const EXAMPLES: &str = concat!(
     "diameter=14 or 14 1/2|",
@@ -136,7 +136,7 @@ const EXAMPLES: &str = concat!(
 
 /// Units that a field may carry.
 fn units(path: &str) -> &'static str {
-    super::named(UNITS, last(path)).unwrap_or("in, ft, mm, cm or m")
+    crate::rows::named(UNITS, last(path)).unwrap_or("in, ft, mm, cm or m")
 }
 const UNITS: &str = concat!(
     "live_share=% or leave the unit out|",
