@@ -183,16 +183,7 @@ fn the_climate_is_fetched_once_a_point_is_named_and_not_before() {
         browser.open_a_plan(&server.address).await?;
         let fetched = "performance.getEntriesByType('resource').filter((entry) => entry.name.includes('climate.')).length";
         assert_eq!(browser.run(&format!("return {fetched};")).await?, 0);
-        // Boston, in the file's own numbers; the fields are folded away until asked for.
-        let open = "document.querySelector('slipbark-tree-plan').shadowRoot.querySelectorAll('form details').forEach((fold) => { fold.open = true; });";
-        browser.run(open).await?;
-        browser
-            .type_into("[name='place.latitude']", "42.36")
-            .await?;
-        browser
-            .type_into("[name='place.longitude']", "-71.06")
-            .await?;
-        browser.keys(&[Key::Tab.into()]).await?;
+        browser.type_the_point_of_boston().await?;
         let known =
             "document.querySelector('slipbark-tree-plan').result?.asked_probability != null";
         browser

@@ -106,6 +106,15 @@ impl Browser {
         self.show_the_plan().await
     }
 
+    /// Types the point of Boston, as the climate file has it, into fields that are folded away until asked for.
+    pub async fn type_the_point_of_boston(&self) -> Outcome {
+        self.run("document.querySelector('slipbark-tree-plan').shadowRoot.querySelectorAll('form details').forEach((fold) => { fold.open = true; });")
+            .await?;
+        self.type_into("[name='place.latitude']", "42.36").await?;
+        self.type_into("[name='place.longitude']", "-71.06").await?;
+        self.keys(&[Key::Tab.into()]).await
+    }
+
     /// The outcome of the answer that stands in the page.
     pub async fn outcome(&self) -> Result<String, CmdError> {
         let outcome = self

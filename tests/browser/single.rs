@@ -3,7 +3,6 @@
 use crate::Outcome;
 use crate::browser::{Browser, in_browser};
 use crate::site::{Server, built, folder};
-use fantoccini::key::Key;
 use serde_json::json;
 use std::process::Command;
 
@@ -56,16 +55,7 @@ const PARTS: &str = "[...document.querySelector('slipbark-tree-plan').shadowRoot
 /// The invented tree's plan, then the point of Boston typed in.
 async fn open_a_plan_in_boston(browser: &Browser, address: &str) -> Outcome {
     browser.open_a_plan(address).await?;
-    browser
-        .run("document.querySelector('slipbark-tree-plan').shadowRoot.querySelectorAll('form details').forEach((fold) => { fold.open = true; });")
-        .await?;
-    browser
-        .type_into("[name='place.latitude']", "42.36")
-        .await?;
-    browser
-        .type_into("[name='place.longitude']", "-71.06")
-        .await?;
-    browser.keys(&[Key::Tab.into()]).await
+    browser.type_the_point_of_boston().await
 }
 
 /// The page says this, shows what the plan weighs, and has no calculator.

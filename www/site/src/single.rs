@@ -173,17 +173,12 @@ mod tests {
             .chars()
             .map(|letter| u8::try_from(u32::from(letter)).unwrap())
             .collect();
-        let packed: Vec<u8> = letters
-            .chunks(line + 1)
-            .flat_map(|line| line[1..].iter().map(|letter| letter.wrapping_sub(line[0])))
-            .collect();
+        let packed = packed::tests::bytes_of(&letters, line);
         let mut sum = flate2::Crc::new();
         sum.update(&packed);
         assert_eq!(sum.sum().to_string(), cut("data-crc=\"", "\""));
 
-        let mut reader = lzma_rust2::LzmaReader::new_mem_limit(&*packed, u32::MAX, None).unwrap();
-        let mut all = Vec::new();
-        std::io::Read::read_to_end(&mut reader, &mut all).unwrap();
+        let all = packed::tests::unpacked(&packed);
         let sizes = cut("data-parts=\"", "\"");
         let sizes: Vec<&str> = sizes.split(' ').collect();
         let mut rest = all.as_slice();

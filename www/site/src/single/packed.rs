@@ -66,8 +66,24 @@ fn in_lines(bytes: &[u8], line: usize) -> Option<Vec<u8>> {
 }
 
 #[cfg(test)]
-mod tests {
+pub(super) mod tests {
     use super::*;
+
+    /// What the page does with letters.
+    pub fn bytes_of(letters: &[u8], line: usize) -> Vec<u8> {
+        letters
+            .chunks(line + 1)
+            .flat_map(|line| line[1..].iter().map(|letter| letter.wrapping_sub(line[0])))
+            .collect()
+    }
+
+    /// A packed file unpacked by the library's own reader.
+    pub fn unpacked(file: &[u8]) -> Vec<u8> {
+        let mut reader = lzma_rust2::LzmaReader::new_mem_limit(file, u32::MAX, None).unwrap();
+        let mut out = Vec::new();
+        std::io::Read::read_to_end(&mut reader, &mut out).unwrap();
+        out
+    }
 
     #[test]
     fn no_letter_is_one_that_a_page_changes_and_all_come_back() {
@@ -80,11 +96,7 @@ mod tests {
             let (letters, line) = letters(&bytes);
             assert!(line >= least, "{line}");
             assert!(letters.iter().all(|letter| !NEVER.contains(letter)));
-            let back: Vec<u8> = letters
-                .chunks(line + 1)
-                .flat_map(|line| line[1..].iter().map(|letter| letter.wrapping_sub(line[0])))
-                .collect();
-            assert!(back == bytes);
+            assert!(bytes_of(&letters, line) == bytes);
         }
     }
 
@@ -96,9 +108,6 @@ mod tests {
         assert_eq!(file[0], 4, "(pb * 5 + lp) * 9 + lc");
         assert_eq!(file[1..5], 4096_u32.to_le_bytes());
         assert_eq!(file[5..13], 3000_u64.to_le_bytes());
-        let mut reader = lzma_rust2::LzmaReader::new_mem_limit(&*file, u32::MAX, None).unwrap();
-        let mut out = Vec::new();
-        std::io::Read::read_to_end(&mut reader, &mut out).unwrap();
-        assert!(out == bytes);
+        assert!(unpacked(&file) == bytes);
     }
 }
