@@ -2,7 +2,7 @@
 //! module is: `cargo bench -p boundary --target wasm32-unknown-unknown --profile wasm`, with chromedriver on the path.
 //! It prints the time and holds nothing, since a browser on a busy machine says little; the aim is 50 ms.
 
-use calc::evidence::Grade;
+use calc::terms::cite::Grade;
 use calc::timing::{
     Ask, DrySpell, Growth, PointClimate, Site, Station, TreeTiming, Where, climate, season,
 };

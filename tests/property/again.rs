@@ -3,9 +3,10 @@
 use crate::make::{Maker, local, plain};
 use crate::support::reference;
 use calc::answer::{Changed, Outcome, answer};
-use calc::model::method::Method;
-use calc::quantity::{Dbh, TargetDistance, TotalHeight};
-use calc::question::{Day, Dry, Herbicide, Question, TargetKind};
+use calc::question::{Day, Question};
+use calc::terms::method::Method;
+use calc::terms::quantity::{Dbh, TargetDistance, TotalHeight};
+use calc::terms::tree::{Dry, Herbicide, TargetKind};
 use calc::timing::doy::season_year;
 
 #[test]

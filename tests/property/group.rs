@@ -3,10 +3,10 @@
 use crate::make::{Maker, local, plain};
 use crate::support::{reference, settings_of};
 use calc::answer::{Answer, Changed, Outcome, answer};
-use calc::model::method::{Level, Method};
 use calc::model::reach;
 use calc::question::{Day, Question};
 use calc::settings::Group;
+use calc::terms::method::{Level, Method};
 use chrono::{Datelike, NaiveDate};
 use rand::Rng;
 use serde_json::{Value, json};
@@ -159,7 +159,7 @@ fn whatever_a_group_asks_for_no_answer_gets_milder() {
 
         // On the same day no method stands better.
         if after.advised_day == before.advised_day && after.outcome != Outcome::CannotTell {
-            for method in Method::ALL {
+            for method in Method::ALL.iter().copied() {
                 // Near an empty reach leaving it alone is what all else falls back on.
                 if method != Method::LeaveIt {
                     assert!(

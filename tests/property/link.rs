@@ -3,7 +3,7 @@
 use crate::make::{Maker, plain};
 use crate::support::{reference, try_read};
 use calc::question::{PlaceTyped, Question, Text, Typed, read};
-use calc::timing::Hemisphere;
+use calc::terms::place::Hemisphere;
 use calc_view::form::Sheet;
 use calc_view::share;
 use serde_json::{Value, json};

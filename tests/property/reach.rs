@@ -3,8 +3,8 @@
 use crate::make::{Maker, plain_of};
 use crate::support::{level, speaks};
 use calc::answer::Outcome as Answered;
-use calc::model::method::{Level, Method};
 use calc::model::reach::Outcome;
+use calc::terms::method::{Level, Method};
 use serde_json::{Value, json};
 
 /// From mild to severe; what is not checked stands outside.

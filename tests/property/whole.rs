@@ -3,7 +3,7 @@
 use crate::make::{Maker, local, plain};
 use crate::support::{as_json, reference};
 use calc::answer::answer;
-use calc::model::method::Method;
+use calc::terms::method::Method;
 use serde_json::Value;
 use std::collections::BTreeSet;
 
@@ -105,7 +105,11 @@ fn every_question_has_an_answer_and_no_number_is_missing() {
         assert!(found.is_empty(), "null at {found:?}: {typed}");
         assert_eq!(first.methods.len(), 9, "{typed}");
         assert!(
-            first.methods.iter().map(|line| line.method).eq(Method::ALL),
+            first
+                .methods
+                .iter()
+                .map(|line| line.method)
+                .eq(Method::ALL.iter().copied()),
             "{typed}"
         );
         assert_eq!(first.stems.len(), question.stems.len(), "{typed}");

@@ -5,7 +5,7 @@ use crate::support::*;
 use calc::model::at_visit::{Act, NoAdvice, RingJudged};
 use calc::model::calibrate::{NoRate, Rate, update};
 use calc::model::effort::{Three, Work, minutes};
-use calc::question::HeightBy;
+use calc::model::height_aid::HeightBy;
 use serde_json::{Value, json};
 
 fn asked(fields: Value) -> Value {

@@ -2,8 +2,8 @@
 //! file: S2; fire extension of the growth simulator: S3), and Clark's lines (Clark 1991, Table 9: S3b) beside them.
 
 use crate::support::*;
-use calc::quantity::MM_PER_IN;
-use calc::reference::Confidence;
+use calc::terms::quantity::MM_PER_IN;
+use calc::terms::species::Confidence;
 use serde_json::json;
 
 /// Thickness of one side at 12 in, worked by hand from the printed class: 12 times the coefficient of the class.

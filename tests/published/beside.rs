@@ -3,7 +3,7 @@
 
 use crate::support::*;
 use calc::answer::Changed;
-use calc::model::method::Method;
+use calc::terms::method::Method;
 use serde_json::json;
 
 fn printed(source: &str, measure: &str) -> f64 {

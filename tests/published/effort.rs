@@ -6,7 +6,7 @@ mod visits;
 
 use crate::support::*;
 use calc::model::effort::{Effort, Three, Work, minutes};
-use calc::quantity::MM_PER_IN;
+use calc::terms::quantity::MM_PER_IN;
 use rand::SeedableRng;
 use rand::rngs::StdRng;
 use rand_distr::{Distribution, LogNormal};

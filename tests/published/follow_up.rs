@@ -59,7 +59,7 @@ fn one_tree_no_minutes_and_absurd_minutes_give_no_rate() {
 /// the similar triangles of shadow and stick are exact.
 #[test]
 fn height_aids_agree_with_a_table_of_tangents_and_similar_triangles() {
-    let near = |height: Result<calc::quantity::TotalHeight, NoHeight>, m: f64| {
+    let near = |height: Result<calc::terms::quantity::TotalHeight, NoHeight>, m: f64| {
         let got = height.expect("a height").m();
         assert!((got - m).abs() < 0.005, "{got} for {m}");
     };

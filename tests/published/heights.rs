@@ -3,8 +3,8 @@
 
 use crate::support::*;
 use calc::model::height::curve_m;
-use calc::quantity::{M_PER_FT, MM_PER_IN};
-use calc::reference::{Form, HeightRow};
+use calc::terms::quantity::{M_PER_FT, MM_PER_IN};
+use calc::terms::species::{Form, HeightRow};
 use serde_json::json;
 
 fn form(word: &str) -> Form {

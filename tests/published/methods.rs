@@ -7,7 +7,7 @@ mod cases;
 use self::cases::{cases, maple, path, said};
 use crate::support::*;
 use calc::answer::Answer;
-use calc::model::method::{Cell, Method};
+use calc::terms::method::{Cell, Method};
 use serde_json::{Value, json};
 
 fn cells(text: &str) -> Vec<Cell> {
@@ -150,7 +150,7 @@ fn months_are_turned_over_in_the_south() {
 /// A professional's row holds the felling where it is: no later row makes it worse, but that of a dead tree.
 #[test]
 fn felling_by_a_professional_near_a_target_is_lowered_by_no_later_row_but_that_of_a_dead_tree() {
-    use calc::model::method::Level;
+    use calc::terms::method::Level;
     let stop = path("14", "30 ft");
     let oak = with(
         stop.clone(),
@@ -181,7 +181,7 @@ fn a_size_typed_as_a_limit_is_held_against_it_as_typed() {
         ];
         for text in typed {
             let mm = question(&maple(&text)).stems[0].dbh.mm();
-            assert_eq!(calc::quantity::inches(mm), inches, "{text}");
+            assert_eq!(calc::terms::quantity::inches(mm), inches, "{text}");
         }
     }
     assert!(!named(&ask(&tree("Scots pine", "6 in")), "conifer_under_6"));

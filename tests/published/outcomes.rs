@@ -5,9 +5,10 @@ mod species;
 mod wait;
 
 use crate::support::*;
-use calc::answer::{AlsoKind, Answer, Outcome, iso};
-use calc::model::method::{Level, Method};
+use calc::answer::{AlsoKind, Answer, Outcome};
 use calc::model::reach;
+use calc::terms::day::iso;
+use calc::terms::method::{Level, Method};
 use serde_json::{Value, json};
 
 fn day(answer: &Answer) -> String {

@@ -6,7 +6,7 @@ mod lines;
 
 use crate::support::*;
 use calc::model::reach::{Outcome, Reach, Why};
-use calc::quantity::M_PER_FT;
+use calc::terms::quantity::M_PER_FT;
 use serde_json::{Value, json};
 
 /// A maple of 50 ft, measured, so that heights and multiples are round numbers.

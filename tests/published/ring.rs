@@ -2,7 +2,7 @@
 
 use crate::support::*;
 use calc::model::ring::WidthRule;
-use calc::quantity::MM_PER_IN;
+use calc::terms::quantity::MM_PER_IN;
 use serde_json::{Value, json};
 
 /// Widths of the first stem in millimetres: at least, better.

@@ -3,9 +3,9 @@
 
 use crate::support::{ask, near, question, reference, settings_of, tree, value_of, with};
 use calc::answer::{Answer, Outcome, answer};
-use calc::model::method::Method;
 use calc::model::season::Local;
 use calc::settings::{Group, Settings, Told, read};
+use calc::terms::method::Method;
 use calc_view::{settings_told, text};
 use chrono::NaiveDate;
 use serde_json::{Value, json};
@@ -76,7 +76,7 @@ fn whole_settings_are_taken_without_a_word() {
     assert!(settings.tighten.blocks(4) && !settings.tighten.blocks(7));
     assert_eq!(settings.share, Some(false));
     let small = settings_of(&json!({ "schema": 1, "name": "A" }));
-    assert_eq!(small.tighten, calc::settings::Tighten::default());
+    assert_eq!(small.tighten, calc::terms::tighten::Tighten::default());
 }
 
 #[test]

@@ -2,10 +2,11 @@
 #![allow(dead_code, reason = "each check uses its own part")]
 
 use calc::answer::{Answer, answer, without_changes};
-use calc::model::method::{Level, Method};
 use calc::model::season::Local;
 use calc::question::{Problem, Question, Typed, read};
-use calc::reference::{Reference, Species};
+use calc::reference::Reference;
+use calc::terms::method::{Level, Method};
+use calc::terms::species::Species;
 use serde_json::{Value, json};
 
 #[path = "tables.rs"]

@@ -22,8 +22,9 @@ mod undated;
 #[path = "timing/wood.rs"]
 mod wood;
 
+use calc::terms::species::WoodClass;
 use calc::timing::shift::{Rates, days as shift_days};
-use calc::timing::{Site, Verdict, WoodClass};
+use calc::timing::{Site, Verdict};
 use support::*;
 
 /// Any year without 29 February: the examples are days of the year.
@@ -165,7 +166,7 @@ fn harvard_forest_to_front_royal_is_21_days_by_hopkins_and_16_by_the_fitted_rate
 /// Rows of windows_published.csv whose strength is "usable". The dates are the sources' own; the model was not fitted to them.
 mod published_windows {
     use crate::support::*;
-    use calc::timing::WoodClass;
+    use calc::terms::species::WoodClass;
 
     const YEAR: i32 = 2027;
 

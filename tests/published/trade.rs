@@ -1,11 +1,12 @@
 //! Facts of the trade: common practice, no source. What everyone who rings trees says, held against the answers.
 
 use crate::support::*;
-use calc::answer::{Answer, Outcome, answer, iso};
+use calc::answer::{Answer, Outcome, answer};
 use calc::model::at_visit::{Act, RingJudged, Seen, advise};
-use calc::model::method::{Level, Method};
 use calc::model::season::Local;
 use calc::model::visits::VisitKind;
+use calc::terms::day::iso;
+use calc::terms::method::{Level, Method};
 use calc::timing::{Station, Verdict};
 use chrono::{Datelike, NaiveDate};
 use serde_json::{Value, json};

@@ -2,8 +2,8 @@
 
 use crate::support::*;
 use calc::model::{bark, height, stand};
-use calc::quantity::{M_PER_FT, MM_PER_IN};
-use calc::reference::Form;
+use calc::terms::quantity::{M_PER_FT, MM_PER_IN};
+use calc::terms::species::Form;
 use serde_json::json;
 
 /// The number in front of a word or sign, as `52` in `circumference 52 in`.

@@ -1,7 +1,7 @@
 //! Every number in content has a source, a place in it and a grade.
 
 use crate::support::{Row, root, rows};
-use calc::evidence::Grade;
+use calc::terms::cite::Grade;
 use std::collections::BTreeSet;
 
 /// Tables without a grade of their own, and why.
@@ -131,7 +131,7 @@ fn every_row_of_every_table_has_a_grade_that_can_be_read() {
                 // A cell without a value grades nothing.
                 let none = matches!(grade, "NONE" | "none");
                 assert!(
-                    none || Grade::parse(grade).is_some(),
+                    none || Grade::of_table(grade).is_some(),
                     "{table}: \"{cell}\" is no grade in {row:?}"
                 );
             }
@@ -196,7 +196,7 @@ fn every_constant_has_value_source_place_and_grade_and_stands_once() {
         assert!(row["value"].parse::<f64>().is_ok(), "{name}");
         assert!(names.insert(name.to_owned()), "{name} stands twice");
         let own = ids(&row, "source_id") == ["own"];
-        let assumed = Grade::parse(&row["grade"]) == Some(Grade::Assumption);
+        let assumed = Grade::of_table(&row["grade"]) == Some(Grade::Assumption);
         assert_eq!(
             own, assumed,
             "{name}: our own is an assumption, and an assumption is our own"
@@ -244,7 +244,7 @@ fn every_mark_of_a_species_and_every_row_of_the_methods_says_where_it_is_from() 
 fn no_constant_claims_a_better_grade_than_its_source_allows() {
     let mut ceilings = std::collections::BTreeMap::new();
     for row in read("evidence/sources.csv") {
-        let grade = Grade::parse(&row["grade_ceiling"]).unwrap_or_else(|| panic!("{row:?}"));
+        let grade = Grade::of_table(&row["grade_ceiling"]).unwrap_or_else(|| panic!("{row:?}"));
         assert!(
             ceilings.insert(row["id"].clone(), grade).is_none(),
             "{} stands twice",
@@ -257,7 +257,7 @@ fn no_constant_claims_a_better_grade_than_its_source_allows() {
         "rules/timing_constants.csv",
     ] {
         for row in read(table) {
-            let grade = Grade::parse(&row["grade"]).expect("a grade");
+            let grade = Grade::of_table(&row["grade"]).expect("a grade");
             for id in ids(&row, "source_id") {
                 if let Some(ceiling) = ceilings.get(&id) {
                     assert!(

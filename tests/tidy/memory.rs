@@ -1,7 +1,7 @@
 //! Nothing of grade MEMORY is shown as sourced.
 
 use crate::support::{reference, rows};
-use calc::evidence::Grade;
+use calc::terms::cite::Grade;
 
 #[test]
 fn no_look_alike_is_from_memory() {
@@ -78,8 +78,9 @@ fn no_animal_that_is_shown_is_from_memory() {
 /// Every line of every answer is held to it in tests/property; here the tables that answers quote.
 #[test]
 fn no_month_outlook_height_bark_or_rule_that_answers_quote_is_from_memory() {
+    use calc::terms::place::Hemisphere;
+    use calc::timing::Topic;
     use calc::timing::restrictions::for_region;
-    use calc::timing::{Hemisphere, Topic};
     let topics = [
         Topic::Birds,
         Topic::Bats,

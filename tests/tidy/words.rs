@@ -1,7 +1,7 @@
 //! What people read: nothing that promises, and words for every row of the table.
 
 use crate::support::{reference, rows};
-use calc::model::method::{Cell, Method};
+use calc::terms::method::{Cell, Method};
 
 /// Words that promise what nobody can, whatever stands round them.
 const BANNED: [&str; 4] = ["safe", "safely", "approved", "guaranteed"];
@@ -92,7 +92,7 @@ fn every_row_of_the_method_table_has_words_for_each_method_that_it_touches() {
             if cell == Cell::NOTHING {
                 continue;
             }
-            let words = calc_view::words::rule(rule.id, method);
+            let words = calc_view::words::rule(rule.id, *method);
             let words = words.unwrap_or_else(|| panic!("no words for {} on {method:?}", rule.id));
             assert!(words.len() > 8, "{}: {words}", rule.id);
             promises_nothing(words, rule.id);

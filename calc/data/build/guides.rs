@@ -4,9 +4,9 @@ use crate::pack::Pack;
 use crate::rules::{Sources, grade, shown};
 use crate::table::{Problem, Row, Table};
 use crate::tags;
-use calc::evidence::Grade;
-use calc::model::method::Method;
-use calc::reference::Group;
+use calc::terms::cite::Grade;
+use calc::terms::method::Method;
+use calc::terms::species::Group;
 use std::path::Path;
 
 /// Snags an acre by guideline; what is only remembered stays out.

@@ -3,9 +3,10 @@
 use crate::pack::Pack;
 use crate::table::{Problem, Row, Table};
 use crate::tags;
-use calc::evidence::Grade;
-use calc::model::method::{Cell, Condition};
+use calc::model::method::Condition;
 use calc::reference::{OutlookClass, SizeClass, When};
+use calc::terms::cite::Grade;
+use calc::terms::method::Cell;
 use std::cell::RefCell;
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
@@ -167,7 +168,7 @@ fn label(row: &Row<'_>) -> Result<String, Problem> {
 pub fn grade(row: &Row<'_>, column: &str) -> Result<Grade, Problem> {
     let text = row.text(column)?;
     // Where a cell grades several fields the weakest counts.
-    Grade::parse(text).ok_or_else(|| row.problem(format!("{column}: \"{text}\" is no grade")))
+    Grade::of_table(text).ok_or_else(|| row.problem(format!("{column}: \"{text}\" is no grade")))
 }
 
 pub fn methods(content: &Path, sources: &Sources, pack: &mut Pack) -> Result<(), Problem> {

@@ -4,9 +4,9 @@ use crate::pack::Pack;
 use crate::rules::{Sources, grade, split_names};
 use crate::table::{Problem, Row, Table};
 use crate::tags;
-use calc::evidence::Grade;
-use calc::reference::{Confidence, Durability, Group, Suitability, Trait, Vigor};
-use calc::timing::WoodClass;
+use calc::terms::cite::Grade;
+use calc::terms::species::WoodClass;
+use calc::terms::species::{Confidence, Durability, Group, Suitability, Trait, Vigor};
 use std::collections::BTreeSet;
 use std::path::Path;
 
@@ -188,7 +188,7 @@ fn response_grade(row: &Row<'_>) -> Result<Grade, Problem> {
     let text = row.text("grade")?;
     text.split('|')
         .find_map(|part| part.strip_prefix("G="))
-        .and_then(Grade::parse)
+        .and_then(Grade::of_table)
         .ok_or_else(|| row.problem(format!("grade: \"{text}\" grades no guidance")))
 }
 
@@ -518,7 +518,7 @@ fn look_alikes(name: &str, tables: &Tables, pack: &mut Pack) -> Result<(), Probl
     if others.len() != marks.len() || others.len() != native.len() {
         return Err(row.problem("look-alikes, marks and natives are not as many"));
     }
-    let read = Grade::parse(row.text("grade")?) != Some(Grade::Memory);
+    let read = Grade::of_table(row.text("grade")?) != Some(Grade::Memory);
     let shown: Vec<(&str, &str, bool)> = others
         .iter()
         .zip(marks)

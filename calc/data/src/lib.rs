@@ -31,7 +31,7 @@ pub fn reference() -> &'static Reference {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use calc::reference::Group;
+    use calc::terms::species::Group;
 
     #[test]
     fn what_the_build_packed_is_read_to_the_end() {

@@ -1,7 +1,7 @@
 //! The streams of the packed tables, and the smallest things read from them.
 
 use crate::tags;
-use calc::evidence::Cite;
+use calc::terms::cite::Cite;
 use core::str::Split;
 
 /// The streams, and how far each is read. The build wrote them, so nothing is missing.

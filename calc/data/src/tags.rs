@@ -1,11 +1,10 @@
 // Shared by the build, which writes a value as its place in one of these lists, and by the reader.
 
-use calc::evidence::Grade;
-use calc::model::method::{Cell, Level};
-use calc::reference::{
-    Confidence, Durability, Form, Group, OutlookClass, SizeClass, Suitability, Trait, Vigor, When,
-};
-use calc::timing::WoodClass;
+use calc::reference::{OutlookClass, SizeClass, When};
+use calc::terms::cite::Grade;
+use calc::terms::method::{Cell, Level};
+use calc::terms::species::WoodClass;
+use calc::terms::species::{Confidence, Durability, Form, Group, Suitability, Trait, Vigor};
 use calc::timing::restrictions::{Scope, Topic};
 
 pub const GRADES: &[Grade] = &[

@@ -2,17 +2,18 @@
 
 use crate::reader::Reader;
 use crate::tags;
-use calc::evidence::Cite;
 use calc::model::effort::{EffortConstants, Three};
 use calc::model::height::HeightConstants;
-use calc::model::method::{Condition, Method};
+use calc::model::method::Condition;
 use calc::model::reach::ReachConstants;
 use calc::model::ring::RingConstants;
 use calc::reference::{
-    Bark, Caution, CavityUser, Constants, DeathRow, HeightRow, LookAlike, MethodMinutes,
-    MethodRule, OutlookOverride, OutlookRow, Reference, Share, SnagGuide, Source, Species,
-    SproutRow,
+    Caution, CavityUser, Constants, MethodMinutes, MethodRule, OutlookOverride, OutlookRow,
+    Reference, Share, SnagGuide, Source,
 };
+use calc::terms::cite::Cite;
+use calc::terms::method::Method;
+use calc::terms::species::{Bark, DeathRow, HeightRow, LookAlike, Species, SproutRow};
 use calc::timing::restrictions::{DiseaseRegion, Restriction};
 
 impl Reader {

@@ -1,6 +1,7 @@
 //! The visits as a calendar file (RFC 5545): one all-day event a visit, no alarm, no place.
 
-use calc::answer::{Answer, iso};
+use calc::answer::Answer;
+use calc::terms::day::iso;
 use chrono::{Days, NaiveDate};
 
 /// The domain of the events' names: fixed, so that a second export replaces the first and doubles nothing.
@@ -66,7 +67,7 @@ fn compact(day: NaiveDate) -> String {
 }
 
 fn number(value: usize) -> String {
-    calc::quantity::fixed(value as f64, 0)
+    calc::terms::small::decimals::fixed(value as f64, 0)
 }
 
 /// Backslash, semicolon, comma and line ends carry meaning in a text value (3.3.11).

@@ -1,6 +1,7 @@
 //! Numbers to people: rounded once, here, no finer than the source; both units, the reader's first.
 
-use calc::quantity::{M_PER_FT, MM_PER_IN, Units, fixed};
+use calc::terms::quantity::{M_PER_FT, MM_PER_IN, Units};
+use calc::terms::small::decimals::fixed;
 use chrono::{Datelike, NaiveDate};
 
 use crate::words as w;

@@ -3,7 +3,7 @@
 use super::{beside, day, head, in_region, not_checked, on, said};
 use crate::support::*;
 use calc::answer::{AlsoKind, Outcome};
-use calc::model::method::{Level, Method};
+use calc::terms::method::{Level, Method};
 use serde_json::json;
 
 /// S85: no cambium, so no ring.

@@ -3,7 +3,7 @@
 use super::{beside, day, head, on, said};
 use crate::support::*;
 use calc::answer::{AlsoKind, Outcome};
-use calc::model::method::Method;
+use calc::terms::method::Method;
 use serde_json::json;
 
 #[test]

@@ -2,10 +2,11 @@
 //! Expected values are worked by hand from the model; our own statements, no outside source.
 
 use crate::support::*;
-use calc::timing::doy::Hemisphere;
+use calc::terms::place::Hemisphere;
+use calc::terms::species::WoodClass;
 use calc::timing::{
     Ask, Basis, Daily, DrySpell, Flag, Growth, Observed, Season, Site, Stage, TreeTiming, Verdict,
-    Where, WoodClass, season,
+    Where, season,
 };
 
 #[test]

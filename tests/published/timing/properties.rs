@@ -1,7 +1,8 @@
 //! What must hold at every place, for every wood class, on every day. Our own statements, no outside source.
 
 use crate::support::*;
-use calc::timing::{Constants, PointClimate, Season, Verdict, WoodClass};
+use calc::terms::species::WoodClass;
+use calc::timing::{Constants, PointClimate, Season, Verdict};
 use chrono::{Datelike, NaiveDate};
 
 /// Calls a check for every place and class that has dates.

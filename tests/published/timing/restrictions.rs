@@ -1,8 +1,8 @@
 //! The season's law and biology by region, against the rows of seasonal_restrictions.csv (each names its authority).
 
 use crate::support::{Row, day, rows};
-use calc::evidence::{Cite, Grade};
-use calc::timing::doy::Hemisphere::{North, South};
+use calc::terms::cite::{Cite, Grade};
+use calc::terms::place::Hemisphere::{North, South};
 use calc::timing::restrictions::{for_region, oak_wilt, presence};
 use calc::timing::{Applied, DiseaseRegion, OakWilt, Presence, Restriction, Scope, Topic};
 use chrono::NaiveDate;
@@ -37,7 +37,8 @@ fn restriction(r: &Row) -> Restriction {
         cite: Cite {
             source: leak(&r["source_id"]),
             place: leak(&r["source"]),
-            grade: Grade::parse(&r["grade"]).unwrap_or_else(|| panic!("no grade {}", r["grade"])),
+            grade: Grade::of_table(&r["grade"])
+                .unwrap_or_else(|| panic!("no grade {}", r["grade"])),
         },
     }
 }

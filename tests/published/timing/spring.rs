@@ -2,7 +2,7 @@
 //! The tables here are made up; the degree-days themselves are checked in degree_days.rs.
 
 use crate::support::{constants, day};
-use calc::timing::doy::Hemisphere;
+use calc::terms::place::Hemisphere;
 use calc::timing::spring::{Doubt, Scale, Table, Trouble, read};
 
 fn table(text: &str) -> Table {

@@ -1,9 +1,10 @@
 //! The engine's constants, and its seasons at a place, for the timing checks.
 #![allow(dead_code, reason = "each check uses its own part")]
 
+use calc::terms::species::WoodClass;
 use calc::timing::{
     Ask, Constants, DrySpell, Growth, Observed, PointClimate, Rates, Season, Site, Stage, Station,
-    TreeTiming, Where, WoodClass, climate, season,
+    TreeTiming, Where, climate, season,
 };
 use chrono::{Datelike, NaiveDate};
 

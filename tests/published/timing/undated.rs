@@ -1,10 +1,11 @@
 //! Where there is no date: no place, no winter, no spring, palms; and short seasons. Our own statements, no outside source.
 
 use crate::support::*;
-use calc::timing::doy::Hemisphere;
+use calc::terms::place::Hemisphere;
+use calc::terms::species::WoodClass;
 use calc::timing::{
-    DrySpell, Fill, Flag, Growth, Level, NoClimate, Site, TreeTiming, Verdict, Where, WoodClass,
-    climate, season,
+    DrySpell, Fill, Flag, Growth, Level, NoClimate, Site, TreeTiming, Verdict, Where, climate,
+    season,
 };
 use chrono::Datelike;
 

@@ -1,7 +1,7 @@
 //! Every line of species_join.csv has a wood class or a reason for none, from gdd_thresholds.csv.
 
 use crate::support::{Row, number, rows};
-use calc::timing::WoodClass;
+use calc::terms::species::WoodClass;
 use std::collections::BTreeMap;
 
 fn class(join: &Row, sums: &[Row]) -> Option<WoodClass> {

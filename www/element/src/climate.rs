@@ -4,7 +4,8 @@
 use crate::plan::Plan;
 use crate::plans;
 use calc::model::season::Local;
-use calc::question::{Place, Question};
+use calc::question::Question;
+use calc::terms::place::Place;
 use calc::timing::pack::climate::{self, Places};
 use js_sys::{Date, Function};
 use std::cell::{Cell, RefCell};

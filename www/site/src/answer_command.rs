@@ -3,8 +3,9 @@
 use crate::{args, places, question, settings, tree};
 use anyhow::{Context, Result};
 use calc::model::season::Local;
-use calc::question::{Place, Problem};
+use calc::question::Problem;
 use calc::settings::Group;
+use calc::terms::place::Place;
 use serde::Serialize;
 use std::io::{ErrorKind, Read as _, Write as _};
 use std::process::ExitCode;

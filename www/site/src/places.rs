@@ -118,15 +118,15 @@ fn point(typed: &str) -> Option<Result<Site>> {
     let number = |at: usize| -> Option<f64> {
         parts
             .get(at)
-            .and_then(|text| calc::quantity::read_number(text).ok())
+            .and_then(|text| calc::terms::number::read_number(text).ok())
             .map(|number| number.value)
     };
     let (lat, lon) = (number(0)?, number(1)?);
     let elev_m = match parts.get(2) {
         None => None,
-        Some(text) => match calc::quantity::read_number(text) {
+        Some(text) => match calc::terms::number::read_number(text) {
             Ok(number) => {
-                let unit = number.unit.unwrap_or(calc::quantity::Unit::Metre);
+                let unit = number.unit.unwrap_or(calc::terms::number::Unit::Metre);
                 unit.in_mm().map(|mm| number.value * mm / 1000.0)
             }
             Err(_) => {

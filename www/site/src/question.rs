@@ -90,7 +90,7 @@ pub fn this_year() -> i32 {
 
 /// Today in UTC as `2027-06-12`.
 pub fn today() -> String {
-    calc::answer::iso(today_day())
+    calc::terms::day::iso(today_day())
 }
 
 /// Today in UTC.

@@ -6,7 +6,8 @@ use anyhow::{Result, bail};
 use calc::answer::Answer;
 use calc::model::season::Local;
 use calc::question::{Question, StemTyped, TargetTyped, Text, Typed, read};
-use calc::reference::{Reference, Species, Suitability};
+use calc::reference::Reference;
+use calc::terms::species::{Species, Suitability};
 use calc_view::out::Html;
 use calc_view::{draw, html, measure, words};
 
@@ -143,7 +144,7 @@ fn cell(question: &Question, answer: &Answer) -> String {
         .stems
         .first()
         .and_then(|stem| stem.ring.as_ref())
-        .filter(|_| shown.headline_method == calc::model::method::Method::BarkRing)
+        .filter(|_| shown.headline_method == calc::terms::method::Method::BarkRing)
         .map_or_else(String::new, |ring| {
             format!(
                 ", {} wide",

@@ -2,10 +2,11 @@
 
 use crate::{args, places, tree};
 use anyhow::{Result, bail};
-use calc::answer::iso;
-use calc::evidence::Grade;
 use calc::question::{Found, find_species};
-use calc::reference::{Reference, Species};
+use calc::reference::Reference;
+use calc::terms::cite::Grade;
+use calc::terms::day::iso;
+use calc::terms::species::Species;
 use calc::timing::{self, Ask, Flag, Season, TreeTiming, Where, climate};
 use calc_view::words as say;
 use std::fmt::Write as _;

@@ -5,10 +5,12 @@ use super::scene::{Scene, level};
 use super::types::{Answer, Conditional, GroupAnswer, Near, Outcome, SpeciesLine, StemAnswer};
 use super::{open, rest, season_lines, work};
 use crate::model::caution;
-use crate::model::method::{self, Level, Method};
+use crate::model::method;
 use crate::model::{bark, habitat, height, outlook, ring, stand};
-use crate::question::{Condition, Day};
-use crate::settings::Tighten;
+use crate::question::Day;
+use crate::terms::method::{Level, Method};
+use crate::terms::tighten::Tighten;
+use crate::terms::tree::Condition;
 use chrono::NaiveDate;
 
 /// Everything else, for the day that was decided.
@@ -53,7 +55,7 @@ pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) 
         .then(|| method::near_limit(reference.method_rules, &case, decision.headline))
         .flatten()
         .map(|(inches, method)| Near {
-            limit_mm: inches * crate::quantity::MM_PER_IN,
+            limit_mm: inches * crate::terms::quantity::MM_PER_IN,
             method,
         });
     let mut answer = Answer {

@@ -4,9 +4,11 @@ use super::compose;
 use super::types::{Answer, Change, Changed, Outcome};
 use crate::model::height;
 use crate::model::season::Local;
-use crate::quantity::{Dbh, M_PER_FT, MM_PER_IN, TargetDistance, TotalHeight};
-use crate::question::{Day, Herbicide, Question, TargetKind};
-use crate::reference::{Reference, Suitability, Vigor};
+use crate::question::{Day, Question};
+use crate::reference::Reference;
+use crate::terms::quantity::{Dbh, M_PER_FT, MM_PER_IN, TargetDistance, TotalHeight};
+use crate::terms::species::{Suitability, Vigor};
+use crate::terms::tree::{Herbicide, TargetKind};
 use chrono::{Days, NaiveDate};
 
 /// Days looked at on both sides of the asked day.
@@ -57,7 +59,7 @@ pub fn search(
     found
 }
 
-type Flip = (Outcome, crate::model::method::Method);
+type Flip = (Outcome, crate::terms::method::Method);
 
 fn change(changed: Changed, flip: Flip) -> Change {
     Change {

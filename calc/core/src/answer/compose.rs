@@ -6,11 +6,11 @@ use super::lifted::Lifted;
 use super::open;
 use super::scene::Scene;
 use super::types::{Answer, If, Outcome};
-use crate::model::method::Method;
 use crate::model::season::Local;
 use crate::model::{height, reach};
 use crate::question::Question;
 use crate::reference::Reference;
+use crate::terms::method::Method;
 
 /// The whole answer; `nest` asks for the answer under the open conditions too.
 pub fn compose(

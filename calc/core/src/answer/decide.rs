@@ -3,9 +3,11 @@
 use super::open;
 use super::scene::{Levels, Scene, level};
 use super::types::{Also, AlsoKind, Conditional, Outcome};
-use crate::model::method::{self, Level, Method};
+use crate::model::method;
 use crate::model::reach;
-use crate::question::{Day, Herbicide, Question, Stem};
+use crate::question::{Day, Question};
+use crate::terms::method::{Level, Method};
+use crate::terms::tree::{Herbicide, Stem};
 use chrono::{Datelike, NaiveDate};
 
 /// A wait of more days than this yields to another method that stands now.

@@ -3,11 +3,13 @@
 use super::lifted::Lifted;
 use super::scene::{Scene, level};
 use super::types::Conditional;
-use crate::model::method::{Case, Level, Method};
+use crate::model::method::Case;
 use crate::model::reach::{self, Why};
-use crate::quantity::TotalHeight;
-use crate::question::{Question, Reply, Stem, TargetKind};
-use crate::reference::{Suitability, Vigor};
+use crate::question::Question;
+use crate::terms::method::{Level, Method};
+use crate::terms::quantity::TotalHeight;
+use crate::terms::species::{Suitability, Vigor};
+use crate::terms::tree::{Reply, Stem, TargetKind};
 use chrono::NaiveDate;
 
 /// What is open for an answer on a day, with the best later day of the ring, if there is one.

@@ -1,11 +1,13 @@
 //! What an answer rests on: what was assumed, and every source.
 
 use super::types::{Answer, Assumed, SourceLine, StemAnswer};
-use crate::evidence::Cite;
 use crate::model::height;
-use crate::order;
-use crate::question::{Herbicide, Place, Question};
+use crate::question::Question;
 use crate::reference::Reference;
+use crate::terms::cite::Cite;
+use crate::terms::place::Place;
+use crate::terms::small::sort::sort;
+use crate::terms::tree::Herbicide;
 
 /// What was not given, and what was used. Only fields that some model read.
 pub fn assumed(question: &Question, height: &height::Height, stems: &[StemAnswer]) -> Vec<Assumed> {
@@ -37,8 +39,8 @@ pub fn assumed(question: &Question, height: &height::Height, stems: &[StemAnswer
         && let Place::Hemisphere(hemisphere) = question.place
     {
         let name = match hemisphere {
-            crate::timing::Hemisphere::North => "north",
-            crate::timing::Hemisphere::South => "south",
+            crate::terms::place::Hemisphere::North => "north",
+            crate::terms::place::Hemisphere::South => "south",
         };
         list.push(word("place", name));
     }
@@ -125,7 +127,7 @@ pub fn sources(reference: &Reference, answer: &Answer) -> Vec<SourceLine> {
             .or_else(|| reference.cautions.iter().find(|row| row.id == line.id));
         take(caution.map_or(&[], |caution| caution.cites));
     }
-    order::sort(&mut ids, |a, b| a < b);
+    sort(&mut ids, |a, b| a < b);
     ids.dedup();
     ids.into_iter()
         .map(|id| SourceLine {

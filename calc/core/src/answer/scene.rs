@@ -1,13 +1,18 @@
 //! One tree with all that is settled about it, asked for one day after another.
 
 use super::lifted::Lifted;
-use crate::model::method::{self, Case, Level, Method, MethodLine, Standing};
+use crate::model::method;
+use crate::model::method::{Case, MethodLine, Standing};
 use crate::model::reach::{self, Reach};
 use crate::model::season::{self, Local};
-use crate::question::{Question, Stem};
-use crate::reference::{Reference, Trait};
+use crate::question::Question;
+use crate::reference::Reference;
+use crate::terms::method::{Level, Method};
+use crate::terms::place::Hemisphere;
+use crate::terms::species::Trait;
+use crate::terms::tree::Stem;
+use crate::timing::Season;
 use crate::timing::restrictions::{self, OakWilt, Presence, Topic};
-use crate::timing::{Hemisphere, Season};
 use chrono::{Datelike, NaiveDate};
 
 /// What is settled before any day is looked at.

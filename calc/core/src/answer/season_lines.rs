@@ -2,9 +2,10 @@
 
 use super::scene::Scene;
 use super::types::{Before, Rules, SpringAnswer, TapeSpan, TimingAnswer};
-use crate::evidence::Cite;
 use crate::model::season;
-use crate::reference::{Trait, cite};
+use crate::terms::cite::Cite;
+use crate::terms::cite::cite;
+use crate::terms::species::Trait;
 use crate::timing::Basis;
 use crate::timing::restrictions::{self, OakWilt, Topic};
 use chrono::{Datelike, NaiveDate};

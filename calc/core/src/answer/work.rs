@@ -2,17 +2,18 @@
 
 use super::scene::Scene;
 use super::types::{EffortAnswer, Long, MethodWork, OwnRate, StemAnswer, VisitAnswer};
-use crate::evidence::Cite;
 use crate::model::at_visit::{NoAdvice, advise};
 use crate::model::effort::{self, Work};
-use crate::model::method::Method;
 use crate::model::reach;
 use crate::model::visits::{self, Visit, VisitKind};
-use crate::order;
-use crate::quantity::inches;
 use crate::question::VisitAt;
-use crate::reference::{Group, Share, Vigor};
-use crate::timing::Hemisphere;
+use crate::reference::Share;
+use crate::terms::cite::Cite;
+use crate::terms::method::Method;
+use crate::terms::place::Hemisphere;
+use crate::terms::quantity::inches;
+use crate::terms::small::sort::sort;
+use crate::terms::species::{Group, Vigor};
 use chrono::NaiveDate;
 
 /// Seasons that "three years" speaks of.
@@ -34,7 +35,7 @@ pub fn minutes(scene: &Scene<'_>, stems: &[StemAnswer], day: NaiveDate) -> Optio
         })
         .collect();
     let key = |w: &Work| [w.dbh_mm, w.bark_mm, w.live_share];
-    order::sort(&mut work, |a, b| key(a) < key(b));
+    sort(&mut work, |a, b| key(a) < key(b));
     let slip = scene.season.p_for_rules(day);
     let effort = effort::minutes(constants, question, &work, slip)?;
     let visit = constants.visit;

@@ -2,14 +2,33 @@
 //! Built from the intervals and findings of the response notes (E); the joining of them is our own assumption.
 
 use crate::model::visits::{Visit, VisitKind, season_on};
-use crate::named::named;
-pub use crate::question::Seen;
+use crate::terms::words::words;
 use chrono::{Datelike, NaiveDate};
 use serde::Serialize;
 
-named! {
+words! {
+    /// What may be seen at a visit.
+    pub enum Seen {
+        /// New bark across the ring, or a strip that was missed.
+        Bridge,
+        /// Sprouts below the ring.
+        Sprouts,
+        /// Suckers from the roots.
+        Suckers,
+        /// A full crown.
+        CrownFull,
+        /// A thin crown.
+        CrownThin,
+        /// A bare crown in the growing season.
+        CrownBare,
+        /// Fungus, or limbs on the ground.
+        Decay,
+        /// Nothing of all this.
+        Nothing,
+    }
+}
+words! {
     /// What to do now.
-    #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
     pub enum Act {
         /// Keep out from under it: the zone counts.
         KeepOut,
@@ -26,9 +45,8 @@ named! {
     }
 }
 
-named! {
+words! {
     /// Whether the ring failed.
-    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
     pub enum RingJudged {
         /// It is too soon to tell.
         TooSoon,
@@ -52,7 +70,7 @@ pub struct Advice {
     /// How it stands.
     pub judged: RingJudged,
     /// Come back by this day.
-    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[serde(serialize_with = "crate::terms::day::maybe_day")]
     #[cfg_attr(
         feature = "schema",
         schemars(with = "Option<String>"),
@@ -61,9 +79,8 @@ pub struct Advice {
     pub come_back: Option<NaiveDate>,
 }
 
-named! {
+words! {
     /// Why there is no advice.
-    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
     pub enum NoAdvice {
         /// The visit is before the ring.
         BeforeTheRing,

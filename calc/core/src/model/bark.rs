@@ -1,8 +1,8 @@
 //! Bark thickness from diameter.
 
-use crate::evidence::Cite;
-use crate::question::Stem;
-use crate::reference::{Confidence, Species};
+use crate::terms::cite::Cite;
+use crate::terms::species::{Confidence, Species};
+use crate::terms::tree::Stem;
 use serde::Serialize;
 
 /// Lowest and highest true thickness over the estimate: two published sets at 12 in (S1/S2 against S3b).

@@ -2,7 +2,7 @@
 //! the update is the conjugate one of a normal mean with known variance, on the logarithm.
 
 use super::effort::{EffortConstants, Three};
-use crate::named::named;
+use crate::terms::words::words;
 use libm::{exp, log, sqrt};
 use serde::{Deserialize, Serialize};
 
@@ -18,9 +18,8 @@ pub struct Rate {
     pub log_sd: f64,
 }
 
-named! {
+words! {
     /// Why trees give no rate.
-    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
     pub enum NoRate {
         /// One tree says more about the tree than about the crew.
         TooFewTrees,

@@ -1,11 +1,14 @@
 //! Which cautions speak. One predicate each; the words stand in content.
 
-use crate::model::method::{Level, Method, MethodLine};
+use crate::model::method::MethodLine;
 use crate::model::reach::{Outcome, Reach};
-use crate::order;
-use crate::question::{Question, Sign, TargetKind};
-use crate::reference::{Reference, Trait, When};
-use crate::timing::Hemisphere;
+use crate::question::Question;
+use crate::reference::{Reference, When};
+use crate::terms::method::{Level, Method};
+use crate::terms::place::Hemisphere;
+use crate::terms::small::sort::sort;
+use crate::terms::species::Trait;
+use crate::terms::tree::{Sign, TargetKind};
 use chrono::{Datelike, NaiveDate};
 use serde::Serialize;
 
@@ -70,7 +73,7 @@ pub fn judge(reference: &'static Reference, case: &Case<'_>) -> Vec<CautionLine>
             folded: false,
         })
         .collect();
-    order::sort(&mut lines, |a, b| a.when < b.when);
+    sort(&mut lines, |a, b| a.when < b.when);
     fold(&mut lines);
     lines
 }
@@ -85,7 +88,7 @@ pub fn join<'a>(lines: &mut Vec<CautionLine>, more: impl IntoIterator<Item = &'a
     for line in lines.iter_mut() {
         line.folded = false;
     }
-    order::sort(lines, |a, b| a.when < b.when);
+    sort(lines, |a, b| a.when < b.when);
     fold(lines);
 }
 
@@ -201,7 +204,7 @@ fn speaks(id: &'static str, case: &Case<'_>) -> bool {
             .any(|method| method.needs_herbicide() && open(*method)),
         "LW5" => true,
         "LW6" => {
-            question.condition == crate::question::Condition::Dead
+            question.condition == crate::terms::tree::Condition::Dead
                 || question.signs.contains(&Sign::Cavity)
                 || has(Trait::BatBark)
                 || question.stems.iter().any(|stem| stem.live_share <= 0.0)

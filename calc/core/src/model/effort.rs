@@ -4,9 +4,10 @@
 //! independent terms. Lows are never added: low, likely and high are P10, P50 and P90 of the mixture of
 //! slipping and tight bark.
 
-use crate::evidence::Cite;
-use crate::question::{Limbs, Question};
-use crate::reference::cite;
+use crate::question::Question;
+use crate::terms::cite::Cite;
+use crate::terms::cite::cite;
+use crate::terms::tree::Limbs;
 use libm::{erfc, exp, log, sqrt};
 use serde::Serialize;
 

@@ -1,8 +1,10 @@
 //! What the snag leaves: who may use it, how long it may stand.
 
-use crate::evidence::{Cite, Grade};
-use crate::quantity::{M_PER_FT, inches};
-use crate::reference::{Durability, Reference, SnagGuide, Species, cite};
+use crate::reference::{Reference, SnagGuide};
+use crate::terms::cite::cite;
+use crate::terms::cite::{Cite, Grade};
+use crate::terms::quantity::{M_PER_FT, inches};
+use crate::terms::species::{Durability, Species};
 use serde::Serialize;
 
 /// Habitat of a snag.

@@ -1,9 +1,11 @@
 //! Total height from diameter: what is shown, and the taller one that hazard is judged by.
 
-use crate::evidence::{Cite, Finding};
-use crate::quantity::M_PER_FT;
-use crate::question::{Question, Setting};
-use crate::reference::{Form, Group, HeightRow, Reference, Species};
+use crate::question::Question;
+use crate::reference::Reference;
+use crate::terms::cite::{Cite, Finding};
+use crate::terms::quantity::M_PER_FT;
+use crate::terms::species::{Form, Group, HeightRow, Species};
+use crate::terms::tree::Setting;
 use libm::{exp, fmax, fmin, log, pow, sqrt};
 use serde::Serialize;
 
@@ -62,7 +64,7 @@ pub struct Height {
 #[must_use]
 pub fn curve_m(row: &HeightRow, dbh_mm: f64) -> f64 {
     let [b1, b2, b3, b4, _] = row.b;
-    let inches = dbh_mm / crate::quantity::MM_PER_IN;
+    let inches = dbh_mm / crate::terms::quantity::MM_PER_IN;
     let cm = dbh_mm / 10.0;
     let held = |d: f64| row.peak.map_or(d, |peak| fmin(d, peak));
     let value = match row.form {

@@ -1,12 +1,23 @@
 //! Three ways to measure a height from the ground. Each fills the height field; none climbs.
 
-use crate::angle::tan;
-use crate::named::named;
-use crate::quantity::TotalHeight;
+use crate::terms::quantity::TotalHeight;
+use crate::terms::small::sine::tan;
+use crate::terms::words::words;
 
-named! {
+words! {
+    /// How a height was measured from the ground.
+    pub enum HeightBy {
+        /// By the ratio of shadows.
+        Shadow,
+        /// By a distance and two angles.
+        Angles,
+        /// By a stick that covers the tree.
+        Stick,
+    }
+}
+
+words! {
     /// Why measurements make no height.
-    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
     pub enum NoHeight {
         /// A length is zero, below, or no number.
         NotPositive,

@@ -1,13 +1,12 @@
 //! Outlook: what share of such stems is dead by the end of season 1, 2 and 3. Never a single point.
 
-use crate::evidence::Cite;
-use crate::order;
-use crate::piece::holds as holds_word;
-use crate::quantity::inches;
-use crate::reference::{
-    Group, OutlookClass, OutlookOverride, OutlookRow, Reference, Share, SizeClass, Species,
-    Suitability, Trait, Vigor, cite,
-};
+use crate::reference::{OutlookClass, OutlookOverride, OutlookRow, Reference, Share, SizeClass};
+use crate::terms::cite::Cite;
+use crate::terms::cite::cite;
+use crate::terms::quantity::inches;
+use crate::terms::small::find::holds as holds_word;
+use crate::terms::small::sort::sort;
+use crate::terms::species::{Group, Species, Suitability, Trait, Vigor};
 use serde::Serialize;
 
 /// Outlook of one stem.
@@ -116,7 +115,7 @@ pub fn judge(reference: &'static Reference, species: &Species, dbh_mm: f64) -> O
         .filter(|row| row.scientific == species.scientific && holds(row.size, inches))
         .collect();
     // A row for the very size goes before one for all sizes.
-    order::sort(&mut own, |a, b| {
+    sort(&mut own, |a, b| {
         a.size != SizeClass::All && b.size == SizeClass::All
     });
     Some(Outlook {

@@ -1,9 +1,10 @@
 //! How wide the ring of bark must be.
 
-use crate::evidence::Cite;
-use crate::named::named;
-use crate::question::{Question, Stem, Vigour};
-use crate::reference::{Group, Suitability, Trait};
+use crate::question::Question;
+use crate::terms::cite::Cite;
+use crate::terms::species::{Group, Suitability, Trait};
+use crate::terms::tree::{Stem, Vigour};
+use crate::terms::words::words;
 use serde::Serialize;
 
 /// Constants of the ring; content/rules/constants.csv says where each comes from.
@@ -47,9 +48,8 @@ pub struct Ring {
     pub because: Vec<Cite>,
 }
 
-named! {
+words! {
     /// Which of the widths won.
-    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
     pub enum WidthRule {
         /// The least width.
         Least,
@@ -118,21 +118,21 @@ pub fn width(
     }
     let mut because = vec![
         Cite::practice("a ring of at least 6 in"),
-        crate::reference::cite("NATNOE", "vertical extent"),
-        crate::reference::cite("TPE2016", "span"),
+        crate::terms::cite::cite("NATNOE", "vertical extent"),
+        crate::terms::cite::cite("TPE2016", "span"),
     ];
     because.push(match better.1 {
-        WidthRule::Least | WidthRule::Most => crate::reference::cite("NATNOE", "vertical extent"),
-        WidthRule::OutlastsCallus => crate::reference::cite("S35", "abstract"),
+        WidthRule::Least | WidthRule::Most => crate::terms::cite::cite("NATNOE", "vertical extent"),
+        WidthRule::OutlastsCallus => crate::terms::cite::cite("S35", "abstract"),
         WidthRule::HalfDiameter | WidthRule::WholeDiameter => {
-            crate::reference::cite("KANE2019", "abstract")
+            crate::terms::cite::cite("KANE2019", "abstract")
         }
     });
     if better.1 == WidthRule::OutlastsCallus {
         because.push(Cite::own("ring: seasons and factor over closure"));
     }
     if species.ring_minimum_mm.is_some() {
-        because.push(crate::reference::cite("NRCSCA", "coastal zone"));
+        because.push(crate::terms::cite::cite("NRCSCA", "coastal zone"));
     }
     because.dedup();
     Some(Ring {

@@ -1,8 +1,10 @@
 //! From a question to a season: which knowledge of the place and the leaf-out the timing engine is given.
 
-use crate::evidence::Grade;
-use crate::question::{Condition, Dry, LeafOut, Place, Question, Stage, Vigour};
+use crate::question::{LeafOut, Question};
 use crate::reference::Constants;
+use crate::terms::cite::Grade;
+use crate::terms::place::Place;
+use crate::terms::tree::{Condition, Dry, Stage, Vigour};
 use crate::timing::doy::season_year;
 use crate::timing::{
     self, Ask, DrySpell, Growth, Observed, PointClimate, Season, Site, Station, TreeTiming, Where,

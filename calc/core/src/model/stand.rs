@@ -2,8 +2,8 @@
 //! basal area is the area of the circle at breast height (Curtis and Marshall 2000, S8), and trees on an area are the
 //! area over the rectangle that each has (W10).
 
-use crate::order;
-use crate::quantity::M_PER_FT;
+use crate::terms::quantity::M_PER_FT;
+use crate::terms::small::sort::sort;
 use core::f64::consts::PI;
 
 /// Square metres in an acre: 43,560 square feet.
@@ -31,7 +31,7 @@ pub fn quadratic_mean_mm(basal_area_m2: f64, stems: f64) -> Option<f64> {
 pub fn combined_mm(stems: impl IntoIterator<Item = f64>) -> f64 {
     let mut squares: Vec<f64> = stems.into_iter().map(|mm| mm * mm).collect();
     // Added up in one order, so that the order of the list changes nothing, not even a last digit.
-    order::sort(&mut squares, |a, b| a < b);
+    sort(&mut squares, |a, b| a < b);
     libm::sqrt(squares.iter().sum())
 }
 

@@ -1,15 +1,14 @@
 //! Visits after the ring: when to come back, and what for.
 
-use crate::named::named;
 use crate::question::Question;
-use crate::reference::Suitability;
-use crate::timing::Hemisphere;
+use crate::terms::place::Hemisphere;
+use crate::terms::species::Suitability;
+use crate::terms::words::words;
 use chrono::{Datelike, Days, NaiveDate};
 use serde::Serialize;
 
-named! {
+words! {
     /// What a visit is for.
-    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
     pub enum VisitKind {
         /// Two to six weeks on: scrape, re-open bridges.
         Recheck,
@@ -29,11 +28,11 @@ pub struct Visit {
     /// What it is for.
     pub kind: VisitKind,
     /// First day.
-    #[serde(serialize_with = "crate::answer::day")]
+    #[serde(serialize_with = "crate::terms::day::day")]
     #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
     pub from: NaiveDate,
     /// Last day.
-    #[serde(serialize_with = "crate::answer::day")]
+    #[serde(serialize_with = "crate::terms::day::day")]
     #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
     pub to: NaiveDate,
     /// Season after the ring: 1, 2, 3, 4.

@@ -7,7 +7,6 @@ mod species;
 mod text;
 mod typed;
 mod when;
-mod words;
 
 pub use problem::{Code, Problem};
 pub use read::{problems_of_place, read, read_height_aid, read_timed};
@@ -18,13 +17,15 @@ pub use typed::{
     HeightAidTyped, LeafOutTyped, PlaceTyped, StemTyped, TargetTyped, TimedTyped, Typed, VisitTyped,
 };
 pub use when::read_day;
-pub use words::{
-    Condition, Dry, Goal, HeightBy, Herbicide, Limbs, Reply, Seen, Setting, Sign, Stage,
-    TargetKind, Vigour,
-};
 
-use crate::quantity::{BarkThickness, Dbh, Slope, TargetDistance, TotalHeight, Units, Voltage};
-use crate::reference::Species;
+use crate::model::at_visit::Seen;
+use crate::model::height_aid::HeightBy;
+use crate::terms::place::Place;
+use crate::terms::quantity::{TotalHeight, Units};
+use crate::terms::species::Species;
+use crate::terms::tree::{
+    Condition, Dry, Goal, Herbicide, Limbs, Reply, Setting, Sign, Stage, Stem, Target, Vigour,
+};
 use chrono::NaiveDate;
 
 /// A question that has been understood. Only [`read`] makes one, so every value is in range.
@@ -125,19 +126,6 @@ impl Question {
     }
 }
 
-/// One stem.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Stem {
-    /// Diameter at breast height.
-    pub dbh: Dbh,
-    /// Whether a girth was given and divided by pi.
-    pub from_girth: bool,
-    /// Share of the bark that is alive, 0 to 1.
-    pub live_share: f64,
-    /// Measured bark, one side.
-    pub bark: Option<BarkThickness>,
-}
-
 /// The day asked about.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Day {
@@ -160,34 +148,6 @@ impl Day {
     }
 }
 
-/// Where the tree stands, as far as the season needs it.
-#[derive(Clone, Debug, PartialEq)]
-pub enum Place {
-    /// A point with elevation in metres, where known.
-    Point {
-        /// Degrees north.
-        latitude: f64,
-        /// Degrees east.
-        longitude: f64,
-        /// Metres above the sea.
-        elevation: Option<f64>,
-    },
-    /// Only the hemisphere.
-    Hemisphere(crate::timing::Hemisphere),
-}
-
-impl Place {
-    /// The hemisphere.
-    #[must_use]
-    pub fn hemisphere(&self) -> crate::timing::Hemisphere {
-        match self {
-            Self::Hemisphere(hemisphere) => *hemisphere,
-            Self::Point { latitude, .. } if *latitude < 0.0 => crate::timing::Hemisphere::South,
-            Self::Point { .. } => crate::timing::Hemisphere::North,
-        }
-    }
-}
-
 /// Leaf-out seen.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct LeafOut {
@@ -199,21 +159,6 @@ pub struct LeafOut {
     pub elsewhere: Option<(f64, f64, Option<f64>)>,
     /// Rates that carry it here.
     pub rates: crate::timing::Rates,
-}
-
-/// Something the tree could hit.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Target {
-    /// What it is.
-    pub kind: TargetKind,
-    /// How far from the trunk's centre; none when not known.
-    pub distance: Option<TargetDistance>,
-    /// Slope of the ground towards it.
-    pub slope: Option<Slope>,
-    /// Whether it lies downhill.
-    pub downhill: bool,
-    /// Voltage of a line, when known.
-    pub voltage: Option<Voltage>,
 }
 
 /// Trees that were timed.

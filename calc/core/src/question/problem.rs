@@ -1,7 +1,7 @@
 //! What is wrong with a question, as data: a field, a code and its figures. The view words it.
 
 use crate::model::height_aid::NoHeight;
-use crate::quantity::Range;
+use crate::terms::quantity::Range;
 use serde::Serialize;
 
 /// One problem of one field.

@@ -1,8 +1,8 @@
 //! Which species is meant: any of its names finds it; a near miss gets suggestions, never a silent guess.
 
-use crate::order;
-use crate::piece::{holds, is_letter};
-use crate::reference::Species;
+use crate::terms::small::find::{holds, is_letter};
+use crate::terms::small::sort::sort;
+use crate::terms::species::Species;
 
 /// What a name finds.
 #[derive(Clone, Debug)]
@@ -45,7 +45,7 @@ pub fn find_species(all: &'static [Species], typed: &str) -> Found {
             near.push((score, species.name));
         }
     }
-    order::sort(&mut near, |a, b| a < b);
+    sort(&mut near, |a, b| a < b);
     near.truncate(MOST);
     Found::Like(near.into_iter().map(|(_, name)| name).collect())
 }

@@ -1,7 +1,7 @@
 //! A value as typed. Text is kept as it is; a number handed over the interface is written out, so that
 //! the one reader judges it like anything typed.
 
-use crate::quantity::fixed;
+use crate::terms::small::decimals::fixed;
 use serde::de::{Deserializer, Error, Visitor};
 use serde::{Deserialize, Serialize, Serializer};
 

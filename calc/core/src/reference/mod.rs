@@ -1,16 +1,10 @@
 //! What is known, as data: passed in, never global. The data crate compiles it from `content/`.
 
-use crate::evidence::Cite;
-use crate::named::named;
+use crate::terms::cite::Cite;
+use crate::terms::species::{Group, Species};
+use crate::terms::words::words;
 use crate::timing::restrictions::Restriction;
 use serde::Serialize;
-
-mod species;
-
-pub use species::{
-    Bark, Confidence, CrownRow, DeathRow, Durability, Form, Group, HeightRow, LookAlike, Species,
-    SproutRow, Suitability, Trait, Vigor, cite,
-};
 
 /// Everything that the models read.
 #[derive(Debug)]
@@ -71,15 +65,14 @@ pub struct MethodRule {
     pub id: &'static str,
     /// Its condition.
     pub condition: crate::model::method::Condition,
-    /// What the row does to each method, in the order of [`crate::model::method::Method::ALL`].
-    pub cells: [crate::model::method::Cell; 9],
+    /// What the row does to each method, in the order of [`crate::terms::method::Method::ALL`].
+    pub cells: [crate::terms::method::Cell; 9],
     /// What it rests on.
     pub cites: &'static [Cite],
 }
 
-named! {
+words! {
     /// When a caution speaks.
-    #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
     pub enum When {
         /// It stops the work.
         Stop,
@@ -142,9 +135,8 @@ pub struct OutlookRow {
     pub cites: &'static [Cite],
 }
 
-named! {
+words! {
     /// Classes of the outlook table.
-    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
     pub enum OutlookClass {
         /// Suitable conifers.
         SuitableConifer,
@@ -165,9 +157,8 @@ named! {
     }
 }
 
-named! {
+words! {
     /// Size classes of the outlook table.
-    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
     pub enum SizeClass {
         /// Any size.
         All,
@@ -238,7 +229,7 @@ pub struct SnagGuide {
 #[derive(Clone, Copy, Debug)]
 pub struct MethodMinutes {
     /// The method.
-    pub method: crate::model::method::Method,
+    pub method: crate::terms::method::Method,
     /// Only trees of this group, where the source says so.
     pub group: Option<Group>,
     /// Diameters that it speaks of, inches.

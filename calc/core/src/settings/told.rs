@@ -1,7 +1,7 @@
 //! What is told of a group's settings: a reason to refuse them, or a warning. The view words it.
 
-use crate::quantity::Range;
 use crate::question::Problem;
+use crate::terms::quantity::Range;
 
 /// Something told of one place.
 #[derive(Clone, Debug, PartialEq)]

@@ -3,9 +3,10 @@
 use super::climate::PointClimate;
 use super::constants::Constants;
 use super::degree_days::{Method, day, expected};
-use super::doy::{Hemisphere, YEAR, absolute};
+use super::doy::{YEAR, absolute};
 use super::spring::Daily;
 use super::{Observed, Stage};
+use crate::terms::place::Hemisphere;
 
 /// First day of the sums, as a day of the year.
 #[must_use]

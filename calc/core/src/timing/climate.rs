@@ -1,9 +1,10 @@
 //! The climate at a point, from the four nearest places of the table.
 
 use super::constants::Constants;
-use super::doy::{Hemisphere, YEAR};
-use crate::angle::{cos, sin};
-use crate::quantity::M_PER_FT;
+use super::doy::YEAR;
+use crate::terms::place::Hemisphere;
+use crate::terms::quantity::M_PER_FT;
+use crate::terms::small::sine::{cos, sin};
 use serde::{Deserialize, Serialize};
 
 /// Radius of the earth in km (mean radius R1 of the GRS 80 ellipsoid, 6371.0088 km).

@@ -1,6 +1,6 @@
 //! Days of a 365-day year: 29 February counts as the 28th, so that a date means the same season every year.
 
-use crate::named::named;
+use crate::terms::place::Hemisphere;
 use chrono::{Datelike, NaiveDate};
 
 /// Days in the engine's year.
@@ -8,25 +8,6 @@ pub const YEAR: i32 = 365;
 
 /// Days before each month in a year without 29 February.
 const BEFORE: [i32; 12] = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334];
-
-named! {
-    /// Which half of the world.
-    #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-    pub enum Hemisphere {
-        /// North of the equator, and on it.
-        North,
-        /// South of it: half a year later.
-        South,
-    }
-}
-
-impl Hemisphere {
-    /// The hemisphere of a latitude in degrees, north positive.
-    #[must_use]
-    pub fn of(lat: f64) -> Self {
-        if lat < 0.0 { Self::South } else { Self::North }
-    }
-}
 
 /// The year in which the season of a date began: the calendar year in the north; in the south the season runs from
 /// July to June and is named by the year of its spring.

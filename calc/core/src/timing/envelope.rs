@@ -1,8 +1,8 @@
 //! Where there is no place and no date model: the months of the hemisphere. No number is shown for it.
 //! Common practice: late winter to early summer, not in autumn or early winter. The exact months are our own assumption.
 
-use super::doy::Hemisphere;
 use super::verdict::Verdict;
+use crate::terms::place::Hemisphere;
 use chrono::{Datelike, NaiveDate};
 
 /// A date's month as if it were in the north: half a year is turned over in the south.

@@ -30,7 +30,8 @@ pub mod window;
 
 pub use climate::{NoClimate, PointClimate, Site, Station};
 pub use constants::Constants;
-pub use doy::{Doy, Hemisphere};
+pub use doy::Doy;
+
 pub use knowledge::season;
 pub use restrictions::{Applied, DiseaseRegion, OakWilt, Presence, Restriction, Scope, Topic};
 pub use season::{Basis, Dates, Season};
@@ -39,55 +40,10 @@ pub use spring::{Daily, Scale};
 pub use stretch::{DayRow, Span, Stretch};
 pub use verdict::{Fill, Level, Verdict, YearsInTen};
 
-use crate::named::named;
+use crate::terms::place::Hemisphere;
+use crate::terms::species::WoodClass;
+use crate::terms::words::words;
 use chrono::NaiveDate;
-
-named! {
-    /// How the wood is built, which decides when the bark lets go and binds again.
-    /// `wood_class` of gdd_thresholds.csv gives it for every species that has a budbreak sum.
-    #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-    pub enum WoodClass {
-        /// Ring-porous: oaks, ashes, elms, black locust.
-        Ring,
-        /// Diffuse-porous: maples, birches, poplars, beech.
-        Diffuse,
-        /// Conifers, larch included.
-        Conifer,
-        /// Evergreen broadleaf: there is no date model, the envelope one month longer serves.
-        EvergreenBroadleaf,
-        /// A broadleaf or shrub whose wood class is not known (an unknown species): the envelope serves.
-        Unknown,
-    }
-}
-
-impl WoodClass {
-    /// The class of a line of species_join.csv: its `gdd_kind`, and the `wood_class` of the row of gdd_thresholds.csv
-    /// that its `gdd_species` and `gdd_event` name (unit degC.d, base 5 C; None where they are empty).
-    /// None for palms, bamboo and yucca, which have neither.
-    ///
-    /// Of the 78 lines 33 are diffuse-porous, 27 ring-porous, 11 conifers, 4 evergreen broadleaf and 3 untimed.
-    /// Stand-ins are marked in `gdd_kind`: planes and hophornbeam go by red maple, sassafras, persimmon and
-    /// goldenrain tree by the oaks, larches by the spruces.
-    ///
-    /// # Errors
-    /// Says what does not fit, for the builder's message.
-    pub fn of_join(gdd_kind: &str, wood_class: Option<&str>) -> Result<Option<Self>, &'static str> {
-        match wood_class {
-            Some("ring") => Ok(Some(Self::Ring)),
-            Some("diffuse") => Ok(Some(Self::Diffuse)),
-            Some("conifer") => Ok(Some(Self::Conifer)),
-            Some(_) => Err("wood_class is not ring, diffuse or conifer"),
-            None if gdd_kind
-                .trim_start()
-                .starts_with("none: evergreen broadleaf") =>
-            {
-                Ok(Some(Self::EvergreenBroadleaf))
-            }
-            None if gdd_kind.trim().is_empty() => Ok(None),
-            None => Err("gdd_kind names a sum, but gdd_thresholds.csv has no such row"),
-        }
-    }
-}
 
 /// What the engine needs to know of the species.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -112,9 +68,8 @@ pub enum Where<'a> {
     Hemisphere(Hemisphere),
 }
 
-named! {
+words! {
     /// What was seen of the leaves.
-    #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
     pub enum Stage {
         /// Half the buds are open: the day itself is the budbreak.
         BudsOpen,
@@ -138,9 +93,9 @@ pub struct Observed {
     pub rates: Rates,
 }
 
-named! {
+words! {
     /// How long it has been dry.
-    #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+    #[derive(Default)]
     pub enum DrySpell {
         /// No dry spell.
         #[default]
@@ -152,9 +107,9 @@ named! {
     }
 }
 
-named! {
+words! {
     /// How fast the tree grows.
-    #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+    #[derive(Default)]
     pub enum Growth {
         /// Slow, or the tree is declining: the bark binds earlier. Counted once, however many reasons there are.
         Slow,
@@ -186,9 +141,8 @@ pub struct Ask<'a> {
     pub growth: Growth,
 }
 
-named! {
+words! {
     /// Why an answer is less sure than usual, or what was set aside. The page words them.
-    #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
     pub enum Flag {
         /// No climate and no usable observation: the hemisphere's envelope.
         NoPlace,

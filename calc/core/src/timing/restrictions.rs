@@ -4,15 +4,15 @@
 //! default of its half of the world, marked. Nothing here is ever folded into the bark's verdict, and no day is ever
 //! said to be allowed. The rows stand in content/rules/seasonal_restrictions.csv and disease_regions.csv.
 
-use super::doy::{Doy, Hemisphere};
-use crate::evidence::{Cite, Grade};
-use crate::named::named;
+use super::doy::Doy;
+use crate::terms::cite::{Cite, Grade};
+use crate::terms::place::Hemisphere;
+use crate::terms::words::words;
 use chrono::NaiveDate;
 use serde::Serialize;
 
-named! {
+words! {
     /// What the months are about.
-    #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
     pub enum Topic {
         /// Nesting birds; any tree.
         Birds,
@@ -35,27 +35,8 @@ named! {
     }
 }
 
-impl Topic {
-    /// Reads the word of the tables (column `kind`).
-    #[must_use]
-    pub fn parse(word: &str) -> Option<Self> {
-        Some(match word {
-            "birds" => Self::Birds,
-            "bats" => Self::Bats,
-            "snags" => Self::Snags,
-            "oak_wilt" => Self::OakWilt,
-            "elm" => Self::Elm,
-            "pine_beetles" => Self::PineBeetles,
-            "ash_borer" => Self::AshBorer,
-            "laurel_wilt" => Self::LaurelWilt,
-            _ => return None,
-        })
-    }
-}
-
-named! {
+words! {
     /// How much of a region a row speaks for.
-    #[derive(Debug, Clone, Copy, PartialEq, Eq)]
     pub enum Scope {
         /// The whole of each region in `codes`: the default is not needed there.
         Whole,
@@ -65,20 +46,6 @@ named! {
         North,
         /// The cautious default of the southern half.
         South,
-    }
-}
-
-impl Scope {
-    /// Reads the word of the table (column `scope`).
-    #[must_use]
-    pub fn parse(word: &str) -> Option<Self> {
-        Some(match word {
-            "whole" => Self::Whole,
-            "part" => Self::Part,
-            "north" => Self::North,
-            "south" => Self::South,
-            _ => return None,
-        })
     }
 }
 
@@ -139,9 +106,8 @@ pub enum OakWilt {
     NotKnownThere,
 }
 
-named! {
+words! {
     /// Whether a pest is taken to be where the tree stands.
-    #[derive(Debug, Clone, Copy, PartialEq, Eq)]
     pub enum Presence {
         /// Taken as present.
         Present,

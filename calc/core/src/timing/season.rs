@@ -1,11 +1,12 @@
 //! The season of one tree at one place, and what it says of any day.
 
 use super::constants::Constants;
-use super::doy::{Hemisphere, YEAR, absolute, nearest, nearest_date};
+use super::doy::{YEAR, absolute, nearest, nearest_date};
 use super::marks::Marks;
 use super::verdict::{Side, Verdict, YearsInTen, probability};
 use super::window::Curve;
 use super::{Flag, envelope};
+use crate::terms::place::Hemisphere;
 use chrono::NaiveDate;
 use serde::Serialize;
 

@@ -3,12 +3,12 @@
 use super::Flag;
 use super::climate::{Site, distance_km};
 use super::constants::Constants;
-use super::doy::Hemisphere;
-use crate::named::named;
+use crate::terms::place::Hemisphere;
+use crate::terms::words::words;
 
-named! {
+words! {
     /// Whose rates carry the date.
-    #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+    #[derive(Default)]
     pub enum Rates {
         /// Fitted to budbursts of eastern North America: 3.49 d/° of latitude, 0.51 d/° of longitude, 1.80 d/100 m.
         #[default]

@@ -1,12 +1,12 @@
 //! This spring's own daily temperatures, and the reading of them from a pasted or dropped table.
 
 use super::constants::Constants;
-use super::doy::Hemisphere;
 use super::doy::season_year;
-use crate::named::named;
-use crate::order;
-use crate::piece::{cut, holds, is_letter};
-use crate::quantity::read_number;
+use crate::terms::number::read_number;
+use crate::terms::place::Hemisphere;
+use crate::terms::small::find::{cut, holds, is_letter};
+use crate::terms::small::sort::sort;
+use crate::terms::words::words;
 use chrono::NaiveDate;
 use serde::Serialize;
 
@@ -21,9 +21,8 @@ pub struct Daily {
     pub tmax: f64,
 }
 
-named! {
+words! {
     /// The scale of the numbers in a table.
-    #[derive(Debug, Clone, Copy, PartialEq, Eq)]
     pub enum Scale {
         /// °C.
         Celsius,
@@ -32,9 +31,8 @@ named! {
     }
 }
 
-named! {
+words! {
     /// What is wrong with one line; the line is not used.
-    #[derive(Debug, Clone, Copy, PartialEq, Eq)]
     pub enum Trouble {
         /// There are fewer than three cells.
         TooFewCells,
@@ -61,9 +59,8 @@ pub struct BadLine {
     pub trouble: Trouble,
 }
 
-named! {
+words! {
     /// What is doubtful about the table as a whole, to be said before anything is made of it.
-    #[derive(Debug, Clone, Copy, PartialEq, Eq)]
     pub enum Doubt {
         /// No line could be used.
         Nothing,
@@ -209,7 +206,7 @@ pub fn read(
             c,
         );
     }
-    order::sort(&mut table.bad, |a, b| a.line < b.line);
+    sort(&mut table.bad, |a, b| a.line < b.line);
     finish(&mut table, asked, hemisphere);
     table
 }

@@ -1,12 +1,11 @@
 //! Probability to one word: the two come from one function, so they cannot disagree.
 
 use super::constants::Constants;
-use crate::named::named;
+use crate::terms::words::words;
 use serde::{Deserialize, Serialize};
 
-named! {
+words! {
     /// The one word for a day.
-    #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
     pub enum Verdict {
         /// Before the season: the bark does not slip.
         Dormant,
@@ -29,9 +28,8 @@ named! {
     }
 }
 
-named! {
+words! {
     /// How a day is drawn on the year tape.
-    #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
     pub enum Fill {
         /// Good days.
         Solid,
@@ -42,9 +40,8 @@ named! {
     }
 }
 
-named! {
+words! {
     /// The column of a list of trees.
-    #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
     pub enum Level {
         /// Best days.
         Good,

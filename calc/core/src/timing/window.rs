@@ -2,8 +2,10 @@
 
 use super::climate::PointClimate;
 use super::constants::Constants;
-use super::doy::{Hemisphere, YEAR};
-use super::{DrySpell, Growth, WoodClass};
+use super::doy::YEAR;
+use super::{DrySpell, Growth};
+use crate::terms::place::Hemisphere;
+use crate::terms::species::WoodClass;
 
 /// One season's window. Fractional days counted from the start of the season's year, spreads in days.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -208,8 +208,8 @@ pub(super) fn halves(text: &str) -> Option<(&str, &str)> {
     let middle = text.len() / 2;
     let spaces = text.bytes().enumerate().filter(|(_, b)| *b == b' ');
     let (at, _) = spaces.min_by_key(|(at, _)| at.abs_diff(middle))?;
-    let (first, rest) = calc::piece::cut(text, at);
-    Some((first, calc::piece::behind(rest, 1)))
+    let (first, rest) = calc::terms::small::find::cut(text, at);
+    Some((first, calc::terms::small::find::behind(rest, 1)))
 }
 
 /// Sorts a handful of things by a number, keeping equal ones in order. A few dozen bytes where the

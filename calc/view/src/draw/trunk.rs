@@ -334,7 +334,8 @@ fn texture(pen: &mut Pen<'_>, [x, r]: [f64; 2], [top, bottom]: [f64; 2]) {
     let lines = (r / 6.0) as u32;
     let mut d = D::default();
     for i in 1..lines {
-        let across = calc::angle::cos(core::f64::consts::PI * f64::from(i) / f64::from(lines));
+        let across =
+            calc::terms::small::sine::cos(core::f64::consts::PI * f64::from(i) / f64::from(lines));
         let sway = (1.0 - across.abs()) * 9.0 + 2.0;
         let step = if i % 2 == 0 { 16.0 } else { 13.0 };
         let mut y = top + f64::from(i % 3) * 5.0;

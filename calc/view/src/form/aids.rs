@@ -9,8 +9,8 @@ use crate::measure;
 use crate::out::Page;
 use crate::problem_text;
 use crate::words;
-use calc::quantity::M_PER_FT;
 use calc::question::{Problem, Typed, read_height_aid, read_timed};
+use calc::terms::quantity::M_PER_FT;
 
 /// The line that says what the readings make.
 pub(super) const HEIGHT_LINE: &str = "aid-a";

@@ -131,7 +131,7 @@ fn leave_out(typed: &mut Typed, field: &str, today: NaiveDate) {
             &[field]
         }
         ("date" | "today", _) => {
-            let iso = Text(calc::answer::iso(today));
+            let iso = Text(calc::terms::day::iso(today));
             typed.date = Some(iso.clone());
             typed.today = Some(iso);
             &[]

@@ -8,7 +8,7 @@ use crate::measure;
 use crate::out::Page;
 use crate::rows;
 use calc::answer::Answer;
-use calc::quantity::Units;
+use calc::terms::quantity::Units;
 use calc::timing::{Doy, Fill};
 
 /// What a tape is called for those who listen, with what it shows.

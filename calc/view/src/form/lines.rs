@@ -6,7 +6,8 @@ use super::sheet::{entry, names, path};
 use super::{View, aids, near, place, seen, species, town, tree, words as w};
 use crate::field_id;
 use crate::measure::{self, Both};
-use calc::quantity::{Unit, Units, read_number};
+use calc::terms::number::{Unit, read_number};
+use calc::terms::quantity::Units;
 use calc::timing::PointClimate;
 
 /// What a line says of a form.

@@ -1,10 +1,12 @@
 //! Which fields some rule reads for this species and this size: the others are not asked.
 
 use super::sheet::clear;
-use calc::quantity::{MM_PER_IN, Unit, read_number};
 use calc::question::{Found, StemTyped, Text, Typed, find_species, slot_of};
-use calc::reference::{Form, Group, HeightRow, Reference, Species, Suitability, Trait, Vigor};
-use calc::timing::WoodClass;
+use calc::reference::Reference;
+use calc::terms::number::{Unit, read_number};
+use calc::terms::quantity::MM_PER_IN;
+use calc::terms::species::WoodClass;
+use calc::terms::species::{Form, Group, HeightRow, Species, Suitability, Trait, Vigor};
 
 macro_rules! fields {
     ($($(#[$doc:meta])* $name:ident = $id:literal of $keys:expr),+ $(,)?) => {

@@ -7,8 +7,8 @@ use super::{View, words as w};
 use crate::HOSTED;
 use crate::out::Page;
 use crate::words::{either, region};
-use calc::order;
-use calc::question::Place;
+use calc::terms::place::Place;
+use calc::terms::small::sort::sort;
 
 /// The line that tells.
 pub(super) const LINE_ID: &str = "near-a";
@@ -33,7 +33,7 @@ pub(super) fn look(view: &View<'_>) -> Vec<&'static str> {
     for (region, km) in (view.options.near)(*latitude, *longitude, stands) {
         near.push((known(&region), km));
     }
-    order::sort(&mut near, |a, b| a.1 < b.1);
+    sort(&mut near, |a, b| a.1 < b.1);
     let least = near.first().map_or(f64::INFINITY, |(_, km)| *km);
     let most = (least * 2.0).max(least + constants.region_border());
     let mut codes: Vec<&'static str> = Vec::new();

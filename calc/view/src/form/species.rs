@@ -6,9 +6,9 @@ use crate::control::{label_of, open_input, tick};
 use crate::hosted;
 use crate::out::Page;
 use crate::rows;
-use calc::piece::holds;
-use calc::reference::Species;
 use calc::settings::SpeciesList;
+use calc::terms::small::find::holds;
+use calc::terms::species::Species;
 
 /// The value that opens the kinds.
 pub(super) const UNKNOWN: &str = "?";
@@ -186,7 +186,7 @@ fn matching(view: &View<'_>) -> Vec<&'static Species> {
     let mut found = by_name(found);
     // The group's own stand first, by name too while a name is looked for.
     if let Some(own) = own(view) {
-        calc::order::sort(&mut found, |a, b| is_first(own, a) && !is_first(own, b));
+        calc::terms::small::sort::sort(&mut found, |a, b| is_first(own, a) && !is_first(own, b));
     }
     found
 }

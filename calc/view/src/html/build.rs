@@ -6,9 +6,9 @@ use crate::kind::Shown;
 use crate::out::{Page, Words};
 use crate::words::{self as w, Say};
 use calc::answer::{Also, AlsoKind};
-use calc::evidence::{Cite, Grade};
-use calc::model::method::{Level, Method};
-use calc::piece;
+use calc::terms::cite::{Cite, Grade};
+use calc::terms::method::{Level, Method};
+use calc::terms::small::find;
 
 use super::Options;
 
@@ -100,8 +100,8 @@ pub fn lead(out: &mut Page<'_>, bold: impl Words, rest: impl Words) {
 
 /// The first sentence bold, the rest not.
 pub fn lead_first(out: &mut Page<'_>, text: &str) {
-    match piece::place(text, ". ") {
-        Some(at) => lead(out, piece::cut(text, at + 1).0, piece::behind(text, at + 2)),
+    match find::place(text, ". ") {
+        Some(at) => lead(out, find::cut(text, at + 1).0, find::behind(text, at + 2)),
         None => lead(out, text, ""),
     }
 }

@@ -9,9 +9,9 @@ use crate::draw::tree::Habit;
 use crate::measure;
 use crate::out::Page;
 use crate::words as w;
-use calc::model::method::Method;
 use calc::model::reach::Outcome;
-use calc::reference::Group;
+use calc::terms::method::Method;
+use calc::terms::species::Group;
 
 /// Keep clear: words, drawing, key, table.
 pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {

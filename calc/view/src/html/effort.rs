@@ -7,7 +7,7 @@ use crate::measure;
 use crate::out::Page;
 use crate::words as w;
 use calc::model::effort::Three;
-use calc::model::method::Method;
+use calc::terms::method::Method;
 
 /// How long a ring takes. Nothing where no ring may be cut.
 pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {

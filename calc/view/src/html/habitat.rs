@@ -8,8 +8,8 @@ use crate::measure;
 use crate::out::Page;
 use crate::words as w;
 use calc::model::habitat::Habitat;
-use calc::model::method::Method;
-use calc::reference::Group;
+use calc::terms::method::Method;
+use calc::terms::species::Group;
 
 /// Snags an acre: the region's own guideline in view, all of them folded.
 fn guides(out: &mut Page<'_>, cx: &Cx<'_>, habitat: &Habitat) {

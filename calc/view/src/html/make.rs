@@ -7,11 +7,11 @@ use crate::measure::{self, Both};
 use crate::out::Page;
 use crate::words::{self as w, Ringing};
 use calc::answer::{Answer, StemAnswer};
-use calc::evidence::Grade;
-use calc::model::method::Method;
 use calc::model::ring::Ring;
-use calc::piece;
-use calc::question::{Condition, Goal};
+use calc::terms::cite::Grade;
+use calc::terms::method::Method;
+use calc::terms::small::find;
+use calc::terms::tree::{Condition, Goal};
 
 /// From this thickness on bark asks for a mallet: the effort table's limit between medium and thick, 3/4 in.
 const THICK_MM: f64 = 0.75 * 25.4;
@@ -124,8 +124,8 @@ fn number(out: &mut Page<'_>, cx: &Cx<'_>, name: &str, value: Both) {
 fn big(out: &mut Page<'_>, text: &str) {
     let mut rest = text;
     while let Some(at) = rest.find(['¼', '½', '¾']) {
-        let (whole, behind) = piece::cut(rest, at);
-        let (fraction, behind) = piece::cut(behind, '½'.len_utf8());
+        let (whole, behind) = find::cut(rest, at);
+        let (fraction, behind) = find::cut(behind, '½'.len_utf8());
         if !whole.is_empty() {
             out.text(whole);
         }

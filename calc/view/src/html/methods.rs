@@ -5,8 +5,9 @@ use super::table::table;
 use crate::out::Page;
 use crate::words as w;
 use calc::answer::MethodWork;
-use calc::evidence::Cite;
-use calc::model::method::{Level, MethodLine};
+use calc::model::method::MethodLine;
+use calc::terms::cite::Cite;
+use calc::terms::method::Level;
 
 /// The part: nine rows, level, who, reasons.
 pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {

@@ -265,5 +265,5 @@ fn lines(out: &mut Page<'_>, class: &str, list: &[String]) {
 /// Whether the part of the visits gives the advice at one.
 fn answer_has_visits(cx: &Cx<'_>) -> bool {
     let answer = cx.say.answer;
-    !answer.visits.is_empty() && answer.headline_method == calc::model::method::Method::BarkRing
+    !answer.visits.is_empty() && answer.headline_method == calc::terms::method::Method::BarkRing
 }

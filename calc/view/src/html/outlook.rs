@@ -9,7 +9,7 @@ use crate::measure;
 use crate::out::Page;
 use crate::words as w;
 use calc::model::outlook::{Outlook, SeasonShare};
-use calc::reference::Trait;
+use calc::terms::species::Trait;
 
 /// Lead, bars, the species' own rows, what they rest on.
 pub fn inside(out: &mut Page<'_>, cx: &Cx<'_>, outlook: &Outlook) {
@@ -104,7 +104,7 @@ fn outlook_grade(outlook: &Outlook, season: &SeasonShare) -> Grade {
     }
 }
 
-fn own_row(out: &mut Page<'_>, cx: &Cx<'_>, text: String, because: &[calc::evidence::Cite]) {
+fn own_row(out: &mut Page<'_>, cx: &Cx<'_>, text: String, because: &[calc::terms::cite::Cite]) {
     out.open("p");
     out.text(w::sentence(&text));
     out.text(". ");

@@ -9,7 +9,7 @@ use crate::out::Page;
 use crate::words as w;
 use calc::answer::Changed;
 use calc::model::reach::Outcome;
-use calc::question::Goal;
+use calc::terms::tree::Goal;
 
 /// The region under a stop.
 pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
@@ -116,7 +116,7 @@ fn rows(out: &mut Page<'_>, cx: &Cx<'_>) {
             answer.height.high_m,
         ) {
             (false, Some(low), Some(high)) => from(cx, low, high),
-            _ => w::grade(calc::evidence::Grade::Measured).into(),
+            _ => w::grade(calc::terms::cite::Grade::Measured).into(),
         };
         push(w::ROW_PRO[2], cx.say.length(shown), &standing);
     }

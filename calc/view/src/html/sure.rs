@@ -4,9 +4,9 @@ use super::build::{Cx, grade_mark, items, open_details, open_part, weakest, with
 use crate::draw::mark::swatch;
 use crate::out::{Page, Words};
 use crate::words as w;
-use calc::evidence::{Cite, Grade};
-use calc::model::method::Method;
-use calc::reference::LookAlike;
+use calc::terms::cite::{Cite, Grade};
+use calc::terms::method::Method;
+use calc::terms::species::LookAlike;
 use calc::timing::Basis;
 
 /// Look-alikes in view; the others are folded.

@@ -449,8 +449,12 @@ fn every_assumption_and_every_row_of_the_method_table_has_words() {
         }
     }
     for rule in calc_data::reference().method_rules {
-        for method in calc::model::method::Method::ALL {
-            assert!(crate::words::rule(rule.id, method).is_some(), "{}", rule.id);
+        for method in calc::terms::method::Method::ALL {
+            assert!(
+                crate::words::rule(rule.id, *method).is_some(),
+                "{}",
+                rule.id
+            );
         }
     }
 }

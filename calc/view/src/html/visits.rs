@@ -7,11 +7,12 @@ use crate::draw::year::{Pin, VisitYear, VisitsLabels, visits};
 use crate::measure;
 use crate::out::Page;
 use crate::words as w;
+use calc::model::at_visit::Seen;
 use calc::model::at_visit::advise;
-use calc::model::method::Method;
 use calc::model::visits::Visit;
-use calc::question::{Seen, VisitAt};
-use calc::timing::Hemisphere;
+use calc::question::VisitAt;
+use calc::terms::method::Method;
+use calc::terms::place::Hemisphere;
 use chrono::{Datelike, NaiveDate};
 
 /// The day that stands for a visit in a drawing.
@@ -118,7 +119,12 @@ fn choice(out: &mut Page<'_>, cx: &Cx<'_>) {
         );
     }
     if let Some(VisitAt::On(day)) = at {
-        option(out, &calc::answer::iso(day), &measure::day_year(day), true);
+        option(
+            out,
+            &calc::terms::day::iso(day),
+            &measure::day_year(day),
+            true,
+        );
     }
     out.close();
     out.close();
@@ -126,7 +132,7 @@ fn choice(out: &mut Page<'_>, cx: &Cx<'_>) {
         out.open("input");
         out.attr("type", "hidden");
         out.attr("name", "visit.ringed");
-        out.attr("value", &calc::answer::iso(ringed));
+        out.attr("value", &calc::terms::day::iso(ringed));
         out.close();
     }
     let has = |seen: Seen| asked.is_some_and(|asked| asked.seen.contains(&seen));

@@ -9,8 +9,8 @@ use crate::measure;
 use crate::out::Page;
 use crate::words as w;
 use calc::answer::{Rules, TapeSpan};
-use calc::model::method::Method;
-use calc::reference::Trait;
+use calc::terms::method::Method;
+use calc::terms::species::Trait;
 use calc::timing::{Doy, Fill};
 use chrono::{Datelike, NaiveDate};
 

@@ -1,17 +1,18 @@
 //! The shape of an answer: plain data, the names that the interface gives.
 
-use crate::evidence::Finding;
 use crate::model::bark::Bark;
 use crate::model::caution::CautionLine;
 use crate::model::habitat::Habitat;
 use crate::model::height::Height;
-use crate::model::method::{Level, Method, MethodLine};
+use crate::model::method::MethodLine;
 use crate::model::outlook::Outlook;
 use crate::model::reach::Reach;
 use crate::model::ring::Ring;
 use crate::model::visits::Visit;
-use crate::named::named;
-use crate::reference::{Group, LookAlike, Suitability};
+use crate::terms::cite::Finding;
+use crate::terms::method::{Level, Method};
+use crate::terms::species::{Group, LookAlike, Suitability};
+use crate::terms::words::words;
 use crate::timing::Verdict;
 use chrono::NaiveDate;
 use serde::ser::SerializeStruct;
@@ -25,9 +26,8 @@ pub use group::GroupAnswer;
 pub use season::{Before, Rules, SpringAnswer, TapeSpan, TimingAnswer};
 pub use work::{EffortAnswer, Long, MethodWork, OwnRate, VisitAnswer};
 
-named! {
+words! {
     /// The five outcomes.
-    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
     pub enum Outcome {
         /// Ring it.
         Do,
@@ -71,7 +71,7 @@ pub struct Answer {
     /// Timing on the advised day.
     pub timing: TimingAnswer,
     /// The day asked about; none for the whole year.
-    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[serde(serialize_with = "crate::terms::day::maybe_day")]
     #[cfg_attr(
         feature = "schema",
         schemars(with = "Option<String>"),
@@ -79,7 +79,7 @@ pub struct Answer {
     )]
     pub asked_day: Option<NaiveDate>,
     /// The day that the answer is for.
-    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[serde(serialize_with = "crate::terms::day::maybe_day")]
     #[cfg_attr(
         feature = "schema",
         schemars(with = "Option<String>"),
@@ -234,7 +234,7 @@ pub struct Also {
     /// Whether only a professional, or a licensed applicator, may do it.
     pub by_professional: bool,
     /// The day, where it is for another day.
-    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[serde(serialize_with = "crate::terms::day::maybe_day")]
     #[cfg_attr(
         feature = "schema",
         schemars(with = "Option<String>"),
@@ -243,9 +243,8 @@ pub struct Also {
     pub day: Option<NaiveDate>,
 }
 
-named! {
+words! {
     /// Kinds of such lines.
-    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
     pub enum AlsoKind {
         /// The best method if the condition does not hold.
         Otherwise,
@@ -300,7 +299,7 @@ impl Serialize for Change {
         };
         flat.serialize_field("field", field)?;
         match (self.changed, to) {
-            (Changed::Date { to }, _) => flat.serialize_field(key, &crate::answer::iso(to))?,
+            (Changed::Date { to }, _) => flat.serialize_field(key, &crate::terms::day::iso(to))?,
             (Changed::Herbicide { allowed: to } | Changed::WholeClone { to }, _) => {
                 flat.serialize_field(key, &to)?;
             }

@@ -1,6 +1,6 @@
 //! The shape of the timing part of an answer.
 
-use crate::evidence::Cite;
+use crate::terms::cite::Cite;
 use crate::timing::restrictions::Topic;
 use crate::timing::spring::{BadLine, Doubt};
 use crate::timing::{Basis, Fill, Flag, Site, Verdict};
@@ -16,7 +16,7 @@ pub struct TimingAnswer {
     /// Probability of slip on it; none where there is no date model.
     pub probability: Option<f64>,
     /// Budbreak, half of the buds open.
-    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[serde(serialize_with = "crate::terms::day::maybe_day")]
     #[cfg_attr(
         feature = "schema",
         schemars(with = "Option<String>"),
@@ -24,7 +24,7 @@ pub struct TimingAnswer {
     )]
     pub budbreak: Option<NaiveDate>,
     /// The window opens.
-    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[serde(serialize_with = "crate::terms::day::maybe_day")]
     #[cfg_attr(
         feature = "schema",
         schemars(with = "Option<String>"),
@@ -32,7 +32,7 @@ pub struct TimingAnswer {
     )]
     pub opens: Option<NaiveDate>,
     /// First of the best days.
-    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[serde(serialize_with = "crate::terms::day::maybe_day")]
     #[cfg_attr(
         feature = "schema",
         schemars(with = "Option<String>"),
@@ -40,7 +40,7 @@ pub struct TimingAnswer {
     )]
     pub best_from: Option<NaiveDate>,
     /// Last of the best days.
-    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[serde(serialize_with = "crate::terms::day::maybe_day")]
     #[cfg_attr(
         feature = "schema",
         schemars(with = "Option<String>"),
@@ -48,7 +48,7 @@ pub struct TimingAnswer {
     )]
     pub best_to: Option<NaiveDate>,
     /// The window closes.
-    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[serde(serialize_with = "crate::terms::day::maybe_day")]
     #[cfg_attr(
         feature = "schema",
         schemars(with = "Option<String>"),
@@ -60,7 +60,7 @@ pub struct TimingAnswer {
     /// Spread of the closing, days.
     pub sd_close: Option<f64>,
     /// First day of the next good stretch from the asked day on, outside the months that rule a ring out.
-    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[serde(serialize_with = "crate::terms::day::maybe_day")]
     #[cfg_attr(
         feature = "schema",
         schemars(with = "Option<String>"),
@@ -68,7 +68,7 @@ pub struct TimingAnswer {
     )]
     pub next_good: Option<NaiveDate>,
     /// Its last day.
-    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[serde(serialize_with = "crate::terms::day::maybe_day")]
     #[cfg_attr(
         feature = "schema",
         schemars(with = "Option<String>"),
@@ -76,7 +76,7 @@ pub struct TimingAnswer {
     )]
     pub next_good_to: Option<NaiveDate>,
     /// First and last day of the stretch after it.
-    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[serde(serialize_with = "crate::terms::day::maybe_day")]
     #[cfg_attr(
         feature = "schema",
         schemars(with = "Option<String>"),
@@ -84,7 +84,7 @@ pub struct TimingAnswer {
     )]
     pub after_next: Option<NaiveDate>,
     /// The last day of that one.
-    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[serde(serialize_with = "crate::terms::day::maybe_day")]
     #[cfg_attr(
         feature = "schema",
         schemars(with = "Option<String>"),
@@ -122,15 +122,15 @@ pub struct TimingAnswer {
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Before {
     /// Budbreak.
-    #[serde(serialize_with = "crate::answer::day")]
+    #[serde(serialize_with = "crate::terms::day::day")]
     #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
     pub budbreak: NaiveDate,
     /// The window opens.
-    #[serde(serialize_with = "crate::answer::day")]
+    #[serde(serialize_with = "crate::terms::day::day")]
     #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
     pub opens: NaiveDate,
     /// The window closes.
-    #[serde(serialize_with = "crate::answer::day")]
+    #[serde(serialize_with = "crate::terms::day::day")]
     #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
     pub closes: NaiveDate,
     /// Probability of slip on the advised day.
@@ -156,11 +156,11 @@ pub struct SpringAnswer {
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct TapeSpan {
     /// First day.
-    #[serde(serialize_with = "crate::answer::day")]
+    #[serde(serialize_with = "crate::terms::day::day")]
     #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
     pub from: NaiveDate,
     /// Last day.
-    #[serde(serialize_with = "crate::answer::day")]
+    #[serde(serialize_with = "crate::terms::day::day")]
     #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
     pub to: NaiveDate,
     /// How it is drawn.

@@ -1,11 +1,11 @@
 //! The shape of the work in an answer: minutes, visits, advice at one.
 
-use crate::evidence::Cite;
 use crate::model::at_visit::{Advice, NoAdvice};
 use crate::model::calibrate::{NoRate, Rate};
 use crate::model::effort::{Tasks, Three};
-use crate::model::method::Method;
 use crate::reference::Share;
+use crate::terms::cite::Cite;
+use crate::terms::method::Method;
 use chrono::NaiveDate;
 use serde::Serialize;
 
@@ -86,7 +86,7 @@ pub struct MethodWork {
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct VisitAnswer {
     /// The day of the ring.
-    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[serde(serialize_with = "crate::terms::day::maybe_day")]
     #[cfg_attr(
         feature = "schema",
         schemars(with = "Option<String>"),
@@ -94,7 +94,7 @@ pub struct VisitAnswer {
     )]
     pub ringed: Option<NaiveDate>,
     /// The day of the visit.
-    #[serde(serialize_with = "crate::answer::maybe_day")]
+    #[serde(serialize_with = "crate::terms::day::maybe_day")]
     #[cfg_attr(
         feature = "schema",
         schemars(with = "Option<String>"),

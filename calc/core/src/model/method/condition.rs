@@ -1,9 +1,10 @@
 //! The conditions of the method table: one small predicate each. The table itself is data.
 
 use crate::model::reach::{Outcome, Reach};
-use crate::question::{Condition as Life, Goal, Herbicide, Question, Stem, TargetKind};
-use crate::reference::{Group, Suitability, Trait, Vigor};
-use crate::timing::Hemisphere;
+use crate::question::Question;
+use crate::terms::place::Hemisphere;
+use crate::terms::species::{Group, Suitability, Trait, Vigor};
+use crate::terms::tree::{Condition as Life, Goal, Herbicide, Stem, TargetKind};
 
 /// One stem on one day: everything that a condition may look at.
 #[derive(Clone, Copy, Debug)]
@@ -42,7 +43,7 @@ pub struct Case<'a> {
 
 impl Case<'_> {
     fn inches(&self) -> f64 {
-        crate::quantity::inches(self.dbh_mm)
+        crate::terms::quantity::inches(self.dbh_mm)
     }
 
     fn base(&self) -> f64 {

@@ -1,7 +1,8 @@
 //! What a group asks for beyond the table: one more lowering each, with a reason of its own.
 
-use super::{Case, Cell, Level, Method};
-use crate::evidence::Cite;
+use super::Case;
+use crate::terms::cite::Cite;
+use crate::terms::method::{Cell, Level, Method};
 
 /// What both rest on.
 pub(super) const BECAUSE: &[Cite] = &[Cite::group("this group's own rule")];

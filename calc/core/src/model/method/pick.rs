@@ -1,10 +1,12 @@
 //! The headline: the best level, ties by the goal.
 
-use super::{Case, Level, Method, Standing, levels};
-use crate::order;
-use crate::quantity::{MM_PER_IN, inches};
-use crate::question::Goal;
-use crate::reference::{Group, MethodRule};
+use super::{Case, Standing, levels};
+use crate::reference::MethodRule;
+use crate::terms::method::{Level, Method};
+use crate::terms::quantity::{MM_PER_IN, inches};
+use crate::terms::small::sort::sort;
+use crate::terms::species::Group;
+use crate::terms::tree::Goal;
 
 /// Ties for a standing dead tree of 6 in and over.
 pub const TIES_WILDLIFE: [Method; 9] = [
@@ -85,7 +87,7 @@ pub fn near_limit(
         .chain(BASE_LIMITS_IN.iter().map(|limit| at_base(*limit)))
         .filter(|limit| libm::fabs(inches - limit) <= limit * NEAR)
         .collect();
-    order::sort(&mut limits, |a, b| {
+    sort(&mut limits, |a, b| {
         libm::fabs(a - inches) < libm::fabs(b - inches)
     });
     limits.into_iter().find_map(|limit| {

@@ -1,10 +1,12 @@
 //! Reach: what could it hit? Settled before any method; the worst outcome wins.
 
-use crate::evidence::Cite;
-use crate::named::named;
-use crate::quantity::{M_PER_FT, MM_PER_IN};
-use crate::question::{Question, Sign, TargetKind};
-use crate::reference::{Group, cite};
+use crate::question::Question;
+use crate::terms::cite::Cite;
+use crate::terms::cite::cite;
+use crate::terms::quantity::{M_PER_FT, MM_PER_IN};
+use crate::terms::species::Group;
+use crate::terms::tree::{Sign, TargetKind};
+use crate::terms::words::words;
 use serde::Serialize;
 
 mod target;
@@ -42,9 +44,8 @@ pub struct ReachConstants {
     pub small_m: f64,
 }
 
-named! {
+words! {
     /// What the reach comes to. The order is from mild to severe; `NotChecked` stands outside it.
-    #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
     #[cfg_attr(
         feature = "schema",
         schemars(rename = "ReachOutcome"),
@@ -66,9 +67,8 @@ named! {
     }
 }
 
-named! {
+words! {
     /// Why an outcome holds.
-    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
     pub enum Why {
         /// A line within reach.
         LineWithin,

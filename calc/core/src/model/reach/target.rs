@@ -1,8 +1,9 @@
 //! Each target judged alone, and what is missing from the list.
 
 use super::{Judged, Outcome, ReachConstants, Why, approach_m, counts, hollow};
-use crate::order;
-use crate::question::{Question, Reply, Sign, Target, TargetKind};
+use crate::question::Question;
+use crate::terms::small::sort::sort;
+use crate::terms::tree::{Reply, Sign, Target, TargetKind};
 
 pub(super) struct Context<'a> {
     pub(super) constants: &'a ReachConstants,
@@ -43,7 +44,7 @@ impl Context<'_> {
             let far = t.distance_m.unwrap_or(-1.0);
             (core::cmp::Reverse(t.outcome), far, t.kind, t.zone_m)
         };
-        order::sort(&mut judged, |a, b| key(a) < key(b));
+        sort(&mut judged, |a, b| key(a) < key(b));
         judged
     }
 

@@ -2,17 +2,21 @@
 
 use super::numbers::Measure;
 use super::{Reader, given};
+use crate::model::at_visit::Seen;
 use crate::model::bark;
 use crate::model::calibrate::{NoRate, Rate, update};
 use crate::model::effort::{self, Three, Work};
+use crate::model::height_aid::HeightBy;
 use crate::model::height_aid::{by_angles, by_shadow, by_stick};
-use crate::order;
-use crate::quantity::{Range, TotalHeight, Unit};
 use crate::question::{
-    Code, HeightAidTyped, HeightBy, Limbs, Problem, Question, Seen, Stem, Text, Timed, TimedTyped,
-    Typed, VisitAt, VisitSeen, VisitTyped,
+    Code, HeightAidTyped, Problem, Question, Text, Timed, TimedTyped, Typed, VisitAt, VisitSeen,
+    VisitTyped,
 };
 use crate::reference::Reference;
+use crate::terms::number::Unit;
+use crate::terms::quantity::{Range, TotalHeight};
+use crate::terms::small::sort::sort;
+use crate::terms::tree::{Limbs, Stem};
 
 /// The most trees that are timed together.
 const MOST_TIMED: usize = 100;
@@ -226,7 +230,7 @@ impl Reader {
                 }
             }
         }
-        order::sort(&mut seen, |a, b| a < b);
+        sort(&mut seen, |a, b| a < b);
         let ringed = match ringed {
             Some(day) => Some(day?),
             None => None,

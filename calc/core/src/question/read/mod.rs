@@ -10,15 +10,18 @@ pub use self::aids::{height_aid as read_height_aid, timed as read_timed};
 
 use self::numbers::Measure;
 use super::problem::Shown;
-use super::{
-    Code, Condition, Day, Dry, Found, Goal, Herbicide, Limbs, Place, PlaceTyped, Problem, Question,
-    Reply, Setting, Sign, Target, TargetKind, Text, Typed, Vigour, find_species, read_day,
-};
+use super::{Code, Day, Found, PlaceTyped, Problem, Question, Text, Typed, find_species, read_day};
 use crate::model::calibrate::Rate;
-use crate::order;
-use crate::quantity::{Range, TotalHeight, Unit, Units, fixed};
 use crate::reference::Reference;
-use crate::timing::Hemisphere;
+use crate::terms::number::Unit;
+use crate::terms::place::Hemisphere;
+use crate::terms::place::Place;
+use crate::terms::quantity::{Range, TotalHeight, Units};
+use crate::terms::small::decimals::fixed;
+use crate::terms::small::sort::sort;
+use crate::terms::tree::{
+    Condition, Dry, Goal, Herbicide, Limbs, Reply, Setting, Sign, Target, TargetKind, Vigour,
+};
 
 /// The most stems that one tree may have.
 const MOST_STEMS: usize = 50;
@@ -235,7 +238,7 @@ impl Reader {
         field: &str,
         reference: &'static Reference,
         typed: &Option<Text>,
-    ) -> Option<&'static crate::reference::Species> {
+    ) -> Option<&'static crate::terms::species::Species> {
         let text = self.needed(field, typed)?;
         match find_species(reference.species, text) {
             Found::One(species) => Some(species),
@@ -284,7 +287,7 @@ impl Reader {
                 }
             }
         }
-        order::sort(&mut signs, |a, b| a < b);
+        sort(&mut signs, |a, b| a < b);
         signs
     }
 

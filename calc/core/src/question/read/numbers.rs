@@ -1,12 +1,12 @@
 //! Numbers of every kind, within their range, in the unit that the asker uses.
 
 use super::{Reader, given};
-use crate::quantity::{
-    BarkThickness, Dbh, M_PER_FT, MM_PER_IN, NotNumber, Number, Range, TargetDistance, TotalHeight,
-    Unit, Units, read_number,
-};
 use crate::question::problem::Shown;
 use crate::question::{Code, Text};
+use crate::terms::number::{NotNumber, Number, Unit, read_number};
+use crate::terms::quantity::{
+    BarkThickness, Dbh, M_PER_FT, MM_PER_IN, Range, TargetDistance, TotalHeight, Units,
+};
 
 /// What a bare number of a field means, and which units it may carry.
 #[derive(Clone, Copy)]

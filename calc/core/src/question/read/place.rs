@@ -2,12 +2,14 @@
 
 use super::numbers::Measure;
 use super::{Reader, given};
-use crate::quantity::{Elevation, Range, Unit, Units};
-use crate::question::{
-    Code, Day, LeafOut, LeafOutTyped, Place, PlaceTyped, Stage, Text, Typed, read_day,
-};
+use crate::question::{Code, Day, LeafOut, LeafOutTyped, PlaceTyped, Text, Typed, read_day};
+use crate::terms::number::Unit;
+use crate::terms::place::Hemisphere;
+use crate::terms::place::Place;
+use crate::terms::quantity::{Elevation, Range, Units};
+use crate::terms::tree::Stage;
 use crate::timing::spring::{self, Doubt, Scale, Table};
-use crate::timing::{Constants, Hemisphere, Rates};
+use crate::timing::{Constants, Rates};
 
 impl Reader {
     pub(super) fn day(&mut self, typed: &Typed) -> Option<Day> {

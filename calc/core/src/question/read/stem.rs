@@ -2,8 +2,10 @@
 
 use super::numbers::Measure;
 use super::{MOST_STEMS, Reader, entry, given};
-use crate::quantity::{BarkThickness, Dbh, Range, Unit};
-use crate::question::{Code, Stem, StemTyped, Text};
+use crate::question::{Code, StemTyped, Text};
+use crate::terms::number::Unit;
+use crate::terms::quantity::{BarkThickness, Dbh, Range};
+use crate::terms::tree::Stem;
 
 impl Reader {
     pub(super) fn stems(&mut self, typed: &[StemTyped]) -> Option<Vec<Stem>> {

@@ -2,9 +2,11 @@
 
 use super::numbers::Measure;
 use super::{MOST_TARGETS, Reader, entry, given};
-use crate::quantity::{Slope, TargetDistance, Unit, Voltage};
 use crate::question::problem::Shown;
-use crate::question::{Code, Target, TargetKind, TargetTyped};
+use crate::question::{Code, TargetTyped};
+use crate::terms::number::Unit;
+use crate::terms::quantity::{Slope, TargetDistance, Voltage};
+use crate::terms::tree::{Target, TargetKind};
 
 impl Reader {
     pub(super) fn targets(&mut self, typed: &[TargetTyped]) -> Vec<Target> {

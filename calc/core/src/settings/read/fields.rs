@@ -1,10 +1,11 @@
 //! Reads one value each: what it must be, and what is told where it is not.
 
 use super::Reader;
-use crate::piece::holds;
-use crate::quantity::{Range, fixed};
 use crate::question::read_day;
 use crate::settings::{KEYS, Told, Value, What};
+use crate::terms::quantity::Range;
+use crate::terms::small::decimals::fixed;
+use crate::terms::small::find::holds;
 use chrono::NaiveDate;
 
 /// Pieces of keys that would take a stop or a caution away, or make it milder.

@@ -5,9 +5,9 @@ mod species;
 
 use self::fields::{Fields, NAME, TEXT, is_phone};
 use super::{CodeTopic, Contact, ContactKind, Crew, LocalCode, Settings, Told, Value, What};
-use crate::quantity::{Range, Units};
 use crate::question::{PlaceTyped, Text, problems_of_place};
 use crate::reference::Reference;
+use crate::terms::quantity::{Range, Units};
 
 /// The keys of each object, by its path; lists carry `[]`.
 pub const KEYS: [(&str, &[&str]); 7] = [

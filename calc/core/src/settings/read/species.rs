@@ -2,10 +2,10 @@
 
 use super::Reader;
 use super::fields::{Fields, MOST, NAME, TEXT, URL};
-use crate::quantity::fixed;
 use crate::question::{Code, Found, Problem, find_species};
-use crate::reference::Species;
 use crate::settings::{HEADS, SpeciesList, Value, What, rows};
+use crate::terms::small::decimals::fixed;
+use crate::terms::species::Species;
 
 /// Longest table that is pasted, in bytes.
 const TABLE: usize = 100_000;

@@ -1,7 +1,7 @@
 //! The towns of one country: name, region, position to 0.01° (about 1 km), and how large they are.
 
 use super::{Broken, Reader, Writer, nearest, whole};
-use crate::piece::behind;
+use crate::terms::small::find::behind;
 
 const KIND: &[u8; 4] = b"TOWN";
 const VERSION: u8 = 1;
@@ -126,7 +126,7 @@ pub fn find<'a>(towns: &'a [Town], typed: &str, most: usize) -> Vec<&'a Town> {
         })
         .collect();
     let key = |(rank, town): &(u8, &'a Town)| (*rank, core::cmp::Reverse(town.size));
-    crate::order::sort(&mut found, |a, b| (key(a), &a.1.name) < (key(b), &b.1.name));
+    crate::terms::small::sort::sort(&mut found, |a, b| (key(a), &a.1.name) < (key(b), &b.1.name));
     found.into_iter().take(most).map(|(_, t)| t).collect()
 }
 

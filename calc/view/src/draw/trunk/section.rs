@@ -4,7 +4,7 @@ use super::{TEXT, Trunk, TrunkLabels, W};
 use crate::draw::number::whole;
 use crate::draw::number::within;
 use crate::draw::pen::{At, D, Pen, ring, width};
-use calc::angle::{cos, sin};
+use calc::terms::small::sine::{cos, sin};
 
 /// The section from above.
 pub(super) fn above(

@@ -20,7 +20,7 @@ impl Sheet {
         match word(&typed.date) {
             "" | "today" => sheet.set("day", "today"),
             "year" => sheet.set("day", "year"),
-            day if day == calc::answer::iso(today) => sheet.set("day", "today"),
+            day if day == calc::terms::day::iso(today) => sheet.set("day", "today"),
             day => {
                 sheet.set("day", "other");
                 sheet.fill_day("date", day);

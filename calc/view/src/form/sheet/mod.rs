@@ -10,8 +10,8 @@ pub(super) use names::{clear, names, slot};
 
 use super::length::Length;
 use calc::model::calibrate::Rate;
-use calc::quantity::read_number;
 use calc::question::Typed;
+use calc::terms::number::read_number;
 
 /// Names and contents of the controls: text as typed, the value of what is picked, `on` for a tick.
 /// A name stands more than once where several boxes share it.

@@ -8,7 +8,8 @@ use crate::form::seen::elsewhere;
 use crate::form::species::UNKNOWN;
 use crate::form::{matters, words as w};
 use crate::rows;
-use calc::question::{Seen, Slot, StemTyped, TargetTyped, Text, Typed};
+use calc::model::at_visit::Seen;
+use calc::question::{Slot, StemTyped, TargetTyped, Text, Typed};
 use calc::reference::Reference;
 use chrono::NaiveDate;
 
@@ -17,7 +18,7 @@ impl Sheet {
     #[must_use]
     pub fn typed(&self, reference: &'static Reference, today: NaiveDate) -> Typed {
         let mut typed = self.all();
-        let iso = Text(calc::answer::iso(today));
+        let iso = Text(calc::terms::day::iso(today));
         typed.date = match self.get("day") {
             "today" => Some(iso.clone()),
             "year" => Some(Text::from("year")),

@@ -1,10 +1,11 @@
 //! What comes afterwards: visits, outlook, habitat, minutes.
 
 use crate::measure;
-use calc::model::method::Method;
 use calc::model::visits::VisitKind;
-use calc::piece;
-use calc::reference::{Durability, OutlookClass, SizeClass};
+use calc::reference::{OutlookClass, SizeClass};
+use calc::terms::method::Method;
+use calc::terms::small::find;
+use calc::terms::species::Durability;
 
 /// What to look for at a visit, and what to do, after a method.
 #[must_use]
@@ -423,8 +424,8 @@ pub const USERS_HOW: &str = "How each of them uses a dead tree";
 pub fn user_note(note: &'static str) -> &'static str {
     let end = [";", ": see also"]
         .iter()
-        .filter_map(|mark| piece::place(note, mark))
+        .filter_map(|mark| find::place(note, mark))
         .min()
         .unwrap_or(note.len());
-    piece::cut(note, end).0
+    find::cut(note, end).0
 }

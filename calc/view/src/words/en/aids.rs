@@ -5,8 +5,8 @@ use calc::answer::{Before, TimingAnswer, VisitAnswer};
 use calc::model::at_visit::{Act, NoAdvice, RingJudged, Seen};
 use calc::model::calibrate::NoRate;
 use calc::model::effort::Three;
+use calc::model::height_aid::HeightBy;
 use calc::model::height_aid::NoHeight;
-use calc::question::HeightBy;
 use calc::timing::spring::{Doubt, Trouble};
 
 /// What may be seen at a visit, in the order of a list.

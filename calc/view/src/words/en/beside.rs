@@ -3,8 +3,8 @@
 use super::{Near, Say, act, by, region, row, sentence, signs, target};
 use crate::measure;
 use calc::answer::{Also, AlsoKind, Change, Changed, Outcome};
-use calc::model::method::{Level, Method};
 use calc::model::reach::{self, Judged, Why};
+use calc::terms::method::{Level, Method};
 
 impl Say<'_> {
     /// A tree that is native where it stands: the first thing said.

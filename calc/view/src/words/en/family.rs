@@ -4,8 +4,8 @@ use super::{Say, sentence, target_short};
 use crate::kind::Kind;
 use crate::measure;
 use calc::answer::Outcome;
-use calc::model::method::Method;
 use calc::model::reach;
+use calc::terms::method::Method;
 
 /// The question that a calculator is.
 #[must_use]

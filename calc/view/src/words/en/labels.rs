@@ -248,10 +248,10 @@ pub const HAND: [&str; 2] = ["your hand", "7 in, 18 cm"];
 
 /// An estimate with its range, and what to do where it is poor.
 #[must_use]
-pub fn estimated(low: &str, high: &str, confidence: calc::reference::Confidence) -> String {
+pub fn estimated(low: &str, high: &str, confidence: calc::terms::species::Confidence) -> String {
     let end = match confidence {
-        calc::reference::Confidence::Good | calc::reference::Confidence::Fair => "",
-        calc::reference::Confidence::Poor => "; poor: measure it",
+        calc::terms::species::Confidence::Good | calc::terms::species::Confidence::Fair => "",
+        calc::terms::species::Confidence::Poor => "; poor: measure it",
     };
     cat!(estimated_from(low, high), end)
 }

@@ -2,9 +2,9 @@
 
 use super::Say;
 use crate::measure;
-use calc::evidence::Cite;
 use calc::model::ring::{Ring, WidthRule};
-use calc::timing::Hemisphere;
+use calc::terms::cite::Cite;
+use calc::terms::place::Hemisphere;
 
 /// A step of the working.
 pub struct Made {
@@ -309,7 +309,7 @@ impl Say<'_> {
                 measure::minutes(whole.low),
                 measure::minutes(whole.high),
             );
-            let because = [calc::reference::cite("AUSDEA1915", "price of a pass")];
+            let because = [calc::terms::cite::cite("AUSDEA1915", "price of a pass")];
             list.made(how, minutes, &because);
         }
         if let Some(habitat) = &answer.habitat {

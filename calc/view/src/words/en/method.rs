@@ -1,7 +1,7 @@
 //! Methods, their levels, who may do them, and why they stand where they do.
 
-use calc::model::method::{Level, Method};
-use calc::question::Herbicide;
+use calc::terms::method::{Level, Method};
+use calc::terms::tree::Herbicide;
 
 /// A method's name, as a row of a table.
 #[must_use]
@@ -222,13 +222,14 @@ const RULES: &str = concat!(
 
 #[cfg(test)]
 mod tests {
-    use calc::model::method::{Condition, Method};
+    use calc::model::method::Condition;
+    use calc::terms::method::Method;
 
     #[test]
     fn every_row_of_the_table_has_words() {
         for id in Condition::IDS {
             for method in Method::ALL {
-                assert!(super::rule(id, method).is_some(), "no words for {id}");
+                assert!(super::rule(id, *method).is_some(), "no words for {id}");
             }
         }
         assert!(super::rule("no such row", Method::Fell).is_none());

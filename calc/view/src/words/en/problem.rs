@@ -293,7 +293,7 @@ fn range(low: f64, high: f64, unit: &str) -> String {
 }
 
 fn none_beside(label: &str, kind: &str, two_heights_m: Option<f64>) -> String {
-    let what = calc::question::TargetKind::parse(kind)
+    let what = calc::terms::tree::TargetKind::parse(kind)
         .map_or_else(|| kind.to_owned(), |kind| super::target(kind).to_owned());
     match two_heights_m {
         Some(m) => {

@@ -4,7 +4,7 @@ use super::{either, row};
 use crate::measure;
 use calc::answer::Conditional;
 use calc::model::reach::{Outcome, Why};
-use calc::question::{Sign, TargetKind};
+use calc::terms::tree::{Sign, TargetKind};
 
 /// What counts, in the question of the reach.
 pub const COUNTS: &str = "building, road, path, power line, property line or neighbour's tree";
@@ -158,7 +158,7 @@ pub fn settle(why: Why, within: &str) -> Option<(String, &'static str)> {
 
 /// An open condition, as the clause behind "If".
 #[must_use]
-pub fn condition(condition: Conditional, units: calc::quantity::Units) -> String {
+pub fn condition(condition: Conditional, units: calc::terms::quantity::Units) -> String {
     match condition {
         Conditional::NothingInReach { within_m } => cat!(
             "no ",
@@ -179,7 +179,7 @@ pub fn condition(condition: Conditional, units: calc::quantity::Units) -> String
 
 /// An open condition, as what is not known.
 #[must_use]
-pub fn open(condition: Conditional, units: calc::quantity::Units) -> String {
+pub fn open(condition: Conditional, units: calc::terms::quantity::Units) -> String {
     match condition {
         Conditional::NothingInReach { within_m } => {
             missing(Why::ListOpen, &measure::reach(within_m).text(units))

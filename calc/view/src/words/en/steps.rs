@@ -1,8 +1,8 @@
 //! What to do at the tree: numbered steps, made for this stem.
 
 use crate::measure;
-use calc::model::method::Method;
-use calc::question::Limbs;
+use calc::terms::method::Method;
+use calc::terms::tree::Limbs;
 
 /// What the steps of a ring look at.
 pub struct Ringing<'a> {

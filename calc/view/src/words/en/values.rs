@@ -1,8 +1,8 @@
 //! Values of fields and grades, as they stand in lists and tables.
 
-use calc::evidence::Grade;
-use calc::question::{Condition, Dry, Herbicide, Limbs, Reply, Setting, Stage, Vigour};
 use calc::reference::When;
+use calc::terms::cite::Grade;
+use calc::terms::tree::{Condition, Dry, Herbicide, Limbs, Reply, Setting, Stage, Vigour};
 
 /// How well a value is known.
 #[must_use]

@@ -3,11 +3,13 @@
 use super::{act, by, condition, row, rule, sentence, signs, target, the_target, years_in_ten};
 use crate::measure;
 use calc::answer::{Also, AlsoKind, Answer, Outcome};
-use calc::model::method::{Method, MethodLine};
+use calc::model::method::MethodLine;
 use calc::model::reach::Judged;
-use calc::quantity::Units;
-use calc::question::{Condition, Question};
+use calc::question::Question;
 use calc::reference::Reference;
+use calc::terms::method::Method;
+use calc::terms::quantity::Units;
+use calc::terms::tree::Condition;
 use calc::timing::restrictions::Topic;
 use calc::timing::{Verdict, YearsInTen};
 use chrono::NaiveDate;

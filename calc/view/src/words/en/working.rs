@@ -3,7 +3,9 @@
 use super::{Say, signs};
 use crate::measure;
 use calc::answer::Assumed;
-use calc::question::{Condition, Day, Dry, Goal, Herbicide, Limbs, Place, Vigour};
+use calc::question::Day;
+use calc::terms::place::Place;
+use calc::terms::tree::{Condition, Dry, Goal, Herbicide, Limbs, Vigour};
 use calc::timing::Rates;
 
 /// One input as read.

@@ -1,6 +1,6 @@
 //! One reader for every number a person types: fractions, both decimal marks, a unit behind it.
 
-use crate::piece::{behind, cut, is_letter};
+use crate::terms::small::find::{behind, cut, is_letter};
 
 /// A unit that may stand behind a number.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -30,8 +30,8 @@ impl Unit {
     #[must_use]
     pub fn in_mm(self) -> Option<f64> {
         match self {
-            Self::Inch => Some(super::MM_PER_IN),
-            Self::Foot => Some(super::M_PER_FT * 1000.0),
+            Self::Inch => Some(super::quantity::MM_PER_IN),
+            Self::Foot => Some(super::quantity::M_PER_FT * 1000.0),
             Self::Millimetre => Some(1.0),
             Self::Centimetre => Some(10.0),
             Self::Metre => Some(1000.0),

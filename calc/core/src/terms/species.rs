@@ -1,13 +1,11 @@
 //! A species, with the row of each table that it uses.
 
-use crate::evidence::{Cite, Grade};
-use crate::named::named;
-use crate::timing::WoodClass;
+use crate::terms::cite::{Cite, Grade};
+use crate::terms::words::words;
 use serde::Serialize;
 
-named! {
+words! {
     /// Growth form, as the response table groups species.
-    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
     pub enum Group {
         /// A broadleaved tree.
         Hardwood,
@@ -20,9 +18,8 @@ named! {
     }
 }
 
-named! {
+words! {
     /// How strongly it sprouts from the base or suckers from the roots.
-    #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
     pub enum Vigor {
         /// It does not.
         None,
@@ -35,9 +32,8 @@ named! {
     }
 }
 
-named! {
+words! {
     /// Whether a ring alone suits the species.
-    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
     pub enum Suitability {
         /// No or few sprouts, or guidance is positive.
         Suitable,
@@ -54,9 +50,8 @@ named! {
     }
 }
 
-named! {
+words! {
     /// How far a bark estimate can be trusted.
-    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
     pub enum Confidence {
         /// The species' own value, near an independent one.
         Good,
@@ -67,9 +62,8 @@ named! {
     }
 }
 
-named! {
+words! {
     /// How long the standing dead wood lasts.
-    #[derive(Clone, Copy, Debug, PartialEq, Eq)]
     pub enum Durability {
         /// Longest.
         A,
@@ -79,6 +73,52 @@ named! {
         C,
         /// Shortest.
         D,
+    }
+}
+
+words! {
+    /// How the wood is built, which decides when the bark lets go and binds again.
+    /// `wood_class` of gdd_thresholds.csv gives it for every species that has a budbreak sum.
+    pub enum WoodClass {
+        /// Ring-porous: oaks, ashes, elms, black locust.
+        Ring,
+        /// Diffuse-porous: maples, birches, poplars, beech.
+        Diffuse,
+        /// Conifers, larch included.
+        Conifer,
+        /// Evergreen broadleaf: there is no date model, the envelope one month longer serves.
+        EvergreenBroadleaf,
+        /// A broadleaf or shrub whose wood class is not known (an unknown species): the envelope serves.
+        Unknown,
+    }
+}
+
+impl WoodClass {
+    /// The class of a line of species_join.csv: its `gdd_kind`, and the `wood_class` of the row of gdd_thresholds.csv
+    /// that its `gdd_species` and `gdd_event` name (unit degC.d, base 5 C; None where they are empty).
+    /// None for palms, bamboo and yucca, which have neither.
+    ///
+    /// Of the 78 lines 33 are diffuse-porous, 27 ring-porous, 11 conifers, 4 evergreen broadleaf and 3 untimed.
+    /// Stand-ins are marked in `gdd_kind`: planes and hophornbeam go by red maple, sassafras, persimmon and
+    /// goldenrain tree by the oaks, larches by the spruces.
+    ///
+    /// # Errors
+    /// Says what does not fit, for the builder's message.
+    pub fn of_join(gdd_kind: &str, wood_class: Option<&str>) -> Result<Option<Self>, &'static str> {
+        match wood_class {
+            Some("ring") => Ok(Some(Self::Ring)),
+            Some("diffuse") => Ok(Some(Self::Diffuse)),
+            Some("conifer") => Ok(Some(Self::Conifer)),
+            Some(_) => Err("wood_class is not ring, diffuse or conifer"),
+            None if gdd_kind
+                .trim_start()
+                .starts_with("none: evergreen broadleaf") =>
+            {
+                Ok(Some(Self::EvergreenBroadleaf))
+            }
+            None if gdd_kind.trim().is_empty() => Ok(None),
+            None => Err("gdd_kind names a sum, but gdd_thresholds.csv has no such row"),
+        }
     }
 }
 
@@ -149,69 +189,41 @@ impl Species {
     }
 }
 
-macro_rules! traits {
-    ($($(#[$doc:meta])* $name:ident = $word:literal),+ $(,)?) => {
-        /// A mark of a species that rules ask for; content/rules/species_traits.csv gives each with its source.
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-        #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-        #[serde(rename_all = "snake_case")]
-        pub enum Trait { $($(#[$doc])* $name),+ }
-
-        impl Trait {
-            /// All marks.
-            pub const ALL: &'static [Self] = &[$(Self::$name),+];
-
-            /// Reads a mark as the table writes it.
-            #[must_use]
-            pub fn parse(word: &str) -> Option<Self> {
-                match word { $($word => Some(Self::$name),)+ _ => None }
-            }
-        }
-    };
-}
-
-traits! {
+words! {
+    /// A mark of a species that rules ask for; content/rules/species_traits.csv gives each with its source.
+    pub enum Trait {
     /// Bridges over a ring.
-    Bridges = "bridges",
+    Bridges,
     /// An oak.
-    Oak = "oak",
+    Oak,
     /// A red oak.
-    RedOak = "red_oak",
+    RedOak,
     /// A white oak.
-    WhiteOak = "white_oak",
+    WhiteOak,
     /// A hickory.
-    Hickory = "hickory",
+    Hickory,
     /// An ash.
-    Ash = "ash",
+    Ash,
     /// A pine.
-    Pine = "pine",
+    Pine,
     /// An elm.
-    Elm = "elm",
+    Elm,
     /// American elm.
-    AmericanElm = "american_elm",
+    AmericanElm,
     /// A cut into the wood makes it sprout.
-    DeepCutResprouts = "deep_cut_resprouts",
+    DeepCutResprouts,
     /// A saw ring was tried with some success.
-    SawRingTried = "saw_ring_tried",
+    SawRingTried,
     /// Guidance for a ring is published though it suckers.
-    RingGuidance = "ring_guidance",
+    RingGuidance,
     /// Tree-of-heaven: herbicide has a season of its own.
-    TreeOfHeaven = "tree_of_heaven",
+    TreeOfHeaven,
     /// Dust or bark irritates.
-    Dust = "dust",
+    Dust,
     /// Bark that bats roost under, alive too.
-    BatBark = "bat_bark",
+    BatBark,
     /// Guides say it slips longer than the model.
-    GuideSaysLonger = "guide_says_longer",
-}
-
-/// A place in a source that was read in its own text.
-#[must_use]
-pub const fn cite(source: &'static str, place: &'static str) -> Cite {
-    Cite {
-        source,
-        place,
-        grade: Grade::Published,
+    GuideSaysLonger,
     }
 }
 

@@ -1,11 +1,10 @@
 //! Where a value comes from: source, place in it, grade. A value without them does not leave `calc`.
 
-use crate::named::named;
+use crate::terms::words::words;
 use serde::Serialize;
 
-named! {
+words! {
     /// How well a value is known. The order is from best to least.
-    #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
     pub enum Grade {
         /// Measured by the person who asks.
         Measured,
@@ -29,7 +28,7 @@ named! {
 impl Grade {
     /// Reads a grade as the evidence tables write it: the first word decides, `(surrogate)` marks a related species.
     #[must_use]
-    pub fn parse(text: &str) -> Option<Self> {
+    pub fn of_table(text: &str) -> Option<Self> {
         let word = text
             .split(|c: char| !c.is_ascii_alphabetic())
             .next()
@@ -98,6 +97,16 @@ impl Cite {
             place,
             grade: Grade::Measured,
         }
+    }
+}
+
+/// A place in a source that was read in its own text.
+#[must_use]
+pub const fn cite(source: &'static str, place: &'static str) -> Cite {
+    Cite {
+        source,
+        place,
+        grade: Grade::Published,
     }
 }
 

@@ -1,4 +1,4 @@
-//! Numbers written with a fixed count of decimals, without the float formatter.
+//! Numbers written with a fixed count of decimals. The library's printing of floats is 9 kB in the browser.
 
 /// Writes `value` with `places` decimals (at most 6), halves away from zero, as `-12.50`.
 /// A value that is no number is written as a dash: it can't happen in an answer, and must not read as a figure.

@@ -1,0 +1,13 @@
+//! Plain data and its words: what every layer above may name. No rule stands here.
+
+pub mod cite;
+pub mod day;
+pub mod method;
+pub mod number;
+pub mod place;
+pub mod quantity;
+pub mod small;
+pub mod species;
+pub mod tighten;
+pub mod tree;
+pub(crate) mod words;

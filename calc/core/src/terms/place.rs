@@ -1,0 +1,49 @@
+//! Where a tree stands, as far as the season needs it.
+
+use crate::terms::words::words;
+
+words! {
+    /// Which half of the world.
+    pub enum Hemisphere {
+        /// North of the equator, and on it.
+        North,
+        /// South of it: half a year later.
+        South,
+    }
+}
+
+impl Hemisphere {
+    /// The hemisphere of a latitude in degrees, north positive.
+    #[must_use]
+    pub fn of(lat: f64) -> Self {
+        if lat < 0.0 { Self::South } else { Self::North }
+    }
+}
+
+/// Where the tree stands, as far as the season needs it.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Place {
+    /// A point with elevation in metres, where known.
+    Point {
+        /// Degrees north.
+        latitude: f64,
+        /// Degrees east.
+        longitude: f64,
+        /// Metres above the sea.
+        elevation: Option<f64>,
+    },
+    /// Only the hemisphere.
+    Hemisphere(Hemisphere),
+}
+
+impl Place {
+    /// The hemisphere.
+    #[must_use]
+    pub fn hemisphere(&self) -> Hemisphere {
+        match self {
+            Self::Hemisphere(hemisphere) => *hemisphere,
+            Self::Point { latitude, .. } if *latitude < 0.0 => Hemisphere::South,
+            Self::Point { .. } => Hemisphere::North,
+        }
+    }
+}
