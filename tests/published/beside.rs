@@ -15,8 +15,8 @@ fn printed(source: &str, measure: &str) -> f64 {
 
 fn page(asked: &serde_json::Value) -> String {
     let mut out = calc_view::out::Html::default();
-    let options = calc_view::html::Options::default();
-    calc_view::html::answer(
+    let options = calc_view::answer::Options::default();
+    calc_view::answer::answer(
         &mut out,
         reference(),
         &question(asked),

@@ -3,8 +3,8 @@
 
 use calc::model::season::Local;
 use calc::question::{StemTyped, TargetTyped, Text, Typed, read};
+use calc_view::answer::{self, Options};
 use calc_view::draw::mark::defs;
-use calc_view::html::{self, Options};
 use calc_view::out::Html;
 
 const SHEETS: [&str; 3] = [
@@ -211,7 +211,7 @@ fn main() {
             Ok(question) => question,
             Err(problems) => {
                 let mut out = Html::default();
-                html::problems(&mut out, &problems, &Options::default());
+                answer::problems(&mut out, &problems, &Options::default());
                 body.push_str(&out.into_string());
                 continue;
             }
@@ -233,7 +233,7 @@ fn main() {
         }
         let prefix = format!("{name}-");
         let mut out = Html::default();
-        html::answer(
+        answer::answer(
             &mut out,
             reference,
             &question,

@@ -2,8 +2,8 @@
 //!
 //! ```text
 //! form::form(out, reference, typed, &form::Options)          the form; see [`form`]
-//! html::answer(out, reference, question, answer, &Options)   the whole answer region, one `section`
-//! html::problems(out, &[Problem], &Options)                  the error summary, links to the fields
+//! answer::answer(out, reference, question, answer, &Options)   the whole answer region, one `section`
+//! answer::problems(out, &[Problem], &Options)                  the error summary, links to the fields
 //! problem_text(&Problem) -> String                           the same words for the message at the field
 //! field_id("stems[0].diameter") -> "f-stems-0-diameter"      id of a field in the form
 //! text::answer(reference, question, answer) -> String        the whole answer as plain text
@@ -16,7 +16,7 @@
 //!
 //! What the host wires: elements with `data-act="print"`, `"copy"` and `"calendar"` are buttons; links with
 //! `data-act="change"` carry the id of a field in `data-field` and in `href` (`#f-species`). Links into the
-//! answer itself are plain fragments of ids that start with [`html::Options::id_prefix`].
+//! answer itself are plain fragments of ids that start with [`answer::Options::id_prefix`].
 
 /// Puts pieces of text together: literals become one template, the rest fills its gaps. What is given by value is
 /// used up, so that no caller drops it. The formatter, or an entry for each piece, would cost more bytes in the browser.
@@ -59,12 +59,13 @@ fn hosted<T>(given: Option<T>) -> Option<T> {
     if HOSTED { given } else { None }
 }
 
+pub mod answer;
 mod control;
 pub mod draw;
 mod fill;
 pub mod form;
 mod heading;
-pub mod html;
+
 pub mod ics;
 pub mod kind;
 pub mod measure;

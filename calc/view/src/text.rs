@@ -1,7 +1,7 @@
 //! The whole answer as plain text: the same walk as the page, written by another sink, so that both say
 //! the same in the same order.
 
-use crate::html::{self, Options};
+use crate::answer::{self, Options};
 use crate::out::Out;
 use calc::answer::Answer;
 use calc::question::Question;
@@ -11,7 +11,7 @@ use calc::reference::Reference;
 #[must_use]
 pub fn answer(reference: &'static Reference, question: &Question, answer: &Answer) -> String {
     let mut plain = Plain::default();
-    html::answer(&mut plain, reference, question, answer, &Options::default());
+    answer::answer(&mut plain, reference, question, answer, &Options::default());
     plain.into_string()
 }
 

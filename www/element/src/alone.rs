@@ -8,8 +8,8 @@ use crate::plan::{Begin, Plan};
 use crate::today::today;
 use calc::question::{Problem, Typed};
 use calc::settings::Group;
+use calc_view::answer;
 use calc_view::form::{Options, Sheet, View, none_near};
-use calc_view::html;
 use calc_view::kind::Kind;
 use std::rc::Rc;
 use wasm_bindgen::JsValue;
@@ -54,8 +54,8 @@ impl Plan {
     }
 
     /// How answers are shown. No page of sources comes along, so labels of sources are no links.
-    pub(crate) fn options(&self) -> html::Options<'static> {
-        html::Options {
+    pub(crate) fn options(&self) -> answer::Options<'static> {
+        answer::Options {
             heading_level: HEADING_LEVEL,
             kind: self.kind(),
             id_prefix: "",

@@ -5,7 +5,7 @@ use crate::plan::Plan;
 use calc::answer::Answer;
 use calc::question::{Problem, Question};
 use calc_view::out::{Out, OutExt};
-use calc_view::{html, problem_text};
+use calc_view::{answer, problem_text};
 use web_sys::Element;
 
 /// While a changed field can't be read.
@@ -16,7 +16,7 @@ pub fn draw(plan: &Plan, question: &Question, answer: &Answer) {
     let before = folds(&plan.region);
     let focused = focused(plan);
     let mut out = DomOut::new(&plan.document);
-    html::answer(
+    answer::answer(
         &mut out,
         calc_data::reference(),
         question,

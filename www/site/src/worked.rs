@@ -9,7 +9,7 @@ use calc::question::{Question, StemTyped, TargetTyped, Text, Typed, read};
 use calc::reference::Reference;
 use calc::terms::species::{Species, Suitability};
 use calc_view::out::Html;
-use calc_view::{draw, html, measure, words};
+use calc_view::{answer, draw, measure, words};
 
 /// The days that the static pages speak of: no clock, so that a build is the
 /// same on every day.
@@ -42,14 +42,14 @@ pub fn example(base: &str) -> Result<String> {
     let reference = calc_data::reference();
     let (question, answer) = ask(reference, &typed)?;
     let sources = format!("{base}sources/");
-    let options = html::Options {
+    let options = answer::Options {
         heading_level: 2,
         sources_base: &sources,
-        ..html::Options::default()
+        ..answer::Options::default()
     };
     let mut out = Html::default();
     draw::mark::defs(&mut out);
-    html::answer(&mut out, reference, &question, &answer, &options);
+    answer::answer(&mut out, reference, &question, &answer, &options);
     Ok(out.into_string())
 }
 

@@ -9,8 +9,8 @@ use crate::today::today;
 use calc::question::{Problem, StemTyped, Text, Typed, read};
 use calc::settings::Settings;
 use calc::terms::quantity::Units;
+use calc_view::answer;
 use calc_view::form::{Options, Sheet, View};
-use calc_view::html;
 use calc_view::kind::Kind;
 use js_sys::{Object, TypeError};
 use std::cell::Cell;
@@ -127,9 +127,9 @@ impl Plan {
     }
 
     /// How answers are shown.
-    pub(crate) fn options(&self) -> html::Options<'static> {
+    pub(crate) fn options(&self) -> answer::Options<'static> {
         let kind = self.kind();
-        html::Options {
+        answer::Options {
             // Under the heading that is the calculator's own question.
             heading_level: self.heading_level() + u8::from(kind != Kind::TreePlan),
             kind,

@@ -7,7 +7,7 @@ use crate::marks;
 use crate::region;
 use calc::answer::Answer;
 use calc::question::{Problem, Question, Typed, read};
-use calc_view::html;
+use calc_view::answer;
 use std::cell::OnceCell;
 use wasm_bindgen::JsCast;
 
@@ -105,7 +105,7 @@ impl Plan {
     pub(crate) fn mark(&self, problems: &[Problem]) {
         marks::clear(&self.form);
         let mut out = DomOut::new(&self.document);
-        html::problems(&mut out, problems, &self.options());
+        answer::problems(&mut out, problems, &self.options());
         out.into(&self.errors);
         // Some fields share a control with another: the link leads to what is there.
         for link in dom::all(&self.errors, "a") {

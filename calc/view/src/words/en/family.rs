@@ -47,7 +47,7 @@ impl Say<'_> {
                 ))
             }
             Kind::Ring => {
-                let ring = crate::html::ring_of(answer)?;
+                let ring = crate::answer::ring_of(answer)?;
                 let leads =
                     answer.outcome == Outcome::Do && answer.headline_method == Method::BarkRing;
                 leads.then(|| {

@@ -1,8 +1,10 @@
 //! When: the bark and the rules, in words and on the year tape.
 
-use super::build::{Cx, key, lead, open_part};
-use super::day::{all_year, doy, doy_md};
-use super::table::twin;
+mod rules;
+
+use crate::answer::day::{all_year, doy, doy_md};
+use crate::answer::frame::{Cx, key, lead, open_part};
+use crate::answer::table::twin;
 use crate::draw::mark::Swatch;
 use crate::draw::year::{Span, Year, YearLabels, year};
 use crate::measure;
@@ -31,7 +33,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     if ring {
         bark(out, cx);
     }
-    super::rules::inside(out, cx);
+    rules::inside(out, cx);
     out.close();
 }
 
@@ -182,7 +184,7 @@ fn tape(out: &mut Page<'_>, cx: &Cx<'_>) {
         from: doy(from),
         to: if to.year() == shown { doy(to) } else { 365 },
     });
-    let visits = super::visits::pins(cx, shown);
+    let visits = crate::answer::visits::pins(cx, shown);
     let asked = answer
         .asked_day
         .filter(|day| day.year() == shown)

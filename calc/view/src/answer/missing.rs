@@ -1,19 +1,19 @@
 //! An answer that can't be given yet: what is missing first, then the answer if it is so, then otherwise.
 
-use super::build::{Cx, field_link, lead};
-use super::{cautions, clear, methods, plan_parts, stop, verdict};
+use super::frame::{Cx, field_link, lead};
+use super::{cautions, method, plan_parts, reach, stop, verdict};
 use crate::heading::heading;
 use crate::kind::Shown;
 use crate::out::Page;
 use crate::words::{self as w, Say};
 use calc::answer::{Also, Conditional, If, Outcome};
-use calc::model::reach;
+use calc::model::reach::Outcome as Reached;
 
 /// The region.
 pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     // What it could hit is asked in the style of a stop until it is answered.
-    if answer.reach.outcome == reach::Outcome::NotChecked {
+    if answer.reach.outcome == Reached::NotChecked {
         stop::block(out, cx, w::STOP_OPEN, &|_| {});
     } else {
         verdict(out, cx);
@@ -25,10 +25,10 @@ pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
         }
         otherwise(out, cx);
         if cx.shows(Shown::Clear) {
-            clear::part(out, cx);
+            reach::part(out, cx);
         }
         if cx.shows(Shown::Rest) {
-            methods::part(out, cx);
+            method::part(out, cx);
         }
         cautions::part(out, cx);
     });
@@ -36,7 +36,7 @@ pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
 
 /// What to find out, each row with a link to its field.
 fn missing(out: &mut Page<'_>, cx: &Cx<'_>) {
-    super::build::open_part(out, cx, "p-full p-open", "open", w::MISSING, "");
+    super::frame::open_part(out, cx, "p-full p-open", "open", w::MISSING, "");
     let answer = cx.say.answer;
     let within = cx.say.reach(answer.reach.people_out_m);
     let mut rows: Vec<(String, &'static str)> = Vec::new();
@@ -101,7 +101,7 @@ fn conditional(out: &mut Page<'_>, cx: &Cx<'_>, open_if: &If) {
 /// The best method if it is not so.
 fn otherwise(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
-    super::build::open_part(out, cx, "p-full p-else", "else", w::OTHERWISE, "");
+    super::frame::open_part(out, cx, "p-full p-else", "else", w::OTHERWISE, "");
     // The first stands out.
     let mut first = true;
     let mut say = |also: &Also| {

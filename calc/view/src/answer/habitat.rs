@@ -1,6 +1,6 @@
 //! What the dead tree offers, and how long it may stand.
 
-use super::build::{Cx, cited, lead, open_details, open_part, source};
+use super::frame::{Cx, cited, lead, open_details, open_part, source};
 use super::table::folded_table;
 use crate::draw::Grade;
 use crate::draw::range::{Range, RangeLabels, range};

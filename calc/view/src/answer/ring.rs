@@ -1,6 +1,6 @@
 //! Do: the numbers to carry, the steps, the trunk.
 
-use super::build::{Cx, items, lead, open_part, weakest};
+use super::frame::{Cx, items, lead, open_part, weakest};
 use super::table::{table, twin};
 use crate::draw::trunk::{RingHeights, Trunk, TrunkLabels, trunk};
 use crate::measure::{self, Both};

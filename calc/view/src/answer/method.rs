@@ -1,6 +1,6 @@
 //! The nine methods side by side.
 
-use super::build::{Cx, cited, is_bare, open_part, source};
+use super::frame::{Cx, cited, is_bare, open_part, source};
 use super::table::table;
 use crate::out::Page;
 use crate::words as w;

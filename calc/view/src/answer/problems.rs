@@ -1,7 +1,7 @@
 //! The error summary: what to fix, each line a link to its field.
 
 use super::Options;
-use super::build::to_field;
+use super::frame::to_field;
 use crate::heading::heading;
 use crate::measure;
 use crate::out::{Out, Page};

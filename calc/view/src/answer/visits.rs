@@ -1,6 +1,6 @@
 //! Then check: the visits, and what to do at one.
 
-use super::build::{Cx, button, open_details, open_part};
+use super::frame::{Cx, button, open_details, open_part};
 use super::table::folded_table;
 use crate::control::{open_select, open_set, option, tick_text};
 use crate::draw::year::{Pin, VisitYear, VisitsLabels, visits};

@@ -1,6 +1,6 @@
 //! Tables, written cell by cell.
 
-use super::build::{Cx, open_details};
+use super::frame::{Cx, open_details};
 use crate::measure::Both;
 use crate::out::{Cells, Page, Words};
 

@@ -1,6 +1,6 @@
 //! How long a ring takes.
 
-use super::build::{Cx, drawn_grade, lead, open_part, weakest};
+use super::frame::{Cx, drawn_grade, lead, open_part, weakest};
 use super::table::twin;
 use crate::draw::range::{Range, RangeLabels, range};
 use crate::measure;
@@ -34,7 +34,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
         .filter(|stem| stem.ring.is_some())
         .count()
     {
-        0 | 1 => super::make::largest(cx)
+        0 | 1 => super::ring::largest(cx)
             .and_then(|stem| stem.ring.as_ref())
             .map_or_else(String::new, |ring| {
                 measure::ring(ring.better_mm).text(cx.say.units())

@@ -1,6 +1,6 @@
 //! Cautions: at most eight in view, the rest folded, none dropped; who decides stands with each.
 
-use super::build::{Cx, cited, is_bare, lead_first, open_details, open_part};
+use super::frame::{Cx, cited, is_bare, lead_first, open_details, open_part};
 use super::group;
 use crate::measure;
 use crate::out::Page;

@@ -1,7 +1,7 @@
 //! The reach: keep clear, or why it stops.
 
-use super::build::{Cx, key, lead, open_part};
-use super::make::row;
+use super::frame::{Cx, key, lead, open_part};
+use super::ring::row;
 use super::table::twin;
 use crate::draw::mark::Swatch;
 use crate::draw::reach::{Reach, ReachLabels, Target, reach};

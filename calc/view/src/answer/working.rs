@@ -1,6 +1,6 @@
 //! Working: the inputs as read, what was assumed, how each number was made; and what to keep.
 
-use super::build::{Cx, button, cites, field_link, open_details, open_part, source, sub};
+use super::frame::{Cx, button, cites, field_link, open_details, open_part, source, sub};
 use crate::HOSTED;
 use crate::heading::heading;
 use crate::out::Page;

@@ -1,8 +1,8 @@
 //! An answer that stops: what to stop, whom to call, why, what to say. No ring width and no steps.
 
-use super::build::{Cx, lead, open_part};
+use super::frame::{Cx, lead, open_part};
 use super::table::folded_table;
-use super::{cautions, clear, draw_tag, group, said};
+use super::{cautions, draw_tag, group, reach, said};
 use crate::heading::heading;
 use crate::measure;
 use crate::out::Page;
@@ -61,7 +61,7 @@ fn why(out: &mut Page<'_>, cx: &Cx<'_>) {
             w::why(reach.why)
         },
     );
-    clear::figure(out, cx, false);
+    reach::figure(out, cx, false);
     out.close();
 }
 
@@ -101,7 +101,7 @@ fn rows(out: &mut Page<'_>, cx: &Cx<'_>) {
         push(
             w::ROW_PRO[0],
             measure::bark(bark.mm).text(units),
-            &super::make::bark_standing(cx, bark),
+            &super::ring::bark_standing(cx, bark),
         );
     }
     if let Some(crown) = &answer.crown_m {

@@ -1,29 +1,28 @@
 //! The answer region as markup, in its fixed order.
 
-mod build;
 mod cautions;
-mod clear;
+mod confidence;
 mod day;
 mod effort;
+mod frame;
 mod group;
 mod habitat;
-mod make;
-mod methods;
-mod open;
+mod method;
+mod missing;
 mod outlook;
 mod problems;
-mod rules;
+mod reach;
+mod ring;
+mod season;
 mod stop;
-mod sure;
 mod table;
 #[cfg(test)]
 mod tests;
 mod visits;
-mod when;
 mod working;
 
-pub use make::ring_of;
 pub use problems::problems;
+pub use ring::ring_of;
 pub use visits::ADVICE_ID;
 
 use crate::draw::tag::{TagKind, TagLabels, tag};
@@ -31,10 +30,10 @@ use crate::kind::{Kind, Shown};
 use crate::measure;
 use crate::out::{Out, Page};
 use crate::words::{self as w, Say};
-use build::Cx;
 use calc::answer::{Answer, Outcome};
 use calc::question::Question;
 use calc::reference::Reference;
+use frame::Cx;
 
 /// What the host decides about the region.
 #[derive(Clone, Copy, Debug)]
@@ -103,7 +102,7 @@ pub fn answer(
     sheet(out, &cx);
     match answer.outcome {
         Outcome::Professional => stop::answer(out, &cx),
-        Outcome::CannotTell => open::answer(out, &cx),
+        Outcome::CannotTell => missing::answer(out, &cx),
         Outcome::Do | Outcome::Wait | Outcome::OtherMethod => plan(out, &cx),
     }
     out.close();
@@ -129,7 +128,7 @@ fn plan(out: &mut Page<'_>, cx: &Cx<'_>) {
     columns(out, cx, false, &|out| {
         plan_parts(out, cx);
         if cx.shows(Shown::Rest) {
-            methods::part(out, cx);
+            method::part(out, cx);
         }
         cautions::part(out, cx);
     });
@@ -150,9 +149,9 @@ fn columns(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool, parts: &dyn Fn(&mut Pag
 fn plan_parts(out: &mut Page<'_>, cx: &Cx<'_>) {
     type Part = fn(&mut Page<'_>, &Cx<'_>);
     const PARTS: [(Shown, Part); 6] = [
-        (Shown::Make, make::part),
-        (Shown::Clear, clear::part),
-        (Shown::When, when::part),
+        (Shown::Make, ring::part),
+        (Shown::Clear, reach::part),
+        (Shown::When, season::part),
         (Shown::Effort, effort::part),
         (Shown::Visits, visits::part),
         (Shown::Rest, habitat::part),
@@ -176,8 +175,8 @@ fn plan_parts(out: &mut Page<'_>, cx: &Cx<'_>) {
 /// The column beside the answer; the order in the document stays.
 fn aside(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
     out.open_class("div", "aside");
-    sure::part(out, cx, stops);
-    sure::identity(out, cx);
+    confidence::part(out, cx, stops);
+    confidence::identity(out, cx);
     working::part(out, cx, stops);
     working::keep(out, cx, stops);
     out.close();

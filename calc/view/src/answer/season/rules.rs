@@ -1,8 +1,8 @@
 //! Law and biology: the months that meet the day, with who says so.
 
-use super::build::{Cx, is_bare, source};
-use super::day::{all_year, doy_md};
-use super::table::folded_table;
+use crate::answer::day::{all_year, doy_md};
+use crate::answer::frame::{Cx, is_bare, source};
+use crate::answer::table::folded_table;
 use crate::measure;
 use crate::out::Page;
 use crate::words as w;

@@ -1,7 +1,7 @@
 //! What a group says itself: whom to ask, local rules, how old that is. All of it is text; links are those that the
 //! reader of the settings lets in.
 
-use super::build::{Cx, sub};
+use super::frame::{Cx, sub};
 use crate::hosted;
 use crate::out::Page;
 use crate::words as w;

@@ -1,6 +1,6 @@
 //! What share of such stems dies, by season: inside the part of the visits.
 
-use super::build::{Cx, cited, lead, open_details, with_sources};
+use super::frame::{Cx, cited, lead, open_details, with_sources};
 use super::table::{folded_table, twin};
 use crate::draw::Grade;
 use crate::draw::range::{Share, SharesLabels, shares};

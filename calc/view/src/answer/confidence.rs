@@ -1,6 +1,6 @@
 //! How sure, what would change it, and whether it is this tree.
 
-use super::build::{Cx, grade_mark, items, open_details, open_part, weakest, with_sources};
+use super::frame::{Cx, grade_mark, items, open_details, open_part, weakest, with_sources};
 use crate::draw::mark::swatch;
 use crate::out::{Page, Words};
 use crate::words as w;
@@ -65,7 +65,7 @@ fn graded(out: &mut Page<'_>, name: &str, grade: Grade, rest: impl Words) {
 fn grades(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
     let answer = cx.say.answer;
     let rings = !stops && answer.headline_method == Method::BarkRing;
-    if rings && let Some(ring) = super::make::largest(cx).and_then(|stem| stem.ring.as_ref()) {
+    if rings && let Some(ring) = super::ring::largest(cx).and_then(|stem| stem.ring.as_ref()) {
         // The weakest of what the width rests on is what it is worth.
         graded(out, w::SURE[0], weakest(&ring.because), w::WIDTHS_DIFFER);
     }
