@@ -227,7 +227,7 @@ fn the_calendar_is_read_back_by_another_library_with_the_days_of_the_visits() {
         &calc::model::season::Local::default(),
     );
     assert!(!answer.visits.is_empty());
-    let about = calc_view::words::calendar_title(&question, &answer);
+    let about = calc_view::words::visits::calendar_title(&question, &answer);
     let text = calc_view::ics::visits(&answer, "20270610T080000Z", &about, &|at| {
         format!("Visit {}; look for sprouts, bridges", at + 1)
     });

@@ -1,14 +1,14 @@
 //! An answer in words, HTML, SVG and text. Nothing here decides: it only words what `calc` found.
 //!
 //! ```text
-//! form::form(out, reference, typed, &form::Options)          the form; see [`form`]
+//! form::form(out, reference, typed, &form::Options)            the form; see [`form`]
 //! answer::answer(out, reference, question, answer, &Options)   the whole answer region, one `section`
 //! answer::problems(out, &[Problem], &Options)                  the error summary, links to the fields
-//! problem_text(&Problem) -> String                           the same words for the message at the field
-//! field_id("stems[0].diameter") -> "f-stems-0-diameter"      id of a field in the form
-//! text::answer(reference, question, answer) -> String        the whole answer as plain text
-//! share::write(&typed, south), share::read(fragment)         the question as the fragment of a link
-//! status(kind, reference, question, answer) -> String        one sentence, at most 140 characters
+//! problem_text(&Problem) -> String                             the same words for the message at the field
+//! field_id("stems[0].diameter") -> "f-stems-0-diameter"        id of a field in the form
+//! text::answer(reference, question, answer) -> String          the whole answer as plain text
+//! share::write(&typed, south), share::read(fragment)           the question as the fragment of a link
+//! status(kind, reference, question, answer) -> String          one sentence, at most 140 characters
 //! ```
 //!
 //! `out` is any [`out::Out`]: [`out::Html`] for a page, a sink of DOM nodes in the browser.
@@ -75,4 +75,6 @@ pub mod share;
 pub mod text;
 pub mod words;
 
-pub use words::{field_id, problem_text, settings_told, status};
+pub use words::group::settings_told;
+pub use words::problem::{field_id, problem_text};
+pub use words::verdict::status;

@@ -4,7 +4,7 @@ use calc::terms::quantity::{M_PER_FT, MM_PER_IN, Units};
 use calc::terms::small::decimals::fixed;
 use chrono::{Datelike, NaiveDate};
 
-use crate::words as w;
+use crate::words::phrase as w;
 
 /// One length in both systems.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]

@@ -90,11 +90,11 @@ fn tell(plan: &Plan, words: &str) {
 pub fn save_timed(plan: &Plan) {
     let text = plan.timed_file();
     let words = if text.is_empty() {
-        words::TIMED_NONE
+        words::device::TIMED_NONE
     } else if give(plan, &text, "text/csv", "slipbark-timed-trees.csv").is_some() {
-        words::TIMED_SAVED
+        words::device::TIMED_SAVED
     } else {
-        words::TIMED_REFUSED
+        words::device::TIMED_REFUSED
     };
     note(plan, TIMED_LINE, words);
 }
@@ -121,9 +121,9 @@ pub fn file(plan: &Rc<Plan>, chosen: &Element, spring: bool) {
             match timed_from(&text) {
                 Some(fields) => {
                     plan.fill(&fields);
-                    plan.say(words::TIMED_OPENED);
+                    plan.say(words::device::TIMED_OPENED);
                 }
-                None => note(&plan, line, words::TIMED_OTHER),
+                None => note(&plan, line, words::device::TIMED_OTHER),
             }
         }
     });
@@ -159,12 +159,12 @@ pub fn calendar_text(plan: &Plan) -> Option<String> {
     // As the standard writes a moment: 20270612T080000Z, without the thousandths.
     let stamp = [stamp.split('.').next().unwrap_or_default(), "Z"].concat();
     plan.with_last(|question, answer| {
-        let about = words::calendar_title(question, answer);
+        let about = words::visits::calendar_title(question, answer);
         (!answer.visits.is_empty()).then(|| {
             ics::visits(answer, &stamp, &about, &|at| {
                 let visit = answer.visits.get(at);
                 visit.map_or_else(String::new, |visit| {
-                    words::visit(visit.kind, answer.headline_method).to_owned()
+                    words::visits::visit(visit.kind, answer.headline_method).to_owned()
                 })
             })
         })

@@ -67,10 +67,10 @@ pub fn run(options: &args::Answer) -> Result<ExitCode> {
     let local = Local::of(reference.constants, &question, &stations);
     let answer = calc::answer::answer(reference, &question, &local);
     if options.ics {
-        let about = calc_view::words::calendar_title(&question, &answer);
+        let about = calc_view::words::visits::calendar_title(&question, &answer);
         let summary = |at: usize| {
             let visit = &answer.visits[at];
-            calc_view::words::visit(visit.kind, answer.headline_method).to_owned()
+            calc_view::words::visits::visit(visit.kind, answer.headline_method).to_owned()
         };
         let stamp = format!("{}T000000Z", question::today().replace('-', ""));
         print!(

@@ -139,7 +139,7 @@ fn cell(question: &Question, answer: &Answer) -> String {
         Some(conditional) => ("If its condition holds: ", conditional.answer.as_ref()),
         None => ("", answer),
     };
-    let method = words::method(shown.headline_method);
+    let method = words::method::method(shown.headline_method);
     let ring = shown
         .stems
         .first()

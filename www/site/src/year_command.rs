@@ -8,7 +8,7 @@ use calc::terms::cite::Grade;
 use calc::terms::day::iso;
 use calc::terms::species::Species;
 use calc::timing::{self, Ask, Flag, Season, TreeTiming, Where, climate};
-use calc_view::words as say;
+use calc_view::words::season as say;
 use std::fmt::Write as _;
 use std::process::ExitCode;
 

@@ -4,7 +4,7 @@ use super::frame::{Cx, cited, is_bare, lead_first, open_details, open_part};
 use super::group;
 use crate::measure;
 use crate::out::Page;
-use crate::words as w;
+use crate::words::{self, cautions as w};
 use calc::model::caution::CautionLine;
 use calc::reference::Caution;
 
@@ -64,7 +64,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     folded(
         out,
         cx,
-        cat!(w::CHECK_TOO, w::row(&names), "."),
+        cat!(w::CHECK_TOO, words::phrase::row(&names), "."),
         &lines.merged,
     );
     group::rest(out, cx, &lines.view);
@@ -108,7 +108,7 @@ fn caution(out: &mut Page<'_>, cx: &Cx<'_>, id: &str, in_view: &[&str]) {
     out.close();
     if caution.cites.iter().any(|cite| !is_bare(cite)) {
         out.open_class("p", "ck np");
-        cited(out, cx, w::SOURCE, caution.cites);
+        cited(out, cx, words::phrase::SOURCE, caution.cites);
         out.close();
     } else if !caution.cites.is_empty() {
         out.p_class("ck np", w::NO_SOURCE);

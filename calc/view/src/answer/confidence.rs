@@ -3,7 +3,7 @@
 use super::frame::{Cx, grade_mark, items, open_details, open_part, weakest, with_sources};
 use crate::draw::mark::swatch;
 use crate::out::{Page, Words};
-use crate::words as w;
+use crate::words::{self, confidence as w};
 use calc::terms::cite::{Cite, Grade};
 use calc::terms::method::Method;
 use calc::terms::species::LookAlike;
@@ -126,7 +126,12 @@ fn height_grade(because: &[Cite]) -> Grade {
 }
 
 fn contested(out: &mut Page<'_>, cx: &Cx<'_>) {
-    with_sources(out, cx, &w::CONTESTED, &w::CONTESTED_SOURCES);
+    with_sources(
+        out,
+        cx,
+        &words::season::CONTESTED,
+        &words::season::CONTESTED_SOURCES,
+    );
 }
 
 /// Is it this tree? Native look-alikes first.

@@ -5,7 +5,7 @@ use super::table::twin;
 use crate::draw::range::{Range, RangeLabels, range};
 use crate::measure;
 use crate::out::Page;
-use crate::words as w;
+use crate::words::{self, effort as w};
 use calc::model::effort::Three;
 use calc::terms::method::Method;
 
@@ -45,7 +45,11 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     let aria = w::minutes_lead(&span, hours);
     lead(out, aria.as_str(), rest.as_str());
     let scale = if hours { 60.0 } else { 1.0 };
-    let unit = if hours { w::HOURS } else { w::MIN };
+    let unit = if hours {
+        words::phrase::HOURS
+    } else {
+        words::phrase::MIN
+    };
     let tick = w::minutes_tick(&span[1], hours);
     out.open("figure");
     range(
@@ -107,7 +111,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     out.cell(cat!(
         measure::minutes(effort.likely_min),
         " (",
-        w::to(
+        words::phrase::to(
             measure::minutes(effort.low_min),
             measure::minutes(effort.high_min)
         ),

@@ -4,7 +4,7 @@ use crate::draw::mark::{Swatch, swatch};
 use crate::heading::{heading, open_heading};
 use crate::kind::Shown;
 use crate::out::{Page, Words};
-use crate::words::{self as w, Say};
+use crate::words::{self, Say};
 use calc::answer::{Also, AlsoKind};
 use calc::terms::cite::{Cite, Grade};
 use calc::terms::method::{Level, Method};
@@ -164,7 +164,7 @@ pub fn field_link(out: &mut Page<'_>, cx: &Cx<'_>, path: &str, word: &str, what:
 
 /// What makes a link lead to a field of the form.
 pub fn to_field(out: &mut Page<'_>, path: &str) {
-    let id = w::field_id(path);
+    let id = words::problem::field_id(path);
     out.attr("href", &cat!("#", &id));
     out.attr("data-act", "change");
     out.attr("data-field", &id);
@@ -195,7 +195,7 @@ pub fn cites(out: &mut Page<'_>, cx: &Cx<'_>, list: &[Cite]) {
     for cite in list {
         let bare = is_bare(cite);
         let id = if bare {
-            w::grade(cite.grade)
+            words::confidence::grade(cite.grade)
         } else {
             cite.source
         };

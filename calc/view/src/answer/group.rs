@@ -4,7 +4,7 @@
 use super::frame::{Cx, sub};
 use crate::hosted;
 use crate::out::Page;
-use crate::words as w;
+use crate::words::group as w;
 use calc::answer::Outcome as Answered;
 use calc::model::reach::Outcome;
 use calc::settings::{Contact, ContactKind, Group, LocalCode};

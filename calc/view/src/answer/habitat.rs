@@ -6,7 +6,7 @@ use crate::draw::Grade;
 use crate::draw::range::{Range, RangeLabels, range};
 use crate::measure;
 use crate::out::Page;
-use crate::words as w;
+use crate::words::{self, habitat as w};
 use calc::model::habitat::Habitat;
 use calc::terms::method::Method;
 use calc::terms::species::Group;
@@ -59,7 +59,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
         for user in &habitat.users {
             names.push(user.name);
         }
-        out.p(cat!(w::row(&names), "."));
+        out.p(cat!(words::phrase::row(&names), "."));
         open_details(out, "", w::USERS_HOW);
         out.open("ul");
         for user in &habitat.users {
@@ -81,8 +81,8 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
         },
         &RangeLabels {
             aria: &said,
-            likely: &cat!(measure::years(likely), " ", w::YEARS),
-            unit: w::YEARS,
+            likely: &cat!(measure::years(likely), " ", words::phrase::YEARS),
+            unit: words::phrase::YEARS,
         },
     );
     out.close();
@@ -93,6 +93,6 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     for user in &habitat.users {
         because.push(user.because);
     }
-    cited(out, cx, w::SOURCES, &because);
+    cited(out, cx, words::phrase::SOURCES, &because);
     out.close_two();
 }

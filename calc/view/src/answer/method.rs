@@ -3,7 +3,7 @@
 use super::frame::{Cx, cited, is_bare, open_part, source};
 use super::table::table;
 use crate::out::Page;
-use crate::words as w;
+use crate::words::{self, method as w};
 use calc::answer::MethodWork;
 use calc::model::method::MethodLine;
 use calc::terms::cite::Cite;
@@ -54,13 +54,13 @@ fn method(out: &mut Page<'_>, cx: &Cx<'_>, line: &MethodLine, work: &MethodWork)
         let who = w::who(line.method, line.by_professional, cx.say.question.herbicide);
         cat!(level, ", ", w::BY, who, ".")
     };
-    let mut name = w::sentence(w::method(line.method));
+    let mut name = words::phrase::sentence(w::method(line.method));
     if line.method == cx.say.answer.headline_method {
         name.push_str(w::THIS_ONE);
     }
     out.cell(name);
     out.open_cell();
-    out.leaf("b", w::sentence(&stands));
+    out.leaf("b", words::phrase::sentence(&stands));
     out.text(" ");
     out.text(why(line));
     if line.level < Level::NotAdvised {
@@ -74,7 +74,7 @@ fn method(out: &mut Page<'_>, cx: &Cx<'_>, line: &MethodLine, work: &MethodWork)
         }
         if !work.of.is_empty() && !printed.is_empty() {
             out.text(" ");
-            cited(out, cx, w::SOURCE, &printed);
+            cited(out, cx, words::phrase::SOURCE, &printed);
         }
     }
     out.close_cell();
@@ -95,14 +95,14 @@ fn why(line: &MethodLine) -> String {
     let because = if list.is_empty() {
         String::new()
     } else {
-        cat!(w::sentence(&list.join("; ")), ". ")
+        cat!(words::phrase::sentence(&list.join("; ")), ". ")
     };
     if line.level >= Level::NotAdvised {
         return because.trim_end().into();
     }
     cat!(
         because,
-        w::sentence(w::months(line.method)),
+        words::phrase::sentence(w::months(line.method)),
         ". ",
         w::LEAVES_BEHIND,
         w::leaves(line.method),

@@ -5,7 +5,7 @@ use super::{cautions, method, plan_parts, reach, stop, verdict};
 use crate::heading::heading;
 use crate::kind::Shown;
 use crate::out::Page;
-use crate::words::{self as w, Say};
+use crate::words::{self, Say, missing as w};
 use calc::answer::{Also, Conditional, If, Outcome};
 use calc::model::reach::Outcome as Reached;
 
@@ -14,7 +14,7 @@ pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     // What it could hit is asked in the style of a stop until it is answered.
     if answer.reach.outcome == Reached::NotChecked {
-        stop::block(out, cx, w::STOP_OPEN, &|_| {});
+        stop::block(out, cx, words::stop::STOP_OPEN, &|_| {});
     } else {
         verdict(out, cx);
     }
@@ -60,7 +60,7 @@ fn missing(out: &mut Page<'_>, cx: &Cx<'_>) {
         out.text(text.as_str());
         if cx.options.with_form {
             out.text(" ");
-            field_link(out, cx, path, w::GIVE, &w::field(path));
+            field_link(out, cx, path, w::GIVE, &words::fields::field(path));
         }
         out.close();
     }

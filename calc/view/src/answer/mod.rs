@@ -29,7 +29,7 @@ use crate::draw::tag::{TagKind, TagLabels, tag};
 use crate::kind::{Kind, Shown};
 use crate::measure;
 use crate::out::{Out, Page};
-use crate::words::{self as w, Say};
+use crate::words::{self, Say, verdict as w};
 use calc::answer::{Answer, Outcome};
 use calc::question::Question;
 use calc::reference::Reference;
@@ -168,7 +168,7 @@ fn plan_parts(out: &mut Page<'_>, cx: &Cx<'_>) {
         Kind::TreePlan | Kind::Year | Kind::Ring | Kind::Reach => false,
     };
     if none {
-        out.p(w::NO_SUCH_PART);
+        out.p(words::calculators::NO_SUCH_PART);
     }
 }
 
@@ -184,7 +184,7 @@ fn aside(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
 
 fn print_ruler(out: &mut Page<'_>) {
     // 183 mm fit between the margins of Letter and of A4.
-    crate::draw::ruler::foot(out.sink(), 183, w::INCH, w::CM);
+    crate::draw::ruler::foot(out.sink(), 183, words::phrase::INCH, words::phrase::CM);
 }
 
 /// The tag of an outcome.
@@ -250,7 +250,7 @@ fn said(out: &mut Page<'_>, cx: &Cx<'_>) {
     // A visit is asked about where no ring is advised today: it has no part of its own.
     let own = answer_has_visits(cx);
     if let Some(visit) = cx.say.answer.visit.as_ref().filter(|_| !own) {
-        out.p_class("also", w::visit_advice(visit));
+        out.p_class("also", words::visits::visit_advice(visit));
     }
     working::sheet_inputs(out, cx);
 }

@@ -7,7 +7,7 @@ use crate::draw::range::{Share, SharesLabels, shares};
 use crate::heading::heading;
 use crate::measure;
 use crate::out::Page;
-use crate::words as w;
+use crate::words::{self, outlook as w};
 use calc::model::outlook::{Outlook, SeasonShare};
 use calc::terms::species::Trait;
 
@@ -37,7 +37,7 @@ pub fn inside(out: &mut Page<'_>, cx: &Cx<'_>, outlook: &Outlook) {
         &rows,
         &SharesLabels {
             aria: w::HOW_MANY_DIE,
-            unit: w::IN_100,
+            unit: words::phrase::IN_100,
         },
     );
     out.close();
@@ -72,7 +72,7 @@ pub fn inside(out: &mut Page<'_>, cx: &Cx<'_>, outlook: &Outlook) {
     if let Some(sprouting) = &outlook.sprouting {
         because.extend(&sprouting.because);
     }
-    cited(out, cx, w::SOURCES, &because);
+    cited(out, cx, words::phrase::SOURCES, &because);
     out.close_two();
     if cx.say.question.species.has(Trait::Oak) {
         oaks(out, cx);
@@ -85,7 +85,7 @@ pub fn inside(out: &mut Page<'_>, cx: &Cx<'_>, outlook: &Outlook) {
         out.cell(measure::percent(share.low));
         match share.likely {
             Some(likely) => out.cell(measure::percent(likely)),
-            None => out.cell(w::NOT_KNOWN),
+            None => out.cell(words::phrase::NOT_KNOWN),
         }
         out.cell(measure::percent(share.high));
     }
@@ -106,10 +106,10 @@ fn outlook_grade(outlook: &Outlook, season: &SeasonShare) -> Grade {
 
 fn own_row(out: &mut Page<'_>, cx: &Cx<'_>, text: String, because: &[calc::terms::cite::Cite]) {
     out.open("p");
-    out.text(w::sentence(&text));
+    out.text(words::phrase::sentence(&text));
     out.text(". ");
     if !because.is_empty() {
-        cited(out, cx, w::SOURCE, because);
+        cited(out, cx, words::phrase::SOURCE, because);
     }
     out.close();
 }

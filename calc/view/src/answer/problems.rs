@@ -5,7 +5,7 @@ use super::frame::to_field;
 use crate::heading::heading;
 use crate::measure;
 use crate::out::{Out, Page};
-use crate::words as w;
+use crate::words::problem as w;
 use calc::question::Problem;
 
 /// Writes the summary: `div.errsum`, focusable, with a heading and one link a problem. Nothing without problems.

@@ -8,7 +8,7 @@ use crate::draw::reach::{Reach, ReachLabels, Target, reach};
 use crate::draw::tree::Habit;
 use crate::measure;
 use crate::out::Page;
-use crate::words as w;
+use crate::words::{self, reach as w};
 use calc::model::reach::Outcome;
 use calc::terms::method::Method;
 use calc::terms::species::Group;
@@ -50,8 +50,8 @@ static LABELS: ReachLabels<'static> = ReachLabels {
     aria: "",
     height: "",
     height_short: "",
-    foot: w::FT,
-    metre: w::M,
+    foot: words::phrase::FT,
+    metre: words::phrase::M,
     can_land: w::CAN_LAND,
     can_throw: w::CAN_THROW,
     people_out: "",
@@ -156,7 +156,7 @@ fn rows(out: &mut Page<'_>, cx: &Cx<'_>, working: bool) {
         let value = target.distance_m.map_or_else(not_given, measure::length);
         row(
             out,
-            &w::sentence(w::target_short(target.kind)),
+            &words::phrase::sentence(w::target_short(target.kind)),
             value,
             w::judged(target.outcome, target.damage),
         );
@@ -165,7 +165,7 @@ fn rows(out: &mut Page<'_>, cx: &Cx<'_>, working: bool) {
 
 fn not_given() -> measure::Both {
     measure::Both {
-        us: w::NOT_GIVEN.into(),
-        metric: w::NOT_GIVEN.into(),
+        us: words::fields::NOT_GIVEN.into(),
+        metric: words::fields::NOT_GIVEN.into(),
     }
 }

@@ -5,7 +5,7 @@ use super::table::{table, twin};
 use crate::draw::trunk::{RingHeights, Trunk, TrunkLabels, trunk};
 use crate::measure::{self, Both};
 use crate::out::Page;
-use crate::words::{self as w, Ringing};
+use crate::words::{self, ring as w, ring::Ringing};
 use calc::answer::{Answer, StemAnswer};
 use calc::model::ring::Ring;
 use calc::terms::cite::Grade;
@@ -146,8 +146,8 @@ static LABELS: TrunkLabels<'static> = TrunkLabels {
     wood: w::WOOD,
     dead_bark: w::DEAD_BARK,
     size: NO_SIZE,
-    inch: w::INCH,
-    cm: w::CM,
+    inch: words::phrase::INCH,
+    cm: words::phrase::CM,
     bare_wood: w::BARE_WOOD,
     better_too: w::BETTER_TOO,
     at_least: w::AT_LEAST,
@@ -205,7 +205,7 @@ fn draw(out: &mut Page<'_>, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
 }
 
 fn rows(out: &mut Page<'_>, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
-    let measured = w::grade(Grade::Measured);
+    let measured = words::confidence::grade(Grade::Measured);
     row(out, w::ROW_TRUNK[0], measure::size(stem.dbh_mm), measured);
     if let Some(bark) = &stem.bark {
         let standing = bark_standing(cx, bark);
@@ -214,7 +214,7 @@ fn rows(out: &mut Page<'_>, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
     if let Some(inside) = stem.inside_bark_mm {
         row(out, w::ROW_TRUNK[2], measure::size(inside), "");
     }
-    let standing = w::grade(weakest(&ring.because));
+    let standing = words::confidence::grade(weakest(&ring.because));
     let least = measure::ring(ring.at_least_mm);
     row(out, w::ROW_TRUNK[3], least, standing);
     let better = measure::ring(ring.better_mm);
@@ -231,7 +231,7 @@ pub fn row(out: &mut Page<'_>, name: &str, value: Both, standing: &str) {
 /// How a bark thickness stands: measured, or estimated with its range.
 pub fn bark_standing(cx: &Cx<'_>, bark: &calc::model::bark::Bark) -> String {
     if bark.measured {
-        return w::grade(Grade::Measured).into();
+        return words::confidence::grade(Grade::Measured).into();
     }
     let units = cx.say.units();
     w::estimated(
@@ -279,7 +279,7 @@ fn plan_of(stem: &StemAnswer) -> &'static str {
     if stem.spared {
         w::KEEP_STEM
     } else {
-        w::act(stem.headline_method)
+        words::method::act(stem.headline_method)
     }
 }
 
@@ -288,16 +288,23 @@ fn other_part(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     let question = cx.say.question;
     let method = answer.headline_method;
-    open_part(out, cx, "do p-left", "do", w::DO[0], w::DO_OTHER);
+    open_part(
+        out,
+        cx,
+        "do p-left",
+        "do",
+        w::DO[0],
+        words::method::DO_OTHER,
+    );
     let dead = question.condition == Condition::Dead || question.largest().live_share <= 0.0;
     if dead {
-        out.p(w::NO_RING_DEAD);
+        out.p(words::method::NO_RING_DEAD);
     }
-    let who = w::who(method, answer.headline_by_professional, question.herbicide);
+    let who = words::method::who(method, answer.headline_by_professional, question.herbicide);
     lead(
         out,
-        cat!(w::sentence(w::act(method)), "."),
-        cat!(w::WHO_DOES_IT, who, "."),
+        cat!(words::phrase::sentence(words::method::act(method)), "."),
+        cat!(words::method::WHO_DOES_IT, who, "."),
     );
     let hands_on = !answer.headline_by_professional
         && !matches!(method, Method::LeaveIt | Method::Frill | Method::BasalBark);
@@ -305,7 +312,7 @@ fn other_part(out: &mut Page<'_>, cx: &Cx<'_>) {
     if hands_on && thorns(cx) {
         out.leaf("li", w::THORNS);
     }
-    for step in w::other_steps(method, dead, answer.headline_by_professional) {
+    for step in words::method::other_steps(method, dead, answer.headline_by_professional) {
         out.leaf("li", *step);
     }
     out.close();

@@ -6,7 +6,7 @@ use super::{cautions, draw_tag, group, reach, said};
 use crate::heading::heading;
 use crate::measure;
 use crate::out::Page;
-use crate::words as w;
+use crate::words::{self, stop as w};
 use calc::answer::Changed;
 use calc::model::reach::Outcome;
 use calc::terms::tree::Goal;
@@ -58,7 +58,7 @@ fn why(out: &mut Page<'_>, cx: &Cx<'_>) {
         if by_size {
             w::OWN_RULE
         } else {
-            w::why(reach.why)
+            words::reach::why(reach.why)
         },
     );
     reach::figure(out, cx, false);
@@ -116,7 +116,7 @@ fn rows(out: &mut Page<'_>, cx: &Cx<'_>) {
             answer.height.high_m,
         ) {
             (false, Some(low), Some(high)) => from(cx, low, high),
-            _ => w::grade(calc::terms::cite::Grade::Measured).into(),
+            _ => words::confidence::grade(calc::terms::cite::Grade::Measured).into(),
         };
         push(w::ROW_PRO[2], cx.say.length(shown), &standing);
     }
@@ -151,7 +151,7 @@ fn today(out: &mut Page<'_>, cx: &Cx<'_>, line: bool) {
     );
     let height = &cx.say.answer.height;
     if !line && !height.measured {
-        lead(out, w::TODAY_MEASURE, w::HEIGHT_AID);
+        lead(out, w::TODAY_MEASURE, words::reach::HEIGHT_AID);
     }
     out.open("ul");
     if !line {

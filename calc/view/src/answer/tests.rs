@@ -260,7 +260,7 @@ fn a_stop_shows_no_ring_width_and_no_steps() {
         for never in [
             "class=\"todo\"",
             "class=\"carry\"",
-            crate::words::RING_AT_LEAST,
+            crate::words::ring::RING_AT_LEAST,
             "Better =",
             "Score two",
             "Peel",
@@ -271,9 +271,9 @@ fn a_stop_shows_no_ring_width_and_no_steps() {
         let stop = html.find("stopblock").expect("the stop block comes first");
         assert!(stop < html.find("class=\"both\"").unwrap_or(0), "{name}");
         let call = if found.reach.outcome == reach::Outcome::Line {
-            crate::words::CALL_LINE
+            crate::words::stop::CALL_LINE
         } else {
-            crate::words::CALL_ARBORIST
+            crate::words::stop::CALL_ARBORIST
         };
         assert!(html.contains(call), "{name} names nobody to call");
     }
@@ -399,8 +399,8 @@ fn an_open_answer_says_first_what_is_missing_and_marks_the_rest() {
         let conditional = html.find("conditional").expect("the answer if it is so");
         let otherwise = html.find("p-else").expect("the answer otherwise");
         assert!(missing < conditional && conditional < otherwise, "{name}");
-        assert!(html.contains(crate::words::ONLY_IF), "{name}");
-        let ring = html.find(crate::words::RING_AT_LEAST);
+        assert!(html.contains(crate::words::missing::ONLY_IF), "{name}");
+        let ring = html.find(crate::words::ring::RING_AT_LEAST);
         assert!(ring.is_none_or(|ring| ring > conditional), "{name}");
     }
 }
@@ -423,7 +423,7 @@ fn every_caution_of_the_answer_is_written_once() {
     }
     for caution in reference.cautions.iter().filter(|it| !it.decided) {
         assert!(
-            crate::words::caution_short(caution.id).is_some(),
+            crate::words::cautions::caution_short(caution.id).is_some(),
             "{} has no short name",
             caution.id
         );
@@ -435,14 +435,14 @@ fn every_assumption_and_every_row_of_the_method_table_has_words() {
     for (name, _, found) in cases() {
         for assumed in &found.assumed {
             assert!(
-                crate::words::assumed_field(assumed.field).is_some(),
+                crate::words::working::assumed_field(assumed.field).is_some(),
                 "{name}: {}",
                 assumed.field
             );
             assert!(
                 assumed
                     .word
-                    .is_none_or(|word| crate::words::assumed_word(word).is_some()),
+                    .is_none_or(|word| crate::words::working::assumed_word(word).is_some()),
                 "{name}: {:?}",
                 assumed.word
             );
@@ -451,7 +451,7 @@ fn every_assumption_and_every_row_of_the_method_table_has_words() {
     for rule in calc_data::reference().method_rules {
         for method in calc::terms::method::Method::ALL {
             assert!(
-                crate::words::rule(rule.id, *method).is_some(),
+                crate::words::method::rule(rule.id, *method).is_some(),
                 "{}",
                 rule.id
             );

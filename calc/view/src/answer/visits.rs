@@ -6,7 +6,7 @@ use crate::control::{open_select, open_set, option, tick_text};
 use crate::draw::year::{Pin, VisitYear, VisitsLabels, visits};
 use crate::measure;
 use crate::out::Page;
-use crate::words as w;
+use crate::words::{self, visits as w};
 use calc::model::at_visit::Seen;
 use calc::model::at_visit::advise;
 use calc::model::visits::Visit;
@@ -186,7 +186,7 @@ fn at_a_visit(out: &mut Page<'_>, cx: &Cx<'_>) {
             continue;
         };
         out.cell(w::seen(*seen));
-        out.cell(w::sentence(&acts.join("; ")));
+        out.cell(words::phrase::sentence(&acts.join("; ")));
         out.cell(w::ring_judged(early));
         out.cell(w::ring_judged(late));
     }

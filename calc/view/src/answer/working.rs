@@ -4,7 +4,7 @@ use super::frame::{Cx, button, cites, field_link, open_details, open_part, sourc
 use crate::HOSTED;
 use crate::heading::heading;
 use crate::out::Page;
-use crate::words::{self as w, Told};
+use crate::words::{self, working as w, working::Told};
 
 /// What was told or assumed, a row each; beside the form, each leads to its field.
 fn told_rows(out: &mut Page<'_>, cx: &Cx<'_>, class: &'static str, list: &[Told], to_field: &str) {
@@ -33,7 +33,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
     let assumed = cx.say.assumed(stops);
     if !assumed.is_empty() {
         sub(out, cx, w::ASSUMED);
-        told_rows(out, cx, "kv asm", &assumed, w::GIVE);
+        told_rows(out, cx, "kv asm", &assumed, words::missing::GIVE);
     }
     heading(out, cx.level + 1, "", "", w::MADE);
     for made in &cx.say.made(stops) {

@@ -172,7 +172,11 @@ pub(super) fn height_line(view: &View<'_>) -> String {
 /// Where the height came from, where it is as the aid filled it in.
 pub(super) fn measured_by(view: &View<'_>) -> Option<String> {
     let by = view.draft.question.as_ref()?.height_by?;
-    Some(cat!(w::MEASURED, words::height_by(by), w::MEASURED_END))
+    Some(cat!(
+        w::MEASURED,
+        words::fields::height_by(by),
+        w::MEASURED_END
+    ))
 }
 
 /// The folded part of one's own trees.
@@ -242,7 +246,7 @@ pub(super) fn timed_line(view: &View<'_>) -> String {
     };
     match read_timed(view.reference, question, &typed) {
         Err(problems) => all(&problems),
-        Ok((timed, rate)) => words::timed(
+        Ok((timed, rate)) => words::effort::timed(
             timed.trees,
             timed.minutes,
             timed.no_rate,

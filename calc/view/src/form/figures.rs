@@ -95,10 +95,10 @@ pub(super) fn year(view: &View<'_>, out: &mut Page<'_>) {
     let aria = aria(w::TAPE_YEAR, &words);
     let labels = YearLabels {
         aria: &aria,
-        months: crate::words::MONTHS_SHORT,
-        initials: crate::words::MONTHS_INITIAL,
-        bark: crate::words::BARK_LANE,
-        rules: crate::words::RULES_LANE,
+        months: crate::words::phrase::MONTHS_SHORT,
+        initials: crate::words::phrase::MONTHS_INITIAL,
+        bark: crate::words::season::BARK_LANE,
+        rules: crate::words::season::RULES_LANE,
         asked: &words,
         ..YearLabels::default()
     };

@@ -215,7 +215,7 @@ fn bark(view: &View<'_>) -> String {
 /// Where a point that is out of reach may have been meant to be.
 fn meant(view: &View<'_>) -> String {
     let meant = view.draft.local.meant;
-    meant.map_or_else(String::new, crate::words::meant)
+    meant.map_or_else(String::new, crate::words::season::meant)
 }
 
 /// The elevation that is used where none was typed.

@@ -220,7 +220,7 @@ impl<'a> View<'a> {
         let out = &mut Page::new(out);
         let whole = self.options.kind == Kind::TreePlan;
         if !whole {
-            let asks = crate::words::asks(self.options.kind);
+            let asks = crate::words::calculators::asks(self.options.kind);
             crate::heading::heading(out, self.options.heading_level, "", "", asks);
         }
         out.open_class("form", "desk");

@@ -6,7 +6,8 @@ use super::regions::known;
 use super::{View, words as w};
 use crate::HOSTED;
 use crate::out::Page;
-use crate::words::{either, region};
+use crate::words::phrase::either;
+use crate::words::region::region;
 use calc::terms::place::Place;
 use calc::terms::small::sort::sort;
 

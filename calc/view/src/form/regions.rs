@@ -3,7 +3,7 @@
 use super::{View, words as w};
 use crate::control::{open_select, option};
 use crate::out::Page;
-use crate::words::regions;
+use crate::words::region::regions;
 
 /// The groups of the list: a heading, and what the codes in it begin with.
 const GROUPS: [(&str, &str); 3] = [

@@ -89,7 +89,7 @@ fn table(view: &View<'_>, out: &mut Page<'_>) {
 pub(super) fn read(view: &View<'_>) -> String {
     let answer = view.draft.answer.as_ref();
     answer.map_or_else(String::new, |answer| {
-        crate::words::spring_read(&answer.timing).join(" ")
+        crate::words::spring::spring_read(&answer.timing).join(" ")
     })
 }
 
@@ -101,9 +101,9 @@ pub(super) fn carried(view: &View<'_>) -> String {
     };
     let flag = timing.flags.iter().find(|flag| flag.of_leaf_out());
     match (flag, timing.basis) {
-        (Some(flag), _) => crate::words::flag(*flag).to_owned(),
+        (Some(flag), _) => crate::words::season::flag(*flag).to_owned(),
         (None, Some(basis @ Basis::ObservedElsewhere { .. })) => {
-            cat!(w::SEEN_CARRIED, crate::words::basis(basis), ".")
+            cat!(w::SEEN_CARRIED, crate::words::season::basis(basis), ".")
         }
         _ => String::new(),
     }

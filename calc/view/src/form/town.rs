@@ -7,7 +7,7 @@ use super::{Part, View, near, words as w};
 use crate::control::{labelled, open_input, open_select, option};
 use crate::field_id;
 use crate::out::Page;
-use crate::words::region;
+use crate::words::region::region;
 use crate::{HOSTED, hosted};
 use calc::timing::pack::towns::Town;
 

@@ -10,7 +10,8 @@ use calc::terms::place::Hemisphere;
 use calc::terms::small::find::behind;
 use calc_view::form::{Sheet, TIMED_LINE, timed_from};
 use calc_view::out::{Out, OutExt};
-use calc_view::{share, words as w};
+use calc_view::share;
+use calc_view::words::{device as w, phrase};
 use js_sys::{Object, Reflect};
 use std::rc::Rc;
 use wasm_bindgen::{JsCast, JsValue};
@@ -104,7 +105,7 @@ impl Plan {
         let mut unread = false;
         if let Some(text) = fragment().filter(|_| self.shares()) {
             if let Some(shared) = share::read(&text) {
-                let unknown = w::row(&shared.unknown);
+                let unknown = phrase::row(&shared.unknown);
                 let mut words = vec![w::SHARED[0], w::SHARED[1]];
                 if !unknown.is_empty() {
                     words.extend([" ", w::SHARED_UNKNOWN[0], &unknown, w::SHARED_UNKNOWN[1]]);

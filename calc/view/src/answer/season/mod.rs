@@ -9,7 +9,7 @@ use crate::draw::mark::Swatch;
 use crate::draw::year::{Span, Year, YearLabels, year};
 use crate::measure;
 use crate::out::Page;
-use crate::words as w;
+use crate::words::{self, season as w};
 use calc::answer::{Rules, TapeSpan};
 use calc::terms::method::Method;
 use calc::terms::species::Trait;
@@ -26,8 +26,8 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     if head != Method::BarkRing {
         lead(
             out,
-            cat!(w::sentence(w::act(head)), ":"),
-            cat!(w::months(head), "."),
+            cat!(words::phrase::sentence(words::method::act(head)), ":"),
+            cat!(words::method::months(head), "."),
         );
     }
     if ring {
@@ -41,18 +41,22 @@ fn bark(out: &mut Page<'_>, cx: &Cx<'_>) {
     let answer = cx.say.answer;
     let timing = &answer.timing;
     if let (Some(day), Some(verdict)) = (answer.asked_day, answer.asked_verdict) {
-        let said = w::sentence(&cx.say.bark_on(day, verdict, answer.asked_probability));
+        let said = words::phrase::sentence(&cx.say.bark_on(day, verdict, answer.asked_probability));
         lead(out, cat!(said, "."), "");
     }
     if let Some(day) = answer.advised_day
         && answer.asked_day != Some(day)
     {
-        let said = w::sentence(&cx.say.bark_on(day, timing.verdict, timing.probability));
+        let said =
+            words::phrase::sentence(&cx.say.bark_on(day, timing.verdict, timing.probability));
         lead(out, cat!(said, "."), "");
     }
     if let (Some(before), Some(opens), Some(closes)) = (&timing.before, timing.opens, timing.closes)
     {
-        out.p(w::before_and_after(before, &measure::days(opens, closes)));
+        out.p(words::spring::before_and_after(
+            before,
+            &measure::days(opens, closes),
+        ));
     }
     out.p(stretches(cx));
     if let Some(site) = timing.meant {
@@ -76,7 +80,7 @@ fn bark(out: &mut Page<'_>, cx: &Cx<'_>) {
     if timing.table_missing {
         notes.add(w::TABLE_MISSING);
     }
-    for note in &w::spring_read(timing) {
+    for note in &words::spring::spring_read(timing) {
         notes.add(note);
     }
     if timing.other_season && timing.spring.is_none() {
@@ -148,8 +152,8 @@ fn months(list: &[Rules], closes: bool) -> Vec<Span> {
 /// The words of a tape that are the same for all. Copied whole and then filled: field by field costs bytes.
 static LABELS: YearLabels<'static> = YearLabels {
     aria: "",
-    months: w::MONTHS_SHORT,
-    initials: w::MONTHS_INITIAL,
+    months: words::phrase::MONTHS_SHORT,
+    initials: words::phrase::MONTHS_INITIAL,
     bark: w::BARK_LANE,
     rules: w::RULES_LANE,
     asked: "",
@@ -204,7 +208,7 @@ fn tape(out: &mut Page<'_>, cx: &Cx<'_>) {
         } else {
             measure::day_year(to)
         };
-        w::window(&w::to(measure::day(from), to))
+        w::window(&words::phrase::to(measure::day(from), to))
     });
     let aria = w::year_aria(
         &measure::number(shown as u32),
@@ -292,9 +296,9 @@ fn said(list: &[Span]) -> String {
     };
     let mut words: Vec<String> = Vec::new();
     for span in &merged {
-        words.push(w::to(day(span.from), day(span.to)));
+        words.push(words::phrase::to(day(span.from), day(span.to)));
     }
-    w::row(&words)
+    words::phrase::row(&words)
 }
 
 fn tape_rows(out: &mut Page<'_>, cx: &Cx<'_>) {

@@ -5,7 +5,7 @@ use crate::answer::frame::{Cx, is_bare, source};
 use crate::answer::table::folded_table;
 use crate::measure;
 use crate::out::Page;
-use crate::words as w;
+use crate::words::{self, season as w};
 use calc::answer::Rules;
 use calc::timing::restrictions::Topic;
 
@@ -40,7 +40,7 @@ pub fn inside(out: &mut Page<'_>, cx: &Cx<'_>) {
         out.text(" ");
         said_by(out, cx, months);
         if let Some(whole) = whole.filter(|_| !all_year(months)) {
-            out.text(cat!(" ", w::sentence(w::ALL_YEAR), ": "));
+            out.text(cat!(" ", words::phrase::sentence(w::ALL_YEAR), ": "));
             said_by(out, cx, whole);
         }
         out.close();
@@ -66,7 +66,7 @@ fn said_by(out: &mut Page<'_>, cx: &Cx<'_>, rule: &Rules) {
     out.text(force(cx, rule));
     if rule.topic != Topic::Group && !is_bare(&rule.because) && !rule.is_default {
         out.text(" ");
-        out.text(w::SOURCE);
+        out.text(words::phrase::SOURCE);
         source(out, cx, rule.because.source);
         out.text(".");
     }
@@ -74,7 +74,7 @@ fn said_by(out: &mut Page<'_>, cx: &Cx<'_>, rule: &Rules) {
 
 fn force(cx: &Cx<'_>, rule: &Rules) -> String {
     match rule.topic {
-        Topic::Group => w::rule_force(cx.say.group_name(), w::OWN_RULE, false),
+        Topic::Group => w::rule_force(cx.say.group_name(), words::stop::OWN_RULE, false),
         _ => w::rule_force(rule.jurisdiction, rule.force, rule.is_default),
     }
 }

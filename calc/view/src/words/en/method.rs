@@ -1,7 +1,33 @@
-//! Methods, their levels, who may do them, and why they stand where they do.
+//! Methods, their levels, who may do them, why they stand where they do, and their steps.
 
+use super::phrase;
 use calc::terms::method::{Level, Method};
 use calc::terms::tree::Herbicide;
+
+/// The same for another method.
+pub const DO_OTHER: &str = "in short steps";
+/// Nine rows.
+pub const METHODS: [&str; 2] = ["Methods side by side", "for this stem"];
+/// Methods.
+pub const HEAD_METHODS: [&str; 2] = ["Method", "How it stands, and why"];
+/// The two groups of methods.
+pub const METHOD_GROUPS: [&str; 2] = [
+    "Without herbicide",
+    "With herbicide, by a licensed applicator",
+];
+/// What ringing and felling cost a city, and whose figure it is.
+pub const CITY_COST: [&str; 2] = [
+    "A city paid about 80 times as much to take a street elm down as to ring one (",
+    ").",
+];
+/// Before who does it.
+pub const WHO_DOES_IT: &str = "Who may do it: ";
+/// Before who may do it, in a row.
+pub const BY: &str = "by ";
+/// The method at the head, in the table.
+pub const THIS_ONE: &str = " (this answer)";
+/// Before what a method leaves.
+pub const LEAVES_BEHIND: &str = "Leaves ";
 
 /// A method's name, as a row of a table.
 #[must_use]
@@ -90,9 +116,9 @@ pub fn work(work: &calc::answer::MethodWork) -> String {
         let low = minutes(share.low);
         let high = minutes(share.high);
         match share.likely {
-            Some(likely) => cat!("about ", minutes(likely), " (", super::to(low, high), ")"),
+            Some(likely) => cat!("about ", minutes(likely), " (", phrase::to(low, high), ")"),
             None if low == high => cat!("about ", low),
-            None => super::to(low, high),
+            None => phrase::to(low, high),
         }
     };
     if work.method == Method::LeaveIt {
@@ -108,7 +134,7 @@ pub fn work(work: &calc::answer::MethodWork) -> String {
     };
     let years = match (&work.three_years, work.visits) {
         (_, 0) => "nothing comes back".into(),
-        (Some(long), visits) => cat!(said(long), " with ", super::small(visits), " visits"),
+        (Some(long), visits) => cat!(said(long), " with ", phrase::small(visits), " visits"),
         (None, _) => "no number found".into(),
     };
     cat!(
@@ -158,6 +184,7 @@ pub fn rule(id: &str, method: Method) -> Option<&'static str> {
     };
     crate::rows::named(RULES, row)
 }
+
 const RULES: &str = concat!(
     "always=the tree stays|",
     "always_saw=cut wood costs holding strength|",
@@ -219,6 +246,70 @@ const RULES: &str = concat!(
     "dead=it is dead already|",
     "dead_nothing_near=it is dead, and nothing stands near that it could hit",
 );
+
+/// Steps of another method. The label and the law stand above all of them.
+#[must_use]
+pub fn other_steps(method: Method, dead: bool, by_professional: bool) -> &'static [&'static str] {
+    if by_professional {
+        return &[
+            "Ask a professional, and say what you told us here.",
+            "Say what you want left: a tall stump or log on the ground feeds wildlife too.",
+        ];
+    }
+    match method {
+        // The ring has steps of its own, made for the stem.
+        Method::BarkRing => &[],
+        Method::SawRing => &[
+            "Cut every branch and green shoot below the cut.",
+            "Saw one level line all the way round, through the bark and ¾ in (2 cm) into the wood; 2 in (5 cm) at most.",
+            "Expect it to die a season later than a peeled ring, and to need a second ring more often.",
+            "A tree with cut wood is weaker there. Keep people out from under it.",
+        ],
+        Method::Frill => &[
+            "Ask a licensed applicator, unless you are one.",
+            "The product label decides place, season and amount. We give no rates.",
+            "Cuts go round the stem, waist high or lower, and are treated at once.",
+        ],
+        Method::BasalBark => &[
+            "Ask a licensed applicator, unless you are one.",
+            "The product label decides place, season and amount. We give no rates.",
+            "The lowest part of the stem is treated all the way round, on dry bark.",
+        ],
+        Method::CutStump => &[
+            "Cut low and level.",
+            "The stump is treated at once, by a licensed applicator or as the label says. We give no rates.",
+            "Keep wood where it falls.",
+        ],
+        Method::PullOrDig => &[
+            "Wait for moist soil.",
+            "Have buried lines located before you break ground.",
+            "Loosen the root crown, pull or lever it out with its main roots.",
+            "Shake off the soil, hang the roots up to dry, press the soil back.",
+        ],
+        Method::Fell => &[
+            "Walk all round, look up, and clear two ways out.",
+            "Keep everyone two tree lengths away.",
+            "Cut it below the lowest live branch, or low where it sprouts.",
+            "Felling needs training: if in doubt, ask a professional.",
+        ],
+        Method::RepeatCutting => &[
+            "Cut it low, below the lowest live branch.",
+            "Cut the sprouts each time that they are back: 3 times a year or more.",
+            "Go on for 3 years or more, until nothing comes.",
+        ],
+        Method::LeaveIt if dead => &[
+            "Leave it standing: it is a snag already.",
+            "Keep people out from under it, and look at it once a year and after storms.",
+        ],
+        Method::LeaveIt => &[
+            "Do nothing to it, and stay out from under it.",
+            "Look at it once a year and after storms.",
+        ],
+    }
+}
+
+/// A dead tree has nothing to ring.
+pub const NO_RING_DEAD: &str = "There is nothing to ring: the bark is dead.";
 
 #[cfg(test)]
 mod tests {

@@ -1,8 +1,25 @@
 //! What is wrong with a question, and what to do. Never whose fault it is.
 
-use super::either;
+use super::{fields, phrase, reach};
 use crate::measure;
+use calc::model::height_aid::NoHeight;
 use calc::question::{Code, Problem};
+
+/// Why measurements make no height.
+#[must_use]
+pub fn no_height(why: NoHeight) -> &'static str {
+    match why {
+        NoHeight::NotPositive => "Every length must be more than 0.",
+        NoHeight::BadAngle => "Angles lie between −90 and 90 degrees.",
+        NoHeight::AnglesDoNotMeet => "The top must be above the foot. Read both angles again.",
+        NoHeight::OutOfRange => "That is beyond any tree. Check units and readings.",
+    }
+}
+
+/// Summary of problems.
+pub const PROBLEMS: [&str; 2] = ["There is one thing to fix", " things to fix"];
+/// Its beginning where there are several.
+pub const THERE_ARE: &str = "There are ";
 
 /// The id of a field in the form: `stems[0].diameter` is `f-stems-0-diameter`.
 #[must_use]
@@ -18,99 +35,6 @@ pub fn field_id(path: &str) -> String {
     id
 }
 
-/// The label of a field by its path.
-#[must_use]
-pub fn field(path: &str) -> String {
-    let (head, rest) = path.split_once(['[', '.']).unwrap_or((path, ""));
-    let (at, last) = match rest.split_once(']') {
-        Some((at, last)) => (at, last.trim_start_matches('.')),
-        None => ("", rest),
-    };
-    let name = crate::rows::named(FIELDS, &cat!(head, ".", last))
-        .or_else(|| crate::rows::named(FIELDS, head))
-        .unwrap_or(head);
-    // The first of a list is what a short form shows; the others carry their number.
-    let number = at.bytes().fold(None, |sum: Option<u32>, digit| {
-        digit
-            .is_ascii_digit()
-            .then(|| sum.unwrap_or(0).saturating_mul(10) + u32::from(digit - b'0'))
-    });
-    match number {
-        Some(at) if at > 0 && matches!(head, "stems" | "targets") => {
-            let of = if head == "stems" {
-                ", stem "
-            } else {
-                ", thing "
-            };
-            cat!(name, of, measure::number(at + 1))
-        }
-        _ => name.into(),
-    }
-}
-
-/// Parts of lists and groups by both their names; a group alone is for the rest of it.
-const FIELDS: &str = concat!(
-    "stems.diameter=Trunk size|",
-    "stems.girth=Trunk girth|",
-    "stems.live_share=Live bark|",
-    "stems.bark=Bark thickness|",
-    "stems=Stems|",
-    "targets.kind=What it could hit|",
-    "targets.distance=Distance|",
-    "targets.slope=Slope|",
-    "targets.voltage=Voltage|",
-    "targets=What it could hit|",
-    "place.latitude=Latitude|",
-    "place.longitude=Longitude|",
-    "place.elevation=Elevation|",
-    "place.hemisphere=Half of the world|",
-    "place=Place|",
-    "leafed_out.stage=What you saw of the leaves|",
-    "leafed_out.date=Day you saw the leaves|",
-    "leafed_out=Place where you saw the leaves|",
-    "species=Species|",
-    "date=Day of the work|",
-    "today=Today|",
-    "units=Units|",
-    "version=Version|",
-    "region=State or country|",
-    "height=Tree height|",
-    "line_within_reach=Overhead line|",
-    "none_in_reach=Nothing in reach|",
-    "setting=Where it grew|",
-    "condition=Condition|",
-    "signs=Signs on the tree|",
-    "herbicide=Herbicide|",
-    "goal=Goal|",
-    "spare=Stem to keep|",
-    "whole_clone=Every stem of the clone|",
-    "same_genus_near=Living trees of its kind near|",
-    "vigour=Growth|",
-    "dry_spell=Dry spell|",
-    "limbs=Limbs below the ring|",
-    "walk=Walk from the last tree|",
-    "practised=Practised crew|",
-    "cannot_wait=Can't wait|",
-    "rate=Your own rate|",
-    "height_aid.tree_shadow=The tree's shadow|",
-    "height_aid.stick=Length of the stick|",
-    "height_aid.stick_shadow=Shadow of the stick|",
-    "height_aid.distance=Distance to the trunk|",
-    "height_aid.top=Angle to the top|",
-    "height_aid.foot=Angle to the foot|",
-    "height_aid.eye_to_stick=From the eye to the stick|",
-    "height_aid=How you measure the height|",
-    "timed.minutes=Minutes of your own trees|",
-    "timed.width=Ring width of your own trees|",
-    "timed.species=Species of your own trees|",
-    "timed=Your own trees|",
-    "visit.at=Day of the visit|",
-    "visit.ringed=Day of the ring|",
-    "visit=What you see at the visit|",
-    "spring_scale=Unit of the temperatures|",
-    "spring=This spring's temperatures",
-);
-
 /// The last name of a path.
 fn last(path: &str) -> &str {
     path.rsplit(['.', ']']).next().unwrap_or("")
@@ -120,6 +44,7 @@ fn last(path: &str) -> &str {
 fn example(path: &str) -> &'static str {
     crate::rows::named(EXAMPLES, last(path)).unwrap_or("2")
 }
+
 const EXAMPLES: &str = concat!(
     "diameter=14 or 14 1/2|",
     "girth=44 or 44 1/2|",
@@ -138,6 +63,7 @@ const EXAMPLES: &str = concat!(
 fn units(path: &str) -> &'static str {
     crate::rows::named(UNITS, last(path)).unwrap_or("in, ft, mm, cm or m")
 }
+
 const UNITS: &str = concat!(
     "live_share=% or leave the unit out|",
     "slope=% or leave the unit out|",
@@ -154,7 +80,7 @@ const UNITS: &str = concat!(
 #[must_use]
 pub fn problem_text(problem: &Problem) -> String {
     let path = problem.field.as_str();
-    let label = field(path);
+    let label = fields::field(path);
     let typed = cat!(&label, ", “", &problem.typed, "”,");
     match &problem.code {
         Code::Missing => missing(path, &label),
@@ -214,7 +140,7 @@ pub fn problem_text(problem: &Problem) -> String {
         ),
         Code::NoSuchDay => cat!(typed, " is no day of the calendar. Check day and month."),
         Code::YearOutOfRange => cat!(typed, " must be between 1990 and 2100."),
-        Code::NotOneOf(words) => cat!(typed, " must be ", either(words), "."),
+        Code::NotOneOf(words) => cat!(typed, " must be ", phrase::either(words), "."),
         Code::UnknownSpecies(like) if like.is_empty() => cat!(
             typed,
             " is no species that we know. Choose one from the list, or “I don’t know”; in a file “unknown broadleaf”, “unknown conifer” or “unknown shrub”."
@@ -222,7 +148,7 @@ pub fn problem_text(problem: &Problem) -> String {
         Code::UnknownSpecies(like) => cat!(
             typed,
             " is no species that we know. Did you mean ",
-            either(like),
+            phrase::either(like),
             "? If it is none of these, choose “I don’t know”, or in a file “unknown broadleaf”, “unknown conifer” or “unknown shrub”."
         ),
         Code::NoneBesideTarget { two_heights_m, .. } => {
@@ -248,7 +174,7 @@ pub fn problem_text(problem: &Problem) -> String {
         Code::NotRate => {
             "Your own rate can't be used. Calibrate again on trees that you timed.".into()
         }
-        Code::NoHeight(why) => cat!(label, ": ", super::no_height(*why)),
+        Code::NoHeight(why) => cat!(label, ": ", no_height(*why)),
         Code::FarFromAnyCrew => cat!(
             typed,
             " is over 12 times, or under a twelfth of, what we expect. Check the minutes, the sizes and their unit."
@@ -289,12 +215,12 @@ fn range(low: f64, high: f64, unit: &str) -> String {
         let places = if value < 1.0 { 2 } else { 0 };
         measure::plain(value, places)
     };
-    cat!(super::to(number(low), number(high)), " ", unit)
+    cat!(phrase::to(number(low), number(high)), " ", unit)
 }
 
 fn none_beside(label: &str, kind: &str, two_heights_m: Option<f64>) -> String {
     let what = calc::terms::tree::TargetKind::parse(kind)
-        .map_or_else(|| kind.to_owned(), |kind| super::target(kind).to_owned());
+        .map_or_else(|| kind.to_owned(), |kind| reach::target(kind).to_owned());
     match two_heights_m {
         Some(m) => {
             let within = measure::reach(m);
@@ -327,12 +253,12 @@ mod tests {
         assert_eq!(field_id("stems[0].diameter"), "f-stems-0-diameter");
         assert_eq!(field_id("species"), "f-species");
         assert_eq!(field_id("leafed_out.date"), "f-leafed-out-date");
-        assert_eq!(field("stems[0].diameter"), "Trunk size");
-        assert_eq!(field("stems[2].bark"), "Bark thickness, stem 3");
-        assert_eq!(field("targets[1].distance"), "Distance, thing 2");
-        assert_eq!(field("place.latitude"), "Latitude");
+        assert_eq!(fields::field("stems[0].diameter"), "Trunk size");
+        assert_eq!(fields::field("stems[2].bark"), "Bark thickness, stem 3");
+        assert_eq!(fields::field("targets[1].distance"), "Distance, thing 2");
+        assert_eq!(fields::field("place.latitude"), "Latitude");
         assert_eq!(
-            field("leafed_out.place.latitude"),
+            fields::field("leafed_out.place.latitude"),
             "Place where you saw the leaves"
         );
     }

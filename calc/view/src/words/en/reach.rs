@@ -1,11 +1,24 @@
 //! What the tree could hit.
 
-use super::{either, row};
-use crate::measure;
-use calc::answer::Conditional;
-use calc::model::reach::{Outcome, Why};
+use super::phrase;
+use super::say::Say;
+use calc::model::reach::Judged;
+use calc::model::reach::{Outcome as Reached, Why};
 use calc::terms::tree::{Sign, TargetKind};
 
+/// Reach, when nothing stops.
+pub const KEEP_CLEAR: [&str; 2] = ["Keep clear", "the ground it can reach"];
+/// Reach.
+pub const TWIN_REACH: &str = "The reach drawing as a table";
+/// Reach.
+pub const HEAD_REACH: [&str; 4] = ["What", "US", "Metric", "What it means"];
+/// Rows of the reach table.
+pub const ROW_REACH: [&str; 4] = [
+    "Height used",
+    "Can land",
+    "Can throw wood",
+    "People out while working",
+];
 /// What counts, in the question of the reach.
 pub const COUNTS: &str = "building, road, path, power line, property line or neighbour's tree";
 
@@ -62,21 +75,21 @@ pub fn sign(sign: Sign) -> &'static str {
 #[must_use]
 pub fn signs(list: &[Sign]) -> String {
     let words: Vec<&str> = list.iter().map(|it| sign(*it)).collect();
-    row(&words)
+    phrase::row(&words)
 }
 
 /// What a target comes to, in a table.
 #[must_use]
-pub fn judged(outcome: Option<Outcome>, damage: bool) -> &'static str {
+pub fn judged(outcome: Option<Reached>, damage: bool) -> &'static str {
     match outcome {
         None if damage => "may be damaged",
         None => "outside the reach",
-        Some(Outcome::Clear) => "beyond 2 heights",
-        Some(Outcome::ClearPeopleOut) => "outside the reach; close it while working",
-        Some(Outcome::NotChecked) => "not checked",
-        Some(Outcome::Inside) => "inside: nothing may be left standing",
-        Some(Outcome::Professional) => "inside: a professional's tree",
-        Some(Outcome::Line) => "inside: call the line's owner",
+        Some(Reached::Clear) => "beyond 2 heights",
+        Some(Reached::ClearPeopleOut) => "outside the reach; close it while working",
+        Some(Reached::NotChecked) => "not checked",
+        Some(Reached::Inside) => "inside: nothing may be left standing",
+        Some(Reached::Professional) => "inside: a professional's tree",
+        Some(Reached::Line) => "inside: call the line's owner",
     }
 }
 
@@ -100,126 +113,10 @@ pub fn why(why: Why) -> &'static str {
     }
 }
 
-/// What is missing, as a clause; `within` is two heights.
-#[must_use]
-pub fn missing(why: Why, within: &str) -> String {
-    match why {
-        Why::ListOpen => cat!("what stands within ", within, " is not checked"),
-        Why::DistanceUnknown => "how far away it stands is not known".into(),
-        Why::LineOpen => cat!(
-            "whether an overhead line is within ",
-            within,
-            " is not answered"
-        ),
-        Why::HeightUnknown => "how tall it is, is not measured".into(),
-        Why::LineWithin
-        | Why::LineNoDistance
-        | Why::WeakTree
-        | Why::CanLand
-        | Why::TooSteep
-        | Why::InZone
-        | Why::SmallStem
-        | Why::PeopleOut
-        | Why::Nothing => self::why(why).into(),
-    }
-}
-
-/// What to do about it: the row of a list, and the field that settles it.
-#[must_use]
-pub fn settle(why: Why, within: &str) -> Option<(String, &'static str)> {
-    Some(match why {
-        Why::ListOpen => (
-            cat!(
-                "List the nearest thing it could hit, or say that no ",
-                COUNTS,
-                " stands within ",
-                within,
-                "."
-            ),
-            "targets",
-        ),
-        Why::DistanceUnknown => ("Measure how far away each thing stands.".into(), "targets"),
-        Why::LineOpen => (
-            cat!("Look up: is any overhead line within ", within, "?"),
-            "line_within_reach",
-        ),
-        Why::HeightUnknown => ("Measure the height.".into(), "height"),
-        Why::LineWithin
-        | Why::LineNoDistance
-        | Why::WeakTree
-        | Why::CanLand
-        | Why::TooSteep
-        | Why::InZone
-        | Why::SmallStem
-        | Why::PeopleOut
-        | Why::Nothing => return None,
-    })
-}
-
-/// An open condition, as the clause behind "If".
-#[must_use]
-pub fn condition(condition: Conditional, units: calc::terms::quantity::Units) -> String {
-    match condition {
-        Conditional::NothingInReach { within_m } => cat!(
-            "no ",
-            COUNTS,
-            " lies within ",
-            measure::reach(within_m).text(units)
-        ),
-        Conditional::HeightUnder { height_m } => cat!(
-            "the tree is under ",
-            measure::length(height_m).text(units),
-            " tall"
-        ),
-        Conditional::WholeClone => "every stem of the clone can be ringed".into(),
-        Conditional::NoOakWilt => "oak wilt is not in your state".into(),
-        Conditional::SpeciesSuits => "it is a species that a ring suits".into(),
-    }
-}
-
-/// An open condition, as what is not known.
-#[must_use]
-pub fn open(condition: Conditional, units: calc::terms::quantity::Units) -> String {
-    match condition {
-        Conditional::NothingInReach { within_m } => {
-            missing(Why::ListOpen, &measure::reach(within_m).text(units))
-        }
-        Conditional::HeightUnder { height_m } => cat!(
-            "whether it is under ",
-            measure::length(height_m).text(units),
-            " tall is not measured"
-        ),
-        Conditional::WholeClone => {
-            "whether every stem of the clone can be ringed is not said".into()
-        }
-        Conditional::NoOakWilt => "whether oak wilt is in your state is not known".into(),
-        Conditional::SpeciesSuits => "which species it is, is not known".into(),
-    }
-}
-
-/// What to do about an open condition, and the field that settles it.
-#[must_use]
-pub fn settle_condition(condition: Conditional) -> Option<(&'static str, &'static str)> {
-    match condition {
-        // The reach says what is missing in more detail.
-        Conditional::NothingInReach { .. } => None,
-        Conditional::HeightUnder { .. } => Some(("Measure the height.", "height")),
-        Conditional::WholeClone => Some((
-            "Find every stem of the clone, and say whether all can be ringed.",
-            "whole_clone",
-        )),
-        Conditional::NoOakWilt => Some((
-            "Ask your state forester whether oak wilt is there, and choose the state.",
-            "region",
-        )),
-        Conditional::SpeciesSuits => Some(("Find out the species.", "species")),
-    }
-}
-
 /// What lies near, beside a reach that does not stop the answer.
 pub struct Near<'a> {
     /// What the reach comes to.
-    pub outcome: Outcome,
+    pub outcome: Reached,
     /// The nearest thing that counts, with its distance.
     pub nearest: Option<(TargetKind, &'a str)>,
     /// The zone.
@@ -235,19 +132,19 @@ pub struct Near<'a> {
 pub fn clear(near: &Near<'_>) -> String {
     let nearest = |kind: TargetKind, distance: &str| {
         cat!(
-            super::sentence(&the_target(kind)),
+            phrase::sentence(&the_target(kind)),
             " is ",
             distance,
             " away, "
         )
     };
     match (near.outcome, near.nearest) {
-        (Outcome::NotChecked, _) => cat!(
+        (Reached::NotChecked, _) => cat!(
             "What stands within ",
             near.out,
             " is not checked yet. Until it is, do not start."
         ),
-        (Outcome::ClearPeopleOut, Some((kind, distance))) => cat!(
+        (Reached::ClearPeopleOut, Some((kind, distance))) => cat!(
             nearest(kind, distance),
             "outside the ",
             near.zone,
@@ -257,7 +154,7 @@ pub fn clear(near: &Near<'_>) -> String {
                 _ => "Keep people away from it while you work.",
             }
         ),
-        (Outcome::Inside, Some((kind, distance))) => cat!(
+        (Reached::Inside, Some((kind, distance))) => cat!(
             nearest(kind, distance),
             "inside the ",
             near.zone,
@@ -339,7 +236,7 @@ two angles and a distance; a stick held upright at arm's length.";
 /// The list of things that are near, for a phone call.
 #[must_use]
 pub fn near(list: &[String]) -> String {
-    either(list)
+    phrase::either(list)
 }
 
 /// The lead of the reach: nobody works at a tree that is left.
@@ -354,7 +251,7 @@ pub fn people_out(within: &str, zone: &str, left: bool) -> String {
 /// A fence, a field, a tree to keep.
 #[must_use]
 pub fn may_damage(target: &str) -> String {
-    cat!(super::sentence(target), " may be damaged.")
+    cat!(phrase::sentence(target), " may be damaged.")
 }
 
 /// At the arc.
@@ -377,4 +274,40 @@ pub fn reach_aria<'a>(used: &str, zone: &str, targets: impl Iterator<Item = &'a 
         text = cat!(text, ", ", target);
     }
     text
+}
+
+impl Say<'_> {
+    /// What lies near, in a sentence.
+    #[must_use]
+    pub fn near_said(&self) -> String {
+        let reach = &self.answer.reach;
+        let nearest = self.decided().or(self.nearest());
+        let distance =
+            nearest.and_then(|target| Some((target.kind, self.length(target.distance_m?))));
+        clear(&Near {
+            outcome: reach.outcome,
+            nearest: distance.as_ref().map(|(kind, m)| (*kind, m.as_str())),
+            zone: &self.reach(reach.zone_m),
+            out: &self.reach(reach.people_out_m),
+            none_said: self.question.none_in_reach,
+        })
+    }
+
+    /// `a path is 20 ft (6 m) away`.
+    #[must_use]
+    pub fn away(&self, judged: &Judged) -> String {
+        match judged.distance_m {
+            Some(m) => cat!(target(judged.kind), " is ", self.length(m), " away"),
+            None => cat!(target(judged.kind), " is near, and how far is not known"),
+        }
+    }
+
+    /// The kind of a target, known, with its distance: `the path, 100 ft (30 m)`.
+    #[must_use]
+    pub fn target_said(&self, judged: &Judged) -> String {
+        match judged.distance_m {
+            Some(m) => cat!(the_target(judged.kind), ", ", self.length(m)),
+            None => cat!(the_target(judged.kind), ", distance not known"),
+        }
+    }
 }

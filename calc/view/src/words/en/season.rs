@@ -1,8 +1,46 @@
 //! The bark on a day, and the months of law and biology.
 
+use super::phrase;
+use super::say::Say;
 use crate::measure;
 use calc::timing::restrictions::Topic;
 use calc::timing::{Basis, Flag, Site, Verdict, YearsInTen};
+
+/// Where the climate comes from.
+#[must_use]
+pub fn nearest_place(km: f64, elevation: Option<&str>) -> String {
+    let high = elevation.map_or_else(String::new, |high| cat!(", for ", high, " above the sea"));
+    cat!(
+        "Climate from the four nearest places, the nearest ",
+        measure::plain(km, 0),
+        " km (",
+        measure::plain(km / 1.609_344, 0),
+        " miles) off",
+        high,
+        "."
+    )
+}
+
+/// The climate table could not be had.
+pub const TABLE_MISSING: &str =
+    "The climate table was not at hand, so the place could not be used: the dates are wider.";
+/// The day.
+pub const WHEN: [&str; 2] = ["When", "does the bark slip?"];
+/// The day of another method.
+pub const WHEN_OTHER: &str = "months, and what law and biology say";
+/// Year.
+pub const TWIN_YEAR: &str = "The year tape as a table";
+/// Rules by month.
+pub const MORE_RULES: &str = "All months that law and biology name here";
+/// Year.
+pub const HEAD_YEAR: [&str; 4] = ["From", "To", "Bark", "Rules"];
+/// Rules.
+pub const HEAD_RULES: [&str; 4] = ["About", "From", "To", "Who says so"];
+/// No rule meets the day.
+pub const NO_RULE_ON_DAY: &str =
+    "No months of law or biology in our table meet this day. Look for nests and bats all the same.";
+/// All year.
+pub const ALL_YEAR: &str = "all year";
 
 /// A probability as people read it, in brackets behind a word.
 #[must_use]
@@ -186,7 +224,6 @@ pub fn rule_force(jurisdiction: &str, force: &str, is_default: bool) -> String {
 
 /// What stays true however good the day.
 pub const ALWAYS_TEST: &str = "Open a patch the size of your hand first. If it tears, stop. Scrape the wood, and look again in 2 to 6 weeks.";
-
 /// A short season.
 pub const SHORT_SEASON: &str = "The season is short here: test every time.";
 
@@ -222,10 +259,8 @@ pub fn give_or_take(opens: f64, closes: f64) -> String {
 
 /// Sunny side and fire, without a number.
 pub const SIDES: &str = "The sunny side and old fire scars bind sooner: test there too.";
-
 /// Guides that disagree with the model on this species.
 pub const GUIDE_LONGER: &str = "Guides let this tree be ringed from late spring to midsummer; the model ends sooner. Both stand here: test.";
-
 /// Who doubts the season.
 pub const CONTESTED: [&str; 3] = [
     "Not everyone agrees on the season. In one controlled test winter rings killed all silver birches and spring rings 40 in 100 ",
@@ -234,23 +269,21 @@ pub const CONTESTED: [&str; 3] = [
 ];
 /// The sources of the two halves of it.
 pub const CONTESTED_SOURCES: [&str; 2] = ["S02", "M01"];
-
 /// Names of the two lanes, and of what stands on the tape.
 pub const BARK_LANE: &str = "Bark";
 /// The lane of law and biology.
 pub const RULES_LANE: &str = "Rules";
 /// A notch.
 pub const TODAY: &str = "today";
+
 /// Bracket, long.
 #[must_use]
 pub fn window(days: &str) -> String {
     cat!("your window: ", days)
 }
+
 /// Bracket, short.
 pub const WINDOW_SHORT: &str = "window";
-/// At the ring in the visits drawing.
-pub const RING_SHORT: &str = "ring";
-
 /// Key of the year tape.
 pub const SLIPS: &str = "slips";
 /// Hatched.
@@ -279,4 +312,25 @@ pub fn year_aria(year: &str, bands: &[(&str, &str)], asked: &str) -> String {
         text = cat!(text, ", your day ", asked);
     }
     text
+}
+
+impl Say<'_> {
+    /// The group's months: `1 April to 30 June and …`.
+    #[must_use]
+    pub fn group_months(&self) -> Option<String> {
+        let months: Vec<String> = self
+            .answer
+            .rules
+            .iter()
+            .filter(|rule| rule.topic == calc::timing::restrictions::Topic::Group)
+            .map(|rule| measure::month_days(rule.from_md, rule.to_md))
+            .collect();
+        (!months.is_empty()).then(|| {
+            cat!(
+                self.group_name(),
+                " cuts no ring from ",
+                phrase::row(&months)
+            )
+        })
+    }
 }

@@ -1,76 +1,229 @@
-//! The first sentence: one fixed frame a verdict, and the single input that decides, with its number.
+//! The first sentence: one fixed frame a verdict, the single input that decides, with its number, and what stands beside it.
 
-use super::{act, by, condition, row, rule, sentence, signs, target, the_target, years_in_ten};
+use super::say::Say;
+use super::{method, outlook, phrase, reach, region, season};
 use crate::measure;
-use calc::answer::{Also, AlsoKind, Answer, Outcome};
-use calc::model::method::MethodLine;
-use calc::model::reach::Judged;
-use calc::question::Question;
+use calc::answer::{Also, AlsoKind, Outcome};
+use calc::model::reach::{Outcome as Reached, Why};
 use calc::reference::Reference;
-use calc::terms::method::Method;
-use calc::terms::quantity::Units;
+use calc::terms::method::{Level, Method};
 use calc::terms::tree::Condition;
+use calc::timing::Verdict;
 use calc::timing::restrictions::Topic;
-use calc::timing::{Verdict, YearsInTen};
 use chrono::NaiveDate;
 
-/// An answer with what it answers.
-#[derive(Clone, Copy)]
-pub struct Say<'a> {
-    /// What is known.
-    pub reference: &'static Reference,
-    /// The question.
-    pub question: &'a Question,
-    /// The answer.
-    pub answer: &'a Answer,
+/// The word on the tag.
+#[must_use]
+pub fn tag(outcome: Outcome) -> &'static str {
+    match outcome {
+        Outcome::Do => "Do",
+        Outcome::Wait => "Wait",
+        Outcome::OtherMethod => "Other way",
+        Outcome::Professional => "Professional",
+        Outcome::CannotTell => "Can’t tell",
+    }
+}
+
+/// The region's own heading.
+pub const THE_ANSWER: &str = "The answer";
+/// Head of the printed page.
+pub const SHEET: [&str; 2] = ["Slipbark", " one tree, one answer"];
+/// The 1:1 ruler.
+pub const SHEET_RULER: &str = "Printed at 100 %, the foot of this page is a ruler.";
+
+/// The one polite sentence for a status region, at most 140 characters.
+#[must_use]
+pub fn status(
+    kind: crate::kind::Kind,
+    reference: &'static Reference,
+    question: &calc::question::Question,
+    answer: &calc::answer::Answer,
+) -> String {
+    let say = Say {
+        reference,
+        question,
+        answer,
+    };
+    let whole = say.first(kind).unwrap_or_else(|| say.verdict());
+    if whole.chars().count() <= 140 {
+        return whole;
+    }
+    cat!(say.frame(), " The reason stands in the answer.")
 }
 
 impl Say<'_> {
-    /// The reader's units.
+    /// A tree that is native where it stands: the first thing said.
     #[must_use]
-    pub fn units(&self) -> Units {
-        self.question.units
+    pub fn native(&self) -> Option<String> {
+        let region_said = region::region(self.question.region.as_deref().unwrap_or(""));
+        self.answer.species.native_here.then(|| {
+            cat!(
+                "This species is native in ",
+                region_said,
+                ". Make sure that it is this tree, and ask why it must go."
+            )
+        })
     }
 
-    /// A length in both units, the reader's first.
+    /// What stands under the first sentence, most telling first.
     #[must_use]
-    pub fn length(&self, m: f64) -> String {
-        measure::length(m).text(self.units())
+    pub fn also(&self) -> Vec<String> {
+        let answer = self.answer;
+        let mut list = Vec::new();
+        let stops = answer.outcome == Outcome::Professional;
+        if !stops && answer.headline_method == Method::BarkRing {
+            list.extend(self.only_possible());
+        }
+        if answer.outcome != Outcome::CannotTell {
+            list.extend(
+                answer
+                    .next_line
+                    .iter()
+                    .chain(&answer.also)
+                    .map(|also| self.beside(also)),
+            );
+        }
+        let close = answer.reach.outcome == Reached::ClearPeopleOut;
+        if !stops && close {
+            list.push(self.near_said());
+        }
+        if let Some(near) = answer.near_limit {
+            list.push(cat!(
+                "Near a size limit: past ",
+                measure::size(near.limit_mm).text(self.units()),
+                " across, the answer would be to ",
+                method::act(near.method),
+                "."
+            ));
+        }
+        let weak = matches!(answer.reach.why, Why::WeakTree | Why::LineNoDistance);
+        if answer.height.measure_first && !weak {
+            list.push(self.measure_first());
+        }
+        if answer.height.ask_again {
+            list.push("The height looks odd for this size: feet or metres? Confirm it. Until then the taller rules.".into());
+        }
+        if answer.height.larger_than_grows {
+            list.push("This is larger than the species grows: check the name.".into());
+        }
+        list
     }
 
-    /// A reach, rounded up, in both units.
+    /// Measuring the height could change the answer: the height at which it does, and the way.
     #[must_use]
-    pub fn reach(&self, m: f64) -> String {
-        measure::reach(m).text(self.units())
+    pub fn measure_first(&self) -> String {
+        let height = &self.answer.height;
+        match height.changes_at_m {
+            Some(at) if at > height.hazard_m => cat!(
+                "Measure the height first: from ",
+                self.length(at),
+                " on, this answer changes."
+            ),
+            Some(at) => cat!(
+                "Measure the height first: under ",
+                self.length(at),
+                " this answer changes."
+            ),
+            None => "Measure the height first: it could change this answer.".into(),
+        }
     }
 
-    /// Size of the largest stem in both units.
-    #[must_use]
-    pub fn size(&self) -> String {
-        measure::size(self.question.largest().dbh.mm()).text(self.units())
+    /// A ring that is only possible: what stands against it. And few that die.
+    fn only_possible(&self) -> Vec<String> {
+        let mut list = Vec::new();
+        if let Some(line) = self.line(Method::BarkRing)
+            && line.level == Level::Possible
+        {
+            let against: Vec<String> = line
+                .reasons
+                .iter()
+                .filter(|reason| reason.at_most == Level::Possible)
+                .map(|reason| self.rule_said(reason.rule))
+                .collect();
+            list.push(cat!(
+                "A ring is possible here, not recommended: ",
+                phrase::row(&against),
+                "."
+            ));
+        }
+        let third = self
+            .answer
+            .outlook
+            .as_ref()
+            .and_then(|outlook| outlook.seasons.last());
+        if let Some(season) = third
+            && season.share.likely.is_some_and(|likely| likely < 50.0)
+        {
+            list.push(outlook::outlook_poor(&outlook::share(&season.share)));
+        }
+        list
     }
 
-    /// How a method stands for the largest stem.
+    /// A line beside the headline.
     #[must_use]
-    pub fn line(&self, method: Method) -> Option<&MethodLine> {
-        self.answer
-            .methods
-            .iter()
-            .find(|line| line.method == method)
+    pub fn beside(&self, also: &Also) -> String {
+        let by = method::by(also.method, also.by_professional, self.question.herbicide);
+        let what = cat!(method::act(also.method), &by);
+        let and_level = match by.strip_suffix(')') {
+            Some(by) => cat!(
+                method::act(also.method),
+                by,
+                ", ",
+                method::level(also.level),
+                ")"
+            ),
+            None => cat!(
+                method::act(also.method),
+                " (",
+                method::level(also.level),
+                ")"
+            ),
+        };
+        match also.kind {
+            AlsoKind::Otherwise => cat!("Otherwise: ", what, "."),
+            AlsoKind::WithoutHerbicide if also.method == Method::LeaveIt => {
+                "Without herbicide no method stands.".into()
+            }
+            AlsoKind::WithoutHerbicide => cat!("Without herbicide: ", and_level, "."),
+            AlsoKind::RingLater => match also.day {
+                Some(day) => cat!("A ring could follow on ", measure::day_year(day), "."),
+                None => "A ring could follow later.".into(),
+            },
+            AlsoKind::RingPossible => {
+                let against: Vec<String> = self
+                    .line(Method::BarkRing)
+                    .iter()
+                    .flat_map(|line| &line.reasons)
+                    .map(|reason| self.rule_said(reason.rule))
+                    .collect();
+                cat!(
+                    "A ring is possible too; against it: ",
+                    phrase::row(&against),
+                    "."
+                )
+            }
+            AlsoKind::NextMethod if also.method == Method::LeaveIt => {
+                "No other method stands.".into()
+            }
+            AlsoKind::NextMethod => cat!("The next method: ", and_level, "."),
+            AlsoKind::NoRingHere => {
+                "No ring here: the months in which the bark slips are all ruled out.".into()
+            }
+        }
     }
 
     /// The whole sentence: frame and reason.
     #[must_use]
     pub fn verdict(&self) -> String {
-        cat!(self.frame(), " ", sentence(&self.reason()), ".")
+        cat!(self.frame(), " ", phrase::sentence(&self.reason()), ".")
     }
 
     /// The method at the head, and who does it.
     fn head(&self) -> String {
         let answer = self.answer;
         cat!(
-            act(answer.headline_method),
-            by(
+            method::act(answer.headline_method),
+            method::by(
                 answer.headline_method,
                 answer.headline_by_professional,
                 self.question.herbicide
@@ -129,16 +282,6 @@ impl Say<'_> {
         }
     }
 
-    /// A probability as `about 9 years in 10`, where there is one.
-    #[must_use]
-    pub fn chance(&self, p: Option<f64>) -> Option<String> {
-        let p = p?;
-        Some(years_in_ten(YearsInTen::of(
-            p,
-            &self.reference.constants.timing,
-        )))
-    }
-
     /// What the bark does on a day, with its number.
     #[must_use]
     pub fn bark_on(&self, day: NaiveDate, verdict: Verdict, p: Option<f64>) -> String {
@@ -148,14 +291,14 @@ impl Say<'_> {
             (Some(chance), _) => cat!(" (slips ", chance, ")"),
         };
         let day = measure::day_beside(day, self.answer.asked_day.or(self.answer.advised_day));
-        cat!("on ", day, " its bark ", super::bark(verdict), chance)
+        cat!("on ", day, " its bark ", season::bark(verdict), chance)
     }
 
     fn why_do(&self) -> String {
         let timing = &self.answer.timing;
         match self.answer.advised_day {
             Some(day) => self.bark_on(day, timing.verdict, timing.probability),
-            None => cat!("its bark ", super::bark(timing.verdict)),
+            None => cat!("its bark ", season::bark(timing.verdict)),
         }
     }
 
@@ -176,7 +319,7 @@ impl Say<'_> {
                 "on ",
                 measure::day(day),
                 " no method stands; then, ",
-                act(answer.headline_method)
+                method::act(answer.headline_method)
             );
         }
         if slips {
@@ -219,7 +362,7 @@ impl Say<'_> {
         if answer.reach.hollow_alone {
             return cat!(
                 "it has ",
-                signs(&self.question.signs),
+                reach::signs(&self.question.signs),
                 ", and nothing that counts stands within ",
                 self.reach(answer.reach.people_out_m)
             );
@@ -253,9 +396,9 @@ impl Say<'_> {
     }
 
     /// A row of the table, with the number that made it hold.
-    pub(super) fn rule_said(&self, id: &'static str) -> String {
+    fn rule_said(&self, id: &'static str) -> String {
         let answer = self.answer;
-        let words = rule(id, Method::BarkRing).unwrap_or("a ring does not suit it");
+        let words = method::rule(id, Method::BarkRing).unwrap_or("a ring does not suit it");
         match id {
             "bark_not_slipping" => match (answer.asked_day, answer.asked_verdict) {
                 (Some(day), Some(verdict)) => self.bark_on(day, verdict, answer.asked_probability),
@@ -286,43 +429,5 @@ impl Say<'_> {
     /// A clause with the size that made it hold.
     fn at_size(&self, words: &str) -> String {
         cat!("at ", self.size(), " across ", words)
-    }
-
-    /// The target that decides.
-    #[must_use]
-    pub fn decided(&self) -> Option<&Judged> {
-        let reach = &self.answer.reach;
-        reach.decided_by.and_then(|at| reach.targets.get(at))
-    }
-
-    /// `a path is 20 ft (6 m) away`.
-    #[must_use]
-    pub fn away(&self, judged: &Judged) -> String {
-        match judged.distance_m {
-            Some(m) => cat!(target(judged.kind), " is ", self.length(m), " away"),
-            None => cat!(target(judged.kind), " is near, and how far is not known"),
-        }
-    }
-
-    /// Behind "If": the open conditions in one sentence.
-    #[must_use]
-    pub fn conditions(&self) -> String {
-        let list: Vec<String> = self
-            .answer
-            .conditional
-            .iter()
-            .flat_map(|open_if| &open_if.conditions)
-            .map(|it| condition(*it, self.units()))
-            .collect();
-        row(&list)
-    }
-
-    /// The kind of a target, known, with its distance: `the path, 100 ft (30 m)`.
-    #[must_use]
-    pub fn target_said(&self, judged: &Judged) -> String {
-        match judged.distance_m {
-            Some(m) => cat!(the_target(judged.kind), ", ", self.length(m)),
-            None => cat!(the_target(judged.kind), ", distance not known"),
-        }
     }
 }

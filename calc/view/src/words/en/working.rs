@@ -1,6 +1,7 @@
-//! The inputs as read, and what was assumed.
+//! The inputs as read, what was assumed, and how to keep the answer.
 
-use super::{Say, signs};
+use super::say::Say;
+use super::{fields, phrase, reach, region};
 use crate::measure;
 use calc::answer::Assumed;
 use calc::question::Day;
@@ -21,12 +22,34 @@ pub struct Told {
 /// Inputs in the order of the form.
 struct List(Vec<Told>);
 
+/// The button that copies a link.
+pub const COPY_LINK: &str = "Copy link";
+/// Inputs and formulas.
+pub const WORKING: &str = "Working";
+/// Inputs as read.
+pub const TOLD: &str = "What you told us";
+/// What was used instead.
+pub const ASSUMED: &str = "What we assumed";
+/// Formulas.
+pub const MADE: &str = "How the numbers were made";
+/// Printing and copying.
+pub const KEEP: &str = "Keep this answer";
+/// Its buttons.
+pub const PRINT: &str = "Print one page";
+/// For a call.
+pub const PRINT_CALL: &str = "Print one page for the call";
+/// Copy.
+pub const COPY: &str = "Copy as text";
+/// Links to a field.
+pub const CHANGE: &str = "Change";
+/// Sources, folded.
+pub const ALL_SOURCES: &str = "All sources of this answer";
 impl List {
     /// Adds one.
     #[inline(never)]
     fn told(&mut self, field: &str, value: String) {
         self.0.push(Told {
-            label: super::field(field),
+            label: fields::field(field),
             field: field.into(),
             value,
         });
@@ -46,6 +69,7 @@ impl List {
 pub fn assumed_field(field: &str) -> Option<&'static str> {
     crate::rows::named(ASSUMED_FIELDS, field)
 }
+
 const ASSUMED_FIELDS: &str = concat!(
     "bark=Bark, not measured|",
     "height=Height, not measured|",
@@ -62,6 +86,7 @@ const ASSUMED_FIELDS: &str = concat!(
 pub fn assumed_word(word: &str) -> Option<&'static str> {
     crate::rows::named(ASSUMED_WORDS, word)
 }
+
 const ASSUMED_WORDS: &str = concat!(
     "woods=woods|",
     "open=open: yard, street or hedgerow|",
@@ -128,7 +153,7 @@ impl Say<'_> {
                 Some(distance) => cat!(", ", self.length(distance.m())),
                 None => ", distance not known".into(),
             };
-            value = cat!(super::target_short(target.kind), value);
+            value = cat!(reach::target_short(target.kind), value);
             if let Some(slope) = target.slope {
                 value = cat!(value, ", slope ", measure::plain(slope.percent(), 0), " %");
             }
@@ -140,7 +165,7 @@ impl Say<'_> {
             }
             let path = cat!("targets[", measure::number(at as u32), "].");
             list.0.push(Told {
-                label: super::field(&cat!(&path, "kind")),
+                label: fields::field(&cat!(&path, "kind")),
                 field: cat!(path, "distance"),
                 value,
             });
@@ -150,10 +175,10 @@ impl Say<'_> {
             list.told("none_in_reach", cat!("within ", within));
         }
         if let Some(reply) = q.line_within_reach {
-            list.told("line_within_reach", super::reply(reply).into());
+            list.told("line_within_reach", fields::reply(reply).into());
         }
         if let Some(height) = q.height {
-            let by = q.height_by.map_or("", super::height_by);
+            let by = q.height_by.map_or("", fields::height_by);
             let comma = if by.is_empty() { "" } else { ", " };
             list.told("height", cat!(self.length(height.m()), comma, by));
         }
@@ -175,7 +200,7 @@ impl Say<'_> {
             list.told("place.latitude", at);
         }
         if let Some(region) = &q.region {
-            list.told("region", super::region(region).into());
+            list.told("region", region::region(region).into());
         }
         if let Some(seen) = q.leafed_out {
             let elsewhere = match (seen.elsewhere, seen.rates) {
@@ -186,7 +211,7 @@ impl Say<'_> {
             list.told(
                 "leafed_out.stage",
                 cat!(
-                    super::stage(seen.stage),
+                    fields::stage(seen.stage),
                     " on ",
                     measure::day_year(seen.date),
                     elsewhere
@@ -198,11 +223,11 @@ impl Say<'_> {
             list.told("spring", cat!(days, " days of temperatures"));
         }
         if !q.signs.is_empty() {
-            list.told("signs", signs(&q.signs));
+            list.told("signs", reach::signs(&q.signs));
         }
         let herbicide = q.herbicide;
         let said = herbicide != Herbicide::NotSaid;
-        list.said(said, "herbicide", super::herbicide(herbicide));
+        list.said(said, "herbicide", fields::herbicide(herbicide));
         match q.goal {
             Goal::Wildlife => {}
             Goal::Kill => list.told("goal", "only to kill it".into()),
@@ -214,21 +239,21 @@ impl Say<'_> {
             ("whole_clone", q.whole_clone),
             ("same_genus_near", q.same_genus_near),
         ] {
-            let yes = super::yes_no(value.unwrap_or_default());
+            let yes = fields::yes_no(value.unwrap_or_default());
             list.said(value.is_some(), field, yes);
         }
         let said = q.condition != Condition::Alive;
-        list.said(said, "condition", super::life(q.condition));
+        list.said(said, "condition", fields::life(q.condition));
         let said = q.vigour != Vigour::Ordinary;
-        list.said(said, "vigour", super::vigour(q.vigour));
+        list.said(said, "vigour", fields::vigour(q.vigour));
         let said = q.dry_spell != Dry::None;
-        list.said(said, "dry_spell", super::dry(q.dry_spell));
-        list.said(q.limbs != Limbs::None, "limbs", super::limbs(q.limbs));
+        list.said(said, "dry_spell", fields::dry(q.dry_spell));
+        list.said(q.limbs != Limbs::None, "limbs", fields::limbs(q.limbs));
         if let Some(walk) = q.walk_min {
             list.told("walk", cat!(measure::plain(walk, 1), " minutes"));
         }
         if let Some(timed) = q.timed {
-            let trees = super::small(timed.trees);
+            let trees = phrase::small(timed.trees);
             let minutes = measure::plain(timed.minutes, 1);
             list.told("timed.trees", cat!(trees, ", ", minutes, " minutes in all"));
         } else {

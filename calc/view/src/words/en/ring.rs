@@ -1,8 +1,61 @@
-//! What to do at the tree: numbered steps, made for this stem.
+//! The ring: its numbers, its steps, the words of the trunk drawing.
 
+use super::{phrase, stop};
 use crate::measure;
-use calc::terms::method::Method;
 use calc::terms::tree::Limbs;
+
+/// The stem that is spared.
+pub const SPARED_UNPROVEN: &str = "Common practice says that the stem you leave lives on and the ringed ones die. \
+We found no trial of it, so it is unproven.";
+/// Numbers to carry.
+pub const DO: [&str; 2] = ["Do", "the numbers to carry"];
+/// A drawing as a table.
+pub const TWIN_TRUNK: &str = "The trunk drawing as a table";
+/// Table heads.
+pub const HEAD_PART: [&str; 4] = ["Part", "US", "Metric", "Standing"];
+/// Stems.
+pub const HEAD_STEMS: [&str; 5] = ["Stem", "Across", "Ring, at least", "Better", "What to do"];
+/// Rows of the trunk table.
+pub const ROW_TRUNK: [&str; 5] = [
+    "Trunk across",
+    "Bark, one side",
+    "Inside the bark",
+    "Ring, at least",
+    "Ring, better",
+];
+/// Words of the trunk drawing.
+pub const LIVING_LAYER: [&str; 2] = ["living", "layer"];
+/// Bark.
+pub const BARK: &str = "bark";
+/// Wood.
+pub const WOOD: &str = "wood";
+/// Dead bark.
+pub const DEAD_BARK: [&str; 2] = ["dead bark,", "leave it"];
+/// In the ring.
+pub const BARE_WOOD: &str = "bare wood";
+/// In the better part.
+pub const BETTER_TOO: &str = "better: this too";
+/// Beside the least ring.
+pub const AT_LEAST: &str = "at least";
+/// Beside the better ring.
+pub const BETTER: &str = "better";
+/// Over the hand.
+pub const HAND: [&str; 2] = ["your hand", "7 in, 18 cm"];
+
+/// An estimate with its range, and what to do where it is poor.
+#[must_use]
+pub fn estimated(low: &str, high: &str, confidence: calc::terms::species::Confidence) -> String {
+    let end = match confidence {
+        calc::terms::species::Confidence::Good | calc::terms::species::Confidence::Fair => "",
+        calc::terms::species::Confidence::Poor => "; poor: measure it",
+    };
+    cat!(stop::estimated_from(low, high), end)
+}
+
+/// Several stems.
+pub const STEMS: &str = "Stem by stem";
+/// The one to keep.
+pub const KEEP_STEM: &str = "leave alone: the one to keep";
 
 /// What the steps of a ring look at.
 pub struct Ringing<'a> {
@@ -80,7 +133,7 @@ pub fn ring_steps(ring: &Ringing<'_>) -> Vec<String> {
     } else if ring.stems > 1 {
         steps.push(cat!(
             "Do the same on all ",
-            super::small(ring.stems),
+            phrase::small(ring.stems),
             " stems. One stem left keeps the roots alive."
         ));
     }
@@ -99,67 +152,6 @@ pub fn ring_tools(thick: bool, thin: bool) -> &'static str {
     }
 }
 
-/// Steps of another method. The label and the law stand above all of them.
-#[must_use]
-pub fn other_steps(method: Method, dead: bool, by_professional: bool) -> &'static [&'static str] {
-    if by_professional {
-        return &[
-            "Ask a professional, and say what you told us here.",
-            "Say what you want left: a tall stump or log on the ground feeds wildlife too.",
-        ];
-    }
-    match method {
-        // The ring has steps of its own, made for the stem.
-        Method::BarkRing => &[],
-        Method::SawRing => &[
-            "Cut every branch and green shoot below the cut.",
-            "Saw one level line all the way round, through the bark and ¾ in (2 cm) into the wood; 2 in (5 cm) at most.",
-            "Expect it to die a season later than a peeled ring, and to need a second ring more often.",
-            "A tree with cut wood is weaker there. Keep people out from under it.",
-        ],
-        Method::Frill => &[
-            "Ask a licensed applicator, unless you are one.",
-            "The product label decides place, season and amount. We give no rates.",
-            "Cuts go round the stem, waist high or lower, and are treated at once.",
-        ],
-        Method::BasalBark => &[
-            "Ask a licensed applicator, unless you are one.",
-            "The product label decides place, season and amount. We give no rates.",
-            "The lowest part of the stem is treated all the way round, on dry bark.",
-        ],
-        Method::CutStump => &[
-            "Cut low and level.",
-            "The stump is treated at once, by a licensed applicator or as the label says. We give no rates.",
-            "Keep wood where it falls.",
-        ],
-        Method::PullOrDig => &[
-            "Wait for moist soil.",
-            "Have buried lines located before you break ground.",
-            "Loosen the root crown, pull or lever it out with its main roots.",
-            "Shake off the soil, hang the roots up to dry, press the soil back.",
-        ],
-        Method::Fell => &[
-            "Walk all round, look up, and clear two ways out.",
-            "Keep everyone two tree lengths away.",
-            "Cut it below the lowest live branch, or low where it sprouts.",
-            "Felling needs training: if in doubt, ask a professional.",
-        ],
-        Method::RepeatCutting => &[
-            "Cut it low, below the lowest live branch.",
-            "Cut the sprouts each time that they are back: 3 times a year or more.",
-            "Go on for 3 years or more, until nothing comes.",
-        ],
-        Method::LeaveIt if dead => &[
-            "Leave it standing: it is a snag already.",
-            "Keep people out from under it, and look at it once a year and after storms.",
-        ],
-        Method::LeaveIt => &[
-            "Do nothing to it, and stay out from under it.",
-            "Look at it once a year and after storms.",
-        ],
-    }
-}
-
 /// Names of the numbers to carry.
 pub const RING_AT_LEAST: &str = "Ring, at least";
 /// The better width.
@@ -170,8 +162,3 @@ pub const RING_HEIGHT: &str = "Height on the trunk";
 pub const WAIST_TO_CHEST: [&str; 2] = ["3 to 4½ ft", "0.9 to 1.4 m"];
 /// Which stretch.
 pub const SMOOTH: &str = "On a smooth stretch, below the lowest live branch.";
-/// Share of trees that a missed strip saves.
-pub const MISSED: &str = "Even a tenth of the bark left can keep a vigorous young tree alive.";
-
-/// A dead tree has nothing to ring.
-pub const NO_RING_DEAD: &str = "There is nothing to ring: the bark is dead.";

@@ -1,5 +1,20 @@
-//! What outlives the page: the draft on this device, and the link.
+//! What is kept on this device or copied from the page: the draft, the link, timed trees.
 
+/// Timed trees: kept, taken off, refused, none, in a file, opened, another file.
+pub const TIMED_KEPT: &str = "Kept on this device, for every tree on this page.";
+/// Taken off the device.
+pub const TIMED_FORGOTTEN: &str = "No longer kept. What stands in the fields stays.";
+/// Nothing can be kept or saved.
+pub const TIMED_REFUSED: &str = "This page can keep nothing. Write them down.";
+/// Nothing to keep.
+pub const TIMED_NONE: &str = "Type the sizes of your own trees and their minutes first.";
+/// In a file.
+pub const TIMED_SAVED: &str = "The timed trees are in a file.";
+/// Filled in from a file.
+pub const TIMED_OPENED: &str = "The timed trees of that file are filled in.";
+/// Another file.
+pub const TIMED_OTHER: &str =
+    "That is no file of timed trees of this version. Open one that was downloaded here.";
 /// A draft is there: lead, words, button.
 pub const DRAFT: [&str; 3] = [
     "Draft on this device.",
@@ -16,7 +31,6 @@ pub const NO_DRAFT: [&str; 2] = [
     "No draft.",
     " This browser lets the page keep nothing. What you type is gone once the page is closed.",
 ];
-
 /// A question that came with a link: lead, words, button.
 pub const SHARED: [&str; 3] = [
     "Someone else’s tree.",
@@ -33,9 +47,6 @@ pub const SHARED_LONG: [&str; 2] = [
     "The link was not read.",
     " It holds more than 400 characters. Ask for the answer as text.",
 ];
-
-/// The button that copies a link.
-pub const COPY_LINK: &str = "Copy link";
 /// It was copied.
 pub const LINK_COPIED: &str =
     "Copied. The link holds the question and the region: no position, no temperatures.";

@@ -1,10 +1,11 @@
 //! Each calculator of the family: the question that it is, and its first sentence.
 
-use super::{Say, sentence, target_short};
+use super::say::Say;
+use super::{effort, phrase, reach, region, visits};
 use crate::kind::Kind;
 use crate::measure;
 use calc::answer::Outcome;
-use calc::model::reach;
+use calc::model::reach::Outcome as Reached;
 use calc::terms::method::Method;
 
 /// The question that a calculator is.
@@ -35,10 +36,10 @@ impl Say<'_> {
             Kind::TreePlan => None,
             Kind::Year => {
                 let (day, verdict) = (answer.asked_day?, answer.asked_verdict?);
-                let place = self.question.region.as_deref().map(super::region);
+                let place = self.question.region.as_deref().map(region::region);
                 let said = self.bark_on(day, verdict, answer.asked_probability);
                 Some(cat!(
-                    sentence(answer.species.name),
+                    phrase::sentence(answer.species.name),
                     if place.is_some() { " in " } else { "" },
                     place.unwrap_or(""),
                     ": ",
@@ -62,14 +63,10 @@ impl Say<'_> {
                 let near = self.nearest_of(true)?;
                 let inside = matches!(
                     near.outcome,
-                    Some(
-                        reach::Outcome::Inside
-                            | reach::Outcome::Professional
-                            | reach::Outcome::Line
-                    )
+                    Some(Reached::Inside | Reached::Professional | Reached::Line)
                 );
                 Some(cat!(
-                    sentence(target_short(near.kind)),
+                    phrase::sentence(reach::target_short(near.kind)),
                     ", ",
                     self.length(near.distance_m?),
                     " away: ",
@@ -83,7 +80,7 @@ impl Say<'_> {
                 let effort = answer.effort.as_ref()?;
                 let (span, hours) =
                     measure::span_of_minutes(effort.low_min, effort.likely_min, effort.high_min);
-                let lead = super::minutes_lead(&span, hours);
+                let lead = effort::minutes_lead(&span, hours);
                 Some(cat!(lead.trim_end_matches('.'), " for one person."))
             }
             Kind::Checks => {
@@ -93,7 +90,7 @@ impl Say<'_> {
                     .last()
                     .map_or(1, |visit| usize::from(visit.season));
                 Some(cat!(
-                    sentence(&super::visits_count(answer.visits.len(), seasons)),
+                    phrase::sentence(&visits::visits_count(answer.visits.len(), seasons)),
                     ", the first ",
                     measure::days(first.from, first.to),
                     "."

@@ -1,6 +1,7 @@
 //! How each number was made: a formula in words with its values, and what it rests on.
 
-use super::Say;
+use super::say::Say;
+use super::{confidence, effort, habitat, phrase, reach, season};
 use crate::measure;
 use calc::model::ring::{Ring, WidthRule};
 use calc::terms::cite::Cite;
@@ -201,7 +202,7 @@ impl Say<'_> {
         if let (Some(shown), false) = (height.shown_m, height.measured) {
             let ends = match (height.low_m, height.high_m) {
                 (Some(low), Some(high)) if high - low > 0.5 => {
-                    super::rows_from(&self.length(low), &self.length(high))
+                    confidence::rows_from(&self.length(low), &self.length(high))
                 }
                 _ => String::new(),
             };
@@ -219,8 +220,8 @@ impl Say<'_> {
         let zone = self.reach(answer.reach.zone_m);
         list.more(how, zone, people, &answer.reach.because);
         for target in &answer.reach.targets {
-            let how = cat!(super::sentence(&self.target_said(target)), ": ");
-            let judged = super::judged(target.outcome, target.damage);
+            let how = cat!(phrase::sentence(&self.target_said(target)), ": ");
+            let judged = reach::judged(target.outcome, target.damage);
             list.made(how, judged.into(), &[]);
         }
     }
@@ -236,7 +237,7 @@ impl Say<'_> {
                     " degree-days over 5 °C"
                 )
             });
-            let how = cat!("Half the buds open, from ", super::basis(basis), " = ");
+            let how = cat!("Half the buds open, from ", season::basis(basis), " = ");
             list.more(how, measure::day_year(budbreak), sum, &[]);
         }
         if let (Some(opens), Some(closes)) = (timing.opens, timing.closes) {
@@ -274,7 +275,7 @@ impl Say<'_> {
     fn made_after(&self, list: &mut List) {
         let answer = self.answer;
         let range = |likely: String, unit: &str, low: String, high: String| {
-            cat!(likely, unit, " (", super::to(low, high), ")")
+            cat!(likely, unit, " (", phrase::to(low, high), ")")
         };
         if let Some(effort) = &answer.effort {
             let tasks = effort.tasks;
@@ -295,12 +296,12 @@ impl Say<'_> {
             list.made(how, minutes, &effort.because);
             if let Some(own) = effort.own {
                 let how = "Your own rate = minutes of your own trees over ours, with ours as the starting point = ";
-                list.made(how.into(), super::times(own.factor), &[Cite::measured("")]);
+                list.made(how.into(), effort::times(own.factor), &[Cite::measured("")]);
             }
             let whole = effort.whole.minutes;
             let how = cat!(
                 "With ",
-                super::small(effort.whole.visits),
+                phrase::small(effort.whole.visits),
                 " visits = minutes × (1 + visits × share of a visit) + their walks = "
             );
             let minutes = range(
@@ -316,7 +317,7 @@ impl Say<'_> {
             let (low, likely, high) = habitat.half_life_years;
             let how = cat!(
                 "Years standing: half-life of ",
-                super::durability(habitat.durability),
+                habitat::durability(habitat.durability),
                 ", × ½ to × 2 = "
             );
             let years = range(

@@ -1,10 +1,9 @@
 //! A group's own settings: what is wrong with them, and what stands in an answer in the group's name.
 
-use super::{Say, either, row};
-use crate::hosted;
+use super::say::Say;
+use super::{phrase, problem};
 use crate::measure;
-use calc::answer::GroupAnswer;
-use calc::settings::{CodeTopic, Contact, ContactKind, Crew, Group, Settings, Told, What};
+use calc::settings::{CodeTopic, Contact, ContactKind, Group, Told, What};
 use chrono::NaiveDate;
 
 /// What is told of one place of the settings, and what to do.
@@ -16,7 +15,7 @@ pub fn settings_told(told: &Told) -> String {
         What::Hides => "No setting hides or loosens a stop or a caution. Take it out.".into(),
         What::NotTighter => cat!(
             "Only what makes advice more cautious stands here: ",
-            either(calc::settings::KEYS[5].1),
+            phrase::either(calc::settings::KEYS[5].1),
             "."
         ),
         What::Loosens => "Under 1 it would loosen the distances. Give 1 or more.".into(),
@@ -28,7 +27,7 @@ pub fn settings_told(told: &Told) -> String {
         What::Link => "A link starts with https://, http:// or tel: and has no space in it.".into(),
         What::Phone => "A telephone has digits, spaces and + ( ) - . / alone.".into(),
         What::Day => "Write the day as 2026-05-01.".into(),
-        What::NotOneOf(words) => cat!("Use ", either(words), "."),
+        What::NotOneOf(words) => cat!("Use ", phrase::either(words), "."),
         What::OutOfRange(range) => cat!(
             "Give a number from ",
             measure::plain(range.low, 1),
@@ -37,7 +36,7 @@ pub fn settings_told(told: &Told) -> String {
             "."
         ),
         What::Version => "“schema” must be 1.".into(),
-        What::Field(problem) => super::problem_text(problem),
+        What::Field(problem) => problem::problem_text(problem),
         What::Heads => "The first line names the columns: code,first,alias_en,note_en.".into(),
         What::NoList => "The list of species could not be had.".into(),
         What::TwoLists => "Name a list or paste one, not both.".into(),
@@ -105,56 +104,16 @@ pub fn settings_age(group: &Group) -> Option<String> {
     ))
 }
 
-/// What a crew does in a day.
-#[must_use]
-pub fn crew_day(crew: Crew, mean_min: f64) -> String {
-    let number = |value: f64| measure::plain(value, 1);
-    let trees = crew.trees_a_day(mean_min);
-    cat!(
-        "A crew of ",
-        number(crew.size),
-        " with ",
-        number(crew.hours),
-        " hours: about ",
-        measure::number(trees as u32),
-        if trees == 1.0 {
-            " tree like this in a day."
-        } else {
-            " trees like this in a day."
-        }
-    )
-}
-
 /// Above what a group says itself.
 #[must_use]
 pub fn from_group(name: &str) -> String {
     cat!("From ", name)
 }
 
-/// In place of what a stop is for, where the group's size makes it one.
-pub const OWN_RULE: &str = "the group's own rule";
 /// Who decides on a local rule stands behind this.
 pub const AUTHORITY: &str = "Who decides: ";
 
 impl Say<'_> {
-    /// The group's settings.
-    #[must_use]
-    pub fn group(&self) -> Option<&Settings> {
-        hosted(self.question.group.as_ref()).map(|group| &*group.settings)
-    }
-
-    /// Its name.
-    #[must_use]
-    pub fn group_name(&self) -> &str {
-        self.group().map_or("", |group| &group.name)
-    }
-
-    /// What the group asked for, where it asked for anything.
-    #[must_use]
-    pub fn group_answer(&self) -> Option<&GroupAnswer> {
-        hosted(self.answer.group.as_ref())
-    }
-
     /// What the group says of this species.
     #[must_use]
     pub fn group_notes(&self) -> Vec<String> {
@@ -165,13 +124,6 @@ impl Say<'_> {
             .filter(|(of, _)| of.name == species)
             .map(|(_, note)| cat!(self.group_name(), ": ", note))
             .collect()
-    }
-
-    /// The group's factor, where it is over 1.
-    #[must_use]
-    pub fn group_factor(&self) -> Option<String> {
-        let factor = self.question.tighten().distance_factor;
-        hosted((factor > 1.0).then(|| measure::plain(factor, 2)))
     }
 
     /// That distances are larger than the models ask for.
@@ -200,18 +152,5 @@ impl Say<'_> {
             most,
             " to a professional"
         ))
-    }
-
-    /// The group's months: `1 April to 30 June and …`.
-    #[must_use]
-    pub fn group_months(&self) -> Option<String> {
-        let months: Vec<String> = self
-            .answer
-            .rules
-            .iter()
-            .filter(|rule| rule.topic == calc::timing::restrictions::Topic::Group)
-            .map(|rule| measure::month_days(rule.from_md, rule.to_md))
-            .collect();
-        (!months.is_empty()).then(|| cat!(self.group_name(), " cuts no ring from ", row(&months)))
     }
 }

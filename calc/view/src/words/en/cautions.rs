@@ -1,0 +1,47 @@
+//! Titles of the cautions.
+
+use calc::reference::When;
+
+/// Cautions.
+pub const CAUTIONS: [&str; 2] = ["Cautions", "who decides, and who to ask"];
+/// Cautions folded.
+pub const MORE_CAUTIONS: &str = "More cautions: ";
+/// Merged line.
+pub const CHECK_TOO: &str = "Check these too: ";
+/// Who decides.
+pub const DECIDES: &str = "Who decides: ";
+
+/// A caution of the merged line in two or three words; none for one that never goes there.
+#[must_use]
+pub fn caution_short(id: &str) -> Option<&'static str> {
+    crate::rows::named(CAUTIONS_SHORT, id)
+}
+
+const CAUTIONS_SHORT: &str = concat!(
+    "HZ8=wind, ice, wet ground|",
+    "PL3=a branch on a line|",
+    "ED3=working alone|",
+    "ED5=ladders and climbing|",
+    "ED6=heat|",
+    "ED7=ticks|",
+    "TX1=poison ivy and its kin|",
+    "LW2=town and neighbourhood rules|",
+    "LW3=water and wetland edges|",
+    "LW7=moving wood|",
+    "LW11=native and listed trees|",
+    "LW12=public land and easements",
+);
+/// A caution from the trade or from memory.
+pub const NO_SOURCE: &str = "No source: from the trade, or from memory.";
+
+/// When a caution speaks.
+#[must_use]
+pub fn when(when: When) -> &'static str {
+    match when {
+        When::Stop => "Stop.",
+        When::Before => "Before you start.",
+        When::Work => "While you work.",
+        When::After => "Afterwards.",
+        When::Law => "Law and permission.",
+    }
+}

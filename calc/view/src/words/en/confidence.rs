@@ -1,0 +1,130 @@
+//! How sure the answer is, what would change it, and trees that look like this one.
+
+use super::say::Say;
+use super::{method, phrase};
+use crate::measure;
+use calc::answer::{Change, Changed, Outcome};
+use calc::terms::cite::Grade;
+use calc::terms::method::Method;
+
+/// Grades and changes.
+pub const HOW_SURE: [&str; 2] = ["How sure", "and what would change it"];
+/// Look-alikes.
+pub const IS_IT: [&str; 2] = ["Is it this tree?", "the mark that tells"];
+/// What would change it.
+pub const WHAT_CHANGES: &str = "What would change this answer.";
+/// Nothing found.
+pub const NOTHING_CHANGES: &str =
+    "No single change of day, distance, height, herbicide or size near these values does.";
+/// What the answer rests on.
+pub const SURE: [&str; 7] = [
+    "Ring width",
+    "Slip dates",
+    "Height",
+    "Reach, 1 to 2 heights",
+    "Minutes",
+    "Share that dies",
+    "How this species responds",
+];
+/// Beside the ring width.
+pub const WIDTHS_DIFFER: &str = "; published widths run from 1 in (2.5 cm) to one full trunk";
+/// Beside the reach.
+pub const REACH_SOURCES: &str = "; slope and small stems are our own assumption";
+/// Beside the outlook.
+pub const OUTLOOK_OWN: &str = "; counted on this species";
+/// Beside the outlook of a class.
+pub const OUTLOOK_CLASS: &str = "; counted on like trees, the rest is our own assumption";
+
+/// Give or take.
+#[must_use]
+pub fn take_days(days: f64) -> String {
+    cat!("; give or take ", crate::measure::plain(days, 0), " days")
+}
+
+/// Rows of a height.
+#[must_use]
+pub fn rows_from(low: &str, high: &str) -> String {
+    cat!("; estimates run from ", low, " to ", high)
+}
+
+/// An unknown species.
+pub const UNKNOWN_NAME: &str = "You could not name it. Take a twig with leaf, bud and fruit to someone who can, before you kill it.";
+/// The worst mistake.
+pub const MISTAKE: &str =
+    "Killing a native tree by mistake is the worst error here. Look for the mark first.";
+/// Folded look-alikes.
+pub const MORE_ALIKE: &str = "More trees like it";
+/// Behind a native look-alike.
+pub const NATIVE: &str = " (native)";
+
+/// How well a value is known.
+#[must_use]
+pub fn grade(grade: Grade) -> &'static str {
+    match grade {
+        Grade::Measured => "measured by you",
+        Grade::Published => "published",
+        Grade::Related => "related trees",
+        Grade::Derived => "worked out from published numbers",
+        Grade::Secondary => "quoted elsewhere",
+        Grade::Practice => "field practice",
+        Grade::Assumption => "our own assumption",
+        Grade::Memory => "from memory, no source",
+    }
+}
+
+impl Say<'_> {
+    /// A single change that flips the answer.
+    #[must_use]
+    pub fn change(&self, change: &Change) -> String {
+        let units = self.units();
+        let largest = self.question.largest().dbh.mm();
+        let more =
+            |more: bool, value: String| cat!(value, if more { " or more" } else { " or less" });
+        let what = match change.changed {
+            Changed::Date { to } => cat!("on ", measure::day_year(to)),
+            Changed::Distance { to_m } => {
+                let nearest = self.nearest().and_then(|target| target.distance_m);
+                let nearest = nearest.unwrap_or(0.0);
+                let m = self.length(to_m);
+                if to_m > nearest {
+                    cat!("with all that counts at least ", m, " away")
+                } else {
+                    cat!("with something only ", m, " away")
+                }
+            }
+            Changed::Height { to_m } => cat!(
+                "with a measured height of ",
+                more(to_m > self.answer.height.hazard_m, self.length(to_m))
+            ),
+            Changed::Herbicide { allowed: true } => {
+                "with herbicide by a licensed applicator".into()
+            }
+            Changed::Herbicide { allowed: false } => "without herbicide".into(),
+            Changed::WholeClone { to: true } => "if every stem of the clone can be ringed".into(),
+            Changed::WholeClone { to: false } => "if part of the clone can't be ringed".into(),
+            Changed::Diameter { to_mm } => cat!(
+                "with a trunk of ",
+                more(to_mm > largest, measure::size(to_mm).text(units)),
+                " across"
+            ),
+        };
+        cat!(
+            phrase::sentence(&what),
+            ": ",
+            self.then(change.outcome, change.headline_method),
+            "."
+        )
+    }
+
+    /// Another answer in a few words.
+    pub(super) fn then(&self, outcome: Outcome, method: Method) -> String {
+        match outcome {
+            Outcome::Do => "ring it".into(),
+            Outcome::Wait if method == Method::BarkRing => "wait, then ring it".into(),
+            Outcome::Wait => cat!("wait, then ", method::act(method)),
+            Outcome::OtherMethod => method::act(method).into(),
+            Outcome::Professional => "leave it to a professional".into(),
+            Outcome::CannotTell => "we could not tell".into(),
+        }
+    }
+}

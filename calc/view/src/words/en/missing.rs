@@ -1,0 +1,180 @@
+//! What is not known yet: what to find out, and the answer if it is so.
+
+use super::say::Say;
+use super::{phrase, reach};
+use crate::measure;
+use calc::answer::Conditional;
+use calc::model::reach::Why;
+
+/// Links to an empty field.
+pub const GIVE: &str = "Give";
+/// What is missing.
+pub const MISSING: &str = "Find this out first";
+/// If it were so.
+pub const IF: &str = "If ";
+/// If it were not.
+pub const OTHERWISE: &str = "Otherwise";
+/// A conditional answer is not this tree's answer yet.
+pub const ONLY_IF: &str =
+    "This holds only if it is so. Until you know, it is not this tree's answer.";
+/// What stands either way.
+pub const OTHERWISE_HOLDS: &str = "This stands if it is not so.";
+
+/// What is missing, as a clause; `within` is two heights.
+#[must_use]
+pub fn missing(why: Why, within: &str) -> String {
+    match why {
+        Why::ListOpen => cat!("what stands within ", within, " is not checked"),
+        Why::DistanceUnknown => "how far away it stands is not known".into(),
+        Why::LineOpen => cat!(
+            "whether an overhead line is within ",
+            within,
+            " is not answered"
+        ),
+        Why::HeightUnknown => "how tall it is, is not measured".into(),
+        Why::LineWithin
+        | Why::LineNoDistance
+        | Why::WeakTree
+        | Why::CanLand
+        | Why::TooSteep
+        | Why::InZone
+        | Why::SmallStem
+        | Why::PeopleOut
+        | Why::Nothing => reach::why(why).into(),
+    }
+}
+
+/// What to do about it: the row of a list, and the field that settles it.
+#[must_use]
+pub fn settle(why: Why, within: &str) -> Option<(String, &'static str)> {
+    Some(match why {
+        Why::ListOpen => (
+            cat!(
+                "List the nearest thing it could hit, or say that no ",
+                reach::COUNTS,
+                " stands within ",
+                within,
+                "."
+            ),
+            "targets",
+        ),
+        Why::DistanceUnknown => ("Measure how far away each thing stands.".into(), "targets"),
+        Why::LineOpen => (
+            cat!("Look up: is any overhead line within ", within, "?"),
+            "line_within_reach",
+        ),
+        Why::HeightUnknown => ("Measure the height.".into(), "height"),
+        Why::LineWithin
+        | Why::LineNoDistance
+        | Why::WeakTree
+        | Why::CanLand
+        | Why::TooSteep
+        | Why::InZone
+        | Why::SmallStem
+        | Why::PeopleOut
+        | Why::Nothing => return None,
+    })
+}
+
+/// An open condition, as the clause behind "If".
+#[must_use]
+pub fn condition(condition: Conditional, units: calc::terms::quantity::Units) -> String {
+    match condition {
+        Conditional::NothingInReach { within_m } => cat!(
+            "no ",
+            reach::COUNTS,
+            " lies within ",
+            measure::reach(within_m).text(units)
+        ),
+        Conditional::HeightUnder { height_m } => cat!(
+            "the tree is under ",
+            measure::length(height_m).text(units),
+            " tall"
+        ),
+        Conditional::WholeClone => "every stem of the clone can be ringed".into(),
+        Conditional::NoOakWilt => "oak wilt is not in your state".into(),
+        Conditional::SpeciesSuits => "it is a species that a ring suits".into(),
+    }
+}
+
+/// An open condition, as what is not known.
+#[must_use]
+pub fn open(condition: Conditional, units: calc::terms::quantity::Units) -> String {
+    match condition {
+        Conditional::NothingInReach { within_m } => {
+            missing(Why::ListOpen, &measure::reach(within_m).text(units))
+        }
+        Conditional::HeightUnder { height_m } => cat!(
+            "whether it is under ",
+            measure::length(height_m).text(units),
+            " tall is not measured"
+        ),
+        Conditional::WholeClone => {
+            "whether every stem of the clone can be ringed is not said".into()
+        }
+        Conditional::NoOakWilt => "whether oak wilt is in your state is not known".into(),
+        Conditional::SpeciesSuits => "which species it is, is not known".into(),
+    }
+}
+
+/// What to do about an open condition, and the field that settles it.
+#[must_use]
+pub fn settle_condition(condition: Conditional) -> Option<(&'static str, &'static str)> {
+    match condition {
+        // The reach says what is missing in more detail.
+        Conditional::NothingInReach { .. } => None,
+        Conditional::HeightUnder { .. } => Some(("Measure the height.", "height")),
+        Conditional::WholeClone => Some((
+            "Find every stem of the clone, and say whether all can be ringed.",
+            "whole_clone",
+        )),
+        Conditional::NoOakWilt => Some((
+            "Ask your state forester whether oak wilt is there, and choose the state.",
+            "region",
+        )),
+        Conditional::SpeciesSuits => Some(("Find out the species.", "species")),
+    }
+}
+
+impl Say<'_> {
+    /// Behind "If": the open conditions in one sentence.
+    #[must_use]
+    pub fn conditions(&self) -> String {
+        let list: Vec<String> = self
+            .answer
+            .conditional
+            .iter()
+            .flat_map(|open_if| &open_if.conditions)
+            .map(|it| condition(*it, self.units()))
+            .collect();
+        phrase::row(&list)
+    }
+
+    /// What is not known yet.
+    pub(super) fn why_open(&self) -> String {
+        let answer = self.answer;
+        let within = self.reach(answer.reach.people_out_m);
+        let Some(open_if) = &answer.conditional else {
+            return self::missing(answer.reach.why, &within);
+        };
+        let mut list: Vec<String> = Vec::new();
+        for it in &open_if.conditions {
+            match it {
+                calc::answer::Conditional::NothingInReach { .. }
+                    if !answer.reach.missing.is_empty() =>
+                {
+                    list.extend(
+                        answer
+                            .reach
+                            .missing
+                            .iter()
+                            .take(1)
+                            .map(|why| self::missing(*why, &within)),
+                    );
+                }
+                other => list.push(open(*other, self.units())),
+            }
+        }
+        phrase::row(&list)
+    }
+}

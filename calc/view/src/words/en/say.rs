@@ -1,0 +1,117 @@
+//! An answer with what it answers, and what of it several sentences name.
+
+use super::season;
+use crate::hosted;
+use crate::measure;
+use calc::answer::{Answer, GroupAnswer};
+use calc::model::method::MethodLine;
+use calc::model::reach::Judged;
+use calc::question::Question;
+use calc::reference::Reference;
+use calc::settings::Settings;
+use calc::terms::method::Method;
+use calc::terms::quantity::Units;
+use calc::timing::YearsInTen;
+
+/// An answer with what it answers.
+#[derive(Clone, Copy)]
+pub struct Say<'a> {
+    /// What is known.
+    pub reference: &'static Reference,
+    /// The question.
+    pub question: &'a Question,
+    /// The answer.
+    pub answer: &'a Answer,
+}
+
+impl Say<'_> {
+    /// The nearest thing that counts.
+    #[must_use]
+    pub fn nearest(&self) -> Option<&Judged> {
+        self.nearest_of(false)
+    }
+
+    /// The nearest thing, whether it counts or not.
+    pub(super) fn nearest_of(&self, all: bool) -> Option<&Judged> {
+        let targets = self.answer.reach.targets.iter();
+        let asked = targets.filter(|target| all || target.outcome.is_some());
+        let known = asked.filter_map(|target| Some((target.distance_m?, target)));
+        let nearest = known.min_by(|(a, _), (b, _)| a.total_cmp(b));
+        nearest.map(|(_, target)| target)
+    }
+
+    /// The group's settings.
+    #[must_use]
+    pub fn group(&self) -> Option<&Settings> {
+        hosted(self.question.group.as_ref()).map(|group| &*group.settings)
+    }
+
+    /// Its name.
+    #[must_use]
+    pub fn group_name(&self) -> &str {
+        self.group().map_or("", |group| &group.name)
+    }
+
+    /// What the group asked for, where it asked for anything.
+    #[must_use]
+    pub fn group_answer(&self) -> Option<&GroupAnswer> {
+        hosted(self.answer.group.as_ref())
+    }
+
+    /// The group's factor, where it is over 1.
+    #[must_use]
+    pub fn group_factor(&self) -> Option<String> {
+        let factor = self.question.tighten().distance_factor;
+        hosted((factor > 1.0).then(|| measure::plain(factor, 2)))
+    }
+
+    /// The reader's units.
+    #[must_use]
+    pub fn units(&self) -> Units {
+        self.question.units
+    }
+
+    /// A length in both units, the reader's first.
+    #[must_use]
+    pub fn length(&self, m: f64) -> String {
+        measure::length(m).text(self.units())
+    }
+
+    /// A reach, rounded up, in both units.
+    #[must_use]
+    pub fn reach(&self, m: f64) -> String {
+        measure::reach(m).text(self.units())
+    }
+
+    /// Size of the largest stem in both units.
+    #[must_use]
+    pub fn size(&self) -> String {
+        measure::size(self.question.largest().dbh.mm()).text(self.units())
+    }
+
+    /// How a method stands for the largest stem.
+    #[must_use]
+    pub fn line(&self, method: Method) -> Option<&MethodLine> {
+        self.answer
+            .methods
+            .iter()
+            .find(|line| line.method == method)
+    }
+
+    /// A probability as `about 9 years in 10`, where there is one.
+    #[must_use]
+    pub fn chance(&self, p: Option<f64>) -> Option<String> {
+        let p = p?;
+        Some(season::years_in_ten(YearsInTen::of(
+            p,
+            &self.reference.constants.timing,
+        )))
+    }
+
+    /// The target that decides.
+    #[must_use]
+    pub fn decided(&self) -> Option<&Judged> {
+        let reach = &self.answer.reach;
+        reach.decided_by.and_then(|at| reach.targets.get(at))
+    }
+}
