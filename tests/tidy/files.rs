@@ -35,10 +35,10 @@ fn the_top_level_is_the_one_of_the_design() {
 }
 
 /// Longest file without a reason, in lines.
-const LONGEST: usize = 400;
+const LONGEST: usize = 600;
 
 #[test]
-fn no_file_of_code_is_longer_than_400_lines_without_a_reason() {
+fn no_file_of_code_is_longer_than_600_lines_without_a_reason() {
     let excused = crate::exceptions("long_files.txt");
     let mut long = BTreeSet::new();
     for file in crate::files(&["calc", "www", "tests"]) {
