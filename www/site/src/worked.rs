@@ -5,40 +5,26 @@ use crate::template::escape;
 use anyhow::{Result, bail};
 use calc::answer::Answer;
 use calc::model::season::Local;
-use calc::question::{Question, StemTyped, TargetTyped, Text, Typed, read};
+use calc::question::{Question, StemTyped, Text, Typed, read};
 use calc::reference::Reference;
 use calc::terms::species::{Species, Suitability};
 use calc_view::out::Html;
 use calc_view::{answer, draw, measure, words};
 
-/// The days that the static pages speak of: no clock, so that a build is the
-/// same on every day.
-const EXAMPLE_DAY: &str = "2027-06-12";
+/// The example: an invented maple in an invented hedgerow, on a day of its own.
+const EXAMPLE: &str = include_str!("../../../content/examples/front_page.json");
+/// The day from which the table speaks: no clock, so that a build is the same
+/// on every day.
 const NEW_YEAR: &str = "2027-01-01";
 /// Trunk sizes of the table, inches.
 const SIZES: [&str; 3] = ["6 in", "12 in", "20 in"];
 
-/// The example: an invented maple in an invented hedgerow.
+/// The answer to the example.
 ///
 /// # Errors
 /// If the example is no good question any more.
 pub fn example(base: &str) -> Result<String> {
-    let typed = Typed {
-        version: 1,
-        species: Some(Text::from("Norway maple")),
-        stems: vec![StemTyped {
-            diameter: Some(Text::from("14 1/2 in")),
-            ..StemTyped::default()
-        }],
-        date: Some(Text::from(EXAMPLE_DAY)),
-        targets: vec![TargetTyped {
-            kind: Some(Text::from("path")),
-            distance: Some(Text::from("200 ft")),
-            ..TargetTyped::default()
-        }],
-        line_within_reach: Some(Text::from("no")),
-        ..Typed::default()
-    };
+    let typed: Typed = serde_json::from_str(EXAMPLE)?;
     let reference = calc_data::reference();
     let (question, answer) = ask(reference, &typed)?;
     let sources = format!("{base}sources/");
