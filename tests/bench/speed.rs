@@ -2,7 +2,7 @@
 //! holds on any machine, a ratio inside this run: an answer with its search for changes over one without.
 
 use calc::answer::{answer, without_changes};
-use calc::model::season::Local;
+use calc::models::season::Local;
 use calc::question::{Typed, read};
 use std::hint::black_box;
 use std::time::Instant;

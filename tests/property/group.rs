@@ -3,9 +3,9 @@
 use crate::make::{Maker, local, plain};
 use crate::support::{reference, settings_of};
 use calc::answer::{Answer, Changed, Outcome, answer};
-use calc::model::reach;
+use calc::models::reach;
+use calc::question::settings::Group;
 use calc::question::{Day, Question};
-use calc::settings::Group;
 use calc::terms::method::{Level, Method};
 use chrono::{Datelike, NaiveDate};
 use rand::Rng;
@@ -274,7 +274,7 @@ fn whatever_is_typed_no_accepted_text_is_markup_and_no_accepted_link_runs() {
             }
         }
         let value = crate::support::value_of(&settings);
-        let Ok((taken, _)) = calc::settings::read(reference(), &value, None) else {
+        let Ok((taken, _)) = calc::question::settings::read(reference(), &value, None) else {
             refused += 1;
             continue;
         };

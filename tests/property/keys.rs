@@ -1,6 +1,6 @@
 //! What reads and writes a question key by key has the keys that the question has, in its order.
 
-use calc::model::calibrate::Rate;
+use calc::models::calibrate::Rate;
 use calc::question::{
     HeightAidTyped, LeafOutTyped, PlaceTyped, Record, StemTyped, TargetTyped, TimedTyped, Typed,
     VisitTyped, slot_of,

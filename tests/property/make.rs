@@ -2,7 +2,7 @@
 
 use crate::support::{reference, try_read};
 use calc::answer::{Answer, without_changes};
-use calc::model::season::Local;
+use calc::models::season::Local;
 use calc::question::Question;
 use calc::timing::Station;
 use rand::rngs::StdRng;

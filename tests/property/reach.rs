@@ -3,7 +3,7 @@
 use crate::make::{Maker, plain_of};
 use crate::support::{level, speaks};
 use calc::answer::Outcome as Answered;
-use calc::model::reach::Outcome;
+use calc::models::reach::Outcome;
 use calc::terms::method::{Level, Method};
 use serde_json::{Value, json};
 

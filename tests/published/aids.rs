@@ -2,10 +2,10 @@
 //! code of its own and never an answer that hides it.
 
 use crate::support::*;
-use calc::model::at_visit::{Act, NoAdvice, RingJudged};
-use calc::model::calibrate::{NoRate, Rate, update};
-use calc::model::effort::{Three, Work, minutes};
-use calc::model::height_aid::HeightBy;
+use calc::models::at_visit::{Act, NoAdvice, RingJudged};
+use calc::models::calibrate::{NoRate, Rate, update};
+use calc::models::effort::{Three, Work, minutes};
+use calc::models::height_aid::HeightBy;
 use serde_json::{Value, json};
 
 fn asked(fields: Value) -> Value {
@@ -204,7 +204,7 @@ fn one_tree_tells_nothing_yet_and_zero_or_absurd_minutes_are_a_problem() {
     assert_eq!(only(other), ("timed.species".into(), "unknown_species"));
 }
 
-fn visit(at: &str, seen: &[&str]) -> calc::answer::VisitAnswer {
+fn visit(at: &str, seen: &[&str]) -> calc::models::at_visit::VisitAnswer {
     let fields = json!({ "visit": { "at": at, "seen": seen } });
     ask_plain(&asked(fields)).visit.expect("a visit")
 }

@@ -5,7 +5,7 @@
 
 use crate::support::*;
 use calc::answer::{Answer, answer};
-use calc::model::season::Local;
+use calc::models::season::Local;
 use calc::timing::spring::Doubt;
 use calc::timing::{Basis, Flag, Site, Station, Verdict};
 use serde_json::{Value, json};

@@ -5,7 +5,7 @@
 mod visits;
 
 use crate::support::*;
-use calc::model::effort::{Effort, Three, Work, minutes};
+use calc::models::effort::{Effort, Three, Work, minutes};
 use calc::terms::quantity::MM_PER_IN;
 use rand::SeedableRng;
 use rand::rngs::StdRng;

@@ -1,11 +1,11 @@
 //! What comes after the ring: calibration, height aids, visits in a calendar, how long a snag stands, the outlook's cells.
 
 use crate::support::{number, reference, rows, tree};
-use calc::model::at_visit::{Act, NoAdvice, RingJudged, Seen, advise};
-use calc::model::calibrate::{NoRate, Rate, update};
-use calc::model::effort::Three;
-use calc::model::height_aid::{NoHeight, by_angles, by_shadow, by_stick};
-use calc::model::{habitat, visits};
+use calc::models::at_visit::{Act, NoAdvice, RingJudged, Seen, advise};
+use calc::models::calibrate::{NoRate, Rate, update};
+use calc::models::effort::Three;
+use calc::models::height_aid::{NoHeight, by_angles, by_shadow, by_stick};
+use calc::models::{habitat, visits};
 use chrono::NaiveDate;
 
 fn three(text: &str) -> Three {
@@ -224,7 +224,7 @@ fn the_calendar_is_read_back_by_another_library_with_the_days_of_the_visits() {
     let answer = calc::answer::answer(
         reference(),
         &question,
-        &calc::model::season::Local::default(),
+        &calc::models::season::Local::default(),
     );
     assert!(!answer.visits.is_empty());
     let about = calc_view::words::visits::calendar_title(&question, &answer);

@@ -2,7 +2,7 @@
 //! vectors/heights.py (Python 3.11.7), which shares no code with the calculator. Forms: content/evidence/allometry.md.
 
 use crate::support::*;
-use calc::model::height::curve_m;
+use calc::models::height::curve_m;
 use calc::terms::quantity::{M_PER_FT, MM_PER_IN};
 use calc::terms::species::{Form, HeightRow};
 use serde_json::json;

@@ -6,7 +6,7 @@ mod wait;
 
 use crate::support::*;
 use calc::answer::{AlsoKind, Answer, Outcome};
-use calc::model::reach;
+use calc::models::reach;
 use calc::terms::day::iso;
 use calc::terms::method::{Level, Method};
 use serde_json::{Value, json};

@@ -5,7 +5,7 @@
 mod lines;
 
 use crate::support::*;
-use calc::model::reach::{Outcome, Reach, Why};
+use calc::models::reach::{Outcome, Reach, Why};
 use calc::terms::quantity::M_PER_FT;
 use serde_json::{Value, json};
 

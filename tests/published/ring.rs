@@ -1,7 +1,7 @@
 //! The width of the ring: content/evidence/ring_width.csv and practice.md A name the sources of each rule.
 
 use crate::support::*;
-use calc::model::ring::WidthRule;
+use calc::models::ring::WidthRule;
 use calc::terms::quantity::MM_PER_IN;
 use serde_json::{Value, json};
 
@@ -34,10 +34,10 @@ fn every_ring_is_at_least_150_mm_and_better_is_no_wider_than_the_diameter_or_500
                     );
                     let question = question(&asked);
                     let stem = question.stems[0];
-                    let bark = calc::model::bark::thickness(&stem, question.species);
+                    let bark = calc::models::bark::thickness(&stem, question.species);
                     let ring = bark.and_then(|bark| {
                         let constants = &reference().constants.ring;
-                        calc::model::ring::width(constants, &question, &stem, bark.mm)
+                        calc::models::ring::width(constants, &question, &stem, bark.mm)
                     });
                     let Some(ring) = ring else {
                         assert!(species.bark.is_none(), "{}", species.name);

@@ -3,8 +3,8 @@
 
 use crate::support::{ask, near, question, reference, settings_of, tree, value_of, with};
 use calc::answer::{Answer, Outcome, answer};
-use calc::model::season::Local;
-use calc::settings::{Group, Settings, Told, read};
+use calc::models::season::Local;
+use calc::question::settings::{Group, Settings, Told, read};
 use calc::terms::method::Method;
 use calc_view::{settings_told, text};
 use chrono::NaiveDate;

@@ -2,7 +2,7 @@
 #![allow(dead_code, reason = "each check uses its own part")]
 
 use calc::answer::{Answer, answer, without_changes};
-use calc::model::season::Local;
+use calc::models::season::Local;
 use calc::question::{Problem, Question, Typed, read};
 use calc::reference::Reference;
 use calc::terms::method::{Level, Method};
@@ -98,7 +98,7 @@ pub fn level(answer: &Answer, method: Method) -> Level {
 }
 
 /// The line of a method for the largest stem.
-pub fn line(answer: &Answer, method: Method) -> &calc::model::method::MethodLine {
+pub fn line(answer: &Answer, method: Method) -> &calc::models::method::MethodLine {
     answer
         .methods
         .iter()
@@ -112,8 +112,8 @@ pub fn speaks(answer: &Answer, id: &str) -> bool {
 }
 
 /// A group's settings as the reader takes them.
-pub fn value_of(value: &Value) -> calc::settings::Value {
-    use calc::settings::Value as Taken;
+pub fn value_of(value: &Value) -> calc::question::settings::Value {
+    use calc::question::settings::Value as Taken;
     match value {
         Value::Null => Taken::Null,
         Value::Bool(held) => Taken::Bool(*held),
@@ -129,8 +129,8 @@ pub fn value_of(value: &Value) -> calc::settings::Value {
 }
 
 /// Settings that are accepted.
-pub fn settings_of(value: &Value) -> calc::settings::Settings {
-    match calc::settings::read(reference(), &value_of(value), None) {
+pub fn settings_of(value: &Value) -> calc::question::settings::Settings {
+    match calc::question::settings::read(reference(), &value_of(value), None) {
         Ok((settings, _)) => settings,
         Err(told) => panic!("{told:?} in {value}"),
     }

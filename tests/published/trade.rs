@@ -2,9 +2,9 @@
 
 use crate::support::*;
 use calc::answer::{Answer, Outcome, answer};
-use calc::model::at_visit::{Act, RingJudged, Seen, advise};
-use calc::model::season::Local;
-use calc::model::visits::VisitKind;
+use calc::models::at_visit::{Act, RingJudged, Seen, advise};
+use calc::models::season::Local;
+use calc::models::visits::VisitKind;
 use calc::terms::day::iso;
 use calc::terms::method::{Level, Method};
 use calc::timing::{Station, Verdict};

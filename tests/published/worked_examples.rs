@@ -1,7 +1,7 @@
 //! content/evidence/worked_examples.csv: printed input and printed output. Each row names its source, place and grade.
 
 use crate::support::*;
-use calc::model::{bark, height, stand};
+use calc::models::{bark, height, stand};
 use calc::terms::quantity::{M_PER_FT, MM_PER_IN};
 use calc::terms::species::Form;
 use serde_json::json;

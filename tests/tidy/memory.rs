@@ -80,7 +80,7 @@ fn no_animal_that_is_shown_is_from_memory() {
 fn no_month_outlook_height_bark_or_rule_that_answers_quote_is_from_memory() {
     use calc::terms::place::Hemisphere;
     use calc::timing::Topic;
-    use calc::timing::restrictions::for_region;
+    use calc::timing::closed_months::for_region;
     let topics = [
         Topic::Birds,
         Topic::Bats,

@@ -3,8 +3,9 @@
 use crate::pack::Pack;
 use crate::table::{Problem, Row, Table};
 use crate::tags;
-use calc::model::method::Condition;
-use calc::reference::{OutlookClass, SizeClass, When};
+use calc::models::cautions::When;
+use calc::models::condition::Condition;
+use calc::models::outlook::{OutlookClass, SizeClass};
 use calc::terms::cite::Grade;
 use calc::terms::method::Cell;
 use std::cell::RefCell;
@@ -488,7 +489,7 @@ fn month_day(pack: &mut Pack, row: &Row<'_>, column: &str) -> Result<(), Problem
 }
 
 pub fn restrictions(content: &Path, sources: &Sources, pack: &mut Pack) -> Result<(), Problem> {
-    use calc::timing::restrictions::{Scope, Topic};
+    use calc::timing::closed_months::{Scope, Topic};
     let topic = |row: &Row<'_>| {
         let word = row.text("kind")?;
         Topic::parse(word).ok_or_else(|| row.problem(format!("kind: \"{word}\" is not known")))

@@ -1,11 +1,12 @@
 // Shared by the build, which writes a value as its place in one of these lists, and by the reader.
 
-use calc::reference::{OutlookClass, SizeClass, When};
+use calc::models::cautions::When;
+use calc::models::outlook::{OutlookClass, SizeClass};
 use calc::terms::cite::Grade;
 use calc::terms::method::{Cell, Level};
 use calc::terms::species::WoodClass;
 use calc::terms::species::{Confidence, Durability, Form, Group, Suitability, Trait, Vigor};
-use calc::timing::restrictions::{Scope, Topic};
+use calc::timing::closed_months::{Scope, Topic};
 
 pub const GRADES: &[Grade] = &[
     Grade::Measured,

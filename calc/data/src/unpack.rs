@@ -2,19 +2,21 @@
 
 use crate::reader::Reader;
 use crate::tags;
-use calc::model::effort::{EffortConstants, Three};
-use calc::model::height::HeightConstants;
-use calc::model::method::Condition;
-use calc::model::reach::ReachConstants;
-use calc::model::ring::RingConstants;
-use calc::reference::{
-    Caution, CavityUser, Constants, MethodMinutes, MethodRule, OutlookOverride, OutlookRow,
-    Reference, Share, SnagGuide, Source,
-};
+use calc::models::cautions::Caution;
+use calc::models::condition::Condition;
+use calc::models::effort::MethodMinutes;
+use calc::models::effort::{EffortConstants, Three};
+use calc::models::habitat::{CavityUser, SnagGuide};
+use calc::models::height::HeightConstants;
+use calc::models::method::MethodRule;
+use calc::models::outlook::{OutlookOverride, OutlookRow, Share};
+use calc::models::reach::ReachConstants;
+use calc::models::ring::RingConstants;
+use calc::reference::{Constants, Reference, Source};
 use calc::terms::cite::Cite;
 use calc::terms::method::Method;
 use calc::terms::species::{Bark, DeathRow, HeightRow, LookAlike, Species, SproutRow};
-use calc::timing::restrictions::{DiseaseRegion, Restriction};
+use calc::timing::closed_months::{DiseaseRegion, Restriction};
 
 impl Reader {
     /// All tables.

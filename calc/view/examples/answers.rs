@@ -1,7 +1,7 @@
 //! Writes the answers to the named questions of `content/examples` as one page, to be looked at, or as text.
 //! `cargo run -p calc-view --example answers -- dark > page.html` (light, dark, sun, or text; then a name).
 
-use calc::model::season::Local;
+use calc::models::season::Local;
 use calc::question::read;
 use calc_view::answer::{self, Options};
 use calc_view::draw::mark::defs;

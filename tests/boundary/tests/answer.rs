@@ -1,7 +1,7 @@
 //! Questions and answers as objects: what goes in is read as the interface says, what comes out is what
 //! JSON has.
 
-use calc::model::season::Local;
+use calc::models::season::Local;
 use calc::question::Typed;
 use js_sys::{Array, JSON, Object, Reflect};
 use serde_json::{Value, json};

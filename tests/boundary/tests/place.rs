@@ -3,7 +3,7 @@
 mod host;
 
 use calc::timing::Station;
-use calc::timing::pack::{climate, towns};
+use calc::timing::places::{climate, towns};
 use host::{Host, wait};
 use std::cell::RefCell;
 use std::rc::Rc;

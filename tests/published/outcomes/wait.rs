@@ -81,7 +81,8 @@ fn an_oak_without_a_state_is_shown_no_window_under_a_closed_month() {
         let answer = ask(&asked);
         assert_eq!(answer.outcome, Outcome::CannotTell, "{region:?}");
         let closes = |answer: &calc::answer::Answer| {
-            let oak = |rule: &&calc::answer::Rules| rule.topic == calc::timing::Topic::OakWilt;
+            let oak =
+                |rule: &&calc::models::season::Rules| rule.topic == calc::timing::Topic::OakWilt;
             answer.rules.iter().find(oak).expect("told").closes
         };
         assert!(closes(&answer));

@@ -2,7 +2,7 @@
 
 use super::of_50_ft;
 use crate::support::*;
-use calc::model::reach::{Outcome, Why, approach_m};
+use calc::models::reach::{Outcome, Why, approach_m};
 use calc::terms::quantity::M_PER_FT;
 use serde_json::{Value, json};
 

@@ -2,8 +2,8 @@
 //! Sources: WorldClim 1.4 and GeoNames, as content/places/README.md tells.
 
 use crate::support::{constants, day, number, rows, stations};
-use calc::timing::pack::towns::{Town, find, size};
-use calc::timing::pack::{Broken, climate, towns};
+use calc::timing::places::towns::{Town, find, size};
+use calc::timing::places::{Broken, climate, towns};
 use calc::timing::{Site, climate::at};
 use std::io::Write as _;
 

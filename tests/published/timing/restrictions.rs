@@ -3,7 +3,7 @@
 use crate::support::{Row, day, rows};
 use calc::terms::cite::{Cite, Grade};
 use calc::terms::place::Hemisphere::{North, South};
-use calc::timing::restrictions::{for_region, oak_wilt, presence};
+use calc::timing::closed_months::{for_region, oak_wilt, presence};
 use calc::timing::{Applied, DiseaseRegion, OakWilt, Presence, Restriction, Scope, Topic};
 use chrono::NaiveDate;
 

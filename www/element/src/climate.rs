@@ -3,10 +3,11 @@
 
 use crate::plan::Plan;
 use crate::plans;
-use calc::model::season::Local;
+use calc::models::season::Local;
 use calc::question::Question;
 use calc::terms::place::Place;
-use calc::timing::pack::climate::{self, Places};
+use calc::timing::places::climate;
+use calc::timing::places::climate::Places;
 use js_sys::{Date, Function};
 use std::cell::{Cell, RefCell};
 use wasm_bindgen::JsValue;

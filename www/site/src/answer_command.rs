@@ -2,9 +2,9 @@
 
 use crate::{args, places, question, settings, tree};
 use anyhow::{Context, Result};
-use calc::model::season::Local;
+use calc::models::season::Local;
 use calc::question::Problem;
-use calc::settings::Group;
+use calc::question::settings::Group;
 use calc::terms::place::Place;
 use serde::Serialize;
 use std::io::{ErrorKind, Read as _, Write as _};

@@ -4,7 +4,7 @@
 
 use anyhow::{Context, Result, bail};
 use calc::timing::climate::{Site, Station};
-use calc::timing::pack::{climate, towns};
+use calc::timing::places::{climate, towns};
 use std::path::Path;
 
 /// Countries that have a town list, by ISO 3166-1 code.

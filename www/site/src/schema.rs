@@ -31,7 +31,7 @@ pub fn answer() -> Result<String> {
 /// # Errors
 /// When it can't be written as JSON.
 pub fn settings() -> Result<String> {
-    let schema = schemars::schema_for!(calc::settings::shape::SettingsShape);
+    let schema = schemars::schema_for!(calc::question::settings::shape::SettingsShape);
     Ok(serde_json::to_string_pretty(&schema)?)
 }
 
@@ -153,7 +153,7 @@ mod tests {
             "crew" => &schema["$defs"]["CrewShape"],
             other => panic!("{other} has no shape"),
         };
-        for (path, keys) in calc::settings::KEYS {
+        for (path, keys) in calc::question::settings::KEYS {
             let known = shape(path)["properties"].as_object().expect(path);
             let mut read: Vec<&str> = keys.to_vec();
             read.sort_unstable();

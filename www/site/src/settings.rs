@@ -2,7 +2,7 @@
 
 use crate::args;
 use anyhow::{Context, Result};
-use calc::settings::{Settings, Told, Value, read};
+use calc::question::settings::{Settings, Told, Value, read};
 use serde_json::Value as Json;
 use std::path::Path;
 use std::process::ExitCode;

@@ -4,7 +4,7 @@
 use crate::template::escape;
 use anyhow::{Result, bail};
 use calc::answer::Answer;
-use calc::model::season::Local;
+use calc::models::season::Local;
 use calc::question::{Question, StemTyped, Text, Typed, read};
 use calc::reference::Reference;
 use calc::terms::species::{Species, Suitability};

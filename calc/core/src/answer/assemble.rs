@@ -2,11 +2,11 @@
 
 use super::decide::Decision;
 use super::scene::{Scene, level};
-use super::types::{Answer, Conditional, GroupAnswer, Near, Outcome, SpeciesLine, StemAnswer};
-use super::{open, rest, season_lines, work};
-use crate::model::caution;
-use crate::model::method;
-use crate::model::{bark, habitat, height, outlook, ring, stand};
+use super::{open, season_lines, sources, work};
+use crate::answer::{Answer, Conditional, GroupAnswer, Near, Outcome, SpeciesLine, StemAnswer};
+use crate::models::cautions;
+use crate::models::method;
+use crate::models::{bark, habitat, height, outlook, ring, stand};
 use crate::question::Day;
 use crate::terms::method::{Level, Method};
 use crate::terms::tighten::Tighten;
@@ -38,9 +38,9 @@ pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) 
     };
     let rules = season_lines::rules(scene, asked, day);
     let days: Vec<NaiveDate> = [asked, Some(day)].into_iter().flatten().collect();
-    let cautions = caution::judge(
+    let cautions = cautions::judge(
         reference,
-        &caution::Case {
+        &cautions::Case {
             question,
             reach: &scene.reach,
             methods: &methods,
@@ -70,7 +70,7 @@ pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) 
             code: question.species.code,
             group: question.species.group,
             suitability: question.species.suitability,
-            native_here: caution::native_here(question),
+            native_here: cautions::native_here(question),
             look_alikes: question.species.look_alikes,
         },
         crown_m: height::crown_m(
@@ -108,7 +108,7 @@ pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) 
                 region,
             )
         }),
-        assumed: rest::assumed(question, &height, &stems),
+        assumed: sources::assumed(question, &height, &stems),
         methods,
         stems,
         height,
@@ -123,7 +123,7 @@ pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) 
         changes: Vec::new(),
         sources: Vec::new(),
     };
-    answer.sources = rest::sources(reference, &answer);
+    answer.sources = sources::sources(reference, &answer);
     answer
 }
 

@@ -1,15 +1,99 @@
 //! What would change the answer: the nearest single change of each kind, found by asking the models again.
 
 use super::compose;
-use super::types::{Answer, Change, Changed, Outcome};
-use crate::model::height;
-use crate::model::season::Local;
+use crate::answer::{Answer, Outcome};
+use crate::models::height;
+use crate::models::season::Local;
 use crate::question::{Day, Question};
 use crate::reference::Reference;
+use crate::terms::method::Method;
 use crate::terms::quantity::{Dbh, M_PER_FT, MM_PER_IN, TargetDistance, TotalHeight};
 use crate::terms::species::{Suitability, Vigor};
 use crate::terms::tree::{Herbicide, TargetKind};
 use chrono::{Days, NaiveDate};
+use serde::ser::SerializeStruct;
+use serde::{Serialize, Serializer};
+
+/// A single change of the question that flips the answer, found by asking again.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct Change {
+    /// What changes.
+    #[cfg_attr(feature = "schema", serde(flatten))]
+    pub changed: Changed,
+    /// The outcome then.
+    pub outcome: Outcome,
+    /// The method at the head then.
+    pub headline_method: Method,
+}
+
+/// By hand: what the derive needs to lay one value flat in another is bytes in the browser.
+impl Serialize for Change {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let mut flat = serializer.serialize_struct("Change", 4)?;
+        let number = |key, to| (key, Some(to));
+        let (field, (key, to)) = match self.changed {
+            Changed::Date { .. } => ("date", ("to", None)),
+            Changed::Distance { to_m } => ("distance", number("to_m", to_m)),
+            Changed::Height { to_m } => ("height", number("to_m", to_m)),
+            Changed::Herbicide { .. } => ("herbicide", ("allowed", None)),
+            Changed::WholeClone { .. } => ("whole_clone", ("to", None)),
+            Changed::Diameter { to_mm } => ("diameter", number("to_mm", to_mm)),
+        };
+        flat.serialize_field("field", field)?;
+        match (self.changed, to) {
+            (Changed::Date { to }, _) => flat.serialize_field(key, &crate::terms::day::iso(to))?,
+            (Changed::Herbicide { allowed: to } | Changed::WholeClone { to }, _) => {
+                flat.serialize_field(key, &to)?;
+            }
+            (_, to) => flat.serialize_field(key, &to)?,
+        }
+        flat.serialize_field("outcome", &self.outcome)?;
+        flat.serialize_field("headline_method", &self.headline_method)?;
+        flat.end()
+    }
+}
+
+/// What changes.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema, ts_rs::TS),
+    serde(rename_all = "snake_case", tag = "field")
+)]
+pub enum Changed {
+    /// Another day.
+    Date {
+        /// The day.
+        #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
+        to: NaiveDate,
+    },
+    /// All that stands near is at least so far, or as near.
+    Distance {
+        /// Metres.
+        to_m: f64,
+    },
+    /// A measured height.
+    Height {
+        /// Metres.
+        to_m: f64,
+    },
+    /// Herbicide by a licensed applicator, or none.
+    Herbicide {
+        /// Whether it is allowed then.
+        allowed: bool,
+    },
+    /// Whether the whole clone can be ringed.
+    WholeClone {
+        /// It can.
+        to: bool,
+    },
+    /// Another diameter.
+    Diameter {
+        /// Millimetres.
+        to_mm: f64,
+    },
+}
 
 /// Days looked at on both sides of the asked day.
 const DAYS: u64 = 60;
@@ -59,7 +143,7 @@ pub fn search(
     found
 }
 
-type Flip = (Outcome, crate::terms::method::Method);
+type Flip = (Outcome, Method);
 
 fn change(changed: Changed, flip: Flip) -> Change {
     Change {

@@ -2,13 +2,71 @@
 
 use super::open;
 use super::scene::{Levels, Scene, level};
-use super::types::{Also, AlsoKind, Conditional, Outcome};
-use crate::model::method;
-use crate::model::reach;
+use crate::answer::Conditional;
+use crate::models::method;
+use crate::models::reach;
 use crate::question::{Day, Question};
 use crate::terms::method::{Level, Method};
 use crate::terms::tree::{Herbicide, Stem};
+use crate::terms::words::words;
 use chrono::{Datelike, NaiveDate};
+use serde::Serialize;
+
+words! {
+    /// The five outcomes.
+    pub enum Outcome {
+        /// Ring it.
+        Do,
+        /// Ring it, on a later day.
+        Wait,
+        /// Another method.
+        OtherMethod,
+        /// Leave it to a professional.
+        Professional,
+        /// Something decisive is not known.
+        CannotTell,
+    }
+}
+
+/// Something that stands beside the headline.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct Also {
+    /// What it is.
+    pub kind: AlsoKind,
+    /// The method.
+    pub method: Method,
+    /// Its level.
+    pub level: Level,
+    /// Whether only a professional, or a licensed applicator, may do it.
+    pub by_professional: bool,
+    /// The day, where it is for another day.
+    #[serde(serialize_with = "crate::terms::day::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
+    pub day: Option<NaiveDate>,
+}
+
+words! {
+    /// Kinds of such lines.
+    pub enum AlsoKind {
+        /// The best method if the condition does not hold.
+        Otherwise,
+        /// The best method without herbicide.
+        WithoutHerbicide,
+        /// A ring on a later day.
+        RingLater,
+        /// A ring is possible, though something stands against it.
+        RingPossible,
+        /// The next method behind a ring that is only possible.
+        NextMethod,
+        /// The ring is ruled out on every day at this place.
+        NoRingHere,
+    }
+}
 
 /// A wait of more days than this yields to another method that stands now.
 const LONG_WAIT_DAYS: i64 = 120;

@@ -6,22 +6,36 @@ mod compose;
 mod decide;
 mod lifted;
 mod open;
-mod rest;
 mod scene;
 mod season_lines;
-mod types;
+mod sources;
 mod work;
 
-pub use types::{
-    Also, AlsoKind, Answer, Assumed, Before, Change, Changed, Conditional, EffortAnswer,
-    GroupAnswer, HeightAnswer, If, Long, MethodWork, Near, Outcome, OwnRate, ReachAnswer, Rules,
-    SourceLine, SpeciesLine, SpringAnswer, StemAnswer, TapeSpan, TimingAnswer, VisitAnswer,
-};
+pub use changes::{Change, Changed};
+pub use decide::{Also, AlsoKind, Outcome};
+pub use open::{Conditional, If};
+pub use sources::{Assumed, SourceLine};
 
-use crate::model::caution;
-use crate::model::season::Local;
+use crate::models::at_visit::VisitAnswer;
+use crate::models::bark::Bark;
+use crate::models::cautions::{self, CautionLine};
+use crate::models::effort::{EffortAnswer, MethodWork};
+use crate::models::habitat::Habitat;
+use crate::models::height::Height;
+use crate::models::method::MethodLine;
+use crate::models::outlook::Outlook;
+use crate::models::reach::Reach;
+use crate::models::ring::Ring;
+use crate::models::season::{Local, Rules, TimingAnswer};
+use crate::models::visits::Visit;
 use crate::question::Question;
 use crate::reference::Reference;
+use crate::terms::cite::Finding;
+use crate::terms::method::Method;
+use crate::terms::species::{Group, LookAlike, Suitability};
+use crate::timing::Verdict;
+use chrono::NaiveDate;
+use serde::Serialize;
 
 /// Answers a question. Given a question that was read, it cannot fail.
 #[must_use]
@@ -48,10 +62,161 @@ pub fn without_changes(
         let mut plain = question.clone();
         plain.group = None;
         let plain = ask(&plain);
-        caution::join(&mut answer.cautions, &plain.cautions);
+        cautions::join(&mut answer.cautions, &plain.cautions);
         let inner = plain.conditional.iter().flat_map(|it| &it.answer.cautions);
-        caution::join(&mut answer.cautions, inner);
-        answer.sources = rest::sources(reference, &answer);
+        cautions::join(&mut answer.cautions, inner);
+        answer.sources = sources::sources(reference, &answer);
     }
     answer
+}
+
+/// An answer.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct Answer {
+    /// Version of these names: 1.
+    pub version: u32,
+    /// Version of the tables behind it.
+    pub data_version: &'static str,
+    /// The outcome.
+    pub outcome: Outcome,
+    /// The method at the head; under `cannot_tell` the best method otherwise.
+    pub headline_method: Method,
+    /// Whether only a professional may do it.
+    pub headline_by_professional: bool,
+    /// The species as understood.
+    pub species: SpeciesLine,
+    /// The nine methods for the largest stem.
+    pub methods: Vec<MethodLine>,
+    /// Each stem, in the order given.
+    pub stems: Vec<StemAnswer>,
+    /// Height.
+    pub height: Height,
+    /// Crown width, metres: mean, low, high.
+    pub crown_m: Option<Finding<f64>>,
+    /// Reach.
+    pub reach: Reach,
+    /// Timing on the advised day.
+    pub timing: TimingAnswer,
+    /// The day asked about; none for the whole year.
+    #[serde(serialize_with = "crate::terms::day::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
+    pub asked_day: Option<NaiveDate>,
+    /// The day that the answer is for.
+    #[serde(serialize_with = "crate::terms::day::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
+    pub advised_day: Option<NaiveDate>,
+    /// The bark on the day asked about.
+    pub asked_verdict: Option<Verdict>,
+    /// Probability of slip on the day asked about.
+    pub asked_probability: Option<f64>,
+    /// Minutes for the ring at its better width; none where no ring may be cut.
+    pub effort: Option<EffortAnswer>,
+    /// Work of the nine methods on the largest stem, in the order of `methods`.
+    pub work: Vec<MethodWork>,
+    /// Visits after it.
+    pub visits: Vec<Visit>,
+    /// Advice at the visit that was asked about.
+    pub visit: Option<VisitAnswer>,
+    /// Outlook of the largest stem, where a ring may be cut.
+    pub outlook: Option<Outlook>,
+    /// What a snag of it leaves, where it stays standing.
+    pub habitat: Option<Habitat>,
+    /// Months of law and biology that meet the asked or advised day or the window.
+    pub rules: Vec<Rules>,
+    /// Cautions, in the order of the page.
+    pub cautions: Vec<CautionLine>,
+    /// Under `cannot_tell`: what would settle it, and what the answer then is.
+    #[serde(rename = "if")]
+    pub conditional: Option<If>,
+    /// The next best thing to say.
+    pub next_line: Option<Also>,
+    /// What else stands beside it.
+    pub also: Vec<Also>,
+    /// The headline on the other side of a size limit that is near.
+    pub near_limit: Option<Near>,
+    /// What the group's own settings asked for beyond the models; none where nothing.
+    pub group: Option<GroupAnswer>,
+    /// Single changes that flip the outcome or the headline, the nearest of each kind.
+    pub changes: Vec<Change>,
+    /// What was not given, and what was used instead.
+    pub assumed: Vec<Assumed>,
+    /// Sources of everything above.
+    pub sources: Vec<SourceLine>,
+}
+
+/// The species as understood.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct SpeciesLine {
+    /// Common name.
+    pub name: &'static str,
+    /// Scientific name.
+    pub scientific: &'static str,
+    /// Plant code.
+    pub code: &'static str,
+    /// Growth form.
+    pub group: Group,
+    /// Whether a ring alone suits it.
+    pub suitability: Suitability,
+    /// Whether it is native in the region asked about.
+    pub native_here: bool,
+    /// Native look-alikes.
+    pub look_alikes: &'static [LookAlike],
+}
+
+/// One stem.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct StemAnswer {
+    /// Diameter at breast height, mm.
+    pub dbh_mm: f64,
+    /// Diameter inside bark, mm; none without bark.
+    pub inside_bark_mm: Option<f64>,
+    /// Share of live bark, 0 to 1.
+    pub live_share: f64,
+    /// The ring; none where there is nothing to cut.
+    pub ring: Option<Ring>,
+    /// The bark; none for palms and the like.
+    pub bark: Option<Bark>,
+    /// The nine methods.
+    pub methods: Vec<MethodLine>,
+    /// Method at the head for this stem alone.
+    pub headline_method: Method,
+    /// Whether it is the one to spare.
+    pub spared: bool,
+}
+
+/// Both sides of a size limit.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct Near {
+    /// The limit, mm of dbh.
+    pub limit_mm: f64,
+    /// The headline on the other side.
+    pub method: Method,
+}
+
+/// What a group's own settings asked for. They may only make an answer more cautious.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct GroupAnswer {
+    /// The group.
+    pub name: String,
+    /// The reach is judged with the height times this.
+    pub distance_factor: f64,
+    /// The thickest tree that it leaves to volunteers, mm of dbh.
+    pub volunteers_mm: Option<f64>,
+    /// Months in which it cuts no ring: first and last month of each run.
+    pub months_blocked: Vec<(u8, u8)>,
+    /// Whether its size is what makes this a professional's tree.
+    pub stops: bool,
 }

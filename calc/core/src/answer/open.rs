@@ -2,15 +2,66 @@
 
 use super::lifted::Lifted;
 use super::scene::{Scene, level};
-use super::types::Conditional;
-use crate::model::method::Case;
-use crate::model::reach::{self, Why};
+use crate::answer::Answer;
+use crate::models::condition::Case;
+use crate::models::reach;
+use crate::models::reach::Why;
 use crate::question::Question;
 use crate::terms::method::{Level, Method};
 use crate::terms::quantity::TotalHeight;
 use crate::terms::species::{Suitability, Vigor};
 use crate::terms::tree::{Reply, Stem, TargetKind};
 use chrono::NaiveDate;
+use serde::Serialize;
+
+/// What would settle a question that can't be answered yet.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct If {
+    /// The open conditions by name, joined with `+`.
+    pub condition: String,
+    /// The same, one by one.
+    pub conditions: Vec<Conditional>,
+    /// The answer if they hold.
+    pub answer: Box<Answer>,
+}
+
+/// A condition that is open.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+#[serde(rename_all = "snake_case", tag = "name")]
+pub enum Conditional {
+    /// Nothing that counts stands within this distance.
+    NothingInReach {
+        /// Two heights, metres.
+        within_m: f64,
+    },
+    /// The tree is lower than this.
+    HeightUnder {
+        /// Metres.
+        height_m: f64,
+    },
+    /// Every stem of the clone can be ringed.
+    WholeClone,
+    /// Oak wilt is not in the state.
+    NoOakWilt,
+    /// It is a species that a ring suits.
+    SpeciesSuits,
+}
+
+impl Conditional {
+    /// Its name.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::NothingInReach { .. } => "nothing_in_reach",
+            Self::HeightUnder { .. } => "height_under",
+            Self::WholeClone => "whole_clone",
+            Self::NoOakWilt => "no_oak_wilt",
+            Self::SpeciesSuits => "species_suits",
+        }
+    }
+}
 
 /// What is open for an answer on a day, with the best later day of the ring, if there is one.
 pub fn conditions(scene: &Scene<'_>, day: NaiveDate, best: Option<NaiveDate>) -> Vec<Conditional> {

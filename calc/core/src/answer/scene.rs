@@ -1,10 +1,13 @@
 //! One tree with all that is settled about it, asked for one day after another.
 
 use super::lifted::Lifted;
-use crate::model::method;
-use crate::model::method::{Case, MethodLine, Standing};
-use crate::model::reach::{self, Reach};
-use crate::model::season::{self, Local};
+use crate::models::condition::Case;
+use crate::models::method;
+use crate::models::method::{MethodLine, Standing};
+use crate::models::reach;
+use crate::models::reach::Reach;
+use crate::models::season;
+use crate::models::season::Local;
 use crate::question::Question;
 use crate::reference::Reference;
 use crate::terms::method::{Level, Method};
@@ -12,7 +15,8 @@ use crate::terms::place::Hemisphere;
 use crate::terms::species::Trait;
 use crate::terms::tree::Stem;
 use crate::timing::Season;
-use crate::timing::restrictions::{self, OakWilt, Presence, Topic};
+use crate::timing::closed_months;
+use crate::timing::closed_months::{OakWilt, Presence, Topic};
 use chrono::{Datelike, NaiveDate};
 
 /// What is settled before any day is looked at.
@@ -51,10 +55,10 @@ impl<'a> Scene<'a> {
         // Neither disease is known in the south of the world, whatever the country.
         let north = region.is_some() || question.place.hemisphere() == Hemisphere::North;
         let oak_wilt = (species.has(Trait::Oak) && north)
-            .then(|| restrictions::oak_wilt(reference.restrictions, diseases, region))
+            .then(|| closed_months::oak_wilt(reference.restrictions, diseases, region))
             .flatten();
         let ash_borer = (species.has(Trait::Ash) && north)
-            .then(|| restrictions::presence(diseases, Topic::AshBorer, region));
+            .then(|| closed_months::presence(diseases, Topic::AshBorer, region));
         Self {
             reference,
             question,

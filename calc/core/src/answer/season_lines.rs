@@ -1,13 +1,14 @@
 //! The two parts of the timing verdict: the bark, and the months of law and biology.
 
 use super::scene::Scene;
-use super::types::{Before, Rules, SpringAnswer, TapeSpan, TimingAnswer};
-use crate::model::season;
+use crate::models::season;
+use crate::models::season::{Before, Rules, SpringAnswer, TapeSpan, TimingAnswer};
 use crate::terms::cite::Cite;
 use crate::terms::cite::cite;
 use crate::terms::species::Trait;
 use crate::timing::Basis;
-use crate::timing::restrictions::{self, OakWilt, Topic};
+use crate::timing::closed_months;
+use crate::timing::closed_months::{OakWilt, Topic};
 use chrono::{Datelike, NaiveDate};
 
 /// The last day of each month.
@@ -139,8 +140,8 @@ pub fn rules(scene: &Scene<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Vec
     }
     let region = question.region.as_deref();
     let hemisphere = question.place.hemisphere();
-    let mut rows: Vec<(restrictions::Applied, bool)> =
-        restrictions::for_region(scene.reference.restrictions, region, hemisphere, &topics)
+    let mut rows: Vec<(closed_months::Applied, bool)> =
+        closed_months::for_region(scene.reference.restrictions, region, hemisphere, &topics)
             .into_iter()
             .map(|row| (row, false))
             .collect();
@@ -152,7 +153,7 @@ pub fn rules(scene: &Scene<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Vec
     if let Some((restriction, is_default)) = oak {
         // Where it is taken not to be there its months are told, and close nothing.
         rows.push((
-            restrictions::Applied {
+            closed_months::Applied {
                 restriction,
                 is_default,
             },

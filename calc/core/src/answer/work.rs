@@ -1,13 +1,17 @@
 //! The work of a ring: its minutes, those of its visits, and the advice at one.
 
 use super::scene::Scene;
-use super::types::{EffortAnswer, Long, MethodWork, OwnRate, StemAnswer, VisitAnswer};
-use crate::model::at_visit::{NoAdvice, advise};
-use crate::model::effort::{self, Work};
-use crate::model::reach;
-use crate::model::visits::{self, Visit, VisitKind};
+use crate::answer::StemAnswer;
+use crate::models::at_visit::VisitAnswer;
+use crate::models::at_visit::{NoAdvice, advise};
+use crate::models::effort;
+use crate::models::effort::Work;
+use crate::models::effort::{EffortAnswer, Long, MethodWork, OwnRate};
+use crate::models::outlook::Share;
+use crate::models::reach;
+use crate::models::visits;
+use crate::models::visits::{Visit, VisitKind};
 use crate::question::VisitAt;
-use crate::reference::Share;
 use crate::terms::cite::Cite;
 use crate::terms::method::Method;
 use crate::terms::place::Hemisphere;

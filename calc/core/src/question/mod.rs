@@ -2,6 +2,7 @@
 
 mod problem;
 mod read;
+pub mod settings;
 mod slot;
 mod species;
 mod text;
@@ -18,8 +19,8 @@ pub use typed::{
 };
 pub use when::read_day;
 
-use crate::model::at_visit::Seen;
-use crate::model::height_aid::HeightBy;
+use crate::models::at_visit::Seen;
+use crate::models::height_aid::HeightBy;
 use crate::terms::place::Place;
 use crate::terms::quantity::{TotalHeight, Units};
 use crate::terms::species::Species;
@@ -86,13 +87,13 @@ pub struct Question {
     /// A practised crew.
     pub practised: bool,
     /// The crew's own rate, from trees that it timed.
-    pub rate: Option<crate::model::calibrate::Rate>,
+    pub rate: Option<crate::models::calibrate::Rate>,
     /// What was timed, and why it gives no rate where it gives none.
     pub timed: Option<Timed>,
     /// The work must be done on that day.
     pub cannot_wait: bool,
     /// The group whose own settings it is asked under; none as read.
-    pub group: Option<crate::settings::Group>,
+    pub group: Option<crate::question::settings::Group>,
     /// A visit after the ring.
     pub visit: Option<VisitSeen>,
 }
@@ -169,7 +170,7 @@ pub struct Timed {
     /// Person-minutes together.
     pub minutes: f64,
     /// Why they give no rate; none where [`Question::rate`] holds theirs.
-    pub no_rate: Option<crate::model::calibrate::NoRate>,
+    pub no_rate: Option<crate::models::calibrate::NoRate>,
 }
 
 /// A visit after the ring.

@@ -1,6 +1,6 @@
 //! What is wrong with a question, as data: a field, a code and its figures. The view words it.
 
-use crate::model::height_aid::NoHeight;
+use crate::models::height_aid::NoHeight;
 use crate::terms::quantity::Range;
 use serde::Serialize;
 

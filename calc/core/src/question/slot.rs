@@ -5,7 +5,7 @@ use super::{
     HeightAidTyped, LeafOutTyped, PlaceTyped, StemTyped, TargetTyped, Text, TimedTyped, Typed,
     VisitTyped,
 };
-use crate::model::calibrate::Rate;
+use crate::models::calibrate::Rate;
 
 /// Where the value of a key goes.
 pub enum Slot<'a> {

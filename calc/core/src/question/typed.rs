@@ -1,7 +1,7 @@
 //! The question as typed: the names that the interface, the command line and the form share.
 
 use super::Text;
-use crate::model::calibrate::Rate;
+use crate::models::calibrate::Rate;
 use serde::{Deserialize, Serialize};
 
 /// A question as typed. Everything but `version`, `species`, one stem and `date` may be left out.

@@ -3,9 +3,9 @@
 use super::budbreak::{from_climate, from_observed, from_spring};
 use super::climate::{PointClimate, Site};
 use super::constants::Constants;
+use super::curve::{Dated, conifer_opening, curve};
 use super::doy::season_year;
 use super::season::{Basis, Kind, Season};
-use super::window::{Dated, conifer_opening, curve};
 use super::{Ask, DrySpell, Flag, Where, shift};
 use crate::terms::place::Hemisphere;
 use crate::terms::species::WoodClass;

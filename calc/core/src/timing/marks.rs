@@ -2,9 +2,9 @@
 //! more than a few.
 
 use super::constants::Constants;
+use super::curve::Curve;
 use super::doy::nearest;
 use super::verdict::probability;
-use super::window::Curve;
 
 /// First and last whole day, counted from the start of the season's year, on which the chance reaches `p_poor`,
 /// `p_test` and `p_best`; none where it never does.

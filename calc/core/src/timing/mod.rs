@@ -13,31 +13,31 @@
 
 pub mod budbreak;
 pub mod climate;
+pub mod closed_months;
 pub mod constants;
+pub mod curve;
 pub mod degree_days;
 pub mod doy;
 pub mod envelope;
 pub mod knowledge;
 mod marks;
-pub mod pack;
-pub mod restrictions;
+pub mod places;
 pub mod season;
 pub mod shift;
 pub mod spring;
-pub mod stretch;
+pub mod tape;
 pub mod verdict;
-pub mod window;
 
 pub use climate::{NoClimate, PointClimate, Site, Station};
 pub use constants::Constants;
 pub use doy::Doy;
 
+pub use closed_months::{Applied, DiseaseRegion, OakWilt, Presence, Restriction, Scope, Topic};
 pub use knowledge::season;
-pub use restrictions::{Applied, DiseaseRegion, OakWilt, Presence, Restriction, Scope, Topic};
 pub use season::{Basis, Dates, Season};
 pub use shift::Rates;
 pub use spring::{Daily, Scale};
-pub use stretch::{DayRow, Span, Stretch};
+pub use tape::{DayRow, Span, Stretch};
 pub use verdict::{Fill, Level, Verdict, YearsInTen};
 
 use crate::terms::place::Hemisphere;

@@ -1,10 +1,10 @@
 //! The season of one tree at one place, and what it says of any day.
 
 use super::constants::Constants;
+use super::curve::Curve;
 use super::doy::{YEAR, absolute, nearest, nearest_date};
 use super::marks::Marks;
 use super::verdict::{Side, Verdict, YearsInTen, probability};
-use super::window::Curve;
 use super::{Flag, envelope};
 use crate::terms::place::Hemisphere;
 use chrono::NaiveDate;

@@ -5,8 +5,8 @@ use super::group;
 use crate::measure;
 use crate::out::Page;
 use crate::words::{self, cautions as w};
-use calc::model::caution::CautionLine;
-use calc::reference::Caution;
+use calc::models::cautions::Caution;
+use calc::models::cautions::CautionLine;
 
 /// Cautions by where they stand, each once.
 #[derive(Default)]

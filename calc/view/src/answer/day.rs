@@ -1,6 +1,6 @@
 //! Days as the year tape counts them.
 
-use calc::answer::Rules;
+use calc::models::season::Rules;
 use calc::timing::Doy;
 use chrono::NaiveDate;
 

@@ -6,7 +6,7 @@ use crate::draw::range::{Range, RangeLabels, range};
 use crate::measure;
 use crate::out::Page;
 use crate::words::{self, effort as w};
-use calc::model::effort::Three;
+use calc::models::effort::Three;
 use calc::terms::method::Method;
 
 /// How long a ring takes. Nothing where no ring may be cut.
@@ -70,7 +70,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     let (low, likely, high) = effort.visit_min;
     if !answer.visits.is_empty() {
         out.p_class("np", w::visit_minutes(low, likely, high));
-        let long = |long: calc::answer::Long| (long.visits, said(long.minutes));
+        let long = |long: calc::models::effort::Long| (long.visits, said(long.minutes));
         out.p(w::long_minutes(
             long(effort.three_years),
             long(effort.whole),

@@ -6,8 +6,8 @@ use crate::hosted;
 use crate::out::Page;
 use crate::words::group as w;
 use calc::answer::Outcome as Answered;
-use calc::model::reach::Outcome;
-use calc::settings::{Contact, ContactKind, Group, LocalCode};
+use calc::models::reach::Outcome;
+use calc::question::settings::{Contact, ContactKind, Group, LocalCode};
 
 fn group<'a>(cx: &Cx<'a>) -> Option<&'a Group> {
     hosted(cx.say.question.group.as_ref())

@@ -7,7 +7,7 @@ use crate::draw::range::{Range, RangeLabels, range};
 use crate::measure;
 use crate::out::Page;
 use crate::words::{self, habitat as w};
-use calc::model::habitat::Habitat;
+use calc::models::habitat::Habitat;
 use calc::terms::method::Method;
 use calc::terms::species::Group;
 

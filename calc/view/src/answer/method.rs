@@ -4,8 +4,8 @@ use super::frame::{Cx, cited, is_bare, open_part, source};
 use super::table::table;
 use crate::out::Page;
 use crate::words::{self, method as w};
-use calc::answer::MethodWork;
-use calc::model::method::MethodLine;
+use calc::models::effort::MethodWork;
+use calc::models::method::MethodLine;
 use calc::terms::cite::Cite;
 use calc::terms::method::Level;
 

@@ -7,7 +7,7 @@ use crate::kind::Shown;
 use crate::out::Page;
 use crate::words::{self, Say, missing as w};
 use calc::answer::{Also, Conditional, If, Outcome};
-use calc::model::reach::Outcome as Reached;
+use calc::models::reach::Outcome as Reached;
 
 /// The region.
 pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {

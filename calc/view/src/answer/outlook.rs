@@ -8,7 +8,7 @@ use crate::heading::heading;
 use crate::measure;
 use crate::out::Page;
 use crate::words::{self, outlook as w};
-use calc::model::outlook::{Outlook, SeasonShare};
+use calc::models::outlook::{Outlook, SeasonShare};
 use calc::terms::species::Trait;
 
 /// Lead, bars, the species' own rows, what they rest on.
@@ -97,7 +97,7 @@ fn outlook_grade(outlook: &Outlook, season: &SeasonShare) -> Grade {
     if season.species_row.is_some() {
         return Grade::Measured;
     }
-    if calc::model::outlook::is_own(outlook.own, season.season) {
+    if calc::models::outlook::is_own(outlook.own, season.season) {
         Grade::Assumed
     } else {
         Grade::Estimated

@@ -9,7 +9,7 @@ use crate::draw::tree::Habit;
 use crate::measure;
 use crate::out::Page;
 use crate::words::{self, reach as w};
-use calc::model::reach::Outcome;
+use calc::models::reach::Outcome;
 use calc::terms::method::Method;
 use calc::terms::species::Group;
 

@@ -7,7 +7,7 @@ use crate::measure::{self, Both};
 use crate::out::Page;
 use crate::words::{self, ring as w, ring::Ringing};
 use calc::answer::{Answer, StemAnswer};
-use calc::model::ring::Ring;
+use calc::models::ring::Ring;
 use calc::terms::cite::Grade;
 use calc::terms::method::Method;
 use calc::terms::small::find;
@@ -229,7 +229,7 @@ pub fn row(out: &mut Page<'_>, name: &str, value: Both, standing: &str) {
 }
 
 /// How a bark thickness stands: measured, or estimated with its range.
-pub fn bark_standing(cx: &Cx<'_>, bark: &calc::model::bark::Bark) -> String {
+pub fn bark_standing(cx: &Cx<'_>, bark: &calc::models::bark::Bark) -> String {
     if bark.measured {
         return words::confidence::grade(Grade::Measured).into();
     }

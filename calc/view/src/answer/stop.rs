@@ -8,7 +8,7 @@ use crate::measure;
 use crate::out::Page;
 use crate::words::{self, stop as w};
 use calc::answer::Changed;
-use calc::model::reach::Outcome;
+use calc::models::reach::Outcome;
 use calc::terms::tree::Goal;
 
 /// The region under a stop.

@@ -4,8 +4,8 @@ use super::{Options, answer, problems};
 use crate::out::Html;
 use crate::text;
 use calc::answer::{Answer, Outcome};
-use calc::model::reach;
-use calc::model::season::Local;
+use calc::models::reach;
+use calc::models::season::Local;
 use std::sync::OnceLock;
 
 use calc::question::{LeafOutTyped, Question, StemTyped, TargetTyped, Text, Typed, read};

@@ -4,7 +4,7 @@
 use super::Options;
 use super::sheet::{clear, entry, slot};
 use calc::answer::{Answer, without_changes};
-use calc::model::season::Local;
+use calc::models::season::Local;
 use calc::question::{Found, Question, StemTyped, Text, Typed, find_species, read};
 use calc::reference::Reference;
 use chrono::NaiveDate;

@@ -48,10 +48,10 @@ pub use town::{MOST, POSITION_ID, SEARCHES, Search, Towns, filled, has_towns};
 
 use crate::kind::{Group, Kind};
 use crate::out::{Out, Page};
-use calc::model::season::Local;
+use calc::models::season::Local;
+use calc::question::settings;
 use calc::question::{Question, Typed};
 use calc::reference::Reference;
-use calc::settings;
 use chrono::NaiveDate;
 use item::Item;
 use words as w;

@@ -6,7 +6,7 @@ use crate::control::{label_of, open_input, tick};
 use crate::hosted;
 use crate::out::Page;
 use crate::rows;
-use calc::settings::SpeciesList;
+use calc::question::settings::SpeciesList;
 use calc::terms::small::find::holds;
 use calc::terms::species::Species;
 

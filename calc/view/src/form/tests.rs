@@ -7,7 +7,7 @@ use super::{Draft, Field, Options, Sheet, View, form, matters};
 use crate::kind::Kind;
 use crate::out::Html;
 use calc::answer::{Answer, without_changes};
-use calc::model::season::Local;
+use calc::models::season::Local;
 use calc::question::{StemTyped, TargetTyped, Text, Typed, read};
 use chrono::NaiveDate;
 

@@ -9,7 +9,7 @@ use crate::field_id;
 use crate::out::Page;
 use crate::words::region::region;
 use crate::{HOSTED, hosted};
-use calc::timing::pack::towns::Town;
+use calc::timing::places::towns::Town;
 
 /// Towns for a name while it is typed.
 #[derive(Clone, Debug, Default, PartialEq)]

@@ -2,7 +2,7 @@
 //! not know when it comes from objects, and costs five times the bytes.
 
 use super::parts::Part;
-use calc::model::calibrate::Rate;
+use calc::models::calibrate::Rate;
 use calc::question::{Code, Problem, Record, Slot, Text, Typed, slot_of};
 use js_sys::{Array, Object, Reflect};
 use serde::Deserialize;

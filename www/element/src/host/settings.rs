@@ -5,7 +5,7 @@ use crate::dom::{self, get};
 use crate::fields;
 use crate::plan::Plan;
 use crate::today::today;
-use calc::settings::{Group, Settings, Told, Value, read};
+use calc::question::settings::{Group, Settings, Told, Value, read};
 use calc_view::settings_told;
 use calc_view::words::group as w;
 use js_sys::{Array, Object, Reflect};

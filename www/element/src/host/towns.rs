@@ -4,8 +4,9 @@
 use crate::climate::{self, AGAIN_MS};
 use crate::plan::Plan;
 use crate::plans;
-use calc::timing::pack::climate::countries_near;
-use calc::timing::pack::towns::{self, Town};
+use calc::timing::places::climate::countries_near;
+use calc::timing::places::towns;
+use calc::timing::places::towns::Town;
 use calc_view::form::{MOST, SEARCHES, Towns, has_towns};
 use js_sys::{Date, Function};
 use std::cell::RefCell;

@@ -2,12 +2,13 @@
 
 use super::numbers::Measure;
 use super::{Reader, given};
-use crate::model::at_visit::Seen;
-use crate::model::bark;
-use crate::model::calibrate::{NoRate, Rate, update};
-use crate::model::effort::{self, Three, Work};
-use crate::model::height_aid::HeightBy;
-use crate::model::height_aid::{by_angles, by_shadow, by_stick};
+use crate::models::at_visit::Seen;
+use crate::models::bark;
+use crate::models::calibrate::{NoRate, Rate, update};
+use crate::models::effort;
+use crate::models::effort::{Three, Work};
+use crate::models::height_aid::HeightBy;
+use crate::models::height_aid::{by_angles, by_shadow, by_stick};
 use crate::question::{
     Code, HeightAidTyped, Problem, Question, Text, Timed, TimedTyped, Typed, VisitAt, VisitSeen,
     VisitTyped,

@@ -11,7 +11,7 @@ pub use self::aids::{height_aid as read_height_aid, timed as read_timed};
 use self::numbers::Measure;
 use super::problem::Shown;
 use super::{Code, Day, Found, PlaceTyped, Problem, Question, Text, Typed, find_species, read_day};
-use crate::model::calibrate::Rate;
+use crate::models::calibrate::Rate;
 use crate::reference::Reference;
 use crate::terms::number::Unit;
 use crate::terms::place::Hemisphere;
@@ -75,7 +75,7 @@ fn beside_nothing(reference: &'static Reference, question: &Question) -> Vec<Pro
     if !question.none_in_reach {
         return Vec::new();
     }
-    let hazard = crate::model::height::hazard_m(reference, question);
+    let hazard = crate::models::height::hazard_m(reference, question);
     let two = hazard * reference.constants.reach.people_out;
     let counts = |target: &Target| !matches!(target.kind, TargetKind::Fence | TargetKind::KeepTree);
     question

@@ -10,7 +10,7 @@ use crate::draw::year::{Span, Year, YearLabels, year};
 use crate::measure;
 use crate::out::Page;
 use crate::words::{self, season as w};
-use calc::answer::{Rules, TapeSpan};
+use calc::models::season::{Rules, TapeSpan};
 use calc::terms::method::Method;
 use calc::terms::species::Trait;
 use calc::timing::{Doy, Fill};

@@ -6,8 +6,8 @@ use crate::answer::table::folded_table;
 use crate::measure;
 use crate::out::Page;
 use crate::words::{self, season as w};
-use calc::answer::Rules;
-use calc::timing::restrictions::Topic;
+use calc::models::season::Rules;
+use calc::timing::closed_months::Topic;
 
 /// Law and biology: what meets the day in view, everything folded.
 pub fn inside(out: &mut Page<'_>, cx: &Cx<'_>) {

@@ -9,7 +9,7 @@ mod say;
 pub(super) use names::{clear, names, slot};
 
 use super::length::Length;
-use calc::model::calibrate::Rate;
+use calc::models::calibrate::Rate;
 use calc::question::Typed;
 use calc::terms::number::read_number;
 

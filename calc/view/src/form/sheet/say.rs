@@ -8,7 +8,7 @@ use crate::form::seen::elsewhere;
 use crate::form::species::UNKNOWN;
 use crate::form::{matters, words as w};
 use crate::rows;
-use calc::model::at_visit::Seen;
+use calc::models::at_visit::Seen;
 use calc::question::{Slot, StemTyped, TargetTyped, Text, Typed};
 use calc::reference::Reference;
 use chrono::NaiveDate;

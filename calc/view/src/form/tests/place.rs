@@ -3,7 +3,7 @@
 use super::{full, options, text, today, values};
 use crate::form::{Options, Part, Sheet, Towns, View, filled};
 use crate::out::Html;
-use calc::model::season::Local;
+use calc::models::season::Local;
 use calc::question::read;
 
 /// Three invented stations: near Boston, Sydney and Berlin.
@@ -80,7 +80,7 @@ fn a_lost_sign_a_swap_and_feet_for_metres_are_asked_about() {
 #[test]
 fn a_picked_town_fills_the_point_and_a_region_only_where_none_was_given() {
     fn towns(country: &str, typed: &str) -> Towns {
-        let town = |name: &str, region: &str, lat, lon| calc::timing::pack::towns::Town {
+        let town = |name: &str, region: &str, lat, lon| calc::timing::places::towns::Town {
             name: name.to_owned(),
             region: region.to_owned(),
             lat,
@@ -159,7 +159,7 @@ fn a_picked_town_fills_the_point_and_a_region_only_where_none_was_given() {
 #[test]
 fn the_place_where_the_leaves_were_seen_has_a_search_of_its_own() {
     fn towns(country: &str, typed: &str) -> Towns {
-        let town = calc::timing::pack::towns::Town {
+        let town = calc::timing::places::towns::Town {
             name: [typed, "town"].concat(),
             region: [country, "-XX"].concat(),
             lat: if country == "DE" { 52.0 } else { 41.0 },

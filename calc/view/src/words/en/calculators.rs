@@ -5,7 +5,7 @@ use super::{effort, phrase, reach, region, visits};
 use crate::kind::Kind;
 use crate::measure;
 use calc::answer::Outcome;
-use calc::model::reach::Outcome as Reached;
+use calc::models::reach::Outcome as Reached;
 use calc::terms::method::Method;
 
 /// The question that a calculator is.

@@ -1,6 +1,6 @@
 //! Titles of the cautions.
 
-use calc::reference::When;
+use calc::models::cautions::When;
 
 /// Cautions.
 pub const CAUTIONS: [&str; 2] = ["Cautions", "who decides, and who to ask"];

@@ -2,9 +2,9 @@
 
 use super::phrase;
 use crate::measure;
-use calc::model::calibrate::NoRate;
-use calc::model::effort::Three;
-use calc::settings::Crew;
+use calc::models::calibrate::NoRate;
+use calc::models::effort::Three;
+use calc::question::settings::Crew;
 
 /// How long it takes: the lead, and what makes it slower.
 #[must_use]

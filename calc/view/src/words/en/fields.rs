@@ -1,7 +1,7 @@
 //! Labels and values of the fields, as they stand in lists and tables.
 
 use crate::measure;
-use calc::model::height_aid::HeightBy;
+use calc::models::height_aid::HeightBy;
 use calc::terms::tree::{Condition, Dry, Herbicide, Limbs, Reply, Setting, Stage, Vigour};
 
 /// How a height was measured from the ground.

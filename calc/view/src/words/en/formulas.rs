@@ -3,7 +3,7 @@
 use super::say::Say;
 use super::{confidence, effort, habitat, phrase, reach, season};
 use crate::measure;
-use calc::model::ring::{Ring, WidthRule};
+use calc::models::ring::{Ring, WidthRule};
 use calc::terms::cite::Cite;
 use calc::terms::place::Hemisphere;
 

@@ -3,7 +3,7 @@
 use super::say::Say;
 use super::{phrase, problem};
 use crate::measure;
-use calc::settings::{CodeTopic, Contact, ContactKind, Group, Told, What};
+use calc::question::settings::{CodeTopic, Contact, ContactKind, Group, Told, What};
 use chrono::NaiveDate;
 
 /// What is told of one place of the settings, and what to do.
@@ -15,7 +15,7 @@ pub fn settings_told(told: &Told) -> String {
         What::Hides => "No setting hides or loosens a stop or a caution. Take it out.".into(),
         What::NotTighter => cat!(
             "Only what makes advice more cautious stands here: ",
-            phrase::either(calc::settings::KEYS[5].1),
+            phrase::either(calc::question::settings::KEYS[5].1),
             "."
         ),
         What::Loosens => "Under 1 it would loosen the distances. Give 1 or more.".into(),

@@ -111,8 +111,8 @@ pub fn leaves(method: Method) -> &'static str {
 
 /// Minutes of a method: now, and over three years. Where nobody measured it that is said.
 #[must_use]
-pub fn work(work: &calc::answer::MethodWork) -> String {
-    let said = |share: &calc::reference::Share| {
+pub fn work(work: &calc::models::effort::MethodWork) -> String {
+    let said = |share: &calc::models::outlook::Share| {
         let low = minutes(share.low);
         let high = minutes(share.high);
         match share.likely {
@@ -313,7 +313,7 @@ pub const NO_RING_DEAD: &str = "There is nothing to ring: the bark is dead.";
 
 #[cfg(test)]
 mod tests {
-    use calc::model::method::Condition;
+    use calc::models::condition::Condition;
     use calc::terms::method::Method;
 
     #[test]

@@ -4,7 +4,7 @@ use super::say::Say;
 use super::{phrase, reach};
 use crate::measure;
 use calc::answer::Conditional;
-use calc::model::reach::Why;
+use calc::models::reach::Why;
 
 /// Links to an empty field.
 pub const GIVE: &str = "Give";

@@ -2,7 +2,7 @@
 
 use super::phrase;
 use crate::measure;
-use calc::reference::{OutlookClass, SizeClass};
+use calc::models::outlook::{OutlookClass, SizeClass};
 
 /// A class of the outlook table.
 #[must_use]
@@ -33,7 +33,7 @@ pub fn size_class(size: SizeClass) -> &'static str {
 
 /// A share, low to high, with its likely value where there is one: `about 60 in 100 (40 to 80)`.
 #[must_use]
-pub fn share(share: &calc::reference::Share) -> String {
+pub fn share(share: &calc::models::outlook::Share) -> String {
     let ends = phrase::percents(share.low, share.high);
     match share.likely {
         Some(likely) => cat!("about ", measure::percent(likely), " in 100 (", ends, ")"),
@@ -43,7 +43,7 @@ pub fn share(share: &calc::reference::Share) -> String {
 
 /// Over a bar: short, since it stands inside the drawing.
 #[must_use]
-pub fn season_bar(season: u8, share: &calc::reference::Share) -> String {
+pub fn season_bar(season: u8, share: &calc::models::outlook::Share) -> String {
     let ends = phrase::percents(share.low, share.high);
     let said = match share.likely {
         Some(likely) => cat!(measure::percent(likely), " (", ends, ")"),

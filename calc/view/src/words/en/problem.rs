@@ -2,7 +2,7 @@
 
 use super::{fields, phrase, reach};
 use crate::measure;
-use calc::model::height_aid::NoHeight;
+use calc::models::height_aid::NoHeight;
 use calc::question::{Code, Problem};
 
 /// Why measurements make no height.

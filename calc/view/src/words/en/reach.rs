@@ -2,8 +2,8 @@
 
 use super::phrase;
 use super::say::Say;
-use calc::model::reach::Judged;
-use calc::model::reach::{Outcome as Reached, Why};
+use calc::models::reach::Judged;
+use calc::models::reach::{Outcome as Reached, Why};
 use calc::terms::tree::{Sign, TargetKind};
 
 /// Reach, when nothing stops.

@@ -3,7 +3,7 @@
 use super::phrase;
 use super::say::Say;
 use crate::measure;
-use calc::timing::restrictions::Topic;
+use calc::timing::closed_months::Topic;
 use calc::timing::{Basis, Flag, Site, Verdict, YearsInTen};
 
 /// Where the climate comes from.
@@ -322,7 +322,7 @@ impl Say<'_> {
             .answer
             .rules
             .iter()
-            .filter(|rule| rule.topic == calc::timing::restrictions::Topic::Group)
+            .filter(|rule| rule.topic == calc::timing::closed_months::Topic::Group)
             .map(|rule| measure::month_days(rule.from_md, rule.to_md))
             .collect();
         (!months.is_empty()).then(|| {

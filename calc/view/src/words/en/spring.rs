@@ -2,7 +2,7 @@
 
 use super::season;
 use crate::measure;
-use calc::answer::{Before, TimingAnswer};
+use calc::models::season::{Before, TimingAnswer};
 use calc::timing::spring::{Doubt, Trouble};
 
 /// What is wrong with a line of temperatures.

@@ -3,7 +3,7 @@
 use super::say::Say;
 use super::{fields, phrase, reach};
 use crate::measure;
-use calc::model::reach::Why;
+use calc::models::reach::Why;
 
 /// Reach, when it stops.
 pub const WHY: &str = "Why";

@@ -4,12 +4,12 @@ use super::say::Say;
 use super::{method, outlook, phrase, reach, region, season};
 use crate::measure;
 use calc::answer::{Also, AlsoKind, Outcome};
-use calc::model::reach::{Outcome as Reached, Why};
+use calc::models::reach::{Outcome as Reached, Why};
 use calc::reference::Reference;
 use calc::terms::method::{Level, Method};
 use calc::terms::tree::Condition;
 use calc::timing::Verdict;
-use calc::timing::restrictions::Topic;
+use calc::timing::closed_months::Topic;
 use chrono::NaiveDate;
 
 /// The word on the tag.

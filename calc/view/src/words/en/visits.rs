@@ -2,9 +2,9 @@
 
 use super::phrase;
 use crate::measure;
-use calc::answer::VisitAnswer;
-use calc::model::at_visit::{Act, NoAdvice, RingJudged, Seen};
-use calc::model::visits::VisitKind;
+use calc::models::at_visit::VisitAnswer;
+use calc::models::at_visit::{Act, NoAdvice, RingJudged, Seen};
+use calc::models::visits::VisitKind;
 use calc::terms::method::Method;
 
 /// What to look for at a visit, and what to do, after a method.

@@ -1,7 +1,7 @@
 //! At a visit: from what is seen to what to do now, when to come back, and whether the ring failed.
 //! Built from the intervals and findings of the response notes (E); the joining of them is our own assumption.
 
-use crate::model::visits::{Visit, VisitKind, season_on};
+use crate::models::visits::{Visit, VisitKind, season_on};
 use crate::terms::words::words;
 use chrono::{Datelike, NaiveDate};
 use serde::Serialize;
@@ -77,6 +77,32 @@ pub struct Advice {
         ts(type = "string | null")
     )]
     pub come_back: Option<NaiveDate>,
+}
+
+/// Advice at a visit.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct VisitAnswer {
+    /// The day of the ring.
+    #[serde(serialize_with = "crate::terms::day::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
+    pub ringed: Option<NaiveDate>,
+    /// The day of the visit.
+    #[serde(serialize_with = "crate::terms::day::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
+    pub day: Option<NaiveDate>,
+    /// The advice.
+    pub advice: Option<Advice>,
+    /// Why there is none.
+    pub why_not: Option<NoAdvice>,
 }
 
 words! {

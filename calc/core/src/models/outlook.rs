@@ -1,13 +1,102 @@
 //! Outlook: what share of such stems is dead by the end of season 1, 2 and 3. Never a single point.
 
-use crate::reference::{OutlookClass, OutlookOverride, OutlookRow, Reference, Share, SizeClass};
+use crate::reference::Reference;
 use crate::terms::cite::Cite;
 use crate::terms::cite::cite;
 use crate::terms::quantity::inches;
 use crate::terms::small::find::holds as holds_word;
 use crate::terms::small::sort::sort;
 use crate::terms::species::{Group, Species, Suitability, Trait, Vigor};
+use crate::terms::words::words;
 use serde::Serialize;
+
+/// Low, likely, high shares in percent; likely may be unknown.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct Share {
+    /// Low end.
+    pub low: f64,
+    /// Likely value, where the source gives one.
+    pub likely: Option<f64>,
+    /// High end.
+    pub high: f64,
+}
+
+/// A cell of the outlook table.
+#[derive(Clone, Copy, Debug)]
+pub struct OutlookRow {
+    /// Class of species.
+    pub class: OutlookClass,
+    /// Size class.
+    pub size: SizeClass,
+    /// Share dead by the end of seasons 1, 2 and 3.
+    pub seasons: [Share; 3],
+    /// Share that needs a second ring: low, high.
+    pub second_ring: (f64, f64),
+    /// The counts that bound it.
+    pub anchors: &'static str,
+    /// What of it is our own assumption.
+    pub own: &'static str,
+    /// The sources that its anchors name, and our own assumption where there is one.
+    pub cites: &'static [Cite],
+}
+
+words! {
+    /// Classes of the outlook table.
+    pub enum OutlookClass {
+        /// Suitable conifers.
+        SuitableConifer,
+        /// Suitable hardwoods.
+        SuitableHardwood,
+        /// Hardwoods that need follow-up.
+        Followup,
+        /// Red oaks.
+        RedOak,
+        /// White oaks.
+        WhiteOak,
+        /// Clones and shrubs: the ringed stem.
+        CloneOrShrub,
+        /// Not alone: the ringed stem; roots live on.
+        NotAlone,
+        /// Any ring with a bridge of live bark.
+        Partial,
+    }
+}
+
+words! {
+    /// Size classes of the outlook table.
+    pub enum SizeClass {
+        /// Any size.
+        All,
+        /// Under 6 in (15 cm).
+        Small,
+        /// 6 to 10 in.
+        Middle,
+        /// Over 10 in (25 cm).
+        Large,
+        /// Under 10 in.
+        UnderTen,
+    }
+}
+
+/// A species' own row for one season.
+#[derive(Clone, Copy, Debug)]
+pub struct OutlookOverride {
+    /// Scientific name; several share a row where split.
+    pub scientific: &'static str,
+    /// Size class.
+    pub size: SizeClass,
+    /// Season as printed: 1, 2, 4, `end`, `5 years`.
+    pub season: &'static str,
+    /// The share.
+    pub share: Share,
+    /// How many trees.
+    pub n: &'static str,
+    /// Remark.
+    pub note: &'static str,
+    /// Sources.
+    pub cites: &'static [Cite],
+}
 
 /// Outlook of one stem.
 #[derive(Clone, Debug, PartialEq, Serialize)]

@@ -2,8 +2,8 @@
 
 use super::Reader;
 use super::fields::{Fields, MOST, NAME, TEXT, URL};
+use crate::question::settings::{HEADS, SpeciesList, Value, What, rows};
 use crate::question::{Code, Found, Problem, find_species};
-use crate::settings::{HEADS, SpeciesList, Value, What, rows};
 use crate::terms::small::decimals::fixed;
 use crate::terms::species::Species;
 

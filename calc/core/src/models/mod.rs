@@ -1,9 +1,11 @@
-//! The models: one file each, none knows the page, each gives its value with its reasons.
+//! The models: a file for each part of the answer. Each takes a tree and its own table, gives its value with its reasons,
+//! and knows neither the question nor the page.
 
 pub mod at_visit;
 pub mod bark;
 pub mod calibrate;
-pub mod caution;
+pub mod cautions;
+pub mod condition;
 pub mod effort;
 pub mod habitat;
 pub mod height;

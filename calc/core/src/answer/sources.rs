@@ -1,13 +1,36 @@
 //! What an answer rests on: what was assumed, and every source.
 
-use super::types::{Answer, Assumed, SourceLine, StemAnswer};
-use crate::model::height;
+use crate::answer::{Answer, StemAnswer};
+use crate::models::height;
 use crate::question::Question;
 use crate::reference::Reference;
 use crate::terms::cite::Cite;
 use crate::terms::place::Place;
 use crate::terms::small::sort::sort;
 use crate::terms::tree::Herbicide;
+use serde::Serialize;
+
+/// A field that was not given.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct Assumed {
+    /// The field.
+    pub field: &'static str,
+    /// The number used, in the core's unit (mm, m, minutes), where it is one.
+    pub value: Option<f64>,
+    /// The word used, where it is one.
+    pub word: Option<&'static str>,
+}
+
+/// A source that something rests on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct SourceLine {
+    /// Its id: a line of the sources page.
+    pub id: &'static str,
+    /// Who and when.
+    pub label: &'static str,
+}
 
 /// What was not given, and what was used. Only fields that some model read.
 pub fn assumed(question: &Question, height: &height::Height, stems: &[StemAnswer]) -> Vec<Assumed> {

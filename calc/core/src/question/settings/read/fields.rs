@@ -2,7 +2,7 @@
 
 use super::Reader;
 use crate::question::read_day;
-use crate::settings::{KEYS, Told, Value, What};
+use crate::question::settings::{KEYS, Told, Value, What};
 use crate::terms::quantity::Range;
 use crate::terms::small::decimals::fixed;
 use crate::terms::small::find::holds;

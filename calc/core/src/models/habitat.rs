@@ -1,11 +1,44 @@
 //! What the snag leaves: who may use it, how long it may stand.
 
-use crate::reference::{Reference, SnagGuide};
+use crate::reference::Reference;
 use crate::terms::cite::cite;
 use crate::terms::cite::{Cite, Grade};
 use crate::terms::quantity::{M_PER_FT, inches};
 use crate::terms::species::{Durability, Species};
 use serde::Serialize;
+
+/// An animal that may use a cavity.
+#[derive(Clone, Copy, Debug)]
+pub struct CavityUser {
+    /// Common name.
+    pub name: &'static str,
+    /// Region codes (states, or a country).
+    pub regions: &'static [&'static str],
+    /// Smallest dbh, inches.
+    pub min_dbh_in: Option<f64>,
+    /// Smallest height, feet.
+    pub min_height_ft: Option<f64>,
+    /// Remark.
+    pub note: &'static str,
+    /// Source.
+    pub cite: Cite,
+}
+
+/// Snags an acre that a guideline asks for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct SnagGuide {
+    /// Whose it is.
+    pub guidance: &'static str,
+    /// How many an acre, as printed.
+    pub per_acre: &'static str,
+    /// Region codes (states, or a country).
+    pub regions: &'static [&'static str],
+    /// Remark.
+    pub note: &'static str,
+    /// Source.
+    pub because: Cite,
+}
 
 /// Habitat of a snag.
 #[derive(Clone, Debug, PartialEq, Serialize)]

@@ -1,6 +1,6 @@
 //! The conditions of the method table: one small predicate each. The table itself is data.
 
-use crate::model::reach::{Outcome, Reach};
+use crate::models::reach::{Outcome, Reach};
 use crate::question::Question;
 use crate::terms::place::Hemisphere;
 use crate::terms::species::{Group, Suitability, Trait, Vigor};

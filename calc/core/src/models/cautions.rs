@@ -1,16 +1,51 @@
 //! Which cautions speak. One predicate each; the words stand in content.
 
-use crate::model::method::MethodLine;
-use crate::model::reach::{Outcome, Reach};
+use crate::models::method::MethodLine;
+use crate::models::reach::{Outcome, Reach};
 use crate::question::Question;
-use crate::reference::{Reference, When};
+use crate::reference::Reference;
+use crate::terms::cite::Cite;
 use crate::terms::method::{Level, Method};
 use crate::terms::place::Hemisphere;
 use crate::terms::small::sort::sort;
 use crate::terms::species::Trait;
 use crate::terms::tree::{Sign, TargetKind};
+use crate::terms::words::words;
 use chrono::{Datelike, NaiveDate};
 use serde::Serialize;
+
+words! {
+    /// When a caution speaks.
+    pub enum When {
+        /// It stops the work.
+        Stop,
+        /// Before the start.
+        Before,
+        /// While working.
+        Work,
+        /// Afterwards.
+        After,
+        /// Law and permission.
+        Law,
+    }
+}
+
+/// A caution as written in content.
+#[derive(Clone, Copy, Debug)]
+pub struct Caution {
+    /// Its id.
+    pub id: &'static str,
+    /// What it says.
+    pub text: &'static str,
+    /// Who decides.
+    pub defers_to: &'static str,
+    /// When it speaks.
+    pub when: When,
+    /// Whether any input decides it; if not it goes into the merged line.
+    pub decided: bool,
+    /// What it rests on.
+    pub cites: &'static [Cite],
+}
 
 /// A caution that speaks.
 #[derive(Clone, Debug, PartialEq, Serialize)]

@@ -4,9 +4,13 @@
 //! independent terms. Lows are never added: low, likely and high are P10, P50 and P90 of the mixture of
 //! slipping and tight bark.
 
+use crate::models::calibrate::{NoRate, Rate};
+use crate::models::outlook::Share;
 use crate::question::Question;
 use crate::terms::cite::Cite;
 use crate::terms::cite::cite;
+use crate::terms::method::Method;
+use crate::terms::species::Group;
 use crate::terms::tree::Limbs;
 use libm::{erfc, exp, log, sqrt};
 use serde::Serialize;
@@ -56,6 +60,23 @@ pub struct EffortConstants {
     pub sticking: (f64, f64),
 }
 
+/// Minutes of another method, as printed.
+#[derive(Clone, Copy, Debug)]
+pub struct MethodMinutes {
+    /// The method.
+    pub method: Method,
+    /// Only trees of this group, where the source says so.
+    pub group: Option<Group>,
+    /// Diameters that it speaks of, inches.
+    pub dbh_in: (f64, f64),
+    /// Person-minutes a tree: low, high.
+    pub minutes: (f64, f64),
+    /// What was timed.
+    pub of: &'static str,
+    /// Source.
+    pub cite: Cite,
+}
+
 /// The quantile of P90 on both sides together: 2 x 1.2816.
 const SPREAD: f64 = 2.563;
 
@@ -93,6 +114,78 @@ pub struct Effort {
     pub because: Vec<Cite>,
     /// Work without walking, where the bark slips and where it is tight.
     work: [Moments; 2],
+}
+
+/// Minutes.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct EffortAnswer {
+    /// P10, minutes.
+    pub low_min: f64,
+    /// P50, minutes.
+    pub likely_min: f64,
+    /// P90, minutes.
+    pub high_min: f64,
+    /// Mean, minutes.
+    pub mean_min: f64,
+    /// Probability of slip that it stands on.
+    pub slip: f64,
+    /// Walking in it, minutes.
+    pub walk_min: f64,
+    /// Likely minutes by task, before delays, bark slipping.
+    pub tasks: Tasks,
+    /// Minutes of one sprout visit: low, likely, high.
+    pub visit_min: (f64, f64, f64),
+    /// The ring and its sprout visits of the first three seasons.
+    pub three_years: Long,
+    /// The ring and every sprout and yearly visit of the list.
+    pub whole: Long,
+    /// The crew's own rate, where there is one.
+    pub own: Option<OwnRate>,
+    /// Trees that were timed and give no rate: how many, and why.
+    pub timed: Option<(usize, NoRate)>,
+    /// What it rests on.
+    pub because: Vec<Cite>,
+}
+
+/// Minutes with visits, none counted for the first look: nobody timed one.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct Long {
+    /// How many visits are in it.
+    pub visits: usize,
+    /// P10, P50 and P90, minutes.
+    pub minutes: Three,
+}
+
+/// The crew's own rate over the model's.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct OwnRate {
+    /// The rate, to be given again as `rate`.
+    pub rate: Rate,
+    /// P10, P50 and P90 of the crew's minutes over the model's.
+    pub factor: Three,
+    /// Trees that were timed for it, where they came with the question, and their minutes.
+    pub timed: Option<(usize, f64)>,
+}
+
+/// Work of one method. Where nobody measured it there is no number.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct MethodWork {
+    /// The method.
+    pub method: Method,
+    /// Person-minutes now: low, likely where it is known, high.
+    pub now: Option<Share>,
+    /// Person-minutes over the first three seasons, visits in them.
+    pub three_years: Option<Share>,
+    /// Visits of the first three seasons behind the first look.
+    pub visits: usize,
+    /// What was timed, where it is not this tree that was worked out.
+    pub of: &'static str,
+    /// What visits and minutes rest on.
+    pub because: Vec<Cite>,
 }
 
 /// Likely minutes by task.

@@ -1,0 +1,259 @@
+//! Which method? Nine start at *recommended*; each row of the table whose condition holds may only lower them.
+
+use crate::models::condition::{Case, Condition};
+use crate::terms::cite::Cite;
+use crate::terms::method::{Cell, Level, Method};
+use crate::terms::quantity::{MM_PER_IN, inches};
+use crate::terms::small::sort::sort;
+use crate::terms::species::Group;
+use crate::terms::tree::Goal;
+use serde::Serialize;
+
+/// Nine cells of one row of the method table.
+#[derive(Clone, Copy, Debug)]
+pub struct MethodRule {
+    /// Name of the row; also the reason that is kept.
+    pub id: &'static str,
+    /// Its condition.
+    pub condition: Condition,
+    /// What the row does to each method, in the order of [`Method::ALL`].
+    pub cells: [Cell; 9],
+    /// What it rests on.
+    pub cites: &'static [Cite],
+}
+
+/// Why a method stands where it does: a row of the table that touched it.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct Reason {
+    /// The row.
+    pub rule: &'static str,
+    /// The level that it allows.
+    pub at_most: Level,
+    /// Whether it asks for a professional.
+    pub by_professional: bool,
+    /// What the row rests on.
+    pub because: &'static [Cite],
+}
+
+/// How one method stands for one stem.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct MethodLine {
+    /// The method.
+    pub method: Method,
+    /// Its level.
+    pub level: Level,
+    /// Whether only a professional may do it.
+    pub by_professional: bool,
+    /// Every row that touched it, in the order of the table.
+    pub reasons: Vec<Reason>,
+}
+
+/// The row for a dead tree: the only one that may lower what holds.
+pub const DEAD: &str = "dead";
+
+/// How one method stands, without its reasons.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Standing {
+    /// The method.
+    pub method: Method,
+    /// Its level.
+    pub level: Level,
+    /// Whether only a professional may do it.
+    pub by_professional: bool,
+}
+
+/// Judges the nine methods for one case: the levels alone, which is what a search over days asks for.
+#[must_use]
+pub fn levels(rules: &'static [MethodRule], case: &Case<'_>) -> [Standing; 9] {
+    walk(rules, case, |_, _, _| {})
+}
+
+/// Judges the nine methods for one case, with every reason.
+#[must_use]
+pub fn judge(rules: &'static [MethodRule], case: &Case<'_>) -> Vec<MethodLine> {
+    let mut reasons: [Vec<Reason>; 9] = Default::default();
+    let standing = walk(rules, case, |method, (rule, because), cell| {
+        reasons[method].push(Reason {
+            rule,
+            at_most: cell.at_most,
+            by_professional: cell.by_professional,
+            because,
+        });
+    });
+    standing
+        .into_iter()
+        .zip(reasons)
+        .map(|(standing, reasons)| MethodLine {
+            method: standing.method,
+            level: standing.level,
+            by_professional: standing.by_professional,
+            reasons,
+        })
+        .collect()
+}
+
+/// The one loop that lowers: every row whose condition holds, in the order of the table; then what the group asks
+/// for, which no row holds up.
+fn walk(
+    rules: &'static [MethodRule],
+    case: &Case<'_>,
+    mut touched: impl FnMut(usize, (&'static str, &'static [Cite]), Cell),
+) -> [Standing; 9] {
+    let mut lines: [Standing; 9] = core::array::from_fn(|at| Standing {
+        method: Method::ALL[at],
+        level: Level::Recommended,
+        by_professional: false,
+    });
+    let mut held = [false; 9];
+    for rule in rules.iter().filter(|rule| rule.condition.holds(case)) {
+        for (at, cell) in rule.cells.into_iter().enumerate() {
+            if (held[at] && rule.id != DEAD) || cell == Cell::NOTHING {
+                continue;
+            }
+            touched(at, (rule.id, rule.cites), cell);
+            lines[at].level = lines[at].level.max(cell.at_most);
+            lines[at].by_professional |= cell.by_professional;
+            held[at] |= cell.holds;
+        }
+    }
+    for (rule, cell, touches) in of_group(case) {
+        for (at, line) in lines.iter_mut().enumerate() {
+            if touches(line.method) {
+                touched(at, (rule, BECAUSE), cell);
+                line.level = line.level.max(cell.at_most);
+                line.by_professional |= cell.by_professional;
+            }
+        }
+    }
+    lines
+}
+
+/// Ties for a standing dead tree of 6 in and over.
+pub const TIES_WILDLIFE: [Method; 9] = [
+    Method::BarkRing,
+    Method::Frill,
+    Method::SawRing,
+    Method::BasalBark,
+    Method::PullOrDig,
+    Method::CutStump,
+    Method::Fell,
+    Method::RepeatCutting,
+    Method::LeaveIt,
+];
+
+/// Ties for everything else.
+pub const TIES_ELSE: [Method; 9] = [
+    Method::PullOrDig,
+    Method::BarkRing,
+    Method::CutStump,
+    Method::Fell,
+    Method::Frill,
+    Method::BasalBark,
+    Method::RepeatCutting,
+    Method::SawRing,
+    Method::LeaveIt,
+];
+
+/// The smallest dbh that offers more than feeding wood, inches: where the ties change.
+const HABITAT_IN: f64 = 6.0;
+
+/// The size limits of the table, inches at breast height.
+const LIMITS_IN: [f64; 7] = [1.0, 2.0, 2.5, 3.0, 4.0, 6.0, 10.0];
+/// Those of the base, inches.
+const BASE_LIMITS_IN: [f64; 2] = [0.5, 2.5];
+/// Shrub limits up to here mean the base, inches.
+const SHRUB_IN: f64 = 4.0;
+/// How near a limit both sides are named.
+const NEAR: f64 = 0.15;
+
+/// The method at the head among those that `may` allows. Leaving it is never the head while another
+/// stands at possible or better; when none does, it is.
+#[must_use]
+pub fn headline(
+    lines: &[Standing; 9],
+    goal: Goal,
+    dbh_mm: f64,
+    may: impl Fn(&Standing) -> bool,
+) -> Method {
+    let wildlife = goal != Goal::Kill && dbh_mm >= HABITAT_IN * MM_PER_IN;
+    let ties = if wildlife { TIES_WILDLIFE } else { TIES_ELSE };
+    let rank = |method: Method| ties.iter().position(|tie| *tie == method);
+    lines
+        .iter()
+        .filter(|line| line.method != Method::LeaveIt && line.level <= Level::Possible && may(line))
+        .min_by_key(|line| (line.level, rank(line.method)))
+        .map_or(Method::LeaveIt, |line| line.method)
+}
+
+/// The other headline within 15 % of a size limit, and the limit, inches.
+#[must_use]
+pub fn near_limit(
+    rules: &'static [MethodRule],
+    case: &Case<'_>,
+    head: Method,
+) -> Option<(f64, Method)> {
+    let inches = inches(case.dbh_mm);
+    let shrub = case.question.species.group == Group::Shrub;
+    let at_base = |limit: f64| limit / case.base_over_dbh;
+    let mut limits: Vec<f64> = LIMITS_IN
+        .iter()
+        .map(|limit| {
+            if shrub && *limit <= SHRUB_IN {
+                at_base(*limit)
+            } else {
+                *limit
+            }
+        })
+        .chain(BASE_LIMITS_IN.iter().map(|limit| at_base(*limit)))
+        .filter(|limit| libm::fabs(inches - limit) <= limit * NEAR)
+        .collect();
+    sort(&mut limits, |a, b| {
+        libm::fabs(a - inches) < libm::fabs(b - inches)
+    });
+    limits.into_iter().find_map(|limit| {
+        let step = if inches < limit { 1.001 } else { 0.999 };
+        let mut other = *case;
+        other.dbh_mm = limit * step * MM_PER_IN;
+        let lines = levels(rules, &other);
+        let method = headline(&lines, case.question.goal, other.dbh_mm, |_| true);
+        (method != head).then_some((limit, method))
+    })
+}
+
+/// What the two rows of a group rest on.
+const BECAUSE: &[Cite] = &[Cite::group("this group's own rule")];
+
+/// Reason: no ring in these months.
+pub const GROUP_MONTHS: &str = "group_months";
+/// Reason: over the group's size for volunteers.
+pub const GROUP_SIZE: &str = "group_size";
+
+type Own = (&'static str, Cell, fn(Method) -> bool);
+
+/// The rules of the group that hold for a case.
+fn of_group(case: &Case<'_>) -> impl Iterator<Item = Own> {
+    let tighten = case.question.tighten();
+    let months: Own = (
+        GROUP_MONTHS,
+        Cell {
+            at_most: Level::RuledOut,
+            ..Cell::NOTHING
+        },
+        |method| matches!(method, Method::BarkRing | Method::SawRing),
+    );
+    let size: Own = (
+        GROUP_SIZE,
+        Cell {
+            by_professional: true,
+            ..Cell::NOTHING
+        },
+        |method| method != Method::LeaveIt,
+    );
+    let blocked = tighten.blocks(case.month) && !case.ignore_months;
+    let large = tighten.too_large(case.dbh_mm);
+    [(blocked, months), (large, size)]
+        .into_iter()
+        .filter_map(|(holds, rule)| holds.then_some(rule))
+}

@@ -1,0 +1,79 @@
+//! What is known, as data: passed in, never global. The data crate compiles it from `content/`.
+
+use crate::models::cautions::Caution;
+use crate::models::effort::MethodMinutes;
+use crate::models::habitat::{CavityUser, SnagGuide};
+use crate::models::method::MethodRule;
+use crate::models::outlook::{OutlookOverride, OutlookRow};
+use crate::terms::species::Species;
+use crate::timing::closed_months::{DiseaseRegion, Restriction};
+use serde::Serialize;
+
+/// Everything that the models read.
+#[derive(Debug)]
+pub struct Reference {
+    /// Species, sorted by scientific name; unknown ones and palms last.
+    pub species: &'static [Species],
+    /// The table of nine methods, in order.
+    pub method_rules: &'static [MethodRule],
+    /// Cautions, in the order of the page.
+    pub cautions: &'static [Caution],
+    /// Share dead by season, by class and size.
+    pub outlook: &'static [OutlookRow],
+    /// Rows of single species that override them.
+    pub outlook_species: &'static [OutlookOverride],
+    /// Animals that may use the snag.
+    pub cavity_users: &'static [CavityUser],
+    /// Snags an acre that guidelines ask for.
+    pub snag_guides: &'static [SnagGuide],
+    /// Minutes of other methods, as printed.
+    pub method_minutes: &'static [MethodMinutes],
+    /// Months that law or biology names.
+    pub restrictions: &'static [Restriction],
+    /// Where diseases and pests are known at all.
+    pub disease_regions: &'static [DiseaseRegion],
+    /// Short labels of the sources, sorted by id.
+    pub sources: &'static [Source],
+    /// The constants that are our own or published and tunable.
+    pub constants: &'static Constants,
+    /// Version of the tables.
+    pub data_version: &'static str,
+}
+
+impl Reference {
+    /// The label of a source.
+    #[must_use]
+    pub fn source(&self, id: &str) -> Option<&'static Source> {
+        self.sources
+            .binary_search_by(|source| source.id.cmp(id))
+            .ok()
+            .map(|at| &self.sources[at])
+    }
+}
+
+/// A source: who and when. The whole entry stands on the sources page.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct Source {
+    /// Its id.
+    pub id: &'static str,
+    /// Author or body, year.
+    pub label: &'static str,
+}
+
+/// Tunable constants. Each stands once, in `content/rules/constants.csv`, with its source or as our own assumption.
+#[derive(Clone, Copy, Debug)]
+pub struct Constants {
+    /// Ring: see the model of the ring.
+    pub ring: crate::models::ring::RingConstants,
+    /// Heights.
+    pub height: crate::models::height::HeightConstants,
+    /// Reach.
+    pub reach: crate::models::reach::ReachConstants,
+    /// Minutes.
+    pub effort: crate::models::effort::EffortConstants,
+    /// The base of a stem over its dbh.
+    pub base_over_dbh: f64,
+    /// The season.
+    pub timing: crate::timing::Constants,
+}
