@@ -8,7 +8,7 @@ use serde_json::{Value, json};
 use std::path::{Path, PathBuf};
 
 /// The asset of a name, whatever its digest: `element.0123.js`.
-fn asset(site: &Path, stem: &str, ending: &str) -> String {
+pub fn asset(site: &Path, stem: &str, ending: &str) -> String {
     let entries = std::fs::read_dir(site.join("assets")).expect("the site has assets");
     let names: Vec<String> = entries
         .flatten()
@@ -55,10 +55,6 @@ fn deploy_next(site: &Path) {
     let mut all = Vec::new();
     texts(site, &mut all);
     for path in all {
-        // A download, in other letters and of no part in a deploy.
-        if path.ends_with("slipbark-single.html") {
-            continue;
-        }
         let text = std::fs::read_to_string(&path).expect("a text");
         let mut next = text
             .replace(&script, "element.next.js")

@@ -187,10 +187,7 @@ fn firefox_answers_from_the_single_file_on_a_disk() {
     let changed = single::on_a_stick("stick-firefox-changed", &changed);
     in_firefox(async move |browser| {
         browser.open(&address).await?;
-        browser.until_ready().await?;
-        browser.fill_in_a_tree().await?;
-        browser.show_the_plan().await?;
-        single::expect_a_ring(&browser).await?;
+        expect_an_answer(&browser).await?;
         expect_loaded_only_from(&browser, &[&address, "data:", "blob:"]).await?;
         browser.open(&changed).await?;
         single::expect_words_in_place_of_the_calculator(&browser, "changed", "Fetch the file again")

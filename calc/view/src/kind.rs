@@ -2,8 +2,6 @@
 //! parts that it shows. What is not asked in front stays in the folded part of the form, so that nothing that
 //! could stop an answer is out of reach; a stop, cautions and what backs an answer stand in all of them.
 
-use crate::HOSTED;
-
 /// A calculator.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum Kind {
@@ -86,7 +84,7 @@ const TABLE: [(&str, u8, u8); 6] = [
 impl Kind {
     /// The row of the table.
     fn row(self) -> &'static (&'static str, u8, u8) {
-        &TABLE[if HOSTED { self as usize } else { 0 }]
+        &TABLE[self as usize]
     }
 
     /// All of them, in the order of the table.

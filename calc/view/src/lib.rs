@@ -51,14 +51,6 @@ macro_rules! cat {
     ($($piece:tt)+) => { cat!(@ () () $($piece)+) };
 }
 
-/// Whether a page may host the calculator. Where none does, the compiler leaves out the words for what a host gives.
-const HOSTED: bool = cfg!(feature = "host");
-
-/// What only a host gives.
-fn hosted<T>(given: Option<T>) -> Option<T> {
-    if HOSTED { given } else { None }
-}
-
 pub mod answer;
 mod control;
 pub mod draw;

@@ -1,17 +1,12 @@
 //! The WebAssembly module: the calculator's custom element, and the call for programs.
 //!
 //! The page's script defines the class; each callback of it comes here with the host element. What only a page that
-//! hosts the element can use stands in `host`, and is there with the feature of that name; `alone` is in its place in
-//! the single file.
+//! hosts the element can use stands in `host`.
 
 mod climate;
 mod device;
 mod dom;
 mod fields;
-#[cfg(feature = "host")]
-mod host;
-#[cfg(not(feature = "host"))]
-#[path = "alone.rs"]
 mod host;
 mod marks;
 mod paper;
@@ -20,7 +15,6 @@ mod plans;
 mod region;
 mod today;
 
-#[cfg(feature = "host")]
 pub use host::calls::*;
 
 use wasm_bindgen::prelude::wasm_bindgen;

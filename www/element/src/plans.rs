@@ -56,7 +56,6 @@ pub fn connect(host: &HtmlElement) {
 }
 
 /// Forgets the calculator of a host.
-#[cfg(feature = "host")]
 pub fn disconnect(host: &HtmlElement) {
     let plan = PLANS.with(|plans| {
         let mut plans = plans.borrow_mut();

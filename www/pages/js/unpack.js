@@ -1,32 +1,6 @@
-// Opens the single file, after lzma.js: letters become bytes, these are unpacked, and their parts put in place. Where
-// that can't be, a line in the page says why, over what the page says without any script.
+// Opens the single file: base64 becomes bytes, the browser unpacks them, and their parts are put in place. Where that
+// can't be, a line in the page says why, over what the page says without any script.
 const packed = document.getElementById("packed");
-
-/** The bytes of a text in windows-1252, in lines of so many: the first letter of each was added to the others. */
-const bytesOf = (text, size) => {
-  const all = new TextDecoder("windows-1252").decode(Uint8Array.from({ length: 256 }, (_, byte) => byte));
-  const byteOf = new Uint8Array(2 ** 16);
-  for (let byte = 0; byte < 256; byte++) byteOf[all.charCodeAt(byte)] = byte;
-  const bytes = new Uint8Array(text.length - Math.ceil(text.length / (size + 1)));
-  let end = 0;
-  let key = 0;
-  for (let at = 0; at < text.length; at++) {
-    const byte = byteOf[text.charCodeAt(at)];
-    if (at % (size + 1) === 0) key = byte;
-    else bytes[end++] = byte - key;
-  }
-  return bytes;
-};
-
-/** The checksum of RFC 1952, section 8. */
-const crcOf = (bytes) => {
-  let crc = -1;
-  for (const byte of bytes) {
-    crc ^= byte;
-    for (let i = 0; i < 8; i++) crc = (crc >>> 1) ^ (crc & 1 && 0xEDB88320);
-  }
-  return ~crc >>> 0;
-};
 
 const put = (name, type, bytes) => {
   const element = document.createElement(name);
@@ -35,17 +9,27 @@ const put = (name, type, bytes) => {
   document.head.append(element);
 };
 
-// What came out of letters that were changed is not unpacked: it could be anything, and as long.
-const { line, crc, parts } = packed.dataset;
-const bytes = bytesOf(packed.textContent, Number(line));
-if (crcOf(bytes) === Number(crc)) {
-  const all = unlzma(bytes);
+const unpack = async () => {
+  const bytes = Uint8Array.from(atob(packed.textContent), (letter) => letter.charCodeAt(0));
+  const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
+  const all = new Uint8Array(await new Response(stream).arrayBuffer());
   let end = 0;
-  packed.parts = {};
-  for (const [, name, size] of parts.matchAll(/(\S+) (\d+)/g)) packed.parts[name] = all.subarray(end, end += Number(size));
-  put("style", "text/css", packed.parts["style.css"]);
-  put("script", "module", packed.parts["module.js"]);
+  const parts = {};
+  for (const [, name, size] of packed.dataset.parts.matchAll(/(\S+) (\d+)/g)) {
+    parts[name] = all.subarray(end, end += Number(size));
+  }
+  return parts;
+};
+
+const say = (id) => { document.getElementById(id).hidden = false; };
+
+if ("DecompressionStream" in globalThis) {
+  // Letters that are no base64, and a stream whose checksum or length is another, are refused.
+  unpack().then((parts) => {
+    packed.parts = parts;
+    put("style", "text/css", parts["style.css"]);
+    put("script", "module", parts["module.js"]);
+  }, () => say("changed"));
 } else {
-  // Read as another set of letters, or changed.
-  document.getElementById(document.characterSet === "windows-1252" ? "changed" : "letters").hidden = false;
+  say("older");
 }

@@ -58,8 +58,7 @@ pub fn site(
     quiet: bool,
     say: &dyn Fn(&str),
 ) -> Result<Vec<File>> {
-    let module = |package| wasm::module(root, &tree::target(root), package, quiet, say);
-    let (module, alone) = (module(wasm::PAGES)?, module(wasm::SINGLE)?);
+    let module = wasm::module(root, &tree::target(root), quiet, say)?;
     say("Rendering the pages ...");
     let scripts = root.join("www/pages/js");
     let mut assets = Assets::default();
@@ -67,8 +66,8 @@ pub fn site(
     assets.add("icon.svg", read(&root.join("www/pages/icon.svg"))?);
     let climate = places::pack_climate(root)?;
     let parts = single::Parts {
-        engine: &alone.js,
-        wasm: &alone.wasm,
+        engine: &module.js,
+        wasm: &module.wasm,
         climate: &climate,
     };
     let mut single = single::render(root, &parts)?;
@@ -120,13 +119,10 @@ pub fn site(
             .map(|file| (file.path.as_str(), file.bytes.as_slice())),
     );
     let pages = files.iter_mut().filter(|file| file.path.ends_with(".html"));
-    let mark = pages::BUILD_MARK.as_bytes();
     for file in pages.chain([&mut single]) {
-        // Not as text: the single file holds other bytes too.
-        let at = |bytes: &[u8]| bytes.windows(mark.len()).position(|here| here == mark);
-        while let Some(at) = at(&file.bytes) {
-            file.bytes.splice(at..at + mark.len(), build[..8].bytes());
-        }
+        let page = std::str::from_utf8(&file.bytes)
+            .with_context(|| format!("{} is no text", file.path))?;
+        file.bytes = page.replace(pages::BUILD_MARK, &build[..8]).into_bytes();
     }
     files.push(if offline {
         worker(&scripts, &files)?

@@ -44,9 +44,6 @@ pub fn of(path: &str) -> Vec<(&'static str, &'static str)> {
 
 /// The media type by the name's ending.
 pub fn kind(path: &str) -> &'static str {
-    if path == single::NAME {
-        return single::KIND;
-    }
     match path.rsplit_once('.').map_or("", |(_, ending)| ending) {
         "html" => "text/html; charset=utf-8",
         "css" => "text/css; charset=utf-8",
@@ -95,7 +92,7 @@ pub fn underscore(base: &str, files: &[File]) -> String {
         } else {
             own(&file.path)
         };
-        if [".wasm", ".webmanifest", single::NAME]
+        if [".wasm", ".webmanifest"]
             .iter()
             .any(|e| file.path.ends_with(e))
         {
@@ -110,7 +107,7 @@ pub fn underscore(base: &str, files: &[File]) -> String {
 
 /// `.htaccess` for Apache 2.4 with its modules `headers` and `mime`.
 pub fn htaccess(base: &str) -> String {
-    let (single, single_kind, frames) = (single::NAME, single::KIND, frames());
+    let (single, frames) = (single::NAME, frames());
     let [(sniff, no_sniff), (referrer, no_referrer)] = ALWAYS;
     format!(
         "# For Apache 2.4. Put this file where the site's index.html lies.\n\
@@ -118,9 +115,6 @@ pub fn htaccess(base: &str) -> String {
          AddType application/wasm .wasm\n\
          AddType application/manifest+json .webmanifest\n\
          AddType text/javascript .js\n\
-         <Files \"{single}\">\n\
-         ForceType \"{single_kind}\"\n\
-         </Files>\n\
          <IfModule mod_headers.c>\n\
          Header set {sniff} \"{no_sniff}\"\n\
          Header set {referrer} \"{no_referrer}\"\n\
@@ -279,7 +273,6 @@ mod tests {
                 POLICY,
                 FRAME_POLICY,
                 "application/wasm",
-                single::KIND,
                 "Access-Control-Allow-Origin",
                 "nosniff",
                 "no-referrer",

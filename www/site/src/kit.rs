@@ -84,8 +84,6 @@ fn readme(base: &str) -> String {
          - all else: Cache-Control: no-cache (also sw.js and v1/*, or an update would not arrive)\n\
          - everything but .html: Access-Control-Allow-Origin: *, or other origins can't embed it\n\
          - .wasm: Content-Type: application/wasm\n\
-         - {single}: Content-Type: {single_kind} (as another\n\
-         \x20 set of letters it can be saved, not opened from the server)\n\
          - .html: the Content-Security-Policy that stands in _headers. Each page states it too,\n\
          \x20 so a host that can't send it loses nothing else. {single} has its own.\n\
          \n\
@@ -105,7 +103,6 @@ fn readme(base: &str) -> String {
          town names CC BY 4.0. Keep those files with the kit.\n",
         version = env!("CARGO_PKG_VERSION"),
         single = single::NAME,
-        single_kind = single::KIND,
     )
 }
 

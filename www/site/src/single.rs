@@ -1,16 +1,8 @@
-//! The single file: one page with everything in it, for a memory stick. Pages
-//! opened from a disk may load no module and fetch nothing, so all stands in
-//! the page: the style sheet, the scripts, the WebAssembly and the climate as
-//! one packed stream, and in plain letters what unpacks it.
-//!
-//! The page is in windows-1252, in which a letter holds a byte ([`packed`]).
-//! From a disk browsers take that from the page. A server that calls it UTF-8
-//! has the last word, and the letters are lost: so ours names the right set
-//! for this one file, as do the ready files for others, the links to it save
-//! it rather than show it, and where all that fails the page says to save it.
-//! Fetching itself once more would do too, but this file asks nobody.
+//! The single file: one page with everything in it, for a memory stick. Pages opened from a disk may load no module and
+//! fetch nothing, so all stands in the page: the style sheet, the scripts, the site's own WebAssembly and the climate, as
+//! one gzip stream in base64. A short script in plain letters unpacks it with the browser's own `DecompressionStream`,
+//! which also finds a copy that was changed on its way: gzip ends in a checksum and the length (RFC 1952, 2.3.1).
 
-mod packed;
 mod scripts;
 
 use crate::assets::{File, script};
@@ -18,19 +10,15 @@ use crate::template::{Template, escape};
 use anyhow::{Context, Result, bail};
 use base64::Engine as _;
 use base64::engine::general_purpose::STANDARD;
+use flate2::{Compression, write::GzEncoder};
 use scripts::{closed, open, tidy};
 use sha2::{Digest as _, Sha256};
 use std::collections::BTreeMap;
+use std::io::Write as _;
 use std::path::Path;
 
 /// Its name at the root of the site.
 pub const NAME: &str = "slipbark-single.html";
-
-/// What it is, for the one who sends it.
-pub const KIND: &str = "text/html; charset=windows-1252";
-
-/// Stands in the page for what is packed, which is no text.
-const PACKED_MARK: &str = "@@packed@@";
 
 /// What goes in, as the site has it.
 pub struct Parts<'a> {
@@ -65,15 +53,11 @@ pub fn render(root: &Path, parts: &Parts<'_>) -> Result<File> {
     ));
     // What stands in the page as it is.
     let first = tidy(&text("www/style/first.css")?);
-    let unpack = script(&scripts.join("unpack.js"), &[])?;
-    let unpack = tidy(&format!(
-        "{}\n{unpack}",
-        script(&scripts.join("lzma.js"), &[])?
-    ));
-    for (name, text) in [("a script", &unpack), ("first.css", &first)] {
-        if !text.is_ascii() || text.contains("</") || text.contains("<!--") {
+    let unpack = tidy(&script(&scripts.join("unpack.js"), &[])?);
+    for (name, text) in [("unpack.js", &unpack), ("first.css", &first)] {
+        if text.contains("</") || text.contains("<!--") {
             bail!(
-                "{name} that stands in the single file has a letter beyond ASCII, `</` or `<!--`: the page could not hold it as it is"
+                "{name}, which stands in the single file as it is, has `</` or `<!--`: the page would end it there"
             );
         }
     }
@@ -92,10 +76,7 @@ pub fn render(root: &Path, parts: &Parts<'_>) -> Result<File> {
         ("style.css", style.as_bytes()),
     ];
     let sizes = in_order.map(|(name, bytes)| format!("{name} {}", bytes.len()));
-    let file = packed::lzma(&in_order.map(|(_, bytes)| bytes).concat())?;
-    let mut sum = flate2::Crc::new();
-    sum.update(&file);
-    let (letters, line) = packed::letters(&file);
+    let packed = gzip(&in_order.map(|(_, bytes)| bytes).concat())?;
 
     let shell = "www/pages/single.html";
     let page = Template::read(shell, &text(shell)?)?;
@@ -105,35 +86,18 @@ pub fn render(root: &Path, parts: &Parts<'_>) -> Result<File> {
         ("policy", policy),
         ("first", first),
         ("unpack", unpack),
-        ("name", NAME.to_owned()),
         ("parts", sizes.join(" ")),
-        ("crc", sum.sum().to_string()),
-        ("line", line.to_string()),
-        ("packed", PACKED_MARK.to_owned()),
+        ("packed", STANDARD.encode(packed)),
         ("version", env!("CARGO_PKG_VERSION").to_owned()),
         ("build", crate::pages::BUILD_MARK.to_owned()),
     ]);
-    let page = ascii(&page.body(&values)?);
-    let Some((before, after)) = page.split_once(PACKED_MARK) else {
-        bail!("{shell} has no place for what is packed");
-    };
-    Ok(File::named(
-        NAME,
-        [before.as_bytes(), &letters, after.as_bytes()].concat(),
-    ))
+    Ok(File::named(NAME, page.body(&values)?))
 }
 
-/// A page whose letters beyond ASCII are written as references, so that it says the same in any set of letters.
-fn ascii(page: &str) -> String {
-    let mut out = String::with_capacity(page.len());
-    for c in page.chars() {
-        if c.is_ascii() {
-            out.push(c);
-        } else {
-            out.push_str(&format!("&#{};", u32::from(c)));
-        }
-    }
-    out
+fn gzip(bytes: &[u8]) -> Result<Vec<u8>> {
+    let mut packer = GzEncoder::new(Vec::new(), Compression::best());
+    packer.write_all(bytes)?;
+    Ok(packer.finish()?)
 }
 
 /// For a policy: the SHA-256 of what stands in an element.
@@ -144,14 +108,8 @@ fn hash(text: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    #[test]
-    fn letters_beyond_ascii_become_references() {
-        assert_eq!(
-            ascii("<p>6 – 8 in, 20 °C</p>"),
-            "<p>6 &#8211; 8 in, 20 &#176;C</p>"
-        );
-    }
+    use flate2::read::GzDecoder;
+    use std::io::Read as _;
 
     #[test]
     fn the_file_holds_its_parts_and_names_the_hashes_of_its_scripts_and_styles() {
@@ -161,25 +119,18 @@ mod tests {
             wasm: b"wasm",
             climate: b"climate",
         };
-        let file = render(&root, &parts).unwrap();
-        // Every byte as the letter of its number, which is enough to cut by.
-        let page: String = file.bytes.iter().map(|byte| char::from(*byte)).collect();
+        let page = String::from_utf8(render(&root, &parts).unwrap().bytes).unwrap();
         let cut = |before: &str, after: &str| {
             let from = page.find(before).unwrap() + before.len();
             page[from..].split(after).next().unwrap().to_owned()
         };
-        let line: usize = cut("data-line=\"", "\"").parse().unwrap();
-        let letters: Vec<u8> = cut(&format!("data-crc=\"{}\">", cut("data-crc=\"", "\"")), "<")
-            .chars()
-            .map(|letter| u8::try_from(u32::from(letter)).unwrap())
-            .collect();
-        let packed = packed::tests::bytes_of(&letters, line);
-        let mut sum = flate2::Crc::new();
-        sum.update(&packed);
-        assert_eq!(sum.sum().to_string(), cut("data-crc=\"", "\""));
-
-        let all = packed::tests::unpacked(&packed);
         let sizes = cut("data-parts=\"", "\"");
+        let packed = STANDARD
+            .decode(cut(&format!("data-parts=\"{sizes}\">"), "<"))
+            .unwrap();
+        let mut all = Vec::new();
+        GzDecoder::new(&*packed).read_to_end(&mut all).unwrap();
+
         let sizes: Vec<&str> = sizes.split(' ').collect();
         let mut rest = all.as_slice();
         let found: BTreeMap<&str, &[u8]> = sizes

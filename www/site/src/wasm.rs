@@ -17,35 +17,22 @@ pub struct Module {
     pub wasm: Vec<u8>,
 }
 
-/// The package of the pages' module.
-pub const PAGES: &str = "www-element";
-/// The package of the single file's: the same without what only a page that hosts the element can use.
-pub const SINGLE: &str = "www-single";
+/// The package that is compiled.
+const PACKAGE: &str = "www-element";
 
-/// Compiles and binds the module of a package, telling `say` what it is doing.
+/// Compiles and binds the module, telling `say` what it is doing.
 ///
 /// # Errors
 /// A missing compiler target that can't be installed, code or content that
 /// does not compile, a file that can't be read: each with what to do.
-pub fn module(
-    root: &Path,
-    target: &Path,
-    package: &str,
-    quiet: bool,
-    say: &dyn Fn(&str),
-) -> Result<Module> {
+pub fn module(root: &Path, target: &Path, quiet: bool, say: &dyn Fn(&str)) -> Result<Module> {
     ensure_target(root, say)?;
-    let what = if package == SINGLE {
-        "for the single file"
-    } else {
-        "to WebAssembly"
-    };
-    say(&format!("Compiling the calculator {what} ..."));
+    say("Compiling the calculator to WebAssembly ...");
     // A folder of its own: the outer cargo may still hold the lock of the usual one.
     let folder = target.join("web");
     let status = cargo()
         .current_dir(root)
-        .args(["rustc", "--package", package, "--lib"])
+        .args(["rustc", "--package", PACKAGE, "--lib"])
         .args(["--profile", "wasm", "--target", TARGET])
         // The library is an rlib in its manifest, since a cdylib beside it
         // spoils the link-time optimisation of both.
@@ -67,7 +54,7 @@ pub fn module(
     }
     let compiled = folder
         .join(TARGET)
-        .join(format!("wasm/{}.wasm", package.replace('-', "_")));
+        .join(format!("wasm/{}.wasm", PACKAGE.replace('-', "_")));
     say("Binding it for the browser ...");
     let mut output = Bindgen::new()
         .input_path(&compiled)

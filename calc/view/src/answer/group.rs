@@ -2,7 +2,6 @@
 //! reader of the settings lets in.
 
 use super::frame::{Cx, sub};
-use crate::hosted;
 use crate::out::Page;
 use crate::words::group as w;
 use calc::answer::Outcome as Answered;
@@ -10,7 +9,7 @@ use calc::models::reach::Outcome;
 use calc::question::settings::{Contact, ContactKind, Group, LocalCode};
 
 fn group<'a>(cx: &Cx<'a>) -> Option<&'a Group> {
-    hosted(cx.say.question.group.as_ref())
+    cx.say.question.group.as_ref()
 }
 
 /// Who is asked in a stop.

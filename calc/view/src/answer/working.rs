@@ -1,7 +1,6 @@
 //! Working: the inputs as read, what was assumed, how each number was made; and what to keep.
 
 use super::frame::{Cx, button, cites, field_link, open_details, open_part, source, sub};
-use crate::HOSTED;
 use crate::heading::heading;
 use crate::out::Page;
 use crate::words::{self, working as w, working::Told};
@@ -111,7 +110,7 @@ pub fn keep(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
     let print = if stops { w::PRINT_CALL } else { w::PRINT };
     button(out, "print", print);
     button(out, "copy", w::COPY);
-    if HOSTED && cx.options.with_link {
+    if cx.options.with_link {
         button(out, "link", w::COPY_LINK);
     }
     out.close_two();

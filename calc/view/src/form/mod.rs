@@ -80,17 +80,10 @@ pub struct Options<'a> {
     /// Whether the device can be asked where it is.
     pub position: bool,
     /// Regions (ISO 3166) near a point, each with the distance of its nearest town, km, as far as the lists are at
-    /// hand. Those that are not are asked for, unless the region that stands can be right. See [`none_near`] where no
-    /// list can be had.
+    /// hand. Those that are not are asked for, unless the region that stands can be right.
     pub near: fn(latitude: f64, longitude: f64, stands: &str) -> Vec<(String, f64)>,
     /// Whether the page may keep on the device what its reader says.
     pub keeps: bool,
-}
-
-/// The regions near a point where no list of towns can be had.
-#[must_use]
-pub fn none_near(_: f64, _: f64, _: &str) -> Vec<(String, f64)> {
-    Vec::new()
 }
 
 /// What is known of a place where no table of climate is at hand.

@@ -4,7 +4,6 @@
 use super::field::button;
 use super::regions::known;
 use super::{View, words as w};
-use crate::HOSTED;
 use crate::out::Page;
 use crate::words::phrase::either;
 use crate::words::region::region;
@@ -18,7 +17,7 @@ const MOST: usize = 3;
 
 /// Codes of the form for the point, nearest first; none where it can't be told, or where one of them stands already.
 pub(super) fn look(view: &View<'_>) -> Vec<&'static str> {
-    let question = view.draft.question.as_ref().filter(|_| HOSTED);
+    let question = view.draft.question.as_ref();
     let place = question.map(|question| &question.place);
     let Some(Place::Point {
         latitude,

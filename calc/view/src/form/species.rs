@@ -3,7 +3,6 @@
 use super::item::Item;
 use super::{View, words as w};
 use crate::control::{label_of, open_input, tick};
-use crate::hosted;
 use crate::out::Page;
 use crate::rows;
 use calc::question::settings::SpeciesList;
@@ -135,7 +134,7 @@ fn listed(view: &View<'_>) -> Vec<&'static Species> {
 }
 
 fn own<'a>(view: &View<'a>) -> Option<&'a SpeciesList> {
-    hosted(view.options.group).map(|group| &group.settings.species)
+    view.options.group.map(|group| &group.settings.species)
 }
 
 fn is_first(own: &SpeciesList, species: &Species) -> bool {

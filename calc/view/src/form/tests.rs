@@ -27,7 +27,7 @@ fn options() -> Options<'static> {
         country: "",
         towns: None,
         position: false,
-        near: super::none_near,
+        near: |_, _, _| Vec::new(),
         keeps: false,
     }
 }

@@ -8,7 +8,6 @@ use crate::control::{labelled, open_input, open_select, option};
 use crate::field_id;
 use crate::out::Page;
 use crate::words::region::region;
-use crate::{HOSTED, hosted};
 use calc::timing::places::towns::Town;
 
 /// Towns for a name while it is typed.
@@ -93,7 +92,7 @@ pub fn has_towns(country: &str) -> bool {
 /// Looks the typed name up.
 pub(super) fn look(view: &View<'_>, search: &Search) -> Towns {
     let typed = view.sheet.trimmed(search.name);
-    match hosted(view.options.towns) {
+    match view.options.towns {
         Some(find) if typed.chars().count() >= FROM_LETTERS => find(country(view, search), typed),
         _ => Towns::NotAsked,
     }
@@ -185,7 +184,7 @@ fn position(view: &View<'_>, out: &mut Page<'_>) {
 
 /// The country, the name, how the search stands, the matches. Nothing where no list can be had.
 fn search(view: &View<'_>, out: &mut Page<'_>, search: &Search) {
-    if hosted(view.options.towns).is_none() {
+    if view.options.towns.is_none() {
         return;
     }
     open_select(out, &search.field(".country"), w::TOWN_COUNTRY, "");
@@ -205,18 +204,9 @@ fn search(view: &View<'_>, out: &mut Page<'_>, search: &Search) {
     out.close();
 }
 
-/// How a search stands.
-fn state<'a>(view: &'a View<'_>, at: usize) -> &'a Towns {
-    if HOSTED {
-        &view.towns[at]
-    } else {
-        &Towns::NotAsked
-    }
-}
-
 /// The matches, to pick one from.
 pub(super) fn list(view: &View<'_>, out: &mut Page<'_>, at: usize) {
-    let Towns::Found(found) = state(view, at) else {
+    let Towns::Found(found) = &view.towns[at] else {
         return;
     };
     if found.is_empty() {
@@ -251,7 +241,7 @@ fn picked(view: &View<'_>, search: &Search, town: &Town) -> bool {
 /// How the search stands, for those who look and those who listen.
 pub(super) fn line(view: &View<'_>, at: usize) -> String {
     let picked = |town: &Town| picked(view, &SEARCHES[at], town);
-    match state(view, at) {
+    match &view.towns[at] {
         Towns::NotAsked => String::new(),
         Towns::Coming => w::TOWN_COMING.to_owned(),
         Towns::Failed => w::TOWN_FAILED.to_owned(),

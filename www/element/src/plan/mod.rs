@@ -53,7 +53,6 @@ pub struct Plan {
 #[derive(Default)]
 pub(crate) struct State {
     /// What the host has set.
-    #[cfg(feature = "host")]
     pub(crate) hosted: crate::host::Hosted,
     /// Whether an answer was asked for by the button; from then on changes are answered by themselves.
     pub(crate) answered: bool,

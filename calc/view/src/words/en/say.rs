@@ -1,7 +1,6 @@
 //! An answer with what it answers, and what of it several sentences name.
 
 use super::season;
-use crate::hosted;
 use crate::measure;
 use calc::answer::{Answer, GroupAnswer};
 use calc::models::method::MethodLine;
@@ -43,7 +42,7 @@ impl Say<'_> {
     /// The group's settings.
     #[must_use]
     pub fn group(&self) -> Option<&Settings> {
-        hosted(self.question.group.as_ref()).map(|group| &*group.settings)
+        self.question.group.as_ref().map(|group| &*group.settings)
     }
 
     /// Its name.
@@ -55,14 +54,14 @@ impl Say<'_> {
     /// What the group asked for, where it asked for anything.
     #[must_use]
     pub fn group_answer(&self) -> Option<&GroupAnswer> {
-        hosted(self.answer.group.as_ref())
+        self.answer.group.as_ref()
     }
 
     /// The group's factor, where it is over 1.
     #[must_use]
     pub fn group_factor(&self) -> Option<String> {
         let factor = self.question.tighten().distance_factor;
-        hosted((factor > 1.0).then(|| measure::plain(factor, 2)))
+        (factor > 1.0).then(|| measure::plain(factor, 2))
     }
 
     /// The reader's units.
