@@ -12,7 +12,8 @@ use calc_view::draw::year::{
     Pin, Span, VisitYear, VisitsLabels, Year, YearLabels, visits, year, year_small,
 };
 use calc_view::draw::{Both, Grade, ruler};
-use calc_view::out::{Html, Out, OutExt};
+use calc_view::out::{Html, Out};
+use calc_view::page::Page;
 
 const SHEETS: [&str; 3] = [
     include_str!("../../../www/style/tokens.css"),
@@ -20,16 +21,16 @@ const SHEETS: [&str; 3] = [
     include_str!("../../../www/style/page.css"),
 ];
 
-fn figure(out: &mut Html, what: &str, draw: impl FnOnce(&mut dyn Out)) {
+fn figure(out: &mut Page<'_>, what: &str, draw: impl FnOnce(&mut dyn Out)) {
     out.open_class("section", "part");
     out.leaf("h3", what);
     out.open("figure");
-    draw(out);
+    draw(out.sink());
     out.close();
     out.close();
 }
 
-fn trunks(out: &mut Html) {
+fn trunks(out: &mut Page<'_>) {
     out.open_class("div", "plates");
     for (name, inches, bark, ring, live) in [
         ("2 in", 2.0, 2.0, Some((150.0, 150.0)), 1.0),
@@ -104,7 +105,7 @@ fn trunks(out: &mut Html) {
     out.close();
 }
 
-fn reaches(out: &mut Html) {
+fn reaches(out: &mut Page<'_>) {
     let t = |distance_m: f64, inside: bool, label: &str| Target {
         distance_m,
         inside,
@@ -218,7 +219,7 @@ fn reaches(out: &mut Html) {
     }
 }
 
-fn years(out: &mut Html) {
+fn years(out: &mut Page<'_>) {
     let s = |from, to| Span { from, to };
     let p = |day, number| Pin { day, number };
     let north = Year {
@@ -303,7 +304,7 @@ fn years(out: &mut Html) {
     figure(out, "visits", |out| visits(out, &rows, &l));
 }
 
-fn tapes(out: &mut Html) {
+fn tapes(out: &mut Page<'_>) {
     out.open_class("div", "plates");
     for (mm, us, metric) in [
         (Some(368.3), "14½ in", "36.8 cm"),
@@ -342,7 +343,7 @@ fn tapes(out: &mut Html) {
     out.close();
 }
 
-fn ranges(out: &mut Html) {
+fn ranges(out: &mut Page<'_>) {
     for (name, low, likely, high, grade, text, unit) in [
         (
             "minutes",
@@ -433,9 +434,10 @@ fn ranges(out: &mut Html) {
 
 fn main() {
     let theme = std::env::args().nth(1).unwrap_or_else(|| "light".into());
-    let mut out = Html::default();
+    let mut main = Html::default();
+    let out = &mut Page::new(&mut main);
     out.open_class("div", "wrap top");
-    stand(&mut out);
+    stand(out.sink());
     out.leaf("h1", "One tree, one answer");
     out.leaf_class("p", "lede", "Every drawing in many cases, invented values.");
     out.close();
@@ -458,7 +460,7 @@ fn main() {
     ] {
         out.open("li");
         tag(
-            &mut out,
+            out.sink(),
             kind,
             &TagLabels {
                 aria: word,
@@ -486,39 +488,40 @@ fn main() {
         Swatch::Octagon,
     ] {
         out.open("li");
-        swatch(&mut out, kind);
-        out.leaf("span", &format!("{kind:?}"));
+        swatch(out.sink(), kind);
+        out.leaf("span", format!("{kind:?}"));
         out.close();
     }
     out.close();
-    trunks(&mut out);
-    reaches(&mut out);
-    years(&mut out);
-    tapes(&mut out);
-    ranges(&mut out);
-    ruler::foot(&mut out, 183, "in", "cm");
+    trunks(out);
+    reaches(out);
+    years(out);
+    tapes(out);
+    ranges(out);
+    ruler::foot(out.sink(), 183, "in", "cm");
     for _ in 0..3 {
         out.close();
     }
-    let mut head = Html::default();
-    defs(&mut head);
+    let mut top = Html::default();
+    let head = &mut Page::new(&mut top);
+    defs(head.sink());
     head.open_class("header", "head");
     head.open_class("div", "wrap");
     head.open_class("span", "brand");
-    brand(&mut head);
+    brand(head.sink());
     head.text("Slipbark");
     head.close();
     head.open_class("button", "sunsw");
-    sun(&mut head);
+    sun(head.sink());
     head.text("Sun");
     head.close();
     head.close();
-    ruler::head(&mut head);
+    ruler::head(head.sink());
     head.close();
     println!(
         "<!doctype html><html lang=en data-theme={theme}><meta charset=utf-8><meta name=viewport content=\"width=device-width\"><title>Drawings</title><style>{}</style><body>{}{}</body></html>",
         SHEETS.concat(),
-        head.into_string(),
-        out.into_string()
+        top.into_string(),
+        main.into_string()
     );
 }

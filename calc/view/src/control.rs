@@ -1,7 +1,7 @@
 //! Markup of controls, shared by the form and by what an answer asks.
 
 use crate::field_id;
-use crate::out::Page;
+use crate::page::Page;
 
 /// One thing to tick, or one of several, with its words.
 pub fn tick(

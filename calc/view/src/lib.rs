@@ -56,13 +56,12 @@ mod control;
 pub mod draw;
 mod fill;
 pub mod form;
-mod heading;
 
 pub mod ics;
 pub mod kind;
 pub mod measure;
 pub mod out;
-mod rows;
+pub mod page;
 pub mod share;
 pub mod text;
 pub mod words;

@@ -182,11 +182,12 @@ impl Out for Plain {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::out::OutExt;
+    use crate::page::Page;
 
     #[test]
     fn lists_tables_and_headings_become_lines() {
-        let mut plain = Plain::default();
+        let mut sink = Plain::default();
+        let plain = &mut Page::new(&mut sink);
         plain.open("section");
         plain.open("h3");
         plain.text("Do ");
@@ -206,9 +207,6 @@ mod tests {
         plain.text("hidden");
         plain.close();
         plain.close();
-        assert_eq!(
-            plain.into_string(),
-            "DO\n1. Cut.\n2. Peel.\nBark | 0.6 in\n"
-        );
+        assert_eq!(sink.into_string(), "DO\n1. Cut.\n2. Peel.\nBark | 0.6 in\n");
     }
 }

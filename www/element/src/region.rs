@@ -4,7 +4,8 @@ use crate::dom::{self, DomOut};
 use crate::plan::Plan;
 use calc::answer::Answer;
 use calc::question::{Problem, Question};
-use calc_view::out::{Out, OutExt};
+use calc_view::out::Out;
+use calc_view::page::Page;
 use calc_view::{answer, problem_text};
 use web_sys::Element;
 
@@ -67,11 +68,12 @@ fn focused(plan: &Plan) -> Option<usize> {
 
 /// In place of an answer, while what was changed can't be read yet: no alarm, no marks.
 pub fn waits(out: &mut dyn Out, problems: &[Problem]) {
+    let out = &mut Page::new(out);
     out.open_class("div", "waits");
     out.leaf_class("p", "say", WAITS);
     out.open("ul");
     for problem in problems {
-        out.leaf("li", &problem_text(problem));
+        out.leaf("li", problem_text(problem));
     }
     out.close();
     out.close();

@@ -3,7 +3,7 @@
 use super::frame::{Cx, cited, is_bare, lead_first, open_details, open_part};
 use super::group;
 use crate::measure;
-use crate::out::Page;
+use crate::page::Page;
 use crate::words::{self, cautions as w};
 use calc::models::cautions::Caution;
 use calc::models::cautions::CautionLine;

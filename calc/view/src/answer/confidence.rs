@@ -2,7 +2,7 @@
 
 use super::frame::{Cx, grade_mark, items, open_details, open_part, weakest, with_sources};
 use crate::draw::mark::swatch;
-use crate::out::{Page, Words};
+use crate::page::{Page, Words};
 use crate::words::{self, confidence as w};
 use calc::terms::cite::{Cite, Grade};
 use calc::terms::method::Method;

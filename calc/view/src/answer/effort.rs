@@ -1,10 +1,10 @@
 //! How long a ring takes.
 
+use super::frame::twin;
 use super::frame::{Cx, drawn_grade, lead, open_part, weakest};
-use super::table::twin;
 use crate::draw::range::{Range, RangeLabels, range};
 use crate::measure;
-use crate::out::Page;
+use crate::page::Page;
 use crate::words::{self, effort as w};
 use calc::models::effort::Three;
 use calc::terms::method::Method;

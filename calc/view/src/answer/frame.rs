@@ -1,9 +1,8 @@
 //! Small pieces that every part is built from.
 
 use crate::draw::mark::{Swatch, swatch};
-use crate::heading::{heading, open_heading};
 use crate::kind::Shown;
-use crate::out::{Page, Words};
+use crate::page::{Cells, Page, Words};
 use crate::words::{self, Say};
 use calc::answer::{Also, AlsoKind};
 use calc::terms::cite::{Cite, Grade};
@@ -70,7 +69,7 @@ pub fn open_part(
     let id = cx.id(id);
     out.open_class("section", &cat!("part ", class));
     out.attr("aria-labelledby", &id);
-    open_heading(out, cx.level, "");
+    out.open_heading(cx.level, "");
     out.attr("id", &id);
     out.text(title);
     if !question.is_empty() {
@@ -82,7 +81,7 @@ pub fn open_part(
 
 /// A heading inside a part.
 pub fn sub(out: &mut Page<'_>, cx: &Cx<'_>, text: &str) {
-    heading(out, cx.level + 1, "", "", text);
+    out.heading(cx.level + 1, "", "", text);
 }
 
 /// A paragraph with a bold lead.
@@ -267,4 +266,51 @@ pub fn weakest(list: &[Cite]) -> Grade {
         .map(|cite| cite.grade)
         .max()
         .unwrap_or(Grade::Assumption)
+}
+
+/// Opens a table that scrolls inside its own named region, as far as its rows.
+pub fn table(out: &mut Page<'_>, caption: &str, heads: &[&str]) {
+    open_table(out, "", caption, heads);
+}
+
+/// Opens a table in folded text: the summary above it says what its caption says.
+pub fn folded_table(out: &mut Page<'_>, class: &str, caption: &str, heads: &[&str]) {
+    open_details(out, class, caption);
+    open_table(out, "vh", caption, heads);
+    out.table.around += 1;
+}
+
+/// Opens the table twin of a drawing.
+pub fn twin(out: &mut Page<'_>, cx: &Cx<'_>, summary: &str, heads: &[&str]) {
+    open_details(out, "twin", summary);
+    // Several twins of one tree stand in an answer: each region has a name of its own.
+    table(out, &cat!(cx.title(), ": ", summary), heads);
+    out.table.around += 1;
+}
+
+fn open_table(out: &mut Page<'_>, class: &str, caption: &str, heads: &[&str]) {
+    out.open_class("div", "tw");
+    out.attr("tabindex", "0");
+    out.attr("role", "region");
+    out.attr("aria-label", caption);
+    out.open("table");
+    out.open("caption");
+    out.open_class("span", class);
+    out.text(caption);
+    out.close_two();
+    out.open("thead");
+    out.open("tr");
+    for head in heads {
+        out.open("th");
+        out.attr("scope", "col");
+        out.text(*head);
+        out.close();
+    }
+    out.close_two();
+    out.open("tbody");
+    out.table = Cells {
+        columns: heads.len(),
+        at: 0,
+        around: 3,
+    };
 }

@@ -2,7 +2,7 @@
 //! reader of the settings lets in.
 
 use super::frame::{Cx, sub};
-use crate::out::Page;
+use crate::page::Page;
 use crate::words::group as w;
 use calc::answer::Outcome as Answered;
 use calc::models::reach::Outcome;

@@ -1,11 +1,11 @@
 //! What the dead tree offers, and how long it may stand.
 
+use super::frame::folded_table;
 use super::frame::{Cx, cited, lead, open_details, open_part, source};
-use super::table::folded_table;
 use crate::draw::Grade;
 use crate::draw::range::{Range, RangeLabels, range};
 use crate::measure;
-use crate::out::Page;
+use crate::page::Page;
 use crate::words::{self, habitat as w};
 use calc::models::habitat::Habitat;
 use calc::terms::method::Method;

@@ -1,8 +1,8 @@
 //! The nine methods side by side.
 
+use super::frame::table;
 use super::frame::{Cx, cited, is_bare, open_part, source};
-use super::table::table;
-use crate::out::Page;
+use crate::page::Page;
 use crate::words::{self, method as w};
 use calc::models::effort::MethodWork;
 use calc::models::method::MethodLine;

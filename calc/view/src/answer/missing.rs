@@ -2,9 +2,8 @@
 
 use super::frame::{Cx, field_link, lead};
 use super::{cautions, method, plan_parts, reach, stop, verdict};
-use crate::heading::heading;
 use crate::kind::Shown;
-use crate::out::Page;
+use crate::page::Page;
 use crate::words::{self, Say, missing as w};
 use calc::answer::{Also, Conditional, If, Outcome};
 use calc::models::reach::Outcome as Reached;
@@ -84,7 +83,7 @@ fn conditional(out: &mut Page<'_>, cx: &Cx<'_>, open_if: &If) {
     let id = cx.id("if");
     out.attr("aria-labelledby", &id);
     let condition = cx.say.conditions();
-    heading(out, cx.level, "", &id, &cat!(w::IF, condition));
+    out.heading(cx.level, "", &id, &cat!(w::IF, condition));
     out.p_class("asm", w::ONLY_IF);
     match open_if.answer.outcome {
         Outcome::Professional => {

@@ -2,7 +2,6 @@
 
 mod cautions;
 mod confidence;
-mod day;
 mod effort;
 mod frame;
 mod group;
@@ -15,7 +14,6 @@ mod reach;
 mod ring;
 mod season;
 mod stop;
-mod table;
 #[cfg(test)]
 mod tests;
 mod visits;
@@ -28,7 +26,8 @@ pub use visits::ADVICE_ID;
 use crate::draw::tag::{TagKind, TagLabels, tag};
 use crate::kind::{Kind, Shown};
 use crate::measure;
-use crate::out::{Out, Page};
+use crate::out::Out;
+use crate::page::Page;
 use crate::words::{self, Say, verdict as w};
 use calc::answer::{Answer, Outcome};
 use calc::question::Question;
@@ -92,7 +91,7 @@ pub fn answer(
     let title = cx.id("a");
     out.attr("aria-labelledby", &title);
     if cx.level > 2 {
-        crate::heading::heading(out, cx.level - 1, "vh", &title, w::THE_ANSWER);
+        out.heading(cx.level - 1, "vh", &title, w::THE_ANSWER);
     } else {
         out.open_class("p", "vh");
         out.attr("id", &title);

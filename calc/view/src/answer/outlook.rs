@@ -1,19 +1,18 @@
 //! What share of such stems dies, by season: inside the part of the visits.
 
 use super::frame::{Cx, cited, lead, open_details, with_sources};
-use super::table::{folded_table, twin};
+use super::frame::{folded_table, twin};
 use crate::draw::Grade;
 use crate::draw::range::{Share, SharesLabels, shares};
-use crate::heading::heading;
 use crate::measure;
-use crate::out::Page;
+use crate::page::Page;
 use crate::words::{self, outlook as w};
 use calc::models::outlook::{Outlook, SeasonShare};
 use calc::terms::species::Trait;
 
 /// Lead, bars, the species' own rows, what they rest on.
 pub fn inside(out: &mut Page<'_>, cx: &Cx<'_>, outlook: &Outlook) {
-    heading(out, cx.level + 1, "np", "", w::HOW_MANY_DIE);
+    out.heading(cx.level + 1, "np", "", w::HOW_MANY_DIE);
     if let Some(third) = outlook.seasons.last() {
         lead(
             out,

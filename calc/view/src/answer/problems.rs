@@ -2,9 +2,9 @@
 
 use super::Options;
 use super::frame::to_field;
-use crate::heading::heading;
 use crate::measure;
-use crate::out::{Out, Page};
+use crate::out::Out;
+use crate::page::Page;
 use crate::words::problem as w;
 use calc::question::Problem;
 
@@ -25,7 +25,7 @@ pub fn problems(out: &mut dyn Out, problems: &[Problem], options: &Options<'_>) 
         let count = measure::number(problems.len() as u32);
         cat!(w::THERE_ARE, count, w::PROBLEMS[1])
     };
-    heading(out, options.heading_level.clamp(2, 5), "", &id, &title);
+    out.heading(options.heading_level.clamp(2, 5), "", &id, &title);
     out.open("ul");
     for problem in problems {
         out.open("li");

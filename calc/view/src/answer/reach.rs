@@ -1,13 +1,13 @@
 //! The reach: keep clear, or why it stops.
 
+use super::frame::twin;
 use super::frame::{Cx, key, lead, open_part};
 use super::ring::row;
-use super::table::twin;
 use crate::draw::mark::Swatch;
 use crate::draw::reach::{Reach, ReachLabels, Target, reach};
 use crate::draw::tree::Habit;
 use crate::measure;
-use crate::out::Page;
+use crate::page::Page;
 use crate::words::{self, reach as w};
 use calc::models::reach::Outcome;
 use calc::terms::method::Method;

@@ -1,10 +1,10 @@
 //! Do: the numbers to carry, the steps, the trunk.
 
 use super::frame::{Cx, items, lead, open_part, weakest};
-use super::table::{table, twin};
+use super::frame::{table, twin};
 use crate::draw::trunk::{RingHeights, Trunk, TrunkLabels, trunk};
 use crate::measure::{self, Both};
-use crate::out::Page;
+use crate::page::Page;
 use crate::words::{self, ring as w, ring::Ringing};
 use calc::answer::{Answer, StemAnswer};
 use calc::models::ring::Ring;

@@ -1,11 +1,10 @@
 //! An answer that stops: what to stop, whom to call, why, what to say. No ring width and no steps.
 
+use super::frame::folded_table;
 use super::frame::{Cx, lead, open_part};
-use super::table::folded_table;
 use super::{cautions, draw_tag, group, reach, said};
-use crate::heading::heading;
 use crate::measure;
-use crate::out::Page;
+use crate::page::Page;
 use crate::words::{self, stop as w};
 use calc::answer::Changed;
 use calc::models::reach::Outcome;
@@ -40,7 +39,7 @@ pub fn block(out: &mut Page<'_>, cx: &Cx<'_>, title: &str, call: &dyn Fn(&mut Pa
     out.attr("aria-labelledby", &id);
     draw_tag(out, cx);
     out.open("div");
-    heading(out, cx.level, "", &id, title);
+    out.heading(cx.level, "", &id, title);
     said(out, cx);
     call(out);
     out.close_two();

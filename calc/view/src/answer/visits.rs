@@ -1,11 +1,11 @@
 //! Then check: the visits, and what to do at one.
 
+use super::frame::folded_table;
 use super::frame::{Cx, button, open_details, open_part};
-use super::table::folded_table;
 use crate::control::{open_select, open_set, option, tick_text};
 use crate::draw::year::{Pin, VisitYear, VisitsLabels, visits};
 use crate::measure;
-use crate::out::Page;
+use crate::page::Page;
 use crate::words::{self, visits as w};
 use calc::models::at_visit::Seen;
 use calc::models::at_visit::advise;
@@ -31,7 +31,7 @@ pub fn pins(cx: &Cx<'_>, year: i32) -> Vec<Pin> {
         let day = middle(visit);
         if day.year() == year {
             pins.push(Pin {
-                day: super::day::doy(day),
+                day: super::season::doy(day),
                 number,
             });
         }
@@ -210,7 +210,7 @@ fn draw_visits(out: &mut Page<'_>, cx: &Cx<'_>) {
             label: measure::number(year.unsigned_abs()),
             ring: ring_day
                 .filter(|day| day.year() == year)
-                .map(super::day::doy),
+                .map(super::season::doy),
             visits: pins(cx, year),
         });
     }

@@ -1,8 +1,7 @@
 //! Working: the inputs as read, what was assumed, how each number was made; and what to keep.
 
 use super::frame::{Cx, button, cites, field_link, open_details, open_part, source, sub};
-use crate::heading::heading;
-use crate::out::Page;
+use crate::page::Page;
 use crate::words::{self, working as w, working::Told};
 
 /// What was told or assumed, a row each; beside the form, each leads to its field.
@@ -34,7 +33,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
         sub(out, cx, w::ASSUMED);
         told_rows(out, cx, "kv asm", &assumed, words::missing::GIVE);
     }
-    heading(out, cx.level + 1, "", "", w::MADE);
+    out.heading(cx.level + 1, "", "", w::MADE);
     for made in &cx.say.made(stops) {
         out.open_class("p", "calc");
         out.text(made.how.as_str());
@@ -89,7 +88,7 @@ pub fn sheet_inputs(out: &mut Page<'_>, cx: &Cx<'_>) {
     out.open_class("p", "sheetin");
     out.text(inputs(text, &cx.say.assumed(stops)));
     // What was left as for most trees would push a full sheet onto a second page.
-    out.leaf_class("span", "np", &cx.say.left());
+    out.leaf_class("span", "np", cx.say.left());
     out.close();
 }
 

@@ -6,7 +6,7 @@ use super::item::Item;
 use super::{Field, Sheet, View, words as w};
 use crate::field_id;
 use crate::measure;
-use crate::out::Page;
+use crate::page::Page;
 use crate::problem_text;
 use crate::words;
 use calc::question::{Problem, Typed, read_height_aid, read_timed};

@@ -5,7 +5,7 @@ use super::item::Item;
 use super::{Field, Part, Sheet, View, words as w};
 use crate::control::{label_of, open_input, tick_text};
 use crate::field_id;
-use crate::out::Page;
+use crate::page::Page;
 
 /// The element of the day's three parts.
 pub(super) const PARTS_ID: &str = "m-date";

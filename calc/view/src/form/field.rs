@@ -5,7 +5,7 @@ use super::length::Length;
 use super::words as w;
 use crate::control::{hint_of, label_of, labelled, open_control, open_input, option, tick_text};
 use crate::field_id;
-use crate::out::Page;
+use crate::page::Page;
 
 /// A field of text.
 #[derive(Clone, Copy)]

@@ -5,8 +5,7 @@ use super::{View, words as w};
 use crate::draw::form::{Distance, DistanceLabels, SizeLabels, distance_tape, size_tape};
 use crate::draw::year::{Span, Year, YearLabels, year_small};
 use crate::measure;
-use crate::out::Page;
-use crate::rows;
+use crate::page::Page;
 use calc::answer::Answer;
 use calc::terms::quantity::Units;
 use calc::timing::{Doy, Fill};
@@ -52,7 +51,7 @@ pub(super) fn far(view: &View<'_>, out: &mut Page<'_>) {
     }
     let nearest = nearest.map_or_else(String::new, |(m, kind)| {
         let far = measure::length(m);
-        let words = rows::named(w::KIND_SHORT, kind).unwrap_or("");
+        let words = crate::words::named(w::KIND_SHORT, kind).unwrap_or("");
         cat!(words, ", ", far.first(units(view)))
     });
     let distance = Distance {

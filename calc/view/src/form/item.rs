@@ -5,8 +5,7 @@ use super::field::{TextField, open_shown};
 use super::words::Choice;
 use super::{Field, Part, Sheet, View};
 use crate::control::{file, open_select, open_set, option, tick_text};
-use crate::out::Page;
-use crate::rows;
+use crate::page::Page;
 
 /// How a sheet must be for something.
 pub(super) type Test = fn(&Sheet) -> bool;
@@ -107,7 +106,7 @@ impl View<'_> {
                 tick_text(out, "radio", name, value, on, words);
             }
             Item::Ticks(name, choice) => {
-                for (value, words) in rows::all(choice) {
+                for (value, words) in crate::words::all(choice) {
                     let on = self.sheet.holds(name, value);
                     tick_text(out, "checkbox", name, value, on, words);
                 }
@@ -135,7 +134,7 @@ impl View<'_> {
     ) {
         open_select(out, name, label, hint);
         let picked = self.sheet.get(name);
-        for (value, words) in rows::all(choice) {
+        for (value, words) in crate::words::all(choice) {
             option(out, value, words, value == picked);
         }
         out.close_two();
@@ -144,7 +143,7 @@ impl View<'_> {
     /// A choice of one, none picked unless it stands in the sheet.
     pub(super) fn radios(&self, out: &mut Page<'_>, name: &str, choice: Choice) {
         let picked = self.sheet.get(name);
-        for (value, words) in rows::all(choice) {
+        for (value, words) in crate::words::all(choice) {
             tick_text(out, "radio", name, value, value == picked, words);
         }
     }

@@ -47,9 +47,9 @@ pub(crate) use sheet::whole;
 pub use town::{MOST, POSITION_ID, SEARCHES, Search, Towns, filled, has_towns};
 
 use crate::kind::{Group, Kind};
-use crate::out::{Out, Page};
+use crate::out::Out;
+use crate::page::Page;
 use calc::models::season::Local;
-use calc::question::settings;
 use calc::question::{Question, Typed};
 use calc::reference::Reference;
 use chrono::NaiveDate;
@@ -214,7 +214,7 @@ impl<'a> View<'a> {
         let whole = self.options.kind == Kind::TreePlan;
         if !whole {
             let asks = crate::words::calculators::asks(self.options.kind);
-            crate::heading::heading(out, self.options.heading_level, "", "", asks);
+            out.heading(self.options.heading_level, "", "", asks);
         }
         out.open_class("form", "desk");
         out.attr("part", "form");

@@ -5,7 +5,7 @@ use super::item::Item;
 use super::{Field, Part, View, aids, regions, seen, town, words as w};
 use crate::control::{open_select, option};
 use crate::measure::number;
-use crate::out::Page;
+use crate::page::Page;
 
 /// More about the tree.
 pub(super) const TREE: Item = Item::Group(

@@ -4,7 +4,7 @@
 use super::field::button;
 use super::regions::known;
 use super::{View, words as w};
-use crate::out::Page;
+use crate::page::Page;
 use crate::words::phrase::either;
 use crate::words::region::region;
 use calc::terms::place::Place;

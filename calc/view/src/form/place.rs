@@ -7,7 +7,7 @@ use super::sheet::path;
 use super::{Field, Part, View, words as w};
 use crate::control::tick;
 use crate::field_id;
-use crate::out::Page;
+use crate::page::Page;
 
 /// The group.
 pub(super) const GROUP: Item = Item::Group(

@@ -2,7 +2,7 @@
 
 use super::{View, words as w};
 use crate::control::{open_select, option};
-use crate::out::Page;
+use crate::page::Page;
 use crate::words::region::regions;
 
 /// The groups of the list: a heading, and what the codes in it begin with.

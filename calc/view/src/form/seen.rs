@@ -2,7 +2,7 @@
 
 use super::item::Item;
 use super::{Field, View, day, town, words as w};
-use crate::out::Page;
+use crate::page::Page;
 use calc::timing::Basis;
 
 /// The element of day and place of a leaf-out.

@@ -3,8 +3,7 @@
 use super::item::Item;
 use super::{View, words as w};
 use crate::control::{label_of, open_input, tick};
-use crate::out::Page;
-use crate::rows;
+use crate::page::Page;
 use calc::question::settings::SpeciesList;
 use calc::terms::small::find::holds;
 use calc::terms::species::Species;
@@ -114,7 +113,7 @@ fn found(view: &View<'_>) -> Vec<&'static Species> {
 
 /// All that can be named; the kinds for the others stand behind the last line.
 fn all(view: &View<'_>) -> Vec<&'static Species> {
-    let kinds = rows::all(w::UNKNOWN_NAMES);
+    let kinds = crate::words::all(w::UNKNOWN_NAMES);
     let mut all: Vec<&'static Species> = Vec::new();
     for species in view.reference.species {
         if kind_in(&kinds, species).is_none() {
@@ -229,7 +228,7 @@ fn plain(name: &str) -> String {
 
 /// Which kind behind the last line an entry of the table is.
 pub(super) fn kind_of(species: &Species) -> Option<&'static str> {
-    kind_in(&rows::all(w::UNKNOWN_NAMES), species)
+    kind_in(&crate::words::all(w::UNKNOWN_NAMES), species)
 }
 
 fn kind_in(kinds: &[(&'static str, &'static str)], species: &Species) -> Option<&'static str> {

@@ -6,7 +6,7 @@ use super::regions::{countries, known};
 use super::{Part, View, near, words as w};
 use crate::control::{labelled, open_input, open_select, option};
 use crate::field_id;
-use crate::out::Page;
+use crate::page::Page;
 use crate::words::region::region;
 use calc::timing::places::towns::Town;
 

@@ -5,7 +5,7 @@ use super::item::Item;
 use super::sheet::path;
 use super::{Field, Part, View, species, words as w};
 use crate::measure::number;
-use crate::out::Page;
+use crate::page::Page;
 
 /// The group.
 pub(super) const GROUP: Item = Item::Group(

@@ -194,7 +194,7 @@ pub const TAPE_SIZE: &str = "Measuring tape, size across";
 pub const TAPE_FAR: &str = "Measuring tape, ground round the tree";
 pub const TAPE_YEAR: &str = "Tape of the year, bark and rules";
 
-/// Values of a choice with their words, in rows ([`crate::rows`]); the first, empty one says what is used if nothing is picked.
+/// Values of a choice with their words, in rows ([`crate::words::all`]); the first, empty one says what is used if nothing is picked.
 pub type Choice = &'static str;
 
 pub const UNKNOWN_NAMES: Choice = concat!(

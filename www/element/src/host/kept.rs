@@ -9,7 +9,7 @@ use crate::today::today;
 use calc::terms::place::Hemisphere;
 use calc::terms::small::find::behind;
 use calc_view::form::{Sheet, TIMED_LINE, timed_from};
-use calc_view::out::{Out, OutExt};
+use calc_view::page::Page;
 use calc_view::share;
 use calc_view::words::{device as w, phrase};
 use js_sys::{Object, Reflect};
@@ -70,13 +70,14 @@ impl Plan {
         let Some(note) = dom::by_id(&self.root, NOTES[at]) else {
             return;
         };
-        let mut out = DomOut::new(&self.document);
+        let mut nodes = DomOut::new(&self.document);
+        let out = &mut Page::new(&mut nodes);
         if !words.is_empty() {
             out.open_class("div", "act");
             out.open("p");
             out.leaf("b", words[0]);
             for text in &words[1..] {
-                out.text(text);
+                out.text(*text);
             }
             out.close();
             if let Some((act, words)) = act {
@@ -88,7 +89,7 @@ impl Plan {
             }
             out.close();
         }
-        out.into(&note);
+        nodes.into(&note);
     }
 
     fn note_draft(&self, kept: bool) {

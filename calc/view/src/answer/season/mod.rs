@@ -2,13 +2,12 @@
 
 mod rules;
 
-use crate::answer::day::{all_year, doy, doy_md};
+use crate::answer::frame::twin;
 use crate::answer::frame::{Cx, key, lead, open_part};
-use crate::answer::table::twin;
 use crate::draw::mark::Swatch;
 use crate::draw::year::{Span, Year, YearLabels, year};
 use crate::measure;
-use crate::out::Page;
+use crate::page::Page;
 use crate::words::{self, season as w};
 use calc::models::season::{Rules, TapeSpan};
 use calc::terms::method::Method;
@@ -333,4 +332,19 @@ fn meets(rule: &Rules, span: &TapeSpan) -> bool {
     } else {
         b >= from || a <= to
     }
+}
+
+/// A day of the drawings' year.
+pub fn doy(day: NaiveDate) -> u16 {
+    Doy::of(day).number() as u16
+}
+
+/// The same from month and day.
+pub fn doy_md(md: (u8, u8)) -> u16 {
+    Doy::from_month_day(u32::from(md.0), u32::from(md.1)).number() as u16
+}
+
+/// A rule of the whole year marks no months.
+pub fn all_year(rule: &Rules) -> bool {
+    rule.from_md == (1, 1) && rule.to_md == (12, 31)
 }

@@ -1,10 +1,10 @@
 //! Law and biology: the months that meet the day, with who says so.
 
-use crate::answer::day::{all_year, doy_md};
+use super::{all_year, doy_md};
+use crate::answer::frame::folded_table;
 use crate::answer::frame::{Cx, is_bare, source};
-use crate::answer::table::folded_table;
 use crate::measure;
-use crate::out::Page;
+use crate::page::Page;
 use crate::words::{self, season as w};
 use calc::models::season::Rules;
 use calc::timing::closed_months::Topic;

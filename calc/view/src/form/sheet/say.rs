@@ -7,7 +7,6 @@ use crate::form::length::Length;
 use crate::form::seen::elsewhere;
 use crate::form::species::UNKNOWN;
 use crate::form::{matters, words as w};
-use crate::rows;
 use calc::models::at_visit::Seen;
 use calc::question::{Slot, StemTyped, TargetTyped, Text, Typed};
 use calc::reference::Reference;
@@ -131,7 +130,7 @@ impl Sheet {
 
     /// Signs, trees that were timed, one a line, and what was seen at a visit.
     fn lists(&self, typed: &mut Typed) {
-        for (sign, _) in rows::all(w::SIGN_WORDS) {
+        for (sign, _) in crate::words::all(w::SIGN_WORDS) {
             if self.holds("signs", sign) {
                 typed.signs.push(Text::from(sign));
             }

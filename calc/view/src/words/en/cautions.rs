@@ -14,7 +14,7 @@ pub const DECIDES: &str = "Who decides: ";
 /// A caution of the merged line in two or three words; none for one that never goes there.
 #[must_use]
 pub fn caution_short(id: &str) -> Option<&'static str> {
-    crate::rows::named(CAUTIONS_SHORT, id)
+    crate::words::named(CAUTIONS_SHORT, id)
 }
 
 const CAUTIONS_SHORT: &str = concat!(

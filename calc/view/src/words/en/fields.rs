@@ -25,8 +25,8 @@ pub fn field(path: &str) -> String {
         Some((at, last)) => (at, last.trim_start_matches('.')),
         None => ("", rest),
     };
-    let name = crate::rows::named(FIELDS, &cat!(head, ".", last))
-        .or_else(|| crate::rows::named(FIELDS, head))
+    let name = crate::words::named(FIELDS, &cat!(head, ".", last))
+        .or_else(|| crate::words::named(FIELDS, head))
         .unwrap_or(head);
     // The first of a list is what a short form shows; the others carry their number.
     let number = at.bytes().fold(None, |sum: Option<u32>, digit| {

@@ -182,7 +182,7 @@ pub fn rule(id: &str, method: Method) -> Option<&'static str> {
         ("10_and_over", Method::PullOrDig | Method::RepeatCutting) => "10_and_over_small",
         _ => id,
     };
-    crate::rows::named(RULES, row)
+    crate::words::named(RULES, row)
 }
 
 const RULES: &str = concat!(

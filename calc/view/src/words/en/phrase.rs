@@ -75,7 +75,7 @@ pub fn to(low: String, high: String) -> String {
 /// A unit's sign in full, for those who listen; anything else as it is.
 #[must_use]
 pub fn spoken_unit(word: &str) -> &str {
-    crate::rows::named(UNITS, word).unwrap_or(word)
+    crate::words::named(UNITS, word).unwrap_or(word)
 }
 
 const UNITS: &str = concat!(

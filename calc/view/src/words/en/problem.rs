@@ -42,7 +42,7 @@ fn last(path: &str) -> &str {
 
 /// What a number of a field looks like.
 fn example(path: &str) -> &'static str {
-    crate::rows::named(EXAMPLES, last(path)).unwrap_or("2")
+    crate::words::named(EXAMPLES, last(path)).unwrap_or("2")
 }
 
 const EXAMPLES: &str = concat!(
@@ -61,7 +61,7 @@ const EXAMPLES: &str = concat!(
 
 /// Units that a field may carry.
 fn units(path: &str) -> &'static str {
-    crate::rows::named(UNITS, last(path)).unwrap_or("in, ft, mm, cm or m")
+    crate::words::named(UNITS, last(path)).unwrap_or("in, ft, mm, cm or m")
 }
 
 const UNITS: &str = concat!(

@@ -67,7 +67,7 @@ impl List {
 /// A field that was not given, in the words of the list of assumptions.
 #[must_use]
 pub fn assumed_field(field: &str) -> Option<&'static str> {
-    crate::rows::named(ASSUMED_FIELDS, field)
+    crate::words::named(ASSUMED_FIELDS, field)
 }
 
 const ASSUMED_FIELDS: &str = concat!(
@@ -84,7 +84,7 @@ const ASSUMED_FIELDS: &str = concat!(
 /// The word that was used instead.
 #[must_use]
 pub fn assumed_word(word: &str) -> Option<&'static str> {
-    crate::rows::named(ASSUMED_WORDS, word)
+    crate::words::named(ASSUMED_WORDS, word)
 }
 
 const ASSUMED_WORDS: &str = concat!(

@@ -1,0 +1,164 @@
+//! The page as a part writes it: elements, headings, tables cell by cell.
+
+use crate::measure::Both;
+use crate::out::Out;
+
+const HEADINGS: [&str; 6] = ["h1", "h2", "h3", "h4", "h5", "h6"];
+
+/// A sink behind one plain reference: the answer calls it some hundreds of times, and a trait object costs two
+/// values and a look-up at each call. A text that is given by value is used up, so that no caller drops it.
+pub struct Page<'a> {
+    sink: &'a mut dyn Out,
+    /// The table that is being written.
+    pub(crate) table: Cells,
+}
+
+/// Words at hand, or words just made, which are used up.
+pub trait Words: AsRef<str> {}
+impl Words for &str {}
+impl Words for String {}
+
+/// Where a table stands that is written cell by cell.
+#[derive(Default)]
+pub(crate) struct Cells {
+    /// Cells of a row.
+    pub columns: usize,
+    /// Cells written of this row.
+    pub at: usize,
+    /// Elements around the rows.
+    pub around: usize,
+}
+
+impl<'a> Page<'a> {
+    /// Over a sink.
+    pub fn new(sink: &'a mut dyn Out) -> Self {
+        Self {
+            sink,
+            table: Cells::default(),
+        }
+    }
+    /// The sink itself, for drawings.
+    pub fn sink(&mut self) -> &mut dyn Out {
+        self.sink
+    }
+    /// As [`Out::open`].
+    #[inline(never)]
+    pub fn open(&mut self, tag: &'static str) {
+        self.sink.open(tag);
+    }
+    /// As [`Out::attr`].
+    #[inline(never)]
+    pub fn attr(&mut self, key: &'static str, value: &str) {
+        self.sink.attr(key, value);
+    }
+    /// As [`Out::text`].
+    #[inline(never)]
+    pub fn text(&mut self, text: impl Words) {
+        self.sink.text(text.as_ref());
+    }
+    /// As [`Out::close`].
+    #[inline(never)]
+    pub fn close(&mut self) {
+        self.sink.close();
+    }
+    /// Opens an element with a class; none where it is empty.
+    #[inline(never)]
+    pub fn open_class(&mut self, tag: &'static str, class: &str) {
+        self.open(tag);
+        if !class.is_empty() {
+            self.attr("class", class);
+        }
+    }
+    /// An element that holds only text.
+    #[inline(never)]
+    pub fn leaf(&mut self, tag: &'static str, text: impl Words) {
+        self.open(tag);
+        self.text(text);
+        self.close();
+    }
+    /// An element with a class that holds only text.
+    #[inline(never)]
+    pub fn leaf_class(&mut self, tag: &'static str, class: &str, text: impl Words) {
+        self.open_class(tag, class);
+        self.text(text);
+        self.close();
+    }
+    /// A plain paragraph.
+    #[inline(never)]
+    pub fn p(&mut self, text: impl Words) {
+        self.leaf("p", text);
+    }
+    /// A paragraph with a class.
+    #[inline(never)]
+    pub fn p_class(&mut self, class: &str, text: impl Words) {
+        self.leaf_class("p", class, text);
+    }
+    /// Closes two elements.
+    #[inline(never)]
+    pub fn close_two(&mut self) {
+        self.close_all(2);
+    }
+    /// Closes so many elements.
+    #[inline(never)]
+    pub fn close_all(&mut self, count: usize) {
+        for _ in 0..count {
+            self.close();
+        }
+    }
+
+    /// A heading, whose level the host sets; nothing is below `h6`.
+    pub fn heading(&mut self, level: u8, class: &str, id: &str, text: &str) {
+        self.open_heading(level, class);
+        if !id.is_empty() {
+            self.attr("id", id);
+        }
+        self.text(text);
+        self.close();
+    }
+
+    /// Opens one.
+    pub fn open_heading(&mut self, level: u8, class: &str) {
+        self.open_class(HEADINGS[usize::from(level.clamp(1, 6)) - 1], class);
+    }
+
+    /// Opens the next cell; the first of a row is its heading.
+    pub fn open_cell(&mut self) {
+        if self.table.at == 0 {
+            self.open("tr");
+            self.open("th");
+            self.attr("scope", "row");
+        } else {
+            self.open("td");
+        }
+    }
+
+    /// Closes a cell, and behind the last one the row.
+    pub fn close_cell(&mut self) {
+        self.close();
+        self.table.at += 1;
+        if self.table.at == self.table.columns {
+            self.table.at = 0;
+            self.close();
+        }
+    }
+
+    /// The next cell.
+    #[inline(never)]
+    pub fn cell(&mut self, text: impl Words) {
+        self.open_cell();
+        self.text(text.as_ref());
+        self.close_cell();
+    }
+
+    /// Two cells, a unit each.
+    #[inline(never)]
+    pub fn cells(&mut self, value: Both) {
+        self.cell(value.us);
+        self.cell(value.metric);
+    }
+
+    /// Closes what was opened last of [`table`], [`folded_table`] and [`twin`].
+    pub fn close_table(&mut self) {
+        self.close_all(self.table.around);
+    }
+}
