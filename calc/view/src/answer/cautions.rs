@@ -1,7 +1,8 @@
 //! Cautions: at most eight in view, the rest folded, none dropped; who decides stands with each.
 
-use super::frame::{Cx, cited, is_bare, lead_first, open_details, open_part};
+use super::frame::{Context, lead_first, open_details, open_part};
 use super::group;
+use super::sources::{cited, is_bare};
 use crate::measure;
 use crate::page::Page;
 use crate::words::{self, cautions as w};
@@ -36,7 +37,7 @@ impl Sorted {
 }
 
 /// The part, with the cautions of the answer and those that only the conditional answer has.
-pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
+pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     let mut lines = Sorted::default();
     lines.take(&answer.cautions);
@@ -72,7 +73,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
 }
 
 /// Cautions behind a summary. Nothing where there is none.
-fn folded(out: &mut Page<'_>, cx: &Cx<'_>, summary: String, ids: &[&str]) {
+fn folded(out: &mut Page<'_>, cx: &Context<'_>, summary: String, ids: &[&str]) {
     if ids.is_empty() {
         return;
     }
@@ -83,7 +84,7 @@ fn folded(out: &mut Page<'_>, cx: &Cx<'_>, summary: String, ids: &[&str]) {
     out.close();
 }
 
-fn known(cx: &Cx<'_>, id: &str) -> Option<&'static Caution> {
+fn known(cx: &Context<'_>, id: &str) -> Option<&'static Caution> {
     cx.say
         .reference
         .cautions
@@ -91,7 +92,7 @@ fn known(cx: &Cx<'_>, id: &str) -> Option<&'static Caution> {
         .find(|caution| caution.id == id)
 }
 
-fn caution(out: &mut Page<'_>, cx: &Cx<'_>, id: &str, in_view: &[&str]) {
+fn caution(out: &mut Page<'_>, cx: &Context<'_>, id: &str, in_view: &[&str]) {
     let Some(caution) = known(cx, id) else {
         return;
     };

@@ -1,6 +1,7 @@
 //! How sure, what would change it, and whether it is this tree.
 
-use super::frame::{Cx, grade_mark, items, open_details, open_part, weakest, with_sources};
+use super::frame::{Context, items, open_details, open_part};
+use super::sources::{grade_mark, weakest, with_sources};
 use crate::draw::mark::swatch;
 use crate::page::{Page, Words};
 use crate::words::{self, confidence as w};
@@ -13,7 +14,7 @@ use calc::timing::Basis;
 const IN_VIEW: usize = 3;
 
 /// The part.
-pub fn part(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
+pub fn part(out: &mut Page<'_>, cx: &Context<'_>, stops: bool) {
     open_part(
         out,
         cx,
@@ -62,7 +63,7 @@ fn graded(out: &mut Page<'_>, name: &str, grade: Grade, rest: impl Words) {
 }
 
 /// The grades of what the answer rests on.
-fn grades(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
+fn grades(out: &mut Page<'_>, cx: &Context<'_>, stops: bool) {
     let answer = cx.say.answer;
     let rings = !stops && answer.headline_method == Method::BarkRing;
     if rings && let Some(ring) = super::ring::largest(cx).and_then(|stem| stem.ring.as_ref()) {
@@ -125,7 +126,7 @@ fn height_grade(because: &[Cite]) -> Grade {
         .unwrap_or(Grade::Assumption)
 }
 
-fn contested(out: &mut Page<'_>, cx: &Cx<'_>) {
+fn contested(out: &mut Page<'_>, cx: &Context<'_>) {
     with_sources(
         out,
         cx,
@@ -135,7 +136,7 @@ fn contested(out: &mut Page<'_>, cx: &Cx<'_>) {
 }
 
 /// Is it this tree? Native look-alikes first.
-pub fn identity(out: &mut Page<'_>, cx: &Cx<'_>) {
+pub fn identity(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     let species = cx.say.question.species;
     let alike = answer.species.look_alikes;

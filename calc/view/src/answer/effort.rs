@@ -1,7 +1,7 @@
 //! How long a ring takes.
 
-use super::frame::twin;
-use super::frame::{Cx, drawn_grade, lead, open_part, weakest};
+use super::frame::{Context, lead, open_part, twin};
+use super::sources::{drawn_grade, weakest};
 use crate::draw::range::{Range, RangeLabels, range};
 use crate::measure;
 use crate::page::Page;
@@ -10,7 +10,7 @@ use calc::models::effort::Three;
 use calc::terms::method::Method;
 
 /// How long a ring takes. Nothing where no ring may be cut.
-pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
+pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     let Some(effort) = &answer.effort else {
         return;

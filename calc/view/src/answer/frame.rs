@@ -1,18 +1,16 @@
 //! Small pieces that every part is built from.
 
+use super::Options;
 use crate::draw::mark::{Swatch, swatch};
 use crate::kind::Shown;
 use crate::page::{Cells, Page, Words};
 use crate::words::{self, Say};
 use calc::answer::{Also, AlsoKind};
-use calc::terms::cite::{Cite, Grade};
 use calc::terms::method::{Level, Method};
 use calc::terms::small::find;
 
-use super::Options;
-
 /// What a part needs to know.
-pub struct Cx<'a> {
+pub struct Context<'a> {
     /// Question, answer, tables.
     pub say: Say<'a>,
     /// The host's wishes.
@@ -25,7 +23,7 @@ pub struct Cx<'a> {
     pub nested: bool,
 }
 
-impl Cx<'_> {
+impl Context<'_> {
     /// Whether a part stands in this calculator's answer.
     pub fn shows(&self, part: Shown) -> bool {
         self.options.kind.shows(part)
@@ -60,7 +58,7 @@ impl Cx<'_> {
 /// Opens a part: a section with its title, and the question that it answers at the right.
 pub fn open_part(
     out: &mut Page<'_>,
-    cx: &Cx<'_>,
+    cx: &Context<'_>,
     class: &str,
     id: &str,
     title: &str,
@@ -80,7 +78,7 @@ pub fn open_part(
 }
 
 /// A heading inside a part.
-pub fn sub(out: &mut Page<'_>, cx: &Cx<'_>, text: &str) {
+pub fn sub(out: &mut Page<'_>, cx: &Context<'_>, text: &str) {
     out.heading(cx.level + 1, "", "", text);
 }
 
@@ -145,7 +143,7 @@ pub fn button(out: &mut Page<'_>, act: &str, word: &str) {
 }
 
 /// A link to a field of the form. Only where there is one.
-pub fn field_link(out: &mut Page<'_>, cx: &Cx<'_>, path: &str, word: &str, what: &str) {
+pub fn field_link(out: &mut Page<'_>, cx: &Context<'_>, path: &str, word: &str, what: &str) {
     if !cx.options.with_form {
         return;
     }
@@ -169,105 +167,6 @@ pub fn to_field(out: &mut Page<'_>, path: &str) {
     out.attr("data-field", &id);
 }
 
-/// A source by its label, linked to its line of the sources page. Our own assumptions and the like have none.
-pub fn source(out: &mut Page<'_>, cx: &Cx<'_>, id: &str) {
-    let known = cx.say.reference.source(id);
-    let own = if id == "group" {
-        cx.say.group_name()
-    } else {
-        id
-    };
-    let label = known.map_or(own, |source| source.label);
-    if known.is_none() || cx.options.sources_base.is_empty() {
-        out.text(label);
-        return;
-    }
-    out.open("a");
-    out.attr("href", &cat!(cx.options.sources_base, "#", id));
-    out.text(label);
-    out.close();
-}
-
-/// A line of sources with grade words for those that have no line of their own. Nothing where there is none.
-pub fn cites(out: &mut Page<'_>, cx: &Cx<'_>, list: &[Cite]) {
-    let mut seen: Vec<&str> = Vec::new();
-    for cite in list {
-        let bare = is_bare(cite);
-        let id = if bare {
-            words::confidence::grade(cite.grade)
-        } else {
-            cite.source
-        };
-        if seen.contains(&id) {
-            continue;
-        }
-        out.text(if seen.is_empty() { "" } else { "; " });
-        seen.push(id);
-        if bare {
-            out.text(id);
-        } else {
-            source(out, cx, cite.source);
-        }
-    }
-}
-
-/// The word for sources, then a line of them.
-pub fn cited(out: &mut Page<'_>, cx: &Cx<'_>, word: &str, list: &[Cite]) {
-    out.text(word);
-    cites(out, cx, list);
-    out.text(".");
-}
-
-/// A soft paragraph in pieces, behind each but the last the source that it names.
-pub fn with_sources(out: &mut Page<'_>, cx: &Cx<'_>, pieces: &[&str], ids: &[&str]) {
-    out.open_class("p", "soft");
-    let mut ids = ids.iter();
-    for piece in pieces {
-        out.text(*piece);
-        if let Some(id) = ids.next() {
-            out.text("(");
-            source(out, cx, id);
-            out.text(")");
-        }
-    }
-    out.close();
-}
-
-/// Whether a cite is worded by its grade: our own assumption, the trade, the asker, or memory, which is
-/// never shown as sourced.
-pub fn is_bare(cite: &Cite) -> bool {
-    cite.grade == Grade::Memory || matches!(cite.source, "own" | "practice" | "you")
-}
-
-/// The mark of a grade, the same as in the drawings.
-pub fn grade_mark(grade: Grade) -> Swatch {
-    match grade {
-        Grade::Measured | Grade::Published => Swatch::Ink,
-        Grade::Related | Grade::Derived | Grade::Secondary => Swatch::Half,
-        Grade::Practice => Swatch::Hatch,
-        Grade::Assumption | Grade::Memory => Swatch::Dash,
-    }
-}
-
-/// The grade of a range in a drawing.
-pub fn drawn_grade(grade: Grade) -> crate::draw::Grade {
-    match grade {
-        Grade::Measured | Grade::Published => crate::draw::Grade::Measured,
-        Grade::Assumption | Grade::Memory => crate::draw::Grade::Assumed,
-        Grade::Related | Grade::Derived | Grade::Secondary | Grade::Practice => {
-            crate::draw::Grade::Estimated
-        }
-    }
-}
-
-/// The weakest grade of some cites.
-pub fn weakest(list: &[Cite]) -> Grade {
-    list.iter()
-        .map(|cite| cite.grade)
-        .max()
-        .unwrap_or(Grade::Assumption)
-}
-
 /// Opens a table that scrolls inside its own named region, as far as its rows.
 pub fn table(out: &mut Page<'_>, caption: &str, heads: &[&str]) {
     open_table(out, "", caption, heads);
@@ -281,7 +180,7 @@ pub fn folded_table(out: &mut Page<'_>, class: &str, caption: &str, heads: &[&st
 }
 
 /// Opens the table twin of a drawing.
-pub fn twin(out: &mut Page<'_>, cx: &Cx<'_>, summary: &str, heads: &[&str]) {
+pub fn twin(out: &mut Page<'_>, cx: &Context<'_>, summary: &str, heads: &[&str]) {
     open_details(out, "twin", summary);
     // Several twins of one tree stand in an answer: each region has a name of its own.
     table(out, &cat!(cx.title(), ": ", summary), heads);

@@ -1,7 +1,7 @@
 //! What the dead tree offers, and how long it may stand.
 
-use super::frame::folded_table;
-use super::frame::{Cx, cited, lead, open_details, open_part, source};
+use super::frame::{Context, folded_table, lead, open_details, open_part};
+use super::sources::{cited, source};
 use crate::draw::Grade;
 use crate::draw::range::{Range, RangeLabels, range};
 use crate::measure;
@@ -12,7 +12,7 @@ use calc::terms::method::Method;
 use calc::terms::species::Group;
 
 /// Snags an acre: the region's own guideline in view, all of them folded.
-fn guides(out: &mut Page<'_>, cx: &Cx<'_>, habitat: &Habitat) {
+fn guides(out: &mut Page<'_>, cx: &Context<'_>, habitat: &Habitat) {
     for guide in habitat.guides.iter().take(habitat.guides_here) {
         out.p(w::snag_guide(guide.guidance, guide.per_acre));
     }
@@ -29,7 +29,7 @@ fn guides(out: &mut Page<'_>, cx: &Cx<'_>, habitat: &Habitat) {
 }
 
 /// The part. Nothing where nothing is left standing.
-pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
+pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     let Some(habitat) = &answer.habitat else {
         return;

@@ -1,7 +1,7 @@
 //! The nine methods side by side.
 
-use super::frame::table;
-use super::frame::{Cx, cited, is_bare, open_part, source};
+use super::frame::{Context, open_part, table};
+use super::sources::{cited, is_bare, source};
 use crate::page::Page;
 use crate::words::{self, method as w};
 use calc::models::effort::MethodWork;
@@ -10,7 +10,7 @@ use calc::terms::cite::Cite;
 use calc::terms::method::Level;
 
 /// The part: nine rows, level, who, reasons.
-pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
+pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     open_part(
         out,
@@ -46,7 +46,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
 }
 
 /// A row: name, level and who, reasons, minutes.
-fn method(out: &mut Page<'_>, cx: &Cx<'_>, line: &MethodLine, work: &MethodWork) {
+fn method(out: &mut Page<'_>, cx: &Context<'_>, line: &MethodLine, work: &MethodWork) {
     let level = w::level(line.level);
     let stands = if line.level >= Level::NotAdvised {
         cat!(level, ".")

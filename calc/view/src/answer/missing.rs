@@ -1,6 +1,6 @@
 //! An answer that can't be given yet: what is missing first, then the answer if it is so, then otherwise.
 
-use super::frame::{Cx, field_link, lead};
+use super::frame::{Context, field_link, lead};
 use super::{cautions, method, plan_parts, reach, stop, verdict};
 use crate::kind::Shown;
 use crate::page::Page;
@@ -9,13 +9,13 @@ use calc::answer::{Also, Conditional, If, Outcome};
 use calc::models::reach::Outcome as Reached;
 
 /// The region.
-pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
+pub fn answer(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     // What it could hit is asked in the style of a stop until it is answered.
     if answer.reach.outcome == Reached::NotChecked {
         stop::block(out, cx, words::stop::STOP_OPEN, &|_| {});
     } else {
-        verdict(out, cx);
+        verdict::block(out, cx);
     }
     super::columns(out, cx, false, &|out| {
         missing(out, cx);
@@ -34,7 +34,7 @@ pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
 }
 
 /// What to find out, each row with a link to its field.
-fn missing(out: &mut Page<'_>, cx: &Cx<'_>) {
+fn missing(out: &mut Page<'_>, cx: &Context<'_>) {
     super::frame::open_part(out, cx, "p-full p-open", "open", w::MISSING, "");
     let answer = cx.say.answer;
     let within = cx.say.reach(answer.reach.people_out_m);
@@ -67,8 +67,8 @@ fn missing(out: &mut Page<'_>, cx: &Cx<'_>) {
 }
 
 /// "If …: that answer", its own plan in full, marked as conditional.
-fn conditional(out: &mut Page<'_>, cx: &Cx<'_>, open_if: &If) {
-    let nested = Cx {
+fn conditional(out: &mut Page<'_>, cx: &Context<'_>, open_if: &If) {
+    let nested = Context {
         say: Say {
             reference: cx.say.reference,
             question: cx.say.question,
@@ -90,7 +90,7 @@ fn conditional(out: &mut Page<'_>, cx: &Cx<'_>, open_if: &If) {
             out.p_class("say", nested.say.verdict());
         }
         Outcome::Do | Outcome::Wait | Outcome::OtherMethod | Outcome::CannotTell => {
-            verdict(out, &nested);
+            verdict::block(out, &nested);
             plan_parts(out, &nested);
         }
     }
@@ -98,7 +98,7 @@ fn conditional(out: &mut Page<'_>, cx: &Cx<'_>, open_if: &If) {
 }
 
 /// The best method if it is not so.
-fn otherwise(out: &mut Page<'_>, cx: &Cx<'_>) {
+fn otherwise(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     super::frame::open_part(out, cx, "p-full p-else", "else", w::OTHERWISE, "");
     // The first stands out.

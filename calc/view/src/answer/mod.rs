@@ -13,17 +13,14 @@ mod problems;
 mod reach;
 mod ring;
 mod season;
+mod sources;
 mod stop;
 #[cfg(test)]
 mod tests;
+mod verdict;
 mod visits;
 mod working;
 
-pub use problems::problems;
-pub use ring::ring_of;
-pub use visits::ADVICE_ID;
-
-use crate::draw::tag::{TagKind, TagLabels, tag};
 use crate::kind::{Kind, Shown};
 use crate::measure;
 use crate::out::Out;
@@ -32,7 +29,10 @@ use crate::words::{self, Say, verdict as w};
 use calc::answer::{Answer, Outcome};
 use calc::question::Question;
 use calc::reference::Reference;
-use frame::Cx;
+use frame::Context;
+pub use problems::problems;
+pub use ring::ring_of;
+pub use visits::ADVICE_ID;
 
 /// What the host decides about the region.
 #[derive(Clone, Copy, Debug)]
@@ -75,7 +75,7 @@ pub fn answer(
     answer: &Answer,
     options: &Options<'_>,
 ) {
-    let cx = Cx {
+    let cx = Context {
         say: Say {
             reference,
             question,
@@ -108,7 +108,7 @@ pub fn answer(
 }
 
 /// The head of the printed page.
-fn sheet(out: &mut Page<'_>, cx: &Cx<'_>) {
+fn sheet(out: &mut Page<'_>, cx: &Context<'_>) {
     out.open_class("div", "sheet");
     out.open("p");
     out.leaf("b", w::SHEET[0]);
@@ -122,8 +122,8 @@ fn sheet(out: &mut Page<'_>, cx: &Cx<'_>) {
 }
 
 /// An answer with a plan: do, wait, another method.
-fn plan(out: &mut Page<'_>, cx: &Cx<'_>) {
-    verdict(out, cx);
+fn plan(out: &mut Page<'_>, cx: &Context<'_>) {
+    verdict::block(out, cx);
     columns(out, cx, false, &|out| {
         plan_parts(out, cx);
         if cx.shows(Shown::Rest) {
@@ -134,7 +134,7 @@ fn plan(out: &mut Page<'_>, cx: &Cx<'_>) {
 }
 
 /// The parts of an answer, beside them what backs it, and under both the printed ruler.
-fn columns(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool, parts: &dyn Fn(&mut Page<'_>)) {
+fn columns(out: &mut Page<'_>, cx: &Context<'_>, stops: bool, parts: &dyn Fn(&mut Page<'_>)) {
     out.open_class("div", "both");
     out.open_class("div", "parts");
     parts(out);
@@ -145,8 +145,8 @@ fn columns(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool, parts: &dyn Fn(&mut Pag
 }
 
 /// What to do, when, and what follows: the parts that a conditional answer shows too.
-fn plan_parts(out: &mut Page<'_>, cx: &Cx<'_>) {
-    type Part = fn(&mut Page<'_>, &Cx<'_>);
+fn plan_parts(out: &mut Page<'_>, cx: &Context<'_>) {
+    type Part = fn(&mut Page<'_>, &Context<'_>);
     const PARTS: [(Shown, Part); 6] = [
         (Shown::Make, ring::part),
         (Shown::Clear, reach::part),
@@ -172,7 +172,7 @@ fn plan_parts(out: &mut Page<'_>, cx: &Cx<'_>) {
 }
 
 /// The column beside the answer; the order in the document stays.
-fn aside(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
+fn aside(out: &mut Page<'_>, cx: &Context<'_>, stops: bool) {
     out.open_class("div", "aside");
     confidence::part(out, cx, stops);
     confidence::identity(out, cx);
@@ -184,84 +184,4 @@ fn aside(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
 fn print_ruler(out: &mut Page<'_>) {
     // 183 mm fit between the margins of Letter and of A4.
     crate::draw::ruler::foot(out.sink(), 183, words::phrase::INCH, words::phrase::CM);
-}
-
-/// The tag of an outcome.
-fn draw_tag(out: &mut Page<'_>, cx: &Cx<'_>) {
-    let answer = cx.say.answer;
-    let kind = match answer.outcome {
-        Outcome::Do => TagKind::Do,
-        Outcome::Wait => TagKind::Wait,
-        Outcome::OtherMethod => TagKind::OtherWay,
-        Outcome::Professional => TagKind::Professional,
-        Outcome::CannotTell => TagKind::CantTell,
-    };
-    let line = match (answer.outcome, answer.asked_day, answer.advised_day) {
-        (Outcome::Wait, _, Some(day)) => measure::day_year(day),
-        (_, Some(day), _) | (_, None, Some(day)) => measure::day(day),
-        _ => String::new(),
-    };
-    let word = w::tag(answer.outcome);
-    let aria = cat!(word, if line.is_empty() { "" } else { ", " }, &line);
-    tag(
-        out.sink(),
-        kind,
-        &TagLabels {
-            aria: &aria,
-            word,
-            line: &line,
-        },
-    );
-}
-
-/// Tag, first sentence, and what stands beside it.
-fn verdict(out: &mut Page<'_>, cx: &Cx<'_>) {
-    out.open_class("div", "verdict");
-    draw_tag(out, cx);
-    out.open("div");
-    said(out, cx);
-    out.close_two();
-}
-
-/// The first sentence with its lines, and the inputs for the printed page.
-fn said(out: &mut Page<'_>, cx: &Cx<'_>) {
-    // A native tree is named before anything else is said, once.
-    if !cx.nested
-        && let Some(native) = cx.say.native()
-    {
-        out.p_class("say native", native);
-    }
-    // A calculator of one question answers that first; the plan's verdict stands under it.
-    let mut class = "say";
-    if let Some(first) = cx.say.first(cx.options.kind) {
-        out.p_class(class, first);
-        class = "also";
-    }
-    out.p_class(class, cx.say.verdict());
-    lines(out, "also", &cx.say.also());
-    if cx.nested {
-        return;
-    }
-    if let Some(line) = cx.say.group_farther() {
-        out.p_class("also grp", line);
-    }
-    lines(out, "also grp", &cx.say.group_notes());
-    // A visit is asked about where no ring is advised today: it has no part of its own.
-    let own = answer_has_visits(cx);
-    if let Some(visit) = cx.say.answer.visit.as_ref().filter(|_| !own) {
-        out.p_class("also", words::visits::visit_advice(visit));
-    }
-    working::sheet_inputs(out, cx);
-}
-
-fn lines(out: &mut Page<'_>, class: &str, list: &[String]) {
-    for line in list {
-        out.p_class(class, line.as_str());
-    }
-}
-
-/// Whether the part of the visits gives the advice at one.
-fn answer_has_visits(cx: &Cx<'_>) -> bool {
-    let answer = cx.say.answer;
-    !answer.visits.is_empty() && answer.headline_method == calc::terms::method::Method::BarkRing
 }

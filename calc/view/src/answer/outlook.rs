@@ -1,7 +1,7 @@
 //! What share of such stems dies, by season: inside the part of the visits.
 
-use super::frame::{Cx, cited, lead, open_details, with_sources};
-use super::frame::{folded_table, twin};
+use super::frame::{Context, folded_table, lead, open_details, twin};
+use super::sources::{cited, with_sources};
 use crate::draw::Grade;
 use crate::draw::range::{Share, SharesLabels, shares};
 use crate::measure;
@@ -11,7 +11,7 @@ use calc::models::outlook::{Outlook, SeasonShare};
 use calc::terms::species::Trait;
 
 /// Lead, bars, the species' own rows, what they rest on.
-pub fn inside(out: &mut Page<'_>, cx: &Cx<'_>, outlook: &Outlook) {
+pub fn inside(out: &mut Page<'_>, cx: &Context<'_>, outlook: &Outlook) {
     out.heading(cx.level + 1, "np", "", w::HOW_MANY_DIE);
     if let Some(third) = outlook.seasons.last() {
         lead(
@@ -103,7 +103,12 @@ fn outlook_grade(outlook: &Outlook, season: &SeasonShare) -> Grade {
     }
 }
 
-fn own_row(out: &mut Page<'_>, cx: &Cx<'_>, text: String, because: &[calc::terms::cite::Cite]) {
+fn own_row(
+    out: &mut Page<'_>,
+    cx: &Context<'_>,
+    text: String,
+    because: &[calc::terms::cite::Cite],
+) {
     out.open("p");
     out.text(words::phrase::sentence(&text));
     out.text(". ");
@@ -114,7 +119,7 @@ fn own_row(out: &mut Page<'_>, cx: &Cx<'_>, text: String, because: &[calc::terms
 }
 
 /// What was counted on this species, as printed.
-fn deaths(out: &mut Page<'_>, cx: &Cx<'_>) {
+fn deaths(out: &mut Page<'_>, cx: &Context<'_>) {
     let rows = cx.say.question.species.deaths;
     if rows.is_empty() {
         return;
@@ -134,6 +139,6 @@ fn deaths(out: &mut Page<'_>, cx: &Cx<'_>) {
     out.close_table();
 }
 
-fn oaks(out: &mut Page<'_>, cx: &Cx<'_>) {
+fn oaks(out: &mut Page<'_>, cx: &Context<'_>) {
     with_sources(out, cx, &w::OAKS_DISAGREE, &w::OAKS_SOURCES);
 }

@@ -1,7 +1,6 @@
 //! The reach: keep clear, or why it stops.
 
-use super::frame::twin;
-use super::frame::{Cx, key, lead, open_part};
+use super::frame::{Context, key, lead, open_part, twin};
 use super::ring::row;
 use crate::draw::mark::Swatch;
 use crate::draw::reach::{Reach, ReachLabels, Target, reach};
@@ -14,7 +13,7 @@ use calc::terms::method::Method;
 use calc::terms::species::Group;
 
 /// Keep clear: words, drawing, key, table.
-pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
+pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
     let found = &cx.say.answer.reach;
     open_part(
         out,
@@ -59,7 +58,7 @@ static LABELS: ReachLabels<'static> = ReachLabels {
 };
 
 /// Drawing, key and table. Where the answer stops nobody works, so no ground for workers is drawn.
-pub fn figure(out: &mut Page<'_>, cx: &Cx<'_>, working: bool) {
+pub fn figure(out: &mut Page<'_>, cx: &Context<'_>, working: bool) {
     let answer = cx.say.answer;
     let found = &answer.reach;
     let units = cx.say.units();
@@ -123,7 +122,7 @@ pub fn figure(out: &mut Page<'_>, cx: &Cx<'_>, working: bool) {
     out.close_table();
 }
 
-fn legend(out: &mut Page<'_>, cx: &Cx<'_>, working: bool) {
+fn legend(out: &mut Page<'_>, cx: &Context<'_>, working: bool) {
     let found = &cx.say.answer.reach;
     let units = cx.say.units();
     let used = measure::length(found.height_m);
@@ -141,7 +140,7 @@ fn legend(out: &mut Page<'_>, cx: &Cx<'_>, working: bool) {
     key(out, &rows[..count]);
 }
 
-fn rows(out: &mut Page<'_>, cx: &Cx<'_>, working: bool) {
+fn rows(out: &mut Page<'_>, cx: &Context<'_>, working: bool) {
     let found = &cx.say.answer.reach;
     let used = measure::length(found.height_m);
     row(out, w::ROW_REACH[0], used.clone(), "");

@@ -1,7 +1,7 @@
 //! Do: the numbers to carry, the steps, the trunk.
 
-use super::frame::{Cx, items, lead, open_part, weakest};
-use super::frame::{table, twin};
+use super::frame::{Context, items, lead, open_part, table, twin};
+use super::sources::weakest;
 use crate::draw::trunk::{RingHeights, Trunk, TrunkLabels, trunk};
 use crate::measure::{self, Both};
 use crate::page::Page;
@@ -19,7 +19,7 @@ const THICK_MM: f64 = 0.75 * 25.4;
 const THIN_MM: f64 = 0.25 * 25.4;
 
 /// The part.
-pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
+pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     let largest = largest(cx);
     let ring = largest.and_then(|stem| Some((stem, stem.ring.as_ref()?)));
@@ -32,7 +32,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
 }
 
 /// The stem that decides: the thickest that is not the one to keep.
-pub fn largest<'a>(cx: &Cx<'a>) -> Option<&'a StemAnswer> {
+pub fn largest<'a>(cx: &Context<'a>) -> Option<&'a StemAnswer> {
     largest_of(cx.say.answer)
 }
 
@@ -51,7 +51,7 @@ pub fn ring_of(answer: &Answer) -> Option<&Ring> {
     largest_of(answer)?.ring.as_ref()
 }
 
-fn ring_part(out: &mut Page<'_>, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
+fn ring_part(out: &mut Page<'_>, cx: &Context<'_>, stem: &StemAnswer, ring: &Ring) {
     let question = cx.say.question;
     open_part(out, cx, "do p-left", "do", w::DO[0], w::DO[1]);
     out.open_class("div", "split");
@@ -89,12 +89,12 @@ fn ring_part(out: &mut Page<'_>, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
 }
 
 /// Whether the species has thorns.
-fn thorns(cx: &Cx<'_>) -> bool {
+fn thorns(cx: &Context<'_>) -> bool {
     cx.say.question.species.cautions.contains(&"TH1")
 }
 
 /// The three numbers that are carried to the tree.
-fn numbers(out: &mut Page<'_>, cx: &Cx<'_>, ring: &Ring) {
+fn numbers(out: &mut Page<'_>, cx: &Context<'_>, ring: &Ring) {
     let height = Both {
         us: w::WAIST_TO_CHEST[0].into(),
         metric: w::WAIST_TO_CHEST[1].into(),
@@ -109,7 +109,7 @@ fn numbers(out: &mut Page<'_>, cx: &Cx<'_>, ring: &Ring) {
     out.p_class("soft", w::SMOOTH);
 }
 
-fn number(out: &mut Page<'_>, cx: &Cx<'_>, name: &str, value: Both) {
+fn number(out: &mut Page<'_>, cx: &Context<'_>, name: &str, value: Both) {
     out.open("div");
     out.leaf("dt", name);
     out.open("dd");
@@ -159,7 +159,7 @@ static LABELS: TrunkLabels<'static> = TrunkLabels {
 };
 const NO_SIZE: crate::draw::Both<'static> = crate::draw::Both { us: "", metric: "" };
 
-fn draw(out: &mut Page<'_>, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
+fn draw(out: &mut Page<'_>, cx: &Context<'_>, stem: &StemAnswer, ring: &Ring) {
     let units = cx.say.units();
     let size = measure::size(stem.dbh_mm);
     let bark = stem.bark.as_ref().map_or(0.0, |bark| bark.mm);
@@ -204,7 +204,7 @@ fn draw(out: &mut Page<'_>, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
     );
 }
 
-fn rows(out: &mut Page<'_>, cx: &Cx<'_>, stem: &StemAnswer, ring: &Ring) {
+fn rows(out: &mut Page<'_>, cx: &Context<'_>, stem: &StemAnswer, ring: &Ring) {
     let measured = words::confidence::grade(Grade::Measured);
     row(out, w::ROW_TRUNK[0], measure::size(stem.dbh_mm), measured);
     if let Some(bark) = &stem.bark {
@@ -229,7 +229,7 @@ pub fn row(out: &mut Page<'_>, name: &str, value: Both, standing: &str) {
 }
 
 /// How a bark thickness stands: measured, or estimated with its range.
-pub fn bark_standing(cx: &Cx<'_>, bark: &calc::models::bark::Bark) -> String {
+pub fn bark_standing(cx: &Context<'_>, bark: &calc::models::bark::Bark) -> String {
     if bark.measured {
         return words::confidence::grade(Grade::Measured).into();
     }
@@ -242,7 +242,7 @@ pub fn bark_standing(cx: &Cx<'_>, bark: &calc::models::bark::Bark) -> String {
 }
 
 /// Each stem by itself, with its ring where the answer is one.
-fn stems(out: &mut Page<'_>, cx: &Cx<'_>, rings: bool) {
+fn stems(out: &mut Page<'_>, cx: &Context<'_>, rings: bool) {
     let units = cx.say.units();
     let heads: &[&str] = if rings {
         &w::HEAD_STEMS
@@ -284,7 +284,7 @@ fn plan_of(stem: &StemAnswer) -> &'static str {
 }
 
 /// Short steps of another method.
-fn other_part(out: &mut Page<'_>, cx: &Cx<'_>) {
+fn other_part(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     let question = cx.say.question;
     let method = answer.headline_method;

@@ -1,8 +1,8 @@
 //! An answer that stops: what to stop, whom to call, why, what to say. No ring width and no steps.
 
-use super::frame::folded_table;
-use super::frame::{Cx, lead, open_part};
-use super::{cautions, draw_tag, group, reach, said};
+use super::frame::{Context, folded_table, lead, open_part};
+use super::verdict::{draw_tag, said};
+use super::{cautions, group, reach};
 use crate::measure;
 use crate::page::Page;
 use crate::words::{self, stop as w};
@@ -11,7 +11,7 @@ use calc::models::reach::Outcome;
 use calc::terms::tree::Goal;
 
 /// The region under a stop.
-pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
+pub fn answer(out: &mut Page<'_>, cx: &Context<'_>) {
     let line = cx.say.answer.reach.outcome == Outcome::Line;
     let stop = if line { w::STOP_LINE } else { w::STOP };
     block(out, cx, stop, &|out| {
@@ -33,7 +33,7 @@ pub fn answer(out: &mut Page<'_>, cx: &Cx<'_>) {
 }
 
 /// The frame of a stop: tag, heading, sentence, whom to call.
-pub fn block(out: &mut Page<'_>, cx: &Cx<'_>, title: &str, call: &dyn Fn(&mut Page<'_>)) {
+pub fn block(out: &mut Page<'_>, cx: &Context<'_>, title: &str, call: &dyn Fn(&mut Page<'_>)) {
     out.open_class("section", "stopblock");
     let id = cx.id("stop");
     out.attr("aria-labelledby", &id);
@@ -45,7 +45,7 @@ pub fn block(out: &mut Page<'_>, cx: &Cx<'_>, title: &str, call: &dyn Fn(&mut Pa
     out.close_two();
 }
 
-fn why(out: &mut Page<'_>, cx: &Cx<'_>) {
+fn why(out: &mut Page<'_>, cx: &Context<'_>) {
     let reach = &cx.say.answer.reach;
     let by_size = cx.say.group_answer().is_some_and(|own| own.stops);
     open_part(
@@ -65,7 +65,7 @@ fn why(out: &mut Page<'_>, cx: &Cx<'_>) {
 }
 
 /// What to say on the phone, and the numbers for the professional, folded.
-fn phone(out: &mut Page<'_>, cx: &Cx<'_>) {
+fn phone(out: &mut Page<'_>, cx: &Context<'_>) {
     open_part(out, cx, "p-full p-say", "say", w::SAY[0], w::SAY[1]);
     out.open_class("ol", "say3");
     say(out, w::SAY_ROWS[0], cx.say.what_it_is());
@@ -86,7 +86,7 @@ fn say(out: &mut Page<'_>, name: &str, value: String) {
     out.close_two();
 }
 
-fn rows(out: &mut Page<'_>, cx: &Cx<'_>) {
+fn rows(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     let units = cx.say.units();
     let mut push = |name: &str, value: String, standing: &str| {
@@ -130,7 +130,7 @@ fn rows(out: &mut Page<'_>, cx: &Cx<'_>) {
 }
 
 /// What lies between two lengths, in the reader's unit.
-fn from(cx: &Cx<'_>, low: f64, high: f64) -> String {
+fn from(cx: &Context<'_>, low: f64, high: f64) -> String {
     let units = cx.say.units();
     w::estimated_from(
         measure::length(low).first(units),
@@ -139,7 +139,7 @@ fn from(cx: &Cx<'_>, low: f64, high: f64) -> String {
 }
 
 /// What can be done without touching the tree: what would change the answer first.
-fn today(out: &mut Page<'_>, cx: &Cx<'_>, line: bool) {
+fn today(out: &mut Page<'_>, cx: &Context<'_>, line: bool) {
     open_part(
         out,
         cx,

@@ -1,11 +1,18 @@
 //! Working: the inputs as read, what was assumed, how each number was made; and what to keep.
 
-use super::frame::{Cx, button, cites, field_link, open_details, open_part, source, sub};
+use super::frame::{Context, button, field_link, open_details, open_part, sub};
+use super::sources::{cites, source};
 use crate::page::Page;
 use crate::words::{self, working as w, working::Told};
 
 /// What was told or assumed, a row each; beside the form, each leads to its field.
-fn told_rows(out: &mut Page<'_>, cx: &Cx<'_>, class: &'static str, list: &[Told], to_field: &str) {
+fn told_rows(
+    out: &mut Page<'_>,
+    cx: &Context<'_>,
+    class: &'static str,
+    list: &[Told],
+    to_field: &str,
+) {
     out.open_class("dl", class);
     for told in list {
         let class = if cx.options.with_form { "c3" } else { "" };
@@ -23,7 +30,7 @@ fn told_rows(out: &mut Page<'_>, cx: &Cx<'_>, class: &'static str, list: &[Told]
 }
 
 /// The part.
-pub fn part(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
+pub fn part(out: &mut Page<'_>, cx: &Context<'_>, stops: bool) {
     open_part(out, cx, "p-right p-work", "work", w::WORKING, "");
     sub(out, cx, w::TOLD);
     told_rows(out, cx, "kv", &cx.say.told(), w::CHANGE);
@@ -53,7 +60,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
 }
 
 /// Every source of the answer, folded.
-fn sources(out: &mut Page<'_>, cx: &Cx<'_>) {
+fn sources(out: &mut Page<'_>, cx: &Context<'_>) {
     let mut list: Vec<&str> = Vec::new();
     for line in &cx.say.answer.sources {
         if cx.say.reference.source(line.id).is_some() && !line.id.ends_with("-MEM") {
@@ -82,7 +89,7 @@ fn sources(out: &mut Page<'_>, cx: &Cx<'_>) {
 }
 
 /// All inputs in one paragraph, for the printed page: given, assumed, left.
-pub fn sheet_inputs(out: &mut Page<'_>, cx: &Cx<'_>) {
+pub fn sheet_inputs(out: &mut Page<'_>, cx: &Context<'_>) {
     let stops = cx.say.answer.outcome == calc::answer::Outcome::Professional;
     let text = inputs(String::new(), &cx.say.told());
     out.open_class("p", "sheetin");
@@ -100,7 +107,7 @@ fn inputs(mut text: String, list: &[Told]) -> String {
 }
 
 /// Print and copy. Only where the host wires the buttons.
-pub fn keep(out: &mut Page<'_>, cx: &Cx<'_>, stops: bool) {
+pub fn keep(out: &mut Page<'_>, cx: &Context<'_>, stops: bool) {
     if !cx.options.with_buttons {
         return;
     }

@@ -4,11 +4,8 @@
 use super::field::{NUMBER, Takes, TextField, open_shown};
 use super::item::Item;
 use super::{Field, Sheet, View, words as w};
-use crate::field_id;
-use crate::measure;
 use crate::page::Page;
-use crate::problem_text;
-use crate::words;
+use crate::{field_id, measure, problem_text, words};
 use calc::question::{Problem, Typed, read_height_aid, read_timed};
 use calc::terms::quantity::M_PER_FT;
 

@@ -1,10 +1,9 @@
 //! The second group: what it could hit, and how tall it is.
 
-use super::aids;
 use super::field::{NUMBER, TextField, button, open_fold, open_shown};
 use super::item::Item;
 use super::sheet::path;
-use super::{Field, Part, View, words as w};
+use super::{Field, Part, View, aids, words as w};
 use crate::control::tick;
 use crate::field_id;
 use crate::page::Page;

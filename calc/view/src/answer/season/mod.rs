@@ -2,8 +2,7 @@
 
 mod rules;
 
-use crate::answer::frame::twin;
-use crate::answer::frame::{Cx, key, lead, open_part};
+use crate::answer::frame::{Context, key, lead, open_part, twin};
 use crate::draw::mark::Swatch;
 use crate::draw::year::{Span, Year, YearLabels, year};
 use crate::measure;
@@ -16,7 +15,7 @@ use calc::timing::{Doy, Fill};
 use chrono::{Datelike, NaiveDate};
 
 /// The part.
-pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
+pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     let head = answer.headline_method;
     let ring = cx.about_ring();
@@ -36,7 +35,7 @@ pub fn part(out: &mut Page<'_>, cx: &Cx<'_>) {
     out.close();
 }
 
-fn bark(out: &mut Page<'_>, cx: &Cx<'_>) {
+fn bark(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     let timing = &answer.timing;
     if let (Some(day), Some(verdict)) = (answer.asked_day, answer.asked_verdict) {
@@ -110,7 +109,7 @@ impl Notes {
 }
 
 /// The next good stretch, and the one after.
-fn stretches(cx: &Cx<'_>) -> String {
+fn stretches(cx: &Context<'_>) -> String {
     let timing = &cx.say.answer.timing;
     let span = |from: Option<NaiveDate>, to: Option<NaiveDate>| Some(measure::days(from?, to?));
     match span(timing.next_good, timing.next_good_to) {
@@ -161,7 +160,7 @@ static LABELS: YearLabels<'static> = YearLabels {
     window_short: w::WINDOW_SHORT,
 };
 
-fn tape(out: &mut Page<'_>, cx: &Cx<'_>) {
+fn tape(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     let timing = &answer.timing;
     let Some(first) = timing.tape.first() else {
@@ -300,7 +299,7 @@ fn said(list: &[Span]) -> String {
     words::phrase::row(&words)
 }
 
-fn tape_rows(out: &mut Page<'_>, cx: &Cx<'_>) {
+fn tape_rows(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     for span in &answer.timing.tape {
         let mut rules: Vec<&str> = Vec::new();

@@ -1,8 +1,8 @@
 //! Law and biology: the months that meet the day, with who says so.
 
 use super::{all_year, doy_md};
-use crate::answer::frame::folded_table;
-use crate::answer::frame::{Cx, is_bare, source};
+use crate::answer::frame::{Context, folded_table};
+use crate::answer::sources::{is_bare, source};
 use crate::measure;
 use crate::page::Page;
 use crate::words::{self, season as w};
@@ -10,7 +10,7 @@ use calc::models::season::Rules;
 use calc::timing::closed_months::Topic;
 
 /// Law and biology: what meets the day in view, everything folded.
-pub fn inside(out: &mut Page<'_>, cx: &Cx<'_>) {
+pub fn inside(out: &mut Page<'_>, cx: &Context<'_>) {
     let rules = &cx.say.answer.rules;
     let mut none = true;
     for rule in rules {
@@ -62,7 +62,7 @@ pub fn inside(out: &mut Page<'_>, cx: &Cx<'_>) {
 }
 
 /// Who says so, and the source.
-fn said_by(out: &mut Page<'_>, cx: &Cx<'_>, rule: &Rules) {
+fn said_by(out: &mut Page<'_>, cx: &Context<'_>, rule: &Rules) {
     out.text(force(cx, rule));
     if rule.topic != Topic::Group && !is_bare(&rule.because) && !rule.is_default {
         out.text(" ");
@@ -72,7 +72,7 @@ fn said_by(out: &mut Page<'_>, cx: &Cx<'_>, rule: &Rules) {
     }
 }
 
-fn force(cx: &Cx<'_>, rule: &Rules) -> String {
+fn force(cx: &Context<'_>, rule: &Rules) -> String {
     match rule.topic {
         Topic::Group => w::rule_force(cx.say.group_name(), words::stop::OWN_RULE, false),
         _ => w::rule_force(rule.jurisdiction, rule.force, rule.is_default),

@@ -1,8 +1,7 @@
 //! The stem from above: bark, living layer, wood, and an inset where the bark is too thin to see.
 
 use super::{TEXT, Trunk, TrunkLabels, W};
-use crate::draw::number::whole;
-use crate::draw::number::within;
+use crate::draw::number::{whole, within};
 use crate::draw::pen::{At, D, Pen, ring, width};
 use calc::terms::small::sine::{cos, sin};
 

@@ -1,0 +1,106 @@
+//! What a value rests on: its sources with links, and the mark of its grade.
+
+use super::frame::Context;
+use crate::draw::mark::Swatch;
+use crate::page::Page;
+use crate::words;
+use calc::terms::cite::{Cite, Grade};
+
+/// A source by its label, linked to its line of the sources page. Our own assumptions and the like have none.
+pub fn source(out: &mut Page<'_>, cx: &Context<'_>, id: &str) {
+    let known = cx.say.reference.source(id);
+    let own = if id == "group" {
+        cx.say.group_name()
+    } else {
+        id
+    };
+    let label = known.map_or(own, |source| source.label);
+    if known.is_none() || cx.options.sources_base.is_empty() {
+        out.text(label);
+        return;
+    }
+    out.open("a");
+    out.attr("href", &cat!(cx.options.sources_base, "#", id));
+    out.text(label);
+    out.close();
+}
+
+/// A line of sources with grade words for those that have no line of their own. Nothing where there is none.
+pub fn cites(out: &mut Page<'_>, cx: &Context<'_>, list: &[Cite]) {
+    let mut seen: Vec<&str> = Vec::new();
+    for cite in list {
+        let bare = is_bare(cite);
+        let id = if bare {
+            words::confidence::grade(cite.grade)
+        } else {
+            cite.source
+        };
+        if seen.contains(&id) {
+            continue;
+        }
+        out.text(if seen.is_empty() { "" } else { "; " });
+        seen.push(id);
+        if bare {
+            out.text(id);
+        } else {
+            source(out, cx, cite.source);
+        }
+    }
+}
+
+/// The word for sources, then a line of them.
+pub fn cited(out: &mut Page<'_>, cx: &Context<'_>, word: &str, list: &[Cite]) {
+    out.text(word);
+    cites(out, cx, list);
+    out.text(".");
+}
+
+/// A soft paragraph in pieces, behind each but the last the source that it names.
+pub fn with_sources(out: &mut Page<'_>, cx: &Context<'_>, pieces: &[&str], ids: &[&str]) {
+    out.open_class("p", "soft");
+    let mut ids = ids.iter();
+    for piece in pieces {
+        out.text(*piece);
+        if let Some(id) = ids.next() {
+            out.text("(");
+            source(out, cx, id);
+            out.text(")");
+        }
+    }
+    out.close();
+}
+
+/// Whether a cite is worded by its grade: our own assumption, the trade, the asker, or memory, which is
+/// never shown as sourced.
+pub fn is_bare(cite: &Cite) -> bool {
+    cite.grade == Grade::Memory || matches!(cite.source, "own" | "practice" | "you")
+}
+
+/// The mark of a grade, the same as in the drawings.
+pub fn grade_mark(grade: Grade) -> Swatch {
+    match grade {
+        Grade::Measured | Grade::Published => Swatch::Ink,
+        Grade::Related | Grade::Derived | Grade::Secondary => Swatch::Half,
+        Grade::Practice => Swatch::Hatch,
+        Grade::Assumption | Grade::Memory => Swatch::Dash,
+    }
+}
+
+/// The grade of a range in a drawing.
+pub fn drawn_grade(grade: Grade) -> crate::draw::Grade {
+    match grade {
+        Grade::Measured | Grade::Published => crate::draw::Grade::Measured,
+        Grade::Assumption | Grade::Memory => crate::draw::Grade::Assumed,
+        Grade::Related | Grade::Derived | Grade::Secondary | Grade::Practice => {
+            crate::draw::Grade::Estimated
+        }
+    }
+}
+
+/// The weakest grade of some cites.
+pub fn weakest(list: &[Cite]) -> Grade {
+    list.iter()
+        .map(|cite| cite.grade)
+        .max()
+        .unwrap_or(Grade::Assumption)
+}
