@@ -1,6 +1,5 @@
 //! Markup of controls, shared by the form and by what an answer asks.
 
-use crate::field_id;
 use crate::page::Page;
 
 /// One thing to tick, or one of several, with its words.
@@ -116,4 +115,29 @@ pub fn open_set(out: &mut Page<'_>, name: &str, legend: &str) {
     out.open_class("fieldset", "field");
     out.attr("id", &field_id(name));
     out.leaf("legend", legend);
+}
+
+/// The id of a field in the form: `stems[0].diameter` is `f-stems-0-diameter`.
+#[must_use]
+pub fn field_id(path: &str) -> String {
+    let mut id = String::from("f-");
+    for c in path.chars() {
+        match c {
+            ']' => {}
+            c if c.is_ascii_alphanumeric() => id.push(c),
+            _ => id.push('-'),
+        }
+    }
+    id
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn fields_have_ids() {
+        assert_eq!(field_id("stems[0].diameter"), "f-stems-0-diameter");
+        assert_eq!(field_id("species"), "f-species");
+    }
 }

@@ -66,6 +66,7 @@ pub mod share;
 pub mod text;
 pub mod words;
 
+pub use control::field_id;
 pub use words::group::settings_told;
-pub use words::problem::{field_id, problem_text};
+pub use words::problem::problem_text;
 pub use words::verdict::status;

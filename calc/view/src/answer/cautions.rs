@@ -50,8 +50,8 @@ pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
         cx,
         "p-left local",
         "cautions",
-        w::CAUTIONS[0],
-        w::CAUTIONS[1],
+        w::CAUTIONS,
+        w::CAUTIONS_ASKED,
     );
     for id in &lines.view {
         caution(out, cx, id, &lines.view);

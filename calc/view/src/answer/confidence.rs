@@ -20,8 +20,8 @@ pub fn part(out: &mut Page<'_>, cx: &Context<'_>, stops: bool) {
         cx,
         "p-right p-sure",
         "sure",
-        w::HOW_SURE[0],
-        w::HOW_SURE[1],
+        w::HOW_SURE,
+        w::HOW_SURE_ASKED,
     );
     out.open_class("dl", "kv stk");
     grades(out, cx, stops);
@@ -68,7 +68,7 @@ fn grades(out: &mut Page<'_>, cx: &Context<'_>, stops: bool) {
     let rings = !stops && answer.headline_method == Method::BarkRing;
     if rings && let Some(ring) = super::ring::largest(cx).and_then(|stem| stem.ring.as_ref()) {
         // The weakest of what the width rests on is what it is worth.
-        graded(out, w::SURE[0], weakest(&ring.because), w::WIDTHS_DIFFER);
+        graded(out, w::SURE_WIDTH, weakest(&ring.because), w::WIDTHS_DIFFER);
     }
     if !stops && cx.about_ring() {
         let timing = &answer.timing;
@@ -78,7 +78,7 @@ fn grades(out: &mut Page<'_>, cx: &Context<'_>, stops: bool) {
             None => Grade::Practice,
         };
         let rest = timing.sd_open.map_or_else(String::new, w::take_days);
-        graded(out, w::SURE[1], grade, rest);
+        graded(out, w::SURE_DATES, grade, rest);
     }
     let height = &answer.height;
     let grade = if height.measured {
@@ -96,10 +96,10 @@ fn grades(out: &mut Page<'_>, cx: &Context<'_>, stops: bool) {
         }
         _ => String::new(),
     };
-    graded(out, w::SURE[2], grade, rest);
-    graded(out, w::SURE[3], Grade::Published, w::REACH_SOURCES);
+    graded(out, w::SURE_HEIGHT, grade, rest);
+    graded(out, w::SURE_REACH, Grade::Published, w::REACH_SOURCES);
     if let Some(effort) = answer.effort.as_ref().filter(|_| rings) {
-        graded(out, w::SURE[4], weakest(&effort.because), "");
+        graded(out, w::SURE_MINUTES, weakest(&effort.because), "");
     }
     if let Some(outlook) = answer.outlook.as_ref().filter(|_| rings) {
         let own = outlook
@@ -111,10 +111,10 @@ fn grades(out: &mut Page<'_>, cx: &Context<'_>, stops: bool) {
         } else {
             (Grade::Related, w::OUTLOOK_CLASS)
         };
-        graded(out, w::SURE[5], grade, rest);
+        graded(out, w::SURE_DEATHS, grade, rest);
     }
     let response = cx.say.question.species.response;
-    graded(out, w::SURE[6], response, "");
+    graded(out, w::SURE_RESPONSE, response, "");
 }
 
 /// The best grade that a height's rows have: the assumption over them is said in the working.
@@ -143,7 +143,7 @@ pub fn identity(out: &mut Page<'_>, cx: &Context<'_>) {
     if alike.is_empty() && !species.unknown {
         return;
     }
-    open_part(out, cx, "p-hide p-is", "is", w::IS_IT[0], w::IS_IT[1]);
+    open_part(out, cx, "p-hide p-is", "is", w::IS_IT, w::IS_IT_ASKED);
     if species.unknown {
         out.p(w::UNKNOWN_NAME);
     } else {

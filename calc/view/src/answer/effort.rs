@@ -20,8 +20,8 @@ pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
         cx,
         "p-right p-long",
         "long",
-        w::HOW_LONG[0],
-        w::HOW_LONG[1],
+        w::HOW_LONG,
+        w::HOW_LONG_ASKED,
     );
     if answer.headline_method != Method::BarkRing {
         out.p(w::IF_RINGED);

@@ -4,7 +4,7 @@ use super::Options;
 use crate::draw::mark::{Swatch, swatch};
 use crate::kind::Shown;
 use crate::page::{Cells, Page, Words};
-use crate::words::{self, Say};
+use crate::words::Say;
 use calc::answer::{Also, AlsoKind};
 use calc::terms::method::{Level, Method};
 use calc::terms::small::find;
@@ -161,7 +161,7 @@ pub fn field_link(out: &mut Page<'_>, cx: &Context<'_>, path: &str, word: &str, 
 
 /// What makes a link lead to a field of the form.
 pub fn to_field(out: &mut Page<'_>, path: &str) {
-    let id = words::problem::field_id(path);
+    let id = crate::field_id(path);
     out.attr("href", &cat!("#", &id));
     out.attr("data-act", "change");
     out.attr("data-field", &id);

@@ -43,9 +43,9 @@ pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
     let question = if answer.headline_method == Method::LeaveIt {
         w::LEAVES_STANDING
     } else {
-        w::LEAVES[1]
+        w::LEAVES_SNAG
     };
-    open_part(out, cx, "p-hide p-leave", "leave", w::LEAVES[0], question);
+    open_part(out, cx, "p-hide p-leave", "leave", w::LEAVES, question);
     let size = cx.say.size();
     let words = w::leaves_lead(
         habitat.feeding_wood_only,

@@ -1,13 +1,15 @@
-//! The nine methods side by side.
+//! The method that leads where it is no ring, in short steps; and the nine methods side by side.
 
-use super::frame::{Context, open_part, table};
+use super::frame::{Context, lead, open_part, table};
+use super::ring;
 use super::sources::{cited, is_bare, source};
 use crate::page::Page;
 use crate::words::{self, method as w};
 use calc::models::effort::MethodWork;
 use calc::models::method::MethodLine;
 use calc::terms::cite::Cite;
-use calc::terms::method::Level;
+use calc::terms::method::{Level, Method};
+use calc::terms::tree::Condition;
 
 /// The part: nine rows, level, who, reasons.
 pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
@@ -17,8 +19,8 @@ pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
         cx,
         "p-hide p-meth",
         "meth",
-        w::METHODS[0],
-        w::METHODS[1],
+        w::METHODS,
+        w::METHODS_ASKED,
     );
     table(out, &cx.title(), &w::HEAD_METHODS);
     for herbicide in [false, true] {
@@ -26,7 +28,7 @@ pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
         out.open("th");
         out.attr("scope", "rowgroup");
         out.attr("colspan", "2");
-        out.text(w::METHOD_GROUPS[usize::from(herbicide)]);
+        out.text(w::group(herbicide));
         out.close_two();
         for (line, work) in answer.methods.iter().zip(&answer.work) {
             if line.method.needs_herbicide() == herbicide {
@@ -37,9 +39,10 @@ pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
     out.close_table();
     if answer.work.iter().any(|work| work.now.is_some()) {
         out.open_class("p", "soft np");
-        out.text(w::CITY_COST[0]);
+        let [cost, end] = w::CITY_COST;
+        out.text(cost);
         source(out, cx, "CANNON1982");
-        out.text(w::CITY_COST[1]);
+        out.text(end);
         out.close();
     }
     out.close();
@@ -108,4 +111,36 @@ fn why(line: &MethodLine) -> String {
         w::leaves(line.method),
         "."
     )
+}
+
+/// Short steps of another method.
+pub fn steps(out: &mut Page<'_>, cx: &Context<'_>) {
+    let answer = cx.say.answer;
+    let question = cx.say.question;
+    let method = answer.headline_method;
+    open_part(out, cx, "do p-left", "do", words::ring::DO, w::DO_OTHER);
+    let dead = question.condition == Condition::Dead || question.largest().live_share <= 0.0;
+    if dead {
+        out.p(w::NO_RING_DEAD);
+    }
+    let who = w::who(method, answer.headline_by_professional, question.herbicide);
+    lead(
+        out,
+        cat!(words::phrase::sentence(w::act(method)), "."),
+        cat!(w::WHO_DOES_IT, who, "."),
+    );
+    let hands_on = !answer.headline_by_professional
+        && !matches!(method, Method::LeaveIt | Method::Frill | Method::BasalBark);
+    out.open_class("ol", "todo");
+    if hands_on && ring::thorns(cx) {
+        out.leaf("li", words::ring::THORNS);
+    }
+    for step in w::other_steps(method, dead, answer.headline_by_professional) {
+        out.leaf("li", *step);
+    }
+    out.close();
+    if question.stems.len() > 1 {
+        ring::stems(out, cx, false);
+    }
+    out.close();
 }

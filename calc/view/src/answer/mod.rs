@@ -111,8 +111,8 @@ pub fn answer(
 fn sheet(out: &mut Page<'_>, cx: &Context<'_>) {
     out.open_class("div", "sheet");
     out.open("p");
-    out.leaf("b", w::SHEET[0]);
-    out.text(w::SHEET[1]);
+    out.leaf("b", w::SHEET);
+    out.text(w::SHEET_MORE);
     out.close();
     out.p(w::SHEET_RULER);
     if let Some(day) = cx.say.answer.asked_day.or(cx.say.answer.advised_day) {

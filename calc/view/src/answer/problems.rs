@@ -2,7 +2,6 @@
 
 use super::Options;
 use super::frame::to_field;
-use crate::measure;
 use crate::out::Out;
 use crate::page::Page;
 use crate::words::problem as w;
@@ -19,12 +18,7 @@ pub fn problems(out: &mut dyn Out, problems: &[Problem], options: &Options<'_>) 
     out.attr("role", "group");
     out.attr("tabindex", "-1");
     out.attr("aria-labelledby", &id);
-    let title = if problems.len() == 1 {
-        w::PROBLEMS[0].to_owned()
-    } else {
-        let count = measure::number(problems.len() as u32);
-        cat!(w::THERE_ARE, count, w::PROBLEMS[1])
-    };
+    let title = w::heading(problems.len());
     out.heading(options.heading_level.clamp(2, 5), "", &id, &title);
     out.open("ul");
     for problem in problems {

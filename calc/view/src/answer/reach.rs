@@ -20,8 +20,8 @@ pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
         cx,
         "p-right p-keep",
         "keep",
-        w::KEEP_CLEAR[0],
-        w::KEEP_CLEAR[1],
+        w::KEEP_CLEAR,
+        w::KEEP_CLEAR_ASKED,
     );
     let people = cx.say.reach(found.people_out_m);
     let zone = cx.say.reach(found.zone_m);
@@ -132,9 +132,9 @@ fn legend(out: &mut Page<'_>, cx: &Context<'_>, working: bool) {
     let throw = w::zone(used.first(units), zone.first(units));
     let clear = w::zone(zone.first(units), people.first(units));
     let rows = [
-        (Swatch::Hatch, land.as_str(), w::KEY_REACH[0]),
-        (Swatch::Wide, throw.as_str(), w::KEY_REACH[1]),
-        (Swatch::Dash, clear.as_str(), w::KEY_REACH[2]),
+        (Swatch::Hatch, land.as_str(), w::KEY_LAND),
+        (Swatch::Wide, throw.as_str(), w::KEY_THROW),
+        (Swatch::Dash, clear.as_str(), w::KEY_PEOPLE),
     ];
     let count = if working && people != zone { 3 } else { 2 };
     key(out, &rows[..count]);
@@ -143,13 +143,13 @@ fn legend(out: &mut Page<'_>, cx: &Context<'_>, working: bool) {
 fn rows(out: &mut Page<'_>, cx: &Context<'_>, working: bool) {
     let found = &cx.say.answer.reach;
     let used = measure::length(found.height_m);
-    row(out, w::ROW_REACH[0], used.clone(), "");
-    row(out, w::ROW_REACH[1], used, w::KEY_REACH[0]);
+    row(out, w::ROW_HEIGHT, used.clone(), "");
+    row(out, w::ROW_LAND, used, w::KEY_LAND);
     let zone = measure::reach(found.zone_m);
-    row(out, w::ROW_REACH[2], zone, w::KEY_REACH[1]);
+    row(out, w::ROW_THROW, zone, w::KEY_THROW);
     if working {
         let people = measure::reach(found.people_out_m);
-        row(out, w::ROW_REACH[3], people, w::KEY_REACH[2]);
+        row(out, w::ROW_PEOPLE, people, w::KEY_PEOPLE);
     }
     for target in &found.targets {
         let value = target.distance_m.map_or_else(not_given, measure::length);

@@ -1,6 +1,7 @@
 //! Do: the numbers to carry, the steps, the trunk.
 
-use super::frame::{Context, items, lead, open_part, table, twin};
+use super::frame::{Context, items, open_part, table, twin};
+use super::method;
 use super::sources::weakest;
 use crate::draw::trunk::{RingHeights, Trunk, TrunkLabels, trunk};
 use crate::measure::{self, Both};
@@ -11,7 +12,7 @@ use calc::models::ring::Ring;
 use calc::terms::cite::Grade;
 use calc::terms::method::Method;
 use calc::terms::small::find;
-use calc::terms::tree::{Condition, Goal};
+use calc::terms::tree::Goal;
 
 /// From this thickness on bark asks for a mallet: the effort table's limit between medium and thick, 3/4 in.
 const THICK_MM: f64 = 0.75 * 25.4;
@@ -27,7 +28,7 @@ pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
         Some((stem, ring)) if answer.headline_method == Method::BarkRing => {
             ring_part(out, cx, stem, ring)
         }
-        _ => other_part(out, cx),
+        _ => method::steps(out, cx),
     }
 }
 
@@ -53,7 +54,7 @@ pub fn ring_of(answer: &Answer) -> Option<&Ring> {
 
 fn ring_part(out: &mut Page<'_>, cx: &Context<'_>, stem: &StemAnswer, ring: &Ring) {
     let question = cx.say.question;
-    open_part(out, cx, "do p-left", "do", w::DO[0], w::DO[1]);
+    open_part(out, cx, "do p-left", "do", w::DO, w::DO_ASKED);
     out.open_class("div", "split");
     out.open("figure");
     draw(out, cx, stem, ring);
@@ -89,15 +90,15 @@ fn ring_part(out: &mut Page<'_>, cx: &Context<'_>, stem: &StemAnswer, ring: &Rin
 }
 
 /// Whether the species has thorns.
-fn thorns(cx: &Context<'_>) -> bool {
+pub fn thorns(cx: &Context<'_>) -> bool {
     cx.say.question.species.cautions.contains(&"TH1")
 }
 
 /// The three numbers that are carried to the tree.
 fn numbers(out: &mut Page<'_>, cx: &Context<'_>, ring: &Ring) {
     let height = Both {
-        us: w::WAIST_TO_CHEST[0].into(),
-        metric: w::WAIST_TO_CHEST[1].into(),
+        us: w::WAIST_TO_CHEST_FT.into(),
+        metric: w::WAIST_TO_CHEST_M.into(),
     };
     out.open_class("dl", "carry");
     let least = measure::ring(ring.at_least_mm);
@@ -154,8 +155,8 @@ static LABELS: TrunkLabels<'static> = TrunkLabels {
     at_least_size: NO_SIZE,
     better: w::BETTER,
     better_size: NO_SIZE,
-    hand: w::HAND[0],
-    hand_size: w::HAND[1],
+    hand: w::HAND,
+    hand_size: w::HAND_SIZE,
 };
 const NO_SIZE: crate::draw::Both<'static> = crate::draw::Both { us: "", metric: "" };
 
@@ -167,19 +168,19 @@ fn draw(out: &mut Page<'_>, cx: &Context<'_>, stem: &StemAnswer, ring: &Ring) {
     let least = measure::ring(ring.at_least_mm);
     let better = measure::ring(ring.better_mm);
     let aria = cat!(
-        w::ROW_TRUNK[0],
+        w::ROW_ACROSS,
         " ",
         size.spoken(units),
         ", ",
-        w::ROW_TRUNK[1],
+        w::ROW_BARK,
         " ",
         bark_size.spoken(units),
         ", ",
-        w::ROW_TRUNK[3],
+        w::ROW_AT_LEAST,
         " ",
         least.spoken(units),
         ", ",
-        w::ROW_TRUNK[4],
+        w::ROW_BETTER,
         " ",
         better.spoken(units)
     );
@@ -206,19 +207,19 @@ fn draw(out: &mut Page<'_>, cx: &Context<'_>, stem: &StemAnswer, ring: &Ring) {
 
 fn rows(out: &mut Page<'_>, cx: &Context<'_>, stem: &StemAnswer, ring: &Ring) {
     let measured = words::confidence::grade(Grade::Measured);
-    row(out, w::ROW_TRUNK[0], measure::size(stem.dbh_mm), measured);
+    row(out, w::ROW_ACROSS, measure::size(stem.dbh_mm), measured);
     if let Some(bark) = &stem.bark {
         let standing = bark_standing(cx, bark);
-        row(out, w::ROW_TRUNK[1], measure::bark(bark.mm), &standing);
+        row(out, w::ROW_BARK, measure::bark(bark.mm), &standing);
     }
     if let Some(inside) = stem.inside_bark_mm {
-        row(out, w::ROW_TRUNK[2], measure::size(inside), "");
+        row(out, w::ROW_INSIDE, measure::size(inside), "");
     }
     let standing = words::confidence::grade(weakest(&ring.because));
     let least = measure::ring(ring.at_least_mm);
-    row(out, w::ROW_TRUNK[3], least, standing);
+    row(out, w::ROW_AT_LEAST, least, standing);
     let better = measure::ring(ring.better_mm);
-    row(out, w::ROW_TRUNK[4], better, standing);
+    row(out, w::ROW_BETTER, better, standing);
 }
 
 /// A row of a twin: what, in both units, and how it stands.
@@ -242,12 +243,12 @@ pub fn bark_standing(cx: &Context<'_>, bark: &calc::models::bark::Bark) -> Strin
 }
 
 /// Each stem by itself, with its ring where the answer is one.
-fn stems(out: &mut Page<'_>, cx: &Context<'_>, rings: bool) {
+pub fn stems(out: &mut Page<'_>, cx: &Context<'_>, rings: bool) {
     let units = cx.say.units();
     let heads: &[&str] = if rings {
         &w::HEAD_STEMS
     } else {
-        const { &[w::HEAD_STEMS[0], w::HEAD_STEMS[1], w::HEAD_STEMS[4]] }
+        &w::HEAD_STEMS_ONLY
     };
     table(out, w::STEMS, heads);
     let mut number = 0;
@@ -281,43 +282,4 @@ fn plan_of(stem: &StemAnswer) -> &'static str {
     } else {
         words::method::act(stem.headline_method)
     }
-}
-
-/// Short steps of another method.
-fn other_part(out: &mut Page<'_>, cx: &Context<'_>) {
-    let answer = cx.say.answer;
-    let question = cx.say.question;
-    let method = answer.headline_method;
-    open_part(
-        out,
-        cx,
-        "do p-left",
-        "do",
-        w::DO[0],
-        words::method::DO_OTHER,
-    );
-    let dead = question.condition == Condition::Dead || question.largest().live_share <= 0.0;
-    if dead {
-        out.p(words::method::NO_RING_DEAD);
-    }
-    let who = words::method::who(method, answer.headline_by_professional, question.herbicide);
-    lead(
-        out,
-        cat!(words::phrase::sentence(words::method::act(method)), "."),
-        cat!(words::method::WHO_DOES_IT, who, "."),
-    );
-    let hands_on = !answer.headline_by_professional
-        && !matches!(method, Method::LeaveIt | Method::Frill | Method::BasalBark);
-    out.open_class("ol", "todo");
-    if hands_on && thorns(cx) {
-        out.leaf("li", w::THORNS);
-    }
-    for step in words::method::other_steps(method, dead, answer.headline_by_professional) {
-        out.leaf("li", *step);
-    }
-    out.close();
-    if question.stems.len() > 1 {
-        stems(out, cx, false);
-    }
-    out.close();
 }

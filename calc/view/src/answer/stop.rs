@@ -16,9 +16,9 @@ pub fn answer(out: &mut Page<'_>, cx: &Context<'_>) {
     let stop = if line { w::STOP_LINE } else { w::STOP };
     block(out, cx, stop, &|out| {
         let (call, more) = if line {
-            (w::CALL_LINE, w::CALL_MORE[0])
+            (w::CALL_LINE, w::LINE_MORE)
         } else {
-            (w::CALL_ARBORIST, w::CALL_MORE[1])
+            (w::CALL_ARBORIST, w::ARBORIST_MORE)
         };
         out.p_class("call", call);
         out.p_class("soft", more);
@@ -66,11 +66,11 @@ fn why(out: &mut Page<'_>, cx: &Context<'_>) {
 
 /// What to say on the phone, and the numbers for the professional, folded.
 fn phone(out: &mut Page<'_>, cx: &Context<'_>) {
-    open_part(out, cx, "p-full p-say", "say", w::SAY[0], w::SAY[1]);
+    open_part(out, cx, "p-full p-say", "say", w::SAY, w::SAY_ASKED);
     out.open_class("ol", "say3");
-    say(out, w::SAY_ROWS[0], cx.say.what_it_is());
-    say(out, w::SAY_ROWS[1], cx.say.how_big());
-    say(out, w::SAY_ROWS[2], cx.say.could_hit());
+    say(out, w::WHAT_IT_IS, cx.say.what_it_is());
+    say(out, w::HOW_BIG, cx.say.how_big());
+    say(out, w::COULD_HIT, cx.say.could_hit());
     out.close();
     folded_table(out, "pr", w::FOR_PROFESSIONAL, &w::HEAD_VALUE);
     rows(out, cx);
@@ -98,7 +98,7 @@ fn rows(out: &mut Page<'_>, cx: &Context<'_>) {
     let stem = answer.stems.iter().find(|stem| stem.dbh_mm == largest);
     if let Some(bark) = stem.and_then(|stem| stem.bark.as_ref()) {
         push(
-            w::ROW_PRO[0],
+            w::ROW_BARK,
             measure::bark(bark.mm).text(units),
             &super::ring::bark_standing(cx, bark),
         );
@@ -106,7 +106,7 @@ fn rows(out: &mut Page<'_>, cx: &Context<'_>) {
     if let Some(crown) = &answer.crown_m {
         let end = |end: Option<f64>| end.unwrap_or(crown.value);
         let standing = from(cx, end(crown.low), end(crown.high));
-        push(w::ROW_PRO[1], cx.say.length(crown.value), &standing);
+        push(w::ROW_CROWN, cx.say.length(crown.value), &standing);
     }
     if let Some(shown) = answer.height.shown_m {
         let standing = match (
@@ -117,16 +117,16 @@ fn rows(out: &mut Page<'_>, cx: &Context<'_>) {
             (false, Some(low), Some(high)) => from(cx, low, high),
             _ => words::confidence::grade(calc::terms::cite::Grade::Measured).into(),
         };
-        push(w::ROW_PRO[2], cx.say.length(shown), &standing);
+        push(w::ROW_HEIGHT, cx.say.length(shown), &standing);
     }
     if let (Some(opens), Some(closes)) = (answer.timing.opens, answer.timing.closes) {
-        push(w::ROW_PRO[3], measure::days(opens, closes), w::MODEL);
+        push(w::ROW_SLIPS, measure::days(opens, closes), w::MODEL);
     }
     let wish = match cx.say.question.goal {
-        Goal::Wildlife | Goal::SpareOne(_) => w::WISH[0],
-        Goal::Kill => w::WISH[1],
+        Goal::Wildlife | Goal::SpareOne(_) => w::WISH_SNAG,
+        Goal::Kill => w::WISH_DEAD,
     };
-    push(w::ROW_PRO[4], wish.into(), w::YOUR_WORDS);
+    push(w::ROW_WISH, wish.into(), w::YOUR_WORDS);
 }
 
 /// What lies between two lengths, in the reader's unit.
@@ -140,14 +140,7 @@ fn from(cx: &Context<'_>, low: f64, high: f64) -> String {
 
 /// What can be done without touching the tree: what would change the answer first.
 fn today(out: &mut Page<'_>, cx: &Context<'_>, line: bool) {
-    open_part(
-        out,
-        cx,
-        "p-hide p-now",
-        "now",
-        w::TODAY_YOU[0],
-        w::TODAY_YOU[1],
-    );
+    open_part(out, cx, "p-hide p-now", "now", w::TODAY, w::TODAY_ASKED);
     let height = &cx.say.answer.height;
     if !line && !height.measured {
         lead(out, w::TODAY_MEASURE, words::reach::HEIGHT_AID);

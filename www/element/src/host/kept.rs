@@ -11,7 +11,7 @@ use calc::terms::small::find::behind;
 use calc_view::form::{Sheet, TIMED_LINE, timed_from};
 use calc_view::page::Page;
 use calc_view::share;
-use calc_view::words::{device as w, phrase};
+use calc_view::words::device as w;
 use js_sys::{Object, Reflect};
 use std::rc::Rc;
 use wasm_bindgen::{JsCast, JsValue};
@@ -93,11 +93,11 @@ impl Plan {
     }
 
     fn note_draft(&self, kept: bool) {
-        let words = if kept { &w::DRAFT[..2] } else { &w::NO_DRAFT };
+        let words = if kept { &w::DRAFT } else { &w::NO_DRAFT };
         let said = dom::by_id(&self.root, NOTES[1]).and_then(|note| note.text_content());
         // Drawn once, not at each key.
         if !said.is_some_and(|said| said.starts_with(words[0])) {
-            self.note(1, words, kept.then_some(("forget", w::DRAFT[2])));
+            self.note(1, words, kept.then_some(("forget", w::FORGET)));
         }
     }
 
@@ -106,12 +106,12 @@ impl Plan {
         let mut unread = false;
         if let Some(text) = fragment().filter(|_| self.shares()) {
             if let Some(shared) = share::read(&text) {
-                let unknown = phrase::row(&shared.unknown);
-                let mut words = vec![w::SHARED[0], w::SHARED[1]];
-                if !unknown.is_empty() {
-                    words.extend([" ", w::SHARED_UNKNOWN[0], &unknown, w::SHARED_UNKNOWN[1]]);
+                let unknown = w::shared_unknown(&shared.unknown);
+                let mut words = w::SHARED.to_vec();
+                if !shared.unknown.is_empty() {
+                    words.push(&unknown);
                 }
-                self.note(0, &words, Some(("own", w::SHARED[2])));
+                self.note(0, &words, Some(("own", w::OWN_TREE)));
                 self.begins(true);
                 return Begin {
                     sheet: Sheet::of(calc_data::reference(), &shared.typed, today()),

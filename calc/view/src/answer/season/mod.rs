@@ -19,8 +19,8 @@ pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     let head = answer.headline_method;
     let ring = cx.about_ring();
-    let question = if ring { w::WHEN[1] } else { w::WHEN_OTHER };
-    open_part(out, cx, "p-full p-when", "when", w::WHEN[0], question);
+    let question = if ring { w::WHEN_ASKED } else { w::WHEN_OTHER };
+    open_part(out, cx, "p-full p-when", "when", w::WHEN, question);
     if head != Method::BarkRing {
         lead(
             out,
@@ -243,9 +243,9 @@ fn tape(out: &mut Page<'_>, cx: &Context<'_>) {
             rows.push((band.mark, band.name, &band.said));
         }
     }
-    rows.push((Swatch::Notch, w::NOTCH[0], w::NOTCH[1]));
+    rows.push((Swatch::Notch, w::NOTCH, w::NOTCH_IS));
     if !visits.is_empty() {
-        rows.push((Swatch::Pin, w::PIN[0], w::PIN[1]));
+        rows.push((Swatch::Pin, w::PIN, w::PIN_IS));
     }
     key(out, &rows);
     twin(out, cx, w::TWIN_YEAR, &w::HEAD_YEAR);

@@ -3,7 +3,9 @@
 use calc::models::cautions::When;
 
 /// Cautions.
-pub const CAUTIONS: [&str; 2] = ["Cautions", "who decides, and who to ask"];
+pub const CAUTIONS: &str = "Cautions";
+/// The question that this part answers.
+pub const CAUTIONS_ASKED: &str = "who decides, and who to ask";
 /// Cautions folded.
 pub const MORE_CAUTIONS: &str = "More cautions: ";
 /// Merged line.

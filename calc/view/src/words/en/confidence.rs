@@ -8,24 +8,32 @@ use calc::terms::cite::Grade;
 use calc::terms::method::Method;
 
 /// Grades and changes.
-pub const HOW_SURE: [&str; 2] = ["How sure", "and what would change it"];
+pub const HOW_SURE: &str = "How sure";
+/// The question that this part answers.
+pub const HOW_SURE_ASKED: &str = "and what would change it";
 /// Look-alikes.
-pub const IS_IT: [&str; 2] = ["Is it this tree?", "the mark that tells"];
+pub const IS_IT: &str = "Is it this tree?";
+/// The question that this part answers.
+pub const IS_IT_ASKED: &str = "the mark that tells";
 /// What would change it.
 pub const WHAT_CHANGES: &str = "What would change this answer.";
 /// Nothing found.
 pub const NOTHING_CHANGES: &str =
     "No single change of day, distance, height, herbicide or size near these values does.";
 /// What the answer rests on.
-pub const SURE: [&str; 7] = [
-    "Ring width",
-    "Slip dates",
-    "Height",
-    "Reach, 1 to 2 heights",
-    "Minutes",
-    "Share that dies",
-    "How this species responds",
-];
+pub const SURE_WIDTH: &str = "Ring width";
+/// The row of the dates.
+pub const SURE_DATES: &str = "Slip dates";
+/// The row of the height.
+pub const SURE_HEIGHT: &str = "Height";
+/// The row of the reach.
+pub const SURE_REACH: &str = "Reach, 1 to 2 heights";
+/// The row of the minutes.
+pub const SURE_MINUTES: &str = "Minutes";
+/// The row of the outlook.
+pub const SURE_DEATHS: &str = "Share that dies";
+/// The row of the species.
+pub const SURE_RESPONSE: &str = "How this species responds";
 /// Beside the ring width.
 pub const WIDTHS_DIFFER: &str = "; published widths run from 1 in (2.5 cm) to one full trunk";
 /// Beside the reach.

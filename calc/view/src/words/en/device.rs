@@ -1,5 +1,7 @@
 //! What is kept on this device or copied from the page: the draft, the link, timed trees.
 
+use super::phrase;
+
 /// Timed trees: kept, taken off, refused, none, in a file, opened, another file.
 pub const TIMED_KEPT: &str = "Kept on this device, for every tree on this page.";
 /// Taken off the device.
@@ -16,11 +18,12 @@ pub const TIMED_OPENED: &str = "The timed trees of that file are filled in.";
 pub const TIMED_OTHER: &str =
     "That is no file of timed trees of this version. Open one that was downloaded here.";
 /// A draft is there: lead, words, button.
-pub const DRAFT: [&str; 3] = [
+pub const DRAFT: [&str; 2] = [
     "Draft on this device.",
     " It is sent nowhere, and stays until you forget it.",
-    "Forget the draft",
 ];
+/// The button that forgets the draft.
+pub const FORGET: &str = "Forget the draft";
 /// The draft is gone.
 pub const FORGOTTEN: [&str; 2] = [
     "Forgotten.",
@@ -32,16 +35,22 @@ pub const NO_DRAFT: [&str; 2] = [
     " This browser lets the page keep nothing. What you type is gone once the page is closed.",
 ];
 /// A question that came with a link: lead, words, button.
-pub const SHARED: [&str; 3] = [
+pub const SHARED: [&str; 2] = [
     "Someone else’s tree.",
     " This question came with the link. Your own draft stays as it was.",
-    "Back to my own tree",
 ];
-/// Keys of a link that are not known: before and behind them.
-pub const SHARED_UNKNOWN: [&str; 2] = [
-    "The link also holds what this version does not know, and leaves out: ",
-    ".",
-];
+/// The button that brings the own draft back.
+pub const OWN_TREE: &str = "Back to my own tree";
+/// Keys of a link that are not known.
+#[must_use]
+pub fn shared_unknown(keys: &[String]) -> String {
+    cat!(
+        " The link also holds what this version does not know, and leaves out: ",
+        phrase::row(keys),
+        "."
+    )
+}
+
 /// A link that was not read.
 pub const SHARED_LONG: [&str; 2] = [
     "The link was not read.",

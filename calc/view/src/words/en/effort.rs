@@ -153,7 +153,9 @@ pub fn no_rate_said(why: NoRate) -> &'static str {
 /// A rate that came with the question.
 pub const OWN_RATE: &str = "With your own rate, from trees that you timed: ours ";
 /// Minutes.
-pub const HOW_LONG: [&str; 2] = ["How long", "one person, this tree"];
+pub const HOW_LONG: &str = "How long";
+/// The question that this part answers.
+pub const HOW_LONG_ASKED: &str = "one person, this tree";
 /// Minutes.
 pub const TWIN_MINUTES: &str = "The minutes as a table";
 /// Minutes.

@@ -90,6 +90,8 @@ pub fn user_note(note: &'static str) -> &'static str {
 }
 
 /// Habitat.
-pub const LEAVES: [&str; 2] = ["What it leaves", "a standing dead tree"];
+pub const LEAVES: &str = "What it leaves";
+/// What it leaves, of a snag.
+pub const LEAVES_SNAG: &str = "a standing dead tree";
 /// The same where nothing is left standing.
 pub const LEAVES_STANDING: &str = "if it were left standing dead";

@@ -7,15 +7,22 @@ use calc::terms::tree::Herbicide;
 /// The same for another method.
 pub const DO_OTHER: &str = "in short steps";
 /// Nine rows.
-pub const METHODS: [&str; 2] = ["Methods side by side", "for this stem"];
+pub const METHODS: &str = "Methods side by side";
+/// The question that this part answers.
+pub const METHODS_ASKED: &str = "for this stem";
 /// Methods.
 pub const HEAD_METHODS: [&str; 2] = ["Method", "How it stands, and why"];
 /// The two groups of methods.
-pub const METHOD_GROUPS: [&str; 2] = [
-    "Without herbicide",
-    "With herbicide, by a licensed applicator",
-];
-/// What ringing and felling cost a city, and whose figure it is.
+#[must_use]
+pub fn group(herbicide: bool) -> &'static str {
+    if herbicide {
+        "With herbicide, by a licensed applicator"
+    } else {
+        "Without herbicide"
+    }
+}
+
+/// What ringing and felling cost a city, before and behind whose figure it is.
 pub const CITY_COST: [&str; 2] = [
     "A city paid about 80 times as much to take a street elm down as to ring one (",
     ").",

@@ -16,23 +16,17 @@ pub fn no_height(why: NoHeight) -> &'static str {
     }
 }
 
-/// Summary of problems.
-pub const PROBLEMS: [&str; 2] = ["There is one thing to fix", " things to fix"];
-/// Its beginning where there are several.
-pub const THERE_ARE: &str = "There are ";
-
-/// The id of a field in the form: `stems[0].diameter` is `f-stems-0-diameter`.
+/// The heading of the summary.
 #[must_use]
-pub fn field_id(path: &str) -> String {
-    let mut id = String::from("f-");
-    for c in path.chars() {
-        match c {
-            ']' => {}
-            c if c.is_ascii_alphanumeric() => id.push(c),
-            _ => id.push('-'),
-        }
+pub fn heading(problems: usize) -> String {
+    match problems {
+        1 => "There is one thing to fix".into(),
+        _ => cat!(
+            "There are ",
+            measure::number(problems as u32),
+            " things to fix"
+        ),
     }
-    id
 }
 
 /// The last name of a path.
@@ -249,10 +243,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn fields_have_ids_and_labels() {
-        assert_eq!(field_id("stems[0].diameter"), "f-stems-0-diameter");
-        assert_eq!(field_id("species"), "f-species");
-        assert_eq!(field_id("leafed_out.date"), "f-leafed-out-date");
+    fn fields_have_labels() {
         assert_eq!(fields::field("stems[0].diameter"), "Trunk size");
         assert_eq!(fields::field("stems[2].bark"), "Bark thickness, stem 3");
         assert_eq!(fields::field("targets[1].distance"), "Distance, thing 2");

@@ -7,18 +7,21 @@ use calc::models::reach::{Outcome as Reached, Why};
 use calc::terms::tree::{Sign, TargetKind};
 
 /// Reach, when nothing stops.
-pub const KEEP_CLEAR: [&str; 2] = ["Keep clear", "the ground it can reach"];
+pub const KEEP_CLEAR: &str = "Keep clear";
+/// The question that this part answers.
+pub const KEEP_CLEAR_ASKED: &str = "the ground it can reach";
 /// Reach.
 pub const TWIN_REACH: &str = "The reach drawing as a table";
 /// Reach.
 pub const HEAD_REACH: [&str; 4] = ["What", "US", "Metric", "What it means"];
 /// Rows of the reach table.
-pub const ROW_REACH: [&str; 4] = [
-    "Height used",
-    "Can land",
-    "Can throw wood",
-    "People out while working",
-];
+pub const ROW_HEIGHT: &str = "Height used";
+/// The row of the first zone.
+pub const ROW_LAND: &str = "Can land";
+/// The row of the second zone.
+pub const ROW_THROW: &str = "Can throw wood";
+/// The row of the third zone.
+pub const ROW_PEOPLE: &str = "People out while working";
 /// What counts, in the question of the reach.
 pub const COUNTS: &str = "building, road, path, power line, property line or neighbour's tree";
 
@@ -212,11 +215,11 @@ pub const CAN_THROW: &str = "can throw wood";
 /// In the third.
 pub const PEOPLE_OUT: &str = "keep people out";
 /// Key of the three zones.
-pub const KEY_REACH: [&str; 3] = [
-    "it can land here",
-    "it can throw wood",
-    "keep people out while anyone works",
-];
+pub const KEY_LAND: &str = "it can land here";
+/// The key of the second zone.
+pub const KEY_THROW: &str = "it can throw wood";
+/// The key of the third zone.
+pub const KEY_PEOPLE: &str = "keep people out while anyone works";
 
 /// Heights under the plan; the second is the end of the zone.
 #[must_use]

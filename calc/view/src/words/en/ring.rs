@@ -8,21 +8,27 @@ use calc::terms::tree::Limbs;
 pub const SPARED_UNPROVEN: &str = "Common practice says that the stem you leave lives on and the ringed ones die. \
 We found no trial of it, so it is unproven.";
 /// Numbers to carry.
-pub const DO: [&str; 2] = ["Do", "the numbers to carry"];
+pub const DO: &str = "Do";
+/// The question that this part answers.
+pub const DO_ASKED: &str = "the numbers to carry";
 /// A drawing as a table.
 pub const TWIN_TRUNK: &str = "The trunk drawing as a table";
 /// Table heads.
 pub const HEAD_PART: [&str; 4] = ["Part", "US", "Metric", "Standing"];
 /// Stems.
 pub const HEAD_STEMS: [&str; 5] = ["Stem", "Across", "Ring, at least", "Better", "What to do"];
+/// Stems without rings.
+pub const HEAD_STEMS_ONLY: [&str; 3] = ["Stem", "Across", "What to do"];
 /// Rows of the trunk table.
-pub const ROW_TRUNK: [&str; 5] = [
-    "Trunk across",
-    "Bark, one side",
-    "Inside the bark",
-    "Ring, at least",
-    "Ring, better",
-];
+pub const ROW_ACROSS: &str = "Trunk across";
+/// The row of the bark.
+pub const ROW_BARK: &str = "Bark, one side";
+/// The row of the wood.
+pub const ROW_INSIDE: &str = "Inside the bark";
+/// The row of the least ring.
+pub const ROW_AT_LEAST: &str = "Ring, at least";
+/// The row of the better ring.
+pub const ROW_BETTER: &str = "Ring, better";
 /// Words of the trunk drawing.
 pub const LIVING_LAYER: [&str; 2] = ["living", "layer"];
 /// Bark.
@@ -40,7 +46,9 @@ pub const AT_LEAST: &str = "at least";
 /// Beside the better ring.
 pub const BETTER: &str = "better";
 /// Over the hand.
-pub const HAND: [&str; 2] = ["your hand", "7 in, 18 cm"];
+pub const HAND: &str = "your hand";
+/// How wide it is.
+pub const HAND_SIZE: &str = "7 in, 18 cm";
 
 /// An estimate with its range, and what to do where it is poor.
 #[must_use]
@@ -159,6 +167,8 @@ pub const RING_BETTER: &str = "Better";
 /// Where on the trunk.
 pub const RING_HEIGHT: &str = "Height on the trunk";
 /// Waist to chest, in both units (common practice, no source).
-pub const WAIST_TO_CHEST: [&str; 2] = ["3 to 4½ ft", "0.9 to 1.4 m"];
+pub const WAIST_TO_CHEST_FT: &str = "3 to 4½ ft";
+/// The same in metres.
+pub const WAIST_TO_CHEST_M: &str = "0.9 to 1.4 m";
 /// Which stretch.
 pub const SMOOTH: &str = "On a smooth stretch, below the lowest live branch.";

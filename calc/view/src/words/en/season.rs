@@ -25,7 +25,9 @@ pub fn nearest_place(km: f64, elevation: Option<&str>) -> String {
 pub const TABLE_MISSING: &str =
     "The climate table was not at hand, so the place could not be used: the dates are wider.";
 /// The day.
-pub const WHEN: [&str; 2] = ["When", "does the bark slip?"];
+pub const WHEN: &str = "When";
+/// The question that this part answers.
+pub const WHEN_ASKED: &str = "does the bark slip?";
 /// The day of another method.
 pub const WHEN_OTHER: &str = "months, and what law and biology say";
 /// Year.
@@ -295,9 +297,13 @@ pub const CLOSED: &str = "closed by a rule";
 /// Dotted.
 pub const CAUTION: &str = "a caution, closes nothing";
 /// Notch.
-pub const NOTCH: [&str; 2] = ["notch", "your day"];
+pub const NOTCH: &str = "notch";
+/// What it stands for.
+pub const NOTCH_IS: &str = "your day";
 /// Pin.
-pub const PIN: [&str; 2] = ["pin", "a visit, see below"];
+pub const PIN: &str = "pin";
+/// What it stands for.
+pub const PIN_IS: &str = "a visit, see below";
 /// Beside an empty band.
 pub const REST_OF_YEAR: &str = "the rest of the year";
 

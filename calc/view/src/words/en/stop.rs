@@ -18,33 +18,41 @@ pub const CALL_LINE: &str = "Call the line's owner.";
 /// Whom to call else.
 pub const CALL_ARBORIST: &str = "Call a qualified arborist.";
 /// Where a group's contact would stand.
-pub const CALL_MORE: [&str; 2] = [
-    "Take every line as live. Only the owner's own people work near it.",
-    "Ask for a tree-risk assessment, and for the answer in writing.",
-];
+pub const LINE_MORE: &str = "Take every line as live. Only the owner's own people work near it.";
+/// The same for an arborist.
+pub const ARBORIST_MORE: &str = "Ask for a tree-risk assessment, and for the answer in writing.";
 /// On the phone.
-pub const SAY: [&str; 2] = ["Say this on the phone", "three things they will ask"];
+pub const SAY: &str = "Say this on the phone";
+/// The question that this part answers.
+pub const SAY_ASKED: &str = "three things they will ask";
 /// Its rows.
-pub const SAY_ROWS: [&str; 3] = ["What it is", "How big it is", "What it could hit"];
+pub const WHAT_IT_IS: &str = "What it is";
+/// The row of its size.
+pub const HOW_BIG: &str = "How big it is";
+/// The row of what stands near.
+pub const COULD_HIT: &str = "What it could hit";
 /// Folded numbers.
 pub const FOR_PROFESSIONAL: &str = "Numbers to hand to your professional";
 /// Without touching the tree.
-pub const TODAY_YOU: [&str; 2] = ["What you can do today", "without touching the tree"];
+pub const TODAY: &str = "What you can do today";
+/// The question that this part answers.
+pub const TODAY_ASKED: &str = "without touching the tree";
 /// Numbers for a professional.
 pub const HEAD_VALUE: [&str; 3] = ["What", "Value", "Standing"];
 /// Rows for a professional.
-pub const ROW_PRO: [&str; 5] = [
-    "Bark, one side",
-    "Crown across",
-    "Height",
-    "Bark slips",
-    "Wish of the owner",
-];
+pub const ROW_BARK: &str = "Bark, one side";
+/// The row of the crown.
+pub const ROW_CROWN: &str = "Crown across";
+/// The row of the height.
+pub const ROW_HEIGHT: &str = "Height";
+/// The row of the dates.
+pub const ROW_SLIPS: &str = "Bark slips";
+/// The row of the wish.
+pub const ROW_WISH: &str = "Wish of the owner";
 /// What the owner wishes.
-pub const WISH: [&str; 2] = [
-    "leave a snag, as tall as they judge right",
-    "the tree dead; nothing need stay standing",
-];
+pub const WISH_SNAG: &str = "leave a snag, as tall as they judge right";
+/// The same where nothing need stand.
+pub const WISH_DEAD: &str = "the tree dead; nothing need stay standing";
 /// In the owner's words.
 pub const YOUR_WORDS: &str = "your words";
 

@@ -27,7 +27,9 @@ pub fn tag(outcome: Outcome) -> &'static str {
 /// The region's own heading.
 pub const THE_ANSWER: &str = "The answer";
 /// Head of the printed page.
-pub const SHEET: [&str; 2] = ["Slipbark", " one tree, one answer"];
+pub const SHEET: &str = "Slipbark";
+/// Behind it.
+pub const SHEET_MORE: &str = " one tree, one answer";
 /// The 1:1 ruler.
 pub const SHEET_RULER: &str = "Printed at 100 %, the foot of this page is a ruler.";
 
