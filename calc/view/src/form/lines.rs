@@ -1,9 +1,11 @@
 //! The lines that follow what is typed: units in labels, echoes, assumptions, distances.
 
+use super::day::leaf_out;
 use super::field::unit_word;
 use super::length::{Kind, Length};
+use super::place::region;
 use super::sheet::{entry, names, path};
-use super::{View, aids, near, place, seen, species, town, tree, words as w};
+use super::{View, aids, place, species, town, tree, words as w};
 use crate::field_id;
 use crate::measure::{self, Both};
 use calc::terms::number::{Unit, read_number};
@@ -28,11 +30,11 @@ const LINES: [(&str, Says); 18] = [
     ("bark-a", bark),
     (town::SEARCHES[0].line, |view| town::line(view, 0)),
     (town::SEARCHES[1].line, |view| town::line(view, 1)),
-    (near::LINE_ID, near::line),
-    (town::CARRIED_ID, seen::carried),
+    (region::LINE_ID, region::line),
+    (town::CARRIED_ID, leaf_out::carried),
     ("f-place-longitude-m", meant),
     ("elevation-a", elevation),
-    (seen::READ_ID, seen::read),
+    (leaf_out::READ_ID, leaf_out::read),
     (aids::HEIGHT_LINE, aids::height_line),
     (aids::TIMED_LINE, aids::timed_line),
 ];

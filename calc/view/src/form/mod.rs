@@ -18,19 +18,15 @@ mod aids;
 mod day;
 mod draft;
 mod field;
-mod figures;
 mod item;
 mod length;
 mod lines;
-
-mod matters;
 mod more;
-mod near;
 mod place;
-mod regions;
-mod seen;
+mod relevant;
 mod sheet;
 mod species;
+mod tapes;
 #[cfg(test)]
 mod tests;
 mod town;
@@ -38,10 +34,10 @@ mod tree;
 mod words;
 
 pub use aids::{TIMED_FILE_ID, TIMED_LINE, timed_from};
+pub use day::leaf_out::FILE_ID;
 pub use day::month_first;
 pub use draft::Draft;
-pub use matters::{Field, FieldSet, matters};
-pub use seen::FILE_ID;
+pub use relevant::{Field, FieldSet, matters};
 pub use sheet::Sheet;
 pub(crate) use sheet::whole;
 pub use town::{MOST, POSITION_ID, SEARCHES, Search, Towns, filled, has_towns};
@@ -169,8 +165,8 @@ impl Part {
 const WHILE: [(&str, item::Test); 4] = [
     (species::UNKNOWN_ID, species::unknown),
     (day::PARTS_ID, day::other),
-    (seen::SEEN_ID, seen::any),
-    (seen::ELSEWHERE_ID, seen::elsewhere),
+    (day::leaf_out::SEEN_ID, day::leaf_out::any),
+    (day::leaf_out::ELSEWHERE_ID, day::leaf_out::elsewhere),
 ];
 
 /// The form over a sheet: what is shown, and what the tapes and lines beside it say.
@@ -203,7 +199,7 @@ impl<'a> View<'a> {
         for (at, search) in town::SEARCHES.iter().enumerate() {
             view.towns[at] = town::look(&view, search);
         }
-        view.near = near::look(&view);
+        view.near = place::region::look(&view);
         view.lines = lines::lines(&view);
         view
     }
@@ -268,10 +264,10 @@ impl<'a> View<'a> {
             Part::Goal => more::goal(self, out),
             Part::Towns => town::list(self, out, 0),
             Part::SeenTowns => town::list(self, out, 1),
-            Part::Near => near::list(self, out),
-            Part::SizeTape => figures::size(self, out),
-            Part::FarTape => figures::far(self, out),
-            Part::YearTape => figures::year(self, out),
+            Part::Near => place::region::list(self, out),
+            Part::SizeTape => tapes::size(self, out),
+            Part::FarTape => tapes::far(self, out),
+            Part::YearTape => tapes::year(self, out),
         }
     }
 

@@ -1,8 +1,10 @@
 //! What may be told besides: each with what is used if it is not.
 
+use super::day::leaf_out;
 use super::field::{NUMBER, TextField};
 use super::item::Item;
-use super::{Field, Part, View, aids, regions, seen, town, words as w};
+use super::place::region;
+use super::{Field, Part, View, aids, town, words as w};
 use crate::control::{open_select, option};
 use crate::measure::number;
 use crate::page::Page;
@@ -45,10 +47,10 @@ pub(super) const TREE: Item = Item::Group(
 pub(super) const PLACE: Item = Item::Group(
     w::MORE_PLACE,
     &[
-        Item::Own(regions::field),
+        Item::Own(region::field),
         town::PLACE,
-        seen::LEAF_OUT,
-        seen::SPRING,
+        leaf_out::LEAF_OUT,
+        leaf_out::SPRING,
         Item::Where(
             Field::DrySpell,
             &[Item::Select("dry_spell", w::DRY, "", w::DRIES)],

@@ -2,8 +2,8 @@
 
 use super::field::{NUMBER, Takes, TextField};
 use super::item::Item;
-use super::regions::{countries, known};
-use super::{Part, View, near, words as w};
+use super::place::region::{self, countries, known};
+use super::{Part, View, words as w};
 use crate::control::{labelled, open_input, open_select, option};
 use crate::page::Page;
 use crate::words::region::region;
@@ -124,7 +124,7 @@ pub(super) const PLACE: Item = Item::Set(
             }),
             Item::Line("asm", "elevation-a"),
         ]),
-        Item::Field(&[Item::Status(near::LINE_ID), Item::Part(Part::Near)]),
+        Item::Field(&[Item::Status(region::LINE_ID), Item::Part(Part::Near)]),
         Item::Select("place.hemisphere", w::HALF, "", w::HALVES),
     ],
 );

@@ -3,8 +3,8 @@
 use super::names::{names, slot};
 use super::{Sheet, whole, with_unit};
 use crate::form::aids::made;
+use crate::form::day::leaf_out::elsewhere;
 use crate::form::length::Length;
-use crate::form::seen::elsewhere;
 use crate::form::species::UNKNOWN;
 use crate::form::{matters, words as w};
 use calc::models::at_visit::Seen;

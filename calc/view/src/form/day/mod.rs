@@ -1,5 +1,7 @@
 //! The third group: which day, how thick the bark is, what is seen.
 
+pub(crate) mod leaf_out;
+
 use super::field::{NUMBER, TextField};
 use super::item::Item;
 use super::{Field, Part, Sheet, View, words as w};

@@ -1,5 +1,7 @@
 //! The second group: what it could hit, and how tall it is.
 
+pub(crate) mod region;
+
 use super::field::{NUMBER, TextField, button, open_fold, open_shown};
 use super::item::Item;
 use super::sheet::path;

@@ -1,21 +1,21 @@
 //! What was seen of this spring: the leaf-out, here or elsewhere, and its own temperatures.
 
-use super::item::Item;
-use super::{Field, View, day, town, words as w};
+use crate::form::item::Item;
+use crate::form::{Field, View, day, town, words as w};
 use crate::page::Page;
 use calc::timing::Basis;
 
 /// The element of day and place of a leaf-out.
-pub(super) const SEEN_ID: &str = "m-leafed-out-seen";
+pub(crate) const SEEN_ID: &str = "m-leafed-out-seen";
 /// The element of the place where the leaves were seen.
-pub(super) const ELSEWHERE_ID: &str = "m-leafed-out-place";
+pub(crate) const ELSEWHERE_ID: &str = "m-leafed-out-place";
 /// The field of a file of temperatures: it has no name, since the table is what counts.
 pub const FILE_ID: &str = "f-spring-file";
 /// The line that says how the table was read.
-pub(super) const READ_ID: &str = "spring-a";
+pub(crate) const READ_ID: &str = "spring-a";
 
 /// Whether anything was said of a leaf-out.
-pub(super) fn any(sheet: &super::Sheet) -> bool {
+pub(crate) fn any(sheet: &crate::form::Sheet) -> bool {
     let said = |name: &&str| !sheet.is(name, "");
     [
         "leafed_out.stage",
@@ -28,12 +28,12 @@ pub(super) fn any(sheet: &super::Sheet) -> bool {
 }
 
 /// Whether the leaves were seen elsewhere.
-pub(super) fn elsewhere(sheet: &super::Sheet) -> bool {
+pub(crate) fn elsewhere(sheet: &crate::form::Sheet) -> bool {
     sheet.is("leafed_out.where", "elsewhere")
 }
 
 /// Stage, day and place of a leaf-out.
-pub(super) const LEAF_OUT: Item = Item::Where(
+pub(crate) const LEAF_OUT: Item = Item::Where(
     Field::LeafedOut,
     &[
         Item::Select("leafed_out.stage", w::LEAF, "", w::STAGES),
@@ -56,7 +56,7 @@ pub(super) const LEAF_OUT: Item = Item::Where(
 );
 
 /// A table of daily temperatures: pasted, or read from a file into the same field.
-pub(super) const SPRING: Item = Item::Where(
+pub(crate) const SPRING: Item = Item::Where(
     Field::Spring,
     &[Item::Fold(
         w::SPRING,
@@ -86,7 +86,7 @@ fn table(view: &View<'_>, out: &mut Page<'_>) {
 }
 
 /// How the table was read: days, doubts, lines that were not used.
-pub(super) fn read(view: &View<'_>) -> String {
+pub(crate) fn read(view: &View<'_>) -> String {
     let answer = view.draft.answer.as_ref();
     answer.map_or_else(String::new, |answer| {
         crate::words::spring::spring_read(&answer.timing).join(" ")
@@ -94,7 +94,7 @@ pub(super) fn read(view: &View<'_>) -> String {
 }
 
 /// By how many days a leaf-out seen elsewhere was carried to the tree, or why it was not.
-pub(super) fn carried(view: &View<'_>) -> String {
+pub(crate) fn carried(view: &View<'_>) -> String {
     let answer = view.draft.answer.as_ref().filter(|_| elsewhere(view.sheet));
     let Some(timing) = answer.map(|answer| &answer.timing) else {
         return String::new();
