@@ -3,7 +3,7 @@
 use crate::page::Page;
 
 /// One thing to tick, or one of several, with its words.
-pub fn tick(
+pub(crate) fn tick(
     out: &mut Page<'_>,
     kind: &str,
     name: &str,
@@ -29,19 +29,26 @@ pub fn tick(
 }
 
 /// Opens a field: its label, with a hint where there is one. Gives the id that the hint has.
-pub fn labelled(out: &mut Page<'_>, id: &str, label: &str, hint: &str) -> String {
+pub(crate) fn labelled(out: &mut Page<'_>, id: &str, label: &str, hint: &str) -> String {
     out.open_class("div", "field");
     label_of(out, "", id, label);
     hint_of(out, id, hint)
 }
 
 /// One thing to tick, or one of several, with plain words.
-pub fn tick_text(out: &mut Page<'_>, kind: &str, name: &str, value: &str, on: bool, words: &str) {
+pub(crate) fn tick_text(
+    out: &mut Page<'_>,
+    kind: &str,
+    name: &str,
+    value: &str,
+    on: bool,
+    words: &str,
+) {
     tick(out, kind, name, value, on, &|out| out.text(words));
 }
 
 /// The label of a control.
-pub fn label_of(out: &mut Page<'_>, class: &str, id: &str, label: &str) {
+pub(crate) fn label_of(out: &mut Page<'_>, class: &str, id: &str, label: &str) {
     out.open_class("label", class);
     out.attr("for", id);
     out.text(label);
@@ -49,7 +56,7 @@ pub fn label_of(out: &mut Page<'_>, class: &str, id: &str, label: &str) {
 }
 
 /// The hint of a control, where there is one. Gives its id.
-pub fn hint_of(out: &mut Page<'_>, id: &str, hint: &str) -> String {
+pub(crate) fn hint_of(out: &mut Page<'_>, id: &str, hint: &str) -> String {
     let hint_id = [id, "-h"].concat();
     if !hint.is_empty() {
         out.open_class("span", "hint");
@@ -61,14 +68,27 @@ pub fn hint_of(out: &mut Page<'_>, id: &str, hint: &str) -> String {
 }
 
 /// Opens a list or a text of several lines.
-pub fn open_control(out: &mut Page<'_>, tag: &'static str, class: &str, id: &str, name: &str) {
+pub(crate) fn open_control(
+    out: &mut Page<'_>,
+    tag: &'static str,
+    class: &str,
+    id: &str,
+    name: &str,
+) {
     out.open_class(tag, class);
     out.attr("id", id);
     out.attr("name", name);
 }
 
 /// Opens a text of one line; `keys` names the keypad to show.
-pub fn open_input(out: &mut Page<'_>, class: &str, keys: &str, id: &str, name: &str, value: &str) {
+pub(crate) fn open_input(
+    out: &mut Page<'_>,
+    class: &str,
+    keys: &str,
+    id: &str,
+    name: &str,
+    value: &str,
+) {
     out.open_class("input", class);
     out.attr("type", "text");
     if !keys.is_empty() {
@@ -80,7 +100,7 @@ pub fn open_input(out: &mut Page<'_>, class: &str, keys: &str, id: &str, name: &
 }
 
 /// A choice of a file. What is in it counts, so that it has no name.
-pub fn file(out: &mut Page<'_>, id: &str, label: &str, kinds: &str) {
+pub(crate) fn file(out: &mut Page<'_>, id: &str, label: &str, kinds: &str) {
     labelled(out, id, label, "");
     out.open_class("input", "wf");
     out.attr("type", "file");
@@ -90,7 +110,7 @@ pub fn file(out: &mut Page<'_>, id: &str, label: &str, kinds: &str) {
 }
 
 /// Opens a field with a list to pick one from, up to the lines of the list.
-pub fn open_select(out: &mut Page<'_>, name: &str, label: &str, hint: &str) {
+pub(crate) fn open_select(out: &mut Page<'_>, name: &str, label: &str, hint: &str) {
     let id = field_id(name);
     let hint_id = labelled(out, &id, label, hint);
     open_control(out, "select", "wf", &id, name);
@@ -100,7 +120,7 @@ pub fn open_select(out: &mut Page<'_>, name: &str, label: &str, hint: &str) {
 }
 
 /// One line of a list.
-pub fn option(out: &mut Page<'_>, value: &str, words: &str, picked: bool) {
+pub(crate) fn option(out: &mut Page<'_>, value: &str, words: &str, picked: bool) {
     out.open("option");
     out.attr("value", value);
     if picked {
@@ -111,7 +131,7 @@ pub fn option(out: &mut Page<'_>, value: &str, words: &str, picked: bool) {
 }
 
 /// Opens a set of fields under a name that links of problems lead to.
-pub fn open_set(out: &mut Page<'_>, name: &str, legend: &str) {
+pub(crate) fn open_set(out: &mut Page<'_>, name: &str, legend: &str) {
     out.open_class("fieldset", "field");
     out.attr("id", &field_id(name));
     out.leaf("legend", legend);

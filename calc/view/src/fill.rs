@@ -9,7 +9,7 @@ pub(crate) struct Filled {
 impl Filled {
     /// A template, whose gaps are marked by U+0001, up to its first gap.
     #[inline(never)]
-    pub fn new(template: &'static str) -> Self {
+    pub(crate) fn new(template: &'static str) -> Self {
         let mut filled = Self {
             text: String::new(),
             rest: template,
@@ -38,7 +38,7 @@ impl Filled {
 
     /// The whole text.
     #[inline(never)]
-    pub fn done(self) -> String {
+    pub(crate) fn done(self) -> String {
         self.text
     }
 }

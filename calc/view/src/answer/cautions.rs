@@ -37,7 +37,7 @@ impl Sorted {
 }
 
 /// The part, with the cautions of the answer and those that only the conditional answer has.
-pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     let mut lines = Sorted::default();
     lines.take(&answer.cautions);

@@ -14,7 +14,7 @@ use calc::timing::Basis;
 const IN_VIEW: usize = 3;
 
 /// The part.
-pub fn part(out: &mut Page<'_>, cx: &Context<'_>, stops: bool) {
+pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>, stops: bool) {
     open_part(
         out,
         cx,
@@ -136,7 +136,7 @@ fn contested(out: &mut Page<'_>, cx: &Context<'_>) {
 }
 
 /// Is it this tree? Native look-alikes first.
-pub fn identity(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn identity(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     let species = cx.say.question.species;
     let alike = answer.species.look_alikes;

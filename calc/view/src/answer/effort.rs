@@ -10,7 +10,7 @@ use calc::models::effort::Three;
 use calc::terms::method::Method;
 
 /// How long a ring takes. Nothing where no ring may be cut.
-pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     let Some(effort) = &answer.effort else {
         return;

@@ -10,7 +10,7 @@ use calc::terms::method::{Level, Method};
 use calc::terms::small::find;
 
 /// What a part needs to know.
-pub struct Context<'a> {
+pub(super) struct Context<'a> {
     /// Question, answer, tables.
     pub say: Say<'a>,
     /// The host's wishes.
@@ -25,22 +25,22 @@ pub struct Context<'a> {
 
 impl Context<'_> {
     /// Whether a part stands in this calculator's answer.
-    pub fn shows(&self, part: Shown) -> bool {
+    pub(super) fn shows(&self, part: Shown) -> bool {
         self.options.kind.shows(part)
     }
 
     /// The name of the tree, as the caption of its tables.
-    pub fn title(&self) -> String {
+    pub(super) fn title(&self) -> String {
         cat!(self.say.answer.species.name, ", ", self.say.size())
     }
 
     /// An id of this answer.
-    pub fn id(&self, name: &str) -> String {
+    pub(super) fn id(&self, name: &str) -> String {
         cat!(&self.prefix, "p-", name)
     }
 
     /// Whether the bark of a day matters here: the ring leads, is possible, or waits.
-    pub fn about_ring(&self) -> bool {
+    pub(super) fn about_ring(&self) -> bool {
         let answer = self.say.answer;
         if answer.timing.tape.is_empty() {
             return false;
@@ -56,7 +56,7 @@ impl Context<'_> {
 }
 
 /// Opens a part: a section with its title, and the question that it answers at the right.
-pub fn open_part(
+pub(super) fn open_part(
     out: &mut Page<'_>,
     cx: &Context<'_>,
     class: &str,
@@ -78,13 +78,13 @@ pub fn open_part(
 }
 
 /// A heading inside a part.
-pub fn sub(out: &mut Page<'_>, cx: &Context<'_>, text: &str) {
+pub(super) fn sub(out: &mut Page<'_>, cx: &Context<'_>, text: &str) {
     out.heading(cx.level + 1, "", "", text);
 }
 
 /// A paragraph with a bold lead.
 #[inline(never)]
-pub fn lead(out: &mut Page<'_>, bold: impl Words, rest: impl Words) {
+pub(super) fn lead(out: &mut Page<'_>, bold: impl Words, rest: impl Words) {
     out.open("p");
     out.leaf("b", bold.as_ref());
     let rest = rest.as_ref();
@@ -96,7 +96,7 @@ pub fn lead(out: &mut Page<'_>, bold: impl Words, rest: impl Words) {
 }
 
 /// The first sentence bold, the rest not.
-pub fn lead_first(out: &mut Page<'_>, text: &str) {
+pub(super) fn lead_first(out: &mut Page<'_>, text: &str) {
     match find::place(text, ". ") {
         Some(at) => lead(out, find::cut(text, at + 1).0, find::behind(text, at + 2)),
         None => lead(out, text, ""),
@@ -104,7 +104,7 @@ pub fn lead_first(out: &mut Page<'_>, text: &str) {
 }
 
 /// A list of plain items.
-pub fn items(out: &mut Page<'_>, tag: &'static str, class: &str, list: Vec<String>) {
+pub(super) fn items(out: &mut Page<'_>, tag: &'static str, class: &str, list: Vec<String>) {
     out.open_class(tag, class);
     for item in &list {
         out.leaf("li", item.as_str());
@@ -113,7 +113,7 @@ pub fn items(out: &mut Page<'_>, tag: &'static str, class: &str, list: Vec<Strin
 }
 
 /// A key below a drawing: symbol, name, what it stands for.
-pub fn key(out: &mut Page<'_>, rows: &[(Swatch, &str, &str)]) {
+pub(super) fn key(out: &mut Page<'_>, rows: &[(Swatch, &str, &str)]) {
     out.open_class("ul", "key");
     for (mark, name, rest) in rows {
         out.open("li");
@@ -128,13 +128,13 @@ pub fn key(out: &mut Page<'_>, rows: &[(Swatch, &str, &str)]) {
 }
 
 /// Opens folded text.
-pub fn open_details(out: &mut Page<'_>, class: &str, summary: &str) {
+pub(super) fn open_details(out: &mut Page<'_>, class: &str, summary: &str) {
     out.open_class("details", class);
     out.leaf("summary", summary);
 }
 
 /// A button that the host wires.
-pub fn button(out: &mut Page<'_>, act: &str, word: &str) {
+pub(super) fn button(out: &mut Page<'_>, act: &str, word: &str) {
     out.open_class("button", "btn ghost");
     out.attr("type", "button");
     out.attr("data-act", act);
@@ -143,7 +143,7 @@ pub fn button(out: &mut Page<'_>, act: &str, word: &str) {
 }
 
 /// A link to a field of the form. Only where there is one.
-pub fn field_link(out: &mut Page<'_>, cx: &Context<'_>, path: &str, word: &str, what: &str) {
+pub(super) fn field_link(out: &mut Page<'_>, cx: &Context<'_>, path: &str, word: &str, what: &str) {
     if !cx.options.with_form {
         return;
     }
@@ -160,7 +160,7 @@ pub fn field_link(out: &mut Page<'_>, cx: &Context<'_>, path: &str, word: &str, 
 }
 
 /// What makes a link lead to a field of the form.
-pub fn to_field(out: &mut Page<'_>, path: &str) {
+pub(super) fn to_field(out: &mut Page<'_>, path: &str) {
     let id = crate::field_id(path);
     out.attr("href", &cat!("#", &id));
     out.attr("data-act", "change");
@@ -168,19 +168,19 @@ pub fn to_field(out: &mut Page<'_>, path: &str) {
 }
 
 /// Opens a table that scrolls inside its own named region, as far as its rows.
-pub fn table(out: &mut Page<'_>, caption: &str, heads: &[&str]) {
+pub(super) fn table(out: &mut Page<'_>, caption: &str, heads: &[&str]) {
     open_table(out, "", caption, heads);
 }
 
 /// Opens a table in folded text: the summary above it says what its caption says.
-pub fn folded_table(out: &mut Page<'_>, class: &str, caption: &str, heads: &[&str]) {
+pub(super) fn folded_table(out: &mut Page<'_>, class: &str, caption: &str, heads: &[&str]) {
     open_details(out, class, caption);
     open_table(out, "vh", caption, heads);
     out.table.around += 1;
 }
 
 /// Opens the table twin of a drawing.
-pub fn twin(out: &mut Page<'_>, cx: &Context<'_>, summary: &str, heads: &[&str]) {
+pub(super) fn twin(out: &mut Page<'_>, cx: &Context<'_>, summary: &str, heads: &[&str]) {
     open_details(out, "twin", summary);
     // Several twins of one tree stand in an answer: each region has a name of its own.
     table(out, &cat!(cx.title(), ": ", summary), heads);

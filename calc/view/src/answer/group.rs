@@ -27,7 +27,7 @@ fn named(cx: &Context<'_>) -> &'static [ContactKind] {
 }
 
 /// Whom to ask in a stop: a telephone is a button to press.
-pub fn to_call(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn to_call(out: &mut Page<'_>, cx: &Context<'_>) {
     let Some(group) = group(cx) else {
         return;
     };
@@ -81,7 +81,7 @@ fn link(out: &mut Page<'_>, to: &str, text: &str, class: &str) {
 }
 
 /// The local rules that stand beside a caution: those of a topic whose first caution in view it is.
-pub fn beside(out: &mut Page<'_>, cx: &Context<'_>, id: &str, in_view: &[&str]) {
+pub(super) fn beside(out: &mut Page<'_>, cx: &Context<'_>, id: &str, in_view: &[&str]) {
     let Some(group) = group(cx) else {
         return;
     };
@@ -119,7 +119,7 @@ fn rule(out: &mut Page<'_>, group: &Group, code: &LocalCode) {
 }
 
 /// Rules that stand beside no caution in view, and everyone who is not named in the stop.
-pub fn rest(out: &mut Page<'_>, cx: &Context<'_>, in_view: &[&str]) {
+pub(super) fn rest(out: &mut Page<'_>, cx: &Context<'_>, in_view: &[&str]) {
     let Some(group) = group(cx) else {
         return;
     };

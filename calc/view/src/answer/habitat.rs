@@ -29,7 +29,7 @@ fn guides(out: &mut Page<'_>, cx: &Context<'_>, habitat: &Habitat) {
 }
 
 /// The part. Nothing where nothing is left standing.
-pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     let Some(habitat) = &answer.habitat else {
         return;

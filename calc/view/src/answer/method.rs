@@ -12,7 +12,7 @@ use calc::terms::method::{Level, Method};
 use calc::terms::tree::Condition;
 
 /// The part: nine rows, level, who, reasons.
-pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     open_part(
         out,
@@ -114,7 +114,7 @@ fn why(line: &MethodLine) -> String {
 }
 
 /// Short steps of another method.
-pub fn steps(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn steps(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     let question = cx.say.question;
     let method = answer.headline_method;

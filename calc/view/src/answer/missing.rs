@@ -9,7 +9,7 @@ use calc::answer::{Also, Conditional, If, Outcome};
 use calc::models::reach::Outcome as Reached;
 
 /// The region.
-pub fn answer(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn answer(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     // What it could hit is asked in the style of a stop until it is answered.
     if answer.reach.outcome == Reached::NotChecked {

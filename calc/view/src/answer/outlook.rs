@@ -11,7 +11,7 @@ use calc::models::outlook::{Outlook, SeasonShare};
 use calc::terms::species::Trait;
 
 /// Lead, bars, the species' own rows, what they rest on.
-pub fn inside(out: &mut Page<'_>, cx: &Context<'_>, outlook: &Outlook) {
+pub(super) fn inside(out: &mut Page<'_>, cx: &Context<'_>, outlook: &Outlook) {
     out.heading(cx.level + 1, "np", "", w::HOW_MANY_DIE);
     if let Some(third) = outlook.seasons.last() {
         lead(

@@ -13,7 +13,7 @@ use calc::terms::method::Method;
 use calc::terms::species::Group;
 
 /// Keep clear: words, drawing, key, table.
-pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>) {
     let found = &cx.say.answer.reach;
     open_part(
         out,
@@ -58,7 +58,7 @@ static LABELS: ReachLabels<'static> = ReachLabels {
 };
 
 /// Drawing, key and table. Where the answer stops nobody works, so no ground for workers is drawn.
-pub fn figure(out: &mut Page<'_>, cx: &Context<'_>, working: bool) {
+pub(super) fn figure(out: &mut Page<'_>, cx: &Context<'_>, working: bool) {
     let answer = cx.say.answer;
     let found = &answer.reach;
     let units = cx.say.units();

@@ -20,7 +20,7 @@ const THICK_MM: f64 = 0.75 * 25.4;
 const THIN_MM: f64 = 0.25 * 25.4;
 
 /// The part.
-pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     let largest = largest(cx);
     let ring = largest.and_then(|stem| Some((stem, stem.ring.as_ref()?)));
@@ -33,7 +33,7 @@ pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
 }
 
 /// The stem that decides: the thickest that is not the one to keep.
-pub fn largest<'a>(cx: &Context<'a>) -> Option<&'a StemAnswer> {
+pub(super) fn largest<'a>(cx: &Context<'a>) -> Option<&'a StemAnswer> {
     largest_of(cx.say.answer)
 }
 
@@ -90,7 +90,7 @@ fn ring_part(out: &mut Page<'_>, cx: &Context<'_>, stem: &StemAnswer, ring: &Rin
 }
 
 /// Whether the species has thorns.
-pub fn thorns(cx: &Context<'_>) -> bool {
+pub(super) fn thorns(cx: &Context<'_>) -> bool {
     cx.say.question.species.cautions.contains(&"TH1")
 }
 
@@ -223,14 +223,14 @@ fn rows(out: &mut Page<'_>, cx: &Context<'_>, stem: &StemAnswer, ring: &Ring) {
 }
 
 /// A row of a twin: what, in both units, and how it stands.
-pub fn row(out: &mut Page<'_>, name: &str, value: Both, standing: &str) {
+pub(super) fn row(out: &mut Page<'_>, name: &str, value: Both, standing: &str) {
     out.cell(name);
     out.cells(value);
     out.cell(standing);
 }
 
 /// How a bark thickness stands: measured, or estimated with its range.
-pub fn bark_standing(cx: &Context<'_>, bark: &calc::models::bark::Bark) -> String {
+pub(super) fn bark_standing(cx: &Context<'_>, bark: &calc::models::bark::Bark) -> String {
     if bark.measured {
         return words::confidence::grade(Grade::Measured).into();
     }
@@ -243,7 +243,7 @@ pub fn bark_standing(cx: &Context<'_>, bark: &calc::models::bark::Bark) -> Strin
 }
 
 /// Each stem by itself, with its ring where the answer is one.
-pub fn stems(out: &mut Page<'_>, cx: &Context<'_>, rings: bool) {
+pub(super) fn stems(out: &mut Page<'_>, cx: &Context<'_>, rings: bool) {
     let units = cx.say.units();
     let heads: &[&str] = if rings {
         &w::HEAD_STEMS

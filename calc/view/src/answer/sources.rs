@@ -7,7 +7,7 @@ use crate::words;
 use calc::terms::cite::{Cite, Grade};
 
 /// A source by its label, linked to its line of the sources page. Our own assumptions and the like have none.
-pub fn source(out: &mut Page<'_>, cx: &Context<'_>, id: &str) {
+pub(super) fn source(out: &mut Page<'_>, cx: &Context<'_>, id: &str) {
     let known = cx.say.reference.source(id);
     let own = if id == "group" {
         cx.say.group_name()
@@ -26,7 +26,7 @@ pub fn source(out: &mut Page<'_>, cx: &Context<'_>, id: &str) {
 }
 
 /// A line of sources with grade words for those that have no line of their own. Nothing where there is none.
-pub fn cites(out: &mut Page<'_>, cx: &Context<'_>, list: &[Cite]) {
+pub(super) fn cites(out: &mut Page<'_>, cx: &Context<'_>, list: &[Cite]) {
     let mut seen: Vec<&str> = Vec::new();
     for cite in list {
         let bare = is_bare(cite);
@@ -49,14 +49,14 @@ pub fn cites(out: &mut Page<'_>, cx: &Context<'_>, list: &[Cite]) {
 }
 
 /// The word for sources, then a line of them.
-pub fn cited(out: &mut Page<'_>, cx: &Context<'_>, word: &str, list: &[Cite]) {
+pub(super) fn cited(out: &mut Page<'_>, cx: &Context<'_>, word: &str, list: &[Cite]) {
     out.text(word);
     cites(out, cx, list);
     out.text(".");
 }
 
 /// A soft paragraph in pieces, behind each but the last the source that it names.
-pub fn with_sources(out: &mut Page<'_>, cx: &Context<'_>, pieces: &[&str], ids: &[&str]) {
+pub(super) fn with_sources(out: &mut Page<'_>, cx: &Context<'_>, pieces: &[&str], ids: &[&str]) {
     out.open_class("p", "soft");
     let mut ids = ids.iter();
     for piece in pieces {
@@ -72,12 +72,12 @@ pub fn with_sources(out: &mut Page<'_>, cx: &Context<'_>, pieces: &[&str], ids: 
 
 /// Whether a cite is worded by its grade: our own assumption, the trade, the asker, or memory, which is
 /// never shown as sourced.
-pub fn is_bare(cite: &Cite) -> bool {
+pub(super) fn is_bare(cite: &Cite) -> bool {
     cite.grade == Grade::Memory || matches!(cite.source, "own" | "practice" | "you")
 }
 
 /// The mark of a grade, the same as in the drawings.
-pub fn grade_mark(grade: Grade) -> Swatch {
+pub(super) fn grade_mark(grade: Grade) -> Swatch {
     match grade {
         Grade::Measured | Grade::Published => Swatch::Ink,
         Grade::Related | Grade::Derived | Grade::Secondary => Swatch::Half,
@@ -87,7 +87,7 @@ pub fn grade_mark(grade: Grade) -> Swatch {
 }
 
 /// The grade of a range in a drawing.
-pub fn drawn_grade(grade: Grade) -> crate::draw::Grade {
+pub(super) fn drawn_grade(grade: Grade) -> crate::draw::Grade {
     match grade {
         Grade::Measured | Grade::Published => crate::draw::Grade::Measured,
         Grade::Assumption | Grade::Memory => crate::draw::Grade::Assumed,
@@ -98,7 +98,7 @@ pub fn drawn_grade(grade: Grade) -> crate::draw::Grade {
 }
 
 /// The weakest grade of some cites.
-pub fn weakest(list: &[Cite]) -> Grade {
+pub(super) fn weakest(list: &[Cite]) -> Grade {
     list.iter()
         .map(|cite| cite.grade)
         .max()

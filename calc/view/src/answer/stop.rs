@@ -11,7 +11,7 @@ use calc::models::reach::Outcome;
 use calc::terms::tree::Goal;
 
 /// The region under a stop.
-pub fn answer(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn answer(out: &mut Page<'_>, cx: &Context<'_>) {
     let line = cx.say.answer.reach.outcome == Outcome::Line;
     let stop = if line { w::STOP_LINE } else { w::STOP };
     block(out, cx, stop, &|out| {
@@ -33,7 +33,12 @@ pub fn answer(out: &mut Page<'_>, cx: &Context<'_>) {
 }
 
 /// The frame of a stop: tag, heading, sentence, whom to call.
-pub fn block(out: &mut Page<'_>, cx: &Context<'_>, title: &str, call: &dyn Fn(&mut Page<'_>)) {
+pub(super) fn block(
+    out: &mut Page<'_>,
+    cx: &Context<'_>,
+    title: &str,
+    call: &dyn Fn(&mut Page<'_>),
+) {
     out.open_class("section", "stopblock");
     let id = cx.id("stop");
     out.attr("aria-labelledby", &id);

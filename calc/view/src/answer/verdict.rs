@@ -10,7 +10,7 @@ use crate::words::visits;
 use calc::answer::Outcome;
 
 /// The tag of an outcome.
-pub fn draw_tag(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn draw_tag(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     let kind = match answer.outcome {
         Outcome::Do => TagKind::Do,
@@ -38,7 +38,7 @@ pub fn draw_tag(out: &mut Page<'_>, cx: &Context<'_>) {
 }
 
 /// Tag, first sentence, and what stands beside it.
-pub fn block(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn block(out: &mut Page<'_>, cx: &Context<'_>) {
     out.open_class("div", "verdict");
     draw_tag(out, cx);
     out.open("div");
@@ -47,7 +47,7 @@ pub fn block(out: &mut Page<'_>, cx: &Context<'_>) {
 }
 
 /// The first sentence with its lines, and the inputs for the printed page.
-pub fn said(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn said(out: &mut Page<'_>, cx: &Context<'_>) {
     // A native tree is named before anything else is said, once.
     if !cx.nested
         && let Some(native) = cx.say.native()

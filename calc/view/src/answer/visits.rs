@@ -24,7 +24,7 @@ fn middle(visit: &Visit) -> NaiveDate {
 }
 
 /// Pins of the visits of a year: the day with the number of the list.
-pub fn pins(cx: &Context<'_>, year: i32) -> Vec<Pin> {
+pub(super) fn pins(cx: &Context<'_>, year: i32) -> Vec<Pin> {
     let mut pins = Vec::new();
     for (visit, number) in cx.say.answer.visits.iter().zip(1..) {
         let day = middle(visit);
@@ -39,7 +39,7 @@ pub fn pins(cx: &Context<'_>, year: i32) -> Vec<Pin> {
 }
 
 /// Visits and the outlook. Nothing where there is nothing to come back to.
-pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     if answer.visits.is_empty() {
         return;

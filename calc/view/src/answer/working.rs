@@ -30,7 +30,7 @@ fn told_rows(
 }
 
 /// The part.
-pub fn part(out: &mut Page<'_>, cx: &Context<'_>, stops: bool) {
+pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>, stops: bool) {
     open_part(out, cx, "p-right p-work", "work", w::WORKING, "");
     sub(out, cx, w::TOLD);
     told_rows(out, cx, "kv", &cx.say.told(), w::CHANGE);
@@ -89,7 +89,7 @@ fn sources(out: &mut Page<'_>, cx: &Context<'_>) {
 }
 
 /// All inputs in one paragraph, for the printed page: given, assumed, left.
-pub fn sheet_inputs(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn sheet_inputs(out: &mut Page<'_>, cx: &Context<'_>) {
     let stops = cx.say.answer.outcome == calc::answer::Outcome::Professional;
     let text = inputs(String::new(), &cx.say.told());
     out.open_class("p", "sheetin");
@@ -107,7 +107,7 @@ fn inputs(mut text: String, list: &[Told]) -> String {
 }
 
 /// Print and copy. Only where the host wires the buttons.
-pub fn keep(out: &mut Page<'_>, cx: &Context<'_>, stops: bool) {
+pub(super) fn keep(out: &mut Page<'_>, cx: &Context<'_>, stops: bool) {
     if !cx.options.with_buttons {
         return;
     }

@@ -20,7 +20,7 @@ pub(super) struct D(pub String);
 
 impl D {
     /// Commands as they stand in path data; each `#` is the next of the numbers.
-    pub fn add(&mut self, commands: &str, numbers: &[f64]) {
+    pub(super) fn add(&mut self, commands: &str, numbers: &[f64]) {
         let mut numbers = numbers.iter();
         for c in commands.chars() {
             if c != '#' {
@@ -45,7 +45,7 @@ pub(super) struct Pen<'o> {
 
 impl Pen<'_> {
     /// Opens a drawing: an image with a name for those who do not see it.
-    pub fn svg(&mut self, class: &str, w: f64, h: f64, aria: &str) {
+    pub(super) fn svg(&mut self, class: &str, w: f64, h: f64, aria: &str) {
         let mut view = D::default();
         view.add("0 0##", &[w, h]);
         self.out.open("svg");
@@ -58,7 +58,7 @@ impl Pen<'_> {
             self.out.attr("aria-label", aria);
         }
     }
-    pub fn end(&mut self) {
+    pub(super) fn end(&mut self) {
         self.out.close();
     }
     fn class(&mut self, class: &str) {
@@ -67,10 +67,10 @@ impl Pen<'_> {
         }
     }
     /// An attribute that is a number.
-    pub fn at(&mut self, key: &'static str, v: f64) {
+    pub(super) fn at(&mut self, key: &'static str, v: f64) {
         self.out.attr(key, &num(v));
     }
-    pub fn path(&mut self, class: &str, d: &str) {
+    pub(super) fn path(&mut self, class: &str, d: &str) {
         if d.is_empty() {
             return;
         }
@@ -80,24 +80,24 @@ impl Pen<'_> {
         self.end();
     }
     /// A path of one shape; see [`D::add`].
-    pub fn shape(&mut self, class: &str, commands: &str, numbers: &[f64]) {
+    pub(super) fn shape(&mut self, class: &str, commands: &str, numbers: &[f64]) {
         let mut d = D::default();
         d.add(commands, numbers);
         self.path(class, &d.0);
     }
     /// A path filled with a pattern of [`super::mark::defs`].
-    pub fn hatched(&mut self, class: &str, d: &str, pattern: &str) {
+    pub(super) fn hatched(&mut self, class: &str, d: &str, pattern: &str) {
         self.out.open("path");
         self.class(class);
         self.out.attr("d", d);
         self.out.attr("fill", pattern);
         self.end();
     }
-    pub fn line(&mut self, class: &str, x0: f64, y0: f64, x1: f64, y1: f64) {
+    pub(super) fn line(&mut self, class: &str, x0: f64, y0: f64, x1: f64, y1: f64) {
         self.shape(class, "M##L##", &[x0, y0, x1, y1]);
     }
     /// A rectangle; `fill` names a pattern or is empty.
-    pub fn rect(&mut self, class: &str, b: [f64; 4], fill: &str) {
+    pub(super) fn rect(&mut self, class: &str, b: [f64; 4], fill: &str) {
         self.out.open("rect");
         self.class(class);
         let [x, y, width, height] = b;
@@ -110,7 +110,7 @@ impl Pen<'_> {
         }
         self.end();
     }
-    pub fn circle(&mut self, class: &str, x: f64, y: f64, r: f64) {
+    pub(super) fn circle(&mut self, class: &str, x: f64, y: f64, r: f64) {
         self.out.open("circle");
         self.class(class);
         self.at("cx", x);
@@ -119,7 +119,7 @@ impl Pen<'_> {
         self.end();
     }
     /// Text on a baseline; an empty text draws nothing.
-    pub fn text(&mut self, x: f64, y: f64, size: f64, class: &str, at: At, text: &str) {
+    pub(super) fn text(&mut self, x: f64, y: f64, size: f64, class: &str, at: At, text: &str) {
         if text.is_empty() {
             return;
         }
@@ -137,7 +137,7 @@ impl Pen<'_> {
         self.end();
     }
     /// Bold text on a paper plate with an edge, centred on (`x`, `y`); says whether it fitted in `room`.
-    pub fn plate(&mut self, x: f64, y: f64, size: f64, room: f64, text: &str) -> bool {
+    pub(super) fn plate(&mut self, x: f64, y: f64, size: f64, room: f64, text: &str) -> bool {
         let w = width(text, size, true) + 14.0;
         if text.is_empty() || w > room {
             return false;
@@ -148,14 +148,14 @@ impl Pen<'_> {
         true
     }
     /// A number in a circle: a visit or a target.
-    pub fn pin(&mut self, x: f64, y: f64, n: u8) {
+    pub(super) fn pin(&mut self, x: f64, y: f64, n: u8) {
         self.circle("s fp", x, y, 11.0);
         let mut s = String::new();
         super::number::whole(&mut s, u64::from(n));
         self.text(x, y + 5.0, 14.0, "tb", At::Middle, &s);
     }
     /// A dimension line from `y0` down to `y1` with end bars; heads only where they fit.
-    pub fn dimension(&mut self, x: f64, y0: f64, y1: f64) {
+    pub(super) fn dimension(&mut self, x: f64, y0: f64, y1: f64) {
         let (left, right) = (x - 7.0, x + 7.0);
         let line = [x, y0, y1, left, y0, right, left, y1, right];
         self.shape("s", "M##V#M##H#M##H#", &line);

@@ -63,7 +63,7 @@ pub(super) const TENS: [[f64; 3]; 15] = [
 
 impl Tape {
     /// Both long edges, the hook at zero, and an end: torn where the tape goes on.
-    pub fn edges(&self, pen: &mut Pen<'_>, hook: bool, torn: bool) {
+    pub(super) fn edges(&self, pen: &mut Pen<'_>, hook: bool, torn: bool) {
         let Self {
             x0,
             x1,
@@ -88,7 +88,7 @@ impl Tape {
 
     /// Ticks and numbers of one side. Numbers that would touch a stretch of `avoid` (middle, half its
     /// width) are left out, never shrunk.
-    pub fn scale(&self, pen: &mut Pen<'_>, s: &Scale, avoid: &[[f64; 2]]) {
+    pub(super) fn scale(&self, pen: &mut Pen<'_>, s: &Scale, avoid: &[[f64; 2]]) {
         let Rule {
             steps,
             least: [fine, named],
@@ -128,7 +128,7 @@ impl Tape {
     }
 
     /// A reading: a notch cut into the upper edge, with a thin line down to `to`.
-    pub fn notch(&self, pen: &mut Pen<'_>, x: f64, half: f64, depth: f64, to: f64) {
+    pub(super) fn notch(&self, pen: &mut Pen<'_>, x: f64, half: f64, depth: f64, to: f64) {
         let foot = self.top + depth;
         let cut = |y: f64| [x - half, y, x, foot, x + half, y];
         pen.shape("fp", "M##L##L##Z", &cut(self.top - 1.5));

@@ -23,7 +23,7 @@ pub(super) struct Length {
 
 impl Length {
     /// The length that a field holds, by the field's name.
-    pub fn of(name: &str) -> Option<Self> {
+    pub(super) fn of(name: &str) -> Option<Self> {
         let (under, key) = name.rsplit_once('.').unwrap_or_default();
         let (control, kind) = match if under.is_empty() { name } else { key } {
             "diameter" | "width" => ("stems.unit", Kind::Trunk),
@@ -44,7 +44,7 @@ impl Length {
     }
 
     /// The units that may be picked: that of the United States, and the metric one.
-    pub fn units(&self) -> [&'static str; 2] {
+    pub(super) fn units(&self) -> [&'static str; 2] {
         match self.kind {
             Kind::Trunk => ["in", "cm"],
             Kind::Bark => ["in", "mm"],

@@ -15,7 +15,7 @@ use calc::timing::{Doy, Fill};
 use chrono::{Datelike, NaiveDate};
 
 /// The part.
-pub fn part(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>) {
     let answer = cx.say.answer;
     let head = answer.headline_method;
     let ring = cx.about_ring();
@@ -334,16 +334,16 @@ fn meets(rule: &Rules, span: &TapeSpan) -> bool {
 }
 
 /// A day of the drawings' year.
-pub fn doy(day: NaiveDate) -> u16 {
+pub(super) fn doy(day: NaiveDate) -> u16 {
     Doy::of(day).number() as u16
 }
 
 /// The same from month and day.
-pub fn doy_md(md: (u8, u8)) -> u16 {
+pub(super) fn doy_md(md: (u8, u8)) -> u16 {
     Doy::from_month_day(u32::from(md.0), u32::from(md.1)).number() as u16
 }
 
 /// A rule of the whole year marks no months.
-pub fn all_year(rule: &Rules) -> bool {
+pub(super) fn all_year(rule: &Rules) -> bool {
     rule.from_md == (1, 1) && rule.to_md == (12, 31)
 }

@@ -10,7 +10,7 @@ use calc::models::season::Rules;
 use calc::timing::closed_months::Topic;
 
 /// Law and biology: what meets the day in view, everything folded.
-pub fn inside(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn inside(out: &mut Page<'_>, cx: &Context<'_>) {
     let rules = &cx.say.answer.rules;
     let mut none = true;
     for rule in rules {

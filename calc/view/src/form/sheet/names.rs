@@ -56,7 +56,7 @@ const STEM: [&str; 3] = ["diameter", "live_share", "bark"];
 const TARGET: [&str; 5] = ["kind", "distance", "slope", "downhill", "voltage"];
 
 /// All such names, with so many stems and things that it could hit.
-pub fn names(stems: usize, targets: usize) -> Vec<String> {
+pub(crate) fn names(stems: usize, targets: usize) -> Vec<String> {
     let mut names: Vec<String> = Vec::new();
     for name in &NAMES {
         names.push((*name).to_owned());
@@ -76,7 +76,7 @@ pub fn names(stems: usize, targets: usize) -> Vec<String> {
 
 /// The slot of a field of a question by its path. A record on the way to it is made where there is none; none for an
 /// entry that its list does not have.
-pub fn slot<'t>(typed: &'t mut Typed, name: &str) -> Option<Slot<'t>> {
+pub(crate) fn slot<'t>(typed: &'t mut Typed, name: &str) -> Option<Slot<'t>> {
     let Some((head, key)) = name.split_once('.') else {
         return slot_of(typed, name);
     };
@@ -101,7 +101,7 @@ pub fn slot<'t>(typed: &'t mut Typed, name: &str) -> Option<Slot<'t>> {
 }
 
 /// Takes out what is in a slot.
-pub fn clear(slot: Option<Slot<'_>>) {
+pub(crate) fn clear(slot: Option<Slot<'_>>) {
     match slot {
         Some(Slot::Text(text)) => *text = None,
         Some(Slot::Texts(texts)) => texts.clear(),
