@@ -46,7 +46,7 @@ use crate::kind::{Group, Kind};
 use crate::out::Out;
 use crate::page::Page;
 use calc::models::season::Local;
-use calc::question::{Question, Typed};
+use calc::question::{Question, Typed, settings};
 use calc::reference::Reference;
 use chrono::NaiveDate;
 use item::Item;
