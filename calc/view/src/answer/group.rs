@@ -9,7 +9,7 @@ use calc::models::reach::Outcome;
 use calc::question::settings::{Contact, ContactKind, Group, LocalCode};
 
 fn group<'a>(cx: &Context<'a>) -> Option<&'a Group> {
-    hosted(cx.say.question.group.as_ref())
+    cx.say.question.group.as_ref()
 }
 
 /// Who is asked in a stop.

@@ -5,9 +5,9 @@ use super::item::Item;
 use super::place::region::{self, countries, known};
 use super::{Part, View, words as w};
 use crate::control::{labelled, open_input, open_select, option};
+use crate::field_id;
 use crate::page::Page;
 use crate::words::region::region;
-use crate::{HOSTED, field_id, hosted};
 use calc::timing::places::towns::Town;
 
 /// Towns for a name while it is typed.

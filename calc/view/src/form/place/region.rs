@@ -1,7 +1,6 @@
 //! The state or country: the field, and what is proposed from the towns near a point. Law and diseases hang on it, so it
 //! is never filled in by itself: the reader takes it, or picks another.
 
-use crate::HOSTED;
 use crate::control::{open_select, option};
 use crate::form::field::button;
 use crate::form::{View, words as w};
@@ -71,7 +70,7 @@ const MOST: usize = 3;
 
 /// Codes of the form for the point, nearest first; none where it can't be told, or where one of them stands already.
 pub(crate) fn look(view: &View<'_>) -> Vec<&'static str> {
-    let question = view.draft.question.as_ref().filter(|_| HOSTED);
+    let question = view.draft.question.as_ref();
     let place = question.map(|question| &question.place);
     let Some(Place::Point {
         latitude,

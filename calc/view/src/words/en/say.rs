@@ -1,7 +1,7 @@
 //! An answer with what it answers, and what of it several sentences name.
 
 use super::season;
-use crate::{hosted, measure};
+use crate::measure;
 use calc::answer::{Answer, GroupAnswer};
 use calc::models::method::MethodLine;
 use calc::models::reach::Judged;
