@@ -3,15 +3,15 @@
 
 use calc_view::draw::form::{Distance, DistanceLabels, SizeLabels, distance_tape, size_tape};
 use calc_view::draw::mark::{Swatch, brand, defs, sun, swatch};
-use calc_view::draw::range::{Range, RangeLabels, Share, SharesLabels, range, shares};
-use calc_view::draw::reach::{Reach, ReachLabels, Target, reach};
+use calc_view::draw::range::{RangeBar, RangeLabels, ShareBar, SharesLabels, range, shares};
+use calc_view::draw::reach::{DrawnTarget, ReachFigure, ReachLabels, reach};
 use calc_view::draw::tag::{TagKind, TagLabels, tag};
 use calc_view::draw::tree::{Habit, stand};
 use calc_view::draw::trunk::{RingHeights, Trunk, TrunkLabels, trunk};
 use calc_view::draw::year::{
-    Pin, Span, VisitYear, VisitsLabels, Year, YearLabels, visits, year, year_small,
+    DaySpan, Pin, VisitYear, VisitsLabels, YearLabels, YearTape, visits, year, year_small,
 };
-use calc_view::draw::{Both, Grade, ruler};
+use calc_view::draw::{RangeGrade, Reading, ruler};
 use calc_view::out::{Html, Out};
 use calc_view::page::Page;
 
@@ -73,13 +73,13 @@ fn trunks(out: &mut Page<'_>) {
             aria: "Trunk to scale",
             living_layer: ["living", "layer"],
             bark: "bark",
-            bark_size: Both {
+            bark_size: Reading {
                 us: &bark_size.0,
                 metric: &bark_size.1,
             },
             wood: "wood",
             dead_bark: ["dead bark,", "leave it"],
-            size: Both {
+            size: Reading {
                 us: &us,
                 metric: &metric,
             },
@@ -88,12 +88,12 @@ fn trunks(out: &mut Page<'_>) {
             bare_wood: "bare wood",
             better_too: "better: this too",
             at_least: "at least",
-            at_least_size: Both {
+            at_least_size: Reading {
                 us: &least.0,
                 metric: &least.1,
             },
             better: "better",
-            better_size: Both {
+            better_size: Reading {
                 us: &better.0,
                 metric: &better.1,
             },
@@ -106,7 +106,7 @@ fn trunks(out: &mut Page<'_>) {
 }
 
 fn reaches(out: &mut Page<'_>) {
-    let t = |distance_m: f64, inside: bool, label: &str| Target {
+    let t = |distance_m: f64, inside: bool, label: &str| DrawnTarget {
         distance_m,
         inside,
         label: label.into(),
@@ -186,7 +186,7 @@ fn reaches(out: &mut Page<'_>) {
             Habit::Hardwood,
         ),
     ] {
-        let r = Reach {
+        let r = ReachFigure {
             height_used_m: used,
             height_estimate_m: estimate,
             zone_m: zone,
@@ -220,9 +220,9 @@ fn reaches(out: &mut Page<'_>) {
 }
 
 fn years(out: &mut Page<'_>) {
-    let s = |from, to| Span { from, to };
+    let s = |from, to| DaySpan { from, to };
     let p = |day, number| Pin { day, number };
-    let north = Year {
+    let north = YearTape {
         slips: &[s(140, 185)],
         may_slip: &[s(128, 139), s(186, 203)],
         closed: &[s(91, 151)],
@@ -232,7 +232,7 @@ fn years(out: &mut Page<'_>) {
         asked: Some(163),
         visits: &[p(191, 1), p(268, 2)],
     };
-    let south = Year {
+    let south = YearTape {
         slips: &[s(305, 20)],
         may_slip: &[s(288, 304), s(21, 45)],
         closed: &[],
@@ -242,7 +242,7 @@ fn years(out: &mut Page<'_>) {
         asked: Some(10),
         visits: &[p(30, 1), p(38, 2), p(41, 3), p(300, 4)],
     };
-    let winter = Year {
+    let winter = YearTape {
         slips: &[s(120, 190)],
         may_slip: &[s(100, 119), s(191, 220)],
         closed: &[s(91, 212)],
@@ -316,7 +316,7 @@ fn tapes(out: &mut Page<'_>) {
             aria: "Size tape",
             inch: "in",
             cm: "cm",
-            size: Both { us, metric },
+            size: Reading { us, metric },
         };
         figure(out, "size", |out| size_tape(out, mm, &l));
     }
@@ -350,7 +350,7 @@ fn ranges(out: &mut Page<'_>) {
             10.0,
             Some(20.0),
             40.0,
-            Grade::Estimated,
+            RangeGrade::Estimated,
             "20 min",
             "min",
         ),
@@ -359,7 +359,7 @@ fn ranges(out: &mut Page<'_>) {
             75.0,
             Some(160.0),
             420.0,
-            Grade::Assumed,
+            RangeGrade::Assumed,
             "160 min",
             "min",
         ),
@@ -368,7 +368,7 @@ fn ranges(out: &mut Page<'_>) {
             3.5,
             Some(7.0),
             13.0,
-            Grade::Measured,
+            RangeGrade::Measured,
             "7 years",
             "years",
         ),
@@ -377,12 +377,12 @@ fn ranges(out: &mut Page<'_>) {
             2.0,
             None,
             6.0,
-            Grade::Estimated,
+            RangeGrade::Estimated,
             "2 to 6",
             "min",
         ),
     ] {
-        let r = Range {
+        let r = RangeBar {
             low,
             likely,
             high,
@@ -395,7 +395,7 @@ fn ranges(out: &mut Page<'_>) {
         };
         figure(out, name, |out| range(out, &r, &l));
     }
-    let s = |low, likely, high, grade, label: &str| Share {
+    let s = |low, likely, high, grade, label: &str| ShareBar {
         low,
         likely,
         high,
@@ -407,21 +407,21 @@ fn ranges(out: &mut Page<'_>) {
             5.0,
             Some(20.0),
             40.0,
-            Grade::Estimated,
+            RangeGrade::Estimated,
             "end of season 1: 5 to 40 in 100",
         ),
         s(
             40.0,
             Some(60.0),
             80.0,
-            Grade::Assumed,
+            RangeGrade::Assumed,
             "end of season 2: 40 to 80 in 100",
         ),
         s(
             70.0,
             None,
             95.0,
-            Grade::Measured,
+            RangeGrade::Measured,
             "end of season 3: 70 to 95 in 100",
         ),
     ];

@@ -22,7 +22,7 @@ pub enum Kind {
 
 /// A group of the form.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Group {
+pub enum FormGroup {
     /// Species and size.
     Tree = 1,
     /// What it could hit, and height.
@@ -37,7 +37,7 @@ pub enum Group {
     Job = 32,
 }
 
-impl Group {
+impl FormGroup {
     /// All of them, in order.
     pub const ALL: [Self; 6] = [
         Self::Tree,
@@ -51,7 +51,7 @@ impl Group {
 
 /// A part of an answer that not every calculator shows.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Shown {
+pub enum ShownPart {
     /// Do: ring and steps.
     Make = 1,
     /// Keep clear.
@@ -66,19 +66,27 @@ pub enum Shown {
     Rest = 32,
 }
 
-const TREE: u8 = Group::Tree as u8;
-const PLACE: u8 = Group::Place as u8;
-const DAY: u8 = Group::Day as u8;
+const TREE: u8 = FormGroup::Tree as u8;
+const PLACE: u8 = FormGroup::Place as u8;
+const DAY: u8 = FormGroup::Day as u8;
 const ALL_SHOWN: u8 = u8::MAX;
 
 /// Name, groups in front, parts shown.
 const TABLE: [(&str, u8, u8); 6] = [
     ("tree-plan", TREE | PLACE | DAY, ALL_SHOWN),
-    ("year", TREE | DAY | Group::Where as u8, Shown::When as u8),
-    ("ring", TREE | PLACE | DAY, Shown::Make as u8),
-    ("reach", TREE | PLACE, Shown::Clear as u8),
-    ("effort", TREE | DAY | Group::Job as u8, Shown::Effort as u8),
-    ("checks", TREE | DAY, Shown::Visits as u8),
+    (
+        "year",
+        TREE | DAY | FormGroup::Where as u8,
+        ShownPart::When as u8,
+    ),
+    ("ring", TREE | PLACE | DAY, ShownPart::Make as u8),
+    ("reach", TREE | PLACE, ShownPart::Clear as u8),
+    (
+        "effort",
+        TREE | DAY | FormGroup::Job as u8,
+        ShownPart::Effort as u8,
+    ),
+    ("checks", TREE | DAY, ShownPart::Visits as u8),
 ];
 
 impl Kind {
@@ -114,13 +122,13 @@ impl Kind {
 
     /// Whether a group of the form stands in front.
     #[must_use]
-    pub fn asks(self, group: Group) -> bool {
+    pub fn asks(self, group: FormGroup) -> bool {
         self.row().1 & group as u8 != 0
     }
 
     /// Whether a part of the answer is shown.
     #[must_use]
-    pub fn shows(self, part: Shown) -> bool {
+    pub fn shows(self, part: ShownPart) -> bool {
         self.row().2 & part as u8 != 0
     }
 }
@@ -133,7 +141,7 @@ mod tests {
     fn each_has_a_name_of_its_own_and_is_found_by_it() {
         for kind in Kind::ALL {
             assert_eq!(Kind::of_element(&["slipbark-", kind.name()].concat()), kind);
-            assert!(kind.asks(Group::Tree), "{kind:?}");
+            assert!(kind.asks(FormGroup::Tree), "{kind:?}");
         }
         assert_eq!(Kind::of_element("div"), Kind::TreePlan);
     }
@@ -141,12 +149,12 @@ mod tests {
     #[test]
     fn each_but_the_plan_shows_one_part() {
         let all = [
-            Shown::Make,
-            Shown::Clear,
-            Shown::When,
-            Shown::Effort,
-            Shown::Visits,
-            Shown::Rest,
+            ShownPart::Make,
+            ShownPart::Clear,
+            ShownPart::When,
+            ShownPart::Effort,
+            ShownPart::Visits,
+            ShownPart::Rest,
         ];
         for kind in Kind::ALL {
             let count = all.iter().filter(|part| kind.shows(**part)).count();

@@ -53,8 +53,8 @@ impl Both {
 
     /// As the drawings take it.
     #[must_use]
-    pub fn drawn(&self) -> crate::draw::Both<'_> {
-        crate::draw::Both {
+    pub fn drawn(&self) -> crate::draw::Reading<'_> {
+        crate::draw::Reading {
             us: &self.us,
             metric: &self.metric,
         }

@@ -14,9 +14,9 @@ pub struct Page<'a> {
 }
 
 /// Words at hand, or words just made, which are used up.
-pub trait Words: AsRef<str> {}
-impl Words for &str {}
-impl Words for String {}
+pub trait Wording: AsRef<str> {}
+impl Wording for &str {}
+impl Wording for String {}
 
 /// Where a table stands that is written cell by cell.
 #[derive(Default)]
@@ -53,7 +53,7 @@ impl<'a> Page<'a> {
     }
     /// As [`Out::text`].
     #[inline(never)]
-    pub fn text(&mut self, text: impl Words) {
+    pub fn text(&mut self, text: impl Wording) {
         self.sink.text(text.as_ref());
     }
     /// As [`Out::close`].
@@ -71,26 +71,26 @@ impl<'a> Page<'a> {
     }
     /// An element that holds only text.
     #[inline(never)]
-    pub fn leaf(&mut self, tag: &'static str, text: impl Words) {
+    pub fn leaf(&mut self, tag: &'static str, text: impl Wording) {
         self.open(tag);
         self.text(text);
         self.close();
     }
     /// An element with a class that holds only text.
     #[inline(never)]
-    pub fn leaf_class(&mut self, tag: &'static str, class: &str, text: impl Words) {
+    pub fn leaf_class(&mut self, tag: &'static str, class: &str, text: impl Wording) {
         self.open_class(tag, class);
         self.text(text);
         self.close();
     }
     /// A plain paragraph.
     #[inline(never)]
-    pub fn p(&mut self, text: impl Words) {
+    pub fn p(&mut self, text: impl Wording) {
         self.leaf("p", text);
     }
     /// A paragraph with a class.
     #[inline(never)]
-    pub fn p_class(&mut self, class: &str, text: impl Words) {
+    pub fn p_class(&mut self, class: &str, text: impl Wording) {
         self.leaf_class("p", class, text);
     }
     /// Closes two elements.
@@ -144,7 +144,7 @@ impl<'a> Page<'a> {
 
     /// The next cell.
     #[inline(never)]
-    pub fn cell(&mut self, text: impl Words) {
+    pub fn cell(&mut self, text: impl Wording) {
         self.open_cell();
         self.text(text.as_ref());
         self.close_cell();

@@ -48,7 +48,7 @@ pub struct Shared {
 /// Writes a question; `south` of the equator. None where it would be longer than [`LONGEST`].
 #[must_use]
 pub fn write(typed: &Typed, south: bool) -> Option<String> {
-    let mut out = Writer(["v=", VERSION].concat());
+    let mut out = LinkWriter(["v=", VERSION].concat());
     let mut typed = typed.clone();
     for key in &PLAIN {
         out.slot(key, &mut typed, key);
@@ -155,9 +155,9 @@ fn take(typed: &mut Typed, key: &str, value: &str) -> bool {
 
 /// Writes `key=value&key=value`, each as a form of a page is sent.
 #[derive(Default)]
-pub struct Writer(pub String);
+pub struct LinkWriter(pub String);
 
-impl Writer {
+impl LinkWriter {
     /// The next pair.
     pub fn pair(&mut self, key: &str, value: &str) {
         if !self.0.is_empty() {

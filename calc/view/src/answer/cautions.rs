@@ -1,6 +1,6 @@
 //! Cautions: at most eight in view, the rest folded, none dropped; who decides stands with each.
 
-use super::frame::{Context, lead_first, open_details, open_part};
+use super::frame::{Region, lead_first, open_details, open_part};
 use super::group;
 use super::sources::{cited, is_bare};
 use crate::measure;
@@ -37,7 +37,7 @@ impl Sorted {
 }
 
 /// The part, with the cautions of the answer and those that only the conditional answer has.
-pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     let mut lines = Sorted::default();
     lines.take(&answer.cautions);
@@ -73,7 +73,7 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>) {
 }
 
 /// Cautions behind a summary. Nothing where there is none.
-fn folded(out: &mut Page<'_>, cx: &Context<'_>, summary: String, ids: &[&str]) {
+fn folded(out: &mut Page<'_>, cx: &Region<'_>, summary: String, ids: &[&str]) {
     if ids.is_empty() {
         return;
     }
@@ -84,7 +84,7 @@ fn folded(out: &mut Page<'_>, cx: &Context<'_>, summary: String, ids: &[&str]) {
     out.close();
 }
 
-fn known(cx: &Context<'_>, id: &str) -> Option<&'static Caution> {
+fn known(cx: &Region<'_>, id: &str) -> Option<&'static Caution> {
     cx.say
         .reference
         .cautions
@@ -92,7 +92,7 @@ fn known(cx: &Context<'_>, id: &str) -> Option<&'static Caution> {
         .find(|caution| caution.id == id)
 }
 
-fn caution(out: &mut Page<'_>, cx: &Context<'_>, id: &str, in_view: &[&str]) {
+fn caution(out: &mut Page<'_>, cx: &Region<'_>, id: &str, in_view: &[&str]) {
     let Some(caution) = known(cx, id) else {
         return;
     };

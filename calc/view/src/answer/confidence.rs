@@ -1,9 +1,9 @@
 //! How sure, what would change it, and whether it is this tree.
 
-use super::frame::{Context, items, open_details, open_part};
+use super::frame::{Region, items, open_details, open_part};
 use super::sources::{grade_mark, weakest, with_sources};
 use crate::draw::mark::swatch;
-use crate::page::{Page, Words};
+use crate::page::{Page, Wording};
 use crate::words::{self, confidence as w};
 use calc::terms::cite::{Cite, Grade};
 use calc::terms::method::Method;
@@ -14,7 +14,7 @@ use calc::timing::Basis;
 const IN_VIEW: usize = 3;
 
 /// The part.
-pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>, stops: bool) {
+pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
     open_part(
         out,
         cx,
@@ -48,7 +48,7 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>, stops: bool) {
 
 /// A grade of what the answer rests on: name, grade, what to add.
 #[inline(never)]
-fn graded(out: &mut Page<'_>, name: &str, grade: Grade, rest: impl Words) {
+fn graded(out: &mut Page<'_>, name: &str, grade: Grade, rest: impl Wording) {
     out.open("div");
     out.leaf("dt", name);
     out.open("dd");
@@ -63,7 +63,7 @@ fn graded(out: &mut Page<'_>, name: &str, grade: Grade, rest: impl Words) {
 }
 
 /// The grades of what the answer rests on.
-fn grades(out: &mut Page<'_>, cx: &Context<'_>, stops: bool) {
+fn grades(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
     let answer = cx.say.answer;
     let rings = !stops && answer.headline_method == Method::BarkRing;
     if rings && let Some(ring) = super::ring::largest(cx).and_then(|stem| stem.ring.as_ref()) {
@@ -126,7 +126,7 @@ fn height_grade(because: &[Cite]) -> Grade {
         .unwrap_or(Grade::Assumption)
 }
 
-fn contested(out: &mut Page<'_>, cx: &Context<'_>) {
+fn contested(out: &mut Page<'_>, cx: &Region<'_>) {
     with_sources(
         out,
         cx,
@@ -136,7 +136,7 @@ fn contested(out: &mut Page<'_>, cx: &Context<'_>) {
 }
 
 /// Is it this tree? Native look-alikes first.
-pub(super) fn identity(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn identity(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     let species = cx.say.question.species;
     let alike = answer.species.look_alikes;

@@ -1,8 +1,8 @@
 //! How long a ring takes.
 
-use super::frame::{Context, lead, open_part, twin};
+use super::frame::{Region, lead, open_part, twin};
 use super::sources::{drawn_grade, weakest};
-use crate::draw::range::{Range, RangeLabels, range};
+use crate::draw::range::{RangeBar, RangeLabels, range};
 use crate::measure;
 use crate::page::Page;
 use crate::words::{self, effort as w};
@@ -10,7 +10,7 @@ use calc::models::effort::Three;
 use calc::terms::method::Method;
 
 /// How long a ring takes. Nothing where no ring may be cut.
-pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     let Some(effort) = &answer.effort else {
         return;
@@ -54,7 +54,7 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>) {
     out.open("figure");
     range(
         out.sink(),
-        &Range {
+        &RangeBar {
             low: effort.low_min / scale,
             likely: Some(effort.likely_min / scale),
             high: effort.high_min / scale,

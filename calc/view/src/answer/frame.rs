@@ -2,15 +2,15 @@
 
 use super::Options;
 use crate::draw::mark::{Swatch, swatch};
-use crate::kind::Shown;
-use crate::page::{Cells, Page, Words};
+use crate::kind::ShownPart;
+use crate::page::{Cells, Page, Wording};
 use crate::words::Say;
 use calc::answer::{Also, AlsoKind};
 use calc::terms::method::{Level, Method};
 use calc::terms::small::find;
 
 /// What a part needs to know.
-pub(super) struct Context<'a> {
+pub(super) struct Region<'a> {
     /// Question, answer, tables.
     pub say: Say<'a>,
     /// The host's wishes.
@@ -23,9 +23,9 @@ pub(super) struct Context<'a> {
     pub nested: bool,
 }
 
-impl Context<'_> {
+impl Region<'_> {
     /// Whether a part stands in this calculator's answer.
-    pub(super) fn shows(&self, part: Shown) -> bool {
+    pub(super) fn shows(&self, part: ShownPart) -> bool {
         self.options.kind.shows(part)
     }
 
@@ -58,7 +58,7 @@ impl Context<'_> {
 /// Opens a part: a section with its title, and the question that it answers at the right.
 pub(super) fn open_part(
     out: &mut Page<'_>,
-    cx: &Context<'_>,
+    cx: &Region<'_>,
     class: &str,
     id: &str,
     title: &str,
@@ -78,13 +78,13 @@ pub(super) fn open_part(
 }
 
 /// A heading inside a part.
-pub(super) fn sub(out: &mut Page<'_>, cx: &Context<'_>, text: &str) {
+pub(super) fn sub(out: &mut Page<'_>, cx: &Region<'_>, text: &str) {
     out.heading(cx.level + 1, "", "", text);
 }
 
 /// A paragraph with a bold lead.
 #[inline(never)]
-pub(super) fn lead(out: &mut Page<'_>, bold: impl Words, rest: impl Words) {
+pub(super) fn lead(out: &mut Page<'_>, bold: impl Wording, rest: impl Wording) {
     out.open("p");
     out.leaf("b", bold.as_ref());
     let rest = rest.as_ref();
@@ -143,7 +143,7 @@ pub(super) fn button(out: &mut Page<'_>, act: &str, word: &str) {
 }
 
 /// A link to a field of the form. Only where there is one.
-pub(super) fn field_link(out: &mut Page<'_>, cx: &Context<'_>, path: &str, word: &str, what: &str) {
+pub(super) fn field_link(out: &mut Page<'_>, cx: &Region<'_>, path: &str, word: &str, what: &str) {
     if !cx.options.with_form {
         return;
     }
@@ -180,7 +180,7 @@ pub(super) fn folded_table(out: &mut Page<'_>, class: &str, caption: &str, heads
 }
 
 /// Opens the table twin of a drawing.
-pub(super) fn twin(out: &mut Page<'_>, cx: &Context<'_>, summary: &str, heads: &[&str]) {
+pub(super) fn twin(out: &mut Page<'_>, cx: &Region<'_>, summary: &str, heads: &[&str]) {
     open_details(out, "twin", summary);
     // Several twins of one tree stand in an answer: each region has a name of its own.
     table(out, &cat!(cx.title(), ": ", summary), heads);

@@ -1,14 +1,14 @@
 //! What a group says itself: whom to ask, local rules, how old that is. All of it is text; links are those that the
 //! reader of the settings lets in.
 
-use super::frame::{Context, sub};
+use super::frame::{Region, sub};
 use crate::page::Page;
 use crate::words::group as w;
 use calc::answer::Outcome as Answered;
 use calc::models::reach::Outcome;
 use calc::question::settings::{Contact, ContactKind, Group, LocalCode};
 
-fn group<'a>(cx: &Context<'a>) -> Option<&'a Group> {
+fn group<'a>(cx: &Region<'a>) -> Option<&'a Group> {
     cx.say.question.group.as_ref()
 }
 
@@ -18,7 +18,7 @@ const LINE: &[ContactKind] = &[ContactKind::Utility, ContactKind::Emergency];
 const PROFESSIONAL: &[ContactKind] = &[ContactKind::Professional];
 
 /// Who of the group's contacts is named in a stop.
-fn named(cx: &Context<'_>) -> &'static [ContactKind] {
+fn named(cx: &Region<'_>) -> &'static [ContactKind] {
     match (cx.say.answer.outcome, cx.say.answer.reach.outcome) {
         (Answered::Professional, Outcome::Line) => LINE,
         (Answered::Professional, _) => PROFESSIONAL,
@@ -27,7 +27,7 @@ fn named(cx: &Context<'_>) -> &'static [ContactKind] {
 }
 
 /// Whom to ask in a stop: a telephone is a button to press.
-pub(super) fn to_call(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn to_call(out: &mut Page<'_>, cx: &Region<'_>) {
     let Some(group) = group(cx) else {
         return;
     };
@@ -81,7 +81,7 @@ fn link(out: &mut Page<'_>, to: &str, text: &str, class: &str) {
 }
 
 /// The local rules that stand beside a caution: those of a topic whose first caution in view it is.
-pub(super) fn beside(out: &mut Page<'_>, cx: &Context<'_>, id: &str, in_view: &[&str]) {
+pub(super) fn beside(out: &mut Page<'_>, cx: &Region<'_>, id: &str, in_view: &[&str]) {
     let Some(group) = group(cx) else {
         return;
     };
@@ -119,7 +119,7 @@ fn rule(out: &mut Page<'_>, group: &Group, code: &LocalCode) {
 }
 
 /// Rules that stand beside no caution in view, and everyone who is not named in the stop.
-pub(super) fn rest(out: &mut Page<'_>, cx: &Context<'_>, in_view: &[&str]) {
+pub(super) fn rest(out: &mut Page<'_>, cx: &Region<'_>, in_view: &[&str]) {
     let Some(group) = group(cx) else {
         return;
     };

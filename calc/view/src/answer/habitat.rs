@@ -1,9 +1,9 @@
 //! What the dead tree offers, and how long it may stand.
 
-use super::frame::{Context, folded_table, lead, open_details, open_part};
+use super::frame::{Region, folded_table, lead, open_details, open_part};
 use super::sources::{cited, source};
-use crate::draw::Grade;
-use crate::draw::range::{Range, RangeLabels, range};
+use crate::draw::RangeGrade;
+use crate::draw::range::{RangeBar, RangeLabels, range};
 use crate::measure;
 use crate::page::Page;
 use crate::words::{self, habitat as w};
@@ -12,7 +12,7 @@ use calc::terms::method::Method;
 use calc::terms::species::Group;
 
 /// Snags an acre: the region's own guideline in view, all of them folded.
-fn guides(out: &mut Page<'_>, cx: &Context<'_>, habitat: &Habitat) {
+fn guides(out: &mut Page<'_>, cx: &Region<'_>, habitat: &Habitat) {
     for guide in habitat.guides.iter().take(habitat.guides_here) {
         out.p(w::snag_guide(guide.guidance, guide.per_acre));
     }
@@ -29,7 +29,7 @@ fn guides(out: &mut Page<'_>, cx: &Context<'_>, habitat: &Habitat) {
 }
 
 /// The part. Nothing where nothing is left standing.
-pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     let Some(habitat) = &answer.habitat else {
         return;
@@ -73,11 +73,11 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>) {
     out.open("figure");
     range(
         out.sink(),
-        &Range {
+        &RangeBar {
             low,
             likely: Some(likely),
             high,
-            grade: Grade::Assumed,
+            grade: RangeGrade::Assumed,
         },
         &RangeLabels {
             aria: &said,

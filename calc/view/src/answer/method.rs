@@ -1,6 +1,6 @@
 //! The method that leads where it is no ring, in short steps; and the nine methods side by side.
 
-use super::frame::{Context, lead, open_part, table};
+use super::frame::{Region, lead, open_part, table};
 use super::ring;
 use super::sources::{cited, is_bare, source};
 use crate::page::Page;
@@ -12,7 +12,7 @@ use calc::terms::method::{Level, Method};
 use calc::terms::tree::Condition;
 
 /// The part: nine rows, level, who, reasons.
-pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     open_part(
         out,
@@ -49,7 +49,7 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>) {
 }
 
 /// A row: name, level and who, reasons, minutes.
-fn method(out: &mut Page<'_>, cx: &Context<'_>, line: &MethodLine, work: &MethodWork) {
+fn method(out: &mut Page<'_>, cx: &Region<'_>, line: &MethodLine, work: &MethodWork) {
     let level = w::level(line.level);
     let stands = if line.level >= Level::NotAdvised {
         cat!(level, ".")
@@ -114,7 +114,7 @@ fn why(line: &MethodLine) -> String {
 }
 
 /// Short steps of another method.
-pub(super) fn steps(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn steps(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     let question = cx.say.question;
     let method = answer.headline_method;

@@ -1,15 +1,15 @@
 //! An answer that can't be given yet: what is missing first, then the answer if it is so, then otherwise.
 
-use super::frame::{Context, field_link, lead};
+use super::frame::{Region, field_link, lead};
 use super::{cautions, method, plan_parts, reach, stop, verdict};
-use crate::kind::Shown;
+use crate::kind::ShownPart;
 use crate::page::Page;
 use crate::words::{self, Say, missing as w};
 use calc::answer::{Also, Conditional, If, Outcome};
 use calc::models::reach::Outcome as Reached;
 
 /// The region.
-pub(super) fn answer(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn answer(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     // What it could hit is asked in the style of a stop until it is answered.
     if answer.reach.outcome == Reached::NotChecked {
@@ -23,10 +23,10 @@ pub(super) fn answer(out: &mut Page<'_>, cx: &Context<'_>) {
             conditional(out, cx, open_if);
         }
         otherwise(out, cx);
-        if cx.shows(Shown::Clear) {
+        if cx.shows(ShownPart::Clear) {
             reach::part(out, cx);
         }
-        if cx.shows(Shown::Rest) {
+        if cx.shows(ShownPart::Rest) {
             method::part(out, cx);
         }
         cautions::part(out, cx);
@@ -34,7 +34,7 @@ pub(super) fn answer(out: &mut Page<'_>, cx: &Context<'_>) {
 }
 
 /// What to find out, each row with a link to its field.
-fn missing(out: &mut Page<'_>, cx: &Context<'_>) {
+fn missing(out: &mut Page<'_>, cx: &Region<'_>) {
     super::frame::open_part(out, cx, "p-full p-open", "open", w::MISSING, "");
     let answer = cx.say.answer;
     let within = cx.say.reach(answer.reach.people_out_m);
@@ -67,8 +67,8 @@ fn missing(out: &mut Page<'_>, cx: &Context<'_>) {
 }
 
 /// "If …: that answer", its own plan in full, marked as conditional.
-fn conditional(out: &mut Page<'_>, cx: &Context<'_>, open_if: &If) {
-    let nested = Context {
+fn conditional(out: &mut Page<'_>, cx: &Region<'_>, open_if: &If) {
+    let nested = Region {
         say: Say {
             reference: cx.say.reference,
             question: cx.say.question,
@@ -98,7 +98,7 @@ fn conditional(out: &mut Page<'_>, cx: &Context<'_>, open_if: &If) {
 }
 
 /// The best method if it is not so.
-fn otherwise(out: &mut Page<'_>, cx: &Context<'_>) {
+fn otherwise(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     super::frame::open_part(out, cx, "p-full p-else", "else", w::OTHERWISE, "");
     // The first stands out.

@@ -21,7 +21,7 @@ mod verdict;
 mod visits;
 mod working;
 
-use crate::kind::{Kind, Shown};
+use crate::kind::{Kind, ShownPart};
 use crate::measure;
 use crate::out::Out;
 use crate::page::Page;
@@ -29,7 +29,7 @@ use crate::words::{self, Say, verdict as w};
 use calc::answer::{Answer, Outcome};
 use calc::question::Question;
 use calc::reference::Reference;
-use frame::Context;
+use frame::Region;
 pub use problems::problems;
 pub use ring::ring_of;
 pub use visits::ADVICE_ID;
@@ -75,7 +75,7 @@ pub fn answer(
     answer: &Answer,
     options: &Options<'_>,
 ) {
-    let cx = Context {
+    let cx = Region {
         say: Say {
             reference,
             question,
@@ -108,7 +108,7 @@ pub fn answer(
 }
 
 /// The head of the printed page.
-fn sheet(out: &mut Page<'_>, cx: &Context<'_>) {
+fn sheet(out: &mut Page<'_>, cx: &Region<'_>) {
     out.open_class("div", "sheet");
     out.open("p");
     out.leaf("b", w::SHEET);
@@ -122,11 +122,11 @@ fn sheet(out: &mut Page<'_>, cx: &Context<'_>) {
 }
 
 /// An answer with a plan: do, wait, another method.
-fn plan(out: &mut Page<'_>, cx: &Context<'_>) {
+fn plan(out: &mut Page<'_>, cx: &Region<'_>) {
     verdict::block(out, cx);
     columns(out, cx, false, &|out| {
         plan_parts(out, cx);
-        if cx.shows(Shown::Rest) {
+        if cx.shows(ShownPart::Rest) {
             method::part(out, cx);
         }
         cautions::part(out, cx);
@@ -134,7 +134,7 @@ fn plan(out: &mut Page<'_>, cx: &Context<'_>) {
 }
 
 /// The parts of an answer, beside them what backs it, and under both the printed ruler.
-fn columns(out: &mut Page<'_>, cx: &Context<'_>, stops: bool, parts: &dyn Fn(&mut Page<'_>)) {
+fn columns(out: &mut Page<'_>, cx: &Region<'_>, stops: bool, parts: &dyn Fn(&mut Page<'_>)) {
     out.open_class("div", "both");
     out.open_class("div", "parts");
     parts(out);
@@ -145,15 +145,15 @@ fn columns(out: &mut Page<'_>, cx: &Context<'_>, stops: bool, parts: &dyn Fn(&mu
 }
 
 /// What to do, when, and what follows: the parts that a conditional answer shows too.
-fn plan_parts(out: &mut Page<'_>, cx: &Context<'_>) {
-    type Part = fn(&mut Page<'_>, &Context<'_>);
-    const PARTS: [(Shown, Part); 6] = [
-        (Shown::Make, ring::part),
-        (Shown::Clear, reach::part),
-        (Shown::When, season::part),
-        (Shown::Effort, effort::part),
-        (Shown::Visits, visits::part),
-        (Shown::Rest, habitat::part),
+fn plan_parts(out: &mut Page<'_>, cx: &Region<'_>) {
+    type Write = fn(&mut Page<'_>, &Region<'_>);
+    const PARTS: [(ShownPart, Write); 6] = [
+        (ShownPart::Make, ring::part),
+        (ShownPart::Clear, reach::part),
+        (ShownPart::When, season::part),
+        (ShownPart::Effort, effort::part),
+        (ShownPart::Visits, visits::part),
+        (ShownPart::Rest, habitat::part),
     ];
     for (shown, part) in &PARTS {
         if cx.shows(*shown) {
@@ -172,7 +172,7 @@ fn plan_parts(out: &mut Page<'_>, cx: &Context<'_>) {
 }
 
 /// The column beside the answer; the order in the document stays.
-fn aside(out: &mut Page<'_>, cx: &Context<'_>, stops: bool) {
+fn aside(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
     out.open_class("div", "aside");
     confidence::part(out, cx, stops);
     confidence::identity(out, cx);

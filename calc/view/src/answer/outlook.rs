@@ -1,9 +1,9 @@
 //! What share of such stems dies, by season: inside the part of the visits.
 
-use super::frame::{Context, folded_table, lead, open_details, twin};
+use super::frame::{Region, folded_table, lead, open_details, twin};
 use super::sources::{cited, with_sources};
-use crate::draw::Grade;
-use crate::draw::range::{Share, SharesLabels, shares};
+use crate::draw::RangeGrade;
+use crate::draw::range::{ShareBar, SharesLabels, shares};
 use crate::measure;
 use crate::page::Page;
 use crate::words::{self, outlook as w};
@@ -11,7 +11,7 @@ use calc::models::outlook::{Outlook, SeasonShare};
 use calc::terms::species::Trait;
 
 /// Lead, bars, the species' own rows, what they rest on.
-pub(super) fn inside(out: &mut Page<'_>, cx: &Context<'_>, outlook: &Outlook) {
+pub(super) fn inside(out: &mut Page<'_>, cx: &Region<'_>, outlook: &Outlook) {
     out.heading(cx.level + 1, "np", "", w::HOW_MANY_DIE);
     if let Some(third) = outlook.seasons.last() {
         lead(
@@ -20,9 +20,9 @@ pub(super) fn inside(out: &mut Page<'_>, cx: &Context<'_>, outlook: &Outlook) {
             w::OUTLOOK_IF,
         );
     }
-    let mut rows: Vec<Share> = Vec::new();
+    let mut rows: Vec<ShareBar> = Vec::new();
     for season in &outlook.seasons {
-        rows.push(Share {
+        rows.push(ShareBar {
             low: season.share.low,
             likely: season.share.likely,
             high: season.share.high,
@@ -92,23 +92,18 @@ pub(super) fn inside(out: &mut Page<'_>, cx: &Context<'_>, outlook: &Outlook) {
 }
 
 /// A season's own grade: the species' own row, counts that bound it, or our own assumption, as the table says.
-fn outlook_grade(outlook: &Outlook, season: &SeasonShare) -> Grade {
+fn outlook_grade(outlook: &Outlook, season: &SeasonShare) -> RangeGrade {
     if season.species_row.is_some() {
-        return Grade::Measured;
+        return RangeGrade::Measured;
     }
     if calc::models::outlook::is_own(outlook.own, season.season) {
-        Grade::Assumed
+        RangeGrade::Assumed
     } else {
-        Grade::Estimated
+        RangeGrade::Estimated
     }
 }
 
-fn own_row(
-    out: &mut Page<'_>,
-    cx: &Context<'_>,
-    text: String,
-    because: &[calc::terms::cite::Cite],
-) {
+fn own_row(out: &mut Page<'_>, cx: &Region<'_>, text: String, because: &[calc::terms::cite::Cite]) {
     out.open("p");
     out.text(words::phrase::sentence(&text));
     out.text(". ");
@@ -119,7 +114,7 @@ fn own_row(
 }
 
 /// What was counted on this species, as printed.
-fn deaths(out: &mut Page<'_>, cx: &Context<'_>) {
+fn deaths(out: &mut Page<'_>, cx: &Region<'_>) {
     let rows = cx.say.question.species.deaths;
     if rows.is_empty() {
         return;
@@ -139,6 +134,6 @@ fn deaths(out: &mut Page<'_>, cx: &Context<'_>) {
     out.close_table();
 }
 
-fn oaks(out: &mut Page<'_>, cx: &Context<'_>) {
+fn oaks(out: &mut Page<'_>, cx: &Region<'_>) {
     with_sources(out, cx, &w::OAKS_DISAGREE, &w::OAKS_SOURCES);
 }

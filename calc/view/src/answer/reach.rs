@@ -1,9 +1,9 @@
 //! The reach: keep clear, or why it stops.
 
-use super::frame::{Context, key, lead, open_part, twin};
+use super::frame::{Region, key, lead, open_part, twin};
 use super::ring::row;
 use crate::draw::mark::Swatch;
-use crate::draw::reach::{Reach, ReachLabels, Target, reach};
+use crate::draw::reach::{DrawnTarget, ReachFigure, ReachLabels, reach};
 use crate::draw::tree::Habit;
 use crate::measure;
 use crate::page::Page;
@@ -13,7 +13,7 @@ use calc::terms::method::Method;
 use calc::terms::species::Group;
 
 /// Keep clear: words, drawing, key, table.
-pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
     let found = &cx.say.answer.reach;
     open_part(
         out,
@@ -58,12 +58,12 @@ static LABELS: ReachLabels<'static> = ReachLabels {
 };
 
 /// Drawing, key and table. Where the answer stops nobody works, so no ground for workers is drawn.
-pub(super) fn figure(out: &mut Page<'_>, cx: &Context<'_>, working: bool) {
+pub(super) fn figure(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
     let answer = cx.say.answer;
     let found = &answer.reach;
     let units = cx.say.units();
     // Two of one kind that read alike are one flag.
-    let mut targets: Vec<Target> = Vec::new();
+    let mut targets: Vec<DrawnTarget> = Vec::new();
     for target in &found.targets {
         let Some(m) = target.distance_m else { continue };
         let inside = matches!(
@@ -73,7 +73,7 @@ pub(super) fn figure(out: &mut Page<'_>, cx: &Context<'_>, working: bool) {
         let name = w::target_short(target.kind);
         let label = cat!(name, ", ", measure::length(m).first(units));
         if !targets.iter().any(|known| known.label == label) {
-            targets.push(Target {
+            targets.push(DrawnTarget {
                 distance_m: m,
                 inside,
                 label,
@@ -100,7 +100,7 @@ pub(super) fn figure(out: &mut Page<'_>, cx: &Context<'_>, working: bool) {
     out.open("figure");
     reach(
         out.sink(),
-        &Reach {
+        &ReachFigure {
             height_used_m: found.height_m,
             height_estimate_m: answer.height.shown_m.unwrap_or(found.height_m),
             zone_m: found.zone_m,
@@ -122,7 +122,7 @@ pub(super) fn figure(out: &mut Page<'_>, cx: &Context<'_>, working: bool) {
     out.close_table();
 }
 
-fn legend(out: &mut Page<'_>, cx: &Context<'_>, working: bool) {
+fn legend(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
     let found = &cx.say.answer.reach;
     let units = cx.say.units();
     let used = measure::length(found.height_m);
@@ -140,7 +140,7 @@ fn legend(out: &mut Page<'_>, cx: &Context<'_>, working: bool) {
     key(out, &rows[..count]);
 }
 
-fn rows(out: &mut Page<'_>, cx: &Context<'_>, working: bool) {
+fn rows(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
     let found = &cx.say.answer.reach;
     let used = measure::length(found.height_m);
     row(out, w::ROW_HEIGHT, used.clone(), "");

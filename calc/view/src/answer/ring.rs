@@ -1,6 +1,6 @@
 //! Do: the numbers to carry, the steps, the trunk.
 
-use super::frame::{Context, items, open_part, table, twin};
+use super::frame::{Region, items, open_part, table, twin};
 use super::method;
 use super::sources::weakest;
 use crate::draw::trunk::{RingHeights, Trunk, TrunkLabels, trunk};
@@ -20,7 +20,7 @@ const THICK_MM: f64 = 0.75 * 25.4;
 const THIN_MM: f64 = 0.25 * 25.4;
 
 /// The part.
-pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     let largest = largest(cx);
     let ring = largest.and_then(|stem| Some((stem, stem.ring.as_ref()?)));
@@ -33,7 +33,7 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>) {
 }
 
 /// The stem that decides: the thickest that is not the one to keep.
-pub(super) fn largest<'a>(cx: &Context<'a>) -> Option<&'a StemAnswer> {
+pub(super) fn largest<'a>(cx: &Region<'a>) -> Option<&'a StemAnswer> {
     largest_of(cx.say.answer)
 }
 
@@ -52,7 +52,7 @@ pub fn ring_of(answer: &Answer) -> Option<&Ring> {
     largest_of(answer)?.ring.as_ref()
 }
 
-fn ring_part(out: &mut Page<'_>, cx: &Context<'_>, stem: &StemAnswer, ring: &Ring) {
+fn ring_part(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring) {
     let question = cx.say.question;
     open_part(out, cx, "do p-left", "do", w::DO, w::DO_ASKED);
     out.open_class("div", "split");
@@ -90,12 +90,12 @@ fn ring_part(out: &mut Page<'_>, cx: &Context<'_>, stem: &StemAnswer, ring: &Rin
 }
 
 /// Whether the species has thorns.
-pub(super) fn thorns(cx: &Context<'_>) -> bool {
+pub(super) fn thorns(cx: &Region<'_>) -> bool {
     cx.say.question.species.cautions.contains(&"TH1")
 }
 
 /// The three numbers that are carried to the tree.
-fn numbers(out: &mut Page<'_>, cx: &Context<'_>, ring: &Ring) {
+fn numbers(out: &mut Page<'_>, cx: &Region<'_>, ring: &Ring) {
     let height = Both {
         us: w::WAIST_TO_CHEST_FT.into(),
         metric: w::WAIST_TO_CHEST_M.into(),
@@ -110,7 +110,7 @@ fn numbers(out: &mut Page<'_>, cx: &Context<'_>, ring: &Ring) {
     out.p_class("soft", w::SMOOTH);
 }
 
-fn number(out: &mut Page<'_>, cx: &Context<'_>, name: &str, value: Both) {
+fn number(out: &mut Page<'_>, cx: &Region<'_>, name: &str, value: Both) {
     out.open("div");
     out.leaf("dt", name);
     out.open("dd");
@@ -158,9 +158,9 @@ static LABELS: TrunkLabels<'static> = TrunkLabels {
     hand: w::HAND,
     hand_size: w::HAND_SIZE,
 };
-const NO_SIZE: crate::draw::Both<'static> = crate::draw::Both { us: "", metric: "" };
+const NO_SIZE: crate::draw::Reading<'static> = crate::draw::Reading { us: "", metric: "" };
 
-fn draw(out: &mut Page<'_>, cx: &Context<'_>, stem: &StemAnswer, ring: &Ring) {
+fn draw(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring) {
     let units = cx.say.units();
     let size = measure::size(stem.dbh_mm);
     let bark = stem.bark.as_ref().map_or(0.0, |bark| bark.mm);
@@ -205,7 +205,7 @@ fn draw(out: &mut Page<'_>, cx: &Context<'_>, stem: &StemAnswer, ring: &Ring) {
     );
 }
 
-fn rows(out: &mut Page<'_>, cx: &Context<'_>, stem: &StemAnswer, ring: &Ring) {
+fn rows(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring) {
     let measured = words::confidence::grade(Grade::Measured);
     row(out, w::ROW_ACROSS, measure::size(stem.dbh_mm), measured);
     if let Some(bark) = &stem.bark {
@@ -230,7 +230,7 @@ pub(super) fn row(out: &mut Page<'_>, name: &str, value: Both, standing: &str) {
 }
 
 /// How a bark thickness stands: measured, or estimated with its range.
-pub(super) fn bark_standing(cx: &Context<'_>, bark: &calc::models::bark::Bark) -> String {
+pub(super) fn bark_standing(cx: &Region<'_>, bark: &calc::models::bark::Bark) -> String {
     if bark.measured {
         return words::confidence::grade(Grade::Measured).into();
     }
@@ -243,7 +243,7 @@ pub(super) fn bark_standing(cx: &Context<'_>, bark: &calc::models::bark::Bark) -
 }
 
 /// Each stem by itself, with its ring where the answer is one.
-pub(super) fn stems(out: &mut Page<'_>, cx: &Context<'_>, rings: bool) {
+pub(super) fn stems(out: &mut Page<'_>, cx: &Region<'_>, rings: bool) {
     let units = cx.say.units();
     let heads: &[&str] = if rings {
         &w::HEAD_STEMS

@@ -1,13 +1,13 @@
 //! What a value rests on: its sources with links, and the mark of its grade.
 
-use super::frame::Context;
+use super::frame::Region;
 use crate::draw::mark::Swatch;
 use crate::page::Page;
 use crate::words;
 use calc::terms::cite::{Cite, Grade};
 
 /// A source by its label, linked to its line of the sources page. Our own assumptions and the like have none.
-pub(super) fn source(out: &mut Page<'_>, cx: &Context<'_>, id: &str) {
+pub(super) fn source(out: &mut Page<'_>, cx: &Region<'_>, id: &str) {
     let known = cx.say.reference.source(id);
     let own = if id == "group" {
         cx.say.group_name()
@@ -26,7 +26,7 @@ pub(super) fn source(out: &mut Page<'_>, cx: &Context<'_>, id: &str) {
 }
 
 /// A line of sources with grade words for those that have no line of their own. Nothing where there is none.
-pub(super) fn cites(out: &mut Page<'_>, cx: &Context<'_>, list: &[Cite]) {
+pub(super) fn cites(out: &mut Page<'_>, cx: &Region<'_>, list: &[Cite]) {
     let mut seen: Vec<&str> = Vec::new();
     for cite in list {
         let bare = is_bare(cite);
@@ -49,14 +49,14 @@ pub(super) fn cites(out: &mut Page<'_>, cx: &Context<'_>, list: &[Cite]) {
 }
 
 /// The word for sources, then a line of them.
-pub(super) fn cited(out: &mut Page<'_>, cx: &Context<'_>, word: &str, list: &[Cite]) {
+pub(super) fn cited(out: &mut Page<'_>, cx: &Region<'_>, word: &str, list: &[Cite]) {
     out.text(word);
     cites(out, cx, list);
     out.text(".");
 }
 
 /// A soft paragraph in pieces, behind each but the last the source that it names.
-pub(super) fn with_sources(out: &mut Page<'_>, cx: &Context<'_>, pieces: &[&str], ids: &[&str]) {
+pub(super) fn with_sources(out: &mut Page<'_>, cx: &Region<'_>, pieces: &[&str], ids: &[&str]) {
     out.open_class("p", "soft");
     let mut ids = ids.iter();
     for piece in pieces {
@@ -87,12 +87,12 @@ pub(super) fn grade_mark(grade: Grade) -> Swatch {
 }
 
 /// The grade of a range in a drawing.
-pub(super) fn drawn_grade(grade: Grade) -> crate::draw::Grade {
+pub(super) fn drawn_grade(grade: Grade) -> crate::draw::RangeGrade {
     match grade {
-        Grade::Measured | Grade::Published => crate::draw::Grade::Measured,
-        Grade::Assumption | Grade::Memory => crate::draw::Grade::Assumed,
+        Grade::Measured | Grade::Published => crate::draw::RangeGrade::Measured,
+        Grade::Assumption | Grade::Memory => crate::draw::RangeGrade::Assumed,
         Grade::Related | Grade::Derived | Grade::Secondary | Grade::Practice => {
-            crate::draw::Grade::Estimated
+            crate::draw::RangeGrade::Estimated
         }
     }
 }

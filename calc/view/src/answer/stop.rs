@@ -1,6 +1,6 @@
 //! An answer that stops: what to stop, whom to call, why, what to say. No ring width and no steps.
 
-use super::frame::{Context, folded_table, lead, open_part};
+use super::frame::{Region, folded_table, lead, open_part};
 use super::verdict::{draw_tag, said};
 use super::{cautions, group, reach};
 use crate::measure;
@@ -11,7 +11,7 @@ use calc::models::reach::Outcome;
 use calc::terms::tree::Goal;
 
 /// The region under a stop.
-pub(super) fn answer(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn answer(out: &mut Page<'_>, cx: &Region<'_>) {
     let line = cx.say.answer.reach.outcome == Outcome::Line;
     let stop = if line { w::STOP_LINE } else { w::STOP };
     block(out, cx, stop, &|out| {
@@ -35,7 +35,7 @@ pub(super) fn answer(out: &mut Page<'_>, cx: &Context<'_>) {
 /// The frame of a stop: tag, heading, sentence, whom to call.
 pub(super) fn block(
     out: &mut Page<'_>,
-    cx: &Context<'_>,
+    cx: &Region<'_>,
     title: &str,
     call: &dyn Fn(&mut Page<'_>),
 ) {
@@ -50,7 +50,7 @@ pub(super) fn block(
     out.close_two();
 }
 
-fn why(out: &mut Page<'_>, cx: &Context<'_>) {
+fn why(out: &mut Page<'_>, cx: &Region<'_>) {
     let reach = &cx.say.answer.reach;
     let by_size = cx.say.group_answer().is_some_and(|own| own.stops);
     open_part(
@@ -70,7 +70,7 @@ fn why(out: &mut Page<'_>, cx: &Context<'_>) {
 }
 
 /// What to say on the phone, and the numbers for the professional, folded.
-fn phone(out: &mut Page<'_>, cx: &Context<'_>) {
+fn phone(out: &mut Page<'_>, cx: &Region<'_>) {
     open_part(out, cx, "p-full p-say", "say", w::SAY, w::SAY_ASKED);
     out.open_class("ol", "say3");
     say(out, w::WHAT_IT_IS, cx.say.what_it_is());
@@ -91,7 +91,7 @@ fn say(out: &mut Page<'_>, name: &str, value: String) {
     out.close_two();
 }
 
-fn rows(out: &mut Page<'_>, cx: &Context<'_>) {
+fn rows(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     let units = cx.say.units();
     let mut push = |name: &str, value: String, standing: &str| {
@@ -135,7 +135,7 @@ fn rows(out: &mut Page<'_>, cx: &Context<'_>) {
 }
 
 /// What lies between two lengths, in the reader's unit.
-fn from(cx: &Context<'_>, low: f64, high: f64) -> String {
+fn from(cx: &Region<'_>, low: f64, high: f64) -> String {
     let units = cx.say.units();
     w::estimated_from(
         measure::length(low).first(units),
@@ -144,7 +144,7 @@ fn from(cx: &Context<'_>, low: f64, high: f64) -> String {
 }
 
 /// What can be done without touching the tree: what would change the answer first.
-fn today(out: &mut Page<'_>, cx: &Context<'_>, line: bool) {
+fn today(out: &mut Page<'_>, cx: &Region<'_>, line: bool) {
     open_part(out, cx, "p-hide p-now", "now", w::TODAY, w::TODAY_ASKED);
     let height = &cx.say.answer.height;
     if !line && !height.measured {

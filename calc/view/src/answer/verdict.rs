@@ -1,6 +1,6 @@
 //! Tag, first sentence, and what stands beside it.
 
-use super::frame::Context;
+use super::frame::Region;
 use super::working;
 use crate::draw::tag::{TagKind, TagLabels, tag};
 use crate::measure;
@@ -10,7 +10,7 @@ use crate::words::visits;
 use calc::answer::Outcome;
 
 /// The tag of an outcome.
-pub(super) fn draw_tag(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn draw_tag(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     let kind = match answer.outcome {
         Outcome::Do => TagKind::Do,
@@ -38,7 +38,7 @@ pub(super) fn draw_tag(out: &mut Page<'_>, cx: &Context<'_>) {
 }
 
 /// Tag, first sentence, and what stands beside it.
-pub(super) fn block(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn block(out: &mut Page<'_>, cx: &Region<'_>) {
     out.open_class("div", "verdict");
     draw_tag(out, cx);
     out.open("div");
@@ -47,7 +47,7 @@ pub(super) fn block(out: &mut Page<'_>, cx: &Context<'_>) {
 }
 
 /// The first sentence with its lines, and the inputs for the printed page.
-pub(super) fn said(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn said(out: &mut Page<'_>, cx: &Region<'_>) {
     // A native tree is named before anything else is said, once.
     if !cx.nested
         && let Some(native) = cx.say.native()
@@ -84,7 +84,7 @@ fn lines(out: &mut Page<'_>, class: &str, list: &[String]) {
 }
 
 /// Whether the part of the visits gives the advice at one.
-fn answer_has_visits(cx: &Context<'_>) -> bool {
+fn answer_has_visits(cx: &Region<'_>) -> bool {
     let answer = cx.say.answer;
     !answer.visits.is_empty() && answer.headline_method == calc::terms::method::Method::BarkRing
 }

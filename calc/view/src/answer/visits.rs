@@ -1,6 +1,6 @@
 //! Then check: the visits, and what to do at one.
 
-use super::frame::{Context, button, folded_table, open_details, open_part};
+use super::frame::{Region, button, folded_table, open_details, open_part};
 use crate::control::{open_select, open_set, option, tick_text};
 use crate::draw::year::{Pin, VisitYear, VisitsLabels, visits};
 use crate::measure;
@@ -24,7 +24,7 @@ fn middle(visit: &Visit) -> NaiveDate {
 }
 
 /// Pins of the visits of a year: the day with the number of the list.
-pub(super) fn pins(cx: &Context<'_>, year: i32) -> Vec<Pin> {
+pub(super) fn pins(cx: &Region<'_>, year: i32) -> Vec<Pin> {
     let mut pins = Vec::new();
     for (visit, number) in cx.say.answer.visits.iter().zip(1..) {
         let day = middle(visit);
@@ -39,7 +39,7 @@ pub(super) fn pins(cx: &Context<'_>, year: i32) -> Vec<Pin> {
 }
 
 /// Visits and the outlook. Nothing where there is nothing to come back to.
-pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     if answer.visits.is_empty() {
         return;
@@ -75,7 +75,7 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>) {
 pub const ADVICE_ID: &str = "visit-a";
 
 /// The choice of what is seen, where a form reads it, and the advice to it.
-fn at_this_visit(out: &mut Page<'_>, cx: &Context<'_>) {
+fn at_this_visit(out: &mut Page<'_>, cx: &Region<'_>) {
     if cx.nested {
         return;
     }
@@ -97,7 +97,7 @@ fn at_this_visit(out: &mut Page<'_>, cx: &Context<'_>) {
     }
 }
 
-fn choice(out: &mut Page<'_>, cx: &Context<'_>) {
+fn choice(out: &mut Page<'_>, cx: &Region<'_>) {
     let asked = cx.say.question.visit.as_ref();
     let at = asked.map(|asked| asked.at);
     open_select(out, "visit.at", w::VISIT_WHEN, "");
@@ -158,7 +158,7 @@ fn choice(out: &mut Page<'_>, cx: &Context<'_>) {
 }
 
 /// What may be seen, and what the model advises at the first visit and in season 3.
-fn at_a_visit(out: &mut Page<'_>, cx: &Context<'_>) {
+fn at_a_visit(out: &mut Page<'_>, cx: &Region<'_>) {
     let plan = &cx.say.answer.visits;
     let (Some(ringed), Some(first), Some(third)) = (
         cx.say.answer.advised_day,
@@ -192,7 +192,7 @@ fn at_a_visit(out: &mut Page<'_>, cx: &Context<'_>) {
     out.close_table();
 }
 
-fn draw_visits(out: &mut Page<'_>, cx: &Context<'_>) {
+fn draw_visits(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     let ring_day = answer.advised_day;
     let Some(first) = ring_day.or(answer.visits.first().map(middle)) else {
@@ -231,7 +231,7 @@ fn draw_visits(out: &mut Page<'_>, cx: &Context<'_>) {
 }
 
 /// Visits of one kind and season are one row.
-fn list(out: &mut Page<'_>, cx: &Context<'_>) {
+fn list(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     out.open_class("ul", "checks");
     let mut at = 0;

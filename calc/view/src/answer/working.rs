@@ -1,16 +1,16 @@
 //! Working: the inputs as read, what was assumed, how each number was made; and what to keep.
 
-use super::frame::{Context, button, field_link, open_details, open_part, sub};
+use super::frame::{Region, button, field_link, open_details, open_part, sub};
 use super::sources::{cites, source};
 use crate::page::Page;
-use crate::words::{self, working as w, working::Told};
+use crate::words::{self, working as w, working::Input};
 
 /// What was told or assumed, a row each; beside the form, each leads to its field.
 fn told_rows(
     out: &mut Page<'_>,
-    cx: &Context<'_>,
+    cx: &Region<'_>,
     class: &'static str,
-    list: &[Told],
+    list: &[Input],
     to_field: &str,
 ) {
     out.open_class("dl", class);
@@ -30,7 +30,7 @@ fn told_rows(
 }
 
 /// The part.
-pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>, stops: bool) {
+pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
     open_part(out, cx, "p-right p-work", "work", w::WORKING, "");
     sub(out, cx, w::TOLD);
     told_rows(out, cx, "kv", &cx.say.told(), w::CHANGE);
@@ -60,7 +60,7 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>, stops: bool) {
 }
 
 /// Every source of the answer, folded.
-fn sources(out: &mut Page<'_>, cx: &Context<'_>) {
+fn sources(out: &mut Page<'_>, cx: &Region<'_>) {
     let mut list: Vec<&str> = Vec::new();
     for line in &cx.say.answer.sources {
         if cx.say.reference.source(line.id).is_some() && !line.id.ends_with("-MEM") {
@@ -89,7 +89,7 @@ fn sources(out: &mut Page<'_>, cx: &Context<'_>) {
 }
 
 /// All inputs in one paragraph, for the printed page: given, assumed, left.
-pub(super) fn sheet_inputs(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn sheet_inputs(out: &mut Page<'_>, cx: &Region<'_>) {
     let stops = cx.say.answer.outcome == calc::answer::Outcome::Professional;
     let text = inputs(String::new(), &cx.say.told());
     out.open_class("p", "sheetin");
@@ -99,7 +99,7 @@ pub(super) fn sheet_inputs(out: &mut Page<'_>, cx: &Context<'_>) {
     out.close();
 }
 
-fn inputs(mut text: String, list: &[Told]) -> String {
+fn inputs(mut text: String, list: &[Input]) -> String {
     for told in list {
         text = cat!(text, &told.label, ": ", &told.value, ". ");
     }
@@ -107,7 +107,7 @@ fn inputs(mut text: String, list: &[Told]) -> String {
 }
 
 /// Print and copy. Only where the host wires the buttons.
-pub(super) fn keep(out: &mut Page<'_>, cx: &Context<'_>, stops: bool) {
+pub(super) fn keep(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
     if !cx.options.with_buttons {
         return;
     }

@@ -1,8 +1,8 @@
 //! The form's tapes, 280 wide: what was typed, drawn back at once.
 
-use super::Both;
-use super::pen::{At, Pen, width};
-use super::tape::{Rule, Scale, TENS, Tape};
+use super::Reading;
+use super::pen::{Anchor, Pen, width};
+use super::tape::{Rule, TENS, Tape, TapeScale};
 use super::trunk::size_scale;
 use crate::out::Out;
 
@@ -16,7 +16,7 @@ pub struct SizeLabels<'a> {
     /// Centimetres.
     pub cm: &'a str,
     /// The reading.
-    pub size: Both<'a>,
+    pub size: Reading<'a>,
 }
 
 const X0: f64 = 4.0;
@@ -51,7 +51,7 @@ fn label(pen: &mut Pen<'_>, x: f64, y: f64, size: f64, class: &str, text: &str) 
         y,
         size,
         class,
-        At::Middle,
+        Anchor::Middle,
         text,
     );
 }
@@ -103,7 +103,7 @@ pub fn distance_tape(out: &mut dyn Out, d: &Distance<'_>, l: &DistanceLabels<'_>
         pen.rect("s", [X0 + h * px, 49.0, (zone - h) * px, 31.0], "url(#hw)");
     }
     tape.edges(&mut pen, true, true);
-    let scale = Scale {
+    let scale = TapeScale {
         px: px * if d.metric { 1.0 } else { 0.3048 },
         rule: &Rule {
             steps: &TENS,
@@ -116,8 +116,8 @@ pub fn distance_tape(out: &mut dyn Out, d: &Distance<'_>, l: &DistanceLabels<'_>
     };
     let name = width(l.unit, 14.0, false);
     tape.scale(&mut pen, &scale, &[[X1 + 4.0 - name / 2.0, name / 2.0]]);
-    pen.text(X0 + 8.0, 100.0, 14.0, "", At::Start, "0");
-    pen.text(X1 + 4.0, 100.0, 14.0, "mut", At::End, l.unit);
+    pen.text(X0 + 8.0, 100.0, 14.0, "", Anchor::Start, "0");
+    pen.text(X1 + 4.0, 100.0, 14.0, "mut", Anchor::End, l.unit);
     for m in d.targets_m {
         let x = X0 + m * px;
         if x < X1 - 2.0 {

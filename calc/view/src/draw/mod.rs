@@ -8,17 +8,17 @@
 //! ```text
 //! mark::defs(out)                                       once a root: the hatch patterns
 //! mark::swatch(out, Swatch::Hatch)                      inline key symbol, class gm
-//! mark::brand(out)  mark::sun(out)                      page head
+//! mark::brand(out)                                      mark::sun(out)                      page head
 //! tag::tag(out, TagKind::Do, &TagLabels)                the five tags, class tag
 //! trunk::trunk(out, &Trunk, &TrunkLabels)               section, tape, side view; one SVG, 372 wide
-//! reach::reach(out, &Reach, &ReachLabels)               wide and narrow
-//! year::year(out, &Year, &YearLabels)                   wide and narrow (two rows of six months)
-//! year::year_small(out, &Year, &YearLabels)             the form's tape, 280 wide
+//! reach::reach(out, &ReachFigure, &ReachLabels)         wide and narrow
+//! year::year(out, &YearTape, &YearLabels)               wide and narrow (two rows of six months)
+//! year::year_small(out, &YearTape, &YearLabels)         the form's tape, 280 wide
 //! year::visits(out, &[VisitYear], &VisitsLabels)        one row a year, wide and narrow
 //! form::size_tape(out, Option<mm>, &SizeLabels)         the form's tape, 280 wide
 //! form::distance_tape(out, &Distance, &DistanceLabels)  the form's tape, 280 wide
-//! range::range(out, &Range, &RangeLabels)               minutes or years, low to high
-//! range::shares(out, &[Share], &SharesLabels)           0 to 100 in 100, one bar a row
+//! range::range(out, &RangeBar, &RangeLabels)            minutes or years, low to high
+//! range::shares(out, &[ShareBar], &SharesLabels)        0 to 100 in 100, one bar a row
 //! ruler::foot(out, width_mm, inches, centimetres)       print: 1:1
 //! ruler::head(out)                                      the ruled line of page head and foot
 //! tree::stand(out)                                      the tree of the home page, decor
@@ -42,7 +42,7 @@ pub mod year;
 
 /// One reading worded in both systems: `"14½ in"` and `"37 cm"`.
 #[derive(Clone, Copy, Default)]
-pub struct Both<'a> {
+pub struct Reading<'a> {
     /// US units.
     pub us: &'a str,
     /// Metric units.
@@ -51,7 +51,7 @@ pub struct Both<'a> {
 
 /// How well a range is known; the same marks as in every key.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
-pub enum Grade {
+pub enum RangeGrade {
     /// Measured: solid.
     Measured,
     /// Estimated or field practice: hatched.

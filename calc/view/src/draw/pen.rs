@@ -5,7 +5,7 @@ use crate::out::Out;
 
 /// Where text stands against its x.
 #[derive(Clone, Copy, PartialEq)]
-pub(super) enum At {
+pub(super) enum Anchor {
     Start,
     Middle,
     End,
@@ -119,7 +119,7 @@ impl Pen<'_> {
         self.end();
     }
     /// Text on a baseline; an empty text draws nothing.
-    pub(super) fn text(&mut self, x: f64, y: f64, size: f64, class: &str, at: At, text: &str) {
+    pub(super) fn text(&mut self, x: f64, y: f64, size: f64, class: &str, at: Anchor, text: &str) {
         if text.is_empty() {
             return;
         }
@@ -129,9 +129,9 @@ impl Pen<'_> {
         self.at("y", y);
         self.at("font-size", size);
         match at {
-            At::Start => {}
-            At::Middle => self.out.attr("text-anchor", "middle"),
-            At::End => self.out.attr("text-anchor", "end"),
+            Anchor::Start => {}
+            Anchor::Middle => self.out.attr("text-anchor", "middle"),
+            Anchor::End => self.out.attr("text-anchor", "end"),
         }
         self.out.text(text);
         self.end();
@@ -144,7 +144,7 @@ impl Pen<'_> {
         }
         let h = size * 1.45;
         self.rect("s fp", [x - w / 2.0, y - h / 2.0, w, h], "");
-        self.text(x, y + size * 0.35, size, "tb plate", At::Middle, text);
+        self.text(x, y + size * 0.35, size, "tb plate", Anchor::Middle, text);
         true
     }
     /// A number in a circle: a visit or a target.
@@ -152,7 +152,7 @@ impl Pen<'_> {
         self.circle("s fp", x, y, 11.0);
         let mut s = String::new();
         super::number::whole(&mut s, u64::from(n));
-        self.text(x, y + 5.0, 14.0, "tb", At::Middle, &s);
+        self.text(x, y + 5.0, 14.0, "tb", Anchor::Middle, &s);
     }
     /// A dimension line from `y0` down to `y1` with end bars; heads only where they fit.
     pub(super) fn dimension(&mut self, x: f64, y0: f64, y1: f64) {

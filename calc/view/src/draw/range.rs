@@ -1,13 +1,13 @@
 //! Ranges: minutes and years from low to high, and shares out of a hundred by season.
 
-use super::Grade;
-use super::pen::{At, FIGURES, Pen, width};
-use super::tape::{Rule, Scale, TENS, Tape};
+use super::RangeGrade;
+use super::pen::{Anchor, FIGURES, Pen, width};
+use super::tape::{Rule, TENS, Tape, TapeScale};
 use crate::out::Out;
 
 /// A range in one unit (minutes, years).
 #[derive(Clone, Copy, Debug)]
-pub struct Range {
+pub struct RangeBar {
     /// Low end.
     pub low: f64,
     /// Typical; a tick stands here.
@@ -15,7 +15,7 @@ pub struct Range {
     /// High end.
     pub high: f64,
     /// How well it is known.
-    pub grade: Grade,
+    pub grade: RangeGrade,
 }
 
 /// Words of a range.
@@ -31,7 +31,7 @@ pub struct RangeLabels<'a> {
 
 /// A share of a hundred, one bar.
 #[derive(Clone, Debug)]
-pub struct Share {
+pub struct ShareBar {
     /// Low end, 0 to 100.
     pub low: f64,
     /// Typical.
@@ -39,7 +39,7 @@ pub struct Share {
     /// High end, 0 to 100.
     pub high: f64,
     /// How well it is known.
-    pub grade: Grade,
+    pub grade: RangeGrade,
     /// Over the bar: `"season 1: 20 to 60 in 100"`.
     pub label: String,
 }
@@ -54,7 +54,7 @@ pub struct SharesLabels<'a> {
 }
 
 /// Draws a range, wide and narrow.
-pub fn range(out: &mut dyn Out, r: &Range, l: &RangeLabels<'_>) {
+pub fn range(out: &mut dyn Out, r: &RangeBar, l: &RangeLabels<'_>) {
     let mut pen = Pen { out };
     // Room beyond the high end, so that the tape visibly goes on.
     let longest = (r.high * 1.4).max(r.low + 1.0).max(1.0);
@@ -85,7 +85,7 @@ pub fn range(out: &mut dyn Out, r: &Range, l: &RangeLabels<'_>) {
             21.0,
             17.0,
             "tb",
-            At::Middle,
+            Anchor::Middle,
             l.likely,
         );
         pen.end();
@@ -93,7 +93,7 @@ pub fn range(out: &mut dyn Out, r: &Range, l: &RangeLabels<'_>) {
 }
 
 /// Draws shares from 0 to 100, a bar a row on one tape, wide and narrow.
-pub fn shares(out: &mut dyn Out, rows: &[Share], l: &SharesLabels<'_>) {
+pub fn shares(out: &mut dyn Out, rows: &[ShareBar], l: &SharesLabels<'_>) {
     let mut pen = Pen { out };
     for (class, w) in &FIGURES {
         let foot = 24.0 + 58.0 * rows.len() as f64;
@@ -107,7 +107,7 @@ pub fn shares(out: &mut dyn Out, rows: &[Share], l: &SharesLabels<'_>) {
         let px = (tape.x1 - tape.x0) / 100.0;
         for (i, r) in rows.iter().enumerate() {
             let y = 46.0 + 58.0 * i as f64;
-            pen.text(12.0, y - 6.0, 15.0, "", At::Start, &r.label);
+            pen.text(12.0, y - 6.0, 15.0, "", Anchor::Start, &r.label);
             bar(
                 &mut pen,
                 [tape.x0 + r.low * px, y, (r.high - r.low) * px, 24.0],
@@ -123,11 +123,11 @@ pub fn shares(out: &mut dyn Out, rows: &[Share], l: &SharesLabels<'_>) {
     }
 }
 
-fn bar(pen: &mut Pen<'_>, b: [f64; 4], grade: Grade) {
+fn bar(pen: &mut Pen<'_>, b: [f64; 4], grade: RangeGrade) {
     match grade {
-        Grade::Measured => pen.rect("s fband", b, ""),
-        Grade::Estimated => pen.rect("s", b, "url(#h)"),
-        Grade::Assumed => pen.rect("dash", b, "url(#hw)"),
+        RangeGrade::Measured => pen.rect("s fband", b, ""),
+        RangeGrade::Estimated => pen.rect("s", b, "url(#h)"),
+        RangeGrade::Assumed => pen.rect("dash", b, "url(#hw)"),
     }
 }
 
@@ -152,7 +152,7 @@ fn axis(pen: &mut Pen<'_>, tape: &Tape, px: f64, unit: &str, y: f64) {
             ticks: [8.0, 8.0, 13.0],
         }
     };
-    let scale = Scale {
+    let scale = TapeScale {
         px,
         rule,
         way: 1.0,
@@ -163,6 +163,6 @@ fn axis(pen: &mut Pen<'_>, tape: &Tape, px: f64, unit: &str, y: f64) {
     let name = width(unit, 15.0, false);
     let avoid = [[end - name / 2.0, name / 2.0]];
     tape.scale(pen, &scale, &avoid);
-    pen.text(tape.x0 + 8.0, y, 15.0, "", At::Start, "0");
-    pen.text(end, y, 15.0, "mut", At::End, unit);
+    pen.text(tape.x0 + 8.0, y, 15.0, "", Anchor::Start, "0");
+    pen.text(end, y, 15.0, "mut", Anchor::End, unit);
 }

@@ -4,15 +4,15 @@ mod flags;
 
 use self::flags::{ROW, Taken, flags};
 use super::number::within;
-use super::pen::{At, D, Pen, halves, width};
+use super::pen::{Anchor, D, Pen, halves, width};
 use super::tag::octagon;
-use super::tape::{Rule, Scale, TENS, Tape};
+use super::tape::{Rule, TENS, Tape, TapeScale};
 use super::tree::{Habit, person, tree};
 use crate::out::Out;
 
 /// Heights and distances, metres.
 #[derive(Clone, Copy, Debug)]
-pub struct Reach<'a> {
+pub struct ReachFigure<'a> {
     /// The height the answer used: the arc and the first edge.
     pub height_used_m: f64,
     /// The height estimated or measured: the tree is drawn this tall.
@@ -22,14 +22,14 @@ pub struct Reach<'a> {
     /// Where people must be out to while working; none in an answer that stops.
     pub people_out_m: Option<f64>,
     /// Things it could hit.
-    pub targets: &'a [Target],
+    pub targets: &'a [DrawnTarget],
     /// How the tree is drawn.
     pub habit: Habit,
 }
 
 /// A thing it could hit. Its direction is not known, so the plan shows a ring.
 #[derive(Clone, Debug)]
-pub struct Target {
+pub struct DrawnTarget {
     /// From the middle of the trunk, metres.
     pub distance_m: f64,
     /// Whether it stops the answer: drawn as an octagon.
@@ -107,7 +107,7 @@ const LOOKS: [Look; 2] = [
     },
 ];
 
-impl Reach<'_> {
+impl ReachFigure<'_> {
     /// Metres left and right of the trunk that are drawn.
     fn span(&self) -> [f64; 2] {
         let h = self.height_used_m.max(1.0);
@@ -129,14 +129,14 @@ impl Reach<'_> {
 }
 
 /// Draws the wide and the narrow figure.
-pub fn reach(out: &mut dyn Out, r: &Reach<'_>, l: &ReachLabels<'_>) {
+pub fn reach(out: &mut dyn Out, r: &ReachFigure<'_>, l: &ReachLabels<'_>) {
     let mut pen = Pen { out };
     for look in &LOOKS {
         figure(&mut pen, r, l, look);
     }
 }
 
-fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &'static Look) {
+fn figure(pen: &mut Pen<'_>, r: &ReachFigure<'_>, l: &ReachLabels<'_>, look: &'static Look) {
     let px = r.scale(look.w);
     let x0 = r.span()[0] * px;
     let high = r.height_used_m * px;
@@ -181,7 +181,7 @@ fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &'static 
     pen.line("s", dim - 7.0, ground, x0, ground);
     pen.dimension(dim, tip, ground);
     tree(pen, x0, ground, r.height_estimate_m * px, r.habit);
-    pen.text(x0 + 12.0, tip - 7.0, look.small, "", At::Start, caption);
+    pen.text(x0 + 12.0, tip - 7.0, look.small, "", Anchor::Start, caption);
 
     plan_view(pen, r, l, look, [x0, px, tape.bottom, plan_h]);
 
@@ -196,7 +196,7 @@ fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &'static 
     let mut avoid: Vec<[f64; 2]> = drawn.iter().map(|x| [*x, 1.0]).collect();
     avoid.push([x0 + 16.0, 8.0]);
     let mut scale = |px: f64, way: f64, y: f64, name: &str| {
-        let scale = Scale {
+        let scale = TapeScale {
             px,
             rule: &look.rule,
             way,
@@ -204,7 +204,7 @@ fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &'static 
             font: look.small,
         };
         tape.scale(pen, &scale, &avoid);
-        pen.text(x0 + 9.0, y, look.small, "mut", At::Start, name);
+        pen.text(x0 + 9.0, y, look.small, "mut", Anchor::Start, name);
     };
     scale(px * 0.3048, 1.0, ground + 27.0, l.foot);
     scale(px, -1.0, ground + 42.0, l.metre);
@@ -241,9 +241,9 @@ fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &'static 
         if f.named {
             let pin = if numbered { 16.0 } else { 0.0 };
             let x = match f.at {
-                At::Start => f.x + pin,
-                At::Middle => f.x,
-                At::End => f.x - pin,
+                Anchor::Start => f.x + pin,
+                Anchor::Middle => f.x,
+                Anchor::End => f.x - pin,
             };
             pen.text(x, y, look.font, "tb halo", f.at, &t.label);
         }
@@ -261,7 +261,7 @@ fn figure(pen: &mut Pen<'_>, r: &Reach<'_>, l: &ReachLabels<'_>, look: &'static 
 /// The ground from above.
 fn plan_view(
     pen: &mut Pen<'_>,
-    r: &Reach<'_>,
+    r: &ReachFigure<'_>,
     l: &ReachLabels<'_>,
     look: &Look,
     [x0, px, top, h]: [f64; 4],
@@ -340,7 +340,7 @@ fn plan_view(
         let x = x0 + (radius * radius - h * h).max(0.0).sqrt();
         let w = width(text, 15.0, false) / 2.0;
         if x - w > last && x + w <= look.w {
-            pen.text(x, top + h + 21.0, 15.0, "", At::Middle, text);
+            pen.text(x, top + h + 21.0, 15.0, "", Anchor::Middle, text);
             last = x + w + 8.0;
         }
     }

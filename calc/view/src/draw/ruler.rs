@@ -1,7 +1,7 @@
 //! Rulers: 1:1 at the foot of a printed page, and the ruled line of head and foot.
 
 use super::number::whole;
-use super::pen::{At, D, Pen};
+use super::pen::{Anchor, D, Pen};
 use crate::out::Out;
 
 /// A ruler `width_mm` long and 12 mm high, inches above and millimetres below; its unit is the
@@ -54,7 +54,7 @@ pub fn foot(out: &mut dyn Out, width_mm: u16, inch: &str, cm: &str) {
     let mut label = |x: f64, y: f64, n: u64| {
         let mut s = String::new();
         whole(&mut s, n);
-        pen.text(x, y, 3.0, "", At::End, &s);
+        pen.text(x, y, 3.0, "", Anchor::End, &s);
     };
     for n in 1..=sixteenths / 16 {
         label(n as f64 * 25.4 - 0.8, 5.2, n);
@@ -62,8 +62,8 @@ pub fn foot(out: &mut dyn Out, width_mm: u16, inch: &str, cm: &str) {
     for n in 1..=u64::from(width_mm) / 10 {
         label(n as f64 * 10.0 - 0.8, 9.8, n);
     }
-    pen.text(1.2, 5.2, 3.0, "", At::Start, inch);
-    pen.text(1.2, 9.8, 3.0, "", At::Start, cm);
+    pen.text(1.2, 5.2, 3.0, "", Anchor::Start, inch);
+    pen.text(1.2, 9.8, 3.0, "", Anchor::Start, cm);
     pen.end();
 }
 

@@ -1,7 +1,7 @@
 //! The verdict: a tree tag. Shape, then word, then number and day; colour comes last.
 
 use super::number::within;
-use super::pen::{At, Pen, halves, outline, width};
+use super::pen::{Anchor, Pen, halves, outline, width};
 use crate::out::Out;
 
 /// The five verdicts, no more.
@@ -78,12 +78,19 @@ pub fn tag(out: &mut dyn Out, kind: TagKind, labels: &TagLabels<'_>) {
         // Two lines before small print.
         Some((first, rest)) if size < 21.0 => {
             let size = fit(first, 25.0, true).min(fit(rest, 25.0, true));
-            pen.text(LEFT, 77.0, size, ink, At::Start, first);
-            pen.text(LEFT, 77.0 + size, size, ink, At::Start, rest);
+            pen.text(LEFT, 77.0, size, ink, Anchor::Start, first);
+            pen.text(LEFT, 77.0 + size, size, ink, Anchor::Start, rest);
         }
         _ => {
             let drop = if labels.line.is_empty() { 91.0 } else { 84.0 };
-            pen.text(LEFT, drop + size * 0.33, size, ink, At::Start, labels.word);
+            pen.text(
+                LEFT,
+                drop + size * 0.33,
+                size,
+                ink,
+                Anchor::Start,
+                labels.word,
+            );
         }
     }
     let ink = if clear { "" } else { "on" };
@@ -92,7 +99,7 @@ pub fn tag(out: &mut dyn Out, kind: TagKind, labels: &TagLabels<'_>) {
         122.0,
         fit(labels.line, 16.0, false),
         ink,
-        At::Start,
+        Anchor::Start,
         labels.line,
     );
     pen.end();

@@ -1,6 +1,6 @@
 //! The measuring tape: the one grammar of all drawings (hook, notch, ticks, torn end).
 
-use super::pen::{At, D, Pen, width};
+use super::pen::{Anchor, D, Pen, width};
 
 /// A horizontal tape: zero at `x0`, drawn to `x1`, edges at `top` and `bottom`.
 pub(super) struct Tape {
@@ -21,7 +21,7 @@ pub(super) struct Rule {
 }
 
 /// One side of a tape.
-pub(super) struct Scale {
+pub(super) struct TapeScale {
     /// Pixels a unit.
     pub px: f64,
     /// What it may be divided into.
@@ -88,7 +88,7 @@ impl Tape {
 
     /// Ticks and numbers of one side. Numbers that would touch a stretch of `avoid` (middle, half its
     /// width) are left out, never shrunk.
-    pub(super) fn scale(&self, pen: &mut Pen<'_>, s: &Scale, avoid: &[[f64; 2]]) {
+    pub(super) fn scale(&self, pen: &mut Pen<'_>, s: &TapeScale, avoid: &[[f64; 2]]) {
         let Rule {
             steps,
             least: [fine, named],
@@ -119,7 +119,7 @@ impl Tape {
                 let text = super::number::num(value);
                 let half = width(&text, s.font, false) / 2.0 + 4.0;
                 if x + half < self.x1 && avoid.iter().all(|[a, w]| (a - x).abs() > half + w) {
-                    pen.text(x, s.y, s.font, "", At::Middle, &text);
+                    pen.text(x, s.y, s.font, "", Anchor::Middle, &text);
                 }
             }
             i += 1;

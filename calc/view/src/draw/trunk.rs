@@ -5,9 +5,9 @@ mod section;
 
 use self::hand::palm;
 use self::section::above;
-use super::Both;
-use super::pen::{At, D, Pen, halves, width};
-use super::tape::{INCH, Rule, Scale, TENS, Tape};
+use super::Reading;
+use super::pen::{Anchor, D, Pen, halves, width};
+use super::tape::{INCH, Rule, TENS, Tape, TapeScale};
 use crate::out::Out;
 
 /// Sizes of one stem, millimetres.
@@ -42,13 +42,13 @@ pub struct TrunkLabels<'a> {
     /// Bark.
     pub bark: &'a str,
     /// Bark thickness, one side.
-    pub bark_size: Both<'a>,
+    pub bark_size: Reading<'a>,
     /// Wood, in the section.
     pub wood: &'a str,
     /// Dead bark, two short lines; drawn if the live share is under 1.
     pub dead_bark: [&'a str; 2],
     /// Diameter.
-    pub size: Both<'a>,
+    pub size: Reading<'a>,
     /// Names of the two scales.
     pub inch: &'a str,
     /// Centimetres.
@@ -60,11 +60,11 @@ pub struct TrunkLabels<'a> {
     /// Beside the least ring.
     pub at_least: &'a str,
     /// Height of the least ring.
-    pub at_least_size: Both<'a>,
+    pub at_least_size: Reading<'a>,
     /// Beside the better ring.
     pub better: &'a str,
     /// Height of the better ring.
-    pub better_size: Both<'a>,
+    pub better_size: Reading<'a>,
     /// Over the hand.
     pub hand: &'a str,
     /// Its length in both units.
@@ -140,7 +140,7 @@ pub fn trunk(out: &mut dyn Out, t: &Trunk, l: &TrunkLabels<'_>) {
             tape.top - 8.0,
             17.0,
             "tb",
-            At::Start,
+            Anchor::Start,
             l.size.us,
         );
         pen.text(
@@ -148,7 +148,7 @@ pub fn trunk(out: &mut dyn Out, t: &Trunk, l: &TrunkLabels<'_>) {
             tape.bottom + 20.0,
             TEXT,
             "",
-            At::Start,
+            Anchor::Start,
             l.size.metric,
         );
     }
@@ -161,8 +161,8 @@ pub fn trunk(out: &mut dyn Out, t: &Trunk, l: &TrunkLabels<'_>) {
     let hand_x = W - 6.0 - hand * 0.34;
     palm(&mut pen, hand_x, bottom + 6.0, hand);
     let top = bottom + 6.0 - hand;
-    pen.text(W - 2.0, top - 26.0, 15.0, "", At::End, l.hand);
-    pen.text(W - 2.0, top - 8.0, 15.0, "", At::End, l.hand_size);
+    pen.text(W - 2.0, top - 26.0, 15.0, "", Anchor::End, l.hand);
+    pen.text(W - 2.0, top - 8.0, 15.0, "", Anchor::End, l.hand_size);
     pen.end();
 }
 
@@ -198,7 +198,7 @@ pub(super) fn size_scale(
     let avoid = [[names + half, half], [x.unwrap_or(names), 0.0]];
     let mid = (tape.top + tape.bottom) / 2.0;
     let mut draw = |px: f64, rule: &'static Rule, way: f64, y: f64, name: &str| {
-        let scale = Scale {
+        let scale = TapeScale {
             px,
             rule,
             way,
@@ -206,7 +206,7 @@ pub(super) fn size_scale(
             font,
         };
         tape.scale(pen, &scale, &avoid);
-        pen.text(names, y, font, "mut", At::Start, name);
+        pen.text(names, y, font, "mut", Anchor::Start, name);
     };
     draw(px * 25.4, &INCHES, 1.0, mid - 2.0, inch);
     draw(px * 10.0, &CENTIMETRES, -1.0, mid + font - 2.0, cm);
@@ -299,16 +299,16 @@ fn side(
         );
     }
     pen.dimension(left - 18.0, ring_top, ring_top + least);
-    let stack = |pen: &mut Pen<'_>, x: f64, y: f64, name: &str, size: &Both<'_>| {
+    let stack = |pen: &mut Pen<'_>, x: f64, y: f64, name: &str, size: &Reading<'_>| {
         match halves(name) {
             Some((first, rest)) if x + width(name, 15.5, false) > if x < X0 { 56.0 } else { W } => {
-                pen.text(x, y - 33.0, 15.5, "", At::Start, first);
-                pen.text(x, y - 16.0, 15.5, "", At::Start, rest);
+                pen.text(x, y - 33.0, 15.5, "", Anchor::Start, first);
+                pen.text(x, y - 16.0, 15.5, "", Anchor::Start, rest);
             }
-            _ => pen.text(x, y - 16.0, 15.5, "", At::Start, name),
+            _ => pen.text(x, y - 16.0, 15.5, "", Anchor::Start, name),
         }
-        pen.text(x, y + 5.0, 18.0, "tb", At::Start, size.us);
-        pen.text(x, y + 24.0, TEXT, "", At::Start, size.metric);
+        pen.text(x, y + 5.0, 18.0, "tb", Anchor::Start, size.us);
+        pen.text(x, y + 24.0, TEXT, "", Anchor::Start, size.metric);
     };
     stack(
         pen,

@@ -4,14 +4,14 @@ mod visits;
 
 pub use self::visits::{VisitYear, VisitsLabels, visits};
 
-use super::pen::{At, D, Pen, sort, width};
+use super::pen::{Anchor, D, Pen, sort, width};
 use super::tape::Tape;
 use crate::out::Out;
 
 /// Days of the year, 1 to 365, both included; wraps the new year if `to` is before `from`.
 /// 29 February counts as 28.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
-pub struct Span {
+pub struct DaySpan {
     /// First day.
     pub from: u16,
     /// Last day.
@@ -29,17 +29,17 @@ pub struct Pin {
 
 /// What a year tape shows.
 #[derive(Clone, Copy, Default, Debug)]
-pub struct Year<'a> {
+pub struct YearTape<'a> {
     /// Bark slips: solid.
-    pub slips: &'a [Span],
+    pub slips: &'a [DaySpan],
     /// Bark may slip: hatched.
-    pub may_slip: &'a [Span],
+    pub may_slip: &'a [DaySpan],
     /// Closed by a rule: crossed.
-    pub closed: &'a [Span],
+    pub closed: &'a [DaySpan],
     /// Cautions that close nothing (nesting, bats): a dotted line.
-    pub caution: &'a [Span],
+    pub caution: &'a [DaySpan],
     /// Both open: bracketed.
-    pub window: &'a [Span],
+    pub window: &'a [DaySpan],
     /// Today: a small notch; left out where it is the day asked.
     pub today: Option<u16>,
     /// The day asked about: a notch with a line through the lanes.
@@ -79,7 +79,7 @@ const BARK: f64 = 65.0;
 const FOOT: f64 = 91.0;
 
 /// A stretch of the year on one tape.
-struct Row {
+struct TapeRow {
     x0: f64,
     x1: f64,
     /// The months as [`MONTHS`] has them, and the day behind the last.
@@ -88,7 +88,7 @@ struct Row {
     font: f64,
 }
 
-impl Row {
+impl TapeRow {
     /// The middle of nothing: the left edge of a day counted from zero.
     fn x(&self, day: f64) -> f64 {
         let (from, to) = self.ends();
@@ -105,7 +105,7 @@ impl Row {
         both.map(|(from, to)| (f64::from(*from), f64::from(*to)))
     }
     /// The parts of spans that lie in this row, as x from and to; a span that wraps gives two.
-    fn pieces(&self, spans: &[Span]) -> Vec<[f64; 2]> {
+    fn pieces(&self, spans: &[DaySpan]) -> Vec<[f64; 2]> {
         let (from, to) = self.ends();
         let mut all = Vec::new();
         for s in spans {
@@ -133,9 +133,9 @@ impl Row {
 }
 
 /// Draws the year, wide, and narrow in two rows of six months.
-pub fn year(out: &mut dyn Out, y: &Year<'_>, l: &YearLabels<'_>) {
+pub fn year(out: &mut dyn Out, y: &YearTape<'_>, l: &YearLabels<'_>) {
     let mut pen = Pen { out };
-    let wide = Row {
+    let wide = TapeRow {
         x0: 3.0,
         x1: 717.0,
         months: &MONTHS,
@@ -146,7 +146,7 @@ pub fn year(out: &mut dyn Out, y: &Year<'_>, l: &YearLabels<'_>) {
     pen.svg("d wide", 720.0, end, l.aria);
     row(&mut pen, &wide, y, l, &l.months, l.window);
     pen.end();
-    let half = |months: &'static [u16], top: f64| Row {
+    let half = |months: &'static [u16], top: f64| TapeRow {
         x0: 3.0,
         x1: 277.0,
         months,
@@ -159,7 +159,7 @@ pub fn year(out: &mut dyn Out, y: &Year<'_>, l: &YearLabels<'_>) {
     let end = pins_foot(&second, y.visits, second.top + FOOT, 20.0);
     pen.svg("d narrow", 280.0, end, l.aria);
     // Only the row that holds more of the window names it.
-    let longest = |r: &Row| {
+    let longest = |r: &TapeRow| {
         r.pieces(y.window)
             .iter()
             .map(|[a, b]| b - a)
@@ -173,9 +173,9 @@ pub fn year(out: &mut dyn Out, y: &Year<'_>, l: &YearLabels<'_>) {
 }
 
 /// Draws the form's year tape, 280 wide: twelve months in one row, initials only.
-pub fn year_small(out: &mut dyn Out, y: &Year<'_>, l: &YearLabels<'_>) {
+pub fn year_small(out: &mut dyn Out, y: &YearTape<'_>, l: &YearLabels<'_>) {
     let mut pen = Pen { out };
-    let r = Row {
+    let r = TapeRow {
         x0: 4.0,
         x1: 276.0,
         months: &MONTHS,
@@ -183,7 +183,7 @@ pub fn year_small(out: &mut dyn Out, y: &Year<'_>, l: &YearLabels<'_>) {
         font: 13.0,
     };
     pen.svg("d", 280.0, r.top + FOOT + 12.0, l.aria);
-    let plain = Year {
+    let plain = YearTape {
         visits: &[],
         window: &[],
         ..*y
@@ -192,7 +192,14 @@ pub fn year_small(out: &mut dyn Out, y: &Year<'_>, l: &YearLabels<'_>) {
     pen.end();
 }
 
-fn row(pen: &mut Pen<'_>, r: &Row, y: &Year<'_>, l: &YearLabels<'_>, names: &[&str], window: &str) {
+fn row(
+    pen: &mut Pen<'_>,
+    r: &TapeRow,
+    y: &YearTape<'_>,
+    l: &YearLabels<'_>,
+    names: &[&str],
+    window: &str,
+) {
     let tape = Tape {
         x0: r.x0,
         x1: r.x1,
@@ -203,7 +210,7 @@ fn row(pen: &mut Pen<'_>, r: &Row, y: &Year<'_>, l: &YearLabels<'_>, names: &[&s
     let first = starts == 0.0;
     let (scale, bark) = (r.top + SCALE, r.top + BARK);
     let mut lane = Vec::new();
-    let mut bark_on = |spans: &[Span], class: &str, fill: &str| {
+    let mut bark_on = |spans: &[DaySpan], class: &str, fill: &str| {
         for [a, b] in r.pieces(spans) {
             pen.rect(class, [a, scale, b - a, bark - scale], fill);
             lane.push([a, b]);
@@ -236,7 +243,7 @@ fn row(pen: &mut Pen<'_>, r: &Row, y: &Year<'_>, l: &YearLabels<'_>, names: &[&s
     let mut d = D::default();
     for ((from, to), name) in r.each_month().zip(names) {
         let middle = (from + to) / 2.0;
-        pen.text(r.x(middle), r.top + 26.0, r.font, "", At::Middle, name);
+        pen.text(r.x(middle), r.top + 26.0, r.font, "", Anchor::Middle, name);
         d.add("M##v7", &[r.x(from + 15.0), r.top]);
         if to < stops {
             d.add("M##v#", &[r.x(to), r.top, SCALE]);
@@ -248,7 +255,7 @@ fn row(pen: &mut Pen<'_>, r: &Row, y: &Year<'_>, l: &YearLabels<'_>, names: &[&s
     let asked = y.asked.and_then(|d| r.day(d));
     let mut name = |text: &str, taken: &[[f64; 2]], base: f64| {
         let (x, class) = gap(r, taken, asked, width(text, r.font, false));
-        pen.text(x, base, r.font, class, At::Start, text);
+        pen.text(x, base, r.font, class, Anchor::Start, text);
     };
     if first {
         name(l.bark, &lane, scale + 22.0);
@@ -266,7 +273,7 @@ fn row(pen: &mut Pen<'_>, r: &Row, y: &Year<'_>, l: &YearLabels<'_>, names: &[&s
         let w = width(text, size, class == "tb") / 2.0;
         let inside = x.max(r.x0 + w).min(r.x1 - w);
         if taken.is_none_or(|[a, b]| inside - w > b + 8.0 || inside + w < a - 8.0) {
-            pen.text(inside, base, size, class, At::Middle, text);
+            pen.text(inside, base, size, class, Anchor::Middle, text);
             taken = Some([inside - w, inside + w]);
         }
     };
@@ -285,7 +292,7 @@ fn row(pen: &mut Pen<'_>, r: &Row, y: &Year<'_>, l: &YearLabels<'_>, names: &[&s
 }
 
 /// Brackets over the days when both bark and rules are open; the longest is named beside it.
-fn brackets(pen: &mut Pen<'_>, r: &Row, y: &Year<'_>, window: &str) {
+fn brackets(pen: &mut Pen<'_>, r: &TapeRow, y: &YearTape<'_>, window: &str) {
     let open = r.pieces(y.window);
     let wraps = y.window.iter().any(|s| s.to < s.from);
     let (starts, stops) = r.ends();
@@ -315,14 +322,14 @@ fn brackets(pen: &mut Pen<'_>, r: &Row, y: &Year<'_>, window: &str) {
         from >= r.x0 && to <= r.x1 && open.iter().all(|[c, e]| to < *c || from > *e)
     };
     if free(b + 10.0, b + 10.0 + w) {
-        pen.text(b + 10.0, r.top - 6.0, r.font, "", At::Start, window);
+        pen.text(b + 10.0, r.top - 6.0, r.font, "", Anchor::Start, window);
     } else if free(a - 10.0 - w, a - 10.0) {
-        pen.text(a - 10.0, r.top - 6.0, r.font, "", At::End, window);
+        pen.text(a - 10.0, r.top - 6.0, r.font, "", Anchor::End, window);
     }
 }
 
 /// Crossed out, corner to corner in each half month.
-fn crosses(pen: &mut Pen<'_>, r: &Row, a: f64, b: f64, y: f64, h: f64) {
+fn crosses(pen: &mut Pen<'_>, r: &TapeRow, a: f64, b: f64, y: f64, h: f64) {
     let mut d = D::default();
     d.add("M##H#v#H#Z", &[a, y, b, h, a]);
     let mut cut = |from: f64, to: f64| {
@@ -340,7 +347,7 @@ fn crosses(pen: &mut Pen<'_>, r: &Row, a: f64, b: f64, y: f64, h: f64) {
 }
 
 /// Where a lane's name can stand: the first gap that holds it; else at the left, on paper.
-fn gap(r: &Row, taken: &[[f64; 2]], line: Option<f64>, w: f64) -> (f64, &'static str) {
+fn gap(r: &TapeRow, taken: &[[f64; 2]], line: Option<f64>, w: f64) -> (f64, &'static str) {
     let mut first: Option<f64> = None;
     let mut start = |s: f64| {
         let (from, to) = (s + 9.0, s + 12.0 + w);
@@ -362,7 +369,7 @@ fn gap(r: &Row, taken: &[[f64; 2]], line: Option<f64>, w: f64) -> (f64, &'static
 
 /// Where pins hang: day's x, pin's x, number. Pins keep their order and stand 25 apart; where days lie
 /// closer the stems slant.
-fn hung(r: &Row, visits: &[Pin]) -> Vec<(f64, f64, u8)> {
+fn hung(r: &TapeRow, visits: &[Pin]) -> Vec<(f64, f64, u8)> {
     let mut pins: Vec<(f64, f64, u8)> = visits
         .iter()
         .filter_map(|v| r.day(v.day).map(|x| (x, x, v.number)))
@@ -381,7 +388,7 @@ fn hung(r: &Row, visits: &[Pin]) -> Vec<(f64, f64, u8)> {
     pins
 }
 
-fn pins(pen: &mut Pen<'_>, r: &Row, visits: &[Pin], foot: f64, stem: f64) {
+fn pins(pen: &mut Pen<'_>, r: &TapeRow, visits: &[Pin], foot: f64, stem: f64) {
     for (x, hang, n) in hung(r, visits) {
         pen.line("s", x, foot, hang, foot + stem);
         pen.pin(hang, foot + stem + 11.0, n);
@@ -389,7 +396,7 @@ fn pins(pen: &mut Pen<'_>, r: &Row, visits: &[Pin], foot: f64, stem: f64) {
 }
 
 /// The lower end of a row with its pins.
-fn pins_foot(r: &Row, visits: &[Pin], foot: f64, stem: f64) -> f64 {
+fn pins_foot(r: &TapeRow, visits: &[Pin], foot: f64, stem: f64) -> f64 {
     let pinned = visits.iter().any(|visit| r.day(visit.day).is_some());
     foot + if pinned { stem + 24.0 } else { 12.0 }
 }

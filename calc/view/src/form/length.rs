@@ -2,7 +2,7 @@
 
 /// What is measured, which decides units and rounding.
 #[derive(Clone, Copy, PartialEq)]
-pub(super) enum Kind {
+pub(super) enum LengthKind {
     /// Across or around a trunk, or the width of a ring.
     Trunk,
     /// Thickness of bark.
@@ -18,7 +18,7 @@ pub(super) struct Length {
     /// Name of the control of its unit.
     pub control: String,
     /// What is measured.
-    pub kind: Kind,
+    pub kind: LengthKind,
 }
 
 impl Length {
@@ -26,13 +26,13 @@ impl Length {
     pub(super) fn of(name: &str) -> Option<Self> {
         let (under, key) = name.rsplit_once('.').unwrap_or_default();
         let (control, kind) = match if under.is_empty() { name } else { key } {
-            "diameter" | "width" => ("stems.unit", Kind::Trunk),
-            "bark" => ("bark.unit", Kind::Bark),
-            "distance" if under != "height_aid" => ("", Kind::Ground),
+            "diameter" | "width" => ("stems.unit", LengthKind::Trunk),
+            "bark" => ("bark.unit", LengthKind::Bark),
+            "distance" if under != "height_aid" => ("", LengthKind::Ground),
             "height" | "tree_shadow" | "stick" | "stick_shadow" | "distance" | "eye_to_stick" => {
-                ("height.unit", Kind::Ground)
+                ("height.unit", LengthKind::Ground)
             }
-            "elevation" => ("", Kind::Elevation),
+            "elevation" => ("", LengthKind::Elevation),
             _ => return None,
         };
         let control = if control.is_empty() {
@@ -46,9 +46,9 @@ impl Length {
     /// The units that may be picked: that of the United States, and the metric one.
     pub(super) fn units(&self) -> [&'static str; 2] {
         match self.kind {
-            Kind::Trunk => ["in", "cm"],
-            Kind::Bark => ["in", "mm"],
-            Kind::Ground | Kind::Elevation => ["ft", "m"],
+            LengthKind::Trunk => ["in", "cm"],
+            LengthKind::Bark => ["in", "mm"],
+            LengthKind::Ground | LengthKind::Elevation => ["ft", "m"],
         }
     }
 }

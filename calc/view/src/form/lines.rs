@@ -2,7 +2,7 @@
 
 use super::day::leaf_out;
 use super::field::unit_word;
-use super::length::{Kind, Length};
+use super::length::{Length, LengthKind};
 use super::place::region;
 use super::sheet::{entry, names, path};
 use super::{View, aids, place, species, town, tree, words as w};
@@ -104,7 +104,7 @@ fn echo(view: &View<'_>, name: &str, length: &Length) -> String {
         Unit::Inch | Unit::Foot => Units::Us,
         _ => Units::Metric,
     };
-    if kind == Kind::Elevation {
+    if kind == LengthKind::Elevation {
         let mut echo = cat!(w::READ_AS, shown(kind, mm).text(units), ".");
         if name == "place.elevation" {
             echo.push_str(&feet_or_metres(view));
@@ -119,7 +119,7 @@ fn echo(view: &View<'_>, name: &str, length: &Length) -> String {
         echo = cat!(w::READ_AS, shown(kind, mm).text(units), ".");
     }
     let girth = entry(name, "stems").is_some_and(|stem| view.sheet.around(stem));
-    if kind == Kind::Trunk && girth {
+    if kind == LengthKind::Trunk && girth {
         if !echo.is_empty() {
             echo.push(' ');
         }
@@ -135,12 +135,12 @@ fn echo(view: &View<'_>, name: &str, length: &Length) -> String {
     echo
 }
 
-fn shown(kind: Kind, mm: f64) -> Both {
+fn shown(kind: LengthKind, mm: f64) -> Both {
     match kind {
-        Kind::Trunk => measure::size_read(mm),
-        Kind::Bark => measure::bark(mm),
-        Kind::Ground => measure::length(mm / 1000.0),
-        Kind::Elevation => measure::above_sea(mm / 1000.0),
+        LengthKind::Trunk => measure::size_read(mm),
+        LengthKind::Bark => measure::bark(mm),
+        LengthKind::Ground => measure::length(mm / 1000.0),
+        LengthKind::Elevation => measure::above_sea(mm / 1000.0),
     }
 }
 

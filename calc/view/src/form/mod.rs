@@ -42,7 +42,7 @@ pub use sheet::Sheet;
 pub(crate) use sheet::whole;
 pub use town::{MOST, POSITION_ID, SEARCHES, Search, Towns, filled, has_towns};
 
-use crate::kind::{Group, Kind};
+use crate::kind::{FormGroup, Kind};
 use crate::out::Out;
 use crate::page::Page;
 use calc::models::season::Local;
@@ -242,7 +242,7 @@ impl<'a> View<'a> {
             more::JOB,
         ];
         out.open_class("div", "groups");
-        for (group, item) in Group::ALL.into_iter().zip(&GROUPS) {
+        for (group, item) in FormGroup::ALL.into_iter().zip(&GROUPS) {
             if self.options.kind.asks(group) == front {
                 self.items(out, core::slice::from_ref(item));
             }

@@ -3,7 +3,7 @@
 use super::lines::units;
 use super::{View, words as w};
 use crate::draw::form::{Distance, DistanceLabels, SizeLabels, distance_tape, size_tape};
-use crate::draw::year::{Span, Year, YearLabels, year_small};
+use crate::draw::year::{DaySpan, YearLabels, YearTape, year_small};
 use crate::measure;
 use crate::page::Page;
 use calc::answer::Answer;
@@ -81,14 +81,14 @@ pub(super) fn year(view: &View<'_>, out: &mut Page<'_>) {
     };
     let number = |day: chrono::NaiveDate| Doy::of(day).number() as u16;
     let today = view.options.today;
-    let year = Year {
+    let year = YearTape {
         slips: &slips,
         may_slip: &may_slip,
         closed: &closed,
         caution: &caution,
         today: (asked != Some(today)).then(|| number(today)),
         asked: asked.map(number),
-        ..Year::default()
+        ..YearTape::default()
     };
     let words = asked.map(measure::day).unwrap_or_default();
     let aria = aria(w::TAPE_YEAR, &words);
@@ -105,7 +105,7 @@ pub(super) fn year(view: &View<'_>, out: &mut Page<'_>) {
 }
 
 /// Days on which the bark slips, and on which it may.
-fn bark(answer: &Answer) -> [Vec<Span>; 2] {
+fn bark(answer: &Answer) -> [Vec<DaySpan>; 2] {
     let mut spans = [Vec::new(), Vec::new()];
     for span in &answer.timing.tape {
         let at = match span.fill {
@@ -113,7 +113,7 @@ fn bark(answer: &Answer) -> [Vec<Span>; 2] {
             Fill::Hatched => 1,
             Fill::Empty => continue,
         };
-        spans[at].push(Span {
+        spans[at].push(DaySpan {
             from: Doy::of(span.from).number() as u16,
             to: Doy::of(span.to).number() as u16,
         });
@@ -122,13 +122,13 @@ fn bark(answer: &Answer) -> [Vec<Span>; 2] {
 }
 
 /// Days that rules close, and those on which they ask for caution.
-fn rules(answer: &Answer) -> [Vec<Span>; 2] {
+fn rules(answer: &Answer) -> [Vec<DaySpan>; 2] {
     let mut spans = [Vec::new(), Vec::new()];
     let day = |(month, day): (u8, u8)| {
         Doy::from_month_day(u32::from(month), u32::from(day)).number() as u16
     };
     for rule in &answer.rules {
-        spans[usize::from(!rule.closes)].push(Span {
+        spans[usize::from(!rule.closes)].push(DaySpan {
             from: day(rule.from_md),
             to: day(rule.to_md),
         });

@@ -2,9 +2,9 @@
 
 mod rules;
 
-use crate::answer::frame::{Context, key, lead, open_part, twin};
+use crate::answer::frame::{Region, key, lead, open_part, twin};
 use crate::draw::mark::Swatch;
-use crate::draw::year::{Span, Year, YearLabels, year};
+use crate::draw::year::{DaySpan, YearLabels, YearTape, year};
 use crate::measure;
 use crate::page::Page;
 use crate::words::{self, season as w};
@@ -15,7 +15,7 @@ use calc::timing::{Doy, Fill};
 use chrono::{Datelike, NaiveDate};
 
 /// The part.
-pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     let head = answer.headline_method;
     let ring = cx.about_ring();
@@ -35,7 +35,7 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Context<'_>) {
     out.close();
 }
 
-fn bark(out: &mut Page<'_>, cx: &Context<'_>) {
+fn bark(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     let timing = &answer.timing;
     if let (Some(day), Some(verdict)) = (answer.asked_day, answer.asked_verdict) {
@@ -109,7 +109,7 @@ impl Notes {
 }
 
 /// The next good stretch, and the one after.
-fn stretches(cx: &Context<'_>) -> String {
+fn stretches(cx: &Region<'_>) -> String {
     let timing = &cx.say.answer.timing;
     let span = |from: Option<NaiveDate>, to: Option<NaiveDate>| Some(measure::days(from?, to?));
     match span(timing.next_good, timing.next_good_to) {
@@ -122,23 +122,23 @@ fn stretches(cx: &Context<'_>) -> String {
 }
 
 /// Runs of one fill; runs that touch are one.
-fn spans(tape: &[TapeSpan], fill: Fill) -> Vec<Span> {
-    let mut spans: Vec<Span> = Vec::new();
+fn spans(tape: &[TapeSpan], fill: Fill) -> Vec<DaySpan> {
+    let mut spans: Vec<DaySpan> = Vec::new();
     for it in tape.iter().filter(|it| it.fill == fill) {
         let (from, to) = (doy(it.from), doy(it.to));
         match spans.last_mut() {
             Some(last) if last.to + 1 == from => last.to = to,
-            _ => spans.push(Span { from, to }),
+            _ => spans.push(DaySpan { from, to }),
         }
     }
     spans
 }
 
-fn months(list: &[Rules], closes: bool) -> Vec<Span> {
+fn months(list: &[Rules], closes: bool) -> Vec<DaySpan> {
     let mut months = Vec::new();
     for rule in list {
         if rule.closes == closes && !all_year(rule) {
-            months.push(Span {
+            months.push(DaySpan {
                 from: doy_md(rule.from_md),
                 to: doy_md(rule.to_md),
             });
@@ -160,7 +160,7 @@ static LABELS: YearLabels<'static> = YearLabels {
     window_short: w::WINDOW_SHORT,
 };
 
-fn tape(out: &mut Page<'_>, cx: &Context<'_>) {
+fn tape(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     let timing = &answer.timing;
     let Some(first) = timing.tape.first() else {
@@ -182,7 +182,7 @@ fn tape(out: &mut Page<'_>, cx: &Context<'_>) {
         .next_good
         .zip(timing.next_good_to)
         .filter(|(from, _)| from.year() == shown);
-    let window = good.map(|(from, to)| Span {
+    let window = good.map(|(from, to)| DaySpan {
         from: doy(from),
         to: if to.year() == shown { doy(to) } else { 365 },
     });
@@ -220,7 +220,7 @@ fn tape(out: &mut Page<'_>, cx: &Context<'_>) {
     out.open("figure");
     year(
         out.sink(),
-        &Year {
+        &YearTape {
             slips: &slips.spans,
             may_slip: &may_slip.spans,
             closed: &closed.spans,
@@ -257,11 +257,11 @@ fn tape(out: &mut Page<'_>, cx: &Context<'_>) {
 struct Band {
     mark: Swatch,
     name: &'static str,
-    spans: Vec<Span>,
+    spans: Vec<DaySpan>,
     said: String,
 }
 
-fn band(mark: Swatch, name: &'static str, spans: Vec<Span>) -> Band {
+fn band(mark: Swatch, name: &'static str, spans: Vec<DaySpan>) -> Band {
     let said = said(&spans);
     Band {
         mark,
@@ -272,8 +272,8 @@ fn band(mark: Swatch, name: &'static str, spans: Vec<Span>) -> Band {
 }
 
 /// Spans in words, by their first day; overlapping ones are one.
-fn said(list: &[Span]) -> String {
-    let mut merged: Vec<Span> = Vec::new();
+fn said(list: &[DaySpan]) -> String {
+    let mut merged: Vec<DaySpan> = Vec::new();
     for day in 1..=365 {
         for span in list.iter().filter(|span| span.from == day) {
             match merged.last_mut() {
@@ -299,7 +299,7 @@ fn said(list: &[Span]) -> String {
     words::phrase::row(&words)
 }
 
-fn tape_rows(out: &mut Page<'_>, cx: &Context<'_>) {
+fn tape_rows(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     for span in &answer.timing.tape {
         let mut rules: Vec<&str> = Vec::new();

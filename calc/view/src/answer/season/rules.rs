@@ -1,7 +1,7 @@
 //! Law and biology: the months that meet the day, with who says so.
 
 use super::{all_year, doy_md};
-use crate::answer::frame::{Context, folded_table};
+use crate::answer::frame::{Region, folded_table};
 use crate::answer::sources::{is_bare, source};
 use crate::measure;
 use crate::page::Page;
@@ -10,7 +10,7 @@ use calc::models::season::Rules;
 use calc::timing::closed_months::Topic;
 
 /// Law and biology: what meets the day in view, everything folded.
-pub(super) fn inside(out: &mut Page<'_>, cx: &Context<'_>) {
+pub(super) fn inside(out: &mut Page<'_>, cx: &Region<'_>) {
     let rules = &cx.say.answer.rules;
     let mut none = true;
     for rule in rules {
@@ -62,7 +62,7 @@ pub(super) fn inside(out: &mut Page<'_>, cx: &Context<'_>) {
 }
 
 /// Who says so, and the source.
-fn said_by(out: &mut Page<'_>, cx: &Context<'_>, rule: &Rules) {
+fn said_by(out: &mut Page<'_>, cx: &Region<'_>, rule: &Rules) {
     out.text(force(cx, rule));
     if rule.topic != Topic::Group && !is_bare(&rule.because) && !rule.is_default {
         out.text(" ");
@@ -72,7 +72,7 @@ fn said_by(out: &mut Page<'_>, cx: &Context<'_>, rule: &Rules) {
     }
 }
 
-fn force(cx: &Context<'_>, rule: &Rules) -> String {
+fn force(cx: &Region<'_>, rule: &Rules) -> String {
     match rule.topic {
         Topic::Group => w::rule_force(cx.say.group_name(), words::stop::OWN_RULE, false),
         _ => w::rule_force(rule.jurisdiction, rule.force, rule.is_default),

@@ -1,17 +1,17 @@
 //! Where the flags of the targets stand over the tape.
 
-use super::{Look, Reach};
-use crate::draw::pen::{At, sort, width};
+use super::{Look, ReachFigure};
+use crate::draw::pen::{Anchor, sort, width};
 
 /// A flag over the tape: a label, or a number with a label.
-pub(super) struct Flag {
+pub(super) struct TargetFlag {
     /// Where it stands; not over its target where two stand too close.
     pub x: f64,
     /// Left and right of what is drawn.
     pub from: f64,
     pub to: f64,
     pub row: usize,
-    pub at: At,
+    pub at: Anchor,
     pub named: bool,
     /// Beyond the torn end.
     pub far: bool,
@@ -33,17 +33,17 @@ pub(super) struct Taken {
 /// lines cross; where two stand too close the nearer one's flag moves left. A label that fits nowhere
 /// is dropped and its number stays. Also the number of rows used.
 pub(super) fn flags(
-    r: &Reach<'_>,
+    r: &ReachFigure<'_>,
     look: &Look,
     at: &dyn Fn(f64) -> f64,
     x1: f64,
     taken: &Taken,
-) -> (Vec<Option<Flag>>, usize) {
+) -> (Vec<Option<TargetFlag>>, usize) {
     let numbered = r.targets.len() > 1;
     let most = if look.wide { 8 } else { 5 };
     let mut order: Vec<usize> = (0..r.targets.len()).collect();
     sort(&mut order, |i| -r.targets[*i].distance_m);
-    let mut flags: Vec<Option<Flag>> = (0..r.targets.len()).map(|_| None).collect();
+    let mut flags: Vec<Option<TargetFlag>> = (0..r.targets.len()).map(|_| None).collect();
     let mut rows = 0;
     for (done, i) in order.iter().copied().enumerate() {
         let t = &r.targets[i];
@@ -55,29 +55,31 @@ pub(super) fn flags(
             at(t.distance_m)
         };
         let w = width(&t.label, look.font, true);
-        let sides: &[At] = match (numbered, far) {
-            (_, true) => &[At::End],
-            (true, false) => &[At::Start, At::End],
+        let sides: &[Anchor] = match (numbered, far) {
+            (_, true) => &[Anchor::End],
+            (true, false) => &[Anchor::Start, Anchor::End],
             // One label stands over its target, but not over the tree.
-            (false, false) if own - w / 2.0 > taken.x0 + taken.crown => &[At::Middle, At::End],
-            (false, false) => &[At::Start, At::Middle, At::End],
+            (false, false) if own - w / 2.0 > taken.x0 + taken.crown => {
+                &[Anchor::Middle, Anchor::End]
+            }
+            (false, false) => &[Anchor::Start, Anchor::Middle, Anchor::End],
         };
-        let fits = |named: bool, strict: bool, aside: f64, row: usize, side: At| {
+        let fits = |named: bool, strict: bool, aside: f64, row: usize, side: Anchor| {
             let x = own - aside;
             let text = if named { w } else { 0.0 };
             let pin = if numbered { 12.0 } else { 0.0 };
             let beside = if numbered { 16.0 } else { 0.0 };
             let (from, to) = match side {
-                At::Middle => (x - text / 2.0, x + text / 2.0),
-                At::Start => (x - pin, x + beside + text),
-                At::End => (x - beside - text, x + pin),
+                Anchor::Middle => (x - text / 2.0, x + text / 2.0),
+                Anchor::Start => (x - pin, x + beside + text),
+                Anchor::End => (x - beside - text, x + pin),
             };
             let mut ok = from >= 0.0 && to <= look.w;
             // The caption of the arc.
             let height = row as f64 * ROW;
             ok &= (height - taken.up).abs() > 19.0 || to < taken.from || from > taken.to;
             // A name to the left leaves as many rows below it as lines still have to pass there.
-            if numbered && named && side == At::End {
+            if numbered && named && side == Anchor::End {
                 let to_come = order[done + 1..].iter();
                 ok &= row
                     >= to_come
@@ -91,7 +93,7 @@ pub(super) fn flags(
                 let crossed = strict && numbered && (line_through_me || line_through_it);
                 ok &= !touch && !crossed;
             }
-            ok.then_some(Flag {
+            ok.then_some(TargetFlag {
                 x,
                 from,
                 to,

@@ -5,12 +5,12 @@ use super::{crowded, kept};
 use crate::draw::form::{Distance, DistanceLabels, SizeLabels, distance_tape, size_tape};
 use crate::draw::mark::{Swatch, brand, defs, sun, swatch};
 use crate::draw::number::num;
-use crate::draw::range::{Range, RangeLabels, Share, SharesLabels, range, shares};
-use crate::draw::reach::{Reach, ReachLabels, Target, reach};
+use crate::draw::range::{RangeBar, RangeLabels, ShareBar, SharesLabels, range, shares};
+use crate::draw::reach::{DrawnTarget, ReachFigure, ReachLabels, reach};
 use crate::draw::tag::{TagKind, TagLabels, tag};
 use crate::draw::tree::{Habit, stand};
 use crate::draw::year::{VisitYear, VisitsLabels, visits};
-use crate::draw::{Both, Grade, ruler};
+use crate::draw::{RangeGrade, Reading, ruler};
 use crate::out::Html;
 
 #[test]
@@ -28,7 +28,7 @@ fn form_tapes_and_ranges_stay_apart_and_keep_ratios() {
             aria: "size",
             inch: "in",
             cm: "cm",
-            size: Both {
+            size: Reading {
                 us: "14½ in",
                 metric: "36.8 cm",
             },
@@ -67,7 +67,11 @@ fn form_tapes_and_ranges_stay_apart_and_keep_ratios() {
         (75.0, 160.0, 900.0),
         (0.2, 0.4, 0.8),
     ] {
-        for grade in [Grade::Measured, Grade::Estimated, Grade::Assumed] {
+        for grade in [
+            RangeGrade::Measured,
+            RangeGrade::Estimated,
+            RangeGrade::Assumed,
+        ] {
             let l = RangeLabels {
                 aria: "range",
                 likely: "20 min",
@@ -76,7 +80,7 @@ fn form_tapes_and_ranges_stay_apart_and_keep_ratios() {
             let all = kept(|out| {
                 range(
                     out,
-                    &Range {
+                    &RangeBar {
                         low,
                         likely: Some(likely),
                         high,
@@ -93,11 +97,11 @@ fn form_tapes_and_ranges_stay_apart_and_keep_ratios() {
             assert!((drawn - real).abs() < 0.02 * real, "{drawn} {real}");
         }
     }
-    let s = |low, high| Share {
+    let s = |low, high| ShareBar {
         low,
         likely: Some(low),
         high,
-        grade: Grade::Assumed,
+        grade: RangeGrade::Assumed,
         label: "end of season 1: 5 to 40 in 100".into(),
     };
     let rows = [s(0.0, 100.0), s(5.0, 40.0), s(70.0, 70.0)];
@@ -165,12 +169,12 @@ fn markup_is_sound_and_what_a_person_typed_stays_text() {
             line: nasty,
         },
     );
-    let targets = [Target {
+    let targets = [DrawnTarget {
         distance_m: 9.0,
         inside: true,
         label: nasty.into(),
     }];
-    let r = Reach {
+    let r = ReachFigure {
         height_used_m: 18.0,
         height_estimate_m: 16.0,
         zone_m: 27.0,
@@ -241,7 +245,7 @@ fn the_printed_ruler_is_true_to_the_millimetre() {
 #[test]
 fn a_tree_is_small_enough_to_send() {
     for habit in [Habit::Hardwood, Habit::Conifer] {
-        let r = Reach {
+        let r = ReachFigure {
             height_used_m: 18.0,
             height_estimate_m: 18.0,
             zone_m: 27.0,

@@ -1,7 +1,7 @@
 //! The reach.
 
 use super::{Drawn, crowded, kept};
-use crate::draw::reach::{PERSON_M, Reach, ReachLabels, Target, reach};
+use crate::draw::reach::{DrawnTarget, PERSON_M, ReachFigure, ReachLabels, reach};
 use crate::draw::tree::Habit;
 
 pub(super) fn reach_labels() -> ReachLabels<'static> {
@@ -34,19 +34,19 @@ fn with_reach(
     zone: f64,
     out: bool,
     far: &[f64],
-    check: impl Fn(&Reach<'_>, &[Drawn]),
+    check: impl Fn(&ReachFigure<'_>, &[Drawn]),
 ) {
-    let targets: Vec<Target> = far
+    let targets: Vec<DrawnTarget> = far
         .iter()
         .zip(LABELS)
-        .map(|(d, label)| Target {
+        .map(|(d, label)| DrawnTarget {
             distance_m: *d,
             inside: *d < height,
             label: label.into(),
         })
         .collect();
     for habit in [Habit::Hardwood, Habit::Conifer] {
-        let r = Reach {
+        let r = ReachFigure {
             height_used_m: height,
             height_estimate_m: height * 0.87,
             zone_m: height * zone,

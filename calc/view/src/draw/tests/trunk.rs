@@ -1,11 +1,11 @@
 //! The trunk.
 
 use super::{crowded, kept};
-use crate::draw::Both;
+use crate::draw::Reading;
 use crate::draw::trunk::{HAND_MM, RingHeights, Trunk, TrunkLabels, trunk};
 
 fn labels() -> TrunkLabels<'static> {
-    let size = Both {
+    let size = Reading {
         us: "14½ in",
         metric: "37 cm",
     };
@@ -13,7 +13,7 @@ fn labels() -> TrunkLabels<'static> {
         aria: "trunk",
         living_layer: ["living", "layer"],
         bark: "bark",
-        bark_size: Both {
+        bark_size: Reading {
             us: "0.6 in",
             metric: "15 mm",
         },

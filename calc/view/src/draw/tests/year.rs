@@ -1,7 +1,7 @@
 //! The year tape.
 
 use super::{Drawn, crowded, kept};
-use crate::draw::year::{Pin, Span, Year, YearLabels, year, year_small};
+use crate::draw::year::{DaySpan, Pin, YearLabels, YearTape, year, year_small};
 
 fn year_labels() -> YearLabels<'static> {
     YearLabels {
@@ -22,11 +22,11 @@ fn year_labels() -> YearLabels<'static> {
 #[test]
 fn bands_are_as_long_as_their_days_and_wrap_the_new_year() {
     for span in [
-        Span { from: 1, to: 365 },
-        Span { from: 140, to: 185 },
-        Span { from: 305, to: 20 },
-        Span { from: 365, to: 1 },
-        Span { from: 181, to: 182 },
+        DaySpan { from: 1, to: 365 },
+        DaySpan { from: 140, to: 185 },
+        DaySpan { from: 305, to: 20 },
+        DaySpan { from: 365, to: 1 },
+        DaySpan { from: 181, to: 182 },
     ] {
         let days = if span.to < span.from {
             366 + span.to - span.from
@@ -34,9 +34,9 @@ fn bands_are_as_long_as_their_days_and_wrap_the_new_year() {
             span.to - span.from + 1
         };
         let spans = [span];
-        let y = Year {
+        let y = YearTape {
             slips: &spans,
-            ..Year::default()
+            ..YearTape::default()
         };
         let all = kept(|out| year(out, &y, &year_labels()));
         let long = |figure: usize| -> f64 {
@@ -57,14 +57,14 @@ fn bands_are_as_long_as_their_days_and_wrap_the_new_year() {
 
 #[test]
 fn a_closed_month_is_crossed_and_a_caution_is_not() {
-    let may = [Span { from: 121, to: 151 }];
-    let closed = Year {
+    let may = [DaySpan { from: 121, to: 151 }];
+    let closed = YearTape {
         closed: &may,
-        ..Year::default()
+        ..YearTape::default()
     };
-    let caution = Year {
+    let caution = YearTape {
         caution: &may,
-        ..Year::default()
+        ..YearTape::default()
     };
     let a = kept(|out| year(out, &closed, &year_labels()));
     let b = kept(|out| year(out, &caution, &year_labels()));
@@ -85,22 +85,22 @@ fn a_closed_month_is_crossed_and_a_caution_is_not() {
 
 #[test]
 fn labels_of_the_year_stay_apart() {
-    let windows: [&[Span]; 3] = [
+    let windows: [&[DaySpan]; 3] = [
         &[],
-        &[Span { from: 152, to: 185 }],
-        &[Span { from: 300, to: 20 }],
+        &[DaySpan { from: 152, to: 185 }],
+        &[DaySpan { from: 300, to: 20 }],
     ];
     for window in windows {
         for asked in (1..=365).step_by(7) {
             for today in [1, 90, 163, 300, 365] {
                 let pins = [20, 22, 24, 163, 364, 365].map(|day| Pin { day, number: 1 });
-                let y = Year {
+                let y = YearTape {
                     slips: window,
                     window,
                     asked: Some(asked),
                     today: Some(today),
                     visits: &pins,
-                    ..Year::default()
+                    ..YearTape::default()
                 };
                 for small in [false, true] {
                     let all = kept(|out| {
@@ -129,17 +129,17 @@ fn the_day_s_label_leaves_paper_above_the_window_s() {
     };
     let mut met = 0;
     for from in (1..=330).step_by(11) {
-        let window = [Span {
+        let window = [DaySpan {
             from,
             to: from + 30,
         }];
         for asked in (1..=365).step_by(5) {
-            let y = Year {
+            let y = YearTape {
                 slips: &window,
                 window: &window,
                 asked: Some(asked),
                 today: Some(20),
-                ..Year::default()
+                ..YearTape::default()
             };
             let all = kept(|out| year(out, &y, &labels));
             let texts: Vec<&Drawn> = all.iter().filter(|d| d.tag == "text").collect();

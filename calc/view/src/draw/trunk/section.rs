@@ -2,7 +2,7 @@
 
 use super::{TEXT, Trunk, TrunkLabels, W};
 use crate::draw::number::{whole, within};
-use crate::draw::pen::{At, D, Pen, ring, width};
+use crate::draw::pen::{Anchor, D, Pen, ring, width};
 use calc::terms::small::sine::{cos, sin};
 
 /// The section from above.
@@ -53,14 +53,14 @@ pub(super) fn above(
         let lx = leader_x(x + r).min(W - 4.0 - wide[0].max(wide[1]));
         let ly = (y + r * 0.75).max(y + 46.0);
         leader(pen, [dx, dy], [lx - 12.0, ly], lx - 6.0);
-        pen.text(lx, ly + 2.0, TEXT, "tb", At::Start, l.dead_bark[0]);
-        pen.text(lx, ly + 20.0, TEXT, "tb", At::Start, l.dead_bark[1]);
+        pen.text(lx, ly + 2.0, TEXT, "tb", Anchor::Start, l.dead_bark[0]);
+        pen.text(lx, ly + 20.0, TEXT, "tb", Anchor::Start, l.dead_bark[1]);
     }
     pen.circle("s", x, y, r);
     if r > 30.0 {
         pen.circle("fi", x - 4.0, y + 2.4, 2.4);
         if width(l.wood, TEXT, true) < inner * 1.5 {
-            pen.text(x, y + inner * 0.45, TEXT, "tb halo", At::Middle, l.wood);
+            pen.text(x, y + inner * 0.45, TEXT, "tb halo", Anchor::Middle, l.wood);
         }
     }
     // The bark, upper right, and the living layer, upper left.
@@ -68,13 +68,13 @@ pub(super) fn above(
     let by = if r < 50.0 { 20.0 } else { y - r + 20.0 };
     let [px_, py] = on(r - bark / 2.0, -0.69);
     leader(pen, [px_, py], [lx - 10.0, by - 5.0], lx - 4.0);
-    pen.text(lx, by, TEXT, "tb", At::Start, l.bark);
-    pen.text(lx, by + 19.0, TEXT, "", At::Start, l.bark_size.us);
-    pen.text(lx, by + 37.0, TEXT, "", At::Start, l.bark_size.metric);
+    pen.text(lx, by, TEXT, "tb", Anchor::Start, l.bark);
+    pen.text(lx, by + 19.0, TEXT, "", Anchor::Start, l.bark_size.us);
+    pen.text(lx, by + 37.0, TEXT, "", Anchor::Start, l.bark_size.metric);
     let [vx, vy] = on(inner, -2.45);
     leader(pen, [vx, vy], [62.0, 32.0], 62.0);
-    pen.text(0.0, 20.0, TEXT, "tb", At::Start, l.living_layer[0]);
-    pen.text(0.0, 38.0, TEXT, "tb", At::Start, l.living_layer[1]);
+    pen.text(0.0, 20.0, TEXT, "tb", Anchor::Start, l.living_layer[0]);
+    pen.text(0.0, 38.0, TEXT, "tb", Anchor::Start, l.living_layer[1]);
     if bark < 2.0 {
         inset(pen, t.bark_mm * px, [lx, by + 46.0]);
     }
@@ -112,5 +112,5 @@ fn inset(pen: &mut Pen<'_>, band: f64, [x, y]: [f64; 2]) {
     pen.rect("s", [x, y, w, 30.0], "");
     let mut text = String::from("× ");
     whole(&mut text, u64::from(factor));
-    pen.text(x + w + 6.0, y + 21.0, 15.0, "", At::Start, &text);
+    pen.text(x + w + 6.0, y + 21.0, 15.0, "", Anchor::Start, &text);
 }

@@ -1,7 +1,7 @@
 //! The years after the ring, with their visits.
 
-use super::{MONTHS, Pin, Row, pins, pins_foot};
-use crate::draw::pen::{At, D, Pen, width};
+use super::{MONTHS, Pin, TapeRow, pins, pins_foot};
+use crate::draw::pen::{Anchor, D, Pen, width};
 use crate::draw::tape::Tape;
 use crate::out::Out;
 
@@ -29,7 +29,7 @@ pub struct VisitsLabels<'a> {
 pub fn visits(out: &mut dyn Out, years: &[VisitYear], l: &VisitsLabels<'_>) {
     let mut pen = Pen { out };
     let n = years.len().max(1) as f64;
-    let whole_row = |x0: f64, x1: f64, top: f64| Row {
+    let whole_row = |x0: f64, x1: f64, top: f64| TapeRow {
         x0,
         x1,
         months: &MONTHS,
@@ -37,7 +37,7 @@ pub fn visits(out: &mut dyn Out, years: &[VisitYear], l: &VisitsLabels<'_>) {
         font: 15.0,
     };
     let each = 714.0 / n;
-    let rows: Vec<Row> = (0..years.len())
+    let rows: Vec<TapeRow> = (0..years.len())
         .map(|i| whole_row(3.0 + each * i as f64, 3.0 + each * (i as f64 + 1.0), 34.0))
         .collect();
     let deep = rows
@@ -78,7 +78,7 @@ pub fn visits(out: &mut dyn Out, years: &[VisitYear], l: &VisitsLabels<'_>) {
     pen.end();
 }
 
-fn year_of_visits(pen: &mut Pen<'_>, r: &Row, y: &VisitYear, l: &VisitsLabels<'_>, foot: f64) {
+fn year_of_visits(pen: &mut Pen<'_>, r: &TapeRow, y: &VisitYear, l: &VisitsLabels<'_>, foot: f64) {
     let mut d = D::default();
     if r.x0 > 3.0 {
         d.add("M##V#", &[r.x0, r.top, foot]);
@@ -88,7 +88,7 @@ fn year_of_visits(pen: &mut Pen<'_>, r: &Row, y: &VisitYear, l: &VisitsLabels<'_
         d.add(tick, &[r.x(f64::from(*day)), r.top]);
     }
     pen.path("s", &d.0);
-    pen.text(r.x0 + 10.0, foot - 7.0, 16.0, "tb", At::Start, &y.label);
+    pen.text(r.x0 + 10.0, foot - 7.0, 16.0, "tb", Anchor::Start, &y.label);
     if let Some(x) = y.ring.and_then(|day| r.day(day)) {
         let tape = Tape {
             x0: r.x0,
@@ -103,7 +103,7 @@ fn year_of_visits(pen: &mut Pen<'_>, r: &Row, y: &VisitYear, l: &VisitsLabels<'_
             r.top - 9.0,
             16.0,
             "tb",
-            At::Middle,
+            Anchor::Middle,
             l.ring,
         );
     }

@@ -1,13 +1,13 @@
 //! A sheet as one text, to be kept on the device, and back.
 
 use super::Sheet;
-use crate::share::{Writer, pairs};
+use crate::share::{LinkWriter, pairs};
 
 impl Sheet {
     /// All of it as one text.
     #[must_use]
     pub fn pack(&self) -> String {
-        let mut out = Writer::default();
+        let mut out = LinkWriter::default();
         for (name, text) in &self.entries {
             out.pair(name, text);
         }

@@ -20,9 +20,9 @@ pub struct Made {
 }
 
 /// The steps in their order.
-struct List(Vec<Made>);
+struct Steps(Vec<Made>);
 
-impl List {
+impl Steps {
     /// Adds a step.
     #[inline(never)]
     fn made(&mut self, how: String, result: String, because: &[Cite]) {
@@ -49,7 +49,7 @@ impl Say<'_> {
     /// How each number was made, in the order of the answer. A stop shows only what it rests on.
     #[must_use]
     pub fn made(&self, stops: bool) -> Vec<Made> {
-        let mut list = List(Vec::new());
+        let mut list = Steps(Vec::new());
         self.made_group(&mut list);
         // Widths and slip dates belong to an answer that has a ring in it, its own or one under a condition.
         let answer = self.answer;
@@ -68,7 +68,7 @@ impl Say<'_> {
     }
 
     /// What the group asks for beyond the models, with the group as its source.
-    fn made_group(&self, list: &mut List) {
+    fn made_group(&self, list: &mut Steps) {
         let Some(group) = self.group_answer() else {
             return;
         };
@@ -82,7 +82,7 @@ impl Say<'_> {
         }
     }
 
-    fn made_ring(&self, list: &mut List) {
+    fn made_ring(&self, list: &mut Steps) {
         let q = self.question;
         let units = self.units();
         let largest = q.largest();
@@ -128,7 +128,7 @@ impl Say<'_> {
         }
     }
 
-    fn made_widths(&self, list: &mut List, ring: &Ring) {
+    fn made_widths(&self, list: &mut Steps, ring: &Ring) {
         let units = self.units();
         let constants = &self.reference.constants.ring;
         let least = self.question.species.ring_minimum_mm;
@@ -176,7 +176,7 @@ impl Say<'_> {
         list.made(how.into(), area, &[]);
     }
 
-    fn made_reach(&self, list: &mut List) {
+    fn made_reach(&self, list: &mut Steps) {
         let answer = self.answer;
         let height = &answer.height;
         let constants = &self.reference.constants;
@@ -226,7 +226,7 @@ impl Say<'_> {
         }
     }
 
-    fn made_season(&self, list: &mut List) {
+    fn made_season(&self, list: &mut Steps) {
         let timing = &self.answer.timing;
         let sum = self.question.species.budbreak_sum;
         if let (Some(budbreak), Some(basis)) = (timing.budbreak, timing.basis) {
@@ -272,7 +272,7 @@ impl Say<'_> {
         }
     }
 
-    fn made_after(&self, list: &mut List) {
+    fn made_after(&self, list: &mut Steps) {
         let answer = self.answer;
         let range = |likely: String, unit: &str, low: String, high: String| {
             cat!(likely, unit, " (", phrase::to(low, high), ")")

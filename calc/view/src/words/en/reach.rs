@@ -117,7 +117,7 @@ pub fn why(why: Why) -> &'static str {
 }
 
 /// What lies near, beside a reach that does not stop the answer.
-pub struct Near<'a> {
+pub struct NearestThing<'a> {
     /// What the reach comes to.
     pub outcome: Reached,
     /// The nearest thing that counts, with its distance.
@@ -132,7 +132,7 @@ pub struct Near<'a> {
 
 /// What lies near, in a sentence.
 #[must_use]
-pub fn clear(near: &Near<'_>) -> String {
+pub fn clear(near: &NearestThing<'_>) -> String {
     let nearest = |kind: TargetKind, distance: &str| {
         cat!(
             phrase::sentence(&the_target(kind)),
@@ -287,7 +287,7 @@ impl Say<'_> {
         let nearest = self.decided().or(self.nearest());
         let distance =
             nearest.and_then(|target| Some((target.kind, self.length(target.distance_m?))));
-        clear(&Near {
+        clear(&NearestThing {
             outcome: reach.outcome,
             nearest: distance.as_ref().map(|(kind, m)| (*kind, m.as_str())),
             zone: &self.reach(reach.zone_m),

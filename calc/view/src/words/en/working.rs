@@ -10,7 +10,7 @@ use calc::terms::tree::{Condition, Dry, Goal, Herbicide, Limbs, Vigour};
 use calc::timing::Rates;
 
 /// One input as read.
-pub struct Told {
+pub struct Input {
     /// The field's path.
     pub field: String,
     /// Its label.
@@ -20,7 +20,7 @@ pub struct Told {
 }
 
 /// Inputs in the order of the form.
-struct List(Vec<Told>);
+struct Inputs(Vec<Input>);
 
 /// The button that copies a link.
 pub const COPY_LINK: &str = "Copy link";
@@ -44,11 +44,11 @@ pub const COPY: &str = "Copy as text";
 pub const CHANGE: &str = "Change";
 /// Sources, folded.
 pub const ALL_SOURCES: &str = "All sources of this answer";
-impl List {
+impl Inputs {
     /// Adds one.
     #[inline(never)]
     fn told(&mut self, field: &str, value: String) {
-        self.0.push(Told {
+        self.0.push(Input {
             label: fields::field(field),
             field: field.into(),
             value,
@@ -110,10 +110,10 @@ pub fn assumed_path(field: &str) -> &str {
 impl Say<'_> {
     /// Every input that was given, in the order of the form.
     #[must_use]
-    pub fn told(&self) -> Vec<Told> {
+    pub fn told(&self) -> Vec<Input> {
         let q = self.question;
         let units = self.units();
-        let mut list = List(Vec::new());
+        let mut list = Inputs(Vec::new());
         list.told(
             "species",
             cat!(q.species.name, " (", q.species.scientific, ")"),
@@ -164,7 +164,7 @@ impl Say<'_> {
                 value = cat!(value, ", ", measure::plain(voltage.kv(), 1), " kV");
             }
             let path = cat!("targets[", measure::number(at as u32), "].");
-            list.0.push(Told {
+            list.0.push(Input {
                 label: fields::field(&cat!(&path, "kind")),
                 field: cat!(path, "distance"),
                 value,
@@ -292,7 +292,7 @@ impl Say<'_> {
 
     /// What was not given, and what was used instead: label, value, field.
     #[must_use]
-    pub fn assumed(&self, stops: bool) -> Vec<Told> {
+    pub fn assumed(&self, stops: bool) -> Vec<Input> {
         let value = |it: &Assumed| match (it.field, it.value) {
             ("bark", Some(mm)) => measure::bark(mm).text(self.units()),
             ("height", Some(m)) => cat!(self.length(m), " for what it could reach"),
@@ -304,7 +304,7 @@ impl Say<'_> {
             .iter()
             // A stop rests on the reach alone.
             .filter(|it| !stops || !matches!(it.field, "bark" | "walk" | "herbicide"))
-            .map(|it| Told {
+            .map(|it| Input {
                 field: assumed_path(it.field).into(),
                 label: assumed_field(it.field).unwrap_or(it.field).into(),
                 value: value(it),
