@@ -1,17 +1,17 @@
 //! Writes every drawing in many cases to standard output as one page, to be looked at.
 //! `cargo run -p calc-view --example gallery -- dark > page.html` (light, dark or sun).
 
-use calc_view::draw::form::{Distance, DistanceLabels, SizeLabels, distance_tape, size_tape};
-use calc_view::draw::mark::{Swatch, brand, defs, sun, swatch};
-use calc_view::draw::range::{RangeBar, RangeLabels, ShareBar, SharesLabels, range, shares};
-use calc_view::draw::reach::{DrawnTarget, ReachFigure, ReachLabels, reach};
-use calc_view::draw::tag::{TagKind, TagLabels, tag};
-use calc_view::draw::tree::{Habit, stand};
-use calc_view::draw::trunk::{RingHeights, Trunk, TrunkLabels, trunk};
-use calc_view::draw::year::{
+use calc_view::answer::reach::drawing::{DrawnTarget, ReachFigure, ReachLabels, reach};
+use calc_view::answer::ring::drawing::{RingHeights, Trunk, TrunkLabels, trunk};
+use calc_view::answer::season::drawing::{
     DaySpan, Pin, VisitYear, VisitsLabels, YearLabels, YearTape, visits, year, year_small,
 };
+use calc_view::draw::mark::{Swatch, brand, defs, sun, swatch};
+use calc_view::draw::range::{RangeBar, RangeLabels, ShareBar, SharesLabels, range, shares};
+use calc_view::draw::tag::{TagKind, TagLabels, tag};
+use calc_view::draw::tree::{Habit, stand};
 use calc_view::draw::{RangeGrade, Reading, ruler};
+use calc_view::form::drawing::{Distance, DistanceLabels, SizeLabels, distance_tape, size_tape};
 use calc_view::out::{Html, Out};
 use calc_view::page::Page;
 

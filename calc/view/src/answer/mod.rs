@@ -10,9 +10,9 @@ mod method;
 mod missing;
 mod outlook;
 mod problems;
-mod reach;
-mod ring;
-mod season;
+pub mod reach;
+pub mod ring;
+pub mod season;
 mod sources;
 mod stop;
 #[cfg(test)]

@@ -1,8 +1,8 @@
 //! Then check: the visits, and what to do at one.
 
 use super::frame::{Region, button, folded_table, open_details, open_part};
+use crate::answer::season::drawing::{Pin, VisitYear, VisitsLabels, visits};
 use crate::control::{open_select, open_set, option, tick_text};
-use crate::draw::year::{Pin, VisitYear, VisitsLabels, visits};
 use crate::measure;
 use crate::page::Page;
 use crate::words::{self, visits as w};

@@ -8,15 +8,8 @@
 //! ```text
 //! mark::defs(out)                                       once a root: the hatch patterns
 //! mark::swatch(out, Swatch::Hatch)                      inline key symbol, class gm
-//! mark::brand(out)                                      mark::sun(out)                      page head
+//! mark::brand(out)  mark::sun(out)                      page head
 //! tag::tag(out, TagKind::Do, &TagLabels)                the five tags, class tag
-//! trunk::trunk(out, &Trunk, &TrunkLabels)               section, tape, side view; one SVG, 372 wide
-//! reach::reach(out, &ReachFigure, &ReachLabels)         wide and narrow
-//! year::year(out, &YearTape, &YearLabels)               wide and narrow (two rows of six months)
-//! year::year_small(out, &YearTape, &YearLabels)         the form's tape, 280 wide
-//! year::visits(out, &[VisitYear], &VisitsLabels)        one row a year, wide and narrow
-//! form::size_tape(out, Option<mm>, &SizeLabels)         the form's tape, 280 wide
-//! form::distance_tape(out, &Distance, &DistanceLabels)  the form's tape, 280 wide
 //! range::range(out, &RangeBar, &RangeLabels)            minutes or years, low to high
 //! range::shares(out, &[ShareBar], &SharesLabels)        0 to 100 in 100, one bar a row
 //! ruler::foot(out, width_mm, inches, centimetres)       print: 1:1
@@ -24,21 +17,29 @@
 //! tree::stand(out)                                      the tree of the home page, decor
 //! ```
 //!
+//! Drawings that one part alone has stand with it, and use the same pens:
+//!
+//! ```text
+//! answer::ring::drawing::trunk(out, &Trunk, &TrunkLabels)            section, tape, side view; one SVG, 372 wide
+//! answer::reach::drawing::reach(out, &ReachFigure, &ReachLabels)     wide and narrow
+//! answer::season::drawing::year(out, &YearTape, &YearLabels)         wide and narrow (two rows of six months)
+//! answer::season::drawing::year_small(out, &YearTape, &YearLabels)   the form's tape, 280 wide
+//! answer::season::drawing::visits(out, &[VisitYear], &VisitsLabels)  one row a year, wide and narrow
+//! form::drawing::size_tape(out, Option<mm>, &SizeLabels)             the form's tape, 280 wide
+//! form::drawing::distance_tape(out, &Distance, &DistanceLabels)      the form's tape, 280 wide
+//! ```
+//!
 //! Strokes do not scale (`vector-effect` in calc.css). Hatches are presentation attributes
 //! (`fill="url(#h)"`), since policies refuse style attributes; the ids live in [`mark::defs`].
 
-pub mod form;
 pub mod mark;
 pub mod number;
-mod pen;
+pub(crate) mod pen;
 pub mod range;
-pub mod reach;
 pub mod ruler;
 pub mod tag;
-mod tape;
+pub(crate) mod tape;
 pub mod tree;
-pub mod trunk;
-pub mod year;
 
 /// One reading worded in both systems: `"14½ in"` and `"37 cm"`.
 #[derive(Clone, Copy, Default)]

@@ -1,7 +1,7 @@
 //! Numbers in markup: at most one decimal, without the float formatter (bytes in the browser bundle).
 
 /// `v` kept between two bounds. The library's own check of the bounds would bring the float formatter.
-pub(super) fn within(v: f64, low: f64, high: f64) -> f64 {
+pub(crate) fn within(v: f64, low: f64, high: f64) -> f64 {
     if v < low {
         low
     } else if v > high {
@@ -13,7 +13,7 @@ pub(super) fn within(v: f64, low: f64, high: f64) -> f64 {
 
 /// `v` in whole tenths, rounded half up. Values beyond ±9·10¹⁴ are clamped; not a number is a fault of
 /// the caller and counts as 0.
-pub(super) fn tenths(v: f64) -> i64 {
+pub(crate) fn tenths(v: f64) -> i64 {
     debug_assert!(v.is_finite(), "a coordinate that is no number");
     let t = within(v * 10.0 + 0.5, -9e15, 9e15);
     // The cast truncates towards zero, so step down below zero to floor.
@@ -22,7 +22,7 @@ pub(super) fn tenths(v: f64) -> i64 {
 }
 
 /// Appends a number of tenths, a trailing `.0` left off.
-pub(super) fn push_tenths(into: &mut String, n: i64) {
+pub(crate) fn push_tenths(into: &mut String, n: i64) {
     if n < 0 {
         into.push('-');
     }

@@ -5,22 +5,22 @@ use crate::out::Out;
 
 /// Where text stands against its x.
 #[derive(Clone, Copy, PartialEq)]
-pub(super) enum Anchor {
+pub(crate) enum Anchor {
     Start,
     Middle,
     End,
 }
 
 /// Class and width of the two figures that most drawings are.
-pub(super) const FIGURES: [(&str, f64); 2] = [("d wide", 720.0), ("d narrow", 280.0)];
+pub(crate) const FIGURES: [(&str, f64); 2] = [("d wide", 720.0), ("d narrow", 280.0)];
 
 /// Path data.
 #[derive(Default)]
-pub(super) struct D(pub String);
+pub(crate) struct D(pub String);
 
 impl D {
     /// Commands as they stand in path data; each `#` is the next of the numbers.
-    pub(super) fn add(&mut self, commands: &str, numbers: &[f64]) {
+    pub(crate) fn add(&mut self, commands: &str, numbers: &[f64]) {
         let mut numbers = numbers.iter();
         for c in commands.chars() {
             if c != '#' {
@@ -39,13 +39,13 @@ impl D {
 }
 
 /// Writes SVG elements.
-pub(super) struct Pen<'o> {
+pub(crate) struct Pen<'o> {
     pub out: &'o mut dyn Out,
 }
 
 impl Pen<'_> {
     /// Opens a drawing: an image with a name for those who do not see it.
-    pub(super) fn svg(&mut self, class: &str, w: f64, h: f64, aria: &str) {
+    pub(crate) fn svg(&mut self, class: &str, w: f64, h: f64, aria: &str) {
         let mut view = D::default();
         view.add("0 0##", &[w, h]);
         self.out.open("svg");
@@ -58,7 +58,7 @@ impl Pen<'_> {
             self.out.attr("aria-label", aria);
         }
     }
-    pub(super) fn end(&mut self) {
+    pub(crate) fn end(&mut self) {
         self.out.close();
     }
     fn class(&mut self, class: &str) {
@@ -67,10 +67,10 @@ impl Pen<'_> {
         }
     }
     /// An attribute that is a number.
-    pub(super) fn at(&mut self, key: &'static str, v: f64) {
+    pub(crate) fn at(&mut self, key: &'static str, v: f64) {
         self.out.attr(key, &num(v));
     }
-    pub(super) fn path(&mut self, class: &str, d: &str) {
+    pub(crate) fn path(&mut self, class: &str, d: &str) {
         if d.is_empty() {
             return;
         }
@@ -80,24 +80,24 @@ impl Pen<'_> {
         self.end();
     }
     /// A path of one shape; see [`D::add`].
-    pub(super) fn shape(&mut self, class: &str, commands: &str, numbers: &[f64]) {
+    pub(crate) fn shape(&mut self, class: &str, commands: &str, numbers: &[f64]) {
         let mut d = D::default();
         d.add(commands, numbers);
         self.path(class, &d.0);
     }
     /// A path filled with a pattern of [`super::mark::defs`].
-    pub(super) fn hatched(&mut self, class: &str, d: &str, pattern: &str) {
+    pub(crate) fn hatched(&mut self, class: &str, d: &str, pattern: &str) {
         self.out.open("path");
         self.class(class);
         self.out.attr("d", d);
         self.out.attr("fill", pattern);
         self.end();
     }
-    pub(super) fn line(&mut self, class: &str, x0: f64, y0: f64, x1: f64, y1: f64) {
+    pub(crate) fn line(&mut self, class: &str, x0: f64, y0: f64, x1: f64, y1: f64) {
         self.shape(class, "M##L##", &[x0, y0, x1, y1]);
     }
     /// A rectangle; `fill` names a pattern or is empty.
-    pub(super) fn rect(&mut self, class: &str, b: [f64; 4], fill: &str) {
+    pub(crate) fn rect(&mut self, class: &str, b: [f64; 4], fill: &str) {
         self.out.open("rect");
         self.class(class);
         let [x, y, width, height] = b;
@@ -110,7 +110,7 @@ impl Pen<'_> {
         }
         self.end();
     }
-    pub(super) fn circle(&mut self, class: &str, x: f64, y: f64, r: f64) {
+    pub(crate) fn circle(&mut self, class: &str, x: f64, y: f64, r: f64) {
         self.out.open("circle");
         self.class(class);
         self.at("cx", x);
@@ -119,7 +119,7 @@ impl Pen<'_> {
         self.end();
     }
     /// Text on a baseline; an empty text draws nothing.
-    pub(super) fn text(&mut self, x: f64, y: f64, size: f64, class: &str, at: Anchor, text: &str) {
+    pub(crate) fn text(&mut self, x: f64, y: f64, size: f64, class: &str, at: Anchor, text: &str) {
         if text.is_empty() {
             return;
         }
@@ -137,7 +137,7 @@ impl Pen<'_> {
         self.end();
     }
     /// Bold text on a paper plate with an edge, centred on (`x`, `y`); says whether it fitted in `room`.
-    pub(super) fn plate(&mut self, x: f64, y: f64, size: f64, room: f64, text: &str) -> bool {
+    pub(crate) fn plate(&mut self, x: f64, y: f64, size: f64, room: f64, text: &str) -> bool {
         let w = width(text, size, true) + 14.0;
         if text.is_empty() || w > room {
             return false;
@@ -148,14 +148,14 @@ impl Pen<'_> {
         true
     }
     /// A number in a circle: a visit or a target.
-    pub(super) fn pin(&mut self, x: f64, y: f64, n: u8) {
+    pub(crate) fn pin(&mut self, x: f64, y: f64, n: u8) {
         self.circle("s fp", x, y, 11.0);
         let mut s = String::new();
         super::number::whole(&mut s, u64::from(n));
         self.text(x, y + 5.0, 14.0, "tb", Anchor::Middle, &s);
     }
     /// A dimension line from `y0` down to `y1` with end bars; heads only where they fit.
-    pub(super) fn dimension(&mut self, x: f64, y0: f64, y1: f64) {
+    pub(crate) fn dimension(&mut self, x: f64, y0: f64, y1: f64) {
         let (left, right) = (x - 7.0, x + 7.0);
         let line = [x, y0, y1, left, y0, right, left, y1, right];
         self.shape("s", "M##V#M##H#M##H#", &line);
@@ -167,7 +167,7 @@ impl Pen<'_> {
 }
 
 /// A full circle as path data, so that it can bound an area with another.
-pub(super) fn ring(d: &mut D, x: f64, y: f64, r: f64) {
+pub(crate) fn ring(d: &mut D, x: f64, y: f64, r: f64) {
     let across = 2.0 * r;
     d.add(
         "M##a## 0 0 1# 0a## 0 0 1# 0Z",
@@ -177,7 +177,7 @@ pub(super) fn ring(d: &mut D, x: f64, y: f64, r: f64) {
 
 /// A closed outline through points, enlarged and moved so that their zero lies on (`x`, `y`).
 #[inline(never)]
-pub(super) fn outline(points: &[[f64; 2]], [x, y]: [f64; 2], enlarged: f64) -> String {
+pub(crate) fn outline(points: &[[f64; 2]], [x, y]: [f64; 2], enlarged: f64) -> String {
     let mut d = D::default();
     for [dx, dy] in points {
         let command = if d.0.is_empty() { "M##" } else { "L##" };
@@ -189,7 +189,7 @@ pub(super) fn outline(points: &[[f64; 2]], [x, y]: [f64; 2], enlarged: f64) -> S
 
 /// About how wide text will be, in the unit of `size`. The typeface is the reader's own, so this errs
 /// on the wide side; it decides what fits, never where a line ends.
-pub(super) fn width(text: &str, size: f64, bold: bool) -> f64 {
+pub(crate) fn width(text: &str, size: f64, bold: bool) -> f64 {
     let em: f64 = text
         .chars()
         .map(|c| match c {
@@ -204,7 +204,7 @@ pub(super) fn width(text: &str, size: f64, bold: bool) -> f64 {
 }
 
 /// A text parted at the space nearest its middle, if it has one.
-pub(super) fn halves(text: &str) -> Option<(&str, &str)> {
+pub(crate) fn halves(text: &str) -> Option<(&str, &str)> {
     let middle = text.len() / 2;
     let spaces = text.bytes().enumerate().filter(|(_, b)| *b == b' ');
     let (at, _) = spaces.min_by_key(|(at, _)| at.abs_diff(middle))?;
@@ -214,7 +214,7 @@ pub(super) fn halves(text: &str) -> Option<(&str, &str)> {
 
 /// Sorts a handful of things by a number, keeping equal ones in order. A few dozen bytes where the
 /// library's sort costs some thousand for each type.
-pub(super) fn sort<T>(all: &mut [T], key: impl Fn(&T) -> f64) {
+pub(crate) fn sort<T>(all: &mut [T], key: impl Fn(&T) -> f64) {
     for i in 1..all.len() {
         let mut j = i;
         while j > 0 && key(&all[j - 1]) > key(&all[j]) {

@@ -109,7 +109,7 @@ pub fn tag(out: &mut dyn Out, kind: TagKind, labels: &TagLabels<'_>) {
 const PLATE: &str = "M10 44a8 8 0 0 1 8-8H104A26 26 0 0 1 156 36H242a8 8 0 0 1 8 8V138a8 8 0 0 1-8 8H18a8 8 0 0 1-8-8Z";
 
 /// An octagon of inner radius `r`.
-pub(super) fn octagon(x: f64, y: f64, r: f64) -> String {
+pub(crate) fn octagon(x: f64, y: f64, r: f64) -> String {
     // tan 22.5 degrees: half a side of an octagon of inner radius one.
     let s = r * 0.414_213_562;
     let corners = &[

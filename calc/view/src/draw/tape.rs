@@ -3,7 +3,7 @@
 use super::pen::{Anchor, D, Pen, width};
 
 /// A horizontal tape: zero at `x0`, drawn to `x1`, edges at `top` and `bottom`.
-pub(super) struct Tape {
+pub(crate) struct Tape {
     pub x0: f64,
     pub x1: f64,
     pub top: f64,
@@ -11,7 +11,7 @@ pub(super) struct Tape {
 }
 
 /// What a scale may be divided into.
-pub(super) struct Rule {
+pub(crate) struct Rule {
     /// `[small, middle, labelled]` steps in the unit, finest first; middle and labelled are whole multiples of small.
     pub steps: &'static [[f64; 3]],
     /// Fewest pixels between small and between labelled ticks.
@@ -21,7 +21,7 @@ pub(super) struct Rule {
 }
 
 /// One side of a tape.
-pub(super) struct TapeScale {
+pub(crate) struct TapeScale {
     /// Pixels a unit.
     pub px: f64,
     /// What it may be divided into.
@@ -34,7 +34,7 @@ pub(super) struct TapeScale {
 }
 
 /// Inches: the unit is one inch.
-pub(super) const INCH: [[f64; 3]; 6] = [
+pub(crate) const INCH: [[f64; 3]; 6] = [
     [0.25, 0.5, 1.0],
     [0.5, 1.0, 2.0],
     [0.5, 1.0, 4.0],
@@ -43,7 +43,7 @@ pub(super) const INCH: [[f64; 3]; 6] = [
     [5.0, 10.0, 20.0],
 ];
 /// Tens: centimetres, metres, feet, minutes, years.
-pub(super) const TENS: [[f64; 3]; 15] = [
+pub(crate) const TENS: [[f64; 3]; 15] = [
     [0.5, 1.0, 1.0],
     [0.5, 1.0, 2.0],
     [1.0, 5.0, 5.0],
@@ -63,7 +63,7 @@ pub(super) const TENS: [[f64; 3]; 15] = [
 
 impl Tape {
     /// Both long edges, the hook at zero, and an end: torn where the tape goes on.
-    pub(super) fn edges(&self, pen: &mut Pen<'_>, hook: bool, torn: bool) {
+    pub(crate) fn edges(&self, pen: &mut Pen<'_>, hook: bool, torn: bool) {
         let Self {
             x0,
             x1,
@@ -88,7 +88,7 @@ impl Tape {
 
     /// Ticks and numbers of one side. Numbers that would touch a stretch of `avoid` (middle, half its
     /// width) are left out, never shrunk.
-    pub(super) fn scale(&self, pen: &mut Pen<'_>, s: &TapeScale, avoid: &[[f64; 2]]) {
+    pub(crate) fn scale(&self, pen: &mut Pen<'_>, s: &TapeScale, avoid: &[[f64; 2]]) {
         let Rule {
             steps,
             least: [fine, named],
@@ -128,7 +128,7 @@ impl Tape {
     }
 
     /// A reading: a notch cut into the upper edge, with a thin line down to `to`.
-    pub(super) fn notch(&self, pen: &mut Pen<'_>, x: f64, half: f64, depth: f64, to: f64) {
+    pub(crate) fn notch(&self, pen: &mut Pen<'_>, x: f64, half: f64, depth: f64, to: f64) {
         let foot = self.top + depth;
         let cut = |y: f64| [x - half, y, x, foot, x + half, y];
         pen.shape("fp", "M##L##L##Z", &cut(self.top - 1.5));

@@ -67,7 +67,7 @@ impl Crown {
 }
 
 /// A tree standing at (`x`, `y`), `height` pixels tall; small ones get fewer twigs.
-pub(super) fn tree(pen: &mut Pen<'_>, x: f64, y: f64, height: f64, habit: Habit) {
+pub(crate) fn tree(pen: &mut Pen<'_>, x: f64, y: f64, height: f64, habit: Habit) {
     let h = height;
     let at = |share: f64| y - share * h;
     let mut crown = Crown {
@@ -150,7 +150,7 @@ pub(super) fn tree(pen: &mut Pen<'_>, x: f64, y: f64, height: f64, habit: Habit)
 }
 
 /// A person standing at (`x`, `y`), `height` pixels tall.
-pub(super) fn person(pen: &mut Pen<'_>, x: f64, y: f64, height: f64) {
+pub(crate) fn person(pen: &mut Pen<'_>, x: f64, y: f64, height: f64) {
     let u = height / 25.7;
     pen.circle("fi", x, y - 23.0 * u, 2.7 * u);
     pen.path("fi", &outline(&BODY, [x, y], u));

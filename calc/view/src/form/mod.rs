@@ -40,6 +40,7 @@ pub use draft::Draft;
 pub use relevant::{Field, FieldSet, matters};
 pub use sheet::Sheet;
 pub(crate) use sheet::whole;
+pub use tapes::drawing;
 pub use town::{MOST, POSITION_ID, SEARCHES, Search, Towns, filled, has_towns};
 
 use crate::kind::{FormGroup, Kind};

@@ -1,10 +1,11 @@
 //! When: the bark and the rules, in words and on the year tape.
 
+pub mod drawing;
 mod rules;
 
 use crate::answer::frame::{Region, key, lead, open_part, twin};
+use crate::answer::season::drawing::{DaySpan, YearLabels, YearTape, year};
 use crate::draw::mark::Swatch;
-use crate::draw::year::{DaySpan, YearLabels, YearTape, year};
 use crate::measure;
 use crate::page::Page;
 use crate::words::{self, season as w};

@@ -2,15 +2,15 @@
 
 use super::reach::reach_labels;
 use super::{crowded, kept};
-use crate::draw::form::{Distance, DistanceLabels, SizeLabels, distance_tape, size_tape};
+use crate::answer::reach::drawing::{DrawnTarget, ReachFigure, ReachLabels, reach};
+use crate::answer::season::drawing::{VisitYear, VisitsLabels, visits};
 use crate::draw::mark::{Swatch, brand, defs, sun, swatch};
 use crate::draw::number::num;
 use crate::draw::range::{RangeBar, RangeLabels, ShareBar, SharesLabels, range, shares};
-use crate::draw::reach::{DrawnTarget, ReachFigure, ReachLabels, reach};
 use crate::draw::tag::{TagKind, TagLabels, tag};
 use crate::draw::tree::{Habit, stand};
-use crate::draw::year::{VisitYear, VisitsLabels, visits};
 use crate::draw::{RangeGrade, Reading, ruler};
+use crate::form::drawing::{Distance, DistanceLabels, SizeLabels, distance_tape, size_tape};
 use crate::out::Html;
 
 #[test]

@@ -1,7 +1,7 @@
 //! The reach.
 
 use super::{Drawn, crowded, kept};
-use crate::draw::reach::{DrawnTarget, PERSON_M, ReachFigure, ReachLabels, reach};
+use crate::answer::reach::drawing::{DrawnTarget, PERSON_M, ReachFigure, ReachLabels, reach};
 use crate::draw::tree::Habit;
 
 pub(super) fn reach_labels() -> ReachLabels<'static> {

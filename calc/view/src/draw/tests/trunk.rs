@@ -1,8 +1,8 @@
 //! The trunk.
 
 use super::{crowded, kept};
+use crate::answer::ring::drawing::{HAND_MM, RingHeights, Trunk, TrunkLabels, trunk};
 use crate::draw::Reading;
-use crate::draw::trunk::{HAND_MM, RingHeights, Trunk, TrunkLabels, trunk};
 
 fn labels() -> TrunkLabels<'static> {
     let size = Reading {

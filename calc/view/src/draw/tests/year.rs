@@ -1,7 +1,7 @@
 //! The year tape.
 
 use super::{Drawn, crowded, kept};
-use crate::draw::year::{DaySpan, Pin, YearLabels, YearTape, year, year_small};
+use crate::answer::season::drawing::{DaySpan, Pin, YearLabels, YearTape, year, year_small};
 
 fn year_labels() -> YearLabels<'static> {
     YearLabels {

@@ -1,9 +1,11 @@
 //! Do: the numbers to carry, the steps, the trunk.
 
+pub mod drawing;
+
 use super::frame::{Region, items, open_part, table, twin};
 use super::method;
 use super::sources::weakest;
-use crate::draw::trunk::{RingHeights, Trunk, TrunkLabels, trunk};
+use crate::answer::ring::drawing::{RingHeights, Trunk, TrunkLabels, trunk};
 use crate::measure::{self, Both};
 use crate::page::Page;
 use crate::words::{self, ring as w, ring::Ringing};

@@ -1,9 +1,11 @@
 //! The reach: keep clear, or why it stops.
 
+pub mod drawing;
+
 use super::frame::{Region, key, lead, open_part, twin};
 use super::ring::row;
+use crate::answer::reach::drawing::{DrawnTarget, ReachFigure, ReachLabels, reach};
 use crate::draw::mark::Swatch;
-use crate::draw::reach::{DrawnTarget, ReachFigure, ReachLabels, reach};
 use crate::draw::tree::Habit;
 use crate::measure;
 use crate::page::Page;

@@ -1,9 +1,9 @@
 //! The form's tapes, 280 wide: what was typed, drawn back at once.
 
-use super::Reading;
-use super::pen::{Anchor, Pen, width};
-use super::tape::{Rule, TENS, Tape, TapeScale};
-use super::trunk::size_scale;
+use crate::answer::ring::drawing::size_scale;
+use crate::draw::Reading;
+use crate::draw::pen::{Anchor, Pen, width};
+use crate::draw::tape::{Rule, TENS, Tape, TapeScale};
 use crate::out::Out;
 
 /// Words of the size tape.

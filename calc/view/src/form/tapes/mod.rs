@@ -1,9 +1,11 @@
 //! The three tapes: what was typed, drawn back at once.
 
+pub mod drawing;
+
 use super::lines::units;
 use super::{View, words as w};
-use crate::draw::form::{Distance, DistanceLabels, SizeLabels, distance_tape, size_tape};
-use crate::draw::year::{DaySpan, YearLabels, YearTape, year_small};
+use crate::answer::season::drawing::{DaySpan, YearLabels, YearTape, year_small};
+use crate::form::tapes::drawing::{Distance, DistanceLabels, SizeLabels, distance_tape, size_tape};
 use crate::measure;
 use crate::page::Page;
 use calc::answer::Answer;

@@ -3,11 +3,11 @@
 mod flags;
 
 use self::flags::{ROW, Taken, flags};
-use super::number::within;
-use super::pen::{Anchor, D, Pen, halves, width};
-use super::tag::octagon;
-use super::tape::{Rule, TENS, Tape, TapeScale};
-use super::tree::{Habit, person, tree};
+use crate::draw::number::within;
+use crate::draw::pen::{Anchor, D, Pen, halves, width};
+use crate::draw::tag::octagon;
+use crate::draw::tape::{Rule, TENS, Tape, TapeScale};
+use crate::draw::tree::{Habit, person, tree};
 use crate::out::Out;
 
 /// Heights and distances, metres.

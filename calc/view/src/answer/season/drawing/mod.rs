@@ -4,8 +4,8 @@ mod visits;
 
 pub use self::visits::{VisitYear, VisitsLabels, visits};
 
-use super::pen::{Anchor, D, Pen, sort, width};
-use super::tape::Tape;
+use crate::draw::pen::{Anchor, D, Pen, sort, width};
+use crate::draw::tape::Tape;
 use crate::out::Out;
 
 /// Days of the year, 1 to 365, both included; wraps the new year if `to` is before `from`.

@@ -5,9 +5,9 @@ mod section;
 
 use self::hand::palm;
 use self::section::above;
-use super::Reading;
-use super::pen::{Anchor, D, Pen, halves, width};
-use super::tape::{INCH, Rule, TENS, Tape, TapeScale};
+use crate::draw::Reading;
+use crate::draw::pen::{Anchor, D, Pen, halves, width};
+use crate::draw::tape::{INCH, Rule, TENS, Tape, TapeScale};
 use crate::out::Out;
 
 /// Sizes of one stem, millimetres.
@@ -178,7 +178,7 @@ const CENTIMETRES: Rule = Rule {
 };
 
 /// The size tape's two scales, shared with the form: inches above, centimetres below.
-pub(super) fn size_scale(
+pub(crate) fn size_scale(
     pen: &mut Pen<'_>,
     tape: &Tape,
     px: f64,
