@@ -8,7 +8,7 @@ use serde_json::Value;
 type Failure = Box<dyn std::error::Error + Send + Sync>;
 
 const ROOT: &str = "document.querySelector('slipbark-tree-plan').shadowRoot";
-const PLAN: &str = "document.querySelector('slipbark-tree-plan')";
+const CALCULATOR: &str = "document.querySelector('slipbark-tree-plan')";
 
 async fn text(browser: &Browser, id: &str) -> Result<String, Failure> {
     let said = browser
@@ -77,7 +77,7 @@ fn readings_fill_the_height_in_and_what_can_t_be_says_why() {
                 .await?
                 .starts_with("As measured by a distance")
         );
-        browser.show_the_plan().await?;
+        browser.show_the_answer().await?;
         let told = format!("return {ROOT}.querySelector('.p-work').textContent;");
         let told = browser.run(&told).await?;
         assert!(
@@ -100,8 +100,8 @@ fn timed_trees_change_the_minutes_and_are_kept_only_when_asked() {
         browser.open(&server.address).await?;
         browser.until_ready().await?;
         browser.fill_in_a_tree().await?;
-        browser.show_the_plan().await?;
-        let likely = format!("return {PLAN}.result.effort.likely_min;");
+        browser.show_the_answer().await?;
+        let likely = format!("return {CALCULATOR}.result.effort.likely_min;");
         let before = browser.run(&likely).await?.as_f64().expect("minutes");
         browser.press(".more > summary").await?;
         browser.press("#m-timed summary").await?;
@@ -126,7 +126,7 @@ fn timed_trees_change_the_minutes_and_are_kept_only_when_asked() {
         );
         browser.run(&lines).await?;
         retype(&browser, "f-timed-minutes", "60").await?;
-        let own = format!("{PLAN}.result?.effort?.own?.timed?.[1] === 60");
+        let own = format!("{CALCULATOR}.result?.effort?.own?.timed?.[1] === 60");
         browser.until("the minutes of their own rate", &own).await?;
         let after = browser.run(&likely).await?.as_f64().expect("minutes");
         assert!(after > before * 1.5, "{before} and then {after}");
@@ -193,8 +193,8 @@ fn what_is_seen_at_a_visit_gets_advice_by_keyboard_and_keeps_the_focus() {
         browser.fill_in_a_tree().await?;
         // A day to ring on, whatever today is.
         let ring = format!(
-            "const plan = {PLAN}; plan.inputs = {{ version: 1, species: 'Norway maple', stems: [{{ diameter: '12' }}],
-             date: '2027-06-12', none_in_reach: true }}; plan.compute();"
+            "const calculator = {CALCULATOR}; calculator.inputs = {{ version: 1, species: 'Norway maple', stems: [{{ diameter: '12' }}],
+             date: '2027-06-12', none_in_reach: true }}; calculator.compute();"
         );
         browser.run(&ring).await?;
         browser
@@ -231,7 +231,9 @@ fn what_is_seen_at_a_visit_gets_advice_by_keyboard_and_keeps_the_focus() {
                 .is_some_and(|it| it.starts_with("At this visit:")),
             "{heard}"
         );
-        let visit = browser.run(&format!("return {PLAN}.inputs.visit;")).await?;
+        let visit = browser
+            .run(&format!("return {CALCULATOR}.inputs.visit;"))
+            .await?;
         assert_eq!(visit["at"], "5");
         // A form that can't be read takes the answer away; what was seen comes back with the next one.
         retype(&browser, "f-stems-0-diameter", "wide").await?;
@@ -257,10 +259,10 @@ fn unfolded_the_aids_keep_the_rules_and_fit_280_pixels() {
         browser.open(&server.address).await?;
         browser.until_ready().await?;
         let open = format!(
-            "const plan = {PLAN}; plan.inputs = {{ version: 1, species: 'Norway maple', stems: [{{ diameter: '12' }}],
+            "const calculator = {CALCULATOR}; calculator.inputs = {{ version: 1, species: 'Norway maple', stems: [{{ diameter: '12' }}],
              date: '2027-06-12', region: 'US-VT', none_in_reach: true,
              height_aid: {{ by: 'angles', distance: '60', top: '40', foot: '-4' }},
-             timed: {{ trees: ['12', '14'], minutes: '20' }}, visit: {{ at: '3', seen: ['sprouts'] }} }}; plan.compute();
+             timed: {{ trees: ['12', '14'], minutes: '20' }}, visit: {{ at: '3', seen: ['sprouts'] }} }}; calculator.compute();
              for (const fold of {ROOT}.querySelectorAll('details')) fold.open = true;"
         );
         browser.run(&open).await?;

@@ -1,8 +1,8 @@
 //! A tree is asked about and answered in the page.
 
 use crate::browser::in_browser;
+use crate::calculator::ANSWER;
 use crate::narrow::expect_no_sideways_scroll;
-use crate::plan::ANSWER;
 use crate::rules::expect_no_violations;
 use crate::site::Server;
 use fantoccini::key::Key;
@@ -10,10 +10,10 @@ use serde_json::json;
 
 #[test]
 #[ignore = "needs Chromium and chromedriver; tests/all runs it"]
-fn species_size_and_date_give_a_plan_in_any_colours_and_width() {
+fn species_size_and_date_give_an_answer_in_any_colours_and_width() {
     let server = Server::of_the_site();
     in_browser(async move |browser| {
-        let said = browser.open_a_plan(&server.address).await?;
+        let said = browser.open_an_answer(&server.address).await?;
         assert!(said.len() > 20, "{said}");
         assert_eq!(browser.outcome().await?, "do", "{said}");
         for theme in ["light", "dark", "sun"] {
@@ -22,9 +22,9 @@ fn species_size_and_date_give_a_plan_in_any_colours_and_width() {
                     "document.documentElement.dataset.theme = '{theme}';"
                 ))
                 .await?;
-            expect_no_violations(&browser, &format!("a plan in {theme}")).await?;
+            expect_no_violations(&browser, &format!("an answer in {theme}")).await?;
         }
-        expect_no_sideways_scroll(&browser, "a plan").await?;
+        expect_no_sideways_scroll(&browser, "an answer").await?;
         browser.expect_quiet().await?;
         browser.expect_requests_only_to(&[&server.address]).await
     });
@@ -45,7 +45,7 @@ fn a_path_within_reach_stops_the_answer_and_shows_no_ring() {
         browser
             .type_into("[name='targets[0].distance']", "20")
             .await?;
-        browser.show_the_plan().await?;
+        browser.show_the_answer().await?;
         assert_eq!(browser.outcome().await?, "professional");
         // Numbers for the professional may be folded away; nothing to carry out stands in sight.
         let seen = browser
@@ -71,7 +71,7 @@ fn a_path_within_reach_stops_the_answer_and_shows_no_ring() {
 
 #[test]
 #[ignore = "needs Chromium and chromedriver; tests/all runs it"]
-fn the_keyboard_alone_leads_from_the_top_to_the_plan() {
+fn the_keyboard_alone_leads_from_the_top_to_the_answer() {
     let server = Server::of_the_site();
     in_browser(async move |browser| {
         let space = ' ';
@@ -146,10 +146,10 @@ fn problems_stand_together_lead_to_their_fields_and_keep_what_was_typed() {
 
 #[test]
 #[ignore = "needs Chromium and chromedriver; tests/all runs it"]
-fn a_change_after_the_plan_changes_the_plan_and_moves_no_focus() {
+fn a_change_after_the_answer_changes_the_answer_and_moves_no_focus() {
     let server = Server::of_the_site();
     in_browser(async move |browser| {
-        browser.open_a_plan(&server.address).await?;
+        browser.open_an_answer(&server.address).await?;
         let dbh = "return document.querySelector('slipbark-tree-plan').result?.stems[0].dbh_mm;";
         // 14.5 in × 25.4 mm/in, exact by definition of the inch.
         let typed = browser.run(dbh).await?.as_f64();
@@ -169,7 +169,7 @@ fn a_change_after_the_plan_changes_the_plan_and_moves_no_focus() {
         let focus = "return document.querySelector('slipbark-tree-plan').shadowRoot.activeElement?.getAttribute('name') ?? null;";
         let before = browser.run(focus).await?;
         let changed = "Math.abs((document.querySelector('slipbark-tree-plan').result?.stems[0].dbh_mm ?? 0) - 228.6) < 1e-9";
-        browser.until("the plan for 9 in", changed).await?;
+        browser.until("the answer for 9 in", changed).await?;
         assert_eq!(browser.run(focus).await?, before);
         browser.expect_quiet().await
     });
@@ -180,7 +180,7 @@ fn a_change_after_the_plan_changes_the_plan_and_moves_no_focus() {
 fn the_climate_is_fetched_once_a_point_is_named_and_not_before() {
     let server = Server::of_the_site();
     in_browser(async move |browser| {
-        browser.open_a_plan(&server.address).await?;
+        browser.open_an_answer(&server.address).await?;
         let fetched = "performance.getEntriesByType('resource').filter((entry) => entry.name.includes('climate.')).length";
         assert_eq!(browser.run(&format!("return {fetched};")).await?, 0);
         browser.type_the_point_of_boston().await?;

@@ -206,10 +206,10 @@ impl Browser {
     pub async fn until_ready(&self) -> Outcome {
         self.until(
             "the calculator",
-            "document.querySelector('slipbark-tree-plan, #plan')?.version",
+            "document.querySelector('slipbark-tree-plan, #calculator')?.version",
         )
         .await?;
-        let script = "document.querySelector('slipbark-tree-plan, #plan').ready.then(() => done('ready'), (e) => done(String(e)));";
+        let script = "document.querySelector('slipbark-tree-plan, #calculator').ready.then(() => done('ready'), (e) => done(String(e)));";
         let ready = self.run_until_done(script).await?;
         if ready == "ready" {
             Ok(())
@@ -221,7 +221,7 @@ impl Browser {
     /// Opens a page of any kind; where it holds the calculator, waits until that is ready.
     pub async fn open_page(&self, address: &str) -> Outcome {
         self.open(address).await?;
-        let holds = "return Boolean(document.querySelector('slipbark-tree-plan, #plan'));";
+        let holds = "return Boolean(document.querySelector('slipbark-tree-plan, #calculator'));";
         if self.run(holds).await? == true {
             self.until_ready().await?;
         }

@@ -112,7 +112,7 @@ fn an_old_tab_keeps_page_script_and_module_until_a_yes_brings_all_three() {
         browser.type_into("#f-town", "Madison").await?;
         let towns = "document.querySelector('slipbark-tree-plan').shadowRoot.querySelector('#l-towns input')";
         browser.until("the towns", towns).await?;
-        browser.show_the_plan().await?;
+        browser.show_the_answer().await?;
         assert_eq!(is_next(&browser).await?, json!(OLD));
         // Another tab, and a reload, are of the old version too: a mix is never seen.
         let new_tab = browser.client.new_window(true).await?.handle;
@@ -156,7 +156,7 @@ fn an_old_tab_keeps_page_script_and_module_until_a_yes_brings_all_three() {
         // The old tab lost nothing that was typed, and still answers.
         browser.client.switch_to_window(old_tab).await?;
         assert_eq!(is_next(&browser).await?, json!(OLD));
-        browser.show_the_plan().await?;
+        browser.show_the_answer().await?;
         assert_eq!(browser.outcome().await?, "do");
         // And with no signal all of the new version is there.
         server.stop();
@@ -212,7 +212,7 @@ fn a_browser_that_starts_anew_with_no_signal_has_every_page_and_the_draft() {
         browser.open(&address).await?;
         browser.until_ready().await?;
         // What was typed before the browser ended is there: the button is all that is left to press.
-        browser.show_the_plan().await?;
+        browser.show_the_answer().await?;
         assert_eq!(browser.outcome().await?, "do");
         browser.until("the notice", SAVED).await
     });

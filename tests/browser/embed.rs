@@ -41,9 +41,9 @@ fn one_line_puts_it_on_another_origin() {
             .await?;
         assert_eq!(state, serde_json::json!([true, 0, 0, "", 0, 0]));
         browser.fill_in_a_tree().await?;
-        browser.show_the_plan().await?;
+        browser.show_the_answer().await?;
         assert_eq!(browser.outcome().await?, "do");
-        crate::rules::expect_no_violations(&browser, "a plan on another site").await?;
+        crate::rules::expect_no_violations(&browser, "an answer on another site").await?;
         browser.expect_quiet().await?;
         browser
             .expect_requests_only_to(&[&host.address, &site.address, "data:"])
@@ -72,13 +72,13 @@ fn loaded_twice_moved_and_removed_it_still_works() {
         let outcome = browser
             .run_until_done(
                 "(async () => {
-                   const plan = document.querySelector('slipbark-tree-plan');
-                   document.getElementById('b').append(plan);
-                   await plan.ready;
-                   plan.remove();
+                   const calculator = document.querySelector('slipbark-tree-plan');
+                   document.getElementById('b').append(calculator);
+                   await calculator.ready;
+                   calculator.remove();
                    await new Promise((resolve) => setTimeout(resolve, 50));
-                   document.getElementById('a').append(plan);
-                   await plan.ready;
+                   document.getElementById('a').append(calculator);
+                   await calculator.ready;
                    const fresh = document.createElement('slipbark-tree-plan');
                    document.body.append(fresh);
                    await fresh.ready;
@@ -193,7 +193,7 @@ fn in_a_frame_it_tells_its_height_and_no_more() {
             .await?;
         frame.enter_frame().await?;
         browser.until_ready().await?;
-        let given = browser.run("const p = document.getElementById('plan'); return [p.getAttribute('units'), p.hasAttribute('onclick')];").await?;
+        let given = browser.run("const p = document.getElementById('calculator'); return [p.getAttribute('units'), p.hasAttribute('onclick')];").await?;
         assert_eq!(given, serde_json::json!(["metric", false]));
         Ok(())
     });

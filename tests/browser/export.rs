@@ -6,8 +6,8 @@ use crate::hosts::element;
 use crate::site::Server;
 use serde_json::json;
 
-const ASK: &str = "const plan = document.querySelector('slipbark-tree-plan');
-    const ask = (more) => { plan.inputs = { version: 1, species: 'Norway maple', stems: [{ diameter: '14 1/2' }], date: '2027-06-12', ...more }; return plan.compute().outcome; };";
+const ASK: &str = "const calculator = document.querySelector('slipbark-tree-plan');
+    const ask = (more) => { calculator.inputs = { version: 1, species: 'Norway maple', stems: [{ diameter: '14 1/2' }], date: '2027-06-12', ...more }; return calculator.compute().outcome; };";
 
 #[test]
 #[ignore = "needs Chromium and chromedriver; tests/all runs it"]
@@ -20,7 +20,7 @@ fn a_host_may_take_the_calendar_before_it_is_downloaded_and_gets_none_of_a_stop(
         let told = browser
             .run(&format!(
                 "{ASK}
-                 const before = plan.exportIcs() === undefined;
+                 const before = calculator.exportIcs() === undefined;
                  const outcome = ask({{ none_in_reach: true }});
                  let files = 0;
                  const make = URL.createObjectURL;
@@ -28,15 +28,15 @@ fn a_host_may_take_the_calendar_before_it_is_downloaded_and_gets_none_of_a_stop(
                  const heard = [];
                  const take = (event) => {{ heard.push(event.detail); event.preventDefault(); }};
                  document.addEventListener('slipbark-export', take);
-                 const button = () => plan.shadowRoot.querySelector('[data-act=calendar]').click();
+                 const button = () => calculator.shadowRoot.querySelector('[data-act=calendar]').click();
                  button();
                  const taken = files;
                  document.removeEventListener('slipbark-export', take);
                  button();
-                 const text = plan.exportIcs();
+                 const text = calculator.exportIcs();
                  const events = (text) => text.split('BEGIN:VEVENT').length - 1;
                  return [before, outcome, taken, files, heard.map((it) => [it.schema, it.kind, it.filename, events(it.text)]),
-                   events(text), plan.result.visits.length];"
+                   events(text), calculator.result.visits.length];"
             ))
             .await?;
         let visits = told[6].clone();
@@ -45,7 +45,7 @@ fn a_host_may_take_the_calendar_before_it_is_downloaded_and_gets_none_of_a_stop(
         assert_eq!(told, json!([true, "do", 0, 1, heard, visits, visits]));
         let stopped = browser
             .run(&format!(
-                "{ASK} return [ask({{ targets: [{{ kind: 'path', distance: '20 ft' }}] }}), plan.exportIcs() === undefined];"
+                "{ASK} return [ask({{ targets: [{{ kind: 'path', distance: '20 ft' }}] }}), calculator.exportIcs() === undefined];"
             ))
             .await?;
         assert_eq!(stopped, json!(["professional", true]));
@@ -68,7 +68,7 @@ fn a_style_sheet_reaches_the_named_parts_and_no_caution() {
         let told = browser
             .run(&format!(
                 "{ASK} ask({{ none_in_reach: true }});
-                 const root = plan.shadowRoot;
+                 const root = calculator.shadowRoot;
                  const parts = [...new Set([...root.querySelectorAll('[part]')].map((it) => it.getAttribute('part')))].sort();
                  const cautions = [...root.querySelectorAll('.who')];
                  const style = (part) => getComputedStyle(root.querySelector(`.result [part=${{part}}]`));

@@ -15,7 +15,7 @@ fn tree(distance: &str) -> String {
     )
 }
 
-/// The part that a calculator promises, by its id, and how its first sentence begins; none for the plan itself.
+/// The part that a calculator promises, by its id, and how its first sentence begins; none for the tree plan itself.
 fn promised(kind: Kind) -> Option<(&'static str, &'static str)> {
     match kind {
         Kind::TreePlan => None,
@@ -43,13 +43,13 @@ async fn ask(
 ) -> Result<Value, fantoccini::error::CmdError> {
     browser
         .run(&format!(
-            "const plan = document.querySelector('{element}');
-             plan.inputs = {question};
-             const answer = plan.compute();
-             const region = plan.shadowRoot.querySelector('.answer-region');
+            "const calculator = document.querySelector('{element}');
+             calculator.inputs = {question};
+             const answer = calculator.compute();
+             const region = calculator.shadowRoot.querySelector('.answer-region');
              const first = [...region.children].find((e) => e.checkVisibility() && e.offsetHeight > 2 && !e.matches('.sheet, .vh'));
-             const ids = ['p-when', 'p-do', 'p-keep', 'p-long', 'p-check'].filter((id) => plan.shadowRoot.getElementById(id));
-             const spoken = plan.shadowRoot.querySelector('.sb > [role=status]').textContent;
+             const ids = ['p-when', 'p-do', 'p-keep', 'p-long', 'p-check'].filter((id) => calculator.shadowRoot.getElementById(id));
+             const spoken = calculator.shadowRoot.querySelector('.sb > [role=status]').textContent;
              return [answer.outcome, region.querySelector('.say').textContent, first.className, ids, region.querySelectorAll('.who').length > 0, spoken];"
         ))
         .await
@@ -70,7 +70,7 @@ fn each_shows_the_part_it_promises_and_a_stop_before_all_else() {
                 .await?;
             browser.until_ready().await?;
             let heading = browser
-                .run("return document.getElementById('plan').shadowRoot.querySelector('h2').textContent;")
+                .run("return document.getElementById('calculator').shadowRoot.querySelector('h2').textContent;")
                 .await?;
             assert_eq!(heading, calc_view::words::calculators::asks(kind), "{name}");
             assert!(
@@ -78,7 +78,7 @@ fn each_shows_the_part_it_promises_and_a_stop_before_all_else() {
                 "{name}"
             );
             expect_no_violations(&browser, name).await?;
-            let seen = ask(&browser, "#plan", &tree("200 ft")).await?;
+            let seen = ask(&browser, "#calculator", &tree("200 ft")).await?;
             assert_eq!(seen[0], "do", "{name}: {seen}");
             let said = seen[1].as_str().unwrap_or_default();
             assert!(said.starts_with(begins), "{name}: {said}");
@@ -88,18 +88,18 @@ fn each_shows_the_part_it_promises_and_a_stop_before_all_else() {
             expect_no_violations(&browser, &format!("{name}, an answer")).await?;
             crate::narrow::expect_no_sideways_scroll(&browser, name).await?;
             // A path that it can hit: the stop stands first, and no ring is told of.
-            let seen = ask(&browser, "#plan", &tree("40 ft")).await?;
+            let seen = ask(&browser, "#calculator", &tree("40 ft")).await?;
             assert_eq!(seen[0], "professional", "{name}: {seen}");
             assert_eq!(seen[2], "stopblock", "{name}: {seen}");
             let own = seen[3].as_array().expect("ids");
             assert!(
                 own.is_empty(),
-                "{name}: under a stop stands no plan: {seen}"
+                "{name}: under a stop stands no answer: {seen}"
             );
             expect_no_violations(&browser, &format!("{name}, a stop")).await?;
             // A line within reach is a stop of its own.
             let line = tree("200 ft").replace("'no'", "'yes'");
-            let seen = ask(&browser, "#plan", &line).await?;
+            let seen = ask(&browser, "#calculator", &line).await?;
             assert_eq!(
                 (&seen[0], &seen[2]),
                 (&json!("professional"), &json!("stopblock")),
@@ -107,7 +107,7 @@ fn each_shows_the_part_it_promises_and_a_stop_before_all_else() {
             );
             // What was not checked is said first, in the style of a stop.
             let open = "{ version: 1, species: 'Norway maple', stems: [{ diameter: '14 1/2 in' }], date: '2027-06-12' }";
-            let seen = ask(&browser, "#plan", open).await?;
+            let seen = ask(&browser, "#calculator", open).await?;
             assert_eq!(
                 (&seen[0], &seen[2]),
                 (&json!("cannot_tell"), &json!("stopblock")),
@@ -130,10 +130,10 @@ fn what_is_missing_leads_to_its_field_also_where_that_is_folded() {
             .await?;
         browser.until_ready().await?;
         let open = "{ version: 1, species: 'Norway maple', stems: [{ diameter: '14 1/2 in' }], date: '2027-06-12' }";
-        ask(&browser, "#plan", open).await?;
+        ask(&browser, "#calculator", open).await?;
         let went = browser
             .run(
-                "const root = document.getElementById('plan').shadowRoot;
+                "const root = document.getElementById('calculator').shadowRoot;
                  const folded = !root.querySelector('details.more').open;
                  root.querySelector('.p-open [data-act=change]').click();
                  return [folded, root.querySelector('details.more').open, Boolean(root.activeElement?.closest('#f-targets'))];",
@@ -173,16 +173,16 @@ fn all_of_them_stand_on_one_page_of_another_site_with_one_interface() {
             let tag = format!("slipbark-{}", kind.name());
             let same = browser
                 .run(&format!(
-                    "const plan = document.querySelector('{tag}');
-                     const first = plan.inputs.stems?.[0]?.diameter ?? null;
-                     plan.inputs = {};
-                     const outcome = plan.compute().outcome;
-                     const frozen = Object.isFrozen(plan.result);
-                     const has = typeof plan.version + typeof plan.dataVersion;
-                     plan.focusFirst();
-                     const focus = plan.shadowRoot.activeElement?.id;
-                     plan.reset();
-                     return [first, outcome, frozen, has, focus, plan.result, plan.isConnected];",
+                    "const calculator = document.querySelector('{tag}');
+                     const first = calculator.inputs.stems?.[0]?.diameter ?? null;
+                     calculator.inputs = {};
+                     const outcome = calculator.compute().outcome;
+                     const frozen = Object.isFrozen(calculator.result);
+                     const has = typeof calculator.version + typeof calculator.dataVersion;
+                     calculator.focusFirst();
+                     const focus = calculator.shadowRoot.activeElement?.id;
+                     calculator.reset();
+                     return [first, outcome, frozen, has, focus, calculator.result, calculator.isConnected];",
                     tree("200 ft")
                 ))
                 .await?;
@@ -234,7 +234,7 @@ fn each_steps_down_to_its_own_frame() {
         browser.until("the frame", shown).await?;
         let frame = browser.client.find(fantoccini::Locator::Css("iframe"));
         frame.await?.enter_frame().await?;
-        let where_to = "return [location.pathname, document.getElementById('plan').localName, document.getElementById('plan').getAttribute('units')];";
+        let where_to = "return [location.pathname, document.getElementById('calculator').localName, document.getElementById('calculator').getAttribute('units')];";
         assert_eq!(
             browser.run(where_to).await?,
             json!(["/embed/ring/", "slipbark-ring", "metric"])

@@ -2,8 +2,8 @@
 //! WebAssembly, no signal, and the single file from a disk.
 
 use crate::browser::{Browser, in_firefox};
+use crate::calculator::ANSWER;
 use crate::embed::host;
-use crate::plan::ANSWER;
 use crate::site::{Server, pages};
 use crate::{Outcome, rules, single};
 use serde_json::json;
@@ -12,7 +12,7 @@ use serde_json::json;
 async fn expect_an_answer(browser: &Browser) -> Outcome {
     browser.until_ready().await?;
     browser.fill_in_a_tree().await?;
-    browser.show_the_plan().await?;
+    browser.show_the_answer().await?;
     assert_eq!(browser.outcome().await?, "do");
     Ok(())
 }
@@ -163,9 +163,9 @@ fn firefox_keeps_a_frame_as_tall_as_what_it_shows() {
         browser.until_ready().await?;
         browser
             .run(
-                "const plan = document.getElementById('plan');
-                 plan.inputs = { version: 1, species: 'Norway maple', stems: [{ diameter: '14 1/2 in' }], date: '2027-06-12', none_in_reach: true, line_within_reach: 'no' };
-                 plan.compute();",
+                "const calculator = document.getElementById('calculator');
+                 calculator.inputs = { version: 1, species: 'Norway maple', stems: [{ diameter: '14 1/2 in' }], date: '2027-06-12', none_in_reach: true, line_within_reach: 'no' };
+                 calculator.compute();",
             )
             .await?;
         let fits = "Math.abs(innerHeight - document.body.getBoundingClientRect().height) < 6";

@@ -13,9 +13,9 @@ fn properties_set_before_the_element_is_defined_count() {
     // As frameworks do: made and filled before the script has come.
     let body = format!(
         "<div id=\"app\"></div><script>
-           const plan = document.createElement('slipbark-tree-plan');
-           plan.inputs = {{ version: 1, species: 'Norway maple', stems: [{{ diameter: '9 in' }}], date: '2027-06-12', none_in_reach: true, line_within_reach: 'no' }};
-           document.getElementById('app').append(plan);
+           const calculator = document.createElement('slipbark-tree-plan');
+           calculator.inputs = {{ version: 1, species: 'Norway maple', stems: [{{ diameter: '9 in' }}], date: '2027-06-12', none_in_reach: true, line_within_reach: 'no' }};
+           document.getElementById('app').append(calculator);
          </script><script src=\"{}v1/embed.js\" defer></script>",
         site.address
     );
@@ -51,19 +51,19 @@ fn what_was_typed_survives_a_move_and_a_return() {
         let moved = browser
             .run_until_done(
                 "(async () => {
-                   const plan = document.querySelector('slipbark-tree-plan');
-                   document.getElementById('b').append(plan);
+                   const calculator = document.querySelector('slipbark-tree-plan');
+                   document.getElementById('b').append(calculator);
                    await new Promise((resolve) => setTimeout(resolve, 50));
-                   const once = plan.compute().outcome;
-                   plan.remove();
+                   const once = calculator.compute().outcome;
+                   calculator.remove();
                    await new Promise((resolve) => setTimeout(resolve, 50));
-                   document.getElementById('a').append(plan);
-                   return [once, plan.compute().outcome, plan.shadowRoot.querySelectorAll('form').length];
+                   document.getElementById('a').append(calculator);
+                   return [once, calculator.compute().outcome, calculator.shadowRoot.querySelectorAll('form').length];
                  })().then(done, (error) => done(String(error)));",
             )
             .await?;
         assert_eq!(moved, json!(["do", "do", 1]));
-        browser.show_the_plan().await?;
+        browser.show_the_answer().await?;
         browser.expect_quiet().await
     });
 }
@@ -79,18 +79,18 @@ fn a_framework_that_sets_listens_reorders_and_drops_gets_what_it_set() {
            window.heard = [];
            const sizes = ['9 in', '12 in', '20 in'];
            const app = document.getElementById('app');
-           const plans = sizes.map((diameter, key) => {{
-             const plan = document.createElement('slipbark-tree-plan');
-             plan.addEventListener('slipbark-ready', () => heard.push(key));
-             plan.inputs = {{ version: 1, species: 'Norway maple', stems: [{{ diameter }}], date: '2027-06-12', none_in_reach: true, line_within_reach: 'no' }};
-             plan.setAttribute('units', 'metric');
-             plan.className = 'card';
-             return plan;
+           const calculators = sizes.map((diameter, key) => {{
+             const calculator = document.createElement('slipbark-tree-plan');
+             calculator.addEventListener('slipbark-ready', () => heard.push(key));
+             calculator.inputs = {{ version: 1, species: 'Norway maple', stems: [{{ diameter }}], date: '2027-06-12', none_in_reach: true, line_within_reach: 'no' }};
+             calculator.setAttribute('units', 'metric');
+             calculator.className = 'card';
+             return calculator;
            }});
-           app.append(...plans);
-           app.append(plans[1], plans[0], plans[2]);
-           plans[2].remove();
-           window.plans = plans;
+           app.append(...calculators);
+           app.append(calculators[1], calculators[0], calculators[2]);
+           calculators[2].remove();
+           window.calculators = calculators;
          </script><script src=\"{}v1/embed.js\" defer></script>",
         site.address
     );
@@ -105,18 +105,18 @@ fn a_framework_that_sets_listens_reorders_and_drops_gets_what_it_set() {
                 "(async () => {
                    const app = document.getElementById('app');
                    // Another order, in one go and one by one, with an answer standing in each.
-                   for (const plan of plans.slice(0, 2)) plan.compute();
-                   app.append(plans[2], plans[0]);
-                   await plans[2].ready;
-                   app.replaceChildren(...[...plans].reverse());
+                   for (const calculator of calculators.slice(0, 2)) calculator.compute();
+                   app.append(calculators[2], calculators[0]);
+                   await calculators[2].ready;
+                   app.replaceChildren(...[...calculators].reverse());
                    await new Promise((resolve) => setTimeout(resolve, 50));
-                   const sizes = plans.map((plan) => plan.compute().stems[0].dbh_mm);
-                   const forms = plans.map((plan) => plan.shadowRoot.querySelectorAll('form').length);
-                   const lists = plans.map((plan) => plan.className + plan.getAttribute('units'));
+                   const sizes = calculators.map((calculator) => calculator.compute().stems[0].dbh_mm);
+                   const forms = calculators.map((calculator) => calculator.shadowRoot.querySelectorAll('form').length);
+                   const lists = calculators.map((calculator) => calculator.className + calculator.getAttribute('units'));
                    // All gone: nothing of it goes on by itself.
                    app.replaceChildren();
                    await new Promise((resolve) => setTimeout(resolve, 50));
-                   const after = plans.map((plan) => plan.compute() === undefined);
+                   const after = calculators.map((calculator) => calculator.compute() === undefined);
                    return [sizes.map(Math.round), forms, lists, heard.sort().join(), after];
                  })().then(done, (error) => done(String(error)));",
             )

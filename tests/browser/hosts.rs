@@ -56,7 +56,7 @@ async fn looks(
 /// A tree is asked about and answered, whatever stands around.
 async fn expect_an_answer(browser: &Browser) -> Outcome {
     browser.fill_in_a_tree().await?;
-    browser.show_the_plan().await?;
+    browser.show_the_answer().await?;
     assert_eq!(browser.outcome().await?, "do");
     Ok(())
 }
@@ -254,8 +254,8 @@ fn where_frames_are_refused_too_the_link_stays() {
         browser
             .until("the attempt", "performance.getEntriesByType('resource').some((entry) => entry.name.includes('stepdown'))")
             .await?;
-        let state = "(() => { const plan = document.querySelector('slipbark-tree-plan');
-             return !plan.querySelector('iframe') && plan.querySelector('a').offsetHeight > 0; })()";
+        let state = "(() => { const calculator = document.querySelector('slipbark-tree-plan');
+             return !calculator.querySelector('iframe') && calculator.querySelector('a').offsetHeight > 0; })()";
         tokio::time::sleep(std::time::Duration::from_millis(500)).await;
         browser.until("the link alone", state).await?;
         expect_no_violations(&browser, "the link").await

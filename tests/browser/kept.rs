@@ -2,8 +2,8 @@
 
 use crate::Outcome;
 use crate::browser::{Browser, in_browser};
+use crate::calculator::ANSWER;
 use crate::embed::host;
-use crate::plan::ANSWER;
 use crate::rules::expect_no_violations;
 use crate::site::Server;
 use serde_json::{Value, json};
@@ -57,7 +57,7 @@ fn a_draft_survives_reload_and_return_until_it_is_forgotten() {
             browser.run(&picked).await?,
             json!(["Norway maple", "across", "other"])
         );
-        browser.show_the_plan().await?;
+        browser.show_the_answer().await?;
         // As when a phone is locked and the page is thrown away: it begins anew, answer and all.
         browser.open(&format!("{}method/", server.address)).await?;
         browser.open(&server.address).await?;
@@ -89,7 +89,7 @@ fn where_storage_is_refused_or_full_it_says_so_and_answers() {
         let fill = "let size = 1 << 20; for (let all = ''; size >= 1; ) {
              try { localStorage.setItem('full', all + 'x'.repeat(size)); all += 'x'.repeat(size); } catch { size >>= 1; } }";
         browser.run(fill).await?;
-        browser.open_a_plan(&server.address).await?;
+        browser.open_an_answer(&server.address).await?;
         browser.expect_notes("14 1/2", "No draft.", "").await?;
         expect_no_violations(&browser, "no draft").await?;
         browser.run("localStorage.clear();").await?;
@@ -102,7 +102,7 @@ fn where_storage_is_refused_or_full_it_says_so_and_answers() {
                 json!({ "source": refuse }),
             )
             .await?;
-        browser.open_a_plan(&server.address).await?;
+        browser.open_an_answer(&server.address).await?;
         browser.expect_notes("14 1/2", "No draft.", "").await?;
         assert_eq!(browser.outcome().await?, "do");
         browser.press("[data-act=copy]").await?;
@@ -125,7 +125,7 @@ fn on_another_site_there_is_no_draft_and_no_link() {
     in_browser(async move |browser| {
         // A link's fragment on their page is theirs.
         let address = format!("{}#v=1&species=ash&size=9", host.address);
-        browser.open_a_plan(&address).await?;
+        browser.open_an_answer(&address).await?;
         browser.expect_notes("14 1/2", "", "").await?;
         let buttons =
             format!("return {ROOT}.querySelectorAll('[data-act=link], [data-act=forget]').length;");
@@ -158,7 +158,7 @@ async fn copied_link(
 fn a_link_shows_someone_else_s_tree_and_leaves_the_draft_alone() {
     let server = Server::of_the_site();
     in_browser(async move |browser| {
-        browser.open_a_plan(&server.address).await?;
+        browser.open_an_answer(&server.address).await?;
         let link = copied_link(&browser).await?;
         let (page, fragment) = link.split_once('#').expect("a fragment");
         assert_eq!(page, server.address);
@@ -197,7 +197,7 @@ fn a_link_shows_someone_else_s_tree_and_leaves_the_draft_alone() {
         expect_no_violations(&browser, "someone else's tree").await?;
         crate::narrow::expect_no_sideways_scroll(&browser, "someone else's tree").await?;
         browser.type_into("[name='stems[0].diameter']", "9").await?;
-        browser.show_the_plan().await?;
+        browser.show_the_answer().await?;
         assert_eq!(browser.run(draft).await?, before, "the draft is as it was");
         browser.press("[data-act=own]").await?;
         assert_eq!(browser.run("return location.hash;").await?, "");
@@ -258,10 +258,10 @@ fn a_link_with_too_much_or_unknown_things_is_told_in_words() {
         browser.fill_in_a_tree().await?;
         browser
             .run(
-                "const plan = document.querySelector('slipbark-tree-plan');
-                 plan.inputs = { ...plan.inputs, none_in_reach: false, line_within_reach: 'no',
+                "const calculator = document.querySelector('slipbark-tree-plan');
+                 calculator.inputs = { ...calculator.inputs, none_in_reach: false, line_within_reach: 'no',
                    targets: Array.from({ length: 12 }, (_, i) => ({ kind: 'fence', distance: `${200 + i} ft` })) };
-                 plan.compute();",
+                 calculator.compute();",
             )
             .await?;
         browser.press("[data-act=link]").await?;

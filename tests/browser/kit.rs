@@ -37,7 +37,7 @@ fn the_kit_unpacks_to_its_sums_and_serves_an_answer() {
     }
     let server = Server::of(&unpacked.join("site"), 0);
     in_browser(async move |browser| {
-        browser.open_a_plan(&server.address).await?;
+        browser.open_an_answer(&server.address).await?;
         assert_eq!(browser.outcome().await?, "do");
         browser.expect_quiet().await?;
         browser.expect_requests_only_to(&[&server.address]).await

@@ -9,6 +9,7 @@
 mod aids;
 mod answer;
 mod browser;
+mod calculator;
 mod call;
 mod deploy;
 mod embed;
@@ -25,7 +26,6 @@ mod narrow;
 mod offline;
 mod page;
 mod paper;
-mod plan;
 mod rules;
 mod rungs;
 mod settings;

@@ -4,9 +4,9 @@
 //! `cargo test --package tests --test browser -- --ignored --nocapture measured`
 
 use crate::browser::{Browser, in_browser, in_browser_of};
+use crate::calculator::ANSWER;
 use crate::embed::host;
 use crate::offline::open_and_save;
-use crate::plan::ANSWER;
 use crate::rungs::{rungs, vitals};
 use crate::site::{Server, folder};
 use serde_json::{Value, json};
@@ -138,10 +138,10 @@ fn measured_from_a_cold_start_with_no_signal() {
             // From the press of the button to the answer's first frame.
             let answer = browser
                 .run_until_done(&format!(
-                    "const plan = document.querySelector('slipbark-tree-plan');
-                     plan.inputs = {{ version: 1, species: 'Norway maple', stems: [{{ diameter: '14 1/2 in' }}], date: '2027-06-12', none_in_reach: true, line_within_reach: 'no' }};
+                    "const calculator = document.querySelector('slipbark-tree-plan');
+                     calculator.inputs = {{ version: 1, species: 'Norway maple', stems: [{{ diameter: '14 1/2 in' }}], date: '2027-06-12', none_in_reach: true, line_within_reach: 'no' }};
                      const began = performance.now();
-                     plan.shadowRoot.querySelector('button[type=submit]').click();
+                     calculator.shadowRoot.querySelector('button[type=submit]').click();
                      requestAnimationFrame(() => setTimeout(() => done({ANSWER} ? performance.now() - began : 'no answer')));"
                 ))
                 .await?;

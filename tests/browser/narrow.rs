@@ -59,10 +59,10 @@ fn no_label_of_a_drawing_is_smaller_than_12_pixels() {
             ("2027-06-12", "40"),
         ] {
             let ask = format!(
-                "const plan = document.querySelector('slipbark-tree-plan');
-                 plan.inputs = {{ version: 1, species: 'Norway maple', stems: [{{ diameter: '14 1/2' }}], date: '{date}',
+                "const calculator = document.querySelector('slipbark-tree-plan');
+                 calculator.inputs = {{ version: 1, species: 'Norway maple', stems: [{{ diameter: '14 1/2' }}], date: '{date}',
                    targets: [{{ kind: 'path', distance: '{distance}' }}, {{ kind: 'fence', distance: '30' }}], line_within_reach: 'no' }};
-                 plan.compute();"
+                 calculator.compute();"
             );
             browser.run(&ask).await?;
             for width in [280, 320, 360, 768, 1280] {

@@ -90,7 +90,7 @@ fn after_the_server_stops_every_page_and_the_calculator_still_work() {
         browser.until_ready().await?;
         browser.until("the notice without a server", SAVED).await?;
         browser.fill_in_a_tree().await?;
-        browser.show_the_plan().await?;
+        browser.show_the_answer().await?;
         assert_eq!(browser.outcome().await?, "do");
         expect_every_page(&browser, &server.address).await?;
         browser

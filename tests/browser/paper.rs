@@ -26,8 +26,8 @@ fn an_answer_is_one_page_on_letter_and_on_a4() {
         browser.until_ready().await?;
         for question in QUESTIONS {
             let ask = format!(
-                "const plan = document.querySelector('slipbark-tree-plan');
-                 plan.inputs = {{ version: 1, ...{question} }}; plan.compute();"
+                "const calculator = document.querySelector('slipbark-tree-plan');
+                 calculator.inputs = {{ version: 1, ...{question} }}; calculator.compute();"
             );
             browser.run(&ask).await?;
             for size in [PrintSize::US_LETTER, PrintSize::A4] {

@@ -32,7 +32,7 @@ pub fn rungs(site: &Server) -> [(&'static str, String); 5] {
         (
             "frame",
             format!(
-                "<iframe src=\"{address}embed/tree-plan/\" title=\"Tree plan calculator\" width=\"100%\" height=\"980\" style=\"border:0\"></iframe>\
+                "<iframe src=\"{address}embed/tree-plan/\" title=\"Tree calculator calculator\" width=\"100%\" height=\"980\" style=\"border:0\"></iframe>\
                  <script src=\"{address}v1/frame-height.js\" defer></script>"
             ),
         ),
@@ -75,7 +75,7 @@ fn every_rung_answers_breaks_no_rule_and_keeps_nothing() {
             }
             browser.until_ready().await?;
             browser.fill_in_a_tree().await?;
-            browser.show_the_plan().await?;
+            browser.show_the_answer().await?;
             assert_eq!(browser.outcome().await?, "do", "{name}");
             expect_nothing_kept(&browser, name).await?;
             browser.client.enter_parent_frame().await?;
@@ -141,7 +141,7 @@ fn a_frame_takes_its_own_height_and_no_other_frame_can_give_it_one() {
         frame.await?.enter_frame().await?;
         browser.until_ready().await?;
         browser.fill_in_a_tree().await?;
-        browser.show_the_plan().await?;
+        browser.show_the_answer().await?;
         browser
             .until(
                 "a frame as tall as its page",
@@ -181,11 +181,11 @@ pub async fn vitals(
              new PerformanceObserver((list) => { for (const e of list.getEntries()) if (!e.hadRecentInput) shift += e.value; }).observe({ type: 'layout-shift', buffered: true });
              new PerformanceObserver((list) => { // What stands in a shadow tree has no element here: the rest is the page's own.
                for (const e of list.getEntries()) { largest = e.startTime; if (e.element) own = e.startTime; } }).observe({ type: 'largest-contentful-paint', buffered: true });
-             const plan = document.querySelector('slipbark-tree-plan, [data-slipbark]');
+             const calculator = document.querySelector('slipbark-tree-plan, [data-slipbark]');
              const frame = document.querySelector('iframe');
              const end = () => setTimeout(() => done([shift, largest, ready, own]), 1500);
              if (frame) new MutationObserver(() => { ready ||= performance.now(); end(); }).observe(frame, { attributeFilter: ['style'] });
-             else if (!plan) end();
+             else if (!calculator) end();
              else customElements.whenDefined('slipbark-tree-plan').then(() => document.querySelector('slipbark-tree-plan').ready)
                .then(() => { ready = performance.now(); end(); }, (error) => done(String(error)));",
         )

@@ -41,7 +41,7 @@ fn host(
         "<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\"><title>A land trust</title><link rel=\"icon\" href=\"data:,\">\
          <script>window.heard = []; for (const name of ['slipbark-failure', 'slipbark-ready']) addEventListener(name, ({{ type, detail }}) => heard.push([type, detail.code ?? '', (detail.problems ?? []).map((it) => it.path)]));</script>\
          <script src=\"{0}v1/embed.js\" defer></script></head><body><main><h1>A land trust</h1>\
-         <slipbark-tree-plan id=\"plan\" {attributes}><p><a href=\"{0}\">Plan one tree</a></p></slipbark-tree-plan></main>{after}</body></html>",
+         <slipbark-tree-plan id=\"calculator\" {attributes}><p><a href=\"{0}\">Plan one tree</a></p></slipbark-tree-plan></main>{after}</body></html>",
         site.address
     );
     std::fs::write(folder.join("index.html"), page).expect("the page can be written");
@@ -50,10 +50,10 @@ fn host(
 
 /// Asks about a tree by the properties, and gives what the page shows of it.
 const ASK: &str = "
-  const plan = document.getElementById('plan');
-  plan.inputs = { version: 1, species: 'ACPL', stems: [{ diameter: '14 in' }], date: '2027-06-12', none_in_reach: true };
-  const { outcome, group } = plan.compute();
-  const root = plan.shadowRoot;
+  const calculator = document.getElementById('calculator');
+  calculator.inputs = { version: 1, species: 'ACPL', stems: [{ diameter: '14 in' }], date: '2027-06-12', none_in_reach: true };
+  const { outcome, group } = calculator.compute();
+  const root = calculator.shadowRoot;
   return [outcome, group?.name ?? null, root.getElementById('left-out')?.textContent.slice(0, 12) ?? null,
     [...root.querySelectorAll('.stopblock a')].map((a) => a.getAttribute('href')), root.querySelectorAll('b, script, img').length > 0 && [...root.querySelectorAll('script, img, [onerror]')].length];";
 
@@ -75,7 +75,7 @@ fn settings_at_an_address_are_there_before_anything_is_answered() {
     in_browser(async move |browser| {
         browser.open(&host.address).await?;
         browser.until_ready().await?;
-        let list = "return [...document.getElementById('plan').shadowRoot.querySelectorAll('#l-species label')].map((it) => it.textContent);";
+        let list = "return [...document.getElementById('calculator').shadowRoot.querySelectorAll('#l-species label')].map((it) => it.textContent);";
         assert_eq!(
             browser.run(list).await?,
             json!([
@@ -84,9 +84,13 @@ fn settings_at_an_address_are_there_before_anything_is_answered() {
                 "Black locustriver locust, Robinia pseudoacacia"
             ])
         );
-        let preset = "const root = document.getElementById('plan').shadowRoot; return ['[name=\"stems.unit\"]', '[name=region]', '[name=\"place.latitude\"]'].map((css) => root.querySelector(css).value);";
+        let preset = "const root = document.getElementById('calculator').shadowRoot; return ['[name=\"stems.unit\"]', '[name=region]', '[name=\"place.latitude\"]'].map((css) => root.querySelector(css).value);";
         assert_eq!(browser.run(preset).await?, json!(["cm", "US-MA", "42.36"]));
-        browser.in_plan("#f-find").await?.send_keys("STINK").await?;
+        browser
+            .in_calculator("#f-find")
+            .await?
+            .send_keys("STINK")
+            .await?;
         assert_eq!(
             browser.run(list).await?,
             json!(["Tree-of-heavenstink tree, Ailanthus altissima"])
@@ -102,7 +106,7 @@ fn settings_at_an_address_are_there_before_anything_is_answered() {
         browser
             .devtools("Emulation.setEmulatedMedia", json!({ "media": "print" }))
             .await?;
-        let shown = "const root = document.getElementById('plan').shadowRoot; return ['.call .btn', '.grp'].map((css) => getComputedStyle(root.querySelector(css)).display !== 'none');";
+        let shown = "const root = document.getElementById('calculator').shadowRoot; return ['.call .btn', '.grp'].map((css) => getComputedStyle(root.querySelector(css)).display !== 'none');";
         assert_eq!(browser.run(shown).await?, json!([true, true]));
         browser
             .devtools("Emulation.setEmulatedMedia", json!({ "media": "" }))
@@ -160,7 +164,7 @@ fn settings_that_can_not_be_had_or_used_are_left_out_as_a_whole_with_a_note() {
             browser.open(&host.address).await?;
             browser.until_ready().await?;
             let set = format!(
-                "heard.length = 0; document.getElementById('plan').setAttribute('config', '{file}');"
+                "heard.length = 0; document.getElementById('calculator').setAttribute('config', '{file}');"
             );
             browser.run(&set).await?;
             browser.until("the failure", "window.heard.length").await?;
@@ -182,10 +186,13 @@ fn settings_that_can_not_be_had_or_used_are_left_out_as_a_whole_with_a_note() {
         }
         expect_no_violations(&browser, "settings left out").await?;
         // Good ones take the note away.
-        let good = format!("document.getElementById('plan').config = {};", group());
+        let good = format!(
+            "document.getElementById('calculator').config = {};",
+            group()
+        );
         browser.run(&good).await?;
         assert_eq!(browser.run(ASK).await?[2], Value::Null);
-        browser.run("document.getElementById('plan').config = null; document.getElementById('plan').removeAttribute('config');").await?;
+        browser.run("document.getElementById('calculator').config = null; document.getElementById('calculator').removeAttribute('config');").await?;
         assert_eq!(browser.run(ASK).await?, json!(["do", null, null, [], 0]));
         Ok(())
     });
@@ -196,7 +203,7 @@ fn settings_that_can_not_be_had_or_used_are_left_out_as_a_whole_with_a_note() {
 fn a_property_set_before_the_definition_counts_and_beats_the_attribute() {
     let site = Server::of_the_site();
     let script = format!(
-        "<script>document.getElementById('plan').config = {};</script>",
+        "<script>document.getElementById('calculator').config = {};</script>",
         group()
     );
     let host = host(
@@ -214,7 +221,7 @@ fn a_property_set_before_the_definition_counts_and_beats_the_attribute() {
             json!(["professional", "River Friends", null, ["tel:5550100123"], 0])
         );
         assert_eq!(heard(&browser).await?, json!([["slipbark-ready", "", []]]));
-        let kept = "const plan = document.getElementById('plan'); const same = plan.config.id; document.querySelector('h1').after(plan); return new Promise((resolve) => setTimeout(() => resolve([same, plan.compute().group?.name]), 300));";
+        let kept = "const calculator = document.getElementById('calculator'); const same = calculator.config.id; document.querySelector('h1').after(calculator); return new Promise((resolve) => setTimeout(() => resolve([same, calculator.compute().group?.name]), 300));";
         assert_eq!(
             browser.run(kept).await?,
             json!(["river-friends", "River Friends"]),
@@ -244,7 +251,7 @@ fn a_frame_has_the_settings_of_its_host_and_a_page_of_ours_has_nobody_s() {
         let frame = browser.client.find(fantoccini::Locator::Id("f")).await?;
         frame.enter_frame().await?;
         browser.until_ready().await?;
-        let only = "return document.getElementById('plan').shadowRoot.querySelectorAll('#l-species label').length;";
+        let only = "return document.getElementById('calculator').shadowRoot.querySelectorAll('#l-species label').length;";
         assert_eq!(browser.run(only).await?, 2);
         assert_eq!(browser.run(ASK).await?[1], "River Friends");
         browser.client.enter_parent_frame().await?;

@@ -39,13 +39,13 @@ fn middle(file: &[u8]) -> usize {
 /// The verdict and the parts of the answer.
 const PARTS: &str = "[...document.querySelector('slipbark-tree-plan').shadowRoot.querySelectorAll('.verdict, .parts')].map((part) => part.textContent).join()";
 
-/// The invented tree's plan, then the point of Boston typed in.
-async fn open_a_plan_in_boston(browser: &Browser, address: &str) -> Outcome {
-    browser.open_a_plan(address).await?;
+/// The invented tree's answer, then the point of Boston typed in.
+async fn open_an_answer_in_boston(browser: &Browser, address: &str) -> Outcome {
+    browser.open_an_answer(address).await?;
     browser.type_the_point_of_boston().await
 }
 
-/// The page says this, shows what the plan weighs, and has no calculator.
+/// The page says this, shows what is weighed, and has no calculator.
 pub async fn expect_words_in_place_of_the_calculator(
     browser: &Browser,
     id: &str,
@@ -83,7 +83,7 @@ fn the_single_file_answers_from_a_disk_and_asks_nobody() {
     let server = Server::of_the_site();
     in_browser(async move |browser| {
         // The climate of Boston, by its own point, is fetched by the site and is in the file.
-        open_a_plan_in_boston(&browser, &server.address).await?;
+        open_an_answer_in_boston(&browser, &server.address).await?;
         browser
             .until(
                 "an answer from the climate there",
@@ -93,7 +93,7 @@ fn the_single_file_answers_from_a_disk_and_asks_nobody() {
         let parts = browser.run(&format!("return {PARTS};")).await?;
         browser.open("about:blank").await?;
         browser.requests().await?;
-        open_a_plan_in_boston(&browser, &address).await?;
+        open_an_answer_in_boston(&browser, &address).await?;
         assert_eq!(browser.outcome().await?, "do");
         browser
             .until("the site's answer", &format!("{PARTS} === {parts}"))
@@ -179,7 +179,7 @@ fn it_starts_from_a_server_too() {
     let server = Server::of_the_site();
     in_browser(async move |browser| {
         browser
-            .open_a_plan(&format!("{}{NAME}", server.address))
+            .open_an_answer(&format!("{}{NAME}", server.address))
             .await?;
         assert_eq!(browser.outcome().await?, "do");
         browser.expect_quiet().await?;

@@ -8,7 +8,7 @@ use serde_json::Value;
 
 const ROOT: &str = "document.querySelector('slipbark-tree-plan').shadowRoot";
 
-/// Types a town, picks it, asks for the plan; gives what the answer says of the season.
+/// Types a town, picks it, asks for the answer; gives what the answer says of the season.
 async fn season_in(
     browser: &Browser,
     country: &str,
@@ -28,7 +28,7 @@ async fn season_in(
     );
     assert_eq!(browser.run(&picked).await?, true, "{label} is offered");
     browser.fill_in_a_tree().await?;
-    browser.show_the_plan().await?;
+    browser.show_the_answer().await?;
     let dated = "document.querySelector('slipbark-tree-plan').result?.timing.nearest_km != null";
     browser.until("the climate", dated).await?;
     let timing = "return document.querySelector('slipbark-tree-plan').result.timing;";
@@ -110,7 +110,7 @@ fn without_the_list_a_message_says_what_to_type() {
         browser.type_into("#f-place-latitude", "43.07").await?;
         browser.type_into("#f-place-longitude", "-89.40").await?;
         browser.fill_in_a_tree().await?;
-        browser.show_the_plan().await?;
+        browser.show_the_answer().await?;
         let dated = "document.querySelector('slipbark-tree-plan').result?.timing.nearest_km < 100";
         browser.until("dates for the point", dated).await
     });

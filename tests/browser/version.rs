@@ -47,7 +47,7 @@ fn a_full_version_with_its_digest_loads_only_its_own_files() {
     );
     let own = format!("{}{version}/", site.address);
     in_browser(async move |browser| {
-        browser.open_a_plan(&good.address).await?;
+        browser.open_an_answer(&good.address).await?;
         assert_eq!(browser.outcome().await?, "do");
         // A town is fetched from there too, and a frame is not needed.
         browser
@@ -123,8 +123,8 @@ fn a_file_that_was_changed_behind_a_full_version_does_not_run() {
                 said.iter().any(|line| line.contains("integrity")),
                 "{name}: {said:#?}"
             );
-            let state = "const plan = document.querySelector('slipbark-tree-plan');
-                 return [Boolean(globalThis.changed), Boolean(plan.shadowRoot), plan.querySelector('a').offsetHeight > 0];";
+            let state = "const calculator = document.querySelector('slipbark-tree-plan');
+                 return [Boolean(globalThis.changed), Boolean(calculator.shadowRoot), calculator.querySelector('a').offsetHeight > 0];";
             assert_eq!(
                 browser.run(state).await?,
                 json!([false, false, true]),

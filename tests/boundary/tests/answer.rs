@@ -7,7 +7,7 @@ use js_sys::{Array, JSON, Object, Reflect};
 use serde_json::{Value, json};
 use wasm_bindgen::JsValue;
 use wasm_bindgen_test::{wasm_bindgen_test, wasm_bindgen_test_configure};
-use www_element::answer;
+use www_element::calls::answer;
 
 wasm_bindgen_test_configure!(run_in_browser);
 

@@ -6,5 +6,5 @@ wasm_bindgen_test_configure!(run_in_browser);
 
 #[wasm_bindgen_test]
 fn it_tells_the_version_of_this_workspace() {
-    assert_eq!(www_element::version(), env!("CARGO_PKG_VERSION"));
+    assert_eq!(www_element::calls::version(), env!("CARGO_PKG_VERSION"));
 }

@@ -19,7 +19,7 @@ fn the_form_stands_in_an_open_root_and_takes_no_focus() {
     assert_eq!(host.root().adopted_style_sheets_count(), 1);
     // Once more changes nothing.
     host.type_in("#f-stems-0-diameter", "9");
-    www_element::connect(&host.element);
+    www_element::calls::connect(&host.element);
     assert_eq!(host.all("form").len(), 1);
     assert_eq!(host.value("#f-stems-0-diameter"), "9");
 }
@@ -39,7 +39,7 @@ impl Sheets for ShadowRoot {
 }
 
 #[wasm_bindgen_test]
-fn three_answers_and_the_button_give_a_plan() {
+fn three_answers_and_the_button_give_an_answer() {
     let host = Host::new();
     host.fill_in_a_tree();
     assert!(
@@ -216,7 +216,7 @@ fn attributes_preset_the_form_and_properties_set_it() {
     assert_eq!(host.value("#f-stems-0-diameter"), "14");
     assert_eq!(host.value("#f-date-y"), "2027");
     let heard = host.hear();
-    let answer = www_element::compute(&host.element);
+    let answer = www_element::calls::compute(&host.element);
     assert!(js_sys::Reflect::has(&answer, &"outcome".into()).unwrap_or(false));
     assert_eq!(*heard.borrow(), ["slipbark-result inputs,result,schema"]);
     assert!(host.has("#answer h4") && !host.has("#answer h2"));
@@ -226,7 +226,7 @@ fn attributes_preset_the_form_and_properties_set_it() {
     // What the form has no control for is kept all the same.
     let spring = "2027-03-01,2,9";
     js_sys::Reflect::set(&inputs, &"spring".into(), &spring.into()).expect("it is ours");
-    www_element::set_property(&host.element, "inputs", &inputs).expect("good inputs");
+    www_element::calls::set_property(&host.element, "inputs", &inputs).expect("good inputs");
     assert_eq!(host.value("#f-height"), "40 ft");
     assert!(heard.borrow().is_empty(), "a host that sets hears nothing");
     let again = host.get("inputs");
@@ -235,17 +235,18 @@ fn attributes_preset_the_form_and_properties_set_it() {
         assert_eq!(of(&again), of(&inputs), "{key}");
     }
     js_sys::Reflect::set(&inputs, &"hight".into(), &"40 ft".into()).expect("it is ours");
-    let refused = www_element::set_property(&host.element, "inputs", &inputs).expect_err("a slip");
+    let refused =
+        www_element::calls::set_property(&host.element, "inputs", &inputs).expect_err("a slip");
     let message = refused
         .dyn_into::<js_sys::TypeError>()
         .expect("a TypeError")
         .message();
     assert!(String::from(message).contains("hight"));
-    www_element::reset(&host.element);
+    www_element::calls::reset(&host.element);
     assert_eq!(host.value("#f-height"), "");
     assert_eq!(host.value("#f-stems-0-diameter"), "14");
     assert!(!host.has("#answer > *"));
-    www_element::focus_first(&host.element);
+    www_element::calls::focus_first(&host.element);
     assert_eq!(host.focused(), "f-find");
 }
 
@@ -255,14 +256,14 @@ fn taken_out_and_put_back_it_goes_on() {
     host.fill_in_a_tree();
     host.press();
     host.element.remove();
-    www_element::disconnect(&host.element);
+    www_element::calls::disconnect(&host.element);
     assert_eq!(host.get("inputs"), JsValue::UNDEFINED);
     document()
         .body()
         .expect("a body")
         .append_child(&host.element)
         .expect("a child");
-    www_element::connect(&host.element);
+    www_element::calls::connect(&host.element);
     assert_eq!(host.value("#f-stems-0-diameter"), "14 1/2");
     assert_eq!(host.value("#f-date-m"), "June");
     assert!(host.has("input[value='Norway maple']:checked"));

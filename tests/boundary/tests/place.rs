@@ -19,7 +19,9 @@ fn asked() -> Rc<RefCell<Vec<String>>> {
     let asked = Rc::new(RefCell::new(Vec::new()));
     let into = Rc::clone(&asked);
     let call = Closure::<dyn FnMut(String)>::new(move |country| into.borrow_mut().push(country));
-    www_element::when_towns_are_wanted(call.as_ref().unchecked_ref::<js_sys::Function>().clone());
+    www_element::calls::when_towns_are_wanted(
+        call.as_ref().unchecked_ref::<js_sys::Function>().clone(),
+    );
     call.forget();
     asked
 }
@@ -80,10 +82,10 @@ fn a_town_is_fetched_once_found_and_fills_the_place() {
     host.type_in("#f-town", "madi");
     assert_eq!(*asked.borrow(), ["US"]);
     assert!(host.text("#town-a").starts_with("Fetching"));
-    assert!(!www_element::take_towns("US", b"no list of towns"));
-    www_element::towns_failed("US");
+    assert!(!www_element::calls::take_towns("US", b"no list of towns"));
+    www_element::calls::towns_failed("US");
     assert!(host.text("#town-a").contains("latitude and longitude"));
-    assert!(www_element::take_towns("US", &packed("US")));
+    assert!(www_element::calls::take_towns("US", &packed("US")));
     assert_eq!(host.all("#l-towns input").len(), 8);
     assert!(host.text("#l-towns").contains("Madison, WI"));
     host.click("#l-towns input[value='43 -89.4 US-WI']");
@@ -99,9 +101,9 @@ fn a_town_is_fetched_once_found_and_fills_the_place() {
     // Another country's list is another one.
     host.type_in("#f-town-country", "GB");
     assert_eq!(*asked.borrow(), ["US", "GB"]);
-    www_element::towns_failed("GB");
+    www_element::calls::towns_failed("GB");
     assert!(host.text("#town-a").contains("could not be fetched"));
-    assert!(www_element::take_towns("GB", &packed("GB")));
+    assert!(www_element::calls::take_towns("GB", &packed("GB")));
     host.type_in("#f-town", "bath");
     host.click("#l-towns input");
     assert_eq!(host.value("#f-place-latitude"), "51.38");
@@ -127,7 +129,7 @@ fn the_country_of_the_towns_follows_the_region_until_a_town_is_typed() {
 #[wasm_bindgen_test]
 fn the_place_of_leaves_seen_elsewhere_is_found_by_its_town_too() {
     let _ = asked();
-    assert!(www_element::take_towns("CA", &packed("US")));
+    assert!(www_element::calls::take_towns("CA", &packed("US")));
     let host = Host::new();
     host.fill_in_a_tree();
     host.type_in("#f-place-latitude", "44.2");
@@ -176,13 +178,15 @@ fn the_place_of_leaves_seen_elsewhere_is_found_by_its_town_too() {
 #[wasm_bindgen_test]
 fn the_state_of_a_point_is_proposed_and_taken_by_its_button_alone() {
     let _ = asked();
-    assert!(www_element::take_climate(&station("CA", 45.3, -75.7)));
+    assert!(www_element::calls::take_climate(&station(
+        "CA", 45.3, -75.7
+    )));
     let three = [
         town("Ottawa", "CA-ON", 45.42, -75.7, 9),
         town("Hull", "CA-QC", 45.43, -75.73, 6),
         town("Smiths Falls", "CA-ON", 44.9, -76.02, 3),
     ];
-    assert!(www_element::take_towns("CA", &towns::encode(&three)));
+    assert!(www_element::calls::take_towns("CA", &towns::encode(&three)));
     let host = Host::new();
     host.fill_in_a_tree();
     assert_eq!(host.text("#near-a"), "");
@@ -215,7 +219,7 @@ fn the_state_of_a_point_is_proposed_and_taken_by_its_button_alone() {
 
 #[wasm_bindgen_test]
 fn this_springs_temperatures_show_before_and_after() {
-    assert!(www_element::take_climate(&one_station()));
+    assert!(www_element::calls::take_climate(&one_station()));
     let host = Host::new();
     host.fill_in_a_tree();
     host.type_in("#f-place-latitude", "43.07");

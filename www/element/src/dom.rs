@@ -16,7 +16,7 @@ const PARTS: [(&str, &str); 4] = [
 const SVG: &str = "http://www.w3.org/2000/svg";
 
 /// A sink that makes nodes.
-pub struct DomOut {
+pub(crate) struct DomOut {
     document: Document,
     top: Node,
     open: Vec<Element>,
@@ -25,7 +25,7 @@ pub struct DomOut {
 
 impl DomOut {
     /// A sink into a fragment.
-    pub fn new(document: &Document) -> Self {
+    pub(crate) fn new(document: &Document) -> Self {
         Self {
             document: document.clone(),
             top: document.create_document_fragment().into(),
@@ -35,7 +35,7 @@ impl DomOut {
     }
 
     /// Puts what was made into an element, in place of what stood there.
-    pub fn into(self, parent: &Element) {
+    pub(crate) fn into(self, parent: &Element) {
         parent.set_text_content(None);
         let _ = parent.append_child(&self.top);
     }
@@ -89,44 +89,44 @@ impl Out for DomOut {
 }
 
 /// The document.
-pub fn document() -> Option<Document> {
+pub(crate) fn document() -> Option<Document> {
     web_sys::window()?.document()
 }
 
 /// An element by its id.
-pub fn by_id(root: &ShadowRoot, id: &str) -> Option<Element> {
+pub(crate) fn by_id(root: &ShadowRoot, id: &str) -> Option<Element> {
     root.get_element_by_id(id)
 }
 
 /// A property that is there.
-pub fn get(object: &JsValue, key: &str) -> Option<JsValue> {
+pub(crate) fn get(object: &JsValue, key: &str) -> Option<JsValue> {
     Reflect::get(object, &key.into())
         .ok()
         .filter(|value| !value.is_undefined() && !value.is_null())
 }
 
 /// Calls a method without arguments; none where there is no such method, or it throws.
-pub fn call(object: &JsValue, name: &str) -> Option<JsValue> {
+pub(crate) fn call(object: &JsValue, name: &str) -> Option<JsValue> {
     let function: Function = get(object, name)?.dyn_into().ok()?;
     function.call0(object).ok()
 }
 
 /// Shows or hides an element.
-pub fn show(element: &Element, shown: bool) {
+pub(crate) fn show(element: &Element, shown: bool) {
     if element.has_attribute("hidden") == shown {
         let _ = element.toggle_attribute_with_force("hidden", !shown);
     }
 }
 
 /// Puts the focus on an element; it comes into view.
-pub fn focus(element: &Element) {
+pub(crate) fn focus(element: &Element) {
     if let Some(element) = element.dyn_ref::<HtmlElement>() {
         let _ = element.focus();
     }
 }
 
 /// All elements that a selector finds.
-pub fn all(root: &Node, selector: &str) -> Vec<Element> {
+pub(crate) fn all(root: &Node, selector: &str) -> Vec<Element> {
     let found = match (root.dyn_ref::<Element>(), root.dyn_ref::<ShadowRoot>()) {
         (Some(element), _) => element.query_selector_all(selector),
         (None, Some(root)) => root.query_selector_all(selector),

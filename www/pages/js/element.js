@@ -230,7 +230,7 @@ class Slipbark extends HTMLElement {
   get result() { return this.#get("result"); }
   get dataVersion() { return loaded ? engine.dataVersion() : undefined; }
 
-  /** Shows the plan, as the button does; gives the answer, or the problems. */
+  /** Shows the answer, as the button does; gives the answer, or the problems. */
   compute() { return this.#running ? engine.compute(this) : undefined; }
   /** Empties the form down to what the attributes say. */
   reset() { if (this.#running) engine.reset(this); }

@@ -7,12 +7,12 @@
     "mode", "theme", "heading-level", "print",
   ];
   const asked = new URLSearchParams(location.search);
-  const plan = document.getElementById("plan");
+  const calculator = document.getElementById("calculator");
   const framed = window.parent !== window;
   for (const name of ATTRIBUTES) {
     // Opened by itself it is a page of this site: nobody else's contacts stand in it.
     if (name === "config" && !framed) continue;
-    if (asked.has(name)) plan.setAttribute(name, asked.get(name));
+    if (asked.has(name)) calculator.setAttribute(name, asked.get(name));
   }
   const theme = asked.get("theme");
   if (theme === "light" || theme === "dark" || theme === "sun") document.documentElement.dataset.theme = theme;

@@ -33,7 +33,7 @@ impl Host {
             .append_child(&element)
             .expect("a child");
         let element: HtmlElement = element.unchecked_into();
-        www_element::connect(&element);
+        www_element::calls::connect(&element);
         Self { element }
     }
 
@@ -123,7 +123,7 @@ impl Host {
     }
 
     pub fn get(&self, name: &str) -> JsValue {
-        www_element::get_property(&self.element, name)
+        www_element::calls::get_property(&self.element, name)
     }
 
     pub fn result(&self, key: &str) -> String {
@@ -173,7 +173,7 @@ impl Host {
 impl Drop for Host {
     fn drop(&mut self) {
         self.element.remove();
-        www_element::disconnect(&self.element);
+        www_element::calls::disconnect(&self.element);
     }
 }
 

@@ -1,11 +1,11 @@
 //! What outlives the page: the draft on this device, and the question in a link. Each only where the host's
 //! attributes say so; nothing is stored before its reader has typed.
 
+use crate::calculator::{Begin, Calculator};
 use crate::device;
+use crate::device::today;
 use crate::dom::{self, DomOut, get};
-use crate::paper;
-use crate::plan::{Begin, Plan};
-use crate::today::today;
+use crate::export;
 use calc::terms::place::Hemisphere;
 use calc::terms::small::find::behind;
 use calc_view::form::{Sheet, TIMED_LINE, timed_from};
@@ -51,18 +51,18 @@ fn fragment() -> Option<String> {
     hash.starts_with(LINK).then(|| behind(&hash, 1).to_owned())
 }
 
-impl Plan {
+impl Calculator {
     fn has(&self, attribute: &str, value: &str) -> bool {
         self.host.get_attribute(attribute).as_deref() == Some(value)
     }
 
     /// Whether the page's address is a link to a question.
-    pub(super) fn is_linked(&self) -> bool {
+    pub(crate) fn is_linked(&self) -> bool {
         fragment().is_some()
     }
 
     /// Whether a link to the question may be had here.
-    pub(super) fn shares(&self) -> bool {
+    pub(crate) fn shares(&self) -> bool {
         self.has("share", "fragment")
     }
 
@@ -142,12 +142,12 @@ impl Plan {
     }
 
     /// Whether this page may keep what its reader says.
-    pub(super) fn keeps(&self) -> bool {
+    pub(crate) fn keeps(&self) -> bool {
         self.has("storage", "draft")
     }
 
     /// Keeps the timed trees for every tree to come, or takes them off the device.
-    pub(super) fn keep_timed(&self, keep: bool) {
+    pub(crate) fn keep_timed(&self, keep: bool) {
         let text = self.timed_file();
         let words = if !keep {
             drop(TIMED);
@@ -175,7 +175,7 @@ impl Plan {
     }
 
     /// Takes the draft off the device. The form stays as it is.
-    pub(super) fn forget_draft(&self) {
+    pub(crate) fn forget_draft(&self) {
         drop(KEY);
         self.note(1, &w::FORGOTTEN, None);
         // The button is gone: the focus goes to what stands in its place.
@@ -186,7 +186,7 @@ impl Plan {
     }
 
     /// Leaves someone else's question for one's own.
-    pub(super) fn back_to_own(&self) {
+    pub(crate) fn back_to_own(&self) {
         if let Some(location) = part("location") {
             let _ = Reflect::set(&location, &"hash".into(), &"".into());
         }
@@ -197,18 +197,19 @@ impl Plan {
 }
 
 /// Copies a link to the question.
-pub fn copy_link(plan: &Rc<Plan>) {
-    let south = plan.with_last(|question, _| question.place.hemisphere() == Hemisphere::South);
+pub(crate) fn copy_link(calculator: &Rc<Calculator>) {
+    let south =
+        calculator.with_last(|question, _| question.place.hemisphere() == Hemisphere::South);
     let address = part("location").and_then(|location| get(&location, "href")?.as_string());
     let (Some(south), Some(address)) = (south, address) else {
         return;
     };
     let page = address.split('#').next().unwrap_or_default();
-    match share::write(&plan.typed(), south) {
+    match share::write(&calculator.typed(), south) {
         Some(text) => {
             let link = [page, "#", &text].concat();
-            paper::copy_text(plan, link, w::LINK_COPIED, w::LINK_LABEL);
+            export::copy_text(calculator, link, w::LINK_COPIED, w::LINK_LABEL);
         }
-        None => paper::told(plan, w::LINK_LONG),
+        None => export::told(calculator, w::LINK_LONG),
     }
 }

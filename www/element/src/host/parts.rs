@@ -5,7 +5,7 @@ use core::fmt::{self, Display};
 use serde::ser::{self, Impossible, Serialize, SerializeStruct, Serializer};
 
 /// A part of an object.
-pub enum Part {
+pub(crate) enum Part {
     /// Nothing.
     Null,
     /// Whether something holds.
@@ -27,7 +27,7 @@ type Entry = (&'static str, Part);
 
 impl Part {
     /// Takes data apart.
-    pub fn of<T: Serialize>(data: &T) -> Self {
+    pub(crate) fn of<T: Serialize>(data: &T) -> Self {
         let mut parts = Parts {
             key: "",
             open: Vec::new(),

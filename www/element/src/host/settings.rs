@@ -1,10 +1,9 @@
 //! A group's own settings in a page: read from an object, taken or left out as a whole, never half.
 
-use super::boundary;
+use super::objects;
+use crate::calculator::{Calculator, controls};
+use crate::device::today;
 use crate::dom::{self, get};
-use crate::fields;
-use crate::plan::Plan;
-use crate::today::today;
 use calc::question::settings::{Group, Settings, Told, Value, read};
 use calc_view::settings_told;
 use calc_view::words::group as w;
@@ -52,22 +51,22 @@ fn told_list(told: &[Told]) -> Array {
     let list = Array::new();
     for it in told {
         let object = Object::new();
-        boundary::set(&object, "path", &it.path.as_str().into());
-        boundary::set(&object, "message", &settings_told(it).into());
-        boundary::set(&object, "refuses", &it.refuses().into());
+        objects::set(&object, "path", &it.path.as_str().into());
+        objects::set(&object, "message", &settings_told(it).into());
+        objects::set(&object, "refuses", &it.refuses().into());
         list.push(&object);
     }
     list
 }
 
 /// What is told of settings, without using them.
-pub fn check(object: &JsValue, list: Option<&str>) -> Array {
+pub(crate) fn check(object: &JsValue, list: Option<&str>) -> Array {
     match taken(object, list) {
         Ok((_, told)) | Err(told) => told_list(&told),
     }
 }
 
-impl Plan {
+impl Calculator {
     /// The group that questions are asked for.
     pub(crate) fn group(&self) -> Option<Group> {
         let settings = self.state.borrow().hosted.settings.clone()?;
@@ -79,7 +78,12 @@ impl Plan {
 
     /// Takes settings, or none for nothing at all. Those that are refused, or could not be had, leave none behind:
     /// the page says so, and the host hears it. Gives what is told.
-    pub fn take_settings(&self, object: &JsValue, list: Option<&str>, failed: bool) -> Array {
+    pub(crate) fn take_settings(
+        &self,
+        object: &JsValue,
+        list: Option<&str>,
+        failed: bool,
+    ) -> Array {
         let nothing = !failed && (object.is_null() || object.is_undefined());
         let result = if failed {
             Err(Vec::new())
@@ -102,8 +106,8 @@ impl Plan {
             // Units say what a number means: those beside one that is typed stay.
             if now.metric() != before.metric() && sheet.get("stems[0].diameter").is_empty() {
                 let unit = if now.metric() { "cm" } else { "in" };
-                fields::set(&self.form, "stems.unit", unit);
-                fields::let_units_follow(&self.form);
+                controls::set(&self.form, "stems.unit", unit);
+                controls::let_units_follow(&self.form);
                 sheet = self.sheet();
             }
             sheet.follow(&before, &now);
@@ -122,8 +126,8 @@ impl Plan {
         }
         if refused {
             let detail = Object::new();
-            boundary::set(&detail, "code", &"config".into());
-            boundary::set(&detail, "problems", &told);
+            objects::set(&detail, "code", &"config".into());
+            objects::set(&detail, "problems", &told);
             self.tell("slipbark-failure", &detail);
         }
         told

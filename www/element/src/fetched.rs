@@ -1,17 +1,65 @@
-//! The towns, one list a country. A list is fetched once a name is typed; until it is here the form
-//! says so, and where it can't be had, what to type instead.
+//! What is fetched only when it is asked for: the climate places once a question names a point, and the towns, one list
+//! a country, once a name is typed. The page's script fetches them. Until a file is here, answers and the form say so;
+//! where it can't be had, the form says what to type instead.
 
-use crate::climate::{self, AGAIN_MS};
-use crate::plan::Plan;
-use crate::plans;
-use calc::timing::places::climate::countries_near;
-use calc::timing::places::towns;
-use calc::timing::places::towns::Town;
+use crate::calculator::{self, Calculator};
+use calc::models::season::Local;
+use calc::question::Question;
+use calc::terms::place::Place;
+use calc::timing::places::climate::{self, Places, countries_near};
+use calc::timing::places::towns::{self, Town};
 use calc_view::form::{MOST, SEARCHES, Towns, has_towns};
 use js_sys::{Date, Function};
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 use wasm_bindgen::JsValue;
+
+/// A file of places that could not be had is asked for again by the next key, but not sooner than this.
+const AGAIN_MS: f64 = 5000.0;
+
+thread_local! {
+    static PLACES: RefCell<Places> = const { RefCell::new(Places { stations: Vec::new(), names: Vec::new() }) };
+    static CLIMATE_CALL: RefCell<Option<Function>> = const { RefCell::new(None) };
+    static ASKED: Cell<f64> = const { Cell::new(0.0) };
+}
+
+/// Keeps what to call when the table is wanted; while it can't be had, again and again.
+pub(crate) fn when_climate_is_wanted(call: Function) {
+    CLIMATE_CALL.with(|wanted| *wanted.borrow_mut() = Some(call));
+}
+
+/// Takes the packed table, and lets every answer that waits for it be worked out again. False where
+/// the bytes are not such a table.
+pub(crate) fn take_climate(bytes: &[u8]) -> bool {
+    let Ok(places) = climate::decode(bytes) else {
+        return false;
+    };
+    PLACES.with(|kept| *kept.borrow_mut() = places);
+    calculator::each(Calculator::refresh);
+    true
+}
+
+/// Looks at the table; it is empty until it is here.
+pub(crate) fn with_places<T>(look: impl FnOnce(&Places) -> T) -> T {
+    PLACES.with(|places| look(&places.borrow()))
+}
+
+/// What is known of a question's place. Asks for the table where a point is named and it is not here.
+pub(crate) fn local(question: &Question) -> Local {
+    let constants = calc_data::reference().constants;
+    let local = with_places(|places| Local::of(constants, question, &places.stations));
+    if local.table_missing && matches!(question.place, Place::Point { .. }) {
+        let call = CLIMATE_CALL.with(|wanted| wanted.borrow().clone());
+        let now = Date::now();
+        if let Some(call) = call
+            && now - ASKED.with(Cell::get) >= AGAIN_MS
+        {
+            ASKED.with(|asked| asked.set(now));
+            let _ = call.call0(&JsValue::UNDEFINED);
+        }
+    }
+    local
+}
 
 enum List {
     Coming,
@@ -28,17 +76,17 @@ thread_local! {
     static LISTS: RefCell<Vec<(String, List)>> = const { RefCell::new(Vec::new()) };
     static LAST: RefCell<Vec<Looked>> = const { RefCell::new(Vec::new()) };
     static NEAR: RefCell<Regions> = const { RefCell::new(([0.0; 2], Vec::new())) };
-    static WANTED: RefCell<Option<Function>> = const { RefCell::new(None) };
+    static TOWNS_CALL: RefCell<Option<Function>> = const { RefCell::new(None) };
 }
 
 /// Keeps what to call with the code of a country whose list is wanted.
-pub fn when_wanted(call: Function) {
-    WANTED.with(|wanted| *wanted.borrow_mut() = Some(call));
+pub(crate) fn when_towns_are_wanted(call: Function) {
+    TOWNS_CALL.with(|wanted| *wanted.borrow_mut() = Some(call));
 }
 
 /// Whether lists can be had at all: the form offers no search without.
-pub fn can_be_had() -> bool {
-    WANTED.with(|wanted| wanted.borrow().is_some())
+pub(crate) fn towns_can_be_had() -> bool {
+    TOWNS_CALL.with(|wanted| wanted.borrow().is_some())
 }
 
 fn put(country: &str, list: List) {
@@ -50,20 +98,20 @@ fn put(country: &str, list: List) {
 }
 
 /// Takes a packed list. False where the bytes are no such list.
-pub fn take(country: &str, bytes: &[u8]) -> bool {
+pub(crate) fn take_towns(country: &str, bytes: &[u8]) -> bool {
     let Ok(list) = towns::decode(bytes) else {
         return false;
     };
     LAST.with(|last| last.borrow_mut().clear());
     put(country, List::Here(Rc::new(list)));
-    plans::each(Plan::follow_on);
+    calculator::each(Calculator::follow_on);
     true
 }
 
 /// Notes that a list could not be had.
-pub fn failed(country: &str) {
+pub(crate) fn towns_failed(country: &str) {
     put(country, List::Failed(Date::now()));
-    plans::each(Plan::follow_on);
+    calculator::each(Calculator::follow_on);
 }
 
 /// The list of a country, asked for if it is not here and `fetch` says so; else how that stands.
@@ -81,7 +129,7 @@ fn list(country: &str, fetch: bool) -> Result<Rc<Vec<Town>>, Towns> {
     if let Some(known) = known {
         return known;
     }
-    let call = WANTED.with(|wanted| wanted.borrow().clone());
+    let call = TOWNS_CALL.with(|wanted| wanted.borrow().clone());
     let Some(call) = call.filter(|_| fetch) else {
         return Err(Towns::Failed);
     };
@@ -91,7 +139,7 @@ fn list(country: &str, fetch: bool) -> Result<Rc<Vec<Town>>, Towns> {
 }
 
 /// The towns of a country for a name as typed so far.
-pub fn find(country: &str, typed: &str) -> Towns {
+pub(crate) fn find_towns(country: &str, typed: &str) -> Towns {
     match list(country, true) {
         Ok(all) => Towns::Found(look_up(&all, country, typed)),
         Err(how) => how,
@@ -117,7 +165,7 @@ fn look_up(all: &[Town], country: &str, typed: &str) -> Vec<Town> {
 
 /// The regions near a point, by the towns of every country that it may lie in; none until all of these are here. They
 /// are not asked for where the region that stands is in one of these countries.
-pub fn near(latitude: f64, longitude: f64, stands: &str) -> Vec<(String, f64)> {
+pub(crate) fn regions_near(latitude: f64, longitude: f64, stands: &str) -> Vec<(String, f64)> {
     let known = NEAR.with(|near| {
         let near = near.borrow();
         let same = near.0 == [latitude, longitude] && !near.1.is_empty();
@@ -129,8 +177,7 @@ pub fn near(latitude: f64, longitude: f64, stands: &str) -> Vec<(String, f64)> {
     let mut near = Vec::new();
     let mut open = false;
     let constants = &calc_data::reference().constants.timing;
-    let countries =
-        climate::with_places(|places| countries_near(places, latitude, longitude, constants));
+    let countries = with_places(|places| countries_near(places, latitude, longitude, constants));
     let fetch = !countries
         .iter()
         .any(|(country, _)| stands.starts_with(country.as_str()));

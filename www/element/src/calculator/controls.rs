@@ -7,7 +7,7 @@ use wasm_bindgen::JsCast;
 use web_sys::{Element, HtmlInputElement, HtmlSelectElement};
 
 /// Reads every control of the form.
-pub fn read(form: &Element) -> Sheet {
+pub(crate) fn read(form: &Element) -> Sheet {
     let mut sheet = Sheet::default();
     for element in dom::all(form, "[name]") {
         let (name, value) = if let Some(input) = element.dyn_ref::<HtmlInputElement>() {
@@ -31,7 +31,7 @@ pub fn read(form: &Element) -> Sheet {
 
 /// Units beside fields that are still empty follow the trunk's; one beside something typed never does,
 /// since it says what that means.
-pub fn let_units_follow(form: &Element) {
+pub(crate) fn let_units_follow(form: &Element) {
     let units = dom::all(form, "select.unit");
     let Some(first) = units
         .first()
@@ -56,7 +56,7 @@ pub fn let_units_follow(form: &Element) {
 }
 
 /// Sets what stands in a control.
-pub fn set(form: &Element, name: &str, text: &str) {
+pub(crate) fn set(form: &Element, name: &str, text: &str) {
     for element in dom::all(form, "[name]") {
         if element.get_attribute("name").as_deref() == Some(name) {
             let _ = Reflect::set(&element, &"value".into(), &text.into());

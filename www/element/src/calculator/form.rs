@@ -1,23 +1,22 @@
 //! The form: drawn once, then followed; no control is touched while someone types.
 
-use super::{LIVING, Plan};
+use super::{Calculator, LIVING, controls};
+use crate::device::today;
 use crate::dom::{self, DomOut};
-use crate::fields;
-use crate::today::today;
 use calc::question::Typed;
 use calc_view::form::{Part, Sheet, View};
 use calc_view::out::Html;
 
-impl Plan {
+impl Calculator {
     /// What stands in the form.
     pub(crate) fn sheet(&self) -> Sheet {
-        let mut sheet = fields::read(&self.form);
+        let mut sheet = controls::read(&self.form);
         if self
             .region
             .query_selector("#f-visit-at")
             .is_ok_and(|it| it.is_some())
         {
-            self.state.borrow_mut().visit = fields::read(&self.region);
+            self.state.borrow_mut().visit = controls::read(&self.region);
         }
         sheet.take(&self.state.borrow().visit, "visit");
         self.carry(&mut sheet);
@@ -86,7 +85,7 @@ impl Plan {
     }
 
     /// Follows what has come in beside the form.
-    pub fn follow_on(&self) {
+    pub(crate) fn follow_on(&self) {
         self.follow(&self.sheet(), &[]);
     }
 
@@ -99,7 +98,7 @@ impl Plan {
     }
 
     /// The focus into the first field.
-    pub fn focus_first(&self) {
+    pub(crate) fn focus_first(&self) {
         if let Some(first) = dom::by_id(&self.root, "f-find") {
             dom::focus(&first);
         }

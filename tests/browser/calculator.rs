@@ -14,7 +14,7 @@ pub const ANSWER: &str =
 
 impl Browser {
     /// Finds an element inside the calculator.
-    pub async fn in_plan(&self, css: &str) -> Result<Element, CmdError> {
+    pub async fn in_calculator(&self, css: &str) -> Result<Element, CmdError> {
         let host = self.client.find(Locator::Css("slipbark-tree-plan")).await?;
         host.shadow_root().await?.find(Locator::Css(css)).await
     }
@@ -22,7 +22,7 @@ impl Browser {
     /// Presses what can be pressed inside the calculator.
     pub async fn press(&self, css: &str) -> Outcome {
         let element = self
-            .in_plan(css)
+            .in_calculator(css)
             .await
             .map_err(|error| format!("{css}: {error}"))?;
         element
@@ -35,7 +35,7 @@ impl Browser {
     /// Types into a field of the calculator.
     pub async fn type_into(&self, css: &str, text: &str) -> Outcome {
         let element = self
-            .in_plan(css)
+            .in_calculator(css)
             .await
             .map_err(|error| format!("{css}: {error}"))?;
         element.send_keys(text).await?;
@@ -87,23 +87,25 @@ impl Browser {
         self.type_into("[name='date.y']", "2027").await
     }
 
-    /// Asks for the plan and waits until it stands there; gives its first sentence.
-    pub async fn show_the_plan(&self) -> Result<String, Box<dyn std::error::Error + Send + Sync>> {
+    /// Asks for the answer and waits until it stands there; gives its first sentence.
+    pub async fn show_the_answer(
+        &self,
+    ) -> Result<String, Box<dyn std::error::Error + Send + Sync>> {
         self.press("button[type=submit]").await?;
         self.until("the answer", ANSWER).await?;
         let said = self.run(&format!("return {ANSWER}.textContent;")).await?;
         Ok(said.as_str().unwrap_or_default().to_owned())
     }
 
-    /// Opens a page, fills in the invented tree and asks for its plan; gives its first sentence.
-    pub async fn open_a_plan(
+    /// Opens a page, fills in the invented tree and asks for its answer; gives its first sentence.
+    pub async fn open_an_answer(
         &self,
         address: &str,
     ) -> Result<String, Box<dyn std::error::Error + Send + Sync>> {
         self.open(address).await?;
         self.until_ready().await?;
         self.fill_in_a_tree().await?;
-        self.show_the_plan().await
+        self.show_the_answer().await
     }
 
     /// Types the point of Boston, as the climate file has it, into fields that are folded away until asked for.

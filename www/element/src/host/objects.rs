@@ -1,9 +1,9 @@
 //! Objects in and out.
 
-use super::object;
 use super::parts::Part;
-use crate::climate;
-use crate::today::today;
+use super::question;
+use crate::device::today;
+use crate::fetched;
 use calc::answer::Answer;
 use calc::question::{Problem, Text, Typed, read};
 use calc::terms::day::iso;
@@ -18,8 +18,8 @@ const NO_OBJECT: &str =
     "The question can't be read. Give an object, such as {version: 1, species: \"ash\", …}.";
 
 /// Answers a question as an object.
-pub fn answer(question: &JsValue) -> JsValue {
-    let mut typed = match object::typed(question) {
+pub(crate) fn answer(question: &JsValue) -> JsValue {
+    let mut typed = match question::typed(question) {
         Ok(typed) => typed,
         Err(problem) => return problems_object(&[problem]),
     };
@@ -31,7 +31,7 @@ pub fn answer(question: &JsValue) -> JsValue {
         Ok(question) => to_js(&Part::of(&calc::answer::answer(
             reference,
             &question,
-            &climate::local(&question),
+            &fetched::local(&question),
         ))),
         Err(problems) => problems_object(&problems),
     }
@@ -45,7 +45,7 @@ fn to_js(part: &Part) -> JsValue {
 }
 
 /// The answer of a question that can be answered.
-pub fn answer_object(answer: &Answer) -> JsValue {
+pub(crate) fn answer_object(answer: &Answer) -> JsValue {
     let object = to_js(&Part::of(answer));
     freeze(&object);
     object
@@ -62,7 +62,7 @@ fn freeze(value: &JsValue) {
 }
 
 /// Problems as `{problems: [{field, code, message}]}`.
-pub fn problems_object(problems: &[Problem]) -> JsValue {
+pub(crate) fn problems_object(problems: &[Problem]) -> JsValue {
     let list = Array::new();
     for problem in problems {
         let object = Object::new();
@@ -82,11 +82,11 @@ pub fn problems_object(problems: &[Problem]) -> JsValue {
 }
 
 /// Sets a key of an object of ours.
-pub fn set(object: &Object, key: &str, value: &JsValue) {
+pub(crate) fn set(object: &Object, key: &str, value: &JsValue) {
     let _ = Reflect::set(object, &key.into(), value);
 }
 
 /// A question without what was left out of it.
-pub fn question_object(mut typed: Typed) -> JsValue {
-    to_js(&object::part(&mut typed))
+pub(crate) fn question_object(mut typed: Typed) -> JsValue {
+    to_js(&question::part(&mut typed))
 }

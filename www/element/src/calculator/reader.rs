@@ -1,15 +1,14 @@
 //! What the reader does: types, picks, adds, takes away, goes on to the next tree.
 
-use super::Plan;
+use super::{Calculator, controls, problems};
 use crate::device;
 use crate::dom;
-use crate::fields;
-use crate::marks;
-use crate::paper;
+use crate::export;
+use crate::host::kept;
 use calc::question::read;
 use calc_view::answer::ADVICE_ID;
 use calc_view::field_id;
-use calc_view::form::{FILE_ID, Part, SEARCHES, TIMED_FILE_ID};
+use calc_view::form::{FILE_ID, Part, SEARCHES, TIMED_FILE_ID, filled, has_towns};
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, Event, KeyboardEvent};
@@ -17,7 +16,7 @@ use web_sys::{Element, Event, KeyboardEvent};
 /// After the height was filled in.
 const FILLED: &str = "The height is filled in. It can be changed.";
 
-impl Plan {
+impl Calculator {
     pub(super) fn event(self: &Rc<Self>, event: &Event) {
         let Some(target) = event
             .target()
@@ -80,7 +79,7 @@ impl Plan {
         }
         let mut name = target.get_attribute("name").unwrap_or_default();
         if done && name == "stems.unit" {
-            fields::let_units_follow(&self.form);
+            controls::let_units_follow(&self.form);
         } else if done && let Some(filled) = self.picked(&name, target) {
             name = filled;
         }
@@ -101,7 +100,7 @@ impl Plan {
     /// Fills fields in, as if it had been typed.
     pub(crate) fn fill(&self, texts: &[(&str, String)]) {
         for (name, text) in texts {
-            fields::set(&self.form, name, text);
+            controls::set(&self.form, name, text);
         }
         self.follow_on();
         if let Some((name, _)) = texts.first() {
@@ -138,17 +137,17 @@ impl Plan {
             "remove-target" => self.remove("targets", at, "kind"),
             "next" => self.next_tree(),
             "aid" => self.aid(),
-            "save-timed" => device::save_timed(self),
+            "save-timed" => export::save_timed(self),
             "position" => device::position(self),
-            "calendar" => device::calendar(self),
-            "print" => paper::print(self),
-            "copy" => paper::copy(self),
+            "calendar" => export::calendar(self),
+            "print" => export::print(self),
+            "copy" => export::copy(self),
             _ => {
                 // Fragments lead nowhere out of a shadow root by themselves.
                 self.act(&act, at);
                 if let Some(id) = acting.get_attribute("href").filter(|href| href.len() > 1) {
                     event.prevent_default();
-                    marks::go(&self.root, id.get(1..).unwrap_or_default());
+                    problems::go(&self.root, id.get(1..).unwrap_or_default());
                 }
             }
         }
@@ -160,11 +159,11 @@ impl Plan {
             Ok(height) => {
                 self.fill(&[("height", height)]);
                 self.say(FILLED);
-                marks::go(&self.root, "f-height");
+                problems::go(&self.root, "f-height");
             }
             Err((field, words)) => {
                 self.say(&words);
-                marks::go(&self.root, &field);
+                problems::go(&self.root, &field);
             }
         }
     }
@@ -190,7 +189,7 @@ impl Plan {
     pub(super) fn go_entry(&self, list: &str, at: usize, key: &str) {
         let number = calc_view::measure::number(at as u32);
         let id = field_id(&[list, "[", &number, "].", key].concat());
-        marks::go(&self.root, &id);
+        problems::go(&self.root, &id);
     }
 
     /// The place, the day and the crew stay; the tree goes, and its answer with it.
@@ -212,6 +211,56 @@ impl Plan {
         }
         self.region.set_text_content(None);
         self.say("");
+    }
+
+    /// What hangs on a field that was picked: the country of the towns on the region, a point on its town. Gives the
+    /// name of what was filled in instead.
+    pub(crate) fn picked(&self, name: &str, target: &Element) -> Option<String> {
+        if name == "region" {
+            self.country_follows();
+            return None;
+        }
+        let value = target.get_attribute("value").unwrap_or_default();
+        let texts = filled(name, &value, self.sheet().get("region"));
+        for (name, text) in &texts {
+            controls::set(&self.form, name, text);
+        }
+        let (under, _) = texts.first()?.0.rsplit_once('.')?;
+        Some(under.to_owned())
+    }
+
+    /// The country of the towns follows the region, while no town is typed.
+    fn country_follows(&self) {
+        let sheet = controls::read(&self.form);
+        let country = sheet.get("region").split('-').next().unwrap_or_default();
+        for search in SEARCHES.iter().filter(|_| has_towns(country)) {
+            if sheet.get(search.name).trim().is_empty() {
+                controls::set(&self.form, &search.field(".country"), country);
+            }
+        }
+    }
+
+    /// What a button does that only a page with a host has.
+    pub(crate) fn act(self: &Rc<Self>, act: &str, at: usize) {
+        match act {
+            "region" => self.take_region(at),
+            "keep-timed" => self.keep_timed(true),
+            "forget-timed" => self.keep_timed(false),
+            "link" => kept::copy_link(self),
+            "forget" => self.forget_draft(),
+            "own" => self.back_to_own(),
+            _ => {}
+        }
+    }
+
+    /// Takes the region that was proposed for the point, and shows where it stands.
+    fn take_region(&self, at: usize) {
+        let code = self.with_view(&self.sheet(), |view| view.near().get(at).copied());
+        if let Some(code) = code {
+            self.fill(&[("region", code.to_owned())]);
+            self.country_follows();
+            problems::go(&self.root, "f-region");
+        }
     }
 }
 

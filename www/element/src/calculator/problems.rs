@@ -7,7 +7,7 @@ use wasm_bindgen::JsCast;
 use web_sys::{Document, Element, HtmlElement, ShadowRoot};
 
 /// Takes all marks away.
-pub fn clear(form: &Element) {
+pub(crate) fn clear(form: &Element) {
     for message in dom::all(form, ".errmsg") {
         let id = message.id();
         for described in dom::all(form, "[aria-describedby]") {
@@ -32,7 +32,7 @@ pub fn clear(form: &Element) {
 }
 
 /// Marks a field with its problem.
-pub fn mark(document: &Document, root: &ShadowRoot, problem: &Problem) {
+pub(crate) fn mark(document: &Document, root: &ShadowRoot, problem: &Problem) {
     let Some(field) = find(root, &field_id(&problem.field)) else {
         return;
     };
@@ -88,7 +88,7 @@ fn parts(field: &Element, code: &Code) -> Vec<Element> {
 
 /// The element of a field by the id that links carry. A girth stands in the field of the diameter, and
 /// what has no element of its own in that of the group around it.
-pub fn find(root: &ShadowRoot, id: &str) -> Option<Element> {
+pub(crate) fn find(root: &ShadowRoot, id: &str) -> Option<Element> {
     let own = dom::by_id(root, id);
     if own.is_some() {
         return own;
@@ -117,7 +117,7 @@ fn reveal(element: &Element) {
 }
 
 /// Leads to a field: unfolds what is around it and puts the focus on its control.
-pub fn go(root: &ShadowRoot, id: &str) {
+pub(crate) fn go(root: &ShadowRoot, id: &str) {
     let Some(element) = find(root, id) else {
         return;
     };

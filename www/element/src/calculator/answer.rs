@@ -1,17 +1,18 @@
 //! The answer: asked for by the button, then worked out again after each change.
 
-use super::{Plan, SPOKEN_MS, WAIT_MS};
-use crate::climate;
+use super::{Calculator, SPOKEN_MS, WAIT_MS, problems};
 use crate::dom::{self, DomOut};
-use crate::marks;
-use crate::region;
+use crate::fetched;
 use calc::answer::Answer;
 use calc::question::{Problem, Question, Typed, read};
-use calc_view::answer;
+use calc_view::out::Out;
+use calc_view::page::Page;
+use calc_view::{answer, problem_text};
 use std::cell::OnceCell;
 use wasm_bindgen::JsCast;
+use web_sys::Element;
 
-impl Plan {
+impl Calculator {
     /// The button: an answer, or what is missing for one; the focus goes there.
     pub(super) fn press(&self) {
         self.cancel();
@@ -52,7 +53,7 @@ impl Plan {
     }
 
     /// Works out again what is shown: something beside the form has changed.
-    pub fn refresh(&self) {
+    pub(crate) fn refresh(&self) {
         self.follow_on();
         if self.state.borrow().answered {
             self.work_out(true);
@@ -67,9 +68,9 @@ impl Plan {
             Err(problems) => {
                 self.clear_answer();
                 let mut out = DomOut::new(&self.document);
-                region::waits(&mut out, &problems);
+                draw_waits(&mut out, &problems);
                 out.into(&self.region);
-                self.say(region::WAITS);
+                self.say(WAITS);
                 if tell {
                     self.told_problems(&problems);
                 }
@@ -80,8 +81,8 @@ impl Plan {
     pub(crate) fn show_answer(&self, mut question: Question, typed: &Typed, tell: bool) {
         let reference = calc_data::reference();
         question.group = self.group();
-        let answer = calc::answer::answer(reference, &question, &climate::local(&question));
-        region::draw(self, &question, &answer);
+        let answer = calc::answer::answer(reference, &question, &fetched::local(&question));
+        draw_answer(self, &question, &answer);
         self.say(&calc_view::status(
             self.kind(),
             reference,
@@ -103,19 +104,19 @@ impl Plan {
 
     /// Shows problems above the form and at their fields, or takes them away.
     pub(crate) fn mark(&self, problems: &[Problem]) {
-        marks::clear(&self.form);
+        problems::clear(&self.form);
         let mut out = DomOut::new(&self.document);
         answer::problems(&mut out, problems, &self.options());
         out.into(&self.errors);
         // Some fields share a control with another: the link leads to what is there.
         for link in dom::all(&self.errors, "a") {
             let id = link.get_attribute("data-field").unwrap_or_default();
-            if let Some(field) = marks::find(&self.root, &id) {
+            if let Some(field) = problems::find(&self.root, &id) {
                 let _ = link.set_attribute("href", &["#", &field.id()].concat());
             }
         }
         for problem in problems {
-            marks::mark(&self.document, &self.root, problem);
+            problems::mark(&self.document, &self.root, problem);
         }
         let fields = problems.iter().map(|problem| problem.field.clone());
         self.state.borrow_mut().marked = fields.collect();
@@ -146,4 +147,74 @@ impl Plan {
             window.clear_timeout_with_handle(id);
         }
     }
+}
+
+/// While a changed field can't be read.
+const WAITS: &str = "The plan waits for an answer that can be read.";
+
+/// Draws an answer.
+fn draw_answer(calculator: &Calculator, question: &Question, answer: &Answer) {
+    let before = folds(&calculator.region);
+    let focused = focused(calculator);
+    let mut out = DomOut::new(&calculator.document);
+    answer::answer(
+        &mut out,
+        calc_data::reference(),
+        question,
+        answer,
+        &calculator.options(),
+    );
+    out.into(&calculator.region);
+    for (key, fold) in folds(&calculator.region) {
+        if let Some((_, old)) = before.iter().find(|(other, _)| *other == key) {
+            let _ = fold.toggle_attribute_with_force("open", old.has_attribute("open"));
+        }
+    }
+    if let Some(at) = focused
+        && calculator.root.active_element().is_none()
+        && let Some(control) = controls(&calculator.region).get(at)
+    {
+        dom::focus(control);
+    }
+}
+
+/// What folds, by its summary and how many with the same came before it.
+fn folds(region: &Element) -> Vec<(String, Element)> {
+    let mut folds: Vec<(String, Element)> = Vec::new();
+    for fold in dom::all(region, "details") {
+        let summary = fold.query_selector("summary").ok().flatten();
+        let mut key = summary
+            .and_then(|summary| summary.text_content())
+            .unwrap_or_default();
+        while folds.iter().any(|(other, _)| *other == key) {
+            key.push('+');
+        }
+        folds.push((key, fold));
+    }
+    folds
+}
+
+fn controls(region: &Element) -> Vec<Element> {
+    dom::all(region, "a, button, input, select, summary, [tabindex]")
+}
+
+/// Which control of the region has the focus, by its place: what is drawn anew takes it with it.
+fn focused(calculator: &Calculator) -> Option<usize> {
+    let active = calculator.root.active_element()?;
+    controls(&calculator.region)
+        .iter()
+        .position(|control| *control == active)
+}
+
+/// In place of an answer, while what was changed can't be read yet: no alarm, no marks.
+fn draw_waits(out: &mut dyn Out, problems: &[Problem]) {
+    let out = &mut Page::new(out);
+    out.open_class("div", "waits");
+    out.leaf_class("p", "say", WAITS);
+    out.open("ul");
+    for problem in problems {
+        out.leaf("li", problem_text(problem));
+    }
+    out.close();
+    out.close();
 }

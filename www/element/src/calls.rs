@@ -1,49 +1,82 @@
-//! What the page's script calls for a host element, and what needs no element: [`answer`] and [`check_settings`].
+//! What the page's script calls: for a host element, for what it has fetched, and what needs no element, [`answer`] and
+//! [`check_settings`].
 
-use super::{boundary, settings, towns};
-use crate::device;
-use crate::plans;
+use crate::host::{attributes, objects, settings};
+use crate::{calculator, export, fetched};
 use js_sys::JsString;
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 use web_sys::HtmlElement;
 
+/// The version of the calculator.
+#[wasm_bindgen]
+#[must_use]
+pub fn version() -> String {
+    env!("CARGO_PKG_VERSION").to_owned()
+}
+
+/// The version of the tables behind it.
+#[wasm_bindgen(js_name = dataVersion)]
+#[must_use]
+pub fn data_version() -> String {
+    calc_data::reference().data_version.to_owned()
+}
+
+/// Tells what to call when a question names a point and the climate places are not here yet.
+#[wasm_bindgen]
+pub fn when_climate_is_wanted(call: js_sys::Function) {
+    fetched::when_climate_is_wanted(call);
+}
+
+/// Takes the packed climate places; answers that are shown follow. False if the bytes are no such table.
+#[wasm_bindgen]
+#[must_use]
+pub fn take_climate(bytes: &[u8]) -> bool {
+    fetched::take_climate(bytes)
+}
+
+/// Puts the calculator into its host element. Once is enough; more does no harm.
+#[wasm_bindgen]
+pub fn connect(host: &HtmlElement) {
+    calculator::connect(host);
+}
+
 /// Tells where the page of sources is, for the links of the answers.
 #[wasm_bindgen]
 pub fn locate(sources: String) {
-    super::plan::locate(sources);
+    attributes::locate(sources);
 }
 
 /// Tells what to call, with a country's code, when a name is typed and the list of its towns is not here yet.
 #[wasm_bindgen]
 pub fn when_towns_are_wanted(call: js_sys::Function) {
-    towns::when_wanted(call);
+    fetched::when_towns_are_wanted(call);
 }
 
 /// Takes the packed towns of a country. False if the bytes are no such list.
 #[wasm_bindgen]
 #[must_use]
 pub fn take_towns(country: &str, bytes: &[u8]) -> bool {
-    towns::take(country, bytes)
+    fetched::take_towns(country, bytes)
 }
 
 /// Tells that the towns of a country could not be had.
 #[wasm_bindgen]
 pub fn towns_failed(country: &str) {
-    towns::failed(country);
+    fetched::towns_failed(country);
 }
 
 /// Answers a question: an object as the schema describes it. Gives the answer, or `{problems}`.
 #[wasm_bindgen]
 #[must_use]
 pub fn answer(question: &JsValue) -> JsValue {
-    boundary::answer(question)
+    objects::answer(question)
 }
 
 /// Takes the calculator out of its host element; what was typed stays in its shadow root.
 #[wasm_bindgen]
 pub fn disconnect(host: &HtmlElement) {
-    plans::disconnect(host);
+    calculator::disconnect(host);
 }
 
 /// Tells that an attribute of the host element has changed.
@@ -54,8 +87,8 @@ pub fn attribute_changed(
     _before: Option<JsString>,
     _after: Option<JsString>,
 ) {
-    if let Some(plan) = plans::of(host) {
-        plan.attribute_changed(name);
+    if let Some(calculator) = calculator::of(host) {
+        calculator.attribute_changed(name);
     }
 }
 
@@ -70,8 +103,8 @@ pub fn take_settings(
     list: Option<String>,
     failed: bool,
 ) -> js_sys::Array {
-    plans::of(host).map_or_else(js_sys::Array::new, |plan| {
-        plan.take_settings(settings, list.as_deref(), failed)
+    calculator::of(host).map_or_else(js_sys::Array::new, |calculator| {
+        calculator.take_settings(settings, list.as_deref(), failed)
     })
 }
 
@@ -88,8 +121,8 @@ pub fn check_settings(settings: &JsValue, list: Option<String>) -> js_sys::Array
 /// A `TypeError` that names each field which can't be read.
 #[wasm_bindgen]
 pub fn set_property(host: &HtmlElement, name: &str, value: &JsValue) -> Result<(), JsValue> {
-    match (name, plans::of(host)) {
-        ("inputs", Some(plan)) => plan.set_inputs(value),
+    match (name, calculator::of(host)) {
+        ("inputs", Some(calculator)) => calculator.set_inputs(value),
         _ => Ok(()),
     }
 }
@@ -98,25 +131,25 @@ pub fn set_property(host: &HtmlElement, name: &str, value: &JsValue) -> Result<(
 #[wasm_bindgen]
 #[must_use]
 pub fn get_property(host: &HtmlElement, name: &str) -> JsValue {
-    match (name, plans::of(host)) {
-        ("inputs", Some(plan)) => plan.inputs(),
-        ("result", Some(plan)) => plan.result(),
+    match (name, calculator::of(host)) {
+        ("inputs", Some(calculator)) => calculator.inputs(),
+        ("result", Some(calculator)) => calculator.result(),
         _ => JsValue::UNDEFINED,
     }
 }
 
-/// Shows the plan as the button does, but moves no focus. Gives what [`answer`] gives.
+/// Shows the answer as the button does, but moves no focus. Gives what [`answer`] gives.
 #[wasm_bindgen]
 #[must_use]
 pub fn compute(host: &HtmlElement) -> JsValue {
-    plans::of(host).map_or(JsValue::UNDEFINED, |plan| plan.compute())
+    calculator::of(host).map_or(JsValue::UNDEFINED, |calculator| calculator.compute())
 }
 
 /// Empties the form down to what the host's attributes say, and takes the answer away.
 #[wasm_bindgen]
 pub fn reset(host: &HtmlElement) {
-    if let Some(plan) = plans::of(host) {
-        plan.reset();
+    if let Some(calculator) = calculator::of(host) {
+        calculator.reset();
     }
 }
 
@@ -124,13 +157,13 @@ pub fn reset(host: &HtmlElement) {
 #[wasm_bindgen]
 #[must_use]
 pub fn export_ics(host: &HtmlElement) -> Option<String> {
-    plans::of(host).and_then(|plan| device::calendar_text(&plan))
+    calculator::of(host).and_then(|calculator| export::calendar_text(&calculator))
 }
 
 /// Puts the focus into the first field.
 #[wasm_bindgen]
 pub fn focus_first(host: &HtmlElement) {
-    if let Some(plan) = plans::of(host) {
-        plan.focus_first();
+    if let Some(calculator) = calculator::of(host) {
+        calculator.focus_first();
     }
 }

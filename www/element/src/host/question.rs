@@ -19,7 +19,7 @@ const REPEATED: usize = 60;
 ///
 /// # Errors
 /// The first key that is not known, or whose value is of a wrong type.
-pub fn typed(value: &JsValue) -> Result<Typed, Problem> {
+pub(crate) fn typed(value: &JsValue) -> Result<Typed, Problem> {
     let mut typed = Typed::default();
     record(value, &mut typed).map_err(|wrong| {
         let code = if wrong.unknown {
@@ -111,7 +111,7 @@ fn fill(slot: Slot<'_>, value: &JsValue) -> Result<(), Wrong> {
 }
 
 /// A record as an object has it, without what is nothing, false or an empty list: all the same as left out.
-pub fn part(record: &mut dyn Record) -> Part {
+pub(crate) fn part(record: &mut dyn Record) -> Part {
     let mut entries = Vec::new();
     for (at, key) in record.keys().iter().enumerate() {
         let part = record.at(at).and_then(held);

@@ -1,25 +1,30 @@
 //! One calculator in one host: its form, its answer, and what the reader does with them.
 //!
-//! `form` is what is drawn and follows the typing, `reader` what the reader does, `answer` what is worked out and
-//! shown. What the host says and hears stands in `crate::host`.
+//! `form` is what is drawn and follows the typing, `controls` what stands in its fields, `reader` what the reader does,
+//! `answer` what is worked out and shown, `problems` what can't be read. What the host says and hears stands in
+//! `crate::host`.
 
 mod answer;
+pub(crate) mod controls;
 mod form;
+pub(crate) mod problems;
 mod reader;
 
 use crate::dom::{self, DomOut};
-use crate::fields;
-use crate::plans;
 use calc::answer::Answer;
 use calc::question::Question;
 use calc_view::form::{Part, Sheet};
+use js_sys::Array;
 use std::cell::{Cell, OnceCell, RefCell};
 use std::rc::{Rc, Weak};
 use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
-use web_sys::{Document, Element, Event, HtmlElement, ShadowRoot, ShadowRootInit, ShadowRootMode};
+use web_sys::{
+    CssStyleSheet, Document, Element, Event, HtmlElement, ShadowRoot, ShadowRootInit,
+    ShadowRootMode,
+};
 
-/// After a change the plan is worked out again so many milliseconds later, if nothing else changes.
+/// After a change the answer is worked out again so many milliseconds later, if nothing else changes.
 const WAIT_MS: i32 = 400;
 /// The sentence for those who listen changes at most once in so many milliseconds.
 const SPOKEN_MS: f64 = 1000.0;
@@ -36,7 +41,7 @@ const LIVING: [Part; 6] = [
 ];
 
 /// A calculator.
-pub struct Plan {
+pub(crate) struct Calculator {
     pub(crate) host: HtmlElement,
     pub(crate) root: ShadowRoot,
     pub(crate) document: Document,
@@ -69,17 +74,17 @@ pub(crate) struct State {
 }
 
 /// What a form begins with.
-pub struct Begin {
+pub(crate) struct Begin {
     /// What stands in it.
     pub sheet: Sheet,
     /// Whether its answer is shown too.
     pub answered: bool,
 }
 
-impl Plan {
+impl Calculator {
     /// Builds the calculator in the host's shadow root; one that stood there before is taken over with
     /// what was typed.
-    pub fn start(host: &HtmlElement) -> Option<Rc<Self>> {
+    pub(crate) fn start(host: &HtmlElement) -> Option<Rc<Self>> {
         let document = dom::document()?;
         let stood = host.shadow_root();
         let root = match &stood {
@@ -89,9 +94,9 @@ impl Plan {
                 .ok()?,
         };
         let before = stood.and_then(|root| root.query_selector(".sb").ok()?);
-        let sheet = before.map(|form| fields::read(&form));
+        let sheet = before.map(|form| controls::read(&form));
         let answered = dom::by_id(&root, "answer").is_some_and(|answer| answer.has_child_nodes());
-        plans::dress(&root);
+        dress(&root);
         while let Some(old) = root.last_child() {
             let _ = root.remove_child(&old);
         }
@@ -119,7 +124,7 @@ impl Plan {
         for part in [&marks, &shared, &errors, &form, &kept, &status, &region] {
             let _ = body.append_child(part);
         }
-        let plan = Rc::new(Self {
+        let calculator = Rc::new(Self {
             host: host.clone(),
             root,
             document,
@@ -132,15 +137,15 @@ impl Plan {
             spoke: Cell::new(0.0),
             timer: Cell::new(None),
         });
-        let _ = plan.root.append_child(&plan.body);
-        let mut begin = plan.begin();
+        let _ = calculator.root.append_child(&calculator.body);
+        let mut begin = calculator.begin();
         if let Some(sheet) = sheet {
             begin.sheet = sheet;
             begin.answered = answered;
         }
-        plan.begin_with(begin);
-        plan.listen();
-        Some(plan)
+        calculator.begin_with(begin);
+        calculator.listen();
+        Some(calculator)
     }
 
     /// Begins anew with a form, and its answer where there was one.
@@ -157,15 +162,15 @@ impl Plan {
     }
 
     /// Whether this is the calculator of a host.
-    pub fn is_of(&self, host: &HtmlElement) -> bool {
+    pub(crate) fn is_of(&self, host: &HtmlElement) -> bool {
         self.host == *host
     }
 
     pub(super) fn listen(self: &Rc<Self>) {
         let weak: Weak<Self> = Rc::downgrade(self);
         let listener = Closure::<dyn Fn(Event)>::new(move |event: Event| {
-            if let Some(plan) = weak.upgrade() {
-                plan.event(&event);
+            if let Some(calculator) = weak.upgrade() {
+                calculator.event(&event);
             }
         });
         for name in EVENTS {
@@ -175,13 +180,93 @@ impl Plan {
         }
         let weak: Weak<Self> = Rc::downgrade(self);
         let tick = Closure::<dyn FnMut()>::new(move || {
-            if let Some(plan) = weak.upgrade() {
-                plan.timer.set(None);
-                plan.work_out(true);
+            if let Some(calculator) = weak.upgrade() {
+                calculator.timer.set(None);
+                calculator.work_out(true);
             }
         });
         let mut state = self.state.borrow_mut();
         state.listener = Some(listener);
         state.tick = Some(tick);
+    }
+
+    /// Takes the listeners and the clock down. The form stays, so that a host put back goes on.
+    pub(crate) fn stop(&self) {
+        self.cancel();
+        let mut state = self.state.borrow_mut();
+        if let Some(listener) = state.listener.take() {
+            for name in EVENTS {
+                let _ = self
+                    .body
+                    .remove_event_listener_with_callback(name, listener.as_ref().unchecked_ref());
+            }
+        }
+        state.tick = None;
+    }
+}
+
+/// The text of the style sheet.
+pub(crate) const SHEET: &str = include_str!(concat!(env!("OUT_DIR"), "/calc.css"));
+
+thread_local! {
+    static CALCULATORS: RefCell<Vec<Rc<Calculator>>> = const { RefCell::new(Vec::new()) };
+    static STYLE: OnceCell<Option<CssStyleSheet>> = const { OnceCell::new() };
+}
+
+/// Gives a shadow root the one style sheet that all calculators of a page share. A policy that ignores
+/// style elements does not ignore this.
+pub(crate) fn dress(root: &ShadowRoot) {
+    STYLE.with(|style| {
+        let sheet = style.get_or_init(|| {
+            let sheet = CssStyleSheet::new().ok()?;
+            sheet.replace_sync(SHEET).ok()?;
+            Some(sheet)
+        });
+        if let Some(sheet) = sheet {
+            root.set_adopted_style_sheets(&Array::of1(sheet));
+        }
+    });
+}
+
+/// The calculator of a host.
+pub(crate) fn of(host: &HtmlElement) -> Option<Rc<Calculator>> {
+    CALCULATORS.with(|calculators| {
+        let calculators = calculators.borrow();
+        calculators
+            .iter()
+            .find(|calculator| calculator.is_of(host))
+            .cloned()
+    })
+}
+
+/// Lets every calculator do something: what they all show has changed.
+pub(crate) fn each(act: fn(&Calculator)) {
+    let calculators = CALCULATORS.with(|calculators| calculators.borrow().clone());
+    for calculator in calculators {
+        act(&calculator);
+    }
+}
+
+/// Puts a calculator into a host that has none.
+pub(crate) fn connect(host: &HtmlElement) {
+    if of(host).is_some() {
+        return;
+    }
+    if let Some(calculator) = Calculator::start(host) {
+        CALCULATORS.with(|calculators| calculators.borrow_mut().push(calculator));
+    }
+}
+
+/// Forgets the calculator of a host.
+pub(crate) fn disconnect(host: &HtmlElement) {
+    let calculator = CALCULATORS.with(|calculators| {
+        let mut calculators = calculators.borrow_mut();
+        let at = calculators
+            .iter()
+            .position(|calculator| calculator.is_of(host))?;
+        Some(calculators.swap_remove(at))
+    });
+    if let Some(calculator) = calculator {
+        calculator.stop();
     }
 }

@@ -1,0 +1,160 @@
+//! What the host says by its attributes: which calculator it is, what the form begins with, how answers are shown.
+
+use crate::calculator::Calculator;
+use crate::device::{self, navigator, today};
+use crate::dom::get;
+use crate::fetched;
+use calc::question::{StemTyped, Text, Typed};
+use calc::terms::quantity::Units;
+use calc_view::answer;
+use calc_view::form::{Options, Sheet, View};
+use calc_view::kind::Kind;
+use std::cell::Cell;
+
+thread_local! {
+    /// The address of the page of sources.
+    static SOURCES: Cell<&'static str> = const { Cell::new("") };
+}
+
+/// Keeps the address of the page of sources, once for all calculators of a page.
+pub(crate) fn locate(sources: String) {
+    SOURCES.set(sources.leak());
+}
+
+impl Calculator {
+    pub(crate) fn attribute(&self, name: &str) -> String {
+        self.host.get_attribute(name).unwrap_or_default()
+    }
+
+    fn lang(&self) -> String {
+        let near = self.host.closest("[lang]").ok().flatten();
+        let root = || self.document.document_element();
+        near.or_else(root)
+            .and_then(|element| element.get_attribute("lang"))
+            .unwrap_or_default()
+    }
+
+    fn heading_level(&self) -> u8 {
+        match self.attribute("heading-level").trim() {
+            "2" => 2,
+            "4" => 4,
+            "5" => 5,
+            _ => 3,
+        }
+    }
+
+    /// Which calculator it is: the element's name says it.
+    pub(crate) fn kind(&self) -> Kind {
+        Kind::of_element(&self.host.local_name())
+    }
+
+    /// The form as the host's attributes preset it.
+    pub(crate) fn preset(&self) -> Sheet {
+        let text = |name: &str| {
+            Some(self.attribute(name))
+                .filter(|text| !text.is_empty())
+                .map(Text)
+        };
+        let own = self.state.borrow().hosted.settings.clone();
+        let metric = match (
+            self.attribute("size-unit").trim(),
+            &*self.attribute("units"),
+        ) {
+            ("cm" | "mm", _) | ("", "metric") => true,
+            ("", "") => own
+                .as_ref()
+                .is_some_and(|own| own.units == Some(Units::Metric)),
+            _ => false,
+        };
+        let typed = Typed {
+            version: 1,
+            units: Some(Text::from(if metric { "metric" } else { "us" })),
+            species: text("species"),
+            stems: vec![StemTyped {
+                diameter: text("size"),
+                ..StemTyped::default()
+            }],
+            date: text("date"),
+            region: text("region").or_else(|| own.as_ref()?.region.clone()),
+            place: own.as_ref().and_then(|own| own.place.clone()),
+            ..Typed::default()
+        };
+        let mut sheet = Sheet::of(calc_data::reference(), &typed, today());
+        if self.attribute("size").is_empty() {
+            // A size that is not given was measured in no way.
+            sheet.set("stems.how", "");
+        }
+        sheet
+    }
+
+    /// Looks at the form over a sheet.
+    pub(crate) fn with_view<T>(&self, sheet: &Sheet, look: impl FnOnce(&View<'_>) -> T) -> T {
+        let lang = self.lang();
+        let group = self.group();
+        let options = Options {
+            group: group.as_ref(),
+            lang: &lang,
+            kind: self.kind(),
+            heading_level: self.heading_level(),
+            today: today(),
+            local: fetched::local,
+            answered: self.state.borrow().answered,
+            country: &country(),
+            towns: fetched::towns_can_be_had().then_some(fetched::find_towns),
+            position: device::has_position(),
+            near: fetched::regions_near,
+            keeps: self.keeps(),
+        };
+        look(&View::new(calc_data::reference(), sheet, &options))
+    }
+
+    /// How answers are shown.
+    pub(crate) fn options(&self) -> answer::Options<'static> {
+        let kind = self.kind();
+        answer::Options {
+            // Under the heading that is the calculator's own question.
+            heading_level: self.heading_level() + u8::from(kind != Kind::TreePlan),
+            kind,
+            id_prefix: "",
+            sources_base: SOURCES.get(),
+            with_form: true,
+            with_buttons: self.attribute("print") != "none",
+            with_link: self.shares(),
+        }
+    }
+
+    /// An attribute of the host has changed.
+    pub(crate) fn attribute_changed(&self, name: &str) {
+        let mut sheet = self.sheet();
+        match name {
+            "species" | "size" | "size-unit" | "date" | "region" => {
+                let preset = self.preset();
+                let keys: &[&str] = match name {
+                    "species" => &["species", "species.kind", "find"],
+                    "size" => &["stems[0].diameter", "stems.how"],
+                    "size-unit" => &["stems.unit"],
+                    "date" => &["day", "date.y", "date.m", "date.d"],
+                    _ => &["region"],
+                };
+                for key in keys {
+                    sheet.set(key, preset.get(key));
+                }
+            }
+            "lang" | "units" | "heading-level" | "print" => {}
+            _ => return,
+        }
+        self.draw(&sheet);
+        if self.state.borrow().answered {
+            self.work_out(false);
+        }
+    }
+}
+
+/// The country of the reader's language (ISO 3166-1), or nothing: the last part of two capitals.
+fn country() -> String {
+    let language = navigator().and_then(|navigator| get(&navigator, "language")?.as_string());
+    let language = language.unwrap_or_default();
+    let capitals = |part: &&str| part.len() == 2 && part.bytes().all(|c| c.is_ascii_uppercase());
+    let found = language.split('-').rfind(capitals);
+    found.unwrap_or_default().to_owned()
+}
