@@ -3,9 +3,8 @@
 //! It prints the time and holds nothing, since a browser on a busy machine says little; the aim is 50 ms.
 
 use calc::terms::cite::Grade;
-use calc::timing::{
-    Ask, DrySpell, Growth, PointClimate, Site, Station, TreeTiming, Where, climate, season,
-};
+use calc::terms::tree::{DrySpell, Vigour};
+use calc::timing::{Ask, PointClimate, Site, Station, TreeTiming, Where, climate, season};
 use std::hint::black_box;
 use wasm_bindgen_test::{Criterion, wasm_bindgen_bench, wasm_bindgen_test_configure};
 
@@ -52,7 +51,7 @@ fn table(place: &PointClimate) -> (usize, usize, usize) {
             spring: &[],
             dry_spell: DrySpell::None,
             dry_in: None,
-            growth: Growth::Ordinary,
+            growth: Vigour::Ordinary,
         };
         species += 1;
         for row in season(&ask, &reference.constants.timing).days(YEAR) {

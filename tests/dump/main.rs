@@ -109,7 +109,7 @@ fn json(answer: &Answer) -> String {
 
 fn text(question: &Question, answer: &Answer) -> String {
     let status = calc_view::status(Kind::TreePlan, reference(), question, answer);
-    let whole = calc_view::text::answer(reference(), question, answer);
+    let whole = calc_view::text::answer(reference(), question, answer, None);
     format!("{status}\n\n{whole}")
 }
 

@@ -6,7 +6,7 @@ use calc::answer::{Changed, Outcome, answer};
 use calc::question::{Day, Question};
 use calc::terms::method::Method;
 use calc::terms::quantity::{Dbh, TargetDistance, TotalHeight};
-use calc::terms::tree::{Dry, Herbicide, TargetKind};
+use calc::terms::tree::{DrySpell, Herbicide, TargetKind};
 use calc::timing::doy::season_year;
 
 #[test]
@@ -30,7 +30,7 @@ fn the_day_that_a_wait_names_answers_with_do_or_with_its_method_on_that_day() {
         // How long it has been dry is asked anew with the day.
         let season = |day| season_year(day, question.place.hemisphere());
         if season(day) != season(start) {
-            then.dry_spell = Dry::None;
+            then.dry_spell = DrySpell::None;
         }
         let again = plain(&then);
         assert_eq!(again.advised_day, Some(day), "{typed}");
@@ -64,10 +64,15 @@ fn changed(question: &Question, change: &Changed) -> Question {
     match *change {
         Changed::Date { to } => other.day = Day::On(to),
         Changed::Distance { to_m } => {
-            let all = question.targets.iter().filter(|target| counts(target.kind));
+            let all = question
+                .tree
+                .targets
+                .iter()
+                .filter(|target| counts(target.kind));
             let distances = all.filter_map(|target| target.distance.map(TargetDistance::m));
             let nearest = distances.fold(f64::INFINITY, f64::min);
             for target in other
+                .tree
                 .targets
                 .iter_mut()
                 .filter(|target| counts(target.kind))
@@ -86,20 +91,25 @@ fn changed(question: &Question, change: &Changed) -> Question {
             }
         }
         Changed::Height { to_m } => {
-            other.height = TotalHeight::new(to_m);
-            other.height_confirmed = true;
+            other.tree.height = TotalHeight::new(to_m);
+            other.tree.height_confirmed = true;
         }
         Changed::Herbicide { allowed } => {
-            other.herbicide = if allowed {
+            other.tree.herbicide = if allowed {
                 Herbicide::Licensed
             } else {
                 Herbicide::No
             };
         }
-        Changed::WholeClone { to } => other.whole_clone = Some(to),
+        Changed::WholeClone { to } => other.tree.whole_clone = Some(to),
         Changed::Diameter { to_mm } => {
-            let largest = question.largest().dbh;
-            for stem in other.stems.iter_mut().filter(|stem| stem.dbh == largest) {
+            let largest = question.tree.largest().dbh;
+            for stem in other
+                .tree
+                .stems
+                .iter_mut()
+                .filter(|stem| stem.dbh == largest)
+            {
                 stem.dbh = Dbh::new(to_mm).expect("a size in range");
             }
         }
@@ -165,7 +175,7 @@ fn the_answer_if_the_whole_clone_can_be_ringed_is_the_one_given_when_it_is_said(
             continue;
         }
         let mut said = question.clone();
-        said.whole_clone = Some(true);
+        said.tree.whole_clone = Some(true);
         let told = plain(&said);
         compared += 1;
         assert_eq!(told.outcome, settled.answer.outcome, "{typed}");

@@ -4,14 +4,12 @@ use crate::make::{Maker, local, plain};
 use crate::support::{reference, settings_of};
 use calc::answer::{Answer, Changed, Outcome, answer};
 use calc::models::reach;
-use calc::question::settings::Group;
 use calc::question::{Day, Question};
 use calc::terms::method::{Level, Method};
 use chrono::{Datelike, NaiveDate};
 use rand::Rng;
 use serde_json::{Value, json};
 use std::collections::BTreeSet;
-use std::sync::Arc;
 
 /// Settings that tighten in one, two or three ways.
 fn tight(make: &mut Maker) -> Value {
@@ -36,10 +34,7 @@ fn tight(make: &mut Maker) -> Value {
 
 fn asked_for(question: &Question, settings: &Value) -> Question {
     let mut question = question.clone();
-    question.group = Some(Group {
-        settings: Arc::new(settings_of(settings)),
-        today: NaiveDate::from_ymd_opt(2027, 1, 1).expect("a day"),
-    });
+    settings_of(settings).apply(&mut question);
     question
 }
 
@@ -97,7 +92,7 @@ fn whatever_a_group_asks_for_no_answer_gets_milder() {
         let grouped = asked_for(&question, &settings);
         let after = plain(&grouped);
         let told = format!("{typed}\n{settings}");
-        let tighten = grouped.tighten();
+        let tighten = grouped.tree.tighten;
         turned.insert((
             format!("{:?}", before.outcome),
             format!("{:?}", after.outcome),
@@ -175,7 +170,7 @@ fn whatever_a_group_asks_for_no_answer_gets_milder() {
         for day in ring_days(&after) {
             assert!(!tighten.blocks(day.month()), "{day}: {told}");
         }
-        if tighten.too_large(question.largest().dbh.mm()) {
+        if tighten.too_large(question.tree.largest().dbh.mm()) {
             let alone = after.headline_method == Method::LeaveIt;
             assert!(after.outcome == Outcome::Professional || alone, "{told}");
         }
@@ -342,7 +337,7 @@ fn what_would_change_the_answer_is_asked_under_the_same_settings() {
             met += 1;
             if change.outcome == Outcome::Do {
                 assert!(
-                    !grouped.tighten().blocks(to.month()),
+                    !grouped.tree.tighten.blocks(to.month()),
                     "{to}: {typed}\n{settings}"
                 );
             }

@@ -257,7 +257,7 @@ fn stations() -> &'static [Station] {
 
 /// What is known of the place.
 pub fn local(question: &Question) -> Local {
-    Local::of(reference().constants, question, stations())
+    Local::of(&reference().constants.timing, &question.place, stations())
 }
 
 /// The answer without the search for what would change it.

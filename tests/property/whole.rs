@@ -112,8 +112,8 @@ fn every_question_has_an_answer_and_no_number_is_missing() {
                 .eq(Method::ALL.iter().copied()),
             "{typed}"
         );
-        assert_eq!(first.stems.len(), question.stems.len(), "{typed}");
-        for (answered, asked) in first.stems.iter().zip(&question.stems) {
+        assert_eq!(first.stems.len(), question.tree.stems.len(), "{typed}");
+        for (answered, asked) in first.stems.iter().zip(&question.tree.stems) {
             assert_eq!(
                 answered.dbh_mm,
                 asked.dbh.mm(),

@@ -47,7 +47,12 @@ fn readings_give_the_height_where_none_is_typed() {
         ),
     ] {
         let question = question(&asked(aid(fields)));
-        near_to(question.height.expect("a height").m(), m, 0.005, "height");
+        near_to(
+            question.tree.height.expect("a height").m(),
+            m,
+            0.005,
+            "height",
+        );
         assert_eq!(question.height_by, Some(by));
         let answer = ask_plain(&asked(aid(json!({ "by": "stick", "distance": "25 m",
             "stick": "50 cm", "eye_to_stick": "62.5 cm" }))));
@@ -63,7 +68,7 @@ fn readings_give_the_height_where_none_is_typed() {
     let other = beside("80 ft");
     assert_eq!(other.height_by, None);
     near_to(
-        other.height.expect("as typed").m(),
+        other.tree.height.expect("as typed").m(),
         24.384,
         1e-9,
         "as typed",
@@ -125,7 +130,8 @@ fn timed_trees_give_the_rate_that_the_update_gives_and_the_minutes_follow_it() {
                 width_mm: 150.0,
                 live_share: 1.0,
             };
-            let effort = minutes(constants, &plain, &[work], 1.0).expect("a stem");
+            let effort =
+                minutes(constants, plain.tree.limbs, &plain.pace, &[work], 1.0).expect("a stem");
             Three {
                 low: effort.low_min,
                 likely: effort.likely_min,
@@ -136,7 +142,7 @@ fn timed_trees_give_the_rate_that_the_update_gives_and_the_minutes_follow_it() {
     let want = update(constants, Rate::prior(constants), &predicted, 26.0).expect("a rate");
     let mut fields = timed(&["10 in", "12", "16"], "26");
     fields["walk"] = json!("0");
-    let got = question(&asked(fields.clone())).rate.expect("a rate");
+    let got = question(&asked(fields.clone())).pace.rate.expect("a rate");
     assert_eq!(got, want);
     let usual = ask_plain(&asked(json!({ "walk": "0" })))
         .effort
@@ -158,7 +164,7 @@ fn timed_trees_give_the_rate_that_the_update_gives_and_the_minutes_follow_it() {
     let mut limby = timed(&["10 in", "12", "16"], "26");
     limby["limbs"] = json!("many");
     limby["walk"] = json!("30 min");
-    assert_eq!(question(&asked(limby)).rate, Some(want));
+    assert_eq!(question(&asked(limby)).pace.rate, Some(want));
 }
 
 #[test]
@@ -175,6 +181,7 @@ fn one_tree_tells_nothing_yet_and_zero_or_absurd_minutes_are_a_problem() {
             reference(),
             &question,
             &ask_plain(&asked(timed(trees, "9"))),
+            None,
         );
         assert!(said.contains("Can't tell yet from"), "{said}");
     }
@@ -270,7 +277,7 @@ fn a_visit_before_the_ring_and_what_can_t_both_be_are_said() {
     assert_eq!(none.why_not, Some(NoAdvice::NoRing));
     let said = |fields: Value| {
         let question = question(&asked(fields.clone()));
-        calc_view::text::answer(reference(), &question, &ask_plain(&asked(fields)))
+        calc_view::text::answer(reference(), &question, &ask_plain(&asked(fields)), None)
     };
     assert!(said(fields).contains("Give the day on which it was ringed."));
     let before = said(json!({ "visit": { "at": "2027-05-01" } }));

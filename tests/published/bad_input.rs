@@ -61,21 +61,29 @@ fn promised() -> Value {
 #[test]
 fn the_question_as_promised_is_taken_and_means_what_it_says() {
     let asked = question(&promised());
-    near_to(asked.stems[0].dbh.mm(), 14.5 * 25.4, 1e-9, "diameter");
-    near_to(asked.stems[0].bark.expect("bark").mm(), 10.16, 1e-9, "bark");
+    near_to(asked.tree.stems[0].dbh.mm(), 14.5 * 25.4, 1e-9, "diameter");
     near_to(
-        asked.height.expect("a height").m(),
+        asked.tree.stems[0].bark.expect("bark").mm(),
+        10.16,
+        1e-9,
+        "bark",
+    );
+    near_to(
+        asked.tree.height.expect("a height").m(),
         52.0 * 0.3048,
         1e-9,
         "height",
     );
     near_to(
-        asked.targets[0].distance.expect("a distance").m(),
+        asked.tree.targets[0].distance.expect("a distance").m(),
         60.96,
         1e-9,
         "distance",
     );
-    assert_eq!(asked.targets[0].slope.expect("a slope").percent(), 10.0);
+    assert_eq!(
+        asked.tree.targets[0].slope.expect("a slope").percent(),
+        10.0
+    );
     assert_eq!(asked.region.as_deref(), Some("US-MA"));
 }
 
@@ -137,7 +145,7 @@ fn every_word_of_every_list_is_taken_and_another_names_the_list() {
         "vines",
     ] {
         let asked = with(tree("Norway maple", "14"), json!({ "signs": [sign, sign] }));
-        assert_eq!(question(&asked).signs.len(), 1, "{sign}");
+        assert_eq!(question(&asked).tree.signs.len(), 1, "{sign}");
     }
     let asked = with(
         tree("Norway maple", "14"),
@@ -213,8 +221,8 @@ fn a_wrong_type_is_refused_and_a_number_is_read_as_if_it_were_typed() {
     }
     let number = stem(json!({ "diameter": 14.5 }));
     assert_eq!(
-        question(&number).stems[0].dbh,
-        question(&diameter("14.5")).stems[0].dbh
+        question(&number).tree.stems[0].dbh,
+        question(&diameter("14.5")).tree.stems[0].dbh
     );
 }
 
@@ -310,7 +318,7 @@ fn odd_texts_are_answered_with_a_problem_or_a_number_and_never_with_a_crash() {
                 fields = json!({ "girth": text });
             }
             if let Ok(question) = try_read(&stem(fields)) {
-                assert!(question.stems[0].dbh.mm().is_finite(), "{text:?}");
+                assert!(question.tree.stems[0].dbh.mm().is_finite(), "{text:?}");
             }
         }
         for field in [

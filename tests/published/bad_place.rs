@@ -19,7 +19,7 @@ fn all() -> &'static [Station] {
 /// Asks with the climate of the place at hand.
 fn ask_at(asked: &Value) -> Answer {
     let question = question(asked);
-    let local = Local::of(reference().constants, &question, all());
+    let local = Local::of(&reference().constants.timing, &question.place, all());
     answer(reference(), &question, &local)
 }
 

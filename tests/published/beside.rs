@@ -27,7 +27,7 @@ fn page(asked: &serde_json::Value) -> String {
 }
 
 fn said(asked: &serde_json::Value) -> String {
-    calc_view::text::answer(reference(), &question(asked), &ask(asked))
+    calc_view::text::answer(reference(), &question(asked), &ask(asked), None)
 }
 
 /// A feller and an assistant: two people over 4.55 and 4.33 trees an hour.

@@ -35,7 +35,7 @@ fn plain(stems: &[Work], slip: f64, fields: Value) -> [f64; 3] {
         fields,
     ));
     let constants = &reference().constants.effort;
-    let effort = minutes(constants, &asked, stems, slip).expect("a stem");
+    let effort = minutes(constants, asked.tree.limbs, &asked.pace, stems, slip).expect("a stem");
     let (likely, high) = constants.sticking;
     [
         effort.low_min,
@@ -213,7 +213,16 @@ fn one_stem_in_ten_that_sticks_makes_the_high_end_more_and_the_likely_hardly() {
         near_to(some[2] / all[2], 1.17, 0.05, "high");
     }
     let asked = question(&with(tree("Norway maple", "12"), json!({ "walk": "0" })));
-    let at = |slip: f64| minutes(constants, &asked, &[stem(12.0, MEDIUM)], slip).expect("a stem");
+    let at = |slip: f64| {
+        minutes(
+            constants,
+            asked.tree.limbs,
+            &asked.pace,
+            &[stem(12.0, MEDIUM)],
+            slip,
+        )
+        .expect("a stem")
+    };
     near_to(
         at(1.0).likely_min / 4.06,
         1.04,
@@ -237,7 +246,14 @@ fn scoring_and_peeling_a_20_to_25_cm_stem_takes_a_minute_or_two() {
     for cm in [20.0, 22.5, 25.0] {
         let mut work = stem(1.0, MEDIUM);
         work.dbh_mm = cm * 10.0;
-        let effort = minutes(&reference().constants.effort, &asked, &[work], 1.0).expect("a stem");
+        let effort = minutes(
+            &reference().constants.effort,
+            asked.tree.limbs,
+            &asked.pace,
+            &[work],
+            1.0,
+        )
+        .expect("a stem");
         let ring = effort.tasks.score + effort.tasks.peel;
         assert!((1.0..=2.0).contains(&ring), "{cm} cm: {ring} min");
     }
@@ -364,9 +380,11 @@ fn the_minutes_of_an_answer_are_those_of_its_better_width_and_its_probability() 
         live_share: 1.0,
     };
     let effort = answer.effort.expect("minutes");
+    let asked = question(&asked);
     let again: Effort = minutes(
         &reference().constants.effort,
-        &question(&asked),
+        asked.tree.limbs,
+        &asked.pace,
         &[work],
         effort.slip,
     )

@@ -148,7 +148,7 @@ fn the_height_shown_is_the_mean_of_the_forest_rows_in_the_woods_and_of_the_urban
         for name in ["Norway maple", "Silver maple", "Honey locust"] {
             let asked = with(tree(name, "12"), json!({ "setting": setting }));
             let answer = ask(&asked);
-            let known = question(&asked).species;
+            let known = question(&asked).tree.species;
             let picked: Vec<f64> = known
                 .heights
                 .iter()

@@ -180,7 +180,7 @@ fn a_size_typed_as_a_limit_is_held_against_it_as_typed() {
             format!("{:.2} cm", inches * 2.54),
         ];
         for text in typed {
-            let mm = question(&maple(&text)).stems[0].dbh.mm();
+            let mm = question(&maple(&text)).tree.stems[0].dbh.mm();
             assert_eq!(calc::terms::quantity::inches(mm), inches, "{text}");
         }
     }

@@ -286,9 +286,9 @@ fn group(settings: &Value, today: (i32, u32, u32)) -> Group {
 
 fn asked(typed: &Value, group: &Group) -> (Answer, String) {
     let mut question = question(typed);
-    question.group = Some(group.clone());
+    group.settings.apply(&mut question);
     let answer = answer(reference(), &question, &Local::default());
-    let said = text::answer(reference(), &question, &answer);
+    let said = text::answer(reference(), &question, &answer, Some(group));
     (answer, said)
 }
 

@@ -13,7 +13,7 @@ use serde_json::{Value, json};
 
 /// The answer as people read it.
 fn text(asked: &Value) -> String {
-    calc_view::text::answer(reference(), &question(asked), &ask(asked))
+    calc_view::text::answer(reference(), &question(asked), &ask(asked), None)
 }
 
 /// Asks of a tree in Boston, with the climate of the place.
@@ -23,7 +23,7 @@ fn in_boston(name: &str, date: &str, stations: &[Station]) -> Answer {
         tree(name, "14"),
         json!({ "place": place, "date": date }),
     ));
-    let local = Local::of(reference().constants, &asked, stations);
+    let local = Local::of(&reference().constants.timing, &asked.place, stations);
     answer(reference(), &asked, &local)
 }
 

@@ -32,7 +32,7 @@ fn diameter_of_girth(girth: &str) -> f64 {
         tree("Norway maple", "10"),
         json!({ "stems": [{ "girth": girth }] }),
     );
-    question(&asked).stems[0].dbh.mm() / MM_PER_IN
+    question(&asked).tree.stems[0].dbh.mm() / MM_PER_IN
 }
 
 /// What we make of a printed input; none where the table says that the row is no check of ours.
@@ -101,7 +101,7 @@ fn ours(row: &Row) -> Option<f64> {
         }
         "bark cross-check two sources" => {
             let asked = question(&tree("Quercus alba", "12"));
-            let bark = bark::thickness(&asked.stems[0], asked.species).expect("bark");
+            let bark = bark::thickness(&asked.tree.stems[0], asked.tree.species).expect("bark");
             bark.mm / MM_PER_IN
         }
         "height sanity" => wykoff_ft("Robinia pseudoacacia", before(inputs, " in:")),

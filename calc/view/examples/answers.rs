@@ -44,7 +44,10 @@ fn main() {
                     &answer
                 )
             );
-            println!("{}", calc_view::text::answer(reference, &question, &answer));
+            println!(
+                "{}",
+                calc_view::text::answer(reference, &question, &answer, None)
+            );
             continue;
         }
         let prefix = format!("{name}-");

@@ -6,7 +6,7 @@
 //! answer::problems(out, &[Problem], &Options)                  the error summary, links to the fields
 //! problem_text(&Problem) -> String                             the same words for the message at the field
 //! field_id("stems[0].diameter") -> "f-stems-0-diameter"        id of a field in the form
-//! text::answer(reference, question, answer) -> String          the whole answer as plain text
+//! text::answer(reference, question, answer, group) -> String   the whole answer as plain text
 //! share::write(&typed, south), share::read(fragment)           the question as the fragment of a link
 //! status(kind, reference, question, answer) -> String          one sentence, at most 140 characters
 //! ```

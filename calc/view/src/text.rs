@@ -5,13 +5,23 @@ use crate::answer::{self, Options};
 use crate::out::Out;
 use calc::answer::Answer;
 use calc::question::Question;
+use calc::question::settings::Group;
 use calc::reference::Reference;
 
-/// The answer as plain text, UTF-8, lines not wrapped.
+/// The answer as plain text, UTF-8, lines not wrapped; with what its group says where it stands on a group's page.
 #[must_use]
-pub fn answer(reference: &'static Reference, question: &Question, answer: &Answer) -> String {
+pub fn answer(
+    reference: &'static Reference,
+    question: &Question,
+    answer: &Answer,
+    group: Option<&Group>,
+) -> String {
     let mut plain = Plain::default();
-    answer::answer(&mut plain, reference, question, answer, &Options::default());
+    let options = Options {
+        group,
+        ..Options::default()
+    };
+    answer::answer(&mut plain, reference, question, answer, &options);
     plain.into_string()
 }
 

@@ -21,7 +21,7 @@ fn a_size_is_taken_in_every_way_that_people_write_it() {
         "0.3683 m",
     ] {
         near_to(
-            question(&diameter(text)).stems[0].dbh.mm(),
+            question(&diameter(text)).tree.stems[0].dbh.mm(),
             368.3,
             1e-9,
             text,
@@ -33,21 +33,26 @@ fn a_size_is_taken_in_every_way_that_people_write_it() {
     );
     let asked = question(&metric);
     near_to(
-        asked.stems[0].dbh.mm(),
+        asked.tree.stems[0].dbh.mm(),
         368.3,
         1e-9,
         "a bare number is centimetres",
     );
     near_to(
-        asked.stems[0].bark.expect("bark").mm(),
+        asked.tree.stems[0].bark.expect("bark").mm(),
         10.0,
         1e-9,
         "millimetres",
     );
-    near_to(asked.height.expect("a height").m(), 16.0, 1e-9, "metres");
+    near_to(
+        asked.tree.height.expect("a height").m(),
+        16.0,
+        1e-9,
+        "metres",
+    );
     let girth = stem(json!({ "girth": "45.55 in" }));
     near_to(
-        question(&girth).stems[0].dbh.mm(),
+        question(&girth).tree.stems[0].dbh.mm(),
         45.55 * 25.4 / std::f64::consts::PI,
         1e-9,
         "girth",

@@ -16,7 +16,8 @@ fn a_simulation_with_seven_visits_agrees_within_5_percent_and_at_the_low_end_wit
         (vec![stem(12.0, THIN)], 0.0),
     ] {
         let asked = question(&with(tree("Norway maple", "12"), json!({ "walk": "0" })));
-        let effort = minutes(constants, &asked, &stems, slip).expect("a stem");
+        let effort =
+            minutes(constants, asked.tree.limbs, &asked.pace, &stems, slip).expect("a stem");
         for visits in [0, 3, 7] {
             let mut all: Vec<f64> = (0..40_000)
                 .map(|_| {
@@ -52,7 +53,14 @@ fn the_ends_of_a_sum_are_not_the_sums_of_the_ends() {
     let constants = &reference().constants.effort;
     let at = |walk: &str| {
         let asked = question(&with(tree("Norway maple", "12"), json!({ "walk": walk })));
-        minutes(constants, &asked, &[stem(12.0, MEDIUM)], 1.0).expect("a stem")
+        minutes(
+            constants,
+            asked.tree.limbs,
+            &asked.pace,
+            &[stem(12.0, MEDIUM)],
+            1.0,
+        )
+        .expect("a stem")
     };
     let (still, far) = (at("0"), at("5 min"));
     let (once, often) = (

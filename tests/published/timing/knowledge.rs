@@ -4,9 +4,9 @@
 use crate::support::*;
 use calc::terms::place::Hemisphere;
 use calc::terms::species::WoodClass;
+use calc::terms::tree::{DrySpell, Stage, Vigour};
 use calc::timing::{
-    Ask, Basis, Daily, DrySpell, Flag, Growth, Observed, Season, Site, Stage, TreeTiming, Verdict,
-    Where, season,
+    Ask, Basis, Daily, Flag, Observed, Season, Site, TreeTiming, Verdict, Where, season,
 };
 
 #[test]
@@ -293,13 +293,13 @@ fn dry_spells_and_slow_growth_end_the_season_sooner_and_fast_growth_later() {
         (a.dry_spell, a.growth) = (dry_spell, growth);
         season(&a, &c).curve_of(2027).expect("dates").closes
     };
-    let plain = closes(DrySpell::None, Growth::Ordinary);
+    let plain = closes(DrySpell::None, Vigour::Ordinary);
     for (dry, growth, want) in [
-        (DrySpell::TwoWeeks, Growth::Ordinary, -14.0),
-        (DrySpell::Month, Growth::Ordinary, -28.0),
-        (DrySpell::None, Growth::Slow, -10.0),
-        (DrySpell::None, Growth::Fast, 7.0),
-        (DrySpell::Month, Growth::Slow, -38.0),
+        (DrySpell::TwoWeeks, Vigour::Ordinary, -14.0),
+        (DrySpell::Month, Vigour::Ordinary, -28.0),
+        (DrySpell::None, Vigour::Slow, -10.0),
+        (DrySpell::None, Vigour::Fast, 7.0),
+        (DrySpell::Month, Vigour::Slow, -38.0),
     ] {
         assert!(
             (closes(dry, growth) - plain - want).abs() < 1e-9,

@@ -2,9 +2,10 @@
 #![allow(dead_code, reason = "each check uses its own part")]
 
 use calc::terms::species::WoodClass;
+use calc::terms::tree::{DrySpell, Stage, Vigour};
 use calc::timing::{
-    Ask, Constants, DrySpell, Growth, Observed, PointClimate, Rates, Season, Site, Stage, Station,
-    TreeTiming, Where, climate, season,
+    Ask, Constants, Observed, PointClimate, Rates, Season, Site, Station, TreeTiming, Where,
+    climate, season,
 };
 use chrono::{Datelike, NaiveDate};
 
@@ -54,7 +55,7 @@ pub fn ask<'a>(tree: TreeTiming, place: Where<'a>) -> Ask<'a> {
         spring: &[],
         dry_spell: DrySpell::None,
         dry_in: None,
-        growth: Growth::Ordinary,
+        growth: Vigour::Ordinary,
     }
 }
 

@@ -3,9 +3,9 @@
 use crate::support::*;
 use calc::terms::place::Hemisphere;
 use calc::terms::species::WoodClass;
+use calc::terms::tree::{DrySpell, Vigour};
 use calc::timing::{
-    DrySpell, Fill, Flag, Growth, Level, NoClimate, Site, TreeTiming, Verdict, Where, climate,
-    season,
+    Fill, Flag, Level, NoClimate, Site, TreeTiming, Verdict, Where, climate, season,
 };
 use chrono::Datelike;
 
@@ -166,7 +166,7 @@ fn a_season_that_never_reaches_eight_in_ten_is_called_short() {
     let p = point(&all, 42.36, -71.06, 15.0, &c);
     let mut a = ask(tree(WoodClass::Ring, 235.0), Where::Climate(&p));
     assert!(!season(&a, &c).is_short(day(2027, 5, 1)));
-    (a.dry_spell, a.growth, a.tree.f_is_estimate) = (DrySpell::Month, Growth::Slow, true);
+    (a.dry_spell, a.growth, a.tree.f_is_estimate) = (DrySpell::Month, Vigour::Slow, true);
     let s = season(&a, &c);
     assert!(s.is_short(day(2027, 5, 1)));
     assert!(whole_year(2027).all(|d| s.verdict(d) != Verdict::Best));

@@ -21,8 +21,10 @@ pub(crate) fn print(calculator: &Calculator) {
 /// Copies the answer as text. Where the page may not write to the clipboard, the text is shown to be taken.
 pub(crate) fn copy(calculator: &Rc<Calculator>) {
     let reference = calc_data::reference();
-    let text = calculator
-        .with_last(|question, answer| calc_view::text::answer(reference, question, answer));
+    let group = calculator.group();
+    let text = calculator.with_last(|question, answer| {
+        calc_view::text::answer(reference, question, answer, group.as_ref())
+    });
     if let Some(text) = text {
         copy_text(calculator, text, "Copied.", "The answer as text");
     }

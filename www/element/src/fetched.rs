@@ -47,7 +47,8 @@ pub(crate) fn with_places<T>(look: impl FnOnce(&Places) -> T) -> T {
 /// What is known of a question's place. Asks for the table where a point is named and it is not here.
 pub(crate) fn local(question: &Question) -> Local {
     let constants = calc_data::reference().constants;
-    let local = with_places(|places| Local::of(constants, question, &places.stations));
+    let local =
+        with_places(|places| Local::of(&constants.timing, &question.place, &places.stations));
     if local.table_missing && matches!(question.place, Place::Point { .. }) {
         let call = CLIMATE_CALL.with(|wanted| wanted.borrow().clone());
         let now = Date::now();

@@ -55,16 +55,19 @@ pub fn run(options: &args::Answer) -> Result<ExitCode> {
             return print_problems(&worded, options.text);
         }
     };
-    question.group = settings.map(|settings| Group {
+    let group = settings.map(|settings| Group {
         settings: Arc::new(settings),
         today: question::today_day(),
     });
+    if let Some(group) = &group {
+        group.settings.apply(&mut question);
+    }
     // The stations are read only where a point asks for them.
     let stations = match question.place {
         Place::Point { .. } => places::stations(&tree::root()?)?,
         Place::Hemisphere(_) => Vec::new(),
     };
-    let local = Local::of(reference.constants, &question, &stations);
+    let local = Local::of(&reference.constants.timing, &question.place, &stations);
     let answer = calc::answer::answer(reference, &question, &local);
     if options.ics {
         let about = calc_view::words::visits::calendar_title(&question, &answer);
@@ -80,7 +83,7 @@ pub fn run(options: &args::Answer) -> Result<ExitCode> {
         return Ok(ExitCode::SUCCESS);
     }
     let mut shown = if options.text {
-        calc_view::text::answer(reference, &question, &answer)
+        calc_view::text::answer(reference, &question, &answer, group.as_ref())
     } else {
         serde_json::to_string_pretty(&answer)?
     };

@@ -7,6 +7,7 @@ use calc::reference::Reference;
 use calc::terms::cite::Grade;
 use calc::terms::day::iso;
 use calc::terms::species::Species;
+use calc::terms::tree::{DrySpell, Vigour};
 use calc::timing::{self, Ask, Flag, Season, TreeTiming, Where, climate};
 use calc_view::words::season as say;
 use std::fmt::Write as _;
@@ -104,9 +105,9 @@ fn season(reference: &'static Reference, species: &Species, place: Where<'_>) ->
         place,
         observed: None,
         spring: &[],
-        dry_spell: timing::DrySpell::None,
+        dry_spell: DrySpell::None,
         dry_in: None,
-        growth: timing::Growth::Ordinary,
+        growth: Vigour::Ordinary,
     };
     timing::season(&ask, &reference.constants.timing)
 }

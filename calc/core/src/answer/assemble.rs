@@ -17,7 +17,7 @@ use chrono::NaiveDate;
 pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) -> Answer {
     let reference = scene.reference;
     let question = scene.question;
-    let stem = question.largest();
+    let stem = question.tree.largest();
     let day = decision.day;
     let asked = match question.day {
         Day::On(day) => Some(day),
@@ -39,9 +39,11 @@ pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) 
     let rules = season_lines::rules(scene, asked, day);
     let days: Vec<NaiveDate> = [asked, Some(day)].into_iter().flatten().collect();
     let cautions = cautions::judge(
-        reference,
+        reference.cautions,
         &cautions::Case {
-            question,
+            tree: &question.tree,
+            hemisphere: question.place.hemisphere(),
+            region: question.region.as_deref(),
             reach: &scene.reach,
             methods: &methods,
             headline: decision.headline,
@@ -65,18 +67,18 @@ pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) 
         headline_method: decision.headline,
         headline_by_professional: decision.by_professional,
         species: SpeciesLine {
-            name: question.species.name,
-            scientific: question.species.scientific,
-            code: question.species.code,
-            group: question.species.group,
-            suitability: question.species.suitability,
-            native_here: cautions::native_here(question),
-            look_alikes: question.species.look_alikes,
+            name: question.tree.species.name,
+            scientific: question.tree.species.scientific,
+            code: question.tree.species.code,
+            group: question.tree.species.group,
+            suitability: question.tree.species.suitability,
+            native_here: cautions::native_here(question.tree.species, question.region.as_deref()),
+            look_alikes: question.tree.species.look_alikes,
         },
         crown_m: height::crown_m(
-            question.species,
-            question.setting,
-            stand::combined_mm(question.stems.iter().map(|stem| stem.dbh.mm())),
+            question.tree.species,
+            question.tree.setting,
+            stand::combined_mm(question.tree.stems.iter().map(|stem| stem.dbh.mm())),
         ),
         timing: season_lines::timing(scene, asked, day),
         asked_day: asked,
@@ -96,13 +98,21 @@ pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) 
         effort,
         visits,
         outlook: ring_open
-            .then(|| outlook::judge(reference, question.species, stem.dbh.mm()))
+            .then(|| {
+                outlook::judge(
+                    reference.outlook,
+                    reference.outlook_species,
+                    question.tree.species,
+                    stem.dbh.mm(),
+                )
+            })
             .flatten(),
         habitat: (!stops).then(|| {
             let region = question.region.as_deref();
             habitat::judge(
-                reference,
-                question.species,
+                reference.cavity_users,
+                reference.snag_guides,
+                question.tree.species,
                 stem.dbh.mm(),
                 height.shown_m,
                 region,
@@ -129,10 +139,10 @@ pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) 
 
 /// What the group asked for, where it asked for anything.
 fn group(scene: &Scene<'_>, decision: &Decision) -> Option<GroupAnswer> {
-    let group = scene.question.group.as_ref()?;
-    let tighten = group.settings.tighten;
+    let name = scene.question.group.clone()?;
+    let tighten = scene.question.tree.tighten;
     (tighten != Tighten::default()).then(|| GroupAnswer {
-        name: group.settings.name.clone(),
+        name,
         distance_factor: tighten.distance_factor,
         volunteers_mm: tighten.volunteers_mm,
         months_blocked: tighten.runs(),
@@ -142,20 +152,26 @@ fn group(scene: &Scene<'_>, decision: &Decision) -> Option<GroupAnswer> {
 
 fn stem_answers(scene: &Scene<'_>, day: NaiveDate, open: &[Conditional]) -> Vec<StemAnswer> {
     let question = scene.question;
-    let spared = question.spared();
+    let spared = question.tree.spared();
     question
+        .tree
         .stems
         .iter()
         .enumerate()
         .map(|(index, stem)| {
-            let bark = bark::thickness(stem, question.species);
-            let dead = question.condition == Condition::Dead;
+            let bark = bark::thickness(stem, question.tree.species);
+            let dead = question.tree.condition == Condition::Dead;
             let is_spared = spared == Some(index);
             let ring = bark
                 .as_ref()
                 .filter(|_| !dead && !is_spared)
                 .and_then(|bark| {
-                    ring::width(&scene.reference.constants.ring, question, stem, bark.mm)
+                    ring::width(
+                        &scene.reference.constants.ring,
+                        &question.tree,
+                        stem,
+                        bark.mm,
+                    )
                 });
             let case = open::otherwise(scene, stem, day, open);
             StemAnswer {

@@ -131,7 +131,7 @@ pub fn search(
     .flatten()
     .collect();
     // Another size is another tree: it tells something only where it is near, or where nothing else does.
-    let now = question.largest().dbh.mm();
+    let now = question.tree.largest().dbh.mm();
     found.extend(
         diameter(question, &ask).filter(|change| match change.changed {
             Changed::Diameter { to_mm } => {
@@ -192,6 +192,7 @@ fn date(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Option<
 fn distance(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Option<Change> {
     let counts = |kind: TargetKind| !matches!(kind, TargetKind::Fence | TargetKind::KeepTree);
     let nearest = question
+        .tree
         .targets
         .iter()
         .filter(|target| counts(target.kind))
@@ -200,7 +201,7 @@ fn distance(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Opt
     let at = |m: f64| {
         let mut other = question.clone();
         let to = TargetDistance::new(m)?;
-        for target in &mut other.targets {
+        for target in &mut other.tree.targets {
             if counts(target.kind)
                 && let Some(distance) = target.distance
             {
@@ -230,14 +231,14 @@ fn height(
     ask: &dyn Fn(&Question) -> Option<Flip>,
 ) -> Option<Change> {
     // A height that the page would ask about again is no advice.
-    let (low, high) = height::likely_m(reference, question);
+    let (low, high) = height::likely_m(&reference.constants.height, &question.tree);
     let at = |m: f64| {
         if !(low..=high).contains(&m) {
             return None;
         }
         let mut other = question.clone();
-        other.height = Some(TotalHeight::new(m)?);
-        other.height_confirmed = true;
+        other.tree.height = Some(TotalHeight::new(m)?);
+        other.tree.height_confirmed = true;
         ask(&other)
     };
     let (m, flip) = nearest_flip(
@@ -250,9 +251,9 @@ fn height(
 }
 
 fn herbicide(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Option<Change> {
-    let allowed = matches!(question.herbicide, Herbicide::No);
+    let allowed = matches!(question.tree.herbicide, Herbicide::No);
     let mut other = question.clone();
-    other.herbicide = if allowed {
+    other.tree.herbicide = if allowed {
         Herbicide::Licensed
     } else {
         Herbicide::No
@@ -261,7 +262,7 @@ fn herbicide(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Op
 }
 
 fn clone(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Option<Change> {
-    let species = question.species;
+    let species = question.tree.species;
     let clonal = species.suckering == Vigor::Strong
         && matches!(
             species.suitability,
@@ -270,19 +271,19 @@ fn clone(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Option
     if !clonal {
         return None;
     }
-    let to = question.whole_clone != Some(true);
+    let to = question.tree.whole_clone != Some(true);
     let mut other = question.clone();
-    other.whole_clone = Some(to);
+    other.tree.whole_clone = Some(to);
     Some(change(Changed::WholeClone { to }, ask(&other)?))
 }
 
 /// Another diameter of the largest stem.
 fn diameter(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Option<Change> {
-    let now = question.largest().dbh;
+    let now = question.tree.largest().dbh;
     let at = |mm: f64| {
         let mut other = question.clone();
         let to = Dbh::new(mm)?;
-        for stem in &mut other.stems {
+        for stem in &mut other.tree.stems {
             if stem.dbh == now {
                 stem.dbh = to;
                 // A measured bark stays as it is; a stem too thin for it is no question.

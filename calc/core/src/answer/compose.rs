@@ -54,12 +54,20 @@ fn settle<'a>(
     lifted: Lifted,
 ) -> (Scene<'a>, height::Height) {
     let constants = reference.constants;
-    let mut height = height::judge(reference, question);
+    let mut height = height::judge(&constants.height, reference.species, &question.tree);
     let known = !height.whole_table;
     // A group that asks for more distance has every height judged as if the tree were so much taller.
-    let factor = question.tighten().distance_factor;
+    let factor = question.tree.tighten.distance_factor;
     let shortest = height.smallest_m * factor;
-    let judge = |m: f64| reach::judge(&constants.reach, question, m * factor, known, shortest);
+    let judge = |m: f64| {
+        reach::judge(
+            &constants.reach,
+            &question.tree,
+            m * factor,
+            known,
+            shortest,
+        )
+    };
     let reach = judge(height.hazard_m);
     if known && !height.measured {
         let (small, tall) = (height.smallest_m, height.tallest_m * constants.height.tall);

@@ -95,9 +95,11 @@ pub struct Decision {
 /// unless the answer is to leave it alone.
 pub fn decide(scene: &Scene<'_>) -> Decision {
     let mut decision = by_the_models(scene);
-    let dbh = scene.question.largest().dbh.mm();
+    let dbh = scene.question.tree.largest().dbh.mm();
     let work = decision.outcome == Outcome::CannotTell || decision.headline != Method::LeaveIt;
-    if work && decision.outcome != Outcome::Professional && scene.question.tighten().too_large(dbh)
+    if work
+        && decision.outcome != Outcome::Professional
+        && scene.question.tree.tighten.too_large(dbh)
     {
         decision = Decision {
             outcome: Outcome::Professional,
@@ -116,7 +118,7 @@ pub fn decide(scene: &Scene<'_>) -> Decision {
 
 fn by_the_models(scene: &Scene<'_>) -> Decision {
     let question = scene.question;
-    let stem = question.largest();
+    let stem = question.tree.largest();
     let start = question.day.start();
     // The first best day is fixed before its headline is tested.
     let closed = |day: NaiveDate| scene.ring_closed(day);
@@ -249,7 +251,7 @@ fn ring_later(
     asked: NaiveDate,
     first_best: Option<NaiveDate>,
 ) -> Later {
-    let in_season = scene.lines_in_season(scene.question.largest(), asked);
+    let in_season = scene.lines_in_season(scene.question.tree.largest(), asked);
     if scene.head(&in_season, stem) != Method::BarkRing {
         return Later::No;
     }
@@ -270,14 +272,17 @@ fn ring_later(
 /// A recommended method that stands now and needs no herbicide, unless herbicide is allowed.
 fn now_instead(scene: &Scene<'_>, lines: &Levels, stem: &Stem) -> Option<Method> {
     let allowed = herbicide_allowed(scene.question);
-    let method = method::headline(lines, scene.question.goal, stem.dbh.mm(), |line| {
+    let method = method::headline(lines, scene.question.tree.goal, stem.dbh.mm(), |line| {
         line.level == Level::Recommended && (allowed || !line.method.needs_herbicide())
     });
     (method != Method::LeaveIt).then_some(method)
 }
 
 fn herbicide_allowed(question: &Question) -> bool {
-    matches!(question.herbicide, Herbicide::Licensed | Herbicide::Yes)
+    matches!(
+        question.tree.herbicide,
+        Herbicide::Licensed | Herbicide::Yes
+    )
 }
 
 /// The first later day, within a year, on which some method stands at possible or better.
@@ -287,7 +292,7 @@ fn other_later(scene: &Scene<'_>, stem: &Stem, asked: NaiveDate) -> Option<(Naiv
         .take(366)
         .filter(|day| matches!(day.day(), 1 | 15 | 16))
         .find_map(|day| {
-            let lines = scene.lines(scene.question.largest(), day);
+            let lines = scene.lines(scene.question.tree.largest(), day);
             let method = scene.head(&lines, stem);
             (method != Method::LeaveIt).then_some((day, method))
         })
@@ -305,11 +310,11 @@ fn also(kind: AlsoKind, lines: &Levels, method: Method, day: Option<NaiveDate>) 
 
 /// Nothing was said of herbicide and the head needs it: the best method without stands beside it.
 fn without_herbicide(scene: &Scene<'_>, lines: &Levels, headline: Method) -> Option<Also> {
-    if scene.question.herbicide != Herbicide::NotSaid || !headline.needs_herbicide() {
+    if scene.question.tree.herbicide != Herbicide::NotSaid || !headline.needs_herbicide() {
         return None;
     }
-    let dbh = scene.question.largest().dbh.mm();
-    let method = method::headline(lines, scene.question.goal, dbh, |line| {
+    let dbh = scene.question.tree.largest().dbh.mm();
+    let method = method::headline(lines, scene.question.tree.goal, dbh, |line| {
         !line.method.needs_herbicide()
     });
     Some(also(AlsoKind::WithoutHerbicide, lines, method, None))
@@ -320,8 +325,8 @@ fn beside_ring(scene: &Scene<'_>, lines: &Levels, decision: &mut Decision) {
     if level(lines, Method::BarkRing) == Level::Recommended {
         return;
     }
-    let dbh = scene.question.largest().dbh.mm();
-    let next = method::headline(lines, scene.question.goal, dbh, |line| {
+    let dbh = scene.question.tree.largest().dbh.mm();
+    let next = method::headline(lines, scene.question.tree.goal, dbh, |line| {
         line.method != Method::BarkRing
     });
     decision.next_line = Some(also(AlsoKind::NextMethod, lines, next, None));
@@ -335,7 +340,7 @@ fn beside_other(scene: &Scene<'_>, lines: &Levels, later: Later, decision: &mut 
     match later {
         Later::Never => beside.push(also(AlsoKind::NoRingHere, lines, Method::BarkRing, None)),
         Later::On(day) => {
-            let then = scene.lines(scene.question.largest(), day);
+            let then = scene.lines(scene.question.tree.largest(), day);
             beside.push(also(
                 AlsoKind::RingLater,
                 &then,

@@ -33,6 +33,7 @@ use crate::reference::Reference;
 use crate::terms::cite::Finding;
 use crate::terms::method::Method;
 use crate::terms::species::{Group, LookAlike, Suitability};
+use crate::terms::tighten::Tighten;
 use crate::timing::Verdict;
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -60,6 +61,7 @@ pub fn without_changes(
     // group is lost.
     if answer.group.is_some() {
         let mut plain = question.clone();
+        plain.tree.tighten = Tighten::default();
         plain.group = None;
         let plain = ask(&plain);
         cautions::join(&mut answer.cautions, &plain.cautions);

@@ -71,7 +71,7 @@ pub fn conditions(scene: &Scene<'_>, day: NaiveDate, best: Option<NaiveDate>) ->
     }
     // The rest is settled as if the reach were clear, or as it is where it is known.
     let question = scene.question;
-    let species = question.species;
+    let species = question.tree.species;
     let clonal = species.suckering == Vigor::Strong
         && matches!(
             species.suitability,
@@ -84,7 +84,7 @@ pub fn conditions(scene: &Scene<'_>, day: NaiveDate, best: Option<NaiveDate>) ->
     };
     let now = scene.lifted;
     if clonal
-        && question.whole_clone.is_none()
+        && question.tree.whole_clone.is_none()
         && !now.whole_clone
         && would(
             Lifted {
@@ -140,7 +140,7 @@ pub fn otherwise<'a>(
 
 /// A reach that is not known matters unless the tree is pulled, dug or left alone either way.
 fn reach_matters(scene: &Scene<'_>, day: NaiveDate) -> bool {
-    let stem = scene.question.largest();
+    let stem = scene.question.tree.largest();
     [reach::Outcome::Clear, reach::Outcome::Inside]
         .iter()
         .any(|outcome| {
@@ -155,7 +155,7 @@ fn reach_matters(scene: &Scene<'_>, day: NaiveDate) -> bool {
 
 /// Whether the ring would be at the head, at this level or better, on a day on which the bark slips.
 fn heads_if(scene: &Scene<'_>, lifted: Lifted, day: NaiveDate, at_least: Level) -> bool {
-    let stem = scene.question.largest();
+    let stem = scene.question.tree.largest();
     if !scene.slips(day) {
         return false;
     }
@@ -181,7 +181,7 @@ fn of_reach(scene: &Scene<'_>) -> Option<Conditional> {
     let by_height = scene.reach.missing.contains(&Why::HeightUnknown);
     match nearest {
         Some(distance) if by_height => {
-            let factor = scene.question.tighten().distance_factor;
+            let factor = scene.question.tree.tighten.distance_factor;
             let height_m = distance / scene.reference.constants.reach.people_out / factor;
             TotalHeight::new(height_m).map(|_| Conditional::HeightUnder { height_m })
         }
@@ -193,6 +193,7 @@ fn of_reach(scene: &Scene<'_>) -> Option<Conditional> {
 
 fn nearest_known_m(question: &Question) -> Option<f64> {
     question
+        .tree
         .targets
         .iter()
         .filter(|target| !matches!(target.kind, TargetKind::Fence | TargetKind::KeepTree))
@@ -207,18 +208,18 @@ pub fn settled(question: &Question, open: &[Conditional], lifted: Lifted) -> (Qu
     for condition in open {
         match condition {
             Conditional::NothingInReach { .. } => {
-                question.none_in_reach = true;
-                question.line_within_reach = Some(Reply::No);
-                question.targets.retain(|target| {
+                question.tree.none_in_reach = true;
+                question.tree.line_within_reach = Some(Reply::No);
+                question.tree.targets.retain(|target| {
                     target.distance.is_some()
                         || matches!(target.kind, TargetKind::Fence | TargetKind::KeepTree)
                 });
             }
             Conditional::HeightUnder { height_m } => {
-                question.height = TotalHeight::new(*height_m);
-                question.height_confirmed = true;
-                question.line_within_reach = Some(Reply::No);
-                question.none_in_reach = true;
+                question.tree.height = TotalHeight::new(*height_m);
+                question.tree.height_confirmed = true;
+                question.tree.line_within_reach = Some(Reply::No);
+                question.tree.none_in_reach = true;
             }
             Conditional::WholeClone => lifted.whole_clone = true,
             Conditional::NoOakWilt => lifted.no_oak_wilt = true,

@@ -48,8 +48,8 @@ impl<'a> Scene<'a> {
         reach: Reach,
         lifted: Lifted,
     ) -> Self {
-        let season = season::of(reference.constants, question, local);
-        let species = question.species;
+        let season = season::of(&reference.constants.timing, &question.season(), local);
+        let species = question.tree.species;
         let region = question.region.as_deref();
         let diseases = reference.disease_regions;
         // Neither disease is known in the south of the world, whatever the country.
@@ -95,7 +95,8 @@ impl<'a> Scene<'a> {
     /// The case of a stem on a day under an outcome of the reach.
     pub fn case(&self, stem: &'a Stem, day: NaiveDate, outcome: reach::Outcome) -> Case<'_> {
         Case {
-            question: self.question,
+            tree: &self.question.tree,
+            hemisphere: self.question.place.hemisphere(),
             stem,
             dbh_mm: stem.dbh.mm(),
             base_over_dbh: self.reference.constants.base_over_dbh,
@@ -109,7 +110,7 @@ impl<'a> Scene<'a> {
             whole_clone: if self.lifted.whole_clone {
                 Some(true)
             } else {
-                self.question.whole_clone
+                self.question.tree.whole_clone
             },
             name_known: self.lifted.species_suits,
             name_against: false,
@@ -152,24 +153,24 @@ impl<'a> Scene<'a> {
 
     /// The method at the head of some lines.
     pub fn head(&self, lines: &Levels, stem: &Stem) -> Method {
-        method::headline(lines, self.question.goal, stem.dbh.mm(), |_| true)
+        method::headline(lines, self.question.tree.goal, stem.dbh.mm(), |_| true)
     }
 
     /// Whether the ring stands at the head on a day, and the bark slips.
     pub fn ring_heads(&self, day: NaiveDate) -> bool {
-        let stem = self.question.largest();
+        let stem = self.question.tree.largest();
         self.slips(day) && self.head(&self.lines(stem, day), stem) == Method::BarkRing
     }
 
     /// Whether a month rules the ring out on a day, apart from the bark: oak wilt, beetles in living pines near, or
     /// the group.
     pub fn ring_closed(&self, day: NaiveDate) -> bool {
-        self.oak_closed(day) || self.question.tighten().blocks(day.month()) || {
-            let pines = self.question.species.has(Trait::Pine)
-                && self.question.same_genus_near == Some(true);
+        self.oak_closed(day) || self.question.tree.tighten.blocks(day.month()) || {
+            let pines = self.question.tree.species.has(Trait::Pine)
+                && self.question.tree.same_genus_near == Some(true);
             pines
                 && self
-                    .case(self.question.largest(), day, self.outcome())
+                    .case(self.question.tree.largest(), day, self.outcome())
                     .beetle_months()
         }
     }

@@ -27,7 +27,11 @@ fn before(scene: &Scene<'_>, day: NaiveDate) -> Option<Before> {
     let mut plain = scene.question.clone();
     plain.leafed_out = None;
     plain.spring = None;
-    let season = season::of(scene.reference.constants, &plain, scene.local);
+    let season = season::of(
+        &scene.reference.constants.timing,
+        &plain.season(),
+        scene.local,
+    );
     let dates = season.window(day)?;
     Some(Before {
         budbreak: dates.budbreak,
@@ -39,7 +43,7 @@ fn before(scene: &Scene<'_>, day: NaiveDate) -> Option<Before> {
 
 /// What the dates rest on: the species' sum, the climate table or what was seen, the offsets.
 fn timing_because(scene: &Scene<'_>) -> Vec<Cite> {
-    let species = scene.question.species;
+    let species = scene.question.tree.species;
     if !scene.season.is_dated() {
         return vec![
             Cite::practice("late winter to early summer"),
@@ -127,7 +131,7 @@ pub fn timing(scene: &Scene<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Ti
 /// Months of law and biology for this tree: birds and bats for any, pests for their hosts.
 pub fn rules(scene: &Scene<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Vec<Rules> {
     let question = scene.question;
-    let has = |mark: Trait| question.species.has(mark);
+    let has = |mark: Trait| question.tree.species.has(mark);
     let mut topics = vec![Topic::Birds, Topic::Bats];
     for (mark, topic) in [
         (Trait::Elm, Topic::Elm),
@@ -162,7 +166,8 @@ pub fn rules(scene: &Scene<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Vec
     }
     let own = scene
         .question
-        .tighten()
+        .tree
+        .tighten
         .runs()
         .into_iter()
         .map(|(from, to)| {

@@ -45,7 +45,7 @@ pub fn assumed(question: &Question, height: &height::Height, stems: &[StemAnswer
         value: None,
         word: Some(word),
     };
-    let largest = question.largest();
+    let largest = question.tree.largest();
     if largest.bark.is_none()
         && let Some(bark) = stems
             .iter()
@@ -56,7 +56,7 @@ pub fn assumed(question: &Question, height: &height::Height, stems: &[StemAnswer
     }
     if !height.measured {
         list.push(number("height", height.hazard_m));
-        list.push(word("setting", question.setting.word()));
+        list.push(word("setting", question.tree.setting.word()));
     }
     if question.leafed_out.is_none()
         && let Place::Hemisphere(hemisphere) = question.place
@@ -70,13 +70,13 @@ pub fn assumed(question: &Question, height: &height::Height, stems: &[StemAnswer
     if question.region.is_none() {
         list.push(word("region", "cautious_default"));
     }
-    if question.walk_min.is_none() {
+    if question.pace.walk_min.is_none() {
         list.push(word("walk", "two_minutes"));
     }
-    if question.herbicide == Herbicide::NotSaid {
+    if question.tree.herbicide == Herbicide::NotSaid {
         list.push(word("herbicide", "not_said"));
     }
-    if height.whole_table || question.targets.is_empty() && !question.none_in_reach {
+    if height.whole_table || question.tree.targets.is_empty() && !question.tree.none_in_reach {
         list.push(word("targets", "not_checked"));
     }
     list

@@ -41,10 +41,10 @@ pub fn minutes(scene: &Scene<'_>, stems: &[StemAnswer], day: NaiveDate) -> Optio
     let key = |w: &Work| [w.dbh_mm, w.bark_mm, w.live_share];
     sort(&mut work, |a, b| key(a) < key(b));
     let slip = scene.season.p_for_rules(day);
-    let effort = effort::minutes(constants, question, &work, slip)?;
+    let effort = effort::minutes(constants, question.tree.limbs, &question.pace, &work, slip)?;
     let visit = constants.visit;
     let once = |share: f64, minutes: f64| share * (minutes - effort.walk_min) + effort.walk_min;
-    let plan = visits::plan(question, day);
+    let plan = visits::plan(question.tree.species, question.place.hemisphere(), day);
     let long = |seasons: u8| {
         let visits = plan
             .iter()
@@ -63,7 +63,7 @@ pub fn minutes(scene: &Scene<'_>, stems: &[StemAnswer], day: NaiveDate) -> Optio
         ),
         three_years: long(THREE),
         whole: long(u8::MAX),
-        own: question.rate.map(|rate| OwnRate {
+        own: question.pace.rate.map(|rate| OwnRate {
             rate,
             factor: rate.factor(constants),
             timed: question
@@ -97,7 +97,7 @@ pub fn visit(scene: &Scene<'_>, stops: bool, advised: Option<NaiveDate>) -> Opti
         advice: None,
         why_not: None,
     };
-    let hollow = question.signs.iter().any(|sign| reach::hollow(*sign));
+    let hollow = question.tree.signs.iter().any(|sign| reach::hollow(*sign));
     let clear = matches!(
         scene.reach.outcome,
         reach::Outcome::Clear | reach::Outcome::ClearPeopleOut
@@ -110,7 +110,7 @@ pub fn visit(scene: &Scene<'_>, stops: bool, advised: Option<NaiveDate>) -> Opti
         answer.why_not = Some(NoAdvice::NoRing);
         return Some(answer);
     };
-    let plan = visits::plan(question, ringed);
+    let plan = visits::plan(question.tree.species, question.place.hemisphere(), ringed);
     answer.day = on(asked.at, &plan);
     let south = question.place.hemisphere() == Hemisphere::South;
     let advice = match answer.day {
@@ -133,7 +133,7 @@ fn on(at: VisitAt, plan: &[Visit]) -> Option<NaiveDate> {
 
 /// The visits after a method on a day: none where nothing comes back.
 pub fn visits_of(scene: &Scene<'_>, method: Method, day: NaiveDate) -> Vec<Visit> {
-    let species = scene.question.species;
+    let species = scene.question.tree.species;
     let sprouts = species.basal != Vigor::None
         || species.suckering != Vigor::None
         || species.group != Group::Conifer;
@@ -147,7 +147,11 @@ pub fn visits_of(scene: &Scene<'_>, method: Method, day: NaiveDate) -> Vec<Visit
     if gone {
         return Vec::new();
     }
-    let mut plan = visits::plan(scene.question, day);
+    let mut plan = visits::plan(
+        scene.question.tree.species,
+        scene.question.place.hemisphere(),
+        day,
+    );
     plan.retain(|visit| !cut || matches!(visit.kind, VisitKind::Sprouts | VisitKind::Yearly));
     plan
 }
@@ -158,8 +162,8 @@ pub fn of_methods(
     effort: Option<&EffortAnswer>,
     day: NaiveDate,
 ) -> Vec<MethodWork> {
-    let species = scene.question.species;
-    let dbh = inches(scene.question.largest().dbh.mm());
+    let species = scene.question.tree.species;
+    let dbh = inches(scene.question.tree.largest().dbh.mm());
     Method::ALL
         .iter()
         .map(|method| {

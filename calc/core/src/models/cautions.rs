@@ -2,13 +2,12 @@
 
 use crate::models::method::MethodLine;
 use crate::models::reach::{Outcome, Reach};
-use crate::question::Question;
-use crate::reference::Reference;
 use crate::terms::cite::Cite;
 use crate::terms::method::{Level, Method};
 use crate::terms::place::Hemisphere;
 use crate::terms::small::sort::sort;
-use crate::terms::species::Trait;
+use crate::terms::species::{Species, Trait};
+use crate::terms::tree::Tree;
 use crate::terms::tree::{Sign, TargetKind};
 use crate::terms::words::words;
 use chrono::{Datelike, NaiveDate};
@@ -63,8 +62,12 @@ pub struct CautionLine {
 
 /// What a caution may look at.
 pub struct Case<'a> {
-    /// The question.
-    pub question: &'a Question,
+    /// The tree.
+    pub tree: &'a Tree,
+    /// Its half of the world.
+    pub hemisphere: Hemisphere,
+    /// State or country, where it was told.
+    pub region: Option<&'a str>,
     /// The reach.
     pub reach: &'a Reach,
     /// The nine methods of the largest stem.
@@ -88,9 +91,8 @@ const ALWAYS: [&str; 2] = ["HZ3", "HZ5"];
 
 /// The cautions of an answer, in the order stop, before, work, after, law.
 #[must_use]
-pub fn judge(reference: &'static Reference, case: &Case<'_>) -> Vec<CautionLine> {
-    let mut lines: Vec<CautionLine> = reference
-        .cautions
+pub fn judge(cautions: &'static [Caution], case: &Case<'_>) -> Vec<CautionLine> {
+    let mut lines: Vec<CautionLine> = cautions
         .iter()
         .filter(|caution| {
             let kept = ["HZ", "PL", "LW"]
@@ -155,16 +157,14 @@ fn fold(lines: &mut [CautionLine]) {
 }
 
 fn speaks(id: &'static str, case: &Case<'_>) -> bool {
-    let question = case.question;
+    let tree = case.tree;
     let reach = case.reach;
-    let has = |mark: Trait| question.species.has(mark);
-    let uk = question
+    let has = |mark: Trait| tree.species.has(mark);
+    let uk = case
         .region
-        .as_deref()
         .is_some_and(|code| code == "GB" || code.starts_with("GB-"));
-    let america = question
+    let america = case
         .region
-        .as_deref()
         .is_none_or(|code| code.starts_with("US") || code.starts_with("CA"));
     let open = |method: Method| {
         case.methods
@@ -188,7 +188,7 @@ fn speaks(id: &'static str, case: &Case<'_>) -> bool {
     };
     let month = |wanted: fn(u32) -> bool| {
         case.days.iter().any(|day| {
-            let south = question.place.hemisphere() == Hemisphere::South;
+            let south = case.hemisphere == Hemisphere::South;
             let month = if south {
                 (day.month() + 5) % 12 + 1
             } else {
@@ -211,14 +211,14 @@ fn speaks(id: &'static str, case: &Case<'_>) -> bool {
                 .targets
                 .iter()
                 .any(|t| t.distance_m.is_some_and(|d| d < two));
-            question.signs.iter().any(|sign| match sign {
+            tree.signs.iter().any(|sign| match sign {
                 Sign::Cavity | Sign::Cracks | Sign::Conks | Sign::HungLimbs | Sign::LeanToward => {
                     true
                 }
                 Sign::DeadTop | Sign::Vines | Sign::LeanAway => near,
             })
         }
-        "HZ9" => question.stems.len() > 1,
+        "HZ9" => tree.stems.len() > 1,
         "PL1" => reach.outcome == Outcome::Line,
         "PL2" => reach.targets.iter().any(|t| t.kind == TargetKind::Line),
         "PL4" => open(Method::PullOrDig) && !case.stopped,
@@ -230,7 +230,7 @@ fn speaks(id: &'static str, case: &Case<'_>) -> bool {
         "ED4" => true,
         "TX7" => has(Trait::Dust),
         "TX2" | "TX3" | "TX4" | "TX5" | "TX6" | "TH1" | "DZ5" | "DZ6" | "DZ7" => {
-            let named = question.species.cautions.contains(&id);
+            let named = tree.species.cautions.contains(&id);
             named && (id != "DZ6" || america)
         }
         "LW1" => true,
@@ -239,20 +239,20 @@ fn speaks(id: &'static str, case: &Case<'_>) -> bool {
             .any(|method| method.needs_herbicide() && open(*method)),
         "LW5" => true,
         "LW6" => {
-            question.condition == crate::terms::tree::Condition::Dead
-                || question.signs.contains(&Sign::Cavity)
+            tree.condition == crate::terms::tree::Condition::Dead
+                || tree.signs.contains(&Sign::Cavity)
                 || has(Trait::BatBark)
-                || question.stems.iter().any(|stem| stem.live_share <= 0.0)
+                || tree.stems.iter().any(|stem| stem.live_share <= 0.0)
         }
         "LW8" | "LW9" => uk,
         "LW10" => {
-            uk && question
+            uk && tree
                 .signs
                 .iter()
                 .any(|s| matches!(s, Sign::Cavity | Sign::Cracks))
         }
-        "LW11" => native_here(question),
-        "ST2" => question
+        "LW11" => native_here(tree.species, case.region),
+        "ST2" => tree
             .targets
             .iter()
             .any(|target| target.slope.is_some_and(|slope| slope.percent() >= 30.0)),
@@ -261,7 +261,7 @@ fn speaks(id: &'static str, case: &Case<'_>) -> bool {
         "DZ3" => has(Trait::Elm) && month(|m| (4..=9).contains(&m)),
         "DZ4" => {
             has(Trait::Pine)
-                && question.same_genus_near != Some(false)
+                && tree.same_genus_near != Some(false)
                 && month(|m| (3..=9).contains(&m))
         }
         // Whole-property cautions speak in a plan of many trees.
@@ -271,9 +271,9 @@ fn speaks(id: &'static str, case: &Case<'_>) -> bool {
 
 /// Whether the species is native in the asker's state, so that killing it may be a mistake.
 #[must_use]
-pub fn native_here(question: &Question) -> bool {
-    question.region.as_deref().is_some_and(|code| {
+pub fn native_here(species: &Species, region: Option<&str>) -> bool {
+    region.is_some_and(|code| {
         code.split_once('-')
-            .is_some_and(|(_, part)| question.species.warn_states.contains(&part))
+            .is_some_and(|(_, part)| species.warn_states.contains(&part))
     })
 }

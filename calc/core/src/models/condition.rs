@@ -1,16 +1,18 @@
 //! The conditions of the method table: one small predicate each. The table itself is data.
 
 use crate::models::reach::{Outcome, Reach};
-use crate::question::Question;
 use crate::terms::place::Hemisphere;
 use crate::terms::species::{Group, Suitability, Trait, Vigor};
+use crate::terms::tree::Tree;
 use crate::terms::tree::{Condition as Life, Goal, Herbicide, Stem, TargetKind};
 
 /// One stem on one day: everything that a condition may look at.
 #[derive(Clone, Copy, Debug)]
 pub struct Case<'a> {
-    /// The question.
-    pub question: &'a Question,
+    /// The tree.
+    pub tree: &'a Tree,
+    /// Its half of the world.
+    pub hemisphere: Hemisphere,
     /// The stem.
     pub stem: &'a Stem,
     /// Its diameter, mm: that of the stem, or of the other side of a size limit.
@@ -52,7 +54,7 @@ impl Case<'_> {
 
     /// The size that a limit is held against: shrub limits up to 4 in mean the base.
     fn size(&self, limit: f64) -> f64 {
-        if self.question.species.group == Group::Shrub && limit <= 4.0 {
+        if self.tree.species.group == Group::Shrub && limit <= 4.0 {
             self.base()
         } else {
             self.inches()
@@ -64,15 +66,15 @@ impl Case<'_> {
     }
 
     fn has(&self, mark: Trait) -> bool {
-        self.question.species.has(mark)
+        self.tree.species.has(mark)
     }
 
     fn class(&self, class: Suitability) -> bool {
-        self.question.species.suitability == class
+        self.tree.species.suitability == class
     }
 
     fn suckers(&self) -> bool {
-        self.question.species.suckering == Vigor::Strong
+        self.tree.species.suckering == Vigor::Strong
     }
 
     /// Whether the class's own condition is met (a clone, an oak out of its months, an ash without the borer).
@@ -90,7 +92,7 @@ impl Case<'_> {
     }
 
     fn sprouter(&self) -> bool {
-        let species = self.question.species;
+        let species = self.tree.species;
         species.group != Group::Conifer
             && species.group != Group::Monocot
             && (species.basal >= Vigor::Moderate || species.suckering >= Vigor::Moderate)
@@ -98,7 +100,7 @@ impl Case<'_> {
 
     /// Strong flow of sap in early spring: March and April, September and October in the south.
     fn sap_flow(&self) -> bool {
-        match self.question.place.hemisphere() {
+        match self.hemisphere {
             Hemisphere::North => matches!(self.month, 3 | 4),
             Hemisphere::South => matches!(self.month, 9 | 10),
         }
@@ -106,7 +108,7 @@ impl Case<'_> {
 
     /// 15 July to 15 October, the months that herbicide suits tree-of-heaven; half a year on in the south.
     fn heaven_season(&self) -> bool {
-        let at = match self.question.place.hemisphere() {
+        let at = match self.hemisphere {
             Hemisphere::North => self.month,
             Hemisphere::South => (self.month + 5) % 12 + 1,
         };
@@ -115,7 +117,7 @@ impl Case<'_> {
 
     /// March to September, when beetles of fresh pine fly; half a year on in the south.
     pub(crate) fn beetle_months(&self) -> bool {
-        match self.question.place.hemisphere() {
+        match self.hemisphere {
             Hemisphere::North => (3..=9).contains(&self.month),
             Hemisphere::South => !(4..=8).contains(&self.month),
         }
@@ -129,10 +131,7 @@ impl Case<'_> {
     }
 
     fn bites(&self) -> bool {
-        matches!(
-            self.question.herbicide,
-            Herbicide::Licensed | Herbicide::Yes
-        )
+        matches!(self.tree.herbicide, Herbicide::Licensed | Herbicide::Yes)
     }
 }
 
@@ -179,11 +178,11 @@ conditions! {
     /// Every tree.
     Always = "always" => |_| true,
     /// Every tree but a small conifer.
-    AlwaysFell = "always_fell" => |c| !(c.question.species.group == Group::Conifer && c.under(6.0)),
+    AlwaysFell = "always_fell" => |c| !(c.tree.species.group == Group::Conifer && c.under(6.0)),
     /// Over 6 in.
     OverSix = "over_6" => |c| c.inches() > 6.0,
     /// Palm, bamboo, yucca.
-    NoRing = "no_ring_to_cut" => |c| c.question.species.group == Group::Monocot,
+    NoRing = "no_ring_to_cut" => |c| c.tree.species.group == Group::Monocot,
     /// A line.
     Line = "line" => |c| c.outcome == Outcome::Line,
     /// A professional.
@@ -212,10 +211,10 @@ conditions! {
     AspenOther = "suitable_clone_other" => |c| c.class(Suitability::Suitable) && c.suckers(),
     /// Not alone, no guidance for a ring.
     NotAlone = "not_alone" => |c| c.class(Suitability::NotAlone)
-        && !(c.has(Trait::RingGuidance) && c.question.herbicide == Herbicide::No),
+        && !(c.has(Trait::RingGuidance) && c.tree.herbicide == Herbicide::No),
     /// Not alone, guidance published and no herbicide.
     NotAloneGuided = "not_alone_guided" => |c| c.class(Suitability::NotAlone)
-        && c.has(Trait::RingGuidance) && c.question.herbicide == Herbicide::No,
+        && c.has(Trait::RingGuidance) && c.tree.herbicide == Herbicide::No,
     /// Not alone, saw ring never tried.
     NotAloneSaw = "not_alone_saw" => |c| c.class(Suitability::NotAlone) && !c.has(Trait::SawRingTried),
     /// Chinaberry.
@@ -227,15 +226,15 @@ conditions! {
     /// Siberian elm.
     DeepCut = "deep_cut_resprouts" => |c| c.has(Trait::DeepCutResprouts),
     /// Unknown species.
-    Unknown = "unknown_species" => |c| c.question.species.unknown
-        && c.question.species.group != Group::Monocot && !c.name_known,
+    Unknown = "unknown_species" => |c| c.tree.species.unknown
+        && c.tree.species.group != Group::Monocot && !c.name_known,
     /// Unknown species, taken to be one that a ring does not suit.
-    NameAgainst = "unknown_species_against" => |c| c.question.species.unknown && c.name_against,
+    NameAgainst = "unknown_species_against" => |c| c.tree.species.unknown && c.name_against,
     /// White oaks and hickories.
     Doubted = "ring_doubted" => |c| c.has(Trait::WhiteOak) || c.has(Trait::Hickory),
     /// Shrub with many or thin stems.
-    ThinShrub = "thin_shrub" => |c| c.question.species.group == Group::Shrub
-        && (c.question.stems.len() >= 4 || c.under(3.0)),
+    ThinShrub = "thin_shrub" => |c| c.tree.species.group == Group::Shrub
+        && (c.tree.stems.len() >= 4 || c.under(3.0)),
     /// Under 1 in.
     UnderOne = "under_1" => |c| c.under(1.0),
     /// 1 to 2.5 in.
@@ -243,7 +242,7 @@ conditions! {
     /// 1 to 2 in.
     OneToTwo = "1_to_2" => |c| !c.under(1.0) && c.under(2.0),
     /// Conifer under 6 in.
-    SmallConifer = "conifer_under_6" => |c| c.question.species.group == Group::Conifer && c.under(6.0),
+    SmallConifer = "conifer_under_6" => |c| c.tree.species.group == Group::Conifer && c.under(6.0),
     /// Sprouter under 6 in, no herbicide for the stump.
     SmallSprouterFell = "sprouter_under_6_fell" => |c| c.sprouter() && c.under(6.0) && !c.bites(),
     /// Sprouter under 6 in.
@@ -252,9 +251,9 @@ conditions! {
     TenAndOver = "10_and_over" => |c| c.inches() >= 10.0,
     /// Base too thick to pull.
     BaseTooThick = "base_too_thick" => |c| c.base() > 2.5
-        && !(c.question.species.group == Group::Shrub && c.base() <= 4.0),
+        && !(c.tree.species.group == Group::Shrub && c.base() <= 4.0),
     /// A shrub to dig.
-    DigShrub = "dig_shrub" => |c| c.question.species.group == Group::Shrub
+    DigShrub = "dig_shrub" => |c| c.tree.species.group == Group::Shrub
         && c.base() > 2.5 && c.base() <= 4.0,
     /// Basal bark over 4 in.
     BasalOverFour = "basal_over_4" => |c| c.size(4.0) > 4.0,
@@ -263,7 +262,7 @@ conditions! {
     /// Cut stump under half an inch.
     StumpThin = "stump_under_half" => |c| c.under(0.5),
     /// Conifer.
-    Conifer = "conifer" => |c| c.question.species.group == Group::Conifer,
+    Conifer = "conifer" => |c| c.tree.species.group == Group::Conifer,
     /// Oak in its months.
     OakWilt = "oak_wilt_months" => |c| c.oak_wilt,
     /// Ash with the borer.
@@ -272,7 +271,7 @@ conditions! {
     AmericanElm = "american_elm" => |c| c.has(Trait::AmericanElm),
     /// Living pines near, in the beetles' months.
     PinesNear = "pines_near" => |c| c.has(Trait::Pine)
-        && c.question.same_genus_near == Some(true) && c.beetle_months() && !c.ignore_months,
+        && c.tree.same_genus_near == Some(true) && c.beetle_months() && !c.ignore_months,
     /// The bark does not slip on the day.
     NotSlipping = "bark_not_slipping" => |c| c.slips == Some(false),
     /// Heavy flow of sap.
@@ -282,12 +281,12 @@ conditions! {
     /// Tree-of-heaven.
     HeavenStump = "heaven_stump" => |c| c.has(Trait::TreeOfHeaven),
     /// No herbicide.
-    NoHerbicide = "no_herbicide" => |c| c.question.herbicide == Herbicide::No,
+    NoHerbicide = "no_herbicide" => |c| c.tree.herbicide == Herbicide::No,
     /// Only to kill.
-    KillOnly = "kill_only" => |c| c.question.goal == Goal::Kill,
+    KillOnly = "kill_only" => |c| c.tree.goal == Goal::Kill,
     /// Dead.
-    Dead = "dead" => |c| c.question.condition == Life::Dead || c.stem.live_share <= 0.0,
+    Dead = "dead" => |c| c.tree.condition == Life::Dead || c.stem.live_share <= 0.0,
     /// Dead, and something stands in the zone.
-    DeadClear = "dead_nothing_near" => |c| (c.question.condition == Life::Dead || c.stem.live_share <= 0.0)
+    DeadClear = "dead_nothing_near" => |c| (c.tree.condition == Life::Dead || c.stem.live_share <= 0.0)
         && !c.target_in_zone(),
 }

@@ -6,7 +6,6 @@
 
 use crate::models::calibrate::{NoRate, Rate};
 use crate::models::outlook::Share;
-use crate::question::Question;
 use crate::terms::cite::Cite;
 use crate::terms::cite::cite;
 use crate::terms::method::Method;
@@ -79,6 +78,17 @@ pub struct MethodMinutes {
 
 /// The quantile of P90 on both sides together: 2 x 1.2816.
 const SPREAD: f64 = 2.563;
+
+/// How fast a crew works and walks, as far as it is known.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Pace {
+    /// Walking from the last tree, minutes; none when not given.
+    pub walk_min: Option<f64>,
+    /// A practised crew.
+    pub practised: bool,
+    /// The crew's own rate, from trees that it timed.
+    pub rate: Option<Rate>,
+}
 
 /// One stem to ring.
 #[derive(Clone, Copy, Debug)]
@@ -166,7 +176,7 @@ pub struct OwnRate {
     pub rate: Rate,
     /// P10, P50 and P90 of the crew's minutes over the model's.
     pub factor: Three,
-    /// Trees that were timed for it, where they came with the question, and their minutes.
+    /// Trees that were timed for it, where they came with the tree, and their minutes.
     pub timed: Option<(usize, f64)>,
 }
 
@@ -272,14 +282,15 @@ impl LogNormal {
 #[must_use]
 pub fn minutes(
     constants: &EffortConstants,
-    question: &Question,
+    limbs: Limbs,
+    pace: &Pace,
     stems: &[Work],
     slip: f64,
 ) -> Option<Effort> {
     if stems.is_empty() {
         return None;
     }
-    let limby = match question.limbs {
+    let limby = match limbs {
         Limbs::None => constants.limby_ft[0],
         Limbs::Some => constants.limby_ft[1],
         Limbs::Many => constants.limby_ft[2],
@@ -306,12 +317,12 @@ pub fn minutes(
         tasks.scrape += constants.scrape.likely * feet;
     }
     // The crew's own rate holds its practice already.
-    let crew = if question.practised && question.rate.is_none() {
+    let crew = if pace.practised && pace.rate.is_none() {
         constants.practised
     } else {
         1.0
     };
-    let delays = question
+    let delays = pace
         .rate
         .map_or(constants.delays, |rate| rate.delays(constants));
     let delays = Moments::of(delays, crew);
@@ -319,7 +330,7 @@ pub fn minutes(
     let tight = apart
         .plus(bark.times(Moments::of(constants.tight, 1.0)))
         .times(delays);
-    let walk = question.walk_min.unwrap_or(constants.walk_min);
+    let walk = pace.walk_min.unwrap_or(constants.walk_min);
     let work = [slipping, tight];
     let once = ends(constants, work, slip, walk);
     let mut because = vec![
@@ -330,7 +341,7 @@ pub fn minutes(
         cite("BEECH", "dormant shear"),
         Cite::own("effort: scoring, scraping, tight bark, walking"),
     ];
-    if question.rate.is_some() {
+    if pace.rate.is_some() {
         because.push(Cite::measured("trees that were timed"));
     }
     Some(Effort {

@@ -1,6 +1,5 @@
 //! What the snag leaves: who may use it, how long it may stand.
 
-use crate::reference::Reference;
 use crate::terms::cite::cite;
 use crate::terms::cite::{Cite, Grade};
 use crate::terms::quantity::{M_PER_FT, inches};
@@ -89,7 +88,8 @@ const RANGE: (f64, f64) = (0.5, 2.0);
 /// What a snag of this size and height leaves.
 #[must_use]
 pub fn judge(
-    reference: &'static Reference,
+    cavity_users: &'static [CavityUser],
+    snag_guides: &'static [SnagGuide],
     species: &Species,
     dbh_mm: f64,
     height_m: Option<f64>,
@@ -103,7 +103,7 @@ pub fn judge(
             || country.is_some_and(|code| regions.contains(&code))
     };
     let mut users: Vec<User> = Vec::new();
-    for row in reference.cavity_users {
+    for row in cavity_users {
         let fits = row.min_dbh_in.is_some_and(|least| inches >= least)
             && row
                 .min_height_ft
@@ -119,7 +119,7 @@ pub fn judge(
     }
     // Two passes, not a sort.
     let of = |own: bool| {
-        let guides = reference.snag_guides.iter();
+        let guides = snag_guides.iter();
         guides.filter(move |guide| here(guide.regions) == own)
     };
     let guides_here = of(true).count();
@@ -131,7 +131,7 @@ pub fn judge(
     Habitat {
         feeding_wood_only: inches < CAVITIES_IN,
         users,
-        region_known: reference.cavity_users.iter().any(|row| here(row.regions)),
+        region_known: cavity_users.iter().any(|row| here(row.regions)),
         half_life_years: (half * RANGE.0, half, half * RANGE.1),
         durability,
         guides: of(true).chain(of(false)).collect(),

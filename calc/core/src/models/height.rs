@@ -1,11 +1,10 @@
 //! Total height from diameter: what is shown, and the taller one that hazard is judged by.
 
-use crate::question::Question;
-use crate::reference::Reference;
 use crate::terms::cite::{Cite, Finding};
 use crate::terms::quantity::M_PER_FT;
 use crate::terms::species::{Form, Group, HeightRow, Species};
 use crate::terms::tree::Setting;
+use crate::terms::tree::Tree;
 use libm::{exp, fmax, fmin, log, pow, sqrt};
 use serde::Serialize;
 
@@ -150,16 +149,15 @@ fn ends(values: &[f64]) -> Option<(f64, f64)> {
 
 /// The height that hazard is judged by, metres. The spared stem counts too, so it is the largest of all stems.
 #[must_use]
-pub fn hazard_m(reference: &'static Reference, question: &Question) -> f64 {
-    judge(reference, question).hazard_m
+pub fn hazard_m(constants: &HeightConstants, all: &[Species], tree: &Tree) -> f64 {
+    judge(constants, all, tree).hazard_m
 }
 
 /// The heights that a measurement is believed in without asking again, metres; any, for an unknown species.
 #[must_use]
-pub fn likely_m(reference: &'static Reference, question: &Question) -> (f64, f64) {
-    let constants = &reference.constants.height;
-    let dbh = question.largest().dbh.mm();
-    ends(&heights_m(question.species, dbh, |_| true)).map_or(
+pub fn likely_m(constants: &HeightConstants, tree: &Tree) -> (f64, f64) {
+    let dbh = tree.largest().dbh.mm();
+    ends(&heights_m(tree.species, dbh, |_| true)).map_or(
         (0.0, f64::INFINITY),
         |(smallest, tallest)| {
             (
@@ -170,15 +168,14 @@ pub fn likely_m(reference: &'static Reference, question: &Question) -> (f64, f64
     )
 }
 
-/// All heights of the tree: those of its largest stem.
+/// All heights of the tree: those of its largest stem. `all` is the whole table of species, for one that is unknown.
 #[must_use]
-pub fn judge(reference: &'static Reference, question: &Question) -> Height {
-    let constants = &reference.constants.height;
-    let species = question.species;
-    let dbh = question.largest().dbh.mm();
+pub fn judge(constants: &HeightConstants, all: &[Species], tree: &Tree) -> Height {
+    let species = tree.species;
+    let dbh = tree.largest().dbh.mm();
     let known = ends(&heights_m(species, dbh, |_| true));
-    let whole_table = known.is_none() && question.height.is_none();
-    let (smallest, tallest) = known.unwrap_or_else(|| of_whole_table(reference, dbh));
+    let whole_table = known.is_none() && tree.height.is_none();
+    let (smallest, tallest) = known.unwrap_or_else(|| of_whole_table(all, dbh));
     let mut hazard = tallest * constants.hazard;
     let mut larger_than_grows = false;
     if species.group == Group::Shrub && !species.unknown {
@@ -196,18 +193,18 @@ pub fn judge(reference: &'static Reference, question: &Question) -> Height {
         }
     }
     because.push(Cite::own("hazard height: tallest row x 1.15"));
-    let mut height = shown(question.setting, species, dbh);
+    let mut height = shown(tree.setting, species, dbh);
     height.hazard_m = hazard;
     height.smallest_m = smallest;
     height.tallest_m = tallest;
     height.larger_than_grows = larger_than_grows;
     height.whole_table = whole_table;
     height.because = because;
-    if let Some(measured) = question.height {
+    if let Some(measured) = tree.height {
         let m = measured.m();
         let odd = known.is_some()
             && (m < smallest * constants.ask_below || m > tallest * constants.ask_above);
-        height.ask_again = odd && !question.height_confirmed;
+        height.ask_again = odd && !tree.height_confirmed;
         height.shown_m = Some(m);
         height.low_m = Some(m);
         height.high_m = Some(m);
@@ -260,9 +257,9 @@ fn shown(setting: Setting, species: &Species, dbh: f64) -> Height {
 }
 
 /// Smallest and tallest row of the whole table at a diameter, metres.
-fn of_whole_table(reference: &'static Reference, dbh: f64) -> (f64, f64) {
+fn of_whole_table(species: &[Species], dbh: f64) -> (f64, f64) {
     let mut all = Vec::new();
-    for species in reference.species {
+    for species in species {
         all.extend(heights_m(species, dbh, |_| true));
     }
     ends(&all).unwrap_or((0.0, 0.0))

@@ -195,7 +195,7 @@ pub fn near_limit(
     head: Method,
 ) -> Option<(f64, Method)> {
     let inches = inches(case.dbh_mm);
-    let shrub = case.question.species.group == Group::Shrub;
+    let shrub = case.tree.species.group == Group::Shrub;
     let at_base = |limit: f64| limit / case.base_over_dbh;
     let mut limits: Vec<f64> = LIMITS_IN
         .iter()
@@ -217,7 +217,7 @@ pub fn near_limit(
         let mut other = *case;
         other.dbh_mm = limit * step * MM_PER_IN;
         let lines = levels(rules, &other);
-        let method = headline(&lines, case.question.goal, other.dbh_mm, |_| true);
+        let method = headline(&lines, case.tree.goal, other.dbh_mm, |_| true);
         (method != head).then_some((limit, method))
     })
 }
@@ -234,7 +234,7 @@ type Own = (&'static str, Cell, fn(Method) -> bool);
 
 /// The rules of the group that hold for a case.
 fn of_group(case: &Case<'_>) -> impl Iterator<Item = Own> {
-    let tighten = case.question.tighten();
+    let tighten = case.tree.tighten;
     let months: Own = (
         GROUP_MONTHS,
         Cell {

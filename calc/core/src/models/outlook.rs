@@ -1,6 +1,5 @@
 //! Outlook: what share of such stems is dead by the end of season 1, 2 and 3. Never a single point.
 
-use crate::reference::Reference;
 use crate::terms::cite::Cite;
 use crate::terms::cite::cite;
 use crate::terms::quantity::inches;
@@ -189,17 +188,21 @@ pub fn class(species: &Species) -> Option<OutlookClass> {
     })
 }
 
-/// Outlook of a stem with a complete, clean, peeled ring of 4 in or more, sprouts taken off.
+/// Outlook of a stem with a complete, clean, peeled ring of 4 in or more, sprouts taken off: the row of its class and
+/// size, and what rows of the species itself put in its place.
 #[must_use]
-pub fn judge(reference: &'static Reference, species: &Species, dbh_mm: f64) -> Option<Outlook> {
+pub fn judge(
+    rows: &'static [OutlookRow],
+    of_species: &'static [OutlookOverride],
+    species: &Species,
+    dbh_mm: f64,
+) -> Option<Outlook> {
     let class = class(species)?;
     let inches = inches(dbh_mm);
-    let row = reference
-        .outlook
+    let row = rows
         .iter()
         .find(|row| row.class == class && holds(row.size, inches))?;
-    let mut own: Vec<&'static OutlookOverride> = reference
-        .outlook_species
+    let mut own: Vec<&'static OutlookOverride> = of_species
         .iter()
         .filter(|row| row.scientific == species.scientific && holds(row.size, inches))
         .collect();

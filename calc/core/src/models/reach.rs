@@ -1,10 +1,10 @@
 //! Reach: what could it hit? Settled before any method; the worst outcome wins.
 
-use crate::question::Question;
 use crate::terms::cite::{Cite, cite};
 use crate::terms::quantity::{M_PER_FT, MM_PER_IN};
 use crate::terms::small::sort::sort;
 use crate::terms::species::Group;
+use crate::terms::tree::Tree;
 use crate::terms::tree::{Reply, Sign, Target, TargetKind};
 use crate::terms::words::words;
 use serde::Serialize;
@@ -164,17 +164,17 @@ fn counts(kind: TargetKind) -> bool {
 #[must_use]
 pub fn judge(
     constants: &ReachConstants,
-    question: &Question,
+    tree: &Tree,
     height_m: f64,
     height_known: bool,
     shortest_m: f64,
 ) -> Reach {
-    let largest = question.largest().dbh.mm();
+    let largest = tree.largest().dbh.mm();
     let small = largest <= constants.small_mm
-        && (height_m <= constants.small_m || question.species.group == Group::Shrub);
+        && (height_m <= constants.small_m || tree.species.group == Group::Shrub);
     let cx = Context {
         constants,
-        question,
+        tree,
         height_m,
         height_known,
         shortest_m,
@@ -206,7 +206,7 @@ pub fn judge(
     } else {
         constants.zone
     };
-    let strong = question.signs.iter().any(|sign| hollow(*sign));
+    let strong = tree.signs.iter().any(|sign| hollow(*sign));
     let two = height_m * constants.people_out;
     let near = targets
         .iter()
@@ -242,7 +242,7 @@ pub(crate) fn hollow(sign: Sign) -> bool {
 
 struct Context<'a> {
     constants: &'a ReachConstants,
-    question: &'a Question,
+    tree: &'a Tree,
     height_m: f64,
     height_known: bool,
     shortest_m: f64,
@@ -252,19 +252,19 @@ struct Context<'a> {
 impl Context<'_> {
     fn targets(&self) -> Vec<Judged> {
         let mut judged: Vec<Judged> = self
-            .question
+            .tree
             .targets
             .iter()
             .enumerate()
             .map(|(index, target)| self.target(Some(index), target))
             .collect();
         let listed = self
-            .question
+            .tree
             .targets
             .iter()
             .any(|target| target.kind == TargetKind::Line);
         // "Yes" without a listed line is a line without a distance.
-        if self.question.line_within_reach == Some(Reply::Yes) && !listed {
+        if self.tree.line_within_reach == Some(Reply::Yes) && !listed {
             let line = Target {
                 kind: TargetKind::Line,
                 distance: None,
@@ -295,7 +295,7 @@ impl Context<'_> {
         let mut zone_m = self.height_m * zone;
         if target.kind == TargetKind::Line {
             let kv = target.voltage.map(|v| v.kv());
-            let factor = self.question.tighten().distance_factor;
+            let factor = self.tree.tighten.distance_factor;
             zone_m = zone_m.max(approach_m(constants, kv) * factor);
         }
         let distance_m = target.distance.map(|distance| distance.m());
@@ -352,19 +352,19 @@ impl Context<'_> {
 
     /// What keeps the list from being complete, the most telling first.
     fn missing(&self) -> Vec<Why> {
-        let question = self.question;
-        let none = question.none_in_reach;
+        let tree = self.tree;
+        let none = tree.none_in_reach;
         let mut missing = Vec::new();
-        let listed_line = question
+        let listed_line = tree
             .targets
             .iter()
             .any(|target| target.kind == TargetKind::Line);
         let complete = none
-            || question
+            || tree
                 .targets
                 .iter()
                 .any(|target| counts(target.kind) && target.kind != TargetKind::Line);
-        let unknown = question
+        let unknown = tree
             .targets
             .iter()
             .any(|target| counts(target.kind) && target.distance.is_none());
@@ -374,7 +374,7 @@ impl Context<'_> {
         if unknown {
             missing.push(Why::DistanceUnknown);
         }
-        let answered = match question.line_within_reach {
+        let answered = match tree.line_within_reach {
             Some(Reply::No | Reply::Yes) => true,
             Some(Reply::CantTell) => false,
             None => listed_line || none,
@@ -392,7 +392,7 @@ impl Context<'_> {
     /// Whether weak points and something near make it a professional's tree.
     fn weak(&self, missing: &[Why]) -> bool {
         let two = self.height_m * self.constants.people_out;
-        let signs = &self.question.signs;
+        let signs = &self.tree.signs;
         let strong = signs
             .iter()
             .any(|sign| hollow(*sign) || *sign == Sign::LeanToward);
@@ -400,7 +400,7 @@ impl Context<'_> {
             .iter()
             .any(|sign| matches!(sign, Sign::DeadTop | Sign::Vines | Sign::LeanAway));
         let mut near = self
-            .question
+            .tree
             .targets
             .iter()
             .filter(|target| counts(target.kind))

@@ -1,8 +1,8 @@
 //! How wide the ring of bark must be.
 
-use crate::question::Question;
 use crate::terms::cite::Cite;
 use crate::terms::species::{Group, Suitability, Trait};
+use crate::terms::tree::Tree;
 use crate::terms::tree::{Stem, Vigour};
 use crate::terms::words::words;
 use serde::Serialize;
@@ -68,13 +68,8 @@ words! {
 ///
 /// better = min(most, max(at least, F r n, D/2, D where the species bridges)).
 #[must_use]
-pub fn width(
-    constants: &RingConstants,
-    question: &Question,
-    stem: &Stem,
-    bark_mm: f64,
-) -> Option<Ring> {
-    let species = question.species;
+pub fn width(constants: &RingConstants, tree: &Tree, stem: &Stem, bark_mm: f64) -> Option<Ring> {
+    let species = tree.species;
     if species.suitability == Suitability::NotApplicable || stem.live_share <= 0.0 {
         return None;
     }
@@ -82,7 +77,7 @@ pub fn width(
     let at_least = constants
         .least_mm
         .max(species.ring_minimum_mm.unwrap_or(0.0));
-    let closure = match question.vigour {
+    let closure = match tree.vigour {
         Vigour::Slow => constants.closure_mm[0],
         Vigour::Ordinary => constants.closure_mm[1],
         Vigour::Fast => constants.closure_mm[2],
@@ -96,7 +91,7 @@ pub fn width(
     if dbh > constants.large_mm && species.suitability != Suitability::Suitable {
         seasons += constants.seasons_large;
     }
-    if question.spared().is_some() {
+    if tree.spared().is_some() {
         seasons += constants.seasons_spared;
     }
     let outlasts = constants.closure_factor * closure * seasons;

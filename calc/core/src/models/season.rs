@@ -1,19 +1,16 @@
-//! From a question to a season: which knowledge of the place and the leaf-out the timing engine is given.
+//! From a tree, its place and what was seen there to a season: which knowledge the timing engine is given.
 
-use crate::question::{LeafOut, Question};
-use crate::reference::Constants;
-use crate::terms::cite::Cite;
-use crate::terms::cite::Grade;
+use crate::terms::cite::{Cite, Grade};
 use crate::terms::place::Place;
-use crate::terms::tree::{Condition, Dry, Stage, Vigour};
+use crate::terms::tree::{Condition, DrySpell, Tree, Vigour};
+use crate::timing;
 use crate::timing::closed_months::Topic;
 use crate::timing::doy::season_year;
 use crate::timing::spring::{BadLine, Doubt};
 use crate::timing::{
-    self, Ask, DrySpell, Growth, Observed, PointClimate, Season, Site, Station, TreeTiming, Where,
-    climate,
+    Ask, Basis, Constants, Daily, Fill, Flag, Observed, PointClimate, Season, Site, Station,
+    TreeTiming, Verdict, Where, climate,
 };
-use crate::timing::{Basis, Fill, Flag, Verdict};
 use chrono::NaiveDate;
 use serde::Serialize;
 
@@ -201,6 +198,23 @@ pub struct Rules {
     pub because: Cite,
 }
 
+/// What is asked of a season: the tree, where it stands, and what was seen there.
+#[derive(Clone, Copy, Debug)]
+pub struct SeasonFacts<'a> {
+    /// The tree.
+    pub tree: &'a Tree,
+    /// Where it stands.
+    pub place: &'a Place,
+    /// Leaf-out seen this year.
+    pub leafed_out: Option<Observed>,
+    /// This spring's own daily temperatures; empty where there are none.
+    pub spring: &'a [Daily],
+    /// How long it has been dry.
+    pub dry_spell: DrySpell,
+    /// The day that judging starts from.
+    pub start: NaiveDate,
+}
+
 /// What is known of the place beyond the question: looked up in a table that is fetched, so it is handed in.
 #[derive(Clone, Debug, Default)]
 pub struct Local {
@@ -213,88 +227,60 @@ pub struct Local {
 }
 
 impl Local {
-    /// Looks up the climate of a question's place; `stations` is empty where the table is not at hand.
+    /// Looks up the climate of a place; `stations` is empty where the table is not at hand.
     #[must_use]
-    pub fn of(constants: &Constants, question: &Question, stations: &[Station]) -> Self {
-        let Place::Point {
-            latitude,
-            longitude,
-            elevation,
-        } = question.place
-        else {
+    pub fn of(constants: &Constants, place: &Place, stations: &[Station]) -> Self {
+        let Some(point) = site(place) else {
             return Self::default();
         };
-        let point = site(latitude, longitude, elevation);
         Self {
-            climate: climate::at(stations, point, &constants.timing).ok(),
+            climate: climate::at(stations, point, constants).ok(),
             table_missing: stations.is_empty(),
-            meant: climate::meant(stations, point, &constants.timing),
+            meant: climate::meant(stations, point, constants),
         }
     }
 }
 
-/// The season of the tree of a question.
+/// The season of a tree.
 #[must_use]
-pub fn of<'c>(constants: &'c Constants, question: &Question, local: &Local) -> Season<'c> {
-    let species = question.species;
+pub fn of<'c>(constants: &'c Constants, facts: &SeasonFacts<'_>, local: &Local) -> Season<'c> {
+    let species = facts.tree.species;
     let ask = Ask {
         tree: TreeTiming {
             wood: species.wood,
             f_sum: species.budbreak_sum,
             f_is_estimate: species.budbreak.grade == Grade::Assumption,
         },
-        place: place(question, local),
-        observed: question.leafed_out.map(observed),
-        spring: question.spring.as_ref().map_or(&[], |table| &table.days),
-        dry_spell: match question.dry_spell {
-            Dry::None => DrySpell::None,
-            Dry::TwoWeeks => DrySpell::TwoWeeks,
-            Dry::Month => DrySpell::Month,
+        place: match (&local.climate, site(facts.place)) {
+            (Some(climate), Some(_)) => Where::Climate(climate),
+            (None, Some(point)) => Where::Site(point),
+            (_, None) => Where::Hemisphere(facts.place.hemisphere()),
         },
+        observed: facts.leafed_out,
+        spring: facts.spring,
+        dry_spell: facts.dry_spell,
         // How long it has been dry says nothing of the seasons after.
-        dry_in: Some(season_year(
-            question.day.start(),
-            question.place.hemisphere(),
-        )),
-        growth: match (question.vigour, question.condition) {
-            (Vigour::Slow, _) | (_, Condition::Declining) => Growth::Slow,
-            (Vigour::Fast, _) => Growth::Fast,
-            (Vigour::Ordinary, _) => Growth::Ordinary,
+        dry_in: Some(season_year(facts.start, facts.place.hemisphere())),
+        growth: match facts.tree.condition {
+            Condition::Declining => Vigour::Slow,
+            _ => facts.tree.vigour,
         },
     };
-    timing::season(&ask, &constants.timing)
+    timing::season(&ask, constants)
 }
 
-fn place<'a>(question: &Question, local: &'a Local) -> Where<'a> {
-    match (&local.climate, &question.place) {
-        (Some(climate), Place::Point { .. }) => Where::Climate(climate),
-        (_, Place::Hemisphere(hemisphere)) => Where::Hemisphere(*hemisphere),
-        (
-            None,
-            Place::Point {
-                latitude,
-                longitude,
-                elevation,
-            },
-        ) => Where::Site(site(*latitude, *longitude, *elevation)),
-    }
-}
-
-fn site(lat: f64, lon: f64, elev_m: Option<f64>) -> Site {
-    Site { lat, lon, elev_m }
-}
-
-fn observed(seen: LeafOut) -> Observed {
-    Observed {
-        stage: match seen.stage {
-            Stage::BudsOpen => timing::Stage::BudsOpen,
-            Stage::LeavesFull => timing::Stage::LeavesFull,
-            Stage::FirstLeaf => timing::Stage::FirstLeaf,
-        },
-        date: seen.date,
-        elsewhere: seen
-            .elsewhere
-            .map(|(lat, lon, elev_m)| site(lat, lon, elev_m)),
-        rates: seen.rates,
+/// The point of a place; none where only the hemisphere is known.
+fn site(place: &Place) -> Option<Site> {
+    match *place {
+        Place::Point {
+            latitude,
+            longitude,
+            elevation,
+        } => Some(Site {
+            lat: latitude,
+            lon: longitude,
+            elev_m: elevation,
+        }),
+        Place::Hemisphere(_) => None,
     }
 }

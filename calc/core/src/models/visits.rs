@@ -1,8 +1,7 @@
 //! Visits after the ring: when to come back, and what for.
 
-use crate::question::Question;
 use crate::terms::place::Hemisphere;
-use crate::terms::species::Suitability;
+use crate::terms::species::{Species, Suitability};
 use crate::terms::words::words;
 use chrono::{Datelike, Days, NaiveDate};
 use serde::Serialize;
@@ -48,8 +47,8 @@ const ROUNDS: [(u32, u32); 3] = [(5, 5), (7, 7), (9, 9)];
 /// The visits after a ring on `day`. The season of ringing is this one if it is done before midsummer,
 /// else the next; months are turned over in the south. Assumption, from the intervals of the response notes.
 #[must_use]
-pub fn plan(question: &Question, day: NaiveDate) -> Vec<Visit> {
-    let south = question.place.hemisphere() == Hemisphere::South;
+pub fn plan(species: &Species, hemisphere: Hemisphere, day: NaiveDate) -> Vec<Visit> {
+    let south = hemisphere == Hemisphere::South;
     let later = |days: u64| day.checked_add_days(Days::new(days)).unwrap_or(day);
     let mut visits = vec![Visit {
         kind: VisitKind::Recheck,
@@ -78,7 +77,7 @@ pub fn plan(question: &Question, day: NaiveDate) -> Vec<Visit> {
     for round in ROUNDS {
         push(VisitKind::Sprouts, 2, round);
     }
-    let once = question.species.suitability == Suitability::Suitable;
+    let once = species.suitability == Suitability::Suitable;
     if once {
         push(VisitKind::Sprouts, 3, ROUNDS[1]);
     } else {

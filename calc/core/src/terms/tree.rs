@@ -1,8 +1,78 @@
 //! A tree as the models look at it: its stems, what it could hit, its health, what is wanted of it. Nothing of a form.
 
-use crate::terms::quantity::{BarkThickness, Dbh, Slope, TargetDistance, Voltage};
+use crate::terms::quantity::{BarkThickness, Dbh, Slope, TargetDistance, TotalHeight, Voltage};
+use crate::terms::species::Species;
+use crate::terms::tighten::Tighten;
 use crate::terms::words::words;
 use serde::Serialize;
+
+/// A tree: what the models look at.
+#[derive(Clone, Debug)]
+pub struct Tree {
+    /// The species.
+    pub species: &'static Species,
+    /// One stem or more, in the order given.
+    pub stems: Vec<Stem>,
+    /// Woods or open-grown.
+    pub setting: Setting,
+    /// Measured total height.
+    pub height: Option<TotalHeight>,
+    /// Whether the asker confirmed a height that looks odd for this species and size.
+    pub height_confirmed: bool,
+    /// What it could hit.
+    pub targets: Vec<Target>,
+    /// Any overhead line within two heights?
+    pub line_within_reach: Option<Reply>,
+    /// Nothing that counts stands within two heights.
+    pub none_in_reach: bool,
+    /// Alive, declining, dead.
+    pub condition: Condition,
+    /// Signs of damage or lean.
+    pub signs: Vec<Sign>,
+    /// How fast it grows.
+    pub vigour: Vigour,
+    /// Limby stem below the ring.
+    pub limbs: Limbs,
+    /// Whether every stem of the clone can be ringed.
+    pub whole_clone: Option<bool>,
+    /// Whether living trees of its genus stand near (pines and elms).
+    pub same_genus_near: Option<bool>,
+    /// What it is for.
+    pub goal: Goal,
+    /// Whether herbicide may be used.
+    pub herbicide: Herbicide,
+    /// What the group that asks makes more cautious; nothing without a group.
+    pub tighten: Tighten,
+}
+
+impl Tree {
+    /// The thickest stem: it decides height, hazard and headline.
+    #[must_use]
+    pub fn largest(&self) -> &Stem {
+        // No reader lets an empty list through, so the first stem is there. Ties go by bark and live share, so that
+        // the order of the list decides nothing.
+        let key = |stem: &Stem| {
+            let bark = stem.bark.map_or(0.0, |bark| bark.mm());
+            [stem.dbh.mm(), stem.live_share, bark]
+        };
+        self.stems.iter().fold(&self.stems[0], |largest, stem| {
+            if key(stem) > key(largest) {
+                stem
+            } else {
+                largest
+            }
+        })
+    }
+
+    /// Which stem is spared, when the goal says so.
+    #[must_use]
+    pub fn spared(&self) -> Option<usize> {
+        match self.goal {
+            Goal::SpareOne(stem) => Some(stem),
+            Goal::Wildlife | Goal::Kill => None,
+        }
+    }
+}
 
 /// One stem.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -117,20 +187,24 @@ words! {
     }
 }
 words! {
-    /// Growth in an ordinary year.
+    /// How fast it grows in an ordinary year.
+    #[derive(Default)]
     pub enum Vigour {
-        /// Slow.
+        /// Slow: the bark binds earlier.
         Slow,
         /// Ordinary.
+        #[default]
         Ordinary,
-        /// Fast.
+        /// Fast: the bark binds later.
         Fast,
     }
 }
 words! {
     /// How long it has been dry.
-    pub enum Dry {
+    #[derive(Default)]
+    pub enum DrySpell {
         /// It has not.
+        #[default]
         None,
         /// Two weeks.
         TwoWeeks,
@@ -152,11 +226,11 @@ words! {
 words! {
     /// What was seen of the leaves.
     pub enum Stage {
-        /// Half the buds are open.
+        /// Half the buds are open: the day itself is the budbreak.
         BudsOpen,
-        /// Leaves are nearly full size.
+        /// Leaves are nearly full size (75 %): the budbreak was 22 days before.
         LeavesFull,
-        /// The first leaf.
+        /// The first leaf was seen: half the buds follow 4 days later.
         FirstLeaf,
     }
 }

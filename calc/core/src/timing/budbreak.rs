@@ -1,12 +1,13 @@
 //! The day on which half the buds are open, from sums of degree-days.
 
+use super::Observed;
 use super::climate::PointClimate;
 use super::constants::Constants;
 use super::degree_days::{Method, day, expected};
 use super::doy::{YEAR, absolute};
 use super::spring::Daily;
-use super::{Observed, Stage};
 use crate::terms::place::Hemisphere;
+use crate::terms::tree::Stage;
 
 /// First day of the sums, as a day of the year.
 #[must_use]

@@ -3,9 +3,9 @@
 use super::climate::PointClimate;
 use super::constants::Constants;
 use super::doy::YEAR;
-use super::{DrySpell, Growth};
 use crate::terms::place::Hemisphere;
 use crate::terms::species::WoodClass;
+use crate::terms::tree::{DrySpell, Vigour};
 
 /// One season's window. Fractional days counted from the start of the season's year, spreads in days.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -82,7 +82,7 @@ pub fn curve(
     conifer_opens: f64,
     hemisphere: Hemisphere,
     sd_budbreak: f64,
-    (dry, growth): (DrySpell, Growth),
+    (dry, growth): (DrySpell, Vigour),
     c: &Constants,
 ) -> Curve {
     let half = match hemisphere {
@@ -132,9 +132,9 @@ pub fn curve(
     };
     let earlier = c.dry_step() * steps
         + match growth {
-            Growth::Slow => c.slow_earlier(),
-            Growth::Ordinary => 0.0,
-            Growth::Fast => -c.fast_later(),
+            Vigour::Slow => c.slow_earlier(),
+            Vigour::Ordinary => 0.0,
+            Vigour::Fast => -c.fast_later(),
         };
     let best_to = (half + to + to_slope * x - earlier).max(best_from + c.best_at_least());
     let closes = (half + end + end_slope * x - earlier).max(best_to + c.closing_at_least());

@@ -6,9 +6,10 @@ use super::constants::Constants;
 use super::curve::{Dated, conifer_opening, curve};
 use super::doy::season_year;
 use super::season::{Basis, Kind, Season};
-use super::{Ask, DrySpell, Flag, Where, shift};
+use super::{Ask, Flag, Where, shift};
 use crate::terms::place::Hemisphere;
 use crate::terms::species::WoodClass;
+use crate::terms::tree::DrySpell;
 
 /// The season of a tree: the engine's one entry point.
 ///

@@ -42,6 +42,7 @@ pub use verdict::{Fill, Level, Verdict, YearsInTen};
 
 use crate::terms::place::Hemisphere;
 use crate::terms::species::WoodClass;
+use crate::terms::tree::{DrySpell, Stage, Vigour};
 use crate::terms::words::words;
 use chrono::NaiveDate;
 
@@ -68,18 +69,6 @@ pub enum Where<'a> {
     Hemisphere(Hemisphere),
 }
 
-words! {
-    /// What was seen of the leaves.
-    pub enum Stage {
-        /// Half the buds are open: the day itself is the budbreak.
-        BudsOpen,
-        /// Leaves are nearly full size (75 %): the budbreak was 22 days before.
-        LeavesFull,
-        /// The first leaf was seen: half the buds follow 4 days later.
-        FirstLeaf,
-    }
-}
-
 /// A leaf-out that was seen.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Observed {
@@ -91,34 +80,6 @@ pub struct Observed {
     pub elsewhere: Option<Site>,
     /// The rates that carry a date from elsewhere to the tree; [`Rates::Fitted`] is the default.
     pub rates: Rates,
-}
-
-words! {
-    /// How long it has been dry.
-    #[derive(Default)]
-    pub enum DrySpell {
-        /// No dry spell.
-        #[default]
-        None,
-        /// About two weeks.
-        TwoWeeks,
-        /// A month or more.
-        Month,
-    }
-}
-
-words! {
-    /// How fast the tree grows.
-    #[derive(Default)]
-    pub enum Growth {
-        /// Slow, or the tree is declining: the bark binds earlier. Counted once, however many reasons there are.
-        Slow,
-        /// Ordinary.
-        #[default]
-        Ordinary,
-        /// Fast: the bark binds later.
-        Fast,
-    }
 }
 
 /// The whole question to the engine.
@@ -138,7 +99,7 @@ pub struct Ask<'a> {
     /// See `dry_spell`.
     pub dry_in: Option<i32>,
     /// Slow, ordinary or fast; slow also where the tree is declining.
-    pub growth: Growth,
+    pub growth: Vigour,
 }
 
 words! {

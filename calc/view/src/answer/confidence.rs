@@ -74,7 +74,14 @@ fn grades(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
         let timing = &answer.timing;
         let grade = match timing.basis {
             Some(Basis::ObservedHere) => Grade::Measured,
-            Some(_) => cx.say.question.species.budbreak.grade.max(Grade::Related),
+            Some(_) => cx
+                .say
+                .question
+                .tree
+                .species
+                .budbreak
+                .grade
+                .max(Grade::Related),
             None => Grade::Practice,
         };
         let rest = timing.sd_open.map_or_else(String::new, w::take_days);
@@ -85,7 +92,7 @@ fn grades(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
         Grade::Measured
     } else if height.whole_table {
         Grade::Assumption
-    } else if cx.say.question.species.heights_borrowed {
+    } else if cx.say.question.tree.species.heights_borrowed {
         Grade::Related
     } else {
         height_grade(&height.because)
@@ -113,7 +120,7 @@ fn grades(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
         };
         graded(out, w::SURE_DEATHS, grade, rest);
     }
-    let response = cx.say.question.species.response;
+    let response = cx.say.question.tree.species.response;
     graded(out, w::SURE_RESPONSE, response, "");
 }
 
@@ -138,7 +145,7 @@ fn contested(out: &mut Page<'_>, cx: &Region<'_>) {
 /// Is it this tree? Native look-alikes first.
 pub(super) fn identity(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
-    let species = cx.say.question.species;
+    let species = cx.say.question.tree.species;
     let alike = answer.species.look_alikes;
     if alike.is_empty() && !species.unknown {
         return;

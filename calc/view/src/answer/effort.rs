@@ -41,7 +41,7 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
             }),
         _ => w::EACH_BETTER.into(),
     };
-    let rest = w::minutes_for(&width, effort.walk_min, cx.say.question.practised);
+    let rest = w::minutes_for(&width, effort.walk_min, cx.say.question.pace.practised);
     let aria = w::minutes_lead(&span, hours);
     lead(out, aria.as_str(), rest.as_str());
     let scale = if hours { 60.0 } else { 1.0 };
@@ -87,7 +87,7 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
         let minutes = cx.say.question.timed.map_or(0.0, |timed| timed.minutes);
         out.p(w::timed(trees, minutes, Some(why), None));
     }
-    if let Some(crew) = cx.say.group().and_then(|group| group.crew) {
+    if let Some(crew) = cx.say.settings().and_then(|group| group.crew) {
         out.p(w::crew_day(crew, effort.mean_min));
     }
     out.p_class("soft np", w::NO_TABLE);

@@ -9,7 +9,7 @@ use calc::models::reach::Outcome;
 use calc::question::settings::{Contact, ContactKind, Group, LocalCode};
 
 fn group<'a>(cx: &Region<'a>) -> Option<&'a Group> {
-    cx.say.question.group.as_ref()
+    cx.say.group
 }
 
 /// Who is asked in a stop.

@@ -54,7 +54,11 @@ fn method(out: &mut Page<'_>, cx: &Region<'_>, line: &MethodLine, work: &MethodW
     let stands = if line.level >= Level::NotAdvised {
         cat!(level, ".")
     } else {
-        let who = w::who(line.method, line.by_professional, cx.say.question.herbicide);
+        let who = w::who(
+            line.method,
+            line.by_professional,
+            cx.say.question.tree.herbicide,
+        );
         cat!(level, ", ", w::BY, who, ".")
     };
     let mut name = words::phrase::sentence(w::method(line.method));
@@ -119,11 +123,16 @@ pub(super) fn steps(out: &mut Page<'_>, cx: &Region<'_>) {
     let question = cx.say.question;
     let method = answer.headline_method;
     open_part(out, cx, "do p-left", "do", words::ring::DO, w::DO_OTHER);
-    let dead = question.condition == Condition::Dead || question.largest().live_share <= 0.0;
+    let dead =
+        question.tree.condition == Condition::Dead || question.tree.largest().live_share <= 0.0;
     if dead {
         out.p(w::NO_RING_DEAD);
     }
-    let who = w::who(method, answer.headline_by_professional, question.herbicide);
+    let who = w::who(
+        method,
+        answer.headline_by_professional,
+        question.tree.herbicide,
+    );
     lead(
         out,
         cat!(words::phrase::sentence(w::act(method)), "."),
@@ -139,7 +148,7 @@ pub(super) fn steps(out: &mut Page<'_>, cx: &Region<'_>) {
         out.leaf("li", *step);
     }
     out.close();
-    if question.stems.len() > 1 {
+    if question.tree.stems.len() > 1 {
         ring::stems(out, cx, false);
     }
     out.close();

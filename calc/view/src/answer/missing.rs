@@ -73,6 +73,7 @@ fn conditional(out: &mut Page<'_>, cx: &Region<'_>, open_if: &If) {
             reference: cx.say.reference,
             question: cx.say.question,
             answer: &open_if.answer,
+            group: cx.say.group,
         },
         options: cx.options,
         prefix: cat!(&cx.prefix, "if-"),

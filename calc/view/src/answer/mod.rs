@@ -28,6 +28,7 @@ use crate::page::Page;
 use crate::words::{self, Say, verdict as w};
 use calc::answer::{Answer, Outcome};
 use calc::question::Question;
+use calc::question::settings::Group;
 use calc::reference::Reference;
 use frame::Region;
 pub use problems::problems;
@@ -37,6 +38,8 @@ pub use visits::ADVICE_ID;
 /// What the host decides about the region.
 #[derive(Clone, Copy, Debug)]
 pub struct Options<'a> {
+    /// The group whose page it stands on, with its settings.
+    pub group: Option<&'a Group>,
     /// Level of the parts' headings, 2 to 5. The region's own hidden heading stands one above it, from 3 up.
     pub heading_level: u8,
     /// Which calculator answers.
@@ -56,6 +59,7 @@ pub struct Options<'a> {
 impl Default for Options<'_> {
     fn default() -> Self {
         Self {
+            group: None,
             heading_level: 3,
             kind: Kind::TreePlan,
             id_prefix: "",
@@ -80,6 +84,7 @@ pub fn answer(
             reference,
             question,
             answer,
+            group: options.group,
         },
         options,
         prefix: options.id_prefix.into(),

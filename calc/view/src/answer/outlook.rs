@@ -73,7 +73,7 @@ pub(super) fn inside(out: &mut Page<'_>, cx: &Region<'_>, outlook: &Outlook) {
     }
     cited(out, cx, words::phrase::SOURCES, &because);
     out.close_two();
-    if cx.say.question.species.has(Trait::Oak) {
+    if cx.say.question.tree.species.has(Trait::Oak) {
         oaks(out, cx);
     }
     twin(out, cx, w::TWIN_OUTLOOK, &w::HEAD_OUTLOOK);
@@ -115,7 +115,7 @@ fn own_row(out: &mut Page<'_>, cx: &Region<'_>, text: String, because: &[calc::t
 
 /// What was counted on this species, as printed.
 fn deaths(out: &mut Page<'_>, cx: &Region<'_>) {
-    let rows = cx.say.question.species.deaths;
+    let rows = cx.say.question.tree.species.deaths;
     if rows.is_empty() {
         return;
     }

@@ -99,7 +99,7 @@ fn rows(out: &mut Page<'_>, cx: &Region<'_>) {
         out.cell(value);
         out.cell(standing);
     };
-    let largest = cx.say.question.largest().dbh.mm();
+    let largest = cx.say.question.tree.largest().dbh.mm();
     let stem = answer.stems.iter().find(|stem| stem.dbh_mm == largest);
     if let Some(bark) = stem.and_then(|stem| stem.bark.as_ref()) {
         push(
@@ -127,7 +127,7 @@ fn rows(out: &mut Page<'_>, cx: &Region<'_>) {
     if let (Some(opens), Some(closes)) = (answer.timing.opens, answer.timing.closes) {
         push(w::ROW_SLIPS, measure::days(opens, closes), w::MODEL);
     }
-    let wish = match cx.say.question.goal {
+    let wish = match cx.say.question.tree.goal {
         Goal::Wildlife | Goal::SpareOne(_) => w::WISH_SNAG,
         Goal::Kill => w::WISH_DEAD,
     };

@@ -193,7 +193,7 @@ fn values<'a>(html: &'a str, attr: &str) -> Vec<&'a str> {
 
 /// The text of some markup, tags and drawings left out.
 fn plain(question: &Question, found: &Answer) -> String {
-    text::answer(calc_data::reference(), question, found)
+    text::answer(calc_data::reference(), question, found, None)
 }
 
 #[test]

@@ -62,7 +62,7 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
         at_a_visit(out, cx);
     }
     if rings {
-        let larch = cx.say.question.species.scientific.starts_with("Larix");
+        let larch = cx.say.question.tree.species.scientific.starts_with("Larix");
         out.p(w::judge_death(larch));
     }
     if let Some(outlook) = answer.outlook.as_ref().filter(|_| rings) {

@@ -233,15 +233,10 @@ fn keep(view: &View<'_>, out: &mut Page<'_>) {
 /// What the timed trees make, in words.
 pub(super) fn timed_line(view: &View<'_>) -> String {
     let typed = view.sheet.all();
-    let Some(question) = view
-        .draft
-        .question
-        .as_ref()
-        .filter(|_| typed.timed.is_some())
-    else {
+    if view.draft.question.is_none() || typed.timed.is_none() {
         return String::new();
-    };
-    match read_timed(view.reference, question, &typed) {
+    }
+    match read_timed(view.reference, &typed) {
         Err(problems) => all(&problems),
         Ok((timed, rate)) => words::effort::timed(
             timed.trees,

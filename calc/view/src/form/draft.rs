@@ -49,7 +49,9 @@ impl Draft {
         for _ in 0..ROUNDS {
             match read(reference, &typed) {
                 Ok(mut question) => {
-                    question.group = options.group.cloned();
+                    if let Some(group) = options.group {
+                        group.settings.apply(&mut question);
+                    }
                     let local = (options.local)(&question);
                     let answer = without_changes(reference, &question, &local);
                     return Self {
@@ -94,7 +96,7 @@ impl Draft {
     #[must_use]
     pub fn dbh_mm(&self) -> Option<f64> {
         let question = self.question.as_ref().filter(|_| self.sized)?;
-        Some(question.largest().dbh.mm())
+        Some(question.tree.largest().dbh.mm())
     }
 }
 

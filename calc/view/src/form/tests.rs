@@ -295,11 +295,11 @@ fn a_unit_changes_what_a_number_means_and_never_its_characters() {
         assert_eq!(sheet.get("stems[0].diameter"), "14 1/2");
         let read = read(reference, &sheet.typed(reference, today())).unwrap();
         // Heights, distances and bark keep the unit beside them; the trunk takes its own.
-        assert_eq!(read.height.unwrap().m(), 52.0 * 0.3048);
-        assert_eq!(read.targets[0].distance.unwrap().m(), 100.0 * 0.3048);
-        assert_eq!(read.stems[0].bark.unwrap().mm(), 0.4 * 25.4);
+        assert_eq!(read.tree.height.unwrap().m(), 52.0 * 0.3048);
+        assert_eq!(read.tree.targets[0].distance.unwrap().m(), 100.0 * 0.3048);
+        assert_eq!(read.tree.stems[0].bark.unwrap().mm(), 0.4 * 25.4);
         let mm = if unit == "cm" { 145.0 } else { 14.5 * 25.4 };
-        assert_eq!(read.stems[0].dbh.mm(), mm);
+        assert_eq!(read.tree.stems[0].dbh.mm(), mm);
     }
     sheet.set("stems.unit", "in");
     let mut first = before.0;
@@ -372,7 +372,7 @@ fn what_cannot_be_read_yet_leaves_the_rest_of_the_draft() {
     assert!(draft.named && draft.sized);
     assert_eq!(draft.dbh_mm(), Some(30.0 / core::f64::consts::PI * 25.4));
     assert_eq!(
-        draft.question.as_ref().unwrap().targets[1]
+        draft.question.as_ref().unwrap().tree.targets[1]
             .distance
             .unwrap()
             .m(),

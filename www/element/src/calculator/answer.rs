@@ -80,7 +80,9 @@ impl Calculator {
 
     pub(crate) fn show_answer(&self, mut question: Question, typed: &Typed, tell: bool) {
         let reference = calc_data::reference();
-        question.group = self.group();
+        if let Some(group) = self.group() {
+            group.settings.apply(&mut question);
+        }
         let answer = calc::answer::answer(reference, &question, &fetched::local(&question));
         draw_answer(self, &question, &answer);
         self.say(&calc_view::status(
@@ -157,13 +159,12 @@ fn draw_answer(calculator: &Calculator, question: &Question, answer: &Answer) {
     let before = folds(&calculator.region);
     let focused = focused(calculator);
     let mut out = DomOut::new(&calculator.document);
-    answer::answer(
-        &mut out,
-        calc_data::reference(),
-        question,
-        answer,
-        &calculator.options(),
-    );
+    let group = calculator.group();
+    let options = answer::Options {
+        group: group.as_ref(),
+        ..calculator.options()
+    };
+    answer::answer(&mut out, calc_data::reference(), question, answer, &options);
     out.into(&calculator.region);
     for (key, fold) in folds(&calculator.region) {
         if let Some((_, old)) = before.iter().find(|(other, _)| *other == key) {

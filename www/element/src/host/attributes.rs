@@ -112,6 +112,7 @@ impl Calculator {
     pub(crate) fn options(&self) -> answer::Options<'static> {
         let kind = self.kind();
         answer::Options {
+            group: None,
             // Under the heading that is the calculator's own question.
             heading_level: self.heading_level() + u8::from(kind != Kind::TreePlan),
             kind,

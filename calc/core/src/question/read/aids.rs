@@ -6,6 +6,7 @@ use crate::models::at_visit::Seen;
 use crate::models::bark;
 use crate::models::calibrate::{NoRate, Rate, update};
 use crate::models::effort;
+use crate::models::effort::Pace;
 use crate::models::effort::{Three, Work};
 use crate::models::height_aid::HeightBy;
 use crate::models::height_aid::{by_angles, by_shadow, by_stick};
@@ -61,12 +62,11 @@ pub fn height_aid(typed: &Typed) -> Result<(HeightBy, TotalHeight), Vec<Problem>
 /// Every problem of what was typed.
 pub fn timed(
     reference: &'static Reference,
-    question: &Question,
     typed: &Typed,
 ) -> Result<(Timed, Option<Rate>), Vec<Problem>> {
     let mut reader = Reader::new(typed);
     let timed = typed.timed.clone().unwrap_or_default();
-    let read = reader.timed(reference, question, &timed, typed.rate);
+    let read = reader.timed(reference, &timed, typed.rate);
     read.filter(|_| reader.problems.is_empty())
         .ok_or(reader.problems)
 }
@@ -78,9 +78,9 @@ pub(super) fn rate(
     typed: &Typed,
 ) -> Result<Question, Vec<Problem>> {
     if typed.timed.is_some() {
-        let (read, rate) = timed(reference, &question, typed)?;
+        let (read, rate) = timed(reference, typed)?;
         question.timed = Some(read);
-        question.rate = rate.or(question.rate);
+        question.pace.rate = rate.or(question.pace.rate);
     }
     Ok(question)
 }
@@ -139,7 +139,6 @@ impl Reader {
     fn timed(
         &mut self,
         reference: &'static Reference,
-        question: &Question,
         typed: &TimedTyped,
         before: Option<Rate>,
     ) -> Option<(Timed, Option<Rate>)> {
@@ -158,11 +157,10 @@ impl Reader {
         };
         let constants = &reference.constants.effort;
         // The same work without what is this tree's own: walk, limbs, a crew's practice.
-        let mut plain = question.clone();
-        plain.walk_min = Some(0.0);
-        plain.limbs = Limbs::None;
-        plain.practised = false;
-        plain.rate = None;
+        let plain = Pace {
+            walk_min: Some(0.0),
+            ..Pace::default()
+        };
         let mut predicted: Vec<Three> = Vec::new();
         for (at, text) in typed.trees.iter().enumerate() {
             let text = Some(text.clone());
@@ -183,7 +181,7 @@ impl Reader {
                 width_mm,
                 live_share: 1.0,
             };
-            let effort = effort::minutes(constants, &plain, &[work], 1.0)?;
+            let effort = effort::minutes(constants, Limbs::None, &plain, &[work], 1.0)?;
             predicted.push(Three {
                 low: effort.low_min,
                 likely: effort.likely_min,

@@ -12,6 +12,8 @@ use self::numbers::Measure;
 use super::problem::Shown;
 use super::{Code, Day, Found, PlaceTyped, Problem, Question, Text, Typed, find_species, read_day};
 use crate::models::calibrate::Rate;
+use crate::models::effort::Pace;
+use crate::models::height;
 use crate::reference::Reference;
 use crate::terms::number::Unit;
 use crate::terms::place::Hemisphere;
@@ -19,8 +21,10 @@ use crate::terms::place::Place;
 use crate::terms::quantity::{Range, TotalHeight, Units};
 use crate::terms::small::decimals::fixed;
 use crate::terms::small::sort::sort;
+use crate::terms::tighten::Tighten;
+use crate::terms::tree::Tree;
 use crate::terms::tree::{
-    Condition, Dry, Goal, Herbicide, Limbs, Reply, Setting, Sign, Target, TargetKind, Vigour,
+    Condition, DrySpell, Goal, Herbicide, Limbs, Reply, Setting, Sign, Target, TargetKind, Vigour,
 };
 
 /// The most stems that one tree may have.
@@ -72,13 +76,18 @@ pub fn problems_of_place(
 
 /// A target within two heights beside "nothing in reach": one of the two is wrong, and only the asker knows which.
 fn beside_nothing(reference: &'static Reference, question: &Question) -> Vec<Problem> {
-    if !question.none_in_reach {
+    if !question.tree.none_in_reach {
         return Vec::new();
     }
-    let hazard = crate::models::height::hazard_m(reference, question);
+    let hazard = height::hazard_m(
+        &reference.constants.height,
+        reference.species,
+        &question.tree,
+    );
     let two = hazard * reference.constants.reach.people_out;
     let counts = |target: &Target| !matches!(target.kind, TargetKind::Fence | TargetKind::KeepTree);
     question
+        .tree
         .targets
         .iter()
         .enumerate()
@@ -154,73 +163,91 @@ impl Reader {
             .and_then(|visit| self.visit(typed, visit));
         let targets = self.targets(&typed.targets);
         let goal = self.goal(typed, stems.as_ref().map_or(0, Vec::len));
-        Some(Question {
-            units: self.units,
-            line_within_reach: self
-                .choice("line_within_reach", &typed.line_within_reach, Reply::WORDS)
-                .and_then(|at| Reply::ALL.get(at).copied()),
-            setting: self.word_or(
-                "setting",
-                &typed.setting,
-                (Setting::WORDS, Setting::ALL),
-                Setting::Woods,
-            ),
-            condition: self.word_or(
-                "condition",
-                &typed.condition,
-                (Condition::WORDS, Condition::ALL),
-                Condition::Alive,
-            ),
-            herbicide: self.word_or(
-                "herbicide",
-                &typed.herbicide,
-                (Herbicide::WORDS, Herbicide::ALL),
-                Herbicide::NotSaid,
-            ),
-            whole_clone: self.yes_no("whole_clone", &typed.whole_clone),
-            same_genus_near: self.yes_no("same_genus_near", &typed.same_genus_near),
-            vigour: self.word_or(
-                "vigour",
-                &typed.vigour,
-                (Vigour::WORDS, Vigour::ALL),
-                Vigour::Ordinary,
-            ),
-            dry_spell: self.word_or(
-                "dry_spell",
-                &typed.dry_spell,
-                (Dry::WORDS, Dry::ALL),
-                Dry::None,
-            ),
-            limbs: self.word_or(
-                "limbs",
-                &typed.limbs,
-                (Limbs::WORDS, Limbs::ALL),
-                Limbs::None,
-            ),
-            signs: self.signs(&typed.signs),
+        let line_within_reach = self
+            .choice("line_within_reach", &typed.line_within_reach, Reply::WORDS)
+            .and_then(|at| Reply::ALL.get(at).copied());
+        let setting = self.word_or(
+            "setting",
+            &typed.setting,
+            (Setting::WORDS, Setting::ALL),
+            Setting::Woods,
+        );
+        let condition = self.word_or(
+            "condition",
+            &typed.condition,
+            (Condition::WORDS, Condition::ALL),
+            Condition::Alive,
+        );
+        let herbicide = self.word_or(
+            "herbicide",
+            &typed.herbicide,
+            (Herbicide::WORDS, Herbicide::ALL),
+            Herbicide::NotSaid,
+        );
+        let whole_clone = self.yes_no("whole_clone", &typed.whole_clone);
+        let same_genus_near = self.yes_no("same_genus_near", &typed.same_genus_near);
+        let vigour = self.word_or(
+            "vigour",
+            &typed.vigour,
+            (Vigour::WORDS, Vigour::ALL),
+            Vigour::Ordinary,
+        );
+        let dry_spell = self.word_or(
+            "dry_spell",
+            &typed.dry_spell,
+            (DrySpell::WORDS, DrySpell::ALL),
+            DrySpell::None,
+        );
+        let limbs = self.word_or(
+            "limbs",
+            &typed.limbs,
+            (Limbs::WORDS, Limbs::ALL),
+            Limbs::None,
+        );
+        let signs = self.signs(&typed.signs);
+        let pace = Pace {
             walk_min: self.walk(reference, &typed.walk),
-            none_in_reach: typed.none_in_reach,
-            height_confirmed: typed.height_confirmed,
             practised: typed.practised,
             rate: self.rate(typed),
-            cannot_wait: typed.cannot_wait,
+        };
+        let height_by = aid
+            .filter(|(_, aid)| height.is_none_or(|height| aids::agree(height, *aid)))
+            .map(|(by, _)| by);
+        let tree = Tree {
             species: species?,
             stems: stems?,
+            setting,
+            height: height.or(aid.map(|(_, height)| height)),
+            height_confirmed: typed.height_confirmed,
+            targets,
+            line_within_reach,
+            none_in_reach: typed.none_in_reach,
+            condition,
+            signs,
+            vigour,
+            limbs,
+            whole_clone,
+            same_genus_near,
+            goal: goal?,
+            herbicide,
+            tighten: Tighten::default(),
+        };
+        Some(Question {
+            tree,
+            units: self.units,
             day: day?,
             today: given(&typed.today).and_then(|text| read_day(text).ok()),
             place: place?,
-            goal: goal?,
             region,
             leafed_out,
             spring,
-            height_by: aid
-                .filter(|(_, aid)| height.is_none_or(|height| aids::agree(height, *aid)))
-                .map(|(by, _)| by),
-            height: height.or(aid.map(|(_, height)| height)),
+            dry_spell,
+            height_by,
+            pace,
             timed: None,
-            visit,
-            targets,
+            cannot_wait: typed.cannot_wait,
             group: None,
+            visit,
         })
     }
 

@@ -2,14 +2,14 @@
 
 use super::numbers::Measure;
 use super::{Reader, given};
-use crate::question::{Code, Day, LeafOut, LeafOutTyped, PlaceTyped, Text, Typed, read_day};
+use crate::question::{Code, Day, LeafOutTyped, PlaceTyped, Text, Typed, read_day};
 use crate::terms::number::Unit;
 use crate::terms::place::Hemisphere;
 use crate::terms::place::Place;
 use crate::terms::quantity::{Elevation, Range, Units};
 use crate::terms::tree::Stage;
 use crate::timing::spring::{self, Doubt, Scale, Table};
-use crate::timing::{Constants, Rates};
+use crate::timing::{Constants, Observed, Rates, Site};
 
 impl Reader {
     pub(super) fn day(&mut self, typed: &Typed) -> Option<Day> {
@@ -110,7 +110,7 @@ impl Reader {
         None
     }
 
-    pub(super) fn leafed_out(&mut self, typed: &LeafOutTyped) -> Option<LeafOut> {
+    pub(super) fn leafed_out(&mut self, typed: &LeafOutTyped) -> Option<Observed> {
         let stage = self
             .needed("leafed_out.stage", &typed.stage)
             .and_then(|_| self.choice("leafed_out.stage", &typed.stage, Stage::WORDS))
@@ -132,7 +132,7 @@ impl Reader {
         if let Some(Place::Hemisphere(_)) = elsewhere {
             self.problem("leafed_out.place", Code::HalfPlace, "");
         }
-        Some(LeafOut {
+        Some(Observed {
             stage: stage?,
             date: date?,
             rates: rates?,
@@ -141,7 +141,11 @@ impl Reader {
                     latitude,
                     longitude,
                     elevation,
-                }) => Some((latitude, longitude, elevation)),
+                }) => Some(Site {
+                    lat: latitude,
+                    lon: longitude,
+                    elev_m: elevation,
+                }),
                 _ => None,
             },
         })

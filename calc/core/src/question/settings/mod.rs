@@ -188,13 +188,11 @@ impl Group {
     }
 }
 
-impl Question {
-    /// What the group asks for beyond the models; nothing without a group.
-    #[must_use]
-    pub fn tighten(&self) -> Tighten {
-        self.group
-            .as_ref()
-            .map_or_else(Tighten::default, |group| group.settings.tighten)
+impl Settings {
+    /// Has a question judged as this group asks: what it tightens, and its name beside it.
+    pub fn apply(&self, question: &mut Question) {
+        question.tree.tighten = self.tighten;
+        question.group = Some(self.name.clone());
     }
 }
 

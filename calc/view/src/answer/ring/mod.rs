@@ -66,16 +66,16 @@ fn ring_part(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring
     let bark = stem.bark.as_ref().map_or(0.0, |bark| bark.mm);
     let bark_said = measure::bark(bark).text(cx.say.units());
     let width = measure::ring(ring.better_mm);
-    let spared = match question.goal {
+    let spared = match question.tree.goal {
         Goal::SpareOne(at) => Some(at + 1),
         Goal::Wildlife | Goal::Kill => None,
     };
     let steps = w::ring_steps(&Ringing {
         width: width.first(cx.say.units()),
-        limbs: question.limbs,
+        limbs: question.tree.limbs,
         live: (stem.live_share < 1.0).then_some(stem.live_share * 100.0),
         thick: (bark >= THICK_MM).then_some(&bark_said),
-        stems: question.stems.len(),
+        stems: question.tree.stems.len(),
         spared,
         thorns: thorns(cx),
     });
@@ -85,7 +85,7 @@ fn ring_part(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring
     twin(out, cx, w::TWIN_TRUNK, &w::HEAD_PART);
     rows(out, cx, stem, ring);
     out.close_table();
-    if question.stems.len() > 1 {
+    if question.tree.stems.len() > 1 {
         stems(out, cx, true);
     }
     out.close();
@@ -93,7 +93,7 @@ fn ring_part(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring
 
 /// Whether the species has thorns.
 pub(super) fn thorns(cx: &Region<'_>) -> bool {
-    cx.say.question.species.cautions.contains(&"TH1")
+    cx.say.question.tree.species.cautions.contains(&"TH1")
 }
 
 /// The three numbers that are carried to the tree.
@@ -272,7 +272,7 @@ pub(super) fn stems(out: &mut Page<'_>, cx: &Region<'_>, rings: bool) {
         out.cell(plan_of(stem));
     }
     out.close_table();
-    if rings && cx.say.question.spared().is_some() {
+    if rings && cx.say.question.tree.spared().is_some() {
         out.p(w::SPARED_UNPROVEN);
     }
 }

@@ -91,7 +91,7 @@ fn bark(out: &mut Page<'_>, cx: &Region<'_>) {
         }
     }
     notes.add(w::SIDES);
-    if cx.say.question.species.has(Trait::GuideSaysLonger) {
+    if cx.say.question.tree.species.has(Trait::GuideSaysLonger) {
         notes.add(w::GUIDE_LONGER);
     }
     out.p_class("soft np", notes.0);

@@ -42,7 +42,7 @@ pub(super) fn far(view: &View<'_>, out: &mut Page<'_>) {
     let metric = units(view) == Units::Metric;
     let mut distances: Vec<f64> = Vec::new();
     let mut nearest: Option<(f64, &str)> = None;
-    for target in question.map_or(&[][..], |question| &question.targets) {
+    for target in question.map_or(&[][..], |question| &question.tree.targets) {
         if let Some(distance) = target.distance {
             let m = distance.m();
             distances.push(m);

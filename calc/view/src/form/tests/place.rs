@@ -16,7 +16,11 @@ fn three_stations(question: &calc::question::Question) -> Local {
             tmin: [0.0; 12],
             tmax: [10.0; 12],
         });
-    Local::of(calc_data::reference().constants, question, &stations)
+    Local::of(
+        &calc_data::reference().constants.timing,
+        &question.place,
+        &stations,
+    )
 }
 
 #[test]

@@ -85,7 +85,7 @@ impl Say<'_> {
     #[must_use]
     pub fn change(&self, change: &Change) -> String {
         let units = self.units();
-        let largest = self.question.largest().dbh.mm();
+        let largest = self.question.tree.largest().dbh.mm();
         let more =
             |more: bool, value: String| cat!(value, if more { " or more" } else { " or less" });
         let what = match change.changed {

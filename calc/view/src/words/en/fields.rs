@@ -2,7 +2,7 @@
 
 use crate::measure;
 use calc::models::height_aid::HeightBy;
-use calc::terms::tree::{Condition, Dry, Herbicide, Limbs, Reply, Setting, Stage, Vigour};
+use calc::terms::tree::{Condition, DrySpell, Herbicide, Limbs, Reply, Setting, Stage, Vigour};
 
 /// How a height was measured from the ground.
 #[must_use]
@@ -162,11 +162,11 @@ pub fn vigour(vigour: Vigour) -> &'static str {
 
 /// Dry spell.
 #[must_use]
-pub fn dry(dry: Dry) -> &'static str {
+pub fn dry(dry: DrySpell) -> &'static str {
     match dry {
-        Dry::None => "none",
-        Dry::TwoWeeks => "two weeks",
-        Dry::Month => "a month or more",
+        DrySpell::None => "none",
+        DrySpell::TwoWeeks => "two weeks",
+        DrySpell::Month => "a month or more",
     }
 }
 

@@ -85,7 +85,7 @@ impl Say<'_> {
     fn made_ring(&self, list: &mut Steps) {
         let q = self.question;
         let units = self.units();
-        let largest = q.largest();
+        let largest = q.tree.largest();
         let dbh = largest.dbh.mm();
         let across = measure::size_read(dbh);
         if largest.from_girth {
@@ -100,7 +100,7 @@ impl Say<'_> {
         let Some(stem) = self.answer.stems.iter().find(|stem| stem.dbh_mm == dbh) else {
             return;
         };
-        if let (Some(bark), Some(row)) = (&stem.bark, q.species.bark)
+        if let (Some(bark), Some(row)) = (&stem.bark, q.tree.species.bark)
             && !bark.measured
         {
             let how = cat!(
@@ -131,7 +131,7 @@ impl Say<'_> {
     fn made_widths(&self, list: &mut Steps, ring: &Ring) {
         let units = self.units();
         let constants = &self.reference.constants.ring;
-        let least = self.question.species.ring_minimum_mm;
+        let least = self.question.tree.species.ring_minimum_mm;
         let minimum = least.map_or_else(String::new, |least| {
             cat!(", ", mm(least), " for this species")
         });
@@ -228,7 +228,7 @@ impl Say<'_> {
 
     fn made_season(&self, list: &mut Steps) {
         let timing = &self.answer.timing;
-        let sum = self.question.species.budbreak_sum;
+        let sum = self.question.tree.species.budbreak_sum;
         if let (Some(budbreak), Some(basis)) = (timing.budbreak, timing.basis) {
             let sum = sum.map_or_else(String::new, |sum| {
                 cat!(

@@ -117,8 +117,10 @@ impl Say<'_> {
     /// What the group says of this species.
     #[must_use]
     pub fn group_notes(&self) -> Vec<String> {
-        let species = self.question.species.name;
-        let notes = self.group().map_or(&[][..], |group| &group.species.notes);
+        let species = self.question.tree.species.name;
+        let notes = self
+            .settings()
+            .map_or(&[][..], |group| &group.species.notes);
         notes
             .iter()
             .filter(|(of, _)| of.name == species)

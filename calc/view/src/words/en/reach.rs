@@ -292,7 +292,7 @@ impl Say<'_> {
             nearest: distance.as_ref().map(|(kind, m)| (*kind, m.as_str())),
             zone: &self.reach(reach.zone_m),
             out: &self.reach(reach.people_out_m),
-            none_said: self.question.none_in_reach,
+            none_said: self.question.tree.none_in_reach,
         })
     }
 

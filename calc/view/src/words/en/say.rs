@@ -6,7 +6,7 @@ use calc::answer::{Answer, GroupAnswer};
 use calc::models::method::MethodLine;
 use calc::models::reach::Judged;
 use calc::question::Question;
-use calc::question::settings::Settings;
+use calc::question::settings::{Group, Settings};
 use calc::reference::Reference;
 use calc::terms::method::Method;
 use calc::terms::quantity::Units;
@@ -21,6 +21,8 @@ pub struct Say<'a> {
     pub question: &'a Question,
     /// The answer.
     pub answer: &'a Answer,
+    /// The group whose page it stands on, with its settings.
+    pub group: Option<&'a Group>,
 }
 
 impl Say<'_> {
@@ -41,14 +43,14 @@ impl Say<'_> {
 
     /// The group's settings.
     #[must_use]
-    pub fn group(&self) -> Option<&Settings> {
-        self.question.group.as_ref().map(|group| &*group.settings)
+    pub fn settings(&self) -> Option<&Settings> {
+        self.group.map(|group| &*group.settings)
     }
 
     /// Its name.
     #[must_use]
     pub fn group_name(&self) -> &str {
-        self.group().map_or("", |group| &group.name)
+        self.question.group.as_deref().unwrap_or("")
     }
 
     /// What the group asked for, where it asked for anything.
@@ -60,7 +62,7 @@ impl Say<'_> {
     /// The group's factor, where it is over 1.
     #[must_use]
     pub fn group_factor(&self) -> Option<String> {
-        let factor = self.question.tighten().distance_factor;
+        let factor = self.question.tree.tighten.distance_factor;
         (factor > 1.0).then(|| measure::plain(factor, 2))
     }
 
@@ -85,7 +87,7 @@ impl Say<'_> {
     /// Size of the largest stem in both units.
     #[must_use]
     pub fn size(&self) -> String {
-        measure::size(self.question.largest().dbh.mm()).text(self.units())
+        measure::size(self.question.tree.largest().dbh.mm()).text(self.units())
     }
 
     /// How a method stands for the largest stem.

@@ -111,22 +111,22 @@ impl Say<'_> {
     #[must_use]
     pub fn what_it_is(&self) -> String {
         let q = self.question;
-        let stems = if q.stems.len() == 1 {
+        let stems = if q.tree.stems.len() == 1 {
             "one stem".to_owned()
         } else {
-            cat!(phrase::small(q.stems.len()), " stems")
+            cat!(phrase::small(q.tree.stems.len()), " stems")
         };
-        let signs_said = if q.signs.is_empty() {
+        let signs_said = if q.tree.signs.is_empty() {
             String::new()
         } else {
-            cat!(", with ", reach::signs(&q.signs))
+            cat!(", with ", reach::signs(&q.tree.signs))
         };
         cat!(
-            phrase::sentence(q.species.name),
+            phrase::sentence(q.tree.species.name),
             " (",
-            q.species.scientific,
+            q.tree.species.scientific,
             "), ",
-            fields::life(q.condition),
+            fields::life(q.tree.condition),
             ", ",
             stems,
             signs_said,
@@ -170,7 +170,7 @@ impl Say<'_> {
             Why::TooSteep => {
                 let slope = judged
                     .index
-                    .and_then(|at| self.question.targets.get(at)?.slope)
+                    .and_then(|at| self.question.tree.targets.get(at)?.slope)
                     .map_or(0.0, |slope| slope.percent());
                 cat!(
                     self.away(judged),
@@ -201,7 +201,7 @@ impl Say<'_> {
         };
         cat!(
             "it has ",
-            reach::signs(&self.question.signs),
+            reach::signs(&self.question.tree.signs),
             ", and ",
             near
         )

@@ -45,6 +45,7 @@ pub fn status(
         reference,
         question,
         answer,
+        group: None,
     };
     let whole = say.first(kind).unwrap_or_else(|| say.verdict());
     if whole.chars().count() <= 140 {
@@ -164,7 +165,11 @@ impl Say<'_> {
     /// A line beside the headline.
     #[must_use]
     pub fn beside(&self, also: &Also) -> String {
-        let by = method::by(also.method, also.by_professional, self.question.herbicide);
+        let by = method::by(
+            also.method,
+            also.by_professional,
+            self.question.tree.herbicide,
+        );
         let what = cat!(method::act(also.method), &by);
         let and_level = match by.strip_suffix(')') {
             Some(by) => cat!(
@@ -228,7 +233,7 @@ impl Say<'_> {
             method::by(
                 answer.headline_method,
                 answer.headline_by_professional,
-                self.question.herbicide
+                self.question.tree.herbicide
             )
         )
     }
@@ -337,7 +342,8 @@ impl Say<'_> {
         }
         let blocked = self
             .question
-            .tighten()
+            .tree
+            .tighten
             .blocks(chrono::Datelike::month(&day));
         self.group_months().filter(|_| blocked)
     }
@@ -356,15 +362,15 @@ impl Say<'_> {
     /// Why the ring is not at the head.
     fn why_other(&self) -> String {
         let answer = self.answer;
-        let dead =
-            self.question.condition == Condition::Dead || self.question.largest().live_share <= 0.0;
+        let dead = self.question.tree.condition == Condition::Dead
+            || self.question.tree.largest().live_share <= 0.0;
         if dead {
             return "it is dead already, so there is nothing to ring".into();
         }
         if answer.reach.hollow_alone {
             return cat!(
                 "it has ",
-                reach::signs(&self.question.signs),
+                reach::signs(&self.question.tree.signs),
                 ", and nothing that counts stands within ",
                 self.reach(answer.reach.people_out_m)
             );

@@ -39,7 +39,7 @@ pub fn calendar_title(
     question: &calc::question::Question,
     answer: &calc::answer::Answer,
 ) -> String {
-    let size = measure::size(question.largest().dbh.mm()).text(question.units);
+    let size = measure::size(question.tree.largest().dbh.mm()).text(question.units);
     cat!("Check the ", answer.species.name, ", ", size)
 }
 

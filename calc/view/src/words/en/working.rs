@@ -6,7 +6,7 @@ use crate::measure;
 use calc::answer::Assumed;
 use calc::question::Day;
 use calc::terms::place::Place;
-use calc::terms::tree::{Condition, Dry, Goal, Herbicide, Limbs, Vigour};
+use calc::terms::tree::{Condition, DrySpell, Goal, Herbicide, Limbs, Vigour};
 use calc::timing::Rates;
 
 /// One input as read.
@@ -116,9 +116,9 @@ impl Say<'_> {
         let mut list = Inputs(Vec::new());
         list.told(
             "species",
-            cat!(q.species.name, " (", q.species.scientific, ")"),
+            cat!(q.tree.species.name, " (", q.tree.species.scientific, ")"),
         );
-        for (at, stem) in q.stems.iter().enumerate() {
+        for (at, stem) in q.tree.stems.iter().enumerate() {
             let path = cat!("stems[", measure::number(at as u32), "].");
             let mm = stem.dbh.mm();
             let mut across = cat!(measure::size_read(mm).text(units), " across");
@@ -148,7 +148,7 @@ impl Say<'_> {
                 Day::Year { today } => cat!("the year, from ", measure::day_year(today)),
             },
         );
-        for (at, target) in q.targets.iter().enumerate() {
+        for (at, target) in q.tree.targets.iter().enumerate() {
             let mut value = match target.distance {
                 Some(distance) => cat!(", ", self.length(distance.m())),
                 None => ", distance not known".into(),
@@ -170,14 +170,14 @@ impl Say<'_> {
                 value,
             });
         }
-        if q.none_in_reach {
+        if q.tree.none_in_reach {
             let within = self.reach(self.answer.reach.people_out_m);
             list.told("none_in_reach", cat!("within ", within));
         }
-        if let Some(reply) = q.line_within_reach {
+        if let Some(reply) = q.tree.line_within_reach {
             list.told("line_within_reach", fields::reply(reply).into());
         }
-        if let Some(height) = q.height {
+        if let Some(height) = q.tree.height {
             let by = q.height_by.map_or("", fields::height_by);
             let comma = if by.is_empty() { "" } else { ", " };
             list.told("height", cat!(self.length(height.m()), comma, by));
@@ -222,13 +222,13 @@ impl Say<'_> {
             let days = measure::number(table.days.len() as u32);
             list.told("spring", cat!(days, " days of temperatures"));
         }
-        if !q.signs.is_empty() {
-            list.told("signs", reach::signs(&q.signs));
+        if !q.tree.signs.is_empty() {
+            list.told("signs", reach::signs(&q.tree.signs));
         }
-        let herbicide = q.herbicide;
+        let herbicide = q.tree.herbicide;
         let said = herbicide != Herbicide::NotSaid;
         list.said(said, "herbicide", fields::herbicide(herbicide));
-        match q.goal {
+        match q.tree.goal {
             Goal::Wildlife => {}
             Goal::Kill => list.told("goal", "only to kill it".into()),
             Goal::SpareOne(at) => {
@@ -236,20 +236,24 @@ impl Say<'_> {
             }
         }
         for (field, value) in [
-            ("whole_clone", q.whole_clone),
-            ("same_genus_near", q.same_genus_near),
+            ("whole_clone", q.tree.whole_clone),
+            ("same_genus_near", q.tree.same_genus_near),
         ] {
             let yes = fields::yes_no(value.unwrap_or_default());
             list.said(value.is_some(), field, yes);
         }
-        let said = q.condition != Condition::Alive;
-        list.said(said, "condition", fields::life(q.condition));
-        let said = q.vigour != Vigour::Ordinary;
-        list.said(said, "vigour", fields::vigour(q.vigour));
-        let said = q.dry_spell != Dry::None;
+        let said = q.tree.condition != Condition::Alive;
+        list.said(said, "condition", fields::life(q.tree.condition));
+        let said = q.tree.vigour != Vigour::Ordinary;
+        list.said(said, "vigour", fields::vigour(q.tree.vigour));
+        let said = q.dry_spell != DrySpell::None;
         list.said(said, "dry_spell", fields::dry(q.dry_spell));
-        list.said(q.limbs != Limbs::None, "limbs", fields::limbs(q.limbs));
-        if let Some(walk) = q.walk_min {
+        list.said(
+            q.tree.limbs != Limbs::None,
+            "limbs",
+            fields::limbs(q.tree.limbs),
+        );
+        if let Some(walk) = q.pace.walk_min {
             list.told("walk", cat!(measure::plain(walk, 1), " minutes"));
         }
         if let Some(timed) = q.timed {
@@ -257,9 +261,9 @@ impl Say<'_> {
             let minutes = measure::plain(timed.minutes, 1);
             list.told("timed.trees", cat!(trees, ", ", minutes, " minutes in all"));
         } else {
-            list.said(q.rate.is_some(), "rate", "from trees that you timed");
+            list.said(q.pace.rate.is_some(), "rate", "from trees that you timed");
         }
-        list.said(q.practised, "practised", "yes");
+        list.said(q.pace.practised, "practised", "yes");
         list.said(q.cannot_wait, "cannot_wait", "yes");
         list.0
     }
@@ -274,18 +278,18 @@ impl Say<'_> {
                 list.push(words);
             }
         };
-        take(q.condition == Condition::Alive, "condition alive");
-        take(q.signs.is_empty(), "no signs ticked");
+        take(q.tree.condition == Condition::Alive, "condition alive");
+        take(q.tree.signs.is_empty(), "no signs ticked");
         take(
-            q.stems.iter().all(|stem| stem.live_share >= 1.0),
+            q.tree.stems.iter().all(|stem| stem.live_share >= 1.0),
             "bark alive all round",
         );
-        take(q.vigour == Vigour::Ordinary, "ordinary growth");
-        take(q.dry_spell == Dry::None, "no dry spell");
-        take(q.limbs == Limbs::None, "no limbs below the ring");
-        take(q.goal == Goal::Wildlife, "goal: a standing dead tree");
+        take(q.tree.vigour == Vigour::Ordinary, "ordinary growth");
+        take(q.dry_spell == DrySpell::None, "no dry spell");
+        take(q.tree.limbs == Limbs::None, "no limbs below the ring");
+        take(q.tree.goal == Goal::Wildlife, "goal: a standing dead tree");
         take(q.leafed_out.is_none(), "no leaf-out seen");
-        take(!q.practised, "one person, not practised");
+        take(!q.pace.practised, "one person, not practised");
         take(!q.cannot_wait, "the work can wait");
         cat!("Left as for most trees: ", list.join(", "), ".")
     }
