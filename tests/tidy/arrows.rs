@@ -167,3 +167,135 @@ fn the_core_reads_no_clock_no_file_and_no_environment() {
         }
     }
 }
+
+/// The layers of the core: each may name those in front of it.
+const LAYERS: [&str; 6] = [
+    "terms",
+    "timing",
+    "models",
+    "reference",
+    "question",
+    "answer",
+];
+
+/// The layers that a file names, each with its line: behind `crate::`, and behind as many `super::` as lead to the root.
+/// `module` is the file's own path from the root, as `["models", "ring"]`.
+fn layers_named(module: &[&str], text: &str) -> Vec<(usize, String)> {
+    let mut named = Vec::new();
+    for (at, line) in text.lines().enumerate() {
+        let code = line.split("//").next().unwrap_or("");
+        let mut rest = code;
+        while let Some(begin) = ["crate::", "super::"]
+            .iter()
+            .filter_map(|word| rest.find(word))
+            .min()
+        {
+            let path = &rest[begin..];
+            let mut steps = path.split("::").map(str::trim_start);
+            let ups = path
+                .split("::")
+                .take_while(|step| matches!(*step, "super" | "self"))
+                .filter(|step| *step == "super")
+                .count();
+            // A module of checks inside a file stands one deeper.
+            let to_root = path.starts_with("crate::") || ups >= module.len();
+            let next = if path.starts_with("crate::") {
+                steps.nth(1)
+            } else {
+                steps.nth(ups)
+            };
+            let next = next.unwrap_or("");
+            assert!(
+                !(to_root && next.starts_with('{')),
+                "{module:?}, line {}: name one layer a line",
+                at + 1
+            );
+            let name: String = next
+                .chars()
+                .take_while(|c| c.is_ascii_alphanumeric() || *c == '_')
+                .collect();
+            if to_root && LAYERS.contains(&name.as_str()) {
+                named.push((at + 1, name));
+            }
+            rest = &path["crate::".len()..];
+            while let Some(more) = rest.strip_prefix("super::") {
+                rest = more;
+            }
+        }
+    }
+    named
+}
+
+#[test]
+fn each_layer_of_the_core_names_only_those_in_front_of_it() {
+    let place = |layer: &str| LAYERS.iter().position(|known| *known == layer);
+    let mut met = std::collections::BTreeSet::new();
+    for file in crate::files(&["calc/core/src"]) {
+        let inside = file.path.trim_start_matches("calc/core/src/");
+        if inside == "lib.rs" {
+            continue;
+        }
+        let module: Vec<&str> = inside
+            .trim_end_matches(".rs")
+            .split('/')
+            .filter(|part| *part != "mod")
+            .collect();
+        let own =
+            place(module[0]).unwrap_or_else(|| panic!("{inside} stands in no layer: {LAYERS:?}"));
+        for (line, named) in layers_named(&module, &file.text) {
+            met.insert((module[0].to_owned(), named.clone()));
+            assert!(
+                place(&named) <= Some(own),
+                "{}:{line}: {} names {named}, which stands behind it: {LAYERS:?}",
+                file.path,
+                module[0]
+            );
+        }
+        // A group's settings know the question; the question does not know them.
+        if module[0] == "question" && module.get(1) != Some(&"settings") {
+            for (at, line) in file.text.lines().enumerate() {
+                assert!(
+                    !line.contains("settings::") && !line.contains("use settings"),
+                    "{}:{}: the question names the settings",
+                    file.path,
+                    at + 1
+                );
+            }
+        }
+    }
+    for (from, to) in [
+        ("models", "terms"),
+        ("answer", "models"),
+        ("question", "models"),
+    ] {
+        assert!(
+            met.contains(&(from.to_owned(), to.to_owned())),
+            "no file of {from} names {to}: is the reading of `use` lines broken?"
+        );
+    }
+}
+
+#[test]
+fn layers_are_found_as_they_are_named() {
+    let named = |text: &str| -> Vec<String> {
+        layers_named(&["models", "ring"], text)
+            .into_iter()
+            .map(|(_, name)| name)
+            .collect()
+    };
+    assert_eq!(named("use crate::question::Question;"), ["question"]);
+    assert_eq!(
+        named("fn f(of: &crate::reference::Reference) {}"),
+        ["reference"]
+    );
+    assert_eq!(named("use super::super::answer::Answer;"), ["answer"]);
+    assert_eq!(
+        named("    use super::super::super::answer::Answer;"),
+        ["answer"]
+    );
+    assert_eq!(
+        named("let a = crate::terms::A; let b = crate::question::B;"),
+        ["terms", "question"]
+    );
+    assert!(named("use super::bark::Bark; // crate::question").is_empty());
+}
