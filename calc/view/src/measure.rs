@@ -17,14 +17,12 @@ pub struct Both {
 
 impl Both {
     /// The reader's unit first, the other in brackets: `14½ in (37 cm)`.
-    #[must_use]
     pub fn text(&self, units: Units) -> String {
         let (first, second) = self.ordered(units);
         cat!(first, " (", second, ")")
     }
 
     /// The reader's unit, then the other.
-    #[must_use]
     pub fn ordered(&self, units: Units) -> (&str, &str) {
         match units {
             Units::Us => (&self.us, &self.metric),
@@ -33,13 +31,11 @@ impl Both {
     }
 
     /// The reader's unit alone.
-    #[must_use]
     pub fn first(&self, units: Units) -> &str {
         self.ordered(units).0
     }
 
     /// The reader's unit with its name spelled out, for those who listen: `14½ inches`.
-    #[must_use]
     pub fn spoken(&self, units: Units) -> String {
         let mut spoken = String::new();
         for word in self.first(units).split(' ') {
@@ -52,7 +48,6 @@ impl Both {
     }
 
     /// As the drawings take it.
-    #[must_use]
     pub fn drawn(&self) -> crate::draw::Reading<'_> {
         crate::draw::Reading {
             us: &self.us,
@@ -75,7 +70,6 @@ fn up(value: f64, step: f64) -> f64 {
 }
 
 /// A whole number with a quarter behind it: `14½`, `¾`, `6`.
-#[must_use]
 pub fn quarters(value: f64) -> String {
     let all = libm::floor(value * 4.0 + 0.5) as u64;
     let part = ["", "¼", "½", "¾"][(all % 4) as usize];
@@ -86,7 +80,6 @@ pub fn quarters(value: f64) -> String {
 }
 
 /// A number with at most so many decimals, zeros at the end left off.
-#[must_use]
 pub fn plain(value: f64, places: u32) -> String {
     let text = fixed(value, places);
     if text.contains('.') {
@@ -97,7 +90,6 @@ pub fn plain(value: f64, places: u32) -> String {
 }
 
 /// Ring width: each unit rounded **up**, to half an inch and to a centimetre.
-#[must_use]
 pub fn ring(mm: f64) -> Both {
     Both {
         us: cat!(quarters(up(mm / MM_PER_IN, 0.5)), " in"),
@@ -106,7 +98,6 @@ pub fn ring(mm: f64) -> Both {
 }
 
 /// Size of a trunk: to half an inch (a quarter where it lies on one, or under 4 in), and to a millimetre.
-#[must_use]
 pub fn size(mm: f64) -> Both {
     let inches = mm / MM_PER_IN;
     let quarter = near(inches, 0.25);
@@ -123,7 +114,6 @@ pub fn size(mm: f64) -> Both {
 }
 
 /// Size of a trunk as it was read, to a tenth of an inch.
-#[must_use]
 pub fn size_read(mm: f64) -> Both {
     let inches = mm / MM_PER_IN;
     let quarter = near(inches, 0.25);
@@ -138,7 +128,6 @@ pub fn size_read(mm: f64) -> Both {
 }
 
 /// Bark, one side: a tenth of an inch and a millimetre, finer where it is thin.
-#[must_use]
 pub fn bark(mm: f64) -> Both {
     let inches = mm / MM_PER_IN;
     Both {
@@ -164,7 +153,6 @@ fn feet(m: f64) -> String {
 }
 
 /// A height or a distance.
-#[must_use]
 pub fn length(m: f64) -> Both {
     Both {
         us: feet(m),
@@ -173,7 +161,6 @@ pub fn length(m: f64) -> Both {
 }
 
 /// A height above the sea, or below it: whole feet, whole metres.
-#[must_use]
 pub fn above_sea(m: f64) -> Both {
     let whole = |value: f64| fixed(value, 0).replace('-', "−");
     Both {
@@ -183,7 +170,6 @@ pub fn above_sea(m: f64) -> Both {
 }
 
 /// A reach that is relied on: each unit rounded up to a whole one.
-#[must_use]
 pub fn reach(m: f64) -> Both {
     Both {
         us: cat!(fixed(up(m / M_PER_FT, 1.0), 0), " ft"),
@@ -192,7 +178,6 @@ pub fn reach(m: f64) -> Both {
 }
 
 /// Minutes: to 5 from 10 up, else to 1, never 0.
-#[must_use]
 pub fn whole_minutes(minutes: f64) -> f64 {
     if minutes >= 10.0 {
         near(minutes, 5.0)
@@ -202,7 +187,6 @@ pub fn whole_minutes(minutes: f64) -> f64 {
 }
 
 /// Minutes in digits.
-#[must_use]
 pub fn minutes(minutes: f64) -> String {
     fixed(whole_minutes(minutes), 0)
 }
@@ -211,7 +195,6 @@ pub fn minutes(minutes: f64) -> String {
 const HOURS_FROM: f64 = 180.0;
 
 /// Low, likely and high in the unit that suits the likely one: minutes, or hours to a half.
-#[must_use]
 pub fn span_of_minutes(low: f64, likely: f64, high: f64) -> ([String; 3], bool) {
     let hours = likely >= HOURS_FROM;
     let show = |value: f64| {
@@ -225,13 +208,11 @@ pub fn span_of_minutes(low: f64, likely: f64, high: f64) -> ([String; 3], bool) 
 }
 
 /// A share in 100, whole.
-#[must_use]
 pub fn percent(value: f64) -> String {
     fixed(value, 0)
 }
 
 /// Years to a half.
-#[must_use]
 pub fn years(value: f64) -> String {
     quarters(near(value, 0.5))
 }
@@ -243,19 +224,16 @@ fn month(number: u32) -> &'static str {
 }
 
 /// `12 June`.
-#[must_use]
 pub fn day(date: NaiveDate) -> String {
     cat!(number(date.day()), " ", month(date.month()))
 }
 
 /// `12 June 2027`.
-#[must_use]
 pub fn day_year(date: NaiveDate) -> String {
     cat!(day(date), " ", fixed(f64::from(date.year()), 0))
 }
 
 /// A day, with its year where that is another one than `beside`.
-#[must_use]
 pub fn day_beside(date: NaiveDate, beside: Option<NaiveDate>) -> String {
     if beside.is_some_and(|other| other.year() == date.year()) {
         day(date)
@@ -265,7 +243,6 @@ pub fn day_beside(date: NaiveDate, beside: Option<NaiveDate>) -> String {
 }
 
 /// From one day to another: `26 June to 24 July 2027`; whole months by their names.
-#[must_use]
 pub fn days(from: NaiveDate, to: NaiveDate) -> String {
     let month = |date: NaiveDate| month(date.month());
     let year = |date: NaiveDate| fixed(f64::from(date.year()), 0);
@@ -285,7 +262,6 @@ pub fn days(from: NaiveDate, to: NaiveDate) -> String {
 }
 
 /// Several spans: whole months of one year are named once with it, `May, July and September 2028`.
-#[must_use]
 pub fn several(spans: &[(NaiveDate, NaiveDate)]) -> String {
     let said: Vec<String> = spans.iter().map(|(from, to)| days(*from, *to)).collect();
     let year = spans.first().map_or(0, |(from, _)| from.year());
@@ -302,19 +278,16 @@ pub fn several(spans: &[(NaiveDate, NaiveDate)]) -> String {
 }
 
 /// Month and day: `1 April`.
-#[must_use]
 pub fn month_day(md: (u8, u8)) -> String {
     cat!(number(u32::from(md.1)), " ", month(u32::from(md.0)))
 }
 
 /// From one month and day to another: `1 April to 15 July`.
-#[must_use]
 pub fn month_days(from: (u8, u8), to: (u8, u8)) -> String {
     w::to(month_day(from), month_day(to))
 }
 
 /// Digits of a small whole number.
-#[must_use]
 pub fn number(value: u32) -> String {
     fixed(f64::from(value), 0)
 }

@@ -9,7 +9,6 @@ use calc::models::reach::Outcome as Reached;
 use calc::terms::method::Method;
 
 /// The question that a calculator is.
-#[must_use]
 pub fn asks(kind: Kind) -> &'static str {
     match kind {
         Kind::TreePlan => "Tree plan",
@@ -26,7 +25,6 @@ pub const NO_SUCH_PART: &str = "With this answer there is nothing of that to sho
 
 impl Say<'_> {
     /// The first sentence of a calculator, where it has one of its own and nothing stops or waits for it.
-    #[must_use]
     pub fn first(&self, kind: Kind) -> Option<String> {
         let answer = self.answer;
         if matches!(answer.outcome, Outcome::Professional | Outcome::CannotTell) {

@@ -14,7 +14,6 @@ pub const CHECK_TOO: &str = "Check these too: ";
 pub const DECIDES: &str = "Who decides: ";
 
 /// A caution of the merged line in two or three words; none for one that never goes there.
-#[must_use]
 pub fn caution_short(id: &str) -> Option<&'static str> {
     crate::words::named(CAUTIONS_SHORT, id)
 }
@@ -37,7 +36,6 @@ const CAUTIONS_SHORT: &str = concat!(
 pub const NO_SOURCE: &str = "No source: from the trade, or from memory.";
 
 /// When a caution speaks.
-#[must_use]
 pub fn when(when: When) -> &'static str {
     match when {
         When::Stop => "Stop.",

@@ -44,13 +44,11 @@ pub const OUTLOOK_OWN: &str = "; counted on this species";
 pub const OUTLOOK_CLASS: &str = "; counted on like trees, the rest is our own assumption";
 
 /// Give or take.
-#[must_use]
 pub fn take_days(days: f64) -> String {
     cat!("; give or take ", crate::measure::plain(days, 0), " days")
 }
 
 /// Rows of a height.
-#[must_use]
 pub fn rows_from(low: &str, high: &str) -> String {
     cat!("; estimates run from ", low, " to ", high)
 }
@@ -66,7 +64,6 @@ pub const MORE_ALIKE: &str = "More trees like it";
 pub const NATIVE: &str = " (native)";
 
 /// How well a value is known.
-#[must_use]
 pub fn grade(grade: Grade) -> &'static str {
     match grade {
         Grade::Measured => "measured by you",
@@ -82,7 +79,6 @@ pub fn grade(grade: Grade) -> &'static str {
 
 impl Say<'_> {
     /// A single change that flips the answer.
-    #[must_use]
     pub fn change(&self, change: &Change) -> String {
         let units = self.units();
         let largest = self.question.tree.largest().dbh.mm();

@@ -42,7 +42,6 @@ pub const SHARED: [&str; 2] = [
 /// The button that brings the own draft back.
 pub const OWN_TREE: &str = "Back to my own tree";
 /// Keys of a link that are not known.
-#[must_use]
 pub fn shared_unknown(keys: &[String]) -> String {
     cat!(
         " The link also holds what this version does not know, and leaves out: ",

@@ -7,26 +7,22 @@ use calc::models::effort::Three;
 use calc::question::settings::Crew;
 
 /// How long it takes: the lead, and what makes it slower.
-#[must_use]
 pub fn minutes_lead(span: &[String; 3], hours: bool) -> String {
     cat!(phrase::sentence(&minutes_said(span, hours)), ".")
 }
 
 /// The same inside a sentence.
-#[must_use]
 pub fn minutes_said(span: &[String; 3], hours: bool) -> String {
     let unit = if hours { " hours (" } else { " minutes (" };
     cat!("about ", &span[1], unit, &span[0], " to ", &span[2], ")")
 }
 
 /// At the tick.
-#[must_use]
 pub fn minutes_tick(likely: &str, hours: bool) -> String {
     cat!(likely, if hours { " h" } else { " min" })
 }
 
 /// What they are for.
-#[must_use]
 pub fn minutes_for(width: &str, walk: f64, practised: bool) -> String {
     let crew = if practised { " A practised crew." } else { "" };
     let walk = if walk > 0.0 {
@@ -51,7 +47,6 @@ pub fn minutes_for(width: &str, walk: f64, practised: bool) -> String {
 pub const EACH_BETTER: &str = "each stem's own";
 
 /// Visits cost time too.
-#[must_use]
 pub fn visit_minutes(low: f64, likely: f64, high: f64) -> String {
     cat!(
         "Each visit to take sprouts off: about ",
@@ -65,7 +60,6 @@ pub fn visit_minutes(low: f64, likely: f64, high: f64) -> String {
 }
 
 /// Over three years, and over the whole list of visits.
-#[must_use]
 pub fn long_minutes(three: (usize, String), whole: (usize, String)) -> String {
     cat!(
         "With the ",
@@ -96,7 +90,6 @@ pub const TASK_WALK: &str = "Walk from the last tree";
 pub const TASK_ALL: &str = "All, with rest and delays";
 
 /// What timed trees make: the crew's minutes over the model's, or why not.
-#[must_use]
 pub fn timed(trees: usize, minutes: f64, no_rate: Option<NoRate>, factor: Option<Three>) -> String {
     let count = cat!(
         phrase::small(trees),
@@ -127,7 +120,6 @@ pub fn timed(trees: usize, minutes: f64, no_rate: Option<NoRate>, factor: Option
 }
 
 /// The crew's minutes over the model's: `1.2 times (0.9 to 1.6)`.
-#[must_use]
 pub fn times(factor: Three) -> String {
     let number = |value| measure::plain(value, 2);
     cat!(
@@ -139,7 +131,6 @@ pub fn times(factor: Three) -> String {
 }
 
 /// Why trees give no rate.
-#[must_use]
 pub fn no_rate_said(why: NoRate) -> &'static str {
     match why {
         NoRate::TooFewTrees => {
@@ -164,7 +155,6 @@ pub const HEAD_MINUTES: [&str; 2] = ["Step", "Likely minutes"];
 pub const IF_RINGED: &str = "If you ring it:";
 
 /// What a crew does in a day.
-#[must_use]
 pub fn crew_day(crew: Crew, mean_min: f64) -> String {
     let number = |value: f64| measure::plain(value, 1);
     let trees = crew.trees_a_day(mean_min);

@@ -5,7 +5,6 @@ use calc::models::height_aid::HeightBy;
 use calc::terms::tree::{Condition, DrySpell, Herbicide, Limbs, Reply, Setting, Stage, Vigour};
 
 /// How a height was measured from the ground.
-#[must_use]
 pub fn height_by(by: HeightBy) -> &'static str {
     match by {
         HeightBy::Shadow => "by its shadow",
@@ -18,7 +17,6 @@ pub fn height_by(by: HeightBy) -> &'static str {
 pub const NOT_GIVEN: &str = "not given";
 
 /// The label of a field by its path.
-#[must_use]
 pub fn field(path: &str) -> String {
     let (head, rest) = path.split_once(['[', '.']).unwrap_or((path, ""));
     let (at, last) = match rest.split_once(']') {
@@ -111,7 +109,6 @@ const FIELDS: &str = concat!(
 );
 
 /// Setting.
-#[must_use]
 pub fn setting(setting: Setting) -> &'static str {
     match setting {
         Setting::Woods => "woods",
@@ -120,7 +117,6 @@ pub fn setting(setting: Setting) -> &'static str {
 }
 
 /// Condition.
-#[must_use]
 pub fn life(condition: Condition) -> &'static str {
     match condition {
         Condition::Alive => "alive",
@@ -130,7 +126,6 @@ pub fn life(condition: Condition) -> &'static str {
 }
 
 /// Herbicide.
-#[must_use]
 pub fn herbicide(herbicide: Herbicide) -> &'static str {
     match herbicide {
         Herbicide::NotSaid => "not said",
@@ -141,7 +136,6 @@ pub fn herbicide(herbicide: Herbicide) -> &'static str {
 }
 
 /// The line question.
-#[must_use]
 pub fn reply(reply: Reply) -> &'static str {
     match reply {
         Reply::Yes => "yes",
@@ -151,7 +145,6 @@ pub fn reply(reply: Reply) -> &'static str {
 }
 
 /// Growth.
-#[must_use]
 pub fn vigour(vigour: Vigour) -> &'static str {
     match vigour {
         Vigour::Slow => "slow",
@@ -161,7 +154,6 @@ pub fn vigour(vigour: Vigour) -> &'static str {
 }
 
 /// Dry spell.
-#[must_use]
 pub fn dry(dry: DrySpell) -> &'static str {
     match dry {
         DrySpell::None => "none",
@@ -171,7 +163,6 @@ pub fn dry(dry: DrySpell) -> &'static str {
 }
 
 /// Limbs below the ring.
-#[must_use]
 pub fn limbs(limbs: Limbs) -> &'static str {
     match limbs {
         Limbs::None => "none",
@@ -181,7 +172,6 @@ pub fn limbs(limbs: Limbs) -> &'static str {
 }
 
 /// What was seen of the leaves.
-#[must_use]
 pub fn stage(stage: Stage) -> &'static str {
     match stage {
         Stage::BudsOpen => "half the buds open",
@@ -191,7 +181,6 @@ pub fn stage(stage: Stage) -> &'static str {
 }
 
 /// Yes or no.
-#[must_use]
 pub fn yes_no(yes: bool) -> &'static str {
     if yes { "yes" } else { "no" }
 }

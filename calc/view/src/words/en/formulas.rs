@@ -47,7 +47,6 @@ fn mm(value: f64) -> String {
 
 impl Say<'_> {
     /// How each number was made, in the order of the answer. A stop shows only what it rests on.
-    #[must_use]
     pub fn made(&self, stops: bool) -> Vec<Made> {
         let mut list = Steps(Vec::new());
         self.made_group(&mut list);

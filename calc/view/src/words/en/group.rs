@@ -7,7 +7,6 @@ use calc::question::settings::{CodeTopic, Contact, ContactKind, Group, Told, Wha
 use chrono::NaiveDate;
 
 /// What is told of one place of the settings, and what to do.
-#[must_use]
 pub fn settings_told(told: &Told) -> String {
     match &told.what {
         What::UnknownKey => "This is not read. Check its spelling, or take it out.".into(),
@@ -48,13 +47,11 @@ pub fn settings_told(told: &Told) -> String {
 pub const SETTINGS_LEFT_OUT: &str = "The settings of this page's group can't be used now. What follows has none of its local contacts and rules in it.";
 
 /// Somebody to ask, by what they are asked for.
-#[must_use]
 pub fn contact(contact: &Contact) -> String {
     cat!(contact_kind(contact.kind), ": ", &contact.name)
 }
 
 /// What somebody is asked for.
-#[must_use]
 pub fn contact_kind(kind: ContactKind) -> &'static str {
     match kind {
         ContactKind::Extension => "Advice",
@@ -66,7 +63,6 @@ pub fn contact_kind(kind: ContactKind) -> &'static str {
 }
 
 /// What a local rule is about.
-#[must_use]
 pub fn code_topic(topic: CodeTopic) -> &'static str {
     match topic {
         CodeTopic::StreetTrees => "Street trees",
@@ -79,7 +75,6 @@ pub fn code_topic(topic: CodeTopic) -> &'static str {
 }
 
 /// How old something is that a group has checked.
-#[must_use]
 pub fn checked(group: &Group, day: Option<NaiveDate>) -> String {
     match day {
         Some(day) if group.is_old(day) => {
@@ -91,7 +86,6 @@ pub fn checked(group: &Group, day: Option<NaiveDate>) -> String {
 }
 
 /// The age of the whole, where it is old.
-#[must_use]
 pub fn settings_age(group: &Group) -> Option<String> {
     let day = group.settings.checked.filter(|day| group.is_old(*day))?;
     let day = measure::day_year(day);
@@ -105,7 +99,6 @@ pub fn settings_age(group: &Group) -> Option<String> {
 }
 
 /// Above what a group says itself.
-#[must_use]
 pub fn from_group(name: &str) -> String {
     cat!("From ", name)
 }
@@ -115,7 +108,6 @@ pub const AUTHORITY: &str = "Who decides: ";
 
 impl Say<'_> {
     /// What the group says of this species.
-    #[must_use]
     pub fn group_notes(&self) -> Vec<String> {
         let species = self.question.tree.species.name;
         let notes = self
@@ -129,7 +121,6 @@ impl Say<'_> {
     }
 
     /// That distances are larger than the models ask for.
-    #[must_use]
     pub fn group_farther(&self) -> Option<String> {
         let factor = self.group_factor()?;
         Some(cat!(
@@ -141,7 +132,6 @@ impl Say<'_> {
     }
 
     /// Why the group's size makes it a professional's, where it does.
-    #[must_use]
     pub fn group_stops(&self) -> Option<String> {
         let group = self.group_answer().filter(|group| group.stops)?;
         let most = measure::size(group.volunteers_mm?).text(self.units());

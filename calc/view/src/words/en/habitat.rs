@@ -6,7 +6,6 @@ use calc::terms::small::find;
 use calc::terms::species::Durability;
 
 /// A durability class.
-#[must_use]
 pub fn durability(class: Durability) -> &'static str {
     match class {
         Durability::A => "longest-lasting wood",
@@ -17,7 +16,6 @@ pub fn durability(class: Durability) -> &'static str {
 }
 
 /// What it leaves, in a sentence.
-#[must_use]
 pub fn leaves_lead(feeding_only: bool, users: usize, region_known: bool, size: &str) -> String {
     if feeding_only {
         return cat!(
@@ -48,7 +46,6 @@ pub fn leaves_lead(feeding_only: bool, users: usize, region_known: bool, size: &
 }
 
 /// Half-life, in words.
-#[must_use]
 pub fn standing(low: f64, likely: f64, high: f64) -> String {
     cat!(
         "Half of such trees are down ",
@@ -70,7 +67,6 @@ pub const SNAG_GUIDES: &str = "How many such trees an acre? What guidelines ask 
 pub const HEAD_GUIDES: [&str; 3] = ["Whose", "Snags an acre", "Source"];
 
 /// The region's own guideline.
-#[must_use]
 pub fn snag_guide(guidance: &str, per_acre: &str) -> String {
     cat!(guidance, ": ", per_acre, " snags an acre.")
 }
@@ -79,7 +75,6 @@ pub fn snag_guide(guidance: &str, per_acre: &str) -> String {
 pub const USERS_HOW: &str = "How each of them uses a dead tree";
 
 /// The part of a remark that says how an animal uses a tree; the rest names size classes and rows.
-#[must_use]
 pub fn user_note(note: &'static str) -> &'static str {
     let end = [";", ": see also"]
         .iter()

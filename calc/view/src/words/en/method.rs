@@ -13,7 +13,6 @@ pub const METHODS_ASKED: &str = "for this stem";
 /// Methods.
 pub const HEAD_METHODS: [&str; 2] = ["Method", "How it stands, and why"];
 /// The two groups of methods.
-#[must_use]
 pub fn group(herbicide: bool) -> &'static str {
     if herbicide {
         "With herbicide, by a licensed applicator"
@@ -37,7 +36,6 @@ pub const THIS_ONE: &str = " (this answer)";
 pub const LEAVES_BEHIND: &str = "Leaves ";
 
 /// A method's name, as a row of a table.
-#[must_use]
 pub fn method(method: Method) -> &'static str {
     match method {
         Method::BarkRing => "bark ring",
@@ -53,7 +51,6 @@ pub fn method(method: Method) -> &'static str {
 }
 
 /// What to do, in the sentence "Use another method: …".
-#[must_use]
 pub fn act(method: Method) -> &'static str {
     match method {
         Method::BarkRing => "ring its bark",
@@ -69,7 +66,6 @@ pub fn act(method: Method) -> &'static str {
 }
 
 /// How a method stands.
-#[must_use]
 pub fn level(level: Level) -> &'static str {
     match level {
         Level::Recommended => "recommended",
@@ -80,7 +76,6 @@ pub fn level(level: Level) -> &'static str {
 }
 
 /// Who may do it. A herbicide method is the applicator's, unless the asker said that they may.
-#[must_use]
 pub fn who(method: Method, by_professional: bool, herbicide: Herbicide) -> &'static str {
     match (method.needs_herbicide(), by_professional) {
         (true, true) => "a professional with a licensed applicator",
@@ -92,7 +87,6 @@ pub fn who(method: Method, by_professional: bool, herbicide: Herbicide) -> &'sta
 }
 
 /// The same behind a method: ` (by a licensed applicator)`, or nothing.
-#[must_use]
 pub fn by(method: Method, by_professional: bool, herbicide: Herbicide) -> String {
     match who(method, by_professional, herbicide) {
         "you" => String::new(),
@@ -102,7 +96,6 @@ pub fn by(method: Method, by_professional: bool, herbicide: Herbicide) -> String
 }
 
 /// What a method leaves behind.
-#[must_use]
 pub fn leaves(method: Method) -> &'static str {
     match method {
         Method::BarkRing => "a standing dead tree",
@@ -117,7 +110,6 @@ pub fn leaves(method: Method) -> &'static str {
 }
 
 /// Minutes of a method: now, and over three years. Where nobody measured it that is said.
-#[must_use]
 pub fn work(work: &calc::models::effort::MethodWork) -> String {
     let said = |share: &calc::models::outlook::Share| {
         let low = minutes(share.low);
@@ -163,7 +155,6 @@ fn minutes(value: f64) -> String {
 }
 
 /// When a method works, apart from law.
-#[must_use]
 pub fn months(method: Method) -> &'static str {
     match method {
         Method::BarkRing => "while the bark slips",
@@ -180,7 +171,6 @@ pub fn months(method: Method) -> &'static str {
 
 /// Why a row of the table lowers a method, as a clause. None for a row without words: a test holds that
 /// there is none.
-#[must_use]
 pub fn rule(id: &str, method: Method) -> Option<&'static str> {
     let row = match (id, method) {
         ("always", Method::SawRing) => "always_saw",
@@ -255,7 +245,6 @@ const RULES: &str = concat!(
 );
 
 /// Steps of another method. The label and the law stand above all of them.
-#[must_use]
 pub fn other_steps(method: Method, dead: bool, by_professional: bool) -> &'static [&'static str] {
     if by_professional {
         return &[

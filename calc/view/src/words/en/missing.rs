@@ -21,7 +21,6 @@ pub const ONLY_IF: &str =
 pub const OTHERWISE_HOLDS: &str = "This stands if it is not so.";
 
 /// What is missing, as a clause; `within` is two heights.
-#[must_use]
 pub fn missing(why: Why, within: &str) -> String {
     match why {
         Why::ListOpen => cat!("what stands within ", within, " is not checked"),
@@ -45,7 +44,6 @@ pub fn missing(why: Why, within: &str) -> String {
 }
 
 /// What to do about it: the row of a list, and the field that settles it.
-#[must_use]
 pub fn settle(why: Why, within: &str) -> Option<(String, &'static str)> {
     Some(match why {
         Why::ListOpen => (
@@ -77,7 +75,6 @@ pub fn settle(why: Why, within: &str) -> Option<(String, &'static str)> {
 }
 
 /// An open condition, as the clause behind "If".
-#[must_use]
 pub fn condition(condition: Conditional, units: calc::terms::quantity::Units) -> String {
     match condition {
         Conditional::NothingInReach { within_m } => cat!(
@@ -98,7 +95,6 @@ pub fn condition(condition: Conditional, units: calc::terms::quantity::Units) ->
 }
 
 /// An open condition, as what is not known.
-#[must_use]
 pub fn open(condition: Conditional, units: calc::terms::quantity::Units) -> String {
     match condition {
         Conditional::NothingInReach { within_m } => {
@@ -118,7 +114,6 @@ pub fn open(condition: Conditional, units: calc::terms::quantity::Units) -> Stri
 }
 
 /// What to do about an open condition, and the field that settles it.
-#[must_use]
 pub fn settle_condition(condition: Conditional) -> Option<(&'static str, &'static str)> {
     match condition {
         // The reach says what is missing in more detail.
@@ -138,7 +133,6 @@ pub fn settle_condition(condition: Conditional) -> Option<(&'static str, &'stati
 
 impl Say<'_> {
     /// Behind "If": the open conditions in one sentence.
-    #[must_use]
     pub fn conditions(&self) -> String {
         let list: Vec<String> = self
             .answer

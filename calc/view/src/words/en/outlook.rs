@@ -5,7 +5,6 @@ use crate::measure;
 use calc::models::outlook::{OutlookClass, SizeClass};
 
 /// A class of the outlook table.
-#[must_use]
 pub fn outlook_class(class: OutlookClass) -> &'static str {
     match class {
         OutlookClass::SuitableConifer => "conifers that a ring suits",
@@ -20,7 +19,6 @@ pub fn outlook_class(class: OutlookClass) -> &'static str {
 }
 
 /// A size class.
-#[must_use]
 pub fn size_class(size: SizeClass) -> &'static str {
     match size {
         SizeClass::All => "any size",
@@ -32,7 +30,6 @@ pub fn size_class(size: SizeClass) -> &'static str {
 }
 
 /// A share, low to high, with its likely value where there is one: `about 60 in 100 (40 to 80)`.
-#[must_use]
 pub fn share(share: &calc::models::outlook::Share) -> String {
     let ends = phrase::percents(share.low, share.high);
     match share.likely {
@@ -42,7 +39,6 @@ pub fn share(share: &calc::models::outlook::Share) -> String {
 }
 
 /// Over a bar: short, since it stands inside the drawing.
-#[must_use]
 pub fn season_bar(season: u8, share: &calc::models::outlook::Share) -> String {
     let ends = phrase::percents(share.low, share.high);
     let said = match share.likely {
@@ -53,7 +49,6 @@ pub fn season_bar(season: u8, share: &calc::models::outlook::Share) -> String {
 }
 
 /// The lead of the outlook.
-#[must_use]
 pub fn outlook_lead(share: &str, stem_only: bool) -> String {
     let what = if stem_only { "stems" } else { "trees" };
     let but = if stem_only {
@@ -76,7 +71,6 @@ pub const OUTLOOK_IF: &str = "It supposes a ring that is complete and scraped cl
 A bridge of live bark, and practically none die. A ring narrower than half the trunk: expect the low end.";
 
 /// Fewer than half are likely to be dead.
-#[must_use]
 pub fn outlook_poor(share: &str) -> String {
     cat!(
         "Fewer than half are likely to be dead by the end of season 3: ",
@@ -86,13 +80,11 @@ pub fn outlook_poor(share: &str) -> String {
 }
 
 /// Share that needs a second ring.
-#[must_use]
 pub fn second_ring(low: f64, high: f64) -> String {
     cat!(phrase::percents(low, high), " in 100 need a second ring.")
 }
 
 /// Sprouting after cutting.
-#[must_use]
 pub fn sprouting(low: f64, high: f64) -> String {
     let (low, high) = (
         measure::percent(low * 100.0),
@@ -111,7 +103,6 @@ pub fn sprouting(low: f64, high: f64) -> String {
 }
 
 /// A species' own row.
-#[must_use]
 pub fn own_row(when: &str, share: &str, n: &str, note: &str) -> String {
     cat!(
         when,
@@ -125,7 +116,6 @@ pub fn own_row(when: &str, share: &str, n: &str, note: &str) -> String {
 }
 
 /// A season's name.
-#[must_use]
 pub fn season_name(when: &str) -> String {
     if when.bytes().all(|c| c.is_ascii_digit()) {
         return cat!("season ", when);
@@ -147,7 +137,6 @@ pub const OAKS_DISAGREE: [&str; 4] = [
 pub const OAKS_SOURCES: [&str; 3] = ["S02", "M07", "M01"];
 
 /// What the outlook's cell rests on, as the table says it.
-#[must_use]
 pub fn outlook_basis(class: OutlookClass, size: SizeClass, anchors: &str, own: &str) -> String {
     let own = if own.is_empty() {
         String::new()

@@ -3,7 +3,6 @@
 use crate::measure;
 
 /// Small counts in words.
-#[must_use]
 pub fn small(count: usize) -> String {
     const WORDS: [&str; 13] = [
         "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
@@ -15,7 +14,6 @@ pub fn small(count: usize) -> String {
 }
 
 /// Two shares of 100, low to high.
-#[must_use]
 pub fn percents(low: f64, high: f64) -> String {
     to(measure::percent(low), measure::percent(high))
 }
@@ -67,13 +65,11 @@ pub const MONTHS_INITIAL: [&str; 12] = ["J", "F", "M", "A", "M", "J", "J", "A", 
 pub const TO: &str = " to ";
 
 /// A range from its ends.
-#[must_use]
 pub fn to(low: String, high: String) -> String {
     cat!(low, " to ", high)
 }
 
 /// A unit's sign in full, for those who listen; anything else as it is.
-#[must_use]
 pub fn spoken_unit(word: &str) -> &str {
     crate::words::named(UNITS, word).unwrap_or(word)
 }
@@ -87,7 +83,6 @@ const UNITS: &str = concat!(
 );
 
 /// The first letter made large: a clause becomes the start of a sentence.
-#[must_use]
 pub fn sentence(text: &str) -> String {
     let mut chars = text.chars();
     match chars.next() {
@@ -104,13 +99,11 @@ fn cat_up(first: char, rest: &str) -> String {
 }
 
 /// Words in a row: `a`, `a and b`, `a, b and c`.
-#[must_use]
 pub fn row(words: &[impl AsRef<str>]) -> String {
     joined(words, " and ")
 }
 
 /// Words in a row that leave a choice: `a or b`.
-#[must_use]
 pub fn either(words: &[impl AsRef<str>]) -> String {
     joined(words, " or ")
 }

@@ -6,7 +6,6 @@ use calc::models::height_aid::NoHeight;
 use calc::question::{Code, Problem};
 
 /// Why measurements make no height.
-#[must_use]
 pub fn no_height(why: NoHeight) -> &'static str {
     match why {
         NoHeight::NotPositive => "Every length must be more than 0.",
@@ -17,7 +16,6 @@ pub fn no_height(why: NoHeight) -> &'static str {
 }
 
 /// The heading of the summary.
-#[must_use]
 pub fn heading(problems: usize) -> String {
     match problems {
         1 => "There is one thing to fix".into(),
@@ -71,7 +69,6 @@ const UNITS: &str = concat!(
 );
 
 /// The message of a problem: what it is and what to do. The same words at the field and in the summary.
-#[must_use]
 pub fn problem_text(problem: &Problem) -> String {
     let path = problem.field.as_str();
     let label = fields::field(path);

@@ -26,7 +26,6 @@ pub const ROW_PEOPLE: &str = "People out while working";
 pub const COUNTS: &str = "building, road, path, power line, property line or neighbour's tree";
 
 /// A kind of thing with its article.
-#[must_use]
 pub fn target(kind: TargetKind) -> &'static str {
     match kind {
         TargetKind::Building => "a building",
@@ -40,7 +39,6 @@ pub fn target(kind: TargetKind) -> &'static str {
 }
 
 /// A kind of thing on a label.
-#[must_use]
 pub fn target_short(kind: TargetKind) -> &'static str {
     match kind {
         TargetKind::Building => "building",
@@ -54,13 +52,11 @@ pub fn target_short(kind: TargetKind) -> &'static str {
 }
 
 /// A kind of thing, known.
-#[must_use]
 pub fn the_target(kind: TargetKind) -> String {
     cat!("the ", target_short(kind))
 }
 
 /// A sign on the tree.
-#[must_use]
 pub fn sign(sign: Sign) -> &'static str {
     match sign {
         Sign::Cavity => "a cavity",
@@ -75,14 +71,12 @@ pub fn sign(sign: Sign) -> &'static str {
 }
 
 /// Signs in a row.
-#[must_use]
 pub fn signs(list: &[Sign]) -> String {
     let words: Vec<&str> = list.iter().map(|it| sign(*it)).collect();
     phrase::row(&words)
 }
 
 /// What a target comes to, in a table.
-#[must_use]
 pub fn judged(outcome: Option<Reached>, damage: bool) -> &'static str {
     match outcome {
         None if damage => "may be damaged",
@@ -97,7 +91,6 @@ pub fn judged(outcome: Option<Reached>, damage: bool) -> &'static str {
 }
 
 /// The heading's question of a stop: why it holds.
-#[must_use]
 pub fn why(why: Why) -> &'static str {
     match why {
         Why::LineWithin => "a line is inside the reach",
@@ -131,7 +124,6 @@ pub struct NearestThing<'a> {
 }
 
 /// What lies near, in a sentence.
-#[must_use]
 pub fn clear(near: &NearestThing<'_>) -> String {
     let nearest = |kind: TargetKind, distance: &str| {
         cat!(
@@ -187,7 +179,6 @@ pub const FROM_TODAY: &str = "The zone counts from the day of treatment, dead or
 pub const FROM_NOW: &str = "The zone counts now.";
 
 /// Under the reach drawing.
-#[must_use]
 pub fn reach_caption(targets: usize) -> String {
     let ring = match targets {
         0 => "",
@@ -202,7 +193,6 @@ pub fn reach_caption(targets: usize) -> String {
 }
 
 /// The ends of a zone in the key; the unit stands once.
-#[must_use]
 pub fn zone(from: &str, to: &str) -> String {
     let bare = from.rsplit_once(' ').map_or(from, |(number, _)| number);
     cat!(bare, " to ", to)
@@ -222,7 +212,6 @@ pub const KEY_THROW: &str = "it can throw wood";
 pub const KEY_PEOPLE: &str = "keep people out while anyone works";
 
 /// Heights under the plan; the second is the end of the zone.
-#[must_use]
 pub fn heights(zone_over_height: f64) -> [&'static str; 3] {
     let zone = if zone_over_height > 1.75 {
         "2 heights"
@@ -237,13 +226,11 @@ pub const HEIGHT_AID: &str = "Three ways: the length of its shadow against that 
 two angles and a distance; a stick held upright at arm's length.";
 
 /// The list of things that are near, for a phone call.
-#[must_use]
 pub fn near(list: &[String]) -> String {
     phrase::either(list)
 }
 
 /// The lead of the reach: nobody works at a tree that is left.
-#[must_use]
 pub fn people_out(within: &str, zone: &str, left: bool) -> String {
     if left {
         return cat!("It can throw wood as far as ", zone, ".");
@@ -252,25 +239,21 @@ pub fn people_out(within: &str, zone: &str, left: bool) -> String {
 }
 
 /// A fence, a field, a tree to keep.
-#[must_use]
 pub fn may_damage(target: &str) -> String {
     cat!(phrase::sentence(target), " may be damaged.")
 }
 
 /// At the arc.
-#[must_use]
 pub fn height_used(height: &str) -> String {
     cat!(height, ", the height used")
 }
 
 /// At the arc, in short.
-#[must_use]
 pub fn height_used_short(height: &str) -> String {
     cat!(height, " used")
 }
 
 /// The drawing for those who do not see it.
-#[must_use]
 pub fn reach_aria<'a>(used: &str, zone: &str, targets: impl Iterator<Item = &'a str>) -> String {
     let mut text = cat!("Height used ", used, ", reach ", zone);
     for target in targets {
@@ -281,7 +264,6 @@ pub fn reach_aria<'a>(used: &str, zone: &str, targets: impl Iterator<Item = &'a 
 
 impl Say<'_> {
     /// What lies near, in a sentence.
-    #[must_use]
     pub fn near_said(&self) -> String {
         let reach = &self.answer.reach;
         let nearest = self.decided().or(self.nearest());
@@ -297,7 +279,6 @@ impl Say<'_> {
     }
 
     /// `a path is 20 ft (6 m) away`.
-    #[must_use]
     pub fn away(&self, judged: &Judged) -> String {
         match judged.distance_m {
             Some(m) => cat!(target(judged.kind), " is ", self.length(m), " away"),
@@ -306,7 +287,6 @@ impl Say<'_> {
     }
 
     /// The kind of a target, known, with its distance: `the path, 100 ft (30 m)`.
-    #[must_use]
     pub fn target_said(&self, judged: &Judged) -> String {
         match judged.distance_m {
             Some(m) => cat!(the_target(judged.kind), ", ", self.length(m)),

@@ -8,7 +8,6 @@ pub fn regions() -> impl Iterator<Item = (&'static str, &'static str)> {
 }
 
 /// The name of a region by its code, or the code itself.
-#[must_use]
 pub fn region(code: &str) -> &str {
     let at = regions().find(|(key, _)| *key == code);
     at.map_or(code, |(_, name)| name)

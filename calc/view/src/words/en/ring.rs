@@ -51,7 +51,6 @@ pub const HAND: &str = "your hand";
 pub const HAND_SIZE: &str = "7 in, 18 cm";
 
 /// An estimate with its range, and what to do where it is poor.
-#[must_use]
 pub fn estimated(low: &str, high: &str, confidence: calc::terms::species::Confidence) -> String {
     let end = match confidence {
         calc::terms::species::Confidence::Good | calc::terms::species::Confidence::Fair => "",
@@ -87,7 +86,6 @@ pub struct Ringing<'a> {
 pub const THORNS: &str = "Trim the thorns from the work band. Heavy gloves, eye protection.";
 
 /// Steps of a bark ring.
-#[must_use]
 pub fn ring_steps(ring: &Ringing<'_>) -> Vec<String> {
     let mut steps: Vec<String> = Vec::new();
     if ring.thorns {
@@ -149,7 +147,6 @@ pub fn ring_steps(ring: &Ringing<'_>) -> Vec<String> {
 }
 
 /// Tools for a ring.
-#[must_use]
 pub fn ring_tools(thick: bool, thin: bool) -> &'static str {
     if thick {
         "Tools: hand saw, mallet and bark chisel, bark spud, scraper; gloves and eye protection."

@@ -27,7 +27,6 @@ pub struct Say<'a> {
 
 impl Say<'_> {
     /// The nearest thing that counts.
-    #[must_use]
     pub fn nearest(&self) -> Option<&Judged> {
         self.nearest_of(false)
     }
@@ -42,56 +41,47 @@ impl Say<'_> {
     }
 
     /// The group's settings.
-    #[must_use]
     pub fn settings(&self) -> Option<&Settings> {
         self.group.map(|group| &*group.settings)
     }
 
     /// Its name.
-    #[must_use]
     pub fn group_name(&self) -> &str {
         self.question.group.as_deref().unwrap_or("")
     }
 
     /// What the group asked for, where it asked for anything.
-    #[must_use]
     pub fn group_answer(&self) -> Option<&GroupAnswer> {
         self.answer.group.as_ref()
     }
 
     /// The group's factor, where it is over 1.
-    #[must_use]
     pub fn group_factor(&self) -> Option<String> {
         let factor = self.question.tree.tighten.distance_factor;
         (factor > 1.0).then(|| measure::plain(factor, 2))
     }
 
     /// The reader's units.
-    #[must_use]
     pub fn units(&self) -> Units {
         self.question.units
     }
 
     /// A length in both units, the reader's first.
-    #[must_use]
     pub fn length(&self, m: f64) -> String {
         measure::length(m).text(self.units())
     }
 
     /// A reach, rounded up, in both units.
-    #[must_use]
     pub fn reach(&self, m: f64) -> String {
         measure::reach(m).text(self.units())
     }
 
     /// Size of the largest stem in both units.
-    #[must_use]
     pub fn size(&self) -> String {
         measure::size(self.question.tree.largest().dbh.mm()).text(self.units())
     }
 
     /// How a method stands for the largest stem.
-    #[must_use]
     pub fn line(&self, method: Method) -> Option<&MethodLine> {
         self.answer
             .methods
@@ -100,7 +90,6 @@ impl Say<'_> {
     }
 
     /// A probability as `about 9 years in 10`, where there is one.
-    #[must_use]
     pub fn chance(&self, p: Option<f64>) -> Option<String> {
         let p = p?;
         Some(season::years_in_ten(YearsInTen::of(
@@ -110,7 +99,6 @@ impl Say<'_> {
     }
 
     /// The target that decides.
-    #[must_use]
     pub fn decided(&self) -> Option<&Judged> {
         let reach = &self.answer.reach;
         reach.decided_by.and_then(|at| reach.targets.get(at))

@@ -7,7 +7,6 @@ use calc::timing::closed_months::Topic;
 use calc::timing::{Basis, Flag, Site, Verdict, YearsInTen};
 
 /// Where the climate comes from.
-#[must_use]
 pub fn nearest_place(km: f64, elevation: Option<&str>) -> String {
     let high = elevation.map_or_else(String::new, |high| cat!(", for ", high, " above the sea"));
     cat!(
@@ -45,7 +44,6 @@ pub const NO_RULE_ON_DAY: &str =
 pub const ALL_YEAR: &str = "all year";
 
 /// A probability as people read it, in brackets behind a word.
-#[must_use]
 pub fn years_in_ten(years: YearsInTen) -> String {
     match years {
         YearsInTen::HardlyEver => "hardly ever".into(),
@@ -58,7 +56,6 @@ pub fn years_in_ten(years: YearsInTen) -> String {
 }
 
 /// What the bark does on a day, as a clause about "its bark"; the number in brackets follows.
-#[must_use]
 pub fn bark(verdict: Verdict) -> &'static str {
     match verdict {
         Verdict::Dormant => "does not slip yet",
@@ -74,7 +71,6 @@ pub fn bark(verdict: Verdict) -> &'static str {
 }
 
 /// The same in a word or two, for tables and tags.
-#[must_use]
 pub fn verdict(verdict: Verdict) -> &'static str {
     match verdict {
         Verdict::Dormant => "dormant",
@@ -90,7 +86,6 @@ pub fn verdict(verdict: Verdict) -> &'static str {
 }
 
 /// Why the dates are less sure, as a sentence.
-#[must_use]
 pub fn flag(flag: Flag) -> &'static str {
     match flag {
         Flag::NoPlace => "No place was given: the months of this half of the world are used.",
@@ -158,7 +153,6 @@ pub const OTHER_SEASON: &str =
     "What you gave of one spring serves that season alone: the dates here are of another.";
 
 /// Where a point out of reach of every station may have been meant to be.
-#[must_use]
 pub fn meant(site: Site) -> String {
     let degrees = |value: f64| measure::plain(value, 2).replace('-', "−");
     cat!(
@@ -171,7 +165,6 @@ pub fn meant(site: Site) -> String {
 }
 
 /// What the dates rest on.
-#[must_use]
 pub fn basis(basis: Basis) -> String {
     let days = |value: f64| {
         let sign = if value < 0.0 { "−" } else { "+" };
@@ -200,7 +193,6 @@ pub fn basis(basis: Basis) -> String {
 }
 
 /// What a rule is about.
-#[must_use]
 pub fn topic(topic: Topic) -> &'static str {
     match topic {
         Topic::Birds => "Nesting birds",
@@ -216,7 +208,6 @@ pub fn topic(topic: Topic) -> &'static str {
 }
 
 /// Where a rule comes from, and how binding it is.
-#[must_use]
 pub fn rule_force(jurisdiction: &str, force: &str, is_default: bool) -> String {
     if is_default {
         return "A cautious default of our own: your state or country has no months of its own here, or was not given.".into();
@@ -230,7 +221,6 @@ pub const ALWAYS_TEST: &str = "Open a patch the size of your hand first. If it t
 pub const SHORT_SEASON: &str = "The season is short here: test every time.";
 
 /// The next good stretch.
-#[must_use]
 pub fn next_good(first: &str, after: Option<&str>) -> String {
     let more = match after {
         Some(after) => cat!(" The one after: ", after, "."),
@@ -248,7 +238,6 @@ pub fn next_good(first: &str, after: Option<&str>) -> String {
 pub const NO_STRETCH: &str = "There is no good stretch in the next two years.";
 
 /// Give or take, for dates.
-#[must_use]
 pub fn give_or_take(opens: f64, closes: f64) -> String {
     cat!(
         "Give or take ",
@@ -279,7 +268,6 @@ pub const RULES_LANE: &str = "Rules";
 pub const TODAY: &str = "today";
 
 /// Bracket, long.
-#[must_use]
 pub fn window(days: &str) -> String {
     cat!("your window: ", days)
 }
@@ -308,7 +296,6 @@ pub const PIN_IS: &str = "a visit, see below";
 pub const REST_OF_YEAR: &str = "the rest of the year";
 
 /// The year tape for those who do not see it.
-#[must_use]
 pub fn year_aria(year: &str, bands: &[(&str, &str)], asked: &str) -> String {
     let mut text = cat!("The bark in ", year);
     for (name, days) in bands.iter().filter(|(_, days)| !days.is_empty()) {
@@ -322,7 +309,6 @@ pub fn year_aria(year: &str, bands: &[(&str, &str)], asked: &str) -> String {
 
 impl Say<'_> {
     /// The group's months: `1 April to 30 June and …`.
-    #[must_use]
     pub fn group_months(&self) -> Option<String> {
         let months: Vec<String> = self
             .answer

@@ -6,7 +6,6 @@ use calc::models::season::{Before, TimingAnswer};
 use calc::timing::spring::{Doubt, Trouble};
 
 /// What is wrong with a line of temperatures.
-#[must_use]
 pub fn trouble(trouble: Trouble) -> &'static str {
     match trouble {
         Trouble::TooFewCells => "fewer than three cells",
@@ -19,7 +18,6 @@ pub fn trouble(trouble: Trouble) -> &'static str {
 }
 
 /// What is doubtful about a table of temperatures.
-#[must_use]
 pub fn doubt(doubt: Doubt) -> &'static str {
     match doubt {
         Doubt::Nothing => "No line of the temperatures could be used.",
@@ -39,7 +37,6 @@ pub fn doubt(doubt: Doubt) -> &'static str {
 const NAMED: usize = 5;
 
 /// A table of temperatures as it was read: days, doubts, bad lines, and why it was not used if it was not.
-#[must_use]
 pub fn spring_read(timing: &TimingAnswer) -> Vec<String> {
     let Some(spring) = &timing.spring else {
         return Vec::new();
@@ -71,7 +68,6 @@ pub fn spring_read(timing: &TimingAnswer) -> Vec<String> {
 }
 
 /// Dates without this year's own knowledge beside those with it.
-#[must_use]
 pub fn before_and_after(before: &Before, after: &str) -> String {
     cat!(
         "From ordinary years the bark would slip ",

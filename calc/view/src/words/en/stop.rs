@@ -57,7 +57,6 @@ pub const WISH_DEAD: &str = "the tree dead; nothing need stay standing";
 pub const YOUR_WORDS: &str = "your words";
 
 /// An estimate with its range.
-#[must_use]
 pub fn estimated_from(low: &str, high: &str) -> String {
     if low == high {
         return "estimated".into();
@@ -87,7 +86,6 @@ pub const OWN_RULE: &str = "the group's own rule";
 
 impl Say<'_> {
     /// What it could hit, for a phone call.
-    #[must_use]
     pub fn could_hit(&self) -> String {
         let mut list: Vec<String> = self
             .answer
@@ -108,7 +106,6 @@ impl Say<'_> {
     }
 
     /// What it is, for a phone call.
-    #[must_use]
     pub fn what_it_is(&self) -> String {
         let q = self.question;
         let stems = if q.tree.stems.len() == 1 {
@@ -135,7 +132,6 @@ impl Say<'_> {
     }
 
     /// How big it is, for a phone call.
-    #[must_use]
     pub fn how_big(&self) -> String {
         let height = &self.answer.height;
         let tall = if height.measured {

@@ -13,7 +13,6 @@ use calc::timing::closed_months::Topic;
 use chrono::NaiveDate;
 
 /// The word on the tag.
-#[must_use]
 pub fn tag(outcome: Outcome) -> &'static str {
     match outcome {
         Outcome::Do => "Do",
@@ -34,7 +33,6 @@ pub const SHEET_MORE: &str = " one tree, one answer";
 pub const SHEET_RULER: &str = "Printed at 100 %, the foot of this page is a ruler.";
 
 /// The one polite sentence for a status region, at most 140 characters.
-#[must_use]
 pub fn status(
     kind: crate::kind::Kind,
     reference: &'static Reference,
@@ -56,7 +54,6 @@ pub fn status(
 
 impl Say<'_> {
     /// A tree that is native where it stands: the first thing said.
-    #[must_use]
     pub fn native(&self) -> Option<String> {
         let region_said = region::region(self.question.region.as_deref().unwrap_or(""));
         self.answer.species.native_here.then(|| {
@@ -69,7 +66,6 @@ impl Say<'_> {
     }
 
     /// What stands under the first sentence, most telling first.
-    #[must_use]
     pub fn also(&self) -> Vec<String> {
         let answer = self.answer;
         let mut list = Vec::new();
@@ -113,7 +109,6 @@ impl Say<'_> {
     }
 
     /// Measuring the height could change the answer: the height at which it does, and the way.
-    #[must_use]
     pub fn measure_first(&self) -> String {
         let height = &self.answer.height;
         match height.changes_at_m {
@@ -163,7 +158,6 @@ impl Say<'_> {
     }
 
     /// A line beside the headline.
-    #[must_use]
     pub fn beside(&self, also: &Also) -> String {
         let by = method::by(
             also.method,
@@ -220,7 +214,6 @@ impl Say<'_> {
     }
 
     /// The whole sentence: frame and reason.
-    #[must_use]
     pub fn verdict(&self) -> String {
         cat!(self.frame(), " ", phrase::sentence(&self.reason()), ".")
     }
@@ -239,7 +232,6 @@ impl Say<'_> {
     }
 
     /// The frame alone.
-    #[must_use]
     pub fn frame(&self) -> String {
         let answer = self.answer;
         match answer.outcome {
@@ -278,7 +270,6 @@ impl Say<'_> {
     }
 
     /// The single deciding input, with its number, as a clause.
-    #[must_use]
     pub fn reason(&self) -> String {
         match self.answer.outcome {
             Outcome::Do => self.why_do(),
@@ -290,7 +281,6 @@ impl Say<'_> {
     }
 
     /// What the bark does on a day, with its number.
-    #[must_use]
     pub fn bark_on(&self, day: NaiveDate, verdict: Verdict, p: Option<f64>) -> String {
         let chance = match (self.chance(p), verdict) {
             (None, _) => String::new(),
@@ -349,7 +339,6 @@ impl Say<'_> {
     }
 
     /// The oak-wilt months that close a ring on the asked or advised day: `1 April to 15 July`.
-    #[must_use]
     pub fn closed_months(&self) -> Option<String> {
         let rule = self
             .answer

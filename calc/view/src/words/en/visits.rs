@@ -8,7 +8,6 @@ use calc::models::visits::VisitKind;
 use calc::terms::method::Method;
 
 /// What to look for at a visit, and what to do, after a method.
-#[must_use]
 pub fn visit(kind: VisitKind, method: Method) -> &'static str {
     let ring = matches!(method, Method::BarkRing | Method::SawRing);
     match kind {
@@ -34,7 +33,6 @@ pub fn visit(kind: VisitKind, method: Method) -> &'static str {
 }
 
 /// What a visit's event in a calendar is called.
-#[must_use]
 pub fn calendar_title(
     question: &calc::question::Question,
     answer: &calc::answer::Answer,
@@ -44,7 +42,6 @@ pub fn calendar_title(
 }
 
 /// When death may be judged.
-#[must_use]
 pub fn judge_death(larch: bool) -> &'static str {
     if larch {
         "Do not call it dead before it should have leafed out again."
@@ -54,7 +51,6 @@ pub fn judge_death(larch: bool) -> &'static str {
 }
 
 /// The title's question of the visits.
-#[must_use]
 pub fn visits_count(count: usize, years: usize) -> String {
     let visits = if count == 1 { " visit" } else { " visits" };
     let years_word = if years == 1 { " year" } else { " years" };
@@ -80,7 +76,6 @@ pub const SEEN: [Seen; 8] = [
 ];
 
 /// What is seen.
-#[must_use]
 pub fn seen(seen: Seen) -> &'static str {
     match seen {
         Seen::Bridge => "Bark bridging the ring",
@@ -95,7 +90,6 @@ pub fn seen(seen: Seen) -> &'static str {
 }
 
 /// What to do now.
-#[must_use]
 pub fn act_now(act: Act) -> &'static str {
     match act {
         Act::KeepOut => "keep out from under it",
@@ -108,7 +102,6 @@ pub fn act_now(act: Act) -> &'static str {
 }
 
 /// How the ring stands.
-#[must_use]
 pub fn ring_judged(judged: RingJudged) -> &'static str {
     match judged {
         RingJudged::TooSoon => "too soon to tell",
@@ -120,7 +113,6 @@ pub fn ring_judged(judged: RingJudged) -> &'static str {
 }
 
 /// Why there is no advice.
-#[must_use]
 pub fn no_advice(why: NoAdvice) -> &'static str {
     match why {
         NoAdvice::BeforeTheRing => "The visit is before the ring. Check both days.",
@@ -136,7 +128,6 @@ pub fn no_advice(why: NoAdvice) -> &'static str {
 }
 
 /// What to do at the visit that was asked about, how the ring stands, and when to come back.
-#[must_use]
 pub fn visit_advice(visit: &VisitAnswer) -> String {
     let Some(advice) = &visit.advice else {
         let why = visit.why_not.map_or("", no_advice);

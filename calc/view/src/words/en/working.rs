@@ -65,7 +65,6 @@ impl Inputs {
 }
 
 /// A field that was not given, in the words of the list of assumptions.
-#[must_use]
 pub fn assumed_field(field: &str) -> Option<&'static str> {
     crate::words::named(ASSUMED_FIELDS, field)
 }
@@ -82,7 +81,6 @@ const ASSUMED_FIELDS: &str = concat!(
 );
 
 /// The word that was used instead.
-#[must_use]
 pub fn assumed_word(word: &str) -> Option<&'static str> {
     crate::words::named(ASSUMED_WORDS, word)
 }
@@ -99,7 +97,6 @@ const ASSUMED_WORDS: &str = concat!(
 );
 
 /// The field of the form that settles an assumption.
-#[must_use]
 pub fn assumed_path(field: &str) -> &str {
     match field {
         "bark" => "stems[0].bark",
@@ -109,7 +106,6 @@ pub fn assumed_path(field: &str) -> &str {
 
 impl Say<'_> {
     /// Every input that was given, in the order of the form.
-    #[must_use]
     pub fn told(&self) -> Vec<Input> {
         let q = self.question;
         let units = self.units();
@@ -269,7 +265,6 @@ impl Say<'_> {
     }
 
     /// Fields left at what they are for most trees: one sentence, for the working and the printed page.
-    #[must_use]
     pub fn left(&self) -> String {
         let q = self.question;
         let mut list: Vec<&str> = Vec::new();
@@ -295,7 +290,6 @@ impl Say<'_> {
     }
 
     /// What was not given, and what was used instead: label, value, field.
-    #[must_use]
     pub fn assumed(&self, stops: bool) -> Vec<Input> {
         let value = |it: &Assumed| match (it.field, it.value) {
             ("bark", Some(mm)) => measure::bark(mm).text(self.units()),
