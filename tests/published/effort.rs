@@ -36,7 +36,7 @@ fn plain(stems: &[Work], slip: f64, fields: Value) -> [f64; 3] {
     ));
     let constants = &reference().constants.effort;
     let effort = minutes(constants, asked.tree.limbs, &asked.pace, stems, slip).expect("a stem");
-    let (likely, high) = constants.sticking;
+    let (likely, high) = (constants.sticking_likely, constants.sticking_high);
     [
         effort.low_min,
         effort.likely_min / (1.0 + likely * slip),
@@ -203,7 +203,10 @@ fn a_simulation_of_40_000_draws_agrees_within_4_percent_and_at_the_low_end_withi
 #[test]
 fn one_stem_in_ten_that_sticks_makes_the_high_end_more_and_the_likely_hardly() {
     let constants = &reference().constants.effort;
-    assert_eq!(constants.sticking, (0.04, 0.17));
+    assert_eq!(
+        (constants.sticking_likely, constants.sticking_high),
+        (0.04, 0.17)
+    );
     let mut draws = Draws::new(1_979);
     for inches in [6.0, 12.0, 24.0] {
         let work = [stem(inches, MEDIUM)];

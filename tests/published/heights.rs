@@ -63,7 +63,7 @@ fn the_height_at_12_in_that_the_table_prints_is_met_to_its_last_digit() {
     let mut met = 0;
     for row in rows("content/evidence/height.csv") {
         let name = row["scientific_name"].as_str();
-        if row["note"].contains("DO NOT USE") || row["h_at_12in_ft"].is_empty() {
+        if row["usable"] != "yes" || row["h_at_12in_ft"].is_empty() {
             continue;
         }
         if !reference().species.iter().any(|s| s.scientific == name) {
@@ -255,7 +255,7 @@ fn the_crown_at_12_in_that_the_table_prints_is_met_to_its_last_digit() {
         let Some(known) = reference().species.iter().find(|s| s.scientific == name) else {
             continue;
         };
-        if row["note"].contains("DO NOT USE") || row["cw_at_12in_ft"].is_empty() {
+        if row["usable"] != "yes" || row["cw_at_12in_ft"].is_empty() {
             continue;
         }
         let wanted = match row["form"].as_str() {

@@ -35,6 +35,10 @@ const NO_GRADE: &[(&str, &str)] = &[
         "which caution names which species; basis says why",
     ),
     (
+        "rules/genus_marks.csv",
+        "marks that a genus must have; the marks themselves are graded",
+    ),
+    (
         "rules/look_alike_names.csv",
         "names, no numbers; basis says from where",
     ),

@@ -5,6 +5,7 @@ use crate::models::effort::MethodMinutes;
 use crate::models::habitat::{CavityUser, SnagGuide};
 use crate::models::method::MethodRule;
 use crate::models::outlook::{OutlookOverride, OutlookRow};
+use crate::terms::constants::constants;
 use crate::terms::species::Species;
 use crate::timing::closed_months::{DiseaseRegion, Restriction};
 use serde::Serialize;
@@ -61,19 +62,20 @@ pub struct Source {
     pub label: &'static str,
 }
 
-/// Tunable constants. Each stands once, in `content/rules/constants.csv`, with its source or as our own assumption.
-#[derive(Clone, Copy, Debug)]
-pub struct Constants {
-    /// Ring: see the model of the ring.
-    pub ring: crate::models::ring::RingConstants,
-    /// Heights.
-    pub height: crate::models::height::HeightConstants,
-    /// Reach.
-    pub reach: crate::models::reach::ReachConstants,
-    /// Minutes.
-    pub effort: crate::models::effort::EffortConstants,
-    /// The base of a stem over its dbh.
-    pub base_over_dbh: f64,
-    /// The season.
-    pub timing: crate::timing::Constants,
+constants! {
+    /// Tunable constants. Each stands once, in `content/rules/constants.csv`, with its source or as our own assumption.
+    pub struct Constants {
+        /// Ring: see the model of the ring.
+        pub ring: crate::models::ring::RingConstants,
+        /// Heights.
+        pub height: crate::models::height::HeightConstants,
+        /// Reach.
+        pub reach: crate::models::reach::ReachConstants,
+        /// Minutes.
+        pub effort: crate::models::effort::EffortConstants,
+        /// The base of a stem over its dbh.
+        pub base_over_dbh: f64,
+        /// The season.
+        pub timing: crate::timing::Constants,
+    }
 }

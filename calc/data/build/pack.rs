@@ -1,40 +1,23 @@
-//! The packed form of the tables: whole numbers, small tags, short texts and sentences in streams of their own, which
-//! compress far better than structures in memory. `src/unpack.rs` reads it in the same order.
+//! The packed form of the tables: numbers and tags in one stream, texts each once in another, which compress far better
+//! than structures in memory. `src/unpack.rs` reads them back; what is packed, and in which order, stands in
+//! `src/tables.rs` for both.
 
+use calc::reference::Constants;
+use calc::terms::constants::Constant;
 use std::collections::HashMap;
 
 /// The streams.
 #[derive(Default)]
-pub struct Pack {
+pub struct Streams {
     ints: Vec<u8>,
     tags: Vec<u8>,
-    texts: Texts,
-    prose: Texts,
-}
-
-/// Texts, each once.
-#[derive(Default)]
-struct Texts {
-    lines: Vec<String>,
+    texts: Vec<String>,
     known: HashMap<String, usize>,
 }
 
-impl Texts {
-    /// 0 for a text that comes next; n for the nth of those that stand already.
-    fn place(&mut self, text: &str) -> u64 {
-        assert!(!text.contains('\n'), "a text of a table is one line");
-        if let Some(at) = self.known.get(text) {
-            return *at as u64;
-        }
-        self.lines.push(text.to_owned());
-        self.known.insert(text.to_owned(), self.lines.len());
-        0
-    }
-}
-
-impl Pack {
+impl Streams {
     /// A whole number, as a variable count of bytes.
-    pub fn int(&mut self, value: u64) {
+    fn int(&mut self, value: u64) {
         let mut value = value;
         while value >= 0x80 {
             self.ints.push((value as u8) | 0x80);
@@ -48,20 +31,9 @@ impl Pack {
         self.tags.push(u8::try_from(tag).expect("a tag is small"));
     }
 
-    /// A value as its place in a list that the reader shares.
-    pub fn one_of<T: PartialEq>(&mut self, list: &[T], value: &T) {
-        let at = list.iter().position(|known| known == value);
-        self.tag(at.expect("the list of tags has every value"));
-    }
-
-    /// Yes or no.
-    pub fn flag(&mut self, flag: bool) {
-        self.tag(usize::from(flag));
-    }
-
     /// A decimal number: its digits as a whole number, its decimals as a tag. Read back by one division, it is the
     /// double nearest to the printed number.
-    pub fn number(&mut self, value: f64) {
+    fn number(&mut self, value: f64) {
         let text = format!("{}", value.abs());
         assert!(
             !text.contains('e') && value.is_finite(),
@@ -77,53 +49,120 @@ impl Pack {
         self.int(digits);
     }
 
-    /// A number that may be missing.
-    pub fn maybe(&mut self, value: Option<f64>) {
-        match value {
-            Some(value) => self.number(value),
-            None => self.tag(255),
+    /// 0 for a text that comes next; n for the nth of those that stand already.
+    fn text(&mut self, text: &str) {
+        assert!(!text.contains('\n'), "a text of a table is one line");
+        match self.known.get(text) {
+            Some(at) => self.int(*at as u64),
+            None => {
+                self.texts.push(text.to_owned());
+                self.known.insert(text.to_owned(), self.texts.len());
+                self.int(0);
+            }
         }
     }
 
-    /// A name, an id or a place.
-    pub fn text(&mut self, text: &str) {
-        let at = self.texts.place(text);
-        self.int(at);
+    /// Whole numbers, tags, and texts by line.
+    pub fn finish(self) -> [Vec<u8>; 3] {
+        [self.ints, self.tags, self.texts.join("\n").into()]
     }
+}
 
-    /// A sentence, which is like other sentences rather than like names.
-    pub fn prose(&mut self, text: &str) {
-        let at = self.prose.place(text);
-        self.int(at);
+/// What can be packed.
+pub trait Pack {
+    /// Writes it.
+    fn pack(&self, to: &mut Streams);
+}
+
+/// Each field of a struct, in the order of the list.
+macro_rules! packed {
+    ($($name:ident { $($field:ident),+ $(,)? })+) => {
+        $(impl crate::pack::Pack for $name {
+            fn pack(&self, to: &mut crate::pack::Streams) {
+                let Self { $($field),+ } = self;
+                $(crate::pack::Pack::pack($field, to);)+
+            }
+        })+
+    };
+}
+
+/// A value by its place among all of its type.
+macro_rules! tagged {
+    ($($name:ident),+ $(,)?) => {
+        $(impl crate::pack::Pack for $name {
+            fn pack(&self, to: &mut crate::pack::Streams) {
+                let at = $name::ALL.iter().position(|known| known == self);
+                to.tag(at.expect("ALL has every value"));
+            }
+        })+
+    };
+}
+
+impl Pack for f64 {
+    fn pack(&self, to: &mut Streams) {
+        to.number(*self);
     }
+}
 
-    /// Some of a list that the reader has, in its order, as bits.
-    pub fn some_of(&mut self, list: &[&str], some: &[&str]) {
-        let bits = list
-            .iter()
-            .enumerate()
-            .filter(|(_, item)| some.contains(item))
-            .fold(0, |bits, (at, _)| bits | 1 << at);
-        self.int(bits);
+impl Pack for u8 {
+    fn pack(&self, to: &mut Streams) {
+        to.tag(usize::from(*self));
     }
+}
 
-    /// A list of texts.
-    pub fn texts<'a>(&mut self, list: impl IntoIterator<Item = &'a str>) {
-        let list: Vec<&str> = list.into_iter().collect();
-        self.int(list.len() as u64);
-        for text in list {
-            self.text(text);
+impl Pack for bool {
+    fn pack(&self, to: &mut Streams) {
+        to.tag(usize::from(*self));
+    }
+}
+
+impl Pack for str {
+    fn pack(&self, to: &mut Streams) {
+        to.text(self);
+    }
+}
+
+impl<T: Pack> Pack for Option<T> {
+    fn pack(&self, to: &mut Streams) {
+        self.is_some().pack(to);
+        if let Some(value) = self {
+            value.pack(to);
         }
     }
+}
 
-    /// The length of a list whose items follow.
-    pub fn len(&mut self, len: usize) {
-        self.int(len as u64);
+impl<T: Pack, const N: usize> Pack for [T; N] {
+    fn pack(&self, to: &mut Streams) {
+        for item in self {
+            item.pack(to);
+        }
     }
+}
 
-    /// The streams: whole numbers, tags, short texts and sentences by line.
-    pub fn finish(self) -> [Vec<u8>; 4] {
-        let [texts, prose] = [self.texts, self.prose].map(|texts| texts.lines.join("\n").into());
-        [self.ints, self.tags, texts, prose]
+impl<T: Pack> Pack for [T] {
+    fn pack(&self, to: &mut Streams) {
+        to.int(self.len() as u64);
+        for item in self {
+            item.pack(to);
+        }
+    }
+}
+
+impl<T: Pack + ?Sized> Pack for &T {
+    fn pack(&self, to: &mut Streams) {
+        (**self).pack(to);
+    }
+}
+
+impl<A: Pack, B: Pack> Pack for (A, B) {
+    fn pack(&self, to: &mut Streams) {
+        self.0.pack(to);
+        self.1.pack(to);
+    }
+}
+
+impl Pack for Constants {
+    fn pack(&self, to: &mut Streams) {
+        self.each(&mut |value| to.number(value));
     }
 }

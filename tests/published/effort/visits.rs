@@ -27,7 +27,7 @@ fn a_simulation_with_seven_visits_agrees_within_5_percent_and_at_the_low_end_wit
             all.sort_by(f64::total_cmp);
             let simulated = [0.1, 0.5, 0.9].map(|share| all[(share * 40_000.0) as usize]);
             let ours = effort.with_visits(constants, visits as usize);
-            let (likely, high) = constants.sticking;
+            let (likely, high) = (constants.sticking_likely, constants.sticking_high);
             let ours = [
                 ours.low,
                 ours.likely / (1.0 + likely * slip),

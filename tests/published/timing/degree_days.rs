@@ -124,7 +124,7 @@ fn expected_degree_days_are_the_integral_over_a_normal_distribution() {
 /// within 0.14 degree-days a day (measured: 0.133 at most on these rows, a day from −3.5 to 16.5 °C).
 #[test]
 fn the_closed_form_is_near_the_days_sine_with_normal_scatter() {
-    let sd = constants().daily_sd();
+    let sd = constants().daily_sd;
     let rows = rows("tests/published/vectors/timing/expected_degree_days.csv");
     let mut seen = 0;
     for r in rows.iter().filter(|r| number(r, "sd") == sd) {

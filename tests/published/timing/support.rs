@@ -1,6 +1,7 @@
 //! The engine's constants, and its seasons at a place, for the timing checks.
 #![allow(dead_code, reason = "each check uses its own part")]
 
+use calc::terms::constants::Constant;
 use calc::terms::species::WoodClass;
 use calc::terms::tree::{DrySpell, Stage, Vigour};
 use calc::timing::{
@@ -16,11 +17,10 @@ pub use tables::*;
 /// The constants of content/rules/timing_constants.csv.
 pub fn constants() -> Constants {
     let rows = rows("content/rules/timing_constants.csv");
-    Constants::from_pairs(
-        rows.iter()
-            .map(|r| (r["name"].as_str(), number(r, "value"))),
-    )
-    .expect("a complete table")
+    Constants::by_name("", &mut |name| {
+        let row = rows.iter().find(|row| row["name"] == name);
+        number(row.unwrap_or_else(|| panic!("no row {name}")), "value")
+    })
 }
 
 /// The climate at a point; fails the check where there is none.

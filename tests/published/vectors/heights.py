@@ -35,9 +35,9 @@ def metres(row, inches):
         # From 4.51 ft at the width of a bud straight to the height at 3 in.
         return FOOT * (4.51 + (at(3) - 4.51) * max(0.0, (inches - b[3]) / (3 - b[3])))
     cm = inches * INCH
-    if "peak" in row["increasing"]:
+    if row["peak_dbh"]:
         # Centimetres: the curve turns down there and is held.
-        cm = min(cm, float(row["increasing"].split("peak at ")[1].split(" ")[0]))
+        cm = min(cm, float(row["peak_dbh"]))
     kind = form.removeprefix("UTD_")
     if kind in ("lin", "quad", "cub", "quart"):
         value = sum(c * cm**i for i, c in enumerate(b))

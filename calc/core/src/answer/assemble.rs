@@ -6,7 +6,7 @@ use super::{open, season_lines, sources, work};
 use crate::answer::{Answer, Conditional, GroupAnswer, Near, Outcome, SpeciesLine, StemAnswer};
 use crate::models::cautions;
 use crate::models::method;
-use crate::models::{bark, habitat, height, outlook, ring, stand};
+use crate::models::{bark, habitat, height, outlook, ring, stand, trigger};
 use crate::question::Day;
 use crate::terms::method::{Level, Method};
 use crate::terms::tighten::Tighten;
@@ -40,7 +40,7 @@ pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) 
     let days: Vec<NaiveDate> = [asked, Some(day)].into_iter().flatten().collect();
     let cautions = cautions::judge(
         reference.cautions,
-        &cautions::Case {
+        &trigger::Case {
             tree: &question.tree,
             hemisphere: question.place.hemisphere(),
             region: question.region.as_deref(),

@@ -89,7 +89,7 @@ impl<'a> Scene<'a> {
 
     /// Whether the bark slips well enough on a day to try a ring.
     pub fn slips(&self, day: NaiveDate) -> bool {
-        self.season.p_for_rules(day) >= self.reference.constants.timing.p_test()
+        self.season.p_for_rules(day) >= self.reference.constants.timing.p_test
     }
 
     /// The case of a stem on a day under an outcome of the reach.

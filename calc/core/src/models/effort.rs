@@ -8,55 +8,73 @@ use crate::models::calibrate::{NoRate, Rate};
 use crate::models::outlook::Share;
 use crate::terms::cite::Cite;
 use crate::terms::cite::cite;
+use crate::terms::constants::constants;
 use crate::terms::method::Method;
 use crate::terms::species::Group;
 use crate::terms::tree::Limbs;
 use libm::{erfc, exp, log, sqrt};
 use serde::Serialize;
 
-/// Low, likely and high of a term.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-pub struct Three {
-    /// P10.
-    pub low: f64,
-    /// P50.
-    pub likely: f64,
-    /// P90.
-    pub high: f64,
+constants! {
+    /// Low, likely and high of a term.
+    #[derive(Serialize)]
+    #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+    pub struct Three {
+        /// P10.
+        pub low: f64,
+        /// P50.
+        pub likely: f64,
+        /// P90.
+        pub high: f64,
+    }
 }
 
-/// Constants of the effort model; content/rules/constants.csv says where each comes from.
-#[derive(Clone, Copy, Debug)]
-pub struct EffortConstants {
-    /// Fixed, minutes a stem.
-    pub fixed: Three,
-    /// Scoring two lines, minutes a foot, in thin, medium and thick bark.
-    pub score: [Three; 3],
-    /// Thickness of thin, medium and thick bark, mm.
-    pub score_mm: [f64; 3],
-    /// Peeling a 6-in strip, minutes a foot.
-    pub peel: Three,
-    /// Scraping and checking, minutes a foot.
-    pub scrape: Three,
-    /// Factor of tight bark.
-    pub tight: Three,
-    /// Factor of tool, rest and small delays.
-    pub delays: Three,
-    /// Clearing limbs, minutes a foot of stem.
-    pub limbs: Three,
-    /// Limby stem, feet: none, some, many.
-    pub limby_ft: [f64; 3],
-    /// Walking when nothing is said, minutes.
-    pub walk_min: f64,
-    /// Pace that turns a distance into minutes, metres a minute.
-    pub walk_m_per_min: f64,
-    /// Factor of a practised crew.
-    pub practised: f64,
-    /// Share of the first work that a sprout visit takes.
-    pub visit: Three,
-    /// One stem in ten sticks: factors on likely and high at full slip.
-    pub sticking: (f64, f64),
+constants! {
+    /// Constants of the effort model; content/rules/constants.csv says where each comes from.
+    pub struct EffortConstants {
+        /// Fixed, minutes a stem.
+        pub fixed: Three,
+        /// Scoring two lines, minutes a foot, in thin bark.
+        pub score_thin: Three,
+        /// The same in bark of medium thickness.
+        pub score_medium: Three,
+        /// The same in thick bark.
+        pub score_thick: Three,
+        /// Thickness of thin bark, mm.
+        pub score_thin_mm: f64,
+        /// Of medium bark.
+        pub score_medium_mm: f64,
+        /// Of thick bark.
+        pub score_thick_mm: f64,
+        /// Peeling a 6-in strip, minutes a foot.
+        pub peel: Three,
+        /// Scraping and checking, minutes a foot.
+        pub scrape: Three,
+        /// Factor of tight bark.
+        pub tight: Three,
+        /// Factor of tool, rest and small delays.
+        pub delays: Three,
+        /// Clearing limbs, minutes a foot of stem.
+        pub limbs: Three,
+        /// Stem to be cleared of limbs, feet, where it has none.
+        pub limby_none_ft: f64,
+        /// Where it has some.
+        pub limby_some_ft: f64,
+        /// Where it has many.
+        pub limby_many_ft: f64,
+        /// Walking when nothing is said, minutes.
+        pub walk_min: f64,
+        /// Pace that turns a distance into minutes, metres a minute.
+        pub walk_m_per_min: f64,
+        /// Factor of a practised crew.
+        pub practised: f64,
+        /// Share of the first work that a sprout visit takes.
+        pub visit: Three,
+        /// One stem in ten sticks: more of the likely minutes at full slip.
+        pub sticking_likely: f64,
+        /// The same of the high minutes.
+        pub sticking_high: f64,
+    }
 }
 
 /// Minutes of another method, as printed.
@@ -291,9 +309,9 @@ pub fn minutes(
         return None;
     }
     let limby = match limbs {
-        Limbs::None => constants.limby_ft[0],
-        Limbs::Some => constants.limby_ft[1],
-        Limbs::Many => constants.limby_ft[2],
+        Limbs::None => constants.limby_none_ft,
+        Limbs::Some => constants.limby_some_ft,
+        Limbs::Many => constants.limby_many_ft,
     };
     let mut apart = Moments::default();
     let mut bark = Moments::default();
@@ -361,11 +379,10 @@ pub fn minutes(
 fn ends(constants: &EffortConstants, work: [Moments; 2], slip: f64, walk: f64) -> Three {
     let [slipping, tight] = work;
     let [low, likely, high] = quantiles(slipping.log_normal(), tight.log_normal(), slip);
-    let (likely_sticks, high_sticks) = constants.sticking;
     Three {
         low: low + walk,
-        likely: likely * (1.0 + likely_sticks * slip) + walk,
-        high: high * (1.0 + high_sticks * slip) + walk,
+        likely: likely * (1.0 + constants.sticking_likely * slip) + walk,
+        high: high * (1.0 + constants.sticking_high * slip) + walk,
     }
 }
 
@@ -387,13 +404,13 @@ impl Effort {
 
 /// Minutes a foot for scoring, linear in bark thickness between thin, medium and thick, constant outside.
 fn scoring(constants: &EffortConstants, bark_mm: f64) -> Three {
-    let [thin, medium, thick] = constants.score_mm;
+    let (thin, medium) = (constants.score_thin_mm, constants.score_medium_mm);
     let (from, to, share) = if bark_mm <= medium {
         let share = ((bark_mm - thin) / (medium - thin)).clamp(0.0, 1.0);
-        (constants.score[0], constants.score[1], share)
+        (constants.score_thin, constants.score_medium, share)
     } else {
-        let share = ((bark_mm - medium) / (thick - medium)).clamp(0.0, 1.0);
-        (constants.score[1], constants.score[2], share)
+        let share = ((bark_mm - medium) / (constants.score_thick_mm - medium)).clamp(0.0, 1.0);
+        (constants.score_medium, constants.score_thick, share)
     };
     let between = |a: f64, b: f64| a + (b - a) * share;
     Three {

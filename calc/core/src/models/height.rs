@@ -1,6 +1,7 @@
 //! Total height from diameter: what is shown, and the taller one that hazard is judged by.
 
 use crate::terms::cite::{Cite, Finding};
+use crate::terms::constants::constants;
 use crate::terms::quantity::M_PER_FT;
 use crate::terms::species::{Form, Group, HeightRow, Species};
 use crate::terms::tree::Setting;
@@ -8,21 +9,22 @@ use crate::terms::tree::Tree;
 use libm::{exp, fmax, fmin, log, pow, sqrt};
 use serde::Serialize;
 
-/// Constants of the height model; content/rules/constants.csv says where each comes from.
-#[derive(Clone, Copy, Debug)]
-pub struct HeightConstants {
-    /// Hazard height over the tallest row.
-    pub hazard: f64,
-    /// The tall case of "measure the height first".
-    pub tall: f64,
-    /// Shrubs: the most over mature height.
-    pub shrub: f64,
-    /// Shrubs without a mature height: feet.
-    pub shrub_default_ft: f64,
-    /// A measured height below this share of the smallest row is asked again.
-    pub ask_below: f64,
-    /// A measured height above this multiple of the tallest row is asked again.
-    pub ask_above: f64,
+constants! {
+    /// Constants of the height model; content/rules/constants.csv says where each comes from.
+    pub struct HeightConstants {
+        /// Hazard height over the tallest row.
+        pub hazard: f64,
+        /// The tall case of "measure the height first".
+        pub tall: f64,
+        /// Shrubs: the most over mature height.
+        pub shrub: f64,
+        /// Shrubs without a mature height: feet.
+        pub shrub_default_ft: f64,
+        /// A measured height below this share of the smallest row is asked again.
+        pub ask_below: f64,
+        /// A measured height above this multiple of the tallest row is asked again.
+        pub ask_above: f64,
+    }
 }
 
 /// Heights of one tree.

@@ -16,4 +16,5 @@ pub mod reach;
 pub mod ring;
 pub mod season;
 pub mod stand;
+pub mod trigger;
 pub mod visits;

@@ -1,6 +1,7 @@
 //! Reach: what could it hit? Settled before any method; the worst outcome wins.
 
 use crate::terms::cite::{Cite, cite};
+use crate::terms::constants::constants;
 use crate::terms::quantity::{M_PER_FT, MM_PER_IN};
 use crate::terms::small::sort::sort;
 use crate::terms::species::Group;
@@ -9,35 +10,36 @@ use crate::terms::tree::{Reply, Sign, Target, TargetKind};
 use crate::terms::words::words;
 use serde::Serialize;
 
-/// Constants of the reach; content/rules/constants.csv says where each comes from.
-#[derive(Clone, Copy, Debug)]
-pub struct ReachConstants {
-    /// Within this many heights: not left standing by an amateur.
-    pub can_land: f64,
-    /// Within this many heights: inside the zone.
-    pub zone: f64,
-    /// The zone where a target lies downhill on steep ground.
-    pub zone_downhill: f64,
-    /// Steep ground, percent.
-    pub steep: f64,
-    /// Ground so steep that a target downhill is a stop, percent.
-    pub too_steep: f64,
-    /// Within this many heights downhill on such ground.
-    pub too_steep_heights: f64,
-    /// People stay out to this many heights while anyone works.
-    pub people_out: f64,
-    /// Approach distance to a line up to the base voltage, feet.
-    pub line_ft: f64,
-    /// More for each step over it, inches.
-    pub line_step_in: f64,
-    /// The step, kV.
-    pub line_step_kv: f64,
-    /// The base voltage, kV.
-    pub line_base_kv: f64,
-    /// Largest stem that counts as small, mm.
-    pub small_mm: f64,
-    /// Greatest height that counts as small, metres.
-    pub small_m: f64,
+constants! {
+    /// Constants of the reach; content/rules/constants.csv says where each comes from.
+    pub struct ReachConstants {
+        /// Within this many heights: not left standing by an amateur.
+        pub can_land: f64,
+        /// Within this many heights: inside the zone.
+        pub zone: f64,
+        /// The zone where a target lies downhill on steep ground.
+        pub zone_downhill: f64,
+        /// Steep ground, percent.
+        pub steep: f64,
+        /// Ground so steep that a target downhill is a stop, percent.
+        pub too_steep: f64,
+        /// Within this many heights downhill on such ground.
+        pub too_steep_heights: f64,
+        /// People stay out to this many heights while anyone works.
+        pub people_out: f64,
+        /// Approach distance to a line up to the base voltage, feet.
+        pub line_ft: f64,
+        /// More for each step over it, inches.
+        pub line_step_in: f64,
+        /// The step, kV.
+        pub line_step_kv: f64,
+        /// The base voltage, kV.
+        pub line_base_kv: f64,
+        /// Largest stem that counts as small, mm.
+        pub small_mm: f64,
+        /// Greatest height that counts as small, metres.
+        pub small_m: f64,
+    }
 }
 
 words! {

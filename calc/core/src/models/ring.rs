@@ -1,35 +1,41 @@
 //! How wide the ring of bark must be.
 
 use crate::terms::cite::Cite;
+use crate::terms::constants::constants;
 use crate::terms::species::{Group, Suitability, Trait};
 use crate::terms::tree::Tree;
 use crate::terms::tree::{Stem, Vigour};
 use crate::terms::words::words;
 use serde::Serialize;
 
-/// Constants of the ring; content/rules/constants.csv says where each comes from.
-#[derive(Clone, Copy, Debug)]
-pub struct RingConstants {
-    /// Least width for any tree, mm.
-    pub least_mm: f64,
-    /// Upper width, mm.
-    pub most_mm: f64,
-    /// Closure of both edges together in a season, mm: slow, ordinary, fast.
-    pub closure_mm: [f64; 3],
-    /// Factor over closure of small wounds.
-    pub closure_factor: f64,
-    /// Seasons that conifers and red oaks may stay alive.
-    pub seasons_short: f64,
-    /// Seasons that others may.
-    pub seasons_long: f64,
-    /// Seasons more over the large size, unless suitable.
-    pub seasons_large: f64,
-    /// The large size, mm.
-    pub large_mm: f64,
-    /// Seasons more when one stem is spared.
-    pub seasons_spared: f64,
-    /// Least share of the diameter.
-    pub least_share: f64,
+constants! {
+    /// Constants of the ring; content/rules/constants.csv says where each comes from.
+    pub struct RingConstants {
+        /// Least width for any tree, mm.
+        pub least_mm: f64,
+        /// Upper width, mm.
+        pub most_mm: f64,
+        /// Closure of both edges together in a season, mm, of a tree that grows slowly.
+        pub closure_slow_mm: f64,
+        /// The same of one that grows as most do.
+        pub closure_ordinary_mm: f64,
+        /// The same of one that grows fast.
+        pub closure_fast_mm: f64,
+        /// Factor over closure of small wounds.
+        pub closure_factor: f64,
+        /// Seasons that conifers and red oaks may stay alive.
+        pub seasons_short: f64,
+        /// Seasons that others may.
+        pub seasons_long: f64,
+        /// Seasons more over the large size, unless suitable.
+        pub seasons_large: f64,
+        /// The large size, mm.
+        pub large_mm: f64,
+        /// Seasons more when one stem is spared.
+        pub seasons_spared: f64,
+        /// Least share of the diameter.
+        pub least_share: f64,
+    }
 }
 
 /// The two widths of a stem.
@@ -78,9 +84,9 @@ pub fn width(constants: &RingConstants, tree: &Tree, stem: &Stem, bark_mm: f64) 
         .least_mm
         .max(species.ring_minimum_mm.unwrap_or(0.0));
     let closure = match tree.vigour {
-        Vigour::Slow => constants.closure_mm[0],
-        Vigour::Ordinary => constants.closure_mm[1],
-        Vigour::Fast => constants.closure_mm[2],
+        Vigour::Slow => constants.closure_slow_mm,
+        Vigour::Ordinary => constants.closure_ordinary_mm,
+        Vigour::Fast => constants.closure_fast_mm,
     };
     let quick = species.group == Group::Conifer || species.has(Trait::RedOak);
     let mut seasons = if quick {

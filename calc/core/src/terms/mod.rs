@@ -1,6 +1,7 @@
 //! Plain data and its words: what every layer above may name. No rule stands here.
 
 pub mod cite;
+pub mod constants;
 pub mod day;
 pub mod method;
 pub mod number;

@@ -93,35 +93,6 @@ words! {
     }
 }
 
-impl WoodClass {
-    /// The class of a line of species_join.csv: its `gdd_kind`, and the `wood_class` of the row of gdd_thresholds.csv
-    /// that its `gdd_species` and `gdd_event` name (unit degC.d, base 5 C; None where they are empty).
-    /// None for palms, bamboo and yucca, which have neither.
-    ///
-    /// Of the 78 lines 33 are diffuse-porous, 27 ring-porous, 11 conifers, 4 evergreen broadleaf and 3 untimed.
-    /// Stand-ins are marked in `gdd_kind`: planes and hophornbeam go by red maple, sassafras, persimmon and
-    /// goldenrain tree by the oaks, larches by the spruces.
-    ///
-    /// # Errors
-    /// Says what does not fit, for the builder's message.
-    pub fn of_join(gdd_kind: &str, wood_class: Option<&str>) -> Result<Option<Self>, &'static str> {
-        match wood_class {
-            Some("ring") => Ok(Some(Self::Ring)),
-            Some("diffuse") => Ok(Some(Self::Diffuse)),
-            Some("conifer") => Ok(Some(Self::Conifer)),
-            Some(_) => Err("wood_class is not ring, diffuse or conifer"),
-            None if gdd_kind
-                .trim_start()
-                .starts_with("none: evergreen broadleaf") =>
-            {
-                Ok(Some(Self::EvergreenBroadleaf))
-            }
-            None if gdd_kind.trim().is_empty() => Ok(None),
-            None => Err("gdd_kind names a sum, but gdd_thresholds.csv has no such row"),
-        }
-    }
-}
-
 /// A species, with the row of each table that it uses.
 #[derive(Debug)]
 pub struct Species {
@@ -254,6 +225,21 @@ pub enum Form {
     LogLog(u8),
     /// `exp(b1 + b2 D + g(D) b3/2)`, likewise.
     Exp(u8),
+}
+
+impl Form {
+    /// Every form that a table names.
+    pub const ALL: &'static [Self] = &[
+        Self::Wykoff,
+        Self::CurtisArney,
+        Self::Quad,
+        Self::Polynomial,
+        Self::LogLog(1),
+        Self::LogLog(2),
+        Self::LogLog(3),
+        Self::LogLog(4),
+        Self::Exp(1),
+    ];
 }
 
 /// One curve.

@@ -13,8 +13,8 @@ use crate::terms::tree::Stage;
 #[must_use]
 pub fn start(hemisphere: Hemisphere, c: &Constants) -> i32 {
     match hemisphere {
-        Hemisphere::North => c.start_north() as i32,
-        Hemisphere::South => c.start_south() as i32,
+        Hemisphere::North => c.start_north as i32,
+        Hemisphere::South => c.start_south as i32,
     }
 }
 
@@ -24,7 +24,7 @@ pub fn start(hemisphere: Hemisphere, c: &Constants) -> i32 {
 pub fn from_climate(climate: &PointClimate, f_sum: f64, c: &Constants) -> Option<f64> {
     first_day(start(climate.hemisphere(), c), f_sum, |d| {
         let (tn, tx) = climate.normal(d);
-        expected(tn, tx, c.base(), c.daily_sd())
+        expected(tn, tx, c.base, c.daily_sd)
     })
 }
 
@@ -65,10 +65,10 @@ pub fn from_spring(
     }
     let of = |d: i32| own[(d - begin) as usize];
     let value = |d: i32| match of(d) {
-        Some((tn, tx)) => day(Method::SingleSine, tn, tx, c.base()),
+        Some((tn, tx)) => day(Method::SingleSine, tn, tx, c.base),
         None => {
             let (tn, tx) = climate.normal(d);
-            expected(tn, tx, c.base(), c.daily_sd())
+            expected(tn, tx, c.base, c.daily_sd)
         }
     };
     let b = first_day(begin, f_sum, value)?;
@@ -113,7 +113,7 @@ pub fn from_observed(observed: &Observed, year: i32, c: &Constants) -> f64 {
     let seen = f64::from(absolute(observed.date) - YEAR * year);
     match observed.stage {
         Stage::BudsOpen => seen,
-        Stage::LeavesFull => seen - c.leaves_full_after(),
-        Stage::FirstLeaf => seen + c.first_leaf_before(),
+        Stage::LeavesFull => seen - c.leaves_full_after,
+        Stage::FirstLeaf => seen + c.first_leaf_before,
     }
 }

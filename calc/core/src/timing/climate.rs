@@ -122,13 +122,13 @@ pub fn at(stations: &[Station], site: Site, c: &Constants) -> Result<PointClimat
     }
     let near = &near[..stations.len().min(NEIGHBOURS)];
     let &(nearest_km, nearest) = near.first().ok_or(NoClimate::NoPlaces)?;
-    if nearest_km > c.max_place_distance() {
+    if nearest_km > c.max_place_distance {
         return Err(NoClimate::TooFar {
             nearest_km,
             nearest,
         });
     }
-    let weight = |d: f64| 1.0 / ((d + c.weight_offset()) * (d + c.weight_offset()));
+    let weight = |d: f64| 1.0 / ((d + c.weight_offset) * (d + c.weight_offset));
     let total: f64 = near.iter().map(|n| weight(n.0)).sum();
     let mean = |of: &dyn Fn(&Station) -> f64| -> f64 {
         near.iter()
@@ -139,8 +139,7 @@ pub fn at(stations: &[Station], site: Site, c: &Constants) -> Result<PointClimat
     let stations_m = mean(&|s| f64::from(s.elev_m));
     let elev = site.elev_m.unwrap_or(stations_m);
     let month = |of: &dyn Fn(&Station) -> f32| {
-        mean(&|s| f64::from(of(s)) + c.lapse() * (elev - f64::from(s.elev_m)) / 1000.0)
-            + c.delta_t()
+        mean(&|s| f64::from(of(s)) + c.lapse * (elev - f64::from(s.elev_m)) / 1000.0) + c.delta_t
     };
     let mut tmin = [0.0; 12];
     let mut tmax = [0.0; 12];
@@ -191,7 +190,7 @@ impl PointClimate {
         let m = self.site.elev_m.unwrap_or(self.stations_m);
         let off = |m: f64| libm::fabs(m - self.stations_m);
         let near = off(m * M_PER_FT).min(off(m / M_PER_FT)) < off(m) / 3.0;
-        off(m) > c.elevation_far() || off(m) > c.elevation_odd() && near
+        off(m) > c.elevation_far || off(m) > c.elevation_odd && near
     }
 
     /// Normal minimum and maximum of a day (any whole day count; it is wrapped into the year), °C.

@@ -57,14 +57,14 @@ impl Dated {
 #[must_use]
 pub fn conifer_opening(climate: &PointClimate, c: &Constants) -> Option<f64> {
     let begin = match climate.hemisphere() {
-        Hemisphere::North => c.conifer_search_north() as i32,
-        Hemisphere::South => c.conifer_search_south() as i32,
+        Hemisphere::North => c.conifer_search_north as i32,
+        Hemisphere::South => c.conifer_search_south as i32,
     };
-    let day = (begin..begin + YEAR).find(|&d| climate.mean(d) >= c.conifer_open_mean())?;
+    let day = (begin..begin + YEAR).find(|&d| climate.mean(d) >= c.conifer_open_mean)?;
     let (m0, m1) = (climate.mean(day - 1), climate.mean(day));
     // Where the day before was colder, the level was crossed somewhere between the two.
     let part = if day > begin && m1 > m0 {
-        (c.conifer_open_mean() - m0) / (m1 - m0)
+        (c.conifer_open_mean - m0) / (m1 - m0)
     } else {
         1.0
     };
@@ -87,42 +87,40 @@ pub fn curve(
 ) -> Curve {
     let half = match hemisphere {
         Hemisphere::North => 0.0,
-        Hemisphere::South => c.half_year(),
+        Hemisphere::South => c.half_year,
     };
     // Not `clamp`: with bounds that the compiler does not know it brings the printing of floats, 9 kB in the browser.
-    let x = (budbreak - half - c.x_anchor())
-        .max(c.x_min())
-        .min(c.x_max());
+    let x = (budbreak - half - c.x_anchor).max(c.x_min).min(c.x_max);
     let (opens, best_from, to, to_slope, end, end_slope, sd_own, sd_close) = match class {
         Dated::Ring => (
-            budbreak + c.ring_opens(),
-            budbreak + c.ring_best_from(),
-            c.ring_best_to(),
-            c.ring_best_to_slope(),
-            c.ring_closes(),
-            c.ring_closes_slope(),
-            c.ring_sd_open(),
-            c.ring_sd_close(),
+            budbreak + c.ring_opens,
+            budbreak + c.ring_best_from,
+            c.ring_best_to,
+            c.ring_best_to_slope,
+            c.ring_closes,
+            c.ring_closes_slope,
+            c.ring_sd_open,
+            c.ring_sd_close,
         ),
         Dated::Diffuse => (
-            budbreak + c.diffuse_opens(),
-            budbreak + c.diffuse_best_from(),
-            c.diffuse_best_to(),
-            c.diffuse_best_to_slope(),
-            c.diffuse_closes(),
-            c.diffuse_closes_slope(),
-            c.diffuse_sd_open(),
-            c.diffuse_sd_close(),
+            budbreak + c.diffuse_opens,
+            budbreak + c.diffuse_best_from,
+            c.diffuse_best_to,
+            c.diffuse_best_to_slope,
+            c.diffuse_closes,
+            c.diffuse_closes_slope,
+            c.diffuse_sd_open,
+            c.diffuse_sd_close,
         ),
         Dated::Conifer => (
             conifer_opens,
-            conifer_opens + c.conifer_best_after(),
-            c.conifer_best_to(),
-            c.conifer_best_to_slope(),
-            c.conifer_closes(),
-            c.conifer_closes_slope(),
-            c.conifer_sd_open(),
-            c.conifer_sd_close(),
+            conifer_opens + c.conifer_best_after,
+            c.conifer_best_to,
+            c.conifer_best_to_slope,
+            c.conifer_closes,
+            c.conifer_closes_slope,
+            c.conifer_sd_open,
+            c.conifer_sd_close,
         ),
     };
     let steps = match dry {
@@ -130,21 +128,21 @@ pub fn curve(
         DrySpell::TwoWeeks => 1.0,
         DrySpell::Month => 2.0,
     };
-    let earlier = c.dry_step() * steps
+    let earlier = c.dry_step * steps
         + match growth {
-            Vigour::Slow => c.slow_earlier(),
+            Vigour::Slow => c.slow_earlier,
             Vigour::Ordinary => 0.0,
-            Vigour::Fast => -c.fast_later(),
+            Vigour::Fast => -c.fast_later,
         };
-    let best_to = (half + to + to_slope * x - earlier).max(best_from + c.best_at_least());
-    let closes = (half + end + end_slope * x - earlier).max(best_to + c.closing_at_least());
+    let best_to = (half + to + to_slope * x - earlier).max(best_from + c.best_at_least);
+    let closes = (half + end + end_slope * x - earlier).max(best_to + c.closing_at_least);
     Curve {
         budbreak,
         opens,
         best_from,
         best_to,
         closes,
-        last_possible: closes + c.last_after(),
+        last_possible: closes + c.last_after,
         sd_open: libm::sqrt(sd_budbreak * sd_budbreak + sd_own * sd_own),
         sd_close,
     }

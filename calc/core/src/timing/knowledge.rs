@@ -75,8 +75,7 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Flags) -> Kind {
     } else {
         Flag::FarFromPlaces
     };
-    if class == Dated::Conifer
-        && climate.is_some_and(|p| p.coldest_month() >= c.conifer_open_mean())
+    if class == Dated::Conifer && climate.is_some_and(|p| p.coldest_month() >= c.conifer_open_mean)
     {
         flags.add(Flag::NoOpeningDate);
         return Kind::AnyGrowingMonth { hemisphere };
@@ -101,9 +100,9 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Flags) -> Kind {
         _ => 0.0,
     };
     let ordinary_sd = match climate {
-        Some(p) if p.coldest_month() > c.mild_month() => c.sd_mild(),
-        Some(_) if ask.tree.f_is_estimate || flags.wide() => c.sd_wide(),
-        _ => c.sd_budbreak(),
+        Some(p) if p.coldest_month() > c.mild_month => c.sd_mild,
+        Some(_) if ask.tree.f_is_estimate || flags.wide() => c.sd_wide,
+        _ => c.sd_budbreak,
     };
     let dry_in = |year: i32| match ask.dry_in {
         Some(dry) if dry != year => DrySpell::None,
@@ -147,7 +146,7 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Flags) -> Kind {
     let (b, sd, basis) = match (normal, own) {
         (Some(b), _) => (b, ordinary_sd, Basis::Climate),
         (None, Some((_, b, sd, _))) => {
-            let other = libm::sqrt(sd * sd + 2.0 * c.sd_between_years() * c.sd_between_years());
+            let other = libm::sqrt(sd * sd + 2.0 * c.sd_between_years * c.sd_between_years);
             (b, other, Basis::OtherYear)
         }
         (None, None) => {
@@ -177,10 +176,10 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Flags) -> Kind {
 
 fn site_flags(s: Site, c: &Constants, flags: &mut Flags) {
     let latitude = s.lat.abs();
-    if latitude < c.low_latitude() {
+    if latitude < c.low_latitude {
         flags.add(Flag::LowLatitude);
     }
-    if latitude > c.high_latitude() {
+    if latitude > c.high_latitude {
         flags.add(Flag::HighLatitude);
     }
 }
@@ -192,13 +191,13 @@ fn place_flags(p: &PointClimate, c: &Constants, flags: &mut Flags) {
     if p.elevation_odd(c) {
         flags.add(Flag::ElevationOdd);
     }
-    if p.coldest_month() > c.mild_month() {
+    if p.coldest_month() > c.mild_month {
         flags.add(Flag::MildWinter);
     }
 }
 
 fn early(b: f64, hemisphere: Hemisphere, c: &Constants, flags: &mut Flags) {
-    if b - half(hemisphere, c) < c.early_budbreak() {
+    if b - half(hemisphere, c) < c.early_budbreak {
         flags.add(Flag::EarlyBudbreak);
     }
 }
@@ -206,7 +205,7 @@ fn early(b: f64, hemisphere: Hemisphere, c: &Constants, flags: &mut Flags) {
 fn half(hemisphere: Hemisphere, c: &Constants) -> f64 {
     match hemisphere {
         Hemisphere::North => 0.0,
-        Hemisphere::South => c.half_year(),
+        Hemisphere::South => c.half_year,
     }
 }
 
@@ -222,12 +221,12 @@ fn seen(
     let observed = ask.observed?;
     let year = season_year(observed.date, hemisphere);
     let mut b = from_observed(&observed, year, c);
-    if !(c.observed_first()..=c.observed_last()).contains(&(b - half(hemisphere, c))) {
+    if !(c.observed_first..=c.observed_last).contains(&(b - half(hemisphere, c))) {
         flags.add(Flag::ObservedOutOfSeason);
         return None;
     }
     let (sd, basis) = match (observed.elsewhere, site) {
-        (None, _) => (c.sd_observed(), Basis::ObservedHere),
+        (None, _) => (c.sd_observed, Basis::ObservedHere),
         (Some(_), None) => {
             flags.add(Flag::ObservedNeedsPlace);
             return None;
@@ -246,7 +245,7 @@ fn seen(
             }
         },
     };
-    if normal.is_some_and(|n| (n - b).abs() > c.observed_far()) {
+    if normal.is_some_and(|n| (n - b).abs() > c.observed_far) {
         flags.add(Flag::ObservedFarFromClimate);
     }
     early(b, hemisphere, c, flags);
@@ -273,7 +272,7 @@ fn own_spring(
         flags.add(Flag::SpringNotUsed);
         return None;
     };
-    if s.warmer > c.spring_too_warm() || s.warmer < c.spring_too_cold() {
+    if s.warmer > c.spring_too_warm || s.warmer < c.spring_too_cold {
         flags.add(Flag::SpringImpossible);
         return None;
     }
@@ -283,10 +282,10 @@ fn own_spring(
     early(s.day, hemisphere, c, flags);
     // What varies between years is known for the part of the sum that was measured (our own assumption).
     let mut variance =
-        ordinary_sd * ordinary_sd - s.share * c.sd_between_years() * c.sd_between_years();
-    if s.warmer.abs() > c.spring_far() {
+        ordinary_sd * ordinary_sd - s.share * c.sd_between_years * c.sd_between_years;
+    if s.warmer.abs() > c.spring_far {
         flags.add(Flag::SpringFarFromClimate);
-        variance = ordinary_sd.max(c.sd_wide()) * ordinary_sd.max(c.sd_wide());
+        variance = ordinary_sd.max(c.sd_wide) * ordinary_sd.max(c.sd_wide);
     }
     let basis = Basis::OwnSpring {
         own_days: s.own_days,

@@ -51,7 +51,7 @@ impl Marks {
             })
         };
         Self {
-            steps: [step(c.p_poor()), step(c.p_test()), step(c.p_best())],
+            steps: [step(c.p_poor), step(c.p_test), step(c.p_best)],
             best: (nearest(curve.best_from), nearest(curve.best_to)),
             middle: (curve.best_from + curve.best_to) / 2.0,
         }

@@ -182,10 +182,10 @@ impl Season<'_> {
     pub fn p_for_rules(&self, day: NaiveDate) -> f64 {
         match self.kind {
             Kind::NotTimed => 0.0,
-            Kind::AnyGrowingMonth { .. } => self.c.p_envelope(),
+            Kind::AnyGrowingMonth { .. } => self.c.p_envelope,
             Kind::Envelope { hemisphere, longer } => {
                 if envelope::inside(day, hemisphere, longer) {
-                    self.c.p_envelope()
+                    self.c.p_envelope
                 } else {
                     0.0
                 }
@@ -251,7 +251,7 @@ impl Season<'_> {
     pub fn is_open(&self, day: NaiveDate) -> bool {
         match self.kind {
             Kind::Dated { .. } => self.marked(day).is_some_and(|(marks, day)| marks.test(day)),
-            _ => self.is_timed() && self.p_for_rules(day) >= self.c.p_test(),
+            _ => self.is_timed() && self.p_for_rules(day) >= self.c.p_test,
         }
     }
 

@@ -22,12 +22,8 @@ words! {
 #[must_use]
 pub fn days(from: Site, to: Site, rates: Rates, c: &Constants) -> f64 {
     let (lat, lon, up) = match rates {
-        Rates::Fitted => (c.fitted_per_lat(), c.fitted_per_lon(), c.fitted_per_100m()),
-        Rates::Hopkins => (
-            c.hopkins_per_lat(),
-            c.hopkins_per_lon(),
-            c.hopkins_per_100m(),
-        ),
+        Rates::Fitted => (c.fitted_per_lat, c.fitted_per_lon, c.fitted_per_100m),
+        Rates::Hopkins => (c.hopkins_per_lat, c.hopkins_per_lon, c.hopkins_per_100m),
     };
     let climb = match (from.elev_m, to.elev_m) {
         (Some(a), Some(b)) => (b - a) / 100.0,
@@ -45,11 +41,11 @@ pub fn days(from: Site, to: Site, rates: Rates, c: &Constants) -> f64 {
 pub fn carry(from: Site, to: Site, rates: Rates, c: &Constants) -> Result<f64, Flag> {
     if !from.is_on_earth()
         || Hemisphere::of(from.lat) != Hemisphere::of(to.lat)
-        || distance_km(from.lat, from.lon, to.lat, to.lon) > c.shift_max_distance()
+        || distance_km(from.lat, from.lon, to.lat, to.lon) > c.shift_max_distance
     {
         return Err(Flag::ObservedTooFar);
     }
-    let west = from.lon < c.shift_west() || to.lon < c.shift_west();
+    let west = from.lon < c.shift_west || to.lon < c.shift_west;
     if west && (from.elev_m.is_none() || to.elev_m.is_none()) {
         return Err(Flag::ObservedNeedsElevation);
     }
@@ -59,6 +55,6 @@ pub fn carry(from: Site, to: Site, rates: Rates, c: &Constants) -> Result<f64, F
 /// Standard deviation of a budbreak that was seen elsewhere and carried by `shift` days.
 #[must_use]
 pub fn spread(shift: f64, c: &Constants) -> f64 {
-    let carried = c.sd_shift() + c.sd_shift_share() * shift.abs();
-    libm::sqrt(c.sd_observed() * c.sd_observed() + carried * carried)
+    let carried = c.sd_shift + c.sd_shift_share * shift.abs();
+    libm::sqrt(c.sd_observed * c.sd_observed + carried * carried)
 }

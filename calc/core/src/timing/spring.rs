@@ -114,7 +114,7 @@ pub fn read(
         .map(|(i, l)| (i + 1, l.trim()))
         .filter(|(_, l)| !l.is_empty())
         .collect();
-    let most = c.spring_most_lines() as usize;
+    let most = c.spring_most_lines as usize;
     if lines.len() > most {
         table.doubts.push(Doubt::TooLong);
         lines.truncate(most);
@@ -183,9 +183,7 @@ pub fn read(
     let celsius = said != Some(Scale::Fahrenheit);
     let highest = read.iter().map(|(_, d)| d.tmin.max(d.tmax));
     let mean_high = highest.clone().sum::<f64>() / read.len().max(1) as f64;
-    if celsius
-        && (mean_high > c.spring_hot() || highest.filter(|t| *t > c.air_hottest()).count() > 2)
-    {
+    if celsius && (mean_high > c.spring_hot || highest.filter(|t| *t > c.air_hottest).count() > 2) {
         table.doubts.push(Doubt::LooksLikeFahrenheit);
     }
     for (line, d) in read {
@@ -215,7 +213,7 @@ pub fn read(
 fn keep(table: &mut Table, line: usize, d: Daily, c: &Constants) {
     let trouble = if d.tmin > d.tmax {
         Trouble::MinimumAboveMaximum
-    } else if d.tmin < c.air_coldest() || d.tmax > c.air_hottest() {
+    } else if d.tmin < c.air_coldest || d.tmax > c.air_hottest {
         Trouble::OutOfRange
     } else {
         match table.days.binary_search_by_key(&d.date, |k| k.date) {

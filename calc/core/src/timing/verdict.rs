@@ -78,12 +78,7 @@ impl Verdict {
     /// The word for a probability, on one side, `between` best from and best to (both counted).
     #[must_use]
     pub fn of(p: f64, side: Side, between: bool, c: &Constants) -> Self {
-        Self::of_steps(
-            p >= c.p_best() && between,
-            p >= c.p_test(),
-            p >= c.p_poor(),
-            side,
-        )
+        Self::of_steps(p >= c.p_best && between, p >= c.p_test, p >= c.p_poor, side)
     }
 
     /// The word for the steps that a probability reaches.
@@ -127,9 +122,9 @@ impl YearsInTen {
     /// Rounds a probability (0–1) to years in ten; what rounds to 0 or 10 without being at the ends says 1 or 9.
     #[must_use]
     pub fn of(p: f64, c: &Constants) -> Self {
-        if p >= c.p_nearly_every() {
+        if p >= c.p_nearly_every {
             Self::NearlyEvery
-        } else if p < c.p_hardly_ever() {
+        } else if p < c.p_hardly_ever {
             Self::HardlyEver
         } else {
             Self::About(libm::floor(10.0 * p + 0.5).clamp(1.0, 9.0) as u8)

@@ -421,7 +421,7 @@ fn every_caution_of_the_answer_is_written_once() {
             assert!(html.contains(&start), "{name}: {} is dropped", line.id);
         }
     }
-    for caution in reference.cautions.iter().filter(|it| !it.decided) {
+    for caution in reference.cautions.iter().filter(|it| it.is_merged()) {
         assert!(
             crate::words::cautions::caution_short(caution.id).is_some(),
             "{} has no short name",

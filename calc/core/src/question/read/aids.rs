@@ -177,7 +177,7 @@ impl Reader {
             let bark = species.and_then(|species| bark::thickness(&stem, species));
             let work = Work {
                 dbh_mm: dbh.mm(),
-                bark_mm: bark.map_or(constants.score_mm[1], |bark| bark.mm),
+                bark_mm: bark.map_or(constants.score_medium_mm, |bark| bark.mm),
                 width_mm,
                 live_share: 1.0,
             };

@@ -50,7 +50,7 @@ pub fn countries_near(places: &Places, lat: f64, lon: f64, c: &Constants) -> Vec
     let least = near
         .iter()
         .fold(f64::INFINITY, |least, (_, km)| least.min(*km));
-    near.retain(|(_, km)| least <= c.max_place_distance() && *km <= least + c.region_country());
+    near.retain(|(_, km)| least <= c.max_place_distance && *km <= least + c.region_country);
     near
 }
 

@@ -88,10 +88,10 @@ pub(crate) fn look(view: &View<'_>) -> Vec<&'static str> {
     }
     sort(&mut near, |a, b| a.1 < b.1);
     let least = near.first().map_or(f64::INFINITY, |(_, km)| *km);
-    let most = (least * 2.0).max(least + constants.region_border());
+    let most = (least * 2.0).max(least + constants.region_border);
     let mut codes: Vec<&'static str> = Vec::new();
     for (code, km) in near {
-        let in_reach = km <= most && least <= constants.max_place_distance();
+        let in_reach = km <= most && least <= constants.max_place_distance;
         if in_reach && !code.is_empty() && !codes.contains(&code) {
             codes.push(code);
         }

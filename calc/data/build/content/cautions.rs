@@ -1,0 +1,81 @@
+//! The cautions: a row and what decides it are held against each other, both ways.
+
+use super::cells::{List, cell, keep};
+use super::sources::Sources;
+use super::table::{Problem, Table};
+use calc::models::cautions::{Caution, When};
+use calc::models::trigger::Input;
+use calc::models::trigger::Trigger;
+use calc::terms::cite::Grade;
+use calc::terms::species::Species;
+use serde::Deserialize;
+use std::path::Path;
+
+/// A row of `evidence/cautions.csv`.
+#[derive(Deserialize)]
+struct CautionRow {
+    #[serde(deserialize_with = "cell")]
+    id: Trigger,
+    plain_text_in_your_own_words: String,
+    defers_to: String,
+    #[serde(deserialize_with = "cell")]
+    source_id: List,
+    #[serde(deserialize_with = "cell")]
+    grade: Grade,
+    #[serde(deserialize_with = "cell")]
+    when: When,
+    #[serde(deserialize_with = "cell")]
+    input: Input,
+}
+
+/// The cautions in the order of the page.
+pub fn read(
+    content: &Path,
+    sources: &Sources,
+    species: &[Species],
+) -> Result<&'static [Caution], Problem> {
+    let table = Table::<CautionRow>::read(content, "evidence/cautions")?;
+    let rows = table.by(|row| row.id.id())?;
+    let mut cautions = Vec::new();
+    for row in &table.rows {
+        let (trigger, id) = (row.id, row.id.id());
+        let (told, decided) = (row.input.word(), trigger.input().word());
+        if told != decided {
+            return Err(row.at.problem(format!(
+                "input: {id} is \"{told}\" here, and the code decides it \"{decided}\""
+            )));
+        }
+        let named = species
+            .iter()
+            .find(|species| species.cautions.contains(&trigger.id()));
+        match (row.input, named) {
+            (Input::Species, None) => {
+                return Err(row.at.problem(format!(
+                    "{id} is decided by nothing: caution_species.csv names no species for it"
+                )));
+            }
+            (Input::Species, Some(_)) | (_, None) => {}
+            (_, Some(species)) => {
+                return Err(row.at.problem(format!(
+                    "input: caution_species.csv names {} for {id}, and \"{told}\" asks for no species",
+                    species.scientific
+                )));
+            }
+        }
+        cautions.push(Caution {
+            id: trigger.id(),
+            trigger,
+            text: keep(&row.plain_text_in_your_own_words),
+            defers_to: keep(row.defers_to.trim_matches('-').trim()),
+            when: row.when,
+            cites: sources.cites(row.at, &row.source_id, row.grade)?,
+        });
+    }
+    match Trigger::ALL
+        .iter()
+        .find(|known| !rows.contains_key(known.id()))
+    {
+        Some(missing) => Err(table.problem(format!("the caution \"{}\" has no row", missing.id()))),
+        None => Ok(cautions.leak()),
+    }
+}

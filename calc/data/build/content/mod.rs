@@ -1,0 +1,50 @@
+//! Reads and checks `content/`: a struct for each table says what a row holds, and what is wrong is told with its file
+//! and line. The build packs what comes out; a check reads a damaged copy of the folder the same way.
+
+mod cautions;
+mod cells;
+mod constants;
+mod curves;
+mod habitat;
+mod methods;
+mod months;
+mod names;
+mod outlook;
+mod sources;
+mod species;
+mod species_tables;
+mod table;
+
+pub use table::Problem;
+
+use calc::reference::Reference;
+use std::path::Path;
+
+/// The day of the tables.
+const DATA_VERSION: &str = "2026-11-25";
+
+/// All that is known.
+///
+/// # Errors
+/// The first thing that is wrong with a table, with its file and line.
+pub fn read(content: &Path) -> Result<Reference, Problem> {
+    let sources = sources::Sources::read(content)?;
+    let listed = species::read(content, &sources)?;
+    let (outlook, outlook_species) = outlook::read(content, &sources, listed)?;
+    let (restrictions, disease_regions) = months::read(content, &sources)?;
+    Ok(Reference {
+        species: listed,
+        method_rules: methods::rules(content, &sources)?,
+        constants: Box::leak(Box::new(constants::read(content, &sources)?)),
+        cautions: cautions::read(content, &sources, listed)?,
+        outlook,
+        outlook_species,
+        cavity_users: habitat::cavity_users(content, &sources)?,
+        snag_guides: habitat::snag_guides(content, &sources)?,
+        method_minutes: methods::minutes(content, &sources)?,
+        restrictions,
+        disease_regions,
+        sources: sources.shown(&Path::new(env!("CARGO_MANIFEST_DIR")).join("../core/src")),
+        data_version: DATA_VERSION,
+    })
+}

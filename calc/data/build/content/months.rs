@@ -1,0 +1,80 @@
+//! Months that law or biology names, and where diseases and pests are known.
+
+use super::cells::{Codes, List, MonthDay, cell, keep};
+use super::sources::Sources;
+use super::table::{At, Problem, Table};
+use calc::terms::cite::Grade;
+use calc::timing::closed_months::{DiseaseRegion, Restriction, Scope, Topic};
+use serde::Deserialize;
+use std::path::Path;
+
+/// A row of `rules/seasonal_restrictions.csv`.
+#[derive(Deserialize)]
+struct MonthsRow {
+    jurisdiction: String,
+    #[serde(deserialize_with = "cell")]
+    from_md: MonthDay,
+    #[serde(deserialize_with = "cell")]
+    to_md: MonthDay,
+    force: String,
+    #[serde(deserialize_with = "cell")]
+    grade: Grade,
+    source: String,
+    #[serde(deserialize_with = "cell")]
+    source_id: List,
+    #[serde(deserialize_with = "cell")]
+    kind: Topic,
+    #[serde(deserialize_with = "cell")]
+    scope: Scope,
+    #[serde(deserialize_with = "cell")]
+    codes: Codes,
+}
+
+/// A row of `rules/disease_regions.csv`.
+#[derive(Deserialize)]
+struct DiseaseRow {
+    #[serde(deserialize_with = "cell")]
+    kind: Topic,
+    #[serde(deserialize_with = "cell")]
+    known_only_in: Codes,
+    #[serde(deserialize_with = "cell")]
+    not_known_in: Codes,
+}
+
+/// A group's own months come from its settings, never from a table.
+fn topic(at: At, kind: Topic) -> Result<Topic, Problem> {
+    match kind {
+        Topic::Group => Err(at.problem("kind: \"group\" stands in no table")),
+        other => Ok(other),
+    }
+}
+
+type Both = (&'static [Restriction], &'static [DiseaseRegion]);
+
+/// Months, then diseases.
+pub fn read(content: &Path, sources: &Sources) -> Result<Both, Problem> {
+    let table = Table::<MonthsRow>::read(content, "rules/seasonal_restrictions")?;
+    let mut months = Vec::new();
+    for row in &table.rows {
+        months.push(Restriction {
+            jurisdiction: keep(&row.jurisdiction),
+            codes: row.codes.0,
+            topic: topic(row.at, row.kind)?,
+            scope: row.scope,
+            from_md: (row.from_md.0, row.from_md.1),
+            to_md: (row.to_md.0, row.to_md.1),
+            force: keep(&row.force),
+            cite: sources.first(row.at, &row.source_id, &row.source, row.grade)?,
+        });
+    }
+    let table = Table::<DiseaseRow>::read(content, "rules/disease_regions")?;
+    let mut diseases = Vec::new();
+    for row in &table.rows {
+        diseases.push(DiseaseRegion {
+            topic: topic(row.at, row.kind)?,
+            known_only_in: row.known_only_in.0,
+            not_known_in: row.not_known_in.0,
+        });
+    }
+    Ok((months.leak(), diseases.leak()))
+}

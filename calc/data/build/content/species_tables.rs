@@ -1,0 +1,345 @@
+//! The tables that a species is put together from: what a row of each holds.
+
+use super::cells::{Cell, Codes, List, Names, Told, Usable, cell, maybe};
+use super::curves::CurveRow;
+use super::table::{Problem, Row, Table};
+use calc::models::trigger::Trigger;
+use calc::terms::cite::Grade;
+use calc::terms::species::{Confidence, Durability, Group, Suitability, Trait, Vigor, WoodClass};
+use serde::Deserialize;
+use std::collections::BTreeMap;
+use std::path::Path;
+
+/// A row of `evidence/species_join.csv`: the keys of a species in the other tables.
+#[derive(Deserialize)]
+pub struct JoinRow {
+    pub scientific_name: String,
+    #[serde(deserialize_with = "cell")]
+    pub synonyms: List,
+    pub response_row: String,
+    pub plants_code: String,
+    #[serde(deserialize_with = "cell")]
+    pub bark_row: Told<String>,
+    #[serde(deserialize_with = "cell")]
+    pub height_rows: Told<List>,
+    pub height_borrowed_from: String,
+    #[serde(deserialize_with = "cell")]
+    pub crown_rows: Told<List>,
+    pub crown_borrowed_from: String,
+    #[serde(deserialize_with = "cell")]
+    pub mature_height_row: Told<String>,
+    #[serde(deserialize_with = "cell")]
+    pub gdd_species: Told<String>,
+    pub gdd_event: String,
+    pub gdd_value: Option<f64>,
+    #[serde(deserialize_with = "maybe")]
+    pub wood_class: Option<Told<WoodClass>>,
+    pub sprout_symbol: String,
+    #[serde(deserialize_with = "cell")]
+    pub sprout_variants: Told<List>,
+}
+
+/// A row of `evidence/species_response.csv`; several species may share one.
+#[derive(Deserialize)]
+pub struct ResponseRow {
+    pub common_name: String,
+    pub scientific_name: String,
+    #[serde(deserialize_with = "cell")]
+    pub group: Group,
+    #[serde(deserialize_with = "cell")]
+    pub basal_sprouting: Vigor,
+    #[serde(deserialize_with = "cell")]
+    pub root_suckering: Vigor,
+    #[serde(deserialize_with = "cell")]
+    pub girdle_class: Suitability,
+    #[serde(deserialize_with = "cell")]
+    pub source_ids: List,
+    #[serde(deserialize_with = "cell")]
+    pub grade: ResponseGrades,
+}
+
+/// `B=SECONDARY|R=SECONDARY|G=PUBLISHED|C=NONE`: the grade of the guidance counts here.
+pub struct ResponseGrades {
+    pub guidance: Grade,
+}
+
+impl Cell for ResponseGrades {
+    fn of(text: &str) -> Result<Self, String> {
+        let part = text.split('|').find_map(|part| part.strip_prefix("G="));
+        match part.and_then(Grade::of_table) {
+            Some(guidance) => Ok(Self { guidance }),
+            None => Err(format!("\"{text}\" grades no guidance")),
+        }
+    }
+}
+
+/// A row of `evidence/bark.csv`.
+#[derive(Deserialize)]
+pub struct BarkRow {
+    pub scientific_name: String,
+    pub common_name: String,
+    pub coef_in_per_in: f64,
+    pub class: String,
+    #[serde(deserialize_with = "cell")]
+    pub confidence: Confidence,
+    pub source_id: String,
+    #[serde(deserialize_with = "cell")]
+    pub grade: Grade,
+}
+
+/// A name in a table: `evidence/bark_all_species.csv`.
+#[derive(Deserialize)]
+pub struct CommonNameRow {
+    pub scientific_name: String,
+    pub common_name: String,
+}
+
+/// A name of our own: `rules/species_names.csv`, `rules/look_alike_names.csv`.
+#[derive(Deserialize)]
+pub struct NameRow {
+    pub scientific_name: String,
+    pub name: String,
+}
+
+/// A row of `evidence/mature_height.csv`.
+#[derive(Deserialize)]
+pub struct MatureRow {
+    pub scientific_name: String,
+    pub height_mature_ft: Option<f64>,
+    pub utd_max_height_ft: Option<f64>,
+}
+
+/// A row of `evidence/gdd_thresholds.csv`.
+#[derive(Deserialize)]
+pub struct SumRow {
+    pub species: String,
+    pub event: String,
+    #[serde(deserialize_with = "maybe")]
+    pub wood_class: Option<WoodClass>,
+    pub value: Option<f64>,
+    pub unit: String,
+    pub base: String,
+    #[serde(deserialize_with = "cell")]
+    pub source_id: List,
+    #[serde(deserialize_with = "cell")]
+    pub grade: Grade,
+}
+
+/// A row of `evidence/sprout_probability.csv`.
+#[derive(Deserialize)]
+pub struct SproutCells {
+    pub usda_symbol: String,
+    pub fvs_variant: String,
+    pub p_sprout_dbh4in: f64,
+    pub p_sprout_dbh8in: f64,
+    pub p_sprout_dbh12in: f64,
+    pub p_sprout_dbh20in: f64,
+    #[serde(deserialize_with = "cell")]
+    pub usable: Usable,
+}
+
+/// A row of `evidence/status.csv`.
+#[derive(Deserialize)]
+pub struct StatusRow {
+    pub scientific_name: String,
+    #[serde(deserialize_with = "cell")]
+    pub status_in_lower_48: Told<Origin>,
+    #[serde(deserialize_with = "cell")]
+    pub warn_states: Codes,
+    #[serde(deserialize_with = "cell")]
+    pub native_provinces: Codes,
+}
+
+#[derive(PartialEq)]
+pub enum Origin {
+    Native,
+    Introduced,
+}
+
+impl Cell for Origin {
+    fn of(text: &str) -> Result<Self, String> {
+        match text {
+            "native" => Ok(Self::Native),
+            "introduced" => Ok(Self::Introduced),
+            _ => Err(format!("\"{text}\" is no status: native, introduced")),
+        }
+    }
+}
+
+/// A row of `evidence/identification.csv`; its three lists have as many parts.
+#[derive(Deserialize)]
+pub struct MarksRow {
+    pub scientific_name: String,
+    #[serde(deserialize_with = "cell")]
+    pub lookalikes: Told<List>,
+    #[serde(deserialize_with = "cell")]
+    pub telling_mark: List,
+    #[serde(deserialize_with = "cell")]
+    pub lookalike_is_native: List,
+    #[serde(deserialize_with = "cell")]
+    pub grade: Grade,
+}
+
+/// A row of `evidence/mortality.csv`, as printed.
+#[derive(Deserialize)]
+pub struct DeathCells {
+    #[serde(deserialize_with = "cell")]
+    pub species: Names,
+    pub n: String,
+    pub dbh_range: String,
+    pub girdle_type: String,
+    pub season: String,
+    pub months_or_seasons_after: String,
+    pub percent_dead: String,
+    #[serde(deserialize_with = "cell")]
+    pub source_id: List,
+    #[serde(deserialize_with = "cell")]
+    pub grade: Grade,
+}
+
+/// A row of `rules/species_traits.csv`.
+#[derive(Deserialize)]
+pub struct TraitRow {
+    pub scientific_name: String,
+    #[serde(rename = "trait", deserialize_with = "cell")]
+    pub mark: Told<Mark>,
+    pub value: Option<f64>,
+    pub source_id: String,
+    #[serde(deserialize_with = "cell")]
+    pub grade: Grade,
+}
+
+pub enum Mark {
+    Is(Trait),
+    RingMinimum,
+}
+
+impl Cell for Mark {
+    fn of(text: &str) -> Result<Self, String> {
+        if text == "ring_minimum_mm" {
+            return Ok(Self::RingMinimum);
+        }
+        let known = Trait::parse(text).map(Self::Is);
+        known.ok_or_else(|| format!("\"{text}\" is no mark that a rule asks for"))
+    }
+}
+
+/// A row of `rules/durability.csv`.
+#[derive(Deserialize)]
+pub struct DurabilityRow {
+    pub scientific_name: String,
+    #[serde(deserialize_with = "cell")]
+    pub class: Told<Durability>,
+    #[serde(deserialize_with = "cell")]
+    #[allow(dead_code, reason = "read to be checked")]
+    pub grade: Grade,
+}
+
+/// A row of `rules/caution_species.csv`.
+#[derive(Deserialize)]
+pub struct CautionRow {
+    pub scientific_name: String,
+    #[serde(deserialize_with = "cell")]
+    pub caution: Trigger,
+}
+
+/// A row of `rules/genus_marks.csv`: what each species of a genus must carry, a mark or a caution.
+#[derive(Deserialize)]
+pub struct GenusRow {
+    pub genus: String,
+    pub marks: String,
+}
+
+/// A row of `rules/unknown_species.csv`.
+#[derive(Deserialize)]
+pub struct UnknownRow {
+    pub key: String,
+    pub name: String,
+    #[serde(deserialize_with = "cell")]
+    pub names: List,
+    #[serde(deserialize_with = "cell")]
+    pub group: Group,
+    #[serde(deserialize_with = "cell")]
+    pub basal_sprouting: Vigor,
+    #[serde(deserialize_with = "cell")]
+    pub root_suckering: Vigor,
+    #[serde(deserialize_with = "cell")]
+    pub wood: WoodClass,
+    pub bark_coefficient: f64,
+    pub bark_source: String,
+    pub bark_place: String,
+}
+
+pub struct Tables {
+    pub response: Table<ResponseRow>,
+    pub bark: Table<BarkRow>,
+    pub all_bark: Table<CommonNameRow>,
+    pub height: Table<CurveRow>,
+    pub crown: Table<CurveRow>,
+    pub mature: Table<MatureRow>,
+    pub sums: Table<SumRow>,
+    pub sprouts: Table<SproutCells>,
+    pub status: Table<StatusRow>,
+    pub marks: Table<MarksRow>,
+    pub deaths: Table<DeathCells>,
+    pub traits: Table<TraitRow>,
+    pub durability: Table<DurabilityRow>,
+    pub cautions: Table<CautionRow>,
+    pub genera: Table<GenusRow>,
+    pub names: Table<NameRow>,
+    pub alike_names: Table<NameRow>,
+}
+
+impl Tables {
+    pub fn read(content: &Path) -> Result<Self, Problem> {
+        Ok(Self {
+            response: Table::read(content, "evidence/species_response")?,
+            bark: Table::read(content, "evidence/bark")?,
+            all_bark: Table::read(content, "evidence/bark_all_species")?,
+            height: Table::read(content, "evidence/height")?,
+            crown: Table::read(content, "evidence/crown")?,
+            mature: Table::read(content, "evidence/mature_height")?,
+            sums: Table::read(content, "evidence/gdd_thresholds")?,
+            sprouts: Table::read(content, "evidence/sprout_probability")?,
+            status: Table::read(content, "evidence/status")?,
+            marks: Table::read(content, "evidence/identification")?,
+            deaths: Table::read(content, "evidence/mortality")?,
+            traits: Table::read(content, "rules/species_traits")?,
+            durability: Table::read(content, "rules/durability")?,
+            cautions: Table::read(content, "rules/caution_species")?,
+            genera: Table::read(content, "rules/genus_marks")?,
+            names: Table::read(content, "rules/species_names")?,
+            alike_names: Table::read(content, "rules/look_alike_names")?,
+        })
+    }
+
+    /// Rows of our own tables that speak of a species that is not in the list.
+    pub fn strangers(&self, listed: &BTreeMap<&str, &Row<JoinRow>>) -> Result<(), Problem> {
+        let traits = self
+            .traits
+            .rows
+            .iter()
+            .map(|row| (row.at, &row.scientific_name));
+        let names = self
+            .names
+            .rows
+            .iter()
+            .map(|row| (row.at, &row.scientific_name));
+        let cautions = self
+            .cautions
+            .rows
+            .iter()
+            .map(|row| (row.at, &row.scientific_name));
+        let durability = self
+            .durability
+            .rows
+            .iter()
+            .map(|row| (row.at, &row.scientific_name));
+        for (at, name) in traits.chain(names).chain(cautions).chain(durability) {
+            if !listed.contains_key(name.as_str()) {
+                return Err(at.problem(format!("{name} is no species of species_join.csv")));
+            }
+        }
+        Ok(())
+    }
+}

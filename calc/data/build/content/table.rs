@@ -1,0 +1,176 @@
+//! A table of `content`, each row read into the struct that declares it, so that every complaint names file and line.
+
+use csv::{DeserializeErrorKind, ErrorKind, StringRecord};
+use serde::de::DeserializeOwned;
+use std::collections::BTreeMap;
+use std::fmt;
+use std::ops::Deref;
+use std::path::Path;
+
+/// A line of a file of content.
+#[derive(Clone, Copy, Debug)]
+pub struct At {
+    file: &'static str,
+    line: u64,
+}
+
+impl At {
+    /// The line in its file.
+    pub fn line(self) -> u64 {
+        self.line
+    }
+
+    /// What is wrong there.
+    pub fn problem(self, what: impl Into<String>) -> Problem {
+        Problem {
+            at: self,
+            what: what.into(),
+        }
+    }
+}
+
+/// What is wrong with content, and where: `content/rules/methods.csv:12: fell: "X" is …`.
+#[derive(Debug)]
+pub struct Problem {
+    at: At,
+    what: String,
+}
+
+impl fmt::Display for Problem {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{}:{}: {}", self.at.file, self.at.line, self.what)
+    }
+}
+
+/// A row with the line that it stands on.
+pub struct Row<T> {
+    /// Its file and line.
+    pub at: At,
+    cells: T,
+}
+
+impl<T> Deref for Row<T> {
+    type Target = T;
+
+    fn deref(&self) -> &T {
+        &self.cells
+    }
+}
+
+/// A table.
+pub struct Table<T> {
+    file: &'static str,
+    /// Its rows, as printed.
+    pub rows: Vec<Row<T>>,
+}
+
+impl<T: DeserializeOwned> Table<T> {
+    /// Reads `content/NAME.csv`; a column that no field is called after is left alone.
+    pub fn read(content: &Path, name: &str) -> Result<Self, Problem> {
+        let file: &'static str = format!("content/{name}.csv").leak();
+        let at = |line| At { file, line };
+        let mut reader = csv::ReaderBuilder::new()
+            .trim(csv::Trim::All)
+            .from_path(content.join(format!("{name}.csv")))
+            .map_err(|error| at(0).problem(format!("can't be read: {error}")))?;
+        let header = reader
+            .headers()
+            .map_err(|error| at(1).problem(error.to_string()))?
+            .clone();
+        let mut rows = Vec::new();
+        for record in reader.records() {
+            let record = record.map_err(|error| whole_line(file, &error))?;
+            let at = at(record.position().map_or(0, csv::Position::line));
+            let cells = record
+                .deserialize(Some(&header))
+                .map_err(|error| at.problem(one_cell(&error, &header, &record)))?;
+            if let Some(cell) = record.iter().find(|cell| is_endless(cell)) {
+                return Err(at.problem(format!("\"{cell}\" is not a number")));
+            }
+            rows.push(Row { at, cells });
+        }
+        if rows.is_empty() {
+            return Err(at(1).problem("has no rows"));
+        }
+        Ok(Self { file, rows })
+    }
+}
+
+impl<T> Table<T> {
+    /// What is wrong with the table as a whole: told at its last line, where a row would be added.
+    pub fn problem(&self, what: impl Into<String>) -> Problem {
+        let line = self.rows.last().map_or(1, |row| row.at.line);
+        let file = self.file;
+        At { file, line }.problem(what)
+    }
+
+    /// The file, as it is told.
+    pub fn file(&self) -> &'static str {
+        self.file
+    }
+
+    /// The rows by a cell that no two of them share.
+    pub fn by<'a>(
+        &'a self,
+        key: impl Fn(&'a T) -> &'a str,
+    ) -> Result<BTreeMap<&'a str, &'a Row<T>>, Problem> {
+        let mut found = BTreeMap::new();
+        for row in &self.rows {
+            let name = key(row);
+            if found.insert(name, row).is_some() {
+                return Err(row.at.problem(format!("{name} stands twice")));
+            }
+        }
+        Ok(found)
+    }
+}
+
+/// What Rust reads as a number and no table means as one.
+fn is_endless(cell: &str) -> bool {
+    let word = cell.trim_start_matches(['+', '-']).to_ascii_lowercase();
+    matches!(word.as_str(), "nan" | "inf" | "infinity")
+}
+
+/// A line that is no row: too many cells, too few, or no text.
+fn whole_line(file: &'static str, error: &csv::Error) -> Problem {
+    let line = error.position().map_or(0, csv::Position::line);
+    let at = At { file, line };
+    match error.kind() {
+        ErrorKind::UnequalLengths {
+            expected_len, len, ..
+        } => at.problem(format!("{len} cells where the header has {expected_len}")),
+        _ => at.problem(error.to_string()),
+    }
+}
+
+/// A cell that its field does not take, by its column where that is known.
+fn one_cell(error: &csv::Error, header: &StringRecord, record: &StringRecord) -> String {
+    let ErrorKind::Deserialize { err, .. } = error.kind() else {
+        return error.to_string();
+    };
+    let at = err.field().and_then(|at| usize::try_from(at).ok());
+    let of = |list: &StringRecord| at.and_then(|at| list.get(at).map(str::to_owned));
+    match err.kind() {
+        DeserializeErrorKind::ParseFloat(_) => {
+            let column = of(header).unwrap_or_default();
+            match of(record).unwrap_or_default().as_str() {
+                "" => format!("{column} is empty"),
+                cell => format!("{column}: \"{cell}\" is not a number"),
+            }
+        }
+        DeserializeErrorKind::Message(text) => {
+            if let Some(name) = text.strip_prefix("missing field ") {
+                return format!("there is no column {}", name.replace('`', "\""));
+            }
+            // A cell's own reader does not know its column: it is the one whose cell the message quotes first.
+            let quoted = |(_, cell): &(&str, &str)| {
+                !cell.is_empty() && text.starts_with(&format!("\"{cell}\""))
+            };
+            match header.iter().zip(record).find(quoted) {
+                Some((column, _)) => format!("{column}: {text}"),
+                None => text.clone(),
+            }
+        }
+        _ => error.to_string(),
+    }
+}

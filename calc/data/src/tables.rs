@@ -1,0 +1,53 @@
+// The fields of everything that is packed, each list once: the build writes a value field by field, and the reader
+// reads it back in the same order. A field that is not listed, or listed twice, does not compile.
+
+use calc::models::cautions::{Caution, When};
+use calc::models::condition::Condition;
+use calc::models::effort::MethodMinutes;
+use calc::models::habitat::{CavityUser, SnagGuide};
+use calc::models::method::MethodRule;
+use calc::models::outlook::{OutlookClass, OutlookOverride, OutlookRow, Share, SizeClass};
+use calc::models::trigger::Trigger;
+use calc::reference::{Reference, Source};
+use calc::terms::cite::{Cite, Grade};
+use calc::terms::method::{Cell, Level, Method};
+use calc::terms::species::{
+    Bark, Confidence, DeathRow, Durability, Form, Group, HeightRow, LookAlike, Species, SproutRow,
+    Suitability, Trait, Vigor, WoodClass,
+};
+use calc::timing::closed_months::{DiseaseRegion, Restriction, Scope, Topic};
+
+packed! {
+    Reference {
+        species, method_rules, cautions, outlook, outlook_species, cavity_users, snag_guides, method_minutes,
+        restrictions, disease_regions, sources, constants, data_version,
+    }
+    Species {
+        scientific, name, names, code, unknown, group, basal, suckering, suitability, response, bark, heights,
+        heights_borrowed, crowns, mature_height_ft, urban_height_ft, wood, budbreak_sum, budbreak, sprouting, durability,
+        warn_states, look_alikes, deaths, traits, ring_minimum_mm, cautions,
+    }
+    Bark { coefficient, confidence, cite }
+    HeightRow { form, b, out, peak, region, cite }
+    SproutRow { variant, p }
+    LookAlike { name, scientific, mark, native }
+    DeathRow { n, dbh, ring, season, after, dead, source }
+    MethodRule { id, condition, cells, cites }
+    Cell { at_most, by_professional, holds }
+    MethodMinutes { method, group, dbh_in, minutes, of, cite }
+    Caution { id, trigger, text, defers_to, when, cites }
+    OutlookRow { class, size, seasons, second_ring, anchors, own, cites }
+    OutlookOverride { scientific, size, season, share, n, note, cites }
+    Share { low, likely, high }
+    CavityUser { name, regions, min_dbh_in, min_height_ft, note, cite }
+    SnagGuide { guidance, per_acre, regions, note, because }
+    Restriction { jurisdiction, codes, topic, scope, from_md, to_md, force, cite }
+    DiseaseRegion { topic, known_only_in, not_known_in }
+    Source { id, label }
+    Cite { source, place, grade }
+}
+
+tagged! {
+    Condition, Confidence, Durability, Form, Grade, Group, Level, Method, OutlookClass, Scope, SizeClass, Suitability,
+    Topic, Trait, Trigger, Vigor, When, WoodClass,
+}

@@ -1,0 +1,494 @@
+//! Content that is damaged stops the build, at a file and a line. Each check copies `content/`, damages one thing, and
+//! reads the copy with the build's own code.
+
+#[path = "../build/content/mod.rs"]
+#[allow(dead_code, reason = "the build reads more of a problem")]
+mod content;
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+/// A copy of content that goes when the check is done.
+struct Copy {
+    folder: PathBuf,
+}
+
+impl Copy {
+    /// `name` is that of the check.
+    fn new(name: &str) -> Self {
+        let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join(name);
+        for part in ["evidence", "rules"] {
+            let from = Path::new(env!("CARGO_MANIFEST_DIR"))
+                .join("../../content")
+                .join(part);
+            fs::create_dir_all(folder.join(part)).expect("a folder for the copy");
+            for entry in fs::read_dir(from).expect("content").flatten() {
+                let to = folder.join(part).join(entry.file_name());
+                fs::copy(entry.path(), to).expect("a copy");
+            }
+        }
+        Self { folder }
+    }
+
+    fn text(&self, table: &str) -> String {
+        fs::read_to_string(self.folder.join(format!("{table}.csv"))).expect("a table")
+    }
+
+    fn write(&self, table: &str, text: &str) {
+        fs::write(self.folder.join(format!("{table}.csv")), text).expect("a table");
+    }
+
+    /// Puts one text in the place of another in the line that begins so.
+    #[track_caller]
+    fn replace(&self, table: &str, line: &str, from: &str, to: &str) {
+        let text = self.text(table);
+        let found = text.lines().find(|of| of.starts_with(line)).expect(line);
+        assert!(found.contains(from), "{found} has no {from}");
+        let new = found.replacen(from, to, 1);
+        self.write(table, &text.replacen(found, &new, 1));
+    }
+
+    /// Takes out every line that begins so.
+    #[track_caller]
+    fn without(&self, table: &str, line: &str) {
+        let text = self.text(table);
+        let kept: Vec<&str> = text.lines().filter(|of| !of.starts_with(line)).collect();
+        assert!(kept.len() < text.lines().count(), "{table} has no {line}");
+        self.write(table, &(kept.join("\n") + "\n"));
+    }
+
+    fn add(&self, table: &str, line: &str) {
+        self.write(table, &format!("{}{line}\n", self.text(table)));
+    }
+
+    /// What stops the build.
+    #[track_caller]
+    fn problem(&self) -> String {
+        match content::read(&self.folder) {
+            Ok(_) => panic!("the damage goes unnoticed"),
+            Err(problem) => problem.to_string(),
+        }
+    }
+
+    /// The build stops at the line of a table that begins so, and says these.
+    #[track_caller]
+    fn stops_at(&self, table: &str, line: &str, says: &[&str]) {
+        let at = self.text(table).lines().position(|of| of.starts_with(line));
+        let at = at.expect(line) + 1;
+        let problem = self.problem();
+        let place = format!("content/{table}.csv:{at}: ");
+        assert!(problem.starts_with(&place), "{problem}\nis not at {place}");
+        for words in says {
+            assert!(problem.contains(words), "{problem}\ndoes not say {words}");
+        }
+    }
+
+    /// The build stops at the last line of a table, where a row is missing.
+    #[track_caller]
+    fn stops_at_the_end(&self, table: &str, says: &str) {
+        let text = self.text(table);
+        let last = text.lines().last().expect("a line");
+        self.stops_at(table, last, &[says]);
+    }
+}
+
+impl Drop for Copy {
+    fn drop(&mut self) {
+        let _ = fs::remove_dir_all(&self.folder);
+    }
+}
+
+const JOIN: &str = "evidence/species_join";
+const CAUTIONS: &str = "evidence/cautions";
+const NAMED: &str = "rules/caution_species";
+const METHODS: &str = "rules/methods";
+const CONSTANTS: &str = "rules/constants";
+const TIMING: &str = "rules/timing_constants";
+
+/// Tables in which each species has a row of its own name.
+const OWN: [&str; 4] = [
+    "evidence/status",
+    "evidence/identification",
+    "rules/durability",
+    "rules/species_traits",
+];
+
+#[test]
+fn an_undamaged_copy_is_read() {
+    let copy = Copy::new("undamaged");
+    let read = content::read(&copy.folder).unwrap_or_else(|problem| panic!("{problem}"));
+    assert_eq!(
+        format!("{read:?}"),
+        format!("{:?}", calc_data::reference()),
+        "what the build packs comes back as it was read"
+    );
+}
+
+#[test]
+fn a_species_without_one_of_its_own_rows_stops_the_build_at_its_line() {
+    for (at, table) in OWN.into_iter().enumerate() {
+        let copy = Copy::new(&format!("species-own-{at}"));
+        copy.without(table, "Morus alba,");
+        copy.stops_at(
+            JOIN,
+            "Morus alba,",
+            &[&format!("content/{table}.csv has no row \"Morus alba\"")],
+        );
+    }
+}
+
+#[test]
+fn a_new_species_is_told_every_row_that_is_missing_at_once() {
+    let copy = Copy::new("species-new");
+    let old = copy.text(JOIN);
+    let line = old
+        .lines()
+        .find(|of| of.starts_with("Quercus alba,"))
+        .expect("white oak");
+    copy.add(JOIN, &line.replace("Quercus alba", "Quercus bicolor"));
+    let tables = OWN.map(|table| format!("{table}.csv has no row"));
+    let mut says: Vec<&str> = tables.iter().map(String::as_str).collect();
+    says.extend([
+        "species_response.csv has no row \"Quercus bicolor; Q. macrocarpa; Q. robur\"",
+        "bark.csv has no row \"Quercus bicolor\"",
+        "height.csv has no usable row \"WYKOFF@FVS-CS\" of Quercus bicolor",
+        "crown.csv has no usable row",
+        "mature_height.csv has no row",
+        "gdd_thresholds.csv has no row",
+        "genus_marks.csv asks each Quercus for oak",
+        "none, because",
+    ]);
+    copy.stops_at(JOIN, "Quercus bicolor,", &says);
+}
+
+#[test]
+fn a_row_that_a_species_names_and_that_is_not_there_stops_the_build() {
+    for (at, (species, table, line)) in [
+        (
+            "Morus alba,",
+            "evidence/species_response",
+            "White mulberry,",
+        ),
+        ("Morus alba,", "evidence/bark", "Morus alba,"),
+        ("Morus alba,", "evidence/height", "Morus alba,"),
+        ("Morus alba,", "evidence/crown", "Morus alba,"),
+        ("Morus alba,", "evidence/mature_height", "Morus alba,"),
+        (
+            "Paulownia tomentosa,",
+            "evidence/gdd_thresholds",
+            "Paulownia tomentosa,",
+        ),
+        (
+            "Gleditsia triacanthos,",
+            "evidence/sprout_probability",
+            "GLTR,",
+        ),
+    ]
+    .into_iter()
+    .enumerate()
+    {
+        let copy = Copy::new(&format!("species-named-{at}"));
+        copy.without(table, line);
+        copy.stops_at(JOIN, species, &[&format!("content/{table}.csv has no")]);
+    }
+}
+
+#[test]
+fn an_empty_key_of_a_species_is_no_reason_for_none() {
+    let copy = Copy::new("species-empty");
+    copy.replace(
+        JOIN,
+        "Quercus robur,",
+        "\"none, because it is not in the list of plant characteristics\"",
+        "",
+    );
+    copy.stops_at(JOIN, "Quercus robur,", &["write \"none, because …\""]);
+    let copy = Copy::new("species-bare");
+    copy.replace(
+        "rules/durability",
+        "Acer rubrum,",
+        "\"none, because no class of it was read: taken as C\"",
+        "none",
+    );
+    copy.stops_at(
+        "rules/durability",
+        "Acer rubrum,",
+        &["class: \"none\" gives no reason"],
+    );
+}
+
+#[test]
+fn a_native_tree_without_a_state_to_warn_of_stops_the_build() {
+    let copy = Copy::new("species-native");
+    copy.replace("evidence/status", "Morus alba,", ",introduced,", ",native,");
+    copy.replace("evidence/status", "Morus alba,", " ON", "");
+    copy.stops_at(
+        "evidence/status",
+        "Morus alba,",
+        &["a native species needs warn_states"],
+    );
+}
+
+#[test]
+fn an_oak_without_its_mark_stops_the_build() {
+    for (at, mark) in ["oak", "white_oak", "dust"].into_iter().enumerate() {
+        let copy = Copy::new(&format!("species-mark-{at}"));
+        copy.without("rules/species_traits", &format!("Quercus alba,{mark},"));
+        copy.stops_at(
+            JOIN,
+            "Quercus alba,",
+            &["genus_marks.csv asks each Quercus for", mark],
+        );
+    }
+    let copy = Copy::new("species-cherry");
+    copy.without(NAMED, "Prunus avium,DZ7");
+    copy.stops_at(
+        JOIN,
+        "Prunus avium,",
+        &["genus_marks.csv asks each Prunus for DZ7"],
+    );
+}
+
+#[test]
+fn a_name_that_finds_another_species_already_stops_the_build() {
+    let copy = Copy::new("species-name");
+    copy.add("rules/species_names", "Morus alba,Norway maple,invented");
+    copy.stops_at(
+        JOIN,
+        "Morus alba,",
+        &["the name \"Norway maple\"", "Acer platanoides"],
+    );
+}
+
+#[test]
+fn a_row_of_a_species_that_is_not_in_the_list_stops_the_build() {
+    for table in [
+        "rules/species_names",
+        "rules/durability",
+        "rules/species_traits",
+        NAMED,
+    ] {
+        let copy = Copy::new(&format!("stranger-{}", table.replace('/', "-")));
+        let text = copy.text(table);
+        let (name, rest) = text
+            .lines()
+            .nth(1)
+            .and_then(|line| line.split_once(','))
+            .expect("a row");
+        copy.add(table, &format!("Abies invented,{rest}"));
+        copy.stops_at(
+            table,
+            "Abies invented,",
+            &["no species of species_join.csv"],
+        );
+        assert_ne!(name, "Abies invented");
+    }
+}
+
+#[test]
+fn a_caution_that_is_renamed_or_taken_out_stops_the_build() {
+    let copy = Copy::new("caution-renamed");
+    copy.replace(CAUTIONS, "HZ3,", "HZ3", "HZ33");
+    copy.stops_at(
+        CAUTIONS,
+        "HZ33,",
+        &["\"HZ33\" is no caution that the code knows"],
+    );
+    let copy = Copy::new("caution-out");
+    copy.without(CAUTIONS, "HZ8,");
+    copy.stops_at_the_end(CAUTIONS, "the caution \"HZ8\" has no row");
+    let copy = Copy::new("caution-twice");
+    let text = copy.text(CAUTIONS);
+    copy.add(CAUTIONS, text.lines().nth(1).expect("a caution"));
+    assert!(copy.problem().contains("HZ1 stands twice"));
+}
+
+#[test]
+fn a_caution_whose_input_the_code_does_not_bear_out_stops_the_build() {
+    for (at, (line, from, to)) in [
+        (
+            "HZ8,",
+            "\"none: a line under \"\"check these too\"\"\"",
+            "from the question",
+        ),
+        (
+            "HZ1,",
+            "from the question",
+            "\"none: a line under \"\"check these too\"\"\"",
+        ),
+        ("HZ5,", ",always", ",from the question"),
+        ("ST1,", "from a plan", "from the question"),
+        ("TX2,", "from the species", "from the question"),
+        ("TX4,", "none: no species of the list", "from the species"),
+    ]
+    .into_iter()
+    .enumerate()
+    {
+        let copy = Copy::new(&format!("caution-input-{at}"));
+        copy.replace(CAUTIONS, line, from, to);
+        copy.stops_at(CAUTIONS, line, &["input: ", "the code decides it"]);
+    }
+    let copy = Copy::new("caution-input-word");
+    copy.replace(CAUTIONS, "HZ1,", "from the question", "from the questions");
+    copy.stops_at(
+        CAUTIONS,
+        "HZ1,",
+        &["input: \"from the questions\" is no input"],
+    );
+}
+
+#[test]
+fn a_caution_that_nothing_decides_stops_the_build() {
+    let copy = Copy::new("caution-nobody");
+    copy.without(NAMED, "Robinia pseudoacacia,TX5");
+    copy.stops_at(CAUTIONS, "TX5,", &["TX5 is decided by nothing"]);
+    let copy = Copy::new("caution-unasked-species");
+    copy.add(NAMED, "Morus alba,TX4,invented");
+    copy.stops_at(CAUTIONS, "TX4,", &["names Morus alba for TX4"]);
+    let copy = Copy::new("caution-no-such");
+    copy.add(NAMED, "Morus alba,TX99,invented");
+    copy.stops_at(
+        NAMED,
+        "Morus alba,TX99",
+        &["caution: \"TX99\" is no caution"],
+    );
+}
+
+#[test]
+fn a_row_of_the_methods_that_is_renamed_or_taken_out_or_twice_stops_the_build() {
+    let copy = Copy::new("method-renamed");
+    copy.replace(METHODS, "conifer,", "conifer", "conifers");
+    copy.stops_at(
+        METHODS,
+        "conifers,",
+        &["\"conifers\" is no condition of the code"],
+    );
+    let copy = Copy::new("method-out");
+    copy.without(METHODS, "oak_wilt_months,");
+    copy.stops_at_the_end(METHODS, "the condition \"oak_wilt_months\" has no row");
+    let copy = Copy::new("method-twice");
+    copy.add(METHODS, "dead,.,.,.,.,.,.,.,.,.,own@invented,invented");
+    assert!(copy.problem().contains("dead stands twice"));
+}
+
+#[test]
+fn a_constant_that_is_renamed_missing_or_twice_stops_the_build() {
+    let copy = Copy::new("constant-renamed");
+    copy.replace(CONSTANTS, "ring.least_mm,", "least", "smallest");
+    let says = [
+        "the code has no constant ring.smallest_mm",
+        "no row for ring.least_mm",
+    ];
+    copy.stops_at(CONSTANTS, "ring.smallest_mm,", &says);
+    let copy = Copy::new("constant-out");
+    copy.without(CONSTANTS, "effort.peel.");
+    let says = "no row for effort.peel.low, effort.peel.likely, effort.peel.high";
+    copy.stops_at_the_end(CONSTANTS, says);
+    let copy = Copy::new("constant-twice");
+    copy.add(CONSTANTS, "ring.least_mm,1,mm,own,invented,ASSUMPTION,");
+    assert!(copy.problem().contains("ring.least_mm stands twice"));
+    let copy = Copy::new("constant-placeless");
+    copy.replace(CONSTANTS, "ring.most_mm,", "50 cm or more possible", "");
+    copy.stops_at(CONSTANTS, "ring.most_mm,", &["place is empty"]);
+}
+
+#[test]
+fn a_constant_of_the_season_that_is_renamed_or_missing_stops_the_build() {
+    let copy = Copy::new("timing-renamed");
+    copy.replace(TIMING, "lapse,", "lapse", "laps");
+    copy.stops_at(
+        TIMING,
+        "laps,",
+        &["no constant timing.laps", "no row for timing.lapse"],
+    );
+    let copy = Copy::new("timing-out");
+    copy.without(TIMING, "p_best,");
+    copy.stops_at_the_end(TIMING, "no row for timing.p_best");
+}
+
+#[test]
+fn constants_in_another_order_are_the_same_constants() {
+    for table in [CONSTANTS, TIMING] {
+        let copy = Copy::new(&format!("order-{}", table.replace('/', "-")));
+        let text = copy.text(table);
+        let mut lines: Vec<&str> = text.lines().collect();
+        lines[1..].reverse();
+        copy.write(table, &(lines.join("\n") + "\n"));
+        let read = content::read(&copy.folder).unwrap_or_else(|problem| panic!("{problem}"));
+        let known = calc_data::reference().constants;
+        assert_eq!(*read.constants, *known, "{table}");
+    }
+}
+
+#[test]
+fn a_cell_that_can_not_be_read_is_told_with_its_column() {
+    for (at, (table, line, from, to, says)) in [
+        (
+            CONSTANTS,
+            "ring.least_mm,",
+            ",150,",
+            ",15O,",
+            "value: \"15O\" is not a number",
+        ),
+        (CONSTANTS, "ring.least_mm,", ",150,", ",,", "value is empty"),
+        (
+            CONSTANTS,
+            "ring.least_mm,",
+            ",150,",
+            ",NaN,",
+            "\"NaN\" is not a number",
+        ),
+        (
+            CONSTANTS,
+            "ring.most_mm,",
+            "PUBLISHED",
+            "PRINTED",
+            "grade: \"PRINTED\" is no grade",
+        ),
+        (
+            CONSTANTS,
+            "ring.most_mm,",
+            "NATNOE",
+            "NATNOBODY",
+            "\"NATNOBODY\" is not in sources.csv",
+        ),
+        (
+            "evidence/species_response",
+            "White mulberry,",
+            "hardwood",
+            "wood",
+            "group: \"wood\" is no group: hardwood, conifer",
+        ),
+        (
+            METHODS,
+            "dead,",
+            "R,R",
+            "R,X",
+            "saw_ring: \"X\" is not one of . P N R",
+        ),
+        (
+            "rules/seasonal_restrictions",
+            "USA Utah",
+            "04-01",
+            "04-00",
+            "from_md: \"04-00\" is not a month and a day",
+        ),
+        (
+            METHODS,
+            "dead,",
+            "R,R",
+            "R,R,R",
+            "13 cells where the header has 12",
+        ),
+    ]
+    .into_iter()
+    .enumerate()
+    {
+        let copy = Copy::new(&format!("cell-{at}"));
+        copy.replace(table, line, from, to);
+        copy.stops_at(table, line, &[says]);
+    }
+    let copy = Copy::new("column");
+    copy.replace(METHODS, "id,", "fell", "felling");
+    copy.stops_at(METHODS, "always,", &["there is no column \"fell\""]);
+}
