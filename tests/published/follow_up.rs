@@ -23,17 +23,21 @@ fn three(text: &str) -> Three {
 /// SciPy's quadrature of prior times likelihood; script and versions beside the table.
 #[test]
 fn calibration_agrees_with_a_numerical_integration_of_the_posterior() {
-    let path = crate::support::root().join("tests/published/vectors/calibrate/calibrate.csv");
-    let text = std::fs::read_to_string(path).expect("the vectors are there");
     let constants = &reference().constants.effort;
     let mut seen = 0;
-    for line in text.lines().skip(2) {
-        let cells: Vec<&str> = line.split(',').collect();
-        let trees: Vec<Three> = cells[0].split(';').map(three).collect();
-        let want = |at: usize| cells[at].parse::<f64>().expect("a number");
-        let rate = update(constants, Rate::prior(constants), &trees, want(1)).expect("a rate");
-        assert!((rate.log_mean - want(2)).abs() < 1e-6, "{line}: {rate:?}");
-        assert!((rate.log_sd - want(3)).abs() < 1e-6, "{line}: {rate:?}");
+    for row in rows("tests/published/vectors/calibrate/calibrate.csv") {
+        let trees: Vec<Three> = row["trees"].split(';').map(three).collect();
+        let want = |column: &str| number(&row, column);
+        let rate =
+            update(constants, Rate::prior(constants), &trees, want("minutes")).expect("a rate");
+        assert!(
+            (rate.log_mean - want("log_mean")).abs() < 1e-6,
+            "{row:?}: {rate:?}"
+        );
+        assert!(
+            (rate.log_sd - want("log_sd")).abs() < 1e-6,
+            "{row:?}: {rate:?}"
+        );
         assert!(
             rate.log_sd < Rate::prior(constants).log_sd,
             "the spread narrows"

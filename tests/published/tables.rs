@@ -2,6 +2,7 @@
 #![allow(dead_code, reason = "each check uses its own part")]
 
 use calc::timing::Station;
+use calc_data::table::Table;
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
@@ -15,14 +16,8 @@ pub fn root() -> PathBuf {
 
 /// The rows of a CSV file, by its path from the repository's root.
 pub fn rows(path: &str) -> Vec<Row> {
-    let mut reader =
-        csv::Reader::from_path(root().join(path)).unwrap_or_else(|e| panic!("{path}: {e}"));
-    let rows: Vec<Row> = reader
-        .deserialize()
-        .map(|row| row.unwrap_or_else(|e| panic!("{path}: {e}")))
-        .collect();
-    assert!(!rows.is_empty(), "{path} has no rows");
-    rows
+    let table = Table::read(&root(), path).unwrap_or_else(|problem| panic!("{problem}"));
+    table.rows.into_iter().map(|row| row.cells).collect()
 }
 
 /// A cell as a number.

@@ -2,40 +2,88 @@
 //! and looked up here for the command line. Both go through the packed form,
 //! so that page and command line work with the same places in the same order.
 
-use anyhow::{Context, Result, bail};
+use anyhow::{Result, bail};
 use calc::timing::climate::{Site, Station};
 use calc::timing::places::{climate, towns};
+use calc_data::table::Table;
+use serde::Deserialize;
 use std::path::Path;
 
 /// Countries that have a town list, by ISO 3166-1 code.
 pub const COUNTRIES: [&str; 10] = ["US", "CA", "GB", "IE", "DE", "AT", "CH", "FR", "NZ", "AU"];
+
+/// A row of `content/places/climate_places.csv`: means of each month, degC.
+#[derive(Deserialize)]
+struct PlaceRow {
+    name: String,
+    country: String,
+    state: String,
+    lat: f64,
+    lon: f64,
+    elev_m: f64,
+    tmin01: f64,
+    tmin02: f64,
+    tmin03: f64,
+    tmin04: f64,
+    tmin05: f64,
+    tmin06: f64,
+    tmin07: f64,
+    tmin08: f64,
+    tmin09: f64,
+    tmin10: f64,
+    tmin11: f64,
+    tmin12: f64,
+    tmax01: f64,
+    tmax02: f64,
+    tmax03: f64,
+    tmax04: f64,
+    tmax05: f64,
+    tmax06: f64,
+    tmax07: f64,
+    tmax08: f64,
+    tmax09: f64,
+    tmax10: f64,
+    tmax11: f64,
+    tmax12: f64,
+}
+
+/// A row of a file in `content/places/towns`.
+#[derive(Deserialize)]
+struct TownRow {
+    name: String,
+    region: String,
+    lat: f64,
+    lon: f64,
+    population: f64,
+}
 
 /// The packed climate places.
 ///
 /// # Errors
 /// A table that can't be read or has a bad cell: with file and line.
 pub fn pack_climate(root: &Path) -> Result<Vec<u8>> {
-    let path = root.join("content/places/climate_places.csv");
-    let places = rows(&path, |row| {
-        let mut station = Station {
-            lat: row.number("lat")? as f32,
-            lon: row.number("lon")? as f32,
-            elev_m: row.number("elev_m")? as f32,
-            tmin: [0.0; 12],
-            tmax: [0.0; 12],
-        };
-        for month in 0..12 {
-            station.tmin[month] = row.number(&format!("tmin{:02}", month + 1))? as f32;
-            station.tmax[month] = row.number(&format!("tmax{:02}", month + 1))? as f32;
-        }
-        Ok(climate::Place {
-            name: row.text("name")?.to_owned(),
-            country: row.text("country")?.to_owned(),
-            state: row.text("state")?.to_owned(),
-            station,
-        })
-    })?;
-    Ok(climate::encode(&places))
+    let table = Table::<PlaceRow>::read(root, "content/places/climate_places.csv")?;
+    let places = table.rows.iter().map(|row| climate::Place {
+        name: row.name.clone(),
+        country: row.country.clone(),
+        state: row.state.clone(),
+        station: Station {
+            lat: row.lat as f32,
+            lon: row.lon as f32,
+            elev_m: row.elev_m as f32,
+            tmin: [
+                row.tmin01, row.tmin02, row.tmin03, row.tmin04, row.tmin05, row.tmin06, row.tmin07,
+                row.tmin08, row.tmin09, row.tmin10, row.tmin11, row.tmin12,
+            ]
+            .map(|mean| mean as f32),
+            tmax: [
+                row.tmax01, row.tmax02, row.tmax03, row.tmax04, row.tmax05, row.tmax06, row.tmax07,
+                row.tmax08, row.tmax09, row.tmax10, row.tmax11, row.tmax12,
+            ]
+            .map(|mean| mean as f32),
+        },
+    });
+    Ok(climate::encode(&places.collect::<Vec<_>>()))
 }
 
 /// The packed towns of a country.
@@ -43,17 +91,16 @@ pub fn pack_climate(root: &Path) -> Result<Vec<u8>> {
 /// # Errors
 /// A list that can't be read or has a bad cell: with file and line.
 pub fn pack_towns(root: &Path, country: &str) -> Result<Vec<u8>> {
-    let path = root.join(format!("content/places/towns/{country}.csv"));
-    let towns = rows(&path, |row| {
-        Ok(towns::Town {
-            name: row.text("name")?.to_owned(),
-            region: row.text("region")?.to_owned(),
-            lat: row.number("lat")?,
-            lon: row.number("lon")?,
-            size: towns::size(row.number("population")? as u32),
-        })
-    })?;
-    Ok(towns::encode(&towns))
+    let file = format!("content/places/towns/{country}.csv");
+    let table = Table::<TownRow>::read(root, &file)?;
+    let towns = table.rows.iter().map(|row| towns::Town {
+        name: row.name.clone(),
+        region: row.region.clone(),
+        lat: row.lat,
+        lon: row.lon,
+        size: towns::size(row.population as u32),
+    });
+    Ok(towns::encode(&towns.collect::<Vec<_>>()))
 }
 
 /// The stations, as the page has them.
@@ -144,60 +191,6 @@ fn point(typed: &str) -> Option<Result<Site>> {
             "{typed} is not on this earth: latitude lies between -90 and 90, longitude between -180 and 180 (west is negative)"
         ))
     })
-}
-
-/// One row of a table, with what a complaint needs.
-struct Row<'a> {
-    path: &'a Path,
-    line: u64,
-    header: &'a csv::StringRecord,
-    cells: &'a csv::StringRecord,
-}
-
-impl Row<'_> {
-    fn text(&self, column: &str) -> Result<&str> {
-        let at = self.header.iter().position(|name| name == column);
-        at.and_then(|at| self.cells.get(at)).with_context(|| {
-            format!(
-                "{}:{}: there is no column \"{column}\"",
-                self.path.display(),
-                self.line
-            )
-        })
-    }
-
-    fn number(&self, column: &str) -> Result<f64> {
-        let text = self.text(column)?;
-        text.parse()
-            .ok()
-            .filter(|value: &f64| value.is_finite())
-            .with_context(|| {
-                format!(
-                    "{}:{}: {column}: \"{text}\" is not a number",
-                    self.path.display(),
-                    self.line
-                )
-            })
-    }
-}
-
-fn rows<T>(path: &Path, make: impl Fn(&Row<'_>) -> Result<T>) -> Result<Vec<T>> {
-    let mut reader = csv::Reader::from_path(path)
-        .with_context(|| format!("{} could not be read", path.display()))?;
-    let header = reader.headers()?.clone();
-    reader
-        .records()
-        .map(|record| {
-            let cells = record.with_context(|| path.display().to_string())?;
-            let line = cells.position().map_or(0, csv::Position::line);
-            make(&Row {
-                path,
-                line,
-                header: &header,
-                cells: &cells,
-            })
-        })
-        .collect()
 }
 
 #[cfg(test)]

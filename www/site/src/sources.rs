@@ -1,11 +1,16 @@
 //! The table of sources, made from `content/evidence/sources.csv`.
 
 use crate::template::escape;
-use anyhow::{Context, Result, bail};
+use anyhow::Result;
+use calc_data::table::{Problem, Table};
+use serde::Deserialize;
 use std::fmt::Write as _;
 use std::path::Path;
 
+const FILE: &str = "content/evidence/sources.csv";
+
 /// One source, as its row says.
+#[derive(Deserialize)]
 struct Source {
     id: String,
     authors: String,
@@ -15,7 +20,7 @@ struct Source {
     volume_pages: String,
     doi: String,
     part_read: String,
-    grade: String,
+    grade_ceiling: String,
 }
 
 /// The sources as an HTML table body with their count, or nothing when the
@@ -25,73 +30,27 @@ struct Source {
 /// A column that is missing, a row without id or title, an id twice: each with
 /// file and line.
 pub fn table(root: &Path) -> Result<Option<(usize, String)>> {
-    let path = root.join("content/evidence/sources.csv");
-    if !path.is_file() {
+    if !root.join(FILE).is_file() {
         return Ok(None);
     }
-    let text = std::fs::read(&path).context("content/evidence/sources.csv could not be read")?;
-    let sources = read(&text)?;
+    let table = Table::read(root, FILE)?;
+    let sources = sorted(&table)?;
     Ok(Some((sources.len(), rows(&sources))))
 }
 
-fn read(text: &[u8]) -> Result<Vec<Source>> {
-    const FILE: &str = "content/evidence/sources.csv";
-    let mut reader = csv::Reader::from_reader(text);
-    let headers = reader
-        .headers()
-        .with_context(|| format!("{FILE}:1"))?
-        .clone();
-    let column = |name: &str| {
-        headers
-            .iter()
-            .position(|header| header == name)
-            .with_context(|| format!("{FILE}:1: there is no column `{name}`"))
-    };
-    let columns = [
-        column("id")?,
-        column("authors")?,
-        column("year")?,
-        column("title")?,
-        column("container")?,
-        column("volume_pages")?,
-        column("doi")?,
-        column("part_read")?,
-        column("grade_ceiling")?,
-    ];
-    let mut seen = std::collections::BTreeSet::new();
-    let mut sources = Vec::new();
-    for record in reader.records() {
-        let record = record.with_context(|| FILE.to_owned())?;
-        let line = record.position().map_or(0, csv::Position::line);
-        let [
-            id,
-            authors,
-            year,
-            title,
-            container,
-            volume_pages,
-            doi,
-            part_read,
-            grade,
-        ] = columns.map(|column| record.get(column).unwrap_or_default().trim().to_owned());
-        if id.is_empty() || (title.is_empty() && container.is_empty()) {
-            bail!("{FILE}:{line}: a source needs an id, and a title or what it appeared in");
-        }
-        if !seen.insert(id.clone()) {
-            bail!("{FILE}:{line}: the id {id} stands there twice");
-        }
-        sources.push(Source {
-            id,
-            authors,
-            year,
-            title,
-            container,
-            volume_pages,
-            doi,
-            part_read,
-            grade,
-        });
+/// By author, or what it appeared in, then year.
+fn sorted(table: &Table<Source>) -> Result<Vec<&Source>, Problem> {
+    table.by(|source| &source.id)?;
+    let nameless = |source: &Source| source.title.is_empty() && source.container.is_empty();
+    if let Some(row) = table
+        .rows
+        .iter()
+        .find(|row| row.id.is_empty() || nameless(row))
+    {
+        let what = "a source needs an id, and a title or what it appeared in";
+        return Err(row.at.problem(what));
     }
+    let mut sources: Vec<&Source> = table.rows.iter().map(|row| &**row).collect();
     sources.sort_by_key(|source| {
         let by = if source.authors.is_empty() {
             &source.container
@@ -103,7 +62,7 @@ fn read(text: &[u8]) -> Result<Vec<Source>> {
     Ok(sources)
 }
 
-fn rows(sources: &[Source]) -> String {
+fn rows(sources: &[&Source]) -> String {
     let mut out = String::new();
     for source in sources {
         let mut whole = String::new();
@@ -136,7 +95,7 @@ fn rows(sources: &[Source]) -> String {
             "<tr id=\"{id}\"><th scope=\"row\">{id}</th><td>{whole}</td><td>{part}</td><td>{grade}</td></tr>",
             id = escape(&source.id),
             part = escape(&source.part_read.replace('_', " ")),
-            grade = escape(&source.grade.to_lowercase().replace('_', " ")),
+            grade = escape(&source.grade_ceiling.to_lowercase().replace('_', " ")),
         );
     }
     out
@@ -152,7 +111,7 @@ mod tests {
     fn each_source_has_its_anchor_and_is_escaped() {
         let text =
             format!("{HEAD}AB1,A & B,2001,On <bark>,J. Trees,\"1, 2-3\",10.1/x,full,MEASURED\n");
-        let page = rows(&read(text.as_bytes()).unwrap());
+        let page = rows(&sorted(&Table::of(FILE, text.as_bytes()).unwrap()).unwrap());
         assert!(page.contains("id=\"AB1\""), "{page}");
         assert!(
             page.contains("A &amp; B. 2001. <cite>On &lt;bark&gt;</cite>. J. Trees, 1, 2-3."),
@@ -162,19 +121,19 @@ mod tests {
 
     #[test]
     fn a_broken_row_is_named_by_its_line() {
-        for (row, part) in [
-            ("A,,,,,,,,\n", ":2"),
-            ("A,,,t,,,,,\nA,,,t,,,,,\n", ":3"),
-            ("A,b\n", "line: 2"),
-        ] {
-            let Err(error) = read(format!("{HEAD}{row}").as_bytes()) else {
-                panic!("{row} was read");
-            };
-            assert!(format!("{error:#}").contains(part), "{error:#}");
-        }
-        let Err(error) = read(b"id,title\n") else {
-            panic!("read")
+        let problem = |text: String| match Table::of(FILE, text.as_bytes()) {
+            Ok(table) => sorted(&table).err().map(|problem| problem.to_string()),
+            Err(problem) => Some(problem.to_string()),
         };
-        assert!(error.to_string().contains("`authors`"), "{error}");
+        for (row, part) in [
+            ("A,,,,,,,,\n", ":2: "),
+            ("A,,,t,,,,,\nA,,,t,,,,,\n", ":3: "),
+            ("A,b\n", ":2: "),
+        ] {
+            let said = problem(format!("{HEAD}{row}")).unwrap_or_else(|| panic!("{row} was read"));
+            assert!(said.contains(part), "{said}");
+        }
+        let said = problem("id,title\nA,t\n".into()).expect("a column is missing");
+        assert!(said.contains("\"authors\""), "{said}");
     }
 }

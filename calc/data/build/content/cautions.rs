@@ -2,7 +2,7 @@
 
 use super::cells::{List, cell, keep};
 use super::sources::Sources;
-use super::table::{Problem, Table};
+use crate::table::{Problem, Table};
 use calc::models::cautions::{Caution, When};
 use calc::models::trigger::Input;
 use calc::models::trigger::Trigger;
@@ -30,11 +30,11 @@ struct CautionRow {
 
 /// The cautions in the order of the page.
 pub fn read(
-    content: &Path,
+    root: &Path,
     sources: &Sources,
     species: &[Species],
 ) -> Result<&'static [Caution], Problem> {
-    let table = Table::<CautionRow>::read(content, "evidence/cautions")?;
+    let table = Table::<CautionRow>::read(root, "content/evidence/cautions.csv")?;
     let rows = table.by(|row| row.id.id())?;
     let mut cautions = Vec::new();
     for row in &table.rows {

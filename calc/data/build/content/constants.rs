@@ -2,7 +2,7 @@
 
 use super::cells::{List, cell};
 use super::sources::Sources;
-use super::table::{Problem, Table};
+use crate::table::{Problem, Table};
 use calc::reference::Constants;
 use calc::terms::cite::Grade;
 use calc::terms::constants::Constant;
@@ -36,9 +36,9 @@ struct TimingRow {
 }
 
 /// A value found by name stands in its field; a name that is missing or that no field has stops the build.
-pub fn read(content: &Path, sources: &Sources) -> Result<Constants, Problem> {
-    let table = Table::<ConstantRow>::read(content, "rules/constants")?;
-    let timing = Table::<TimingRow>::read(content, "rules/timing_constants")?;
+pub fn read(root: &Path, sources: &Sources) -> Result<Constants, Problem> {
+    let table = Table::<ConstantRow>::read(root, "content/rules/constants.csv")?;
+    let timing = Table::<TimingRow>::read(root, "content/rules/timing_constants.csv")?;
     let mut values = BTreeMap::new();
     for (name, row) in table.by(|row| &row.name)? {
         if row.place.is_empty() {

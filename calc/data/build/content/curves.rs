@@ -2,7 +2,7 @@
 
 use super::cells::{List, Told, Usable, cell, keep};
 use super::sources::Sources;
-use super::table::{Problem, Row, Table};
+use crate::table::{Problem, Row, Table};
 use calc::terms::cite::{Cite, Grade};
 use calc::terms::species::{Form, HeightRow};
 use serde::Deserialize;

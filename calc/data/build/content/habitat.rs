@@ -2,7 +2,7 @@
 
 use super::cells::{Codes, cell, keep};
 use super::sources::Sources;
-use super::table::{Problem, Table};
+use crate::table::{Problem, Table};
 use calc::models::habitat::{CavityUser, SnagGuide};
 use calc::terms::cite::Grade;
 use serde::Deserialize;
@@ -44,10 +44,10 @@ struct GuideRow {
 }
 
 /// Animals; what is only remembered is never shown as sourced, so it stays out.
-pub fn cavity_users(content: &Path, sources: &Sources) -> Result<&'static [CavityUser], Problem> {
-    let regions = Table::<RegionRow>::read(content, "evidence/regions")?;
+pub fn cavity_users(root: &Path, sources: &Sources) -> Result<&'static [CavityUser], Problem> {
+    let regions = Table::<RegionRow>::read(root, "content/evidence/regions.csv")?;
     let regions = regions.by(|row| &row.region_text)?;
-    let table = Table::<UserRow>::read(content, "evidence/cavity_users")?;
+    let table = Table::<UserRow>::read(root, "content/evidence/cavity_users.csv")?;
     let mut users = Vec::new();
     for row in table.rows.iter().filter(|row| row.grade != Grade::Memory) {
         let region = regions.get(row.region.as_str()).ok_or_else(|| {
@@ -67,8 +67,8 @@ pub fn cavity_users(content: &Path, sources: &Sources) -> Result<&'static [Cavit
 }
 
 /// Snags an acre by guideline; what is only remembered stays out.
-pub fn snag_guides(content: &Path, sources: &Sources) -> Result<&'static [SnagGuide], Problem> {
-    let table = Table::<GuideRow>::read(content, "evidence/snag_guides")?;
+pub fn snag_guides(root: &Path, sources: &Sources) -> Result<&'static [SnagGuide], Problem> {
+    let table = Table::<GuideRow>::read(root, "content/evidence/snag_guides.csv")?;
     let mut guides = Vec::new();
     for row in table.rows.iter().filter(|row| row.grade != Grade::Memory) {
         guides.push(SnagGuide {

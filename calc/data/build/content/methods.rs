@@ -2,7 +2,7 @@
 
 use super::cells::{List, cell, keep, maybe};
 use super::sources::Sources;
-use super::table::{At, Problem, Table};
+use crate::table::{At, Problem, Table};
 use calc::models::condition::Condition;
 use calc::models::effort::MethodMinutes;
 use calc::models::method::MethodRule;
@@ -56,8 +56,8 @@ impl MethodRow {
 }
 
 /// The rows, each with its condition; a condition without a row and a row without a condition stop the build.
-pub fn rules(content: &Path, sources: &Sources) -> Result<&'static [MethodRule], Problem> {
-    let table = Table::<MethodRow>::read(content, "rules/methods")?;
+pub fn rules(root: &Path, sources: &Sources) -> Result<&'static [MethodRule], Problem> {
+    let table = Table::<MethodRow>::read(root, "content/rules/methods.csv")?;
     let rows = table.by(|row| row.id.id())?;
     if let Some(missing) = Condition::IDS.iter().find(|id| !rows.contains_key(*id)) {
         return Err(table.problem(format!("the condition \"{missing}\" has no row")));
@@ -97,8 +97,8 @@ const WIDEST_IN: f64 = 200.0;
 const LONGEST_MIN: f64 = 1000.0;
 
 /// Minutes of other methods, as printed.
-pub fn minutes(content: &Path, sources: &Sources) -> Result<&'static [MethodMinutes], Problem> {
-    let table = Table::<MinutesRow>::read(content, "rules/method_minutes")?;
+pub fn minutes(root: &Path, sources: &Sources) -> Result<&'static [MethodMinutes], Problem> {
+    let table = Table::<MinutesRow>::read(root, "content/rules/method_minutes.csv")?;
     let mut minutes = Vec::new();
     for row in &table.rows {
         in_order(

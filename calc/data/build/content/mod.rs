@@ -13,10 +13,8 @@ mod outlook;
 mod sources;
 mod species;
 mod species_tables;
-mod table;
 
-pub use table::Problem;
-
+use crate::table::Problem;
 use calc::reference::Reference;
 use std::path::Path;
 
@@ -27,21 +25,21 @@ const DATA_VERSION: &str = "2026-11-25";
 ///
 /// # Errors
 /// The first thing that is wrong with a table, with its file and line.
-pub fn read(content: &Path) -> Result<Reference, Problem> {
-    let sources = sources::Sources::read(content)?;
-    let listed = species::read(content, &sources)?;
-    let (outlook, outlook_species) = outlook::read(content, &sources, listed)?;
-    let (restrictions, disease_regions) = months::read(content, &sources)?;
+pub fn read(root: &Path) -> Result<Reference, Problem> {
+    let sources = sources::Sources::read(root)?;
+    let listed = species::read(root, &sources)?;
+    let (outlook, outlook_species) = outlook::read(root, &sources, listed)?;
+    let (restrictions, disease_regions) = months::read(root, &sources)?;
     Ok(Reference {
         species: listed,
-        method_rules: methods::rules(content, &sources)?,
-        constants: Box::leak(Box::new(constants::read(content, &sources)?)),
-        cautions: cautions::read(content, &sources, listed)?,
+        method_rules: methods::rules(root, &sources)?,
+        constants: Box::leak(Box::new(constants::read(root, &sources)?)),
+        cautions: cautions::read(root, &sources, listed)?,
         outlook,
         outlook_species,
-        cavity_users: habitat::cavity_users(content, &sources)?,
-        snag_guides: habitat::snag_guides(content, &sources)?,
-        method_minutes: methods::minutes(content, &sources)?,
+        cavity_users: habitat::cavity_users(root, &sources)?,
+        snag_guides: habitat::snag_guides(root, &sources)?,
+        method_minutes: methods::minutes(root, &sources)?,
         restrictions,
         disease_regions,
         sources: sources.shown(&Path::new(env!("CARGO_MANIFEST_DIR")).join("../core/src")),

@@ -2,7 +2,7 @@
 
 use super::cells::{Codes, List, MonthDay, cell, keep};
 use super::sources::Sources;
-use super::table::{At, Problem, Table};
+use crate::table::{At, Problem, Table};
 use calc::terms::cite::Grade;
 use calc::timing::closed_months::{DiseaseRegion, Restriction, Scope, Topic};
 use serde::Deserialize;
@@ -52,8 +52,8 @@ fn topic(at: At, kind: Topic) -> Result<Topic, Problem> {
 type Both = (&'static [Restriction], &'static [DiseaseRegion]);
 
 /// Months, then diseases.
-pub fn read(content: &Path, sources: &Sources) -> Result<Both, Problem> {
-    let table = Table::<MonthsRow>::read(content, "rules/seasonal_restrictions")?;
+pub fn read(root: &Path, sources: &Sources) -> Result<Both, Problem> {
+    let table = Table::<MonthsRow>::read(root, "content/rules/seasonal_restrictions.csv")?;
     let mut months = Vec::new();
     for row in &table.rows {
         months.push(Restriction {
@@ -67,7 +67,7 @@ pub fn read(content: &Path, sources: &Sources) -> Result<Both, Problem> {
             cite: sources.first(row.at, &row.source_id, &row.source, row.grade)?,
         });
     }
-    let table = Table::<DiseaseRow>::read(content, "rules/disease_regions")?;
+    let table = Table::<DiseaseRow>::read(root, "content/rules/disease_regions.csv")?;
     let mut diseases = Vec::new();
     for row in &table.rows {
         diseases.push(DiseaseRegion {

@@ -3,7 +3,7 @@
 use super::cells::{List, Names, cell, keep};
 use super::methods::in_order;
 use super::sources::Sources;
-use super::table::{At, Problem, Table};
+use crate::table::{At, Problem, Table};
 use calc::models::outlook::{OutlookClass, OutlookOverride, OutlookRow, Share, SizeClass};
 use calc::terms::cite::Grade;
 use calc::terms::species::Species;
@@ -67,8 +67,8 @@ fn share(at: At, low: f64, likely: Option<f64>, high: f64) -> Result<Share, Prob
 type Both = (&'static [OutlookRow], &'static [OutlookOverride]);
 
 /// Classes, then single species.
-pub fn read(content: &Path, sources: &Sources, listed: &[Species]) -> Result<Both, Problem> {
-    let table = Table::<ClassRow>::read(content, "evidence/outlook")?;
+pub fn read(root: &Path, sources: &Sources, listed: &[Species]) -> Result<Both, Problem> {
+    let table = Table::<ClassRow>::read(root, "content/evidence/outlook.csv")?;
     let mut classes = Vec::new();
     for row in &table.rows {
         let at = row.at;
@@ -101,7 +101,7 @@ pub fn read(content: &Path, sources: &Sources, listed: &[Species]) -> Result<Bot
             cites: cites.leak(),
         });
     }
-    let table = Table::<SpeciesRow>::read(content, "evidence/outlook_species")?;
+    let table = Table::<SpeciesRow>::read(root, "content/evidence/outlook_species.csv")?;
     let mut species = Vec::new();
     for row in &table.rows {
         for name in &row.scientific_name.0 {

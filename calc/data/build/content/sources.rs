@@ -1,7 +1,7 @@
 //! The sources that may be cited, and the best grade that each allows.
 
 use super::cells::{List, cell, keep};
-use super::table::{At, Problem, Table};
+use crate::table::{At, Problem, Table};
 use calc::reference::Source;
 use calc::terms::cite::{Cite, Grade};
 use serde::Deserialize;
@@ -45,8 +45,8 @@ pub struct Sources {
 }
 
 impl Sources {
-    pub fn read(content: &Path) -> Result<Self, Problem> {
-        let table = Table::<SourceRow>::read(content, "evidence/sources")?;
+    pub fn read(root: &Path) -> Result<Self, Problem> {
+        let table = Table::<SourceRow>::read(root, "content/evidence/sources.csv")?;
         let mut lines = BTreeMap::new();
         for (id, row) in table.by(|row| &row.id)? {
             lines.insert(id.to_owned(), (row.label(), row.grade_ceiling));

@@ -9,7 +9,7 @@ use super::species_tables::{
     BarkRow, DurabilityRow, JoinRow, Mark, MarksRow, MatureRow, Origin, ResponseRow, SproutCells,
     StatusRow, SumRow, Tables, TraitRow, UnknownRow,
 };
-use super::table::{At, Problem, Row, Table};
+use crate::table::{At, Problem, Row, Table};
 use calc::terms::cite::{Cite, Grade};
 use calc::terms::species::{
     Bark, Confidence, DeathRow, Durability, Group, LookAlike, Species, SproutRow, Suitability,
@@ -19,9 +19,9 @@ use std::collections::BTreeMap;
 use std::path::Path;
 
 /// All species, sorted by scientific name, then those whose name the asker does not know.
-pub fn read(content: &Path, sources: &Sources) -> Result<&'static [Species], Problem> {
-    let tables = Tables::read(content)?;
-    let join = Table::<JoinRow>::read(content, "evidence/species_join")?;
+pub fn read(root: &Path, sources: &Sources) -> Result<&'static [Species], Problem> {
+    let tables = Tables::read(root)?;
+    let join = Table::<JoinRow>::read(root, "content/evidence/species_join.csv")?;
     let listed = join.by(|row| &row.scientific_name)?;
     tables.strangers(&listed)?;
     let mut species = Vec::new();
@@ -37,7 +37,7 @@ pub fn read(content: &Path, sources: &Sources) -> Result<&'static [Species], Pro
         }
         species.push(one);
     }
-    let unknown = Table::<UnknownRow>::read(content, "rules/unknown_species")?;
+    let unknown = Table::<UnknownRow>::read(root, "content/rules/unknown_species.csv")?;
     for row in &unknown.rows {
         species.push(unknown_species(row, sources)?);
     }

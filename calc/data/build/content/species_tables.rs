@@ -2,7 +2,7 @@
 
 use super::cells::{Cell, Codes, List, Names, Told, Usable, cell, maybe};
 use super::curves::CurveRow;
-use super::table::{Problem, Row, Table};
+use crate::table::{Problem, Row, Table};
 use calc::models::trigger::Trigger;
 use calc::terms::cite::Grade;
 use calc::terms::species::{Confidence, Durability, Group, Suitability, Trait, Vigor, WoodClass};
@@ -291,25 +291,25 @@ pub struct Tables {
 }
 
 impl Tables {
-    pub fn read(content: &Path) -> Result<Self, Problem> {
+    pub fn read(root: &Path) -> Result<Self, Problem> {
         Ok(Self {
-            response: Table::read(content, "evidence/species_response")?,
-            bark: Table::read(content, "evidence/bark")?,
-            all_bark: Table::read(content, "evidence/bark_all_species")?,
-            height: Table::read(content, "evidence/height")?,
-            crown: Table::read(content, "evidence/crown")?,
-            mature: Table::read(content, "evidence/mature_height")?,
-            sums: Table::read(content, "evidence/gdd_thresholds")?,
-            sprouts: Table::read(content, "evidence/sprout_probability")?,
-            status: Table::read(content, "evidence/status")?,
-            marks: Table::read(content, "evidence/identification")?,
-            deaths: Table::read(content, "evidence/mortality")?,
-            traits: Table::read(content, "rules/species_traits")?,
-            durability: Table::read(content, "rules/durability")?,
-            cautions: Table::read(content, "rules/caution_species")?,
-            genera: Table::read(content, "rules/genus_marks")?,
-            names: Table::read(content, "rules/species_names")?,
-            alike_names: Table::read(content, "rules/look_alike_names")?,
+            response: Table::read(root, "content/evidence/species_response.csv")?,
+            bark: Table::read(root, "content/evidence/bark.csv")?,
+            all_bark: Table::read(root, "content/evidence/bark_all_species.csv")?,
+            height: Table::read(root, "content/evidence/height.csv")?,
+            crown: Table::read(root, "content/evidence/crown.csv")?,
+            mature: Table::read(root, "content/evidence/mature_height.csv")?,
+            sums: Table::read(root, "content/evidence/gdd_thresholds.csv")?,
+            sprouts: Table::read(root, "content/evidence/sprout_probability.csv")?,
+            status: Table::read(root, "content/evidence/status.csv")?,
+            marks: Table::read(root, "content/evidence/identification.csv")?,
+            deaths: Table::read(root, "content/evidence/mortality.csv")?,
+            traits: Table::read(root, "content/rules/species_traits.csv")?,
+            durability: Table::read(root, "content/rules/durability.csv")?,
+            cautions: Table::read(root, "content/rules/caution_species.csv")?,
+            genera: Table::read(root, "content/rules/genus_marks.csv")?,
+            names: Table::read(root, "content/rules/species_names.csv")?,
+            alike_names: Table::read(root, "content/rules/look_alike_names.csv")?,
         })
     }
 

@@ -1,4 +1,5 @@
-//! A table of `content`, each row read into the struct that declares it, so that every complaint names file and line.
+//! The one reader of CSV tables: each row is read into the struct that declares it, and every complaint names file and
+//! line. For builders and checks alone; nothing of it goes to the browser.
 
 use csv::{DeserializeErrorKind, ErrorKind, StringRecord};
 use serde::de::DeserializeOwned;
@@ -16,6 +17,7 @@ pub struct At {
 
 impl At {
     /// The line in its file.
+    #[must_use]
     pub fn line(self) -> u64 {
         self.line
     }
@@ -43,11 +45,15 @@ impl fmt::Display for Problem {
 }
 
 /// A row with the line that it stands on.
+#[derive(Debug)]
 pub struct Row<T> {
     /// Its file and line.
     pub at: At,
-    cells: T,
+    /// Its cells; a row also stands for them itself.
+    pub cells: T,
 }
+
+impl std::error::Error for Problem {}
 
 impl<T> Deref for Row<T> {
     type Target = T;
@@ -58,6 +64,7 @@ impl<T> Deref for Row<T> {
 }
 
 /// A table.
+#[derive(Debug)]
 pub struct Table<T> {
     file: &'static str,
     /// Its rows, as printed.
@@ -65,14 +72,33 @@ pub struct Table<T> {
 }
 
 impl<T: DeserializeOwned> Table<T> {
-    /// Reads `content/NAME.csv`; a column that no field is called after is left alone.
-    pub fn read(content: &Path, name: &str) -> Result<Self, Problem> {
-        let file: &'static str = format!("content/{name}.csv").leak();
+    /// Reads a file by its path from the project's root. A column that no field is called after is left alone; a line
+    /// that begins with # is a remark.
+    ///
+    /// # Errors
+    /// A file that can't be opened or has no rows, a row of another length than the header, a cell that its field does
+    /// not take.
+    pub fn read(root: &Path, file: &str) -> Result<Self, Problem> {
+        match std::fs::read(root.join(file)) {
+            Ok(text) => Self::of(file, &text),
+            Err(error) => {
+                let file: &'static str = file.to_owned().leak();
+                Err(At { file, line: 0 }.problem(format!("can't be read: {error}")))
+            }
+        }
+    }
+
+    /// Reads the text of a file.
+    ///
+    /// # Errors
+    /// As [`Self::read`].
+    pub fn of(file: &str, text: &[u8]) -> Result<Self, Problem> {
+        let file: &'static str = file.to_owned().leak();
         let at = |line| At { file, line };
         let mut reader = csv::ReaderBuilder::new()
             .trim(csv::Trim::All)
-            .from_path(content.join(format!("{name}.csv")))
-            .map_err(|error| at(0).problem(format!("can't be read: {error}")))?;
+            .comment(Some(b'#'))
+            .from_reader(text);
         let header = reader
             .headers()
             .map_err(|error| at(1).problem(error.to_string()))?
@@ -98,6 +124,7 @@ impl<T: DeserializeOwned> Table<T> {
 
 impl<T> Table<T> {
     /// What is wrong with the table as a whole: told at its last line, where a row would be added.
+    #[must_use]
     pub fn problem(&self, what: impl Into<String>) -> Problem {
         let line = self.rows.last().map_or(1, |row| row.at.line);
         let file = self.file;
@@ -105,11 +132,15 @@ impl<T> Table<T> {
     }
 
     /// The file, as it is told.
+    #[must_use]
     pub fn file(&self) -> &'static str {
         self.file
     }
 
     /// The rows by a cell that no two of them share.
+    ///
+    /// # Errors
+    /// A cell that stands twice, at the second.
     pub fn by<'a>(
         &'a self,
         key: impl Fn(&'a T) -> &'a str,
