@@ -13,12 +13,16 @@ fn holds(record: &mut dyn Record, written: Result<String, serde_json::Error>) {
     let keys = record.keys();
     assert_eq!(Some(keys.len()), known.as_object().map(|it| it.len()));
     let places = keys.iter().map(|key| {
-        let place = written.find(&format!("\"{key}\":"));
-        place.unwrap_or_else(|| panic!("{key} is no key of it"))
+        let place = written.find(&format!("\"{}\":", key.name));
+        place.unwrap_or_else(|| panic!("{} is no key of it", key.name))
     });
     assert!(places.is_sorted(), "{written}");
     for key in keys {
-        assert!(slot_of(record, key).is_some(), "{key} has no place");
+        assert!(
+            slot_of(record, key.name).is_some(),
+            "{} has no place",
+            key.name
+        );
     }
     assert!(slot_of(record, "no key").is_none());
 }

@@ -4,37 +4,18 @@
 //! stem, `target` a thing that it could hit; what follows belongs to it. A link tells the region and the half of
 //! the world, never a point, a table of temperatures, or a crew's own rate.
 
-use calc::question::{Record, Slot, StemTyped, TargetTyped, Text, Typed, slot_of};
+use calc::question::{
+    LeafOutTyped, PlaceTyped, Record, Slot, StemTyped, TargetTyped, Text, Typed, slot_of_link,
+};
 
 /// The longest fragment, in characters: what mail programs and notices leave whole.
 pub const LONGEST: usize = 400;
 /// The version of these keys. What a later one adds must not change what these mean.
 const VERSION: &str = "1";
+/// The units of a stem's size, before the first of them.
+const SIZE_UNIT: &str = "size-unit";
 /// What stands for a tick.
 const TICKED: &str = "yes";
-
-/// Texts and ticks of a question that a link tells under their own names.
-const PLAIN: [&str; 19] = [
-    "species",
-    "date",
-    "region",
-    "height",
-    "height_confirmed",
-    "none_in_reach",
-    "line_within_reach",
-    "setting",
-    "condition",
-    "herbicide",
-    "goal",
-    "whole_clone",
-    "same_genus_near",
-    "vigour",
-    "dry_spell",
-    "limbs",
-    "walk",
-    "practised",
-    "cannot_wait",
-];
 
 /// A question that came with a link.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -50,29 +31,25 @@ pub struct Shared {
 pub fn write(typed: &Typed, south: bool) -> Option<String> {
     let mut out = LinkWriter(["v=", VERSION].concat());
     let mut typed = typed.clone();
-    for key in &PLAIN {
-        out.slot(key, &mut typed, key);
-    }
+    out.own(&mut typed);
     let metric = typed
         .units
         .as_ref()
         .is_some_and(|units| units.trimmed() == "metric");
-    out.pair("size-unit", if metric { "cm" } else { "in" });
+    out.pair(SIZE_UNIT, if metric { "cm" } else { "in" });
     for stem in &mut typed.stems {
-        let (key, size) = match &stem.girth {
-            Some(girth) => ("girth", &girth.0),
-            None => ("size", &stem.diameter.get_or_insert_default().0),
-        };
-        out.pair(key, size);
-        for key in ["bark", "live_share"] {
-            out.slot(key, stem, key);
+        // The key of its size begins a stem.
+        if stem.girth.is_none() {
+            out.pair("size", &stem.diameter.take().unwrap_or_default().0);
+        } else {
+            out.pair("girth", &stem.girth.take().unwrap_or_default().0);
+            stem.diameter = None;
         }
+        out.own(stem);
     }
     for target in &mut typed.targets {
-        out.pair("target", &target.kind.get_or_insert_default().0);
-        for key in ["distance", "slope", "voltage", "downhill"] {
-            out.slot(key, target, key);
-        }
+        out.pair("target", &target.kind.take().unwrap_or_default().0);
+        out.own(target);
     }
     for sign in &typed.signs {
         out.pair("sign", &sign.0);
@@ -85,8 +62,7 @@ pub fn write(typed: &Typed, south: bool) -> Option<String> {
     }
     // Leaves seen elsewhere say nothing without the place.
     if let Some(mut leaf) = typed.leafed_out.filter(|leaf| leaf.place.is_none()) {
-        out.slot("leaf", &mut leaf, "stage");
-        out.slot("leaf_date", &mut leaf, "date");
+        out.own(&mut leaf);
     }
     Some(out.0).filter(|text| text.len() <= LONGEST)
 }
@@ -123,34 +99,39 @@ fn take(typed: &mut Typed, key: &str, value: &str) -> bool {
         }
         _ => {}
     }
-    let (record, name): (Option<&mut dyn Record>, &str) = match key {
-        "size-unit" => (Some(typed), "units"),
-        "size" | "girth" | "bark" | "live_share" => {
-            let name = if key == "size" { "diameter" } else { key };
-            (typed.stems.last_mut().map(|it| it as _), name)
-        }
-        "target" | "distance" | "slope" | "voltage" | "downhill" => {
-            let name = if key == "target" { "kind" } else { key };
-            (typed.targets.last_mut().map(|it| it as _), name)
-        }
-        "hemisphere" => (Some(typed.place.get_or_insert_default()), key),
-        "leaf" => (Some(typed.leafed_out.get_or_insert_default()), "stage"),
-        "leaf_date" => (Some(typed.leafed_out.get_or_insert_default()), "date"),
-        _ if PLAIN.contains(&key) => (Some(typed), key),
-        _ => return false,
+    let Some(slot) = slot(typed, key) else {
+        return false;
     };
-    let slot = record.and_then(|record| slot_of(record, name));
     let value = match (key, value) {
-        ("size-unit", "cm" | "mm") => "metric",
-        ("size-unit", _) => "us",
+        (SIZE_UNIT, "cm" | "mm") => "metric",
+        (SIZE_UNIT, _) => "us",
         (_, value) => value,
     };
     match slot {
-        Some(Slot::Text(text)) => *text = Some(Text::from(value)).filter(|text| !text.is_empty()),
-        Some(Slot::Held(held)) => *held = value == TICKED,
+        Slot::Text(text) => *text = Some(Text::from(value)).filter(|text| !text.is_empty()),
+        Slot::Held(held) => *held = value == TICKED,
         _ => return false,
     }
     true
+}
+
+/// The place of what a key tells: in the question, in its last stem or target, in its place, or in what was seen.
+fn slot<'t>(typed: &'t mut Typed, key: &str) -> Option<Slot<'t>> {
+    let tells = |record: &dyn Record| record.keys().iter().any(|it| it.in_link == Some(key));
+    let record: &mut dyn Record = if tells(typed) {
+        typed
+    } else if tells(&StemTyped::default()) {
+        typed.stems.last_mut()?
+    } else if tells(&TargetTyped::default()) {
+        typed.targets.last_mut()?
+    } else if tells(&PlaceTyped::default()) {
+        typed.place.get_or_insert_default()
+    } else if tells(&LeafOutTyped::default()) {
+        typed.leafed_out.get_or_insert_default()
+    } else {
+        return None;
+    };
+    slot_of_link(record, key)
 }
 
 /// Writes `key=value&key=value`, each as a form of a page is sent.
@@ -168,12 +149,18 @@ impl LinkWriter {
         escape(&mut self.0, value);
     }
 
-    /// What a record has under a name, where there is something.
-    fn slot(&mut self, key: &str, record: &mut dyn Record, name: &str) {
-        match slot_of(record, name) {
-            Some(Slot::Text(Some(text))) if !text.is_empty() => self.pair(key, &text.0),
-            Some(Slot::Held(true)) => self.pair(key, TICKED),
-            _ => {}
+    /// The texts and ticks that a record has, each under its name in a link, where there is something. Units are
+    /// told by the stems' own key.
+    fn own(&mut self, record: &mut dyn Record) {
+        for (at, key) in record.keys().iter().enumerate() {
+            let Some(name) = key.in_link.filter(|name| *name != SIZE_UNIT) else {
+                continue;
+            };
+            match record.at(at) {
+                Some(Slot::Text(Some(text))) if !text.is_empty() => self.pair(name, &text.0),
+                Some(Slot::Held(true)) => self.pair(name, TICKED),
+                _ => {}
+            }
         }
     }
 }

@@ -1,22 +1,22 @@
 //! The question: as typed, then as understood, with every problem of a bad one.
 
+pub mod fields;
 mod problem;
 mod read;
+mod record;
 pub mod settings;
-mod slot;
 mod species;
 mod text;
-mod typed;
 mod when;
 
-pub use problem::{Code, Problem};
-pub use read::{problems_of_place, read, read_height_aid, read_timed};
-pub use slot::{Many, Maybe, Record, Slot, slot_of};
-pub use species::{Found, find_species};
-pub use text::Text;
-pub use typed::{
+pub use fields::{
     HeightAidTyped, LeafOutTyped, PlaceTyped, StemTyped, TargetTyped, TimedTyped, Typed, VisitTyped,
 };
+pub use problem::{Code, Problem};
+pub use read::{problems_of_place, read, read_height_aid, read_timed};
+pub use record::{Key, Many, Maybe, Record, Slot, slot_of, slot_of_link};
+pub use species::{Found, find_species};
+pub use text::Text;
 pub use when::read_day;
 
 use crate::models::at_visit::Seen;

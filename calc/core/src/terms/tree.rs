@@ -104,8 +104,10 @@ pub struct Target {
 
 words! {
     /// Where it grew.
+    #[derive(Default)]
     pub enum Setting {
         /// In the woods.
+        #[default]
         Woods,
         /// Yard, street, hedgerow.
         Open,
@@ -153,8 +155,10 @@ words! {
 }
 words! {
     /// Alive, declining, dead.
+    #[derive(Default)]
     pub enum Condition {
         /// Alive.
+        #[default]
         Alive,
         /// Declining.
         Declining,
@@ -164,8 +168,10 @@ words! {
 }
 words! {
     /// Whether herbicide may be used.
+    #[derive(Default)]
     pub enum Herbicide {
         /// Nothing was said.
+        #[default]
         NotSaid,
         /// No.
         No,
@@ -214,8 +220,10 @@ words! {
 }
 words! {
     /// Limbs below the ring.
+    #[derive(Default)]
     pub enum Limbs {
         /// None.
+        #[default]
         None,
         /// Some.
         Some,

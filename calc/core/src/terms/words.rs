@@ -36,6 +36,14 @@ pub(crate) const fn text(word: &'static [u8]) -> &'static str {
     }
 }
 
+/// An enum of words.
+pub trait Word: Copy + 'static {
+    /// All of them, in order.
+    const ALL: &'static [Self];
+    /// Their words, in the same order.
+    const WORDS: &'static [&'static str];
+}
+
 /// Declares an enum whose variants are words: `words! { /// … pub enum Reply { Yes, No, CantTell } }` has the words
 /// `yes`, `no` and `cant_tell`. A word that is not the variant's own name stands behind it: `Nest = "nest-box"`.
 macro_rules! words {
@@ -73,6 +81,11 @@ macro_rules! words {
             pub fn word(self) -> &'static str {
                 Self::WORDS[self as usize]
             }
+        }
+
+        impl crate::terms::words::Word for $name {
+            const ALL: &'static [Self] = Self::ALL;
+            const WORDS: &'static [&'static str] = Self::WORDS;
         }
 
         impl serde::Serialize for $name {

@@ -115,7 +115,7 @@ pub(crate) fn part(record: &mut dyn Record) -> Part {
     let mut entries = Vec::new();
     for (at, key) in record.keys().iter().enumerate() {
         let part = record.at(at).and_then(held);
-        entries.extend(part.map(|part| (*key, part)));
+        entries.extend(part.map(|part| (key.name, part)));
     }
     Part::Record(entries)
 }

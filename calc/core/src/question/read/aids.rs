@@ -10,33 +10,17 @@ use crate::models::effort::Pace;
 use crate::models::effort::{Three, Work};
 use crate::models::height_aid::HeightBy;
 use crate::models::height_aid::{by_angles, by_shadow, by_stick};
+use crate::question::fields::{ANGLE, MOST_TIMED, RING_WIDTH, TIMED_MINUTES};
 use crate::question::{
     Code, HeightAidTyped, Problem, Question, Text, Timed, TimedTyped, Typed, VisitAt, VisitSeen,
     VisitTyped,
 };
 use crate::reference::Reference;
 use crate::terms::number::Unit;
-use crate::terms::quantity::{Range, TotalHeight};
+use crate::terms::quantity::TotalHeight;
 use crate::terms::small::sort::sort;
 use crate::terms::tree::{Limbs, Stem};
 
-/// The most trees that are timed together.
-const MOST_TIMED: usize = 100;
-/// Minutes taken for all of them.
-const MINUTES: Range = Range {
-    low: 0.0,
-    high: 10_000.0,
-};
-/// Widths of a ring taken, mm.
-const WIDTHS: Range = Range {
-    low: 20.0,
-    high: 1500.0,
-};
-/// Angles taken, degrees: the model says which of them can be.
-const ANGLES: Range = Range {
-    low: -360.0,
-    high: 360.0,
-};
 /// A height beside its own readings is theirs when it is this near: a field shows it rounded.
 const AGREES: f64 = 0.01;
 
@@ -99,14 +83,13 @@ impl Reader {
 
     fn angle(&mut self, field: &str, typed: &Option<Text>) -> Option<f64> {
         let text = self.needed(field, typed)?;
-        self.plain(field, text, Unit::Percent, "°", ANGLES)
+        self.plain(field, text, Unit::Percent, "°", ANGLE)
     }
 
     /// The height that readings give. All that are needed are asked for at once.
     pub(super) fn aid(&mut self, typed: &HeightAidTyped) -> Option<(HeightBy, TotalHeight)> {
         self.needed("height_aid.by", &typed.by)?;
-        let at = self.choice("height_aid.by", &typed.by, HeightBy::WORDS)?;
-        let by = *HeightBy::ALL.get(at)?;
+        let by = self.word_of("height_aid.by", &typed.by)?;
         let (what, height) = match by {
             HeightBy::Shadow => {
                 let tree = self.reading("height_aid.tree_shadow", &typed.tree_shadow);
@@ -148,7 +131,7 @@ impl Reader {
         }
         let minutes = self.person_minutes(&typed.minutes);
         let width_mm = match given(&typed.width) {
-            Some(_) => self.length_in("timed.width", &typed.width, Measure::Trunk, WIDTHS)?,
+            Some(_) => self.length_in("timed.width", &typed.width, Measure::Trunk, RING_WIDTH)?,
             None => reference.constants.ring.least_mm,
         };
         let species = match given(&typed.species) {
@@ -207,7 +190,7 @@ impl Reader {
     fn person_minutes(&mut self, typed: &Option<Text>) -> Option<f64> {
         let field = "timed.minutes";
         let text = self.needed(field, typed)?;
-        let minutes = self.plain(field, text, Unit::Minute, "min", MINUTES)?;
+        let minutes = self.plain(field, text, Unit::Minute, "min", TIMED_MINUTES)?;
         if minutes <= 0.0 {
             self.problem(field, Code::NotPositive, text);
             return None;

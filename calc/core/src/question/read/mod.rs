@@ -9,6 +9,7 @@ mod target;
 pub use self::aids::{height_aid as read_height_aid, timed as read_timed};
 
 use self::numbers::Measure;
+use super::fields::{MOST_TARGETS, WALK};
 use super::problem::Shown;
 use super::{Code, Day, Found, PlaceTyped, Problem, Question, Text, Typed, find_species, read_day};
 use crate::models::calibrate::Rate;
@@ -18,24 +19,15 @@ use crate::reference::Reference;
 use crate::terms::number::Unit;
 use crate::terms::place::Hemisphere;
 use crate::terms::place::Place;
-use crate::terms::quantity::{Range, TotalHeight, Units};
+use crate::terms::quantity::{TotalHeight, Units};
 use crate::terms::small::decimals::fixed;
 use crate::terms::small::sort::sort;
 use crate::terms::tighten::Tighten;
 use crate::terms::tree::Tree;
 use crate::terms::tree::{
-    Condition, DrySpell, Goal, Herbicide, Limbs, Reply, Setting, Sign, Target, TargetKind, Vigour,
+    Condition, DrySpell, Goal, Herbicide, Limbs, Setting, Sign, Target, TargetKind, Vigour,
 };
-
-/// The most stems that one tree may have.
-const MOST_STEMS: usize = 50;
-/// The most targets in one list.
-const MOST_TARGETS: usize = 50;
-/// Minutes of walking taken, and the pace that turns a distance into minutes: the likely pace of the effort table.
-const WALK: Range = Range {
-    low: 0.0,
-    high: 600.0,
-};
+use crate::terms::words::Word;
 
 /// Reads a question.
 ///
@@ -163,47 +155,15 @@ impl Reader {
             .and_then(|visit| self.visit(typed, visit));
         let targets = self.targets(&typed.targets);
         let goal = self.goal(typed, stems.as_ref().map_or(0, Vec::len));
-        let line_within_reach = self
-            .choice("line_within_reach", &typed.line_within_reach, Reply::WORDS)
-            .and_then(|at| Reply::ALL.get(at).copied());
-        let setting = self.word_or(
-            "setting",
-            &typed.setting,
-            (Setting::WORDS, Setting::ALL),
-            Setting::Woods,
-        );
-        let condition = self.word_or(
-            "condition",
-            &typed.condition,
-            (Condition::WORDS, Condition::ALL),
-            Condition::Alive,
-        );
-        let herbicide = self.word_or(
-            "herbicide",
-            &typed.herbicide,
-            (Herbicide::WORDS, Herbicide::ALL),
-            Herbicide::NotSaid,
-        );
+        let line_within_reach = self.word_of("line_within_reach", &typed.line_within_reach);
+        let setting: Setting = self.word("setting", &typed.setting);
+        let condition: Condition = self.word("condition", &typed.condition);
+        let herbicide: Herbicide = self.word("herbicide", &typed.herbicide);
         let whole_clone = self.yes_no("whole_clone", &typed.whole_clone);
         let same_genus_near = self.yes_no("same_genus_near", &typed.same_genus_near);
-        let vigour = self.word_or(
-            "vigour",
-            &typed.vigour,
-            (Vigour::WORDS, Vigour::ALL),
-            Vigour::Ordinary,
-        );
-        let dry_spell = self.word_or(
-            "dry_spell",
-            &typed.dry_spell,
-            (DrySpell::WORDS, DrySpell::ALL),
-            DrySpell::None,
-        );
-        let limbs = self.word_or(
-            "limbs",
-            &typed.limbs,
-            (Limbs::WORDS, Limbs::ALL),
-            Limbs::None,
-        );
+        let vigour: Vigour = self.word("vigour", &typed.vigour);
+        let dry_spell: DrySpell = self.word("dry_spell", &typed.dry_spell);
+        let limbs: Limbs = self.word("limbs", &typed.limbs);
         let signs = self.signs(&typed.signs);
         let pace = Pace {
             walk_min: self.walk(reference, &typed.walk),
@@ -339,20 +299,19 @@ impl Reader {
     }
 
     fn yes_no(&mut self, field: &str, typed: &Option<Text>) -> Option<bool> {
-        let values = [None, Some(true), Some(false)];
-        self.word_or(field, typed, (&["not_said", "yes", "no"], &values), None)
+        let at = self.choice(field, typed, &["not_said", "yes", "no"])?;
+        (at > 0).then_some(at == 1)
     }
 
-    /// The value of a word, or of a field left empty.
-    fn word_or<T: Copy>(
-        &mut self,
-        field: &str,
-        typed: &Option<Text>,
-        (words, values): (&'static [&'static str], &[T]),
-        empty: T,
-    ) -> T {
-        let at = self.choice(field, typed, words);
-        at.and_then(|at| values.get(at).copied()).unwrap_or(empty)
+    /// The value of a word; its default for a field left empty, and beside a problem.
+    fn word<W: Word + Default>(&mut self, field: &str, typed: &Option<Text>) -> W {
+        self.word_of(field, typed).unwrap_or_default()
+    }
+
+    /// The value of a word; none for a field left empty, and beside a problem.
+    fn word_of<W: Word>(&mut self, field: &str, typed: &Option<Text>) -> Option<W> {
+        let at = self.choice(field, typed, W::WORDS)?;
+        W::ALL.get(at).copied()
     }
 
     /// Which of the words was typed; none when nothing was, or something else, which is a problem.

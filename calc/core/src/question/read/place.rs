@@ -2,12 +2,12 @@
 
 use super::numbers::Measure;
 use super::{Reader, given};
+use crate::question::fields::{LATITUDE, LONGITUDE};
 use crate::question::{Code, Day, LeafOutTyped, PlaceTyped, Text, Typed, read_day};
 use crate::terms::number::Unit;
 use crate::terms::place::Hemisphere;
 use crate::terms::place::Place;
 use crate::terms::quantity::{Elevation, Range, Units};
-use crate::terms::tree::Stage;
 use crate::timing::spring::{self, Doubt, Scale, Table};
 use crate::timing::{Constants, Observed, Rates, Site};
 
@@ -55,13 +55,9 @@ impl Reader {
             self.problem(field, Code::HalfPlace, "");
             return None;
         };
-        let degrees = |most: f64| Range {
-            low: -most,
-            high: most,
-        };
         let unit = Unit::Percent;
-        let latitude = self.plain(&part("latitude"), latitude, unit, "°", degrees(90.0));
-        let longitude = self.plain(&part("longitude"), longitude, unit, "°", degrees(180.0));
+        let latitude = self.plain(&part("latitude"), latitude, unit, "°", LATITUDE);
+        let longitude = self.plain(&part("longitude"), longitude, unit, "°", LONGITUDE);
         let elevation = self.elevation(&part("elevation"), &typed.elevation);
         Some(Place::Point {
             latitude: latitude?,
@@ -113,8 +109,7 @@ impl Reader {
     pub(super) fn leafed_out(&mut self, typed: &LeafOutTyped) -> Option<Observed> {
         let stage = self
             .needed("leafed_out.stage", &typed.stage)
-            .and_then(|_| self.choice("leafed_out.stage", &typed.stage, Stage::WORDS))
-            .and_then(|at| Stage::ALL.get(at).copied());
+            .and_then(|_| self.word_of("leafed_out.stage", &typed.stage));
         let date = self
             .needed("leafed_out.date", &typed.date)
             .and_then(|text| self.date("leafed_out.date", text));

@@ -1,7 +1,8 @@
 //! Stems: size, live share, bark.
 
 use super::numbers::Measure;
-use super::{MOST_STEMS, Reader, entry, given};
+use super::{Reader, entry, given};
+use crate::question::fields::{LIVE_SHARE, MOST_STEMS};
 use crate::question::{Code, StemTyped, Text};
 use crate::terms::number::Unit;
 use crate::terms::quantity::{BarkThickness, Dbh, Range};
@@ -76,14 +77,10 @@ impl Reader {
     }
 
     pub(super) fn live_share(&mut self, field: &str, typed: &Option<Text>) -> Option<f64> {
-        let percent = Range {
-            low: 0.0,
-            high: 100.0,
-        };
         match given(typed) {
             None => Some(1.0),
             Some(text) => self
-                .plain(field, text, Unit::Percent, "%", percent)
+                .plain(field, text, Unit::Percent, "%", LIVE_SHARE)
                 .map(|share| share / 100.0),
         }
     }

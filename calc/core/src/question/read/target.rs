@@ -1,12 +1,13 @@
 //! Things that the tree could hit.
 
 use super::numbers::Measure;
-use super::{MOST_TARGETS, Reader, entry, given};
+use super::{Reader, entry, given};
+use crate::question::fields::MOST_TARGETS;
 use crate::question::problem::Shown;
 use crate::question::{Code, TargetTyped};
 use crate::terms::number::Unit;
 use crate::terms::quantity::{Slope, TargetDistance, Voltage};
-use crate::terms::tree::{Target, TargetKind};
+use crate::terms::tree::Target;
 
 impl Reader {
     pub(super) fn targets(&mut self, typed: &[TargetTyped]) -> Vec<Target> {
@@ -25,8 +26,7 @@ impl Reader {
         let field = |name: &str| entry("targets", at, name);
         let kind = self
             .needed(&field("kind"), &typed.kind)
-            .and_then(|_| self.choice(&field("kind"), &typed.kind, TargetKind::WORDS))
-            .and_then(|at| TargetKind::ALL.get(at).copied());
+            .and_then(|_| self.word_of(&field("kind"), &typed.kind));
         let distance = self
             .length(&field("distance"), &typed.distance, Measure::Ground)
             .and_then(|mm| TargetDistance::new(mm / 1000.0));

@@ -10,8 +10,11 @@ pub(super) use names::{clear, names, slot};
 
 use super::length::Length;
 use calc::models::calibrate::Rate;
-use calc::question::Typed;
+use calc::question::{Record, Typed};
 use calc::terms::number::read_number;
+
+/// Controls that no field of a question has, and that hold for the next tree too.
+const OF_THE_FORM: [&str; 2] = ["day", "town"];
 
 /// Names and contents of the controls: text as typed, the value of what is picked, `on` for a tick.
 /// A name stands more than once where several boxes share it.
@@ -161,27 +164,15 @@ impl Sheet {
 
     /// Clears what belongs to one tree and keeps what belongs to the place, the day and the crew.
     pub fn next_tree(&mut self) {
-        const KEPT: [&str; 15] = [
-            "day",
-            "date",
-            "place",
-            "region",
-            "town",
-            "town.country",
-            "spring",
-            "spring_scale",
-            "dry_spell",
-            "herbicide",
-            "walk",
-            "practised",
-            "timed",
-            "cannot_wait",
-            "goal",
-        ];
+        let typed = Typed::default();
+        let stays = |first: &str| {
+            let mut keys = typed.keys().iter();
+            OF_THE_FORM.contains(&first) || keys.any(|key| key.stays && key.name == first)
+        };
         self.entries.retain(|(name, value)| {
             let first = name.split('.').next().unwrap_or_default();
             let unit = name.ends_with("unit") && !name.contains('[');
-            unit || name == "stems.how" || (KEPT.contains(&first) && value != "spare_one")
+            unit || name == "stems.how" || (stays(first) && value != "spare_one")
         });
         self.add("stems");
         self.add("targets");
