@@ -6,8 +6,7 @@ use super::sources::{cited, is_bare};
 use crate::measure;
 use crate::page::Page;
 use crate::words::{self, cautions as w};
-use calc::models::cautions::Caution;
-use calc::models::cautions::CautionLine;
+use calc::models::cautions::{Caution, CautionLine};
 
 /// Cautions by where they stand, each once.
 #[derive(Default)]

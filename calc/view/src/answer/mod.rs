@@ -1,4 +1,4 @@
-//! The answer region as markup, in its fixed order.
+//! The answer region as markup, in its fixed order; and in its place, what to fix in a question.
 
 mod cautions;
 mod confidence;
@@ -9,7 +9,6 @@ mod habitat;
 mod method;
 mod missing;
 mod outlook;
-mod problems;
 pub mod reach;
 pub mod ring;
 pub mod season;
@@ -27,11 +26,10 @@ use crate::out::Out;
 use crate::page::Page;
 use crate::words::{self, Say, verdict as w};
 use calc::answer::{Answer, Outcome};
-use calc::question::Question;
 use calc::question::settings::Group;
+use calc::question::{Problem, Question};
 use calc::reference::Reference;
 use frame::Region;
-pub use problems::problems;
 pub use ring::ring_of;
 pub use visits::ADVICE_ID;
 
@@ -189,4 +187,28 @@ fn aside(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
 fn print_ruler(out: &mut Page<'_>) {
     // 183 mm fit between the margins of Letter and of A4.
     crate::draw::ruler::foot(out.sink(), 183, words::phrase::INCH, words::phrase::CM);
+}
+
+/// Writes the summary: `div.errsum`, focusable, with a heading and one link a problem. Nothing without problems.
+pub fn problems(out: &mut dyn Out, problems: &[Problem], options: &Options<'_>) {
+    if problems.is_empty() {
+        return;
+    }
+    let out = &mut Page::new(out);
+    out.open_class("div", "errsum");
+    let id = cat!(options.id_prefix, "p-fix");
+    out.attr("role", "group");
+    out.attr("tabindex", "-1");
+    out.attr("aria-labelledby", &id);
+    let title = words::problem::heading(problems.len());
+    out.heading(options.heading_level.clamp(2, 5), "", &id, &title);
+    out.open("ul");
+    for problem in problems {
+        out.open("li");
+        out.open("a");
+        frame::to_field(out, &problem.field);
+        out.text(words::problem::problem_text(problem));
+        out.close_two();
+    }
+    out.close_two();
 }

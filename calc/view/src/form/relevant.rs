@@ -5,8 +5,7 @@ use calc::question::{Found, StemTyped, Text, Typed, find_species, slot_of};
 use calc::reference::Reference;
 use calc::terms::number::{Unit, read_number};
 use calc::terms::quantity::MM_PER_IN;
-use calc::terms::species::WoodClass;
-use calc::terms::species::{Form, Group, HeightRow, Species, Suitability, Trait, Vigor};
+use calc::terms::species::{Form, Group, HeightRow, Species, Suitability, Trait, Vigor, WoodClass};
 
 macro_rules! fields {
     ($($(#[$doc:meta])* $name:ident = $id:literal of $keys:expr),+ $(,)?) => {

@@ -27,7 +27,6 @@ pub struct Sheet {
 
 impl Sheet {
     /// A sheet of a new form: one empty stem, one empty thing, the day today, units of the United States.
-    #[must_use]
     pub fn new() -> Self {
         let mut sheet = Self::default();
         sheet.set("stems[0].diameter", "");
@@ -42,38 +41,32 @@ impl Sheet {
     }
 
     /// What stands in a control; empty if there is no such control, or nothing in it.
-    #[must_use]
     pub fn get(&self, name: &str) -> &str {
         let found = self.entries.iter().find(|(known, _)| known == name);
         found.map_or("", |(_, text)| text)
     }
 
     /// The same without space round it.
-    #[must_use]
     pub fn trimmed(&self, name: &str) -> &str {
         self.get(name).trim()
     }
 
     /// Whether nothing but space stands in a control.
-    #[must_use]
     pub fn blank(&self, name: &str) -> bool {
         self.trimmed(name).is_empty()
     }
 
     /// Whether just this stands in a control.
-    #[must_use]
     pub fn is(&self, name: &str, value: &str) -> bool {
         self.get(name) == value
     }
 
     /// Whether a box is ticked.
-    #[must_use]
     pub fn ticked(&self, name: &str) -> bool {
         self.is(name, "on")
     }
 
     /// Whether one of the boxes of a name with this value is ticked.
-    #[must_use]
     pub fn holds(&self, name: &str, value: &str) -> bool {
         self.entries.iter().any(|(n, v)| n == name && v == value)
     }
@@ -109,7 +102,6 @@ impl Sheet {
     }
 
     /// How many entries a list has: `stems` or `targets`.
-    #[must_use]
     pub fn count(&self, list: &str) -> usize {
         let mut count = 0;
         while self
@@ -195,13 +187,11 @@ impl Sheet {
     }
 
     /// Whether the trunk is measured in centimetres.
-    #[must_use]
     pub fn metric(&self) -> bool {
         self.is("stems.unit", "cm")
     }
 
     /// Whether the girth of a stem is given.
-    #[must_use]
     pub fn around(&self, stem: usize) -> bool {
         self.is(&how(stem), "around")
     }

@@ -2,8 +2,7 @@
 
 use super::phrase;
 use super::say::Say;
-use calc::models::reach::Judged;
-use calc::models::reach::{Outcome as Reached, Why};
+use calc::models::reach::{Judged, Outcome as Reached, Why};
 use calc::terms::tree::{Sign, TargetKind};
 
 /// Reach, when nothing stops.

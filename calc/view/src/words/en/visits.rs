@@ -2,8 +2,7 @@
 
 use super::phrase;
 use crate::measure;
-use calc::models::at_visit::VisitAnswer;
-use calc::models::at_visit::{Act, NoAdvice, RingJudged, Seen};
+use calc::models::at_visit::{Act, NoAdvice, RingJudged, Seen, VisitAnswer};
 use calc::models::visits::VisitKind;
 use calc::terms::method::Method;
 
