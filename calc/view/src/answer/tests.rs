@@ -8,153 +8,27 @@ use calc::models::reach;
 use calc::models::season::Local;
 use std::sync::OnceLock;
 
-use calc::question::{LeafOutTyped, Question, StemTyped, TargetTyped, Text, Typed, read};
+use calc::question::{Question, Text, Typed, read};
 
-fn text_of(value: &str) -> Option<Text> {
-    Some(Text::from(value))
-}
-
-fn stem(diameter: &str) -> StemTyped {
-    StemTyped {
-        diameter: text_of(diameter),
-        ..StemTyped::default()
-    }
-}
-
-fn target(kind: &str, distance: &str) -> TargetTyped {
-    TargetTyped {
-        kind: text_of(kind),
-        distance: text_of(distance),
-        ..TargetTyped::default()
-    }
-}
-
-fn ask(species: &str, diameter: &str, date: &str) -> Typed {
-    Typed {
-        version: 1,
-        species: text_of(species),
-        stems: vec![stem(diameter)],
-        date: text_of(date),
-        today: text_of("2027-03-02"),
-        line_within_reach: text_of("no"),
-        none_in_reach: true,
-        region: text_of("US-MA"),
-        leafed_out: Some(LeafOutTyped {
-            stage: text_of("buds_open"),
-            date: text_of("2027-04-30"),
-            ..LeafOutTyped::default()
-        }),
-        ..Typed::default()
-    }
-}
-
-/// Near a target of a kind at a distance.
-fn near(typed: Typed, kind: &str, distance: &str) -> Typed {
-    Typed {
-        none_in_reach: false,
-        targets: vec![target(kind, distance)],
-        ..typed
-    }
-}
-
+/// The invented maple with its leaf-out seen and a path far off.
 fn maple() -> Typed {
-    ask("Norway maple", "14 1/2 in", "2027-06-12")
+    examples::named("do")
 }
 
-/// Invented questions that between them give every outcome.
-fn cases() -> &'static [(&'static str, Question, Answer)] {
-    static CASES: OnceLock<Vec<(&'static str, Question, Answer)>> = OnceLock::new();
+type Case = (String, Question, Answer);
+
+/// The named questions, which between them give every outcome, and one more: people kept out.
+fn cases() -> &'static [Case] {
+    static CASES: OnceLock<Vec<Case>> = OnceLock::new();
     CASES.get_or_init(ask_all)
 }
 
-fn ask_all() -> Vec<(&'static str, Question, Answer)> {
+fn ask_all() -> Vec<Case> {
     let reference = calc_data::reference();
-    let typed = [
-        ("do", near(maple(), "path", "180 ft")),
-        ("people out", near(maple(), "path", "140 ft")),
-        ("wait", ask("Norway maple", "12 in", "2027-11-12")),
-        ("pull", ask("common buckthorn", "3/4 in", "2027-06-12")),
-        ("frill", ask("tree-of-heaven", "7 in", "2027-08-12")),
-        ("stop", near(maple(), "path", "40 ft")),
-        ("line", near(maple(), "line", "30 ft")),
-        (
-            "weak",
-            Typed {
-                signs: vec!["cavity".into(), "cracks".into()],
-                ..near(maple(), "building", "100 ft")
-            },
-        ),
-        (
-            "not checked",
-            Typed {
-                none_in_reach: false,
-                line_within_reach: None,
-                ..maple()
-            },
-        ),
-        (
-            "oak",
-            Typed {
-                region: None,
-                leafed_out: None,
-                ..ask("northern red oak", "11 in", "2027-06-02")
-            },
-        ),
-        (
-            "oak in its months",
-            Typed {
-                region: text_of("US-WI"),
-                ..ask("northern red oak", "11 in", "2027-06-02")
-            },
-        ),
-        (
-            "stems",
-            Typed {
-                stems: vec![
-                    stem("9 in"),
-                    StemTyped {
-                        live_share: text_of("70 %"),
-                        ..stem("12 in")
-                    },
-                ],
-                goal: text_of("spare_one"),
-                spare: Some(0),
-                ..maple()
-            },
-        ),
-        ("clone", ask("black locust", "8 in", "2027-06-12")),
-        ("unknown", ask("unknown broadleaf", "8 in", "2027-06-12")),
-        (
-            "conifer",
-            Typed {
-                leafed_out: None,
-                ..ask("Scots pine", "16 in", "2027-06-12")
-            },
-        ),
-        ("palm", ask("palm", "12 in", "2027-06-12")),
-        (
-            "dead",
-            Typed {
-                condition: text_of("dead"),
-                ..maple()
-            },
-        ),
-        (
-            "metric",
-            Typed {
-                units: text_of("metric"),
-                region: text_of("GB"),
-                ..ask("sycamore", "36,8", "2027-06-12")
-            },
-        ),
-        (
-            "year",
-            Typed {
-                date: text_of("year"),
-                ..maple()
-            },
-        ),
-    ];
+    let mut typed = examples::all(&examples::folder());
+    let mut people_out = maple();
+    people_out.targets[0].distance = Some(Text::from("140 ft"));
+    typed.push(("people out".into(), people_out));
     typed
         .into_iter()
         .map(|(name, typed)| {
@@ -165,6 +39,11 @@ fn ask_all() -> Vec<(&'static str, Question, Answer)> {
             (name, question, answer)
         })
         .collect()
+}
+
+fn case(name: &str) -> &'static Case {
+    let found = cases().iter().find(|case| case.0 == name);
+    found.unwrap_or_else(|| panic!("no question {name}"))
 }
 
 fn html(question: &Question, found: &Answer, options: &Options<'_>) -> String {
@@ -362,7 +241,7 @@ fn nothing_promises_what_nobody_can() {
 
 #[test]
 fn plain_text_keeps_the_order_of_the_page() {
-    let (_, question, found) = &cases()[0];
+    let (_, question, found) = case("do");
     let text = plain(question, found);
     let parts = [
         "\nDO\n",
@@ -461,11 +340,9 @@ fn every_assumption_and_every_row_of_the_method_table_has_words() {
 
 #[test]
 fn the_summary_of_problems_links_each_to_its_field() {
-    let typed = Typed {
-        species: None,
-        stems: vec![stem("fourteen")],
-        ..maple()
-    };
+    let mut typed = maple();
+    typed.species = None;
+    typed.stems[0].diameter = Some(Text::from("fourteen"));
     let found = read(calc_data::reference(), &typed).expect_err("two problems");
     let mut out = Html::default();
     problems(&mut out, &found, &Options::default());
@@ -481,7 +358,7 @@ fn the_summary_of_problems_links_each_to_its_field() {
 fn the_year_tape_marks_today_beside_the_day_of_the_work() {
     let tape = |today: &str| {
         let typed = Typed {
-            today: text_of(today),
+            today: Some(Text::from(today)),
             ..maple()
         };
         let reference = calc_data::reference();
