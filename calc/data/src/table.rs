@@ -8,7 +8,7 @@ use std::fmt;
 use std::ops::Deref;
 use std::path::Path;
 
-/// A line of a file of content.
+/// A line of a file: of content, or of code that cites a source.
 #[derive(Clone, Copy, Debug)]
 pub struct At {
     file: &'static str,
@@ -16,6 +16,11 @@ pub struct At {
 }
 
 impl At {
+    /// A line of a file that is named from the repository's root.
+    pub fn new(file: &'static str, line: u64) -> Self {
+        Self { file, line }
+    }
+
     /// The line in its file.
     #[must_use]
     pub fn line(self) -> u64 {

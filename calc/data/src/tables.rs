@@ -2,7 +2,7 @@
 // reads it back in the same order. A field that is not listed, or listed twice, does not compile.
 
 use calc::models::cautions::{Caution, When};
-use calc::models::condition::Condition;
+use calc::models::condition::{Condition, Sizes};
 use calc::models::effort::MethodMinutes;
 use calc::models::habitat::{CavityUser, SnagGuide};
 use calc::models::method::MethodRule;
@@ -32,7 +32,8 @@ packed! {
     SproutRow { variant, p }
     LookAlike { name, scientific, mark, native }
     DeathRow { n, dbh, ring, season, after, dead, source }
-    MethodRule { id, condition, cells, cites }
+    MethodRule { id, condition, sizes, cells, cites }
+    Sizes { group, at_base, from, to, or_stems }
     Cell { at_most, by_professional, holds }
     MethodMinutes { method, group, dbh_in, minutes, of, cite }
     Caution { id, trigger, text, defers_to, when, cites }

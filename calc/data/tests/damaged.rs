@@ -371,8 +371,44 @@ fn a_row_of_the_methods_that_is_renamed_or_taken_out_or_twice_stops_the_build() 
     copy.without(METHODS, "oak_wilt_months,");
     copy.stops_at_the_end(METHODS, "the condition \"oak_wilt_months\" has no row");
     let copy = Copy::new("method-twice");
-    copy.add(METHODS, "dead,.,.,.,.,.,.,.,.,.,own@invented,invented");
+    copy.add(METHODS, "dead,,.,.,.,.,.,.,.,.,.,own@invented,invented");
     assert!(copy.problem().contains("dead stands twice"));
+}
+
+#[test]
+fn a_source_that_code_cites_stops_the_build_where_it_is_not_listed_or_allows_less() {
+    let copy = Copy::new("cited-in-code");
+    let core = copy.folder.join("calc/core/src");
+    fs::create_dir_all(&core).expect("a folder for the code");
+    let code = |text: &str| fs::write(core.join("ring.rs"), text).expect("a file of code");
+    code("fn width() {\n    cite(\"NOSUCH\", \"p. 1\")\n}\n");
+    let says = "calc/core/src/ring.rs:2: the source \"NOSUCH\" is not in sources.csv";
+    assert_eq!(copy.problem(), says);
+    code("fn width() {\n    cite(\n        \"A01\", \"p. 1\")\n}\n");
+    copy.replace("evidence/sources", "A01,", "PUBLISHED", "SECONDARY");
+    let says = "calc/core/src/ring.rs:2: A01 is cited as PUBLISHED, but sources.csv allows SECONDARY at best";
+    assert_eq!(copy.problem(), says);
+}
+
+#[test]
+fn a_size_of_the_methods_that_can_t_be_read_stops_the_build() {
+    for (from, to, says) in [
+        ("> 6", "over 6", "\"over 6\" is no size"),
+        ("> 6", "> 6 < 2", "\"> 6 < 2\" is no size"),
+        ("> 6", "> 6 > 2", "\"> 6 > 2\" is no size"),
+        ("> 6", "> six", "\"> six\" is no size"),
+        ("> 6", "bush: > 6", "\"bush: > 6\" is no size"),
+        (
+            "> 6",
+            "> 6 or many stems",
+            "\"> 6 or many stems\" is no size",
+        ),
+        ("> 6", "> 6; < 2", "\"< 2\" is a second size"),
+    ] {
+        let copy = Copy::new("method-size");
+        copy.replace(METHODS, "over_6,", from, to);
+        copy.stops_at(METHODS, "over_6,", &["size_in: ", says]);
+    }
 }
 
 #[test]

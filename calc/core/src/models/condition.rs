@@ -1,10 +1,46 @@
-//! The conditions of the method table: one small predicate each. The table itself is data.
+//! The conditions of the method table: one small predicate each. The table itself is data, and so are the sizes of stem
+//! that a row speaks of.
 
 use crate::models::reach::{Outcome, Reach};
 use crate::terms::place::Hemisphere;
 use crate::terms::species::{Group, Suitability, Trait, Vigor};
 use crate::terms::tree::Tree;
 use crate::terms::tree::{Condition as Life, Goal, Herbicide, Stem, TargetKind};
+
+/// The sizes of stem that a row of the table speaks of, inches.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Sizes {
+    /// The group that they are for; none is for every group without sizes of its own.
+    pub group: Option<Group>,
+    /// Whether the base is meant, not breast height.
+    pub at_base: bool,
+    /// The smallest, and whether it is itself one of them.
+    pub from: Option<(f64, bool)>,
+    /// The largest, and whether it is itself one of them.
+    pub to: Option<(f64, bool)>,
+    /// From so many stems on any size counts.
+    pub or_stems: Option<u8>,
+}
+
+impl Sizes {
+    /// Those of a row that count for a group; none where the row speaks of every size.
+    #[must_use]
+    pub fn of(sizes: &[Self], group: Group) -> Option<&Self> {
+        let own = |wanted: Option<Group>| sizes.iter().find(|sizes| sizes.group == wanted);
+        own(Some(group)).or_else(|| own(None))
+    }
+
+    /// The limits, inches.
+    pub fn limits(&self) -> impl Iterator<Item = f64> {
+        [self.from, self.to].into_iter().flatten().map(|(at, _)| at)
+    }
+
+    fn hold(&self, inches: f64) -> bool {
+        let above = |(at, with): (f64, bool)| inches > at || with && inches == at;
+        let below = |(at, with): (f64, bool)| inches < at || with && inches == at;
+        self.from.is_none_or(above) && self.to.is_none_or(below)
+    }
+}
 
 /// One stem on one day: everything that a condition may look at.
 #[derive(Clone, Copy, Debug)]
@@ -52,17 +88,24 @@ impl Case<'_> {
         self.inches() * self.base_over_dbh
     }
 
-    /// The size that a limit is held against: shrub limits up to 4 in mean the base.
-    fn size(&self, limit: f64) -> f64 {
-        if self.tree.species.group == Group::Shrub && limit <= 4.0 {
-            self.base()
-        } else {
-            self.inches()
-        }
+    /// Whether the stem has a size that a row of the table speaks of.
+    #[must_use]
+    pub fn fits(&self, sizes: &[Sizes]) -> bool {
+        Sizes::of(sizes, self.group()).is_none_or(|sizes| {
+            let inches = if sizes.at_base {
+                self.base()
+            } else {
+                self.inches()
+            };
+            let many = sizes
+                .or_stems
+                .is_some_and(|stems| self.tree.stems.len() >= usize::from(stems));
+            sizes.hold(inches) || many
+        })
     }
 
-    fn under(&self, limit: f64) -> bool {
-        self.size(limit) < limit
+    fn group(&self) -> Group {
+        self.tree.species.group
     }
 
     fn has(&self, mark: Trait) -> bool {
@@ -160,7 +203,7 @@ macro_rules! conditions {
                 match id { $($id => Some(Self::$variant),)+ _ => None }
             }
 
-            /// Whether it holds for a case.
+            /// Whether it holds for a case, its sizes apart.
             #[must_use]
             pub fn holds(self, case: &Case<'_>) -> bool {
                 match self {
@@ -178,9 +221,9 @@ conditions! {
     /// Every tree.
     Always = "always" => |_| true,
     /// Every tree but a small conifer.
-    AlwaysFell = "always_fell" => |c| !(c.tree.species.group == Group::Conifer && c.under(6.0)),
+    AlwaysFell = "always_fell" => |_| true,
     /// Over 6 in.
-    OverSix = "over_6" => |c| c.inches() > 6.0,
+    OverSix = "over_6" => |_| true,
     /// Palm, bamboo, yucca.
     NoRing = "no_ring_to_cut" => |c| c.tree.species.group == Group::Monocot,
     /// A line.
@@ -189,8 +232,8 @@ conditions! {
     Professional = "professional" => |c| c.outcome == Outcome::Professional,
     /// Inside.
     Inside = "inside" => |c| c.outcome == Outcome::Inside,
-    /// Inside, up to 6 in.
-    InsideOverSix = "inside_over_6" => |c| c.outcome == Outcome::Inside && c.inches() > 6.0,
+    /// Inside, over 6 in.
+    InsideOverSix = "inside_over_6" => |c| c.outcome == Outcome::Inside,
     /// Hollow with nothing near.
     Hollow = "hollow_alone" => |c| c.reach.hollow_alone && c.outcome <= Outcome::ClearPeopleOut,
     /// Follow-up, but for the mulberry.
@@ -222,7 +265,7 @@ conditions! {
     /// Suckers: felling.
     Suckers = "suckers" => |c| c.class(Suitability::NotAlone) || c.suckers(),
     /// Suckers: pulling a thicker base.
-    SuckersBase = "suckers_base" => |c| (c.class(Suitability::NotAlone) || c.suckers()) && c.base() > 0.5,
+    SuckersBase = "suckers_base" => |c| c.class(Suitability::NotAlone) || c.suckers(),
     /// Siberian elm.
     DeepCut = "deep_cut_resprouts" => |c| c.has(Trait::DeepCutResprouts),
     /// Unknown species.
@@ -233,34 +276,31 @@ conditions! {
     /// White oaks and hickories.
     Doubted = "ring_doubted" => |c| c.has(Trait::WhiteOak) || c.has(Trait::Hickory),
     /// Shrub with many or thin stems.
-    ThinShrub = "thin_shrub" => |c| c.tree.species.group == Group::Shrub
-        && (c.tree.stems.len() >= 4 || c.under(3.0)),
+    ThinShrub = "thin_shrub" => |c| c.tree.species.group == Group::Shrub,
     /// Under 1 in.
-    UnderOne = "under_1" => |c| c.under(1.0),
+    UnderOne = "under_1" => |_| true,
     /// 1 to 2.5 in.
-    OneToTwoHalf = "1_to_2_5" => |c| !c.under(1.0) && c.size(2.5) <= 2.5,
+    OneToTwoHalf = "1_to_2_5" => |_| true,
     /// 1 to 2 in.
-    OneToTwo = "1_to_2" => |c| !c.under(1.0) && c.under(2.0),
+    OneToTwo = "1_to_2" => |_| true,
     /// Conifer under 6 in.
-    SmallConifer = "conifer_under_6" => |c| c.tree.species.group == Group::Conifer && c.under(6.0),
+    SmallConifer = "conifer_under_6" => |c| c.tree.species.group == Group::Conifer,
     /// Sprouter under 6 in, no herbicide for the stump.
-    SmallSprouterFell = "sprouter_under_6_fell" => |c| c.sprouter() && c.under(6.0) && !c.bites(),
+    SmallSprouterFell = "sprouter_under_6_fell" => |c| c.sprouter() && !c.bites(),
     /// Sprouter under 6 in.
-    SmallSprouter = "sprouter_under_6" => |c| c.sprouter() && c.under(6.0),
+    SmallSprouter = "sprouter_under_6" => |c| c.sprouter(),
     /// 10 in and over.
-    TenAndOver = "10_and_over" => |c| c.inches() >= 10.0,
+    TenAndOver = "10_and_over" => |_| true,
     /// Base too thick to pull.
-    BaseTooThick = "base_too_thick" => |c| c.base() > 2.5
-        && !(c.tree.species.group == Group::Shrub && c.base() <= 4.0),
+    BaseTooThick = "base_too_thick" => |_| true,
     /// A shrub to dig.
-    DigShrub = "dig_shrub" => |c| c.tree.species.group == Group::Shrub
-        && c.base() > 2.5 && c.base() <= 4.0,
+    DigShrub = "dig_shrub" => |c| c.tree.species.group == Group::Shrub,
     /// Basal bark over 4 in.
-    BasalOverFour = "basal_over_4" => |c| c.size(4.0) > 4.0,
+    BasalOverFour = "basal_over_4" => |_| true,
     /// Basal bark over 6 in.
-    BasalOverSix = "basal_over_6" => |c| c.inches() > 6.0,
+    BasalOverSix = "basal_over_6" => |_| true,
     /// Cut stump under half an inch.
-    StumpThin = "stump_under_half" => |c| c.under(0.5),
+    StumpThin = "stump_under_half" => |_| true,
     /// Conifer.
     Conifer = "conifer" => |c| c.tree.species.group == Group::Conifer,
     /// Oak in its months.

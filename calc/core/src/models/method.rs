@@ -1,11 +1,10 @@
 //! Which method? Nine start at *recommended*; each row of the table whose condition holds may only lower them.
 
-use crate::models::condition::{Case, Condition};
+use crate::models::condition::{Case, Condition, Sizes};
 use crate::terms::cite::Cite;
 use crate::terms::method::{Cell, Level, Method};
 use crate::terms::quantity::{MM_PER_IN, inches};
 use crate::terms::small::sort::sort;
-use crate::terms::species::Group;
 use crate::terms::tree::Goal;
 use serde::Serialize;
 
@@ -16,6 +15,8 @@ pub struct MethodRule {
     pub id: &'static str,
     /// Its condition.
     pub condition: Condition,
+    /// The sizes of stem that it speaks of.
+    pub sizes: &'static [Sizes],
     /// What the row does to each method, in the order of [`Method::ALL`].
     pub cells: [Cell; 9],
     /// What it rests on.
@@ -107,7 +108,8 @@ fn walk(
         by_professional: false,
     });
     let mut held = [false; 9];
-    for rule in rules.iter().filter(|rule| rule.condition.holds(case)) {
+    let holds = |rule: &&MethodRule| rule.condition.holds(case) && case.fits(rule.sizes);
+    for rule in rules.iter().filter(holds) {
         for (at, cell) in rule.cells.into_iter().enumerate() {
             if (held[at] && rule.id != DEAD) || cell == Cell::NOTHING {
                 continue;
@@ -159,14 +161,10 @@ pub const TIES_ELSE: [Method; 9] = [
 /// The smallest dbh that offers more than feeding wood, inches: where the ties change.
 const HABITAT_IN: f64 = 6.0;
 
-/// The size limits of the table, inches at breast height.
-const LIMITS_IN: [f64; 7] = [1.0, 2.0, 2.5, 3.0, 4.0, 6.0, 10.0];
-/// Those of the base, inches.
-const BASE_LIMITS_IN: [f64; 2] = [0.5, 2.5];
-/// Shrub limits up to here mean the base, inches.
-const SHRUB_IN: f64 = 4.0;
 /// How near a limit both sides are named.
 const NEAR: f64 = 0.15;
+/// The smallest limit at breast height that is named, inches: a thinner stem is measured at its base.
+const NEAR_FROM_IN: f64 = 1.0;
 
 /// The method at the head among those that `may` allows. Leaving it is never the head while another
 /// stands at possible or better; when none does, it is.
@@ -195,23 +193,27 @@ pub fn near_limit(
     head: Method,
 ) -> Option<(f64, Method)> {
     let inches = inches(case.dbh_mm);
-    let shrub = case.tree.species.group == Group::Shrub;
-    let at_base = |limit: f64| limit / case.base_over_dbh;
-    let mut limits: Vec<f64> = LIMITS_IN
+    // The limits of every row that speaks of this group, as diameters at breast height.
+    let mut limits: Vec<f64> = rules
         .iter()
-        .map(|limit| {
-            if shrub && *limit <= SHRUB_IN {
-                at_base(*limit)
+        .filter_map(|rule| Sizes::of(rule.sizes, case.tree.species.group))
+        .flat_map(|sizes| {
+            let over_dbh = if sizes.at_base {
+                case.base_over_dbh
             } else {
-                *limit
-            }
+                1.0
+            };
+            let named = sizes
+                .limits()
+                .filter(|limit| sizes.at_base || *limit >= NEAR_FROM_IN);
+            named.map(move |limit| limit / over_dbh)
         })
-        .chain(BASE_LIMITS_IN.iter().map(|limit| at_base(*limit)))
         .filter(|limit| libm::fabs(inches - limit) <= limit * NEAR)
         .collect();
     sort(&mut limits, |a, b| {
         libm::fabs(a - inches) < libm::fabs(b - inches)
     });
+    limits.dedup();
     limits.into_iter().find_map(|limit| {
         let step = if inches < limit { 1.001 } else { 0.999 };
         let mut other = *case;

@@ -1,6 +1,7 @@
 //! The table of nine methods, and the minutes of some of them.
 
 use super::cells::{List, cell, keep, maybe};
+use super::sizes;
 use super::sources::Sources;
 use crate::table::{At, Problem, Table};
 use calc::models::condition::Condition;
@@ -17,6 +18,7 @@ use std::path::Path;
 struct MethodRow {
     #[serde(deserialize_with = "cell")]
     id: Condition,
+    size_in: String,
     #[serde(deserialize_with = "cell")]
     bark_ring: Cell,
     #[serde(deserialize_with = "cell")]
@@ -67,6 +69,7 @@ pub fn rules(root: &Path, sources: &Sources) -> Result<&'static [MethodRule], Pr
         rules.push(MethodRule {
             id: row.id.id(),
             condition: row.id,
+            sizes: sizes::read(row.at, &row.size_in)?,
             cells: std::array::from_fn(|at| row.cell(Method::ALL[at])),
             cites: sources.cites(row.at, &row.cites, Grade::Published)?,
         });

@@ -10,6 +10,7 @@ mod methods;
 mod months;
 mod names;
 mod outlook;
+mod sizes;
 mod sources;
 mod species;
 mod species_tables;
@@ -21,7 +22,7 @@ use std::path::Path;
 /// The day of the tables.
 const DATA_VERSION: &str = "2026-11-25";
 
-/// All that is known.
+/// All that is known, from the tables under the repository's root; the code of the core there cites sources too.
 ///
 /// # Errors
 /// The first thing that is wrong with a table, with its file and line.
@@ -42,7 +43,7 @@ pub fn read(root: &Path) -> Result<Reference, Problem> {
         method_minutes: methods::minutes(root, &sources)?,
         restrictions,
         disease_regions,
-        sources: sources.shown(&Path::new(env!("CARGO_MANIFEST_DIR")).join("../core/src")),
+        sources: sources.shown(root)?,
         data_version: DATA_VERSION,
     })
 }

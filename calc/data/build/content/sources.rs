@@ -116,34 +116,50 @@ impl Sources {
         self.cite(at, id, place, grade)
     }
 
-    /// The labels of the sources that something cites: a table, or the code of the models.
-    pub fn shown(&self, core: &Path) -> &'static [Source] {
-        let mut cited = self.cited.borrow().clone();
-        cited.extend(in_code(core));
+    /// The labels of the sources that something cites: a table, or the code of the models. Code says that a value was
+    /// read in the source's own text, which the source has to allow.
+    pub fn shown(&self, root: &Path) -> Result<&'static [Source], Problem> {
+        for (at, id) in in_code(root, &root.join("calc/core/src")) {
+            let allowed = self.grade(at, &id, Grade::Published)?;
+            if allowed != Grade::Published {
+                let ceiling = format!("{allowed:?}").to_uppercase();
+                return Err(at.problem(format!(
+                    "{id} is cited as PUBLISHED, but sources.csv allows {ceiling} at best"
+                )));
+            }
+            self.name(&id);
+        }
+        let cited = self.cited.borrow();
         let shown = self.lines.iter().filter(|(id, _)| cited.contains(*id));
-        shown
+        Ok(shown
             .map(|(id, (label, _))| Source {
                 id: keep(id),
                 label: keep(label),
             })
             .collect::<Vec<_>>()
-            .leak()
+            .leak())
     }
 }
 
-/// The ids that the models cite themselves: `cite("A01", …)`.
-fn in_code(folder: &Path) -> Vec<String> {
-    let mut ids = Vec::new();
+/// The ids that the models cite themselves, `cite("A01", …)`, and where.
+fn in_code(root: &Path, folder: &Path) -> Vec<(At, String)> {
+    let mut found = Vec::new();
     for entry in std::fs::read_dir(folder).into_iter().flatten().flatten() {
         let path = entry.path();
         if path.is_dir() {
-            ids.extend(in_code(&path));
+            found.extend(in_code(root, &path));
         } else if let Ok(code) = std::fs::read_to_string(&path) {
-            ids.extend(code.split("cite(").skip(1).filter_map(|rest| {
-                let rest = rest.trim_start().strip_prefix('"')?;
-                Some(rest.split('"').next()?.to_owned())
-            }));
+            let name = path.strip_prefix(root).unwrap_or(&path);
+            let file = keep(&name.to_string_lossy().replace('\\', "/"));
+            for (at, call) in code.match_indices("cite(") {
+                let rest = code[at + call.len()..].trim_start();
+                let id = rest
+                    .strip_prefix('"')
+                    .and_then(|rest| rest.split('"').next());
+                let line = code[..at].lines().count() as u64;
+                found.extend(id.map(|id| (At::new(file, line), id.to_owned())));
+            }
         }
     }
-    ids
+    found
 }
