@@ -63,6 +63,18 @@ pub struct Source {
 }
 
 constants! {
+    /// Constants of what the answer decides, beyond its models.
+    pub struct AnswerConstants {
+        /// A wait of more days than this yields to another method that stands now.
+        pub long_wait_days: f64,
+        /// Days on both sides of the asked one among which one that changes the answer is looked for.
+        pub change_days: f64,
+        /// How near another diameter must be to be told beside other changes, as a share of it.
+        pub change_near_size: f64,
+    }
+}
+
+constants! {
     /// Tunable constants. Each stands once, in `content/rules/constants.csv`, with its source or as our own assumption.
     pub struct Constants {
         /// Ring: see the model of the ring.
@@ -73,6 +85,12 @@ constants! {
         pub reach: crate::models::reach::ReachConstants,
         /// Minutes.
         pub effort: crate::models::effort::EffortConstants,
+        /// Methods.
+        pub method: crate::models::method::MethodConstants,
+        /// Cautions.
+        pub cautions: crate::models::cautions::CautionConstants,
+        /// What the answer decides by.
+        pub answer: AnswerConstants,
         /// The base of a stem over its dbh.
         pub base_over_dbh: f64,
         /// The season.

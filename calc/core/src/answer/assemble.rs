@@ -11,6 +11,7 @@ use crate::question::Day;
 use crate::terms::method::{Level, Method};
 use crate::terms::tighten::Tighten;
 use crate::terms::tree::Condition;
+use crate::timing::closed_months::{self, Topic};
 use chrono::NaiveDate;
 
 /// Everything else, for the day that was decided.
@@ -51,6 +52,9 @@ pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) 
             days: &days,
             oak_wilt: days.iter().any(|day| scene.oak_closed(*day)),
             ash_borer: scene.ash_borer(),
+            elm_beetles: closed_months::cautious(reference.restrictions, Topic::Elm),
+            pine_beetles: scene.pine_beetles,
+            constants: &reference.constants.cautions,
         },
     );
     let near_limit = (!stops)
@@ -112,6 +116,7 @@ pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) 
             habitat::judge(
                 reference.cavity_users,
                 reference.snag_guides,
+                reference.constants.method.cavities_in,
                 question.tree.species,
                 stem.dbh.mm(),
                 height.shown_m,

@@ -95,12 +95,8 @@ pub enum Changed {
     },
 }
 
-/// Days looked at on both sides of the asked day.
-const DAYS: u64 = 60;
 /// Days between two looks; the last step is found by halving.
 const STEP: u64 = 4;
-/// How near another diameter must be to be told beside other changes.
-const NEAR_SIZE: f64 = 0.35;
 /// Steps of distance, height and diameter looked at on each side.
 const STEPS: usize = 12;
 
@@ -112,6 +108,7 @@ pub fn search(
     local: &Local,
     answer: &Answer,
 ) -> Vec<Change> {
+    let constants = &reference.constants.answer;
     // Where an answer stops or waits for a fact, its headline is no advice: only the outcome counts.
     let advice = |outcome: Outcome| !matches!(outcome, Outcome::Professional | Outcome::CannotTell);
     let ask = |question: &Question| {
@@ -121,7 +118,7 @@ pub fn search(
         flips.then_some((outcome, headline))
     };
     let mut found: Vec<Change> = [
-        date(question, &ask),
+        date(question, constants.change_days as u64, &ask),
         distance(question, &ask),
         height(reference, question, answer, &ask),
         herbicide(question, &ask),
@@ -135,7 +132,7 @@ pub fn search(
     found.extend(
         diameter(question, &ask).filter(|change| match change.changed {
             Changed::Diameter { to_mm } => {
-                found.is_empty() || libm::fabs(to_mm - now) <= now * NEAR_SIZE
+                found.is_empty() || libm::fabs(to_mm - now) <= now * constants.change_near_size
             }
             _ => true,
         }),
@@ -153,7 +150,8 @@ fn change(changed: Changed, flip: Flip) -> Change {
     }
 }
 
-fn date(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Option<Change> {
+/// Another day, at most `days` before or after the asked one.
+fn date(question: &Question, days: u64, ask: &dyn Fn(&Question) -> Option<Flip>) -> Option<Change> {
     let Day::On(day) = question.day else {
         return None;
     };
@@ -170,7 +168,7 @@ fn date(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Option<
         }
     };
     let mut by = STEP;
-    while by <= DAYS {
+    while by <= days {
         for later in [true, false] {
             if let Some(to) = shift(by, later)
                 && on(to).is_some()

@@ -68,9 +68,6 @@ words! {
     }
 }
 
-/// A wait of more days than this yields to another method that stands now.
-const LONG_WAIT_DAYS: i64 = 120;
-
 /// What was decided: the outcome, the day that it is for, and the lines beside it.
 pub struct Decision {
     /// The outcome.
@@ -168,7 +165,8 @@ fn by_the_models(scene: &Scene<'_>) -> Decision {
     if let Later::On(day) = later
         && !question.cannot_wait
     {
-        let long = (day - asked).num_days() > LONG_WAIT_DAYS;
+        let wait = (day - asked).num_days() as f64;
+        let long = wait > scene.reference.constants.answer.long_wait_days;
         let instead = long.then(|| now_instead(scene, &lines, stem)).flatten();
         if let Some(method) = instead {
             decision.headline = method;
@@ -272,9 +270,13 @@ fn ring_later(
 /// A recommended method that stands now and needs no herbicide, unless herbicide is allowed.
 fn now_instead(scene: &Scene<'_>, lines: &Levels, stem: &Stem) -> Option<Method> {
     let allowed = herbicide_allowed(scene.question);
-    let method = method::headline(lines, scene.question.tree.goal, stem.dbh.mm(), |line| {
-        line.level == Level::Recommended && (allowed || !line.method.needs_herbicide())
-    });
+    let method = method::headline(
+        lines,
+        &scene.reference.constants.method,
+        scene.question.tree.goal,
+        stem.dbh.mm(),
+        |line| line.level == Level::Recommended && (allowed || !line.method.needs_herbicide()),
+    );
     (method != Method::LeaveIt).then_some(method)
 }
 
@@ -314,9 +316,13 @@ fn without_herbicide(scene: &Scene<'_>, lines: &Levels, headline: Method) -> Opt
         return None;
     }
     let dbh = scene.question.tree.largest().dbh.mm();
-    let method = method::headline(lines, scene.question.tree.goal, dbh, |line| {
-        !line.method.needs_herbicide()
-    });
+    let method = method::headline(
+        lines,
+        &scene.reference.constants.method,
+        scene.question.tree.goal,
+        dbh,
+        |line| !line.method.needs_herbicide(),
+    );
     Some(also(AlsoKind::WithoutHerbicide, lines, method, None))
 }
 
@@ -326,9 +332,13 @@ fn beside_ring(scene: &Scene<'_>, lines: &Levels, decision: &mut Decision) {
         return;
     }
     let dbh = scene.question.tree.largest().dbh.mm();
-    let next = method::headline(lines, scene.question.tree.goal, dbh, |line| {
-        line.method != Method::BarkRing
-    });
+    let next = method::headline(
+        lines,
+        &scene.reference.constants.method,
+        scene.question.tree.goal,
+        dbh,
+        |line| line.method != Method::BarkRing,
+    );
     decision.next_line = Some(also(AlsoKind::NextMethod, lines, next, None));
     decision.also.extend(without_herbicide(scene, lines, next));
 }

@@ -64,9 +64,13 @@ pub fn without_changes(
         plain.tree.tighten = Tighten::default();
         plain.group = None;
         let plain = ask(&plain);
-        cautions::join(&mut answer.cautions, &plain.cautions);
+        cautions::join(
+            &mut answer.cautions,
+            &reference.constants.cautions,
+            &plain.cautions,
+        );
         let inner = plain.conditional.iter().flat_map(|it| &it.answer.cautions);
-        cautions::join(&mut answer.cautions, inner);
+        cautions::join(&mut answer.cautions, &reference.constants.cautions, inner);
         answer.sources = sources::sources(reference, &answer);
     }
     answer

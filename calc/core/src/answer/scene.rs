@@ -11,6 +11,7 @@ use crate::models::season::Local;
 use crate::question::Question;
 use crate::reference::Reference;
 use crate::terms::method::{Level, Method};
+use crate::terms::months::Months;
 use crate::terms::place::Hemisphere;
 use crate::terms::species::Trait;
 use crate::terms::tree::Stem;
@@ -35,6 +36,8 @@ pub struct Scene<'a> {
     pub oak_wilt: Option<OakWilt>,
     /// The ash borer in the region; none for other trees.
     pub ash_borer: Option<Presence>,
+    /// When fresh wood of pine breeds beetles.
+    pub pine_beetles: Months,
     /// Conditions that are taken as met.
     pub lifted: Lifted,
 }
@@ -67,6 +70,7 @@ impl<'a> Scene<'a> {
             season,
             oak_wilt,
             ash_borer,
+            pine_beetles: closed_months::cautious(reference.restrictions, Topic::PineBeetles),
             lifted,
         }
     }
@@ -100,6 +104,8 @@ impl<'a> Scene<'a> {
             stem,
             dbh_mm: stem.dbh.mm(),
             base_over_dbh: self.reference.constants.base_over_dbh,
+            constants: &self.reference.constants.method,
+            pine_beetles: self.pine_beetles,
             reach: &self.reach,
             outcome,
             month: day.month(),
@@ -153,7 +159,13 @@ impl<'a> Scene<'a> {
 
     /// The method at the head of some lines.
     pub fn head(&self, lines: &Levels, stem: &Stem) -> Method {
-        method::headline(lines, self.question.tree.goal, stem.dbh.mm(), |_| true)
+        method::headline(
+            lines,
+            &self.reference.constants.method,
+            self.question.tree.goal,
+            stem.dbh.mm(),
+            |_| true,
+        )
     }
 
     /// Whether the ring stands at the head on a day, and the bark slips.
@@ -168,10 +180,8 @@ impl<'a> Scene<'a> {
         self.oak_closed(day) || self.question.tree.tighten.blocks(day.month()) || {
             let pines = self.question.tree.species.has(Trait::Pine)
                 && self.question.tree.same_genus_near == Some(true);
-            pines
-                && self
-                    .case(self.question.tree.largest(), day, self.outcome())
-                    .beetle_months()
+            let hemisphere = self.question.place.hemisphere();
+            pines && self.pine_beetles.hold(day.month(), hemisphere)
         }
     }
 }

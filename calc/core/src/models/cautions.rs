@@ -3,6 +3,7 @@
 
 use crate::models::trigger::{Case, Input, Trigger};
 use crate::terms::cite::Cite;
+use crate::terms::constants::constants;
 use crate::terms::small::sort::sort;
 use crate::terms::species::Species;
 use crate::terms::words::words;
@@ -49,6 +50,16 @@ impl Caution {
     }
 }
 
+constants! {
+    /// Constants of the cautions; content/rules/constants.csv says where each comes from.
+    pub struct CautionConstants {
+        /// At most so many in view.
+        pub in_view: f64,
+        /// The slope from which ground is steep to work on, percent.
+        pub steep: f64,
+    }
+}
+
 /// A caution that speaks.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
@@ -63,8 +74,6 @@ pub struct CautionLine {
     pub folded: bool,
 }
 
-/// At most so many in view.
-const IN_VIEW: usize = 8;
 /// Those that always stand with a ring.
 const ALWAYS: [&str; 2] = ["HZ3", "HZ5"];
 
@@ -90,12 +99,16 @@ pub fn judge(cautions: &'static [Caution], case: &Case<'_>) -> Vec<CautionLine> 
         })
         .collect();
     sort(&mut lines, |a, b| a.when < b.when);
-    fold(&mut lines);
+    fold(&mut lines, case.constants);
     lines
 }
 
 /// Adds those that are not there yet, in the order of the page.
-pub fn join<'a>(lines: &mut Vec<CautionLine>, more: impl IntoIterator<Item = &'a CautionLine>) {
+pub fn join<'a>(
+    lines: &mut Vec<CautionLine>,
+    constants: &CautionConstants,
+    more: impl IntoIterator<Item = &'a CautionLine>,
+) {
     for line in more {
         if !lines.iter().any(|known| known.id == line.id) {
             lines.push(line.clone());
@@ -105,11 +118,11 @@ pub fn join<'a>(lines: &mut Vec<CautionLine>, more: impl IntoIterator<Item = &'a
         line.folded = false;
     }
     sort(lines, |a, b| a.when < b.when);
-    fold(lines);
+    fold(lines, constants);
 }
 
 /// Stops, what always stands and the pest rules stay in view; the rest is folded from the end.
-fn fold(lines: &mut [CautionLine]) {
+fn fold(lines: &mut [CautionLine], constants: &CautionConstants) {
     let must = |line: &CautionLine| {
         line.when == When::Stop
             || ALWAYS.contains(&line.id)
@@ -117,7 +130,7 @@ fn fold(lines: &mut [CautionLine]) {
             || line.id == "LW11"
             || line.id.starts_with("DZ")
     };
-    let mut room = IN_VIEW.saturating_sub(
+    let mut room = (constants.in_view as usize).saturating_sub(
         lines
             .iter()
             .filter(|line| !line.merged && must(line))

@@ -1,7 +1,9 @@
 //! The conditions of the method table: one small predicate each. The table itself is data, and so are the sizes of stem
 //! that a row speaks of.
 
+use crate::models::method::MethodConstants;
 use crate::models::reach::{Outcome, Reach};
+use crate::terms::months::{Months, Stretch};
 use crate::terms::place::Hemisphere;
 use crate::terms::species::{Group, Suitability, Trait, Vigor};
 use crate::terms::tree::Tree;
@@ -55,6 +57,10 @@ pub struct Case<'a> {
     pub dbh_mm: f64,
     /// The base over dbh.
     pub base_over_dbh: f64,
+    /// Constants of the methods.
+    pub constants: &'a MethodConstants,
+    /// When fresh wood of pine breeds beetles.
+    pub pine_beetles: Months,
     /// The reach.
     pub reach: &'a Reach,
     /// What the reach comes to, or what it would come to under an open condition.
@@ -141,29 +147,14 @@ impl Case<'_> {
             && (species.basal >= Vigor::Moderate || species.suckering >= Vigor::Moderate)
     }
 
-    /// Strong flow of sap in early spring: March and April, September and October in the south.
-    fn sap_flow(&self) -> bool {
-        match self.hemisphere {
-            Hemisphere::North => matches!(self.month, 3 | 4),
-            Hemisphere::South => matches!(self.month, 9 | 10),
-        }
+    /// The day lies in these months of the north; half a year on in the south.
+    fn in_months(&self, months: &Months) -> bool {
+        months.hold(self.month, self.hemisphere)
     }
 
-    /// 15 July to 15 October, the months that herbicide suits tree-of-heaven; half a year on in the south.
-    fn heaven_season(&self) -> bool {
-        let at = match self.hemisphere {
-            Hemisphere::North => self.month,
-            Hemisphere::South => (self.month + 5) % 12 + 1,
-        };
-        matches!((at, self.day), (7, 15..) | (8 | 9, _) | (10, ..=15))
-    }
-
-    /// March to September, when beetles of fresh pine fly; half a year on in the south.
-    pub(crate) fn beetle_months(&self) -> bool {
-        match self.hemisphere {
-            Hemisphere::North => (3..=9).contains(&self.month),
-            Hemisphere::South => !(4..=8).contains(&self.month),
-        }
+    /// The same of a stretch of days.
+    fn in_stretch(&self, stretch: &Stretch) -> bool {
+        stretch.holds(self.month, self.day, self.hemisphere)
     }
 
     fn target_in_zone(&self) -> bool {
@@ -311,13 +302,13 @@ conditions! {
     AmericanElm = "american_elm" => |c| c.has(Trait::AmericanElm),
     /// Living pines near, in the beetles' months.
     PinesNear = "pines_near" => |c| c.has(Trait::Pine)
-        && c.tree.same_genus_near == Some(true) && c.beetle_months() && !c.ignore_months,
+        && c.tree.same_genus_near == Some(true) && c.in_months(&c.pine_beetles) && !c.ignore_months,
     /// The bark does not slip on the day.
     NotSlipping = "bark_not_slipping" => |c| c.slips == Some(false),
     /// Heavy flow of sap.
-    SapFlow = "sap_flow" => |c| c.sap_flow(),
+    SapFlow = "sap_flow" => |c| c.in_months(&c.constants.sap_flow),
     /// Tree-of-heaven out of its season.
-    HeavenSeason = "heaven_out_of_season" => |c| c.has(Trait::TreeOfHeaven) && !c.heaven_season(),
+    HeavenSeason = "heaven_out_of_season" => |c| c.has(Trait::TreeOfHeaven) && !c.in_stretch(&c.constants.heaven),
     /// Tree-of-heaven.
     HeavenStump = "heaven_stump" => |c| c.has(Trait::TreeOfHeaven),
     /// No herbicide.

@@ -73,8 +73,6 @@ pub struct User {
     pub because: Cite,
 }
 
-/// The smallest dbh for cavities, inches (A01).
-const CAVITIES_IN: f64 = 6.0;
 /// Half-lives of standing after death, years, longest class first; our own assumption.
 const HALF_LIVES: [(Durability, f64); 4] = [
     (Durability::A, 16.0),
@@ -90,6 +88,7 @@ const RANGE: (f64, f64) = (0.5, 2.0);
 pub fn judge(
     cavity_users: &'static [CavityUser],
     snag_guides: &'static [SnagGuide],
+    cavities_in: f64,
     species: &Species,
     dbh_mm: f64,
     height_m: Option<f64>,
@@ -129,7 +128,7 @@ pub fn judge(
         .find(|(class, _)| *class == durability)
         .map_or(5.0, |(_, years)| *years);
     Habitat {
-        feeding_wood_only: inches < CAVITIES_IN,
+        feeding_wood_only: inches < cavities_in,
         users,
         region_known: cavity_users.iter().any(|row| here(row.regions)),
         half_life_years: (half * RANGE.0, half, half * RANGE.1),

@@ -2,11 +2,29 @@
 
 use crate::models::condition::{Case, Condition, Sizes};
 use crate::terms::cite::Cite;
+use crate::terms::constants::constants;
 use crate::terms::method::{Cell, Level, Method};
+use crate::terms::months::{Months, Stretch};
 use crate::terms::quantity::{MM_PER_IN, inches};
 use crate::terms::small::sort::sort;
 use crate::terms::tree::Goal;
 use serde::Serialize;
+
+constants! {
+    /// Constants of the methods; content/rules/constants.csv says where each comes from.
+    pub struct MethodConstants {
+        /// The smallest dbh for cavities, inches: a thinner snag offers feeding wood only, and ties change.
+        pub cavities_in: f64,
+        /// How near a limit of size both sides are named, as a share of it.
+        pub near_limit: f64,
+        /// The smallest limit at breast height that is named, inches.
+        pub near_from_in: f64,
+        /// Months of strong flow of sap, in which cuts with herbicide wash out.
+        pub sap_flow: Months,
+        /// When herbicide suits tree-of-heaven.
+        pub heaven: Stretch,
+    }
+}
 
 /// Nine cells of one row of the method table.
 #[derive(Clone, Copy, Debug)]
@@ -158,24 +176,17 @@ pub const TIES_ELSE: [Method; 9] = [
     Method::LeaveIt,
 ];
 
-/// The smallest dbh that offers more than feeding wood, inches: where the ties change.
-const HABITAT_IN: f64 = 6.0;
-
-/// How near a limit both sides are named.
-const NEAR: f64 = 0.15;
-/// The smallest limit at breast height that is named, inches: a thinner stem is measured at its base.
-const NEAR_FROM_IN: f64 = 1.0;
-
 /// The method at the head among those that `may` allows. Leaving it is never the head while another
 /// stands at possible or better; when none does, it is.
 #[must_use]
 pub fn headline(
     lines: &[Standing; 9],
+    constants: &MethodConstants,
     goal: Goal,
     dbh_mm: f64,
     may: impl Fn(&Standing) -> bool,
 ) -> Method {
-    let wildlife = goal != Goal::Kill && dbh_mm >= HABITAT_IN * MM_PER_IN;
+    let wildlife = goal != Goal::Kill && dbh_mm >= constants.cavities_in * MM_PER_IN;
     let ties = if wildlife { TIES_WILDLIFE } else { TIES_ELSE };
     let rank = |method: Method| ties.iter().position(|tie| *tie == method);
     lines
@@ -185,7 +196,7 @@ pub fn headline(
         .map_or(Method::LeaveIt, |line| line.method)
 }
 
-/// The other headline within 15 % of a size limit, and the limit, inches.
+/// The other headline near a size limit, and the limit, inches.
 #[must_use]
 pub fn near_limit(
     rules: &'static [MethodRule],
@@ -205,10 +216,10 @@ pub fn near_limit(
             };
             let named = sizes
                 .limits()
-                .filter(|limit| sizes.at_base || *limit >= NEAR_FROM_IN);
+                .filter(|limit| sizes.at_base || *limit >= case.constants.near_from_in);
             named.map(move |limit| limit / over_dbh)
         })
-        .filter(|limit| libm::fabs(inches - limit) <= limit * NEAR)
+        .filter(|limit| libm::fabs(inches - limit) <= limit * case.constants.near_limit)
         .collect();
     sort(&mut limits, |a, b| {
         libm::fabs(a - inches) < libm::fabs(b - inches)
@@ -219,7 +230,9 @@ pub fn near_limit(
         let mut other = *case;
         other.dbh_mm = limit * step * MM_PER_IN;
         let lines = levels(rules, &other);
-        let method = headline(&lines, case.tree.goal, other.dbh_mm, |_| true);
+        let method = headline(&lines, case.constants, case.tree.goal, other.dbh_mm, |_| {
+            true
+        });
         (method != head).then_some((limit, method))
     })
 }

@@ -1,9 +1,10 @@
 //! What makes each caution speak: one small predicate for each row of cautions.csv that a question decides.
 
-use crate::models::cautions::native_here;
+use crate::models::cautions::{CautionConstants, native_here};
 use crate::models::method::MethodLine;
 use crate::models::reach::{Outcome, Reach};
 use crate::terms::method::{Level, Method};
+use crate::terms::months::Months;
 use crate::terms::place::Hemisphere;
 use crate::terms::quantity::Slope;
 use crate::terms::species::Trait;
@@ -51,6 +52,12 @@ pub struct Case<'a> {
     pub oak_wilt: bool,
     /// Whether the ash borer is there or taken to be.
     pub ash_borer: bool,
+    /// When fresh wood of elm breeds beetles.
+    pub elm_beetles: Months,
+    /// When fresh wood of pine does.
+    pub pine_beetles: Months,
+    /// Constants of the cautions.
+    pub constants: &'a CautionConstants,
 }
 
 impl Case<'_> {
@@ -120,17 +127,11 @@ impl Case<'_> {
             .any(|target| target.distance_m.is_some_and(near))
     }
 
-    /// A day that is judged lies in these months of the north; half a year on in the south.
-    fn months(&self, months: core::ops::RangeInclusive<u32>) -> bool {
-        let south = self.hemisphere == Hemisphere::South;
-        self.days.iter().any(|day| {
-            let month = if south {
-                (day.month() + 5) % 12 + 1
-            } else {
-                day.month()
-            };
-            months.contains(&month)
-        })
+    /// A day that is judged lies in the cautious months of a pest.
+    fn flies(&self, beetles: &Months) -> bool {
+        let hemisphere = self.hemisphere;
+        let lies = |day: &NaiveDate| beetles.hold(day.month(), hemisphere);
+        self.days.iter().any(lies)
     }
 }
 
@@ -303,7 +304,7 @@ cautions! {
     St1 = "ST1" => Plan,
     /// A steep slope.
     St2 = "ST2" => Question(|c| {
-        let steep = |slope: Slope| slope.percent() >= 30.0;
+        let steep = |slope: Slope| slope.percent() >= c.constants.steep;
         c.tree.targets.iter().any(|target| target.slope.is_some_and(steep))
     }),
     /// Enough snags.
@@ -314,11 +315,11 @@ cautions! {
     Dz1 = "DZ1" => Question(|c| c.has(Trait::Oak) && c.oak_wilt),
     /// Emerald ash borer.
     Dz2 = "DZ2" => Question(|c| c.has(Trait::Ash) && c.ash_borer),
-    /// Dutch elm disease, April to September.
-    Dz3 = "DZ3" => Question(|c| c.has(Trait::Elm) && c.months(4..=9)),
-    /// Engraver beetles, March to September.
+    /// Dutch elm disease, while its beetles fly.
+    Dz3 = "DZ3" => Question(|c| c.has(Trait::Elm) && c.flies(&c.elm_beetles)),
+    /// Engraver beetles, while they fly.
     Dz4 = "DZ4" => Question(|c| {
-        c.has(Trait::Pine) && c.tree.same_genus_near != Some(false) && c.months(3..=9)
+        c.has(Trait::Pine) && c.tree.same_genus_near != Some(false) && c.flies(&c.pine_beetles)
     }),
     /// Laurel wilt.
     Dz5 = "DZ5" => Species(|_| true),

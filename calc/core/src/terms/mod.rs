@@ -4,6 +4,7 @@ pub mod cite;
 pub mod constants;
 pub mod day;
 pub mod method;
+pub mod months;
 pub mod number;
 pub mod place;
 pub mod quantity;

@@ -6,6 +6,7 @@
 
 use super::doy::Doy;
 use crate::terms::cite::{Cite, Grade};
+use crate::terms::months::Months;
 use crate::terms::place::Hemisphere;
 use crate::terms::words::words;
 use chrono::NaiveDate;
@@ -91,6 +92,19 @@ pub struct Applied {
     pub restriction: &'static Restriction,
     /// It is the cautious default: the region has no months of its own in the table, or is not known.
     pub is_default: bool,
+}
+
+/// The cautious months of a pest, each whole, those of the north: a table without a row for it has no month that is
+/// free of it.
+#[must_use]
+pub fn cautious(restrictions: &[Restriction], topic: Topic) -> Months {
+    restrictions
+        .iter()
+        .find(|row| row.topic == topic && row.scope == Scope::North)
+        .map_or(Months::ALL, |row| Months {
+            from: row.from_md.0.into(),
+            to: row.to_md.0.into(),
+        })
 }
 
 /// What is known of oak wilt where the tree stands.

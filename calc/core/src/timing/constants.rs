@@ -1,6 +1,7 @@
 //! The tunable numbers of the timing engine, one field a row of content/rules/timing_constants.csv.
 
 use crate::terms::constants::constants;
+use crate::terms::months::Months;
 
 constants! {
     /// Every tunable number of the engine. Units, grades and sources stand in the table of the same names.
@@ -175,5 +176,11 @@ constants! {
         pub region_border: f64,
         /// Region country, km.
         pub region_country: f64,
+        /// Months in which bark may slip where there is no date model.
+        pub envelope: Months,
+        /// The same of conifers and evergreens.
+        pub envelope_longer: Months,
+        /// The best of them.
+        pub envelope_best: Months,
     }
 }

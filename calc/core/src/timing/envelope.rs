@@ -1,35 +1,32 @@
 //! Where there is no place and no date model: the months of the hemisphere. No number is shown for it.
-//! Common practice: late winter to early summer, not in autumn or early winter. The exact months are our own assumption.
+//! Common practice: late winter to early summer, not in autumn or early winter. The exact months are our own assumption, and stand in content.
 
+use super::constants::Constants;
 use super::verdict::Verdict;
 use crate::terms::place::Hemisphere;
 use chrono::{Datelike, NaiveDate};
 
-/// A date's month as if it were in the north: half a year is turned over in the south.
-fn northern_month(date: NaiveDate, hemisphere: Hemisphere) -> u32 {
-    match hemisphere {
-        Hemisphere::North => date.month(),
-        Hemisphere::South => (date.month() + 5) % 12 + 1,
-    }
+/// True in the months in which bark may slip; they are more for conifers and evergreens, `longer`.
+#[must_use]
+pub fn inside(date: NaiveDate, hemisphere: Hemisphere, longer: bool, c: &Constants) -> bool {
+    let months = if longer {
+        c.envelope_longer
+    } else {
+        c.envelope
+    };
+    months.hold(date.month(), hemisphere)
 }
 
-/// True in March to July (September to January in the south), in August (February) too where `longer`
-/// (conifers and evergreens).
+/// True in the best stretch.
 #[must_use]
-pub fn inside(date: NaiveDate, hemisphere: Hemisphere, longer: bool) -> bool {
-    (3..=if longer { 8 } else { 7 }).contains(&northern_month(date, hemisphere))
-}
-
-/// True in the best stretch: May and June (November and December in the south).
-#[must_use]
-pub fn best(date: NaiveDate, hemisphere: Hemisphere) -> bool {
-    (5..=6).contains(&northern_month(date, hemisphere))
+pub fn best(date: NaiveDate, hemisphere: Hemisphere, c: &Constants) -> bool {
+    c.envelope_best.hold(date.month(), hemisphere)
 }
 
 /// `test_first` inside, `unknown` outside ("does not slip, as a rule").
 #[must_use]
-pub fn verdict(date: NaiveDate, hemisphere: Hemisphere, longer: bool) -> Verdict {
-    if inside(date, hemisphere, longer) {
+pub fn verdict(date: NaiveDate, hemisphere: Hemisphere, longer: bool, c: &Constants) -> Verdict {
+    if inside(date, hemisphere, longer, c) {
         Verdict::TestFirst
     } else {
         Verdict::Unknown

@@ -184,7 +184,7 @@ impl Season<'_> {
             Kind::NotTimed => 0.0,
             Kind::AnyGrowingMonth { .. } => self.c.p_envelope,
             Kind::Envelope { hemisphere, longer } => {
-                if envelope::inside(day, hemisphere, longer) {
+                if envelope::inside(day, hemisphere, longer, self.c) {
                     self.c.p_envelope
                 } else {
                     0.0
@@ -200,7 +200,9 @@ impl Season<'_> {
         match self.kind {
             Kind::NotTimed => Verdict::Unknown,
             Kind::AnyGrowingMonth { .. } => Verdict::TestFirst,
-            Kind::Envelope { hemisphere, longer } => envelope::verdict(day, hemisphere, longer),
+            Kind::Envelope { hemisphere, longer } => {
+                envelope::verdict(day, hemisphere, longer, self.c)
+            }
             Kind::Dated { .. } => self.marked(day).map_or(Verdict::Unknown, |(marks, day)| {
                 let side = if marks.opening(day) {
                     Side::Opening
@@ -240,7 +242,7 @@ impl Season<'_> {
         match self.kind {
             Kind::NotTimed => false,
             Kind::Envelope { hemisphere, .. } | Kind::AnyGrowingMonth { hemisphere } => {
-                envelope::best(day, hemisphere)
+                envelope::best(day, hemisphere, self.c)
             }
             Kind::Dated { .. } => self.verdict(day) == Verdict::Best,
         }

@@ -173,7 +173,7 @@ impl Season<'_> {
     /// As [`Season::is_open`], but "any growing month" is looked for in the envelope's months.
     fn in_stretch(&self, day: NaiveDate) -> bool {
         match self.envelope_hemisphere() {
-            Some((hemisphere, longer)) => envelope::inside(day, hemisphere, longer),
+            Some((hemisphere, longer)) => envelope::inside(day, hemisphere, longer, self.c),
             None => self.is_open(day),
         }
     }
