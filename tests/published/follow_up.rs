@@ -6,6 +6,7 @@ use calc::models::calibrate::{NoRate, Rate, update};
 use calc::models::effort::Three;
 use calc::models::height_aid::{NoHeight, by_angles, by_shadow, by_stick};
 use calc::models::{habitat, visits};
+use calc::terms::place::Hemisphere;
 use chrono::NaiveDate;
 
 fn three(text: &str) -> Three {
@@ -179,8 +180,22 @@ fn day(year: i32, month: u32, day: u32) -> NaiveDate {
 fn a_full_crown_fails_in_season_3_and_death_waits_for_the_second_autumn() {
     let question = crate::support::question(&tree("Norway maple", "12 in"));
     let ringed = day(2027, 6, 10);
-    let plan = visits::plan(question.tree.species, question.place.hemisphere(), ringed);
-    let at = |on: NaiveDate, seen: &[Seen]| advise(ringed, on, &plan, seen, false);
+    let plan = visits::plan(
+        &reference().constants.visits,
+        question.tree.species,
+        question.place.hemisphere(),
+        ringed,
+    );
+    let at = |on: NaiveDate, seen: &[Seen]| {
+        advise(
+            &reference().constants.visits,
+            ringed,
+            on,
+            &plan,
+            seen,
+            Hemisphere::North,
+        )
+    };
     assert_eq!(
         at(day(2027, 9, 1), &[Seen::CrownFull])
             .expect("advice")

@@ -7,6 +7,7 @@ use calc::models::season::Local;
 use calc::models::visits::VisitKind;
 use calc::terms::day::iso;
 use calc::terms::method::{Level, Method};
+use calc::terms::place::Hemisphere;
 use calc::timing::{Station, Verdict};
 use chrono::{Datelike, NaiveDate};
 use serde_json::{Value, json};
@@ -171,7 +172,15 @@ fn sprouts_below_the_ring_come_off_in_the_second_year_too() {
     assert_eq!(second.len(), 3, "late spring, midsummer, early autumn");
     assert!(second.iter().all(|visit| visit.from.year() == 2028));
     let day = NaiveDate::from_ymd_opt(2028, 7, 10).expect("a day");
-    let advice = advise(advised, day, &answer.visits, &[Seen::Sprouts], false).expect("advice");
+    let advice = advise(
+        &reference().constants.visits,
+        advised,
+        day,
+        &answer.visits,
+        &[Seen::Sprouts],
+        Hemisphere::North,
+    )
+    .expect("advice");
     assert!(advice.acts.contains(&Act::TakeSprouts));
 }
 
@@ -180,7 +189,15 @@ fn new_bark_across_the_ring_comes_off_and_is_looked_at_again_within_six_weeks() 
     let answer = ask(&tree("Norway maple", "14"));
     let ringed = answer.advised_day.expect("a day");
     let day = NaiveDate::from_ymd_opt(2027, 7, 1).expect("a day");
-    let advice = advise(ringed, day, &answer.visits, &[Seen::Bridge], false).expect("advice");
+    let advice = advise(
+        &reference().constants.visits,
+        ringed,
+        day,
+        &answer.visits,
+        &[Seen::Bridge],
+        Hemisphere::North,
+    )
+    .expect("advice");
     assert!(advice.acts.contains(&Act::ReopenBridge));
     let back = advice.come_back.expect("a day");
     assert!((1..=42).contains(&(back - day).num_days()), "{}", iso(back));
@@ -192,9 +209,16 @@ fn a_full_crown_in_the_first_summer_is_no_failure_and_in_the_third_it_is() {
     let ringed = answer.advised_day.expect("a day");
     let judged = |year: i32| {
         let day = NaiveDate::from_ymd_opt(year, 7, 10).expect("a day");
-        advise(ringed, day, &answer.visits, &[Seen::CrownFull], false)
-            .expect("advice")
-            .judged
+        advise(
+            &reference().constants.visits,
+            ringed,
+            day,
+            &answer.visits,
+            &[Seen::CrownFull],
+            Hemisphere::North,
+        )
+        .expect("advice")
+        .judged
     };
     assert_eq!(judged(2027), RingJudged::TooSoon);
     assert_eq!(judged(2028), RingJudged::TooSoon);

@@ -87,6 +87,8 @@ constants! {
         pub effort: crate::models::effort::EffortConstants,
         /// Methods.
         pub method: crate::models::method::MethodConstants,
+        /// Visits.
+        pub visits: crate::models::visits::VisitConstants,
         /// Cautions.
         pub cautions: crate::models::cautions::CautionConstants,
         /// What the answer decides by.

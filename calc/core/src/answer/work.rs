@@ -14,7 +14,6 @@ use crate::models::visits::{Visit, VisitKind};
 use crate::question::VisitAt;
 use crate::terms::cite::Cite;
 use crate::terms::method::Method;
-use crate::terms::place::Hemisphere;
 use crate::terms::quantity::inches;
 use crate::terms::small::sort::sort;
 use crate::terms::species::{Group, Vigor};
@@ -44,7 +43,12 @@ pub fn minutes(scene: &Scene<'_>, stems: &[StemAnswer], day: NaiveDate) -> Optio
     let effort = effort::minutes(constants, question.tree.limbs, &question.pace, &work, slip)?;
     let visit = constants.visit;
     let once = |share: f64, minutes: f64| share * (minutes - effort.walk_min) + effort.walk_min;
-    let plan = visits::plan(question.tree.species, question.place.hemisphere(), day);
+    let plan = visits::plan(
+        &scene.reference.constants.visits,
+        question.tree.species,
+        question.place.hemisphere(),
+        day,
+    );
     let long = |seasons: u8| {
         let visits = plan
             .iter()
@@ -110,11 +114,17 @@ pub fn visit(scene: &Scene<'_>, stops: bool, advised: Option<NaiveDate>) -> Opti
         answer.why_not = Some(NoAdvice::NoRing);
         return Some(answer);
     };
-    let plan = visits::plan(question.tree.species, question.place.hemisphere(), ringed);
+    let plan = visits::plan(
+        &scene.reference.constants.visits,
+        question.tree.species,
+        question.place.hemisphere(),
+        ringed,
+    );
     answer.day = on(asked.at, &plan);
-    let south = question.place.hemisphere() == Hemisphere::South;
+    let constants = &scene.reference.constants.visits;
+    let hemisphere = question.place.hemisphere();
     let advice = match answer.day {
-        Some(day) => advise(ringed, day, &plan, &asked.seen, south),
+        Some(day) => advise(constants, ringed, day, &plan, &asked.seen, hemisphere),
         None => Err(NoAdvice::NoSuchVisit),
     };
     match advice {
@@ -148,6 +158,7 @@ pub fn visits_of(scene: &Scene<'_>, method: Method, day: NaiveDate) -> Vec<Visit
         return Vec::new();
     }
     let mut plan = visits::plan(
+        &scene.reference.constants.visits,
         scene.question.tree.species,
         scene.question.place.hemisphere(),
         day,

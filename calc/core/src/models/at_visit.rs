@@ -1,7 +1,8 @@
 //! At a visit: from what is seen to what to do now, when to come back, and whether the ring failed.
 //! Built from the intervals and findings of the response notes (E); the joining of them is our own assumption.
 
-use crate::models::visits::{Visit, VisitKind, season_on};
+use crate::models::visits::{Visit, VisitConstants, VisitKind, season_on};
+use crate::terms::place::Hemisphere;
 use crate::terms::words::words;
 use chrono::{Datelike, NaiveDate};
 use serde::Serialize;
@@ -121,20 +122,18 @@ words! {
     }
 }
 
-/// Season after the ring from which a living crown means failure.
-const FAILS_FROM: u8 = 3;
-
-/// Advice for a visit on `day` to a tree ringed on `ringed`, whose visits are `plan`; `south` of the equator the
-/// seasons are turned over.
+/// Advice for a visit on `day` to a tree ringed on `ringed`, whose visits are `plan`; in the south the seasons are
+/// turned over.
 ///
 /// # Errors
 /// [`NoAdvice`] says why there is none.
 pub fn advise(
+    constants: &VisitConstants,
     ringed: NaiveDate,
     day: NaiveDate,
     plan: &[Visit],
     seen: &[Seen],
-    south: bool,
+    hemisphere: Hemisphere,
 ) -> Result<Advice, NoAdvice> {
     if day < ringed {
         return Err(NoAdvice::BeforeTheRing);
@@ -146,16 +145,17 @@ pub fn advise(
     {
         return Err(NoAdvice::Contradiction);
     }
-    let season = season_on(ringed, day, south);
-    let autumn = if south { 3..=5 } else { 9..=11 };
-    let second_autumn = season > 2 || (season == 2 && autumn.contains(&day.month()));
+    let season = season_on(constants, ringed, day, hemisphere);
+    let autumn = constants.autumn.hold(day.month(), hemisphere);
+    let second_autumn = season > 2 || (season == 2 && autumn);
+    let may_fail = f64::from(season) >= constants.fails_from_season;
     let judged = if has(Seen::CrownBare) && second_autumn {
         RingJudged::Dead
-    } else if has(Seen::CrownFull) && season >= FAILS_FROM {
+    } else if has(Seen::CrownFull) && may_fail {
         RingJudged::Failed
     } else if has(Seen::CrownThin) {
         RingJudged::Working
-    } else if season >= FAILS_FROM && !crowns.iter().any(|crown| has(*crown)) {
+    } else if may_fail && !crowns.iter().any(|crown| has(*crown)) {
         RingJudged::LookAtCrown
     } else {
         RingJudged::TooSoon
@@ -180,15 +180,20 @@ pub fn advise(
         acts.push(Act::Wait);
     }
     Ok(Advice {
-        come_back: come_back(day, plan, has(Seen::Bridge)),
+        come_back: come_back(constants, day, plan, has(Seen::Bridge)),
         acts,
         judged,
     })
 }
 
-/// The next visit of the plan; two to six weeks where a bridge was opened again.
-fn come_back(day: NaiveDate, plan: &[Visit], bridge: bool) -> Option<NaiveDate> {
-    let weeks = day.checked_add_days(chrono::Days::new(42));
+/// The next visit of the plan; sooner where a bridge was opened again.
+fn come_back(
+    constants: &VisitConstants,
+    day: NaiveDate,
+    plan: &[Visit],
+    bridge: bool,
+) -> Option<NaiveDate> {
+    let weeks = day.checked_add_days(chrono::Days::new(constants.recheck_to_days as u64));
     let next = plan
         .iter()
         .filter(|visit| visit.from > day)

@@ -1,5 +1,7 @@
 //! Visits after the ring: when to come back, and what for.
 
+use crate::terms::constants::constants;
+use crate::terms::months::Months;
 use crate::terms::place::Hemisphere;
 use crate::terms::species::{Species, Suitability};
 use crate::terms::words::words;
@@ -38,28 +40,57 @@ pub struct Visit {
     pub season: u8,
 }
 
-/// Days after the ring of the first look, the same for every tree.
-const RECHECK: (u64, u64) = (14, 42);
-/// Months, northern: end of season, late spring, midsummer, early autumn.
-const END_OF_SEASON: (u32, u32) = (9, 10);
-const ROUNDS: [(u32, u32); 3] = [(5, 5), (7, 7), (9, 9)];
+constants! {
+    /// Constants of the visits; content/rules/constants.csv says where each comes from. Months are those of the north.
+    pub struct VisitConstants {
+        /// First day after the ring of the first look, the same for every tree.
+        pub recheck_from_days: f64,
+        /// Its last day; also when a bridge that was opened again is looked at.
+        pub recheck_to_days: f64,
+        /// The end of the first season.
+        pub end_of_season: Months,
+        /// Month of a visit in a later season: late spring.
+        pub late_spring: f64,
+        /// The same: midsummer.
+        pub midsummer: f64,
+        /// The same: early autumn.
+        pub early_autumn: f64,
+        /// The month with which a season begins.
+        pub season_from: f64,
+        /// A ring after this day of its month belongs to the next season.
+        pub turn_month: f64,
+        /// That day.
+        pub turn_day: f64,
+        /// Months in which a bare crown is no longer that of the season past.
+        pub autumn: Months,
+        /// Season after the ring from which a living crown means failure.
+        pub fails_from_season: f64,
+    }
+}
 
 /// The visits after a ring on `day`. The season of ringing is this one if it is done before midsummer,
 /// else the next; months are turned over in the south. Assumption, from the intervals of the response notes.
 #[must_use]
-pub fn plan(species: &Species, hemisphere: Hemisphere, day: NaiveDate) -> Vec<Visit> {
-    let south = hemisphere == Hemisphere::South;
-    let later = |days: u64| day.checked_add_days(Days::new(days)).unwrap_or(day);
+pub fn plan(
+    constants: &VisitConstants,
+    species: &Species,
+    hemisphere: Hemisphere,
+    day: NaiveDate,
+) -> Vec<Visit> {
+    let later = |days: f64| day.checked_add_days(Days::new(days as u64)).unwrap_or(day);
     let mut visits = vec![Visit {
         kind: VisitKind::Recheck,
-        from: later(RECHECK.0),
-        to: later(RECHECK.1),
+        from: later(constants.recheck_from_days),
+        to: later(constants.recheck_to_days),
         season: 1,
     }];
-    let first = first_spring(day, south);
-    let span = |season: i32, months: (u32, u32)| {
+    let first = first_spring(constants, day, hemisphere);
+    let span = |season: i32, months: Months| {
         let year = first + season - 1;
-        (start(year, months.0, south), end(year, months.1, south))
+        (
+            start(year, months.from as u32, hemisphere),
+            end(year, months.to as u32, hemisphere),
+        )
     };
     let mut push = |kind, season: i32, months| {
         let (from, to) = span(season, months);
@@ -73,50 +104,68 @@ pub fn plan(species: &Species, hemisphere: Hemisphere, day: NaiveDate) -> Vec<Vi
             });
         }
     };
-    push(VisitKind::EndOfSeason, 1, END_OF_SEASON);
-    for round in ROUNDS {
+    let midsummer = Months::one(constants.midsummer);
+    let rounds = [
+        Months::one(constants.late_spring),
+        midsummer,
+        Months::one(constants.early_autumn),
+    ];
+    push(VisitKind::EndOfSeason, 1, constants.end_of_season);
+    for round in rounds {
         push(VisitKind::Sprouts, 2, round);
     }
     let once = species.suitability == Suitability::Suitable;
     if once {
-        push(VisitKind::Sprouts, 3, ROUNDS[1]);
+        push(VisitKind::Sprouts, 3, midsummer);
     } else {
-        for round in ROUNDS {
+        for round in rounds {
             push(VisitKind::Sprouts, 3, round);
         }
     }
-    push(VisitKind::Yearly, 4, ROUNDS[1]);
+    push(VisitKind::Yearly, 4, midsummer);
     visits
 }
 
+/// Months by which the south is behind; a month of the north and these make the month of the south.
+const HALF_YEAR: u32 = 6;
+
 /// The year whose spring begins season 1: done after midsummer it is the next.
-fn first_spring(day: NaiveDate, south: bool) -> i32 {
-    let past = if south {
-        // The southern midsummer is the turn of the year.
-        (day.month(), day.day()) >= (12, 22)
-    } else {
-        (day.month(), day.day()) >= (6, 22)
-    };
+fn first_spring(constants: &VisitConstants, day: NaiveDate, hemisphere: Hemisphere) -> i32 {
+    // The southern midsummer is the turn of the year.
+    let month = constants.turn_month as u32 + behind(hemisphere);
+    let past = (day.month(), day.day()) >= (month, constants.turn_day as u32);
     day.year() + i32::from(past)
 }
 
-/// Which growing season after the ring a day lies in, from 1: it begins with April in the north, October in the
-/// south, and what lies before belongs to the season past.
+/// Which growing season after the ring a day lies in, from 1: it begins in spring, and what lies before belongs to the
+/// season past.
 #[must_use]
-pub fn season_on(ringed: NaiveDate, day: NaiveDate, south: bool) -> u8 {
-    let opens = if south { 10 } else { 4 };
+pub fn season_on(
+    constants: &VisitConstants,
+    ringed: NaiveDate,
+    day: NaiveDate,
+    hemisphere: Hemisphere,
+) -> u8 {
+    let opens = constants.season_from as u32 + behind(hemisphere);
     let year = day.year() - i32::from(day.month() < opens);
-    (year - first_spring(ringed, south) + 1).clamp(1, 9) as u8
+    (year - first_spring(constants, ringed, hemisphere) + 1).clamp(1, 9) as u8
+}
+
+const fn behind(hemisphere: Hemisphere) -> u32 {
+    match hemisphere {
+        Hemisphere::North => 0,
+        Hemisphere::South => HALF_YEAR,
+    }
 }
 
 /// First day of a northern month, half a year on in the south (so the southern season runs into the next year).
-fn start(year: i32, month: u32, south: bool) -> NaiveDate {
-    let (year, month) = turned(year, month, south);
+fn start(year: i32, month: u32, hemisphere: Hemisphere) -> NaiveDate {
+    let (year, month) = turned(year, month, hemisphere);
     NaiveDate::from_ymd_opt(year, month, 1).unwrap_or_default()
 }
 
-fn end(year: i32, month: u32, south: bool) -> NaiveDate {
-    let (year, month) = turned(year, month, south);
+fn end(year: i32, month: u32, hemisphere: Hemisphere) -> NaiveDate {
+    let (year, month) = turned(year, month, hemisphere);
     let (next_year, next) = if month == 12 {
         (year + 1, 1)
     } else {
@@ -127,12 +176,11 @@ fn end(year: i32, month: u32, south: bool) -> NaiveDate {
         .unwrap_or_default()
 }
 
-fn turned(year: i32, month: u32, south: bool) -> (i32, u32) {
-    if !south {
-        (year, month)
-    } else if month <= 6 {
-        (year, month + 6)
+fn turned(year: i32, month: u32, hemisphere: Hemisphere) -> (i32, u32) {
+    let month = month + behind(hemisphere);
+    if month > 12 {
+        (year + 1, month - 12)
     } else {
-        (year + 1, month - 6)
+        (year, month)
     }
 }

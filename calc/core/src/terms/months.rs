@@ -29,6 +29,15 @@ impl Months {
         to: 12.0,
     };
 
+    /// One of them.
+    #[must_use]
+    pub const fn one(month: f64) -> Self {
+        Self {
+            from: month,
+            to: month,
+        }
+    }
+
     /// Whether a month of a hemisphere is one of them.
     #[must_use]
     pub fn hold(&self, month: u32, hemisphere: Hemisphere) -> bool {

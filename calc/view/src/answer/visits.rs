@@ -10,7 +10,6 @@ use calc::models::at_visit::{Seen, advise};
 use calc::models::visits::Visit;
 use calc::question::VisitAt;
 use calc::terms::method::Method;
-use calc::terms::place::Hemisphere;
 use chrono::{Datelike, NaiveDate};
 
 /// The day that stands for a visit in a drawing.
@@ -166,12 +165,13 @@ fn at_a_visit(out: &mut Page<'_>, cx: &Region<'_>) {
     ) else {
         return;
     };
-    let south = cx.say.question.place.hemisphere() == Hemisphere::South;
+    let constants = &cx.say.reference.constants.visits;
+    let hemisphere = cx.say.question.place.hemisphere();
     folded_table(out, "", w::AT_A_VISIT, &w::HEAD_VISIT);
     for seen in &w::SEEN {
         let mut acts: Vec<&str> = Vec::new();
         let mut judged = |visit: &Visit| {
-            let advice = advise(ringed, visit.to, plan, &[*seen], south).ok()?;
+            let advice = advise(constants, ringed, visit.to, plan, &[*seen], hemisphere).ok()?;
             for act in &advice.acts {
                 let word = w::act_now(*act);
                 if !acts.contains(&word) {
