@@ -5,7 +5,6 @@ pub(crate) mod attributes;
 mod events;
 pub(crate) mod kept;
 pub(crate) mod objects;
-mod parts;
 mod properties;
 mod question;
 pub(crate) mod settings;

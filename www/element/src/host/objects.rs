@@ -1,6 +1,5 @@
 //! Objects in and out.
 
-use super::parts::Part;
 use super::question;
 use crate::device::today;
 use crate::fetched;
@@ -28,25 +27,25 @@ pub(crate) fn answer(question: &JsValue) -> JsValue {
     }
     let reference = calc_data::reference();
     match read(reference, &typed) {
-        Ok(question) => to_js(&Part::of(&calc::answer::answer(
+        Ok(question) => to_js(&calc::answer::answer(
             reference,
             &question,
             &fetched::local(&question),
-        ))),
+        )),
         Err(problems) => problems_object(&problems),
     }
 }
 
-/// A part of the interface as plain objects.
-fn to_js(part: &Part) -> JsValue {
-    // Numbers stay numbers and what is missing is null, as JSON has it.
-    part.serialize(&Serializer::json_compatible())
+/// An answer as plain objects: numbers stay numbers and what is missing is null, as JSON has it.
+fn to_js(answer: &Answer) -> JsValue {
+    answer
+        .serialize(&Serializer::json_compatible())
         .unwrap_or(JsValue::NULL)
 }
 
 /// The answer of a question that can be answered.
 pub(crate) fn answer_object(answer: &Answer) -> JsValue {
-    let object = to_js(&Part::of(answer));
+    let object = to_js(answer);
     freeze(&object);
     object
 }
@@ -88,5 +87,5 @@ pub(crate) fn set(object: &Object, key: &str, value: &JsValue) {
 
 /// A question without what was left out of it.
 pub(crate) fn question_object(mut typed: Typed) -> JsValue {
-    to_js(&question::part(&mut typed))
+    question::object(&mut typed).into()
 }

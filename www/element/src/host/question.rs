@@ -1,7 +1,7 @@
 //! A question out of an object, and into one. It is read by hand, since the derived reader passes over keys that it does
 //! not know when it comes from objects, and costs five times the bytes.
 
-use super::parts::Part;
+use super::objects::set;
 use calc::models::calibrate::Rate;
 use calc::question::{Code, Problem, Record, Slot, Text, Typed, slot_of};
 use js_sys::{Array, Object, Reflect};
@@ -111,31 +111,30 @@ fn fill(slot: Slot<'_>, value: &JsValue) -> Result<(), Wrong> {
 }
 
 /// A record as an object has it, without what is nothing, false or an empty list: all the same as left out.
-pub(crate) fn part(record: &mut dyn Record) -> Part {
-    let mut entries = Vec::new();
+pub(crate) fn object(record: &mut dyn Record) -> Object {
+    let object = Object::new();
     for (at, key) in record.keys().iter().enumerate() {
-        let part = record.at(at).and_then(held);
-        entries.extend(part.map(|part| (key.name, part)));
+        if let Some(value) = record.at(at).and_then(held) {
+            set(&object, key.name, &value);
+        }
     }
-    Part::Record(entries)
+    object
 }
 
-fn held(slot: Slot<'_>) -> Option<Part> {
-    let text = |text: &Text| Part::Text(text.0.clone());
-    let entries: Vec<_> = match slot {
+fn held(slot: Slot<'_>) -> Option<JsValue> {
+    let text = |text: &Text| JsValue::from_str(&text.0);
+    let list: Array = match slot {
         Slot::Text(from) => return from.as_ref().map(text),
-        Slot::Held(from) => return from.then_some(Part::Held(true)),
-        Slot::Number(from) => return Some(Part::Number((*from).into())),
-        Slot::MaybeNumber(from) => return from.map(|number| Part::Number(number.into())),
-        Slot::Float(from) => return Some(Part::Number(*from)),
-        Slot::Rate(from) => return Some(part(from.as_mut()?)),
-        Slot::Record(from) => return Some(part(from.there()?)),
-        Slot::Texts(from) => from.iter().map(|it| ("", text(it))).collect(),
-        Slot::Records(from) => (0..)
-            .map_while(|at| Some(("", part(from.nth(at)?))))
-            .collect(),
+        Slot::Held(from) => return from.then_some(JsValue::TRUE),
+        Slot::Number(from) => return Some((*from).into()),
+        Slot::MaybeNumber(from) => return from.map(JsValue::from),
+        Slot::Float(from) => return Some((*from).into()),
+        Slot::Rate(from) => return Some(object(from.as_mut()?).into()),
+        Slot::Record(from) => return Some(object(from.there()?).into()),
+        Slot::Texts(from) => from.iter().map(text).collect(),
+        Slot::Records(from) => (0..).map_while(|at| Some(object(from.nth(at)?))).collect(),
     };
-    (!entries.is_empty()).then_some(Part::List(entries))
+    (list.length() > 0).then(|| list.into())
 }
 
 /// A value as typed: text, or a number written out.
