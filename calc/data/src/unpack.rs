@@ -41,7 +41,6 @@ impl Streams {
     }
 
     /// A small number.
-    #[inline(never)]
     pub fn tag(&mut self) -> usize {
         match self.tags.split_first() {
             Some((tag, rest)) => {
@@ -53,7 +52,6 @@ impl Streams {
     }
 
     /// Digits and their decimals: one division gives the double nearest to the printed number.
-    #[inline(never)]
     fn number(&mut self) -> f64 {
         let tag = self.tag();
         let digits = self.int() as f64;
@@ -66,7 +64,6 @@ impl Streams {
     }
 
     /// 0 is the next text; n is the nth of those before.
-    #[inline(never)]
     fn text(&mut self) -> &'static str {
         let place = self.int() as usize;
         if place > 0 {

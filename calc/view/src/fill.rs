@@ -8,7 +8,6 @@ pub(crate) struct Filled {
 
 impl Filled {
     /// A template, whose gaps are marked by U+0001, up to its first gap.
-    #[inline(never)]
     pub(crate) fn new(template: &'static str) -> Self {
         let mut filled = Self {
             text: String::new(),
@@ -25,19 +24,16 @@ impl Filled {
         self.rest = rest;
     }
 
-    #[inline(never)]
     fn put(&mut self, text: &str) {
         self.text.push_str(text);
         self.piece();
     }
 
-    #[inline(never)]
     fn take(&mut self, text: String) {
         self.put(&text);
     }
 
     /// The whole text.
-    #[inline(never)]
     pub(crate) fn done(self) -> String {
         self.text
     }
@@ -84,7 +80,6 @@ impl<'a, T: AsRef<str> + ?Sized> Gap for &'a T {
 }
 
 /// A template with one gap. Most have one or two, and for each of those one call costs less than a call for each piece.
-#[inline(never)]
 pub(crate) fn one(template: &'static str, gap: impl Piece) -> String {
     let mut filled = Filled::new(template);
     gap.fill(&mut filled);
@@ -92,7 +87,6 @@ pub(crate) fn one(template: &'static str, gap: impl Piece) -> String {
 }
 
 /// A template with two gaps.
-#[inline(never)]
 pub(crate) fn two(template: &'static str, first: impl Piece, second: impl Piece) -> String {
     let mut filled = Filled::new(template);
     first.fill(&mut filled);

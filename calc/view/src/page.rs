@@ -42,27 +42,22 @@ impl<'a> Page<'a> {
         self.sink
     }
     /// As [`Out::open`].
-    #[inline(never)]
     pub fn open(&mut self, tag: &'static str) {
         self.sink.open(tag);
     }
     /// As [`Out::attr`].
-    #[inline(never)]
     pub fn attr(&mut self, key: &'static str, value: &str) {
         self.sink.attr(key, value);
     }
     /// As [`Out::text`].
-    #[inline(never)]
     pub fn text(&mut self, text: impl Wording) {
         self.sink.text(text.as_ref());
     }
     /// As [`Out::close`].
-    #[inline(never)]
     pub fn close(&mut self) {
         self.sink.close();
     }
     /// Opens an element with a class; none where it is empty.
-    #[inline(never)]
     pub fn open_class(&mut self, tag: &'static str, class: &str) {
         self.open(tag);
         if !class.is_empty() {
@@ -70,36 +65,30 @@ impl<'a> Page<'a> {
         }
     }
     /// An element that holds only text.
-    #[inline(never)]
     pub fn leaf(&mut self, tag: &'static str, text: impl Wording) {
         self.open(tag);
         self.text(text);
         self.close();
     }
     /// An element with a class that holds only text.
-    #[inline(never)]
     pub fn leaf_class(&mut self, tag: &'static str, class: &str, text: impl Wording) {
         self.open_class(tag, class);
         self.text(text);
         self.close();
     }
     /// A plain paragraph.
-    #[inline(never)]
     pub fn p(&mut self, text: impl Wording) {
         self.leaf("p", text);
     }
     /// A paragraph with a class.
-    #[inline(never)]
     pub fn p_class(&mut self, class: &str, text: impl Wording) {
         self.leaf_class("p", class, text);
     }
     /// Closes two elements.
-    #[inline(never)]
     pub fn close_two(&mut self) {
         self.close_all(2);
     }
     /// Closes so many elements.
-    #[inline(never)]
     pub fn close_all(&mut self, count: usize) {
         for _ in 0..count {
             self.close();
@@ -143,7 +132,6 @@ impl<'a> Page<'a> {
     }
 
     /// The next cell.
-    #[inline(never)]
     pub fn cell(&mut self, text: impl Wording) {
         self.open_cell();
         self.text(text.as_ref());
@@ -151,7 +139,6 @@ impl<'a> Page<'a> {
     }
 
     /// Two cells, a unit each.
-    #[inline(never)]
     pub fn cells(&mut self, value: Both) {
         self.cell(value.us);
         self.cell(value.metric);

@@ -47,7 +47,6 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
 }
 
 /// A grade of what the answer rests on: name, grade, what to add.
-#[inline(never)]
 fn graded(out: &mut Page<'_>, name: &str, grade: Grade, rest: impl Wording) {
     out.open("div");
     out.leaf("dt", name);

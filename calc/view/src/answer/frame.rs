@@ -83,7 +83,6 @@ pub(super) fn sub(out: &mut Page<'_>, cx: &Region<'_>, text: &str) {
 }
 
 /// A paragraph with a bold lead.
-#[inline(never)]
 pub(super) fn lead(out: &mut Page<'_>, bold: impl Wording, rest: impl Wording) {
     out.open("p");
     out.leaf("b", bold.as_ref());

@@ -176,7 +176,6 @@ pub(crate) fn ring(d: &mut D, x: f64, y: f64, r: f64) {
 }
 
 /// A closed outline through points, enlarged and moved so that their zero lies on (`x`, `y`).
-#[inline(never)]
 pub(crate) fn outline(points: &[[f64; 2]], [x, y]: [f64; 2], enlarged: f64) -> String {
     let mut d = D::default();
     for [dx, dy] in points {

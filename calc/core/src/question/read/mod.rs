@@ -113,7 +113,6 @@ impl Reader {
         reader
     }
 
-    #[inline(never)]
     fn problem(&mut self, field: &str, code: Code, typed: &str) {
         self.problems.push(Problem::new(field, code, typed));
     }
@@ -316,7 +315,6 @@ impl Reader {
 
     /// Which of the words was typed; none when nothing was, or something else, which is a problem.
     /// One reader of words for all fields: each kind of its own would cost bytes in the browser.
-    #[inline(never)]
     fn choice(
         &mut self,
         field: &str,
@@ -342,7 +340,6 @@ impl Reader {
 }
 
 /// What was typed, without space round it; none for nothing.
-#[inline(never)]
 fn given(typed: &Option<Text>) -> Option<&str> {
     let text = typed.as_ref()?.trimmed();
     (!text.is_empty()).then_some(text)
@@ -350,7 +347,6 @@ fn given(typed: &Option<Text>) -> Option<&str> {
 
 /// The path of a field inside an entry of a list: `stems[0].diameter`, or of the entry itself: `signs[0]`.
 /// Put together by hand: the formatter would come into the browser with it.
-#[inline(never)]
 fn entry(list: &str, at: usize, name: &str) -> String {
     let dot = if name.is_empty() { "" } else { "." };
     [list, "[", &fixed(at as f64, 0), "]", dot, name].concat()

@@ -29,7 +29,6 @@ impl Reader {
         }
     }
 
-    #[inline(never)]
     pub(super) fn date(&mut self, field: &str, text: &str) -> Option<chrono::NaiveDate> {
         match read_day(text) {
             Ok(day) => Some(day),

@@ -16,7 +16,6 @@ pub struct Row {
 
 /// Takes a table apart. None where a quote is left open. Rows without anything in them are counted and left out.
 #[must_use]
-#[inline(never)]
 pub fn rows(text: &str) -> Option<Vec<Row>> {
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     let first = text.split('\n').next().unwrap_or("");

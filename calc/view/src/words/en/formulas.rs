@@ -24,13 +24,11 @@ struct Steps(Vec<Made>);
 
 impl Steps {
     /// Adds a step.
-    #[inline(never)]
     fn made(&mut self, how: String, result: String, because: &[Cite]) {
         self.more(how, result, String::new(), because);
     }
 
     /// Adds a step of which more is to be said.
-    #[inline(never)]
     fn more(&mut self, how: String, result: String, rest: String, because: &[Cite]) {
         self.0.push(Made {
             how,

@@ -46,7 +46,6 @@ pub const CHANGE: &str = "Change";
 pub const ALL_SOURCES: &str = "All sources of this answer";
 impl Inputs {
     /// Adds one.
-    #[inline(never)]
     fn told(&mut self, field: &str, value: String) {
         self.0.push(Input {
             label: fields::field(field),
@@ -56,7 +55,6 @@ impl Inputs {
     }
 
     /// Adds one that a word tells, where it was said.
-    #[inline(never)]
     fn said(&mut self, said: bool, field: &str, word: &str) {
         if said {
             self.told(field, word.into());

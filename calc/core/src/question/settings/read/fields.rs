@@ -43,7 +43,6 @@ fn element(path: &str, at: usize) -> String {
 }
 
 impl Reader {
-    #[inline(never)]
     pub(super) fn tell(&mut self, path: &str, what: What) {
         let path = path.chars().take(NAME).collect();
         self.told.push(Told { path, what });

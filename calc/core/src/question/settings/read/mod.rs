@@ -88,7 +88,6 @@ struct Reader {
 }
 
 impl Reader {
-    #[inline(never)]
     fn settings(&mut self, value: &Value, list: Option<&str>) -> Settings {
         let mut settings = Settings::default();
         let Some(top) = self.map(value, "", "") else {
@@ -131,7 +130,6 @@ impl Reader {
         settings
     }
 
-    #[inline(never)]
     fn contact(&mut self, fields: &Fields<'_>) -> Option<Contact> {
         self.need(fields, "kind");
         let kind = self.word(fields, "kind", ContactKind::WORDS);
@@ -154,7 +152,6 @@ impl Reader {
         })
     }
 
-    #[inline(never)]
     fn code(&mut self, fields: &Fields<'_>) -> Option<LocalCode> {
         self.need(fields, "topic");
         let topic = self.word(fields, "topic", CodeTopic::WORDS);
@@ -172,7 +169,6 @@ impl Reader {
     }
 
     /// Only what makes advice more cautious; the rest is refused with its reason.
-    #[inline(never)]
     fn tighten(&mut self, fields: &Fields<'_>, settings: &mut Settings) {
         let key = "min_distance_factor";
         let tighten = &mut settings.tighten;
@@ -200,7 +196,6 @@ impl Reader {
     }
 
     /// Place and region are read as those of a question.
-    #[inline(never)]
     fn place(&mut self, top: &Fields<'_>, settings: &mut Settings) {
         let typed = |fields: &Fields<'_>, key: &str| match fields.get(key)? {
             Value::Text(text) => Some(Text(text.clone())),

@@ -11,7 +11,6 @@ use crate::terms::species::Species;
 const TABLE: usize = 100_000;
 
 impl Reader {
-    #[inline(never)]
     pub(super) fn species(&mut self, top: &Fields<'_>, list: Option<&str>) -> SpeciesList {
         let mut species = SpeciesList::default();
         let Some(fields) = self.object(top, "species") else {
@@ -101,7 +100,6 @@ impl Reader {
     }
 
     /// The table of species: what is wrong is told by column and row.
-    #[inline(never)]
     fn table(&mut self, text: &str, species: &mut SpeciesList) {
         let Some(all) = rows(text) else {
             self.tell("species", What::Quotes);
