@@ -89,6 +89,27 @@ fn the_browser_and_the_command_line_give_the_same_answers_bit_for_bit() {
 
 #[test]
 #[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn a_program_may_leave_out_the_search_for_changes() {
+    let server = Server::of_the_site();
+    let question = QUESTIONS[0];
+    in_browser(async move |browser| {
+        browser.open(&format!("{}method/", server.address)).await?;
+        let script = format!(
+            "import('/v1/slipbark.js').then(({{ answer }}) => {{
+               const [plain, whole, quick] = [answer({question}), answer({question}, {{}}), answer({question}, {{ changes: false }})];
+               const same = (one) => JSON.stringify({{ ...one, changes: null }});
+               done([plain.changes.length > 0, whole.changes.length === plain.changes.length, quick.changes,
+                     same(quick) === same(plain), answer({question}, {{ change: false }}).problems[0].field]);
+             }}).catch((error) => done(String(error)));"
+        );
+        let seen = browser.run_until_done(&script).await?;
+        assert_eq!(seen, json!([true, true, [], true, "options.change"]));
+        browser.expect_quiet().await
+    });
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
 fn a_bad_question_gives_its_problems_and_throws_nothing() {
     let server = Server::of_the_site();
     in_browser(async move |browser| {

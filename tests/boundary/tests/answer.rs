@@ -7,9 +7,13 @@ use js_sys::{Array, JSON, Object, Reflect};
 use serde_json::{Value, json};
 use wasm_bindgen::JsValue;
 use wasm_bindgen_test::{wasm_bindgen_test, wasm_bindgen_test_configure};
-use www_element::calls::answer;
+use www_element::calls;
 
 wasm_bindgen_test_configure!(run_in_browser);
+
+fn answer(question: &JsValue) -> JsValue {
+    calls::answer(question, &JsValue::UNDEFINED)
+}
 
 fn object(json: &Value) -> JsValue {
     JSON::parse(&json.to_string()).expect("it is JSON")
@@ -76,6 +80,37 @@ fn an_answer_has_the_numbers_that_json_has() {
             .as_object()
             .is_some_and(|answer| answer.contains_key("if"))
     );
+}
+
+#[wasm_bindgen_test]
+fn without_changes_all_else_is_the_same() {
+    let question = object(&question());
+    let with = value(&answer(&question));
+    let found = with["changes"].as_array().expect("a list");
+    assert!(!found.is_empty(), "{with}");
+    let ask = |options: Value| value(&calls::answer(&question, &object(&options)));
+    let mut without = ask(json!({"changes": false}));
+    assert_eq!(without["changes"], json!([]));
+    without["changes"] = with["changes"].clone();
+    same("", &without, &with);
+    same("", &ask(json!({"changes": true})), &with);
+    same("", &ask(json!({})), &with);
+}
+
+#[wasm_bindgen_test]
+fn an_option_that_is_not_known_is_named() {
+    let question = object(&question());
+    for (options, field, code) in [
+        (json!({"change": false}), "options.change", "unknown_key"),
+        (json!({"changes": "no"}), "options.changes", "wrong_type"),
+        (json!(false), "options", "wrong_type"),
+        (json!([]), "options", "wrong_type"),
+    ] {
+        let answered = calls::answer(&question, &object(&options));
+        assert_eq!(problems(&answered), one(field, code), "{options}");
+    }
+    let both = calls::answer(&JsValue::NULL, &object(&json!({"change": 1})));
+    assert_eq!(problems(&both).len(), 2);
 }
 
 /// Equal bit for bit: JavaScript writes 120 where the other writes 120.0.

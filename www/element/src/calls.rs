@@ -66,11 +66,13 @@ pub fn towns_failed(country: &str) {
     fetched::towns_failed(country);
 }
 
-/// Answers a question: an object as the schema describes it. Gives the answer, or `{problems}`.
+/// Answers a question: an object as the schema describes it. With the options `{changes: false}` it leaves out the
+/// search for what would change the answer, which takes most of the time: `changes` is empty. Returns the answer, or
+/// `{problems}`.
 #[wasm_bindgen]
 #[must_use]
-pub fn answer(question: &JsValue) -> JsValue {
-    objects::answer(question)
+pub fn answer(question: &JsValue, options: &JsValue) -> JsValue {
+    objects::answer(question, options)
 }
 
 /// Takes the calculator out of its host element; what was typed stays in its shadow root.

@@ -21,7 +21,8 @@ const waiting = new Set();
 
 /** Resolves when answers can be had, or rejects with the reason. */
 export const ready = load();
-export const answer = (question) => engine.answer(question);
+/** Answers a question; `{ changes: false }` leaves out the search for what would change the answer. */
+export const answer = (question, options) => engine.answer(question, options);
 /** What is wrong with a group's settings: `[{ path, message, refuses }]`. */
 export const checkSettings = (settings, list) => engine.check_settings(settings, list);
 export const version = () => engine.version();

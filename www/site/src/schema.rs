@@ -87,8 +87,10 @@ pub fn typescript() -> Result<String> {
         "export type Question = Typed;\n\
          export type Problem = { field: string, code: string, message: string, };\n\
          export type Problems = { problems: Array<Problem>, };\n\
+         /** With `changes: false` the search for what would change the answer is left out, and `changes` is empty. */\n\
+         export type AnswerOptions = { changes?: boolean, };\n\
          /** Answers a question, or gives every problem of a bad one. It never throws. */\n\
-         export function answer(question: Question): Answer | Problems;\n\
+         export function answer(question: Question, options?: AnswerOptions): Answer | Problems;\n\
          /** The version of the calculator. */\n\
          export function version(): string;\n\
          /** The version of the tables behind it. */\n\
@@ -137,6 +139,8 @@ mod tests {
             "an unknown key is a problem"
         );
         assert!(types.contains("export type Answer = "), "{types}");
+        let call = "answer(question: Question, options?: AnswerOptions): Answer | Problems;";
+        assert!(types.contains(call), "{types}");
     }
 
     /// The schema says what the reader reads: the same keys, each told what it is.

@@ -16,22 +16,26 @@ use wasm_bindgen::{JsCast, JsValue};
 const NO_OBJECT: &str =
     "The question can't be read. Give an object, such as {version: 1, species: \"ash\", …}.";
 
-/// Answers a question as an object.
-pub(crate) fn answer(question: &JsValue) -> JsValue {
-    let mut typed = match question::typed(question) {
-        Ok(typed) => typed,
-        Err(problem) => return problems_object(&[problem]),
+/// Answers a question as an object, as the options ask for it.
+pub(crate) fn answer(question: &JsValue, options: &JsValue) -> JsValue {
+    let (mut typed, changes) = match (question::typed(question), question::wants_changes(options)) {
+        (Ok(typed), Ok(changes)) => (typed, changes),
+        (Err(problem), Ok(_)) | (Ok(_), Err(problem)) => return problems_object(&[problem]),
+        (Err(question), Err(options)) => return problems_object(&[question, options]),
     };
     if typed.today.is_none() {
         typed.today = Some(Text(iso(today())));
     }
     let reference = calc_data::reference();
     match read(reference, &typed) {
-        Ok(question) => to_js(&calc::answer::answer(
-            reference,
-            &question,
-            &fetched::local(&question),
-        )),
+        Ok(question) => {
+            let answer = if changes {
+                calc::answer::answer
+            } else {
+                calc::answer::without_changes
+            };
+            to_js(&answer(reference, &question, &fetched::local(&question)))
+        }
         Err(problems) => problems_object(&problems),
     }
 }

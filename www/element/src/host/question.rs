@@ -21,15 +21,33 @@ const REPEATED: usize = 60;
 /// The first key that is not known, or whose value is of a wrong type.
 pub(crate) fn typed(value: &JsValue) -> Result<Typed, Problem> {
     let mut typed = Typed::default();
-    record(value, &mut typed).map_err(|wrong| {
-        let code = if wrong.unknown {
-            Code::UnknownKey
-        } else {
-            Code::WrongType
-        };
-        Problem::new(wrong.path, code, "")
-    })?;
+    record(value, &mut typed).map_err(Wrong::problem)?;
     Ok(typed)
+}
+
+/// Whether the options of a call ask for what would change the answer: `{changes: false}` does not, and none at all do.
+///
+/// # Errors
+/// A key that is not known, or a value of a wrong type: its path begins with `options`.
+pub(crate) fn wants_changes(options: &JsValue) -> Result<bool, Problem> {
+    let mut changes = true;
+    let keys = if options.is_null() || options.is_undefined() {
+        Array::new()
+    } else {
+        Object::keys(plain(options).map_err(|wrong| wrong.under("options").problem())?)
+    };
+    for key in keys.iter() {
+        let name = key.as_string().unwrap_or_default();
+        let value = Reflect::get(options, &key).unwrap_or(JsValue::UNDEFINED);
+        let read = match (&*name, value.as_bool()) {
+            ("changes", Some(wanted)) => Ok(wanted),
+            ("changes", None) if value.is_undefined() => Ok(true),
+            ("changes", None) => Err(Wrong::kind().under(&name)),
+            _ => Err(Wrong::unknown(&name)),
+        };
+        changes = read.map_err(|wrong| wrong.under("options").problem())?;
+    }
+    Ok(changes)
 }
 
 /// What is wrong, and where.
@@ -46,6 +64,22 @@ impl Wrong {
         }
     }
 
+    fn unknown(key: &str) -> Self {
+        Self {
+            path: key.chars().take(REPEATED).collect(),
+            unknown: true,
+        }
+    }
+
+    fn problem(self) -> Problem {
+        let code = if self.unknown {
+            Code::UnknownKey
+        } else {
+            Code::WrongType
+        };
+        Problem::new(self.path, code, "")
+    }
+
     /// The same, seen from outside: `stems` or `[0]` before the path.
     fn under(mut self, key: &str) -> Self {
         let joint = if self.path.is_empty() || self.path.starts_with('[') {
@@ -58,21 +92,22 @@ impl Wrong {
     }
 }
 
+/// An object with keys of its own: no list and no function.
+fn plain(value: &JsValue) -> Result<&Object, Wrong> {
+    if value.is_object() && !value.is_function() && !Array::is_array(value) {
+        Ok(value.unchecked_ref())
+    } else {
+        Err(Wrong::kind())
+    }
+}
+
 /// Fills a record from an object, key by key. What is null or undefined is left out.
 fn record(value: &JsValue, into: &mut dyn Record) -> Result<(), Wrong> {
-    let plain = value.is_object() && !value.is_function() && !Array::is_array(value);
-    if !plain {
-        return Err(Wrong::kind());
-    }
-    let object: &Object = value.unchecked_ref();
-    for key in Object::keys(object).iter() {
+    for key in Object::keys(plain(value)?).iter() {
         let name = key.as_string().unwrap_or_default();
-        let inner = Reflect::get(object, &key).unwrap_or(JsValue::UNDEFINED);
+        let inner = Reflect::get(value, &key).unwrap_or(JsValue::UNDEFINED);
         let Some(slot) = slot_of(into, &name) else {
-            return Err(Wrong {
-                path: name.chars().take(REPEATED).collect(),
-                unknown: true,
-            });
+            return Err(Wrong::unknown(&name));
         };
         if !(inner.is_null() || inner.is_undefined()) {
             fill(slot, &inner).map_err(|wrong| wrong.under(&name))?;
