@@ -1,7 +1,7 @@
 //! Everything that hangs on the decision: stems, minutes, visits, outlook, habitat, cautions.
 
 use super::decide::Decision;
-use super::scene::{Scene, level};
+use super::facts::{Facts, level};
 use super::{open, season_lines, sources, work};
 use crate::answer::{Answer, Conditional, GroupAnswer, Near, Outcome, SpeciesLine, StemAnswer};
 use crate::models::cautions;
@@ -15,9 +15,9 @@ use crate::timing::closed_months::{self, Topic};
 use chrono::NaiveDate;
 
 /// Everything else, for the day that was decided.
-pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) -> Answer {
-    let reference = scene.reference;
-    let question = scene.question;
+pub fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Decision) -> Answer {
+    let reference = facts.reference;
+    let question = facts.question;
     let stem = question.tree.largest();
     let day = decision.day;
     let asked = match question.day {
@@ -25,19 +25,19 @@ pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) 
         Day::Year { .. } => None,
     };
     let stops = decision.outcome == Outcome::Professional;
-    let case = open::otherwise(scene, stem, day, &decision.open);
-    let methods = scene.judge(&case);
-    let stems = stem_answers(scene, day, &decision.open);
-    let ring_open = !stops && level(&scene.levels(&case), Method::BarkRing) <= Level::Possible;
+    let case = open::otherwise(facts, stem, day, &decision.open);
+    let methods = facts.judge(&case);
+    let stems = stem_answers(facts, day, &decision.open);
+    let ring_open = !stops && level(&facts.levels(&case), Method::BarkRing) <= Level::Possible;
     let effort = (ring_open || decision.headline == Method::BarkRing)
-        .then(|| work::minutes(scene, &stems, day))
+        .then(|| work::minutes(facts, &stems, day))
         .flatten();
     let visits = if stops {
         Vec::new()
     } else {
-        work::visits_of(scene, decision.headline, day)
+        work::visits_of(facts, decision.headline, day)
     };
-    let rules = season_lines::rules(scene, asked, day);
+    let rules = season_lines::rules(facts, asked, day);
     let days: Vec<NaiveDate> = [asked, Some(day)].into_iter().flatten().collect();
     let cautions = cautions::judge(
         reference.cautions,
@@ -45,15 +45,15 @@ pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) 
             tree: &question.tree,
             hemisphere: question.place.hemisphere(),
             region: question.region.as_deref(),
-            reach: &scene.reach,
+            reach: &facts.reach,
             methods: &methods,
             headline: decision.headline,
             stopped: stops,
             days: &days,
-            oak_wilt: days.iter().any(|day| scene.oak_closed(*day)),
-            ash_borer: scene.ash_borer(),
+            oak_wilt: days.iter().any(|day| facts.oak_closed(*day)),
+            ash_borer: facts.ash_borer(),
             elm_beetles: closed_months::cautious(reference.restrictions, Topic::Elm),
-            pine_beetles: scene.pine_beetles,
+            pine_beetles: facts.pine_beetles,
             constants: &reference.constants.cautions,
         },
     );
@@ -84,20 +84,20 @@ pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) 
             question.tree.setting,
             stand::combined_mm(question.tree.stems.iter().map(|stem| stem.dbh.mm())),
         ),
-        timing: season_lines::timing(scene, asked, day),
+        timing: season_lines::timing(facts, asked, day),
         asked_day: asked,
         advised_day: Some(day),
-        asked_verdict: asked.map(|day| scene.season.verdict(day)),
-        asked_probability: asked.and_then(|day| scene.season.probability(day)),
+        asked_verdict: asked.map(|day| facts.season.verdict(day)),
+        asked_probability: asked.and_then(|day| facts.season.probability(day)),
         visit: work::visit(
-            scene,
+            facts,
             stops,
             (decision.headline == Method::BarkRing).then_some(day),
         ),
         work: if stops {
             Vec::new()
         } else {
-            work::of_methods(scene, effort.as_ref(), day)
+            work::of_methods(facts, effort.as_ref(), day)
         },
         effort,
         visits,
@@ -127,14 +127,14 @@ pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) 
         methods,
         stems,
         height,
-        reach: scene.reach.clone(),
+        reach: facts.reach.clone(),
         rules,
         cautions,
         conditional: None,
         next_line: decision.next_line,
         also: decision.also.clone(),
         near_limit,
-        group: group(scene, decision),
+        group: group(facts, decision),
         changes: Vec::new(),
         sources: Vec::new(),
     };
@@ -143,9 +143,9 @@ pub fn assemble(scene: &Scene<'_>, height: height::Height, decision: &Decision) 
 }
 
 /// What the group asked for, where it asked for anything.
-fn group(scene: &Scene<'_>, decision: &Decision) -> Option<GroupAnswer> {
-    let name = scene.question.group.clone()?;
-    let tighten = scene.question.tree.tighten;
+fn group(facts: &Facts<'_>, decision: &Decision) -> Option<GroupAnswer> {
+    let name = facts.question.group.clone()?;
+    let tighten = facts.question.tree.tighten;
     (tighten != Tighten::default()).then(|| GroupAnswer {
         name,
         distance_factor: tighten.distance_factor,
@@ -155,8 +155,8 @@ fn group(scene: &Scene<'_>, decision: &Decision) -> Option<GroupAnswer> {
     })
 }
 
-fn stem_answers(scene: &Scene<'_>, day: NaiveDate, open: &[Conditional]) -> Vec<StemAnswer> {
-    let question = scene.question;
+fn stem_answers(facts: &Facts<'_>, day: NaiveDate, open: &[Conditional]) -> Vec<StemAnswer> {
+    let question = facts.question;
     let spared = question.tree.spared();
     question
         .tree
@@ -172,21 +172,21 @@ fn stem_answers(scene: &Scene<'_>, day: NaiveDate, open: &[Conditional]) -> Vec<
                 .filter(|_| !dead && !is_spared)
                 .and_then(|bark| {
                     ring::width(
-                        &scene.reference.constants.ring,
+                        &facts.reference.constants.ring,
                         &question.tree,
                         stem,
                         bark.mm,
                     )
                 });
-            let case = open::otherwise(scene, stem, day, open);
+            let case = open::otherwise(facts, stem, day, open);
             StemAnswer {
                 dbh_mm: stem.dbh.mm(),
                 inside_bark_mm: bark
                     .as_ref()
                     .map(|bark| bark::inside_mm(stem.dbh.mm(), bark.mm)),
                 live_share: stem.live_share,
-                headline_method: scene.head(&scene.levels(&case), stem),
-                methods: scene.judge(&case),
+                headline_method: facts.head(&facts.levels(&case), stem),
+                methods: facts.judge(&case),
                 ring,
                 bark,
                 spared: is_spared,

@@ -9,7 +9,7 @@ use crate::reference::Reference;
 use crate::terms::method::Method;
 use crate::terms::quantity::{Dbh, M_PER_FT, MM_PER_IN, TargetDistance, TotalHeight};
 use crate::terms::species::{Suitability, Vigor};
-use crate::terms::tree::{Herbicide, TargetKind};
+use crate::terms::tree::Herbicide;
 use chrono::{Days, NaiveDate};
 use serde::ser::SerializeStruct;
 use serde::{Serialize, Serializer};
@@ -188,19 +188,18 @@ fn date(question: &Question, days: u64, ask: &dyn Fn(&Question) -> Option<Flip>)
 
 /// All that counts moved to one distance: nearer or farther, in steps of a tenth.
 fn distance(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Option<Change> {
-    let counts = |kind: TargetKind| !matches!(kind, TargetKind::Fence | TargetKind::KeepTree);
     let nearest = question
         .tree
         .targets
         .iter()
-        .filter(|target| counts(target.kind))
+        .filter(|target| target.kind.counts())
         .filter_map(|target| target.distance.map(|distance| distance.m()))
         .min_by(f64::total_cmp)?;
     let at = |m: f64| {
         let mut other = question.clone();
         let to = TargetDistance::new(m)?;
         for target in &mut other.tree.targets {
-            if counts(target.kind)
+            if target.kind.counts()
                 && let Some(distance) = target.distance
             {
                 let farther = m > nearest;

@@ -2,9 +2,9 @@
 
 use super::assemble::assemble;
 use super::decide::decide;
-use super::lifted::Lifted;
+use super::facts::Facts;
+use super::facts::TakenAsMet;
 use super::open;
-use super::scene::Scene;
 use crate::answer::{Answer, If, Outcome};
 use crate::models::season::Local;
 use crate::models::{height, reach};
@@ -17,19 +17,19 @@ pub fn compose(
     reference: &'static Reference,
     question: &Question,
     local: &Local,
-    lifted: Lifted,
+    met: TakenAsMet,
     nest: bool,
 ) -> Answer {
-    let (scene, height) = settle(reference, question, local, lifted);
-    let decision = decide(&scene);
-    let mut answer = assemble(&scene, height, &decision);
+    let (facts, height) = settle(reference, question, local, met);
+    let decision = decide(&facts);
+    let mut answer = assemble(&facts, height, &decision);
     if nest && decision.outcome == Outcome::CannotTell {
-        let (settled, lifted) = open::settled(question, &decision.open, lifted);
+        let (settled, met) = open::settled(question, &decision.open, met);
         let names: Vec<&str> = decision.open.iter().map(|open| open.name()).collect();
         answer.conditional = Some(If {
             condition: names.join("+"),
             conditions: decision.open,
-            answer: Box::new(compose(reference, &settled, local, lifted, false)),
+            answer: Box::new(compose(reference, &settled, local, met, false)),
         });
     }
     answer
@@ -41,8 +41,8 @@ pub fn verdict(
     question: &Question,
     local: &Local,
 ) -> (Outcome, Method) {
-    let (scene, _) = settle(reference, question, local, Lifted::default());
-    let decision = decide(&scene);
+    let (facts, _) = settle(reference, question, local, TakenAsMet::default());
+    let decision = decide(&facts);
     (decision.outcome, decision.headline)
 }
 
@@ -51,8 +51,8 @@ fn settle<'a>(
     reference: &'static Reference,
     question: &'a Question,
     local: &'a Local,
-    lifted: Lifted,
-) -> (Scene<'a>, height::Height) {
+    met: TakenAsMet,
+) -> (Facts<'a>, height::Height) {
     let constants = reference.constants;
     let mut height = height::judge(&constants.height, reference.species, &question.tree);
     let known = !height.whole_table;
@@ -74,10 +74,7 @@ fn settle<'a>(
         let (first, at) = measure_first(&judge(small), &judge(tall));
         (height.measure_first, height.changes_at_m) = (first, at.map(|m| m / factor));
     }
-    (
-        Scene::new(reference, question, local, reach, lifted),
-        height,
-    )
+    (Facts::new(reference, question, local, reach, met), height)
 }
 
 /// Whether the smallest and the tall height give different answers to "may it stand?", and where it changes.

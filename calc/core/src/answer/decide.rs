@@ -1,7 +1,7 @@
 //! The outcome order: the first that holds. What is at the head, for which day, and what stands beside it.
 
+use super::facts::{Facts, Levels, level};
 use super::open;
-use super::scene::{Levels, Scene, level};
 use crate::answer::Conditional;
 use crate::models::method;
 use crate::models::reach;
@@ -90,17 +90,17 @@ pub struct Decision {
 
 /// The outcome order: the first that holds. A tree thicker than the group leaves to volunteers is a professional's,
 /// unless the answer is to leave it alone.
-pub fn decide(scene: &Scene<'_>) -> Decision {
-    let mut decision = by_the_models(scene);
-    let dbh = scene.question.tree.largest().dbh.mm();
+pub fn decide(facts: &Facts<'_>) -> Decision {
+    let mut decision = by_the_models(facts);
+    let dbh = facts.question.tree.largest().dbh.mm();
     let work = decision.outcome == Outcome::CannotTell || decision.headline != Method::LeaveIt;
     if work
         && decision.outcome != Outcome::Professional
-        && scene.question.tree.tighten.too_large(dbh)
+        && facts.question.tree.tighten.too_large(dbh)
     {
         decision = Decision {
             outcome: Outcome::Professional,
-            day: match scene.question.day {
+            day: match facts.question.day {
                 Day::On(day) => day,
                 Day::Year { .. } => decision.day,
             },
@@ -113,19 +113,19 @@ pub fn decide(scene: &Scene<'_>) -> Decision {
     decision
 }
 
-fn by_the_models(scene: &Scene<'_>) -> Decision {
-    let question = scene.question;
+fn by_the_models(facts: &Facts<'_>) -> Decision {
+    let question = facts.question;
     let stem = question.tree.largest();
     let start = question.day.start();
     // The first best day is fixed before its headline is tested.
-    let closed = |day: NaiveDate| scene.ring_closed(day);
-    let first_best = scene.season.best_day(start, &closed);
+    let closed = |day: NaiveDate| facts.ring_closed(day);
+    let first_best = facts.season.best_day(start, &closed);
     let asked = match question.day {
         Day::On(day) => day,
         Day::Year { .. } => first_best.unwrap_or(start),
     };
-    let lines = scene.lines(stem, asked);
-    let headline = scene.head(&lines, stem);
+    let lines = facts.lines(stem, asked);
+    let headline = facts.head(&lines, stem);
     let mut decision = Decision {
         outcome: Outcome::OtherMethod,
         headline,
@@ -136,42 +136,42 @@ fn by_the_models(scene: &Scene<'_>) -> Decision {
         open: Vec::new(),
         by_size: false,
     };
-    if stopped(scene, &lines) {
+    if stopped(facts, &lines) {
         decision.outcome = Outcome::Professional;
         return decision;
     }
-    let possible_best = scene
+    let possible_best = facts
         .season
         .best_day(start, &|_| false)
-        .filter(|_| scene.oak_open());
-    decision.open = open::conditions(scene, asked, first_best.or(possible_best));
+        .filter(|_| facts.oak_open());
+    decision.open = open::conditions(facts, asked, first_best.or(possible_best));
     if !decision.open.is_empty() {
-        let lines = scene.levels(&open::otherwise(scene, stem, asked, &decision.open));
+        let lines = facts.levels(&open::otherwise(facts, stem, asked, &decision.open));
         decision.outcome = Outcome::CannotTell;
-        decision.headline = scene.head(&lines, stem);
+        decision.headline = facts.head(&lines, stem);
         decision.by_professional = professional(&lines, decision.headline);
         decision.next_line = Some(also(AlsoKind::Otherwise, &lines, decision.headline, None));
         decision
             .also
-            .extend(without_herbicide(scene, &lines, decision.headline));
+            .extend(without_herbicide(facts, &lines, decision.headline));
         return decision;
     }
     if headline == Method::BarkRing {
         decision.outcome = Outcome::Do;
-        beside_ring(scene, &lines, &mut decision);
+        beside_ring(facts, &lines, &mut decision);
         return decision;
     }
-    let later = ring_later(scene, stem, asked, first_best);
+    let later = ring_later(facts, stem, asked, first_best);
     if let Later::On(day) = later
         && !question.cannot_wait
     {
         let wait = (day - asked).num_days() as f64;
-        let long = wait > scene.reference.constants.answer.long_wait_days;
-        let instead = long.then(|| now_instead(scene, &lines, stem)).flatten();
+        let long = wait > facts.reference.constants.answer.long_wait_days;
+        let instead = long.then(|| now_instead(facts, &lines, stem)).flatten();
         if let Some(method) = instead {
             decision.headline = method;
             decision.by_professional = professional(&lines, method);
-            let then = scene.lines(stem, day);
+            let then = facts.lines(stem, day);
             decision.next_line = Some(also(
                 AlsoKind::RingLater,
                 &then,
@@ -179,20 +179,20 @@ fn by_the_models(scene: &Scene<'_>) -> Decision {
                 Some(day),
             ));
         } else {
-            let then = scene.lines(stem, day);
+            let then = facts.lines(stem, day);
             decision.outcome = Outcome::Wait;
             decision.headline = Method::BarkRing;
             decision.by_professional = professional(&then, Method::BarkRing);
             decision.day = day;
-            beside_ring(scene, &then, &mut decision);
+            beside_ring(facts, &then, &mut decision);
         }
         return decision;
     }
     if headline == Method::LeaveIt
         && !question.cannot_wait
-        && let Some((day, method)) = other_later(scene, stem, asked)
+        && let Some((day, method)) = other_later(facts, stem, asked)
     {
-        let then = scene.lines(stem, day);
+        let then = facts.lines(stem, day);
         decision.outcome = Outcome::Wait;
         decision.headline = method;
         decision.by_professional = professional(&then, method);
@@ -201,10 +201,10 @@ fn by_the_models(scene: &Scene<'_>) -> Decision {
             .then(|| also(AlsoKind::NoRingHere, &then, Method::BarkRing, None));
         decision
             .also
-            .extend(without_herbicide(scene, &then, method));
+            .extend(without_herbicide(facts, &then, method));
         return decision;
     }
-    beside_other(scene, &lines, later, &mut decision);
+    beside_other(facts, &lines, later, &mut decision);
     decision
 }
 
@@ -215,8 +215,8 @@ fn professional(lines: &Levels, method: Method) -> bool {
 }
 
 /// A line, a stop, or inside with nothing left but felling.
-fn stopped(scene: &Scene<'_>, lines: &Levels) -> bool {
-    match scene.reach.outcome {
+fn stopped(facts: &Facts<'_>, lines: &Levels) -> bool {
+    match facts.reach.outcome {
         reach::Outcome::Line | reach::Outcome::Professional => true,
         reach::Outcome::Inside => {
             let mut left = lines
@@ -224,7 +224,7 @@ fn stopped(scene: &Scene<'_>, lines: &Levels) -> bool {
                 .filter(|line| line.level <= Level::Possible && line.method != Method::LeaveIt)
                 .peekable();
             // A small stem is cut by whoever asks: that is what its row is for.
-            !scene.reach.small
+            !facts.reach.small
                 && left.peek().is_some()
                 && left.all(|line| matches!(line.method, Method::Fell | Method::CutStump))
         }
@@ -244,36 +244,36 @@ enum Later {
 }
 
 fn ring_later(
-    scene: &Scene<'_>,
+    facts: &Facts<'_>,
     stem: &Stem,
     asked: NaiveDate,
     first_best: Option<NaiveDate>,
 ) -> Later {
-    let in_season = scene.lines_in_season(scene.question.tree.largest(), asked);
-    if scene.head(&in_season, stem) != Method::BarkRing {
+    let in_season = facts.lines_in_season(facts.question.tree.largest(), asked);
+    if facts.head(&in_season, stem) != Method::BarkRing {
         return Later::No;
     }
     let Some(best) = first_best else {
         return Later::Never;
     };
-    if scene.ring_heads(best) {
+    if facts.ring_heads(best) {
         return Later::On(best);
     }
     // The best day has another headline; a later day of the window may still have the ring.
-    let shut = |day: NaiveDate| !scene.ring_heads(day);
-    scene
+    let shut = |day: NaiveDate| !facts.ring_heads(day);
+    facts
         .season
         .best_day(asked, &shut)
         .map_or(Later::No, Later::On)
 }
 
 /// A recommended method that stands now and needs no herbicide, unless herbicide is allowed.
-fn now_instead(scene: &Scene<'_>, lines: &Levels, stem: &Stem) -> Option<Method> {
-    let allowed = herbicide_allowed(scene.question);
+fn now_instead(facts: &Facts<'_>, lines: &Levels, stem: &Stem) -> Option<Method> {
+    let allowed = herbicide_allowed(facts.question);
     let method = method::headline(
         lines,
-        &scene.reference.constants.method,
-        scene.question.tree.goal,
+        &facts.reference.constants.method,
+        facts.question.tree.goal,
         stem.dbh.mm(),
         |line| line.level == Level::Recommended && (allowed || !line.method.needs_herbicide()),
     );
@@ -288,14 +288,14 @@ fn herbicide_allowed(question: &Question) -> bool {
 }
 
 /// The first later day, within a year, on which some method stands at possible or better.
-fn other_later(scene: &Scene<'_>, stem: &Stem, asked: NaiveDate) -> Option<(NaiveDate, Method)> {
+fn other_later(facts: &Facts<'_>, stem: &Stem, asked: NaiveDate) -> Option<(NaiveDate, Method)> {
     // Methods depend on the day by its month and half-months only, and on the bark.
     core::iter::successors(asked.succ_opt(), NaiveDate::succ_opt)
         .take(366)
         .filter(|day| matches!(day.day(), 1 | 15 | 16))
         .find_map(|day| {
-            let lines = scene.lines(scene.question.tree.largest(), day);
-            let method = scene.head(&lines, stem);
+            let lines = facts.lines(facts.question.tree.largest(), day);
+            let method = facts.head(&lines, stem);
             (method != Method::LeaveIt).then_some((day, method))
         })
 }
@@ -311,15 +311,15 @@ fn also(kind: AlsoKind, lines: &Levels, method: Method, day: Option<NaiveDate>) 
 }
 
 /// Nothing was said of herbicide and the head needs it: the best method without stands beside it.
-fn without_herbicide(scene: &Scene<'_>, lines: &Levels, headline: Method) -> Option<Also> {
-    if scene.question.tree.herbicide != Herbicide::NotSaid || !headline.needs_herbicide() {
+fn without_herbicide(facts: &Facts<'_>, lines: &Levels, headline: Method) -> Option<Also> {
+    if facts.question.tree.herbicide != Herbicide::NotSaid || !headline.needs_herbicide() {
         return None;
     }
-    let dbh = scene.question.tree.largest().dbh.mm();
+    let dbh = facts.question.tree.largest().dbh.mm();
     let method = method::headline(
         lines,
-        &scene.reference.constants.method,
-        scene.question.tree.goal,
+        &facts.reference.constants.method,
+        facts.question.tree.goal,
         dbh,
         |line| !line.method.needs_herbicide(),
     );
@@ -327,30 +327,30 @@ fn without_herbicide(scene: &Scene<'_>, lines: &Levels, headline: Method) -> Opt
 }
 
 /// Beside a ring that is only possible stands the next method.
-fn beside_ring(scene: &Scene<'_>, lines: &Levels, decision: &mut Decision) {
+fn beside_ring(facts: &Facts<'_>, lines: &Levels, decision: &mut Decision) {
     if level(lines, Method::BarkRing) == Level::Recommended {
         return;
     }
-    let dbh = scene.question.tree.largest().dbh.mm();
+    let dbh = facts.question.tree.largest().dbh.mm();
     let next = method::headline(
         lines,
-        &scene.reference.constants.method,
-        scene.question.tree.goal,
+        &facts.reference.constants.method,
+        facts.question.tree.goal,
         dbh,
         |line| line.method != Method::BarkRing,
     );
     decision.next_line = Some(also(AlsoKind::NextMethod, lines, next, None));
-    decision.also.extend(without_herbicide(scene, lines, next));
+    decision.also.extend(without_herbicide(facts, lines, next));
 }
 
 /// Beside another method: what stands without herbicide, and how the ring stands.
-fn beside_other(scene: &Scene<'_>, lines: &Levels, later: Later, decision: &mut Decision) {
+fn beside_other(facts: &Facts<'_>, lines: &Levels, later: Later, decision: &mut Decision) {
     let mut beside: Vec<Also> = Vec::new();
-    beside.extend(without_herbicide(scene, lines, decision.headline));
+    beside.extend(without_herbicide(facts, lines, decision.headline));
     match later {
         Later::Never => beside.push(also(AlsoKind::NoRingHere, lines, Method::BarkRing, None)),
         Later::On(day) => {
-            let then = scene.lines(scene.question.tree.largest(), day);
+            let then = facts.lines(facts.question.tree.largest(), day);
             beside.push(also(
                 AlsoKind::RingLater,
                 &then,

@@ -4,9 +4,8 @@ mod assemble;
 mod changes;
 mod compose;
 mod decide;
-mod lifted;
+mod facts;
 mod open;
-mod scene;
 mod season_lines;
 mod sources;
 mod work;
@@ -54,7 +53,13 @@ pub fn without_changes(
     local: &Local,
 ) -> Answer {
     let ask = |question: &Question| {
-        compose::compose(reference, question, local, lifted::Lifted::default(), true)
+        compose::compose(
+            reference,
+            question,
+            local,
+            facts::TakenAsMet::default(),
+            true,
+        )
     };
     let mut answer = ask(question);
     // What a group asks for may turn the answer, and with it what it warns of: nothing that stands without the

@@ -1,7 +1,7 @@
 //! What is still open, and the question with it settled.
 
-use super::lifted::Lifted;
-use super::scene::{Scene, level};
+use super::facts::TakenAsMet;
+use super::facts::{Facts, level};
 use crate::answer::Answer;
 use crate::models::condition::Case;
 use crate::models::reach;
@@ -10,7 +10,7 @@ use crate::question::Question;
 use crate::terms::method::{Level, Method};
 use crate::terms::quantity::TotalHeight;
 use crate::terms::species::{Suitability, Vigor};
-use crate::terms::tree::{Reply, Stem, TargetKind};
+use crate::terms::tree::{Reply, Stem};
 use chrono::NaiveDate;
 use serde::Serialize;
 
@@ -64,13 +64,13 @@ impl Conditional {
 }
 
 /// What is open for an answer on a day, with the best later day of the ring, if there is one.
-pub fn conditions(scene: &Scene<'_>, day: NaiveDate, best: Option<NaiveDate>) -> Vec<Conditional> {
+pub fn conditions(facts: &Facts<'_>, day: NaiveDate, best: Option<NaiveDate>) -> Vec<Conditional> {
     let mut open = Vec::new();
-    if scene.reach.outcome == reach::Outcome::NotChecked && reach_matters(scene, day) {
-        open.extend(of_reach(scene));
+    if facts.reach.outcome == reach::Outcome::NotChecked && reach_matters(facts, day) {
+        open.extend(of_reach(facts));
     }
     // The rest is settled as if the reach were clear, or as it is where it is known.
-    let question = scene.question;
+    let question = facts.question;
     let species = question.tree.species;
     let clonal = species.suckering == Vigor::Strong
         && matches!(
@@ -78,16 +78,15 @@ pub fn conditions(scene: &Scene<'_>, day: NaiveDate, best: Option<NaiveDate>) ->
             Suitability::Conditional | Suitability::Suitable
         );
     let days: Vec<NaiveDate> = [Some(day), best].into_iter().flatten().collect();
-    let would = |lifted: Lifted, at_least: Level| {
-        days.iter()
-            .any(|day| heads_if(scene, lifted, *day, at_least))
+    let would = |met: TakenAsMet, at_least: Level| {
+        days.iter().any(|day| heads_if(facts, met, *day, at_least))
     };
-    let now = scene.lifted;
+    let now = facts.met;
     if clonal
         && question.tree.whole_clone.is_none()
         && !now.whole_clone
         && would(
-            Lifted {
+            TakenAsMet {
                 whole_clone: true,
                 ..now
             },
@@ -96,9 +95,9 @@ pub fn conditions(scene: &Scene<'_>, day: NaiveDate, best: Option<NaiveDate>) ->
     {
         open.push(Conditional::WholeClone);
     }
-    if scene.oak_open()
+    if facts.oak_open()
         && would(
-            Lifted {
+            TakenAsMet {
                 no_oak_wilt: true,
                 ..now
             },
@@ -111,7 +110,7 @@ pub fn conditions(scene: &Scene<'_>, day: NaiveDate, best: Option<NaiveDate>) ->
     if species.unknown
         && !now.species_suits
         && would(
-            Lifted {
+            TakenAsMet {
                 species_suits: true,
                 ..now
             },
@@ -125,12 +124,12 @@ pub fn conditions(scene: &Scene<'_>, day: NaiveDate, best: Option<NaiveDate>) ->
 
 /// The case of a stem if the open conditions do not hold: the clone is not whole, the species does not suit.
 pub fn otherwise<'a>(
-    scene: &'a Scene<'a>,
+    facts: &'a Facts<'a>,
     stem: &'a Stem,
     day: NaiveDate,
     open: &[Conditional],
 ) -> Case<'a> {
-    let mut case = scene.case(stem, day, scene.outcome());
+    let mut case = facts.case(stem, day, facts.outcome());
     if open.contains(&Conditional::WholeClone) {
         case.whole_clone = Some(false);
     }
@@ -139,54 +138,54 @@ pub fn otherwise<'a>(
 }
 
 /// A reach that is not known matters unless the tree is pulled, dug or left alone either way.
-fn reach_matters(scene: &Scene<'_>, day: NaiveDate) -> bool {
-    let stem = scene.question.tree.largest();
+fn reach_matters(facts: &Facts<'_>, day: NaiveDate) -> bool {
+    let stem = facts.question.tree.largest();
     [reach::Outcome::Clear, reach::Outcome::Inside]
         .iter()
         .any(|outcome| {
-            let case = scene.case(stem, day, *outcome);
-            let lines = scene.levels(&case);
+            let case = facts.case(stem, day, *outcome);
+            let lines = facts.levels(&case);
             !matches!(
-                scene.head(&lines, stem),
+                facts.head(&lines, stem),
                 Method::PullOrDig | Method::LeaveIt
             )
         })
 }
 
 /// Whether the ring would be at the head, at this level or better, on a day on which the bark slips.
-fn heads_if(scene: &Scene<'_>, lifted: Lifted, day: NaiveDate, at_least: Level) -> bool {
-    let stem = scene.question.tree.largest();
-    if !scene.slips(day) {
+fn heads_if(facts: &Facts<'_>, met: TakenAsMet, day: NaiveDate, at_least: Level) -> bool {
+    let stem = facts.question.tree.largest();
+    if !facts.slips(day) {
         return false;
     }
-    let outcome = match scene.reach.outcome {
+    let outcome = match facts.reach.outcome {
         reach::Outcome::NotChecked => reach::Outcome::Clear,
         outcome => outcome,
     };
-    let mut case = scene.case(stem, day, outcome);
-    if lifted.whole_clone {
+    let mut case = facts.case(stem, day, outcome);
+    if met.whole_clone {
         case.whole_clone = Some(true);
     }
-    if lifted.no_oak_wilt {
+    if met.no_oak_wilt {
         case.oak_wilt = false;
     }
-    case.name_known |= lifted.species_suits;
-    let lines = scene.levels(&case);
-    scene.head(&lines, stem) == Method::BarkRing && level(&lines, Method::BarkRing) <= at_least
+    case.name_known |= met.species_suits;
+    let lines = facts.levels(&case);
+    facts.head(&lines, stem) == Method::BarkRing && level(&lines, Method::BarkRing) <= at_least
 }
 
 /// What would settle the reach: nothing near, or for an unknown species beside a known target a low enough tree.
-fn of_reach(scene: &Scene<'_>) -> Option<Conditional> {
-    let nearest = nearest_known_m(scene.question);
-    let by_height = scene.reach.missing.contains(&Why::HeightUnknown);
+fn of_reach(facts: &Facts<'_>) -> Option<Conditional> {
+    let nearest = nearest_known_m(facts.question);
+    let by_height = facts.reach.missing.contains(&Why::HeightUnknown);
     match nearest {
         Some(distance) if by_height => {
-            let factor = scene.question.tree.tighten.distance_factor;
-            let height_m = distance / scene.reference.constants.reach.people_out / factor;
+            let factor = facts.question.tree.tighten.distance_factor;
+            let height_m = distance / facts.reference.constants.reach.people_out / factor;
             TotalHeight::new(height_m).map(|_| Conditional::HeightUnder { height_m })
         }
         _ => Some(Conditional::NothingInReach {
-            within_m: scene.reach.people_out_m,
+            within_m: facts.reach.people_out_m,
         }),
     }
 }
@@ -196,24 +195,28 @@ fn nearest_known_m(question: &Question) -> Option<f64> {
         .tree
         .targets
         .iter()
-        .filter(|target| !matches!(target.kind, TargetKind::Fence | TargetKind::KeepTree))
+        .filter(|target| target.kind.counts())
         .filter_map(|target| target.distance.map(|distance| distance.m()))
         .min_by(f64::total_cmp)
 }
 
 /// The question with the open conditions settled the way that lets the tree stand.
-pub fn settled(question: &Question, open: &[Conditional], lifted: Lifted) -> (Question, Lifted) {
+pub fn settled(
+    question: &Question,
+    open: &[Conditional],
+    met: TakenAsMet,
+) -> (Question, TakenAsMet) {
     let mut question = question.clone();
-    let mut lifted = lifted;
+    let mut met = met;
     for condition in open {
         match condition {
             Conditional::NothingInReach { .. } => {
                 question.tree.none_in_reach = true;
                 question.tree.line_within_reach = Some(Reply::No);
-                question.tree.targets.retain(|target| {
-                    target.distance.is_some()
-                        || matches!(target.kind, TargetKind::Fence | TargetKind::KeepTree)
-                });
+                question
+                    .tree
+                    .targets
+                    .retain(|target| target.distance.is_some() || !target.kind.counts());
             }
             Conditional::HeightUnder { height_m } => {
                 question.tree.height = TotalHeight::new(*height_m);
@@ -221,10 +224,10 @@ pub fn settled(question: &Question, open: &[Conditional], lifted: Lifted) -> (Qu
                 question.tree.line_within_reach = Some(Reply::No);
                 question.tree.none_in_reach = true;
             }
-            Conditional::WholeClone => lifted.whole_clone = true,
-            Conditional::NoOakWilt => lifted.no_oak_wilt = true,
-            Conditional::SpeciesSuits => lifted.species_suits = true,
+            Conditional::WholeClone => met.whole_clone = true,
+            Conditional::NoOakWilt => met.no_oak_wilt = true,
+            Conditional::SpeciesSuits => met.species_suits = true,
         }
     }
-    (question, lifted)
+    (question, met)
 }

@@ -1,6 +1,6 @@
 //! The two parts of the timing verdict: the bark, and the months of law and biology.
 
-use super::scene::Scene;
+use super::facts::Facts;
 use crate::models::season;
 use crate::models::season::{Before, Rules, SpringAnswer, TapeSpan, TimingAnswer};
 use crate::terms::cite::Cite;
@@ -15,22 +15,22 @@ use chrono::{Datelike, NaiveDate};
 const LAST_DAYS: [u8; 12] = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
 /// The dates without anything of this year's own, where those of the day rest on it.
-fn before(scene: &Scene<'_>, day: NaiveDate) -> Option<Before> {
-    scene.local.climate.as_ref()?;
-    let own = match scene.season.window(day)?.basis {
+fn before(facts: &Facts<'_>, day: NaiveDate) -> Option<Before> {
+    facts.local.climate.as_ref()?;
+    let own = match facts.season.window(day)?.basis {
         Basis::ObservedHere | Basis::ObservedElsewhere { .. } | Basis::OwnSpring { .. } => true,
         Basis::Climate | Basis::OtherYear => false,
     };
     if !own {
         return None;
     }
-    let mut plain = scene.question.clone();
+    let mut plain = facts.question.clone();
     plain.leafed_out = None;
     plain.spring = None;
     let season = season::of(
-        &scene.reference.constants.timing,
+        &facts.reference.constants.timing,
         &plain.season(),
-        scene.local,
+        facts.local,
     );
     let dates = season.window(day)?;
     Some(Before {
@@ -42,19 +42,19 @@ fn before(scene: &Scene<'_>, day: NaiveDate) -> Option<Before> {
 }
 
 /// What the dates rest on: the species' sum, the climate table or what was seen, the offsets.
-fn timing_because(scene: &Scene<'_>) -> Vec<Cite> {
-    let species = scene.question.tree.species;
-    if !scene.season.is_dated() {
+fn timing_because(facts: &Facts<'_>) -> Vec<Cite> {
+    let species = facts.question.tree.species;
+    if !facts.season.is_dated() {
         return vec![
             Cite::practice("late winter to early summer"),
             Cite::own("the hemisphere's months"),
         ];
     }
     let mut because = vec![species.budbreak];
-    if scene.local.climate.is_some() {
+    if facts.local.climate.is_some() {
         because.push(cite("WORLDCLIM14", "monthly means 1960-1990"));
     }
-    if scene.question.leafed_out.is_some() {
+    if facts.question.leafed_out.is_some() {
         because.push(Cite::measured("leaf-out"));
     }
     because.push(cite("FOWLER", "tanbark"));
@@ -63,11 +63,11 @@ fn timing_because(scene: &Scene<'_>) -> Vec<Cite> {
     because
 }
 
-pub fn timing(scene: &Scene<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> TimingAnswer {
-    let season = &scene.season;
+pub fn timing(facts: &Facts<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> TimingAnswer {
+    let season = &facts.season;
     let dates = season.window(day);
-    let from = asked.unwrap_or_else(|| scene.question.day.start());
-    let closed = |day: NaiveDate| scene.ring_closed(day);
+    let from = asked.unwrap_or_else(|| facts.question.day.start());
+    let closed = |day: NaiveDate| facts.ring_closed(day);
     let next = season.next_stretches(from, &closed, 2);
     let stretch = |at: usize| next.get(at).map(|s| s.best.unwrap_or((s.from, s.to)));
     TimingAnswer {
@@ -85,8 +85,8 @@ pub fn timing(scene: &Scene<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Ti
         after_next: stretch(1).map(|s| s.0),
         after_next_to: stretch(1).map(|s| s.1),
         basis: dates.map(|dates| dates.basis),
-        before: before(scene, day),
-        spring: scene.question.spring.as_ref().map(|table| SpringAnswer {
+        before: before(facts, day),
+        spring: facts.question.spring.as_ref().map(|table| SpringAnswer {
             used: matches!(
                 dates.map(|dates| dates.basis),
                 Some(Basis::OwnSpring { .. })
@@ -95,21 +95,21 @@ pub fn timing(scene: &Scene<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Ti
             bad: table.bad.clone(),
             doubts: table.doubts.clone(),
         }),
-        nearest_km: scene
+        nearest_km: facts
             .local
             .climate
             .as_ref()
             .map(|climate| climate.nearest_km),
-        elevation_m: scene
+        elevation_m: facts
             .local
             .climate
             .as_ref()
             .and_then(|climate| climate.site.elev_m),
-        meant: scene.local.meant,
+        meant: facts.local.meant,
         other_season: dates
             .is_some_and(|dates| season.own_year().is_some_and(|own| own != dates.year)),
-        table_missing: scene.local.table_missing,
-        because: timing_because(scene),
+        table_missing: facts.local.table_missing,
+        because: timing_because(facts),
         flags: season.flags().to_vec(),
         short_season: season.is_short(day),
         tape: if season.is_timed() {
@@ -129,8 +129,8 @@ pub fn timing(scene: &Scene<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Ti
 }
 
 /// Months of law and biology for this tree: birds and bats for any, pests for their hosts.
-pub fn rules(scene: &Scene<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Vec<Rules> {
-    let question = scene.question;
+pub fn rules(facts: &Facts<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Vec<Rules> {
+    let question = facts.question;
     let has = |mark: Trait| question.tree.species.has(mark);
     let mut topics = vec![Topic::Birds, Topic::Bats];
     for (mark, topic) in [
@@ -145,11 +145,11 @@ pub fn rules(scene: &Scene<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Vec
     let region = question.region.as_deref();
     let hemisphere = question.place.hemisphere();
     let mut rows: Vec<(closed_months::Applied, bool)> =
-        closed_months::for_region(scene.reference.restrictions, region, hemisphere, &topics)
+        closed_months::for_region(facts.reference.restrictions, region, hemisphere, &topics)
             .into_iter()
             .map(|row| (row, false))
             .collect();
-    let oak = match scene.oak_wilt {
+    let oak = match facts.oak_wilt {
         Some(OakWilt::State(row)) => Some((row, false)),
         Some(OakWilt::Default(row)) => Some((row, true)),
         Some(OakWilt::NotKnownThere) | None => None,
@@ -161,10 +161,10 @@ pub fn rules(scene: &Scene<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Vec
                 restriction,
                 is_default,
             },
-            !scene.lifted.no_oak_wilt,
+            !facts.met.no_oak_wilt,
         ));
     }
-    let own = scene
+    let own = facts
         .question
         .tree
         .tighten

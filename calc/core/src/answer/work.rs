@@ -1,6 +1,6 @@
 //! The work of a ring: its minutes, those of its visits, and the advice at one.
 
-use super::scene::Scene;
+use super::facts::Facts;
 use crate::answer::StemAnswer;
 use crate::models::at_visit::VisitAnswer;
 use crate::models::at_visit::{NoAdvice, advise};
@@ -23,9 +23,9 @@ use chrono::NaiveDate;
 const THREE: u8 = 3;
 
 /// Minutes for the ring of every stem that has one.
-pub fn minutes(scene: &Scene<'_>, stems: &[StemAnswer], day: NaiveDate) -> Option<EffortAnswer> {
-    let constants = &scene.reference.constants.effort;
-    let question = scene.question;
+pub fn minutes(facts: &Facts<'_>, stems: &[StemAnswer], day: NaiveDate) -> Option<EffortAnswer> {
+    let constants = &facts.reference.constants.effort;
+    let question = facts.question;
     let mut work: Vec<Work> = stems
         .iter()
         .filter_map(|stem| {
@@ -39,12 +39,12 @@ pub fn minutes(scene: &Scene<'_>, stems: &[StemAnswer], day: NaiveDate) -> Optio
         .collect();
     let key = |w: &Work| [w.dbh_mm, w.bark_mm, w.live_share];
     sort(&mut work, |a, b| key(a) < key(b));
-    let slip = scene.season.p_for_rules(day);
+    let slip = facts.season.p_for_rules(day);
     let effort = effort::minutes(constants, question.tree.limbs, &question.pace, &work, slip)?;
     let visit = constants.visit;
     let once = |share: f64, minutes: f64| share * (minutes - effort.walk_min) + effort.walk_min;
     let plan = visits::plan(
-        &scene.reference.constants.visits,
+        &facts.reference.constants.visits,
         question.tree.species,
         question.place.hemisphere(),
         day,
@@ -91,8 +91,8 @@ pub fn minutes(scene: &Scene<'_>, stems: &[StemAnswer], day: NaiveDate) -> Optio
 
 /// Advice at the visit that was asked about; `advised` is the day of an advised ring. Where the answer stops, or what
 /// the tree could hit is not checked, or it is hollow, nothing is done to it at a visit either.
-pub fn visit(scene: &Scene<'_>, stops: bool, advised: Option<NaiveDate>) -> Option<VisitAnswer> {
-    let question = scene.question;
+pub fn visit(facts: &Facts<'_>, stops: bool, advised: Option<NaiveDate>) -> Option<VisitAnswer> {
+    let question = facts.question;
     let asked = question.visit.as_ref()?;
     let ringed = asked.ringed.or(advised);
     let mut answer = VisitAnswer {
@@ -103,7 +103,7 @@ pub fn visit(scene: &Scene<'_>, stops: bool, advised: Option<NaiveDate>) -> Opti
     };
     let hollow = question.tree.signs.iter().any(|sign| reach::hollow(*sign));
     let clear = matches!(
-        scene.reach.outcome,
+        facts.reach.outcome,
         reach::Outcome::Clear | reach::Outcome::ClearPeopleOut
     );
     if stops || hollow || !clear {
@@ -115,13 +115,13 @@ pub fn visit(scene: &Scene<'_>, stops: bool, advised: Option<NaiveDate>) -> Opti
         return Some(answer);
     };
     let plan = visits::plan(
-        &scene.reference.constants.visits,
+        &facts.reference.constants.visits,
         question.tree.species,
         question.place.hemisphere(),
         ringed,
     );
     answer.day = on(asked.at, &plan);
-    let constants = &scene.reference.constants.visits;
+    let constants = &facts.reference.constants.visits;
     let hemisphere = question.place.hemisphere();
     let advice = match answer.day {
         Some(day) => advise(constants, ringed, day, &plan, &asked.seen, hemisphere),
@@ -142,8 +142,8 @@ fn on(at: VisitAt, plan: &[Visit]) -> Option<NaiveDate> {
 }
 
 /// The visits after a method on a day: none where nothing comes back.
-pub fn visits_of(scene: &Scene<'_>, method: Method, day: NaiveDate) -> Vec<Visit> {
-    let species = scene.question.tree.species;
+pub fn visits_of(facts: &Facts<'_>, method: Method, day: NaiveDate) -> Vec<Visit> {
+    let species = facts.question.tree.species;
     let sprouts = species.basal != Vigor::None
         || species.suckering != Vigor::None
         || species.group != Group::Conifer;
@@ -158,9 +158,9 @@ pub fn visits_of(scene: &Scene<'_>, method: Method, day: NaiveDate) -> Vec<Visit
         return Vec::new();
     }
     let mut plan = visits::plan(
-        &scene.reference.constants.visits,
-        scene.question.tree.species,
-        scene.question.place.hemisphere(),
+        &facts.reference.constants.visits,
+        facts.question.tree.species,
+        facts.question.place.hemisphere(),
         day,
     );
     plan.retain(|visit| !cut || matches!(visit.kind, VisitKind::Sprouts | VisitKind::Yearly));
@@ -169,16 +169,16 @@ pub fn visits_of(scene: &Scene<'_>, method: Method, day: NaiveDate) -> Vec<Visit
 
 /// The nine methods: minutes of a ring as worked out, of others as printed for trees of this size and kind.
 pub fn of_methods(
-    scene: &Scene<'_>,
+    facts: &Facts<'_>,
     effort: Option<&EffortAnswer>,
     day: NaiveDate,
 ) -> Vec<MethodWork> {
-    let species = scene.question.tree.species;
-    let dbh = inches(scene.question.tree.largest().dbh.mm());
+    let species = facts.question.tree.species;
+    let dbh = inches(facts.question.tree.largest().dbh.mm());
     Method::ALL
         .iter()
         .map(|method| {
-            let visits = visits_of(scene, *method, day)
+            let visits = visits_of(facts, *method, day)
                 .iter()
                 .filter(|visit| visit.kind != VisitKind::Recheck && visit.season <= THREE)
                 .count();
@@ -206,7 +206,7 @@ pub fn of_methods(
                 });
                 work.because.extend(&effort.because);
             }
-            let printed = scene.reference.method_minutes.iter().find(|row| {
+            let printed = facts.reference.method_minutes.iter().find(|row| {
                 row.method == *method
                     && row.group.is_none_or(|group| group == species.group)
                     && (row.dbh_in.0..=row.dbh_in.1).contains(&dbh)

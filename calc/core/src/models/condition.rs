@@ -7,7 +7,7 @@ use crate::terms::months::{Months, Stretch};
 use crate::terms::place::Hemisphere;
 use crate::terms::species::{Group, Suitability, Trait, Vigor};
 use crate::terms::tree::Tree;
-use crate::terms::tree::{Condition as Life, Goal, Herbicide, Stem, TargetKind};
+use crate::terms::tree::{Condition as Life, Goal, Herbicide, Stem};
 
 /// The sizes of stem that a row of the table speaks of, inches.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -159,8 +159,7 @@ impl Case<'_> {
 
     fn target_in_zone(&self) -> bool {
         self.reach.targets.iter().any(|target| {
-            !matches!(target.kind, TargetKind::Fence | TargetKind::KeepTree)
-                && target.distance_m.is_none_or(|d| d < target.zone_m)
+            target.kind.counts() && target.distance_m.is_none_or(|d| d < target.zone_m)
         })
     }
 

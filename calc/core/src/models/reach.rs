@@ -155,11 +155,6 @@ pub fn approach_m(constants: &ReachConstants, kv: Option<f64>) -> f64 {
     constants.line_ft * M_PER_FT + steps * constants.line_step_in * MM_PER_IN / 1000.0
 }
 
-/// Whether a target is people, property or a line: what stops, and what completes the list.
-fn counts(kind: TargetKind) -> bool {
-    !matches!(kind, TargetKind::Fence | TargetKind::KeepTree)
-}
-
 /// Judges the reach with a height in metres, by which everything scales.
 /// `height_known` is false for an unknown species without a measured height; `shortest_m` is then the smallest
 /// height that the table gives, within which anything is in reach whatever it is.
@@ -212,7 +207,7 @@ pub fn judge(
     let two = height_m * constants.people_out;
     let near = targets
         .iter()
-        .any(|target| counts(target.kind) && target.distance_m.is_none_or(|d| d < two));
+        .any(|target| target.kind.counts() && target.distance_m.is_none_or(|d| d < two));
     Reach {
         outcome: worst.0,
         why: worst.1,
@@ -301,13 +296,16 @@ impl Context<'_> {
             zone_m = zone_m.max(approach_m(constants, kv) * factor);
         }
         let distance_m = target.distance.map(|distance| distance.m());
-        let outcome = counts(target.kind).then(|| match (target.kind, distance_m) {
-            (TargetKind::Line, None) => Outcome::Line,
-            (TargetKind::Line, Some(d)) if d < zone_m => Outcome::Line,
-            (_, None) => Outcome::NotChecked,
-            (_, Some(d)) => self.distance(d, zone_m, target, slope),
-        });
-        let damage = !counts(target.kind) && distance_m.is_none_or(|d| d < zone_m);
+        let outcome = target
+            .kind
+            .counts()
+            .then(|| match (target.kind, distance_m) {
+                (TargetKind::Line, None) => Outcome::Line,
+                (TargetKind::Line, Some(d)) if d < zone_m => Outcome::Line,
+                (_, None) => Outcome::NotChecked,
+                (_, Some(d)) => self.distance(d, zone_m, target, slope),
+            });
+        let damage = !target.kind.counts() && distance_m.is_none_or(|d| d < zone_m);
         Judged {
             index,
             kind: target.kind,
@@ -365,11 +363,11 @@ impl Context<'_> {
             || tree
                 .targets
                 .iter()
-                .any(|target| counts(target.kind) && target.kind != TargetKind::Line);
+                .any(|target| target.kind.counts() && target.kind != TargetKind::Line);
         let unknown = tree
             .targets
             .iter()
-            .any(|target| counts(target.kind) && target.distance.is_none());
+            .any(|target| target.kind.counts() && target.distance.is_none());
         if !complete {
             missing.push(Why::ListOpen);
         }
@@ -405,7 +403,7 @@ impl Context<'_> {
             .tree
             .targets
             .iter()
-            .filter(|target| counts(target.kind))
+            .filter(|target| target.kind.counts())
             .filter_map(|target| target.distance);
         let within = near.any(|distance| distance.m() < two);
         (strong && (within || !missing.is_empty())) || (mild && within)

@@ -111,10 +111,9 @@ impl Case<'_> {
     /// Something of people stands nearer than this, metres.
     fn people_within(&self, metres: f64) -> bool {
         self.reach.targets.iter().any(|target| {
-            !matches!(
-                target.kind,
-                TargetKind::Fence | TargetKind::KeepTree | TargetKind::Line
-            ) && target.distance_m.is_some_and(|distance| distance < metres)
+            target.kind.counts()
+                && target.kind != TargetKind::Line
+                && target.distance_m.is_some_and(|distance| distance < metres)
         })
     }
 

@@ -132,6 +132,15 @@ words! {
         KeepTree,
     }
 }
+
+impl TargetKind {
+    /// Whether it is people, property or a line: what stops, and what completes the list. A fence, a field and a tree to
+    /// keep may be damaged; nobody is hurt.
+    #[must_use]
+    pub fn counts(self) -> bool {
+        !matches!(self, Self::Fence | Self::KeepTree)
+    }
+}
 words! {
     /// Signs on the tree.
     pub enum Sign {

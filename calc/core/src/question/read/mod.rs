@@ -24,9 +24,7 @@ use crate::terms::small::decimals::fixed;
 use crate::terms::small::sort::sort;
 use crate::terms::tighten::Tighten;
 use crate::terms::tree::Tree;
-use crate::terms::tree::{
-    Condition, DrySpell, Goal, Herbicide, Limbs, Setting, Sign, Target, TargetKind, Vigour,
-};
+use crate::terms::tree::{Condition, DrySpell, Goal, Herbicide, Limbs, Setting, Sign, Vigour};
 use crate::terms::words::Word;
 
 /// Reads a question.
@@ -77,13 +75,12 @@ fn beside_nothing(reference: &'static Reference, question: &Question) -> Vec<Pro
         &question.tree,
     );
     let two = hazard * reference.constants.reach.people_out;
-    let counts = |target: &Target| !matches!(target.kind, TargetKind::Fence | TargetKind::KeepTree);
     question
         .tree
         .targets
         .iter()
         .enumerate()
-        .filter(|(_, target)| counts(target))
+        .filter(|(_, target)| target.kind.counts())
         .filter(|(_, target)| target.distance.is_none_or(|distance| distance.m() < two))
         .map(|(at, target)| {
             let code = Code::NoneBesideTarget {

@@ -1,6 +1,5 @@
 //! One tree with all that is settled about it, asked for one day after another.
 
-use super::lifted::Lifted;
 use crate::models::condition::Case;
 use crate::models::method;
 use crate::models::method::{MethodLine, Standing};
@@ -21,7 +20,7 @@ use crate::timing::closed_months::{OakWilt, Presence, Topic};
 use chrono::{Datelike, NaiveDate};
 
 /// What is settled before any day is looked at.
-pub struct Scene<'a> {
+pub struct Facts<'a> {
     /// What is known.
     pub reference: &'static Reference,
     /// The question.
@@ -39,17 +38,17 @@ pub struct Scene<'a> {
     /// When fresh wood of pine breeds beetles.
     pub pine_beetles: Months,
     /// Conditions that are taken as met.
-    pub lifted: Lifted,
+    pub met: TakenAsMet,
 }
 
-impl<'a> Scene<'a> {
+impl<'a> Facts<'a> {
     /// Settles the season and the pests of the region.
     pub fn new(
         reference: &'static Reference,
         question: &'a Question,
         local: &'a Local,
         reach: Reach,
-        lifted: Lifted,
+        met: TakenAsMet,
     ) -> Self {
         let season = season::of(&reference.constants.timing, &question.season(), local);
         let species = question.tree.species;
@@ -71,18 +70,18 @@ impl<'a> Scene<'a> {
             oak_wilt,
             ash_borer,
             pine_beetles: closed_months::cautious(reference.restrictions, Topic::PineBeetles),
-            lifted,
+            met,
         }
     }
 
     /// Whether the oak-wilt months close the day.
     pub fn oak_closed(&self, day: NaiveDate) -> bool {
-        !self.lifted.no_oak_wilt && self.oak_wilt.is_some_and(|wilt| wilt.closed(day))
+        !self.met.no_oak_wilt && self.oak_wilt.is_some_and(|wilt| wilt.closed(day))
     }
 
     /// Whether oak wilt itself is an open question: no region, or a state without a row.
     pub fn oak_open(&self) -> bool {
-        !self.lifted.no_oak_wilt && matches!(self.oak_wilt, Some(OakWilt::Default(_)))
+        !self.met.no_oak_wilt && matches!(self.oak_wilt, Some(OakWilt::Default(_)))
     }
 
     /// Whether the ash borer is there, or taken to be.
@@ -113,12 +112,12 @@ impl<'a> Scene<'a> {
             slips: Some(self.slips(day)),
             oak_wilt: self.oak_closed(day),
             ash_borer: self.ash_borer(),
-            whole_clone: if self.lifted.whole_clone {
+            whole_clone: if self.met.whole_clone {
                 Some(true)
             } else {
                 self.question.tree.whole_clone
             },
-            name_known: self.lifted.species_suits,
+            name_known: self.met.species_suits,
             name_against: false,
             ignore_months: false,
         }
@@ -195,4 +194,15 @@ pub fn level(lines: &Levels, method: Method) -> Level {
         .iter()
         .find(|line| line.method == method)
         .map_or(Level::RuledOut, |line| line.level)
+}
+
+/// Conditions taken as met, which no field of the question carries.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct TakenAsMet {
+    /// Every stem of the clone can be ringed.
+    pub whole_clone: bool,
+    /// Oak wilt is not in the state.
+    pub no_oak_wilt: bool,
+    /// An unknown species is one that a ring suits.
+    pub species_suits: bool,
 }
