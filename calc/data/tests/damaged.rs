@@ -264,6 +264,25 @@ fn a_name_that_finds_another_species_already_stops_the_build() {
     );
 }
 
+/// White oak shares its row of the responses with two others, and that row's name is of all three.
+#[test]
+fn a_species_without_a_name_of_its_own_stops_the_build() {
+    let copy = Copy::new("species-nameless");
+    copy.replace(
+        "evidence/bark",
+        "Quercus macrocarpa,",
+        "Quercus macrocarpa",
+        "Quercus stellata",
+    );
+    copy.replace(
+        JOIN,
+        "Quercus macrocarpa,",
+        ",Quercus macrocarpa,own,",
+        ",Quercus alba,own,",
+    );
+    copy.stops_at(JOIN, "Quercus macrocarpa,", &["has no name of its own"]);
+}
+
 #[test]
 fn a_row_of_a_species_that_is_not_in_the_list_stops_the_build() {
     for table in [

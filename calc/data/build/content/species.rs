@@ -217,7 +217,7 @@ fn one(row: &Row<JoinRow>, tables: &Tables, sources: &Sources) -> Result<Species
     if rows.bark.is_none() != monocot {
         return Err(row.at.problem("bark_row: only monocots have none"));
     }
-    let names: Vec<&'static str> = names(row, response, tables)
+    let names: Vec<&'static str> = names(row, response, tables)?
         .iter()
         .map(|n| keep(n))
         .collect();
@@ -261,31 +261,41 @@ fn one(row: &Row<JoinRow>, tables: &Tables, sources: &Sources) -> Result<Species
 }
 
 /// All names, the shown one first: the bark table's, the response table's parts, ours, scientific ones.
-fn names(row: &JoinRow, response: &ResponseRow, tables: &Tables) -> Vec<String> {
+fn names(
+    row: &Row<JoinRow>,
+    response: &ResponseRow,
+    tables: &Tables,
+) -> Result<Vec<String>, Problem> {
     let scientific = row.scientific_name.as_str();
     let mut names = Collected::default();
     let alone = !response.scientific_name.contains(';');
-    let own_bark = row.bark_row.is().filter(|key| *key == scientific);
-    let own_bark = own_bark.and_then(|key| find(&tables.bark, |bark| bark.scientific_name == *key));
-    let shown = own_bark.map_or(&response.common_name, |bark| &bark.common_name);
+    let response_name = alone.then_some(&response.common_name);
+    let bark = find(&tables.bark, |bark| bark.scientific_name == scientific);
+    let own: Vec<&String> = all(&tables.names, |own| own.scientific_name == scientific)
+        .iter()
+        .map(|own| &own.name)
+        .collect();
+    let shown = bark.map(|bark| &bark.common_name).or(response_name);
+    let Some(shown) = shown.or(own.first().copied()) else {
+        return Err(row.at.problem(format!(
+            "{scientific} has no name of its own: add one to species_names.csv"
+        )));
+    };
     names.add(&title(shown));
     let bracketed = Some(shown).filter(|name| name.contains('('));
-    for cell in bracketed
-        .into_iter()
-        .chain(alone.then_some(&response.common_name))
-    {
+    for cell in bracketed.into_iter().chain(response_name) {
         for name in spellings(cell) {
             names.add(&title(&name));
         }
     }
-    for extra in all(&tables.names, |extra| extra.scientific_name == scientific) {
-        names.add(&title(&extra.name));
+    for extra in own {
+        names.add(&title(extra));
     }
     names.add(scientific);
     for synonym in row.synonyms.iter() {
         names.add(synonym);
     }
-    names.all()
+    Ok(names.all())
 }
 
 /// Thinnest and thickest bark over diameter that can be meant.
