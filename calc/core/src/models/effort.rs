@@ -194,7 +194,7 @@ pub struct OwnRate {
     pub rate: Rate,
     /// P10, P50 and P90 of the crew's minutes over the model's.
     pub factor: Three,
-    /// Trees that were timed for it, where they came with the tree, and their minutes.
+    /// Trees that were timed for it, where they came with the question, and their minutes.
     pub timed: Option<(usize, f64)>,
 }
 
