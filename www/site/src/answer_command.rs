@@ -1,6 +1,6 @@
 //! `answer`: one question from a file or standard input, answered in print.
 
-use crate::{args, places, question, settings, tree};
+use crate::{args, json_question, places, project, settings};
 use anyhow::{Context, Result};
 use calc::models::season::Local;
 use calc::question::Problem;
@@ -16,10 +16,10 @@ use std::sync::Arc;
 ///
 /// # Errors
 /// When the file can't be read.
-pub fn run(options: &args::Answer) -> Result<ExitCode> {
+pub(crate) fn run(options: &args::Answer) -> Result<ExitCode> {
     let bytes = read(&options.file)?;
     let reference = calc_data::reference();
-    let typed = match question::from_json(&bytes) {
+    let typed = match json_question::from_json(&bytes) {
         Ok(typed) => typed,
         Err(wrong) => {
             return print_problems(&[(wrong.problem, wrong.message)], options.text);
@@ -57,14 +57,14 @@ pub fn run(options: &args::Answer) -> Result<ExitCode> {
     };
     let group = settings.map(|settings| Group {
         settings: Arc::new(settings),
-        today: question::today_day(),
+        today: json_question::today_day(),
     });
     if let Some(group) = &group {
         group.settings.apply(&mut question);
     }
     // The stations are read only where a point asks for them.
     let stations = match question.place {
-        Place::Point { .. } => places::stations(&tree::root()?)?,
+        Place::Point { .. } => places::stations(&project::root()?)?,
         Place::Hemisphere(_) => Vec::new(),
     };
     let local = Local::of(&reference.constants.timing, &question.place, &stations);
@@ -75,7 +75,7 @@ pub fn run(options: &args::Answer) -> Result<ExitCode> {
             let visit = &answer.visits[at];
             calc_view::words::visits::visit(visit.kind, answer.headline_method).to_owned()
         };
-        let stamp = format!("{}T000000Z", question::today().replace('-', ""));
+        let stamp = format!("{}T000000Z", json_question::today().replace('-', ""));
         print!(
             "{}",
             calc_view::ics::visits(&answer, &stamp, &about, &summary)

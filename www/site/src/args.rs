@@ -4,7 +4,7 @@
 use std::path::PathBuf;
 
 /// What `help` prints.
-pub const HELP: &str = "\
+pub(crate) const HELP: &str = "\
 Slipbark: one tree, one answer.
 
   cargo run --release                          build the site and serve it on this machine
@@ -33,11 +33,11 @@ Exit codes: 0 done; 1 failed, and the message says what to do; 2 the command lin
 ";
 
 /// The port `serve` takes when none is asked for.
-pub const DEFAULT_PORT: u16 = 4747;
+pub(crate) const DEFAULT_PORT: u16 = 4747;
 
 /// One command with its options.
 #[derive(Debug, PartialEq, Eq)]
-pub enum Command {
+pub(crate) enum Command {
     /// Print the help text.
     Help,
     /// Build into the target folder and serve.
@@ -54,14 +54,14 @@ pub enum Command {
 
 /// Options of `settings`.
 #[derive(Debug, PartialEq, Eq)]
-pub struct Settings {
+pub(crate) struct Settings {
     /// The file.
     pub file: String,
 }
 
 /// Options of `year`.
 #[derive(Debug, PartialEq, Eq)]
-pub struct Year {
+pub(crate) struct Year {
     /// The place as typed.
     pub place: String,
     /// One species, or all.
@@ -74,7 +74,7 @@ pub struct Year {
 
 /// Options of `serve`.
 #[derive(Debug, PartialEq, Eq)]
-pub struct Serve {
+pub(crate) struct Serve {
     /// The port on 127.0.0.1; 0 lets the system pick.
     pub port: u16,
     /// A folder to serve as it is, instead of building.
@@ -87,7 +87,7 @@ pub struct Serve {
 
 /// Options of `build`.
 #[derive(Debug, PartialEq, Eq)]
-pub struct Build {
+pub(crate) struct Build {
     /// The folder to write.
     pub out: PathBuf,
     /// The path the site lives under; begins and ends with a slash.
@@ -100,7 +100,7 @@ pub struct Build {
 
 /// Options of `answer`.
 #[derive(Debug, PartialEq, Eq)]
-pub struct Answer {
+pub(crate) struct Answer {
     /// The file with the question, or `-`.
     pub file: String,
     /// Words instead of JSON.
@@ -116,7 +116,7 @@ pub struct Answer {
 /// # Errors
 /// A message for the person at the keyboard: what was not understood and what
 /// to type instead.
-pub fn read(arguments: impl Iterator<Item = String>) -> Result<Command, String> {
+pub(crate) fn read(arguments: impl Iterator<Item = String>) -> Result<Command, String> {
     let mut name: Option<String> = None;
     let mut given: Vec<(String, Option<String>)> = Vec::new();
     let mut rest: Vec<String> = Vec::new();
@@ -225,7 +225,7 @@ pub fn read(arguments: impl Iterator<Item = String>) -> Result<Command, String> 
             return Err("`year` needs a place: add --place \"42.36,-71.06,15 m\" or --place \"Madison, WI\".".into());
         };
         let year = match value("year") {
-            None => crate::question::this_year(),
+            None => crate::json_question::this_year(),
             Some(text) => text
                 .parse()
                 .ok()

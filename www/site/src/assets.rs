@@ -8,7 +8,7 @@ use std::path::Path;
 
 /// One file of the site.
 #[derive(Clone)]
-pub struct File {
+pub(crate) struct File {
     /// Where it lies in the built folder, with forward slashes: `sources/index.html`.
     pub path: String,
     /// What it holds.
@@ -19,7 +19,7 @@ pub struct File {
 
 impl File {
     /// A file whose name stays the same from build to build.
-    pub fn named(path: &str, bytes: impl Into<Vec<u8>>) -> Self {
+    pub(crate) fn named(path: &str, bytes: impl Into<Vec<u8>>) -> Self {
         Self {
             path: path.to_owned(),
             bytes: bytes.into(),
@@ -28,7 +28,7 @@ impl File {
     }
 
     /// The address below the site's base: folders for pages, else the path.
-    pub fn address(&self) -> &str {
+    pub(crate) fn address(&self) -> &str {
         match self.path.strip_suffix("index.html") {
             Some(folder) if folder.is_empty() || folder.ends_with('/') => folder,
             _ => &self.path,
@@ -36,7 +36,7 @@ impl File {
     }
 
     /// The SHA-256 as the `integrity` option of a request wants it.
-    pub fn integrity(&self) -> String {
+    pub(crate) fn integrity(&self) -> String {
         let digest = Sha256::digest(&self.bytes);
         format!(
             "sha256-{}",
@@ -46,7 +46,7 @@ impl File {
 }
 
 /// A digest of all paths and bytes, in hexadecimal: equal for equal sites.
-pub fn digest<'a>(files: impl IntoIterator<Item = (&'a str, &'a [u8])>) -> String {
+pub(crate) fn digest<'a>(files: impl IntoIterator<Item = (&'a str, &'a [u8])>) -> String {
     let mut all: Vec<_> = files.into_iter().collect();
     all.sort_unstable();
     let mut hasher = Sha256::new();
@@ -61,20 +61,20 @@ pub fn digest<'a>(files: impl IntoIterator<Item = (&'a str, &'a [u8])>) -> Strin
 }
 
 /// Bytes in hexadecimal.
-pub fn hex(bytes: &[u8]) -> String {
+pub(crate) fn hex(bytes: &[u8]) -> String {
     bytes.iter().map(|byte| format!("{byte:02x}")).collect()
 }
 
 /// The assets of one build: plain name to hashed file.
 #[derive(Default)]
-pub struct Assets {
+pub(crate) struct Assets {
     files: BTreeMap<String, File>,
 }
 
 impl Assets {
     /// Adds `bytes` as `name` (`site.css`), to lie under `assets/` with a piece
     /// of its digest in its name.
-    pub fn add(&mut self, name: &str, bytes: impl Into<Vec<u8>>) {
+    pub(crate) fn add(&mut self, name: &str, bytes: impl Into<Vec<u8>>) {
         let bytes = bytes.into();
         let piece = &hex(&Sha256::digest(&bytes))[..12];
         let (stem, ending) = name.rsplit_once('.').unwrap_or((name, "bin"));
@@ -90,7 +90,7 @@ impl Assets {
     ///
     /// # Errors
     /// When no asset of that name was added.
-    pub fn path(&self, name: &str) -> Result<&str> {
+    pub(crate) fn path(&self, name: &str) -> Result<&str> {
         self.files
             .get(name)
             .map(|file| file.path.as_str())
@@ -101,7 +101,7 @@ impl Assets {
     ///
     /// # Errors
     /// When no asset of that name was added.
-    pub fn bytes(&self, name: &str) -> Result<Vec<u8>> {
+    pub(crate) fn bytes(&self, name: &str) -> Result<Vec<u8>> {
         let file = self.files.get(name);
         Ok(file
             .with_context(|| format!("no asset is called {name}"))?
@@ -113,12 +113,12 @@ impl Assets {
     ///
     /// # Errors
     /// When no asset of that name was added.
-    pub fn name(&self, name: &str) -> Result<&str> {
+    pub(crate) fn name(&self, name: &str) -> Result<&str> {
         Ok(self.path(name)?.trim_start_matches("assets/"))
     }
 
     /// All of them.
-    pub fn into_files(self) -> impl Iterator<Item = File> {
+    pub(crate) fn into_files(self) -> impl Iterator<Item = File> {
         self.files.into_values()
     }
 }
@@ -128,7 +128,7 @@ impl Assets {
 ///
 /// # Errors
 /// When the file can't be read, or does not hold one of the literals.
-pub fn script(path: &Path, names: &[(&str, &str)]) -> Result<String> {
+pub(crate) fn script(path: &Path, names: &[(&str, &str)]) -> Result<String> {
     let mut text = std::fs::read_to_string(path)
         .with_context(|| format!("{} could not be read", path.display()))?;
     for (literal, name) in names {

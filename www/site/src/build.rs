@@ -1,7 +1,7 @@
 //! Makes the whole site in memory, and writes it into a folder.
 
 use crate::assets::{Assets, File, digest, script};
-use crate::{args, kit, pages, places, single, tree, version, wasm};
+use crate::{args, kit, pages, places, project, single, version, wasm};
 use anyhow::{Context, Result, bail};
 use std::collections::BTreeSet;
 use std::path::Path;
@@ -15,8 +15,8 @@ const MARKER: &str = ".slipbark-files";
 /// # Errors
 /// Whatever keeps the site from being made or written; the message says what
 /// to do.
-pub fn run(options: &args::Build) -> Result<()> {
-    let root = tree::root()?;
+pub(crate) fn run(options: &args::Build) -> Result<()> {
+    let root = project::root()?;
     let say = speaker(options.quiet);
     let out = std::path::absolute(&options.out)?;
     may_write(&out)?;
@@ -38,7 +38,7 @@ pub fn run(options: &args::Build) -> Result<()> {
 }
 
 /// Says what is being done, on the error stream, unless asked to be quiet.
-pub fn speaker(quiet: bool) -> impl Fn(&str) {
+pub(crate) fn speaker(quiet: bool) -> impl Fn(&str) {
     move |line| {
         if !quiet {
             eprintln!("{line}");
@@ -51,14 +51,14 @@ pub fn speaker(quiet: bool) -> impl Fn(&str) {
 ///
 /// # Errors
 /// Code, content or pages that are broken: with file and line.
-pub fn site(
+pub(crate) fn site(
     root: &Path,
     base: &str,
     offline: bool,
     quiet: bool,
     say: &dyn Fn(&str),
 ) -> Result<Vec<File>> {
-    let module = wasm::module(root, &tree::target(root), quiet, say)?;
+    let module = wasm::module(root, &project::target(root), quiet, say)?;
     say("Rendering the pages ...");
     let scripts = root.join("www/pages/js");
     let mut assets = Assets::default();
@@ -220,7 +220,7 @@ fn changes_full(out: &Path, files: &[File]) -> bool {
 ///
 /// # Errors
 /// A folder with other things in it, or one that can't be written.
-pub fn write(out: &Path, files: &[File]) -> Result<()> {
+pub(crate) fn write(out: &Path, files: &[File]) -> Result<()> {
     may_write(out)?;
     let marker = out.join(MARKER);
     let before = std::fs::read_to_string(&marker).unwrap_or_default();
@@ -259,7 +259,7 @@ pub fn write(out: &Path, files: &[File]) -> Result<()> {
 ///
 /// # Errors
 /// When it can't be read or has no page in it.
-pub fn read_folder(folder: &Path) -> Result<Vec<File>> {
+pub(crate) fn read_folder(folder: &Path) -> Result<Vec<File>> {
     let mut files = Vec::new();
     let mut folders = vec![folder.to_path_buf()];
     while let Some(next) = folders.pop() {

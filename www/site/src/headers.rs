@@ -13,7 +13,7 @@ const KEPT: &str = "public, max-age=31536000, immutable";
 const ASKED: &str = "no-cache";
 
 /// The header that states what a page may load.
-pub const POLICY_NAME: &str = "Content-Security-Policy";
+pub(crate) const POLICY_NAME: &str = "Content-Security-Policy";
 
 /// Sent with every file.
 const ALWAYS: [(&str, &str); 2] = [
@@ -22,7 +22,7 @@ const ALWAYS: [(&str, &str); 2] = [
 ];
 
 /// The headers of the file at `path` of the site, but for its type and length.
-pub fn of(path: &str) -> Vec<(&'static str, &'static str)> {
+pub(crate) fn of(path: &str) -> Vec<(&'static str, &'static str)> {
     let mut headers = ALWAYS.to_vec();
     headers.push((
         "Cache-Control",
@@ -43,7 +43,7 @@ pub fn of(path: &str) -> Vec<(&'static str, &'static str)> {
 }
 
 /// The media type by the name's ending.
-pub fn kind(path: &str) -> &'static str {
+pub(crate) fn kind(path: &str) -> &'static str {
     match path.rsplit_once('.').map_or("", |(_, ending)| ending) {
         "html" => "text/html; charset=utf-8",
         "css" => "text/css; charset=utf-8",
@@ -63,7 +63,7 @@ pub fn kind(path: &str) -> &'static str {
 /// `_headers`, as several hosts of static files read it: an address, then its
 /// headers, indented. Where two addresses match a file both count, and a header
 /// named by both would be sent twice: so no two rules here share one.
-pub fn underscore(base: &str, files: &[File]) -> String {
+pub(crate) fn underscore(base: &str, files: &[File]) -> String {
     let mut out = String::from(
         "# Headers of each address. Put this file where the site's index.html lies.\n",
     );
@@ -106,7 +106,7 @@ pub fn underscore(base: &str, files: &[File]) -> String {
 }
 
 /// `.htaccess` for Apache 2.4 with its modules `headers` and `mime`.
-pub fn htaccess(base: &str) -> String {
+pub(crate) fn htaccess(base: &str) -> String {
     let (single, frames) = (single::NAME, frames());
     let [(sniff, no_sniff), (referrer, no_referrer)] = ALWAYS;
     format!(
@@ -140,7 +140,7 @@ pub fn htaccess(base: &str) -> String {
 /// A piece of an nginx configuration, for inside `server { }`. Headers of an
 /// outer block do not reach into a `location` that has its own, so each block
 /// names all of them.
-pub fn nginx(base: &str) -> String {
+pub(crate) fn nginx(base: &str) -> String {
     let mut out = format!(
         "# For nginx: include it inside server {{ }}, with `root` set so that {base} leads\n\
          # to the folder that holds the site's index.html.\n\

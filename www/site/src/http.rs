@@ -25,7 +25,7 @@ struct Entry {
 
 /// The files of one site under its base path. Only what is in this map can be
 /// sent, so no path leads out of it.
-pub struct Files {
+pub(crate) struct Files {
     base: String,
     entries: BTreeMap<String, Entry>,
 }
@@ -41,7 +41,7 @@ struct Request {
 
 impl Files {
     /// Prepares `files` to be served under `base`.
-    pub fn new(base: &str, files: &[File]) -> Self {
+    pub(crate) fn new(base: &str, files: &[File]) -> Self {
         let entries = files
             .iter()
             .map(|file| (format!("{base}{}", file.address()), entry(file)));
@@ -55,7 +55,7 @@ impl Files {
     ///
     /// # Errors
     /// When the connection breaks; the client has gone and nobody need be told.
-    pub fn answer_all(&self, stream: &std::net::TcpStream) -> std::io::Result<()> {
+    pub(crate) fn answer_all(&self, stream: &std::net::TcpStream) -> std::io::Result<()> {
         let mut reader = BufReader::new(stream);
         let mut writer = stream;
         loop {

@@ -11,7 +11,7 @@ use std::path::Path;
 use zip::write::SimpleFileOptions;
 
 /// Its name at the root of the site.
-pub const NAME: &str = "slipbark-kit.zip";
+pub(crate) const NAME: &str = "slipbark-kit.zip";
 
 /// Files that go in as they lie in the project, with their names in the kit.
 const LICENCES: [(&str, &str); 5] = [
@@ -27,7 +27,7 @@ const LICENCES: [(&str, &str); 5] = [
 ///
 /// # Errors
 /// A licence that can't be read, named with its path.
-pub fn pack(root: &Path, base: &str, files: &[File]) -> Result<File> {
+pub(crate) fn pack(root: &Path, base: &str, files: &[File]) -> Result<File> {
     let mut entries: Vec<(String, Vec<u8>)> = files
         .iter()
         .map(|file| (format!("site/{}", file.path), file.bytes.clone()))

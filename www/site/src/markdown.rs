@@ -5,7 +5,7 @@ use crate::template::escape;
 use pulldown_cmark::{Event, Options, Parser, html};
 
 /// Renders one Markdown text.
-pub fn render(text: &str) -> String {
+pub(crate) fn render(text: &str) -> String {
     let events = Parser::new_ext(text, Options::ENABLE_TABLES).map(|event| match event {
         Event::Html(raw) | Event::InlineHtml(raw) => Event::Text(raw),
         other => other,
@@ -16,7 +16,7 @@ pub fn render(text: &str) -> String {
 }
 
 /// The first heading's text, escaped, and the rest of the file.
-pub fn title_and_rest(text: &str) -> Option<(String, &str)> {
+pub(crate) fn title_and_rest(text: &str) -> Option<(String, &str)> {
     let (first, rest) = text.split_once('\n')?;
     Some((escape(first.strip_prefix("# ")?.trim()), rest))
 }

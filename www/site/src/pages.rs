@@ -2,7 +2,7 @@
 
 use crate::assets::{Assets, File};
 use crate::template::{Template, escape, fill};
-use crate::{markdown, sources, version, worked};
+use crate::{markdown, sources, static_answers, version};
 use anyhow::{Context, Result};
 use calc_view::kind::Kind;
 use std::collections::BTreeMap;
@@ -72,14 +72,14 @@ const NAV: &[(&str, &str)] = &[
 ];
 
 /// Stands for the build's id until all bytes are known.
-pub const BUILD_MARK: &str = "@@build@@";
+pub(crate) const BUILD_MARK: &str = "@@build@@";
 
 /// Renders all pages for a site that will live under `base`.
 ///
 /// # Errors
 /// A page file that can't be read or names something unknown, or a broken
 /// table of sources: with file and line.
-pub fn render(root: &Path, base: &str, assets: &Assets, full: &[File]) -> Result<Vec<File>> {
+pub(crate) fn render(root: &Path, base: &str, assets: &Assets, full: &[File]) -> Result<Vec<File>> {
     let folder = root.join("www/pages");
     let read = |name: &str| {
         std::fs::read_to_string(folder.join(name))
@@ -182,32 +182,32 @@ fn common_values(
     values.insert("source-count", count);
     values.insert("source-rows", rows);
     values.insert("changes", changes(root)?);
-    values.insert("species-rows", worked::species_rows()?);
+    values.insert("species-rows", static_answers::species_rows()?);
     let kinds = Kind::ALL.map(|kind| {
         let asks = escape(calc_view::words::calculators::asks(kind));
         format!("<option value=\"{}\">{asks}</option>", kind.name())
     });
     values.insert("kinds", kinds.concat());
-    values.insert("species-choices", worked::species_choices());
-    values.insert("example", worked::example(base)?);
+    values.insert("species-choices", static_answers::species_choices());
+    values.insert("example", static_answers::example(base)?);
     Ok(values)
 }
 
 /// The policy of our own pages: nothing but our own files, and WebAssembly.
-pub const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; \
+pub(crate) const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; \
      img-src 'self'; connect-src 'self'; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'self'";
 
 /// That of the bare page for frames: it reads settings from the address that its host names, and nothing else from there.
-pub const FRAME_POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; \
+pub(crate) const FRAME_POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; \
      img-src 'self'; connect-src 'self' http: https:; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'self'";
 
 /// The folders of the bare pages for frames, as a pattern.
-pub fn frames() -> String {
+pub(crate) fn frames() -> String {
     Kind::ALL.map(Kind::name).join("|")
 }
 
 /// The policy of the page at `path`.
-pub fn policy(path: &str) -> &'static str {
+pub(crate) fn policy(path: &str) -> &'static str {
     let folder = path
         .strip_prefix("embed/")
         .and_then(|rest| rest.strip_suffix("/index.html"));

@@ -10,7 +10,8 @@ use serde::Deserialize;
 use std::path::Path;
 
 /// Countries that have a town list, by ISO 3166-1 code.
-pub const COUNTRIES: [&str; 10] = ["US", "CA", "GB", "IE", "DE", "AT", "CH", "FR", "NZ", "AU"];
+pub(crate) const COUNTRIES: [&str; 10] =
+    ["US", "CA", "GB", "IE", "DE", "AT", "CH", "FR", "NZ", "AU"];
 
 /// A row of `content/places/climate_places.csv`: means of each month, degC.
 #[derive(Deserialize)]
@@ -61,7 +62,7 @@ struct TownRow {
 ///
 /// # Errors
 /// A table that can't be read or has a bad cell: with file and line.
-pub fn pack_climate(root: &Path) -> Result<Vec<u8>> {
+pub(crate) fn pack_climate(root: &Path) -> Result<Vec<u8>> {
     let table = Table::<PlaceRow>::read(root, "content/places/climate_places.csv")?;
     let places = table.rows.iter().map(|row| climate::Place {
         name: row.name.clone(),
@@ -90,7 +91,7 @@ pub fn pack_climate(root: &Path) -> Result<Vec<u8>> {
 ///
 /// # Errors
 /// A list that can't be read or has a bad cell: with file and line.
-pub fn pack_towns(root: &Path, country: &str) -> Result<Vec<u8>> {
+pub(crate) fn pack_towns(root: &Path, country: &str) -> Result<Vec<u8>> {
     let file = format!("content/places/towns/{country}.csv");
     let table = Table::<TownRow>::read(root, &file)?;
     let towns = table.rows.iter().map(|row| towns::Town {
@@ -107,7 +108,7 @@ pub fn pack_towns(root: &Path, country: &str) -> Result<Vec<u8>> {
 ///
 /// # Errors
 /// As [`pack_climate`].
-pub fn stations(root: &Path) -> Result<Vec<Station>> {
+pub(crate) fn stations(root: &Path) -> Result<Vec<Station>> {
     let bytes = pack_climate(root)?;
     let places = climate::decode(&bytes).map_err(|why| anyhow::anyhow!("{why:?}"))?;
     Ok(places.stations)
@@ -118,7 +119,7 @@ pub fn stations(root: &Path) -> Result<Vec<Station>> {
 ///
 /// # Errors
 /// What was not understood, and what to type.
-pub fn find(root: &Path, typed: &str) -> Result<(Site, Option<String>)> {
+pub(crate) fn find(root: &Path, typed: &str) -> Result<(Site, Option<String>)> {
     if let Some(site) = point(typed) {
         return Ok((site?, None));
     }
@@ -199,7 +200,7 @@ mod tests {
 
     #[test]
     fn a_point_and_a_town_are_places_and_a_common_name_is_asked_back() -> Result<()> {
-        let root = crate::tree::root()?;
+        let root = crate::project::root()?;
         let (site, _) = find(&root, "42.36, -71.06, 50 ft")?;
         assert_eq!(
             (site.lat, site.lon, site.elev_m),

@@ -12,7 +12,7 @@ use ts_rs::{TS, TypeVisitor};
 ///
 /// # Errors
 /// When it can't be written as JSON.
-pub fn question() -> Result<String> {
+pub(crate) fn question() -> Result<String> {
     Ok(serde_json::to_string_pretty(&schemars::schema_for!(Typed))?)
 }
 
@@ -20,7 +20,7 @@ pub fn question() -> Result<String> {
 ///
 /// # Errors
 /// When it can't be written as JSON.
-pub fn answer() -> Result<String> {
+pub(crate) fn answer() -> Result<String> {
     Ok(serde_json::to_string_pretty(&schemars::schema_for!(
         Answer
     ))?)
@@ -30,7 +30,7 @@ pub fn answer() -> Result<String> {
 ///
 /// # Errors
 /// When it can't be written as JSON.
-pub fn settings() -> Result<String> {
+pub(crate) fn settings() -> Result<String> {
     let schema = schemars::schema_for!(calc::question::settings::shape::SettingsShape);
     Ok(serde_json::to_string_pretty(&schema)?)
 }
@@ -60,7 +60,7 @@ impl TypeVisitor for Declarations {
 ///
 /// # Errors
 /// When two types share a name, which TypeScript would merge.
-pub fn typescript() -> Result<String> {
+pub(crate) fn typescript() -> Result<String> {
     let mut question = Declarations::default();
     question.visit::<Typed>();
     let mut answer = Declarations::default();

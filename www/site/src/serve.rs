@@ -1,7 +1,7 @@
 //! Builds the site and hands it out on this machine.
 
 use crate::http::Files;
-use crate::{args, build, tree};
+use crate::{args, build, project};
 use anyhow::{Context, Result, bail};
 use std::io::{ErrorKind, Write as _};
 use std::net::{Ipv4Addr, TcpListener};
@@ -13,7 +13,7 @@ use std::time::{Duration, Instant};
 /// # Errors
 /// A port that is taken, or a site that can't be made; the message says what
 /// to do.
-pub fn run(options: &args::Serve) -> Result<()> {
+pub(crate) fn run(options: &args::Serve) -> Result<()> {
     let started = Instant::now();
     let say = build::speaker(options.quiet);
     // Before the build, so that a taken port is told at once.
@@ -21,9 +21,9 @@ pub fn run(options: &args::Serve) -> Result<()> {
     let files = match &options.dir {
         Some(folder) => build::read_folder(folder)?,
         None => {
-            let root = tree::root()?;
+            let root = project::root()?;
             let files = build::site(&root, &options.base, true, options.quiet, &say)?;
-            build::write(&tree::target(&root).join("site"), &files)?;
+            build::write(&project::target(&root).join("site"), &files)?;
             files
         }
     };

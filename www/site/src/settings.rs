@@ -11,7 +11,7 @@ use std::process::ExitCode;
 ///
 /// # Errors
 /// When the file can't be read.
-pub fn run(options: &args::Settings) -> Result<ExitCode> {
+pub(crate) fn run(options: &args::Settings) -> Result<ExitCode> {
     let (told, code) = match load(&options.file)? {
         Ok((settings, told)) => {
             println!("{} can be used by {}.", options.file, settings.name);
@@ -26,13 +26,13 @@ pub fn run(options: &args::Settings) -> Result<ExitCode> {
 }
 
 /// What was read, and its warnings; or all that is told of refused settings, a line each.
-pub type Loaded = Result<(Settings, Vec<Told>), Vec<String>>;
+pub(crate) type Loaded = Result<(Settings, Vec<Told>), Vec<String>>;
 
 /// Loads a file, and the list of species beside it that it may name.
 ///
 /// # Errors
 /// When the file itself can't be read; what is wrong in it is no such error.
-pub fn load(file: &str) -> Result<Loaded> {
+pub(crate) fn load(file: &str) -> Result<Loaded> {
     let text = std::fs::read_to_string(file).with_context(|| {
         format!("{file} could not be read. Give the name of a JSON file of settings")
     })?;
@@ -57,7 +57,7 @@ pub fn load(file: &str) -> Result<Loaded> {
 }
 
 /// What is told, a line each with its place.
-pub fn lines(told: &[Told]) -> Vec<String> {
+pub(crate) fn lines(told: &[Told]) -> Vec<String> {
     let line = |told: &Told| {
         let words = calc_view::settings_told(told);
         let warning = if told.refuses() { "" } else { " (a warning)" };

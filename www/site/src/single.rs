@@ -18,10 +18,10 @@ use std::io::Write as _;
 use std::path::Path;
 
 /// Its name at the root of the site.
-pub const NAME: &str = "slipbark-single.html";
+pub(crate) const NAME: &str = "slipbark-single.html";
 
 /// What goes in, as the site has it.
-pub struct Parts<'a> {
+pub(crate) struct Parts<'a> {
     /// The binding's script, an ES module.
     pub engine: &'a str,
     /// The WebAssembly.
@@ -35,7 +35,7 @@ pub struct Parts<'a> {
 /// # Errors
 /// A page or script that can't be read, or that has changed so that it can't
 /// be put together in this way: the message names it.
-pub fn render(root: &Path, parts: &Parts<'_>) -> Result<File> {
+pub(crate) fn render(root: &Path, parts: &Parts<'_>) -> Result<File> {
     let scripts = root.join("www/pages/js");
     let (engine, names) = closed(parts.engine)?;
     let element = open(&scripts, "element.js", &names)?;
@@ -113,7 +113,7 @@ mod tests {
 
     #[test]
     fn the_file_holds_its_parts_and_names_the_hashes_of_its_scripts_and_styles() {
-        let root = crate::tree::root().unwrap();
+        let root = crate::project::root().unwrap();
         let parts = Parts {
             engine: "function __wbg_init() {\n}\nexport function answer(q) {\n}\nexport { initSync, __wbg_init as default };\n",
             wasm: b"wasm",

@@ -29,7 +29,7 @@ struct Source {
 /// # Errors
 /// A column that is missing, a row without id or title, an id twice: each with
 /// file and line.
-pub fn table(root: &Path) -> Result<Option<(usize, String)>> {
+pub(crate) fn table(root: &Path) -> Result<Option<(usize, String)>> {
     if !root.join(FILE).is_file() {
         return Ok(None);
     }

@@ -4,7 +4,7 @@ use anyhow::{Result, bail};
 use std::collections::BTreeMap;
 
 /// A page file: what stands in its opening comment, and the rest.
-pub struct Template {
+pub(crate) struct Template {
     head: BTreeMap<String, String>,
     body: String,
     file: String,
@@ -15,7 +15,7 @@ impl Template {
     ///
     /// # Errors
     /// When the comment is missing or one of its lines has no colon.
-    pub fn read(file: &str, text: &str) -> Result<Self> {
+    pub(crate) fn read(file: &str, text: &str) -> Result<Self> {
         let Some((head, body)) = text
             .strip_prefix("<!--\n")
             .and_then(|rest| rest.split_once("-->\n"))
@@ -40,7 +40,7 @@ impl Template {
     ///
     /// # Errors
     /// When it is not there.
-    pub fn head(&self, key: &str) -> Result<&str> {
+    pub(crate) fn head(&self, key: &str) -> Result<&str> {
         match self.head.get(key) {
             Some(value) => Ok(value),
             None => bail!("{}: the opening comment has no `{key}`", self.file),
@@ -51,7 +51,7 @@ impl Template {
     ///
     /// # Errors
     /// As for [`fill`].
-    pub fn body(&self, values: &BTreeMap<&str, String>) -> Result<String> {
+    pub(crate) fn body(&self, values: &BTreeMap<&str, String>) -> Result<String> {
         fill(&self.file, &self.body, values)
     }
 }
@@ -61,7 +61,7 @@ impl Template {
 ///
 /// # Errors
 /// With `file` and line: a name without a value, or an opening without an end.
-pub fn fill(file: &str, text: &str, values: &BTreeMap<&str, String>) -> Result<String> {
+pub(crate) fn fill(file: &str, text: &str, values: &BTreeMap<&str, String>) -> Result<String> {
     let mut filled = String::with_capacity(text.len());
     let mut rest = text;
     while let Some(start) = rest.find("{{") {
@@ -87,7 +87,7 @@ pub fn fill(file: &str, text: &str, values: &BTreeMap<&str, String>) -> Result<S
 }
 
 /// Text as HTML, within an element or a quoted attribute.
-pub fn escape(text: &str) -> String {
+pub(crate) fn escape(text: &str) -> String {
     let mut out = String::with_capacity(text.len());
     for c in text.chars() {
         match c {

@@ -9,7 +9,7 @@ use sha2::{Digest as _, Sha384};
 use std::path::Path;
 
 /// The full version, and the name of its folder.
-pub const FULL: &str = env!("CARGO_PKG_VERSION");
+pub(crate) const FULL: &str = env!("CARGO_PKG_VERSION");
 
 /// The scripts that pages name, and the files that each of them names in turn.
 const NAMED: [(&str, &[&str]); 2] = [
@@ -18,7 +18,7 @@ const NAMED: [(&str, &[&str]); 2] = [
 ];
 
 /// Whether a path lies in the folder of a full version: `0.1.0/…`.
-pub fn is_full(path: &str) -> bool {
+pub(crate) fn is_full(path: &str) -> bool {
     let folder = path.split_once('/').map_or("", |(folder, _)| folder);
     let parts: Vec<_> = folder.split('.').collect();
     parts.len() == 3
@@ -31,7 +31,7 @@ pub fn is_full(path: &str) -> bool {
 ///
 /// # Errors
 /// A script that can't be read, or does not name what it should.
-pub fn newest(scripts: &Path, assets: &Assets) -> Result<Vec<File>> {
+pub(crate) fn newest(scripts: &Path, assets: &Assets) -> Result<Vec<File>> {
     let mut files = scripts_in(scripts, "v1", |name| {
         Ok(format!("\"../{}\"", assets.path(name)?))
     })?;
@@ -51,7 +51,7 @@ pub fn newest(scripts: &Path, assets: &Assets) -> Result<Vec<File>> {
 ///
 /// # Errors
 /// As [`newest`].
-pub fn full(scripts: &Path, assets: &Assets, named: &[String]) -> Result<Vec<File>> {
+pub(crate) fn full(scripts: &Path, assets: &Assets, named: &[String]) -> Result<Vec<File>> {
     let mut files = Vec::new();
     for name in named {
         files.push(File::named(&format!("{FULL}/{name}"), assets.bytes(name)?));
@@ -113,7 +113,7 @@ fn scripts_in(
 }
 
 /// The digest of a file, as the `integrity` attribute of a script takes it.
-pub fn integrity(bytes: &[u8]) -> String {
+pub(crate) fn integrity(bytes: &[u8]) -> String {
     let digest = base64::engine::general_purpose::STANDARD.encode(Sha384::digest(bytes));
     format!("sha384-{digest}")
 }
@@ -122,7 +122,7 @@ pub fn integrity(bytes: &[u8]) -> String {
 ///
 /// # Errors
 /// None that a list of texts can have.
-pub fn list(files: &[File]) -> Result<File> {
+pub(crate) fn list(files: &[File]) -> Result<File> {
     let digests: serde_json::Map<_, _> = files
         .iter()
         .map(|file| (file.path.clone(), integrity(&file.bytes).into()))

@@ -10,7 +10,7 @@ use wasm_bindgen_cli_support::Bindgen;
 const TARGET: &str = "wasm32-unknown-unknown";
 
 /// The module as the browser gets it.
-pub struct Module {
+pub(crate) struct Module {
     /// The JavaScript side, an ES module.
     pub js: String,
     /// The WebAssembly.
@@ -25,7 +25,12 @@ const PACKAGE: &str = "www-element";
 /// # Errors
 /// A missing compiler target that can't be installed, code or content that
 /// does not compile, a file that can't be read: each with what to do.
-pub fn module(root: &Path, target: &Path, quiet: bool, say: &dyn Fn(&str)) -> Result<Module> {
+pub(crate) fn module(
+    root: &Path,
+    target: &Path,
+    quiet: bool,
+    say: &dyn Fn(&str),
+) -> Result<Module> {
     ensure_target(root, say)?;
     say("Compiling the calculator to WebAssembly ...");
     // A folder of its own: the outer cargo may still hold the lock of the usual one.

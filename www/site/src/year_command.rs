@@ -1,6 +1,6 @@
 //! `year`: when the bark slips, for one species or for all, as text or CSV.
 
-use crate::{args, places, tree};
+use crate::{args, places, project};
 use anyhow::{Result, bail};
 use calc::question::{Found, find_species};
 use calc::reference::Reference;
@@ -17,8 +17,8 @@ use std::process::ExitCode;
 ///
 /// # Errors
 /// A place or a species that is not known: the message says what to type.
-pub fn run(options: &args::Year) -> Result<ExitCode> {
-    let root = tree::root()?;
+pub(crate) fn run(options: &args::Year) -> Result<ExitCode> {
+    let root = project::root()?;
     let reference = calc_data::reference();
     let (site, _) = places::find(&root, &options.place)?;
     let stations = places::stations(&root)?;

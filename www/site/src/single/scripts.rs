@@ -6,7 +6,7 @@ use std::path::Path;
 
 /// A module as an expression with its own scope: `const binding = (() => …)();`,
 /// and the names it exports.
-pub fn closed(module: &str) -> Result<(String, Vec<String>)> {
+pub(crate) fn closed(module: &str) -> Result<(String, Vec<String>)> {
     let mut names = Vec::new();
     let mut body = String::with_capacity(module.len());
     for line in module.lines() {
@@ -43,7 +43,7 @@ pub fn closed(module: &str) -> Result<(String, Vec<String>)> {
 
 /// One of our own modules without its imports and exports, to stand in one
 /// scope with the others; those it imports stand before it.
-pub fn open(folder: &Path, name: &str, engine: &[String]) -> Result<String> {
+pub(crate) fn open(folder: &Path, name: &str, engine: &[String]) -> Result<String> {
     let text = script(&folder.join(name), &[])?;
     let mut out = String::new();
     for line in text.lines() {
@@ -75,7 +75,7 @@ pub fn open(folder: &Path, name: &str, engine: &[String]) -> Result<String> {
 }
 
 /// Without indents, blank lines and comments that have lines to themselves.
-pub fn tidy(text: &str) -> String {
+pub(crate) fn tidy(text: &str) -> String {
     let mut out = String::with_capacity(text.len());
     let mut comment = false;
     for line in text.lines().map(str::trim) {

@@ -7,7 +7,7 @@ use std::path::{Path, PathBuf};
 ///
 /// # Errors
 /// When no folder upwards holds the pages: the message says where to run it.
-pub fn root() -> Result<PathBuf> {
+pub(crate) fn root() -> Result<PathBuf> {
     let here = std::env::current_dir()?;
     // Cargo sets this one when it runs the program, from wherever that was asked.
     let by_cargo = std::env::var_os("CARGO_MANIFEST_DIR").map(PathBuf::from);
@@ -25,7 +25,7 @@ pub fn root() -> Result<PathBuf> {
 }
 
 /// Cargo's target folder for this workspace.
-pub fn target(root: &Path) -> PathBuf {
+pub(crate) fn target(root: &Path) -> PathBuf {
     match std::env::var_os("CARGO_TARGET_DIR") {
         Some(folder) => root.join(folder),
         None => root.join("target"),

@@ -23,7 +23,7 @@ const SIZES: [&str; 3] = ["6 in", "12 in", "20 in"];
 ///
 /// # Errors
 /// If the example is no good question any more.
-pub fn example(base: &str) -> Result<String> {
+pub(crate) fn example(base: &str) -> Result<String> {
     let typed: Typed = serde_json::from_str(EXAMPLE)?;
     let reference = calc_data::reference();
     let (question, answer) = ask(reference, &typed)?;
@@ -44,7 +44,7 @@ pub fn example(base: &str) -> Result<String> {
 ///
 /// # Errors
 /// If a row is no good question any more.
-pub fn species_rows() -> Result<String> {
+pub(crate) fn species_rows() -> Result<String> {
     let reference = calc_data::reference();
     let mut species: Vec<_> = reference.species.iter().collect();
     species.sort_by_key(|species| species.name.to_lowercase());
@@ -70,7 +70,7 @@ pub fn species_rows() -> Result<String> {
 }
 
 /// A button for each species that can be named, to be found by any of its names.
-pub fn species_choices() -> String {
+pub(crate) fn species_choices() -> String {
     let mut species: Vec<_> = calc_data::reference().species.iter().collect();
     species.retain(|species| !species.unknown);
     species.sort_by_key(|species| species.name.to_lowercase());

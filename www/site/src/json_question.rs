@@ -10,7 +10,7 @@ use std::time::{SystemTime, UNIX_EPOCH};
 /// # Errors
 /// The one thing that is wrong with the JSON: its field as far as it is known,
 /// and the line and column.
-pub fn from_json(bytes: &[u8]) -> Result<Typed, JsonProblem> {
+pub(crate) fn from_json(bytes: &[u8]) -> Result<Typed, JsonProblem> {
     let text = std::str::from_utf8(bytes).map_err(|error| {
         let line = bytes[..error.valid_up_to()]
             .iter()
@@ -45,7 +45,7 @@ pub fn from_json(bytes: &[u8]) -> Result<Typed, JsonProblem> {
 /// A problem of the JSON itself, worded here: line and column are known to
 /// nobody else.
 #[derive(Debug)]
-pub struct JsonProblem {
+pub(crate) struct JsonProblem {
     /// Field and code.
     pub problem: Problem,
     /// What is wrong, where, and what to do.
@@ -80,7 +80,7 @@ fn json_problem(path: &str, error: &serde_json::Error) -> JsonProblem {
 }
 
 /// The year of today, UTC.
-pub fn this_year() -> i32 {
+pub(crate) fn this_year() -> i32 {
     today()
         .split('-')
         .next()
@@ -89,12 +89,12 @@ pub fn this_year() -> i32 {
 }
 
 /// Today in UTC as `2027-06-12`.
-pub fn today() -> String {
+pub(crate) fn today() -> String {
     calc::terms::day::iso(today_day())
 }
 
 /// Today in UTC.
-pub fn today_day() -> chrono::NaiveDate {
+pub(crate) fn today_day() -> chrono::NaiveDate {
     let seconds = SystemTime::now()
         .duration_since(UNIX_EPOCH)
         .map_or(0, |since| since.as_secs());
