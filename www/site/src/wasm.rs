@@ -70,25 +70,10 @@ pub(crate) fn module(
         .omit_default_module_path(true)
         .generate_output()
         .with_context(|| format!("{} could not be bound", compiled.display()))?;
-    // What the module imports is told apart by digests in its names. No packer makes those small, and a number serves.
-    let mut js = output.js().to_owned();
-    for (number, import) in output.wasm_mut().imports.iter_mut().enumerate() {
-        if ends_in_digest(&import.name) {
-            let short = format!("i{number}");
-            js = js.replace(&import.name, &short);
-            import.name = short;
-        }
-    }
+    let js = output.js().to_owned();
     Ok(Module {
         js,
         wasm: output.wasm_mut().emit_wasm(),
-    })
-}
-
-/// Whether a name ends in sixteen hexadecimal digits, as the binding writes them, and so stands for one thing alone.
-fn ends_in_digest(name: &str) -> bool {
-    name.rsplit_once('_').is_some_and(|(_, digest)| {
-        digest.len() == 16 && digest.bytes().all(|byte| byte.is_ascii_hexdigit())
     })
 }
 
@@ -170,23 +155,4 @@ fn remapped_paths(root: &Path) -> OsString {
     }
     add(root, "slipbark");
     flags
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn names_with_a_digest_are_told_from_others() {
-        assert!(ends_in_digest("__wbg_focus_d5e2fdbdb56416f0"));
-        assert!(ends_in_digest("__wbindgen_generic_0000000000000001"));
-        for other in [
-            "__wbindgen_init_externref_table",
-            "focus",
-            "__wbg_focus_d5e2",
-            "__wbg_x_d5e2fdbdb56416fg",
-        ] {
-            assert!(!ends_in_digest(other), "{other}");
-        }
-    }
 }
