@@ -179,7 +179,7 @@ pub(crate) fn calendar_text(calculator: &Calculator) -> Option<String> {
         .filter(|c| !matches!(c, '-' | ':'))
         .collect();
     // As the standard writes a moment: 20270612T080000Z, without the thousandths.
-    let stamp = [stamp.split('.').next().unwrap_or_default(), "Z"].concat();
+    let stamp = format!("{}Z", stamp.split('.').next().unwrap_or_default());
     calculator.with_last(|question, answer| {
         let about = words::visits::calendar_title(question, answer);
         (!answer.visits.is_empty()).then(|| {

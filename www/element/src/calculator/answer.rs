@@ -114,7 +114,7 @@ impl Calculator {
         for link in dom::all(&self.errors, "a") {
             let id = link.get_attribute("data-field").unwrap_or_default();
             if let Some(field) = problems::find(&self.root, &id) {
-                let _ = link.set_attribute("href", &["#", &field.id()].concat());
+                let _ = link.set_attribute("href", &format!("#{}", field.id()));
             }
         }
         for problem in problems {

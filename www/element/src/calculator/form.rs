@@ -108,21 +108,13 @@ impl Calculator {
     pub(super) fn focused(&self) -> Option<String> {
         let element = self.root.active_element()?;
         if !element.id().is_empty() {
-            return Some(["#", &element.id()].concat());
+            return Some(format!("#{}", element.id()));
         }
         let name = element.get_attribute("name")?;
         let value = element.get_attribute("value").unwrap_or_default();
-        let mark = |text: &str| text.replace(['"', '\\'], "");
-        Some(
-            [
-                "[name=\"",
-                &mark(&name),
-                "\"][value=\"",
-                &mark(&value),
-                "\"]",
-            ]
-            .concat(),
-        )
+        let bare = |text: &str| text.replace(['"', '\\'], "");
+        let (name, value) = (bare(&name), bare(&value));
+        Some(format!("[name=\"{name}\"][value=\"{value}\"]"))
     }
 
     /// Gives the focus back to a control that was drawn anew under it.

@@ -46,7 +46,7 @@ pub(crate) fn mark(document: &Document, root: &ShadowRoot, problem: &Problem) {
         return;
     };
     let _ = frame.class_list().add_1("bad");
-    let id = [&field.id(), "-e"].concat();
+    let id = format!("{}-e", field.id());
     message.set_id(&id);
     message.set_class_name("errmsg");
     message.set_text_content(Some(&problem_text(problem)));
@@ -64,7 +64,7 @@ pub(crate) fn mark(document: &Document, root: &ShadowRoot, problem: &Problem) {
         let _ = parent.insert_before(&message, before.as_ref());
     }
     let described = field.get_attribute("aria-describedby").unwrap_or_default();
-    let described = [&described, " ", &id].concat();
+    let described = format!("{described} {id}");
     let _ = field.set_attribute("aria-describedby", described.trim());
     for part in parts(&field, &problem.code) {
         let _ = part.set_attribute("aria-invalid", "true");
@@ -94,7 +94,7 @@ pub(crate) fn find(root: &ShadowRoot, id: &str) -> Option<Element> {
         return own;
     }
     if let Some(stem) = id.strip_suffix("-girth") {
-        return dom::by_id(root, &[stem, "-diameter"].concat());
+        return dom::by_id(root, &format!("{stem}-diameter"));
     }
     match id {
         "f-stems" => dom::by_id(root, "f-stems-0-diameter"),

@@ -54,7 +54,7 @@ impl Calculator {
         };
         if enter {
             event.prevent_default();
-            let list = ["#", part.id(), " input"].concat();
+            let list = format!("#{} input", part.id());
             if let Some(first) = dom::all(&self.root, &list).first() {
                 dom::focus(first);
             }
@@ -66,7 +66,7 @@ impl Calculator {
         self.told_input(&target.get_attribute("name").unwrap_or_default());
         self.cancel();
         self.work_out(true);
-        let advice = dom::by_id(&self.root, ["p-", ADVICE_ID].concat().as_str());
+        let advice = dom::by_id(&self.root, &format!("p-{ADVICE_ID}"));
         let advice = advice.and_then(|advice| advice.text_content());
         self.say(&advice.unwrap_or_default());
     }
@@ -128,7 +128,10 @@ impl Calculator {
         let Ok(Some(acting)) = target.closest("[data-act], a[href^='#']") else {
             return;
         };
-        let at = number(&acting.get_attribute("data-at").unwrap_or_default());
+        let at = acting
+            .get_attribute("data-at")
+            .and_then(|at| at.parse().ok())
+            .unwrap_or(0);
         let act = acting.get_attribute("data-act").unwrap_or_default();
         match &*act {
             "add-stem" => self.add("stems", "diameter"),
@@ -187,8 +190,7 @@ impl Calculator {
     }
 
     pub(super) fn go_entry(&self, list: &str, at: usize, key: &str) {
-        let number = calc_view::measure::number(at as u32);
-        let id = field_id(&[list, "[", &number, "].", key].concat());
+        let id = field_id(&format!("{list}[{at}].{key}"));
         problems::go(&self.root, &id);
     }
 
@@ -270,11 +272,4 @@ fn parts_of(list: &str) -> &'static [Part] {
     } else {
         &[Part::Targets]
     }
-}
-
-fn number(text: &str) -> usize {
-    text.bytes()
-        .filter(u8::is_ascii_digit)
-        .take(3)
-        .fold(0, |sum, c| sum * 10 + usize::from(c - b'0'))
 }

@@ -207,7 +207,7 @@ pub(crate) fn copy_link(calculator: &Rc<Calculator>) {
     let page = address.split('#').next().unwrap_or_default();
     match share::write(&calculator.typed(), south) {
         Some(text) => {
-            let link = [page, "#", &text].concat();
+            let link = format!("{page}#{text}");
             export::copy_text(calculator, link, w::LINK_COPIED, w::LINK_LABEL);
         }
         None => export::told(calculator, w::LINK_LONG),

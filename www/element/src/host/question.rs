@@ -87,7 +87,7 @@ impl Wrong {
         } else {
             "."
         };
-        self.path = [key, joint, &self.path].concat();
+        self.path = format!("{key}{joint}{}", self.path);
         self
     }
 }
@@ -202,10 +202,7 @@ fn each(
     }
     let list: &Array = value.unchecked_ref();
     for at in 0..list.length().min(LONGEST) {
-        take(at as usize, &list.get(at)).map_err(|wrong| {
-            let number = calc_view::measure::number(at);
-            wrong.under(&["[", &number, "]"].concat())
-        })?;
+        take(at as usize, &list.get(at)).map_err(|wrong| wrong.under(&format!("[{at}]")))?;
     }
     Ok(())
 }
