@@ -164,7 +164,7 @@ fn a_link_shows_someone_else_s_tree_and_leaves_the_draft_alone() {
         assert_eq!(page, server.address);
         assert_eq!(
             fragment,
-            "v=1&species=Norway+maple&date=2027-June-12&none_in_reach=yes&line_within_reach=no&size-unit=in&size=14+1%2F2"
+            "v=1&species=Norway+maple&date=2027-June-12&line_within_reach=no&none_in_reach=yes&size-unit=in&size=14+1%2F2"
         );
         let answer = browser
             .run(&format!("return {ANSWER}.textContent;"))
