@@ -38,7 +38,7 @@ const QUESTIONS: &[(&str, &str)] = &[
 ];
 
 fn main() {
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     println!(
         "{:<26} {:>10} {:>14} {:>7}",
         "question", "plain, us", "with changes", "ratio"

@@ -31,13 +31,13 @@ fn place() -> PointClimate {
         lon: -89.4,
         elev_m: Some(270.0),
     };
-    let constants = calc_data::reference().constants;
+    let constants = calc_data::whole().constants;
     climate::at(&[station], site, &constants.timing).expect("a station is near")
 }
 
 /// How many days of how many species are good ones.
 fn table(place: &PointClimate) -> (usize, usize, usize) {
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     let (mut species, mut days, mut good) = (0, 0, 0);
     for tree in reference.species.iter().filter(|species| !species.unknown) {
         let ask = Ask {

@@ -237,7 +237,7 @@ impl Maker {
                 }
             }
             typed["targets"] = json!(targets);
-            let known = calc::question::find_species(reference().species, species);
+            let known = calc::question::find_species(reference(), species, None);
             let unknown =
                 matches!(known, calc::question::Found::One(species) if species.heights.is_empty());
             if unknown {

@@ -61,6 +61,7 @@ const MAY_BE_NULL: &[&str] = &[
     "own",
     "timed",
     "species_row",
+    "law_because",
     "sprouting",
 ];
 

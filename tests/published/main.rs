@@ -14,6 +14,7 @@ mod methods;
 mod names;
 mod outcomes;
 mod reach;
+mod regions;
 mod ring;
 mod settings;
 mod support;

@@ -15,7 +15,7 @@ pub use tables::*;
 
 /// Everything that is known.
 pub fn reference() -> &'static Reference {
-    calc_data::reference()
+    calc_data::whole()
 }
 
 /// A species by its scientific name.

@@ -7,6 +7,26 @@ use std::collections::BTreeSet;
 /// Tables without a grade of their own, and why.
 const NO_GRADE: &[(&str, &str)] = &[
     (
+        "evidence/ash_borer_regions.csv",
+        "status_grade grades it; the months are those of S47",
+    ),
+    (
+        "evidence/next_species.csv",
+        "a ranking of our own; basis says so",
+    ),
+    (
+        "evidence/oak_wilt_regions.csv",
+        "status_grade and months_grade grade its two parts",
+    ),
+    (
+        "rules/mark_of_caution.csv",
+        "words to marks; basis says on what",
+    ),
+    (
+        "rules/names_by_place.csv",
+        "names, no numbers; basis says from where",
+    ),
+    (
         "evidence/degree_days_daily_2016.csv",
         "one printed table; its source stands in the notes",
     ),
@@ -61,10 +81,6 @@ const NO_SOURCE: &[(&str, &str)] = &[
     (
         "evidence/mature_height.csv",
         "a species that the list does not have: all its cells are empty",
-    ),
-    (
-        "rules/disease_regions.csv",
-        "from memory, on the cautious side, and never shown as sourced",
     ),
     (
         "rules/durability.csv",

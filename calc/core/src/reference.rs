@@ -5,10 +5,13 @@ use crate::models::effort::MethodMinutes;
 use crate::models::habitat::{CavityUser, SnagGuide};
 use crate::models::method::MethodRule;
 use crate::models::outlook::{OutlookOverride, OutlookRow};
+use crate::terms::cite::Source;
 use crate::terms::constants::constants;
+use crate::terms::regional::Regional;
 use crate::terms::species::Species;
-use crate::timing::closed_months::{DiseaseRegion, Restriction};
-use serde::Serialize;
+use crate::timing::closed_months::Restriction;
+use crate::timing::disease::DiseaseRegion;
+use std::sync::OnceLock;
 
 /// Everything that the models read.
 #[derive(Debug)]
@@ -33,33 +36,39 @@ pub struct Reference {
     pub restrictions: &'static [Restriction],
     /// Where diseases and pests are known at all.
     pub disease_regions: &'static [DiseaseRegion],
+    /// Names that mean different trees in different countries.
+    pub names_by_place: &'static [NameByPlace],
     /// Short labels of the sources, sorted by id.
     pub sources: &'static [Source],
     /// The constants that are our own or published and tunable.
     pub constants: &'static Constants,
     /// Version of the tables.
     pub data_version: &'static str,
+    /// What differs by country, once its file is here.
+    pub regional: OnceLock<Regional>,
 }
 
 impl Reference {
     /// The label of a source.
     #[must_use]
     pub fn source(&self, id: &str) -> Option<&'static Source> {
-        self.sources
-            .binary_search_by(|source| source.id.cmp(id))
-            .ok()
-            .map(|at| &self.sources[at])
+        let of = |sources: &'static [Source]| {
+            let at = sources.binary_search_by(|source| source.id.cmp(id)).ok()?;
+            Some(&sources[at])
+        };
+        of(self.sources).or_else(|| of(self.regional.get()?.sources))
     }
 }
 
-/// A source: who and when. The whole entry stands on the sources page.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-pub struct Source {
-    /// Its id.
-    pub id: &'static str,
-    /// Author or body, year.
-    pub label: &'static str,
+/// A name that people of different countries give to different trees.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct NameByPlace {
+    /// The name, in small letters.
+    pub name: &'static str,
+    /// Where it means this tree: codes of countries, states and provinces.
+    pub codes: &'static [&'static str],
+    /// Scientific name of the tree, on the list or not.
+    pub scientific: &'static str,
 }
 
 constants! {

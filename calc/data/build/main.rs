@@ -1,5 +1,7 @@
 //! Reads and checks `content/` and packs it. The build stops at a file and a line.
 
+#[path = "../src/container.rs"]
+mod container;
 mod content;
 #[macro_use]
 mod pack;
@@ -25,11 +27,20 @@ fn main() {
     println!("cargo::rerun-if-changed=build");
     println!("cargo::rerun-if-changed=src/tables.rs");
     println!("cargo::rerun-if-changed=src/table.rs");
+    println!("cargo::rerun-if-changed=src/container.rs");
     let out = PathBuf::from(std::env::var("OUT_DIR").expect("cargo sets OUT_DIR"));
     match content::read(&root) {
         Ok(reference) => {
             let mut streams = Streams::default();
             reference.pack(&mut streams);
+            let regional = reference
+                .regional
+                .get()
+                .expect("the file beside the module");
+            let mut beside = Streams::default();
+            regional.pack(&mut beside);
+            let file = container::write(&beside.finish());
+            std::fs::write(out.join("regional"), file).expect("OUT_DIR takes a file");
             for (name, bytes) in ["ints", "tags", "texts"].iter().zip(streams.finish()) {
                 std::fs::write(out.join(name), bytes).expect("OUT_DIR takes a file");
             }

@@ -5,6 +5,7 @@
 use calc::reference::Constants;
 use calc::terms::constants::Constant;
 use std::collections::HashMap;
+use std::sync::OnceLock;
 
 /// The streams.
 #[derive(Default)]
@@ -129,6 +130,11 @@ impl<T: Pack> Pack for Option<T> {
             value.pack(to);
         }
     }
+}
+
+/// What comes later, or is made when it is asked for.
+impl<T> Pack for OnceLock<T> {
+    fn pack(&self, _: &mut Streams) {}
 }
 
 impl<T: Pack, const N: usize> Pack for [T; N] {

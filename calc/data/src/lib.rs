@@ -4,6 +4,8 @@
 pub mod table;
 #[macro_use]
 mod unpack;
+mod container;
+mod regional;
 mod tables;
 
 use calc::reference::Reference;
@@ -20,11 +22,43 @@ fn read() -> (Reference, bool) {
     (reference, streams.is_done())
 }
 
-/// The tables, unpacked at the first call.
+/// The file beside the module: what differs by country. A program that doesn't name it doesn't carry it.
+pub use regional::FILE as REGIONAL;
+
+/// The tables, unpacked at the first call. What differs by country comes with [`take_regional`].
 #[must_use]
 pub fn reference() -> &'static Reference {
     static REFERENCE: OnceLock<Reference> = OnceLock::new();
     REFERENCE.get_or_init(|| read().0)
+}
+
+/// Takes the file beside the module. False where the bytes are not a whole file of this kind.
+pub fn take_regional(bytes: &[u8]) -> bool {
+    let reference = reference();
+    if reference.regional.get().is_some() {
+        return true;
+    }
+    match regional::read(bytes) {
+        Some(regional) => reference.regional.set(regional).is_ok(),
+        None => false,
+    }
+}
+
+/// The tables as the module has them before the file beside it is here, for checks.
+#[must_use]
+pub fn reference_alone() -> &'static Reference {
+    static ALONE: OnceLock<Reference> = OnceLock::new();
+    ALONE.get_or_init(|| read().0)
+}
+
+/// All tables, with what differs by country: for programs that have the whole inside.
+#[must_use]
+pub fn whole() -> &'static Reference {
+    let reference = reference();
+    if reference.regional.get().is_none() {
+        take_regional(REGIONAL);
+    }
+    reference
 }
 
 #[cfg(test)]

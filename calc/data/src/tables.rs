@@ -8,24 +8,26 @@ use calc::models::habitat::{CavityUser, SnagGuide};
 use calc::models::method::MethodRule;
 use calc::models::outlook::{OutlookClass, OutlookOverride, OutlookRow, Share, SizeClass};
 use calc::models::trigger::Trigger;
-use calc::reference::{Reference, Source};
-use calc::terms::cite::{Cite, Grade};
+use calc::reference::{NameByPlace, Reference};
+use calc::terms::cite::{Cite, Grade, Source};
 use calc::terms::method::{Cell, Level, Method};
+use calc::terms::regional::{Authority, OtherTree, Regional};
 use calc::terms::species::{
-    Bark, Confidence, DeathRow, Durability, Form, Group, HeightRow, LookAlike, Species, SproutRow,
-    Suitability, Trait, Vigor, WoodClass,
+    Bark, Confidence, DeathRow, Durability, Form, Group, HeightRow, LookAlike, NativeRange,
+    Species, SproutRow, Suitability, Trait, Vigor, WoodClass,
 };
-use calc::timing::closed_months::{DiseaseRegion, Restriction, Scope, Topic};
+use calc::timing::closed_months::{Restriction, Scope, Topic};
+use calc::timing::disease::{DiseaseRegion, DiseaseStatus};
 
 packed! {
     Reference {
         species, method_rules, cautions, outlook, outlook_species, cavity_users, snag_guides, method_minutes,
-        restrictions, disease_regions, sources, constants, data_version,
+        restrictions, disease_regions, names_by_place, sources, constants, data_version, regional,
     }
     Species {
         scientific, name, names, code, unknown, group, basal, suckering, suitability, response, bark, heights,
         heights_borrowed, crowns, mature_height_ft, urban_height_ft, wood, budbreak_sum, budbreak, sprouting, durability,
-        warn_states, look_alikes, deaths, traits, ring_minimum_mm, cautions,
+        native, look_alikes, deaths, traits, ring_minimum_mm, cautions,
     }
     Bark { coefficient, confidence, cite }
     HeightRow { form, b, out, peak, region, cite }
@@ -36,19 +38,26 @@ packed! {
     Sizes { group, at_base, from, to, or_stems }
     Cell { at_most, by_professional, holds }
     MethodMinutes { method, group, dbh_in, minutes, of, cite }
-    Caution { id, trigger, text, defers_to, when, cites }
+    Caution { id, trigger, subject, sentence, who, methods, not_in, when, cites }
     OutlookRow { class, size, seasons, second_ring, anchors, own, cites }
     OutlookOverride { scientific, size, season, share, n, note, cites }
     Share { low, likely, high }
     CavityUser { name, regions, min_dbh_in, min_height_ft, note, cite }
     SnagGuide { guidance, per_acre, regions, note, because }
     Restriction { jurisdiction, codes, topic, scope, from_md, to_md, force, cite }
-    DiseaseRegion { topic, known_only_in, not_known_in }
+    DiseaseRegion { code, topic, status, authority, months, cite }
+    NameByPlace { name, codes, scientific }
+    Regional { authorities, others, sources }
+    Authority { caution, country, who, law, cite }
+    OtherTree {
+        names, scientific, native, never_offer, group, no_trial, sprouts, make_sure, traits, cautions, mind, as_species,
+    }
+    NativeRange { codes, not_in, doubtful }
     Source { id, label }
     Cite { source, place, grade }
 }
 
 tagged! {
-    Condition, Confidence, Durability, Form, Grade, Group, Level, Method, OutlookClass, Scope, SizeClass, Suitability,
+    Condition, Confidence, DiseaseStatus, Durability, Form, Grade, Group, Level, Method, OutlookClass, Scope, SizeClass, Suitability,
     Topic, Trait, Trigger, Vigor, When, WoodClass,
 }

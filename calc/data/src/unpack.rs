@@ -3,6 +3,7 @@
 use calc::reference::Constants;
 use calc::terms::constants::Constant;
 use core::str::Split;
+use std::sync::OnceLock;
 
 /// The streams, and how far each is read. The build wrote them, so nothing is missing.
 pub struct Streams {
@@ -132,6 +133,13 @@ impl Unpack for &'static str {
 impl<T: Unpack> Unpack for Option<T> {
     fn unpack(from: &mut Streams) -> Self {
         bool::unpack(from).then(|| T::unpack(from))
+    }
+}
+
+/// What comes later, or is made when it is asked for.
+impl<T> Unpack for OnceLock<T> {
+    fn unpack(_: &mut Streams) -> Self {
+        Self::new()
     }
 }
 

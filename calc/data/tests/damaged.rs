@@ -130,7 +130,7 @@ fn an_undamaged_copy_is_read() {
     let read = content::read(&copy.folder).unwrap_or_else(|problem| panic!("{problem}"));
     assert_eq!(
         format!("{read:?}"),
-        format!("{:?}", calc_data::reference()),
+        format!("{:?}", calc_data::whole()),
         "what the build packs comes back as it was read"
     );
 }
@@ -232,11 +232,50 @@ fn an_empty_key_of_a_species_is_no_reason_for_none() {
 fn a_native_tree_without_a_state_to_warn_of_stops_the_build() {
     let copy = Copy::new("species-native");
     copy.replace("evidence/status", "Morus alba,", ",introduced,", ",native,");
-    copy.replace("evidence/status", "Morus alba,", " ON", "");
     copy.stops_at(
-        "evidence/status",
+        "evidence/native_range",
         "Morus alba,",
-        &["a native species needs warn_states"],
+        &["native in the lower 48, and no state is here"],
+    );
+    let copy = Copy::new("species-native-twice");
+    copy.replace(
+        "evidence/native_range",
+        "Acer rubrum,",
+        "GB IE DE",
+        "US GB IE DE",
+    );
+    copy.stops_at(
+        "evidence/native_range",
+        "Acer rubrum,",
+        &["US is native or doubtful too"],
+    );
+}
+
+#[test]
+fn a_company_as_authority_and_months_with_one_end_stop_the_build() {
+    const WILT: &str = "evidence/oak_wilt_regions";
+    let copy = Copy::new("wilt-company");
+    copy.replace(
+        WILT,
+        "US-MN,",
+        "Minnesota DNR Forestry",
+        "Oakwood Tree Care Company",
+    );
+    copy.stops_at(WILT, "US-MN,", &["is a company's"]);
+    let copy = Copy::new("wilt-months");
+    copy.replace(WILT, "US-WI,", "07-31", "");
+    copy.stops_at(WILT, "US-WI,", &["the months have one end"]);
+}
+
+#[test]
+fn a_listed_tree_among_the_names_that_are_not_on_the_list_stops_the_build() {
+    const OTHERS: &str = "evidence/other_names";
+    let copy = Copy::new("others-listed");
+    copy.replace(OTHERS, "sugar maple,", "Acer saccharum", "Acer platanoides");
+    copy.stops_at(
+        OTHERS,
+        "sugar maple,",
+        &["is on the list: its row here must go"],
     );
 }
 
@@ -480,7 +519,7 @@ fn constants_in_another_order_are_the_same_constants() {
         lines[1..].reverse();
         copy.write(table, &(lines.join("\n") + "\n"));
         let read = content::read(&copy.folder).unwrap_or_else(|problem| panic!("{problem}"));
-        let known = calc_data::reference().constants;
+        let known = calc_data::whole().constants;
         assert_eq!(*read.constants, *known, "{table}");
     }
 }

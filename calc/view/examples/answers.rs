@@ -17,7 +17,7 @@ fn main() {
     let mut args = std::env::args().skip(1);
     let theme = args.next().unwrap_or_else(|| "light".into());
     let only = args.next();
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     let mut body = String::new();
     for (name, typed) in examples::all(&examples::folder()) {
         if only.as_deref().is_some_and(|only| *only != *name) {

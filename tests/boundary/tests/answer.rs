@@ -62,7 +62,7 @@ fn question() -> Value {
 fn an_answer_has_the_numbers_that_json_has() {
     let found = value(&answer(&object(&question())));
     let typed: Typed = serde_json::from_value(question()).expect("a question");
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     let read = calc::question::read(reference, &typed).expect("a good question");
     let answered = calc::answer::answer(
         reference,
@@ -316,7 +316,7 @@ fn every_key_of_the_question_is_known() {
     whole["timed"]["trees"] = json!(["12", 14]);
     whole["visit"]["seen"] = json!(["sprouts"]);
     let typed: Typed = serde_json::from_value(whole.clone()).expect("a question");
-    let problem = calc::question::read(calc_data::reference(), &typed).expect_err("nonsense");
+    let problem = calc::question::read(calc_data::whole(), &typed).expect_err("nonsense");
     let expected: Vec<(String, String)> = problem
         .iter()
         .map(|problem| (problem.field.clone(), problem.code.name().to_owned()))

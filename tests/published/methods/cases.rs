@@ -143,9 +143,15 @@ fn of_species() -> Vec<Case> {
         ),
         case(
             "conditional",
-            ". N P . . . . . .",
+            ". . P . . . . . .",
             locust("yes"),
             maple("14"),
+        ),
+        case(
+            "conditional_saw",
+            ". N . . . . . . .",
+            locust("yes"),
+            said(tree("northern red oak", "14"), "region", "US-OR"),
         ),
         case(
             "condition_not_met",
@@ -233,9 +239,33 @@ fn of_species() -> Vec<Case> {
         ),
         case(
             "ring_doubted",
-            "P N . . . . . . .",
+            "P . . . . . . . .",
             tree("shagbark hickory", "14"),
             maple("14"),
+        ),
+        case(
+            "hickory_saw_ring",
+            ". N . . . . . . .",
+            tree("shagbark hickory", "14"),
+            tree("white oak", "14"),
+        ),
+        case(
+            "oak_saw_ring",
+            ". N . . . . . . .",
+            tree("white oak", "14"),
+            with(
+                tree("white oak", "14"),
+                json!({ "date": "2027-11-20", "cannot_wait": true }),
+            ),
+        ),
+        case(
+            "oak_saw_ring_winter",
+            ". P . . . . . . .",
+            with(
+                tree("white oak", "14"),
+                json!({ "date": "2027-11-20", "cannot_wait": true }),
+            ),
+            on(tree("white oak", "14"), "2027-10-20"),
         ),
         case(
             "conifer",
@@ -253,7 +283,7 @@ fn of_species() -> Vec<Case> {
             "ash_borer",
             "N N P P . . . . .",
             said(tree("green ash", "14"), "region", "US-PA"),
-            said(tree("green ash", "14"), "region", "US-WA"),
+            said(tree("green ash", "14"), "region", "US-AK"),
         ),
         case(
             "heaven_stump",

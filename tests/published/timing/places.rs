@@ -230,7 +230,7 @@ fn the_region_of_a_point_is_told_by_the_towns_near_and_both_sides_of_a_border_ar
             let mut sheet = calc_view::form::Sheet::new();
             sheet.set("place.latitude", &town.lat.to_string());
             sheet.set("place.longitude", &town.lon.to_string());
-            let view = calc_view::form::View::new(calc_data::reference(), &sheet, &options);
+            let view = calc_view::form::View::new(calc_data::whole(), &sheet, &options);
             let near = view.near();
             if near.is_empty() {
                 continue;

@@ -3,8 +3,8 @@
 use crate::support::{Row, day, rows};
 use calc::terms::cite::{Cite, Grade};
 use calc::terms::place::Hemisphere::{North, South};
-use calc::timing::closed_months::{for_region, oak_wilt, presence};
-use calc::timing::{Applied, DiseaseRegion, OakWilt, Presence, Restriction, Scope, Topic};
+use calc::timing::closed_months::for_region;
+use calc::timing::{Applied, Restriction, Scope, Topic};
 use chrono::NaiveDate;
 
 fn leak(text: &str) -> &'static str {
@@ -52,17 +52,6 @@ fn records() -> &'static [Restriction] {
     )
 }
 
-fn diseases() -> Vec<DiseaseRegion> {
-    rows("content/rules/disease_regions.csv")
-        .iter()
-        .map(|r| DiseaseRegion {
-            topic: Topic::parse(&r["kind"]).expect("a topic"),
-            known_only_in: codes(&r["known_only_in"]),
-            not_known_in: codes(&r["not_known_in"]),
-        })
-        .collect()
-}
-
 /// Month and day.
 type MonthDay = (u8, u8);
 
@@ -74,78 +63,6 @@ fn months(applied: &[Applied]) -> Vec<(MonthDay, MonthDay, bool)> {
         .collect()
 }
 
-/// Michigan DNR (White Lake Beacon 2023), Wisconsin DNR (2016), Minnesota (2020), Iowa DNR, Texas A&M Forest Service.
-#[test]
-fn each_state_has_the_oak_wilt_months_that_its_agency_gives() {
-    let (records, diseases) = (records(), diseases());
-    for (state, from, to) in [
-        ("US-MI", (4, 15), (7, 15)),
-        ("US-WI", (4, 1), (7, 31)),
-        ("US-MN", (4, 1), (7, 31)),
-        ("US-IA", (3, 1), (10, 15)),
-        ("US-TX", (2, 1), (6, 30)),
-    ] {
-        match oak_wilt(records, &diseases, Some(state)) {
-            Some(OakWilt::State(row)) => {
-                assert_eq!((row.from_md, row.to_md), (from, to), "{state}")
-            }
-            other => panic!("{state}: {other:?}"),
-        }
-    }
-    let michigan = oak_wilt(records, &diseases, Some("US-MI")).expect("a row");
-    assert!(michigan.closed(day(2027, 4, 15)) && michigan.closed(day(2027, 7, 15)));
-    assert!(!michigan.closed(day(2027, 4, 14)) && !michigan.closed(day(2027, 7, 16)));
-}
-
-#[test]
-fn an_oak_without_a_region_or_in_a_state_without_a_row_gets_the_cautious_months_as_a_default() {
-    let (records, diseases) = (records(), diseases());
-    for region in [
-        None,
-        Some("US"),
-        Some("US-OH"),
-        Some("US-NY"),
-        Some("CA-ON"),
-        Some("CA"),
-    ] {
-        match oak_wilt(records, &diseases, region) {
-            Some(OakWilt::Default(row)) => {
-                assert_eq!((row.from_md, row.to_md), ((2, 1), (10, 15)), "{region:?}")
-            }
-            other => panic!("{region:?}: {other:?}"),
-        }
-    }
-}
-
-/// From memory (model.md 5): not known in these states and provinces, nor outside North America.
-#[test]
-fn where_oak_wilt_is_not_known_nothing_is_closed() {
-    let (records, diseases) = (records(), diseases());
-    let known_free =
-        "US-WA US-OR US-CA US-NV US-ID US-UT US-AZ US-AK US-HI CA-BC GB GB-ENG DE FR NZ AU-VIC";
-    for region in known_free.split(' ') {
-        let found = oak_wilt(records, &diseases, Some(region)).expect("an answer");
-        assert_eq!(found, OakWilt::NotKnownThere, "{region}");
-        assert!(!found.closed(day(2027, 5, 1)));
-    }
-}
-
-#[test]
-fn the_ash_borer_is_taken_as_present_in_north_america_but_for_the_listed_regions() {
-    let d = diseases();
-    let of = |region| presence(&d, Topic::AshBorer, region);
-    for region in "US-AK US-AZ US-HI US-ID US-MT US-NM US-NV US-UT US-WA US-WY CA-AB CA-BC GB DE NZ"
-        .split(' ')
-    {
-        assert_eq!(of(Some(region)), Presence::NotKnownThere, "{region}");
-    }
-    for region in ["US-OH", "US-OR", "US-CO", "CA-ON", "US", "CA"] {
-        assert_eq!(of(Some(region)), Presence::Present, "{region}");
-    }
-    assert_eq!(of(None), Presence::Assumed);
-}
-
-/// UK: Ask the Police Q701 (1 March to 31 August). New Zealand: an ecology plan's 1 September to 31 December.
 #[test]
 fn birds_nest_by_the_country_s_own_months_or_the_cautious_default() {
     let r = records();

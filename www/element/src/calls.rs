@@ -35,6 +35,20 @@ pub fn take_climate(bytes: &[u8]) -> bool {
     fetched::take_climate(bytes)
 }
 
+/// Tells what to call when the file of what differs by country is wanted and not here yet.
+#[wasm_bindgen]
+pub fn when_regional_is_wanted(call: js_sys::Function) {
+    fetched::when_regional_is_wanted(call);
+}
+
+/// Takes the file of what differs by country; forms and answers that are shown follow. False if the bytes are no such
+/// file.
+#[wasm_bindgen]
+#[must_use]
+pub fn take_regional(bytes: &[u8]) -> bool {
+    fetched::take_regional(bytes)
+}
+
 /// Puts the calculator into its host element. Once is enough; more does no harm.
 #[wasm_bindgen]
 pub fn connect(host: &HtmlElement) {

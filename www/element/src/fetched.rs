@@ -1,5 +1,5 @@
-//! What is fetched only when it is asked for: the climate places once a question names a point, and the towns, one list
-//! a country, once a name is typed. The page's script fetches them. Until a file is here, answers and the form say so;
+//! What is fetched only when it is asked for: the climate places once a question names a point, the towns, one list
+//! a country, once a name is typed, and what differs by country once a region is said or a tree is looked for by name. The page's script fetches them. Until a file is here, answers and the form say so;
 //! where it can't be had, the form says what to type instead.
 
 use crate::calculator::{self, Calculator};
@@ -14,18 +14,20 @@ use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 use wasm_bindgen::JsValue;
 
-/// A file of places that could not be had is asked for again by the next key, but not sooner than this.
+/// A file that could not be had is asked for again by the next key, but not sooner than this.
 const AGAIN_MS: f64 = 5000.0;
 
 thread_local! {
     static PLACES: RefCell<Places> = const { RefCell::new(Places { stations: Vec::new(), names: Vec::new() }) };
     static CLIMATE_CALL: RefCell<Option<Function>> = const { RefCell::new(None) };
-    static ASKED: Cell<f64> = const { Cell::new(0.0) };
+    static CLIMATE_ASKED: Cell<f64> = const { Cell::new(0.0) };
+    static REGIONAL_CALL: RefCell<Option<Function>> = const { RefCell::new(None) };
+    static REGIONAL_ASKED: Cell<f64> = const { Cell::new(0.0) };
 }
 
 /// Keeps what to call when the table is wanted; while it can't be had, again and again.
 pub(crate) fn when_climate_is_wanted(call: Function) {
-    CLIMATE_CALL.with(|wanted| *wanted.borrow_mut() = Some(call));
+    CLIMATE.keep(call);
 }
 
 /// Takes the packed table, and lets every answer that waits for it be worked out again. False where
@@ -50,16 +52,60 @@ pub(crate) fn local(question: &Question) -> Local {
     let local =
         with_places(|places| Local::of(&constants.timing, &question.place, &places.stations));
     if local.table_missing && matches!(question.place, Place::Point { .. }) {
-        let call = CLIMATE_CALL.with(|wanted| wanted.borrow().clone());
+        CLIMATE.want();
+    }
+    if question.region.is_some() {
+        want_regional();
+    }
+    local
+}
+
+/// Keeps what to call when the file of what differs by country is wanted.
+pub(crate) fn when_regional_is_wanted(call: Function) {
+    REGIONAL.keep(call);
+}
+
+/// Takes that file, and lets every form and answer follow. False where the bytes are no such file.
+pub(crate) fn take_regional(bytes: &[u8]) -> bool {
+    let taken = calc_data::take_regional(bytes);
+    if taken {
+        calculator::each(Calculator::refresh);
+    }
+    taken
+}
+
+/// Asks for that file where it is not here.
+pub(crate) fn want_regional() {
+    if calc_data::reference().regional.get().is_none() {
+        REGIONAL.want();
+    }
+}
+
+/// A file that is asked for by a call of the page's script; one that could not be had is asked for again by the next
+/// key, but not sooner than [`AGAIN_MS`].
+struct Asked(
+    &'static std::thread::LocalKey<RefCell<Option<Function>>>,
+    &'static std::thread::LocalKey<Cell<f64>>,
+);
+
+const CLIMATE: Asked = Asked(&CLIMATE_CALL, &CLIMATE_ASKED);
+const REGIONAL: Asked = Asked(&REGIONAL_CALL, &REGIONAL_ASKED);
+
+impl Asked {
+    fn keep(&self, call: Function) {
+        self.0.with(|kept| *kept.borrow_mut() = Some(call));
+    }
+
+    fn want(&self) {
+        let call = self.0.with(|kept| kept.borrow().clone());
         let now = Date::now();
         if let Some(call) = call
-            && now - ASKED.with(Cell::get) >= AGAIN_MS
+            && now - self.1.with(Cell::get) >= AGAIN_MS
         {
-            ASKED.with(|asked| asked.set(now));
+            self.1.with(|asked| asked.set(now));
             let _ = call.call0(&JsValue::UNDEFINED);
         }
     }
-    local
 }
 
 enum List {

@@ -34,6 +34,7 @@ async function load() {
     // Answers link to their sources on the site that these files come from.
     engine.locate(new URL("../sources/", import.meta.url).href);
     engine.when_climate_is_wanted(() => { climate().catch(() => {}); });
+    engine.when_regional_is_wanted(() => { regional().catch(() => {}); });
     engine.when_towns_are_wanted((country) => { towns(country); });
     loaded = true;
   } catch (error) {
@@ -48,15 +49,16 @@ async function load() {
   }
 }
 
-// What is fetched only when a place is asked for: the climate, and a list of towns a country (ISO 3166-1).
+// What is fetched only when it is asked for: the climate, what differs by country, and a list of towns a country
+// (ISO 3166-1).
 const PLACES = {
-  climate: "./climate.bin",
+  climate: "./climate.bin", regional: "./regional.bin",
   US: "./towns-US.bin", CA: "./towns-CA.bin", GB: "./towns-GB.bin", IE: "./towns-IE.bin", DE: "./towns-DE.bin",
   AT: "./towns-AT.bin", CH: "./towns-CH.bin", FR: "./towns-FR.bin", NZ: "./towns-NZ.bin", AU: "./towns-AU.bin",
 };
 const fetched = new Map();
 
-/** Fetches one of the places' files and hands it over, once; what could not be had may be asked for again. */
+/** Fetches one of these files and hands it over, once; what could not be had may be asked for again. */
 function place(name, take) {
   if (!fetched.has(name)) fetched.set(name, (async () => {
     try {
@@ -74,6 +76,9 @@ function place(name, take) {
 
 /** Fetches the climate places, once; without them a point is answered by its hemisphere, and says so. */
 export const climate = () => place("climate", engine.take_climate);
+
+/** Fetches what differs by country, once: who decides, laws, trees that are not on the list. */
+export const regional = () => place("regional", engine.take_regional);
 
 /** Fetches the towns of a country, once; the form says where they could not be had. */
 const towns = (country) => place(country, (bytes) => engine.take_towns(country, bytes))

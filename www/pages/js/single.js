@@ -1,6 +1,10 @@
 // Begins the module of the single file. Pages opened from a disk may fetch nothing: what the
 // scripts after this one ask for by name was unpacked from the page itself.
-const PACKED = { "engine.wasm": "application/wasm", "climate.bin": "application/octet-stream" };
+const PACKED = {
+  "engine.wasm": "application/wasm",
+  "climate.bin": "application/octet-stream",
+  "regional.bin": "application/octet-stream",
+};
 
 const fetch = async (address) => {
   const name = new URL(address, document.baseURI).pathname.split("/").pop();

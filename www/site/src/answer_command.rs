@@ -18,7 +18,7 @@ use std::sync::Arc;
 /// When the file can't be read.
 pub(crate) fn run(options: &args::Answer) -> Result<ExitCode> {
     let bytes = read(&options.file)?;
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     let typed = match json_question::from_json(&bytes) {
         Ok(typed) => typed,
         Err(wrong) => {

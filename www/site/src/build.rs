@@ -69,10 +69,12 @@ pub(crate) fn site(
         engine: &module.js,
         wasm: &module.wasm,
         climate: &climate,
+        regional: calc_data::REGIONAL,
     };
     let mut single = single::render(root, &parts)?;
     assets.add("engine.wasm", module.wasm);
     assets.add("climate.bin", climate);
+    assets.add("regional.bin", calc_data::REGIONAL.to_vec());
     for country in places::COUNTRIES {
         assets.add(
             &format!("towns-{country}.bin"),
@@ -86,6 +88,7 @@ pub(crate) fn site(
         "engine.js".to_owned(),
         "engine.wasm".to_owned(),
         "climate.bin".to_owned(),
+        "regional.bin".to_owned(),
         "config.js".to_owned(),
     ];
     named.extend(places::COUNTRIES.map(|country| format!("towns-{country}.bin")));

@@ -52,7 +52,7 @@ pub(crate) fn load(file: &str) -> Result<Loaded> {
         let folder = Path::new(file).parent().unwrap_or(Path::new(""));
         std::fs::read_to_string(folder.join(name)).ok()
     });
-    let taken = read(calc_data::reference(), &value(&json), list.as_deref());
+    let taken = read(calc_data::whole(), &value(&json), list.as_deref());
     Ok(taken.map_err(|told| lines(&told)))
 }
 

@@ -28,6 +28,8 @@ pub(crate) struct Parts<'a> {
     pub wasm: &'a [u8],
     /// The packed climate places.
     pub climate: &'a [u8],
+    /// What differs by country.
+    pub regional: &'a [u8],
 }
 
 /// Makes the file. Its build mark is filled in with those of the pages.
@@ -71,6 +73,7 @@ pub(crate) fn render(root: &Path, parts: &Parts<'_>) -> Result<File> {
 
     let in_order = [
         ("climate.bin", parts.climate),
+        ("regional.bin", parts.regional),
         ("engine.wasm", parts.wasm),
         ("module.js", module.as_bytes()),
         ("style.css", style.as_bytes()),
@@ -118,6 +121,7 @@ mod tests {
             engine: "function __wbg_init() {\n}\nexport function answer(q) {\n}\nexport { initSync, __wbg_init as default };\n",
             wasm: b"wasm",
             climate: b"climate",
+            regional: b"regional",
         };
         let page = String::from_utf8(render(&root, &parts).unwrap().bytes).unwrap();
         let cut = |before: &str, after: &str| {
@@ -140,6 +144,7 @@ mod tests {
         assert!(rest.is_empty());
         assert_eq!(found["engine.wasm"], b"wasm");
         assert_eq!(found["climate.bin"], b"climate");
+        assert_eq!(found["regional.bin"], b"regional");
         let policy = cut("Content-Security-Policy\" content=\"", "\"");
         for name in ["module.js", "style.css"] {
             let text = std::str::from_utf8(found[name]).unwrap();

@@ -25,7 +25,7 @@ const SIZES: [&str; 3] = ["6 in", "12 in", "20 in"];
 /// If the example is no good question any more.
 pub(crate) fn example(base: &str) -> Result<String> {
     let typed: Typed = serde_json::from_str(EXAMPLE)?;
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     let (question, answer) = ask(reference, &typed)?;
     let sources = format!("{base}sources/");
     let options = answer::Options {
@@ -45,7 +45,7 @@ pub(crate) fn example(base: &str) -> Result<String> {
 /// # Errors
 /// If a row is no good question any more.
 pub(crate) fn species_rows() -> Result<String> {
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     let mut species: Vec<_> = reference.species.iter().collect();
     species.sort_by_key(|species| species.name.to_lowercase());
     let mut rows = String::new();
@@ -71,7 +71,7 @@ pub(crate) fn species_rows() -> Result<String> {
 
 /// A button for each species that can be named, to be found by any of its names.
 pub(crate) fn species_choices() -> String {
-    let mut species: Vec<_> = calc_data::reference().species.iter().collect();
+    let mut species: Vec<_> = calc_data::whole().species.iter().collect();
     species.retain(|species| !species.unknown);
     species.sort_by_key(|species| species.name.to_lowercase());
     let button = |species: &&Species| {
@@ -161,7 +161,7 @@ mod tests {
         let rows = species_rows()?;
         assert_eq!(
             rows.matches("<tr>").count(),
-            calc_data::reference().species.len()
+            calc_data::whole().species.len()
         );
         assert!(example("/")?.contains("14½ in"));
         Ok(())

@@ -19,7 +19,7 @@ use std::process::ExitCode;
 /// A place or a species that is not known: the message says what to type.
 pub(crate) fn run(options: &args::Year) -> Result<ExitCode> {
     let root = project::root()?;
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     let (site, _) = places::find(&root, &options.place)?;
     let stations = places::stations(&root)?;
     let point = climate::at(&stations, site, &reference.constants.timing).ok();
@@ -66,8 +66,14 @@ pub(crate) fn run(options: &args::Year) -> Result<ExitCode> {
 }
 
 fn species(reference: &'static Reference, name: &str) -> Result<&'static Species> {
-    match find_species(reference.species, name) {
+    match find_species(reference, name, None) {
         Found::One(species) => Ok(species),
+        Found::Other(other) => bail!(
+            "{} is not on this list. Choose \"{}\".",
+            other.names[0],
+            other.group
+        ),
+        Found::NotHere => bail!("no species called \"{name}\" is known."),
         Found::Like(names) if names.is_empty() => {
             bail!(
                 "no species called \"{name}\" is known. Type a common name, a scientific name or a plant code."

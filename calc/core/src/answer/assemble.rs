@@ -6,6 +6,7 @@ use super::{open, season_lines, sources, work};
 use crate::answer::{Answer, Conditional, GroupAnswer, Near, Outcome, SpeciesLine, StemAnswer};
 use crate::models::cautions;
 use crate::models::method;
+use crate::models::native::{Native, native};
 use crate::models::{bark, habitat, height, outlook, ring, stand, trigger};
 use crate::question::Day;
 use crate::terms::method::{Level, Method};
@@ -39,8 +40,10 @@ pub fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Decision) 
     };
     let rules = season_lines::rules(facts, asked, day);
     let days: Vec<NaiveDate> = [asked, Some(day)].into_iter().flatten().collect();
+    let native = native(&question.tree.species.native, question.region.as_deref());
     let cautions = cautions::judge(
         reference.cautions,
+        reference.regional.get(),
         &trigger::Case {
             tree: &question.tree,
             hemisphere: question.place.hemisphere(),
@@ -50,11 +53,17 @@ pub fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Decision) 
             headline: decision.headline,
             stopped: stops,
             days: &days,
-            oak_wilt: days.iter().any(|day| facts.oak_closed(*day)),
+            oak_wilt: days
+                .iter()
+                .any(|day| facts.oak_closed(*day) || facts.oak_near(*day)),
+            oak_authority: facts.oak_wilt.map_or("", |wilt| wilt.authority()),
             ash_borer: facts.ash_borer(),
             elm_beetles: closed_months::cautious(reference.restrictions, Topic::Elm),
             pine_beetles: facts.pine_beetles,
             constants: &reference.constants.cautions,
+            ash_authority: facts.ash_borer.map_or("", |borer| borer.authority()),
+            laurel_wilt: season_lines::laurel_wilt(facts),
+            native,
         },
     );
     let near_limit = (!stops)
@@ -76,7 +85,8 @@ pub fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Decision) 
             code: question.tree.species.code,
             group: question.tree.species.group,
             suitability: question.tree.species.suitability,
-            native_here: cautions::native_here(question.tree.species, question.region.as_deref()),
+            native,
+            native_here: native == Native::Here,
             look_alikes: question.tree.species.look_alikes,
         },
         crown_m: height::crown_m(
@@ -129,6 +139,7 @@ pub fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Decision) 
         height,
         reach: facts.reach.clone(),
         rules,
+        diseases: season_lines::diseases(facts),
         cautions,
         conditional: None,
         next_line: decision.next_line,

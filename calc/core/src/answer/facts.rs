@@ -15,8 +15,8 @@ use crate::terms::place::Hemisphere;
 use crate::terms::species::Trait;
 use crate::terms::tree::Stem;
 use crate::timing::Season;
-use crate::timing::closed_months;
-use crate::timing::closed_months::{OakWilt, Presence, Topic};
+use crate::timing::closed_months::{self, Scope, Topic};
+use crate::timing::disease::{Disease, DiseaseStatus, disease};
 use chrono::{Datelike, NaiveDate};
 
 /// What is settled before any day is looked at.
@@ -32,9 +32,9 @@ pub struct Facts<'a> {
     /// The season.
     pub season: Season<'static>,
     /// Oak wilt in the region; none for other trees.
-    pub oak_wilt: Option<OakWilt>,
+    pub oak_wilt: Option<Disease>,
     /// The ash borer in the region; none for other trees.
-    pub ash_borer: Option<Presence>,
+    pub ash_borer: Option<Disease>,
     /// When fresh wood of pine breeds beetles.
     pub pine_beetles: Months,
     /// Conditions that are taken as met.
@@ -53,14 +53,18 @@ impl<'a> Facts<'a> {
         let season = season::of(&reference.constants.timing, &question.season(), local);
         let species = question.tree.species;
         let region = question.region.as_deref();
-        let diseases = reference.disease_regions;
         // Neither disease is known in the south of the world, whatever the country.
         let north = region.is_some() || question.place.hemisphere() == Hemisphere::North;
-        let oak_wilt = (species.has(Trait::Oak) && north)
-            .then(|| closed_months::oak_wilt(reference.restrictions, diseases, region))
-            .flatten();
-        let ash_borer = (species.has(Trait::Ash) && north)
-            .then(|| closed_months::presence(diseases, Topic::AshBorer, region));
+        let here = |mark, topic| {
+            let cautious = reference
+                .restrictions
+                .iter()
+                .find(|row| row.topic == topic && row.scope == Scope::North);
+            (species.has(mark) && north)
+                .then(|| disease(reference.disease_regions, cautious, topic, region))
+        };
+        let oak_wilt = here(Trait::Oak, Topic::OakWilt);
+        let ash_borer = here(Trait::Ash, Topic::AshBorer);
         Self {
             reference,
             question,
@@ -79,15 +83,21 @@ impl<'a> Facts<'a> {
         !self.met.no_oak_wilt && self.oak_wilt.is_some_and(|wilt| wilt.closed(day))
     }
 
-    /// Whether oak wilt itself is an open question: no region, or a state without a row.
-    pub fn oak_open(&self) -> bool {
-        !self.met.no_oak_wilt && matches!(self.oak_wilt, Some(OakWilt::Default(_)))
+    /// Whether a day lies in the oak-wilt months of a region that oak wilt is near.
+    pub fn oak_near(&self, day: NaiveDate) -> bool {
+        !self.met.no_oak_wilt && self.oak_wilt.is_some_and(|wilt| wilt.near(day))
     }
 
-    /// Whether the ash borer is there, or taken to be.
+    /// Whether oak wilt itself is an open question: no state was said.
+    pub fn oak_open(&self) -> bool {
+        let assumed = |wilt: Disease| wilt.status == DiseaseStatus::Assumed;
+        !self.met.no_oak_wilt && self.oak_wilt.is_some_and(assumed)
+    }
+
+    /// Whether the ash borer is there, near, or taken to be.
     pub fn ash_borer(&self) -> bool {
-        self.ash_borer
-            .is_some_and(|presence| presence != Presence::NotKnownThere)
+        let there = |borer: Disease| borer.status != DiseaseStatus::NotKnown;
+        self.ash_borer.is_some_and(there)
     }
 
     /// Whether the bark slips well enough on a day to try a ring.
@@ -111,6 +121,7 @@ impl<'a> Facts<'a> {
             day: day.day(),
             slips: Some(self.slips(day)),
             oak_wilt: self.oak_closed(day),
+            oak_near: self.oak_near(day),
             ash_borer: self.ash_borer(),
             whole_clone: if self.met.whole_clone {
                 Some(true)
@@ -152,6 +163,7 @@ impl<'a> Facts<'a> {
         let mut case = self.case(stem, day, self.outcome());
         case.slips = None;
         case.oak_wilt = false;
+        case.oak_near = false;
         case.ignore_months = true;
         self.levels(&case)
     }

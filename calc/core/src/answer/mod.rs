@@ -22,10 +22,11 @@ use crate::models::effort::{EffortAnswer, MethodWork};
 use crate::models::habitat::Habitat;
 use crate::models::height::Height;
 use crate::models::method::MethodLine;
+use crate::models::native::Native;
 use crate::models::outlook::Outlook;
 use crate::models::reach::Reach;
 use crate::models::ring::Ring;
-use crate::models::season::{Local, Rules, TimingAnswer};
+use crate::models::season::{DiseaseLine, Local, Rules, TimingAnswer};
 use crate::models::visits::Visit;
 use crate::question::Question;
 use crate::reference::Reference;
@@ -143,6 +144,8 @@ pub struct Answer {
     pub habitat: Option<Habitat>,
     /// Months of law and biology that meet the asked or advised day or the window.
     pub rules: Vec<Rules>,
+    /// Oak wilt for an oak, the ash borer for an ash: whether it is there, and who decides.
+    pub diseases: Vec<DiseaseLine>,
     /// Cautions, in the order of the page.
     pub cautions: Vec<CautionLine>,
     /// Under `cannot_tell`: what would settle it, and what the answer then is.
@@ -179,6 +182,8 @@ pub struct SpeciesLine {
     /// Whether a ring alone suits it.
     pub suitability: Suitability,
     /// Whether it is native in the region asked about.
+    pub native: Native,
+    /// Whether it is: a warning.
     pub native_here: bool,
     /// Native look-alikes.
     pub look_alikes: &'static [LookAlike],

@@ -168,6 +168,7 @@ fn heads_if(facts: &Facts<'_>, met: TakenAsMet, day: NaiveDate, at_least: Level)
     }
     if met.no_oak_wilt {
         case.oak_wilt = false;
+        case.oak_near = false;
     }
     case.name_known |= met.species_suits;
     let lines = facts.levels(&case);

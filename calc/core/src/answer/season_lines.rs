@@ -2,13 +2,14 @@
 
 use super::facts::Facts;
 use crate::models::season;
-use crate::models::season::{Before, Rules, SpringAnswer, TapeSpan, TimingAnswer};
+use crate::models::season::{Before, DiseaseLine, Rules, SpringAnswer, TapeSpan, TimingAnswer};
 use crate::terms::cite::Cite;
 use crate::terms::cite::cite;
 use crate::terms::species::Trait;
 use crate::timing::Basis;
 use crate::timing::closed_months;
-use crate::timing::closed_months::{OakWilt, Topic};
+use crate::timing::closed_months::Topic;
+use crate::timing::disease::DiseaseStatus;
 use chrono::{Datelike, NaiveDate};
 
 /// The last day of each month.
@@ -128,16 +129,40 @@ pub fn timing(facts: &Facts<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Ti
     }
 }
 
+/// Oak wilt and the ash borer where they matter: whether they are there, and who decides.
+pub fn diseases(facts: &Facts<'_>) -> Vec<DiseaseLine> {
+    let both = [
+        (Topic::OakWilt, facts.oak_wilt),
+        (Topic::AshBorer, facts.ash_borer),
+    ];
+    let mut lines = Vec::new();
+    for (topic, disease) in both {
+        if let Some(disease) = disease {
+            lines.push(DiseaseLine {
+                topic,
+                status: disease.status,
+                authority: disease.authority(),
+            });
+        }
+    }
+    lines
+}
+
+/// Whether laurel wilt is in the region; taken so where none was said.
+pub fn laurel_wilt(facts: &Facts<'_>) -> bool {
+    let Some(region) = facts.question.region.as_deref() else {
+        return true;
+    };
+    let mut rows = facts.reference.restrictions.iter();
+    rows.any(|row| row.topic == Topic::LaurelWilt && (row.names(region) || region == "US"))
+}
+
 /// Months of law and biology for this tree: birds and bats for any, pests for their hosts.
 pub fn rules(facts: &Facts<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Vec<Rules> {
     let question = facts.question;
     let has = |mark: Trait| question.tree.species.has(mark);
     let mut topics = vec![Topic::Birds, Topic::Bats];
-    for (mark, topic) in [
-        (Trait::Elm, Topic::Elm),
-        (Trait::Pine, Topic::PineBeetles),
-        (Trait::Ash, Topic::AshBorer),
-    ] {
+    for (mark, topic) in [(Trait::Elm, Topic::Elm), (Trait::Pine, Topic::PineBeetles)] {
         if has(mark) {
             topics.push(topic);
         }
@@ -149,20 +174,25 @@ pub fn rules(facts: &Facts<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Vec
             .into_iter()
             .map(|row| (row, false))
             .collect();
-    let oak = match facts.oak_wilt {
-        Some(OakWilt::State(row)) => Some((row, false)),
-        Some(OakWilt::Default(row)) => Some((row, true)),
-        Some(OakWilt::NotKnownThere) | None => None,
-    };
-    if let Some((restriction, is_default)) = oak {
-        // Where it is taken not to be there its months are told, and close nothing.
-        rows.push((
-            closed_months::Applied {
-                restriction,
-                is_default,
-            },
-            !facts.met.no_oak_wilt,
-        ));
+    if let Some(wilt) = facts.oak_wilt
+        && let Some(restriction) = wilt.months
+    {
+        // Where it is near, or taken not to be there, its months are told, and close nothing.
+        let closes = wilt.status != DiseaseStatus::Near && !facts.met.no_oak_wilt;
+        let is_default = wilt.status == DiseaseStatus::Assumed;
+        let applied = closed_months::Applied {
+            restriction,
+            is_default,
+        };
+        rows.push((applied, closes));
+    }
+    if let Some(months) = facts.ash_borer.and_then(|borer| borer.months) {
+        let is_default = months.codes.is_empty();
+        let applied = closed_months::Applied {
+            restriction: months,
+            is_default,
+        };
+        rows.push((applied, false));
     }
     let own = facts
         .question

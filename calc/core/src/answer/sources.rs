@@ -149,6 +149,7 @@ pub fn sources(reference: &Reference, answer: &Answer) -> Vec<SourceLine> {
             .find(|row| core::ptr::eq(row.id, line.id))
             .or_else(|| reference.cautions.iter().find(|row| row.id == line.id));
         take(caution.map_or(&[], |caution| caution.cites));
+        take(line.law_because.as_slice());
     }
     sort(&mut ids, |a, b| a < b);
     ids.dedup();

@@ -1,11 +1,14 @@
 //! Which cautions speak, in which order, and which of them stand in view. What makes each speak stands in
 //! `trigger.rs`, the words in content.
 
+use crate::models::native::Native;
 use crate::models::trigger::{Case, Input, Trigger};
 use crate::terms::cite::Cite;
 use crate::terms::constants::constants;
+use crate::terms::method::{Level, Method};
+use crate::terms::region::lies_in_any;
+use crate::terms::regional::Regional;
 use crate::terms::small::sort::sort;
-use crate::terms::species::Species;
 use crate::terms::words::words;
 use serde::Serialize;
 
@@ -32,10 +35,16 @@ pub struct Caution {
     pub id: &'static str,
     /// What makes it speak.
     pub trigger: Trigger,
-    /// What it says.
-    pub text: &'static str,
-    /// Who decides.
-    pub defers_to: &'static str,
+    /// When it speaks, in words: with the sentence it stands alone.
+    pub subject: &'static str,
+    /// What it says. `{people_out}` is filled with the answer's own distance.
+    pub sentence: &'static str,
+    /// Who decides, in general words; empty where nobody does.
+    pub who: &'static str,
+    /// The methods that it speaks of; empty for all.
+    pub methods: &'static [Method],
+    /// Countries in which it is not told.
+    pub not_in: &'static [&'static str],
     /// When it speaks.
     pub when: When,
     /// What it rests on.
@@ -72,14 +81,25 @@ pub struct CautionLine {
     pub merged: bool,
     /// Whether it stands at once, or folded behind the first eight.
     pub folded: bool,
+    /// Who decides where the tree stands; in general words where that is not known. Empty where nobody does.
+    pub who: &'static str,
+    /// What the law says there, in plain words; empty where nobody of us read it, or it is not known where.
+    pub law: &'static str,
+    /// What the law's words rest on.
+    pub law_because: Option<Cite>,
 }
 
 /// Those that always stand with a ring.
 const ALWAYS: [&str; 2] = ["HZ3", "HZ5"];
 
-/// The cautions of an answer, in the order stop, before, work, after, law.
+/// The cautions of an answer, in the order stop, before, work, after, law. `regional` is none until its file is here:
+/// who decides is told in general words then.
 #[must_use]
-pub fn judge(cautions: &'static [Caution], case: &Case<'_>) -> Vec<CautionLine> {
+pub fn judge(
+    cautions: &'static [Caution],
+    regional: Option<&'static Regional>,
+    case: &Case<'_>,
+) -> Vec<CautionLine> {
     let mut lines: Vec<CautionLine> = cautions
         .iter()
         .filter(|caution| {
@@ -89,18 +109,68 @@ pub fn judge(cautions: &'static [Caution], case: &Case<'_>) -> Vec<CautionLine> 
             if case.stopped && !kept {
                 return false;
             }
-            caution.trigger.speaks(case)
+            caution.trigger.speaks(case) && is_told(caution, case)
         })
-        .map(|caution| CautionLine {
-            id: caution.id,
-            when: caution.when,
-            merged: caution.is_merged(),
-            folded: false,
-        })
+        .map(|caution| line(caution, regional, case))
         .collect();
     sort(&mut lines, |a, b| a.when < b.when);
     fold(&mut lines, case.constants);
     lines
+}
+
+/// Whether a caution is told in the tree's country, and for one of the methods that stand: what is said of the work, or
+/// of the time after, is said only of methods that are not ruled out.
+fn is_told(caution: &Caution, case: &Case<'_>) -> bool {
+    let region = case.region;
+    if region.is_some_and(|region| lies_in_any(region, caution.not_in)) {
+        return false;
+    }
+    let stands = |method| {
+        let mut lines = case.methods.iter();
+        lines.any(|line| line.method == method && line.level < Level::RuledOut)
+    };
+    !matches!(caution.when, When::Work | When::After)
+        || caution.methods.is_empty()
+        || caution.methods.iter().any(|method| stands(*method))
+}
+
+/// A caution as it is told where the tree stands: who decides there, and what the law says.
+fn line(
+    caution: &'static Caution,
+    regional: Option<&'static Regional>,
+    case: &Case<'_>,
+) -> CautionLine {
+    let mut line = CautionLine {
+        id: caution.id,
+        when: caution.when,
+        merged: caution.is_merged() && !case.named(caution.trigger),
+        folded: false,
+        who: caution.who,
+        law: "",
+        law_because: None,
+    };
+    if caution.trigger == Trigger::Lw11 {
+        line.merged = !matches!(case.native, Native::Here | Native::InParts | Native::Ask);
+    }
+    let own = match caution.trigger {
+        Trigger::Dz1 => case.oak_authority,
+        Trigger::Dz2 => case.ash_authority,
+        _ => "",
+    };
+    if !own.is_empty() {
+        line.who = own;
+    }
+    let Some(region) = case.region else {
+        return line;
+    };
+    if let Some(authority) = regional.and_then(|all| all.authority(caution.id, region)) {
+        if own.is_empty() && !authority.who.is_empty() {
+            line.who = authority.who;
+        }
+        line.law = authority.law;
+        line.law_because = (!authority.law.is_empty()).then_some(authority.cite);
+    }
+    line
 }
 
 /// Adds those that are not there yet, in the order of the page.
@@ -146,13 +216,4 @@ fn fold(lines: &mut [CautionLine], constants: &CautionConstants) {
             line.folded = true;
         }
     }
-}
-
-/// Whether the species is native in the asker's state, so that killing it may be a mistake.
-#[must_use]
-pub fn native_here(species: &Species, region: Option<&str>) -> bool {
-    region.is_some_and(|code| {
-        code.split_once('-')
-            .is_some_and(|(_, part)| species.warn_states.contains(&part))
-    })
 }

@@ -73,7 +73,9 @@ pub struct Case<'a> {
     pub slips: Option<bool>,
     /// Whether the day lies in the oak-wilt months of the region.
     pub oak_wilt: bool,
-    /// Whether the ash borer is in the region, or taken to be.
+    /// Whether the day lies in the oak-wilt months of a region that oak wilt is near.
+    pub oak_near: bool,
+    /// Whether the ash borer is in the region, near it, or taken to be.
     pub ash_borer: bool,
     /// Whether every stem of the clone can be ringed.
     pub whole_clone: Option<bool>,
@@ -132,12 +134,17 @@ impl Case<'_> {
             return self.whole_clone == Some(true);
         }
         if self.has(Trait::RedOak) {
-            return !self.oak_wilt;
+            return !self.oak_wilt && !self.oak_near;
         }
         if self.has(Trait::Ash) {
             return !self.ash_borer;
         }
         false
+    }
+
+    /// A winter month outside the oak-wilt months: an oak is cut into the wood only then.
+    fn winter_saw(&self) -> bool {
+        self.in_months(&self.constants.oak_saw) && !self.oak_wilt && !self.oak_near
     }
 
     fn sprouter(&self) -> bool {
@@ -232,6 +239,8 @@ conditions! {
     FollowupTried = "followup_saw_tried" => |c| c.class(Suitability::Followup) && c.has(Trait::SawRingTried),
     /// Conditional, whatever the ring.
     Conditional = "conditional" => |c| c.class(Suitability::Conditional),
+    /// Conditional, a cut into the wood; oaks have rows of their own.
+    ConditionalSaw = "conditional_saw" => |c| c.class(Suitability::Conditional) && !c.has(Trait::Oak),
     /// Conditional, its condition not met.
     ConditionOpen = "condition_not_met" => |c| c.class(Suitability::Conditional) && !c.condition_met(),
     /// Conditional clone that can't be ringed whole.
@@ -265,6 +274,12 @@ conditions! {
     NameAgainst = "unknown_species_against" => |c| c.tree.species.unknown && c.name_against,
     /// White oaks and hickories.
     Doubted = "ring_doubted" => |c| c.has(Trait::WhiteOak) || c.has(Trait::Hickory),
+    /// Hickory, cut into the wood.
+    HickorySaw = "hickory_saw_ring" => |c| c.has(Trait::Hickory),
+    /// Oak, cut into the wood while it grows or in its oak-wilt months.
+    OakSaw = "oak_saw_ring" => |c| c.has(Trait::Oak) && !c.winter_saw(),
+    /// Oak, cut into the wood in winter.
+    OakSawWinter = "oak_saw_ring_winter" => |c| c.has(Trait::Oak) && c.winter_saw(),
     /// Shrub with many or thin stems.
     ThinShrub = "thin_shrub" => |c| c.tree.species.group == Group::Shrub,
     /// Under 1 in.

@@ -6,8 +6,8 @@
 
 use crate::models::calibrate::{NoRate, Rate};
 use crate::models::outlook::Share;
-use crate::terms::cite::Cite;
 use crate::terms::cite::cite;
+use crate::terms::cite::{Cite, Grade};
 use crate::terms::constants::constants;
 use crate::terms::method::Method;
 use crate::terms::species::Group;
@@ -354,7 +354,11 @@ pub fn minutes(
     let mut because = vec![
         cite("CANNON1982", "Table 1"),
         cite("PEREZ2001", "fixed time"),
-        cite("LOGPEEL2014", "peeling rate"),
+        Cite {
+            source: "LOGPEEL2014",
+            place: "peeling rate",
+            grade: Grade::Secondary,
+        },
         cite("HOLLEY2005", "delays, limbs"),
         cite("BEECH", "dormant shear"),
         Cite::own("effort: scoring, scraping, tight bark, walking"),

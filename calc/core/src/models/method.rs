@@ -21,6 +21,8 @@ constants! {
         pub near_from_in: f64,
         /// Months of strong flow of sap, in which cuts with herbicide wash out.
         pub sap_flow: Months,
+        /// Months in which an oak may be cut into the wood.
+        pub oak_saw: Months,
         /// When herbicide suits tree-of-heaven.
         pub heaven: Stretch,
     }

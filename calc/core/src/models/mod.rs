@@ -11,6 +11,7 @@ pub mod habitat;
 pub mod height;
 pub mod height_aid;
 pub mod method;
+pub mod native;
 pub mod outlook;
 pub mod reach;
 pub mod ring;

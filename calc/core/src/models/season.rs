@@ -5,6 +5,7 @@ use crate::terms::place::Place;
 use crate::terms::tree::{Condition, DrySpell, Tree, Vigour};
 use crate::timing;
 use crate::timing::closed_months::Topic;
+use crate::timing::disease::DiseaseStatus;
 use crate::timing::doy::season_year;
 use crate::timing::spring::{BadLine, Doubt};
 use crate::timing::{
@@ -283,4 +284,16 @@ fn site(place: &Place) -> Option<Site> {
         }),
         Place::Hemisphere(_) => None,
     }
+}
+
+/// A disease or pest where the tree stands.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct DiseaseLine {
+    /// Which.
+    pub topic: Topic,
+    /// Whether it is there.
+    pub status: DiseaseStatus,
+    /// Who decides there; empty where no state or province was said, or the country doesn't have it.
+    pub authority: &'static str,
 }

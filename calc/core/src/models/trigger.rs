@@ -1,7 +1,8 @@
 //! What makes each caution speak: one small predicate for each row of cautions.csv that a question decides.
 
-use crate::models::cautions::{CautionConstants, native_here};
+use crate::models::cautions::CautionConstants;
 use crate::models::method::MethodLine;
+use crate::models::native::Native;
 use crate::models::reach::{Outcome, Reach};
 use crate::terms::method::{Level, Method};
 use crate::terms::months::Months;
@@ -48,8 +49,10 @@ pub struct Case<'a> {
     pub stopped: bool,
     /// The days that dates are judged on: the asked and the advised.
     pub days: &'a [NaiveDate],
-    /// Whether oak wilt speaks on one of them.
+    /// Whether one of them lies in oak-wilt months, where it is known, near, or taken to be.
     pub oak_wilt: bool,
+    /// Who decides about oak wilt in the state; empty where no row says so.
+    pub oak_authority: &'static str,
     /// Whether the ash borer is there or taken to be.
     pub ash_borer: bool,
     /// When fresh wood of elm breeds beetles.
@@ -58,6 +61,12 @@ pub struct Case<'a> {
     pub pine_beetles: Months,
     /// Constants of the cautions.
     pub constants: &'a CautionConstants,
+    /// Who decides about it in the state; empty where no row says so.
+    pub ash_authority: &'static str,
+    /// Whether laurel wilt is there, or no state was said.
+    pub laurel_wilt: bool,
+    /// Whether the species is native where the tree stands.
+    pub native: Native,
 }
 
 impl Case<'_> {
@@ -65,8 +74,8 @@ impl Case<'_> {
         self.tree.species.has(mark)
     }
 
-    /// Whether caution_species.csv names the species for it.
-    fn named(&self, trigger: Trigger) -> bool {
+    /// Whether a table names the species for it.
+    pub(super) fn named(&self, trigger: Trigger) -> bool {
         self.tree.species.cautions.contains(&trigger.id())
     }
 
@@ -90,15 +99,6 @@ impl Case<'_> {
     fn open(&self, method: Method) -> bool {
         let stands = |line: &MethodLine| line.method == method && line.level <= Level::Possible;
         self.methods.iter().any(stands)
-    }
-
-    /// Some ring is open. What is said about the herbicide takes no caution away: where guidance for a ring is
-    /// published, one may follow.
-    fn ring(&self) -> bool {
-        self.open(Method::BarkRing)
-            || self.open(Method::SawRing)
-            || self.open(Method::Frill)
-            || self.has(Trait::RingGuidance)
     }
 
     fn judged(&self, wanted: Outcome) -> bool {
@@ -218,7 +218,7 @@ cautions! {
     /// It sheds limbs before it looks dead.
     Hz5 = "HZ5" => Always,
     /// Bark alone, no cut into the wood.
-    Hz6 = "HZ6" => Question(|c| c.ring() && !c.stopped),
+    Hz6 = "HZ6" => Question(|c| !c.stopped),
     /// Weak points; some count only with a target near.
     Hz7 = "HZ7" => Question(|c| {
         c.signs(&[Sign::Cavity, Sign::Cracks, Sign::Conks, Sign::HungLimbs, Sign::LeanToward])
@@ -263,7 +263,7 @@ cautions! {
     /// Black locust.
     Tx5 = "TX5" => Species(|_| true),
     /// Oleander and yew.
-    Tx6 = "TX6" => Unlisted,
+    Tx6 = "TX6" => Species(|_| true),
     /// Dust.
     Tx7 = "TX7" => Question(|c| c.has(Trait::Dust)),
     /// Thorns.
@@ -295,10 +295,12 @@ cautions! {
     Lw9 = "LW9" => Question(|c| c.uk()),
     /// Bats of the United Kingdom.
     Lw10 = "LW10" => Question(|c| c.uk() && c.signs(&[Sign::Cavity, Sign::Cracks])),
-    /// Native where it stands.
-    Lw11 = "LW11" => Question(|c| native_here(c.tree.species, c.region)),
+    /// Native where it stands; elsewhere it stands in the line "check these too", for old and protected trees.
+    Lw11 = "LW11" => Question(|_| true),
     /// Public land.
     Lw12 = "LW12" => Unasked,
+    /// A wood, a forest, native vegetation.
+    Lw13 = "LW13" => Unasked,
     /// Many trees of a stand.
     St1 = "ST1" => Plan,
     /// A steep slope.
@@ -320,10 +322,12 @@ cautions! {
     Dz4 = "DZ4" => Question(|c| {
         c.has(Trait::Pine) && c.tree.same_genus_near != Some(false) && c.flies(&c.pine_beetles)
     }),
-    /// Laurel wilt.
-    Dz5 = "DZ5" => Species(|_| true),
+    /// Laurel wilt, in the south-eastern states.
+    Dz5 = "DZ5" => Species(|c| c.laurel_wilt),
     /// Spotted lanternfly, which is in North America.
     Dz6 = "DZ6" => Species(|c| c.america()),
     /// Wilted cherry leaves.
     Dz7 = "DZ7" => Species(|_| true),
+    /// Spruce bark beetles.
+    Dz8 = "DZ8" => Species(|_| true),
 }

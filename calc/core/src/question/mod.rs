@@ -12,10 +12,10 @@ mod when;
 pub use fields::{
     HeightAidTyped, LeafOutTyped, PlaceTyped, StemTyped, TargetTyped, TimedTyped, Typed, VisitTyped,
 };
-pub use problem::{Code, Problem};
+pub use problem::{Code, NotListed, Problem};
 pub use read::{problems_of_place, read, read_height_aid, read_timed};
 pub use record::{Key, Many, Maybe, Record, Slot, slot_of, slot_of_link};
-pub use species::{Found, find_species};
+pub use species::{Found, entry_of, find_species};
 pub use text::Text;
 pub use when::read_day;
 

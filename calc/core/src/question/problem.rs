@@ -2,6 +2,7 @@
 
 use crate::models::height_aid::NoHeight;
 use crate::terms::quantity::Range;
+use crate::terms::regional::OtherTree;
 use serde::Serialize;
 
 /// One problem of one field.
@@ -60,6 +61,10 @@ pub enum Code {
     NotOneOf(&'static [&'static str]),
     /// The species is not known; names that are like it.
     UnknownSpecies(Vec<&'static str>),
+    /// A tree that is known and is not on the list.
+    NotListed(NotListed),
+    /// Not on the list, and the names of other trees are not here yet.
+    NamesNotHere,
     /// Nothing in reach, yet a target stands within two heights.
     NoneBesideTarget {
         /// The field that says that nothing is in reach.
@@ -91,6 +96,51 @@ pub enum Code {
     NoHeight(NoHeight),
     /// Minutes too far from any crew for these trees.
     FarFromAnyCrew,
+}
+
+/// A tree that is not on the list, as it is told where the asker's tree stands.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct NotListed {
+    /// Its name.
+    pub name: &'static str,
+    /// Its scientific name.
+    pub scientific: &'static str,
+    /// The entry of the list to choose if it must go: `unknown broadleaf`.
+    pub group: &'static str,
+    /// The same with its name, which keeps the cautions that hold for it: `unknown broadleaf (white ash)`.
+    pub choose: String,
+    /// Code of the region, where one was said.
+    pub region: Option<String>,
+    /// Whether it is native there; none where no region was said.
+    pub native: Option<bool>,
+    /// It is often killed, and we read no trial of ringing it.
+    pub no_trial: bool,
+    /// It sprouts.
+    pub sprouts: bool,
+    /// It is mistaken for others.
+    pub make_sure: bool,
+    /// What to keep in mind.
+    pub mind: &'static str,
+}
+
+impl NotListed {
+    /// A tree as it is told in a region.
+    #[must_use]
+    pub fn of(other: &OtherTree, region: Option<&str>) -> Self {
+        Self {
+            name: other.names[0],
+            scientific: other.scientific,
+            group: other.group,
+            choose: other.asked_as(),
+            region: region.map(str::to_owned),
+            native: other.native_in(region),
+            no_trial: other.no_trial,
+            sprouts: other.sprouts,
+            make_sure: other.make_sure,
+            mind: other.mind,
+        }
+    }
 }
 
 /// A range in the unit that the message shows.
@@ -128,6 +178,8 @@ impl Code {
             Self::YearOutOfRange => "year_out_of_range",
             Self::NotOneOf(_) => "not_one_of",
             Self::UnknownSpecies(_) => "unknown_species",
+            Self::NotListed(_) => "not_listed",
+            Self::NamesNotHere => "names_not_here",
             Self::NoneBesideTarget { .. } => "none_in_reach_beside_target",
             Self::NoSuchStem => "no_such_stem",
             Self::HalfPlace => "half_a_place",

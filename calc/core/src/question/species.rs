@@ -1,5 +1,9 @@
-//! Which species is meant: any of its names finds it; a near miss gets suggestions, never a silent guess.
+//! Which tree is meant: any of its names finds it; a name that means another tree is said to; a near miss gets
+//! suggestions, never a silent guess.
 
+use crate::reference::Reference;
+use crate::terms::region::lies_in_any;
+use crate::terms::regional::{OtherTree, Regional};
 use crate::terms::small::find::{holds, is_letter};
 use crate::terms::small::sort::sort;
 use crate::terms::species::Species;
@@ -9,8 +13,12 @@ use crate::terms::species::Species;
 pub enum Found {
     /// Exactly one species.
     One(&'static Species),
+    /// A tree that is not on the list.
+    Other(&'static OtherTree),
     /// None, but these names are like it, the likest first.
     Like(Vec<&'static str>),
+    /// No species of the list, and the names of other trees are not here yet: nothing is offered.
+    NotHere,
 }
 
 /// The most suggestions given.
@@ -18,9 +26,10 @@ const MOST: usize = 6;
 /// The longest name looked at, in characters: a longer one is no name.
 const LONGEST: usize = 80;
 
-/// Finds a species by common name, scientific name or plant code.
+/// Finds a tree by common name, scientific name or plant code. A name that people of different countries give to
+/// different trees goes by the region; where none was said, the trees that may be meant are offered.
 #[must_use]
-pub fn find_species(all: &'static [Species], typed: &str) -> Found {
+pub fn find_species(reference: &'static Reference, typed: &str, region: Option<&str>) -> Found {
     if typed.chars().count() > LONGEST {
         return Found::Like(Vec::new());
     }
@@ -28,30 +37,134 @@ pub fn find_species(all: &'static [Species], typed: &str) -> Found {
     if wanted.is_empty() {
         return Found::Like(Vec::new());
     }
-    for species in all {
+    let regional = reference.regional.get();
+    if let Some(found) = by_place(reference, &wanted, region) {
+        return found;
+    }
+    for species in reference.species {
         let code = !species.code.is_empty() && species.code.eq_ignore_ascii_case(typed.trim());
         if code || species.names.iter().any(|name| plain(name) == wanted) {
             return Found::One(species);
         }
     }
+    let Some(regional) = regional else {
+        return Found::NotHere;
+    };
+    if let Some(other) = other_named(regional, &wanted) {
+        return Found::Other(other);
+    }
+    // As one of the entries for a species without a name: `unknown broadleaf (white ash)`.
+    if let Some((entry, name)) = typed.split_once('(')
+        && let Some(group) = unknown_named(reference, &plain(entry))
+        && let Some(other) = other_named(regional, &plain(name))
+    {
+        return Found::One(other.species(group));
+    }
+    Found::Like(near(reference, regional, &wanted))
+}
+
+/// The entry for a species without a name that another tree is taken as.
+#[must_use]
+pub fn entry_of(
+    reference: &'static Reference,
+    other: &'static OtherTree,
+) -> Option<&'static Species> {
+    let group = unknown_named(reference, other.group)?;
+    Some(other.species(group))
+}
+
+fn unknown_named(reference: &'static Reference, name: &str) -> Option<&'static Species> {
+    let mut unknown = reference.species.iter().filter(|species| species.unknown);
+    unknown.find(|species| species.names.contains(&name))
+}
+
+fn other_named(regional: &'static Regional, wanted: &str) -> Option<&'static OtherTree> {
+    // "Sugar maple tree" and "sugar maples" mean the same.
+    let short = wanted.strip_suffix(" tree").unwrap_or(wanted);
+    let single = wanted.strip_suffix('s').unwrap_or(wanted);
+    regional.others.iter().find(|other| {
+        let is = |name: &str| {
+            let name = plain(name);
+            name == wanted || name == short || name == single
+        };
+        is(other.scientific) || other.names.iter().any(|name| is(name))
+    })
+}
+
+/// What a name means in a region, where that differs by country; none for any other name.
+fn by_place(reference: &'static Reference, wanted: &str, region: Option<&str>) -> Option<Found> {
+    let rows = || {
+        let all = reference.names_by_place.iter();
+        all.filter(|row| row.name == wanted)
+    };
+    rows().next()?;
+    let here = region.and_then(|region| rows().find(|row| lies_in_any(region, row.codes)));
+    if let Some(row) = here {
+        return Some(scientific(reference, row.scientific));
+    }
+    let mut names = Vec::new();
+    for row in rows() {
+        match scientific(reference, row.scientific) {
+            Found::One(species) => names.push(species.name),
+            Found::Other(other) => names.push(other.names[0]),
+            other => return Some(other),
+        }
+    }
+    Some(Found::Like(names))
+}
+
+fn scientific(reference: &'static Reference, name: &str) -> Found {
+    let mut species = reference.species.iter();
+    if let Some(species) = species.find(|species| species.scientific == name) {
+        return Found::One(species);
+    }
+    let Some(regional) = reference.regional.get() else {
+        return Found::NotHere;
+    };
+    let mut others = regional.others.iter();
+    others
+        .find(|other| other.scientific == name)
+        .map_or(Found::NotHere, Found::Other)
+}
+
+/// Names that are like what was typed, on the list or not; never a tree that must not be offered for another that is
+/// like it too.
+fn near(
+    reference: &'static Reference,
+    regional: &'static Regional,
+    wanted: &str,
+) -> Vec<&'static str> {
     let mut near: Vec<(usize, &'static str)> = Vec::new();
-    for species in all {
-        let best = species
-            .names
+    let mut barred: Vec<&'static str> = Vec::new();
+    let best = |names: &[&'static str]| {
+        let alike = names
             .iter()
-            .filter_map(|name| likeness(&plain(name), &wanted))
-            .min();
-        if let Some(score) = best {
+            .filter_map(|name| likeness(&plain(name), wanted));
+        alike.min()
+    };
+    for other in regional.others {
+        if let Some(score) = best(other.names) {
+            near.push((score, other.names[0]));
+            if score < SHARED {
+                barred.extend(other.never_offer);
+            }
+        }
+    }
+    for species in reference.species {
+        if let Some(score) = best(species.names)
+            && !barred.contains(&species.name)
+            && !barred.contains(&species.scientific)
+        {
             near.push((score, species.name));
         }
     }
     sort(&mut near, |a, b| a < b);
     near.truncate(MOST);
-    Found::Like(near.into_iter().map(|(_, name)| name).collect())
+    near.into_iter().map(|(_, name)| name).collect()
 }
 
 /// Lower case, letters and digits only, single spaces between words.
-fn plain(name: &str) -> String {
+pub(crate) fn plain(name: &str) -> String {
     let mut text = String::with_capacity(name.len());
     for c in name.chars() {
         let c = fold(c);
@@ -81,15 +194,18 @@ fn fold(c: char) -> char {
     }
 }
 
+/// Names that only have what was typed inside, or share a word with it, stand this far away or farther.
+const SHARED: usize = 10;
+
 /// How far two names are apart; none when they are not alike. A shared word counts as near.
 fn likeness(name: &str, wanted: &str) -> Option<usize> {
     let whole = distance(name, wanted);
     let near = whole <= 1 + wanted.chars().count() / 4;
     if near {
-        return Some(whole);
+        return Some(whole.min(SHARED - 1));
     }
     if wanted.len() >= 3 && holds(name, wanted) {
-        return Some(10);
+        return Some(SHARED);
     }
     // A word of it, spelt alike: "norwegian maple" shares "maple".
     wanted
@@ -98,7 +214,7 @@ fn likeness(name: &str, wanted: &str) -> Option<usize> {
         .flat_map(|word| name.split(' ').map(move |other| distance(other, word)))
         .filter(|apart| *apart <= 1)
         .min()
-        .map(|apart| 20 + apart)
+        .map(|apart| 2 * SHARED + apart)
 }
 
 /// Edits between two words (Levenshtein 1966): insert, delete, replace.

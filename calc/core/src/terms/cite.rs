@@ -110,6 +110,16 @@ pub const fn cite(source: &'static str, place: &'static str) -> Cite {
     }
 }
 
+/// A source: who and when. The whole entry stands on the sources page.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct Source {
+    /// Its id.
+    pub id: &'static str,
+    /// Author or body, year.
+    pub label: &'static str,
+}
+
 /// A value with its range and its reasons. Models return these; nothing else makes a figure.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]

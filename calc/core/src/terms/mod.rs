@@ -8,6 +8,8 @@ pub mod months;
 pub mod number;
 pub mod place;
 pub mod quantity;
+pub mod region;
+pub mod regional;
 pub mod small;
 pub mod species;
 pub mod tighten;

@@ -17,7 +17,7 @@ constants! {
     pub struct Months {
         /// The first, 1 to 12.
         pub from: f64,
-        /// The last, not before the first.
+        /// The last; before the first where they run over the new year.
         pub to: f64,
     }
 }
@@ -42,7 +42,11 @@ impl Months {
     #[must_use]
     pub fn hold(&self, month: u32, hemisphere: Hemisphere) -> bool {
         let month = f64::from(northern(month, hemisphere));
-        self.from <= month && month <= self.to
+        if self.from <= self.to {
+            self.from <= month && month <= self.to
+        } else {
+            month >= self.from || month <= self.to
+        }
     }
 }
 
@@ -80,6 +84,19 @@ mod tests {
         let spring = Months { from: 3.0, to: 4.0 };
         assert!(spring.hold(3, Hemisphere::North) && !spring.hold(5, Hemisphere::North));
         assert!(spring.hold(10, Hemisphere::South) && !spring.hold(3, Hemisphere::South));
+    }
+
+    #[test]
+    fn months_run_over_the_new_year() {
+        let winter = Months {
+            from: 11.0,
+            to: 2.0,
+        };
+        let north: Vec<u32> = (1..=12)
+            .filter(|m| winter.hold(*m, Hemisphere::North))
+            .collect();
+        assert_eq!(north, [1, 2, 11, 12]);
+        assert!(winter.hold(6, Hemisphere::South) && !winter.hold(1, Hemisphere::South));
     }
 
     #[test]

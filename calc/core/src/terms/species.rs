@@ -93,8 +93,19 @@ words! {
     }
 }
 
+/// Where a species is native, by full region code (ISO 3166).
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct NativeRange {
+    /// Countries, states and provinces where it is native.
+    pub codes: &'static [&'static str],
+    /// Countries where it is not native anywhere.
+    pub not_in: &'static [&'static str],
+    /// Countries where that is doubtful.
+    pub doubtful: &'static [&'static str],
+}
+
 /// A species, with the row of each table that it uses.
-#[derive(Debug)]
+#[derive(Clone, Copy, Debug)]
 pub struct Species {
     /// Scientific name, or our key for an unknown one.
     pub scientific: &'static str,
@@ -138,8 +149,8 @@ pub struct Species {
     pub sprouting: &'static [SproutRow],
     /// Durability class of the wood.
     pub durability: Durability,
-    /// States and provinces (codes without country) where it is native: a warning.
-    pub warn_states: &'static [&'static str],
+    /// Where it is native: a warning there.
+    pub native: NativeRange,
     /// Native look-alikes with the one mark that tells them apart.
     pub look_alikes: &'static [LookAlike],
     /// Rows of deaths counted after girdling.

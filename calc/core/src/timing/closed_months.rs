@@ -2,12 +2,13 @@
 //!
 //! Months with their authority, by state or country; where a region has none of its own, or is not known, the cautious
 //! default of its half of the world, marked. Nothing here is ever folded into the bark's verdict, and no day is ever
-//! said to be allowed. The rows stand in content/rules/seasonal_restrictions.csv and disease_regions.csv.
+//! said to be allowed. The rows stand in content/rules/seasonal_restrictions.csv; where a disease is stands in `disease`.
 
 use super::doy::Doy;
 use crate::terms::cite::{Cite, Grade};
 use crate::terms::months::Months;
 use crate::terms::place::Hemisphere;
+use crate::terms::region::lies_in_any;
 use crate::terms::words::words;
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -72,18 +73,6 @@ pub struct Restriction {
     pub cite: Cite,
 }
 
-/// Where a disease or pest is known at all. Our own memory, on the cautious side.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-pub struct DiseaseRegion {
-    /// Which.
-    pub topic: Topic,
-    /// Countries in which it is known at all; elsewhere it is not.
-    pub known_only_in: &'static [&'static str],
-    /// Regions of these in which it is not known.
-    pub not_known_in: &'static [&'static str],
-}
-
 /// A row that applies to a region.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
@@ -105,31 +94,6 @@ pub fn cautious(restrictions: &[Restriction], topic: Topic) -> Months {
             from: row.from_md.0.into(),
             to: row.to_md.0.into(),
         })
-}
-
-/// What is known of oak wilt where the tree stands.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(rename_all = "snake_case", tag = "kind", content = "row")]
-pub enum OakWilt {
-    /// The state's own months.
-    State(&'static Restriction),
-    /// The cautious months: the region is not known or has no row. Whether the disease is there is an open question.
-    Default(&'static Restriction),
-    /// Not known there (from memory): one line, "ask your state".
-    NotKnownThere,
-}
-
-words! {
-    /// Whether a pest is taken to be where the tree stands.
-    pub enum Presence {
-        /// Taken as present.
-        Present,
-        /// The region is not known: taken as present, marked.
-        Assumed,
-        /// Not known there (from memory).
-        NotKnownThere,
-    }
 }
 
 impl Restriction {
@@ -162,27 +126,8 @@ impl Restriction {
     /// True where the row names the region: the region itself, or a country that holds it.
     #[must_use]
     pub fn names(&self, region: &str) -> bool {
-        holds(self.codes, region)
+        lies_in_any(region, self.codes)
     }
-}
-
-impl OakWilt {
-    /// True on a day on which oaks must not be wounded; false where the disease is not known.
-    #[must_use]
-    pub fn closed(&self, day: NaiveDate) -> bool {
-        match self {
-            Self::State(row) | Self::Default(row) => row.covers(day),
-            Self::NotKnownThere => false,
-        }
-    }
-}
-
-/// True where one of the codes is the region or the country of it.
-fn holds(codes: &[&str], region: &str) -> bool {
-    codes.iter().any(|&code| {
-        region == code
-            || (region.starts_with(code) && region.as_bytes().get(code.len()) == Some(&b'-'))
-    })
 }
 
 /// The rows that apply, in the order of the table: those that name the region, and for every topic the cautious
@@ -223,37 +168,4 @@ pub fn for_region(
             }),
         })
         .collect()
-}
-
-/// Where a disease is: see [`Presence`]. A topic without a row is taken as present.
-#[must_use]
-pub fn presence(diseases: &[DiseaseRegion], topic: Topic, region: Option<&str>) -> Presence {
-    match (diseases.iter().find(|d| d.topic == topic), region) {
-        (_, None) => Presence::Assumed,
-        (Some(d), Some(r)) if !holds(d.known_only_in, r) || holds(d.not_known_in, r) => {
-            Presence::NotKnownThere
-        }
-        (_, Some(_)) => Presence::Present,
-    }
-}
-
-/// What is known of oak wilt in a region. None only where the tables lack the cautious default row.
-#[must_use]
-pub fn oak_wilt(
-    records: &'static [Restriction],
-    diseases: &[DiseaseRegion],
-    region: Option<&str>,
-) -> Option<OakWilt> {
-    if presence(diseases, Topic::OakWilt, region) == Presence::NotKnownThere {
-        return Some(OakWilt::NotKnownThere);
-    }
-    let mut rows = records.iter().filter(|row| row.topic == Topic::OakWilt);
-    if let Some(row) = rows
-        .clone()
-        .find(|row| row.scope == Scope::Whole && region.is_some_and(|r| row.names(r)))
-    {
-        return Some(OakWilt::State(row));
-    }
-    rows.find(|row| row.scope == Scope::North)
-        .map(OakWilt::Default)
 }

@@ -17,6 +17,7 @@ pub mod closed_months;
 pub mod constants;
 pub mod curve;
 pub mod degree_days;
+pub mod disease;
 pub mod doy;
 pub mod envelope;
 pub mod knowledge;
@@ -32,7 +33,8 @@ pub use climate::{NoClimate, PointClimate, Site, Station};
 pub use constants::Constants;
 pub use doy::Doy;
 
-pub use closed_months::{Applied, DiseaseRegion, OakWilt, Presence, Restriction, Scope, Topic};
+pub use closed_months::{Applied, Restriction, Scope, Topic};
+pub use disease::{Disease, DiseaseRegion, DiseaseStatus};
 pub use knowledge::season;
 pub use season::{Basis, Dates, Season};
 pub use shift::Rates;

@@ -1,12 +1,15 @@
 //! The cautions: a row and what decides it are held against each other, both ways.
 
-use super::cells::{List, cell, keep};
+use super::cells::{Cell, List, cell, keep};
+use super::regional;
 use super::sources::Sources;
 use crate::table::{Problem, Table};
 use calc::models::cautions::{Caution, When};
 use calc::models::trigger::Input;
 use calc::models::trigger::Trigger;
 use calc::terms::cite::Grade;
+use calc::terms::method::Method;
+use calc::terms::regional::Regional;
 use calc::terms::species::Species;
 use serde::Deserialize;
 use std::path::Path;
@@ -16,8 +19,13 @@ use std::path::Path;
 struct CautionRow {
     #[serde(deserialize_with = "cell")]
     id: Trigger,
-    plain_text_in_your_own_words: String,
-    defers_to: String,
+    #[serde(deserialize_with = "cell")]
+    subject: String,
+    #[serde(deserialize_with = "cell")]
+    sentence: String,
+    #[serde(deserialize_with = "cell")]
+    methods: Methods,
+    who_elsewhere: String,
     #[serde(deserialize_with = "cell")]
     source_id: List,
     #[serde(deserialize_with = "cell")]
@@ -28,14 +36,30 @@ struct CautionRow {
     input: Input,
 }
 
+/// `all`, or ids of methods between blanks.
+struct Methods(&'static [Method]);
+
+impl Cell for Methods {
+    fn of(text: &str) -> Result<Self, String> {
+        if text == "all" {
+            return Ok(Self(&[]));
+        }
+        let methods = text.split_whitespace().map(Method::of);
+        Ok(Self(methods.collect::<Result<Vec<_>, _>>()?.leak()))
+    }
+}
+
 /// The cautions in the order of the page.
 pub fn read(
     root: &Path,
     sources: &Sources,
     species: &[Species],
+    regional: &Regional,
 ) -> Result<&'static [Caution], Problem> {
     let table = Table::<CautionRow>::read(root, "content/evidence/cautions.csv")?;
     let rows = table.by(|row| row.id.id())?;
+    let authorities = regional::authority_rows(root)?;
+    regional::known(&authorities, |id| Trigger::parse(id).is_some())?;
     let mut cautions = Vec::new();
     for row in &table.rows {
         let (trigger, id) = (row.id, row.id.id());
@@ -48,7 +72,13 @@ pub fn read(
         let named = species
             .iter()
             .find(|species| species.cautions.contains(&trigger.id()));
+        // A tree that is not on the list may carry a caution too, and then it is decided by that.
+        let other = regional
+            .others
+            .iter()
+            .any(|other| other.cautions.contains(&trigger.id()));
         match (row.input, named) {
+            (Input::Species, None) if other => {}
             (Input::Species, None) => {
                 return Err(row.at.problem(format!(
                     "{id} is decided by nothing: caution_species.csv names no species for it"
@@ -65,8 +95,11 @@ pub fn read(
         cautions.push(Caution {
             id: trigger.id(),
             trigger,
-            text: keep(&row.plain_text_in_your_own_words),
-            defers_to: keep(row.defers_to.trim_matches('-').trim()),
+            subject: keep(&row.subject),
+            sentence: keep(&row.sentence),
+            who: keep(&row.who_elsewhere),
+            methods: row.methods.0,
+            not_in: regional::not_in(&authorities, id),
             when: row.when,
             cites: sources.cites(row.at, &row.source_id, row.grade)?,
         });

@@ -5,11 +5,13 @@ mod cautions;
 mod cells;
 mod constants;
 mod curves;
+mod diseases;
 mod habitat;
 mod methods;
 mod months;
 mod names;
 mod outlook;
+mod regional;
 mod sizes;
 mod sources;
 mod species;
@@ -18,6 +20,7 @@ mod species_tables;
 use crate::table::Problem;
 use calc::reference::Reference;
 use std::path::Path;
+use std::sync::OnceLock;
 
 /// The day of the tables.
 const DATA_VERSION: &str = "2026-11-25";
@@ -29,21 +32,23 @@ const DATA_VERSION: &str = "2026-11-25";
 pub fn read(root: &Path) -> Result<Reference, Problem> {
     let sources = sources::Sources::read(root)?;
     let listed = species::read(root, &sources)?;
+    let regional = regional::read(root, &sources, listed)?;
     let (outlook, outlook_species) = outlook::read(root, &sources, listed)?;
-    let (restrictions, disease_regions) = months::read(root, &sources)?;
     Ok(Reference {
         species: listed,
         method_rules: methods::rules(root, &sources)?,
         constants: Box::leak(Box::new(constants::read(root, &sources)?)),
-        cautions: cautions::read(root, &sources, listed)?,
+        cautions: cautions::read(root, &sources, listed, &regional)?,
         outlook,
         outlook_species,
         cavity_users: habitat::cavity_users(root, &sources)?,
         snag_guides: habitat::snag_guides(root, &sources)?,
         method_minutes: methods::minutes(root, &sources)?,
-        restrictions,
-        disease_regions,
+        restrictions: months::read(root, &sources)?,
+        disease_regions: diseases::read(root, &sources)?,
+        names_by_place: regional::names_by_place(root, listed, &regional)?,
         sources: sources.shown(root)?,
         data_version: DATA_VERSION,
+        regional: OnceLock::from(regional),
     })
 }

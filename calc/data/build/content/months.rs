@@ -1,10 +1,10 @@
-//! Months that law or biology names, and where diseases and pests are known.
+//! Months that law or biology names.
 
 use super::cells::{Codes, List, MonthDay, cell, keep};
 use super::sources::Sources;
 use crate::table::{At, Problem, Table};
 use calc::terms::cite::Grade;
-use calc::timing::closed_months::{DiseaseRegion, Restriction, Scope, Topic};
+use calc::timing::closed_months::{Restriction, Scope, Topic};
 use serde::Deserialize;
 use std::path::Path;
 
@@ -30,17 +30,6 @@ struct MonthsRow {
     codes: Codes,
 }
 
-/// A row of `rules/disease_regions.csv`.
-#[derive(Deserialize)]
-struct DiseaseRow {
-    #[serde(deserialize_with = "cell")]
-    kind: Topic,
-    #[serde(deserialize_with = "cell")]
-    known_only_in: Codes,
-    #[serde(deserialize_with = "cell")]
-    not_known_in: Codes,
-}
-
 /// A group's own months come from its settings, never from a table.
 fn topic(at: At, kind: Topic) -> Result<Topic, Problem> {
     match kind {
@@ -49,10 +38,8 @@ fn topic(at: At, kind: Topic) -> Result<Topic, Problem> {
     }
 }
 
-type Both = (&'static [Restriction], &'static [DiseaseRegion]);
-
-/// Months, then diseases.
-pub fn read(root: &Path, sources: &Sources) -> Result<Both, Problem> {
+/// The months, in the order of the table.
+pub fn read(root: &Path, sources: &Sources) -> Result<&'static [Restriction], Problem> {
     let table = Table::<MonthsRow>::read(root, "content/rules/seasonal_restrictions.csv")?;
     let mut months = Vec::new();
     for row in &table.rows {
@@ -67,14 +54,5 @@ pub fn read(root: &Path, sources: &Sources) -> Result<Both, Problem> {
             cite: sources.first(row.at, &row.source_id, &row.source, row.grade)?,
         });
     }
-    let table = Table::<DiseaseRow>::read(root, "content/rules/disease_regions.csv")?;
-    let mut diseases = Vec::new();
-    for row in &table.rows {
-        diseases.push(DiseaseRegion {
-            topic: topic(row.at, row.kind)?,
-            known_only_in: row.known_only_in.0,
-            not_known_in: row.not_known_in.0,
-        });
-    }
-    Ok((months.leak(), diseases.leak()))
+    Ok(months.leak())
 }

@@ -2,8 +2,7 @@
 
 use super::cells::{List, cell, keep};
 use crate::table::{At, Problem, Table};
-use calc::reference::Source;
-use calc::terms::cite::{Cite, Grade};
+use calc::terms::cite::{Cite, Grade, Source};
 use serde::Deserialize;
 use std::cell::RefCell;
 use std::collections::{BTreeMap, BTreeSet};

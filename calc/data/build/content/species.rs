@@ -6,14 +6,15 @@ use super::curves::{self, CurveRow};
 use super::names::{Collected, spellings, title};
 use super::sources::Sources;
 use super::species_tables::{
-    BarkRow, DurabilityRow, JoinRow, Mark, MarksRow, MatureRow, Origin, ResponseRow, SproutCells,
-    StatusRow, SumRow, Tables, TraitRow, UnknownRow,
+    BarkRow, DurabilityRow, JoinRow, Mark, MarksRow, MatureRow, Origin, RangeRow, ResponseRow,
+    SproutCells, StatusRow, SumRow, Tables, TraitRow, UnknownRow,
 };
 use crate::table::{At, Problem, Row, Table};
 use calc::terms::cite::{Cite, Grade};
+use calc::terms::region::country;
 use calc::terms::species::{
-    Bark, Confidence, DeathRow, Durability, Group, LookAlike, Species, SproutRow, Suitability,
-    Trait, WoodClass,
+    Bark, Confidence, DeathRow, Durability, Group, LookAlike, NativeRange, Species, SproutRow,
+    Suitability, Trait, WoodClass,
 };
 use std::collections::BTreeMap;
 use std::path::Path;
@@ -48,6 +49,7 @@ pub fn read(root: &Path, sources: &Sources) -> Result<&'static [Species], Proble
 struct Rows<'a> {
     response: &'a Row<ResponseRow>,
     status: &'a Row<StatusRow>,
+    range: &'a Row<RangeRow>,
     marks: &'a Row<MarksRow>,
     durability: &'a Row<DurabilityRow>,
     bark: Option<&'a Row<BarkRow>>,
@@ -79,6 +81,7 @@ fn rows<'a>(row: &'a Row<JoinRow>, tables: &'a Tables) -> Result<Rows<'a>, Probl
         of.scientific_name == row.response_row
     });
     let status = find(&tables.status, |of| of.scientific_name == name);
+    let range = find(&tables.ranges, |of| of.scientific_name == name);
     let marks = find(&tables.marks, |of| of.scientific_name == name);
     let durability = find(&tables.durability, |of| of.scientific_name == name);
     let traits = all(&tables.traits, |of| of.scientific_name == name);
@@ -89,6 +92,7 @@ fn rows<'a>(row: &'a Row<JoinRow>, tables: &'a Tables) -> Result<Rows<'a>, Probl
             response.is_some(),
         ),
         (tables.status.file(), name, status.is_some()),
+        (tables.ranges.file(), name, range.is_some()),
         (tables.marks.file(), name, marks.is_some()),
         (tables.durability.file(), name, durability.is_some()),
         (tables.traits.file(), name, !traits.is_empty()),
@@ -167,11 +171,14 @@ fn rows<'a>(row: &'a Row<JoinRow>, tables: &'a Tables) -> Result<Rows<'a>, Probl
             ));
         }
     }
-    match (response, status, marks, durability) {
-        (Some(response), Some(status), Some(marks), Some(durability)) if missing.is_empty() => {
+    match (response, status, range, marks, durability) {
+        (Some(response), Some(status), Some(range), Some(marks), Some(durability))
+            if missing.is_empty() =>
+        {
             Ok(Rows {
                 response,
                 status,
+                range,
                 marks,
                 durability,
                 bark: bark.flatten(),
@@ -246,7 +253,7 @@ fn one(row: &Row<JoinRow>, tables: &Tables, sources: &Sources) -> Result<Species
         budbreak,
         sprouting: sprouting(&rows)?,
         durability: rows.durability.class.is().copied().unwrap_or(Durability::C),
-        warn_states: warn_states(rows.status)?,
+        native: native(rows.range, rows.status)?,
         look_alikes: look_alikes(rows.marks, tables)?,
         deaths: deaths(name, tables, sources)?,
         traits,
@@ -295,7 +302,13 @@ fn names(
     for synonym in row.synonyms.iter() {
         names.add(synonym);
     }
-    Ok(names.all())
+    // A name that means another tree elsewhere goes by the place, and is no name of one species.
+    let mut all = names.all();
+    all.retain(|name| {
+        let mut by_place = tables.by_place.rows.iter();
+        !by_place.any(|row| row.name.eq_ignore_ascii_case(name))
+    });
+    Ok(all)
 }
 
 /// Thinnest and thickest bark over diameter that can be meant.
@@ -388,16 +401,32 @@ fn sprouting(rows: &Rows<'_>) -> Result<&'static [SproutRow], Problem> {
     Ok(sprouting.leak())
 }
 
-/// States and provinces where the species is native: a native tree without any would never be warned of.
-fn warn_states(row: &Row<StatusRow>) -> Result<&'static [&'static str], Problem> {
-    let native = row.status_in_lower_48.is() == Some(&Origin::Native);
-    let all = [row.warn_states.0, row.native_provinces.0].concat();
-    if native && all.is_empty() {
+/// Where the species is native. One of which nothing is said would never be warned of, and the national list and the
+/// ranges may not speak against each other.
+fn native(row: &Row<RangeRow>, status: &Row<StatusRow>) -> Result<NativeRange, Problem> {
+    let range = NativeRange {
+        codes: row.native_codes.0,
+        not_in: row.not_native_countries.0,
+        doubtful: row.doubtful_countries.0,
+    };
+    if range == NativeRange::default() {
+        return Err(row
+            .at
+            .problem("native_codes: neither native, nor not, nor doubtful anywhere"));
+    }
+    let native_in = |land: &str| range.codes.iter().any(|code| country(code) == land);
+    let both = |land: &&&str| range.doubtful.contains(land) || native_in(land);
+    if let Some(land) = range.not_in.iter().find(both) {
+        let what = format!("not_native_countries: {land} is native or doubtful too");
+        return Err(row.at.problem(what));
+    }
+    let listed = status.status_in_lower_48.is() == Some(&Origin::Native);
+    if listed && !native_in("US") {
         return Err(row.at.problem(
-            "status_in_lower_48: a native species needs warn_states or native_provinces",
+            "native_codes: status.csv has it native in the lower 48, and no state is here",
         ));
     }
-    Ok(all.leak())
+    Ok(range)
 }
 
 /// Look-alikes with a mark that was read in a source; marks from memory are never shown as sourced.
@@ -523,7 +552,7 @@ fn unknown_species(row: &Row<UnknownRow>, sources: &Sources) -> Result<Species, 
         budbreak: sources.cite(row.at, "own", "unknown species", Grade::Assumption)?,
         sprouting: &[],
         durability: Durability::C,
-        warn_states: &[],
+        native: NativeRange::default(),
         look_alikes: &[],
         deaths: &[],
         traits: &[],

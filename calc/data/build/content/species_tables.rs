@@ -144,10 +144,27 @@ pub struct StatusRow {
     pub scientific_name: String,
     #[serde(deserialize_with = "cell")]
     pub status_in_lower_48: Told<Origin>,
+}
+
+/// A row of `rules/names_by_place.csv`: a name that means another tree elsewhere.
+#[derive(Deserialize)]
+pub struct ByPlaceRow {
+    pub name: String,
     #[serde(deserialize_with = "cell")]
-    pub warn_states: Codes,
+    pub codes: Codes,
+    pub scientific_name: String,
+}
+
+/// A row of `evidence/native_range.csv`.
+#[derive(Deserialize)]
+pub struct RangeRow {
+    pub scientific_name: String,
     #[serde(deserialize_with = "cell")]
-    pub native_provinces: Codes,
+    pub native_codes: Codes,
+    #[serde(deserialize_with = "cell")]
+    pub not_native_countries: Codes,
+    #[serde(deserialize_with = "cell")]
+    pub doubtful_countries: Codes,
 }
 
 #[derive(PartialEq)]
@@ -280,6 +297,8 @@ pub struct Tables {
     pub sums: Table<SumRow>,
     pub sprouts: Table<SproutCells>,
     pub status: Table<StatusRow>,
+    pub ranges: Table<RangeRow>,
+    pub by_place: Table<ByPlaceRow>,
     pub marks: Table<MarksRow>,
     pub deaths: Table<DeathCells>,
     pub traits: Table<TraitRow>,
@@ -302,6 +321,8 @@ impl Tables {
             sums: Table::read(root, "content/evidence/gdd_thresholds.csv")?,
             sprouts: Table::read(root, "content/evidence/sprout_probability.csv")?,
             status: Table::read(root, "content/evidence/status.csv")?,
+            ranges: Table::read(root, "content/evidence/native_range.csv")?,
+            by_place: Table::read(root, "content/rules/names_by_place.csv")?,
             marks: Table::read(root, "content/evidence/identification.csv")?,
             deaths: Table::read(root, "content/evidence/mortality.csv")?,
             traits: Table::read(root, "content/rules/species_traits.csv")?,

@@ -1,26 +1,31 @@
 //! Cautions: at most eight in view, the rest folded, none dropped; who decides stands with each.
 
-use super::frame::{Region, lead_first, open_details, open_part};
+use super::frame::{Region, lead, open_details, open_part};
 use super::group;
 use super::sources::{cited, is_bare};
 use crate::measure;
 use crate::page::Page;
 use crate::words::{self, cautions as w};
-use calc::models::cautions::{Caution, CautionLine};
+use calc::models::cautions::{Caution, CautionLine, When};
+use calc::terms::cite::Cite;
+use calc::terms::small::find;
 
 /// Cautions by where they stand, each once.
 #[derive(Default)]
-struct Sorted {
-    view: Vec<&'static str>,
-    folded: Vec<&'static str>,
-    merged: Vec<&'static str>,
+struct Sorted<'a> {
+    view: Vec<&'a CautionLine>,
+    folded: Vec<&'a CautionLine>,
+    merged: Vec<&'a CautionLine>,
 }
 
-impl Sorted {
-    fn take(&mut self, lines: &[CautionLine]) {
+impl<'a> Sorted<'a> {
+    fn take(&mut self, lines: &'a [CautionLine]) {
         for line in lines {
             let known = [&self.view, &self.folded, &self.merged];
-            if known.iter().any(|ids| ids.contains(&line.id)) {
+            if known
+                .iter()
+                .any(|all| all.iter().any(|it| it.id == line.id))
+            {
                 continue;
             }
             let into = if line.merged {
@@ -30,7 +35,7 @@ impl Sorted {
             } else {
                 &mut self.view
             };
-            into.push(line.id);
+            into.push(line);
         }
     }
 }
@@ -52,14 +57,18 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
         w::CAUTIONS,
         w::CAUTIONS_ASKED,
     );
-    for id in &lines.view {
-        caution(out, cx, id, &lines.view);
+    let mut in_view: Vec<&str> = Vec::new();
+    for line in &lines.view {
+        in_view.push(line.id);
+    }
+    for line in &lines.view {
+        caution(out, cx, line, &in_view);
     }
     let count = measure::number(lines.folded.len() as u32);
     folded(out, cx, cat!(w::MORE_CAUTIONS, count), &lines.folded);
     let mut names: Vec<&str> = Vec::new();
-    for id in &lines.merged {
-        names.push(w::caution_short(id).unwrap_or(id));
+    for line in &lines.merged {
+        names.push(w::caution_short(line.id).unwrap_or(line.id));
     }
     folded(
         out,
@@ -67,18 +76,18 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
         cat!(w::CHECK_TOO, words::phrase::row(&names), "."),
         &lines.merged,
     );
-    group::rest(out, cx, &lines.view);
+    group::rest(out, cx, &in_view);
     out.close();
 }
 
 /// Cautions behind a summary. Nothing where there is none.
-fn folded(out: &mut Page<'_>, cx: &Region<'_>, summary: String, ids: &[&str]) {
-    if ids.is_empty() {
+fn folded(out: &mut Page<'_>, cx: &Region<'_>, summary: String, lines: &[&CautionLine]) {
+    if lines.is_empty() {
         return;
     }
     open_details(out, "", &summary);
-    for id in ids {
-        caution(out, cx, id, &[]);
+    for line in lines {
+        caution(out, cx, line, &[]);
     }
     out.close();
 }
@@ -91,28 +100,45 @@ fn known(cx: &Region<'_>, id: &str) -> Option<&'static Caution> {
         .find(|caution| caution.id == id)
 }
 
-fn caution(out: &mut Page<'_>, cx: &Region<'_>, id: &str, in_view: &[&str]) {
-    let Some(caution) = known(cx, id) else {
+/// What a caution says, with the answer's own distance in it.
+fn sentence(cx: &Region<'_>, caution: &Caution) -> String {
+    const PEOPLE_OUT: &str = "{people_out}";
+    match find::place(caution.sentence, PEOPLE_OUT) {
+        Some(at) => {
+            let (before, rest) = find::cut(caution.sentence, at);
+            let people = cx.say.reach(cx.say.answer.reach.people_out_m);
+            cat!(before, people, find::behind(rest, PEOPLE_OUT.len()))
+        }
+        None => caution.sentence.into(),
+    }
+}
+
+fn caution(out: &mut Page<'_>, cx: &Region<'_>, line: &CautionLine, in_view: &[&str]) {
+    let Some(caution) = known(cx, line.id) else {
         return;
     };
     out.open_class("div", "who");
-    lead_first(out, caution.text);
+    lead(out, caution.subject, sentence(cx, caution));
     out.open_class("p", "ck");
     out.text(w::when(caution.when));
-    if !matches!(caution.defers_to, "" | "-") {
-        out.text(" ");
-        out.text(w::DECIDES);
-        out.text(caution.defers_to);
-        out.text(".");
+    if !line.who.is_empty() {
+        out.text(cat!(" ", w::DECIDES, line.who, "."));
+        if !line.law.is_empty() {
+            out.text(cat!(" ", line.law, "."));
+        } else if caution.when == When::Law {
+            out.text(w::ASK);
+        }
     }
     out.close();
-    if caution.cites.iter().any(|cite| !is_bare(cite)) {
+    let law = line.law_because.iter();
+    let cites: Vec<Cite> = law.chain(caution.cites).copied().collect();
+    if cites.iter().any(|cite| !is_bare(cite)) {
         out.open_class("p", "ck np");
-        cited(out, cx, words::phrase::SOURCE, caution.cites);
+        cited(out, cx, words::phrase::SOURCE, &cites);
         out.close();
-    } else if !caution.cites.is_empty() {
+    } else if !cites.is_empty() {
         out.p_class("ck np", w::NO_SOURCE);
     }
-    group::beside(out, cx, id, in_view);
+    group::beside(out, cx, line.id, in_view);
     out.close();
 }

@@ -7,7 +7,6 @@ use crate::page::{Cells, Page, Wording};
 use crate::words::Say;
 use calc::answer::{Also, AlsoKind};
 use calc::terms::method::{Level, Method};
-use calc::terms::small::find;
 
 /// What a part needs to know.
 pub(super) struct Region<'a> {
@@ -92,14 +91,6 @@ pub(super) fn lead(out: &mut Page<'_>, bold: impl Wording, rest: impl Wording) {
         out.text(rest);
     }
     out.close();
-}
-
-/// The first sentence bold, the rest not.
-pub(super) fn lead_first(out: &mut Page<'_>, text: &str) {
-    match find::place(text, ". ") {
-        Some(at) => lead(out, find::cut(text, at + 1).0, find::behind(text, at + 2)),
-        None => lead(out, text, ""),
-    }
 }
 
 /// A list of plain items.

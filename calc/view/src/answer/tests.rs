@@ -24,7 +24,7 @@ fn cases() -> &'static [Case] {
 }
 
 fn ask_all() -> Vec<Case> {
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     let mut typed = examples::all(&examples::folder());
     let mut people_out = maple();
     people_out.targets[0].distance = Some(Text::from("140 ft"));
@@ -48,7 +48,7 @@ fn case(name: &str) -> &'static Case {
 
 fn html(question: &Question, found: &Answer, options: &Options<'_>) -> String {
     let mut out = Html::default();
-    answer(&mut out, calc_data::reference(), question, found, options);
+    answer(&mut out, calc_data::whole(), question, found, options);
     out.into_string()
 }
 
@@ -72,7 +72,7 @@ fn values<'a>(html: &'a str, attr: &str) -> Vec<&'a str> {
 
 /// The text of some markup, tags and drawings left out.
 fn plain(question: &Question, found: &Answer) -> String {
-    text::answer(calc_data::reference(), question, found, None)
+    text::answer(calc_data::whole(), question, found, None)
 }
 
 #[test]
@@ -113,7 +113,7 @@ fn the_deciding_input_stands_in_the_first_sentence_with_its_number() {
     for (name, question, found) in cases() {
         let status = crate::status(
             crate::kind::Kind::TreePlan,
-            calc_data::reference(),
+            calc_data::whole(),
             question,
             found,
         );
@@ -204,7 +204,7 @@ fn every_id_is_there_once_and_every_reference_finds_it() {
 
 #[test]
 fn every_source_link_is_a_source_of_the_tables() {
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     for (name, question, found) in cases() {
         let html = html(question, found, &with_all());
         for href in values(&html, "href") {
@@ -286,12 +286,12 @@ fn an_open_answer_says_first_what_is_missing_and_marks_the_rest() {
 
 #[test]
 fn every_caution_of_the_answer_is_written_once() {
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     for (name, question, found) in cases() {
         let html = html(question, found, &Options::default());
         for line in &found.cautions {
             let caution = reference.cautions.iter().find(|it| it.id == line.id);
-            let text = caution.expect("a caution of the tables").text;
+            let text = caution.expect("a caution of the tables").subject;
             let start: String = text
                 .chars()
                 .take_while(|c| *c != '.' && *c != '&')
@@ -327,7 +327,7 @@ fn every_assumption_and_every_row_of_the_method_table_has_words() {
             );
         }
     }
-    for rule in calc_data::reference().method_rules {
+    for rule in calc_data::whole().method_rules {
         for method in calc::terms::method::Method::ALL {
             assert!(
                 crate::words::method::rule(rule.id, *method).is_some(),
@@ -343,7 +343,7 @@ fn the_summary_of_problems_links_each_to_its_field() {
     let mut typed = maple();
     typed.species = None;
     typed.stems[0].diameter = Some(Text::from("fourteen"));
-    let found = read(calc_data::reference(), &typed).expect_err("two problems");
+    let found = read(calc_data::whole(), &typed).expect_err("two problems");
     let mut out = Html::default();
     problems(&mut out, &found, &Options::default());
     let html = out.into_string();
@@ -361,7 +361,7 @@ fn the_year_tape_marks_today_beside_the_day_of_the_work() {
             today: Some(Text::from(today)),
             ..maple()
         };
-        let reference = calc_data::reference();
+        let reference = calc_data::whole();
         let question = read(reference, &typed).expect("a good question");
         let found = calc::answer::answer(reference, &question, &Local::default());
         let html = html(&question, &found, &Options::default());

@@ -48,12 +48,6 @@ pub(super) fn block(out: &mut Page<'_>, cx: &Region<'_>) {
 
 /// The first sentence with its lines, and the inputs for the printed page.
 pub(super) fn said(out: &mut Page<'_>, cx: &Region<'_>) {
-    // A native tree is named before anything else is said, once.
-    if !cx.nested
-        && let Some(native) = cx.say.native()
-    {
-        out.p_class("say native", native);
-    }
     // A calculator of one question answers that first; the plan's verdict stands under it.
     let mut class = "say";
     if let Some(first) = cx.say.first(cx.options.kind) {
@@ -61,6 +55,13 @@ pub(super) fn said(out: &mut Page<'_>, cx: &Region<'_>) {
         class = "also";
     }
     out.p_class(class, cx.say.verdict());
+    // Whether the species is native there stands second, once.
+    if !cx.nested
+        && let Some(native) = cx.say.native()
+    {
+        let warned = cx.say.answer.species.native_here;
+        out.p_class(if warned { "also native" } else { "also" }, native);
+    }
     lines(out, "also", &cx.say.also());
     if cx.nested {
         return;

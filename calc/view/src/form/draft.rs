@@ -2,6 +2,7 @@
 //! assumptions beside the fields follow the typing.
 
 use super::Options;
+use super::relevant::region_of;
 use super::sheet::{clear, entry, slot};
 use calc::answer::{Answer, without_changes};
 use calc::models::season::Local;
@@ -38,7 +39,7 @@ impl Draft {
         let mut typed = typed.clone();
         let name = typed.species.clone().unwrap_or_default();
         let named = matches!(
-            find_species(reference.species, name.trimmed()),
+            find_species(reference, name.trimmed(), region_of(&typed)),
             Found::One(_)
         );
         if !named {

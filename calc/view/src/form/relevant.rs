@@ -103,9 +103,9 @@ impl FieldSet {
 /// those of single kinds of trees do.
 #[must_use]
 pub fn matters(reference: &'static Reference, typed: &Typed) -> FieldSet {
-    let species = match find_species(reference.species, word(&typed.species).trim()) {
+    let species = match find_species(reference, word(&typed.species).trim(), region_of(typed)) {
         Found::One(species) => Some(species),
-        Found::Like(_) => None,
+        Found::Other(_) | Found::Like(_) | Found::NotHere => None,
     };
     let is = |test: fn(&Species) -> bool| species.is_none_or(test);
     let only = |test: fn(&Species) -> bool| species.is_some_and(test);
@@ -228,6 +228,11 @@ fn thickest_in(typed: &Typed) -> Option<f64> {
         read(&stem.diameter, 1.0).or_else(|| read(&stem.girth, core::f64::consts::PI))
     };
     typed.stems.iter().filter_map(stem).max_by(f64::total_cmp)
+}
+
+/// The region as typed, where there is one.
+pub(super) fn region_of(typed: &Typed) -> Option<&str> {
+    Some(word(&typed.region).trim()).filter(|region| !region.is_empty())
 }
 
 fn word(text: &Option<Text>) -> &str {

@@ -4,7 +4,11 @@ use super::item::Item;
 use super::{View, words as w};
 use crate::control::{label_of, open_input, tick};
 use crate::page::Page;
+use crate::words::problem::not_listed;
+use calc::question::NotListed;
 use calc::question::settings::SpeciesList;
+use calc::terms::region::country;
+use calc::terms::regional::OtherTree;
 use calc::terms::small::find::holds;
 use calc::terms::species::Species;
 
@@ -16,6 +20,8 @@ pub(super) const UNKNOWN_ID: &str = "m-species-kind";
 pub(super) const COUNT_ID: &str = "f-species-n";
 /// At most so many stand in the list before anything is typed.
 const FIRST: usize = 12;
+/// At most so many trees that are not on the list stand under it.
+const MOST_OTHERS: usize = 4;
 
 /// The field: filter, list, kinds.
 pub(super) const FIELD: Item = Item::Set(
@@ -62,7 +68,8 @@ fn kinds(view: &View<'_>, out: &mut Page<'_>) {
 /// The species that match what is typed; the one that is picked stays.
 pub(super) fn list(view: &View<'_>, out: &mut Page<'_>) {
     let found = found(view);
-    if found.is_empty() {
+    let others = others(view);
+    if found.is_empty() && others.is_empty() {
         out.leaf_class("p", "hint", w::NONE_ALIKE);
     }
     let picked = view.sheet.get("species");
@@ -81,6 +88,57 @@ pub(super) fn list(view: &View<'_>, out: &mut Page<'_>) {
             out.close_two();
         });
     }
+    for tree in others {
+        other(view, out, tree);
+    }
+}
+
+/// The trees that are not on the list and match what is typed; the one that is picked stays.
+fn others(view: &View<'_>) -> Vec<&'static OtherTree> {
+    let Some(regional) = view.reference.regional.get() else {
+        return Vec::new();
+    };
+    let wanted = plain(view.sheet.get("find"));
+    let wanted = wanted.trim_start();
+    let spaced = cat!(" ", wanted);
+    let picked = view.sheet.get("species");
+    let fits = |name: &&'static str| {
+        let name = plain(name);
+        name.starts_with(wanted) || holds(&name, &spaced)
+    };
+    let mut found: Vec<&'static OtherTree> = Vec::new();
+    for other in regional.others {
+        let matches = wanted.len() > 2
+            && found.len() < MOST_OTHERS
+            && other.names.iter().any(|name| fits(name));
+        if matches || other.asked_as() == picked {
+            found.push(other);
+        }
+    }
+    found
+}
+
+/// A tree that is not on the list: whether it is native there, and the entry that holds for it.
+fn other(view: &View<'_>, out: &mut Page<'_>, tree: &'static OtherTree) {
+    let choose = tree.asked_as();
+    let region = Some(view.sheet.get("region")).filter(|region| !region.is_empty());
+    tick(
+        out,
+        "radio",
+        "species",
+        &choose,
+        choose == view.sheet.get("species"),
+        &|out| {
+            out.text(tree.names[0]);
+            out.open("small");
+            out.text(w::NOT_LISTED);
+            out.open("i");
+            out.attr("lang", "la");
+            out.text(tree.scientific);
+            out.close_two();
+        },
+    );
+    out.p_class("hint", not_listed(&NotListed::of(tree, region)));
 }
 
 /// How many match, for those who do not see the list.
@@ -92,7 +150,10 @@ pub(super) fn count(view: &View<'_>) -> String {
         cat!(number(shown), w::ALL_OF, &number(all), w::SHOWN)
     } else {
         let matching = matching(view).len();
-        if matching == 0 {
+        let beside = others(view).len();
+        if matching == 0 && beside > 0 {
+            cat!(number(beside), w::NOT_ON_LIST)
+        } else if matching == 0 {
             w::NONE_ALIKE.to_owned()
         } else {
             cat!(number(matching), w::ALL_OF, &number(all), w::MATCH)
@@ -196,12 +257,18 @@ fn first(view: &View<'_>) -> Vec<&'static Species> {
         return own.first.clone();
     }
     let mut first = listed(view);
-    first.retain(|species| !species.deaths.is_empty() && species.warn_states.is_empty());
+    first.retain(|species| !species.deaths.is_empty() && !in_america(species));
     while first.len() > FIRST {
         let least = (0..first.len()).min_by_key(|at| first[*at].deaths.len());
         first.remove(least.unwrap_or(0));
     }
     by_name(first)
+}
+
+/// Native somewhere in the United States or Canada.
+fn in_america(species: &Species) -> bool {
+    let mut codes = species.native.codes.iter();
+    codes.any(|code| matches!(country(code), "US" | "CA"))
 }
 
 /// In the order of the names. The sort of the standard library would be many times its bytes.

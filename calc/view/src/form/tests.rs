@@ -52,7 +52,7 @@ fn question(species: &str, size: &str, date: &str) -> Typed {
 }
 
 fn answer(typed: &Typed) -> Answer {
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     let question = read(reference, typed).unwrap_or_else(|problems| panic!("{problems:?}"));
     let mut answer = without_changes(reference, &question, &Local::default());
     told(&mut answer);
@@ -79,7 +79,7 @@ fn markup(typed: &Typed) -> String {
         position: true,
         ..options()
     };
-    form(&mut out, calc_data::reference(), typed, &options);
+    form(&mut out, calc_data::whole(), typed, &options);
     out.into_string()
 }
 
@@ -146,7 +146,7 @@ fn cases(species: &str, size: &str) -> Vec<Typed> {
 
 #[test]
 fn a_field_is_asked_exactly_where_some_rule_reads_it() {
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     let mut wrong = Vec::new();
     for species in reference.species {
         // What is asked of a stem to ring is held together, what is asked of a thinner one apart.
@@ -190,9 +190,9 @@ fn a_field_is_asked_exactly_where_some_rule_reads_it() {
 
 #[test]
 fn every_name_in_the_list_finds_its_species() {
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     for species in reference.species {
-        let found = calc::question::find_species(reference.species, species.name);
+        let found = calc::question::find_species(reference, species.name, None);
         assert!(
             matches!(found, calc::question::Found::One(one) if one.scientific == species.scientific),
             "{}",
@@ -200,7 +200,7 @@ fn every_name_in_the_list_finds_its_species() {
         );
     }
     for (name, _) in crate::words::all(super::words::UNKNOWN_NAMES) {
-        let found = calc::question::find_species(reference.species, name);
+        let found = calc::question::find_species(reference, name, None);
         assert!(
             matches!(found, calc::question::Found::One(one) if super::species::kind_of(one) == Some(name)),
             "{name}: {found:?}"
@@ -277,13 +277,13 @@ fn full() -> Typed {
 #[test]
 fn a_question_comes_back_as_it_was_set() {
     let typed = full();
-    let sheet = Sheet::of(calc_data::reference(), &typed, today());
-    assert_eq!(sheet.typed(calc_data::reference(), today()), typed);
+    let sheet = Sheet::of(calc_data::whole(), &typed, today());
+    assert_eq!(sheet.typed(calc_data::whole(), today()), typed);
 }
 
 #[test]
 fn a_unit_changes_what_a_number_means_and_never_its_characters() {
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     let mut sheet = Sheet::of(reference, &full(), today());
     sheet.set("height.unit", "ft");
     sheet.set("targets[0].unit", "ft");
@@ -310,7 +310,7 @@ fn a_unit_changes_what_a_number_means_and_never_its_characters() {
 
 #[test]
 fn entries_of_lists_come_and_go() {
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     let mut sheet = Sheet::of(reference, &full(), today());
     sheet.add("targets");
     assert_eq!(sheet.count("targets"), 3);
@@ -331,7 +331,7 @@ fn entries_of_lists_come_and_go() {
 
 #[test]
 fn the_next_tree_keeps_place_day_and_crew() {
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     let mut typed = full();
     typed.goal = text("kill");
     typed.spare = None;
@@ -357,7 +357,7 @@ fn the_next_tree_keeps_place_day_and_crew() {
 
 #[test]
 fn what_cannot_be_read_yet_leaves_the_rest_of_the_draft() {
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     let mut typed = full();
     let whole = Draft::of(reference, &typed, &options());
     assert!(whole.named && whole.sized && whole.answer.is_some());
@@ -442,7 +442,7 @@ fn nothing_is_picked_for_the_asker_but_today() {
 
 #[test]
 fn lines_say_what_was_read_and_what_is_used() {
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     let options = options();
     let mut sheet = Sheet::of(reference, &full(), today());
     sheet.set("stems[0].diameter", "35cm");
@@ -489,7 +489,7 @@ fn lines_say_what_was_read_and_what_is_used() {
 
 #[test]
 fn typing_shortens_the_list_and_what_is_picked_stays() {
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     let options = options();
     let names = |find: &str, species: &str| {
         let mut sheet = Sheet::new();

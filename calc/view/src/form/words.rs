@@ -5,6 +5,10 @@ pub(super) const SPECIES: &str = "Species";
 pub(super) const FILTER: &str = "Type part of a name to shorten the list.";
 pub(super) const NONE_ALIKE: &str =
     "No tree here has that name. Try less of it, or pick the last line.";
+/// A tree that is known and has no rows of its own.
+pub(super) const NOT_LISTED: &str = "not on this list, ";
+/// Behind how many of these match.
+pub(super) const NOT_ON_LIST: &str = " match, none of them on this list";
 pub(super) const UNKNOWN: &str = "I don’t know, or not on this list";
 pub(super) const UNKNOWN_KIND: &str = "What kind is it?";
 

@@ -105,6 +105,10 @@ impl Calculator {
             near: fetched::regions_near,
             keeps: self.keeps(),
         };
+        // A name may be one of a tree that is not on the list, and a region has laws of its own.
+        if !sheet.blank("find") || !sheet.blank("region") {
+            fetched::want_regional();
+        }
         look(&View::new(calc_data::reference(), sheet, &options))
     }
 

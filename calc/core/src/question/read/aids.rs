@@ -135,7 +135,7 @@ impl Reader {
             None => reference.constants.ring.least_mm,
         };
         let species = match given(&typed.species) {
-            Some(_) => Some(self.species_in("timed.species", reference, &typed.species)?),
+            Some(_) => Some(self.species_in("timed.species", reference, &typed.species, None)?),
             None => None,
         };
         let constants = &reference.constants.effort;

@@ -11,7 +11,9 @@ pub use self::aids::{height_aid as read_height_aid, timed as read_timed};
 use self::numbers::Measure;
 use super::fields::{MOST_TARGETS, WALK};
 use super::problem::Shown;
-use super::{Code, Day, Found, PlaceTyped, Problem, Question, Text, Typed, find_species, read_day};
+use super::{
+    Code, Day, Found, NotListed, PlaceTyped, Problem, Question, Text, Typed, find_species, read_day,
+};
 use crate::models::calibrate::Rate;
 use crate::models::effort::Pace;
 use crate::models::height;
@@ -118,7 +120,13 @@ impl Reader {
         if typed.version != 1 {
             self.problem("version", Code::WrongVersion, "");
         }
-        let species = self.species_in("species", reference, &typed.species);
+        // The region says what a name means; what is wrong with it is told in its place.
+        let mut aside = Reader {
+            units: self.units,
+            problems: Vec::new(),
+        };
+        let region = aside.region(&typed.region);
+        let species = self.species_in("species", reference, &typed.species, region.as_deref());
         let stems = self.stems(&typed.stems);
         let day = self.day(typed);
         let place = typed
@@ -127,7 +135,7 @@ impl Reader {
             .map_or(Some(Place::Hemisphere(Hemisphere::North)), |place| {
                 self.place("place", place)
             });
-        let region = self.region(&typed.region);
+        self.problems.append(&mut aside.problems);
         let leafed_out = typed
             .leafed_out
             .as_ref()
@@ -221,15 +229,17 @@ impl Reader {
         field: &str,
         reference: &'static Reference,
         typed: &Option<Text>,
+        region: Option<&str>,
     ) -> Option<&'static crate::terms::species::Species> {
         let text = self.needed(field, typed)?;
-        match find_species(reference.species, text) {
-            Found::One(species) => Some(species),
-            Found::Like(names) => {
-                self.problem(field, Code::UnknownSpecies(names), text);
-                None
-            }
-        }
+        let code = match find_species(reference, text, region) {
+            Found::One(species) => return Some(species),
+            Found::Other(other) => Code::NotListed(NotListed::of(other, region)),
+            Found::Like(names) => Code::UnknownSpecies(names),
+            Found::NotHere => Code::NamesNotHere,
+        };
+        self.problem(field, code, text);
+        None
     }
 
     fn walk(&mut self, reference: &Reference, typed: &Option<Text>) -> Option<f64> {

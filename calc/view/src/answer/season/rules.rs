@@ -11,6 +11,11 @@ use calc::timing::closed_months::Topic;
 
 /// Law and biology: what meets the day in view, everything folded.
 pub(super) fn inside(out: &mut Page<'_>, cx: &Region<'_>) {
+    for line in &cx.say.answer.diseases {
+        if let Some(said) = w::disease(line, cx.say.question.region.as_deref()) {
+            out.p_class("np", said);
+        }
+    }
     let rules = &cx.say.answer.rules;
     let mut none = true;
     for rule in rules {

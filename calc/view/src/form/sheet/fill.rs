@@ -16,7 +16,8 @@ impl Sheet {
         if word(&typed.units) == "metric" {
             sheet.set("stems.unit", "cm");
         }
-        sheet.fill_species(reference, word(&typed.species));
+        let region = Some(word(&typed.region)).filter(|region| !region.is_empty());
+        sheet.fill_species(reference, word(&typed.species), region);
         match word(&typed.date) {
             "" | "today" => sheet.set("day", "today"),
             "year" => sheet.set("day", "year"),
@@ -79,8 +80,8 @@ impl Sheet {
     }
 
     /// Picks the species whose name it is; a name that is none stays as it was typed.
-    fn fill_species(&mut self, reference: &'static Reference, name: &str) {
-        match calc::question::find_species(reference.species, name) {
+    fn fill_species(&mut self, reference: &'static Reference, name: &str, region: Option<&str>) {
+        match calc::question::find_species(reference, name, region) {
             Found::One(species) => match kind_of(species) {
                 Some(kind) => {
                     self.set("species", UNKNOWN);
@@ -88,7 +89,7 @@ impl Sheet {
                 }
                 None => self.set("species", species.name),
             },
-            Found::Like(_) => self.set("find", name),
+            Found::Other(_) | Found::Like(_) | Found::NotHere => self.set("find", name),
         }
     }
 

@@ -6,7 +6,7 @@ use calc::question::{HeightAidTyped, Typed};
 
 fn line(sheet: &Sheet, id: &str) -> String {
     let options = options();
-    let view = View::new(calc_data::reference(), sheet, &options);
+    let view = View::new(calc_data::whole(), sheet, &options);
     let found = view.lines().iter().find(|(known, _)| known == id).cloned();
     found.unwrap_or_else(|| panic!("no line {id}")).1
 }
@@ -16,7 +16,7 @@ fn sheet(fields: &[(&str, &str)]) -> Sheet {
         height: None,
         ..full()
     };
-    let mut sheet = Sheet::of(calc_data::reference(), &typed, today());
+    let mut sheet = Sheet::of(calc_data::whole(), &typed, today());
     for (name, text) in fields {
         sheet.set(name, text);
     }
@@ -32,7 +32,7 @@ const ANGLES: [(&str, &str); 4] = [
 
 #[test]
 fn readings_say_what_they_make_and_fill_the_height_in_only_when_asked() {
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     let mut sheet = sheet(&ANGLES);
     assert_eq!(
         line(&sheet, "aid-a"),
@@ -94,9 +94,9 @@ fn readings_without_a_height_come_back_with_it_filled_in() {
         }),
         ..full()
     };
-    let sheet = Sheet::of(calc_data::reference(), &typed, today());
+    let sheet = Sheet::of(calc_data::whole(), &typed, today());
     assert_eq!(sheet.get("height"), "65.6", "20 m in feet");
-    let again = sheet.typed(calc_data::reference(), today());
+    let again = sheet.typed(calc_data::whole(), today());
     assert_eq!(again.height_aid, typed.height_aid);
 }
 

@@ -17,7 +17,7 @@ fn three_stations(question: &calc::question::Question) -> Local {
             tmax: [10.0; 12],
         });
     Local::of(
-        &calc_data::reference().constants.timing,
+        &calc_data::whole().constants.timing,
         &question.place,
         &stations,
     )
@@ -25,7 +25,7 @@ fn three_stations(question: &calc::question::Question) -> Local {
 
 #[test]
 fn a_lost_sign_a_swap_and_feet_for_metres_are_asked_about() {
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     let options = Options {
         group: None,
         local: three_stations,
@@ -97,7 +97,7 @@ fn a_picked_town_fills_the_point_and_a_region_only_where_none_was_given() {
             _ => vec![],
         })
     }
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     let options = Options {
         group: None,
         towns: Some(towns),
@@ -172,7 +172,7 @@ fn the_place_where_the_leaves_were_seen_has_a_search_of_its_own() {
         };
         Towns::Found(vec![town])
     }
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     let options = Options {
         towns: Some(towns),
         local: three_stations,
@@ -254,7 +254,7 @@ fn the_region_of_a_point_is_proposed_and_never_filled_in() {
         };
         list.iter().map(|(r, km)| ((*r).to_owned(), *km)).collect()
     }
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     let options = Options { near, ..options() };
     let said = |lat: &str, region: &str| {
         let mut sheet = Sheet::new();
@@ -306,7 +306,7 @@ fn the_region_of_a_point_is_proposed_and_never_filled_in() {
 
 #[test]
 fn leaves_seen_elsewhere_need_their_place() {
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     let mut typed = full();
     typed.leafed_out.as_mut().unwrap().place = Some(calc::question::PlaceTyped {
         latitude: text("41"),
@@ -328,7 +328,7 @@ fn leaves_seen_elsewhere_need_their_place() {
 
 #[test]
 fn a_table_of_temperatures_says_how_it_was_read() {
-    let reference = calc_data::reference();
+    let reference = calc_data::whole();
     let options = options();
     let mut sheet = Sheet::of(reference, &full(), today());
     let line = |sheet: &Sheet| {

@@ -13,6 +13,9 @@ pub const CHECK_TOO: &str = "Check these too: ";
 /// Who decides.
 pub const DECIDES: &str = "Who decides: ";
 
+/// Behind who decides, where the law's words are not told.
+pub const ASK: &str = " Ask there.";
+
 /// A caution of the merged line in two or three words; none for one that never goes there.
 pub fn caution_short(id: &str) -> Option<&'static str> {
     crate::words::named(CAUTIONS_SHORT, id)
@@ -30,7 +33,8 @@ const CAUTIONS_SHORT: &str = concat!(
     "LW3=water and wetland edges|",
     "LW7=moving wood|",
     "LW11=native and listed trees|",
-    "LW12=public land and easements",
+    "LW12=public land and easements|",
+    "LW13=woods, forests, native vegetation",
 );
 /// A caution from the trade or from memory.
 pub const NO_SOURCE: &str = "No source: from the trade, or from memory.";

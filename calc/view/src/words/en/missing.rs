@@ -89,7 +89,7 @@ pub fn condition(condition: Conditional, units: calc::terms::quantity::Units) ->
             " tall"
         ),
         Conditional::WholeClone => "every stem of the clone can be ringed".into(),
-        Conditional::NoOakWilt => "oak wilt is not in your state".into(),
+        Conditional::NoOakWilt => "oak wilt is not where it stands".into(),
         Conditional::SpeciesSuits => "it is a species that a ring suits".into(),
     }
 }
@@ -108,7 +108,9 @@ pub fn open(condition: Conditional, units: calc::terms::quantity::Units) -> Stri
         Conditional::WholeClone => {
             "whether every stem of the clone can be ringed is not said".into()
         }
-        Conditional::NoOakWilt => "whether oak wilt is in your state is not known".into(),
+        Conditional::NoOakWilt => {
+            "which state or province it stands in is not said, and oak wilt may be there".into()
+        }
         Conditional::SpeciesSuits => "which species it is, is not known".into(),
     }
 }
@@ -123,10 +125,9 @@ pub fn settle_condition(condition: Conditional) -> Option<(&'static str, &'stati
             "Find every stem of the clone, and say whether all can be ringed.",
             "whole_clone",
         )),
-        Conditional::NoOakWilt => Some((
-            "Ask your state forester whether oak wilt is there, and choose the state.",
-            "region",
-        )),
+        Conditional::NoOakWilt => {
+            Some(("Choose the state or province: that answers it.", "region"))
+        }
         Conditional::SpeciesSuits => Some(("Find out the species.", "species")),
     }
 }

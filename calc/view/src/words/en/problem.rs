@@ -1,9 +1,9 @@
 //! What is wrong with a question, and what to do. Never whose fault it is.
 
-use super::{fields, phrase, reach};
+use super::{fields, phrase, reach, region};
 use crate::measure;
 use calc::models::height_aid::NoHeight;
-use calc::question::{Code, Problem};
+use calc::question::{Code, NotListed, Problem};
 
 /// Why measurements make no height.
 pub fn no_height(why: NoHeight) -> &'static str {
@@ -142,6 +142,11 @@ pub fn problem_text(problem: &Problem) -> String {
             phrase::either(like),
             "? If it is none of these, choose “I don’t know”, or in a file “unknown broadleaf”, “unknown conifer” or “unknown shrub”."
         ),
+        Code::NotListed(told) => not_listed(told),
+        Code::NamesNotHere => cat!(
+            typed,
+            " is not on this list, and the names of other trees are not here yet. Choose one from the list, or “I don’t know”."
+        ),
         Code::NoneBesideTarget { two_heights_m, .. } => {
             none_beside(&label, &problem.typed, *two_heights_m)
         }
@@ -233,6 +238,47 @@ fn none_beside(label: &str, kind: &str, two_heights_m: Option<f64>) -> String {
             " is listed, and “nothing in reach” is ticked too. Type its distance, or take one of them off."
         ),
     }
+}
+
+/// A tree that is known and is not on the list: whether it is native there, and what to choose if it must go.
+pub fn not_listed(told: &NotListed) -> String {
+    let name = told.name;
+    let choose = cat!("“", &told.choose, "”");
+    let place = told.region.as_deref().map(region::region);
+    let mut said = match place.filter(|_| told.native == Some(true)) {
+        Some(place) => cat!(
+            name,
+            " is native in ",
+            place,
+            " and is not on this list. Make sure what it is, and ask why it must go. If it must, choose ",
+            choose,
+            "."
+        ),
+        None if told.no_trial => cat!(
+            name,
+            " is not on this list yet: we read no trial of ringing it. Choose ",
+            choose,
+            "; the estimates are then wider.",
+            if told.sprouts { " Expect sprouts." } else { "" }
+        ),
+        None => cat!(
+            name,
+            " is not on this list. ",
+            if told.make_sure {
+                "Make sure what it is. "
+            } else {
+                ""
+            },
+            "If it must go, choose ",
+            choose,
+            "; the estimates are then wider."
+        ),
+    };
+    if !told.mind.is_empty() {
+        said.push(' ');
+        said.push_str(told.mind);
+    }
+    said
 }
 
 #[cfg(test)]

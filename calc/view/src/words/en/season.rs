@@ -1,9 +1,11 @@
 //! The bark on a day, and the months of law and biology.
 
-use super::phrase;
 use super::say::Say;
+use super::{phrase, region};
 use crate::measure;
+use calc::models::season::DiseaseLine;
 use calc::timing::closed_months::Topic;
+use calc::timing::disease::DiseaseStatus;
 use calc::timing::{Basis, Flag, Site, Verdict, YearsInTen};
 
 /// Where the climate comes from.
@@ -190,6 +192,35 @@ pub fn basis(basis: Basis) -> String {
         Basis::Climate => "the climate of the place".into(),
         Basis::OtherYear => "a leaf-out of another year".into(),
     }
+}
+
+/// Oak wilt or the ash borer where the tree stands; none where no state was said, which is asked in its own place.
+pub fn disease(line: &DiseaseLine, region: Option<&str>) -> Option<String> {
+    let place = region::region(region?);
+    let (what, judged) = match line.topic {
+        Topic::OakWilt => ("Oak wilt", "nothing is ruled out by it"),
+        _ => (
+            "The emerald ash borer",
+            "an ash is judged as where it is known",
+        ),
+    };
+    let who = line.authority;
+    Some(match line.status {
+        DiseaseStatus::Known => cat!(what, " is known in ", place, ". Ask ", who, "."),
+        DiseaseStatus::Near => cat!(
+            what,
+            " is near ",
+            place,
+            ": ask whether it has arrived; ",
+            judged,
+            ". Ask ",
+            who,
+            "."
+        ),
+        DiseaseStatus::NotKnown if who.is_empty() => cat!(what, " is not known in ", place, "."),
+        DiseaseStatus::NotKnown => cat!(what, " is not known in ", place, ". Ask ", who, "."),
+        DiseaseStatus::Assumed => return None,
+    })
 }
 
 /// What a rule is about.

@@ -4,10 +4,12 @@ use super::say::Say;
 use super::{method, outlook, phrase, reach, region, season};
 use crate::measure;
 use calc::answer::{Also, AlsoKind, Outcome};
+use calc::models::native::Native;
 use calc::models::reach::{Outcome as Reached, Why};
 use calc::reference::Reference;
 use calc::terms::method::{Level, Method};
-use calc::terms::tree::Condition;
+use calc::terms::region::country;
+use calc::terms::tree::{Condition, Goal};
 use calc::timing::Verdict;
 use calc::timing::closed_months::Topic;
 use chrono::NaiveDate;
@@ -53,15 +55,29 @@ pub fn status(
 }
 
 impl Say<'_> {
-    /// A tree that is native where it stands: the first thing said.
+    /// Whether the species is native where the tree stands: the second thing said. Where one stem is spared it is a
+    /// caution only.
     pub fn native(&self) -> Option<String> {
-        let region_said = region::region(self.question.region.as_deref().unwrap_or(""));
-        self.answer.species.native_here.then(|| {
-            cat!(
-                "This species is native in ",
-                region_said,
-                ". Make sure that it is this tree, and ask why it must go."
-            )
+        if matches!(self.question.tree.goal, Goal::SpareOne(_)) {
+            return None;
+        }
+        let code = self.question.region.as_deref().unwrap_or("");
+        let (here, land) = (region::region(code), region::region(country(code)));
+        Some(match self.answer.species.native {
+            Native::Here => cat!(
+                "Native in ",
+                here,
+                ": make sure that it is this tree, and ask why it must go."
+            ),
+            Native::InParts => cat!(
+                "Native in parts of ",
+                land,
+                ": make sure that it is this tree, and ask why it must go."
+            ),
+            Native::Ask => cat!("Whether it is native in ", land, " is doubtful: ask there."),
+            Native::Elsewhere => cat!("Native in other parts of ", land, ", not in ", here, "."),
+            Native::NotHere => cat!("Not native in ", land, "."),
+            Native::NotKnown => return None,
         })
     }
 

@@ -3,7 +3,7 @@
 use super::Reader;
 use super::fields::{Fields, MOST, NAME, TEXT, URL};
 use crate::question::settings::{HEADS, SpeciesList, Value, What, rows};
-use crate::question::{Code, Found, Problem, find_species};
+use crate::question::{Code, Found, NotListed, Problem, find_species};
 use crate::terms::small::decimals::fixed;
 use crate::terms::species::Species;
 
@@ -89,14 +89,15 @@ impl Reader {
     }
 
     fn find(&mut self, name: &str, path: &str) -> Option<&'static Species> {
-        match find_species(self.reference.species, name) {
-            Found::One(species) => Some(species),
-            Found::Like(names) => {
-                let problem = Problem::new("species", Code::UnknownSpecies(names), name);
-                self.tell(path, What::Field(problem));
-                None
-            }
-        }
+        let code = match find_species(self.reference, name, None) {
+            Found::One(species) => return Some(species),
+            Found::Other(other) => Code::NotListed(NotListed::of(other, None)),
+            Found::Like(names) => Code::UnknownSpecies(names),
+            Found::NotHere => Code::NamesNotHere,
+        };
+        let problem = Problem::new("species", code, name);
+        self.tell(path, What::Field(problem));
+        None
     }
 
     /// The table of species: what is wrong is told by column and row.
