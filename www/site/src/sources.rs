@@ -13,6 +13,9 @@ const FILE: &str = "content/evidence/sources.csv";
 #[derive(Deserialize)]
 struct Source {
     id: String,
+    label: String,
+    same_as: String,
+    superseded_by: String,
     authors: String,
     year: String,
     title: String,
@@ -50,7 +53,9 @@ fn sorted(table: &Table<Source>) -> Result<Vec<&Source>, Problem> {
         let what = "a source needs an id, and a title or what it appeared in";
         return Err(row.at.problem(what));
     }
-    let mut sources: Vec<&Source> = table.rows.iter().map(|row| &**row).collect();
+    // A paper that stands under two ids is shown once, under the id that is cited.
+    let rows = table.rows.iter().filter(|row| row.same_as.is_empty());
+    let mut sources: Vec<&Source> = rows.map(|row| &**row).collect();
     sources.sort_by_key(|source| {
         let by = if source.authors.is_empty() {
             &source.container
@@ -90,10 +95,14 @@ fn rows(sources: &[&Source]) -> String {
         if !source.doi.is_empty() {
             let _ = write!(whole, " doi:{}", escape(&source.doi));
         }
+        if !source.superseded_by.is_empty() {
+            let _ = write!(whole, " Superseded by {}.", escape(&source.superseded_by));
+        }
         let _ = writeln!(
             out,
-            "<tr id=\"{id}\"><th scope=\"row\">{id}</th><td>{whole}</td><td>{part}</td><td>{grade}</td></tr>",
+            "<tr id=\"{id}\"><th scope=\"row\">{label}</th><td>{whole}</td><td>{part}</td><td>{grade}</td></tr>",
             id = escape(&source.id),
+            label = escape(&source.label),
             part = escape(&source.part_read.replace('_', " ")),
             grade = escape(&source.grade_ceiling.to_lowercase().replace('_', " ")),
         );
@@ -105,12 +114,13 @@ fn rows(sources: &[&Source]) -> String {
 mod tests {
     use super::*;
 
-    const HEAD: &str = "id,authors,year,title,container,volume_pages,doi,part_read,grade_ceiling\n";
+    const HEAD: &str = "id,label,same_as,superseded_by,authors,year,title,container,volume_pages,doi,part_read,grade_ceiling\n";
 
     #[test]
     fn each_source_has_its_anchor_and_is_escaped() {
-        let text =
-            format!("{HEAD}AB1,A & B,2001,On <bark>,J. Trees,\"1, 2-3\",10.1/x,full,MEASURED\n");
+        let text = format!(
+            "{HEAD}AB1,A & B 2001,,,A & B,2001,On <bark>,J. Trees,\"1, 2-3\",10.1/x,full,MEASURED\n"
+        );
         let page = rows(&sorted(&Table::of(FILE, text.as_bytes()).unwrap()).unwrap());
         assert!(page.contains("id=\"AB1\""), "{page}");
         assert!(
@@ -126,14 +136,14 @@ mod tests {
             Err(problem) => Some(problem.to_string()),
         };
         for (row, part) in [
-            ("A,,,,,,,,\n", ":2: "),
-            ("A,,,t,,,,,\nA,,,t,,,,,\n", ":3: "),
+            ("A,,,,,,,,,,,\n", ":2: "),
+            ("A,,,,,,t,,,,,\nA,,,,,,t,,,,,\n", ":3: "),
             ("A,b\n", ":2: "),
         ] {
             let said = problem(format!("{HEAD}{row}")).unwrap_or_else(|| panic!("{row} was read"));
             assert!(said.contains(part), "{said}");
         }
         let said = problem("id,title\nA,t\n".into()).expect("a column is missing");
-        assert!(said.contains("\"authors\""), "{said}");
+        assert!(said.contains("\"label\""), "{said}");
     }
 }

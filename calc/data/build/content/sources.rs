@@ -11,35 +11,20 @@ use std::path::Path;
 #[derive(Deserialize)]
 struct SourceRow {
     id: String,
-    #[serde(deserialize_with = "cell")]
-    authors: List,
-    container: String,
-    title: String,
-    year: String,
+    label: String,
+    same_as: String,
     #[serde(deserialize_with = "cell")]
     grade_ceiling: Grade,
 }
 
-impl SourceRow {
-    /// Author, or who published it, and the year.
-    fn label(&self) -> String {
-        let who = match &*self.authors {
-            [] if self.container.is_empty() => self.title.clone(),
-            [] => self.container.clone(),
-            [one] => one.clone(),
-            [one, two] => format!("{one} and {two}"),
-            [one, ..] => format!("{one} et al."),
-        };
-        match self.year.as_str() {
-            "" => who,
-            year => format!("{who} {year}"),
-        }
-    }
-}
+/// A label has at most so many letters.
+const LABEL: usize = 40;
 
 /// The sources that may be cited.
 pub struct Sources {
     lines: BTreeMap<String, (String, Grade)>,
+    /// Ids of one paper that stands under another id too: that other one is used.
+    same_as: BTreeMap<String, String>,
     cited: RefCell<BTreeSet<String>>,
 }
 
@@ -47,8 +32,28 @@ impl Sources {
     pub fn read(root: &Path) -> Result<Self, Problem> {
         let table = Table::<SourceRow>::read(root, "content/evidence/sources.csv")?;
         let mut lines = BTreeMap::new();
-        for (id, row) in table.by(|row| &row.id)? {
-            lines.insert(id.to_owned(), (row.label(), row.grade_ceiling));
+        let mut same_as = BTreeMap::new();
+        let rows = table.by(|row| &row.id)?;
+        for (id, row) in &rows {
+            if row.label.is_empty() || row.label.chars().count() > LABEL {
+                let what = format!("label: a source needs one of at most {LABEL} letters");
+                return Err(row.at.problem(what));
+            }
+            lines.insert((*id).to_owned(), (row.label.clone(), row.grade_ceiling));
+            match row.same_as.as_str() {
+                "" => {}
+                other
+                    if rows
+                        .get(other)
+                        .is_some_and(|other| other.same_as.is_empty()) =>
+                {
+                    same_as.insert((*id).to_owned(), other.to_owned());
+                }
+                other => {
+                    let what = format!("same_as: {other} is no id that stands for itself");
+                    return Err(row.at.problem(what));
+                }
+            }
         }
         for (id, label, grade) in [
             ("own", "our own assumption", Grade::Assumption),
@@ -60,6 +65,7 @@ impl Sources {
         let cited = ["own", "practice", "you"].map(str::to_owned).into();
         Ok(Self {
             lines,
+            same_as,
             cited: RefCell::new(cited),
         })
     }
@@ -89,6 +95,7 @@ impl Sources {
 
     /// The id of a source, which then has a label.
     pub fn name(&self, id: &str) -> &'static str {
+        let id = self.same_as.get(id).map_or(id, String::as_str);
         self.cited.borrow_mut().insert(id.to_owned());
         keep(id)
     }

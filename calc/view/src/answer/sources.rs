@@ -35,11 +35,14 @@ pub(super) fn cites(out: &mut Page<'_>, cx: &Region<'_>, list: &[Cite]) {
         } else {
             cite.source
         };
-        if seen.contains(&id) {
+        // Parts of one source share its label: it is named once.
+        let known = cx.say.reference.source(id).filter(|_| !bare);
+        let label = known.map_or(id, |source| source.label);
+        if seen.contains(&label) {
             continue;
         }
         out.text(if seen.is_empty() { "" } else { "; " });
-        seen.push(id);
+        seen.push(label);
         if bare {
             out.text(id);
         } else {

@@ -134,7 +134,7 @@ pub const OAKS_DISAGREE: [&str; 4] = [
     ".",
 ];
 /// Their sources.
-pub const OAKS_SOURCES: [&str; 3] = ["S02", "M07", "M01"];
+pub const OAKS_SOURCES: [&str; 3] = ["S02", "REQUE2007", "M01"];
 
 /// What the outlook's cell rests on, as the table says it.
 pub fn outlook_basis(class: OutlookClass, size: SizeClass, anchors: &str, own: &str) -> String {
