@@ -4,7 +4,7 @@ use crate::support::{reference, try_read};
 use calc::answer::{Answer, without_changes};
 use calc::models::season::Local;
 use calc::question::Question;
-use calc::timing::Station;
+use calc::timing::places::climate::Places;
 use rand::rngs::StdRng;
 use rand::seq::IndexedRandom;
 use rand::{Rng, SeedableRng};
@@ -250,14 +250,19 @@ impl Maker {
     }
 }
 
-fn stations() -> &'static [Station] {
-    static STATIONS: OnceLock<Vec<Station>> = OnceLock::new();
-    STATIONS.get_or_init(crate::support::stations)
+fn places() -> &'static Places {
+    static PLACES: OnceLock<Places> = OnceLock::new();
+    PLACES.get_or_init(crate::support::climate_file)
 }
 
 /// What is known of the place.
 pub fn local(question: &Question) -> Local {
-    Local::of(&reference().constants.timing, &question.place, stations())
+    Local::of(
+        &reference().constants.timing,
+        &question.place,
+        question.region.as_deref(),
+        places(),
+    )
 }
 
 /// The answer without the search for what would change it.

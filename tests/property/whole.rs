@@ -33,6 +33,7 @@ const MAY_BE_NULL: &[&str] = &[
     "after_next_to",
     "basis",
     "before",
+    "region",
     "spring",
     "meant",
     "nearest_km",

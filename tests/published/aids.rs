@@ -245,7 +245,7 @@ fn a_visit_gets_what_to_do_when_to_come_back_and_how_the_ring_stands() {
 #[test]
 fn in_the_south_the_second_autumn_is_in_march() {
     let at = |day: &str| {
-        let fields = json!({ "place": { "hemisphere": "south" }, "date": "2027-11-10", "visit":
+        let fields = json!({ "region": "NZ", "date": "2027-11-10", "visit":
             { "at": day, "ringed": "2027-11-10", "seen": ["crown_bare"] } });
         let visit = ask_plain(&asked(fields)).visit.expect("a visit");
         visit.advice.expect("advice").judged

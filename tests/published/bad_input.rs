@@ -235,7 +235,7 @@ fn all_problems_come_at_once_in_the_order_of_the_fields() {
         "stems": [{ "diameter": "fourteen", "live_share": "120 %" }, { "girth": "-3", "diameter": "4" }],
         "date": "2027-02-30",
         "place": { "latitude": "142", "longitude": "12" },
-        "region": "Wisconsin",
+        "region": "Atlantis",
         "height": "0",
         "targets": [{ "kind": "shed", "distance": "near" }],
         "herbicide": "maybe",

@@ -6,20 +6,26 @@
 use crate::support::*;
 use calc::answer::{Answer, answer};
 use calc::models::season::Local;
+use calc::timing::places::climate::Places;
 use calc::timing::spring::Doubt;
-use calc::timing::{Basis, Flag, Site, Station, Verdict};
+use calc::timing::{Basis, Flag, Site, Verdict};
 use serde_json::{Value, json};
 use std::sync::OnceLock;
 
-fn all() -> &'static [Station] {
-    static ALL: OnceLock<Vec<Station>> = OnceLock::new();
-    ALL.get_or_init(stations)
+fn all() -> &'static Places {
+    static ALL: OnceLock<Places> = OnceLock::new();
+    ALL.get_or_init(climate_file)
 }
 
 /// Asks with the climate of the place at hand.
 fn ask_at(asked: &Value) -> Answer {
     let question = question(asked);
-    let local = Local::of(&reference().constants.timing, &question.place, all());
+    let local = Local::of(
+        &reference().constants.timing,
+        &question.place,
+        question.region.as_deref(),
+        all(),
+    );
     answer(reference(), &question, &local)
 }
 
@@ -309,7 +315,10 @@ fn a_table_behind_a_leaf_out_or_without_a_place_says_why_it_was_not_used() {
     assert!(!found.timing.spring.as_ref().expect("read").used);
     // The leaf-out itself was used: that is the before and after.
     assert!(found.timing.before.is_some());
-    let nowhere = ask_at(&with(both, json!({ "place": null, "leafed_out": null })));
+    let nowhere = ask_at(&with(
+        both,
+        json!({ "place": null, "region": null, "leafed_out": null }),
+    ));
     expect_no_dates(&nowhere, Flag::SpringNeedsPlace);
     assert_eq!(nowhere.timing.before, None);
     // Asked after the season: the advised day lies in the next one, which this spring does not serve.

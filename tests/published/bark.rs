@@ -12,23 +12,19 @@ const AT_12_IN: &[(&str, u32, f64)] = &[
     ("Ailanthus altissima", 29, 0.600),
     ("Ulmus pumila", 17, 0.456),
     ("Morus alba", 17, 0.456),
-    ("Robinia pseudoacacia", 28, 0.588),
     ("Gleditsia triacanthos", 17, 0.456),
     ("Paulownia tomentosa", 29, 0.600),
-    ("Pinus sylvestris", 9, 0.360),
     ("Juniperus scopulorum", 4, 0.300),
     ("Juniperus occidentalis", 4, 0.300),
     ("Pinus contorta", 7, 0.336),
     ("Pinus radiata", 9, 0.360),
     ("Pseudotsuga menziesii", 36, 0.756),
     ("Pinus ponderosa", 36, 0.756),
-    ("Platanus occidentalis", 12, 0.396),
     ("Prunus serotina", 9, 0.360),
     ("Acer rubrum", 7, 0.336),
     ("Acer saccharinum", 10, 0.372),
     ("Acer negundo", 13, 0.408),
     ("Liquidambar styraciflua", 15, 0.432),
-    ("Fagus grandifolia", 4, 0.300),
     ("Populus tremuloides", 23, 0.528),
     ("Populus grandidentata", 18, 0.468),
     ("Populus deltoides", 19, 0.480),
@@ -53,20 +49,11 @@ const AT_12_IN: &[(&str, u32, f64)] = &[
     ("Ulmus parvifolia", 18, 0.468),
     ("Broussonetia papyrifera", 12, 0.396),
     ("Cinnamomum camphora", 5, 0.312),
-    ("Larix decidua", 10, 0.372),
-    ("Larix kaempferi", 10, 0.372),
-    ("Pinus nigra", 9, 0.360),
     ("Populus alba", 17, 0.456),
-    ("Populus nigra", 17, 0.456),
     ("Salix fragilis", 20, 0.492),
     ("Salix alba", 20, 0.492),
-    ("Alnus glutinosa", 1, 0.228),
-    ("Platanus x hispanica", 12, 0.396),
     ("Prunus padus", 9, 0.360),
-    ("Prunus avium", 9, 0.360),
-    ("Fagus sylvatica", 4, 0.300),
     ("Ilex aquifolium", 21, 0.504),
-    ("Quercus robur", 19, 0.480),
 ];
 
 #[test]
@@ -82,7 +69,7 @@ fn the_39_bark_classes_of_s1_p_58_rise_from_0_019_to_0_081_and_no_two_are_alike(
 }
 
 #[test]
-fn bark_at_12_in_is_12_times_the_printed_class_for_58_species() {
+fn bark_at_12_in_is_12_times_the_printed_class_for_45_species() {
     let classes = rows("content/evidence/bark_classes.csv");
     for (name, class, inches) in AT_12_IN {
         let answer = ask(&tree(name, "12 in"));
@@ -114,12 +101,16 @@ fn a_species_with_a_class_of_its_own_has_the_class_that_the_species_file_prints(
     }
     apart.sort();
     let known = [
+        "Fagus grandifolia",
         "Juniperus occidentalis",
         "Juniperus virginiana",
         "Liquidambar styraciflua",
+        "Pinus sylvestris",
+        "Platanus occidentalis",
+        "Robinia pseudoacacia",
     ];
     assert_eq!(apart, known);
-    assert!(met >= 33, "{met}");
+    assert!(met >= 29, "{met}");
 }
 
 /// Clark 1991 by way of the growth simulator: inside bark = a + b D, inches. "Good" promises 0.8 to 1.25.
@@ -137,7 +128,7 @@ fn bark_that_is_called_good_lies_within_0_8_and_1_25_of_clarks_line_at_12_in() {
             row["confidence"] == "good",
             "{name}"
         );
-        if bark.confidence != Confidence::Good {
+        if bark.confidence != Confidence::Good || row["clark_a"].is_empty() {
             continue;
         }
         let inside = number(&row, "clark_a") + number(&row, "clark_b") * 12.0;
@@ -145,13 +136,93 @@ fn bark_that_is_called_good_lies_within_0_8_and_1_25_of_clarks_line_at_12_in() {
         assert!((0.8..=1.25).contains(&ratio), "{name}: {ratio}");
         good += 1;
     }
-    assert_eq!(good, 6);
+    assert_eq!(good, 7);
 }
 
-/// Allometry notes, 1: with the values used, the true thickness is 0.66 to 1.45 times the class value at 12 in.
+/// Taper measured under and over bark, thickness of one side over the diameter at 30 cm (Altherr and others 1979, as
+/// coded in rBDAT: ALTHERR; read there, notes of bark.csv).
+const MEASURED_AT_30_CM: &[(&str, f64)] = &[
+    ("Robinia pseudoacacia", 0.079),
+    ("Pinus sylvestris", 0.0403),
+    ("Pinus nigra", 0.069),
+    ("Larix decidua", 0.057),
+    ("Larix kaempferi", 0.056),
+    ("Populus nigra", 0.053),
+    ("Alnus glutinosa", 0.0535),
+    ("Betula pendula", 0.044),
+    ("Prunus avium", 0.034),
+    ("Fagus sylvatica", 0.0174),
+    ("Quercus robur", 0.0483),
+];
+
 #[test]
-fn every_clark_line_lies_within_the_range_that_an_estimate_shows() {
-    let mut compared = 0;
+fn the_bark_measured_on_european_trees_lies_in_the_range_shown_for_a_tree_grown_there() {
+    for (name, measured) in MEASURED_AT_30_CM {
+        let asked = with(tree(name, "30 cm"), json!({ "region": "DE-BW" }));
+        let stem = &ask(&asked).stems[0];
+        let bark = stem.bark.as_ref().expect("bark");
+        let mm = measured * 300.0;
+        assert!(
+            (bark.low_mm..=bark.high_mm).contains(&mm),
+            "{name}: {mm} mm outside {} to {}",
+            bark.low_mm,
+            bark.high_mm
+        );
+    }
+}
+
+/// model.md 2 prints these at 12 in, worked out apart: thickness and range, inches.
+#[test]
+fn bark_of_locust_sycamore_and_austrian_pine_at_12_in_has_the_range_of_its_trust_and_continent() {
+    for (name, region, mm) in [
+        ("black locust", "US-OH", [0.888, 0.67, 1.20]),
+        ("sycamore", "US-OH", [0.264, 0.18, 0.38]),
+        ("Austrian pine", "FR", [0.624, 0.34, 1.12]),
+    ] {
+        let asked = with(tree(name, "12 in"), json!({ "region": region }));
+        let stem = &ask(&asked).stems[0];
+        let bark = stem.bark.as_ref().expect("bark");
+        for (got, want) in [bark.mm, bark.low_mm, bark.high_mm].into_iter().zip(mm) {
+            near_to(got / MM_PER_IN, want, 0.0051, name);
+        }
+    }
+}
+
+/// The continent goes by the country, else by the point, else by the half of the world.
+#[test]
+fn the_range_of_bark_goes_by_where_the_tree_grew() {
+    let high = |fields: serde_json::Value| {
+        let answer = ask(&with(
+            with(tree("black locust", "12 in"), json!({ "region": null })),
+            fields,
+        ));
+        let bark = answer.stems[0].bark.clone().expect("bark");
+        bark.high_mm / bark.mm
+    };
+    let point = |latitude: &str, longitude: &str| json!({ "place": { "latitude": latitude, "longitude": longitude } });
+    let (here, there) = (1.35, 1.55);
+    for (fields, want) in [
+        (json!({}), here),
+        (json!({ "place": { "hemisphere": "south" } }), there),
+        (json!({ "region": "HU" }), there),
+        (json!({ "region": "CA-ON" }), here),
+        (json!({ "region": "NZ" }), there),
+        (point("39.96", "-83.0"), here),
+        (point("47.5", "19.0"), there),
+        (point("-33.4", "-70.6"), there),
+        (
+            with(point("47.5", "19.0"), json!({ "region": "US-OH" })),
+            here,
+        ),
+    ] {
+        near_to(high(fields.clone()), want, 1e-9, &fields.to_string());
+    }
+}
+
+/// bark_ranges.csv promises about eight in ten; against Clark's lines at 12 in nine in ten hold, since a line is a mean.
+#[test]
+fn nine_in_ten_of_clarks_lines_lie_within_the_range_that_an_estimate_shows() {
+    let (mut compared, mut held) = (0, 0);
     for row in rows("content/evidence/bark.csv") {
         if row["clark_a"].is_empty() {
             continue;
@@ -164,16 +235,18 @@ fn every_clark_line_lies_within_the_range_that_an_estimate_shows() {
         let clark = (12.0 - inside) / 2.0 * MM_PER_IN;
         let answer = ask(&tree(known.name, "12 in"));
         let bark = answer.stems[0].bark.as_ref().expect("bark");
-        // The ends are themselves rounded to two decimals.
-        assert!(
-            (bark.low_mm * 0.99..=bark.high_mm * 1.01).contains(&clark),
-            "{name}: {clark} mm outside {} to {}",
-            bark.low_mm,
-            bark.high_mm
-        );
         compared += 1;
+        if (bark.low_mm..=bark.high_mm).contains(&clark) {
+            held += 1;
+        } else {
+            println!(
+                "{name}: {clark} mm outside {} to {}",
+                bark.low_mm, bark.high_mm
+            );
+        }
     }
     assert!(compared >= 35, "{compared}");
+    assert!(10 * held >= 9 * compared, "{held} of {compared}");
 }
 
 #[test]

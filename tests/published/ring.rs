@@ -34,10 +34,10 @@ fn every_ring_is_at_least_150_mm_and_better_is_no_wider_than_the_diameter_or_500
                     );
                     let question = question(&asked);
                     let stem = question.tree.stems[0];
-                    let bark = calc::models::bark::thickness(&stem, question.tree.species);
+                    let bark = calc::models::bark::thickness_mm(&stem, question.tree.species);
                     let ring = bark.and_then(|bark| {
                         let constants = &reference().constants.ring;
-                        calc::models::ring::width(constants, &question.tree, &stem, bark.mm)
+                        calc::models::ring::width(constants, &question.tree, &stem, bark)
                     });
                     let Some(ring) = ring else {
                         assert!(species.bark.is_none(), "{}", species.name);

@@ -2,6 +2,7 @@
 #![allow(dead_code, reason = "each check uses its own part")]
 
 use calc::timing::Station;
+use calc::timing::places::climate::{Place, Places, RegionPlaces, decode, encode};
 use calc_data::table::Table;
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
@@ -25,6 +26,40 @@ pub fn number(row: &Row, column: &str) -> f64 {
     row[column]
         .parse()
         .unwrap_or_else(|_| panic!("{column} is no number in {row:?}"))
+}
+
+/// The climate file as the page has it.
+pub fn climate_file() -> Places {
+    let (places, regions) = climate_rows();
+    decode(&encode(&places, &regions)).expect("a whole file")
+}
+
+/// The rows behind it: content/places/climate_places.csv and content/evidence/region_places.csv.
+pub fn climate_rows() -> (Vec<Place>, Vec<RegionPlaces>) {
+    let rows_of = rows("content/places/climate_places.csv");
+    let all: Vec<Place> = rows_of
+        .iter()
+        .zip(stations())
+        .map(|(r, station)| Place {
+            name: r["name"].clone(),
+            country: r["country"].clone(),
+            state: r["state"].clone(),
+            station,
+        })
+        .collect();
+    let at = |id: &str| {
+        let place = rows_of.iter().position(|r| r["id"] == id);
+        place.unwrap_or_else(|| panic!("no climate place {id}"))
+    };
+    let regions: Vec<RegionPlaces> = rows("content/evidence/region_places.csv")
+        .iter()
+        .map(|r| RegionPlaces {
+            region: r["region"].clone(),
+            places: ["cold_id", "middle_id", "warm_id"].map(|column| at(&r[column])),
+            spread_days: number(r, "spread_days"),
+        })
+        .collect();
+    (all, regions)
 }
 
 /// The places of content/places/climate_places.csv.

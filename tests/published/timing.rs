@@ -11,6 +11,8 @@ mod knowledge;
 mod places;
 #[path = "timing/properties.rs"]
 mod properties;
+#[path = "timing/region.rs"]
+mod region;
 #[path = "timing/restrictions.rs"]
 mod restrictions;
 #[path = "timing/spring.rs"]

@@ -8,7 +8,8 @@ use calc::models::visits::VisitKind;
 use calc::terms::day::iso;
 use calc::terms::method::{Level, Method};
 use calc::terms::place::Hemisphere;
-use calc::timing::{Station, Verdict};
+use calc::timing::Verdict;
+use calc::timing::places::climate::Places;
 use chrono::{Datelike, NaiveDate};
 use serde_json::{Value, json};
 
@@ -18,13 +19,18 @@ fn text(asked: &Value) -> String {
 }
 
 /// Asks of a tree in Boston, with the climate of the place.
-fn in_boston(name: &str, date: &str, stations: &[Station]) -> Answer {
+fn in_boston(name: &str, date: &str, places: &Places) -> Answer {
     let place = json!({ "latitude": "42.36", "longitude": "-71.06", "elevation": "15 m" });
     let asked = question(&with(
         tree(name, "14"),
         json!({ "place": place, "date": date }),
     ));
-    let local = Local::of(&reference().constants.timing, &asked.place, stations);
+    let local = Local::of(
+        &reference().constants.timing,
+        &asked.place,
+        asked.region.as_deref(),
+        places,
+    );
     answer(reference(), &asked, &local)
 }
 
@@ -95,10 +101,10 @@ fn without_a_place_bark_peels_from_late_winter_to_early_summer_and_not_in_autumn
 #[test]
 fn in_boston_bark_peels_in_spring_begins_to_bind_in_summer_and_is_bound_in_autumn_and_early_winter()
 {
-    let stations = stations();
+    let places = climate_file();
     for name in ["Norway maple", "Siberian elm", "Scots pine"] {
         let p = |date: &str| {
-            let answer = in_boston(name, date, &stations);
+            let answer = in_boston(name, date, &places);
             answer.asked_probability.expect("a probability")
         };
         assert!(p("2027-05-25") >= 0.8, "{name} in late May");
@@ -111,8 +117,8 @@ fn in_boston_bark_peels_in_spring_begins_to_bind_in_summer_and_is_bound_in_autum
         );
     }
     // "Binds by early summer" holds for ring-porous trees; conifers stay open longer (practice.md C2, C9).
-    let ring = in_boston("Siberian elm", "2027-07-10", &stations);
-    let conifer = in_boston("Scots pine", "2027-07-10", &stations);
+    let ring = in_boston("Siberian elm", "2027-07-10", &places);
+    let conifer = in_boston("Scots pine", "2027-07-10", &places);
     assert!(
         ring.asked_probability < Some(0.5),
         "{:?}",

@@ -94,15 +94,22 @@ fn ours(row: &Row) -> Option<f64> {
                 .find(|row| number(row, "class") == class)
                 .map(|row| number(row, "coef_in_per_in"))
                 .expect("a class");
-            for name in names.split('/') {
-                assert_eq!(named(name.trim()), of_class, "{name}");
+            // A species whose bark was measured since has no class any more.
+            let measured = |name: &str| {
+                let table = rows("content/evidence/bark.csv");
+                let row = table
+                    .iter()
+                    .find(|row| name.starts_with(&row["scientific_name"]));
+                row.is_some_and(|row| row["class"].is_empty())
+            };
+            for name in names.split('/').map(str::trim) {
+                assert!(measured(name) || named(name) == of_class, "{name}");
             }
             of_class
         }
         "bark cross-check two sources" => {
             let asked = question(&tree("Quercus alba", "12"));
-            let bark = bark::thickness(&asked.tree.stems[0], asked.tree.species).expect("bark");
-            bark.mm / MM_PER_IN
+            bark::thickness_mm(&asked.tree.stems[0], asked.tree.species).expect("bark") / MM_PER_IN
         }
         "height sanity" => wykoff_ft("Robinia pseudoacacia", before(inputs, " in:")),
         "Wykoff arithmetic" => wykoff_ft(

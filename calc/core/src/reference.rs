@@ -3,6 +3,7 @@
 use crate::models::cautions::Caution;
 use crate::models::effort::MethodMinutes;
 use crate::models::habitat::{CavityUser, SnagGuide};
+use crate::models::height::HeightTables;
 use crate::models::method::MethodRule;
 use crate::models::outlook::{OutlookOverride, OutlookRow};
 use crate::terms::cite::Source;
@@ -38,6 +39,12 @@ pub struct Reference {
     pub disease_regions: &'static [DiseaseRegion],
     /// Names that mean different trees in different countries.
     pub names_by_place: &'static [NameByPlace],
+    /// Ranges of the bark.
+    pub bark_ranges: &'static [crate::models::bark::BarkRange],
+    /// How much taller than their curves trees stand.
+    pub height_hazard: &'static [crate::models::height_hazard::HazardRow],
+    /// States and countries of the climate table.
+    pub regions: &'static [crate::models::grown::Region],
     /// Short labels of the sources, sorted by id.
     pub sources: &'static [Source],
     /// The constants that are our own or published and tunable.
@@ -49,6 +56,16 @@ pub struct Reference {
 }
 
 impl Reference {
+    /// What heights are judged by.
+    #[must_use]
+    pub fn heights(&self) -> HeightTables<'_> {
+        HeightTables {
+            constants: &self.constants.height,
+            hazard: self.height_hazard,
+            species: self.species,
+        }
+    }
+
     /// The label of a source.
     #[must_use]
     pub fn source(&self, id: &str) -> Option<&'static Source> {
@@ -88,8 +105,12 @@ constants! {
     pub struct Constants {
         /// Ring: see the model of the ring.
         pub ring: crate::models::ring::RingConstants,
+        /// Where it grew.
+        pub grown: crate::models::grown::GrownConstants,
         /// Heights.
         pub height: crate::models::height::HeightConstants,
+        /// The standing curve.
+        pub habitat: crate::models::habitat::HabitatConstants,
         /// Reach.
         pub reach: crate::models::reach::ReachConstants,
         /// Minutes.

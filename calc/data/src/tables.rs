@@ -1,33 +1,38 @@
 // The fields of everything that is packed, each list once: the build writes a value field by field, and the reader
 // reads it back in the same order. A field that is not listed, or listed twice, does not compile.
 
+use calc::models::bark::BarkRange;
 use calc::models::cautions::{Caution, When};
 use calc::models::condition::{Condition, Sizes};
 use calc::models::effort::MethodMinutes;
+use calc::models::grown::Region;
 use calc::models::habitat::{CavityUser, SnagGuide};
+use calc::models::height_hazard::{HazardRow, Measure, Trees};
 use calc::models::method::MethodRule;
 use calc::models::outlook::{OutlookClass, OutlookOverride, OutlookRow, Share, SizeClass};
 use calc::models::trigger::Trigger;
 use calc::reference::{NameByPlace, Reference};
 use calc::terms::cite::{Cite, Grade, Source};
 use calc::terms::method::{Cell, Level, Method};
+use calc::terms::place::HeightBand;
 use calc::terms::regional::{Authority, OtherTree, Regional};
 use calc::terms::species::{
     Bark, Confidence, DeathRow, Durability, Form, Group, HeightRow, LookAlike, NativeRange,
-    Species, SproutRow, Suitability, Trait, Vigor, WoodClass,
+    Species, SproutRow, Suitability, Trait, TrialTold, Vigor, WoodClass,
 };
+use calc::terms::tree::Setting;
 use calc::timing::closed_months::{Restriction, Scope, Topic};
 use calc::timing::disease::{DiseaseRegion, DiseaseStatus};
 
 packed! {
     Reference {
         species, method_rules, cautions, outlook, outlook_species, cavity_users, snag_guides, method_minutes,
-        restrictions, disease_regions, names_by_place, sources, constants, data_version, regional,
+        restrictions, disease_regions, names_by_place, regions, bark_ranges, height_hazard, sources, constants, data_version, regional,
     }
     Species {
         scientific, name, names, code, unknown, group, basal, suckering, suitability, response, bark, heights,
-        heights_borrowed, crowns, mature_height_ft, urban_height_ft, wood, budbreak_sum, budbreak, sprouting, durability,
-        native, look_alikes, deaths, traits, ring_minimum_mm, cautions,
+        small, heights_borrowed, crowns, mature_height_ft, urban_height_ft, wood, budbreak_sum, budbreak, sprouting, durability,
+        native, look_alikes, deaths, trials_told, trials, traits, ring_minimum_mm, cautions,
     }
     Bark { coefficient, confidence, cite }
     HeightRow { form, b, out, peak, region, cite }
@@ -36,6 +41,10 @@ packed! {
     DeathRow { n, dbh, ring, season, after, dead, source }
     MethodRule { id, condition, sizes, cells, cites }
     Sizes { group, at_base, from, to, or_stems }
+    TrialTold { text, source }
+    Region { code, south, band }
+    BarkRange { confidence, north_america, low, high, cites }
+    HazardRow { measure, trees, setting, band, values, cites }
     Cell { at_most, by_professional, holds }
     MethodMinutes { method, group, dbh_in, minutes, of, cite }
     Caution { id, trigger, subject, sentence, who, methods, not_in, when, cites }
@@ -58,6 +67,6 @@ packed! {
 }
 
 tagged! {
-    Condition, Confidence, DiseaseStatus, Durability, Form, Grade, Group, Level, Method, OutlookClass, Scope, SizeClass, Suitability,
-    Topic, Trait, Trigger, Vigor, When, WoodClass,
+    Condition, Confidence, DiseaseStatus, Durability, Form, Grade, Group, HeightBand, Level, Measure, Method, OutlookClass, Scope, Setting, SizeClass, Suitability,
+    Topic, Trait, Trees, Trigger, Vigor, When, WoodClass,
 }

@@ -67,7 +67,12 @@ fn an_answer_has_the_numbers_that_json_has() {
     let answered = calc::answer::answer(
         reference,
         &read,
-        &Local::of(&reference.constants.timing, &read.place, &[]),
+        &Local::of(
+            &reference.constants.timing,
+            &read.place,
+            read.region.as_deref(),
+            &calc::timing::places::climate::Places::default(),
+        ),
     );
     // Both go through text and one reader: both writers give the shortest text of a number.
     let expected = serde_json::to_string(&answered).expect("it is data");

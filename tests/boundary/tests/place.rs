@@ -53,7 +53,7 @@ fn one_station() -> Vec<u8> {
 }
 
 fn station(country: &str, lat: f32, lon: f32) -> Vec<u8> {
-    climate::encode(&[climate::Place {
+    let near = climate::Place {
         name: "Near".into(),
         country: country.into(),
         state: String::new(),
@@ -68,7 +68,8 @@ fn station(country: &str, lat: f32, lon: f32) -> Vec<u8> {
                 -4.0, -1.0, 6.0, 14.0, 21.0, 26.0, 28.0, 27.0, 22.0, 15.0, 6.0, -2.0,
             ],
         },
-    }])
+    };
+    climate::encode(&[near], &[])
 }
 
 #[wasm_bindgen_test]

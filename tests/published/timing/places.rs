@@ -1,7 +1,7 @@
 //! The packed places: nothing lost, small enough, and broken files refused. Sizes by gzip, level 9.
 //! Sources: WorldClim 1.4 and GeoNames, as content/places/README.md tells.
 
-use crate::support::{constants, day, number, rows, stations};
+use crate::support::{climate_rows, constants, day, number, rows, stations};
 use calc::timing::places::towns::{Town, find, size};
 use calc::timing::places::{Broken, climate, towns};
 use calc::timing::{Site, climate::at};
@@ -13,19 +13,6 @@ fn gzip(bytes: &[u8]) -> usize {
     let mut z = flate2::write::GzEncoder::new(Vec::new(), flate2::Compression::best());
     z.write_all(bytes).expect("written");
     z.finish().expect("finished").len()
-}
-
-fn places() -> Vec<climate::Place> {
-    rows("content/places/climate_places.csv")
-        .iter()
-        .zip(stations())
-        .map(|(r, station)| climate::Place {
-            name: r["name"].clone(),
-            country: r["country"].clone(),
-            state: r["state"].clone(),
-            station,
-        })
-        .collect()
 }
 
 fn towns_of(country: &str) -> Vec<Town> {
@@ -43,14 +30,24 @@ fn towns_of(country: &str) -> Vec<Town> {
 
 #[test]
 fn the_climate_places_pack_without_loss_into_45_kb() {
-    let all = places();
-    assert_eq!(all.len(), 1163);
-    let bytes = climate::encode(&all);
+    let (all, regions) = climate_rows();
+    assert_eq!((all.len(), regions.len()), (1163, 178));
+    let bytes = climate::encode(&all, &regions);
     let small = gzip(&bytes);
     println!("climate places: {} bytes, {small} compressed", bytes.len());
     assert!(small <= 45_000, "{small}");
     let back = climate::decode(&bytes).expect("a whole file");
     assert_eq!((back.stations.len(), back.names.len()), (1163, 1163));
+    for (region, read) in regions.iter().zip(&back.regions) {
+        assert_eq!(
+            (&region.region, region.spread_days),
+            (&read.region, read.spread_days)
+        );
+        for (place, read) in region.places.into_iter().zip(read.places) {
+            assert_eq!(all[place].name, back.names[read].name, "{}", region.region);
+            assert_eq!(all[place].station, back.stations[read], "{}", region.region);
+        }
+    }
     for p in &all {
         let same = back.stations.iter().zip(&back.names).any(|(s, n)| {
             let region = if p.state.is_empty() {
@@ -145,7 +142,7 @@ fn a_town_is_found_by_the_start_of_its_name_without_case_or_accents() {
 
 #[test]
 fn a_broken_file_is_refused_and_never_read_in_part() {
-    let climate = climate::encode(&places()[..40]);
+    let climate = climate::encode(&climate_rows().0[..40], &[]);
     let towns = towns::encode(&towns_of("IE"));
     assert_eq!(climate::decode(&towns), Err(Broken::WrongKind));
     assert_eq!(towns::decode(&climate), Err(Broken::WrongKind));
@@ -182,7 +179,10 @@ fn the_region_of_a_point_is_told_by_the_towns_near_and_both_sides_of_a_border_ar
         std::sync::OnceLock::new();
     fn lists() -> &'static (climate::Places, Vec<Vec<Town>>) {
         LISTS.get_or_init(|| {
-            let bytes = climate::encode(&places());
+            let bytes = {
+                let (places, regions) = climate_rows();
+                climate::encode(&places, &regions)
+            };
             let lists = COUNTRIES.map(|country| {
                 towns::decode(&towns::encode(&towns_of(country))).expect("a whole file")
             });

@@ -1,11 +1,10 @@
-//! What is fetched only when it is asked for: the climate places once a question names a point, the towns, one list
+//! What is fetched only when it is asked for: the climate places once a question names a point, a state or a country, the towns, one list
 //! a country, once a name is typed, and what differs by country once a region is said or a tree is looked for by name. The page's script fetches them. Until a file is here, answers and the form say so;
 //! where it can't be had, the form says what to type instead.
 
 use crate::calculator::{self, Calculator};
 use calc::models::season::Local;
 use calc::question::Question;
-use calc::terms::place::Place;
 use calc::timing::places::climate::{self, Places, countries_near};
 use calc::timing::places::towns::{self, Town};
 use calc_view::form::{MOST, SEARCHES, Towns, has_towns};
@@ -18,7 +17,7 @@ use wasm_bindgen::JsValue;
 const AGAIN_MS: f64 = 5000.0;
 
 thread_local! {
-    static PLACES: RefCell<Places> = const { RefCell::new(Places { stations: Vec::new(), names: Vec::new() }) };
+    static PLACES: RefCell<Places> = const { RefCell::new(Places { stations: Vec::new(), names: Vec::new(), regions: Vec::new() }) };
     static CLIMATE_CALL: RefCell<Option<Function>> = const { RefCell::new(None) };
     static CLIMATE_ASKED: Cell<f64> = const { Cell::new(0.0) };
     static REGIONAL_CALL: RefCell<Option<Function>> = const { RefCell::new(None) };
@@ -46,12 +45,13 @@ pub(crate) fn with_places<T>(look: impl FnOnce(&Places) -> T) -> T {
     PLACES.with(|places| look(&places.borrow()))
 }
 
-/// What is known of a question's place. Asks for the table where a point is named and it is not here.
+/// What is known of a question's place. Asks for the table where a point, a state or a country is named and it is not
+/// here.
 pub(crate) fn local(question: &Question) -> Local {
     let constants = calc_data::reference().constants;
-    let local =
-        with_places(|places| Local::of(&constants.timing, &question.place, &places.stations));
-    if local.table_missing && matches!(question.place, Place::Point { .. }) {
+    let region = question.region.as_deref();
+    let local = with_places(|places| Local::of(&constants.timing, &question.place, region, places));
+    if local.table_missing {
         CLIMATE.want();
     }
     if question.region.is_some() {

@@ -6,6 +6,7 @@ use calc::models::season::Local;
 use calc::question::Problem;
 use calc::question::settings::Group;
 use calc::terms::place::Place;
+use calc::timing::places::climate::Places;
 use serde::Serialize;
 use std::io::{ErrorKind, Read as _, Write as _};
 use std::process::ExitCode;
@@ -62,12 +63,17 @@ pub(crate) fn run(options: &args::Answer) -> Result<ExitCode> {
     if let Some(group) = &group {
         group.settings.apply(&mut question);
     }
-    // The stations are read only where a point asks for them.
-    let stations = match question.place {
-        Place::Point { .. } => places::stations(&project::root()?)?,
-        Place::Hemisphere(_) => Vec::new(),
+    // The climate is read only where a point, a state or a country asks for it.
+    let places = match (&question.place, &question.region) {
+        (Place::Hemisphere(_), None) => Places::default(),
+        _ => places::climate(&project::root()?)?,
     };
-    let local = Local::of(&reference.constants.timing, &question.place, &stations);
+    let local = Local::of(
+        &reference.constants.timing,
+        &question.place,
+        question.region.as_deref(),
+        &places,
+    );
     let answer = calc::answer::answer(reference, &question, &local);
     if options.ics {
         let about = calc_view::words::visits::calendar_title(&question, &answer);

@@ -16,6 +16,7 @@ pub(crate) const COUNTRIES: [&str; 10] =
 /// A row of `content/places/climate_places.csv`: means of each month, degC.
 #[derive(Deserialize)]
 struct PlaceRow {
+    id: String,
     name: String,
     country: String,
     state: String,
@@ -46,6 +47,16 @@ struct PlaceRow {
     tmax10: f64,
     tmax11: f64,
     tmax12: f64,
+}
+
+/// A row of `content/evidence/region_places.csv`: the places that stand for a state or country.
+#[derive(Deserialize)]
+struct RegionRow {
+    region: String,
+    cold_id: String,
+    middle_id: String,
+    warm_id: String,
+    spread_days: f64,
 }
 
 /// A row of a file in `content/places/towns`.
@@ -84,7 +95,24 @@ pub(crate) fn pack_climate(root: &Path) -> Result<Vec<u8>> {
             .map(|mean| mean as f32),
         },
     });
-    Ok(climate::encode(&places.collect::<Vec<_>>()))
+    let regions = Table::<RegionRow>::read(root, "content/evidence/region_places.csv")?;
+    let mut of_regions = Vec::new();
+    for row in &regions.rows {
+        let mut places = [0; 3];
+        for (place, id) in places
+            .iter_mut()
+            .zip([&row.cold_id, &row.middle_id, &row.warm_id])
+        {
+            let at = table.rows.iter().position(|place| place.id == *id);
+            *place = at.ok_or_else(|| row.at.problem(format!("there is no climate place {id}")))?;
+        }
+        of_regions.push(climate::RegionPlaces {
+            region: row.region.clone(),
+            places,
+            spread_days: row.spread_days,
+        });
+    }
+    Ok(climate::encode(&places.collect::<Vec<_>>(), &of_regions))
 }
 
 /// The packed towns of a country.
@@ -104,14 +132,21 @@ pub(crate) fn pack_towns(root: &Path, country: &str) -> Result<Vec<u8>> {
     Ok(towns::encode(&towns.collect::<Vec<_>>()))
 }
 
-/// The stations, as the page has them.
+/// The climate places, as the page has them.
 ///
 /// # Errors
 /// As [`pack_climate`].
-pub(crate) fn stations(root: &Path) -> Result<Vec<Station>> {
+pub fn climate(root: &Path) -> Result<climate::Places> {
     let bytes = pack_climate(root)?;
-    let places = climate::decode(&bytes).map_err(|why| anyhow::anyhow!("{why:?}"))?;
-    Ok(places.stations)
+    climate::decode(&bytes).map_err(|why| anyhow::anyhow!("{why:?}"))
+}
+
+/// Their temperatures alone.
+///
+/// # Errors
+/// As [`pack_climate`].
+pub fn stations(root: &Path) -> Result<Vec<Station>> {
+    Ok(climate(root)?.stations)
 }
 
 /// A place as typed on the command line: `42.36,-71.06`, with elevation

@@ -7,8 +7,9 @@ use crate::answer::{Answer, Conditional, GroupAnswer, Near, Outcome, SpeciesLine
 use crate::models::cautions;
 use crate::models::method;
 use crate::models::native::{Native, native};
-use crate::models::{bark, habitat, height, outlook, ring, stand, trigger};
-use crate::question::Day;
+use crate::models::{bark, grown, habitat, height, outlook, ring, stand, trigger};
+use crate::question::{Day, Question};
+use crate::reference::Reference;
 use crate::terms::method::{Level, Method};
 use crate::terms::tighten::Tighten;
 use crate::terms::tree::Condition;
@@ -124,6 +125,7 @@ pub fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Decision) 
         habitat: (!stops).then(|| {
             let region = question.region.as_deref();
             habitat::judge(
+                &reference.constants.habitat,
                 reference.cavity_users,
                 reference.snag_guides,
                 reference.constants.method.cavities_in,
@@ -133,7 +135,12 @@ pub fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Decision) 
                 region,
             )
         }),
-        assumed: sources::assumed(question, &height, &stems),
+        assumed: sources::assumed(
+            question,
+            &height,
+            &stems,
+            settled_by_region(reference, question),
+        ),
         methods,
         stems,
         height,
@@ -151,6 +158,12 @@ pub fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Decision) 
     };
     answer.sources = sources::sources(reference, &answer);
     answer
+}
+
+/// Whether the state or country that was said settles where in the world it stands.
+fn settled_by_region(reference: &Reference, question: &Question) -> bool {
+    let code = question.region.as_deref();
+    code.is_some_and(|code| grown::region(reference.regions, code).is_some())
 }
 
 /// What the group asked for, where it asked for anything.
@@ -175,7 +188,12 @@ fn stem_answers(facts: &Facts<'_>, day: NaiveDate, open: &[Conditional]) -> Vec<
         .iter()
         .enumerate()
         .map(|(index, stem)| {
-            let bark = bark::thickness(stem, question.tree.species);
+            let bark = bark::thickness(
+                facts.reference.bark_ranges,
+                stem,
+                question.tree.species,
+                question.tree.grown,
+            );
             let dead = question.tree.condition == Condition::Dead;
             let is_spared = spared == Some(index);
             let ring = bark

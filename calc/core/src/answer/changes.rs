@@ -98,7 +98,7 @@ pub enum Changed {
 /// Days between two looks; the last step is found by halving.
 const STEP: u64 = 4;
 /// Steps of distance, height and diameter looked at on each side.
-const STEPS: usize = 12;
+const STEPS: usize = 16;
 
 /// Searches in the order date, distance, measured height, herbicide, clone, diameter.
 /// Each change found was asked: the outcome or the headline is another one.
@@ -228,7 +228,7 @@ fn height(
     ask: &dyn Fn(&Question) -> Option<Flip>,
 ) -> Option<Change> {
     // A height that the page would ask about again is no advice.
-    let (low, high) = height::likely_m(&reference.constants.height, &question.tree);
+    let (low, high) = height::likely_m(&reference.heights(), &question.tree);
     let at = |m: f64| {
         if !(low..=high).contains(&m) {
             return None;

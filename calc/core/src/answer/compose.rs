@@ -54,7 +54,7 @@ fn settle<'a>(
     met: TakenAsMet,
 ) -> (Facts<'a>, height::Height) {
     let constants = reference.constants;
-    let mut height = height::judge(&constants.height, reference.species, &question.tree);
+    let mut height = height::judge(&reference.heights(), &question.tree);
     let known = !height.whole_table;
     // A group that asks for more distance has every height judged as if the tree were so much taller.
     let factor = question.tree.tighten.distance_factor;
@@ -70,15 +70,16 @@ fn settle<'a>(
     };
     let reach = judge(height.hazard_m);
     if known && !height.measured {
-        let (small, tall) = (height.smallest_m, height.tallest_m * constants.height.tall);
-        let (first, at) = measure_first(&judge(small), &judge(tall));
+        let low = height.low_m.unwrap_or(height.smallest_m);
+        let (first, at) = measure_first(&judge(low), &reach);
         (height.measure_first, height.changes_at_m) = (first, at.map(|m| m / factor));
     }
     (Facts::new(reference, question, local, reach, met), height)
 }
 
-/// Whether the smallest and the tall height give different answers to "may it stand?", and where it changes.
-fn measure_first(small: &reach::Reach, tall: &reach::Reach) -> (bool, Option<f64>) {
+/// Whether the low end of the height shown and the height that hazard is judged by give different answers to "may it
+/// stand?", and where it changes.
+fn measure_first(low: &reach::Reach, used: &reach::Reach) -> (bool, Option<f64>) {
     let stands = |reach: &reach::Reach| {
         let worst = reach
             .targets
@@ -87,12 +88,12 @@ fn measure_first(small: &reach::Reach, tall: &reach::Reach) -> (bool, Option<f64
             .max();
         worst.is_none_or(|outcome| outcome < reach::Outcome::NotChecked)
     };
-    let differs = stands(small) && !stands(tall);
-    let at = tall
+    let differs = stands(low) && !stands(used);
+    let at = used
         .targets
         .iter()
         .filter(|target| target.outcome.is_some())
-        .filter_map(|target| Some(target.distance_m? / (target.zone_m / tall.height_m)))
+        .filter_map(|target| Some(target.distance_m? / (target.zone_m / used.height_m)))
         .min_by(f64::total_cmp);
     (differs, at.filter(|_| differs))
 }

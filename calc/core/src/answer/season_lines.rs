@@ -2,7 +2,9 @@
 
 use super::facts::Facts;
 use crate::models::season;
-use crate::models::season::{Before, DiseaseLine, Rules, SpringAnswer, TapeSpan, TimingAnswer};
+use crate::models::season::{
+    Before, DiseaseLine, RegionDates, Rules, SpringAnswer, TapeSpan, TimingAnswer,
+};
 use crate::terms::cite::Cite;
 use crate::terms::cite::cite;
 use crate::terms::species::Trait;
@@ -39,6 +41,28 @@ fn before(facts: &Facts<'_>, day: NaiveDate) -> Option<Before> {
         opens: dates.opens,
         closes: dates.closes,
         probability: season.probability(day),
+    })
+}
+
+/// The dates of a warm and a cold place of the state or country, where the dates of the day are its middle's.
+fn region(facts: &Facts<'_>, day: NaiveDate) -> Option<RegionDates> {
+    let region = facts.local.region.as_ref()?;
+    let dates = facts.season.window(day)?;
+    if dates.basis != Basis::Climate {
+        return None;
+    }
+    let opens = |climate| {
+        let asked = facts.question.season();
+        let season = season::ordinary_at(&facts.reference.constants.timing, &asked, climate);
+        season.dates_of(dates.year).map(|dates| dates.opens)
+    };
+    Some(RegionDates {
+        middle: region.middle.clone(),
+        warm: region.warm.0.clone(),
+        warm_opens: opens(&region.warm.1)?,
+        cold: region.cold.0.clone(),
+        cold_opens: opens(&region.cold.1)?,
+        spread_days: region.spread_days,
     })
 }
 
@@ -87,6 +111,7 @@ pub fn timing(facts: &Facts<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Ti
         after_next_to: stretch(1).map(|s| s.1),
         basis: dates.map(|dates| dates.basis),
         before: before(facts, day),
+        region: region(facts, day),
         spring: facts.question.spring.as_ref().map(|table| SpringAnswer {
             used: matches!(
                 dates.map(|dates| dates.basis),
@@ -100,6 +125,7 @@ pub fn timing(facts: &Facts<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Ti
             .local
             .climate
             .as_ref()
+            .filter(|_| facts.local.region.is_none())
             .map(|climate| climate.nearest_km),
         elevation_m: facts
             .local

@@ -33,7 +33,13 @@ pub struct SourceLine {
 }
 
 /// What was not given, and what was used. Only fields that some model read.
-pub fn assumed(question: &Question, height: &height::Height, stems: &[StemAnswer]) -> Vec<Assumed> {
+/// `by_region`: the state or country that was said settles where in the world it stands.
+pub fn assumed(
+    question: &Question,
+    height: &height::Height,
+    stems: &[StemAnswer],
+    by_region: bool,
+) -> Vec<Assumed> {
     let mut list = Vec::new();
     let number = |field, value| Assumed {
         field,
@@ -59,6 +65,7 @@ pub fn assumed(question: &Question, height: &height::Height, stems: &[StemAnswer
         list.push(word("setting", question.tree.setting.word()));
     }
     if question.leafed_out.is_none()
+        && !by_region
         && let Place::Hemisphere(hemisphere) = question.place
     {
         let name = match hemisphere {
@@ -152,11 +159,13 @@ pub fn sources(reference: &Reference, answer: &Answer) -> Vec<SourceLine> {
         take(line.law_because.as_slice());
     }
     sort(&mut ids, |a, b| a < b);
-    ids.dedup();
-    ids.into_iter()
-        .map(|id| SourceLine {
-            id,
-            label: reference.source(id).map_or("", |source| source.label),
-        })
-        .collect()
+    let mut lines: Vec<SourceLine> = Vec::new();
+    for id in ids {
+        let label = reference.source(id).map_or("", |source| source.label);
+        // Parts of one source share its label: it is named once.
+        if lines.iter().all(|line| line.label != label) {
+            lines.push(SourceLine { id, label });
+        }
+    }
+    lines
 }

@@ -1,12 +1,25 @@
 //! Bark thickness from diameter.
 
 use crate::terms::cite::Cite;
+use crate::terms::place::Grown;
 use crate::terms::species::{Confidence, Species};
 use crate::terms::tree::Stem;
 use serde::Serialize;
 
-/// Lowest and highest true thickness over the estimate: two published sets at 12 in (S1/S2 against S3b).
-pub const SPREAD: (f64, f64) = (0.66, 1.45);
+/// How far the bark of about eight in ten trees lies from an estimate: a row of content/evidence/bark_ranges.csv.
+#[derive(Clone, Copy, Debug)]
+pub struct BarkRange {
+    /// How far the estimate is trusted.
+    pub confidence: Confidence,
+    /// Whether it speaks of trees grown in North America, or elsewhere.
+    pub north_america: bool,
+    /// Low end over the estimate.
+    pub low: f64,
+    /// High end over the estimate.
+    pub high: f64,
+    /// What it rests on.
+    pub cites: &'static [Cite],
+}
 
 /// Bark of one stem.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -26,30 +39,50 @@ pub struct Bark {
     pub because: Vec<Cite>,
 }
 
-/// Thickness of the bark, one side; none where the species has no bark ring.
-/// The estimate is `coefficient x dbh`.
+/// Thickness of the bark, one side, millimetres: as measured, else `coefficient x dbh`; none where the species has no
+/// bark ring.
 #[must_use]
-pub fn thickness(stem: &Stem, species: &Species) -> Option<Bark> {
+pub fn thickness_mm(stem: &Stem, species: &Species) -> Option<f64> {
     let row = species.bark?;
-    let dbh = stem.dbh.mm();
+    Some(
+        stem.bark
+            .map_or(row.coefficient * stem.dbh.mm(), |bark| bark.mm()),
+    )
+}
+
+/// The same with its range, which depends on how far the estimate is trusted and on where the tree grew.
+#[must_use]
+pub fn thickness(
+    ranges: &[BarkRange],
+    stem: &Stem,
+    species: &Species,
+    grown: Grown,
+) -> Option<Bark> {
+    let row = species.bark?;
+    let mm = thickness_mm(stem, species)?;
     Some(match stem.bark {
-        Some(bark) => Bark {
-            mm: bark.mm(),
-            low_mm: bark.mm(),
-            high_mm: bark.mm(),
+        Some(_) => Bark {
+            mm,
+            low_mm: mm,
+            high_mm: mm,
             measured: true,
             confidence: Confidence::Good,
             because: vec![Cite::measured("bark")],
         },
         None => {
-            let mm = row.coefficient * dbh;
+            let range = ranges.iter().find(|range| {
+                range.confidence == row.confidence && range.north_america == grown.north_america
+            });
+            let (low, high) = range.map_or((1.0, 1.0), |range| (range.low, range.high));
+            let mut because = vec![row.cite];
+            because.extend(range.map_or(&[][..], |range| range.cites));
             Bark {
                 mm,
-                low_mm: mm * SPREAD.0,
-                high_mm: mm * SPREAD.1,
+                low_mm: mm * low,
+                high_mm: mm * high,
                 measured: false,
                 confidence: row.confidence,
-                because: vec![row.cite],
+                because,
             }
         }
     })

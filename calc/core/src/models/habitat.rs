@@ -2,6 +2,7 @@
 
 use crate::terms::cite::cite;
 use crate::terms::cite::{Cite, Grade};
+use crate::terms::constants::constants;
 use crate::terms::quantity::{M_PER_FT, inches};
 use crate::terms::species::{Durability, Species};
 use serde::Serialize;
@@ -73,19 +74,51 @@ pub struct User {
     pub because: Cite,
 }
 
-/// Half-lives of standing after death, years, longest class first; our own assumption.
-const HALF_LIVES: [(Durability, f64); 4] = [
-    (Durability::A, 16.0),
-    (Durability::B, 8.0),
-    (Durability::C, 5.0),
-    (Durability::D, 3.0),
-];
-/// The range shown: half to twice.
-const RANGE: (f64, f64) = (0.5, 2.0);
+constants! {
+    /// Constants of it; content/rules/constants.csv says where each comes from.
+    pub struct HabitatConstants {
+        /// Half-life of standing after death, years, of the durable.
+        pub half_life_a: f64,
+        /// Of the moderately durable.
+        pub half_life_b: f64,
+        /// Of the others, and of the unknown.
+        pub half_life_c: f64,
+        /// Of what decays fast.
+        pub half_life_d: f64,
+        /// Low end of a half-life over the likely one.
+        pub range_low: f64,
+        /// High end.
+        pub range_high: f64,
+        /// Shape of the curve of standing.
+        pub shape: f64,
+    }
+}
+
+impl HabitatConstants {
+    /// The half-life of a class, years after death.
+    #[must_use]
+    pub fn half_life(&self, class: Durability) -> f64 {
+        match class {
+            Durability::A => self.half_life_a,
+            Durability::B => self.half_life_b,
+            Durability::C => self.half_life_c,
+            Durability::D => self.half_life_d,
+        }
+    }
+
+    /// Share still standing `years` after death, 0 to 1, for a half-life: `exp(-(t/b)^shape)` with b such that half
+    /// stand at the half-life.
+    #[must_use]
+    pub fn standing(&self, half_life: f64, years: f64) -> f64 {
+        let to_half = libm::pow(core::f64::consts::LN_2, 1.0 / self.shape);
+        libm::exp(-libm::pow(years * to_half / half_life, self.shape))
+    }
+}
 
 /// What a snag of this size and height leaves.
 #[must_use]
 pub fn judge(
+    constants: &HabitatConstants,
     cavity_users: &'static [CavityUser],
     snag_guides: &'static [SnagGuide],
     cavities_in: f64,
@@ -123,15 +156,16 @@ pub fn judge(
     };
     let guides_here = of(true).count();
     let durability = capped(species.durability, inches);
-    let half = HALF_LIVES
-        .iter()
-        .find(|(class, _)| *class == durability)
-        .map_or(5.0, |(_, years)| *years);
+    let half = constants.half_life(durability);
     Habitat {
         feeding_wood_only: inches < cavities_in,
         users,
         region_known: cavity_users.iter().any(|row| here(row.regions)),
-        half_life_years: (half * RANGE.0, half, half * RANGE.1),
+        half_life_years: (
+            half * constants.range_low,
+            half,
+            half * constants.range_high,
+        ),
         durability,
         guides: of(true).chain(of(false)).collect(),
         guides_here,
@@ -149,11 +183,4 @@ fn capped(class: Durability, inches: f64) -> Durability {
         Durability::A | Durability::B if inches < 8.0 => Durability::C,
         class => class,
     }
-}
-
-/// Share still standing `years` after death, for a half-life: S(t) = exp(-(t/b)^2), b = half-life / 0.8326.
-#[must_use]
-pub fn standing(half_life: f64, years: f64) -> f64 {
-    let b = half_life / 0.8326;
-    libm::exp(-(years / b) * (years / b))
 }

@@ -1,5 +1,6 @@
 //! Total height from diameter: what is shown, and the taller one that hazard is judged by.
 
+use super::height_hazard::{Case, HazardRow, HazardTable};
 use crate::terms::cite::{Cite, Finding};
 use crate::terms::constants::constants;
 use crate::terms::quantity::M_PER_FT;
@@ -12,18 +13,43 @@ use serde::Serialize;
 constants! {
     /// Constants of the height model; content/rules/constants.csv says where each comes from.
     pub struct HeightConstants {
-        /// Hazard height over the tallest row.
-        pub hazard: f64,
-        /// The tall case of "measure the height first".
-        pub tall: f64,
+        /// Up to here stems are thin for the factors of the hazard height, mm.
+        pub thin_mm: f64,
+        /// From here on they are thick, mm.
+        pub thick_mm: f64,
+        /// Shrubs: hazard height over the tallest row.
+        pub shrub_factor: f64,
         /// Shrubs: the most over mature height.
         pub shrub: f64,
         /// Shrubs without a mature height: feet.
         pub shrub_default_ft: f64,
         /// A measured height below this share of the smallest row is asked again.
         pub ask_below: f64,
-        /// A measured height above this multiple of the tallest row is asked again.
+        /// A measured height above this multiple of the hazard height is asked again.
         pub ask_above: f64,
+    }
+}
+
+/// What heights are judged by.
+#[derive(Clone, Copy, Debug)]
+pub struct HeightTables<'a> {
+    /// Constants.
+    pub constants: &'a HeightConstants,
+    /// How much taller than their curves trees stand.
+    pub hazard: &'static [HazardRow],
+    /// The whole table of species, for one that is unknown.
+    pub species: &'static [Species],
+}
+
+impl HeightTables<'_> {
+    /// The table of what measured trees stand above their curves by.
+    #[must_use]
+    pub fn above(&self) -> HazardTable {
+        HazardTable {
+            thin_mm: self.constants.thin_mm,
+            thick_mm: self.constants.thick_mm,
+            rows: self.hazard,
+        }
     }
 }
 
@@ -33,9 +59,9 @@ constants! {
 pub struct Height {
     /// The height shown, metres; none where nothing is known.
     pub shown_m: Option<f64>,
-    /// Lowest of the rows behind it, metres.
+    /// Low end of eight trees in ten, metres.
     pub low_m: Option<f64>,
-    /// Highest of the rows behind it, metres.
+    /// High end of eight trees in ten, metres; never above the hazard height.
     pub high_m: Option<f64>,
     /// The height that hazard is judged by, metres.
     pub hazard_m: f64,
@@ -53,12 +79,15 @@ pub struct Height {
     pub changes_at_m: Option<f64>,
     /// What it rests on.
     pub because: Vec<Cite>,
-    /// Smallest admissible row, metres.
+    /// Smallest admissible row, metres; of the whole table the smallest hazard height.
     #[serde(skip)]
     pub smallest_m: f64,
     /// Tallest admissible row, metres.
     #[serde(skip)]
     pub tallest_m: f64,
+    /// The hazard height over the tallest row; none where another rule gives it.
+    #[serde(skip)]
+    pub over_tallest: Option<f64>,
 }
 
 /// One curve at one diameter, metres.
@@ -151,81 +180,149 @@ fn ends(values: &[f64]) -> Option<(f64, f64)> {
 
 /// The height that hazard is judged by, metres. The spared stem counts too, so it is the largest of all stems.
 #[must_use]
-pub fn hazard_m(constants: &HeightConstants, all: &[Species], tree: &Tree) -> f64 {
-    judge(constants, all, tree).hazard_m
+pub fn hazard_m(tables: &HeightTables<'_>, tree: &Tree) -> f64 {
+    judge(tables, tree).hazard_m
 }
 
 /// The heights that a measurement is believed in without asking again, metres; any, for an unknown species.
 #[must_use]
-pub fn likely_m(constants: &HeightConstants, tree: &Tree) -> (f64, f64) {
+pub fn likely_m(tables: &HeightTables<'_>, tree: &Tree) -> (f64, f64) {
+    let constants = tables.constants;
     let dbh = tree.largest().dbh.mm();
-    ends(&heights_m(tree.species, dbh, |_| true)).map_or(
-        (0.0, f64::INFINITY),
-        |(smallest, tallest)| {
-            (
-                smallest * constants.ask_below,
-                tallest * constants.ask_above,
-            )
-        },
-    )
+    hazard(tables, tree, tree.species, dbh).map_or((0.0, f64::INFINITY), |known| {
+        (
+            known.smallest_m * constants.ask_below,
+            known.m * constants.ask_above,
+        )
+    })
 }
 
-/// All heights of the tree: those of its largest stem. `all` is the whole table of species, for one that is unknown.
-#[must_use]
-pub fn judge(constants: &HeightConstants, all: &[Species], tree: &Tree) -> Height {
-    let species = tree.species;
-    let dbh = tree.largest().dbh.mm();
-    let known = ends(&heights_m(species, dbh, |_| true));
-    let whole_table = known.is_none() && tree.height.is_none();
-    let (smallest, tallest) = known.unwrap_or_else(|| of_whole_table(all, dbh));
-    let mut hazard = tallest * constants.hazard;
-    let mut larger_than_grows = false;
-    if species.group == Group::Shrub && !species.unknown {
+/// The hazard height of a species, as far as its rows tell.
+struct Hazard {
+    m: f64,
+    smallest_m: f64,
+    tallest_m: f64,
+    over_tallest: Option<f64>,
+    larger_than_grows: bool,
+    because: Vec<Cite>,
+}
+
+/// The height that hazard is judged by for a species as if it stood there: none without rows.
+/// A shrub's is the tallest row with its factor, held at a multiple of its mature height; any other's the tallest row
+/// with the factor that measured trees give, or the floor if that is higher, and is never held.
+fn hazard(tables: &HeightTables<'_>, tree: &Tree, species: &Species, dbh: f64) -> Option<Hazard> {
+    let constants = tables.constants;
+    let (smallest_m, tallest_m) = ends(&heights_m(species, dbh, |_| true))?;
+    let mut hazard = Hazard {
+        m: tallest_m * constants.shrub_factor,
+        smallest_m,
+        tallest_m,
+        over_tallest: Some(constants.shrub_factor),
+        larger_than_grows: false,
+        because: Vec::new(),
+    };
+    if species.group == Group::Shrub {
         let mature = species
             .mature_height_ft
             .unwrap_or(constants.shrub_default_ft);
-        let cap = mature * M_PER_FT * constants.shrub * constants.hazard;
-        larger_than_grows = hazard > cap;
-        hazard = fmin(hazard, cap);
+        let cap = mature * M_PER_FT * constants.shrub * constants.shrub_factor;
+        if hazard.m > cap {
+            hazard.larger_than_grows = true;
+            hazard.over_tallest = None;
+            hazard.m = cap;
+        }
+        hazard.because.push(Cite::own("hazard height of a shrub"));
+        return Some(hazard);
     }
+    let case = case(tree, species);
+    let above = tables.above();
+    let (factor, because) = above.factor(&case, dbh);
+    hazard.m = tallest_m * factor;
+    hazard.over_tallest = Some(factor);
+    hazard.because.extend(because);
+    let floor = above.floor_m(&case, dbh);
+    if let Some((floor, because)) = floor.filter(|(floor, _)| !species.small && *floor > hazard.m) {
+        hazard.m = floor;
+        hazard.over_tallest = None;
+        hazard.because = because.to_vec();
+    }
+    Some(hazard)
+}
+
+/// How and where a tree of the species grew, for the table of factors.
+fn case(tree: &Tree, species: &Species) -> Case {
+    let mut heights = rows(species);
+    Case {
+        conifer: species.group == Group::Conifer,
+        urban_rows_only: heights.all(|row| is_urban(row.form)),
+        setting: tree.setting,
+        band: tree.grown.band,
+    }
+}
+
+/// Whether a form is one of street trees.
+fn is_urban(form: Form) -> bool {
+    matches!(form, Form::Polynomial | Form::LogLog(_) | Form::Exp(_))
+}
+
+/// All heights of the tree: those of its largest stem.
+#[must_use]
+pub fn judge(tables: &HeightTables<'_>, tree: &Tree) -> Height {
+    let species = tree.species;
+    let dbh = tree.largest().dbh.mm();
+    let constants = tables.constants;
+    let known = hazard(tables, tree, species, dbh);
+    let is_known = known.is_some();
+    let whole_table = !is_known && tree.height.is_none();
+    let hazard = known.unwrap_or_else(|| of_whole_table(tables, tree, dbh));
     let mut because: Vec<Cite> = Vec::new();
     for row in rows(species) {
         if !because.contains(&row.cite) {
             because.push(row.cite);
         }
     }
-    because.push(Cite::own("hazard height: tallest row x 1.15"));
+    because.extend(&hazard.because);
     let mut height = shown(tree.setting, species, dbh);
-    height.hazard_m = hazard;
-    height.smallest_m = smallest;
-    height.tallest_m = tallest;
-    height.larger_than_grows = larger_than_grows;
+    let (low, high) = tables.above().shown(&case(tree, species), dbh);
+    // Nothing is shown taller than the height that hazard is judged by.
+    let most = |m: f64| fmin(m, hazard.m);
+    height.low_m = height.shown_m.map(|m| most(m) * low);
+    height.high_m = height.shown_m.map(|m| most(m * high));
+    height.shown_m = height.shown_m.map(most);
+    height.hazard_m = hazard.m;
+    height.smallest_m = hazard.smallest_m;
+    height.tallest_m = hazard.tallest_m;
+    height.over_tallest = hazard.over_tallest;
+    height.larger_than_grows = hazard.larger_than_grows;
     height.whole_table = whole_table;
     height.because = because;
     if let Some(measured) = tree.height {
         let m = measured.m();
-        let odd = known.is_some()
-            && (m < smallest * constants.ask_below || m > tallest * constants.ask_above);
+        let odd = is_known
+            && (m < hazard.smallest_m * constants.ask_below || m > hazard.m * constants.ask_above);
         height.ask_again = odd && !tree.height_confirmed;
         height.shown_m = Some(m);
         height.low_m = Some(m);
         height.high_m = Some(m);
         height.measured = true;
-        height.hazard_m = if height.ask_again { fmax(m, hazard) } else { m };
+        height.hazard_m = if height.ask_again {
+            fmax(m, hazard.m)
+        } else {
+            m
+        };
         height.because.insert(0, Cite::measured("height"));
     }
     height
 }
 
-/// What is shown: the mean of the Wykoff rows in the woods, of the urban rows in the open, with their spread;
-/// capped at the larger of mature height and tallest urban tree.
+/// What is shown: the mean of the Wykoff rows in the woods, of the urban rows in the open, capped at the larger of
+/// mature height and tallest urban tree.
 fn shown(setting: Setting, species: &Species, dbh: f64) -> Height {
-    let urban = |form| matches!(form, Form::Polynomial | Form::LogLog(_) | Form::Exp(_));
     let wykoff = |form| form == Form::Wykoff;
     let arney = |form| form == Form::CurtisArney;
     let order: [fn(Form) -> bool; 3] = match setting {
-        Setting::Woods => [wykoff, arney, urban],
-        Setting::Open => [urban, wykoff, arney],
+        Setting::Woods => [wykoff, arney, is_urban],
+        Setting::Open => [is_urban, wykoff, arney],
     };
     let mut picked = Vec::new();
     for pick in order {
@@ -240,11 +337,10 @@ fn shown(setting: Setting, species: &Species, dbh: f64) -> Height {
     };
     let mean =
         (!picked.is_empty()).then(|| fmin(cap, picked.iter().sum::<f64>() / picked.len() as f64));
-    let spread = ends(&picked).map(|(low, high)| (fmin(cap, low), fmin(cap, high)));
     Height {
         shown_m: mean,
-        low_m: spread.map(|ends| ends.0),
-        high_m: spread.map(|ends| ends.1),
+        low_m: None,
+        high_m: None,
         hazard_m: 0.0,
         measured: false,
         whole_table: false,
@@ -255,16 +351,30 @@ fn shown(setting: Setting, species: &Species, dbh: f64) -> Height {
         because: Vec::new(),
         smallest_m: 0.0,
         tallest_m: 0.0,
+        over_tallest: None,
     }
 }
 
-/// Smallest and tallest row of the whole table at a diameter, metres.
-fn of_whole_table(species: &[Species], dbh: f64) -> (f64, f64) {
-    let mut all = Vec::new();
-    for species in species {
-        all.extend(heights_m(species, dbh, |_| true));
+/// The tallest hazard height of the whole table at a diameter, and the smallest, which even the smallest species has.
+fn of_whole_table(tables: &HeightTables<'_>, tree: &Tree, dbh: f64) -> Hazard {
+    let mut all = Hazard {
+        m: 0.0,
+        smallest_m: f64::INFINITY,
+        tallest_m: 0.0,
+        over_tallest: None,
+        larger_than_grows: false,
+        because: Vec::new(),
+    };
+    for species in tables.species {
+        if let Some(one) = hazard(tables, tree, species, dbh) {
+            all.smallest_m = fmin(all.smallest_m, one.m);
+            all.tallest_m = fmax(all.tallest_m, one.tallest_m);
+            if one.m > all.m {
+                (all.m, all.because) = (one.m, one.because);
+            }
+        }
     }
-    ends(&all).unwrap_or((0.0, 0.0))
+    all
 }
 
 /// Crown width, metres, of a stem of the given diameter: mean, lowest and highest row for the setting.

@@ -7,10 +7,11 @@ use crate::timing;
 use crate::timing::closed_months::Topic;
 use crate::timing::disease::DiseaseStatus;
 use crate::timing::doy::season_year;
+use crate::timing::places::climate::Places;
 use crate::timing::spring::{BadLine, Doubt};
 use crate::timing::{
-    Ask, Basis, Constants, Daily, Fill, Flag, Observed, PointClimate, Season, Site, Station,
-    TreeTiming, Verdict, Where, climate,
+    Ask, Basis, Constants, Daily, Fill, Flag, Observed, PointClimate, Season, Site, TreeTiming,
+    Verdict, Where, climate,
 };
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -103,6 +104,8 @@ pub struct TimingAnswer {
     pub basis: Option<Basis>,
     /// The dates without leaf-out or temperatures of this year's own, where those above rest on them.
     pub before: Option<Before>,
+    /// Where only a state or country is known: its places, and when the window opens in a warm and in a cold one.
+    pub region: Option<RegionDates>,
     /// This year's own temperatures, as they were read.
     pub spring: Option<SpringAnswer>,
     /// Distance to the nearest place of the climate table, km.
@@ -143,6 +146,28 @@ pub struct Before {
     pub closes: NaiveDate,
     /// Probability of slip on the advised day.
     pub probability: Option<f64>,
+}
+
+/// The places that stand for a state or country. The dates of the answer are those of the place in its middle.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct RegionDates {
+    /// The place in its middle.
+    pub middle: String,
+    /// A warm place.
+    pub warm: String,
+    /// The window opens there.
+    #[serde(serialize_with = "crate::terms::day::day")]
+    #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
+    pub warm_opens: NaiveDate,
+    /// A cold place.
+    pub cold: String,
+    /// The window opens there.
+    #[serde(serialize_with = "crate::terms::day::day")]
+    #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
+    pub cold_opens: NaiveDate,
+    /// Spread of budbreak between its towns, days (one standard deviation).
+    pub spread_days: f64,
 }
 
 /// A table of temperatures as it was read.
@@ -206,6 +231,8 @@ pub struct SeasonFacts<'a> {
     pub tree: &'a Tree,
     /// Where it stands.
     pub place: &'a Place,
+    /// Whether a state or country was said.
+    pub region_said: bool,
     /// Leaf-out seen this year.
     pub leafed_out: Option<Observed>,
     /// This spring's own daily temperatures; empty where there are none.
@@ -219,44 +246,115 @@ pub struct SeasonFacts<'a> {
 /// What is known of the place beyond the question: looked up in a table that is fetched, so it is handed in.
 #[derive(Clone, Debug, Default)]
 pub struct Local {
-    /// The climate at the point, from the stations.
+    /// The climate at the point, from the stations; of a state or country, that of the place in its middle.
     pub climate: Option<PointClimate>,
-    /// Whether a point was asked for and no table of stations was at hand.
+    /// Where only a state or country is known: what stands for it.
+    pub region: Option<RegionClimate>,
+    /// Whether a point, a state or a country was asked for and no table of stations was at hand.
     pub table_missing: bool,
     /// Where a point out of reach of every station may have been meant to be.
     pub meant: Option<Site>,
 }
 
+/// A state or country without a town, by three places of the climate table.
+#[derive(Clone, Debug)]
+pub struct RegionClimate {
+    /// Spread of budbreak between its towns, days (one standard deviation).
+    pub spread_days: f64,
+    /// Name of the place in its middle.
+    pub middle: String,
+    /// Name and climate of a cold place.
+    pub cold: (String, PointClimate),
+    /// Name and climate of a warm place.
+    pub warm: (String, PointClimate),
+}
+
 impl Local {
-    /// Looks up the climate of a place; `stations` is empty where the table is not at hand.
+    /// Looks up the climate of a place, or of the state or country where no point is known; `places` are empty where the
+    /// table is not at hand.
     #[must_use]
-    pub fn of(constants: &Constants, place: &Place, stations: &[Station]) -> Self {
+    pub fn of(constants: &Constants, place: &Place, region: Option<&str>, places: &Places) -> Self {
+        let stations = &places.stations;
         let Some(point) = site(place) else {
-            return Self::default();
+            return region.map_or_else(Self::default, |code| {
+                Self::of_region(constants, code, places)
+            });
         };
         Self {
             climate: climate::at(stations, point, constants).ok(),
             table_missing: stations.is_empty(),
             meant: climate::meant(stations, point, constants),
+            region: None,
         }
+    }
+
+    /// The same by the code of the state or country alone.
+    fn of_region(constants: &Constants, code: &str, places: &Places) -> Self {
+        let mut local = Self {
+            table_missing: places.stations.is_empty(),
+            ..Self::default()
+        };
+        let Some(row) = places.region(code) else {
+            return local;
+        };
+        let climate = |at: usize| climate::of_place(&places.stations, at, constants);
+        let name = |at: usize| places.names.get(at).map(|named| named.name.clone());
+        let [cold, middle, warm] = row.places;
+        local.region = (|| {
+            Some(RegionClimate {
+                spread_days: row.spread_days,
+                middle: name(middle)?,
+                cold: (name(cold)?, climate(cold)?),
+                warm: (name(warm)?, climate(warm)?),
+            })
+        })();
+        local.climate = climate(middle).filter(|_| local.region.is_some());
+        local
     }
 }
 
 /// The season of a tree.
 #[must_use]
 pub fn of<'c>(constants: &'c Constants, facts: &SeasonFacts<'_>, local: &Local) -> Season<'c> {
+    timing::season(&ask(facts, place(facts, local)), constants)
+}
+
+/// The same at another place, without anything seen this year.
+#[must_use]
+pub fn ordinary_at<'c>(
+    constants: &'c Constants,
+    facts: &SeasonFacts<'_>,
+    climate: &PointClimate,
+) -> Season<'c> {
+    let mut ask = ask(facts, Where::Climate(climate));
+    ask.observed = None;
+    ask.spring = &[];
+    timing::season(&ask, constants)
+}
+
+fn place<'a>(facts: &SeasonFacts<'_>, local: &'a Local) -> Where<'a> {
+    let hemisphere = facts.place.hemisphere();
+    match (&local.climate, site(facts.place), &local.region) {
+        (Some(climate), Some(_), _) => Where::Climate(climate),
+        (None, Some(point), _) => Where::Site(point),
+        (Some(climate), None, Some(region)) => Where::Region {
+            climate,
+            spread_days: region.spread_days,
+        },
+        (_, None, _) if facts.region_said => Where::RegionAlone(hemisphere),
+        (_, None, _) => Where::Hemisphere(hemisphere),
+    }
+}
+
+fn ask<'a>(facts: &SeasonFacts<'a>, place: Where<'a>) -> Ask<'a> {
     let species = facts.tree.species;
-    let ask = Ask {
+    Ask {
         tree: TreeTiming {
             wood: species.wood,
             f_sum: species.budbreak_sum,
             f_is_estimate: species.budbreak.grade == Grade::Assumption,
         },
-        place: match (&local.climate, site(facts.place)) {
-            (Some(climate), Some(_)) => Where::Climate(climate),
-            (None, Some(point)) => Where::Site(point),
-            (_, None) => Where::Hemisphere(facts.place.hemisphere()),
-        },
+        place,
         observed: facts.leafed_out,
         spring: facts.spring,
         dry_spell: facts.dry_spell,
@@ -266,8 +364,7 @@ pub fn of<'c>(constants: &'c Constants, facts: &SeasonFacts<'_>, local: &Local) 
             Condition::Declining => Vigour::Slow,
             _ => facts.tree.vigour,
         },
-    };
-    timing::season(&ask, constants)
+    }
 }
 
 /// The point of a place; none where only the hemisphere is known.

@@ -4,6 +4,7 @@ pub mod fields;
 mod problem;
 mod read;
 mod record;
+mod region;
 pub mod settings;
 mod species;
 mod text;
@@ -15,6 +16,7 @@ pub use fields::{
 pub use problem::{Code, NotListed, Problem};
 pub use read::{problems_of_place, read, read_height_aid, read_timed};
 pub use record::{Key, Many, Maybe, Record, Slot, slot_of, slot_of_link};
+pub use region::{region_code, region_names};
 pub use species::{Found, entry_of, find_species};
 pub use text::Text;
 pub use when::read_day;
@@ -72,6 +74,7 @@ impl Question {
         SeasonFacts {
             tree: &self.tree,
             place: &self.place,
+            region_said: self.region.is_some(),
             leafed_out: self.leafed_out,
             spring: self.spring.as_ref().map_or(&[], |table| &table.days),
             dry_spell: self.dry_spell,

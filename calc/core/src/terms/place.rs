@@ -47,3 +47,24 @@ impl Place {
         }
     }
 }
+
+words! {
+    /// Parts of the world in which measured trees of one diameter differ in height.
+    pub enum HeightBand {
+        /// New England, the lakes, eastern Canada.
+        Northeast,
+        /// Wyoming and its like.
+        InteriorWest,
+        /// Anywhere else, or not known.
+        Elsewhere,
+    }
+}
+
+/// Where a tree grew.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Grown {
+    /// For its height.
+    pub band: HeightBand,
+    /// For its bark: trees of one name have other bark outside North America.
+    pub north_america: bool,
+}

@@ -131,6 +131,8 @@ pub struct Species {
     pub bark: Option<Bark>,
     /// Height rows that may be used.
     pub heights: &'static [HeightRow],
+    /// Whether it is a small tree, for which the least hazard height of tall trees does not hold.
+    pub small: bool,
     /// Whether the height rows are borrowed from another species.
     pub heights_borrowed: bool,
     /// Crown rows that may be used.
@@ -153,8 +155,12 @@ pub struct Species {
     pub native: NativeRange,
     /// Native look-alikes with the one mark that tells them apart.
     pub look_alikes: &'static [LookAlike],
-    /// Rows of deaths counted after girdling.
+    /// Rows of deaths counted after a ring alone.
     pub deaths: &'static [DeathRow],
+    /// What other trials said of it, in a sentence each.
+    pub trials_told: &'static [TrialTold],
+    /// How many rows of trials there are, whatever they counted.
+    pub trials: u8,
     /// Marks that rules ask for.
     pub traits: &'static [Trait],
     /// Least ring width of its own, mm.
@@ -297,6 +303,15 @@ pub struct LookAlike {
     pub native: bool,
 }
 
+/// What a trial said that counted something else than deaths by a ring, or more.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct TrialTold {
+    /// A sentence.
+    pub text: &'static str,
+    /// Source.
+    pub source: &'static str,
+}
+
 /// A count of deaths after girdling, as printed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
@@ -311,7 +326,7 @@ pub struct DeathRow {
     pub season: &'static str,
     /// When they were looked at.
     pub after: &'static str,
-    /// Percent dead.
+    /// Percent dead, and what was counted where it is more than that.
     pub dead: &'static str,
     /// Source.
     pub source: &'static str,

@@ -1,5 +1,6 @@
 //! A tree as the models look at it: its stems, what it could hit, its health, what is wanted of it. Nothing of a form.
 
+use crate::terms::place::Grown;
 use crate::terms::quantity::{BarkThickness, Dbh, Slope, TargetDistance, TotalHeight, Voltage};
 use crate::terms::species::Species;
 use crate::terms::tighten::Tighten;
@@ -15,6 +16,8 @@ pub struct Tree {
     pub stems: Vec<Stem>,
     /// Woods or open-grown.
     pub setting: Setting,
+    /// Where it grew, as far as bark and height differ by it.
+    pub grown: Grown,
     /// Measured total height.
     pub height: Option<TotalHeight>,
     /// Whether the asker confirmed a height that looks odd for this species and size.

@@ -12,6 +12,8 @@ const EARTH_KM: f64 = 6371.0088;
 
 /// How many of the nearest places are weighed.
 const NEIGHBOURS: usize = 4;
+/// How many of the nearest places tell how much relief there is.
+const AROUND: usize = 8;
 
 /// The middle of each month as a day of the 365-day year.
 pub const MID_MONTH: [f64; 12] = [
@@ -54,6 +56,9 @@ pub struct PointClimate {
     pub elev_assumed: bool,
     /// Weighted mean of the elevations of the nearby places, metres.
     pub stations_m: f64,
+    /// Standard deviation of the elevations of the eight nearest places, metres: how far off a point may lie whose
+    /// elevation is not known.
+    pub relief_m: f64,
     /// Distance to the nearest place, km.
     pub nearest_km: f64,
     /// Which station of the slice is the nearest.
@@ -110,17 +115,18 @@ pub fn at(stations: &[Station], site: Site, c: &Constants) -> Result<PointClimat
     if !site.is_on_earth() {
         return Err(NoClimate::BadPoint);
     }
-    let mut near = [(f64::INFINITY, 0_usize); NEIGHBOURS];
+    let mut near = [(f64::INFINITY, 0_usize); AROUND];
     for (i, s) in stations.iter().enumerate() {
         let d = distance_km(site.lat, site.lon, f64::from(s.lat), f64::from(s.lon));
         // Kept in order by insertion; a place as far as an earlier one stands behind it.
-        let at = near.iter().position(|n| d < n.0).unwrap_or(NEIGHBOURS);
-        if at < NEIGHBOURS {
-            near.copy_within(at..NEIGHBOURS - 1, at + 1);
+        let at = near.iter().position(|n| d < n.0).unwrap_or(AROUND);
+        if at < AROUND {
+            near.copy_within(at..AROUND - 1, at + 1);
             near[at] = (d, i);
         }
     }
-    let near = &near[..stations.len().min(NEIGHBOURS)];
+    let around = &near[..stations.len().min(AROUND)];
+    let near = &around[..around.len().min(NEIGHBOURS)];
     let &(nearest_km, nearest) = near.first().ok_or(NoClimate::NoPlaces)?;
     if nearest_km > c.max_place_distance {
         return Err(NoClimate::TooFar {
@@ -154,10 +160,41 @@ pub fn at(stations: &[Station], site: Site, c: &Constants) -> Result<PointClimat
         },
         elev_assumed: site.elev_m.is_none(),
         stations_m,
+        relief_m: relief_m(stations, around),
         nearest_km,
         nearest,
         tmin,
         tmax,
+    })
+}
+
+/// The population's standard deviation of the elevations of some places, metres.
+fn relief_m(stations: &[Station], around: &[(f64, usize)]) -> f64 {
+    let count = around.len() as f64;
+    let heights = || around.iter().map(|&(_, i)| f64::from(stations[i].elev_m));
+    let mean = heights().sum::<f64>() / count;
+    libm::sqrt(heights().map(|m| (m - mean) * (m - mean)).sum::<f64>() / count)
+}
+
+/// The climate of one place of the table, at its own elevation; none where the table is shorter.
+#[must_use]
+pub fn of_place(stations: &[Station], index: usize, c: &Constants) -> Option<PointClimate> {
+    let station = stations.get(index)?;
+    let elev_m = f64::from(station.elev_m);
+    let month = |t: f32| f64::from(t) + c.delta_t;
+    Some(PointClimate {
+        site: Site {
+            lat: f64::from(station.lat),
+            lon: f64::from(station.lon),
+            elev_m: Some(elev_m),
+        },
+        elev_assumed: false,
+        stations_m: elev_m,
+        relief_m: 0.0,
+        nearest_km: 0.0,
+        nearest: index,
+        tmin: station.tmin.map(month),
+        tmax: station.tmax.map(month),
     })
 }
 

@@ -108,6 +108,14 @@ constants! {
         pub sd_shift: f64,
         /// Sd shift share, a share or factor.
         pub sd_shift_share: f64,
+        /// Relief per 100m, days a 100 m.
+        pub relief_per_100m: f64,
+        /// Relief most, days.
+        pub relief_most: f64,
+        /// Region most, days.
+        pub region_most: f64,
+        /// Region closing, a share or factor.
+        pub region_closing: f64,
         /// Sd wide, days.
         pub sd_wide: f64,
         /// Sd mild, days.

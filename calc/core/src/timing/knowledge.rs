@@ -46,8 +46,18 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Flags) -> Kind {
     };
     let (climate, site, hemisphere) = match ask.place {
         Where::Climate(p) => (Some(p), Some(p.site), p.hemisphere()),
+        Where::Region {
+            climate,
+            spread_days,
+        } if spread_days > c.region_most => (None, None, climate.hemisphere()),
+        Where::Region { climate, .. } => (Some(climate), Some(climate.site), climate.hemisphere()),
         Where::Site(s) => (None, Some(s), Hemisphere::of(s.lat)),
-        Where::Hemisphere(h) => (None, None, h),
+        Where::RegionAlone(h) | Where::Hemisphere(h) => (None, None, h),
+    };
+    // How far the towns of a state or country differ, days.
+    let spread = match ask.place {
+        Where::Region { spread_days, .. } if climate.is_some() => spread_days,
+        _ => 0.0,
     };
     let Some(class) = Dated::of(wood) else {
         flags.add(if wood == WoodClass::Unknown {
@@ -70,10 +80,11 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Flags) -> Kind {
     if let Some(p) = climate {
         place_flags(p, c, flags);
     }
-    let placeless = if site.is_none() {
-        Flag::NoPlace
-    } else {
-        Flag::FarFromPlaces
+    let placeless = match ask.place {
+        Where::Hemisphere(_) => Flag::NoPlace,
+        Where::Region { .. } => Flag::RegionTooWide,
+        Where::RegionAlone(_) => Flag::RegionWithoutDates,
+        Where::Climate(_) | Where::Site(_) => Flag::FarFromPlaces,
     };
     if class == Dated::Conifer && climate.is_some_and(|p| p.coldest_month() >= c.conifer_open_mean)
     {
@@ -104,18 +115,22 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Flags) -> Kind {
         Some(_) if ask.tree.f_is_estimate || flags.wide() => c.sd_wide,
         _ => c.sd_budbreak,
     };
+    let relief = climate
+        .filter(|p| p.elev_assumed)
+        .map_or(0.0, |p| relief_days(p.relief_m, c));
+    let ordinary_sd = together(&[ordinary_sd, relief, spread]);
     let dry_in = |year: i32| match ask.dry_in {
         Some(dry) if dry != year => DrySpell::None,
         _ => ask.dry_spell,
     };
-    let make = |b: f64, sd: f64, dry: DrySpell| {
+    let make = |b: f64, sd: f64, basis: Basis, dry: DrySpell| {
         // A conifer's opening comes from the climate, so a better known budbreak does not sharpen it.
         let sd = if class == Dated::Conifer {
             ordinary_sd
         } else {
             sd
         };
-        curve(
+        let mut curve = curve(
             class,
             b,
             conifer_opens,
@@ -123,7 +138,12 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Flags) -> Kind {
             sd,
             (dry, ask.growth),
             c,
-        )
+        );
+        // What was seen at the tree itself does not depend on where in its state it stands.
+        if basis != Basis::ObservedHere {
+            curve.sd_close = together(&[curve.sd_close, c.region_closing * spread]);
+        }
+        curve
     };
     let normal = climate
         .zip(ask.tree.f_sum)
@@ -134,7 +154,7 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Flags) -> Kind {
             flags.add(Flag::EstimatedSum);
         }
     }
-    let own = match seen(ask, site, hemisphere, normal, c, flags) {
+    let own = match seen(ask, site, hemisphere, normal, (spread, c), flags) {
         Some(seen) => {
             if !ask.spring.is_empty() {
                 flags.add(Flag::SpringBehindLeafOut);
@@ -169,9 +189,20 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Flags) -> Kind {
         None => ask.dry_spell,
     };
     Kind::Dated {
-        ordinary: (make(b, sd, usual), basis),
-        own: own.map(|(year, b, sd, basis)| (year, make(b, sd, dry_in(year)), basis)),
+        ordinary: (make(b, sd, basis, usual), basis),
+        own: own.map(|(year, b, sd, basis)| (year, make(b, sd, basis, dry_in(year)), basis)),
     }
+}
+
+/// One standard deviation of several that do not depend on each other.
+fn together(deviations: &[f64]) -> f64 {
+    libm::sqrt(deviations.iter().map(|sd| sd * sd).sum())
+}
+
+/// What an unknown elevation adds to the spread of budbreak, days, by the relief around.
+#[must_use]
+pub fn relief_days(relief_m: f64, c: &Constants) -> f64 {
+    libm::fmin(c.relief_most, c.relief_per_100m * relief_m / 100.0)
 }
 
 fn site_flags(s: Site, c: &Constants, flags: &mut Flags) {
@@ -215,7 +246,7 @@ fn seen(
     site: Option<Site>,
     hemisphere: Hemisphere,
     normal: Option<f64>,
-    c: &Constants,
+    (spread, c): (f64, &Constants),
     flags: &mut Flags,
 ) -> Option<(i32, f64, f64, Basis)> {
     let observed = ask.observed?;
@@ -235,7 +266,7 @@ fn seen(
             Ok(days) => {
                 b += days;
                 (
-                    shift::spread(days, c),
+                    together(&[shift::spread(days, c), spread]),
                     Basis::ObservedElsewhere { shift_days: days },
                 )
             }

@@ -67,6 +67,15 @@ pub enum Where<'a> {
     /// A point without a climate ([`climate::at`] refused it): its latitude gives the hemisphere, and a
     /// leaf-out seen elsewhere can still be shifted to it.
     Site(Site),
+    /// Only the state or country is known: the climate of the place in its middle, and how far its towns differ.
+    Region {
+        /// The climate of the place in its middle.
+        climate: &'a PointClimate,
+        /// Spread of budbreak between its towns, days (one standard deviation).
+        spread_days: f64,
+    },
+    /// Only the state or country is known, and there are no dates of it; its half of the world.
+    RegionAlone(Hemisphere),
     /// Only the hemisphere is known.
     Hemisphere(Hemisphere),
 }
@@ -109,6 +118,10 @@ words! {
     pub enum Flag {
         /// No climate and no usable observation: the hemisphere's envelope.
         NoPlace,
+        /// Only a state or country was given, and its towns differ too much for dates: the envelope.
+        RegionTooWide,
+        /// Only a state or country was given, and no dates of it are at hand: the envelope.
+        RegionWithoutDates,
         /// The nearest climate place is over 300 km off: the envelope.
         FarFromPlaces,
         /// The elevation was not given: that of the nearby stations was taken (100 m is about 2 days).

@@ -207,7 +207,7 @@ impl Cell for Usable {
     }
 }
 
-/// `Quercus alba; Q. macrocarpa` names two species of one genus.
+/// `Quercus alba; Q. macrocarpa` names two species of one genus, `Morus alba and Melia azedarach` two of two.
 #[derive(Debug)]
 pub struct Names(pub Vec<String>);
 
@@ -219,6 +219,7 @@ impl Cell for Names {
             Some(epithet) => format!("{genus} {epithet}"),
             None => name.to_owned(),
         };
+        let text = text.replace(", ", ";").replace(" and ", ";");
         Ok(Self(
             text.split(';').map(|name| whole(name.trim())).collect(),
         ))

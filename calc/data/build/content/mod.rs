@@ -1,6 +1,7 @@
 //! Reads and checks `content/`: a struct for each table says what a row holds, and what is wrong is told with its file
 //! and line. The build packs what comes out; a check reads a damaged copy of the folder the same way.
 
+mod bark_and_height;
 mod cautions;
 mod cells;
 mod constants;
@@ -16,6 +17,7 @@ mod sizes;
 mod sources;
 mod species;
 mod species_tables;
+mod trials;
 
 use crate::table::Problem;
 use calc::reference::Reference;
@@ -23,7 +25,7 @@ use std::path::Path;
 use std::sync::OnceLock;
 
 /// The day of the tables.
-const DATA_VERSION: &str = "2026-11-25";
+const DATA_VERSION: &str = "2026-11-29";
 
 /// All that is known, from the tables under the repository's root; the code of the core there cites sources too.
 ///
@@ -47,6 +49,9 @@ pub fn read(root: &Path) -> Result<Reference, Problem> {
         restrictions: months::read(root, &sources)?,
         disease_regions: diseases::read(root, &sources)?,
         names_by_place: regional::names_by_place(root, listed, &regional)?,
+        regions: bark_and_height::regions(root)?,
+        bark_ranges: bark_and_height::bark_ranges(root, &sources)?,
+        height_hazard: bark_and_height::hazard(root, &sources, listed)?,
         sources: sources.shown(root)?,
         data_version: DATA_VERSION,
         regional: OnceLock::from(regional),

@@ -1,6 +1,7 @@
 //! Species: one line each of `species_join.csv`, with the row of every other table that it names or that bears its
 //! name. A row that is missing stops the build: a species goes live whole, or not at all.
 
+use super::bark_and_height;
 use super::cells::{List, keep};
 use super::curves::{self, CurveRow};
 use super::names::{Collected, spellings, title};
@@ -9,12 +10,13 @@ use super::species_tables::{
     BarkRow, DurabilityRow, JoinRow, Mark, MarksRow, MatureRow, Origin, RangeRow, ResponseRow,
     SproutCells, StatusRow, SumRow, Tables, TraitRow, UnknownRow,
 };
+use super::trials;
 use crate::table::{At, Problem, Row, Table};
 use calc::terms::cite::{Cite, Grade};
 use calc::terms::region::country;
 use calc::terms::species::{
-    Bark, Confidence, DeathRow, Durability, Group, LookAlike, NativeRange, Species, SproutRow,
-    Suitability, Trait, WoodClass,
+    Bark, Confidence, Durability, Group, LookAlike, NativeRange, Species, SproutRow, Suitability,
+    Trait, WoodClass,
 };
 use std::collections::BTreeMap;
 use std::path::Path;
@@ -231,6 +233,7 @@ fn one(row: &Row<JoinRow>, tables: &Tables, sources: &Sources) -> Result<Species
     let guidance = response.source_ids.first().map_or("MEM", String::as_str);
     let (wood, budbreak_sum, budbreak) = budbreak(row, &rows, sources)?;
     let (traits, ring_minimum_mm) = traits(&rows, sources)?;
+    let trials = trials::read(name, &tables.deaths, sources)?;
     Ok(Species {
         scientific: keep(name),
         name: names[0],
@@ -244,6 +247,7 @@ fn one(row: &Row<JoinRow>, tables: &Tables, sources: &Sources) -> Result<Species
         response: sources.grade(response.at, guidance, response.grade.guidance)?,
         bark: rows.bark.map(|row| bark(row, sources)).transpose()?,
         heights: curves_of(&rows.heights, sources)?,
+        small: bark_and_height::is_small(&tables.hazard, name),
         heights_borrowed: !row.height_borrowed_from.is_empty(),
         crowns: curves_of(&rows.crowns, sources)?,
         mature_height_ft: rows.mature.and_then(|row| row.height_mature_ft),
@@ -255,7 +259,9 @@ fn one(row: &Row<JoinRow>, tables: &Tables, sources: &Sources) -> Result<Species
         durability: rows.durability.class.is().copied().unwrap_or(Durability::C),
         native: native(rows.range, rows.status)?,
         look_alikes: look_alikes(rows.marks, tables)?,
-        deaths: deaths(name, tables, sources)?,
+        deaths: trials.deaths.leak(),
+        trials_told: trials.told.leak(),
+        trials: trials.all,
         traits,
         ring_minimum_mm,
         cautions: rows
@@ -479,29 +485,6 @@ fn alike_name(scientific: &str, tables: &Tables) -> String {
     })
 }
 
-fn deaths(name: &str, tables: &Tables, sources: &Sources) -> Result<&'static [DeathRow], Problem> {
-    let mut deaths = Vec::new();
-    for row in all(&tables.deaths, |row| {
-        row.species.0.iter().any(|of| of == name)
-    }) {
-        if row.grade == Grade::Memory {
-            continue;
-        }
-        let id = row.source_id.first().map_or("", String::as_str);
-        sources.grade(row.at, id, row.grade)?;
-        deaths.push(DeathRow {
-            n: keep(&row.n),
-            dbh: keep(&row.dbh_range),
-            ring: keep(&row.girdle_type),
-            season: keep(&row.season),
-            after: keep(&row.months_or_seasons_after),
-            dead: keep(&row.percent_dead),
-            source: sources.name(id),
-        });
-    }
-    Ok(deaths.leak())
-}
-
 /// The marks of a species, then its own least width.
 fn traits(rows: &Rows<'_>, sources: &Sources) -> Result<(&'static [Trait], Option<f64>), Problem> {
     let (mut marks, mut minimum) = (Vec::new(), None);
@@ -543,6 +526,7 @@ fn unknown_species(row: &Row<UnknownRow>, sources: &Sources) -> Result<Species, 
         response: Grade::Assumption,
         bark: Some(bark),
         heights: &[],
+        small: false,
         heights_borrowed: false,
         crowns: &[],
         mature_height_ft: None,
@@ -555,6 +539,8 @@ fn unknown_species(row: &Row<UnknownRow>, sources: &Sources) -> Result<Species, 
         native: NativeRange::default(),
         look_alikes: &[],
         deaths: &[],
+        trials_told: &[],
+        trials: 0,
         traits: &[],
         ring_minimum_mm: None,
         cautions: &[],

@@ -1,7 +1,9 @@
 //! The tables that a species is put together from: what a row of each holds.
 
-use super::cells::{Cell, Codes, List, Names, Told, Usable, cell, maybe};
+use super::bark_and_height::{self, HazardCells};
+use super::cells::{Cell, Codes, List, Told, Usable, cell, maybe};
 use super::curves::CurveRow;
+use super::trials::DeathCells;
 use crate::table::{Problem, Row, Table};
 use calc::models::trigger::Trigger;
 use calc::terms::cite::Grade;
@@ -197,23 +199,6 @@ pub struct MarksRow {
     pub grade: Grade,
 }
 
-/// A row of `evidence/mortality.csv`, as printed.
-#[derive(Deserialize)]
-pub struct DeathCells {
-    #[serde(deserialize_with = "cell")]
-    pub species: Names,
-    pub n: String,
-    pub dbh_range: String,
-    pub girdle_type: String,
-    pub season: String,
-    pub months_or_seasons_after: String,
-    pub percent_dead: String,
-    #[serde(deserialize_with = "cell")]
-    pub source_id: List,
-    #[serde(deserialize_with = "cell")]
-    pub grade: Grade,
-}
-
 /// A row of `rules/species_traits.csv`.
 #[derive(Deserialize)]
 pub struct TraitRow {
@@ -292,6 +277,7 @@ pub struct Tables {
     pub bark: Table<BarkRow>,
     pub all_bark: Table<CommonNameRow>,
     pub height: Table<CurveRow>,
+    pub hazard: Table<HazardCells>,
     pub crown: Table<CurveRow>,
     pub mature: Table<MatureRow>,
     pub sums: Table<SumRow>,
@@ -316,6 +302,7 @@ impl Tables {
             bark: Table::read(root, "content/evidence/bark.csv")?,
             all_bark: Table::read(root, "content/evidence/bark_all_species.csv")?,
             height: Table::read(root, "content/evidence/height.csv")?,
+            hazard: bark_and_height::hazard_table(root)?,
             crown: Table::read(root, "content/evidence/crown.csv")?,
             mature: Table::read(root, "content/evidence/mature_height.csv")?,
             sums: Table::read(root, "content/evidence/gdd_thresholds.csv")?,

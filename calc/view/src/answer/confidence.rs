@@ -98,7 +98,8 @@ fn grades(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
     };
     let rest = match (height.low_m, height.high_m) {
         (Some(low), Some(high)) if !height.measured && high - low > 0.5 => {
-            w::rows_from(&cx.say.length(low), &cx.say.length(high))
+            let rows = w::rows_from(&cx.say.length(low), &cx.say.length(high));
+            cat!(rows, w::WORTH_MEASURING)
         }
         _ => String::new(),
     };

@@ -1,7 +1,7 @@
 //! What share of such stems dies, by season: inside the part of the visits.
 
 use super::frame::{Region, folded_table, lead, open_details, twin};
-use super::sources::{cited, with_sources};
+use super::sources::{cited, source, with_sources};
 use crate::draw::RangeGrade;
 use crate::draw::range::{ShareBar, SharesLabels, shares};
 use crate::measure;
@@ -113,8 +113,17 @@ fn own_row(out: &mut Page<'_>, cx: &Region<'_>, text: String, because: &[calc::t
     out.close();
 }
 
-/// What was counted on this species, as printed.
+/// What was counted on this species, as printed, and what other trials of it say.
 fn deaths(out: &mut Page<'_>, cx: &Region<'_>) {
+    for told in cx.say.question.tree.species.trials_told {
+        out.open("p");
+        out.text(told.text);
+        out.text(" ");
+        out.text(words::phrase::SOURCE);
+        source(out, cx, told.source);
+        out.text(".");
+        out.close();
+    }
     let rows = cx.say.question.tree.species.deaths;
     if rows.is_empty() {
         return;

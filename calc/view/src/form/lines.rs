@@ -184,9 +184,10 @@ fn height(view: &View<'_>) -> String {
     if height.whole_table {
         return cat!(w::LEFT_EMPTY, used, w::HEIGHT_TABLE);
     }
-    let over = view.reference.constants.height.hazard;
-    let raised = libm::fabs(height.tallest_m * over - height.hazard_m) < 0.01;
-    if raised {
+    let raised = height
+        .over_tallest
+        .filter(|over| libm::fabs(height.tallest_m * over - height.hazard_m) < 0.01);
+    if let Some(over) = raised {
         let more = measure::percent((over - 1.0) * 100.0);
         cat!(w::LEFT_EMPTY, used, w::HEIGHT_USED, more, w::IN_100)
     } else {

@@ -5,7 +5,7 @@ use calc::question::{Found, StemTyped, Text, Typed, find_species, slot_of};
 use calc::reference::Reference;
 use calc::terms::number::{Unit, read_number};
 use calc::terms::quantity::MM_PER_IN;
-use calc::terms::species::{Form, Group, HeightRow, Species, Suitability, Trait, Vigor, WoodClass};
+use calc::terms::species::{Group, Species, Suitability, Trait, Vigor, WoodClass};
 
 macro_rules! fields {
     ($($(#[$doc:meta])* $name:ident = $id:literal of $keys:expr),+ $(,)?) => {
@@ -145,7 +145,8 @@ pub fn matters(reference: &'static Reference, typed: &Typed) -> FieldSet {
     for (field, held) in [
         (Field::Bark, bark),
         (Field::LiveShare, bark && alive),
-        (Field::Setting, is(two_settings)),
+        // The height that hazard is judged by differs between woods and open for any tree.
+        (Field::Setting, true),
         (
             Field::WholeClone,
             only(|species| {
@@ -201,15 +202,6 @@ fn ring_guided(species: &Species) -> bool {
 fn day_decides(species: &Species) -> bool {
     let never = species.suitability == Suitability::NotAlone && species.has(Trait::SawRingTried);
     !never && !species.has(Trait::AmericanElm)
-}
-
-/// Whether woods and open have rows of their own, of height or of crown.
-fn two_settings(species: &Species) -> bool {
-    let urban = |form: Form| matches!(form, Form::Polynomial | Form::LogLog(_) | Form::Exp(_));
-    let both = |rows: &[HeightRow], woods: &dyn Fn(Form) -> bool| {
-        rows.iter().any(|row| woods(row.form)) && rows.iter().any(|row| !woods(row.form))
-    };
-    both(species.heights, &|form| !urban(form)) || both(species.crowns, &|form| form == Form::Quad)
 }
 
 /// The thickest stem as far as it can be read, inches.

@@ -250,16 +250,16 @@ fn matching(view: &View<'_>) -> Vec<&'static Species> {
     found
 }
 
-/// Before anything is typed: the species of which deaths after girdling were counted, the most first, but
+/// Before anything is typed: the species that were ringed in trials, the most first, but
 /// for those that are native in some state, since a tap on one of those may be a mistake.
 fn first(view: &View<'_>) -> Vec<&'static Species> {
     if let Some(own) = own(view).filter(|own| !own.first.is_empty()) {
         return own.first.clone();
     }
     let mut first = listed(view);
-    first.retain(|species| !species.deaths.is_empty() && !in_america(species));
+    first.retain(|species| species.trials > 0 && !in_america(species));
     while first.len() > FIRST {
-        let least = (0..first.len()).min_by_key(|at| first[*at].deaths.len());
+        let least = (0..first.len()).min_by_key(|at| first[*at].trials);
         first.remove(least.unwrap_or(0));
     }
     by_name(first)

@@ -464,7 +464,7 @@ fn lines_say_what_was_read_and_what_is_used() {
     let height = line(&sheet, "height-a");
     assert!(
         height.starts_with("Left empty: ")
-            && height.ends_with("the tallest estimate plus 15 in 100."),
+            && height.ends_with("the tallest estimate plus 25 in 100."),
         "{height}"
     );
     let bark = line(&sheet, "bark-a");

@@ -244,8 +244,8 @@ pub(super) const SIGN_WORDS: Choice = concat!(
 );
 pub(super) const SETTINGS: Choice = concat!(
     "=Not said: woods used|",
-    "woods=In the woods|",
-    "open=In the open: yard, street, hedgerow",
+    "woods=In the woods, or left over from them|",
+    "open=In the open all its life, live limbs low down",
 );
 pub(super) const CONDITIONS: Choice = concat!(
     "=Not said: alive used|",

@@ -157,10 +157,10 @@ impl Reader {
                 live_share: 1.0,
                 bark: None,
             };
-            let bark = species.and_then(|species| bark::thickness(&stem, species));
+            let bark = species.and_then(|species| bark::thickness_mm(&stem, species));
             let work = Work {
                 dbh_mm: dbh.mm(),
-                bark_mm: bark.map_or(constants.score_medium_mm, |bark| bark.mm),
+                bark_mm: bark.unwrap_or(constants.score_medium_mm),
                 width_mm,
                 live_share: 1.0,
             };

@@ -16,11 +16,12 @@ use super::{
 };
 use crate::models::calibrate::Rate;
 use crate::models::effort::Pace;
+use crate::models::grown;
 use crate::models::height;
 use crate::reference::Reference;
 use crate::terms::number::Unit;
 use crate::terms::place::Hemisphere;
-use crate::terms::place::Place;
+use crate::terms::place::{Grown, Place};
 use crate::terms::quantity::{TotalHeight, Units};
 use crate::terms::small::decimals::fixed;
 use crate::terms::small::sort::sort;
@@ -71,11 +72,7 @@ fn beside_nothing(reference: &'static Reference, question: &Question) -> Vec<Pro
     if !question.tree.none_in_reach {
         return Vec::new();
     }
-    let hazard = height::hazard_m(
-        &reference.constants.height,
-        reference.species,
-        &question.tree,
-    );
+    let hazard = height::hazard_m(&reference.heights(), &question.tree);
     let two = hazard * reference.constants.reach.people_out;
     question
         .tree
@@ -136,6 +133,7 @@ impl Reader {
                 self.place("place", place)
             });
         self.problems.append(&mut aside.problems);
+        let place = place.map(|place| settled_by(reference, region.as_deref(), place));
         let leafed_out = typed
             .leafed_out
             .as_ref()
@@ -181,6 +179,7 @@ impl Reader {
             species: species?,
             stems: stems?,
             setting,
+            grown: grown(reference, region.as_deref(), place.as_ref()?),
             height: height.or(aid.map(|(_, height)| height)),
             height_confirmed: typed.height_confirmed,
             targets,
@@ -344,6 +343,40 @@ impl Reader {
         }
         text
     }
+}
+
+/// A state or country settles the half of the world.
+fn settled_by(reference: &Reference, region: Option<&str>, place: Place) -> Place {
+    match (
+        region.and_then(|code| grown::region(reference.regions, code)),
+        place,
+    ) {
+        (Some(region), Place::Hemisphere(_)) => Place::Hemisphere(if region.south {
+            Hemisphere::South
+        } else {
+            Hemisphere::North
+        }),
+        (_, place) => place,
+    }
+}
+
+/// Where the tree grew.
+fn grown(reference: &Reference, region: Option<&str>, place: &Place) -> Grown {
+    let point = match place {
+        Place::Point {
+            latitude,
+            longitude,
+            ..
+        } => Some((*latitude, *longitude)),
+        Place::Hemisphere(_) => None,
+    };
+    grown::of(
+        reference.regions,
+        &reference.constants.grown,
+        region,
+        point,
+        place.hemisphere() == Hemisphere::South,
+    )
 }
 
 /// What was typed, without space round it; none for nothing.

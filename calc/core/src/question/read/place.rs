@@ -3,7 +3,7 @@
 use super::numbers::Measure;
 use super::{Reader, given};
 use crate::question::fields::{LATITUDE, LONGITUDE};
-use crate::question::{Code, Day, LeafOutTyped, PlaceTyped, Text, Typed, read_day};
+use crate::question::{Code, Day, LeafOutTyped, PlaceTyped, Text, Typed, read_day, region_code};
 use crate::terms::number::Unit;
 use crate::terms::place::Hemisphere;
 use crate::terms::place::Place;
@@ -90,9 +90,12 @@ impl Reader {
         taken.map(Elevation::m)
     }
 
-    /// `US-WI` or `GB`: two letters, and up to three letters or digits behind a dash (ISO 3166).
+    /// `US-WI` or `GB`: two letters, and up to three letters or digits behind a dash (ISO 3166); or a name of the list.
     pub(super) fn region(&mut self, typed: &Option<Text>) -> Option<String> {
         let text = given(typed)?;
+        if let Some(code) = region_code(text) {
+            return Some(code.to_owned());
+        }
         let code = text.to_ascii_uppercase();
         let (country, part) = code.split_once('-').unwrap_or((&code, "-"));
         let letters = country.len() == 2 && country.bytes().all(|c| c.is_ascii_uppercase());

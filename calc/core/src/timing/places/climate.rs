@@ -5,7 +5,7 @@ use crate::timing::climate::Station;
 use crate::timing::constants::Constants;
 
 const KIND: &[u8; 4] = b"CLIM";
-const VERSION: u8 = 1;
+const VERSION: u8 = 2;
 
 /// A place of the climate table with its name.
 #[derive(Debug, Clone, PartialEq)]
@@ -20,6 +20,17 @@ pub struct Place {
     pub station: Station,
 }
 
+/// A state or country without a town: the places of the table that stand for it. From region_places.csv.
+#[derive(Debug, Clone, PartialEq)]
+pub struct RegionPlaces {
+    /// ISO 3166 code.
+    pub region: String,
+    /// Which places: a cold one, one in the middle, a warm one.
+    pub places: [usize; 3],
+    /// Spread of budbreak between its towns, days (one standard deviation).
+    pub spread_days: f64,
+}
+
 /// The unpacked table. `names[i]` belongs to `stations[i]`.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Places {
@@ -27,6 +38,17 @@ pub struct Places {
     pub stations: Vec<Station>,
     /// Name and region of each.
     pub names: Vec<Named>,
+    /// States and countries by the places that stand for them.
+    pub regions: Vec<RegionPlaces>,
+}
+
+impl Places {
+    /// The places that stand for a state or country; for its country, where it has none of its own.
+    #[must_use]
+    pub fn region(&self, code: &str) -> Option<&RegionPlaces> {
+        let find = |code: &str| self.regions.iter().find(|region| region.region == code);
+        find(code).or_else(|| find(code.split('-').next().unwrap_or(code)))
+    }
 }
 
 /// Name and region of a place.
@@ -55,9 +77,10 @@ pub fn countries_near(places: &Places, lat: f64, lon: f64, c: &Constants) -> Vec
 }
 
 /// Packs the places, in the order of country and state; in these each is followed by the one most like it, since what
-/// is written are differences.
+/// is written are differences. The places of `regions` are counted in the order of `places`, and read back in the
+/// order of the file.
 #[must_use]
-pub fn encode(places: &[Place]) -> Vec<u8> {
+pub fn encode(places: &[Place], regions: &[RegionPlaces]) -> Vec<u8> {
     let mut sorted: Vec<(&Place, [i32; 27])> =
         places.iter().map(|p| (p, row(&p.station))).collect();
     sorted.sort_by(|(a, _), (b, _)| {
@@ -83,12 +106,24 @@ pub fn encode(places: &[Place]) -> Vec<u8> {
     for column in 0..27 {
         w.column(sorted.iter().map(|(_, row)| row[column]));
     }
-    let regions: Vec<String> = sorted
+    let codes: Vec<String> = sorted
         .iter()
         .map(|(p, _)| region(&p.country, &p.state))
         .collect();
-    w.lines(regions.iter().map(String::as_str));
+    w.lines(codes.iter().map(String::as_str));
     w.lines(sorted.iter().map(|(p, _)| p.name.as_str()));
+    let place = |at: usize| {
+        let found = sorted
+            .iter()
+            .position(|(p, _)| core::ptr::eq(*p, &places[at]));
+        found.map_or(0, |at| at as i32)
+    };
+    w.unsigned(regions.len() as u32);
+    for column in 0..3 {
+        w.column(regions.iter().map(|region| place(region.places[column])));
+    }
+    w.column(regions.iter().map(|region| whole(region.spread_days, 10.0)));
+    w.lines(regions.iter().map(|region| region.region.as_str()));
     w.0
 }
 
@@ -123,7 +158,8 @@ pub fn decode(bytes: &[u8]) -> Result<Places, Broken> {
     for column in &mut table {
         *column = r.column(n)?;
     }
-    let (regions, names) = (r.lines(n)?, r.lines(n)?);
+    let (regions_of, names) = (r.lines(n)?, r.lines(n)?);
+    let regions = regions(&mut r, n)?;
     r.end()?;
     let stations = (0..n).map(|i| {
         let mut tmin = [0.0; 12];
@@ -149,10 +185,38 @@ pub fn decode(bytes: &[u8]) -> Result<Places, Broken> {
     }
     let names = names
         .into_iter()
-        .zip(regions)
+        .zip(regions_of)
         .map(|(name, region)| Named { name, region })
         .collect();
-    Ok(Places { stations, names })
+    Ok(Places {
+        stations,
+        names,
+        regions,
+    })
+}
+
+/// States and countries, each with places that the table of `n` has, and a spread of days.
+fn regions(r: &mut Reader<'_>, n: usize) -> Result<Vec<RegionPlaces>, Broken> {
+    let count = r.count()?;
+    let places = [r.column(count)?, r.column(count)?, r.column(count)?];
+    let (spread, codes) = (r.column(count)?, r.lines(count)?);
+    let mut regions = Vec::new();
+    for (at, region) in codes.into_iter().enumerate() {
+        let mut of = [0; 3];
+        for (place, column) in of.iter_mut().zip(&places) {
+            let known = usize::try_from(column[at]).ok().filter(|place| *place < n);
+            *place = known.ok_or(Broken::WrongValue)?;
+        }
+        if !(0..=400).contains(&spread[at]) {
+            return Err(Broken::WrongValue);
+        }
+        regions.push(RegionPlaces {
+            region,
+            places: of,
+            spread_days: f64::from(spread[at]) / 10.0,
+        });
+    }
+    Ok(regions)
 }
 
 /// On earth, no month's maximum under its minimum, nothing beyond what air has been measured at (−90 to 60 °C).

@@ -76,6 +76,10 @@ fn bark(out: &mut Page<'_>, cx: &Region<'_>) {
             .map(|m| measure::above_sea(m).text(cx.say.units()));
         notes.add(&w::nearest_place(km, high.as_deref()));
     }
+    if let Some(region) = &timing.region {
+        let code = cx.say.question.region.as_deref().unwrap_or_default();
+        notes.add(&w::region_dates(region, words::region::region(code)));
+    }
     if timing.table_missing {
         notes.add(w::TABLE_MISSING);
     }

@@ -16,10 +16,15 @@ fn three_stations(question: &calc::question::Question) -> Local {
             tmin: [0.0; 12],
             tmax: [10.0; 12],
         });
+    let places = calc::timing::places::climate::Places {
+        stations: stations.to_vec(),
+        ..Default::default()
+    };
     Local::of(
         &calc_data::whole().constants.timing,
         &question.place,
-        &stations,
+        question.region.as_deref(),
+        &places,
     )
 }
 

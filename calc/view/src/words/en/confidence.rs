@@ -36,6 +36,9 @@ pub const SURE_DEATHS: &str = "Share that dies";
 pub const SURE_RESPONSE: &str = "How this species responds";
 /// Beside the ring width.
 pub const WIDTHS_DIFFER: &str = "; published widths run from 1 in (2.5 cm) to one full trunk";
+/// Behind the range of a height that was not measured.
+pub const WORTH_MEASURING: &str =
+    "; few stand above the height used, most far below it: measuring is worth it";
 /// Beside the reach.
 pub const REACH_SOURCES: &str = "; slope and small stems are our own assumption";
 /// Beside the outlook.
@@ -50,7 +53,7 @@ pub fn take_days(days: f64) -> String {
 
 /// Rows of a height.
 pub fn rows_from(low: &str, high: &str) -> String {
-    cat!("; estimates run from ", low, " to ", high)
+    cat!("; eight trees in ten stand ", low, " to ", high)
 }
 
 /// An unknown species.

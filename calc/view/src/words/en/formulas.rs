@@ -181,11 +181,12 @@ impl Say<'_> {
             "Height used = as measured".into()
         } else if height.whole_table {
             "Height used = the tallest of the whole table at this size, since the species is not known".into()
+        } else if let Some(over) = height.over_tallest {
+            cat!("Height used = tallest estimate × ", measure::plain(over, 2))
+        } else if height.larger_than_grows {
+            "Height used = the tallest that this shrub is taken to grow".into()
         } else {
-            cat!(
-                "Height used = tallest estimate × ",
-                measure::plain(constants.height.hazard, 2)
-            )
+            "Height used = what at most 1 in 10 measured trees of this size pass".into()
         };
         let (how, mut because) = (how, height.because.clone());
         let how = match self.group_factor() {

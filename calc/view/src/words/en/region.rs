@@ -2,31 +2,13 @@
 
 /// Codes with their names, in the order of the names: states, then provinces, then the countries that have a list of
 /// towns.
-#[must_use = "an iterator does nothing by itself"]
-pub fn regions() -> impl Iterator<Item = (&'static str, &'static str)> {
-    NAMES.split('|').filter_map(|row| row.split_once('='))
-}
+pub use calc::question::region_names as regions;
 
 /// The name of a region by its code, or the code itself.
 pub fn region(code: &str) -> &str {
     let at = regions().find(|(key, _)| *key == code);
     at.map_or(code, |(_, name)| name)
 }
-
-/// One string: a table of pairs would cost a relocation each.
-const NAMES: &str = "US-AL=Alabama|US-AK=Alaska|US-AZ=Arizona|US-AR=Arkansas|US-CA=California|\
-US-CO=Colorado|US-CT=Connecticut|US-DE=Delaware|US-DC=District of Columbia|US-FL=Florida|US-GA=Georgia|\
-US-HI=Hawaii|US-ID=Idaho|US-IL=Illinois|US-IN=Indiana|US-IA=Iowa|US-KS=Kansas|US-KY=Kentucky|\
-US-LA=Louisiana|US-ME=Maine|US-MD=Maryland|US-MA=Massachusetts|US-MI=Michigan|US-MN=Minnesota|\
-US-MS=Mississippi|US-MO=Missouri|US-MT=Montana|US-NE=Nebraska|US-NV=Nevada|US-NH=New Hampshire|\
-US-NJ=New Jersey|US-NM=New Mexico|US-NY=New York|US-NC=North Carolina|US-ND=North Dakota|US-OH=Ohio|\
-US-OK=Oklahoma|US-OR=Oregon|US-PA=Pennsylvania|US-RI=Rhode Island|US-SC=South Carolina|\
-US-SD=South Dakota|US-TN=Tennessee|US-TX=Texas|US-UT=Utah|US-VT=Vermont|US-VA=Virginia|\
-US-WA=Washington|US-WV=West Virginia|US-WI=Wisconsin|US-WY=Wyoming|CA-AB=Alberta|\
-CA-BC=British Columbia|CA-MB=Manitoba|CA-NB=New Brunswick|CA-NL=Newfoundland and Labrador|\
-CA-NT=Northwest Territories|CA-NS=Nova Scotia|CA-NU=Nunavut|CA-ON=Ontario|CA-PE=Prince Edward Island|\
-CA-QC=Quebec|CA-SK=Saskatchewan|CA-YT=Yukon|AU=Australia|AT=Austria|CA=Canada|FR=France|DE=Germany|\
-IE=Ireland|NZ=New Zealand|CH=Switzerland|GB=United Kingdom|US=United States";
 
 #[cfg(test)]
 mod tests {

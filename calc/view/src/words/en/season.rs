@@ -3,7 +3,7 @@
 use super::say::Say;
 use super::{phrase, region};
 use crate::measure;
-use calc::models::season::DiseaseLine;
+use calc::models::season::{DiseaseLine, RegionDates};
 use calc::timing::closed_months::Topic;
 use calc::timing::disease::DiseaseStatus;
 use calc::timing::{Basis, Flag, Site, Verdict, YearsInTen};
@@ -91,6 +91,12 @@ pub fn verdict(verdict: Verdict) -> &'static str {
 pub fn flag(flag: Flag) -> &'static str {
     match flag {
         Flag::NoPlace => "No place was given: the months of this half of the world are used.",
+        Flag::RegionTooWide => {
+            "The towns of this state or country differ too much for dates: the months of this half of the world are used. Name a town."
+        }
+        Flag::RegionWithoutDates => {
+            "No dates of this state or country are at hand: the months of this half of the world are used. Name a town."
+        }
         Flag::FarFromPlaces => {
             "The nearest climate station is over 300 km (190 miles) off: the months of this half of the world are used."
         }
@@ -163,6 +169,32 @@ pub fn meant(site: Site) -> String {
         ", ",
         degrees(site.lon),
         "? West and south are minus."
+    )
+}
+
+/// Dates of a state or country: whose they are, and when the bark opens in a warm and a cold place of it.
+#[must_use]
+pub fn region_dates(region: &RegionDates, name: &str) -> String {
+    let middle = cat!(
+        "No town was given: these are the dates of ",
+        &region.middle,
+        ", in the middle of ",
+        name
+    );
+    if region.warm == region.cold {
+        return cat!(middle, ". Name a town for its own.");
+    }
+    cat!(
+        middle,
+        ": earlier in ",
+        &region.warm,
+        " (",
+        measure::day(region.warm_opens),
+        "), later in ",
+        &region.cold,
+        " (",
+        measure::day(region.cold_opens),
+        "). Name a town for its own."
     )
 }
 

@@ -5,7 +5,7 @@ mod species;
 
 use self::fields::{Fields, NAME, TEXT, is_phone};
 use super::{CodeTopic, Contact, ContactKind, Crew, LocalCode, Settings, Told, Value, What};
-use crate::question::{PlaceTyped, Text, problems_of_place};
+use crate::question::{PlaceTyped, Text, problems_of_place, region_code};
 use crate::reference::Reference;
 use crate::terms::quantity::{Range, Units};
 
@@ -216,6 +216,12 @@ impl Reader {
         for problem in problems_of_place(units, settings.place.as_ref(), &settings.region) {
             let path = problem.field.clone();
             self.tell(&path, What::Field(problem));
+        }
+        // A name is kept as its code, which the form's list knows.
+        if let Some(text) = &mut settings.region
+            && let Some(code) = region_code(text.trimmed())
+        {
+            *text = Text::from(code);
         }
     }
 }
