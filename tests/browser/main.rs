@@ -26,6 +26,7 @@ mod narrow;
 mod offline;
 mod page;
 mod paper;
+mod regional;
 mod rules;
 mod rungs;
 mod settings;

@@ -62,7 +62,6 @@ const MAY_BE_NULL: &[&str] = &[
     "own",
     "timed",
     "species_row",
-    "law_because",
     "sprouting",
 ];
 

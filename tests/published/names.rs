@@ -189,7 +189,7 @@ fn a_tree_that_is_not_on_the_list_is_never_answered_by_a_look_alike() {
 #[test]
 fn sugar_maple_is_native_in_wisconsin_and_not_on_the_list() {
     let told = not_listed("sugar maple", "US-WI");
-    assert_eq!((told.name, told.native), ("Sugar maple", Some(true)));
+    assert_eq!((told.name, told.native), ("sugar maple", Some(true)));
     assert_eq!(told.group, "unknown broadleaf");
     assert_eq!(not_listed("Sugar maples", "US-OR").native, Some(false));
     assert_eq!(
@@ -269,4 +269,41 @@ fn before_the_names_are_here_nothing_is_offered_and_nothing_wrong_is_said() {
         serde_json::from_value(tree("sugar maple", "10")).expect("typed");
     let problems = calc::question::read(bare, &typed).expect_err("a problem");
     assert_eq!(problems[0].code, Code::NamesNotHere);
+}
+
+/// The sentences that other_names.csv gives for each tree, where it is native and elsewhere, are those that are told.
+#[test]
+fn what_is_told_of_a_tree_that_is_not_on_the_list_is_what_the_table_says() {
+    for row in rows("content/evidence/other_names.csv") {
+        if row["status"] == "listed" {
+            continue;
+        }
+        let first = row["native_codes"].split_whitespace().next();
+        for region in first.into_iter().chain(["MX"]) {
+            let told = not_listed(&row["name"], region);
+            let problem = calc::question::Problem::new(
+                "species",
+                Code::NotListed(told.clone()),
+                &row["name"],
+            );
+            let native = first == Some(region);
+            let says = if native {
+                &row["say_where_native"]
+            } else {
+                &row["say_elsewhere"]
+            };
+            // The entry is told with the tree's name in it, which keeps what holds for it.
+            let says = says.replace(told.group, &told.choose);
+            let (before, after) = says.split_once("{place}").unwrap_or((&says, ""));
+            let text = calc_view::problem_text(&problem);
+            assert!(text.starts_with(before), "{text}\nnot {says}");
+            let after =
+                [after, row["mind"].as_str()].join(if row["mind"].is_empty() { "" } else { " " });
+            assert!(
+                text.ends_with(after.trim()),
+                "{text}\nnot {says} {}",
+                row["mind"]
+            );
+        }
+    }
 }

@@ -377,6 +377,12 @@ fn of_the_day() -> Vec<Case> {
             on(oak, "2027-11-20"),
         ),
         case(
+            "oak_wilt_near",
+            "P . . . . . . . .",
+            said(tree("northern red oak", "14"), "region", "US-MA"),
+            said(tree("northern red oak", "14"), "region", "US-OR"),
+        ),
+        case(
             "pines_near",
             "N N . . . . P . .",
             with(pine.clone(), json!({ "cannot_wait": true })),

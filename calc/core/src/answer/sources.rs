@@ -150,13 +150,7 @@ pub fn sources(reference: &Reference, answer: &Answer) -> Vec<SourceLine> {
         take(&[rule.because]);
     }
     for line in &answer.cautions {
-        // By its place first, which is nearly always enough: comparing texts is what costs.
-        let mut rows = reference.cautions.iter();
-        let caution = rows
-            .find(|row| core::ptr::eq(row.id, line.id))
-            .or_else(|| reference.cautions.iter().find(|row| row.id == line.id));
-        take(caution.map_or(&[], |caution| caution.cites));
-        take(line.law_because.as_slice());
+        take(&line.because);
     }
     sort(&mut ids, |a, b| a < b);
     let mut lines: Vec<SourceLine> = Vec::new();

@@ -6,7 +6,7 @@ use crate::models::trigger::{Case, Input, Trigger};
 use crate::terms::cite::Cite;
 use crate::terms::constants::constants;
 use crate::terms::method::{Level, Method};
-use crate::terms::region::lies_in_any;
+use crate::terms::region::{country, lies_in_any};
 use crate::terms::regional::Regional;
 use crate::terms::small::sort::sort;
 use crate::terms::words::words;
@@ -85,8 +85,8 @@ pub struct CautionLine {
     pub who: &'static str,
     /// What the law says there, in plain words; empty where nobody of us read it, or it is not known where.
     pub law: &'static str,
-    /// What the law's words rest on.
-    pub law_because: Option<Cite>,
+    /// What it rests on. Under law and permission outside the United States that is the country's own law alone.
+    pub because: Vec<Cite>,
 }
 
 /// Those that always stand with a ring.
@@ -147,7 +147,7 @@ fn line(
         folded: false,
         who: caution.who,
         law: "",
-        law_because: None,
+        because: caution.cites.to_vec(),
     };
     if caution.trigger == Trigger::Lw11 {
         line.merged = !matches!(case.native, Native::Here | Native::InParts | Native::Ask);
@@ -163,12 +163,18 @@ fn line(
     let Some(region) = case.region else {
         return line;
     };
+    if caution.when == When::Law && country(region) != "US" {
+        line.because = vec![Cite::practice("who decides")];
+    }
     if let Some(authority) = regional.and_then(|all| all.authority(caution.id, region)) {
         if own.is_empty() && !authority.who.is_empty() {
             line.who = authority.who;
         }
         line.law = authority.law;
-        line.law_because = (!authority.law.is_empty()).then_some(authority.cite);
+        if !authority.law.is_empty() {
+            line.because.retain(|cite| cite.source != "practice");
+            line.because.insert(0, authority.cite);
+        }
     }
     line
 }

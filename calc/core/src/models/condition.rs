@@ -134,7 +134,7 @@ impl Case<'_> {
             return self.whole_clone == Some(true);
         }
         if self.has(Trait::RedOak) {
-            return !self.oak_wilt && !self.oak_near;
+            return !self.oak_wilt;
         }
         if self.has(Trait::Ash) {
             return !self.ash_borer;
@@ -310,6 +310,8 @@ conditions! {
     Conifer = "conifer" => |c| c.tree.species.group == Group::Conifer,
     /// Oak in its months.
     OakWilt = "oak_wilt_months" => |c| c.oak_wilt,
+    /// Oak in the oak-wilt months of a region that it is near.
+    OakWiltNear = "oak_wilt_near" => |c| c.has(Trait::RedOak) && c.oak_near,
     /// Ash with the borer.
     AshBorer = "ash_borer" => |c| c.has(Trait::Ash) && c.ash_borer,
     /// American elm.

@@ -2,7 +2,6 @@
 //! the list. Laws that nobody read stay out of it: there it names who decides, and nothing else.
 
 use super::cells::{Cell, Codes, List, cell, keep, maybe};
-use super::names::title;
 use super::sources::Sources;
 use super::species_tables::ByPlaceRow;
 use crate::table::{At, Problem, Row, Table};
@@ -241,10 +240,7 @@ fn other(
     }
     let names = [&row.name].into_iter().chain(row.also.iter());
     Ok(OtherTree {
-        names: names
-            .map(|name| keep(&title(name)))
-            .collect::<Vec<_>>()
-            .leak(),
+        names: names.map(|name| keep(name)).collect::<Vec<_>>().leak(),
         scientific: keep(scientific),
         native: NativeRange {
             codes: row.native_codes.0,

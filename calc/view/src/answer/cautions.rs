@@ -7,7 +7,6 @@ use crate::measure;
 use crate::page::Page;
 use crate::words::{self, cautions as w};
 use calc::models::cautions::{Caution, CautionLine, When};
-use calc::terms::cite::Cite;
 use calc::terms::small::find;
 
 /// Cautions by where they stand, each once.
@@ -130,11 +129,10 @@ fn caution(out: &mut Page<'_>, cx: &Region<'_>, line: &CautionLine, in_view: &[&
         }
     }
     out.close();
-    let law = line.law_because.iter();
-    let cites: Vec<Cite> = law.chain(caution.cites).copied().collect();
+    let cites = &line.because;
     if cites.iter().any(|cite| !is_bare(cite)) {
         out.open_class("p", "ck np");
-        cited(out, cx, words::phrase::SOURCE, &cites);
+        cited(out, cx, words::phrase::SOURCE, cites);
         out.close();
     } else if !cites.is_empty() {
         out.p_class("ck np", w::NO_SOURCE);

@@ -4,6 +4,7 @@ use super::item::Item;
 use super::{View, words as w};
 use crate::control::{label_of, open_input, tick};
 use crate::page::Page;
+use crate::words::phrase::sentence;
 use crate::words::problem::not_listed;
 use calc::question::NotListed;
 use calc::question::settings::SpeciesList;
@@ -129,7 +130,7 @@ fn other(view: &View<'_>, out: &mut Page<'_>, tree: &'static OtherTree) {
         &choose,
         choose == view.sheet.get("species"),
         &|out| {
-            out.text(tree.names[0]);
+            out.text(sentence(tree.names[0]));
             out.open("small");
             out.text(w::NOT_LISTED);
             out.open("i");

@@ -233,6 +233,7 @@ const RULES: &str = concat!(
     "stump_under_half=under ½ in (1.3 cm) it is unreliable|",
     "conifer=it does not sprout, so there is no need|",
     "oak_wilt_months=beetles carry oak wilt to fresh wounds in these months|",
+    "oak_wilt_near=oak wilt is near, and these are its months: ask whether it has arrived|",
     "ash_borer=a ringed ash draws the ash borer|",
     "american_elm=a dying elm in its bark breeds the beetles of elm disease|",
     "pines_near=a dying pine breeds beetles that move to living pines|",

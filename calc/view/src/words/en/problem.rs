@@ -242,7 +242,7 @@ fn none_beside(label: &str, kind: &str, two_heights_m: Option<f64>) -> String {
 
 /// A tree that is known and is not on the list: whether it is native there, and what to choose if it must go.
 pub fn not_listed(told: &NotListed) -> String {
-    let name = told.name;
+    let name = &phrase::sentence(told.name);
     let choose = cat!("“", &told.choose, "”");
     let place = told.region.as_deref().map(region::region);
     let mut said = match place.filter(|_| told.native == Some(true)) {
