@@ -12,24 +12,31 @@ mod content;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-/// A copy of content that goes when the check is done.
+/// A copy of content, and of the code that cites its sources, that goes when the check is done.
 struct Copy {
     folder: PathBuf,
+}
+
+/// Copies a folder with all that is in it.
+fn copy_all(from: &Path, to: &Path) {
+    fs::create_dir_all(to).expect("a folder for the copy");
+    for entry in fs::read_dir(from).expect("a folder").flatten() {
+        let (from, to) = (entry.path(), to.join(entry.file_name()));
+        if from.is_dir() {
+            copy_all(&from, &to);
+        } else {
+            fs::copy(&from, &to).expect("a copy");
+        }
+    }
 }
 
 impl Copy {
     /// `name` is that of the check.
     fn new(name: &str) -> Self {
+        let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
         let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join(name);
-        for part in ["evidence", "rules"] {
-            let from = Path::new(env!("CARGO_MANIFEST_DIR"))
-                .join("../../content")
-                .join(part);
-            fs::create_dir_all(folder.join("content").join(part)).expect("a folder for the copy");
-            for entry in fs::read_dir(from).expect("content").flatten() {
-                let to = folder.join("content").join(part).join(entry.file_name());
-                fs::copy(entry.path(), to).expect("a copy");
-            }
+        for part in ["content/evidence", "content/rules", "calc/core/src"] {
+            copy_all(&root.join(part), &folder.join(part));
         }
         Self { folder }
     }
@@ -437,14 +444,13 @@ fn a_row_of_the_methods_that_is_renamed_or_taken_out_or_twice_stops_the_build() 
 fn a_source_that_code_cites_stops_the_build_where_it_is_not_listed_or_allows_less() {
     let copy = Copy::new("cited-in-code");
     let core = copy.folder.join("calc/core/src");
-    fs::create_dir_all(&core).expect("a folder for the code");
-    let code = |text: &str| fs::write(core.join("ring.rs"), text).expect("a file of code");
+    let code = |text: &str| fs::write(core.join("cited.rs"), text).expect("a file of code");
     code("fn width() {\n    cite(\"NOSUCH\", \"p. 1\")\n}\n");
-    let says = "calc/core/src/ring.rs:2: the source \"NOSUCH\" is not in sources.csv";
+    let says = "calc/core/src/cited.rs:2: the source \"NOSUCH\" is not in sources.csv";
     assert_eq!(copy.problem(), says);
-    code("fn width() {\n    cite(\n        \"A01\", \"p. 1\")\n}\n");
-    copy.replace("evidence/sources", "A01,", "PUBLISHED", "SECONDARY");
-    let says = "calc/core/src/ring.rs:2: A01 is cited as PUBLISHED, but sources.csv allows SECONDARY at best";
+    code("fn width() {\n    cite(\n        \"HENDEE\", \"p. 1\")\n}\n");
+    copy.replace("evidence/sources", "HENDEE,", "PUBLISHED", "SECONDARY");
+    let says = "calc/core/src/cited.rs:2: HENDEE is cited as PUBLISHED, but sources.csv allows SECONDARY at best";
     assert_eq!(copy.problem(), says);
 }
 
@@ -576,7 +582,7 @@ fn a_cell_that_can_not_be_read_is_told_with_its_column() {
             "dead,",
             "R,R",
             "R,R,R",
-            "13 cells where the header has 12",
+            "14 cells where the header has 13",
         ),
     ]
     .into_iter()
