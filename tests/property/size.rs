@@ -64,7 +64,7 @@ fn a_bigger_tree_never_gets_a_narrower_ring_or_fewer_minutes_on_the_same_day() {
 fn one_more_stem_never_takes_fewer_minutes_on_the_same_day() {
     let mut make = Maker::new(42);
     let mut compared = 0;
-    for _ in 0..600 {
+    for _ in 0..800 {
         let (mut typed, _) = make.good();
         typed["goal"] = json!("wildlife");
         typed["spare"] = json!(null);
