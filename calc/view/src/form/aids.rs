@@ -161,7 +161,12 @@ pub(super) fn height_line(view: &View<'_>) -> String {
         Some(Ok(text)) if text == view.sheet.trimmed("height") => w::AID_FILLED.to_owned(),
         Some(Ok(text)) => {
             let unit = view.sheet.unit("height");
-            cat!(w::AID_MAKES, text, " ", unit, w::AID_PRESS)
+            let then = if view.sheet.blank("height") {
+                w::AID_COUNTS
+            } else {
+                w::AID_PRESS
+            };
+            cat!(w::AID_MAKES, text, " ", unit, then)
         }
     }
 }

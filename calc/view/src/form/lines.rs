@@ -168,7 +168,7 @@ pub(super) fn units(view: &View<'_>) -> Units {
 fn two_heights(view: &View<'_>) -> String {
     view.draft.whole().map_or_else(
         || w::TWO_HEIGHTS.to_owned(),
-        |answer| measure::reach(answer.reach.people_out_m).text(units(view)),
+        |answer| measure::reach(answer.reach.two_heights_m).text(units(view)),
     )
 }
 

@@ -71,7 +71,10 @@ pub(super) const FOOT: &str = "Angle to the foot, degrees";
 pub(super) const FOOT_HINT: &str = "With a minus where the foot is below your eye.";
 pub(super) const AID_FILL: &str = "Fill in the height";
 pub(super) const AID_MAKES: &str = "These make ";
-pub(super) const AID_PRESS: &str = ". The button fills it in above.";
+pub(super) const AID_PRESS: &str =
+    ". Another height stands above: the button puts this one in its place.";
+pub(super) const AID_COUNTS: &str =
+    ". This counts as the measured height. The button fills it in above.";
 pub(super) const AID_FILLED: &str = "Filled in above, where it can be changed.";
 pub(super) const MEASURED: &str = "As measured ";
 pub(super) const MEASURED_END: &str = " below. It can be changed here.";

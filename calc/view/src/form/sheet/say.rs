@@ -25,9 +25,12 @@ impl Sheet {
         };
         typed.today = Some(iso);
         typed.rate = self.rate;
-        // Readings speak for the height that stands in the field; others are only notes beside it.
-        let filled = matches!(made(self, &typed), Some(Ok(text)) if text == self.trimmed("height"));
-        typed.height_aid = typed.height_aid.take().filter(|_| filled);
+        // Complete readings count as the measured height where no other stands in the field; where one does, they are
+        // only notes beside it.
+        let height = self.trimmed("height");
+        let counts =
+            matches!(made(self, &typed), Some(Ok(text)) if height.is_empty() || text == height);
+        typed.height_aid = typed.height_aid.take().filter(|_| counts);
         matters(reference, &typed).keep(&mut typed);
         typed
     }

@@ -31,14 +31,28 @@ const ANGLES: [(&str, &str); 4] = [
 ];
 
 #[test]
-fn readings_say_what_they_make_and_fill_the_height_in_only_when_asked() {
+fn readings_count_as_measured_the_moment_they_are_complete_and_the_button_fills_them_in() {
     let reference = calc_data::whole();
     let mut sheet = sheet(&ANGLES);
     assert_eq!(
         line(&sheet, "aid-a"),
-        "These make 100 ft. The button fills it in above."
+        "These make 100 ft. This counts as the measured height. The button fills it in above."
     );
-    assert_eq!(sheet.typed(reference, today()).height_aid, None);
+    let typed = sheet.typed(reference, today());
+    assert_eq!(typed.height, None);
+    let asked = calc::question::read(reference, &typed).expect("a question");
+    let metres = asked.tree.height.map(|height| height.m());
+    assert!(
+        metres.is_some_and(|m| (m - 30.48).abs() < 1e-9),
+        "{metres:?}"
+    );
+    sheet.set("height_aid.top", "");
+    assert_eq!(
+        sheet.typed(reference, today()).height_aid,
+        None,
+        "not complete"
+    );
+    sheet.set("height_aid.top", "45");
     assert_eq!(sheet.measured(), Ok("100".into()));
     sheet.set("height", "100");
     assert_eq!(
