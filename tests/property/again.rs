@@ -103,7 +103,7 @@ fn changed(question: &Question, change: &Changed) -> Question {
         }
         Changed::WholeClone { to } => other.tree.whole_clone = Some(to),
         Changed::Diameter { to_mm } => {
-            let largest = question.tree.largest().dbh;
+            let largest = question.tree.heading().dbh;
             for stem in other
                 .tree
                 .stems

@@ -88,97 +88,152 @@ fn whatever_a_group_asks_for_no_answer_gets_milder() {
     for _ in 0..1500 {
         let (typed, question) = make.good();
         let settings = tight(&mut make);
-        let before = plain(&question);
-        let grouped = asked_for(&question, &settings);
-        let after = plain(&grouped);
-        let told = format!("{typed}\n{settings}");
-        let tighten = grouped.tree.tighten;
-        turned.insert((
-            format!("{:?}", before.outcome),
-            format!("{:?}", after.outcome),
-        ));
-
-        // The reach, target by target and as a whole.
-        assert!(
-            rank(after.reach.outcome) >= rank(before.reach.outcome),
-            "{told}"
-        );
-        for target in &before.reach.targets {
-            let same = after
-                .reach
-                .targets
-                .iter()
-                .find(|it| it.index == target.index);
-            let same = same.unwrap_or_else(|| panic!("a target is gone: {told}"));
-            assert!(same.outcome.map(rank) >= target.outcome.map(rank), "{told}");
-            assert!(
-                same.zone_m >= target.zone_m && same.damage >= target.damage,
-                "{told}"
-            );
-        }
-        assert!(
-            after.reach.people_out_m >= before.reach.people_out_m,
-            "{told}"
-        );
-
-        // Stops and cautions stay.
-        if before.outcome == Outcome::Professional {
-            assert_eq!(after.outcome, Outcome::Professional, "{told}");
-        }
-        if after.outcome == Outcome::Do {
-            assert_eq!(before.outcome, Outcome::Do, "{told}");
-        }
-        // A day to wait for is one on which the models alone, asked for it, ring the tree.
-        if let (Outcome::Wait, Method::BarkRing, Some(day)) =
-            (after.outcome, after.headline_method, after.advised_day)
-        {
-            let mut then = question.clone();
-            then.day = Day::On(day);
-            assert_eq!(plain(&then).outcome, Outcome::Do, "{day}: {told}");
-        }
-        let speaks = |answer: &Answer, id: &str| answer.cautions.iter().any(|it| it.id == id);
-        let inner = before.conditional.iter().flat_map(|it| &it.answer.cautions);
-        for caution in before.cautions.iter().chain(inner) {
-            assert!(speaks(&after, caution.id), "{} is gone: {told}", caution.id);
-        }
-        for rule in &before.rules {
-            assert!(
-                after.rules.contains(rule)
-                    || after
-                        .rules
-                        .iter()
-                        .any(|it| it.topic == rule.topic && it.from_md == rule.from_md),
-                "{told}"
-            );
-        }
-
-        // On the same day no method stands better.
-        if after.advised_day == before.advised_day && after.outcome != Outcome::CannotTell {
-            for method in Method::ALL.iter().copied() {
-                // Near an empty reach leaving it alone is what all else falls back on.
-                if method != Method::LeaveIt {
-                    assert!(
-                        level(&after, method) >= level(&before, method)
-                            || rank(after.reach.outcome) > rank(before.reach.outcome),
-                        "{method:?}: {told}"
-                    );
-                }
-            }
-        }
-
-        // No ring is named in a blocked month, nor for a tree over the size.
-        for day in ring_days(&after) {
-            assert!(!tighten.blocks(day.month()), "{day}: {told}");
-        }
-        if tighten.too_large(question.tree.largest().dbh.mm()) {
-            let alone = after.headline_method == Method::LeaveIt;
-            assert!(after.outcome == Outcome::Professional || alone, "{told}");
-        }
+        turned.insert(not_milder(&typed, &question, &settings));
     }
     assert!(
         turned.len() > 12,
         "the settings hardly turn anything: {turned:?}"
     );
+}
+
+/// The day that "year" picks, and a day beside a blocked month, don't depend on how the group loosens or tightens the
+/// search: a small buckthorn once was ringed on 30 April because May and June were blocked.
+#[test]
+fn around_blocked_months_and_over_a_whole_year_no_answer_gets_milder() {
+    let mut make = Maker::new(85);
+    let mut turned = BTreeSet::new();
+    for _ in 0..3000 {
+        let (mut typed, _) = make.good();
+        typed["none_in_reach"] = json!(true);
+        typed["line_within_reach"] = json!("no");
+        typed["targets"] = json!([]);
+        typed["signs"] = json!([]);
+        typed["condition"] = json!("alive");
+        let from = make.0.random_range(1..=12_u32);
+        let months: Vec<u32> = (0..make.0.random_range(1..=4))
+            .map(|by| (from + by - 1) % 12 + 1)
+            .collect();
+        if make.chance(0.6) {
+            typed["today"] = json!(make.date());
+            typed["date"] = json!("year");
+        } else {
+            // Within the week before the blocked months, or the week after they begin.
+            let year = make.one(&[2027, 2028]);
+            let first = NaiveDate::from_ymd_opt(year, from, 1).expect("a day");
+            let by = chrono::Days::new(make.0.random_range(0..=14));
+            let day = first - chrono::Days::new(7) + by;
+            typed["date"] = json!(calc::terms::day::iso(day));
+        }
+        typed
+            .as_object_mut()
+            .expect("an object")
+            .remove("leafed_out");
+        let Ok(question) = crate::support::try_read(&typed) else {
+            continue;
+        };
+        let settings = json!({
+            "schema": 1, "name": "River Friends", "tighten": { "months_blocked": months },
+        });
+        turned.insert(not_milder(&typed, &question, &settings));
+    }
+    assert!(turned.len() > 6, "{turned:?}");
+}
+
+/// Holds one answer with a group's settings against the one without; both outcomes.
+fn not_milder(typed: &Value, question: &Question, settings: &Value) -> (String, String) {
+    let before = plain(question);
+    let grouped = asked_for(question, settings);
+    let after = plain(&grouped);
+    let told = format!("{typed}\n{settings}");
+    let tighten = grouped.tree.tighten;
+
+    // The reach, target by target and as a whole.
+    assert!(
+        rank(after.reach.outcome) >= rank(before.reach.outcome),
+        "{told}"
+    );
+    for target in &before.reach.targets {
+        let same = after
+            .reach
+            .targets
+            .iter()
+            .find(|it| it.index == target.index);
+        let same = same.unwrap_or_else(|| panic!("a target is gone: {told}"));
+        assert!(same.outcome.map(rank) >= target.outcome.map(rank), "{told}");
+        assert!(
+            same.zone_m >= target.zone_m && same.damage >= target.damage,
+            "{told}"
+        );
+    }
+    assert!(
+        after.reach.two_heights_m >= before.reach.two_heights_m,
+        "{told}"
+    );
+
+    // Stops and cautions stay.
+    if before.outcome == Outcome::Professional {
+        assert_eq!(after.outcome, Outcome::Professional, "{told}");
+    }
+    let ringed = |answer: &Answer| {
+        answer.headline_method == Method::BarkRing
+            && matches!(answer.outcome, Outcome::Do | Outcome::Wait)
+    };
+    if after.outcome == Outcome::Do {
+        assert_eq!(before.outcome, Outcome::Do, "{told}");
+    }
+    if ringed(&after) {
+        assert!(ringed(&before), "{told}");
+    }
+    // A day to wait for is one on which the models alone, asked for it, ring the tree.
+    if let (Outcome::Wait, Method::BarkRing, Some(day)) =
+        (after.outcome, after.headline_method, after.advised_day)
+    {
+        let mut then = question.clone();
+        then.day = Day::On(day);
+        assert_eq!(plain(&then).outcome, Outcome::Do, "{day}: {told}");
+    }
+    let speaks = |answer: &Answer, id: &str| answer.cautions.iter().any(|it| it.id == id);
+    let inner = before.conditional.iter().flat_map(|it| &it.answer.cautions);
+    for caution in before.cautions.iter().chain(inner) {
+        assert!(speaks(&after, caution.id), "{} is gone: {told}", caution.id);
+    }
+    for rule in &before.rules {
+        assert!(
+            after.rules.contains(rule)
+                || after
+                    .rules
+                    .iter()
+                    .any(|it| it.topic == rule.topic && it.from_md == rule.from_md),
+            "{told}"
+        );
+    }
+
+    // On the same day no method stands better.
+    if after.advised_day == before.advised_day && after.outcome != Outcome::CannotTell {
+        for method in Method::ALL.iter().copied() {
+            // Near an empty reach leaving it alone is what all else falls back on.
+            if method != Method::LeaveIt {
+                assert!(
+                    level(&after, method) >= level(&before, method)
+                        || rank(after.reach.outcome) > rank(before.reach.outcome),
+                    "{method:?}: {told}"
+                );
+            }
+        }
+    }
+
+    // No ring is named in a blocked month, nor for a tree over the size.
+    for day in ring_days(&after) {
+        assert!(!tighten.blocks(day.month()), "{day}: {told}");
+    }
+    if tighten.too_large(question.tree.largest().dbh.mm()) {
+        let alone = after.headline_method == Method::LeaveIt;
+        assert!(after.outcome == Outcome::Professional || alone, "{told}");
+    }
+    (
+        format!("{:?}", before.outcome),
+        format!("{:?}", after.outcome),
+    )
 }
 
 /// Texts that try to get markup, a script or another kind of link into the page, and values of wrong kinds.

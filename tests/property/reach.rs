@@ -76,6 +76,10 @@ fn a_taller_tree_never_has_a_milder_reach() {
         let low = make.between(10.0, 90.0);
         typed["height"] = json!(format!("{low:.0} ft"));
         typed["height_confirmed"] = json!(true);
+        // A height too low for the trunk is judged by a taller one, confirmed or not.
+        if plain_of(&typed).height.too_low {
+            continue;
+        }
         let before = reach(&typed);
         let mut taller = typed.clone();
         taller["height"] = json!(format!("{:.0} ft", low + make.between(1.0, 60.0)));
@@ -129,6 +133,79 @@ fn what_is_not_checked_is_never_answered_with_do() {
         }
     }
     assert!(open > 100, "{open}");
+}
+
+/// The line question comes first of all: while it is open no first line, no step, no row and no change offers cutting,
+/// pulling, ringing or felling by the reader; what would stand without a line is folded behind it.
+#[test]
+fn while_the_line_question_is_open_nobody_is_told_to_work() {
+    let mut make = Maker::new(37);
+    let (mut open, mut stopped) = (0, 0);
+    for turn in 0..2500 {
+        let (mut typed, _) = make.aided();
+        typed["line_within_reach"] = json!(make.one(&["cant_tell", "cant_tell", ""]));
+        if make.chance(0.5) {
+            typed["none_in_reach"] = json!(false);
+        }
+        let Ok(question) = crate::support::try_read(&typed) else {
+            continue;
+        };
+        let answer = crate::make::plain(&question);
+        if !answer.reach.line_open() {
+            continue;
+        }
+        if answer.outcome == Answered::Professional {
+            stopped += 1;
+            continue;
+        }
+        open += 1;
+        assert_eq!(
+            (answer.outcome, answer.headline_method),
+            (Answered::CannotTell, Method::LeaveIt),
+            "{typed}"
+        );
+        let rows = answer.stems.iter().flat_map(|stem| &stem.methods);
+        for line in answer.methods.iter().chain(rows) {
+            let left = line.method == Method::LeaveIt;
+            assert!(left || line.level == Level::RuledOut, "{typed}");
+        }
+        for also in answer.next_line.iter().chain(&answer.also) {
+            assert_eq!(also.method, Method::LeaveIt, "{typed}");
+        }
+        for stem in &answer.stems {
+            assert_eq!(stem.headline_method, Method::LeaveIt, "{typed}");
+        }
+        assert!(
+            answer.effort.is_none() && answer.visits.is_empty(),
+            "{typed}"
+        );
+        assert!(
+            answer.near_limit.is_none() && answer.outlook.is_none(),
+            "{typed}"
+        );
+        assert!(answer.conditional.is_some(), "{typed}");
+        if turn % 25 != 0 {
+            continue;
+        }
+        // As people read it: what stands before the fold, and behind it.
+        let local = crate::make::local(&question);
+        let whole = calc::answer::answer(crate::support::reference(), &question, &local);
+        assert!(whole.changes.is_empty(), "{typed}");
+        let mut told = whole.clone();
+        told.conditional = None;
+        let text = calc_view::text::answer(crate::support::reference(), &question, &told, None);
+        for word in [
+            "Ring this tree",
+            "Use another method",
+            "Who may do it: you",
+            "Score two level lines",
+            "pull or dig it out",
+            "Fell it",
+        ] {
+            assert!(!text.contains(word), "{word}: {typed}\n{text}");
+        }
+    }
+    assert!(open > 500 && stopped > 50, "{open} {stopped}");
 }
 
 #[test]

@@ -63,6 +63,9 @@ const MAY_BE_NULL: &[&str] = &[
     "timed",
     "species_row",
     "sprouting",
+    "advised_to",
+    "waits_for",
+    "people_out_m",
 ];
 
 fn nulls(value: &Value, path: &str, found: &mut Vec<String>, met: &mut BTreeSet<String>) {
@@ -200,6 +203,10 @@ const WITHOUT: &[(&str, &str)] = &[
     (
         ".assumed[].value",
         "the figure stands with its reasons in its own part",
+    ),
+    (
+        ".people_out_m",
+        "one or two heights of reach, whose reasons stand there",
     ),
     (
         ".if.conditions[].",

@@ -83,16 +83,26 @@ fn felling_takes_what_was_timed_and_what_nobody_timed_has_no_number() {
     }
 }
 
-/// What a conifer leaves when it is felled does not come back: no visit looks for sprouts of its stump.
+/// S27: conifers do not sprout. What one leaves when it is felled is looked at: no visit looks for sprouts of its stump,
+/// and none costs minutes.
 #[test]
-fn a_felled_conifer_has_no_visits_for_sprouts() {
+fn a_felled_conifer_gets_looks_and_no_visits_for_sprouts() {
+    use calc::models::visits::VisitKind;
     let asked = with(
         tree("Austrian pine", "22 in"),
         json!({ "same_genus_near": "yes", "date": "2027-06-10" }),
     );
     let answer = ask_plain(&asked);
     assert_eq!(answer.headline_method, Method::Fell);
-    assert!(answer.visits.is_empty(), "{:?}", answer.visits);
+    assert!(!answer.visits.is_empty());
+    for visit in &answer.visits {
+        assert!(
+            visit.kind == VisitKind::Look && !visit.is_work(),
+            "{visit:?}"
+        );
+    }
+    let fell = answer.work.iter().find(|work| work.method == Method::Fell);
+    assert_eq!(fell.map(|work| work.visits), Some(0));
 }
 
 #[test]

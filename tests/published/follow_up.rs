@@ -386,6 +386,74 @@ fn a_full_crown_fails_in_season_3_and_death_waits_for_the_second_autumn() {
     assert_eq!(at(day(2028, 7, 1), &both), Err(NoAdvice::Contradiction));
 }
 
+/// Model of the visits, from the intervals of response notes E: months of the leaf season, not calendar years.
+#[test]
+fn visits_after_cutting_follow_the_leaf_season_and_not_the_calendar_year() {
+    use calc::models::visits::{VisitKind, after};
+    use calc::terms::method::Method;
+    use chrono::Datelike;
+    let of = |asked: &calc::question::Question, method: Method, on: NaiveDate| {
+        after(
+            &reference().constants.visits,
+            asked.tree.species,
+            asked.place.hemisphere(),
+            method,
+            on,
+        )
+    };
+    let first = |name: &str, fields: serde_json::Value, method: Method, on: NaiveDate| {
+        let asked = crate::support::question(&crate::support::with(tree(name, "3"), fields));
+        of(&asked, method, on).first().copied().expect("a visit")
+    };
+    let none = serde_json::json!({});
+    // Cut after the last day on which it sprouts again, or in winter: the next late spring.
+    for on in [
+        day(2027, 9, 20),
+        day(2027, 8, 21),
+        day(2028, 1, 15),
+        day(2028, 4, 30),
+    ] {
+        let visit = first("autumn olive", none.clone(), Method::CutStump, on);
+        assert_eq!(
+            (visit.kind, visit.from, visit.to),
+            (VisitKind::Sprouts, day(2028, 5, 1), day(2028, 5, 31)),
+            "{on}"
+        );
+    }
+    // Cut in the leaf season it sprouts again: six to ten weeks on, and again in the next late spring.
+    for on in [day(2027, 5, 1), day(2027, 8, 20)] {
+        let asked = crate::support::question(&tree("autumn olive", "3"));
+        let plan = of(&asked, Method::RepeatCutting, on);
+        let weeks = (plan[0].from - on).num_days()..=(plan[0].to - on).num_days();
+        assert_eq!((plan[0].kind, weeks), (VisitKind::FirstLook, 42..=70));
+        assert!(plan.iter().any(|visit| visit.from == day(2028, 5, 1)));
+        let season: Vec<_> = plan
+            .iter()
+            .filter(|visit| visit.from.year() == 2028)
+            .collect();
+        assert_eq!(season.len(), 3, "three times a season");
+    }
+    // The south is half a year on.
+    let south = serde_json::json!({ "place": { "hemisphere": "south" }, "region": "NZ" });
+    let visit = first(
+        "autumn olive",
+        south.clone(),
+        Method::CutStump,
+        day(2027, 3, 20),
+    );
+    assert_eq!(visit.from, day(2027, 11, 1));
+    let visit = first("autumn olive", south, Method::CutStump, day(2027, 12, 20));
+    assert_eq!(visit.kind, VisitKind::FirstLook);
+    // What does not sprout gets looks, after a ring too, and they cost no minutes.
+    let pine = crate::support::question(&tree("Scots pine", "12"));
+    for method in [Method::BarkRing, Method::Fell] {
+        let plan = of(&pine, method, day(2027, 6, 5));
+        assert!(plan.iter().any(|visit| visit.kind == VisitKind::Look));
+        assert!(plan.iter().all(|visit| visit.kind != VisitKind::Sprouts));
+    }
+    assert!(of(&pine, Method::LeaveIt, day(2027, 6, 5)).is_empty());
+}
+
 /// Read back by an independent library (the icalendar crate).
 #[test]
 fn the_calendar_is_read_back_by_another_library_with_the_days_of_the_visits() {

@@ -273,3 +273,57 @@ fn the_crown_at_12_in_that_the_table_prints_is_met_to_its_last_digit() {
     }
     assert!(met >= 150, "{met}");
 }
+
+/// A diameter is taken at breast height (1.37 m in the US): what is lower has none. The floor of the tick that confirms
+/// an odd height is our own assumption.
+#[test]
+fn a_height_below_breast_height_is_a_problem_and_the_tick_that_confirms_has_a_floor() {
+    use calc::question::Code;
+    for (height, fits) in [
+        ("4 ft 5 in", false),
+        ("1.36 m", false),
+        ("4 ft 6 in", true),
+        ("1.37 m", true),
+    ] {
+        let asked = with(tree("common buckthorn", "0.6"), json!({ "height": height }));
+        match try_read(&asked) {
+            Ok(_) => assert!(fits, "{height}"),
+            Err(problems) => {
+                assert!(!fits, "{height}: {problems:?}");
+                assert_eq!(problems[0].code, Code::HeightBelowDiameter);
+                assert_eq!(problems[0].field, "height");
+            }
+        }
+    }
+    let readings =
+        json!({ "by": "stick", "distance": "2 ft", "stick": "1 ft", "eye_to_stick": "2 ft" });
+    let asked = with(
+        tree("common buckthorn", "0.6"),
+        json!({ "height_aid": readings }),
+    );
+    let problems = try_read(&asked).expect_err("1 ft");
+    assert_eq!(problems[0].code, Code::HeightBelowDiameter);
+    let smallest = ask(&tree("Norway maple", "14")).height.smallest_m;
+    let at = |share: f64| {
+        let height = format!("{:.3} m", smallest * share);
+        ask(&with(
+            tree("Norway maple", "14"),
+            json!({ "height": height, "height_confirmed": true }),
+        ))
+        .height
+    };
+    let held = at(0.36);
+    assert!(!held.too_low);
+    near_to(held.hazard_m, smallest * 0.36, 0.001, "it is used as it is");
+    let low = at(0.34);
+    assert!(low.too_low && low.hazard_m > smallest, "the taller rules");
+    // Readings count as the measured height the moment they are complete.
+    let readings = json!({ "by": "angles", "distance": "50 ft", "top": "45", "foot": "0" });
+    let aided = ask(&with(
+        tree("Norway maple", "14"),
+        json!({ "height_aid": readings }),
+    ))
+    .height;
+    assert!(aided.measured);
+    near_to(aided.hazard_m, 50.0 * 0.3048, 1e-9, "as measured");
+}

@@ -1,7 +1,9 @@
 //! The order of outcomes: the first that holds. Each case is a question and what must come first, as model and
 //! cautions have it; the sources stand with the rows of the method table and the reach.
 
+mod line;
 mod species;
+mod stems;
 mod wait;
 
 use crate::support::*;
@@ -114,19 +116,26 @@ fn what_is_not_checked_cannot_be_told_and_says_what_would_settle_it() {
     assert_eq!(settled.condition, "nothing_in_reach");
     assert_eq!(head(&settled.answer), (Outcome::Do, Method::BarkRing));
     assert!(settled.answer.conditional.is_none());
-    assert_eq!(answer.next_line.expect("a line").kind, AlsoKind::Otherwise);
-    for method in [
-        Method::BarkRing,
-        Method::SawRing,
-        Method::Frill,
-        Method::BasalBark,
-    ] {
-        assert_eq!(
-            level(&answer, method),
-            Level::RuledOut,
-            "nothing is left standing otherwise"
-        );
-    }
+    // If something is there it is a professional's, or the line's owner's: nothing that the reader does alone.
+    let otherwise = answer.next_line.expect("a line");
+    assert_eq!(
+        (otherwise.kind, otherwise.method),
+        (AlsoKind::OrProfessional, Method::LeaveIt)
+    );
+    assert_eq!(answer.headline_method, Method::LeaveIt);
+    // Once the line is answered the table is that of the clear case.
+    let asked = said(
+        not_checked(tree("Norway maple", "14")),
+        "line_within_reach",
+        "no",
+    );
+    let answer = ask(&asked);
+    assert_eq!(answer.outcome, Outcome::CannotTell);
+    assert_eq!(level(&answer, Method::BarkRing), Level::Recommended);
+    assert_eq!(
+        answer.next_line.expect("a line").kind,
+        AlsoKind::OrProfessional
+    );
     // "Can't tell" to the line question is the same.
     let line = said(
         of_50_ft("Norway maple", "14", "path", "300 ft"),
@@ -134,8 +143,12 @@ fn what_is_not_checked_cannot_be_told_and_says_what_would_settle_it() {
         "cant_tell",
     );
     assert_eq!(ask(&line).outcome, Outcome::CannotTell);
-    // Pulling and leaving are the same whatever stands near.
-    let thin = ask(&not_checked(tree("Norway maple", "1.5")));
+    // Pulling and leaving are the same whatever stands near, once no line is in reach.
+    let thin = ask(&said(
+        not_checked(tree("Norway maple", "1.5")),
+        "line_within_reach",
+        "no",
+    ));
     assert_eq!(head(&thin), (Outcome::OtherMethod, Method::PullOrDig));
 }
 
@@ -144,7 +157,7 @@ fn nothing_in_reach_answers_it_and_prints_the_distance_that_it_relied_on() {
     let answer = ask(&tree("Norway maple", "14"));
     assert_eq!(head(&answer), (Outcome::Do, Method::BarkRing));
     near_to(
-        answer.reach.people_out_m,
+        answer.reach.two_heights_m,
         2.0 * answer.height.hazard_m,
         1e-9,
         "two heights",
@@ -157,7 +170,7 @@ fn do_at_possible_names_the_next_method_beside_it() {
     assert_eq!(head(&answer), (Outcome::Do, Method::BarkRing));
     assert_eq!(level(&answer, Method::BarkRing), Level::Possible);
     assert_eq!(answer.next_line.expect("a line").kind, AlsoKind::NextMethod);
-    let recommended = ask(&tree("Norway maple", "14"));
+    let recommended = ask(&tree("Siberian elm", "14"));
     assert_eq!(level(&recommended, Method::BarkRing), Level::Recommended);
     assert!(recommended.next_line.is_none());
 }

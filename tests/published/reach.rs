@@ -95,7 +95,7 @@ fn from_one_height_to_one_and_a_half_it_is_inside_and_from_there_to_two_people_s
     }
     let reach = at("path", "100 ft");
     near_to(reach.zone_m, 75.0 * M_PER_FT, 1e-9, "zone");
-    near_to(reach.people_out_m, 100.0 * M_PER_FT, 1e-9, "people out");
+    near_to(reach.two_heights_m, 100.0 * M_PER_FT, 1e-9, "two heights");
 }
 
 #[test]
@@ -255,12 +255,12 @@ fn small_stems_near_something_are_cut_or_pulled_now_and_not_left_standing() {
     );
     assert!(!speaks(&answer, "HZ1") && !speaks(&answer, "HZ2"));
     assert_eq!(
-        small("3", "30 ft").reach.outcome,
+        small("3", "50 ft").reach.outcome,
         Outcome::Inside,
         "the limits count"
     );
-    assert_eq!(small("3.1", "30 ft").reach.outcome, Outcome::Professional);
-    assert_eq!(small("3", "31 ft").reach.outcome, Outcome::Professional);
+    assert_eq!(small("3.1", "50 ft").reach.outcome, Outcome::Professional);
+    assert_eq!(small("3", "51 ft").reach.outcome, Outcome::Professional);
     let shrub = ask(&near(tree("common buckthorn", "2"), "building", "2 ft"));
     assert_eq!(
         shrub.reach.outcome,
@@ -278,6 +278,105 @@ fn small_stems_near_something_are_cut_or_pulled_now_and_not_left_standing() {
         json!({ "height": "20 ft", "signs": ["cracks"] }),
     );
     assert_eq!(ask(&weak).reach.outcome, Outcome::Professional);
+}
+
+/// Our own assumption (model of the reach): up to 6 in, measured, 35 ft at most, beside nothing but what can be closed.
+#[test]
+fn a_trail_crew_s_small_tree_is_no_stop_beside_a_path_and_is_one_beside_anything_else() {
+    let beside = |kind: &str, diameter: &str, height: Value| {
+        let asked = near(tree("common buckthorn", diameter), kind, "15 ft");
+        ask(&with(
+            asked,
+            json!({ "height": height, "height_confirmed": true }),
+        ))
+    };
+    let path = |diameter: &str, height: &str| beside("path", diameter, json!(height));
+    let four = path("4", "22 ft");
+    assert_eq!(
+        (four.reach.outcome, four.reach.why),
+        (Outcome::Inside, Why::TrailTree)
+    );
+    assert!(!speaks(&four, "HZ1") && !speaks(&four, "HZ2"));
+    for (diameter, height, outcome) in [
+        ("6", "35 ft", Outcome::Inside),
+        ("6.1", "35 ft", Outcome::Professional),
+        ("6", "35.1 ft", Outcome::Professional),
+    ] {
+        assert_eq!(
+            path(diameter, height).reach.outcome,
+            outcome,
+            "{diameter} {height}"
+        );
+    }
+    assert_eq!(
+        beside("path", "4", Value::Null).reach.outcome,
+        Outcome::Professional,
+        "a height that is only estimated"
+    );
+    for kind in ["building", "road", "property_line"] {
+        assert_eq!(
+            beside(kind, "4", json!("22 ft")).reach.outcome,
+            Outcome::Professional,
+            "{kind}"
+        );
+    }
+    assert_eq!(
+        beside("line", "4", json!("22 ft")).reach.outcome,
+        Outcome::Line
+    );
+    // A building without a distance is not known to stand outside.
+    let unknown = with(
+        tree("common buckthorn", "4"),
+        json!({ "none_in_reach": false, "line_within_reach": "no", "height": "22 ft",
+            "targets": [{ "kind": "path", "distance": "15 ft" }, { "kind": "building" }] }),
+    );
+    assert_eq!(ask(&unknown).reach.outcome, Outcome::Professional);
+}
+
+fn ask_of(asked: &calc::question::Question) -> calc::answer::Answer {
+    calc::answer::without_changes(reference(), asked, &calc::models::season::Local::default())
+}
+
+/// A limit that is met is not under it, whatever a product of floats makes of it: lengths compare to the millimetre.
+#[test]
+fn at_exactly_a_multiple_of_the_height_a_target_is_on_the_far_side_of_it() {
+    let mut seen = 0;
+    for tenths in 100..=900_u32 {
+        let feet = f64::from(tenths) / 10.0;
+        let at = |times: f64| {
+            let asked = near(
+                with(
+                    tree("Scots pine", "12"),
+                    json!({ "height": format!("{feet} ft"), "height_confirmed": true }),
+                ),
+                "road",
+                &format!("{:.2} ft", feet * times),
+            );
+            question(&asked)
+        };
+        for (times, outcome) in [
+            (1.0, Outcome::Inside),
+            (1.5, Outcome::ClearPeopleOut),
+            (2.0, Outcome::Clear),
+        ] {
+            let asked = at(times);
+            // A height below what is believed is judged by the taller one.
+            let used = ask_of(&asked).height.hazard_m;
+            if (used - feet * M_PER_FT).abs() > 1e-9 {
+                continue;
+            }
+            seen += 1;
+            let reach = calc::models::reach::judge(
+                &reference().constants.reach,
+                &asked.tree,
+                used,
+                true,
+                used,
+            );
+            assert_eq!(reach.outcome, outcome, "{feet} ft, {times} heights");
+        }
+    }
+    assert!(seen > 1500, "{seen}");
 }
 
 #[test]

@@ -97,6 +97,14 @@ constants! {
         pub change_days: f64,
         /// How near another diameter must be to be told beside other changes, as a share of it.
         pub change_near_size: f64,
+        /// A day that is named, and the last of its stretch, lies so many days before what ends it.
+        pub margin_days: f64,
+        /// Where no day is best, the stretch that ends on the day nearest to the best has so many days at most.
+        pub stretch_days: f64,
+        /// A ring that is likely to kill fewer in a hundred gives way, where the tree shall only be dead.
+        pub few_dead: f64,
+        /// Someone trained to fell may fell up to here, mm, where a measured height falls short of what stands there.
+        pub trained_mm: f64,
     }
 }
 

@@ -80,10 +80,37 @@ fn general() -> Vec<Case> {
             path("14", "50 ft"),
         ),
         case(
+            "line_open",
+            "R R R R R R R R .",
+            said(path("14", "300 ft"), "line_within_reach", "cant_tell"),
+            path("14", "300 ft"),
+        ),
+        case(
             "inside",
-            "R R R R . . . . P",
+            "R R . . . . . . P",
             path("14", "60 ft"),
             path("14", "80 ft"),
+        ),
+        case(
+            "inside_herbicide",
+            ". . R R . . . . .",
+            path("14", "60 ft"),
+            with(path("6", "60 ft"), json!({ "species": "tree-of-heaven" })),
+        ),
+        case(
+            "inside_heaven_over_6",
+            ". . R R . . . . .",
+            with(path("6.1", "60 ft"), json!({ "species": "tree-of-heaven" })),
+            with(path("6", "60 ft"), json!({ "species": "tree-of-heaven" })),
+        ),
+        case(
+            "inside_heaven",
+            ". . P P . . . . .",
+            with(
+                path("6", "60 ft"),
+                json!({ "species": "tree-of-heaven", "date": "2027-08-01" }),
+            ),
+            with(path("6.1", "60 ft"), json!({ "species": "tree-of-heaven" })),
         ),
         case(
             "inside_over_6",
@@ -154,10 +181,16 @@ fn of_species() -> Vec<Case> {
             said(tree("northern red oak", "14"), "region", "US-OR"),
         ),
         case(
-            "condition_not_met",
+            "clone_not_known",
             "P . . . . . . . .",
             locust("not_said"),
             locust("yes"),
+        ),
+        case(
+            "sprouts_below",
+            "P . . . . . . . .",
+            tree("common buckthorn", "4"),
+            locust("not_said"),
         ),
         case(
             "clone_not_whole",
@@ -210,14 +243,43 @@ fn of_species() -> Vec<Case> {
         case(
             "suckers",
             ". . . . . . N . .",
+            locust("yes"),
             tree("Callery pear", "8"),
-            maple("8"),
         ),
         case(
             "suckers_base",
             ". . . . . P . . .",
-            tree("Callery pear", "0.5"),
-            tree("Callery pear", "0.4"),
+            tree("tree-of-heaven", "0.5"),
+            tree("tree-of-heaven", "0.4"),
+        ),
+        // Where herbicide is refused and nothing else stands, cutting again and again is all there is.
+        case(
+            "suckers_cut",
+            ". . . . . . . N .",
+            said(locust("no"), "herbicide", "licensed"),
+            with(
+                said(locust("no"), "herbicide", "no"),
+                json!({ "stems": [{ "diameter": "8" }], "cannot_wait": true }),
+            ),
+        ),
+        case(
+            "crown_fell",
+            ". . . . . . N . .",
+            tree("Callery pear", "8"),
+            with(
+                said(tree("autumn olive", "12"), "herbicide", "no"),
+                json!({ "cannot_wait": true }),
+            ),
+        ),
+        case(
+            "stem_spared",
+            ". . N N N . . . .",
+            with(
+                maple("14"),
+                json!({ "stems": [{ "diameter": "14" }, { "diameter": "12" }],
+                    "goal": "spare_one", "spare": 1 }),
+            ),
+            maple("14"),
         ),
         case(
             "deep_cut_resprouts",

@@ -37,14 +37,19 @@ fn an_oak_in_wisconsin_waits_for_a_day_outside_april_to_july() {
     assert_eq!(head(&answer), (Outcome::Wait, Method::BarkRing));
     assert_eq!(
         day(&answer),
-        "2028-03-31",
-        "the months of the bark without those of the beetles: the best of March"
+        "2028-03-12",
+        "the months of the bark without those of the beetles: two weeks of March"
+    );
+    assert_eq!(
+        answer.advised_to.map(calc::terms::day::iso).as_deref(),
+        Some("2028-03-25"),
+        "a week before the months in which oaks must not be wounded"
     );
     assert!(speaks(&answer, "DZ1"));
     assert_eq!(
         head(&ask(&on(
             in_region("northern red oak", "US-WI"),
-            "2028-03-31"
+            "2028-03-25"
         ))),
         (Outcome::Do, Method::BarkRing)
     );

@@ -70,6 +70,175 @@ fn the_year_is_asked_without_a_day_and_answered_for_its_best_day() {
     assert!(answer.asked_day.is_none() && answer.asked_verdict.is_none());
 }
 
+/// RUTGERS: herbicide suits tree-of-heaven from mid July to mid October. S20, S24: cut alive it suckers.
+#[test]
+fn tree_of_heaven_is_never_told_to_be_cut_alive_and_waits_for_its_months() {
+    for (date, until) in [
+        ("2027-06-15", "2027-07-15"),
+        ("2027-10-16", "2028-07-15"),
+        ("2027-12-16", "2028-07-15"),
+    ] {
+        let answer = ask(&on(tree("tree-of-heaven", "8"), date));
+        assert_eq!(head(&answer), (Outcome::Wait, Method::Frill), "{date}");
+        assert_eq!(day(&answer), until, "{date}");
+        assert_eq!(
+            answer
+                .advised_to
+                .map(calc::terms::day::iso)
+                .map(|to| to[5..].to_owned()),
+            Some("10-15".to_owned())
+        );
+        assert_eq!(answer.waits_for, Some("heaven_out_of_season"));
+        let today = answer.next_line.expect("today's in the next line");
+        assert_eq!(today.kind, AlsoKind::Today);
+    }
+    for inches in ["0.3", "0.8", "2", "4", "6", "8", "12", "30"] {
+        for month in 1..=12 {
+            for herbicide in ["not_said", "no", "licensed"] {
+                let asked = said(tree("tree-of-heaven", inches), "herbicide", herbicide);
+                let answer = ask_plain(&on(asked, &format!("2027-{month}-10")));
+                let named = answer.next_line.iter().chain(&answer.also);
+                let named = named.map(|also| also.method);
+                for method in named.chain([answer.headline_method]) {
+                    let cut = matches!(
+                        method,
+                        Method::CutStump | Method::Fell | Method::RepeatCutting
+                    );
+                    assert!(!cut, "{inches} {month} {herbicide}: {method:?}");
+                }
+            }
+        }
+    }
+}
+
+/// S05, S14: cutting alone multiplies what suckers. It heads only where herbicide is refused and nothing else stands.
+#[test]
+fn cutting_alone_heads_for_no_suckering_species_while_anything_else_stands() {
+    use calc::terms::species::Vigor;
+    let mut last_resort = 0;
+    for species in reference().species {
+        if species.suckering != Vigor::Strong
+            || species.group == calc::terms::species::Group::Monocot
+        {
+            continue;
+        }
+        for inches in ["0.7", "2", "4", "8", "9.5"] {
+            for herbicide in ["not_said", "no", "licensed"] {
+                for (whole, date) in [
+                    ("no", "2027-06-05"),
+                    ("yes", "2027-09-10"),
+                    ("no", "2027-12-01"),
+                ] {
+                    let asked = with(
+                        said(tree(species.name, inches), "herbicide", herbicide),
+                        json!({ "whole_clone": whole, "date": date, "cannot_wait": true }),
+                    );
+                    let answer = ask_plain(&asked);
+                    if !matches!(answer.headline_method, Method::RepeatCutting | Method::Fell) {
+                        continue;
+                    }
+                    last_resort += 1;
+                    assert_eq!(herbicide, "no", "{} {inches} {date}", species.name);
+                    let others = answer.methods.iter().filter(|line| {
+                        !matches!(
+                            line.method,
+                            Method::RepeatCutting | Method::Fell | Method::LeaveIt
+                        )
+                    });
+                    for line in others {
+                        assert!(line.level > calc::terms::method::Level::Possible, "{asked}");
+                    }
+                }
+            }
+        }
+    }
+    assert!(last_resort > 10, "{last_resort}");
+}
+
+/// S51, S54: fresh pine breeds beetles from March to September; logs go or are peeled within three weeks.
+#[test]
+fn pine_felled_beside_living_pines_in_the_beetles_months_is_taken_away_or_peeled() {
+    use calc::models::provisos::Proviso;
+    let pine = |inches: &str, date: &str| {
+        let asked = said(tree("Scots pine", inches), "same_genus_near", "yes");
+        on(asked, date)
+    };
+    let asked = pine("8", "2027-06-12");
+    let answer = ask(&asked);
+    assert_eq!(head(&answer), (Outcome::OtherMethod, Method::Fell));
+    assert!(answer.provisos.contains(&Proviso::TakeAwayOrPeel));
+    let text = calc_view::text::answer(reference(), &question(&asked), &answer, None);
+    assert!(text.contains("peel it within three weeks, or wait for October"));
+    assert!(!text.contains("log on the ground") && !text.contains("Keep wood where it falls"));
+    let small = ask(&pine("4", "2027-06-12"));
+    assert_eq!(head(&small), (Outcome::Wait, Method::Fell));
+    assert_eq!(day(&small), "2027-10-01");
+    assert!(small.next_line.is_some_and(|today| today.take_away_or_peel));
+    let october = ask(&pine("8", "2027-10-12"));
+    assert!(!october.provisos.contains(&Proviso::TakeAwayOrPeel));
+}
+
+/// Common practice, no source: a margin of a week before a closed month and before the end of the window (the week is
+/// our own assumption). No day stands alone.
+#[test]
+fn a_day_that_is_named_lies_a_week_before_a_closed_month_and_before_the_end_of_the_window() {
+    let places = climate_file();
+    let mut named = 0;
+    for species in reference().species {
+        for (place, region) in [
+            (Some(("43.07", "-89.40")), "US-WI"),
+            (Some(("42.28", "-83.74")), "US-MI"),
+            (None, "US-TX"),
+            (Some(("51.5", "-0.1")), "GB"),
+        ] {
+            for date in ["2027-02-10", "2027-07-20", "2027-11-20"] {
+                let mut asked = with(
+                    tree(species.name, "12"),
+                    json!({ "region": region, "date": date, "whole_clone": "yes" }),
+                );
+                if let Some((latitude, longitude)) = place {
+                    asked["place"] = json!({ "latitude": latitude, "longitude": longitude });
+                }
+                let asked = question(&asked);
+                let local = calc::models::season::Local::of(
+                    &reference().constants.timing,
+                    &asked.place,
+                    asked.region.as_deref(),
+                    &places,
+                );
+                let answer = calc::answer::without_changes(reference(), &asked, &local);
+                if answer.outcome != Outcome::Wait {
+                    continue;
+                }
+                named += 1;
+                let from = answer.advised_day.expect("a day");
+                let Some(to) = answer.advised_to else {
+                    continue;
+                };
+                assert!(to > from, "{} {region} {date}: one day alone", species.name);
+                for day in [from, to] {
+                    for by in 0..7 {
+                        let day = day + chrono::Days::new(by);
+                        for rule in answer.rules.iter().filter(|rule| rule.closes) {
+                            use chrono::Datelike;
+                            let md = (day.month() as u8, day.day() as u8);
+                            let inside = rule.from_md <= md && md <= rule.to_md;
+                            assert!(!inside, "{} {region} {date}: {day}", species.name);
+                        }
+                        if answer.headline_method == Method::BarkRing {
+                            let mut then = asked.clone();
+                            then.day = calc::question::Day::On(day);
+                            let then = calc::answer::without_changes(reference(), &then, &local);
+                            assert_eq!(head(&then), (Outcome::Do, Method::BarkRing), "{day}");
+                        }
+                    }
+                }
+            }
+        }
+    }
+    assert!(named > 300, "{named}");
+}
+
 /// The months of oak wilt close a stretch, or the answer rests on their not being there; never both.
 #[test]
 fn an_oak_without_a_state_is_shown_no_window_under_a_closed_month() {

@@ -7,7 +7,10 @@ use crate::answer::{Answer, Conditional, GroupAnswer, Near, Outcome, SpeciesLine
 use crate::models::cautions;
 use crate::models::method;
 use crate::models::native::{Native, native};
-use crate::models::{bark, grown, habitat, height, outlook, ring, stand, trigger};
+use crate::models::reach;
+use crate::models::{
+    bark, grown, habitat, height, outlook, provisos, ring, stand, trigger, visits,
+};
 use crate::question::{Day, Question};
 use crate::reference::Reference;
 use crate::terms::method::{Level, Method};
@@ -20,7 +23,7 @@ use chrono::NaiveDate;
 pub fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Decision) -> Answer {
     let reference = facts.reference;
     let question = facts.question;
-    let stem = question.tree.largest();
+    let stem = question.tree.heading();
     let day = decision.day;
     let asked = match question.day {
         Day::On(day) => Some(day),
@@ -37,7 +40,13 @@ pub fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Decision) 
     let visits = if stops {
         Vec::new()
     } else {
-        work::visits_of(facts, decision.headline, day)
+        visits::after(
+            &reference.constants.visits,
+            question.tree.species,
+            question.place.hemisphere(),
+            decision.headline,
+            day,
+        )
     };
     let rules = season_lines::rules(facts, asked, day);
     let days: Vec<NaiveDate> = [asked, Some(day)].into_iter().flatten().collect();
@@ -98,6 +107,14 @@ pub fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Decision) 
         timing: season_lines::timing(facts, asked, day),
         asked_day: asked,
         advised_day: Some(day),
+        advised_to: stretch(facts, decision),
+        waits_for: decision.waits_for,
+        people_out_m: people_out_m(facts, decision),
+        provisos: provisos::of(&provisos::Work {
+            case: &case,
+            method: decision.headline,
+            by_professional: decision.by_professional,
+        }),
         asked_verdict: asked.map(|day| facts.season.verdict(day)),
         asked_probability: asked.and_then(|day| facts.season.probability(day)),
         visit: work::visit(
@@ -165,6 +182,74 @@ fn settled_by_region(reference: &Reference, question: &Question) -> bool {
     let code = question.region.as_deref();
     code.is_some_and(|code| grown::region(reference.regions, code).is_some())
 }
+
+/// How far bystanders stay out while anyone works, metres, by what is done; none where nothing is.
+fn people_out_m(facts: &Facts<'_>, decision: &Decision) -> Option<f64> {
+    let reach = &facts.reach;
+    if matches!(
+        decision.outcome,
+        Outcome::Professional | Outcome::CannotTell
+    ) {
+        return Some(reach.two_heights_m);
+    }
+    let question = facts.question;
+    // A sound living tree keeps its strength on the day of the work: our own assumption.
+    let sound = question.tree.condition == Condition::Alive
+        && question.tree.signs.is_empty()
+        && question.tree.stems.iter().all(|stem| stem.live_share > 0.0);
+    let by_hand = matches!(
+        decision.headline,
+        Method::BarkRing | Method::Frill | Method::BasalBark | Method::PullOrDig
+    );
+    match decision.headline {
+        Method::LeaveIt => None,
+        _ if by_hand && sound && reach.outcome != reach::Outcome::Inside => Some(reach.height_m),
+        _ => Some(reach.two_heights_m),
+    }
+}
+
+/// The last day of the stretch that an advised day begins: on it, without a break, the same method heads as high, for
+/// a ring with the same word of the bark. None where the day was asked about, or where it may be any day.
+fn stretch(facts: &Facts<'_>, decision: &Decision) -> Option<NaiveDate> {
+    let year = matches!(facts.question.day, Day::Year { .. });
+    if decision.outcome != Outcome::Wait
+        && !(year && matches!(decision.outcome, Outcome::Do | Outcome::OtherMethod))
+    {
+        return None;
+    }
+    let stem = facts.question.tree.heading();
+    let ring = decision.headline == Method::BarkRing;
+    let stands = |day: NaiveDate| {
+        let lines = if ring {
+            facts.lines(stem, day)
+        } else {
+            facts.lines_without_ring(stem, day, facts.question.tree.herbicide)
+        };
+        let heads = facts.head(&lines, stem) == decision.headline;
+        (heads, level(&lines, decision.headline))
+    };
+    let first = stands(decision.day);
+    let word = |day: NaiveDate| (facts.season.verdict(day), facts.season.is_best(day));
+    let goes_on = |day: NaiveDate| {
+        let named = if ring {
+            facts.may_name(day, true) && word(day) == word(decision.day)
+        } else {
+            !facts.soon_closed(day)
+        };
+        named && stands(day) == first
+    };
+    let mut last = decision.day;
+    for _ in 0..STRETCH_DAYS {
+        match last.succ_opt().filter(|day| goes_on(*day)) {
+            Some(day) => last = day,
+            None => return Some(last),
+        }
+    }
+    None
+}
+
+/// A stretch as long as a year has no end.
+const STRETCH_DAYS: usize = 365;
 
 /// What the group asked for, where it asked for anything.
 fn group(facts: &Facts<'_>, decision: &Decision) -> Option<GroupAnswer> {

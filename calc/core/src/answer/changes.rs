@@ -128,7 +128,7 @@ pub fn search(
     .flatten()
     .collect();
     // Another size is another tree: it tells something only where it is near, or where nothing else does.
-    let now = question.tree.largest().dbh.mm();
+    let now = question.tree.heading().dbh.mm();
     found.extend(
         diameter(question, &ask).filter(|change| match change.changed {
             Changed::Diameter { to_mm } => {
@@ -276,7 +276,7 @@ fn clone(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Option
 
 /// Another diameter of the largest stem.
 fn diameter(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Option<Change> {
-    let now = question.tree.largest().dbh;
+    let now = question.tree.heading().dbh;
     let at = |mm: f64| {
         let mut other = question.clone();
         let to = Dbh::new(mm)?;

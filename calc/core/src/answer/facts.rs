@@ -3,6 +3,7 @@
 use crate::models::condition::Case;
 use crate::models::method;
 use crate::models::method::{MethodLine, Standing};
+use crate::models::outlook;
 use crate::models::reach;
 use crate::models::reach::Reach;
 use crate::models::season;
@@ -12,12 +13,12 @@ use crate::reference::Reference;
 use crate::terms::method::{Level, Method};
 use crate::terms::months::Months;
 use crate::terms::place::Hemisphere;
-use crate::terms::species::Trait;
-use crate::terms::tree::Stem;
+use crate::terms::species::{Trait, Vigor};
+use crate::terms::tree::{Goal, Herbicide, Stem};
 use crate::timing::Season;
 use crate::timing::closed_months::{self, Scope, Topic};
 use crate::timing::disease::{Disease, DiseaseStatus, disease};
-use chrono::{Datelike, NaiveDate};
+use chrono::{Datelike, Days, NaiveDate};
 
 /// What is settled before any day is looked at.
 pub struct Facts<'a> {
@@ -131,11 +132,14 @@ impl<'a> Facts<'a> {
             name_known: self.met.species_suits,
             name_against: false,
             ignore_months: false,
+            herbicide: self.question.tree.herbicide,
+            line_open: false,
+            last_resort: false,
         }
     }
 
-    /// The outcome that methods are judged under: a reach that is not checked counts as inside,
-    /// so that what stands "otherwise" holds whatever turns up.
+    /// The outcome that methods are judged under: a reach that is not checked, and does not matter since the tree is
+    /// pulled or left alone either way, counts as inside.
     pub fn outcome(&self) -> reach::Outcome {
         match self.reach.outcome {
             reach::Outcome::NotChecked => reach::Outcome::Inside,
@@ -168,21 +172,127 @@ impl<'a> Facts<'a> {
         self.levels(&case)
     }
 
-    /// The method at the head of some lines.
-    pub fn head(&self, lines: &Levels, stem: &Stem) -> Method {
+    /// The nine methods of a stem on a day, as if this were said of herbicide.
+    pub fn lines_with(&self, stem: &'a Stem, day: NaiveDate, herbicide: Herbicide) -> Levels {
+        let mut case = self.case(stem, day, self.outcome());
+        case.herbicide = herbicide;
+        self.levels(&case)
+    }
+
+    /// The same without the ring: its days are looked for apart.
+    pub fn lines_without_ring(
+        &self,
+        stem: &'a Stem,
+        day: NaiveDate,
+        herbicide: Herbicide,
+    ) -> Levels {
+        let mut case = self.case(stem, day, self.outcome());
+        case.herbicide = herbicide;
+        case.slips = Some(false);
+        self.levels(&case)
+    }
+
+    /// The best of the methods that `may` allows.
+    pub fn best(&self, lines: &Levels, stem: &Stem, may: impl Fn(&Standing) -> bool) -> Method {
+        let constants = &self.reference.constants.method;
         method::headline(
             lines,
-            &self.reference.constants.method,
+            constants,
             self.question.tree.goal,
             stem.dbh.mm(),
-            |_| true,
+            may,
         )
     }
 
+    /// The method at the head of some lines. Where the tree shall only be dead, and a ring is likely to kill fewer
+    /// than half, the best of those that kill more goes before it.
+    pub fn head(&self, lines: &Levels, stem: &Stem) -> Method {
+        let head = self.best(lines, stem, |_| true);
+        if head == Method::BarkRing && self.gives_way(stem) {
+            return self.kills_more(lines, stem).unwrap_or(head);
+        }
+        head
+    }
+
+    /// Whether the ring gives way to what kills more: the tree shall only be dead, and a ring kills few.
+    pub fn gives_way(&self, stem: &Stem) -> bool {
+        self.question.tree.goal == Goal::Kill && self.kills_few(stem)
+    }
+
+    /// Whether a ring is likely to kill fewer than half by the end of season 3.
+    pub fn kills_few(&self, stem: &Stem) -> bool {
+        outlook::likely_dead(
+            self.reference.outlook,
+            self.reference.outlook_species,
+            self.question.tree.species,
+            stem.dbh.mm(),
+        )
+        .is_some_and(|share| share < self.reference.constants.answer.few_dead)
+    }
+
+    /// The best method at possible or better that kills more than a ring: herbicide, pulling, and felling where it
+    /// does not sprout.
+    pub fn kills_more(&self, lines: &Levels, stem: &Stem) -> Option<Method> {
+        let species = self.question.tree.species;
+        let method = self.best(lines, stem, |line| match line.method {
+            Method::Frill | Method::BasalBark | Method::CutStump | Method::PullOrDig => true,
+            Method::Fell => species.basal == Vigor::None && species.suckering == Vigor::None,
+            Method::BarkRing | Method::SawRing | Method::RepeatCutting | Method::LeaveIt => false,
+        });
+        (method != Method::LeaveIt).then_some(method)
+    }
+
     /// Whether the ring stands at the head on a day, and the bark slips.
-    pub fn ring_heads(&self, day: NaiveDate) -> bool {
-        let stem = self.question.tree.largest();
-        self.slips(day) && self.head(&self.lines(stem, day), stem) == Method::BarkRing
+    pub fn ring_heads(&self, day: NaiveDate, herbicide: Herbicide) -> bool {
+        let stem = self.question.tree.heading();
+        self.slips(day)
+            && self.head(&self.lines_with(stem, day, herbicide), stem) == Method::BarkRing
+    }
+
+    /// A day that is named, and the last of its stretch, lies so many days before what ends it.
+    fn margin(&self) -> u64 {
+        self.reference.constants.answer.margin_days as u64
+    }
+
+    /// Whether a day may be named for a ring: it and the week behind it lie inside the window and outside every month
+    /// that rules the ring out; with `closed` false the months are left out.
+    pub fn may_name(&self, day: NaiveDate, closed: bool) -> bool {
+        (0..self.margin()).all(|by| {
+            day.checked_add_days(Days::new(by))
+                .is_some_and(|day| self.season.is_open(day) && !(closed && self.ring_closed(day)))
+        })
+    }
+
+    /// The first day of the stretch that is named for a ring from a day on, fixed before its headline is tested: the
+    /// first best day; where no day is best up to two weeks that end on the day nearest to the best, which is never
+    /// named alone.
+    pub fn first_best(&self, from: NaiveDate, closed: bool) -> Option<NaiveDate> {
+        let may_name = |day: NaiveDate| self.may_name(day, closed);
+        let best = self.season.best_day(from, &|day| !may_name(day))?;
+        let goes_on = best.succ_opt().is_some_and(may_name);
+        if self.season.is_best(best) && goes_on {
+            return Some(best);
+        }
+        let word = self.season.verdict(best);
+        let mut first = best;
+        for _ in 1..self.reference.constants.answer.stretch_days as usize {
+            match first
+                .pred_opt()
+                .filter(|day| *day >= from && may_name(*day) && self.season.verdict(*day) == word)
+            {
+                Some(day) => first = day,
+                None => break,
+            }
+        }
+        (first < best || goes_on).then_some(first)
+    }
+
+    /// Whether a day lies in the week before the months in which an oak may not be wounded.
+    pub fn soon_closed(&self, day: NaiveDate) -> bool {
+        !self.oak_closed(day)
+            && (1..self.margin())
+                .filter_map(|by| day.checked_add_days(Days::new(by)))
+                .any(|day| self.oak_closed(day))
     }
 
     /// Whether a month rules the ring out on a day, apart from the bark: oak wilt, beetles in living pines near, or

@@ -24,6 +24,7 @@ use crate::models::height::Height;
 use crate::models::method::MethodLine;
 use crate::models::native::Native;
 use crate::models::outlook::Outlook;
+use crate::models::provisos::Proviso;
 use crate::models::reach::Reach;
 use crate::models::ring::Ring;
 use crate::models::season::{DiseaseLine, Local, Rules, TimingAnswer};
@@ -42,7 +43,10 @@ use serde::Serialize;
 #[must_use]
 pub fn answer(reference: &'static Reference, question: &Question, local: &Local) -> Answer {
     let mut answer = without_changes(reference, question, local);
-    answer.changes = changes::search(reference, question, local, &answer);
+    // While nobody knows of a line, nothing else is worth saying.
+    if !answer.reach.line_open() {
+        answer.changes = changes::search(reference, question, local, &answer);
+    }
     answer
 }
 
@@ -126,6 +130,22 @@ pub struct Answer {
         ts(type = "string | null")
     )]
     pub advised_day: Option<NaiveDate>,
+    /// The last day of the stretch that begins with an advised day: the answer stands until then. None for a day that
+    /// was asked about, and where any day will do.
+    #[serde(serialize_with = "crate::terms::day::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
+    pub advised_to: Option<NaiveDate>,
+    /// Where the answer waits: the row that keeps the method from the day asked about.
+    pub waits_for: Option<&'static str>,
+    /// Bystanders stay out to here while anyone works, metres; none where nothing is done. The ground that stays
+    /// dangerous afterwards is `reach.zone_m`.
+    pub people_out_m: Option<f64>,
+    /// What the work must keep to, beside its steps.
+    pub provisos: Vec<Proviso>,
     /// The bark on the day asked about.
     pub asked_verdict: Option<Verdict>,
     /// Probability of slip on the day asked about.

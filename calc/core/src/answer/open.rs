@@ -36,6 +36,11 @@ pub enum Conditional {
         /// Two heights, metres.
         within_m: f64,
     },
+    /// No overhead line is within this distance.
+    NoLine {
+        /// Two heights, metres.
+        within_m: f64,
+    },
     /// The tree is lower than this.
     HeightUnder {
         /// Metres.
@@ -55,6 +60,7 @@ impl Conditional {
     pub fn name(self) -> &'static str {
         match self {
             Self::NothingInReach { .. } => "nothing_in_reach",
+            Self::NoLine { .. } => "no_line",
             Self::HeightUnder { .. } => "height_under",
             Self::WholeClone => "whole_clone",
             Self::NoOakWilt => "no_oak_wilt",
@@ -66,7 +72,13 @@ impl Conditional {
 /// What is open for an answer on a day, with the best later day of the ring, if there is one.
 pub fn conditions(facts: &Facts<'_>, day: NaiveDate, best: Option<NaiveDate>) -> Vec<Conditional> {
     let mut open = Vec::new();
-    if facts.reach.outcome == reach::Outcome::NotChecked && reach_matters(facts, day) {
+    let reach = &facts.reach;
+    // Something inside, and something else that may be nearer: its distance decides who may cut at all.
+    let nearer_open = reach.outcome == reach::Outcome::Inside && reach.distance_open();
+    if reach.line_open()
+        || (nearer_open && !reach.small)
+        || (reach.outcome == reach::Outcome::NotChecked && reach_matters(facts, day))
+    {
         open.extend(of_reach(facts));
     }
     // The rest is settled as if the reach were clear, or as it is where it is known.
@@ -129,7 +141,13 @@ pub fn otherwise<'a>(
     day: NaiveDate,
     open: &[Conditional],
 ) -> Case<'a> {
-    let mut case = facts.case(stem, day, facts.outcome());
+    let outcome = match facts.reach.outcome {
+        // The table is that of the clear case: the question is whether it is so.
+        reach::Outcome::NotChecked if reach_is_open(open) => reach::Outcome::Clear,
+        _ => facts.outcome(),
+    };
+    let mut case = facts.case(stem, day, outcome);
+    case.line_open = facts.reach.line_open() && reach_is_open(open);
     if open.contains(&Conditional::WholeClone) {
         case.whole_clone = Some(false);
     }
@@ -137,9 +155,21 @@ pub fn otherwise<'a>(
     case
 }
 
+/// Whether a line, or what it could hit, is among what is open.
+pub fn reach_is_open(open: &[Conditional]) -> bool {
+    open.iter().any(|condition| {
+        matches!(
+            condition,
+            Conditional::NothingInReach { .. }
+                | Conditional::NoLine { .. }
+                | Conditional::HeightUnder { .. }
+        )
+    })
+}
+
 /// A reach that is not known matters unless the tree is pulled, dug or left alone either way.
 fn reach_matters(facts: &Facts<'_>, day: NaiveDate) -> bool {
-    let stem = facts.question.tree.largest();
+    let stem = facts.question.tree.heading();
     [reach::Outcome::Clear, reach::Outcome::Inside]
         .iter()
         .any(|outcome| {
@@ -154,7 +184,7 @@ fn reach_matters(facts: &Facts<'_>, day: NaiveDate) -> bool {
 
 /// Whether the ring would be at the head, at this level or better, on a day on which the bark slips.
 fn heads_if(facts: &Facts<'_>, met: TakenAsMet, day: NaiveDate, at_least: Level) -> bool {
-    let stem = facts.question.tree.largest();
+    let stem = facts.question.tree.heading();
     if !facts.slips(day) {
         return false;
     }
@@ -175,20 +205,36 @@ fn heads_if(facts: &Facts<'_>, met: TakenAsMet, day: NaiveDate, at_least: Level)
     facts.head(&lines, stem) == Method::BarkRing && level(&lines, Method::BarkRing) <= at_least
 }
 
-/// What would settle the reach: nothing near, or for an unknown species beside a known target a low enough tree.
-fn of_reach(facts: &Facts<'_>) -> Option<Conditional> {
+/// What would settle the reach: no line, nothing near, or for an unknown species beside a known target a low enough
+/// tree.
+fn of_reach(facts: &Facts<'_>) -> Vec<Conditional> {
+    let within_m = facts.reach.two_heights_m;
+    let line = Conditional::NoLine { within_m };
+    let mut open = Vec::new();
+    let missing = |why: Why| facts.reach.missing.contains(&why);
     let nearest = nearest_known_m(facts.question);
-    let by_height = facts.reach.missing.contains(&Why::HeightUnknown);
-    match nearest {
-        Some(distance) if by_height => {
+    match nearest.filter(|_| missing(Why::HeightUnknown)) {
+        Some(distance) => {
+            if facts.reach.line_open() {
+                open.push(line);
+            }
             let factor = facts.question.tree.tighten.distance_factor;
             let height_m = distance / facts.reference.constants.reach.people_out / factor;
-            TotalHeight::new(height_m).map(|_| Conditional::HeightUnder { height_m })
+            if TotalHeight::new(height_m).is_some() {
+                open.push(Conditional::HeightUnder { height_m });
+            }
+            if missing(Why::ListOpen) || missing(Why::DistanceUnknown) {
+                open.push(Conditional::NothingInReach { within_m });
+            }
         }
-        _ => Some(Conditional::NothingInReach {
-            within_m: facts.reach.people_out_m,
-        }),
+        // Nothing near means no line near, too.
+        None if missing(Why::ListOpen) || missing(Why::DistanceUnknown) => {
+            open.push(Conditional::NothingInReach { within_m });
+        }
+        None if facts.reach.line_open() => open.push(line),
+        None => open.push(Conditional::NothingInReach { within_m }),
     }
+    open
 }
 
 fn nearest_known_m(question: &Question) -> Option<f64> {
@@ -219,6 +265,7 @@ pub fn settled(
                     .targets
                     .retain(|target| target.distance.is_some() || !target.kind.counts());
             }
+            Conditional::NoLine { .. } => question.tree.line_within_reach = Some(Reply::No),
             Conditional::HeightUnder { height_m } => {
                 question.tree.height = TotalHeight::new(*height_m);
                 question.tree.height_confirmed = true;

@@ -10,13 +10,12 @@ use crate::models::effort::{EffortAnswer, Long, MethodWork, OwnRate};
 use crate::models::outlook::Share;
 use crate::models::reach;
 use crate::models::visits;
-use crate::models::visits::{Visit, VisitKind};
+use crate::models::visits::Visit;
 use crate::question::VisitAt;
 use crate::terms::cite::Cite;
 use crate::terms::method::Method;
 use crate::terms::quantity::inches;
 use crate::terms::small::sort::sort;
-use crate::terms::species::{Group, Vigor};
 use chrono::NaiveDate;
 
 /// Seasons that "three years" speaks of.
@@ -52,7 +51,7 @@ pub fn minutes(facts: &Facts<'_>, stems: &[StemAnswer], day: NaiveDate) -> Optio
     let long = |seasons: u8| {
         let visits = plan
             .iter()
-            .filter(|visit| visit.kind != VisitKind::Recheck && visit.season <= seasons)
+            .filter(|visit| visit.is_work() && visit.season <= seasons)
             .count();
         Long {
             visits,
@@ -141,32 +140,6 @@ fn on(at: VisitAt, plan: &[Visit]) -> Option<NaiveDate> {
     }
 }
 
-/// The visits after a method on a day: none where nothing comes back.
-pub fn visits_of(facts: &Facts<'_>, method: Method, day: NaiveDate) -> Vec<Visit> {
-    let species = facts.question.tree.species;
-    let sprouts = species.basal != Vigor::None
-        || species.suckering != Vigor::None
-        || species.group != Group::Conifer;
-    let cut = !method.leaves_standing();
-    let gone = match method {
-        Method::LeaveIt | Method::PullOrDig => true,
-        // A conifer does not come back from its stump.
-        Method::Fell | Method::CutStump => !sprouts,
-        _ => false,
-    };
-    if gone {
-        return Vec::new();
-    }
-    let mut plan = visits::plan(
-        &facts.reference.constants.visits,
-        facts.question.tree.species,
-        facts.question.place.hemisphere(),
-        day,
-    );
-    plan.retain(|visit| !cut || matches!(visit.kind, VisitKind::Sprouts | VisitKind::Yearly));
-    plan
-}
-
 /// The nine methods: minutes of a ring as worked out, of others as printed for trees of this size and kind.
 pub fn of_methods(
     facts: &Facts<'_>,
@@ -174,14 +147,20 @@ pub fn of_methods(
     day: NaiveDate,
 ) -> Vec<MethodWork> {
     let species = facts.question.tree.species;
-    let dbh = inches(facts.question.tree.largest().dbh.mm());
+    let dbh = inches(facts.question.tree.heading().dbh.mm());
     Method::ALL
         .iter()
         .map(|method| {
-            let visits = visits_of(facts, *method, day)
-                .iter()
-                .filter(|visit| visit.kind != VisitKind::Recheck && visit.season <= THREE)
-                .count();
+            let visits = visits::after(
+                &facts.reference.constants.visits,
+                species,
+                facts.question.place.hemisphere(),
+                *method,
+                day,
+            )
+            .iter()
+            .filter(|visit| visit.is_work() && visit.season <= THREE)
+            .count();
             let mut work = MethodWork {
                 method: *method,
                 now: None,

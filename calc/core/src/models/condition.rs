@@ -2,7 +2,7 @@
 //! that a row speaks of.
 
 use crate::models::method::MethodConstants;
-use crate::models::reach::{Outcome, Reach};
+use crate::models::reach::{Outcome, Reach, nearer};
 use crate::terms::months::{Months, Stretch};
 use crate::terms::place::Hemisphere;
 use crate::terms::species::{Group, Suitability, Trait, Vigor};
@@ -77,6 +77,12 @@ pub struct Case<'a> {
     pub oak_near: bool,
     /// Whether the ash borer is in the region, near it, or taken to be.
     pub ash_borer: bool,
+    /// What is said of herbicide, or taken as said.
+    pub herbicide: Herbicide,
+    /// Whether nobody knows yet that no line is within reach.
+    pub line_open: bool,
+    /// Whether nothing but leaving it stands otherwise, so that cutting and cutting again is all there is.
+    pub last_resort: bool,
     /// Whether every stem of the clone can be ringed.
     pub whole_clone: Option<bool>,
     /// Whether an unknown species is taken to be one that a ring suits.
@@ -128,20 +134,6 @@ impl Case<'_> {
         self.tree.species.suckering == Vigor::Strong
     }
 
-    /// Whether the class's own condition is met (a clone, an oak out of its months, an ash without the borer).
-    fn condition_met(&self) -> bool {
-        if self.suckers() {
-            return self.whole_clone == Some(true);
-        }
-        if self.has(Trait::RedOak) {
-            return !self.oak_wilt;
-        }
-        if self.has(Trait::Ash) {
-            return !self.ash_borer;
-        }
-        false
-    }
-
     /// A winter month outside the oak-wilt months: an oak is cut into the wood only then.
     fn winter_saw(&self) -> bool {
         self.in_months(&self.constants.oak_saw) && !self.oak_wilt && !self.oak_near
@@ -159,6 +151,12 @@ impl Case<'_> {
         months.hold(self.month, self.hemisphere)
     }
 
+    /// Whether fresh wood of pine breeds beetles on the day.
+    #[must_use]
+    pub fn beetle_months(&self) -> bool {
+        self.in_months(&self.pine_beetles)
+    }
+
     /// The same of a stretch of days.
     fn in_stretch(&self, stretch: &Stretch) -> bool {
         stretch.holds(self.month, self.day, self.hemisphere)
@@ -166,12 +164,16 @@ impl Case<'_> {
 
     fn target_in_zone(&self) -> bool {
         self.reach.targets.iter().any(|target| {
-            target.kind.counts() && target.distance_m.is_none_or(|d| d < target.zone_m)
+            target.kind.counts() && target.distance_m.is_none_or(|d| nearer(d, target.zone_m))
         })
     }
 
     fn bites(&self) -> bool {
-        matches!(self.tree.herbicide, Herbicide::Licensed | Herbicide::Yes)
+        matches!(self.herbicide, Herbicide::Licensed | Herbicide::Yes)
+    }
+
+    fn crown_sprouts(&self) -> bool {
+        self.class(Suitability::NotAlone) && !self.suckers()
     }
 }
 
@@ -227,8 +229,16 @@ conditions! {
     Line = "line" => |c| c.outcome == Outcome::Line,
     /// A professional.
     Professional = "professional" => |c| c.outcome == Outcome::Professional,
+    /// The line question is open.
+    LineOpen = "line_open" => |c| c.line_open,
     /// Inside.
     Inside = "inside" => |c| c.outcome == Outcome::Inside,
+    /// Inside, herbicide on a tree that stays standing.
+    InsideHerbicide = "inside_herbicide" => |c| c.outcome == Outcome::Inside && !c.has(Trait::TreeOfHeaven),
+    /// Inside, tree-of-heaven up to 6 in: killed standing, and cut down dead 30 days later.
+    InsideHeaven = "inside_heaven" => |c| c.outcome == Outcome::Inside && c.has(Trait::TreeOfHeaven),
+    /// Inside, a larger tree-of-heaven.
+    InsideHeavenLarge = "inside_heaven_over_6" => |c| c.outcome == Outcome::Inside && c.has(Trait::TreeOfHeaven),
     /// Inside, over 6 in.
     InsideOverSix = "inside_over_6" => |c| c.outcome == Outcome::Inside,
     /// Hollow with nothing near.
@@ -241,8 +251,12 @@ conditions! {
     Conditional = "conditional" => |c| c.class(Suitability::Conditional),
     /// Conditional, a cut into the wood; oaks have rows of their own.
     ConditionalSaw = "conditional_saw" => |c| c.class(Suitability::Conditional) && !c.has(Trait::Oak),
-    /// Conditional, its condition not met.
-    ConditionOpen = "condition_not_met" => |c| c.class(Suitability::Conditional) && !c.condition_met(),
+    /// Conditional clone, not known to be ringed whole.
+    CloneOpen = "clone_not_known" => |c| c.class(Suitability::Conditional) && c.suckers()
+        && c.whole_clone != Some(true),
+    /// Conditional by its form: it sprouts from below.
+    ConditionOpen = "sprouts_below" => |c| c.class(Suitability::Conditional) && !c.suckers()
+        && ![Trait::Oak, Trait::Ash, Trait::AmericanElm].iter().any(|mark| c.has(*mark)),
     /// Conditional clone that can't be ringed whole.
     CloneNot = "clone_not_whole" => |c| c.class(Suitability::Conditional) && c.suckers() && c.whole_clone == Some(false),
     /// Aspens.
@@ -253,18 +267,25 @@ conditions! {
     AspenOther = "suitable_clone_other" => |c| c.class(Suitability::Suitable) && c.suckers(),
     /// Not alone, no guidance for a ring.
     NotAlone = "not_alone" => |c| c.class(Suitability::NotAlone)
-        && !(c.has(Trait::RingGuidance) && c.tree.herbicide == Herbicide::No),
+        && !(c.has(Trait::RingGuidance) && c.herbicide == Herbicide::No),
     /// Not alone, guidance published and no herbicide.
     NotAloneGuided = "not_alone_guided" => |c| c.class(Suitability::NotAlone)
-        && c.has(Trait::RingGuidance) && c.tree.herbicide == Herbicide::No,
+        && c.has(Trait::RingGuidance) && c.herbicide == Herbicide::No,
     /// Not alone, saw ring never tried.
     NotAloneSaw = "not_alone_saw" => |c| c.class(Suitability::NotAlone) && !c.has(Trait::SawRingTried),
     /// Chinaberry.
     NotAloneTried = "not_alone_saw_tried" => |c| c.class(Suitability::NotAlone) && c.has(Trait::SawRingTried),
     /// Suckers: felling.
-    Suckers = "suckers" => |c| c.class(Suitability::NotAlone) || c.suckers(),
+    Suckers = "suckers" => |c| c.suckers(),
     /// Suckers: pulling a thicker base.
-    SuckersBase = "suckers_base" => |c| c.class(Suitability::NotAlone) || c.suckers(),
+    SuckersBase = "suckers_base" => |c| c.suckers(),
+    /// Suckers: cutting alone, while anything else stands.
+    SuckersCut = "suckers_cut" => |c| c.suckers() && c.tree.species.group != Group::Monocot
+        && !(c.last_resort && !c.has(Trait::TreeOfHeaven)),
+    /// Sprouts from the crown: felling, while anything else stands.
+    CrownFell = "crown_fell" => |c| c.crown_sprouts() && !c.last_resort,
+    /// A stem of the clump is spared.
+    StemSpared = "stem_spared" => |c| c.tree.spared().is_some(),
     /// Siberian elm.
     DeepCut = "deep_cut_resprouts" => |c| c.has(Trait::DeepCutResprouts),
     /// Unknown species.
@@ -328,7 +349,7 @@ conditions! {
     /// Tree-of-heaven.
     HeavenStump = "heaven_stump" => |c| c.has(Trait::TreeOfHeaven),
     /// No herbicide.
-    NoHerbicide = "no_herbicide" => |c| c.tree.herbicide == Herbicide::No,
+    NoHerbicide = "no_herbicide" => |c| c.herbicide == Herbicide::No,
     /// Only to kill.
     KillOnly = "kill_only" => |c| c.tree.goal == Goal::Kill,
     /// Dead.

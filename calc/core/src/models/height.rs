@@ -27,6 +27,10 @@ constants! {
         pub ask_below: f64,
         /// A measured height above this multiple of the hazard height is asked again.
         pub ask_above: f64,
+        /// A height below this share of the smallest row can't be confirmed.
+        pub confirm_floor: f64,
+        /// No tree with a diameter at breast height is lower, metres.
+        pub least_m: f64,
     }
 }
 
@@ -71,6 +75,8 @@ pub struct Height {
     pub whole_table: bool,
     /// Whether the measured height looks odd and waits to be confirmed.
     pub ask_again: bool,
+    /// Whether a confirmed height is so low for the trunk that the taller one rules all the same.
+    pub too_low: bool,
     /// Whether a shrub is larger than its kind grows.
     pub larger_than_grows: bool,
     /// Set by the reach: a measured height would change the answer, and at which height, metres.
@@ -301,11 +307,13 @@ pub fn judge(tables: &HeightTables<'_>, tree: &Tree) -> Height {
         let odd = is_known
             && (m < hazard.smallest_m * constants.ask_below || m > hazard.m * constants.ask_above);
         height.ask_again = odd && !tree.height_confirmed;
+        let floor = hazard.smallest_m * constants.confirm_floor;
+        height.too_low = is_known && tree.height_confirmed && m < floor;
         height.shown_m = Some(m);
         height.low_m = Some(m);
         height.high_m = Some(m);
         height.measured = true;
-        height.hazard_m = if height.ask_again {
+        height.hazard_m = if height.ask_again || height.too_low {
             fmax(m, hazard.m)
         } else {
             m
@@ -345,6 +353,7 @@ fn shown(setting: Setting, species: &Species, dbh: f64) -> Height {
         measured: false,
         whole_table: false,
         ask_again: false,
+        too_low: false,
         larger_than_grows: false,
         measure_first: false,
         changes_at_m: None,

@@ -7,7 +7,7 @@ use crate::terms::method::{Cell, Level, Method};
 use crate::terms::months::{Months, Stretch};
 use crate::terms::quantity::{MM_PER_IN, inches};
 use crate::terms::small::sort::sort;
-use crate::terms::tree::Goal;
+use crate::terms::tree::{Goal, Herbicide};
 use serde::Serialize;
 
 constants! {
@@ -115,9 +115,35 @@ pub fn judge(rules: &'static [MethodRule], case: &Case<'_>) -> Vec<MethodLine> {
         .collect()
 }
 
-/// The one loop that lowers: every row whose condition holds, in the order of the table; then what the group asks
-/// for, which no row holds up.
+/// The rows of the table; where herbicide is refused and nothing but leaving it stands, once more without the rows
+/// that keep cutting alone back. Then what the group asks for, which no row holds up.
 fn walk(
+    rules: &'static [MethodRule],
+    case: &Case<'_>,
+    mut touched: impl FnMut(usize, (&'static str, &'static [Cite]), Cell),
+) -> [Standing; 9] {
+    let mut case = *case;
+    if case.herbicide == Herbicide::No {
+        let stands = lower(rules, &case, |_, _, _| {})
+            .iter()
+            .any(|line| line.method != Method::LeaveIt && line.level <= Level::Possible);
+        case.last_resort = !stands;
+    }
+    let mut lines = lower(rules, &case, &mut touched);
+    for (rule, cell, touches) in of_group(&case) {
+        for (at, line) in lines.iter_mut().enumerate() {
+            if touches(line.method) {
+                touched(at, (rule, BECAUSE), cell);
+                line.level = line.level.max(cell.at_most);
+                line.by_professional |= cell.by_professional;
+            }
+        }
+    }
+    lines
+}
+
+/// The one loop that lowers: every row whose condition holds, in the order of the table.
+fn lower(
     rules: &'static [MethodRule],
     case: &Case<'_>,
     mut touched: impl FnMut(usize, (&'static str, &'static [Cite]), Cell),
@@ -138,15 +164,6 @@ fn walk(
             lines[at].level = lines[at].level.max(cell.at_most);
             lines[at].by_professional |= cell.by_professional;
             held[at] |= cell.holds;
-        }
-    }
-    for (rule, cell, touches) in of_group(case) {
-        for (at, line) in lines.iter_mut().enumerate() {
-            if touches(line.method) {
-                touched(at, (rule, BECAUSE), cell);
-                line.level = line.level.max(cell.at_most);
-                line.by_professional |= cell.by_professional;
-            }
         }
     }
     lines

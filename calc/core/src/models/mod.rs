@@ -15,6 +15,7 @@ pub mod height_hazard;
 pub mod method;
 pub mod native;
 pub mod outlook;
+pub mod provisos;
 pub mod reach;
 pub mod ring;
 pub mod season;

@@ -239,6 +239,21 @@ pub fn judge(
     })
 }
 
+/// The likely share dead at the end of season 3, percent; none where no table says one.
+#[must_use]
+pub fn likely_dead(
+    rows: &'static [OutlookRow],
+    of_species: &'static [OutlookOverride],
+    species: &Species,
+    dbh_mm: f64,
+) -> Option<f64> {
+    judge(rows, of_species, species, dbh_mm)?
+        .seasons
+        .last()?
+        .share
+        .likely
+}
+
 fn seasons(row: &OutlookRow, own: &[&'static OutlookOverride]) -> Vec<SeasonShare> {
     row.seasons
         .iter()

@@ -39,6 +39,12 @@ constants! {
         pub small_mm: f64,
         /// Greatest height that counts as small, metres.
         pub small_m: f64,
+        /// Largest stem of a trail crew's small tree, mm.
+        pub trail_mm: f64,
+        /// Greatest measured height of such a tree, metres.
+        pub trail_m: f64,
+        /// The line question is asked from this diameter on, mm.
+        pub line_asked_mm: f64,
     }
 }
 
@@ -82,6 +88,8 @@ words! {
         InZone,
         /// A small stem: cut or pull it, leave nothing standing.
         SmallStem,
+        /// A trail crew's small tree beside a path: cut down by someone trained, the path closed.
+        TrailTree,
         /// A distance is not known.
         DistanceUnknown,
         /// The line question is open.
@@ -131,20 +139,44 @@ pub struct Reach {
     pub decided_by: Option<usize>,
     /// Each target.
     pub targets: Vec<Judged>,
-    /// The zone, metres.
+    /// The zone, metres: the ground that stays dangerous from the day of treatment on.
     pub zone_m: f64,
-    /// People stay out to here while anyone works, metres.
-    pub people_out_m: f64,
+    /// Two heights, metres: within this everything that it could hit is asked for.
+    pub two_heights_m: f64,
     /// The height used, metres.
     pub height_m: f64,
-    /// Whether it is a small stem.
+    /// Whether it is a small stem: near something it is cut or pulled at once, and not left standing.
     pub small: bool,
+    /// Whether it is one as a trail crew meets it: up to 6 in, measured, with nothing near but what can be closed.
+    pub trail: bool,
     /// A hollow or cracked tree with nothing near: left alone.
     pub hollow_alone: bool,
     /// What is still missing.
     pub missing: Vec<Why>,
     /// What it rests on.
     pub because: Vec<Cite>,
+}
+
+impl Reach {
+    /// Whether nobody has said yet that no overhead line is within reach: the first tree of all.
+    #[must_use]
+    pub fn line_open(&self) -> bool {
+        self.missing.contains(&Why::LineOpen)
+    }
+
+    /// Whether a distance that counts is not known, beside something that is inside the zone.
+    #[must_use]
+    pub fn distance_open(&self) -> bool {
+        self.missing.contains(&Why::DistanceUnknown)
+    }
+}
+
+/// Whether a distance is less than a limit, both in metres and compared to the nearest millimetre: a limit that is
+/// met is not under it, whatever a product of floats makes of it.
+#[must_use]
+pub fn nearer(distance_m: f64, limit_m: f64) -> bool {
+    let mm = |m: f64| libm::round(m * 1000.0);
+    mm(distance_m) < mm(limit_m)
 }
 
 /// Approach distance to a line, metres: 10 ft, and 4 in more for each 10 kV or part of it over 50 kV (D01, D02).
@@ -167,16 +199,19 @@ pub fn judge(
     shortest_m: f64,
 ) -> Reach {
     let largest = tree.largest().dbh.mm();
-    let small = largest <= constants.small_mm
-        && (height_m <= constants.small_m || tree.species.group == Group::Shrub);
-    let cx = Context {
+    let shrub = tree.species.group == Group::Shrub;
+    let short = !nearer(constants.small_m, height_m);
+    let small = largest <= constants.small_mm && (short || shrub);
+    let mut cx = Context {
         constants,
         tree,
         height_m,
         height_known,
         shortest_m,
         small,
+        trail: false,
     };
+    cx.trail = cx.is_trail(largest);
     let targets = cx.targets();
     let missing = cx.missing();
     let weak = cx.weak(&missing);
@@ -207,15 +242,16 @@ pub fn judge(
     let two = height_m * constants.people_out;
     let near = targets
         .iter()
-        .any(|target| target.kind.counts() && target.distance_m.is_none_or(|d| d < two));
+        .any(|target| target.kind.counts() && target.distance_m.is_none_or(|d| nearer(d, two)));
     Reach {
         outcome: worst.0,
         why: worst.1,
         decided_by: worst.2,
         zone_m: height_m * zone,
-        people_out_m: two,
+        two_heights_m: two,
         height_m,
-        small,
+        small: small || cx.trail,
+        trail: cx.trail,
         hollow_alone: strong && !near && missing.is_empty() && worst.0 <= Outcome::ClearPeopleOut,
         missing,
         targets,
@@ -244,9 +280,47 @@ struct Context<'a> {
     height_known: bool,
     shortest_m: f64,
     small: bool,
+    trail: bool,
 }
 
 impl Context<'_> {
+    /// A trail crew's small tree: up to 6 in, its height measured and low, and within the zone nothing but paths and
+    /// places that people use, which can be closed for the hour. What has no distance is not known to stand outside.
+    fn is_trail(&self, largest_mm: f64) -> bool {
+        let constants = self.constants;
+        let low = self.tree.height.is_some() && !nearer(constants.trail_m, self.height_m);
+        largest_mm <= constants.trail_mm
+            && low
+            && self
+                .tree
+                .targets
+                .iter()
+                .filter(|target| target.kind.counts() && target.kind != TargetKind::Path)
+                .all(|target| {
+                    let zone = self.height_m * self.zone_of(target);
+                    target.distance.is_some_and(|d| !nearer(d.m(), zone))
+                })
+    }
+
+    /// The zone that counts for a target, in heights.
+    fn zone_of(&self, target: &Target) -> f64 {
+        let slope = target.slope.map_or(0.0, |slope| slope.percent());
+        if target.downhill && slope >= self.constants.steep {
+            self.constants.zone_downhill
+        } else {
+            self.constants.zone
+        }
+    }
+
+    /// The height that is known of it: of a tree without a name the smallest of the whole table.
+    fn at_least_m(&self) -> f64 {
+        if self.height_known {
+            self.height_m
+        } else {
+            self.shortest_m
+        }
+    }
+
     fn targets(&self) -> Vec<Judged> {
         let mut judged: Vec<Judged> = self
             .tree
@@ -284,16 +358,15 @@ impl Context<'_> {
         let constants = self.constants;
         let slope = target.slope.map_or(0.0, |slope| slope.percent());
         let downhill = target.downhill && slope >= constants.steep;
-        let zone = if downhill {
-            constants.zone_downhill
-        } else {
-            constants.zone
-        };
+        let zone = self.zone_of(target);
         let mut zone_m = self.height_m * zone;
+        let mut stop_m = self.at_least_m() * zone;
         if target.kind == TargetKind::Line {
             let kv = target.voltage.map(|v| v.kv());
             let factor = self.tree.tighten.distance_factor;
-            zone_m = zone_m.max(approach_m(constants, kv) * factor);
+            let approach = approach_m(constants, kv) * factor;
+            zone_m = zone_m.max(approach);
+            stop_m = stop_m.max(approach);
         }
         let distance_m = target.distance.map(|distance| distance.m());
         let outcome = target
@@ -301,11 +374,11 @@ impl Context<'_> {
             .counts()
             .then(|| match (target.kind, distance_m) {
                 (TargetKind::Line, None) => Outcome::Line,
-                (TargetKind::Line, Some(d)) if d < zone_m => Outcome::Line,
+                (TargetKind::Line, Some(d)) if nearer(d, stop_m) => Outcome::Line,
                 (_, None) => Outcome::NotChecked,
                 (_, Some(d)) => self.distance(d, zone_m, target, slope),
             });
-        let damage = !target.kind.counts() && distance_m.is_none_or(|d| d < zone_m);
+        let damage = !target.kind.counts() && distance_m.is_none_or(|d| nearer(d, zone_m));
         Judged {
             index,
             kind: target.kind,
@@ -320,19 +393,15 @@ impl Context<'_> {
     fn distance(&self, d: f64, zone_m: f64, target: &Target, slope: f64) -> Outcome {
         let constants = self.constants;
         let line = target.kind == TargetKind::Line;
-        let lands = if self.height_known {
-            self.height_m
-        } else {
-            self.shortest_m
-        };
+        let lands = self.at_least_m();
         let too_steep = target.downhill
             && slope >= constants.too_steep
-            && d < self.height_m * constants.too_steep_heights;
+            && nearer(d, self.height_m * constants.too_steep_heights);
         if !line && too_steep {
             return Outcome::Professional;
         }
-        if !line && d < lands * constants.can_land {
-            return if self.small {
+        if !line && nearer(d, lands * constants.can_land) {
+            return if self.small || self.trail {
                 Outcome::Inside
             } else {
                 Outcome::Professional
@@ -341,9 +410,9 @@ impl Context<'_> {
         if !self.height_known {
             return Outcome::NotChecked;
         }
-        if d < zone_m {
+        if nearer(d, zone_m) {
             Outcome::Inside
-        } else if d < self.height_m * constants.people_out {
+        } else if nearer(d, self.height_m * constants.people_out) {
             Outcome::ClearPeopleOut
         } else {
             Outcome::Clear
@@ -368,23 +437,25 @@ impl Context<'_> {
             .targets
             .iter()
             .any(|target| target.kind.counts() && target.distance.is_none());
-        if !complete {
-            missing.push(Why::ListOpen);
-        }
-        if unknown {
-            missing.push(Why::DistanceUnknown);
-        }
         let answered = match tree.line_within_reach {
             Some(Reply::No | Reply::Yes) => true,
             Some(Reply::CantTell) => false,
             None => listed_line || none,
         };
-        if !answered {
+        // Nobody pulls a line down with a seedling.
+        let asked = tree.largest().dbh.mm() >= self.constants.line_asked_mm;
+        if asked && !answered {
             missing.push(Why::LineOpen);
         }
         // Who says that nothing is within twice the tallest tree of the table needs no height.
         if !self.height_known && !none {
             missing.push(Why::HeightUnknown);
+        }
+        if !complete {
+            missing.push(Why::ListOpen);
+        }
+        if unknown {
+            missing.push(Why::DistanceUnknown);
         }
         missing
     }
@@ -405,7 +476,7 @@ impl Context<'_> {
             .iter()
             .filter(|target| target.kind.counts())
             .filter_map(|target| target.distance);
-        let within = near.any(|distance| distance.m() < two);
+        let within = near.any(|distance| nearer(distance.m(), two));
         (strong && (within || !missing.is_empty())) || (mild && within)
     }
 
@@ -414,14 +485,10 @@ impl Context<'_> {
             Outcome::Line if target.distance_m.is_none() => Why::LineNoDistance,
             Outcome::Line => Why::LineWithin,
             Outcome::Professional => {
-                let lands = if self.height_known {
-                    self.height_m
-                } else {
-                    self.shortest_m
-                };
+                let lands = self.at_least_m();
                 if target
                     .distance_m
-                    .is_some_and(|d| d < lands * self.constants.can_land)
+                    .is_some_and(|d| nearer(d, lands * self.constants.can_land))
                 {
                     Why::CanLand
                 } else {
@@ -429,6 +496,7 @@ impl Context<'_> {
                 }
             }
             Outcome::Inside if self.small => Why::SmallStem,
+            Outcome::Inside if self.trail => Why::TrailTree,
             Outcome::Inside => Why::InZone,
             Outcome::NotChecked if target.distance_m.is_none() => Why::DistanceUnknown,
             Outcome::NotChecked => Why::HeightUnknown,

@@ -3,7 +3,7 @@
 use crate::models::cautions::CautionConstants;
 use crate::models::method::MethodLine;
 use crate::models::native::Native;
-use crate::models::reach::{Outcome, Reach};
+use crate::models::reach::{Outcome, Reach, nearer};
 use crate::terms::method::{Level, Method};
 use crate::terms::months::Months;
 use crate::terms::place::Hemisphere;
@@ -113,13 +113,15 @@ impl Case<'_> {
         self.reach.targets.iter().any(|target| {
             target.kind.counts()
                 && target.kind != TargetKind::Line
-                && target.distance_m.is_some_and(|distance| distance < metres)
+                && target
+                    .distance_m
+                    .is_some_and(|distance| nearer(distance, metres))
         })
     }
 
-    /// Anything stands nearer than people are kept out.
-    fn target_within_people_out(&self) -> bool {
-        let near = |distance: f64| distance < self.reach.people_out_m;
+    /// Anything stands within two heights.
+    fn target_within_two_heights(&self) -> bool {
+        let near = |distance: f64| nearer(distance, self.reach.two_heights_m);
         self.reach
             .targets
             .iter()
@@ -222,7 +224,7 @@ cautions! {
     /// Weak points; some count only with a target near.
     Hz7 = "HZ7" => Question(|c| {
         c.signs(&[Sign::Cavity, Sign::Cracks, Sign::Conks, Sign::HungLimbs, Sign::LeanToward])
-            || c.target_within_people_out() && c.signs(&[Sign::DeadTop, Sign::Vines, Sign::LeanAway])
+            || c.target_within_two_heights() && c.signs(&[Sign::DeadTop, Sign::Vines, Sign::LeanAway])
     }),
     /// Wind, ice, lightning.
     Hz8 = "HZ8" => Unasked,

@@ -1,9 +1,10 @@
-//! Visits after the ring: when to come back, and what for.
+//! Visits after the work: when to come back, and what for.
 
 use crate::terms::constants::constants;
-use crate::terms::months::Months;
+use crate::terms::method::Method;
+use crate::terms::months::{Months, Stretch};
 use crate::terms::place::Hemisphere;
-use crate::terms::species::{Species, Suitability};
+use crate::terms::species::{Group, Species, Suitability, Vigor};
 use crate::terms::words::words;
 use chrono::{Datelike, Days, NaiveDate};
 use serde::Serialize;
@@ -13,10 +14,14 @@ words! {
     pub enum VisitKind {
         /// Two to six weeks on: scrape, re-open bridges.
         Recheck,
+        /// Six to ten weeks after cutting, pulling or herbicide in the leaf season.
+        FirstLook,
         /// The end of the first season.
         EndOfSeason,
         /// Sprouts and bridges in a later season.
         Sprouts,
+        /// A look at a tree that does not sprout: no work waits for it.
+        Look,
         /// Once a year until two clean years.
         Yearly,
     }
@@ -36,8 +41,16 @@ pub struct Visit {
     #[serde(serialize_with = "crate::terms::day::day")]
     #[cfg_attr(feature = "schema", schemars(with = "String"), ts(type = "string"))]
     pub to: NaiveDate,
-    /// Season after the ring: 1, 2, 3, 4.
+    /// Leaf season after the work, from 1; that of the work itself counts where it was done in one.
     pub season: u8,
+}
+
+impl Visit {
+    /// Whether it costs minutes beyond the work itself: not the first re-check of a ring, and not a look.
+    #[must_use]
+    pub fn is_work(&self) -> bool {
+        !matches!(self.kind, VisitKind::Recheck | VisitKind::Look)
+    }
 }
 
 constants! {
@@ -47,6 +60,14 @@ constants! {
         pub recheck_from_days: f64,
         /// Its last day; also when a bridge that was opened again is looked at.
         pub recheck_to_days: f64,
+        /// First day after cutting of the first look, where it sprouts again in the same season.
+        pub first_look_from_days: f64,
+        /// Its last day.
+        pub first_look_to_days: f64,
+        /// Cut on these days it sprouts again in the same season.
+        pub sprouts_again: Stretch,
+        /// The days of a leaf season.
+        pub leaf_season: Stretch,
         /// The end of the first season.
         pub end_of_season: Months,
         /// Month of a visit in a later season: late spring.
@@ -66,6 +87,114 @@ constants! {
         /// Season after the ring from which a living crown means failure.
         pub fails_from_season: f64,
     }
+}
+
+/// Whether a tree comes back from its stump or roots, so that a visit finds work.
+#[must_use]
+pub fn comes_back(species: &Species) -> bool {
+    !matches!(species.group, Group::Conifer)
+        && (species.basal != Vigor::None || species.suckering != Vigor::None)
+}
+
+/// The visits after a method on a day; none where nothing is done.
+#[must_use]
+pub fn after(
+    constants: &VisitConstants,
+    species: &Species,
+    hemisphere: Hemisphere,
+    method: Method,
+    day: NaiveDate,
+) -> Vec<Visit> {
+    match method {
+        Method::LeaveIt => Vec::new(),
+        Method::BarkRing | Method::SawRing => plan(constants, species, hemisphere, day),
+        Method::Frill
+        | Method::BasalBark
+        | Method::CutStump
+        | Method::PullOrDig
+        | Method::Fell
+        | Method::RepeatCutting => after_cutting(constants, species, hemisphere, method, day),
+    }
+}
+
+/// After cutting, pulling, felling or herbicide: a first look six to ten weeks on where it was done early enough in the
+/// leaf season to sprout again, in any case in the next late spring, and three times in that season and the next; then
+/// yearly. Cut again and again, it is cut three times in the season of the first cut too.
+fn after_cutting(
+    constants: &VisitConstants,
+    species: &Species,
+    hemisphere: Hemisphere,
+    method: Method,
+    day: NaiveDate,
+) -> Vec<Visit> {
+    let later = |days: f64| day.checked_add_days(Days::new(days as u64)).unwrap_or(day);
+    let sprouts = comes_back(species);
+    let within = |stretch: &Stretch| stretch.holds(day.month(), day.day(), hemisphere);
+    let this_year = year_of(day, hemisphere);
+    let mut visits = Vec::new();
+    if sprouts && within(&constants.sprouts_again) {
+        let to = later(constants.first_look_to_days);
+        visits.push(Visit {
+            kind: VisitKind::FirstLook,
+            from: later(constants.first_look_from_days),
+            to,
+            season: 1,
+        });
+        let autumn = constants.early_autumn as u32;
+        let from = start(this_year, autumn, hemisphere);
+        if method == Method::RepeatCutting && from > to {
+            visits.push(Visit {
+                kind: VisitKind::Sprouts,
+                from,
+                to: end(this_year, autumn, hemisphere),
+                season: 1,
+            });
+        }
+    }
+    // The first late spring that begins after the work.
+    let rounds = [
+        constants.late_spring,
+        constants.midsummer,
+        constants.early_autumn,
+    ]
+    .map(|month| month as u32);
+    let [late_spring, midsummer, _] = rounds;
+    let mut year = this_year;
+    while start(year, late_spring, hemisphere) <= day {
+        year += 1;
+    }
+    let first = if within(&constants.leaf_season) { 2 } else { 1 };
+    let mut push = |kind, by: i32, month: u32| {
+        visits.push(Visit {
+            kind,
+            from: start(year + by, month, hemisphere),
+            to: end(year + by, month, hemisphere),
+            season: (first + by) as u8,
+        });
+    };
+    if !sprouts {
+        push(VisitKind::Look, 0, late_spring);
+        push(VisitKind::Look, 1, late_spring);
+        return visits;
+    }
+    for month in rounds {
+        push(VisitKind::Sprouts, 0, month);
+    }
+    if species.suitability == Suitability::Suitable {
+        push(VisitKind::Sprouts, 1, midsummer);
+    } else {
+        for month in rounds {
+            push(VisitKind::Sprouts, 1, month);
+        }
+    }
+    push(VisitKind::Yearly, 2, midsummer);
+    visits
+}
+
+/// The northern year of a day: the southern season that runs over the new year belongs to the year it begins in.
+fn year_of(day: NaiveDate, hemisphere: Hemisphere) -> i32 {
+    let before = hemisphere == Hemisphere::South && day.month() <= HALF_YEAR;
+    day.year() - i32::from(before)
 }
 
 /// The visits after a ring on `day`. The season of ringing is this one if it is done before midsummer,
@@ -110,16 +239,22 @@ pub fn plan(
         midsummer,
         Months::one(constants.early_autumn),
     ];
+    // What does not sprout is looked at: nothing has to come off below the ring.
+    let round_kind = if comes_back(species) {
+        VisitKind::Sprouts
+    } else {
+        VisitKind::Look
+    };
     push(VisitKind::EndOfSeason, 1, constants.end_of_season);
     for round in rounds {
-        push(VisitKind::Sprouts, 2, round);
+        push(round_kind, 2, round);
     }
     let once = species.suitability == Suitability::Suitable;
     if once {
-        push(VisitKind::Sprouts, 3, midsummer);
+        push(round_kind, 3, midsummer);
     } else {
         for round in rounds {
-            push(VisitKind::Sprouts, 3, round);
+            push(round_kind, 3, round);
         }
     }
     push(VisitKind::Yearly, 4, midsummer);

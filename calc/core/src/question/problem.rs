@@ -92,6 +92,8 @@ pub enum Code {
     NoTemperatures,
     /// Not a rate that calibration gives.
     NotRate,
+    /// A height below the place at which the diameter is taken.
+    HeightBelowDiameter,
     /// Readings that make no height.
     NoHeight(NoHeight),
     /// Minutes too far from any crew for these trees.
@@ -191,6 +193,7 @@ impl Code {
             Self::OtherSeason => "other_season",
             Self::NoTemperatures => "no_temperatures",
             Self::NotRate => "not_a_rate",
+            Self::HeightBelowDiameter => "height_below_diameter",
             Self::NoHeight(_) => "no_height",
             Self::FarFromAnyCrew => "far_from_any_crew",
         }

@@ -49,7 +49,7 @@ pub struct Tree {
 }
 
 impl Tree {
-    /// The thickest stem: it decides height, hazard and headline.
+    /// The thickest stem: it decides height and reach.
     #[must_use]
     pub fn largest(&self) -> &Stem {
         // No reader lets an empty list through, so the first stem is there. Ties go by bark and live share, so that
@@ -65,6 +65,30 @@ impl Tree {
                 largest
             }
         })
+    }
+
+    /// The stem that the answer speaks of: the thickest living one that is to die. Where none is left alive, the
+    /// thickest that is not spared. Height and reach stay with the largest of all.
+    #[must_use]
+    pub fn heading(&self) -> &Stem {
+        let key = |stem: &Stem| {
+            let alive = f64::from(u8::from(stem.live_share > 0.0));
+            let bark = stem.bark.map_or(0.0, |bark| bark.mm());
+            [alive, stem.dbh.mm(), stem.live_share, bark]
+        };
+        let mut heading: Option<&Stem> = None;
+        for (at, stem) in self.stems.iter().enumerate() {
+            if self.spared() != Some(at) && heading.is_none_or(|known| key(stem) > key(known)) {
+                heading = Some(stem);
+            }
+        }
+        heading.unwrap_or(&self.stems[0])
+    }
+
+    /// Whether every stem that may die is dead already, so that nothing is left to ring.
+    #[must_use]
+    pub fn nothing_left(&self) -> bool {
+        self.condition == Condition::Dead || self.heading().live_share <= 0.0
     }
 
     /// Which stem is spared, when the goal says so.

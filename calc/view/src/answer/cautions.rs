@@ -105,7 +105,10 @@ fn sentence(cx: &Region<'_>, caution: &Caution) -> String {
     match find::place(caution.sentence, PEOPLE_OUT) {
         Some(at) => {
             let (before, rest) = find::cut(caution.sentence, at);
-            let people = cx.say.reach(cx.say.answer.reach.people_out_m);
+            let answer = cx.say.answer;
+            let people = cx
+                .say
+                .reach(answer.people_out_m.unwrap_or(answer.reach.two_heights_m));
             cat!(before, people, find::behind(rest, PEOPLE_OUT.len()))
         }
         None => caution.sentence.into(),

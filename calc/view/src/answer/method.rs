@@ -5,8 +5,11 @@ use super::ring;
 use super::sources::{cited, is_bare, source};
 use crate::page::Page;
 use crate::words::{self, method as w};
+use calc::answer::Outcome;
 use calc::models::effort::MethodWork;
 use calc::models::method::MethodLine;
+use calc::models::provisos::Proviso;
+use calc::models::reach::Outcome as Reached;
 use calc::terms::cite::Cite;
 use calc::terms::method::{Level, Method};
 use calc::terms::tree::Condition;
@@ -20,7 +23,11 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
         "p-hide p-meth",
         "meth",
         w::METHODS,
-        w::METHODS_ASKED,
+        if answer.reach.outcome == Reached::NotChecked && answer.outcome == Outcome::CannotTell {
+            words::missing::METHODS_IF_CLEAR
+        } else {
+            w::METHODS_ASKED
+        },
     );
     table(out, &cx.title(), &w::HEAD_METHODS);
     for herbicide in [false, true] {
@@ -124,19 +131,14 @@ pub(super) fn steps(out: &mut Page<'_>, cx: &Region<'_>) {
     let method = answer.headline_method;
     open_part(out, cx, "do p-left", "do", words::ring::DO, w::DO_OTHER);
     let dead =
-        question.tree.condition == Condition::Dead || question.tree.largest().live_share <= 0.0;
+        question.tree.condition == Condition::Dead || question.tree.heading().live_share <= 0.0;
     if dead {
         out.p(w::NO_RING_DEAD);
     }
-    let who = w::who(
-        method,
-        answer.headline_by_professional,
-        question.tree.herbicide,
-    );
     lead(
         out,
         cat!(words::phrase::sentence(w::act(method)), "."),
-        cat!(w::WHO_DOES_IT, who, "."),
+        cat!(w::WHO_DOES_IT, cx.say.who_does_it(), "."),
     );
     let hands_on = !answer.headline_by_professional
         && !matches!(method, Method::LeaveIt | Method::Frill | Method::BasalBark);
@@ -144,8 +146,17 @@ pub(super) fn steps(out: &mut Page<'_>, cx: &Region<'_>) {
     if hands_on && ring::thorns(cx) {
         out.leaf("li", words::ring::THORNS);
     }
+    let wood_goes = answer
+        .provisos
+        .iter()
+        .any(|it| matches!(it, Proviso::TakeAwayOrPeel | Proviso::BarkOff));
     for step in w::other_steps(method, dead, answer.headline_by_professional) {
-        out.leaf("li", *step);
+        if w::step_stands(step, wood_goes) {
+            out.leaf("li", *step);
+        }
+    }
+    for step in cx.say.provisos() {
+        out.leaf("li", step);
     }
     out.close();
     if question.tree.stems.len() > 1 {

@@ -1,6 +1,6 @@
 //! An answer that can't be given yet: what is missing first, then the answer if it is so, then otherwise.
 
-use super::frame::{Region, field_link, lead};
+use super::frame::{Region, field_link, lead, open_details};
 use super::{cautions, method, plan_parts, reach, stop, verdict};
 use crate::kind::ShownPart;
 use crate::page::Page;
@@ -12,7 +12,7 @@ use calc::models::reach::Outcome as Reached;
 pub(super) fn answer(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     // What it could hit is asked in the style of a stop until it is answered.
-    if answer.reach.outcome == Reached::NotChecked {
+    if answer.reach.outcome == Reached::NotChecked || answer.reach.line_open() {
         stop::block(out, cx, words::stop::STOP_OPEN, &|_| {});
     } else {
         verdict::block(out, cx);
@@ -26,7 +26,8 @@ pub(super) fn answer(out: &mut Page<'_>, cx: &Region<'_>) {
         if cx.shows(ShownPart::Clear) {
             reach::part(out, cx);
         }
-        if cx.shows(ShownPart::Rest) {
+        // With the line question open no method is offered; what would stand is folded above.
+        if cx.shows(ShownPart::Rest) && !answer.reach.line_open() {
             method::part(out, cx);
         }
         cautions::part(out, cx);
@@ -37,7 +38,7 @@ pub(super) fn answer(out: &mut Page<'_>, cx: &Region<'_>) {
 fn missing(out: &mut Page<'_>, cx: &Region<'_>) {
     super::frame::open_part(out, cx, "p-full p-open", "open", w::MISSING, "");
     let answer = cx.say.answer;
-    let within = cx.say.reach(answer.reach.people_out_m);
+    let within = cx.say.reach(answer.reach.two_heights_m);
     let mut rows: Vec<(String, &'static str)> = Vec::new();
     for why in &answer.reach.missing {
         if let Some(row) = w::settle(*why, &within) {
@@ -91,8 +92,15 @@ fn conditional(out: &mut Page<'_>, cx: &Region<'_>, open_if: &If) {
             out.p_class("say", nested.say.verdict());
         }
         Outcome::Do | Outcome::Wait | Outcome::OtherMethod | Outcome::CannotTell => {
+            let folded = cx.say.answer.reach.line_open();
+            if folded {
+                open_details(out, "", w::FOLDED);
+            }
             verdict::block(out, &nested);
             plan_parts(out, &nested);
+            if folded {
+                out.close();
+            }
         }
     }
     out.close();

@@ -6,6 +6,7 @@ use crate::text;
 use calc::answer::{Answer, Outcome};
 use calc::models::reach;
 use calc::models::season::Local;
+use calc::terms::method::Method;
 use std::sync::OnceLock;
 
 use calc::question::{Question, Text, Typed, read};
@@ -94,8 +95,13 @@ fn each_outcome_begins_with_its_frame() {
     for (name, question, found) in cases() {
         let text = plain(question, found);
         let frame = match found.outcome {
+            Outcome::Do if found.asked_day.is_none() => "Ring this tree: ",
+            Outcome::Do if found.stems.len() > 1 => "Ring ",
             Outcome::Do => "Ring this tree. ",
             Outcome::Wait => "Wait until ",
+            Outcome::OtherMethod if found.headline_method == Method::LeaveIt => {
+                "Leave this tree as it is. "
+            }
             Outcome::OtherMethod => "Use another method: ",
             Outcome::Professional => "Leave this one to a professional. ",
             Outcome::CannotTell => "We can't tell yet. ",

@@ -80,7 +80,11 @@ fn beside_nothing(reference: &'static Reference, question: &Question) -> Vec<Pro
         .iter()
         .enumerate()
         .filter(|(_, target)| target.kind.counts())
-        .filter(|(_, target)| target.distance.is_none_or(|distance| distance.m() < two))
+        .filter(|(_, target)| {
+            target
+                .distance
+                .is_none_or(|distance| crate::models::reach::nearer(distance.m(), two))
+        })
         .map(|(at, target)| {
             let code = Code::NoneBesideTarget {
                 beside: "none_in_reach",
@@ -151,6 +155,14 @@ impl Reader {
             .length("height", &typed.height, Measure::Height)
             .and_then(|mm| TotalHeight::new(mm / 1000.0));
         let aid = typed.height_aid.as_ref().and_then(|aid| self.aid(aid));
+        let least_m = reference.constants.height.least_m;
+        let low = |height: TotalHeight| crate::models::reach::nearer(height.m(), least_m);
+        if height.is_some_and(low) {
+            let text = given(&typed.height).unwrap_or("");
+            self.problem("height", Code::HeightBelowDiameter, text);
+        } else if height.is_none() && aid.is_some_and(|(_, height)| low(height)) {
+            self.problem("height_aid.by", Code::HeightBelowDiameter, "");
+        }
         let visit = typed
             .visit
             .as_ref()

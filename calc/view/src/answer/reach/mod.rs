@@ -25,15 +25,18 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
         w::KEEP_CLEAR,
         w::KEEP_CLEAR_ASKED,
     );
-    let people = cx.say.reach(found.people_out_m);
+    let people = cx.say.answer.people_out_m.map(|m| cx.say.reach(m));
     let zone = cx.say.reach(found.zone_m);
     let left = cx.say.answer.headline_method == Method::LeaveIt;
     let counts = if left { w::FROM_NOW } else { w::FROM_TODAY };
     lead(
         out,
-        w::people_out(&people, &zone, left),
+        w::people_out(people.as_deref(), &zone),
         cat!(cx.say.near_said(), " ", counts),
     );
+    if !left {
+        out.p(w::CREW);
+    }
     for target in &found.targets {
         if target.damage {
             out.p(w::may_damage(&cx.say.target_said(target)));
@@ -96,7 +99,8 @@ pub(super) fn figure(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
     labels.height = &height;
     labels.height_short = &short;
     labels.heights = w::heights(found.zone_m / found.height_m);
-    if working {
+    let people = people(cx, working);
+    if people.is_some() {
         labels.people_out = w::PEOPLE_OUT;
     }
     out.open("figure");
@@ -106,7 +110,7 @@ pub(super) fn figure(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
             height_used_m: found.height_m,
             height_estimate_m: answer.height.shown_m.unwrap_or(found.height_m),
             zone_m: found.zone_m,
-            people_out_m: working.then_some(found.people_out_m),
+            people_out_m: people,
             targets: &targets,
             habit: if answer.species.group == Group::Conifer {
                 Habit::Conifer
@@ -124,21 +128,38 @@ pub(super) fn figure(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
     out.close_table();
 }
 
+/// The ground that is closed while anyone works, where it lies outside the zone.
+fn people(cx: &Region<'_>, working: bool) -> Option<f64> {
+    let zone = cx.say.answer.reach.zone_m;
+    let out = cx.say.answer.people_out_m.filter(|_| working);
+    out.filter(|out| *out > zone)
+}
+
 fn legend(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
     let found = &cx.say.answer.reach;
     let units = cx.say.units();
     let used = measure::length(found.height_m);
     let zone = measure::reach(found.zone_m);
-    let people = measure::reach(found.people_out_m);
+    let people = people(cx, working).map(measure::reach);
     let land = w::zone("0", used.first(units));
     let throw = w::zone(used.first(units), zone.first(units));
-    let clear = w::zone(zone.first(units), people.first(units));
+    let clear = people
+        .as_ref()
+        .map(|people| w::zone(zone.first(units), people.first(units)));
     let rows = [
         (Swatch::Hatch, land.as_str(), w::KEY_LAND),
         (Swatch::Wide, throw.as_str(), w::KEY_THROW),
-        (Swatch::Dash, clear.as_str(), w::KEY_PEOPLE),
+        (
+            Swatch::Dash,
+            clear.as_deref().unwrap_or_default(),
+            w::KEY_PEOPLE,
+        ),
     ];
-    let count = if working && people != zone { 3 } else { 2 };
+    let count = if people.is_some_and(|people| people != zone) {
+        3
+    } else {
+        2
+    };
     key(out, &rows[..count]);
 }
 
@@ -149,9 +170,8 @@ fn rows(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
     row(out, w::ROW_LAND, used, w::KEY_LAND);
     let zone = measure::reach(found.zone_m);
     row(out, w::ROW_THROW, zone, w::KEY_THROW);
-    if working {
-        let people = measure::reach(found.people_out_m);
-        row(out, w::ROW_PEOPLE, people, w::KEY_PEOPLE);
+    if let Some(people) = cx.say.answer.people_out_m.filter(|_| working) {
+        row(out, w::ROW_PEOPLE, measure::reach(people), w::KEY_PEOPLE);
     }
     for target in &found.targets {
         let value = target.distance_m.map_or_else(not_given, measure::length);

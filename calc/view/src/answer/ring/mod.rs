@@ -34,15 +34,16 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
     }
 }
 
-/// The stem that decides: the thickest that is not the one to keep.
+/// The stem that the answer speaks of: the thickest living one that is not the one to keep.
 pub(super) fn largest<'a>(cx: &Region<'a>) -> Option<&'a StemAnswer> {
     largest_of(cx.say.answer)
 }
 
 fn largest_of(answer: &Answer) -> Option<&StemAnswer> {
+    let key = |stem: &StemAnswer| (stem.live_share > 0.0, stem.dbh_mm);
     let mut largest: Option<&StemAnswer> = None;
     for stem in answer.stems.iter().filter(|stem| !stem.spared) {
-        if largest.is_none_or(|known| stem.dbh_mm >= known.dbh_mm) {
+        if largest.is_none_or(|known| key(stem) >= key(known)) {
             largest = Some(stem);
         }
     }
@@ -70,7 +71,7 @@ fn ring_part(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring
         Goal::SpareOne(at) => Some(at + 1),
         Goal::Wildlife | Goal::Kill => None,
     };
-    let steps = w::ring_steps(&Ringing {
+    let mut steps = w::ring_steps(&Ringing {
         width: width.first(cx.say.units()),
         limbs: question.tree.limbs,
         live: (stem.live_share < 1.0).then_some(stem.live_share * 100.0),
@@ -79,6 +80,7 @@ fn ring_part(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring
         spared,
         thorns: thorns(cx),
     });
+    steps.extend(cx.say.provisos().iter().map(|step| (*step).to_owned()));
     items(out, "ol", "todo", steps);
     out.p_class("soft", w::ring_tools(bark >= THICK_MM, bark < THIN_MM));
     out.close_two();

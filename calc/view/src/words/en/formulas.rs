@@ -210,10 +210,10 @@ impl Say<'_> {
         let zone = answer.reach.zone_m / answer.reach.height_m;
         let how = cat!("Reach = ", measure::plain(zone, 1), " × height = ");
         let people = cat!(
-            "; people out to ",
+            "; asked about to ",
             measure::plain(constants.reach.people_out, 0),
             " × height = ",
-            self.reach(answer.reach.people_out_m)
+            self.reach(answer.reach.two_heights_m)
         );
         let zone = self.reach(answer.reach.zone_m);
         list.more(how, zone, people, &answer.reach.because);

@@ -1,6 +1,7 @@
 //! Methods, their levels, who may do them, why they stand where they do, and their steps.
 
 use super::phrase;
+use calc::models::provisos::Proviso;
 use calc::terms::method::{Level, Method};
 use calc::terms::tree::Herbicide;
 
@@ -191,15 +192,20 @@ const RULES: &str = concat!(
     "no_ring_to_cut=palms and bamboo are not built like a tree, and have no bark ring|",
     "line=a line is within reach|",
     "professional=the tree could hit what stands near|",
-    "inside=nothing may be left standing near what it could hit, or where that is not checked|",
+    "line_open=whether a line is within reach is not known|",
+    "inside_herbicide=nothing may be left standing near what it could hit|",
+    "inside_heaven_over_6=nothing may be left standing near what it could hit|",
+    "inside_heaven=so near it is cut down dead, 30 days later, by someone trained to fell|",
+    "inside=nothing may be left standing near what it could hit|",
     "inside_over_6_cut=over 6 in (15 cm) so near, it must come down at once|",
     "inside_over_6=felling over 6 in (15 cm) so near is professional work|",
     "hollow_alone=a hollow tree is habitat already, and no place to work under|",
     "followup=a cut into the wood brings more sprouts or bridges|",
     "followup_saw_tried=a saw ring was tried with some success|",
-    "conditional=its clone, its diseases or its form decide|",
+    "conditional=cuts with herbicide are less sure on this kind|",
     "conditional_saw=a cut into the wood brings more sprouts or suckers|",
-    "condition_not_met=what it depends on is not met, or not known|",
+    "clone_not_known=it works if every stem of the clone is ringed, and that is not said|",
+    "sprouts_below=it sprouts from below the ring, and a ring alone seldom ends it|",
     "clone_not_whole=part of the clone would be left, and feeds the rest|",
     "suitable_clone=it works if every stem of the clone is ringed|",
     "suitable_clone_not_whole=part of the clone would be left, and feeds the rest|",
@@ -210,6 +216,9 @@ const RULES: &str = concat!(
     "not_alone_saw_tried=a saw ring was tried with some success|",
     "suckers=felling it brings suckers from the roots|",
     "suckers_base=roots that stay in the ground sucker|",
+    "suckers_cut=cutting alone brings more stems from the roots|",
+    "crown_fell=felled, it sprouts from the crown|",
+    "stem_spared=herbicide passes through shared roots into the stem that you keep|",
     "deep_cut_resprouts=a cut too deep makes it sprout from the base|",
     "unknown_species=its name is open, and decides most of what follows|",
     "unknown_species_against=its name is open, and a ring may not suit it|",
@@ -306,6 +315,41 @@ pub fn other_steps(method: Method, dead: bool, by_professional: bool) -> &'stati
             "Do nothing to it, and stay out from under it.",
             "Look at it once a year and after storms.",
         ],
+    }
+}
+
+/// Steps that would leave wood on the ground, where it must not lie.
+const LEAVES_WOOD: [&str; 2] = [
+    "Keep wood where it falls.",
+    "Say what you want left: a tall stump or log on the ground feeds wildlife too.",
+];
+
+/// Whether a step stands, where wood must go.
+pub fn step_stands(step: &str, wood_goes: bool) -> bool {
+    !(wood_goes && LEAVES_WOOD.contains(&step))
+}
+
+/// What the work must keep to, as a step.
+pub fn proviso(proviso: Proviso, south: bool) -> &'static str {
+    match (proviso, south) {
+        (Proviso::TakeAwayOrPeel, false) => {
+            "Take the wood away or peel it within three weeks, or wait for October: fresh pine breeds beetles that move to living pines."
+        }
+        (Proviso::TakeAwayOrPeel, true) => {
+            "Take the wood away or peel it within three weeks, or wait for April: fresh pine breeds beetles that move to living pines."
+        }
+        (Proviso::BarkOff, _) => {
+            "Take its bark off or have it chipped within three weeks: fresh elm breeds the beetles of elm disease."
+        }
+        (Proviso::TrainedToFell, _) => "Only someone trained to fell cuts it down.",
+        (Proviso::PathClosed, _) => "Close the path, and have it watched for the hour.",
+        (Proviso::CutDownDead, _) => {
+            "Have it cut down dead, 30 days later, by someone trained to fell: here nothing may stay standing."
+        }
+        (Proviso::DeadAshBrittle, _) => {
+            "Dead ash is brittle: have it felled soon, or keep everybody out from under it."
+        }
+        (Proviso::SproutsThreeTimes, _) => "Cut its sprouts three times a season.",
     }
 }
 

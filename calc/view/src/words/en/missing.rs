@@ -19,6 +19,13 @@ pub const ONLY_IF: &str =
     "This holds only if it is so. Until you know, it is not this tree's answer.";
 /// What stands either way.
 pub const OTHERWISE_HOLDS: &str = "This stands if it is not so.";
+/// What stands behind the line question, folded.
+pub const FOLDED: &str = "What would stand then";
+/// Otherwise, where a line or what it could hit is not known.
+pub const OR_PROFESSIONAL: &str =
+    "If something is: leave it to a professional, or to the line's owner.";
+/// Heads the table of methods, where what it could hit is not checked.
+pub const METHODS_IF_CLEAR: &str = "only if nothing that it could hit stands near";
 
 /// What is missing, as a clause; `within` is two heights.
 pub fn missing(why: Why, within: &str) -> String {
@@ -30,7 +37,9 @@ pub fn missing(why: Why, within: &str) -> String {
             within,
             " is not answered"
         ),
-        Why::HeightUnknown => "how tall it is, is not measured".into(),
+        Why::HeightUnknown => {
+            "measure its height first: without it we can't tell what it could hit".into()
+        }
         Why::LineWithin
         | Why::LineNoDistance
         | Why::WeakTree
@@ -38,6 +47,7 @@ pub fn missing(why: Why, within: &str) -> String {
         | Why::TooSteep
         | Why::InZone
         | Why::SmallStem
+        | Why::TrailTree
         | Why::PeopleOut
         | Why::Nothing => reach::why(why).into(),
     }
@@ -69,6 +79,7 @@ pub fn settle(why: Why, within: &str) -> Option<(String, &'static str)> {
         | Why::TooSteep
         | Why::InZone
         | Why::SmallStem
+        | Why::TrailTree
         | Why::PeopleOut
         | Why::Nothing => return None,
     })
@@ -81,6 +92,10 @@ pub fn condition(condition: Conditional, units: calc::terms::quantity::Units) ->
             "no ",
             reach::COUNTS,
             " lies within ",
+            measure::reach(within_m).text(units)
+        ),
+        Conditional::NoLine { within_m } => cat!(
+            "no overhead line is within ",
             measure::reach(within_m).text(units)
         ),
         Conditional::HeightUnder { height_m } => cat!(
@@ -99,6 +114,9 @@ pub fn open(condition: Conditional, units: calc::terms::quantity::Units) -> Stri
     match condition {
         Conditional::NothingInReach { within_m } => {
             missing(Why::ListOpen, &measure::reach(within_m).text(units))
+        }
+        Conditional::NoLine { within_m } => {
+            missing(Why::LineOpen, &measure::reach(within_m).text(units))
         }
         Conditional::HeightUnder { height_m } => cat!(
             "whether it is under ",
@@ -119,7 +137,7 @@ pub fn open(condition: Conditional, units: calc::terms::quantity::Units) -> Stri
 pub fn settle_condition(condition: Conditional) -> Option<(&'static str, &'static str)> {
     match condition {
         // The reach says what is missing in more detail.
-        Conditional::NothingInReach { .. } => None,
+        Conditional::NothingInReach { .. } | Conditional::NoLine { .. } => None,
         Conditional::HeightUnder { .. } => Some(("Measure the height.", "height")),
         Conditional::WholeClone => Some((
             "Find every stem of the clone, and say whether all can be ringed.",
@@ -140,7 +158,14 @@ impl Say<'_> {
             .conditional
             .iter()
             .flat_map(|open_if| &open_if.conditions)
-            .map(|it| condition(*it, self.units()))
+            .map(|it| match it {
+                // Beside what is known to stand there.
+                Conditional::NothingInReach { within_m } if self.nearest().is_some() => cat!(
+                    "nothing else that it could hit lies within ",
+                    self.reach(*within_m)
+                ),
+                it => condition(*it, self.units()),
+            })
             .collect();
         phrase::row(&list)
     }
@@ -148,14 +173,19 @@ impl Say<'_> {
     /// What is not known yet.
     pub(super) fn why_open(&self) -> String {
         let answer = self.answer;
-        let within = self.reach(answer.reach.people_out_m);
+        let within = self.reach(answer.reach.two_heights_m);
         let Some(open_if) = &answer.conditional else {
             return self::missing(answer.reach.why, &within);
         };
         let mut list: Vec<String> = Vec::new();
+        // The line question is the first of all, and then the only one.
+        if answer.reach.line_open() {
+            return self::missing(Why::LineOpen, &within);
+        }
         for it in &open_if.conditions {
             match it {
                 calc::answer::Conditional::NothingInReach { .. }
+                | calc::answer::Conditional::HeightUnder { .. }
                     if !answer.reach.missing.is_empty() =>
                 {
                     list.extend(

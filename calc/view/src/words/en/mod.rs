@@ -20,6 +20,7 @@ pub mod ring;
 pub mod say;
 pub mod season;
 pub mod spring;
+mod stems;
 pub mod stop;
 pub mod verdict;
 pub mod visits;

@@ -170,6 +170,10 @@ pub fn problem_text(problem: &Problem) -> String {
         Code::NotRate => {
             "Your own rate can't be used. Calibrate again on trees that you timed.".into()
         }
+        Code::HeightBelowDiameter => cat!(
+            label,
+            ": a tree whose diameter is taken at 4 ft 6 in (1.37 m) can't be lower than that. Check the height, or its unit."
+        ),
         Code::NoHeight(why) => cat!(label, ": ", no_height(*why)),
         Code::FarFromAnyCrew => cat!(
             typed,

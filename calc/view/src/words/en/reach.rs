@@ -20,7 +20,7 @@ pub const ROW_LAND: &str = "Can land";
 /// The row of the second zone.
 pub const ROW_THROW: &str = "Can throw wood";
 /// The row of the third zone.
-pub const ROW_PEOPLE: &str = "People out while working";
+pub const ROW_PEOPLE: &str = "Bystanders out while you work";
 /// What counts, in the question of the reach.
 pub const COUNTS: &str = "building, road, path, power line, property line or neighbour's tree";
 
@@ -99,6 +99,7 @@ pub fn why(why: Why) -> &'static str {
         Why::TooSteep => "the ground is very steep",
         Why::InZone => "it can throw wood that far",
         Why::SmallStem => "a small stem: leave nothing standing",
+        Why::TrailTree => "a small tree beside a path that can be closed",
         Why::DistanceUnknown => "a distance is not known",
         Why::LineOpen => "the line question is open",
         Why::ListOpen => "what stands near is not said",
@@ -118,6 +119,10 @@ pub struct NearestThing<'a> {
     pub zone: &'a str,
     /// Two heights.
     pub out: &'a str,
+    /// Whether it lies inside the ground that is closed while anyone works.
+    pub close: bool,
+    /// Whether an overhead line is still asked about.
+    pub line_open: bool,
     /// The asker said that nothing is in reach.
     pub none_said: bool,
 }
@@ -132,6 +137,13 @@ pub fn clear(near: &NearestThing<'_>) -> String {
             " away, "
         )
     };
+    if near.line_open {
+        return cat!(
+            "Whether an overhead line is within ",
+            near.out,
+            " is not answered yet. Until it is, do not start."
+        );
+    }
     match (near.outcome, near.nearest) {
         (Reached::NotChecked, _) => cat!(
             "What stands within ",
@@ -144,10 +156,13 @@ pub fn clear(near: &NearestThing<'_>) -> String {
             near.zone,
             " in which this tree could throw wood. ",
             match kind {
+                _ if !near.close => "",
                 TargetKind::Road | TargetKind::Path => "Close it while you work.",
                 _ => "Keep people away from it while you work.",
             }
-        ),
+        )
+        .trim_end()
+        .into(),
         (Reached::Inside, Some((kind, distance))) => cat!(
             nearest(kind, distance),
             "inside the ",
@@ -173,7 +188,8 @@ pub fn clear(near: &NearestThing<'_>) -> String {
 }
 
 /// The zone counts from the day of treatment.
-pub const FROM_TODAY: &str = "The zone counts from the day of treatment, dead or alive.";
+pub const FROM_TODAY: &str =
+    "No path, seat, camp or parking there from the day of the work on, dead or alive.";
 /// The same for a tree that is left.
 pub const FROM_NOW: &str = "The zone counts now.";
 
@@ -230,12 +246,22 @@ pub fn near(list: &[String]) -> String {
 }
 
 /// The lead of the reach: nobody works at a tree that is left.
-pub fn people_out(within: &str, zone: &str, left: bool) -> String {
-    if left {
-        return cat!("It can throw wood as far as ", zone, ".");
+pub fn people_out(within: Option<&str>, zone: &str) -> String {
+    match within {
+        Some(within) => cat!(
+            "Keep bystanders ",
+            within,
+            " away while you work. The ground that stays dangerous afterwards: ",
+            zone,
+            "."
+        ),
+        None => cat!("It can throw wood as far as ", zone, "."),
     }
-    cat!("Keep people ", within, " away while you work.")
 }
+
+/// Who works there, and how.
+pub const CREW: &str = "Those who work stay more than 15 ft (4.6 m) apart, with helmets on, and nobody else is under the \
+same crown.";
 
 /// A fence, a field, a tree to keep.
 pub fn may_damage(target: &str) -> String {
@@ -272,7 +298,14 @@ impl Say<'_> {
             outcome: reach.outcome,
             nearest: distance.as_ref().map(|(kind, m)| (*kind, m.as_str())),
             zone: &self.reach(reach.zone_m),
-            out: &self.reach(reach.people_out_m),
+            out: &self.reach(reach.two_heights_m),
+            close: nearest
+                .and_then(|target| target.distance_m)
+                .is_some_and(|m| {
+                    let out = self.answer.people_out_m;
+                    out.is_some_and(|out| calc::models::reach::nearer(m, out))
+                }),
+            line_open: reach.line_open(),
             none_said: self.question.tree.none_in_reach,
         })
     }

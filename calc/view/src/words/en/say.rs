@@ -1,14 +1,16 @@
 //! An answer with what it answers, and what of it several sentences name.
 
-use super::season;
+use super::{method, season};
 use crate::measure;
 use calc::answer::{Answer, GroupAnswer};
 use calc::models::method::MethodLine;
+use calc::models::provisos::Proviso;
 use calc::models::reach::Judged;
 use calc::question::Question;
 use calc::question::settings::{Group, Settings};
 use calc::reference::Reference;
 use calc::terms::method::Method;
+use calc::terms::place::Hemisphere;
 use calc::terms::quantity::Units;
 use calc::timing::YearsInTen;
 
@@ -76,9 +78,38 @@ impl Say<'_> {
         measure::reach(m).text(self.units())
     }
 
-    /// Size of the largest stem in both units.
+    /// Size of the stem that the answer speaks of, in both units.
     pub fn size(&self) -> String {
-        measure::size(self.question.tree.largest().dbh.mm()).text(self.units())
+        measure::size(self.question.tree.heading().dbh.mm()).text(self.units())
+    }
+
+    /// Whether the tree stands south of the equator.
+    pub fn south(&self) -> bool {
+        self.question.place.hemisphere() == Hemisphere::South
+    }
+
+    /// What the work must keep to, as steps.
+    pub fn provisos(&self) -> Vec<&'static str> {
+        let list = self.answer.provisos.iter();
+        list.map(|it| method::proviso(*it, self.south())).collect()
+    }
+
+    /// Who may do the method at the head.
+    pub fn who_does_it(&self) -> &'static str {
+        let answer = self.answer;
+        let head = answer.headline_method;
+        if answer.provisos.contains(&Proviso::TrainedToFell) {
+            return if head.needs_herbicide() {
+                "someone trained to fell, with a licensed applicator"
+            } else {
+                "someone trained to fell"
+            };
+        }
+        method::who(
+            head,
+            answer.headline_by_professional,
+            self.question.tree.herbicide,
+        )
     }
 
     /// How a method stands for the largest stem.

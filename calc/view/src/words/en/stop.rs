@@ -142,7 +142,12 @@ impl Say<'_> {
                 self.length(height.hazard_m)
             )
         };
-        cat!(self.size(), " across. ", tall, ".")
+        cat!(
+            measure::size(self.question.tree.largest().dbh.mm()).text(self.units()),
+            " across. ",
+            tall,
+            "."
+        )
     }
 
     /// The target, its reach and what of both calls for a professional.

@@ -1,15 +1,16 @@
 //! The first sentence: one fixed frame a verdict, the single input that decides, with its number, and what stands beside it.
 
 use super::say::Say;
-use super::{method, outlook, phrase, reach, region, season};
+use super::{method, missing, outlook, phrase, reach, region, season};
 use crate::measure;
 use calc::answer::{Also, AlsoKind, Outcome};
 use calc::models::native::Native;
+use calc::models::provisos::Proviso;
 use calc::models::reach::{Outcome as Reached, Why};
 use calc::reference::Reference;
 use calc::terms::method::{Level, Method};
 use calc::terms::region::country;
-use calc::terms::tree::{Condition, Goal};
+use calc::terms::tree::Goal;
 use calc::timing::Verdict;
 use calc::timing::closed_months::Topic;
 use chrono::NaiveDate;
@@ -48,10 +49,18 @@ pub fn status(
         group: None,
     };
     let whole = say.first(kind).unwrap_or_else(|| say.verdict());
-    if whole.chars().count() <= 140 {
-        return whole;
-    }
-    cat!(say.frame(), " The reason stands in the answer.")
+    let frame = say.frame();
+    let told = [
+        whole,
+        cat!(&frame, " The reason stands in the answer."),
+        frame,
+        cat!(
+            tag(answer.outcome),
+            ". What to do, when and why stands in the answer."
+        ),
+    ];
+    let fits = |text: &String| text.chars().count() <= 140;
+    told.into_iter().find(fits).unwrap_or_default()
 }
 
 impl Say<'_> {
@@ -95,8 +104,12 @@ impl Say<'_> {
                     .next_line
                     .iter()
                     .chain(&answer.also)
+                    .filter(|also| also.kind != AlsoKind::KillsMore)
                     .map(|also| self.beside(also)),
             );
+            if !stops {
+                list.extend(self.other_stems());
+            }
         }
         let close = answer.reach.outcome == Reached::ClearPeopleOut;
         if !stops && close {
@@ -114,6 +127,9 @@ impl Say<'_> {
         let weak = matches!(answer.reach.why, Why::WeakTree | Why::LineNoDistance);
         if answer.height.measure_first && !weak {
             list.push(self.measure_first());
+        }
+        if answer.height.too_low {
+            list.push("So low a height does not fit this trunk, confirmed or not: the taller one rules. Measure it again, or check the diameter.".into());
         }
         if answer.height.ask_again {
             list.push("The height looks odd for this size: feet or metres? Confirm it. Until then the taller rules.".into());
@@ -168,9 +184,31 @@ impl Say<'_> {
         if let Some(season) = third
             && season.share.likely.is_some_and(|likely| likely < 50.0)
         {
-            list.push(outlook::outlook_poor(&outlook::share(&season.share)));
+            let poor = outlook::outlook_poor(&outlook::share(&season.share));
+            list.push(match self.kills_more() {
+                Some(more) => cat!(poor, " ", more),
+                None => poor,
+            });
         }
         list
+    }
+
+    /// The method that kills more than the ring, as a sentence.
+    fn kills_more(&self) -> Option<String> {
+        let answer = self.answer;
+        let beside = answer.next_line.iter().chain(&answer.also);
+        let also = beside.filter(|it| it.kind == AlsoKind::KillsMore).last()?;
+        let by = method::by(
+            also.method,
+            also.by_professional,
+            self.question.tree.herbicide,
+        );
+        Some(cat!(
+            "More would die by another method: ",
+            method::act(also.method),
+            by,
+            "."
+        ))
     }
 
     /// A line beside the headline.
@@ -199,11 +237,32 @@ impl Say<'_> {
         match also.kind {
             AlsoKind::Otherwise => cat!("Otherwise: ", what, "."),
             AlsoKind::WithoutHerbicide if also.method == Method::LeaveIt => {
-                "Without herbicide no method stands.".into()
+                "Without herbicide: leave it as it is.".into()
             }
-            AlsoKind::WithoutHerbicide => cat!("Without herbicide: ", and_level, "."),
+            AlsoKind::OrProfessional => missing::OR_PROFESSIONAL.into(),
+            AlsoKind::Today if also.method == Method::LeaveIt => {
+                "Until then leave it as it is.".into()
+            }
+            AlsoKind::Today if also.take_away_or_peel => cat!(
+                "Today: ",
+                and_level,
+                ". ",
+                method::proviso(Proviso::TakeAwayOrPeel, self.south())
+            ),
+            AlsoKind::Today => cat!("Today: ", and_level, "."),
+            AlsoKind::KillsMore => self.kills_more().unwrap_or_default(),
+            AlsoKind::WithoutHerbicide => match also.day {
+                Some(day) => cat!(
+                    "Without herbicide: ",
+                    and_level,
+                    ", from ",
+                    measure::day_year(day),
+                    " on."
+                ),
+                None => cat!("Without herbicide: ", and_level, "."),
+            },
             AlsoKind::RingLater => match also.day {
-                Some(day) => cat!("A ring could follow on ", measure::day_year(day), "."),
+                Some(day) => cat!("A ring could follow from ", measure::day_year(day), " on."),
                 None => "A ring could follow later.".into(),
             },
             AlsoKind::RingPossible => {
@@ -220,7 +279,7 @@ impl Say<'_> {
                 )
             }
             AlsoKind::NextMethod if also.method == Method::LeaveIt => {
-                "No other method stands.".into()
+                "If it is not ringed, leave it as it is.".into()
             }
             AlsoKind::NextMethod => cat!("The next method: ", and_level, "."),
             AlsoKind::NoRingHere => {
@@ -239,11 +298,15 @@ impl Say<'_> {
         let answer = self.answer;
         cat!(
             method::act(answer.headline_method),
-            method::by(
-                answer.headline_method,
-                answer.headline_by_professional,
-                self.question.tree.herbicide
-            )
+            if answer.provisos.contains(&Proviso::TrainedToFell) {
+                cat!(" (by ", self.who_does_it(), ")")
+            } else {
+                method::by(
+                    answer.headline_method,
+                    answer.headline_by_professional,
+                    self.question.tree.herbicide,
+                )
+            }
         )
     }
 
@@ -251,9 +314,18 @@ impl Say<'_> {
     pub fn frame(&self) -> String {
         let answer = self.answer;
         match answer.outcome {
-            Outcome::Do => "Ring this tree.".into(),
+            Outcome::Do if answer.asked_day.is_none() => {
+                cat!("Ring ", self.ringed(), ": ", self.stretch(), ".")
+            }
+            Outcome::Do => cat!("Ring ", self.ringed(), "."),
             Outcome::Wait if answer.headline_method == Method::BarkRing => {
-                cat!("Wait until ", self.window(), ".")
+                let ringed = self.ringed();
+                let then = if ringed == "this tree" {
+                    String::new()
+                } else {
+                    cat!(", then ring ", ringed)
+                };
+                cat!("Wait until ", self.window(), then, ".")
             }
             Outcome::Wait => cat!(
                 "Wait until ",
@@ -262,26 +334,37 @@ impl Say<'_> {
                 self.head(),
                 "."
             ),
+            Outcome::OtherMethod if answer.headline_method == Method::LeaveIt => {
+                "Leave this tree as it is.".into()
+            }
             Outcome::OtherMethod => cat!("Use another method: ", self.head(), "."),
             Outcome::Professional => "Leave this one to a professional.".into(),
             Outcome::CannotTell => "We can't tell yet.".into(),
         }
     }
 
-    /// The day to wait for, to the end of its stretch where that is known.
+    /// The day to wait for, with the end of its stretch.
     fn window(&self) -> String {
-        let timing = &self.answer.timing;
         let Some(day) = self.answer.advised_day else {
             return "the bark slips".into();
         };
-        match (timing.next_good, timing.next_good_to) {
-            (Some(from), Some(to))
-                if self.answer.headline_method == Method::BarkRing && from <= day && day < to =>
-            {
-                let to = measure::day_beside(to, Some(day));
-                cat!(measure::day_year(day), " (good to ", to, ")")
-            }
-            _ => measure::day_year(day),
+        match self.answer.advised_to.filter(|to| *to > day) {
+            Some(to) => cat!(
+                measure::day_year(day),
+                " (good to ",
+                measure::day_beside(to, Some(day)),
+                ")"
+            ),
+            None => measure::day_year(day),
+        }
+    }
+
+    /// The stretch of an answer without a day: `1 May to 30 June 2027`.
+    fn stretch(&self) -> String {
+        match (self.answer.advised_day, self.answer.advised_to) {
+            (Some(from), Some(to)) if to > from => measure::days(from, to),
+            (Some(day), _) => cat!("from ", measure::day_year(day), " on"),
+            (None, _) => "while the bark slips".into(),
         }
     }
 
@@ -320,25 +403,18 @@ impl Say<'_> {
         let (Some(day), Some(verdict)) = (answer.asked_day, answer.asked_verdict) else {
             return self.why_do();
         };
-        if let Some(closed) = self.closed(day) {
+        let head = answer.headline_method;
+        if head == Method::BarkRing
+            && let Some(closed) = self.closed(day)
+        {
             return closed;
         }
-        let slips = matches!(
-            verdict,
-            Verdict::Best | Verdict::OpeningTest | Verdict::ClosingTest | Verdict::TestFirst
-        );
-        if answer.headline_method != Method::BarkRing {
-            return cat!(
-                "on ",
-                measure::day(day),
-                " no method stands; then, ",
-                method::act(answer.headline_method)
-            );
+        match answer.waits_for {
+            Some("bark_not_slipping") | None => {
+                self.bark_on(day, verdict, answer.asked_probability)
+            }
+            Some(row) => self.rule_of(row, head),
         }
-        if slips {
-            return "in these months a dying tree breeds beetles".into();
-        }
-        self.bark_on(day, verdict, answer.asked_probability)
     }
 
     /// What closes a ring on a day, as a clause: oak wilt, or the group's own months.
@@ -367,8 +443,10 @@ impl Say<'_> {
     /// Why the ring is not at the head.
     fn why_other(&self) -> String {
         let answer = self.answer;
-        let dead = self.question.tree.condition == Condition::Dead
-            || self.question.tree.largest().live_share <= 0.0;
+        let dead = self.question.tree.nothing_left();
+        if dead && self.question.tree.stems.len() > 1 {
+            return "no living stem is left to ring".into();
+        }
         if dead {
             return "it is dead already, so there is nothing to ring".into();
         }
@@ -377,7 +455,7 @@ impl Say<'_> {
                 "it has ",
                 reach::signs(&self.question.tree.signs),
                 ", and nothing that counts stands within ",
-                self.reach(answer.reach.people_out_m)
+                self.reach(answer.reach.two_heights_m)
             );
         }
         let (Some(ring), Some(head)) = (
@@ -410,8 +488,13 @@ impl Say<'_> {
 
     /// A row of the table, with the number that made it hold.
     fn rule_said(&self, id: &'static str) -> String {
+        self.rule_of(id, Method::BarkRing)
+    }
+
+    /// The same, as it lowers a method.
+    fn rule_of(&self, id: &'static str, lowered: Method) -> String {
         let answer = self.answer;
-        let words = method::rule(id, Method::BarkRing).unwrap_or("a ring does not suit it");
+        let words = method::rule(id, lowered).unwrap_or("a ring does not suit it");
         match id {
             "bark_not_slipping" => match (answer.asked_day, answer.asked_verdict) {
                 (Some(day), Some(verdict)) => self.bark_on(day, verdict, answer.asked_probability),
@@ -430,6 +513,9 @@ impl Say<'_> {
                 Some(months) => cat!("oaks must not be wounded here from ", months),
                 None => words.into(),
             },
+            "heaven_out_of_season" if self.south() => {
+                "herbicide suits this tree from 15 January to 15 April".into()
+            }
             "group_months" => self.group_months().unwrap_or_else(|| words.into()),
             "under_1" => self.at_size("it is too small to ring"),
             "1_to_2_5" => self.at_size("it is hardly worth a ring"),

@@ -14,6 +14,18 @@ pub fn visit(kind: VisitKind, method: Method) -> &'static str {
             "Is the ring open all the way round? Bark bridging it: cut it out and scrape again."
         }
         VisitKind::Recheck => "Do leaves wilt all round? None yet is no failure. Keep people out.",
+        VisitKind::FirstLook if matches!(method, Method::Frill | Method::BasalBark) => {
+            "Do leaves wilt all round? None yet is no failure. Keep people out."
+        }
+        VisitKind::FirstLook => {
+            "Is anything coming back, from the stump or the roots? Take it off."
+        }
+        VisitKind::Look if ring => {
+            "Crown full, thin or bare? New bark across: cut it out. It does not sprout."
+        }
+        VisitKind::Look => {
+            "A look is enough: it does not sprout. Pull its seedlings while they are small."
+        }
         VisitKind::EndOfSeason if ring => {
             "Bark bridging: cut it out. Sprouts below the ring: take them off. A full crown is no failure yet."
         }
@@ -23,6 +35,9 @@ pub fn visit(kind: VisitKind, method: Method) -> &'static str {
         }
         VisitKind::Sprouts if method.needs_herbicide() => {
             "Sprouts and suckers: tell who treated it, or cut them off."
+        }
+        VisitKind::Sprouts if method == Method::PullOrDig => {
+            "Sprouts from roots that stayed in the ground: pull them."
         }
         VisitKind::Sprouts => "Sprouts from the stump, suckers from the roots: cut them again.",
         VisitKind::Yearly => {

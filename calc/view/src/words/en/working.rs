@@ -165,7 +165,7 @@ impl Say<'_> {
             });
         }
         if q.tree.none_in_reach {
-            let within = self.reach(self.answer.reach.people_out_m);
+            let within = self.reach(self.answer.reach.two_heights_m);
             list.told("none_in_reach", cat!("within ", within));
         }
         if let Some(reply) = q.tree.line_within_reach {

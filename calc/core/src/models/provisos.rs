@@ -1,0 +1,90 @@
+//! What the work must keep to, beside its steps: wood that breeds beetles goes, a path is closed, who may fell.
+
+use crate::models::condition::Case;
+use crate::models::reach::Outcome;
+use crate::terms::method::Method;
+use crate::terms::species::{Suitability, Trait, Vigor};
+use crate::terms::tree::Herbicide;
+use crate::terms::words::words;
+
+words! {
+    /// Something that a step must carry.
+    pub enum Proviso {
+        /// Fresh pine breeds beetles: it is taken away or peeled within three weeks, or the work waits for October.
+        TakeAwayOrPeel,
+        /// Fresh elm breeds the beetles of elm disease: its bark comes off, or it is chipped.
+        BarkOff,
+        /// Only someone trained to fell cuts it down.
+        TrainedToFell,
+        /// The path is closed and watched for the hour.
+        PathClosed,
+        /// Killed standing near something, it is cut down dead, 30 days later, by someone trained.
+        CutDownDead,
+        /// A dead ash is brittle: it is felled, or people are kept out.
+        DeadAshBrittle,
+        /// Its sprouts are cut three times a season.
+        SproutsThreeTimes,
+    }
+}
+
+/// The work that is advised.
+pub struct Work<'a> {
+    /// The stem on the advised day.
+    pub case: &'a Case<'a>,
+    /// The method at the head.
+    pub method: Method,
+    /// Whether only a professional may do it.
+    pub by_professional: bool,
+}
+
+/// What holds for the work, the most pressing first. A professional knows who may fell.
+#[must_use]
+pub fn of(work: &Work<'_>) -> Vec<Proviso> {
+    let case = work.case;
+    let has = |mark: Trait| case.tree.species.has(mark);
+    let cuts_down = cuts_down(work.method);
+    let inside = case.outcome == Outcome::Inside;
+    let sprouts = case.tree.species.suitability == Suitability::NotAlone
+        && case.tree.species.basal != Vigor::None;
+    let ours = !work.by_professional;
+    let rules = [
+        (Proviso::TrainedToFell, ours && inside && cuts_down),
+        (Proviso::PathClosed, ours && case.reach.trail && inside),
+        (
+            Proviso::CutDownDead,
+            inside && matches!(work.method, Method::Frill | Method::BasalBark),
+        ),
+        (Proviso::TakeAwayOrPeel, breeds_beetles(case, work.method)),
+        (Proviso::BarkOff, has(Trait::AmericanElm) && cuts_down),
+        (
+            Proviso::DeadAshBrittle,
+            has(Trait::Ash) && work.method != Method::PullOrDig,
+        ),
+        (
+            Proviso::SproutsThreeTimes,
+            sprouts
+                && case.herbicide == Herbicide::No
+                && matches!(work.method, Method::Fell | Method::BarkRing),
+        ),
+    ];
+    rules
+        .into_iter()
+        .filter_map(|(proviso, holds)| holds.then_some(proviso))
+        .collect()
+}
+
+/// Whether a method leaves fresh wood of a pine on the ground while its beetles fly and living pines stand near.
+#[must_use]
+pub fn breeds_beetles(case: &Case<'_>, method: Method) -> bool {
+    case.tree.species.has(Trait::Pine)
+        && case.tree.same_genus_near == Some(true)
+        && case.beetle_months()
+        && (cuts_down(method) || method == Method::PullOrDig)
+}
+
+fn cuts_down(method: Method) -> bool {
+    matches!(
+        method,
+        Method::Fell | Method::CutStump | Method::RepeatCutting
+    )
+}
