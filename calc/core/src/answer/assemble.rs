@@ -140,16 +140,17 @@ pub fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Decision) 
             })
             .flatten(),
         habitat: (!stops).then(|| {
-            let region = question.region.as_deref();
             habitat::judge(
                 &reference.constants.habitat,
                 reference.cavity_users,
                 reference.snag_guides,
                 reference.constants.method.cavities_in,
-                question.tree.species,
-                stem.dbh.mm(),
-                height.shown_m,
-                region,
+                &habitat::Snag {
+                    species: question.tree.species,
+                    dbh_mm: stem.dbh.mm(),
+                    height_m: height.shown_m,
+                    region: question.region.as_deref(),
+                },
             )
         }),
         assumed: sources::assumed(

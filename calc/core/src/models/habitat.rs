@@ -115,20 +115,30 @@ impl HabitatConstants {
     }
 }
 
-/// What a snag of this size and height leaves.
+/// A tree that is to stand dead, and where it stands.
+pub struct Snag<'a> {
+    /// Its species.
+    pub species: &'a Species,
+    /// Its diameter at breast height, mm.
+    pub dbh_mm: f64,
+    /// Its likely height, metres; none where nobody knows.
+    pub height_m: Option<f64>,
+    /// Code of its country or state.
+    pub region: Option<&'a str>,
+}
+
+/// What a snag of this size and height leaves. Under `cavities_in` inches it is feeding wood alone.
 #[must_use]
 pub fn judge(
     constants: &HabitatConstants,
     cavity_users: &'static [CavityUser],
     snag_guides: &'static [SnagGuide],
     cavities_in: f64,
-    species: &Species,
-    dbh_mm: f64,
-    height_m: Option<f64>,
-    region: Option<&str>,
+    snag: &Snag<'_>,
 ) -> Habitat {
-    let inches = inches(dbh_mm);
-    let feet = height_m.map(|m| m / M_PER_FT);
+    let inches = inches(snag.dbh_mm);
+    let feet = snag.height_m.map(|m| m / M_PER_FT);
+    let region = snag.region;
     let country = region.map(|code| code.split('-').next().unwrap_or(code));
     let here = |regions: &[&str]| {
         region.is_some_and(|code| regions.contains(&code))
@@ -155,7 +165,7 @@ pub fn judge(
         guides.filter(move |guide| here(guide.regions) == own)
     };
     let guides_here = of(true).count();
-    let durability = capped(species.durability, inches);
+    let durability = capped(snag.species.durability, inches);
     let half = constants.half_life(durability);
     Habitat {
         feeding_wood_only: inches < cavities_in,
