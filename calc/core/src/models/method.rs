@@ -240,9 +240,9 @@ pub fn near_limit(
         })
         .filter(|limit| libm::fabs(inches - limit) <= limit * case.constants.near_limit)
         .collect();
-    sort(&mut limits, |a, b| {
-        libm::fabs(a - inches) < libm::fabs(b - inches)
-    });
+    // The nearest first; of two that are as near, the smaller.
+    let nearest = |limit: &f64| (libm::fabs(limit - inches), *limit);
+    sort(&mut limits, |a, b| nearest(a) < nearest(b));
     limits.dedup();
     limits.into_iter().find_map(|limit| {
         let step = if inches < limit { 1.001 } else { 0.999 };
