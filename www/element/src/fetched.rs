@@ -69,6 +69,7 @@ pub(crate) fn when_regional_is_wanted(call: Function) {
 pub(crate) fn take_regional(bytes: &[u8]) -> bool {
     let taken = calc_data::take_regional(bytes);
     if taken {
+        calculator::each(Calculator::follow_names);
         calculator::each(Calculator::refresh);
     }
     taken

@@ -89,6 +89,11 @@ impl Calculator {
         self.follow(&self.sheet(), &[]);
     }
 
+    /// The same, with the list of species: the names of more trees are here.
+    pub(crate) fn follow_names(&self) {
+        self.follow(&self.sheet(), &[Part::Species]);
+    }
+
     pub(super) fn draw_part(&self, view: &View<'_>, part: Part) {
         if let Some(element) = dom::by_id(&self.root, part.id()) {
             let mut out = DomOut::new(&self.document);
