@@ -281,7 +281,7 @@ conditions! {
     SuckersBase = "suckers_base" => |c| c.suckers(),
     /// Suckers: cutting alone, while anything else stands.
     SuckersCut = "suckers_cut" => |c| c.suckers() && c.tree.species.group != Group::Monocot
-        && !(c.last_resort && !c.has(Trait::TreeOfHeaven)),
+        && (!c.last_resort || c.has(Trait::TreeOfHeaven)),
     /// Sprouts from the crown: felling, while anything else stands.
     CrownFell = "crown_fell" => |c| c.crown_sprouts() && !c.last_resort,
     /// A stem of the clump is spared.

@@ -169,7 +169,10 @@ pub fn matters(reference: &'static Reference, typed: &Typed) -> FieldSet {
         (Field::Timed, ringed),
         (
             Field::CannotWait,
-            word(&typed.date) != "year" && bark && !thin && is(day_decides),
+            // Herbicide has months of its own in tree-of-heaven, however thin it is.
+            word(&typed.date) != "year"
+                && bark
+                && (!thin && is(day_decides) || only(|species| species.has(Trait::TreeOfHeaven))),
         ),
         (Field::LeafedOut, dated),
         (Field::Spring, dated && warmed),
@@ -200,8 +203,7 @@ fn ring_guided(species: &Species) -> bool {
 
 /// Whether another day can have another method at the head.
 fn day_decides(species: &Species) -> bool {
-    let never = species.suitability == Suitability::NotAlone && species.has(Trait::SawRingTried);
-    !never && !species.has(Trait::AmericanElm)
+    !species.has(Trait::AmericanElm)
 }
 
 /// The thickest stem as far as it can be read, inches.

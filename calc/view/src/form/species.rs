@@ -109,9 +109,8 @@ fn others(view: &View<'_>) -> Vec<&'static OtherTree> {
     };
     let mut found: Vec<&'static OtherTree> = Vec::new();
     for other in regional.others {
-        let matches = wanted.len() > 2
-            && found.len() < MOST_OTHERS
-            && other.names.iter().any(|name| fits(name));
+        let matches =
+            wanted.len() > 2 && found.len() < MOST_OTHERS && other.names.iter().any(&fits);
         if matches || other.asked_as() == picked {
             found.push(other);
         }

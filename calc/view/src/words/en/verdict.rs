@@ -196,8 +196,8 @@ impl Say<'_> {
     /// The method that kills more than the ring, as a sentence.
     fn kills_more(&self) -> Option<String> {
         let answer = self.answer;
-        let beside = answer.next_line.iter().chain(&answer.also);
-        let also = beside.filter(|it| it.kind == AlsoKind::KillsMore).last()?;
+        let mut beside = answer.next_line.iter().chain(&answer.also);
+        let also = beside.rfind(|it| it.kind == AlsoKind::KillsMore)?;
         let by = method::by(
             also.method,
             also.by_professional,
