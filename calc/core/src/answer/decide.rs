@@ -176,10 +176,16 @@ fn by_the_models(facts: &Facts<'_>) -> Decision {
     }
     let ring = ring_with(facts, start, first_best, question.tree.herbicide);
     let later = ring_later(facts, stem, start, first_best, ring);
-    match question.day {
+    let decision = match question.day {
         Day::On(_) => on_a_day(facts, asked, ring, later),
         Day::Year { .. } => in_a_year(facts, start, ring, later),
+    };
+    // Pulled or left alone today whatever stands near: another method on a later day does ask what stands near.
+    let pulled = matches!(decision.headline, Method::PullOrDig | Method::LeaveIt);
+    if facts.reach.outcome == reach::Outcome::NotChecked && !pulled {
+        return cannot_tell(facts, asked, open::of_reach(facts));
     }
+    decision
 }
 
 /// Something decisive is not known. Where that is a line or the reach, nobody is told to do anything, and what stands

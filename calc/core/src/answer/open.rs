@@ -207,7 +207,7 @@ fn heads_if(facts: &Facts<'_>, met: TakenAsMet, day: NaiveDate, at_least: Level)
 
 /// What would settle the reach: no line, nothing near, or for an unknown species beside a known target a low enough
 /// tree.
-fn of_reach(facts: &Facts<'_>) -> Vec<Conditional> {
+pub fn of_reach(facts: &Facts<'_>) -> Vec<Conditional> {
     let within_m = facts.reach.two_heights_m;
     let line = Conditional::NoLine { within_m };
     let mut open = Vec::new();
