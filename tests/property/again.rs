@@ -1,13 +1,12 @@
 //! What an answer says of another day, distance or size holds when that is asked.
 
-use crate::make::{Maker, local, plain};
+use crate::make::{Maker, local, on_day, plain};
 use crate::support::reference;
 use calc::answer::{Changed, Outcome, answer};
 use calc::question::{Day, Question};
 use calc::terms::method::Method;
 use calc::terms::quantity::{Dbh, TargetDistance, TotalHeight};
-use calc::terms::tree::{DrySpell, Herbicide, TargetKind};
-use calc::timing::doy::season_year;
+use calc::terms::tree::{Herbicide, TargetKind};
 
 #[test]
 fn the_day_that_a_wait_names_answers_with_do_or_with_its_method_on_that_day() {
@@ -25,13 +24,7 @@ fn the_day_that_a_wait_names_answers_with_do_or_with_its_method_on_that_day() {
             day > start && (day - start).num_days() <= 366,
             "{day}: {typed}"
         );
-        let mut then = question.clone();
-        then.day = Day::On(day);
-        // How long it has been dry is asked anew with the day.
-        let season = |day| season_year(day, question.place.hemisphere());
-        if season(day) != season(start) {
-            then.dry_spell = DrySpell::None;
-        }
+        let then = on_day(&question, day);
         let again = plain(&then);
         assert_eq!(again.advised_day, Some(day), "{typed}");
         assert_eq!(

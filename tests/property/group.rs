@@ -1,10 +1,10 @@
 //! A group's own settings never make an answer milder: whatever the question and whatever was accepted.
 
-use crate::make::{Maker, local, plain};
+use crate::make::{Maker, local, on_day, plain};
 use crate::support::{reference, settings_of};
 use calc::answer::{Answer, Changed, Outcome, answer};
 use calc::models::reach;
-use calc::question::{Day, Question};
+use calc::question::Question;
 use calc::terms::method::{Level, Method};
 use chrono::{Datelike, NaiveDate};
 use rand::Rng;
@@ -188,10 +188,7 @@ fn not_milder(typed: &Value, question: &Question, settings: &Value) -> (String, 
     if let (Outcome::Wait, Method::BarkRing, Some(day)) =
         (after.outcome, after.headline_method, after.advised_day)
     {
-        let mut then = question.clone();
-        then.day = Day::On(day);
-        // A dry spell of this summer does not shorten the season that is waited for.
-        then.dry_spell = calc::terms::tree::DrySpell::None;
+        let then = on_day(question, day);
         assert_eq!(plain(&then).outcome, Outcome::Do, "{day}: {told}");
     }
     let speaks = |answer: &Answer, id: &str| answer.cautions.iter().any(|it| it.id == id);

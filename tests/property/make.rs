@@ -3,8 +3,11 @@
 use crate::support::{reference, try_read};
 use calc::answer::{Answer, without_changes};
 use calc::models::season::Local;
-use calc::question::Question;
+use calc::question::{Day, Question};
+use calc::terms::tree::DrySpell;
+use calc::timing::doy::season_year;
 use calc::timing::places::climate::Places;
+use chrono::NaiveDate;
 use rand::rngs::StdRng;
 use rand::seq::IndexedRandom;
 use rand::{Rng, SeedableRng};
@@ -47,6 +50,17 @@ const SIGNS: [&str; 8] = [
     "dead_top",
     "vines",
 ];
+
+/// A question asked for another day. How long it has been dry is asked anew with another season.
+pub fn on_day(question: &Question, day: NaiveDate) -> Question {
+    let mut then = question.clone();
+    then.day = Day::On(day);
+    let season = |day| season_year(day, question.place.hemisphere());
+    if season(day) != season(question.day.start()) {
+        then.dry_spell = DrySpell::None;
+    }
+    then
+}
 
 /// A maker of questions.
 pub struct Maker(pub StdRng);

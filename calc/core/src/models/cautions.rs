@@ -3,7 +3,7 @@
 
 use crate::models::native::Native;
 use crate::models::trigger::{Case, Input, Trigger};
-use crate::terms::cite::Cite;
+use crate::terms::cite::{Cite, Grade};
 use crate::terms::constants::constants;
 use crate::terms::method::{Level, Method};
 use crate::terms::region::{country, lies_in_any};
@@ -147,7 +147,7 @@ fn line(
         folded: false,
         who: caution.who,
         law: "",
-        because: caution.cites.to_vec(),
+        because: read_somewhere(caution.cites),
     };
     if caution.trigger == Trigger::Lw11 {
         line.merged = !matches!(case.native, Native::Here | Native::InParts | Native::Ask);
@@ -177,6 +177,19 @@ fn line(
         }
     }
     line
+}
+
+/// What was read of a caution; where everything is remembered it is a fact of the trade.
+fn read_somewhere(cites: &[Cite]) -> Vec<Cite> {
+    let remembered = |cite: &&Cite| cite.grade == Grade::Memory;
+    if cites.iter().all(|cite| remembered(&cite)) {
+        return vec![Cite::practice("usual caution")];
+    }
+    cites
+        .iter()
+        .filter(|cite| !remembered(cite))
+        .copied()
+        .collect()
 }
 
 /// Adds those that are not there yet, in the order of the page.
