@@ -136,7 +136,7 @@ fn what_is_missing_leads_to_its_field_also_where_that_is_folded() {
                 "const root = document.getElementById('calculator').shadowRoot;
                  const folded = !root.querySelector('details.more').open;
                  root.querySelector('.p-open [data-act=change]').click();
-                 return [folded, root.querySelector('details.more').open, Boolean(root.activeElement?.closest('#f-targets'))];",
+                 return [folded, root.querySelector('details.more').open, Boolean(root.activeElement?.closest('#f-line-within-reach'))];",
             )
             .await?;
         assert_eq!(went, json!([true, true, true]));
