@@ -23,7 +23,7 @@ fn build() -> PathBuf {
             "run",
             "--quiet",
             "--package",
-            "site",
+            "slipbark",
             "--",
             "build",
             "--quiet",

@@ -31,10 +31,10 @@ fn run(command: &mut Command) {
 fn program() -> &'static Path {
     static PROGRAM: OnceLock<PathBuf> = OnceLock::new();
     PROGRAM.get_or_init(|| {
-        run(Command::new(env!("CARGO")).args(["build", "--quiet", "--package", "site"]));
+        run(Command::new(env!("CARGO")).args(["build", "--quiet", "--package", "slipbark"]));
         scratch()
             .with_file_name("debug")
-            .join(format!("site{}", std::env::consts::EXE_SUFFIX))
+            .join(format!("slipbark{}", std::env::consts::EXE_SUFFIX))
     })
 }
 

@@ -27,7 +27,7 @@ fn program() -> &'static Path {
     PROGRAM.get_or_init(|| {
         let status = Command::new(env!("CARGO"))
             .current_dir(root())
-            .args(["build", "--quiet", "--package", "site"])
+            .args(["build", "--quiet", "--package", "slipbark"])
             .status()
             .expect("cargo can be started");
         assert!(status.success(), "the program did not build");
@@ -35,7 +35,7 @@ fn program() -> &'static Path {
             .map_or_else(|| root().join("target"), |folder| root().join(folder));
         target
             .join("debug")
-            .join(format!("site{}", std::env::consts::EXE_SUFFIX))
+            .join(format!("slipbark{}", std::env::consts::EXE_SUFFIX))
     })
 }
 

@@ -117,21 +117,21 @@ fn only_the_element_names_the_binding_and_the_tests_of_it() {
     };
     assert!(names("www-element", "wasm-bindgen"));
     assert!(
-        names("site", "wasm-bindgen-cli-support"),
+        names("slipbark", "wasm-bindgen-cli-support"),
         "the site uses the binding's library"
     );
 }
 
 #[test]
 fn the_arrows_run_from_calc_to_www_and_never_back() {
-    let ours = ["calc", "calc-data", "calc-view", "www-element", "site"];
+    let ours = ["calc", "calc-data", "calc-view", "www-element", "slipbark"];
     let may = |package: &str| -> &[&str] {
         match package {
             "calc" => &[],
             "calc-data" | "calc-view" => &["calc", "calc-data"],
             "www-element" => &["calc", "calc-data", "calc-view"],
-            "site" => &["calc", "calc-data", "calc-view", "www-element"],
-            _ => &["calc", "calc-data", "calc-view", "www-element", "site"],
+            "slipbark" => &["calc", "calc-data", "calc-view", "www-element"],
+            _ => &["calc", "calc-data", "calc-view", "www-element", "slipbark"],
         }
     };
     for (package, dependency, kind) in named() {

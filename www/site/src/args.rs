@@ -225,7 +225,7 @@ pub(crate) fn read(arguments: impl Iterator<Item = String>) -> Result<Command, S
             return Err("`year` needs a place: add --place \"42.36,-71.06,15 m\" or --place \"Madison, WI\".".into());
         };
         let year = match value("year") {
-            None => crate::json_question::this_year(),
+            None => crate::command::question::this_year(),
             Some(text) => text
                 .parse()
                 .ok()

@@ -1,7 +1,7 @@
 //! Markdown to HTML, for the changes page and articles. The files are our own;
 //! raw HTML in them is shown as text all the same, so that none slips in.
 
-use crate::template::escape;
+use crate::build::template::escape;
 use pulldown_cmark::{Event, Options, Parser, html};
 
 /// Renders one Markdown text.

@@ -1,6 +1,7 @@
 //! `answer`: one question from a file or standard input, answered in print.
 
-use crate::{args, json_question, places, project, settings};
+use crate::command::{question as json_question, settings};
+use crate::{args, places, project};
 use anyhow::{Context, Result};
 use calc::models::season::Local;
 use calc::question::Problem;

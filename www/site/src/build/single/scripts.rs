@@ -1,6 +1,6 @@
 //! The scripts of the site as one module, that imports nothing.
 
-use crate::assets::script;
+use crate::build::assets::script;
 use anyhow::{Result, bail};
 use std::path::Path;
 

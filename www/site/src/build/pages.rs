@@ -1,8 +1,8 @@
 //! Renders the static pages from their files in `www/pages`.
 
-use crate::assets::{Assets, File};
-use crate::template::{Template, escape, fill};
-use crate::{markdown, sources, static_answers, version};
+use crate::build::assets::{Assets, File};
+use crate::build::template::{Template, escape, fill};
+use crate::build::{markdown, sources, static_answers, version};
 use anyhow::{Context, Result};
 use calc_view::kind::Kind;
 use std::collections::BTreeMap;

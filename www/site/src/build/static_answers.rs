@@ -1,7 +1,7 @@
 //! What a page without script shows: a worked example and a table of all
 //! species, made by the same core and the same view as the live answer.
 
-use crate::template::escape;
+use crate::build::template::escape;
 use anyhow::{Result, bail};
 use calc::answer::Answer;
 use calc::models::season::Local;
@@ -12,7 +12,7 @@ use calc_view::out::Html;
 use calc_view::{answer, draw, measure, words};
 
 /// The example: an invented maple in an invented hedgerow, on a day of its own.
-const EXAMPLE: &str = include_str!("../../../content/examples/front_page.json");
+const EXAMPLE: &str = include_str!("../../../../content/examples/front_page.json");
 /// The day from which the table speaks: no clock, so that a build is the same
 /// on every day.
 const NEW_YEAR: &str = "2027-01-01";

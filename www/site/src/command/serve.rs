@@ -1,7 +1,9 @@
 //! Builds the site and hands it out on this machine.
 
-use crate::http::Files;
-use crate::{args, build, project};
+use crate::build::{self, folder};
+use crate::command::speaker;
+use crate::server::Files;
+use crate::{args, project};
 use anyhow::{Context, Result, bail};
 use std::io::{ErrorKind, Write as _};
 use std::net::{Ipv4Addr, TcpListener};
@@ -15,15 +17,15 @@ use std::time::{Duration, Instant};
 /// to do.
 pub(crate) fn run(options: &args::Serve) -> Result<()> {
     let started = Instant::now();
-    let say = build::speaker(options.quiet);
+    let say = speaker(options.quiet);
     // Before the build, so that a taken port is told at once.
     let listener = listen(options.port)?;
     let files = match &options.dir {
-        Some(folder) => build::read_folder(folder)?,
+        Some(folder) => folder::read(folder)?,
         None => {
             let root = project::root()?;
             let files = build::site(&root, &options.base, true, options.quiet, &say)?;
-            build::write(&project::target(&root).join("site"), &files)?;
+            folder::write(&project::target(&root).join("site"), &files)?;
             files
         }
     };

@@ -1,6 +1,6 @@
 //! The table of sources, made from `content/evidence/sources.csv`.
 
-use crate::template::escape;
+use crate::build::template::escape;
 use anyhow::Result;
 use calc_data::table::{Problem, Table};
 use serde::Deserialize;

@@ -5,8 +5,8 @@
 
 mod scripts;
 
-use crate::assets::{File, script};
-use crate::template::{Template, escape};
+use crate::build::assets::{File, script};
+use crate::build::template::{Template, escape};
 use anyhow::{Context, Result, bail};
 use base64::Engine as _;
 use base64::engine::general_purpose::STANDARD;
@@ -92,7 +92,7 @@ pub(crate) fn render(root: &Path, parts: &Parts<'_>) -> Result<File> {
         ("parts", sizes.join(" ")),
         ("packed", STANDARD.encode(packed)),
         ("version", env!("CARGO_PKG_VERSION").to_owned()),
-        ("build", crate::pages::BUILD_MARK.to_owned()),
+        ("build", crate::build::pages::BUILD_MARK.to_owned()),
     ]);
     Ok(File::named(NAME, page.body(&values)?))
 }

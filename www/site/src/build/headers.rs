@@ -1,9 +1,9 @@
 //! The headers a server sends with each file: one rule, from which the built-in
 //! server answers and the ready files for other servers are written.
 
-use crate::assets::File;
-use crate::pages::{FRAME_POLICY, POLICY, frames, policy};
-use crate::{single, version};
+use crate::build::assets::File;
+use crate::build::pages::{FRAME_POLICY, POLICY, frames, policy};
+use crate::build::{single, version};
 use std::fmt::Write as _;
 
 /// For files whose names change with their content: a year, the longest that

@@ -1,8 +1,8 @@
 //! The self-host kit: one zip with the built site, its checksums, the licences,
 //! and ready files that tell common servers which headers to send.
 
-use crate::assets::{File, hex};
-use crate::{headers, single};
+use crate::build::assets::{File, hex};
+use crate::build::{headers, single};
 use anyhow::{Context, Result};
 use sha2::{Digest as _, Sha256};
 use std::fmt::Write as _;

@@ -1,9 +1,9 @@
 //! Just enough of HTTP/1.1 to hand out files that are in memory: GET and HEAD,
 //! compression, validators, connections that stay open.
 
-use crate::assets::File;
-use crate::headers;
-use crate::pages::policy;
+use crate::build::assets::File;
+use crate::build::headers;
+use crate::build::pages::policy;
 use flate2::{Compression, write::GzEncoder};
 use std::collections::BTreeMap;
 use std::io::{BufRead, BufReader, Read as _, Write};
@@ -152,7 +152,7 @@ fn entry(file: &File) -> Entry {
         path: file.path.clone(),
         states_policy: std::str::from_utf8(&file.bytes)
             .is_ok_and(|text| text.contains(policy(&file.path))),
-        tag: crate::assets::digest([("", file.bytes.as_slice())])[..16].to_owned(),
+        tag: crate::build::assets::digest([("", file.bytes.as_slice())])[..16].to_owned(),
         bytes: file.bytes.clone(),
     }
 }

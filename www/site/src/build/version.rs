@@ -1,8 +1,8 @@
 //! The addresses that other people's pages name: `v1/`, which follows the newest version, and a folder of the
 //! full version, whose files never change, so that a page can hold them to their digests.
 
-use crate::assets::{Assets, File, script};
-use crate::schema;
+use crate::build::assets::{Assets, File, script};
+use crate::build::schema;
 use anyhow::Result;
 use base64::Engine as _;
 use sha2::{Digest as _, Sha384};

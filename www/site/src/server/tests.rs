@@ -1,7 +1,7 @@
 //! What is sent for what is asked, head by head.
 
 use super::*;
-use crate::pages::POLICY;
+use crate::build::pages::POLICY;
 
 fn files(base: &str) -> Files {
     let page = "<p>tree</p>".repeat(100);

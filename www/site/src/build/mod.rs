@@ -1,0 +1,167 @@
+//! Makes the whole site in memory: the order of its parts, a file each.
+
+pub(crate) mod assets;
+pub(crate) mod folder;
+pub(crate) mod headers;
+mod kit;
+mod markdown;
+pub(crate) mod pages;
+mod schema;
+mod single;
+mod sources;
+mod static_answers;
+mod template;
+pub(crate) mod version;
+mod wasm;
+
+use crate::{places, project};
+use anyhow::{Context, Result};
+use assets::{Assets, File, digest, script};
+use std::path::Path;
+
+/// Makes every file of the site that will live under `base`; without `offline`
+/// its worker is the one that removes what an earlier site kept.
+///
+/// # Errors
+/// Code, content or pages that are broken: with file and line.
+pub(crate) fn site(
+    root: &Path,
+    base: &str,
+    offline: bool,
+    quiet: bool,
+    say: &dyn Fn(&str),
+) -> Result<Vec<File>> {
+    let module = wasm::module(root, &project::target(root), quiet, say)?;
+    say("Rendering the pages ...");
+    let scripts = root.join("www/pages/js");
+    let mut assets = Assets::default();
+    assets.add("site.css", stylesheet(root)?);
+    assets.add("icon.svg", read(&root.join("www/pages/icon.svg"))?);
+    let climate = places::pack_climate(root)?;
+    let parts = single::Parts {
+        engine: &module.js,
+        wasm: &module.wasm,
+        climate: &climate,
+        regional: calc_data::REGIONAL,
+    };
+    let mut single = single::render(root, &parts)?;
+    assets.add("engine.wasm", module.wasm);
+    assets.add("climate.bin", climate);
+    assets.add("regional.bin", calc_data::REGIONAL.to_vec());
+    for country in places::COUNTRIES {
+        assets.add(
+            &format!("towns-{country}.bin"),
+            places::pack_towns(root, country)?,
+        );
+    }
+    assets.add("engine.js", module.js);
+    assets.add("config.js", script(&scripts.join("config.js"), &[])?);
+    // What the element's script names: each as a literal of its own in it.
+    let mut named = vec![
+        "engine.js".to_owned(),
+        "engine.wasm".to_owned(),
+        "climate.bin".to_owned(),
+        "regional.bin".to_owned(),
+        "config.js".to_owned(),
+    ];
+    named.extend(places::COUNTRIES.map(|country| format!("towns-{country}.bin")));
+    let element = naming(&scripts, "element.js", &assets, &named)?;
+    assets.add("element.js", element);
+    let build = naming(&scripts, "build.js", &assets, &["element.js".to_owned()])?;
+    assets.add("build.js", build);
+    assets.add("page.js", script(&scripts.join("page.js"), &[])?);
+    for name in ["frame.js", "stepdown.js"] {
+        assets.add(name, script(&scripts.join(name), &[])?);
+    }
+
+    let full = version::full(&scripts, &assets, &named)?;
+    let mut files = pages::render(root, base, &assets, &full)?;
+    files.extend(version::newest(&scripts, &assets)?);
+    files.push(version::list(&full)?);
+    let manifest = std::fs::read_to_string(root.join("www/pages/manifest.json"))
+        .context("www/pages/manifest.json could not be read")?;
+    let values = std::collections::BTreeMap::from([
+        ("base", base.to_owned()),
+        ("icon", format!("{base}{}", assets.path("icon.svg")?)),
+    ]);
+    let manifest = template::fill("www/pages/manifest.json", &manifest, &values)?;
+    files.push(File::named("manifest.webmanifest", manifest));
+    files.extend(assets.into_files());
+
+    // Name the build by its bytes, then put the name where people see it.
+    let build = digest(
+        files
+            .iter()
+            .map(|file| (file.path.as_str(), file.bytes.as_slice())),
+    );
+    let pages = files.iter_mut().filter(|file| file.path.ends_with(".html"));
+    for file in pages.chain([&mut single]) {
+        let page = std::str::from_utf8(&file.bytes)
+            .with_context(|| format!("{} is no text", file.path))?;
+        file.bytes = page.replace(pages::BUILD_MARK, &build[..8]).into_bytes();
+    }
+    files.push(if offline {
+        worker(&scripts, &files)?
+    } else {
+        File::named("sw.js", read(&scripts.join("sw-off.js"))?)
+    });
+    // To be downloaded or named by other sites, not part of what the site keeps on a device.
+    files.push(single);
+    files.extend(full);
+    files.push(kit::pack(root, base, &files)?);
+    Ok(files)
+}
+
+/// A script whose literals `"./name"` become those of the assets of that name, which lie beside it.
+fn naming(scripts: &Path, file: &str, assets: &Assets, named: &[String]) -> Result<String> {
+    let names = named
+        .iter()
+        .map(|name| {
+            Ok((
+                format!("\"./{name}\""),
+                format!("\"./{}\"", assets.name(name)?),
+            ))
+        })
+        .collect::<Result<Vec<_>>>()?;
+    let names: Vec<(&str, &str)> = names.iter().map(|(a, b)| (&**a, &**b)).collect();
+    script(&scripts.join(file), &names)
+}
+
+/// The service worker with the list of all files in it. The cache's name is
+/// the digest of all paths and bytes, and of the worker's own code: a changed
+/// worker must not install into the cache that the one before still serves.
+fn worker(scripts: &Path, files: &[File]) -> Result<File> {
+    let path = scripts.join("sw.js");
+    let code = read(&path)?;
+    let all = files
+        .iter()
+        .map(|file| (file.path.as_str(), file.bytes.as_slice()));
+    let version = digest(all.chain([("sw.js", code.as_slice())]));
+    let list: Vec<_> = files
+        .iter()
+        .map(|file| [file.address().to_owned(), file.integrity()])
+        .collect();
+    let text = script(
+        &path,
+        &[
+            ("\"@@version@@\"", &format!("\"{}\"", &version[..16])),
+            ("[\"@@files@@\"]", &serde_json::to_string(&list)?),
+        ],
+    )?;
+    Ok(File::named("sw.js", text))
+}
+
+/// The pages' stylesheet: the tokens, what the calculators show, then the
+/// pages' own rules, which may depend on both.
+fn stylesheet(root: &Path) -> Result<Vec<u8>> {
+    let mut all = Vec::new();
+    for sheet in ["tokens.css", "calc.css", "page.css"] {
+        all.extend(read(&root.join("www/style").join(sheet))?);
+        all.push(b'\n');
+    }
+    Ok(all)
+}
+
+fn read(path: &Path) -> Result<Vec<u8>> {
+    std::fs::read(path).with_context(|| format!("{} could not be read", path.display()))
+}

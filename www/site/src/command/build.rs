@@ -1,0 +1,33 @@
+//! `build`: writes the static site into a folder.
+
+use crate::build::{self, folder, version};
+use crate::command::speaker;
+use crate::{args, project};
+use anyhow::Result;
+
+/// Runs `build`.
+///
+/// # Errors
+/// Whatever keeps the site from being made or written; the message says what
+/// to do.
+pub(crate) fn run(options: &args::Build) -> Result<()> {
+    let root = project::root()?;
+    let say = speaker(options.quiet);
+    let out = std::path::absolute(&options.out)?;
+    folder::may_write(&out)?;
+    let files = build::site(&root, &options.base, options.offline, options.quiet, &say)?;
+    if folder::changes_full(&out, &files) {
+        say(&format!(
+            "{0}/ held other files before. Pages that hold them to their digests will refuse these: raise the version before you publish.",
+            version::FULL
+        ));
+    }
+    folder::write(&out, &files)?;
+    say(&format!(
+        "{} files for {} are in:",
+        files.len(),
+        options.base
+    ));
+    println!("{}", options.out.display());
+    Ok(())
+}

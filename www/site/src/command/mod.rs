@@ -1,0 +1,17 @@
+//! A file a command; what several of them need stands here.
+
+pub(crate) mod answer;
+pub(crate) mod build;
+pub(crate) mod question;
+pub(crate) mod serve;
+pub(crate) mod settings;
+pub(crate) mod year;
+
+/// Says what is being done, on the error stream, unless asked to be quiet.
+pub(crate) fn speaker(quiet: bool) -> impl Fn(&str) {
+    move |line| {
+        if !quiet {
+            eprintln!("{line}");
+        }
+    }
+}
