@@ -1,5 +1,6 @@
 //! The command line as people and scripts meet it: output, messages, exit codes.
 
+mod alone;
 mod settings;
 
 use serde_json::Value;
@@ -217,7 +218,7 @@ fn a_command_line_that_is_not_understood_ends_with_2_and_a_missing_file_with_1()
     assert!(error.contains("no-such-file.json"), "{error}");
     let (code, out, _) = run(&["help"], "");
     assert_eq!(code, 0);
-    assert!(out.contains("answer FILE"), "{out}");
+    assert!(out.contains("Answer the question in FILE"), "{out}");
 }
 
 /// The question at another place, with no leaf-out seen and no signs.

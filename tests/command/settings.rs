@@ -117,3 +117,36 @@ fn an_answer_under_settings_is_the_group_s_and_refused_settings_give_none() {
     assert_eq!((code, out.as_str()), (2, ""));
     assert!(error.contains("stops: No setting hides"), "{error}");
 }
+
+/// Settings of other people reach no file but those beside them: not by dots, not from the root, not by a link.
+#[test]
+fn a_list_of_species_lies_beside_the_settings() {
+    let files = Files::new("beside", &[("outside.csv", "code,first\nACPL,yes\n")]);
+    let outside = files.at("outside.csv");
+    let inner = files.0.join("inner");
+    std::fs::create_dir_all(inner.join("lists")).expect("a folder");
+    std::fs::copy(&outside, inner.join("lists/own.csv")).expect("a copy");
+    #[cfg(unix)]
+    std::os::unix::fs::symlink(&outside, inner.join("link.csv")).expect("a link");
+    let told = |list: &str| {
+        let mut settings = good();
+        settings["species"]["list"] = list.into();
+        let file = files.at("inner/settings.json");
+        std::fs::write(&file, settings.to_string()).expect("a file");
+        let (code, out, _) = run(&["settings", &file], "");
+        (code, out)
+    };
+    for good in ["lists/own.csv", "./lists/own.csv"] {
+        let (code, out) = told(good);
+        assert_eq!(code, 0, "{good}: {out}");
+    }
+    let mut bad = vec!["../outside.csv", "lists/../../outside.csv", &outside];
+    if cfg!(unix) {
+        bad.push("link.csv");
+    }
+    for list in bad {
+        let (code, out) = told(list);
+        assert_eq!(code, 2, "{list}: {out}");
+        assert!(out.contains("must lie in the folder"), "{list}: {out}");
+    }
+}

@@ -5,6 +5,7 @@ mod container;
 mod content;
 #[macro_use]
 mod pack;
+mod places;
 #[path = "../src/table.rs"]
 #[allow(dead_code, reason = "a builder of its own asks for more of it")]
 mod table;
@@ -16,7 +17,7 @@ use std::path::{Path, PathBuf};
 
 fn main() {
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
-    for watched in ["evidence", "rules"] {
+    for watched in ["evidence", "rules", "places"] {
         println!(
             "cargo::rerun-if-changed={}",
             root.join("content").join(watched).display()
@@ -29,8 +30,8 @@ fn main() {
     println!("cargo::rerun-if-changed=src/table.rs");
     println!("cargo::rerun-if-changed=src/container.rs");
     let out = PathBuf::from(std::env::var("OUT_DIR").expect("cargo sets OUT_DIR"));
-    match content::read(&root) {
-        Ok(reference) => {
+    match content::read(&root).and_then(|read| Ok((read, places::files(&root)?))) {
+        Ok((reference, places)) => {
             let mut streams = Streams::default();
             reference.pack(&mut streams);
             let regional = reference
@@ -42,6 +43,9 @@ fn main() {
             let file = container::write(&beside.finish());
             std::fs::write(out.join("regional"), file).expect("OUT_DIR takes a file");
             for (name, bytes) in ["ints", "tags", "texts"].iter().zip(streams.finish()) {
+                std::fs::write(out.join(name), bytes).expect("OUT_DIR takes a file");
+            }
+            for (name, bytes) in places {
                 std::fs::write(out.join(name), bytes).expect("OUT_DIR takes a file");
             }
         }

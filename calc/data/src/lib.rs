@@ -5,6 +5,7 @@ pub mod table;
 #[macro_use]
 mod unpack;
 mod container;
+pub mod places;
 mod regional;
 mod tables;
 

@@ -10,23 +10,29 @@ mod command;
 mod places;
 mod project;
 mod server;
+mod terminal;
 
-use args::Command;
+use args::{Command, Line};
+use clap::Parser as _;
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
-    let command = match args::read(std::env::args().skip(1)) {
-        Ok(command) => command,
-        Err(message) => {
-            eprintln!("{message}");
-            return ExitCode::from(2);
+    let command = match Line::try_parse() {
+        Ok(line) => line.command(),
+        Err(told) => {
+            let text = told.to_string();
+            // Help and version are what was asked for; all else was not understood.
+            if told.use_stderr() {
+                terminal::tell(text.trim_end());
+                return ExitCode::from(2);
+            }
+            return match terminal::print(&text) {
+                Ok(()) => ExitCode::SUCCESS,
+                Err(_) => ExitCode::from(1),
+            };
         }
     };
     let outcome = match command {
-        Command::Help => {
-            print!("{}", args::HELP);
-            Ok(ExitCode::SUCCESS)
-        }
         Command::Serve(options) => command::serve::run(&options).map(|()| ExitCode::SUCCESS),
         Command::Build(options) => command::build::run(&options).map(|()| ExitCode::SUCCESS),
         Command::Answer(options) => command::answer::run(&options),
@@ -34,7 +40,7 @@ fn main() -> ExitCode {
         Command::Year(options) => command::year::run(&options),
     };
     outcome.unwrap_or_else(|error| {
-        eprintln!("\nStopped: {error:#}");
+        terminal::tell(&format!("\nStopped: {error:#}"));
         ExitCode::from(1)
     })
 }

@@ -14,9 +14,10 @@ mod template;
 pub(crate) mod version;
 mod wasm;
 
-use crate::{places, project};
+use crate::project;
 use anyhow::{Context, Result};
 use assets::{Assets, File, digest, script};
+use calc_data::places::{CLIMATE, TOWNS};
 use std::path::Path;
 
 /// Makes every file of the site that will live under `base`; without `offline`
@@ -37,22 +38,18 @@ pub(crate) fn site(
     let mut assets = Assets::default();
     assets.add("site.css", stylesheet(root)?);
     assets.add("icon.svg", read(&root.join("www/pages/icon.svg"))?);
-    let climate = places::pack_climate(root)?;
     let parts = single::Parts {
         engine: &module.js,
         wasm: &module.wasm,
-        climate: &climate,
+        climate: CLIMATE,
         regional: calc_data::REGIONAL,
     };
     let mut single = single::render(root, &parts)?;
     assets.add("engine.wasm", module.wasm);
-    assets.add("climate.bin", climate);
+    assets.add("climate.bin", CLIMATE);
     assets.add("regional.bin", calc_data::REGIONAL.to_vec());
-    for country in places::COUNTRIES {
-        assets.add(
-            &format!("towns-{country}.bin"),
-            places::pack_towns(root, country)?,
-        );
+    for (country, towns) in TOWNS {
+        assets.add(&format!("towns-{country}.bin"), *towns);
     }
     assets.add("engine.js", module.js);
     assets.add("config.js", script(&scripts.join("config.js"), &[])?);
@@ -64,7 +61,11 @@ pub(crate) fn site(
         "regional.bin".to_owned(),
         "config.js".to_owned(),
     ];
-    named.extend(places::COUNTRIES.map(|country| format!("towns-{country}.bin")));
+    named.extend(
+        TOWNS
+            .iter()
+            .map(|(country, _)| format!("towns-{country}.bin")),
+    );
     let element = naming(&scripts, "element.js", &assets, &named)?;
     assets.add("element.js", element);
     let build = naming(&scripts, "build.js", &assets, &["element.js".to_owned()])?;

@@ -1,15 +1,13 @@
 //! `answer`: one question from a file or standard input, answered in print.
 
 use crate::command::{question as json_question, settings};
-use crate::{args, places, project};
+use crate::{args, terminal};
 use anyhow::{Context, Result};
 use calc::models::season::Local;
 use calc::question::Problem;
 use calc::question::settings::Group;
-use calc::terms::place::Place;
-use calc::timing::places::climate::Places;
 use serde::Serialize;
-use std::io::{ErrorKind, Read as _, Write as _};
+use std::io::Read as _;
 use std::process::ExitCode;
 use std::sync::Arc;
 
@@ -32,13 +30,13 @@ pub(crate) fn run(options: &args::Answer) -> Result<ExitCode> {
         Some(file) => match settings::load(file)? {
             Ok((settings, told)) => {
                 for line in settings::lines(&told) {
-                    eprintln!("{file}: {line}");
+                    terminal::tell(&format!("{file}: {line}"));
                 }
                 Some(settings)
             }
             Err(told) => {
                 for line in told {
-                    eprintln!("{file}: {line}");
+                    terminal::tell(&format!("{file}: {line}"));
                 }
                 return Ok(ExitCode::from(2));
             }
@@ -64,16 +62,11 @@ pub(crate) fn run(options: &args::Answer) -> Result<ExitCode> {
     if let Some(group) = &group {
         group.settings.apply(&mut question);
     }
-    // The climate is read only where a point, a state or a country asks for it.
-    let places = match (&question.place, &question.region) {
-        (Place::Hemisphere(_), None) => Places::default(),
-        _ => places::climate(&project::root()?)?,
-    };
     let local = Local::of(
         &reference.constants.timing,
         &question.place,
         question.region.as_deref(),
-        &places,
+        calc_data::places::places(),
     );
     let answer = calc::answer::answer(reference, &question, &local);
     if options.ics {
@@ -83,19 +76,16 @@ pub(crate) fn run(options: &args::Answer) -> Result<ExitCode> {
             calc_view::words::visits::visit(visit.kind, answer.headline_method).to_owned()
         };
         let stamp = format!("{}T000000Z", json_question::today().replace('-', ""));
-        print!(
-            "{}",
-            calc_view::ics::visits(&answer, &stamp, &about, &summary)
-        );
+        let calendar = calc_view::ics::visits(&answer, &stamp, &about, &summary);
+        terminal::print_as_it_is(&calendar)?;
         return Ok(ExitCode::SUCCESS);
     }
-    let mut shown = if options.text {
+    let shown = if options.text {
         calc_view::text::answer(reference, &question, &answer, group.as_ref())
     } else {
         serde_json::to_string_pretty(&answer)?
     };
-    shown.truncate(shown.trim_end().len());
-    print(&shown)?;
+    print(&shown, options.text)?;
     Ok(ExitCode::SUCCESS)
 }
 
@@ -112,15 +102,15 @@ fn read(file: &str) -> Result<Vec<u8>> {
     })
 }
 
-/// Prints on standard output; a reader that has gone, such as `head`, has seen enough.
-fn print(text: &str) -> Result<()> {
-    let mut out = std::io::stdout().lock();
-    match writeln!(out, "{text}").and_then(|()| out.flush()) {
-        Err(error) if error.kind() != ErrorKind::BrokenPipe => {
-            Err(error).context("the answer could not be printed")
-        }
-        _ => Ok(()),
-    }
+/// Prints text or JSON.
+fn print(shown: &str, text: bool) -> Result<()> {
+    let shown = shown.trim_end();
+    let made = if text {
+        terminal::plain(shown)
+    } else {
+        terminal::json(shown)
+    };
+    terminal::print_as_it_is(&(made + "\n"))
 }
 
 /// One problem as printed.
@@ -150,6 +140,6 @@ fn print_problems(problems: &[(Problem, String)], text: bool) -> Result<ExitCode
         let whole = std::collections::BTreeMap::from([("problems", list)]);
         serde_json::to_string_pretty(&whole)?
     };
-    print(&shown)?;
+    print(&shown, text)?;
     Ok(ExitCode::from(2))
 }

@@ -2,7 +2,7 @@
 
 use crate::build::{self, folder, version};
 use crate::command::speaker;
-use crate::{args, project};
+use crate::{args, project, terminal};
 use anyhow::Result;
 
 /// Runs `build`.
@@ -15,7 +15,13 @@ pub(crate) fn run(options: &args::Build) -> Result<()> {
     let say = speaker(options.quiet);
     let out = std::path::absolute(&options.out)?;
     folder::may_write(&out)?;
-    let files = build::site(&root, &options.base, options.offline, options.quiet, &say)?;
+    let files = build::site(
+        &root,
+        &options.base,
+        !options.no_offline,
+        options.quiet,
+        &say,
+    )?;
     if folder::changes_full(&out, &files) {
         say(&format!(
             "{0}/ held other files before. Pages that hold them to their digests will refuse these: raise the version before you publish.",
@@ -28,6 +34,5 @@ pub(crate) fn run(options: &args::Build) -> Result<()> {
         files.len(),
         options.base
     ));
-    println!("{}", options.out.display());
-    Ok(())
+    terminal::print(&format!("{}\n", options.out.display()))
 }

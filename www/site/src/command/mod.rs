@@ -11,7 +11,7 @@ pub(crate) mod year;
 pub(crate) fn speaker(quiet: bool) -> impl Fn(&str) {
     move |line| {
         if !quiet {
-            eprintln!("{line}");
+            crate::terminal::tell(line);
         }
     }
 }

@@ -3,9 +3,9 @@
 use crate::build::{self, folder};
 use crate::command::speaker;
 use crate::server::Files;
-use crate::{args, project};
+use crate::{args, project, terminal};
 use anyhow::{Context, Result, bail};
-use std::io::{ErrorKind, Write as _};
+use std::io::ErrorKind;
 use std::net::{Ipv4Addr, TcpListener};
 use std::sync::Arc;
 use std::time::{Duration, Instant};
@@ -34,8 +34,11 @@ pub(crate) fn run(options: &args::Serve) -> Result<()> {
         "Ready after {:.1} s. Only this machine can reach it; stop it with Ctrl+C.",
         started.elapsed().as_secs_f32()
     ));
-    println!("http://{}{}", listener.local_addr()?, options.base);
-    std::io::stdout().flush()?;
+    terminal::print(&format!(
+        "http://{}{}\n",
+        listener.local_addr()?,
+        options.base
+    ))?;
     for stream in listener.incoming() {
         let Ok(stream) = stream else { continue };
         let files = Arc::clone(&files);

@@ -1,10 +1,10 @@
 //! A group's own settings from a file: for `answer --settings`, and to be checked by `settings`.
 
-use crate::args;
+use crate::{args, terminal};
 use anyhow::{Context, Result};
 use calc::question::settings::{Settings, Told, Value, read};
 use serde_json::Value as Json;
-use std::path::Path;
+use std::path::{Component, Path};
 use std::process::ExitCode;
 
 /// Runs `settings`: what is wrong with a file, in words.
@@ -14,13 +14,14 @@ use std::process::ExitCode;
 pub(crate) fn run(options: &args::Settings) -> Result<ExitCode> {
     let (told, code) = match load(&options.file)? {
         Ok((settings, told)) => {
-            println!("{} can be used by {}.", options.file, settings.name);
+            let name = &settings.name;
+            terminal::print(&format!("{} can be used by {name}.\n", options.file))?;
             (lines(&told), ExitCode::SUCCESS)
         }
         Err(told) => (told, ExitCode::from(2)),
     };
     for line in told {
-        println!("{line}");
+        terminal::print(&format!("{line}\n"))?;
     }
     Ok(code)
 }
@@ -48,12 +49,45 @@ pub(crate) fn load(file: &str) -> Result<Loaded> {
         }
     };
     let named = json["species"]["list"].as_str();
-    let list = named.and_then(|name| {
-        let folder = Path::new(file).parent().unwrap_or(Path::new(""));
-        std::fs::read_to_string(folder.join(name)).ok()
-    });
+    let list = match named.map(|name| beside(file, name)) {
+        Some(Beside::Outside) => return Ok(Err(vec![OUTSIDE.to_owned()])),
+        Some(Beside::Text(text)) => Some(text),
+        Some(Beside::None) | None => None,
+    };
     let taken = read(calc_data::whole(), &value(&json), list.as_deref());
     Ok(taken.map_err(|told| lines(&told)))
+}
+
+/// What is told of a list that does not lie beside the settings.
+const OUTSIDE: &str = "species.list: The list must lie in the folder of the settings, or in one below it: no \"..\", no path from the root, no link that leads out. Put it there.";
+
+/// A list of species as `species.list` names it.
+enum Beside {
+    Text(String),
+    /// It can't be had.
+    None,
+    /// It would be read from somewhere else: settings of other people reach no file but their own.
+    Outside,
+}
+
+fn beside(file: &str, name: &str) -> Beside {
+    let name = Path::new(name);
+    let plain = |part| matches!(part, Component::Normal(_) | Component::CurDir);
+    if !name.components().all(plain) {
+        return Beside::Outside;
+    }
+    let folder = match Path::new(file).parent() {
+        Some(folder) if folder != Path::new("") => folder,
+        _ => Path::new("."),
+    };
+    // Links are followed before the two are compared.
+    let (Ok(inside), Ok(list)) = (folder.canonicalize(), folder.join(name).canonicalize()) else {
+        return Beside::None;
+    };
+    if !list.starts_with(inside) {
+        return Beside::Outside;
+    }
+    std::fs::read_to_string(list).map_or(Beside::None, Beside::Text)
 }
 
 /// What is told, a line each with its place.

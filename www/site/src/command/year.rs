@@ -1,6 +1,7 @@
 //! `year`: when the bark slips, for one species or for all, as text or CSV.
 
-use crate::{args, places, project};
+use crate::command::question::this_year;
+use crate::{args, places, terminal};
 use anyhow::{Result, bail};
 use calc::question::{Found, find_species};
 use calc::reference::Reference;
@@ -18,12 +19,12 @@ use std::process::ExitCode;
 /// # Errors
 /// A place or a species that is not known: the message says what to type.
 pub(crate) fn run(options: &args::Year) -> Result<ExitCode> {
-    let root = project::root()?;
     let reference = calc_data::whole();
-    let (site, _) = places::find(&root, &options.place)?;
-    let stations = places::stations(&root)?;
-    let point = climate::at(&stations, site, &reference.constants.timing).ok();
+    let (site, _) = places::find(&options.place)?;
+    let stations = &calc_data::places::places().stations;
+    let point = climate::at(stations, site, &reference.constants.timing).ok();
     let place = point.as_ref().map_or(Where::Site(site), Where::Climate);
+    let year = options.year.unwrap_or_else(this_year);
     let mut flags: Vec<Flag> = Vec::new();
     let mut text = match &options.species {
         Some(name) => {
@@ -31,9 +32,9 @@ pub(crate) fn run(options: &args::Year) -> Result<ExitCode> {
             let season = season(reference, species, place);
             flags.extend(season.flags());
             if options.csv {
-                days(species, &season, options.year)
+                days(species, &season, year)
             } else {
-                words(species, &season, options.year)
+                words(species, &season, year)
             }
         }
         None => {
@@ -45,23 +46,27 @@ pub(crate) fn run(options: &args::Year) -> Result<ExitCode> {
             flags.retain(|flag| of_place(*flag));
             flags.sort();
             flags.dedup();
-            all(rows.into_iter(), options.year, options.csv)
+            all(rows.into_iter(), year, options.csv)
         }
     };
     let mut notes: Vec<String> = flags
         .iter()
         .map(|flag| say::flag(*flag).to_owned())
         .collect();
-    notes.extend(climate::meant(&stations, site, &reference.constants.timing).map(say::meant));
+    notes.extend(climate::meant(stations, site, &reference.constants.timing).map(say::meant));
     for note in notes {
         // A table stays a table.
         if options.csv {
-            eprintln!("{note}");
+            terminal::tell(&note);
         } else {
             let _ = writeln!(text, "{note}");
         }
     }
-    print!("{text}");
+    if options.csv {
+        terminal::print_as_it_is(&text)?;
+    } else {
+        terminal::print(&text)?;
+    }
     Ok(ExitCode::SUCCESS)
 }
 
