@@ -71,7 +71,7 @@ fn the_form_makes_settings_says_what_is_wrong_and_shows_the_calculator_with_them
         assert_eq!(
             told,
             json!([
-                "Page: A link starts with https://, http:// or tel: and has no space in it.",
+                "Page: A link starts with https://, http:// or tel: and has no space, hidden sign or user name (@) in it.",
                 "Day you checked it: Add the day that it was checked. (The file can be used as it is.)",
                 "Distances, times: Under 1 it would loosen the distances. Give 1 or more."
             ])

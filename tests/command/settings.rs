@@ -54,7 +54,7 @@ fn settings_are_checked_in_words_and_a_refusal_ends_with_2() {
     let (code, out, _) = run(&["settings", &files.at("bad.json")], "");
     assert_eq!(code, 2);
     for line in [
-        "name: Plain text only: no < or >, no script.",
+        "name: Plain text only: no < or >, no script, no hidden signs.",
         "tighten.min_distance_factor: Under 1 it would loosen the distances. Give 1 or more.",
         "tighten.hide_cautions: No setting hides or loosens a stop or a caution. Take it out.",
         "color: This is not read. Check its spelling, or take it out. (a warning)",

@@ -8,6 +8,7 @@ mod keys;
 mod link;
 mod make;
 mod order;
+mod printed;
 mod reach;
 mod size;
 #[path = "../published/support.rs"]

@@ -215,14 +215,71 @@ fn a_wrong_type_is_refused_and_a_number_is_read_as_if_it_were_typed() {
         json!({ "version": "1" }),
         json!({ "spare": -1 }),
         json!({ "targets": "none" }),
+        // A list of an object's values in order is no object, as in the page.
+        json!({ "place": ["42", "-71"] }),
+        json!({ "stems": [["14"]] }),
+        json!({ "rate": [0.1, 0.2] }),
+        json!({ "timed": [["14"], "3"] }),
     ] {
         let asked = with(promised(), fields.clone());
         assert!(serde_json::from_value::<Typed>(asked).is_err(), "{fields}");
     }
+    assert!(serde_json::from_value::<Typed>(json!([1, "us", "ash"])).is_err());
     let number = stem(json!({ "diameter": 14.5 }));
     assert_eq!(
         question(&number).tree.stems[0].dbh,
         question(&diameter("14.5")).tree.stems[0].dbh
+    );
+}
+
+#[test]
+fn what_is_null_is_left_out_whatever_it_would_be() {
+    let mut asked = promised();
+    let left_out = [
+        "units",
+        "targets",
+        "signs",
+        "height",
+        "height_aid",
+        "cannot_wait",
+        "spare",
+        "rate",
+        "timed",
+        "practised",
+    ];
+    for name in left_out {
+        asked[name] = Value::Null;
+    }
+    let mut without = promised();
+    without
+        .as_object_mut()
+        .expect("an object")
+        .retain(|name, _| !left_out.contains(&name.as_str()));
+    assert_eq!(
+        serde_json::from_value::<Typed>(asked).expect("a question"),
+        serde_json::from_value::<Typed>(without).expect("a question")
+    );
+}
+
+/// A spread of 1e-320 made the minutes no number: the square of its inverse has no end.
+#[test]
+fn a_rate_whose_spread_is_next_to_nothing_is_refused() {
+    let rate = |log_sd: f64| {
+        with(
+            tree("Norway maple", "14"),
+            json!({ "rate": { "log_mean": 0.1, "log_sd": log_sd } }),
+        )
+    };
+    for log_sd in [0.0, 1e-320, 9.9e-7, 2.0, -0.1] {
+        assert_eq!(
+            only(&rate(log_sd)),
+            ("rate".to_owned(), "not_a_rate"),
+            "{log_sd}"
+        );
+    }
+    let effort = ask_plain(&rate(1e-6)).effort.expect("a ring");
+    assert!(
+        effort.low_min > 0.0 && effort.likely_min > effort.low_min && effort.high_min.is_finite()
     );
 }
 

@@ -11,6 +11,10 @@ const NO_GRADE: &[(&str, &str)] = &[
         "status_grade grades it; the months are those of S47",
     ),
     (
+        "rules/curve_regions.csv",
+        "abbreviations of regions in words; basis says from where",
+    ),
+    (
         "evidence/next_species.csv",
         "a ranking of our own; basis says so",
     ),

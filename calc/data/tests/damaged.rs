@@ -9,105 +9,11 @@ mod table;
 #[allow(dead_code, reason = "the build reads more of a problem")]
 mod content;
 
+#[path = "damaged/copy.rs"]
+mod copy;
+
+use copy::Copy;
 use std::fs;
-use std::path::{Path, PathBuf};
-
-/// A copy of content, and of the code that cites its sources, that goes when the check is done.
-struct Copy {
-    folder: PathBuf,
-}
-
-/// Copies a folder with all that is in it.
-fn copy_all(from: &Path, to: &Path) {
-    fs::create_dir_all(to).expect("a folder for the copy");
-    for entry in fs::read_dir(from).expect("a folder").flatten() {
-        let (from, to) = (entry.path(), to.join(entry.file_name()));
-        if from.is_dir() {
-            copy_all(&from, &to);
-        } else {
-            fs::copy(&from, &to).expect("a copy");
-        }
-    }
-}
-
-impl Copy {
-    /// `name` is that of the check.
-    fn new(name: &str) -> Self {
-        let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
-        let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join(name);
-        for part in ["content/evidence", "content/rules", "calc/core/src"] {
-            copy_all(&root.join(part), &folder.join(part));
-        }
-        Self { folder }
-    }
-
-    fn text(&self, table: &str) -> String {
-        fs::read_to_string(self.folder.join(format!("content/{table}.csv"))).expect("a table")
-    }
-
-    fn write(&self, table: &str, text: &str) {
-        fs::write(self.folder.join(format!("content/{table}.csv")), text).expect("a table");
-    }
-
-    /// Puts one text in the place of another in the line that begins so.
-    #[track_caller]
-    fn replace(&self, table: &str, line: &str, from: &str, to: &str) {
-        let text = self.text(table);
-        let found = text.lines().find(|of| of.starts_with(line)).expect(line);
-        assert!(found.contains(from), "{found} has no {from}");
-        let new = found.replacen(from, to, 1);
-        self.write(table, &text.replacen(found, &new, 1));
-    }
-
-    /// Takes out every line that begins so.
-    #[track_caller]
-    fn without(&self, table: &str, line: &str) {
-        let text = self.text(table);
-        let kept: Vec<&str> = text.lines().filter(|of| !of.starts_with(line)).collect();
-        assert!(kept.len() < text.lines().count(), "{table} has no {line}");
-        self.write(table, &(kept.join("\n") + "\n"));
-    }
-
-    fn add(&self, table: &str, line: &str) {
-        self.write(table, &format!("{}{line}\n", self.text(table)));
-    }
-
-    /// What stops the build.
-    #[track_caller]
-    fn problem(&self) -> String {
-        match content::read(&self.folder) {
-            Ok(_) => panic!("the damage goes unnoticed"),
-            Err(problem) => problem.to_string(),
-        }
-    }
-
-    /// The build stops at the line of a table that begins so, and says these.
-    #[track_caller]
-    fn stops_at(&self, table: &str, line: &str, says: &[&str]) {
-        let at = self.text(table).lines().position(|of| of.starts_with(line));
-        let at = at.expect(line) + 1;
-        let problem = self.problem();
-        let place = format!("content/{table}.csv:{at}: ");
-        assert!(problem.starts_with(&place), "{problem}\nis not at {place}");
-        for words in says {
-            assert!(problem.contains(words), "{problem}\ndoes not say {words}");
-        }
-    }
-
-    /// The build stops at the last line of a table, where a row is missing.
-    #[track_caller]
-    fn stops_at_the_end(&self, table: &str, says: &str) {
-        let text = self.text(table);
-        let last = text.lines().last().expect("a line");
-        self.stops_at(table, last, &[says]);
-    }
-}
-
-impl Drop for Copy {
-    fn drop(&mut self) {
-        let _ = fs::remove_dir_all(&self.folder);
-    }
-}
 
 const JOIN: &str = "evidence/species_join";
 const CAUTIONS: &str = "evidence/cautions";
@@ -452,6 +358,20 @@ fn a_source_that_code_cites_stops_the_build_where_it_is_not_listed_or_allows_les
     copy.replace("evidence/sources", "HENDEE,", "PUBLISHED", "SECONDARY");
     let says = "calc/core/src/cited.rs:2: HENDEE is cited as PUBLISHED, but sources.csv allows SECONDARY at best";
     assert_eq!(copy.problem(), says);
+}
+
+/// Places of sources are printed: they are words.
+#[test]
+fn a_code_in_the_place_of_a_source_and_a_curve_without_its_region_in_words_stop_the_build() {
+    let copy = Copy::new("place-code");
+    let line = "unknown broadleaf,";
+    let place = "other hardwoods of the northeastern states";
+    copy.replace("rules/unknown_species", line, place, "as S51 says");
+    copy.stops_at("rules/unknown_species", line, &["S51", "say it in words"]);
+    let copy = Copy::new("curve-region");
+    copy.without("rules/curve_regions", "FVS-UT,");
+    let says = ["region: FVS-UT has no row in content/rules/curve_regions.csv"];
+    copy.stops_at("evidence/height", "Abies concolor,WYKOFF,", &says);
 }
 
 #[test]

@@ -6,6 +6,7 @@ use crate::models::height;
 use crate::models::season::Local;
 use crate::question::{Day, Question};
 use crate::reference::Reference;
+use crate::terms::lengths::{tenth_mm, tenth_mm_of_m};
 use crate::terms::method::Method;
 use crate::terms::quantity::{Dbh, M_PER_FT, MM_PER_IN, TargetDistance, TotalHeight};
 use crate::terms::species::{Suitability, Vigor};
@@ -34,11 +35,11 @@ impl Serialize for Change {
         let number = |key, to| (key, Some(to));
         let (field, (key, to)) = match self.changed {
             Changed::Date { .. } => ("date", ("to", None)),
-            Changed::Distance { to_m } => ("distance", number("to_m", to_m)),
-            Changed::Height { to_m } => ("height", number("to_m", to_m)),
+            Changed::Distance { to_m } => ("distance", number("to_m", tenth_mm_of_m(to_m))),
+            Changed::Height { to_m } => ("height", number("to_m", tenth_mm_of_m(to_m))),
             Changed::Herbicide { .. } => ("herbicide", ("allowed", None)),
             Changed::WholeClone { .. } => ("whole_clone", ("to", None)),
-            Changed::Diameter { to_mm } => ("diameter", number("to_mm", to_mm)),
+            Changed::Diameter { to_mm } => ("diameter", number("to_mm", tenth_mm(to_mm))),
         };
         flat.serialize_field("field", field)?;
         match (self.changed, to) {

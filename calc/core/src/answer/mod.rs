@@ -109,6 +109,7 @@ pub struct Answer {
     /// Height.
     pub height: Height,
     /// Crown width, metres: mean, low, high.
+    #[serde(serialize_with = "crate::terms::lengths::maybe_found_m")]
     pub crown_m: Option<Finding<f64>>,
     /// Reach.
     pub reach: Reach,
@@ -143,6 +144,7 @@ pub struct Answer {
     pub waits_for: Option<&'static str>,
     /// Bystanders stay out to here while anyone works, metres; none where nothing is done. The ground that stays
     /// dangerous afterwards is `reach.zone_m`.
+    #[serde(serialize_with = "crate::terms::lengths::maybe_m")]
     pub people_out_m: Option<f64>,
     /// What the work must keep to, beside its steps.
     pub provisos: Vec<Proviso>,
@@ -214,8 +216,10 @@ pub struct SpeciesLine {
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct StemAnswer {
     /// Diameter at breast height, mm.
+    #[serde(serialize_with = "crate::terms::lengths::mm")]
     pub dbh_mm: f64,
     /// Diameter inside bark, mm; none without bark.
+    #[serde(serialize_with = "crate::terms::lengths::maybe_mm")]
     pub inside_bark_mm: Option<f64>,
     /// Share of live bark, 0 to 1.
     pub live_share: f64,
@@ -236,6 +240,7 @@ pub struct StemAnswer {
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Near {
     /// The limit, mm of dbh.
+    #[serde(serialize_with = "crate::terms::lengths::mm")]
     pub limit_mm: f64,
     /// The headline on the other side.
     pub method: Method,
@@ -250,6 +255,7 @@ pub struct GroupAnswer {
     /// The reach is judged with the height times this.
     pub distance_factor: f64,
     /// The thickest tree that it leaves to volunteers, mm of dbh.
+    #[serde(serialize_with = "crate::terms::lengths::maybe_mm")]
     pub volunteers_mm: Option<f64>,
     /// Months in which it cuts no ring: first and last month of each run.
     pub months_blocked: Vec<(u8, u8)>,

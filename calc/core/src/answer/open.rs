@@ -34,16 +34,19 @@ pub enum Conditional {
     /// Nothing that counts stands within this distance.
     NothingInReach {
         /// Two heights, metres.
+        #[serde(serialize_with = "crate::terms::lengths::m")]
         within_m: f64,
     },
     /// No overhead line is within this distance.
     NoLine {
         /// Two heights, metres.
+        #[serde(serialize_with = "crate::terms::lengths::m")]
         within_m: f64,
     },
     /// The tree is lower than this.
     HeightUnder {
         /// Metres.
+        #[serde(serialize_with = "crate::terms::lengths::m")]
         height_m: f64,
     },
     /// Every stem of the clone can be ringed.

@@ -26,10 +26,13 @@ pub struct BarkRange {
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Bark {
     /// Thickness, one side, millimetres.
+    #[serde(serialize_with = "crate::terms::lengths::mm")]
     pub mm: f64,
     /// Low end, millimetres.
+    #[serde(serialize_with = "crate::terms::lengths::mm")]
     pub low_mm: f64,
     /// High end, millimetres.
+    #[serde(serialize_with = "crate::terms::lengths::mm")]
     pub high_mm: f64,
     /// Whether it was measured.
     pub measured: bool,

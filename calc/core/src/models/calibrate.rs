@@ -2,6 +2,7 @@
 //! the update is the conjugate one of a normal mean with known variance, on the logarithm.
 
 use super::effort::{EffortConstants, Three};
+use crate::terms::object::object_only;
 use crate::terms::words::words;
 use libm::{exp, log, sqrt};
 use serde::{Deserialize, Serialize};
@@ -10,13 +11,15 @@ use serde::{Deserialize, Serialize};
 /// tool, rest and small delays.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-#[serde(deny_unknown_fields)]
+#[serde(deny_unknown_fields, remote = "Self", expecting = "an object")]
 pub struct Rate {
     /// Mean of the logarithm; 0 is the model's own.
     pub log_mean: f64,
     /// Standard deviation of the logarithm.
     pub log_sd: f64,
 }
+
+object_only!(Rate);
 
 words! {
     /// Why trees give no rate.
@@ -34,6 +37,8 @@ words! {
 pub const FEWEST: usize = 2;
 /// Beyond this many times the model's minutes, or its inverse, something else was measured (our own assumption).
 const FAR: f64 = 12.0;
+/// No crew works so evenly that its spread lies below this: what was typed is no rate then (our own assumption).
+const LEAST_SPREAD: f64 = 1e-6;
 /// The quantile of P90 on both sides together: 2 x 1.2816.
 const SPREAD: f64 = 2.563;
 
@@ -51,7 +56,7 @@ impl Rate {
     #[must_use]
     pub fn is_sound(&self) -> bool {
         let far = log(FAR);
-        (-far..=far).contains(&self.log_mean) && self.log_sd > 0.0 && self.log_sd < 2.0
+        (-far..=far).contains(&self.log_mean) && (LEAST_SPREAD..2.0).contains(&self.log_sd)
     }
 
     /// The crew's minutes over the model's: P10, P50, P90.

@@ -62,12 +62,16 @@ impl HeightTables<'_> {
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Height {
     /// The height shown, metres; none where nothing is known.
+    #[serde(serialize_with = "crate::terms::lengths::maybe_m")]
     pub shown_m: Option<f64>,
     /// Low end of eight trees in ten, metres.
+    #[serde(serialize_with = "crate::terms::lengths::maybe_m")]
     pub low_m: Option<f64>,
     /// High end of eight trees in ten, metres; never above the hazard height.
+    #[serde(serialize_with = "crate::terms::lengths::maybe_m")]
     pub high_m: Option<f64>,
     /// The height that hazard is judged by, metres.
+    #[serde(serialize_with = "crate::terms::lengths::m")]
     pub hazard_m: f64,
     /// Whether it was measured.
     pub measured: bool,
@@ -82,6 +86,7 @@ pub struct Height {
     /// Set by the reach: a measured height would change the answer, and at which height, metres.
     pub measure_first: bool,
     /// The height at which the answer changes, metres, where measuring matters.
+    #[serde(serialize_with = "crate::terms::lengths::maybe_m")]
     pub changes_at_m: Option<f64>,
     /// What it rests on.
     pub because: Vec<Cite>,

@@ -116,10 +116,12 @@ pub struct Judged {
     /// Its kind.
     pub kind: TargetKind,
     /// Its distance, metres.
+    #[serde(serialize_with = "crate::terms::lengths::maybe_m")]
     pub distance_m: Option<f64>,
     /// Whether it lies downhill on steep ground.
     pub downhill: bool,
     /// The zone that counts for it, metres.
+    #[serde(serialize_with = "crate::terms::lengths::m")]
     pub zone_m: f64,
     /// What it comes to alone; none for a fence, a field or a tree to keep.
     pub outcome: Option<Outcome>,
@@ -140,10 +142,13 @@ pub struct Reach {
     /// Each target.
     pub targets: Vec<Judged>,
     /// The zone, metres: the ground that stays dangerous from the day of treatment on.
+    #[serde(serialize_with = "crate::terms::lengths::m")]
     pub zone_m: f64,
     /// Two heights, metres: within this everything that it could hit is asked for.
+    #[serde(serialize_with = "crate::terms::lengths::m")]
     pub two_heights_m: f64,
     /// The height used, metres.
+    #[serde(serialize_with = "crate::terms::lengths::m")]
     pub height_m: f64,
     /// Whether it is a small stem: near something it is cut or pulled at once, and not left standing.
     pub small: bool,

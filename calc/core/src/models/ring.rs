@@ -43,8 +43,10 @@ constants! {
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Ring {
     /// At least, mm.
+    #[serde(serialize_with = "crate::terms::lengths::mm")]
     pub at_least_mm: f64,
     /// Better, mm.
+    #[serde(serialize_with = "crate::terms::lengths::mm")]
     pub better_mm: f64,
     /// What decided the better width.
     pub decided_by: WidthRule,

@@ -111,6 +111,7 @@ pub struct TimingAnswer {
     /// Distance to the nearest place of the climate table, km.
     pub nearest_km: Option<f64>,
     /// Height above the sea that was used, metres, where a climate was looked up.
+    #[serde(serialize_with = "crate::terms::lengths::maybe_m")]
     pub elevation_m: Option<f64>,
     /// Where a point that is out of reach of every place of the climate table may have been meant to be.
     pub meant: Option<Site>,

@@ -154,9 +154,14 @@ macro_rules! record {
         $(#[$of])*
         #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
         #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-        #[serde(deny_unknown_fields, default)]
-        pub struct $name { $($(#[$doc])* pub $key: record!(@type $kind $($inner)?)),+ }
+        #[serde(deny_unknown_fields, default, remote = "Self", expecting = "an object")]
+        pub struct $name { $(
+            $(#[$doc])*
+            #[serde(deserialize_with = "crate::terms::object::null_is_left_out")]
+            pub $key: record!(@type $kind $($inner)?)
+        ),+ }
 
+        crate::terms::object::object_only!($name);
         record!(@slots $name $($key: $kind $(, $told $(($told_as))?)*;)+);
     };
     (@slots $name:ident $($key:ident: $kind:ident $(, $told:ident $(($told_as:literal))?)*;)+) => {

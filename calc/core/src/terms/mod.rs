@@ -3,9 +3,11 @@
 pub mod cite;
 pub mod constants;
 pub mod day;
+pub mod lengths;
 pub mod method;
 pub mod months;
 pub mod number;
+pub(crate) mod object;
 pub mod place;
 pub mod quantity;
 pub mod region;

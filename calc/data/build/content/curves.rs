@@ -3,7 +3,7 @@
 use super::cells::{List, Told, Usable, cell, keep};
 use super::sources::Sources;
 use crate::table::{Problem, Row, Table};
-use calc::terms::cite::{Cite, Grade};
+use calc::terms::cite::Grade;
 use calc::terms::species::{Form, HeightRow};
 use serde::Deserialize;
 
@@ -26,6 +26,13 @@ pub struct CurveRow {
     source_id: String,
     #[serde(deserialize_with = "cell")]
     grade: Grade,
+}
+
+/// A row of `rules/curve_regions.csv`: where the trees of a curve grew, in words.
+#[derive(Deserialize)]
+pub struct CurveRegion {
+    region: String,
+    words: String,
 }
 
 /// A form as the tables name it, what it is, and how many coefficients it has.
@@ -69,7 +76,11 @@ pub fn find<'a>(
 }
 
 /// The curve of a row.
-pub fn curve(row: &Row<CurveRow>, sources: &Sources) -> Result<HeightRow, Problem> {
+pub fn curve(
+    row: &Row<CurveRow>,
+    regions: &Table<CurveRegion>,
+    sources: &Sources,
+) -> Result<HeightRow, Problem> {
     let known = FORMS.iter().find(|(name, ..)| *name == row.form);
     let (name, form, count) = known.ok_or_else(|| {
         let what = format!("form: \"{}\" is not known", row.form);
@@ -84,17 +95,20 @@ pub fn curve(row: &Row<CurveRow>, sources: &Sources) -> Result<HeightRow, Proble
     if given.iter().take(*count).any(Option::is_none) {
         return Err(row.at.problem(format!("{name} needs {count} coefficients")));
     }
-    let grade = sources.grade(row.at, &row.source_id, row.grade)?;
+    let mut named = regions.rows.iter();
+    let place = named.find(|of| of.region == row.region).ok_or_else(|| {
+        row.at.problem(format!(
+            "region: {} has no row in {}",
+            row.region,
+            regions.file()
+        ))
+    })?;
     Ok(HeightRow {
         form: *form,
         b: given.map(Option::unwrap_or_default),
         out: row.out_min.zip(row.out_max),
         peak: row.peak_dbh,
         region: keep(&row.region),
-        cite: Cite {
-            source: sources.name(&row.source_id),
-            place: keep(&format!("{name} {}", row.region)),
-            grade,
-        },
+        cite: sources.cite(row.at, &row.source_id, &place.words, row.grade)?,
     })
 }

@@ -76,7 +76,7 @@ pub fn snag_guides(root: &Path, sources: &Sources) -> Result<&'static [SnagGuide
             per_acre: keep(&row.per_acre),
             regions: row.codes.0,
             note: keep(&row.note),
-            because: sources.cite(row.at, &row.source_id, "per_acre", row.grade)?,
+            because: sources.cite(row.at, &row.source_id, "snags an acre", row.grade)?,
         });
     }
     Ok(guides.leak())

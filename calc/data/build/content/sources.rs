@@ -83,8 +83,18 @@ impl Sources {
         Ok(grade.max(*ceiling))
     }
 
-    /// A place in a source, which then has a label.
+    /// A place in a source, which then has a label. It is printed as it stands, so no id of a source and no name of a
+    /// column may be part of it.
     pub fn cite(&self, at: At, id: &str, place: &str, grade: Grade) -> Result<Cite, Problem> {
+        let mut words = place.split(|c: char| !(c.is_ascii_alphanumeric() || c == '_'));
+        if let Some(code) = words.find(|word| {
+            word.contains('_')
+                || self.lines.contains_key(*word) && word.contains(|c: char| c.is_ascii_digit())
+        }) {
+            return Err(at.problem(format!(
+                "the place \"{place}\" has the code {code} in it: say it in words"
+            )));
+        }
         let grade = self.grade(at, id, grade)?;
         Ok(Cite {
             source: self.name(id),

@@ -246,10 +246,10 @@ fn one(row: &Row<JoinRow>, tables: &Tables, sources: &Sources) -> Result<Species
         suitability: response.girdle_class,
         response: sources.grade(response.at, guidance, response.grade.guidance)?,
         bark: rows.bark.map(|row| bark(row, sources)).transpose()?,
-        heights: curves_of(&rows.heights, sources)?,
+        heights: curves_of(&rows.heights, tables, sources)?,
         small: bark_and_height::is_small(&tables.hazard, name),
         heights_borrowed: !row.height_borrowed_from.is_empty(),
-        crowns: curves_of(&rows.crowns, sources)?,
+        crowns: curves_of(&rows.crowns, tables, sources)?,
         mature_height_ft: rows.mature.and_then(|row| row.height_mature_ft),
         urban_height_ft: rows.mature.and_then(|row| row.utd_max_height_ft),
         wood,
@@ -323,7 +323,7 @@ const BARK: std::ops::RangeInclusive<f64> = 0.005..=0.12;
 fn bark(row: &Row<BarkRow>, sources: &Sources) -> Result<Bark, Problem> {
     let place = match row.class.as_str() {
         "" => "group or regression value".to_owned(),
-        class => format!("class {class}"),
+        class => format!("bark class {class}"),
     };
     Ok(Bark {
         coefficient: within(row.at, "coef_in_per_in", row.coef_in_per_in, BARK)?,
@@ -347,9 +347,12 @@ fn within(
 
 fn curves_of(
     rows: &[&Row<CurveRow>],
+    tables: &Tables,
     sources: &Sources,
 ) -> Result<&'static [calc::terms::species::HeightRow], Problem> {
-    let curves = rows.iter().map(|row| curves::curve(row, sources));
+    let curves = rows
+        .iter()
+        .map(|row| curves::curve(row, &tables.curve_regions, sources));
     Ok(curves.collect::<Result<Vec<_>, _>>()?.leak())
 }
 

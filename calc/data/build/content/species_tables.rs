@@ -2,7 +2,7 @@
 
 use super::bark_and_height::{self, HazardCells};
 use super::cells::{Cell, Codes, List, Told, Usable, cell, maybe};
-use super::curves::CurveRow;
+use super::curves::{CurveRegion, CurveRow};
 use super::trials::DeathCells;
 use crate::table::{Problem, Row, Table};
 use calc::models::trigger::Trigger;
@@ -279,6 +279,7 @@ pub struct Tables {
     pub height: Table<CurveRow>,
     pub hazard: Table<HazardCells>,
     pub crown: Table<CurveRow>,
+    pub curve_regions: Table<CurveRegion>,
     pub mature: Table<MatureRow>,
     pub sums: Table<SumRow>,
     pub sprouts: Table<SproutCells>,
@@ -304,6 +305,7 @@ impl Tables {
             height: Table::read(root, "content/evidence/height.csv")?,
             hazard: bark_and_height::hazard_table(root)?,
             crown: Table::read(root, "content/evidence/crown.csv")?,
+            curve_regions: Table::read(root, "content/rules/curve_regions.csv")?,
             mature: Table::read(root, "content/evidence/mature_height.csv")?,
             sums: Table::read(root, "content/evidence/gdd_thresholds.csv")?,
             sprouts: Table::read(root, "content/evidence/sprout_probability.csv")?,

@@ -16,7 +16,7 @@ mod value;
 pub use list::{HEADS, Row, rows};
 pub use read::{KEYS, read};
 pub use told::{Told, What};
-pub use value::Value;
+pub use value::{LARGEST, Value};
 
 use crate::question::{PlaceTyped, Question, Text};
 use crate::terms::quantity::Units;

@@ -31,6 +31,8 @@ pub enum What {
     NoWay,
     /// Not of the kind that is needed: `text`, `number`, `yes or no`, `list`, `object`.
     WrongType(&'static str),
+    /// The whole is larger than is taken at all.
+    TooLarge,
     /// Longer than this.
     TooLong(usize),
     /// Markup, or a script.
@@ -60,6 +62,15 @@ pub enum What {
 }
 
 impl Told {
+    /// The whole is larger than [`super::LARGEST`].
+    #[must_use]
+    pub fn too_large() -> Self {
+        Self {
+            path: String::new(),
+            what: What::TooLarge,
+        }
+    }
+
     /// Whether the settings can't be taken as they are.
     #[must_use]
     pub fn refuses(&self) -> bool {

@@ -13,8 +13,19 @@ pub fn minutes_lead(span: &[String; 3], hours: bool) -> String {
 
 /// The same inside a sentence.
 pub fn minutes_said(span: &[String; 3], hours: bool) -> String {
-    let unit = if hours { " hours (" } else { " minutes (" };
-    cat!("about ", &span[1], unit, &span[0], " to ", &span[2], ")")
+    let unit = match (hours, &*span[1]) {
+        (true, "1") => "hour",
+        (true, _) => "hours",
+        (false, number) => minutes_word(number),
+    };
+    cat!(
+        "about ", &span[1], " ", unit, " (", &span[0], " to ", &span[2], ")"
+    )
+}
+
+/// What stands behind a number of minutes.
+pub fn minutes_word(number: &str) -> &'static str {
+    if number == "1" { "minute" } else { "minutes" }
 }
 
 /// At the tick.
@@ -48,10 +59,13 @@ pub const EACH_BETTER: &str = "each stem's own";
 
 /// Visits cost time too.
 pub fn visit_minutes(low: f64, likely: f64, high: f64) -> String {
+    let likely = measure::minutes(likely);
     cat!(
         "Each visit to take sprouts off: about ",
-        measure::minutes(likely),
-        " minutes (",
+        &likely,
+        " ",
+        minutes_word(&likely),
+        " (",
         measure::minutes(low),
         " to ",
         measure::minutes(high),
@@ -91,6 +105,7 @@ pub const TASK_ALL: &str = "All, with rest and delays";
 
 /// What timed trees make: the crew's minutes over the model's, or why not.
 pub fn timed(trees: usize, minutes: f64, no_rate: Option<NoRate>, factor: Option<Three>) -> String {
+    let minutes = measure::plain(minutes, 1);
     let count = cat!(
         phrase::small(trees),
         if trees == 1 {
@@ -98,8 +113,9 @@ pub fn timed(trees: usize, minutes: f64, no_rate: Option<NoRate>, factor: Option
         } else {
             " trees in "
         },
-        measure::plain(minutes, 1),
-        " minutes"
+        &minutes,
+        " ",
+        minutes_word(&minutes)
     );
     match (no_rate, factor) {
         (None, Some(factor)) => cat!(

@@ -1,7 +1,7 @@
 //! The inputs as read, what was assumed, and how to keep the answer.
 
 use super::say::Say;
-use super::{fields, phrase, reach, region};
+use super::{effort, fields, phrase, reach, region};
 use crate::measure;
 use calc::answer::Assumed;
 use calc::question::Day;
@@ -248,12 +248,17 @@ impl Say<'_> {
             fields::limbs(q.tree.limbs),
         );
         if let Some(walk) = q.pace.walk_min {
-            list.told("walk", cat!(measure::plain(walk, 1), " minutes"));
+            let walk = measure::plain(walk, 1);
+            list.told("walk", cat!(&walk, " ", effort::minutes_word(&walk)));
         }
         if let Some(timed) = q.timed {
             let trees = phrase::small(timed.trees);
             let minutes = measure::plain(timed.minutes, 1);
-            list.told("timed.trees", cat!(trees, ", ", minutes, " minutes in all"));
+            let word = effort::minutes_word(&minutes);
+            list.told(
+                "timed.trees",
+                cat!(trees, ", ", &minutes, " ", word, " in all"),
+            );
         } else {
             list.said(q.pace.rate.is_some(), "rate", "from trees that you timed");
         }

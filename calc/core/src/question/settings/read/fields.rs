@@ -160,7 +160,7 @@ impl Reader {
     /// A text without markup, without space round it. An empty one is none, and where one is needed it is missed.
     pub(super) fn plain(&mut self, text: &str, path: &str, most: usize) -> Option<String> {
         let text = text.trim();
-        let control = |c: char| c < ' ' && c != '\n' && c != '\t';
+        let control = |c: char| hidden(c) && c != '\n' && c != '\t';
         let low = text.to_ascii_lowercase();
         let what = if text.is_empty() {
             What::Missing
@@ -242,16 +242,34 @@ impl Reader {
     }
 }
 
-/// `https://`, `http://` or `tel:`, and no sign in it that ends an address.
+/// A sign that nobody sees, or that turns the order of what follows: a text could be made to read as another.
+fn hidden(c: char) -> bool {
+    let turns = matches!(c, '\u{61c}' | '\u{200e}' | '\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}');
+    c.is_control() || turns
+}
+
+/// `https://`, `http://` or `tel:`, and no sign in it that ends an address or that nobody sees. A page's address names
+/// nobody before its host: `https://known.example@other.example/` leads to the other.
 fn is_link(text: &str) -> bool {
     let low = text.to_ascii_lowercase();
     let rest = ["https://", "http://", "tel:"]
         .iter()
         .find_map(|start| low.strip_prefix(start));
-    let plain = text
-        .chars()
-        .all(|c| c > ' ' && !matches!(c, '<' | '>' | '"' | '\'' | '`'));
-    plain && text.len() <= URL && rest.is_some_and(|rest| rest.len() > 2)
+    let unseen = |c: char| {
+        hidden(c)
+            || matches!(
+                c,
+                '\u{200b}'..='\u{200d}' | '\u{2060}' | '\u{feff}' | '\u{ad}'
+            )
+    };
+    let plain = !text.chars().any(|c| {
+        c.is_whitespace() || unseen(c) || matches!(c, '<' | '>' | '"' | '\'' | '`' | '\\')
+    });
+    let names_none = |rest: &str| {
+        let host = rest.split(['/', '?', '#']).next().unwrap_or("");
+        rest.len() > 2 && !host.contains('@')
+    };
+    plain && text.len() <= URL && rest.is_some_and(names_none)
 }
 
 /// Digits with what people put between them.

@@ -4,7 +4,9 @@ mod fields;
 mod species;
 
 use self::fields::{Fields, NAME, TEXT, is_phone};
-use super::{CodeTopic, Contact, ContactKind, Crew, LocalCode, Settings, Told, Value, What};
+use super::{
+    CodeTopic, Contact, ContactKind, Crew, LARGEST, LocalCode, Settings, Told, Value, What,
+};
 use crate::question::{PlaceTyped, Text, problems_of_place, region_code};
 use crate::reference::Reference;
 use crate::terms::quantity::{Range, Units};
@@ -70,6 +72,9 @@ pub fn read(
     value: &Value,
     list: Option<&str>,
 ) -> Result<(Settings, Vec<Told>), Vec<Told>> {
+    if value.weight() + list.map_or(0, str::len) > LARGEST {
+        return Err(vec![Told::too_large()]);
+    }
     let mut reader = Reader {
         reference,
         told: Vec::new(),
