@@ -4,7 +4,8 @@ use calc::terms::quantity::{M_PER_FT, MM_PER_IN, Units};
 use calc::terms::small::decimals::fixed;
 use chrono::{Datelike, NaiveDate};
 
-use crate::words::phrase as w;
+use crate::words::message::with_decimal_sign;
+use crate::words::{m, phrase as w};
 
 /// One length in both systems.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -83,7 +84,7 @@ pub fn quarters(value: f64) -> String {
 pub fn plain(value: f64, places: u32) -> String {
     let text = fixed(value, places);
     if text.contains('.') {
-        text.trim_end_matches('0').trim_end_matches('.').into()
+        with_decimal_sign(text.trim_end_matches('0').trim_end_matches('.').into())
     } else {
         text
     }
@@ -107,7 +108,7 @@ pub fn size(mm: f64) -> Both {
         us: if shown > 0.0 {
             cat!(quarters(shown), " in")
         } else {
-            cat!(fixed(inches, 2), " in")
+            cat!(with_decimal_sign(fixed(inches, 2)), " in")
         },
         metric: cat!(plain(mm / 10.0, 1), " cm"),
     }
@@ -220,17 +221,17 @@ pub fn years(value: f64) -> String {
 /// A month by its number, counted from 1.
 fn month(number: u32) -> &'static str {
     let at = (number as usize).clamp(1, 12) - 1;
-    w::MONTHS.get(at).copied().unwrap_or("")
+    m::MEASURE_MONTHS.text().split(' ').nth(at).unwrap_or("")
 }
 
 /// `12 June`.
 pub fn day(date: NaiveDate) -> String {
-    cat!(number(date.day()), " ", month(date.month()))
+    m::measure_day(date.day(), month(date.month()))
 }
 
 /// `12 June 2027`.
 pub fn day_year(date: NaiveDate) -> String {
-    cat!(day(date), " ", fixed(f64::from(date.year()), 0))
+    m::measure_with_year(day(date), date.year())
 }
 
 /// A day, with its year where that is another one than `beside`.
@@ -244,47 +245,65 @@ pub fn day_beside(date: NaiveDate, beside: Option<NaiveDate>) -> String {
 
 /// From one day to another: `26 June to 24 July 2027`; whole months by their names.
 pub fn days(from: NaiveDate, to: NaiveDate) -> String {
-    let month = |date: NaiveDate| month(date.month());
-    let year = |date: NaiveDate| fixed(f64::from(date.year()), 0);
-    let last = to.succ_opt().is_none_or(|next| next.day() == 1);
-    let same = from.year() == to.year();
-    if from.day() == 1 && last && same {
-        if from.month() == to.month() {
-            return cat!(month(from), " ", year(from));
-        }
-        return cat!(w::to(month(from).into(), month(to).into()), " ", year(to));
+    if from.year() == to.year() {
+        m::measure_with_year(days_of_year(from, to), to.year())
+    } else {
+        m::measure_days(m::MeasureDays {
+            from: day_year(from),
+            to: day_year(to),
+        })
     }
-    if same && from.month() == to.month() {
-        return w::to(number(from.day()), day_year(to));
-    }
-    let first = if same { day(from) } else { day_year(from) };
-    w::to(first, day_year(to))
 }
 
-/// Several spans: whole months of one year are named once with it, `May, July and September 2028`.
+/// Days of one year, without it.
+fn days_of_year(from: NaiveDate, to: NaiveDate) -> String {
+    let one = from.month() == to.month();
+    let (first, second) = (month(from.month()), month(to.month()));
+    let last = to.succ_opt().is_none_or(|next| next.day() == 1);
+    match (from.day() == 1 && last, one) {
+        (true, true) => first.into(),
+        (true, false) => m::measure_whole_months(m::MeasureWholeMonths {
+            from: first,
+            to: second,
+        }),
+        (false, true) => m::measure_days_of_month(m::MeasureDaysOfMonth {
+            from: from.day(),
+            to: to.day(),
+            month: first,
+        }),
+        (false, false) => m::measure_days(m::MeasureDays {
+            from: day(from),
+            to: day(to),
+        }),
+    }
+}
+
+/// Several spans: those of one year are named once with it, `May, July and September 2028`.
 pub fn several(spans: &[(NaiveDate, NaiveDate)]) -> String {
-    let said: Vec<String> = spans.iter().map(|(from, to)| days(*from, *to)).collect();
     let year = spans.first().map_or(0, |(from, _)| from.year());
-    let end = cat!(" ", fixed(f64::from(year), 0));
-    let bare: Vec<&str> = said
-        .iter()
-        .filter_map(|it| it.strip_suffix(&*end))
-        .collect();
-    if bare.len() == said.len() {
-        cat!(w::row(&bare), end)
-    } else {
+    let one = |(from, to): &(NaiveDate, NaiveDate)| from.year() == year && to.year() == year;
+    let said = |say: fn(NaiveDate, NaiveDate) -> String| {
+        let said: Vec<String> = spans.iter().map(|(from, to)| say(*from, *to)).collect();
         w::row(&said)
+    };
+    if spans.iter().all(one) {
+        m::measure_with_year(said(days_of_year), year)
+    } else {
+        said(days)
     }
 }
 
 /// Month and day: `1 April`.
 pub fn month_day(md: (u8, u8)) -> String {
-    cat!(number(u32::from(md.1)), " ", month(u32::from(md.0)))
+    m::measure_day(md.1, month(u32::from(md.0)))
 }
 
 /// From one month and day to another: `1 April to 15 July`.
 pub fn month_days(from: (u8, u8), to: (u8, u8)) -> String {
-    w::to(month_day(from), month_day(to))
+    m::measure_days(m::MeasureDays {
+        from: month_day(from),
+        to: month_day(to),
+    })
 }
 
 /// Digits of a small whole number.

@@ -17,6 +17,7 @@ pub struct Page<'a> {
 pub trait Wording: AsRef<str> {}
 impl Wording for &str {}
 impl Wording for String {}
+impl Wording for crate::words::Word {}
 
 /// Where a table stands that is written cell by cell.
 #[derive(Default)]

@@ -172,7 +172,7 @@ impl Out for Plain {
         };
         if frame.heading {
             for c in text.chars() {
-                self.text.push(c.to_ascii_uppercase());
+                self.text.push(crate::words::phrase::large(c));
             }
         } else {
             self.text.push_str(text);

@@ -135,7 +135,7 @@ fn caution(out: &mut Page<'_>, cx: &Region<'_>, line: &CautionLine, in_view: &[&
     let cites = &line.because;
     if cites.iter().any(|cite| !is_bare(cite)) {
         out.open_class("p", "ck np");
-        cited(out, cx, words::phrase::SOURCE, cites);
+        cited(out, cx, &words::m::MEASURE_SOURCE, cites);
         out.close();
     } else if !cites.is_empty() {
         out.p_class("ck np", w::NO_SOURCE);

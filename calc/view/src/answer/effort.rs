@@ -46,9 +46,9 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
     lead(out, aria.as_str(), rest.as_str());
     let scale = if hours { 60.0 } else { 1.0 };
     let unit = if hours {
-        words::phrase::HOURS
+        &words::m::MEASURE_HOURS_LABEL
     } else {
-        words::phrase::MIN
+        &words::m::MEASURE_MINUTES_LABEL
     };
     let tick = w::minutes_tick(&span[1], hours);
     out.open("figure");

@@ -81,8 +81,8 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
         },
         &RangeLabels {
             aria: &said,
-            likely: &cat!(measure::years(likely), " ", words::phrase::YEARS),
-            unit: words::phrase::YEARS,
+            likely: &cat!(measure::years(likely), " ", &words::m::MEASURE_YEARS_LABEL),
+            unit: &words::m::MEASURE_YEARS_LABEL,
         },
     );
     out.close();
@@ -93,6 +93,6 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
     for user in &habitat.users {
         because.push(user.because);
     }
-    cited(out, cx, words::phrase::SOURCES, &because);
+    cited(out, cx, &words::m::MEASURE_SOURCES, &because);
     out.close_two();
 }

@@ -88,7 +88,7 @@ fn method(out: &mut Page<'_>, cx: &Region<'_>, line: &MethodLine, work: &MethodW
         }
         if !work.of.is_empty() && !printed.is_empty() {
             out.text(" ");
-            cited(out, cx, words::phrase::SOURCE, &printed);
+            cited(out, cx, &words::m::MEASURE_SOURCE, &printed);
         }
     }
     out.close_cell();

@@ -36,7 +36,7 @@ pub(super) fn inside(out: &mut Page<'_>, cx: &Region<'_>, outlook: &Outlook) {
         &rows,
         &SharesLabels {
             aria: w::HOW_MANY_DIE,
-            unit: words::phrase::IN_100,
+            unit: &words::m::MEASURE_IN_100_LABEL,
         },
     );
     out.close();
@@ -71,7 +71,7 @@ pub(super) fn inside(out: &mut Page<'_>, cx: &Region<'_>, outlook: &Outlook) {
     if let Some(sprouting) = &outlook.sprouting {
         because.extend(&sprouting.because);
     }
-    cited(out, cx, words::phrase::SOURCES, &because);
+    cited(out, cx, &words::m::MEASURE_SOURCES, &because);
     out.close_two();
     if cx.say.question.tree.species.has(Trait::Oak) {
         oaks(out, cx);
@@ -84,7 +84,7 @@ pub(super) fn inside(out: &mut Page<'_>, cx: &Region<'_>, outlook: &Outlook) {
         out.cell(measure::percent(share.low));
         match share.likely {
             Some(likely) => out.cell(measure::percent(likely)),
-            None => out.cell(words::phrase::NOT_KNOWN),
+            None => out.cell(words::m::MEASURE_NOT_KNOWN),
         }
         out.cell(measure::percent(share.high));
     }
@@ -108,7 +108,7 @@ fn own_row(out: &mut Page<'_>, cx: &Region<'_>, text: String, because: &[calc::t
     out.text(words::phrase::sentence(&text));
     out.text(". ");
     if !because.is_empty() {
-        cited(out, cx, words::phrase::SOURCE, because);
+        cited(out, cx, &words::m::MEASURE_SOURCE, because);
     }
     out.close();
 }
@@ -119,7 +119,7 @@ fn deaths(out: &mut Page<'_>, cx: &Region<'_>) {
         out.open("p");
         out.text(told.text);
         out.text(" ");
-        out.text(words::phrase::SOURCE);
+        out.text(words::m::MEASURE_SOURCE);
         source(out, cx, told.source);
         out.text(".");
         out.close();

@@ -2,12 +2,14 @@
 //! `match` without a catch-all, so a missing wording does not compile.
 
 mod en;
+pub mod message;
 
 pub use en::{
     calculators, cautions, confidence, device, effort, fields, formulas, group, habitat, method,
     missing, outlook, phrase, problem, reach, region, ring, say, season, spring, stop, verdict,
     visits, working,
 };
+pub use message::{Word, m, within};
 
 pub(crate) use en::say::Say;
 

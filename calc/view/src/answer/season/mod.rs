@@ -152,18 +152,20 @@ fn months(list: &[Rules], closes: bool) -> Vec<DaySpan> {
     months
 }
 
-/// The words of a tape that are the same for all. Copied whole and then filled: field by field costs bytes.
-static LABELS: YearLabels<'static> = YearLabels {
-    aria: "",
-    months: words::phrase::MONTHS_SHORT,
-    initials: words::phrase::MONTHS_INITIAL,
-    bark: w::BARK_LANE,
-    rules: w::RULES_LANE,
-    asked: "",
-    today: w::TODAY,
-    window: "",
-    window_short: w::WINDOW_SHORT,
-};
+/// The words of a tape that are the same for all.
+fn year_labels() -> YearLabels<'static> {
+    YearLabels {
+        aria: "",
+        months: words::phrase::months_short(),
+        initials: words::phrase::months_initial(),
+        bark: w::BARK_LANE,
+        rules: w::RULES_LANE,
+        asked: "",
+        today: w::TODAY,
+        window: "",
+        window_short: w::WINDOW_SHORT,
+    }
+}
 
 fn tape(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
@@ -218,7 +220,7 @@ fn tape(out: &mut Page<'_>, cx: &Region<'_>) {
         &[slips, may_slip, closed].map(|band| (band.name, &*band.said)),
         &asked_said,
     );
-    let mut labels = LABELS;
+    let mut labels = year_labels();
     labels.aria = &aria;
     labels.asked = &asked_said;
     labels.window = &window_said;

@@ -71,7 +71,7 @@ fn said_by(out: &mut Page<'_>, cx: &Region<'_>, rule: &Rules) {
     out.text(force(cx, rule));
     if rule.topic != Topic::Group && !is_bare(&rule.because) && !rule.is_default {
         out.text(" ");
-        out.text(words::phrase::SOURCE);
+        out.text(words::m::MEASURE_SOURCE);
         source(out, cx, rule.because.source);
         out.text(".");
     }

@@ -96,8 +96,8 @@ pub(super) fn year(view: &View<'_>, out: &mut Page<'_>) {
     let aria = aria(w::TAPE_YEAR, &words);
     let labels = YearLabels {
         aria: &aria,
-        months: crate::words::phrase::MONTHS_SHORT,
-        initials: crate::words::phrase::MONTHS_INITIAL,
+        months: crate::words::phrase::months_short(),
+        initials: crate::words::phrase::months_initial(),
         bark: crate::words::season::BARK_LANE,
         rules: crate::words::season::RULES_LANE,
         asked: &words,

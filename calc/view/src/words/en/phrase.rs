@@ -1,16 +1,11 @@
 //! Small pieces of sentences that all parts share: lists, ranges, counts, months and signs of units.
 
 use crate::measure;
+use crate::words::m;
 
 /// Small counts in words.
 pub fn small(count: usize) -> String {
-    const WORDS: [&str; 13] = [
-        "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
-        "eleven", "twelve",
-    ];
-    WORDS
-        .get(count)
-        .map_or_else(|| measure::number(count as u32), |word| (*word).into())
+    m::measure_small(count)
 }
 
 /// Two shares of 100, low to high.
@@ -18,19 +13,7 @@ pub fn percents(low: f64, high: f64) -> String {
     to(measure::percent(low), measure::percent(high))
 }
 
-/// Axis of minutes.
-pub const MIN: &str = "min";
-/// Axis of hours.
-pub const HOURS: &str = "h";
-/// Axis of years.
-pub const YEARS: &str = "years";
-/// Axis of shares.
-pub const IN_100: &str = "in 100";
-/// Before a source.
-pub const SOURCE: &str = "Source: ";
-/// Before several.
-pub const SOURCES: &str = "Sources: ";
-/// Inch and centimetre scales.
+/// Signs of units, the same in every language.
 pub const INCH: &str = "in";
 /// Centimetres.
 pub const CM: &str = "cm";
@@ -38,49 +21,42 @@ pub const CM: &str = "cm";
 pub const FT: &str = "ft";
 /// Metres.
 pub const M: &str = "m";
-/// No value.
-pub const NOT_KNOWN: &str = "not known";
-/// Months in full.
-pub const MONTHS: [&str; 12] = [
-    "January",
-    "February",
-    "March",
-    "April",
-    "May",
-    "June",
-    "July",
-    "August",
-    "September",
-    "October",
-    "November",
-    "December",
-];
+
+/// Twelve months, as a message has them.
+fn twelve(months: crate::words::Word) -> [&'static str; 12] {
+    let mut all = [""; 12];
+    for (month, name) in all.iter_mut().zip(months.text().split(' ')) {
+        *month = name;
+    }
+    all
+}
+
 /// Months on a tape.
-pub const MONTHS_SHORT: [&str; 12] = [
-    "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec",
-];
+pub fn months_short() -> [&'static str; 12] {
+    twelve(m::MEASURE_MONTHS_SHORT)
+}
+
 /// Months where there is hardly any room.
-pub const MONTHS_INITIAL: [&str; 12] = ["J", "F", "M", "A", "M", "J", "J", "A", "S", "O", "N", "D"];
-/// Between the ends of a range.
-pub const TO: &str = " to ";
+pub fn months_initial() -> [&'static str; 12] {
+    twelve(m::MEASURE_MONTHS_INITIAL)
+}
 
 /// A range from its ends.
 pub fn to(low: String, high: String) -> String {
-    cat!(low, " to ", high)
+    m::measure_range(m::MeasureRange { low, high })
 }
 
 /// A unit's sign in full, for those who listen; anything else as it is.
 pub fn spoken_unit(word: &str) -> &str {
-    crate::words::named(UNITS, word).unwrap_or(word)
+    match word {
+        "in" => m::MEASURE_INCHES.text(),
+        "ft" => m::MEASURE_FEET.text(),
+        "mm" => m::MEASURE_MILLIMETRES.text(),
+        "cm" => m::MEASURE_CENTIMETRES.text(),
+        "m" => m::MEASURE_METRES.text(),
+        other => other,
+    }
 }
-
-const UNITS: &str = concat!(
-    "in=inches|",
-    "ft=feet|",
-    "mm=millimetres|",
-    "cm=centimetres|",
-    "m=metres",
-);
 
 /// The first letter made large: a clause becomes the start of a sentence.
 pub fn sentence(text: &str) -> String {
@@ -91,30 +67,44 @@ pub fn sentence(text: &str) -> String {
     }
 }
 
+/// A letter made large: ASCII, and those with accents that the languages here have.
+pub fn large(letter: char) -> char {
+    match letter {
+        'à'..='ö' | 'ø'..='þ' => char::from_u32(letter as u32 - 32).unwrap_or(letter),
+        letter => letter.to_ascii_uppercase(),
+    }
+}
+
 fn cat_up(first: char, rest: &str) -> String {
     let mut text = String::with_capacity(rest.len() + 4);
-    text.push(first.to_ascii_uppercase());
+    text.push(large(first));
     text.push_str(rest);
     text
 }
 
 /// Words in a row: `a`, `a and b`, `a, b and c`.
 pub fn row(words: &[impl AsRef<str>]) -> String {
-    joined(words, " and ")
+    joined(words, |first, last| {
+        m::measure_and(m::MeasureAnd { first, last })
+    })
 }
 
 /// Words in a row that leave a choice: `a or b`.
 pub fn either(words: &[impl AsRef<str>]) -> String {
-    joined(words, " or ")
+    joined(words, |first, last| {
+        m::measure_or(m::MeasureOr { first, last })
+    })
 }
 
-fn joined(words: &[impl AsRef<str>], last: &str) -> String {
-    let mut text = String::new();
-    for (at, word) in words.iter().enumerate() {
-        if at > 0 {
-            text.push_str(if at + 1 == words.len() { last } else { ", " });
-        }
-        text.push_str(word.as_ref());
+fn joined(words: &[impl AsRef<str>], end: fn(String, &str) -> String) -> String {
+    let mut words = words.iter().map(AsRef::as_ref).peekable();
+    let mut text: String = words.next().unwrap_or("").into();
+    while let Some(last) = words.next() {
+        text = if words.peek().is_none() {
+            end(text, last)
+        } else {
+            m::measure_comma(m::MeasureComma { first: text, last })
+        };
     }
     text
 }
@@ -127,5 +117,6 @@ mod tests {
         assert_eq!(super::row(&["a", "b", "c"]), "a, b and c");
         assert_eq!(super::either(&["a", "b"]), "a or b");
         assert_eq!(super::sentence("its bark"), "Its bark");
+        assert_eq!(super::sentence("árbol"), "Árbol");
     }
 }

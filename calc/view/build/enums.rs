@@ -1,0 +1,37 @@
+//! The enums of calc that messages may word: the list of variants is calc's own.
+
+use crate::check::Enum;
+
+/// `CrownFull` as a file of messages has it: `crown-full`.
+fn kebab(variant: &str) -> String {
+    let mut kebab = String::new();
+    for (at, c) in variant.chars().enumerate() {
+        if c.is_ascii_uppercase() && at > 0 {
+            kebab.push('-');
+        }
+        kebab.push(c.to_ascii_lowercase());
+    }
+    kebab
+}
+
+macro_rules! enums {
+    ($($module:path { $($name:ident),+ $(,)? })+) => {
+        vec![$($({
+            use $module as of;
+            Enum {
+                name: stringify!($name).to_owned(),
+                path: format!("{}::{}", stringify!($module).replace(' ', ""), stringify!($name)),
+                variants: of::$name::ALL.iter().map(|it| kebab(&format!("{it:?}"))).collect(),
+            }
+        }),+),+]
+    };
+}
+
+/// All of them.
+pub fn all() -> Vec<Enum> {
+    enums! {
+        calc::models::at_visit { Act, NoAdvice, RingJudged, Seen }
+        calc::models::outlook { OutlookClass, SizeClass }
+        calc::terms::species { Durability }
+    }
+}

@@ -1,0 +1,87 @@
+//! Reads every language's messages, holds them against each other, and writes their Rust and a pack a language.
+//! The build stops at a file and a line.
+
+mod check;
+mod enums;
+mod file;
+mod generate;
+mod languages;
+mod pack;
+
+use check::Whole;
+use file::Problems;
+use languages::{FIRST, Language};
+use std::path::{Path, PathBuf};
+
+/// The language that is made for checks of the layout.
+const STRETCHED: &str = "qps";
+
+fn main() {
+    let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
+    println!("cargo::rerun-if-changed=build");
+    println!(
+        "cargo::rerun-if-changed={}",
+        root.join("content/words").display()
+    );
+    let out = PathBuf::from(std::env::var("OUT_DIR").expect("cargo sets OUT_DIR"));
+    match languages::read(&root.join("content/words")).and_then(|all| made(all, &out)) {
+        Ok(()) => {}
+        Err(problems) => {
+            // Cargo shows an error of a build script whole; a panic would bury it in a backtrace.
+            for problem in problems.iter().take(40) {
+                println!("cargo::error={problem}");
+            }
+            std::process::exit(1);
+        }
+    }
+}
+
+/// Writes what the view includes.
+fn made(all: Vec<Language>, out: &Path) -> Result<(), Problems> {
+    let enums = enums::all();
+    let (messages, mut languages) = check::languages(all, &enums)?;
+    let mut code = generate::code(&messages, &enums);
+    let mut told = String::new();
+    let mut gaps: Vec<Vec<&str>> = Vec::new();
+    for message in &messages {
+        let names: Vec<&str> = message.gaps.iter().map(|gap| &*gap.name).collect();
+        for wording in &message.wordings {
+            let kinds = message.gaps.iter().map(|gap| check::KINDS[gap.kind].name);
+            let kinds: Vec<&str> = kinds.collect();
+            told += &format!("{} {} {names:?} {kinds:?}\n", message.id, wording.word);
+            gaps.push(names.clone());
+        }
+    }
+    let first = &languages[0];
+    languages.push(Whole {
+        name: STRETCHED.to_owned(),
+        decimal: first.decimal,
+        wordings: first
+            .wordings
+            .iter()
+            .map(|it| pack::stretched(it))
+            .collect(),
+    });
+    let mark = pack::mark(&told);
+    let mut files = String::new();
+    for language in &languages {
+        let wordings = language.wordings.iter().zip(&gaps);
+        let wordings: Vec<String> = wordings
+            .map(|(parts, gaps)| pack::wording(parts, gaps))
+            .collect();
+        let name = format!("words-{}.bin", language.name);
+        let text = pack::file(&language.name, mark, language.decimal, &wordings);
+        std::fs::write(out.join(&name), text).expect("OUT_DIR takes a file");
+        if language.name != FIRST {
+            files += &format!(
+                "({:?}, include_str!(concat!(env!(\"OUT_DIR\"), \"/{name}\"))), ",
+                language.name
+            );
+        }
+    }
+    code += &format!(
+        "/// Every pack but the first, by its language. A program that doesn't name it doesn't carry it.\npub const FILES: &[(&str, &str)] = &[{files}];\n"
+    );
+    std::fs::write(out.join("messages.rs"), code).expect("OUT_DIR takes a file");
+    Ok(())
+}

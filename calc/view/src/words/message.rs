@@ -1,0 +1,545 @@
+//! What was made of `content/words`: a pack of words a language, and what fills the gaps of a message.
+//!
+//! A program has one language at a time: [`within`] sets it for what is called inside. No word and no text is kept beyond.
+
+use crate::measure;
+use std::cell::Cell;
+use std::sync::{OnceLock, RwLock};
+
+/// The messages, one constant or function each.
+pub mod m {
+    use super::*;
+    include!(concat!(env!("OUT_DIR"), "/messages.rs"));
+}
+
+const ENGLISH: &str = include_str!(concat!(env!("OUT_DIR"), "/words-en.bin"));
+
+/// The words of a language.
+pub struct Pack {
+    language: &'static str,
+    /// Between whole and part of a number.
+    decimal: char,
+    texts: Vec<&'static str>,
+}
+
+impl Pack {
+    /// `None` where it is no pack of this build.
+    fn read(file: &'static str) -> Option<Self> {
+        let mark = |file: &'static str| file.split('\0').nth(1);
+        if mark(file) != mark(ENGLISH) {
+            return None;
+        }
+        let mut texts = file.split('\0');
+        let language = texts.next()?;
+        let decimal = texts.nth(1)?.chars().next()?;
+        Some(Self {
+            language,
+            decimal,
+            texts: texts.collect(),
+        })
+    }
+
+    /// Its tag: `es`.
+    #[must_use]
+    pub fn language(&self) -> &'static str {
+        self.language
+    }
+
+    /// All its wordings as they stand in the pack, for checks.
+    #[must_use]
+    pub fn texts(&self) -> &[&'static str] {
+        &self.texts
+    }
+}
+
+fn english() -> &'static Pack {
+    static PACK: OnceLock<Pack> = OnceLock::new();
+    PACK.get_or_init(|| {
+        Pack::read(ENGLISH).unwrap_or(Pack {
+            language: "en",
+            decimal: '.',
+            texts: Vec::new(),
+        })
+    })
+}
+
+/// Packs that were fetched, or that a program has inside.
+static TAKEN: RwLock<Vec<&'static Pack>> = RwLock::new(Vec::new());
+
+/// Takes the words of a language, as fetched. False where the bytes are no pack of this build.
+pub fn take_words(file: &[u8]) -> bool {
+    let Ok(text) = std::str::from_utf8(file) else {
+        return false;
+    };
+    // A language stays as long as the page does.
+    let Some(pack) = Pack::read(String::from(text).leak()) else {
+        return false;
+    };
+    take(pack)
+}
+
+fn take(pack: Pack) -> bool {
+    let Ok(mut taken) = TAKEN.write() else {
+        return false;
+    };
+    if taken.iter().all(|known| known.language != pack.language) {
+        taken.push(Box::leak(Box::new(pack)));
+    }
+    true
+}
+
+/// Takes every language that was built, for programs that have all inside.
+pub fn take_all() {
+    static ONCE: OnceLock<()> = OnceLock::new();
+    ONCE.get_or_init(|| {
+        for (_, file) in m::FILES {
+            if let Some(pack) = Pack::read(file) {
+                take(pack);
+            }
+        }
+    });
+}
+
+/// The words for a language tag: of `es-MX` those of `es-MX`, else of `es`, of those that were taken; else English.
+#[must_use]
+pub fn pack(tag: &str) -> &'static Pack {
+    let mut tag = tag;
+    if let Ok(taken) = TAKEN.read() {
+        loop {
+            let named = |pack: &&&Pack| pack.language.eq_ignore_ascii_case(tag);
+            if let Some(pack) = taken.iter().find(named) {
+                return pack;
+            }
+            match tag.rsplit_once('-') {
+                Some((front, _)) => tag = front,
+                None => break,
+            }
+        }
+    }
+    english()
+}
+
+thread_local! {
+    static IN_USE: Cell<Option<&'static Pack>> = const { Cell::new(None) };
+}
+
+/// Speaks a language in what it calls.
+pub fn within<T>(pack: &'static Pack, run: impl FnOnce() -> T) -> T {
+    /// Goes back to the language before, also when what was called fails.
+    struct Back(Option<&'static Pack>);
+    impl Drop for Back {
+        fn drop(&mut self) {
+            IN_USE.set(self.0);
+        }
+    }
+    let _back = Back(IN_USE.replace(Some(pack)));
+    run()
+}
+
+/// The language that is spoken.
+#[must_use]
+pub fn in_use() -> &'static Pack {
+    IN_USE.get().unwrap_or_else(english)
+}
+
+/// A message without gaps: two bytes, so that it may stand in a table. It reads as the words of the language in use.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Word(u16);
+
+impl Word {
+    /// No words.
+    pub const NONE: Self = Self(u16::MAX);
+
+    /// Its words in the language in use.
+    #[must_use]
+    pub fn text(self) -> &'static str {
+        in_use()
+            .texts
+            .get(usize::from(self.0))
+            .copied()
+            .unwrap_or("")
+    }
+}
+
+impl std::ops::Deref for Word {
+    type Target = str;
+    fn deref(&self) -> &str {
+        self.text()
+    }
+}
+
+impl AsRef<str> for Word {
+    fn as_ref(&self) -> &str {
+        self.text()
+    }
+}
+
+impl std::fmt::Display for Word {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str(self.text())
+    }
+}
+
+impl From<Word> for String {
+    fn from(word: Word) -> Self {
+        word.text().into()
+    }
+}
+
+/// The gender of a name, as agreement asks.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Gender {
+    /// Masculine; also where a language has none.
+    #[default]
+    Masculine,
+    /// Feminine.
+    Feminine,
+    /// Feminine, behind "el": `el haya`.
+    FeminineEl,
+}
+
+impl Gender {
+    fn key(self) -> &'static str {
+        match self {
+            Self::Masculine => "m",
+            Self::Feminine => "f",
+            Self::FeminineEl => "f-el",
+        }
+    }
+}
+
+/// What fills a gap.
+pub enum Gap<'a> {
+    /// A text that stays.
+    Lent(&'a str),
+    /// A text that was made for it.
+    Made(String),
+    /// A name, with its gender.
+    Name(&'a str, Gender),
+    /// A number as it is shown, and its value, which chooses the plural.
+    Number(String, f64),
+    /// What the caller draws: its place among those of the message.
+    Node(usize),
+}
+
+impl Gap<'_> {
+    fn text(&self) -> &str {
+        match self {
+            Self::Lent(text) | Self::Name(text, _) => text,
+            Self::Made(text) | Self::Number(text, _) => text,
+            Self::Node(_) => "",
+        }
+    }
+
+    /// Whether a case of a choice by this gap is the one.
+    fn is(&self, ask: char, key: &str) -> bool {
+        match (ask, self) {
+            ('n', Self::Number(_, value)) => plural_is(in_use().language, *value, key),
+            ('g', Self::Name(_, gender)) => gender.key() == key,
+            ('s', gap) => begins(gap.text()) == key,
+            _ => false,
+        }
+    }
+}
+
+/// The plurals of each language (CLDR): what is neither named here nor exact is the case for all else.
+fn plural_is(language: &str, value: f64, key: &str) -> bool {
+    match key {
+        "one" => value == 1.0,
+        // Spanish: whole millions, which nothing here comes to.
+        "many" => language.starts_with("es") && value >= 1e6 && value % 1e6 == 0.0,
+        exact => {
+            let digits = exact.bytes().try_fold(0.0, |sum, digit| {
+                digit
+                    .is_ascii_digit()
+                    .then(|| sum * 10.0 + f64::from(digit - b'0'))
+            });
+            digits == Some(value)
+        }
+    }
+}
+
+/// The sound that a word begins with, where Spanish turns "y" to "e" and "o" to "u": not before hie- and hia-.
+fn begins(text: &str) -> &'static str {
+    let mut letters = text.chars().map(|c| c.to_lowercase().next().unwrap_or(c));
+    let first = letters.next().unwrap_or(' ');
+    let (first, second) = match first {
+        'h' => (letters.next().unwrap_or(' '), letters.next()),
+        // 8, 80 to 89 and 800 begin as "ocho"; 11 too is "once".
+        '8' => ('o', None),
+        '1' if text.starts_with("11") && !text[2..].starts_with(|c: char| c.is_ascii_digit()) => {
+            ('o', None)
+        }
+        first => (first, letters.next()),
+    };
+    match (first, second) {
+        ('i' | 'í', Some('e' | 'a')) => "other",
+        ('i' | 'í', _) => "i",
+        ('o' | 'ó', _) => "o",
+        _ => "other",
+    }
+}
+
+/// A text: typed by people, or another message.
+pub struct Text<'a>(pub Gap<'a>);
+
+impl<'a, T: AsRef<str> + ?Sized> From<&'a T> for Text<'a> {
+    fn from(text: &'a T) -> Self {
+        Self(Gap::Lent(text.as_ref()))
+    }
+}
+
+impl From<String> for Text<'_> {
+    fn from(text: String) -> Self {
+        Self(Gap::Made(text))
+    }
+}
+
+impl From<Word> for Text<'_> {
+    fn from(word: Word) -> Self {
+        Self(Gap::Lent(word.text()))
+    }
+}
+
+/// The name of a tree or an animal, and its gender in the language in use.
+pub struct Name<'a>(pub Gap<'a>);
+
+impl<'a> Name<'a> {
+    /// From both.
+    pub fn new(name: &'a str, gender: Gender) -> Self {
+        Self(Gap::Name(name, gender))
+    }
+}
+
+/// A day, with its year.
+pub struct Date<'a>(pub Gap<'a>);
+
+impl Date<'_> {
+    /// Without its year, where that is plain.
+    #[must_use]
+    pub fn day(day: chrono::NaiveDate) -> Self {
+        Self(Gap::Made(measure::day(day)))
+    }
+
+    /// With its year where that is another one than `beside`.
+    #[must_use]
+    pub fn beside(day: chrono::NaiveDate, beside: Option<chrono::NaiveDate>) -> Self {
+        Self(Gap::Made(measure::day_beside(day, beside)))
+    }
+}
+
+impl From<chrono::NaiveDate> for Date<'_> {
+    fn from(day: chrono::NaiveDate) -> Self {
+        Self(Gap::Made(measure::day_year(day)))
+    }
+}
+
+/// A number that chooses the plural, and how it is shown.
+macro_rules! number {
+    ($(#[$of:meta])* $name:ident, $($from:ty)|+, $show:expr) => {
+        $(#[$of])*
+        pub struct $name<'a>(pub Gap<'a>);
+        $(impl From<$from> for $name<'_> {
+            fn from(value: $from) -> Self {
+                Self(Gap::Number($show(value as f64), value as f64))
+            }
+        })+
+    };
+}
+
+number!(
+    /// A count in digits.
+    Count, usize | u32 | u8 | i32, |value| measure::plain(value, 0)
+);
+number!(
+    /// A small count in words.
+    Small, usize | u32 | u8, |value| m::measure_small(value as u32)
+);
+number!(
+    /// A share in 100, whole.
+    Percent, f64, measure::percent
+);
+number!(
+    /// Minutes as they are shown.
+    Minutes, f64, measure::minutes
+);
+number!(
+    /// Years to a half.
+    Years, f64, measure::years
+);
+
+/// A piece of a message that has nodes in it.
+pub enum Piece<'a> {
+    /// Words between the nodes.
+    Text(&'a str),
+    /// A node that the caller draws: its place among those of the message.
+    Node(usize),
+}
+
+// Entries for one gap and for two: most messages have no more, and an array at each call would cost more bytes.
+
+fn one(word: Word, gap: Gap<'_>) -> String {
+    many(word, &[gap])
+}
+
+fn two(word: Word, first: Gap<'_>, second: Gap<'_>) -> String {
+    many(word, &[first, second])
+}
+
+fn many(word: Word, gaps: &[Gap<'_>]) -> String {
+    let mut text = String::new();
+    nodes(word, gaps, &mut |piece| {
+        if let Piece::Text(piece) = piece {
+            text.push_str(piece);
+        }
+    });
+    text
+}
+
+fn nodes(word: Word, gaps: &[Gap<'_>], parts: &mut dyn FnMut(Piece<'_>)) {
+    walk(word.text(), gaps, true, parts);
+}
+
+/// Around a choice, behind the key of a case, behind its text: as `build/pack.rs` writes them.
+const CHOICE: char = '\u{e}';
+const KEY: char = '\u{f}';
+const CASE: char = '\u{10}';
+
+/// Goes through a wording, or one case of it, and gives what comes behind. A text that fills a gap is not read for signs.
+fn walk<'t>(
+    mut rest: &'t str,
+    gaps: &[Gap<'_>],
+    say: bool,
+    parts: &mut dyn FnMut(Piece<'_>),
+) -> &'t str {
+    loop {
+        let at = rest.find(|c| c <= CASE).unwrap_or(rest.len());
+        let (text, behind) = rest.split_at(at);
+        if say && !text.is_empty() {
+            parts(Piece::Text(text));
+        }
+        let mut signs = behind.chars();
+        match signs.next() {
+            None => return "",
+            Some(CASE) => return signs.as_str(),
+            Some(CHOICE) => rest = choose(signs.as_str(), gaps, say, parts),
+            Some(sign) => {
+                match gap(gaps, sign) {
+                    Some(Gap::Node(at)) if say => parts(Piece::Node(*at)),
+                    Some(gap) if say => parts(Piece::Text(gap.text())),
+                    _ => {}
+                }
+                rest = signs.as_str();
+            }
+        }
+    }
+}
+
+fn gap<'g, 'a>(gaps: &'g [Gap<'a>], sign: char) -> Option<&'g Gap<'a>> {
+    gaps.get((sign as usize).wrapping_sub(1))
+}
+
+fn choose<'t>(
+    choice: &'t str,
+    gaps: &[Gap<'_>],
+    say: bool,
+    parts: &mut dyn FnMut(Piece<'_>),
+) -> &'t str {
+    let mut signs = choice.chars();
+    let by = signs.next().and_then(|sign| gap(gaps, sign));
+    let ask = signs.next().unwrap_or(' ');
+    let mut rest = signs.as_str();
+    let mut open = say;
+    while let Some((key, case)) = rest.split_once(KEY).filter(|_| !rest.starts_with(CHOICE)) {
+        let takes = open && (key == "*" || by.is_some_and(|by| by.is(ask, key)));
+        rest = walk(case, gaps, takes, parts);
+        open &= !takes;
+    }
+    rest.strip_prefix(CHOICE).unwrap_or("")
+}
+
+/// A number as Rust has it, with the decimal sign of the language in use.
+pub(crate) fn with_decimal_sign(number: String) -> String {
+    match in_use().decimal {
+        '.' => number,
+        sign => number.replace('.', sign.encode_utf8(&mut [0; 4])),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn said(text: &str, gaps: &[Gap<'_>]) -> String {
+        let mut said = String::new();
+        walk(text, gaps, true, &mut |piece| match piece {
+            Piece::Text(text) => said.push_str(text),
+            Piece::Node(at) => said.push_str(&format!("<{at}>")),
+        });
+        said
+    }
+
+    fn number(value: f64) -> Gap<'static> {
+        Gap::Number(format!("{value}"), value)
+    }
+
+    #[test]
+    fn a_text_that_fills_a_gap_is_never_read_for_signs() {
+        let gaps = [Gap::Lent("\u{2}\u{e}"), Gap::Lent("b")];
+        assert_eq!(said("a \u{1} \u{2}.", &gaps), "a \u{2}\u{e} b.");
+        assert_eq!(said("\u{1}", &[Gap::Node(0)]), "<0>");
+    }
+
+    #[test]
+    fn a_choice_takes_the_exact_number_then_the_plural_then_all_else() {
+        let choice =
+            "\u{e}\u{1}n0\u{f}none\u{10}one\u{f}\u{1} visit\u{10}*\u{f}\u{1} visits\u{10}\u{e}.";
+        assert_eq!(said(choice, &[number(0.0)]), "none.");
+        assert_eq!(said(choice, &[number(1.0)]), "1 visit.");
+        assert_eq!(said(choice, &[number(7.0)]), "7 visits.");
+    }
+
+    #[test]
+    fn a_choice_may_stand_in_another() {
+        let choice = "\u{e}\u{1}none\u{f}a \u{e}\u{2}n1\u{f}x\u{10}*\u{f}y\u{10}\u{e} b\u{10}*\u{f}\u{e}\u{2}n1\u{f}z\u{10}*\u{f}w\u{10}\u{e}\u{10}\u{e} end";
+        assert_eq!(said(choice, &[number(1.0), number(1.0)]), "a x b end");
+        assert_eq!(said(choice, &[number(1.0), number(2.0)]), "a y b end");
+        assert_eq!(said(choice, &[number(2.0), number(1.0)]), "z end");
+        assert_eq!(said(choice, &[number(2.0), number(2.0)]), "w end");
+    }
+
+    #[test]
+    fn a_word_begins_with_the_sound_that_is_heard() {
+        for (word, sound) in [
+            ("hiedra", "other"),
+            ("Higuera", "i"),
+            ("hongos", "o"),
+            ("Ibis", "i"),
+            ("ocho", "o"),
+            ("8 m", "o"),
+            ("11", "o"),
+            ("110", "other"),
+            ("pinos", "other"),
+            ("", "other"),
+        ] {
+            assert_eq!(begins(word), sound, "{word}");
+        }
+    }
+
+    #[test]
+    fn a_pack_of_another_build_is_refused() {
+        assert!(!take_words(b"es\x00abcdef01\0.\0Hola"));
+        assert!(!take_words(&[0xff, 0]));
+    }
+
+    #[test]
+    fn a_language_is_spoken_within_and_no_longer() {
+        take_all();
+        let spanish = pack("es-MX");
+        assert_eq!(spanish.language(), "es");
+        assert_eq!(pack("de").language(), "en");
+        let before = in_use().language();
+        within(spanish, || assert_eq!(in_use().language(), "es"));
+        assert_eq!(in_use().language(), before);
+    }
+}
