@@ -64,6 +64,7 @@ const MAY_BE_NULL: &[&str] = &[
     "species_row",
     "sprouting",
     "advised_to",
+    "to",
     "waits_for",
     "people_out_m",
 ];

@@ -235,3 +235,63 @@ fn thorns_are_trimmed_before_any_work_by_hand() {
     assert!(!locust(json!({ "condition": "dead" })).contains(step));
     assert!(!said(&tree("Norway maple", "8 in")).contains(step));
 }
+
+/// A path 22 ft from a buckthorn of 20 ft: inside, measured, under 6 in, so someone trained to fell may (model of the
+/// trail crew's tree, our own). Each line that tells somebody to cut it down says so, not the first alone.
+#[test]
+fn every_line_that_cuts_a_tree_down_beside_something_names_who_is_trained() {
+    let small = with(
+        near(tree("common buckthorn", "4 in"), "path", "22 ft"),
+        json!({ "height": "20 ft", "date": "2027-04-20" }),
+    );
+    let answer = ask(&small);
+    let beside = answer.next_line.iter().chain(&answer.also);
+    let cutting: Vec<_> = beside
+        .filter(|also| also.method == Method::RepeatCutting)
+        .collect();
+    assert!(!cutting.is_empty() && cutting.iter().all(|also| also.trained_to_fell));
+    let said = said(&small);
+    for line in [
+        "Today: cut it again and again (by someone trained to fell, possible).",
+        "Without herbicide: cut it again and again (by someone trained to fell, possible).",
+    ] {
+        assert!(said.contains(line), "{said}");
+    }
+    let clear = with(small, json!({ "targets": [], "none_in_reach": true }));
+    assert!(!self::said(&clear).contains("trained to fell"));
+}
+
+#[test]
+fn a_wait_names_the_method_of_today_and_countries_have_their_article() {
+    let november = said(&with(
+        tree("Norway maple", "12 in"),
+        json!({ "date": "2027-11-10" }),
+    ));
+    let today = "Today: frill, cuts with herbicide (by a licensed applicator, recommended).";
+    assert!(november.contains(today), "{november}");
+    assert!(
+        november.contains("Not native in the United States."),
+        "{november}"
+    );
+}
+
+#[test]
+fn a_thing_at_the_very_end_of_the_zone_is_not_outside_as_many_feet_as_it_is_away() {
+    let edge = with(
+        near(tree("Scots pine", "12 in"), "road", "90 ft"),
+        json!({ "height": "60 ft" }),
+    );
+    let said = said(&edge);
+    assert!(
+        said.contains("The road is 90 ft (27 m) away, at the end of the 90 ft (28 m) in which"),
+        "{said}"
+    );
+}
+
+/// At 6 in exactly the rows for stems under 6 in and those over 6 in both leave off: the other side is named truly.
+#[test]
+fn at_a_size_limit_itself_the_side_that_is_another_answer_is_named() {
+    let pear = said(&tree("Callery pear", "6 in"));
+    let line = "Near a size limit: under 6 in (15.2 cm) across, the answer would be to cut it";
+    assert!(pear.contains(line) && !pear.contains("past 6 in"), "{pear}");
+}

@@ -341,7 +341,9 @@ fn ties_go_by_the_goal() {
 fn within_15_percent_of_a_size_limit_the_method_on_its_other_side_is_named() {
     let near = ask(&tree("Scots pine", "6.5")).near_limit.expect("a limit");
     near_to(near.limit_mm, 152.4, 1e-9, "6 in");
-    assert_eq!(near.method, Method::Fell);
+    assert_eq!((near.method, near.over), (Method::Fell, false));
+    let thinner = ask(&tree("Scots pine", "5.5")).near_limit.expect("a limit");
+    assert_eq!((thinner.method, thinner.over), (Method::BarkRing, true));
     assert!(ask(&tree("Scots pine", "7")).near_limit.is_none());
 }
 

@@ -199,3 +199,21 @@ fn a_leaf_out_seen_here_takes_the_spread_of_the_state_away() {
         .expect("a spread");
     assert!(without > open + 8.0, "{without}");
 }
+
+/// Wisconsin's oaks must not be wounded from April to July (oak_wilt_regions.csv), when alone their bark slips.
+#[test]
+fn a_line_beside_names_its_stretch_and_december_s_reason_is_the_closed_months() {
+    let oak = |date: &str| {
+        with(
+            tree("northern red oak", "12 in"),
+            json!({ "region": "US-WI", "date": date }),
+        )
+    };
+    let summer = said(&oak("2027-07-20"));
+    let line = "Without herbicide: fell it (by a professional, possible), August to October 2027.";
+    assert!(summer.contains(line), "{summer}");
+    let december = said(&oak("2027-12-10"));
+    let why = "Oaks must not be wounded here from 1 April to 31 July, and the bark slips at no other time.";
+    assert!(december.contains(why), "{december}");
+    assert!(!december.contains("No ring here"), "said twice: {december}");
+}

@@ -2,8 +2,10 @@
 
 use super::decide::Decision;
 use super::facts::{Facts, level};
-use super::{open, season_lines, sources, work};
-use crate::answer::{Answer, Conditional, GroupAnswer, Near, Outcome, SpeciesLine, StemAnswer};
+use super::{open, season_lines, sources, stretch, work};
+use crate::answer::{
+    Also, AlsoKind, Answer, Conditional, GroupAnswer, Near, Outcome, SpeciesLine, StemAnswer,
+};
 use crate::models::cautions;
 use crate::models::method;
 use crate::models::native::{Native, native};
@@ -15,7 +17,7 @@ use crate::question::{Day, Question};
 use crate::reference::Reference;
 use crate::terms::method::{Level, Method};
 use crate::terms::tighten::Tighten;
-use crate::terms::tree::Condition;
+use crate::terms::tree::{Condition, Herbicide};
 use crate::timing::closed_months::{self, Topic};
 use chrono::NaiveDate;
 
@@ -79,8 +81,9 @@ pub fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Decision) 
     let near_limit = (!stops)
         .then(|| method::near_limit(reference.method_rules, &case, decision.headline))
         .flatten()
-        .map(|(inches, method)| Near {
+        .map(|(inches, over, method)| Near {
             limit_mm: inches * crate::terms::quantity::MM_PER_IN,
+            over,
             method,
         });
     let mut answer = Answer {
@@ -107,7 +110,7 @@ pub fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Decision) 
         timing: season_lines::timing(facts, asked, day),
         asked_day: asked,
         advised_day: Some(day),
-        advised_to: stretch(facts, decision),
+        advised_to: advised_to(facts, decision),
         waits_for: decision.waits_for,
         people_out_m: people_out_m(facts, decision),
         provisos: provisos::of(&provisos::Work {
@@ -167,8 +170,12 @@ pub fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Decision) 
         diseases: season_lines::diseases(facts),
         cautions,
         conditional: None,
-        next_line: decision.next_line,
-        also: decision.also.clone(),
+        next_line: decision.next_line.map(|also| whole_line(facts, &also)),
+        also: decision
+            .also
+            .iter()
+            .map(|also| whole_line(facts, also))
+            .collect(),
         near_limit,
         group: group(facts, decision),
         changes: Vec::new(),
@@ -209,48 +216,40 @@ fn people_out_m(facts: &Facts<'_>, decision: &Decision) -> Option<f64> {
     }
 }
 
-/// The last day of the stretch that an advised day begins: on it, without a break, the same method heads as high, for
-/// a ring with the same word of the bark. None where the day was asked about, or where it may be any day.
-fn stretch(facts: &Facts<'_>, decision: &Decision) -> Option<NaiveDate> {
+/// The last day of the stretch that an advised day begins. None where the day was asked about.
+fn advised_to(facts: &Facts<'_>, decision: &Decision) -> Option<NaiveDate> {
     let year = matches!(facts.question.day, Day::Year { .. });
-    if decision.outcome != Outcome::Wait
-        && !(year && matches!(decision.outcome, Outcome::Do | Outcome::OtherMethod))
-    {
-        return None;
-    }
-    let stem = facts.question.tree.heading();
-    let ring = decision.headline == Method::BarkRing;
-    let stands = |day: NaiveDate| {
-        let lines = if ring {
-            facts.lines(stem, day)
-        } else {
-            facts.lines_without_ring(stem, day, facts.question.tree.herbicide)
-        };
-        let heads = facts.head(&lines, stem) == decision.headline;
-        (heads, level(&lines, decision.headline))
+    let picked = match decision.outcome {
+        Outcome::Wait => true,
+        Outcome::Do | Outcome::OtherMethod => year,
+        Outcome::Professional | Outcome::CannotTell => false,
     };
-    let first = stands(decision.day);
-    let word = |day: NaiveDate| (facts.season.verdict(day), facts.season.is_best(day));
-    let goes_on = |day: NaiveDate| {
-        let named = if ring {
-            facts.may_name(day, true) && word(day) == word(decision.day)
-        } else {
-            !facts.soon_closed(day)
-        };
-        named && stands(day) == first
-    };
-    let mut last = decision.day;
-    for _ in 0..STRETCH_DAYS {
-        match last.succ_opt().filter(|day| goes_on(*day)) {
-            Some(day) => last = day,
-            None => return Some(last),
-        }
-    }
-    None
+    let herbicide = facts.question.tree.herbicide;
+    picked
+        .then(|| stretch::last_day(facts, decision.headline, decision.day, herbicide))
+        .flatten()
 }
 
-/// A stretch as long as a year has no end.
-const STRETCH_DAYS: usize = 365;
+/// A line beside the headline, with who may fell and the end of its stretch, which nobody needs while the outcome is
+/// looked for.
+fn whole_line(facts: &Facts<'_>, also: &Also) -> Also {
+    let herbicide = if also.kind == AlsoKind::WithoutHerbicide {
+        Herbicide::No
+    } else {
+        facts.question.tree.herbicide
+    };
+    Also {
+        trained_to_fell: provisos::trained_to_fell(
+            facts.outcome(),
+            also.by_professional,
+            also.method,
+        ),
+        to: also
+            .day
+            .and_then(|day| stretch::last_day(facts, also.method, day, herbicide)),
+        ..*also
+    }
+}
 
 /// What the group asked for, where it asked for anything.
 fn group(facts: &Facts<'_>, decision: &Decision) -> Option<GroupAnswer> {

@@ -42,6 +42,8 @@ pub struct Also {
     pub by_professional: bool,
     /// Whether its wood breeds beetles then, so that it is taken away or peeled within three weeks.
     pub take_away_or_peel: bool,
+    /// Whether only someone trained to fell may do it, since something stands near.
+    pub trained_to_fell: bool,
     /// The day, where it is for another day.
     #[serde(serialize_with = "crate::terms::day::maybe_day")]
     #[cfg_attr(
@@ -50,6 +52,14 @@ pub struct Also {
         ts(type = "string | null")
     )]
     pub day: Option<NaiveDate>,
+    /// The last day of the stretch that this day begins; none where it may be any day from then on.
+    #[serde(serialize_with = "crate::terms::day::maybe_day")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<String>"),
+        ts(type = "string | null")
+    )]
+    pub to: Option<NaiveDate>,
 }
 
 words! {
@@ -300,9 +310,8 @@ fn wait_for_ring(facts: &Facts<'_>, asked: NaiveDate, day: NaiveDate) -> Decisio
     let then = facts.lines(stem, day);
     let now = facts.lines(stem, asked);
     let today = facts.head(&now, stem);
-    let lower = rank(&then, Method::BarkRing) < rank(&now, today);
-    let today = lower.then(|| also(AlsoKind::Today, &now, today, None));
-    let beside = today.into_iter().chain(beside_ring(facts, &then, day));
+    let today = also(AlsoKind::Today, &now, today, None);
+    let beside = core::iter::once(today).chain(beside_ring(facts, &then, day));
     let mut decision = Decision::new(Outcome::Wait, &then, Method::BarkRing, day).beside(beside);
     decision.waits_for = waits_for(facts, Method::BarkRing, asked, day);
     decision
@@ -500,7 +509,9 @@ fn also(kind: AlsoKind, lines: &Levels, method: Method, day: Option<NaiveDate>) 
         level: level(lines, method),
         by_professional: professional(lines, method),
         take_away_or_peel: false,
+        trained_to_fell: false,
         day,
+        to: None,
     }
 }
 

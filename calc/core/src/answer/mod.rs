@@ -8,6 +8,7 @@ mod facts;
 mod open;
 mod season_lines;
 mod sources;
+mod stretch;
 mod work;
 
 pub use changes::{Change, Changed};
@@ -242,6 +243,8 @@ pub struct Near {
     /// The limit, mm of dbh.
     #[serde(serialize_with = "crate::terms::lengths::mm")]
     pub limit_mm: f64,
+    /// Whether the other side is that of thicker stems.
+    pub over: bool,
     /// The headline on the other side.
     pub method: Method,
 }

@@ -195,6 +195,21 @@ pub fn hazard_m(tables: &HeightTables<'_>, tree: &Tree) -> f64 {
     judge(tables, tree).hazard_m
 }
 
+/// By which share of it an open-grown tree's hazard height lies under that of a tree of the woods, 0 to 1: what saying
+/// so is worth. A measured height is left aside.
+#[must_use]
+pub fn open_lowers(tables: &HeightTables<'_>, tree: &Tree) -> f64 {
+    let of = |setting: Setting| {
+        let tree = Tree {
+            setting,
+            height: None,
+            ..tree.clone()
+        };
+        hazard_m(tables, &tree)
+    };
+    1.0 - of(Setting::Open) / of(Setting::Woods)
+}
+
 /// The heights that a measurement is believed in without asking again, metres; any, for an unknown species.
 #[must_use]
 pub fn likely_m(tables: &HeightTables<'_>, tree: &Tree) -> (f64, f64) {

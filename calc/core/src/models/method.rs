@@ -215,13 +215,14 @@ pub fn headline(
         .map_or(Method::LeaveIt, |line| line.method)
 }
 
-/// The other headline near a size limit, and the limit, inches.
+/// The other headline near a size limit: the limit, inches, whether the other side is that of thicker stems, and the
+/// method. A stem that is as thick as the limit itself has both sides near.
 #[must_use]
 pub fn near_limit(
     rules: &'static [MethodRule],
     case: &Case<'_>,
     head: Method,
-) -> Option<(f64, Method)> {
+) -> Option<(f64, bool, Method)> {
     let inches = inches(case.dbh_mm);
     // The limits of every row that speaks of this group, as diameters at breast height.
     let mut limits: Vec<f64> = rules
@@ -244,15 +245,21 @@ pub fn near_limit(
     let nearest = |limit: &f64| (libm::fabs(limit - inches), *limit);
     sort(&mut limits, |a, b| nearest(a) < nearest(b));
     limits.dedup();
-    limits.into_iter().find_map(|limit| {
-        let step = if inches < limit { 1.001 } else { 0.999 };
+    let mut sides = limits.into_iter().flat_map(|limit| {
+        let under = (inches >= limit).then_some((limit, false));
+        under
+            .into_iter()
+            .chain((inches <= limit).then_some((limit, true)))
+    });
+    sides.find_map(|(limit, over)| {
+        let step = if over { 1.001 } else { 0.999 };
         let mut other = *case;
         other.dbh_mm = limit * step * MM_PER_IN;
         let lines = levels(rules, &other);
         let method = headline(&lines, case.constants, case.tree.goal, other.dbh_mm, |_| {
             true
         });
-        (method != head).then_some((limit, method))
+        (method != head).then_some((limit, over, method))
     })
 }
 

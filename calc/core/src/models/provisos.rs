@@ -42,20 +42,23 @@ pub struct Work<'a> {
 pub fn of(work: &Work<'_>) -> Vec<Proviso> {
     let case = work.case;
     let has = |mark: Trait| case.tree.species.has(mark);
-    let cuts_down = cuts_down(work.method);
+    let trained = trained_to_fell(case.outcome, work.by_professional, work.method);
     let inside = case.outcome == Outcome::Inside;
     let sprouts = case.tree.species.suitability == Suitability::NotAlone
         && case.tree.species.basal != Vigor::None;
     let ours = !work.by_professional;
     let rules = [
-        (Proviso::TrainedToFell, ours && inside && cuts_down),
+        (Proviso::TrainedToFell, trained),
         (Proviso::PathClosed, ours && case.reach.trail && inside),
         (
             Proviso::CutDownDead,
             inside && matches!(work.method, Method::Frill | Method::BasalBark),
         ),
         (Proviso::TakeAwayOrPeel, breeds_beetles(case, work.method)),
-        (Proviso::BarkOff, has(Trait::AmericanElm) && cuts_down),
+        (
+            Proviso::BarkOff,
+            has(Trait::AmericanElm) && cuts_down(work.method),
+        ),
         (
             Proviso::DeadAshBrittle,
             has(Trait::Ash) && work.method != Method::PullOrDig,
@@ -71,6 +74,12 @@ pub fn of(work: &Work<'_>) -> Vec<Proviso> {
         .into_iter()
         .filter_map(|(proviso, holds)| holds.then_some(proviso))
         .collect()
+}
+
+/// Whether only someone trained to fell may do it: something stands near, and no professional does it.
+#[must_use]
+pub fn trained_to_fell(outcome: Outcome, by_professional: bool, method: Method) -> bool {
+    !by_professional && outcome == Outcome::Inside && cuts_down(method)
 }
 
 /// Whether a method leaves fresh wood of a pine on the ground while its beetles fly and living pines stand near.

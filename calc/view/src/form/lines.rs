@@ -188,8 +188,14 @@ fn height(view: &View<'_>) -> String {
         .over_tallest
         .filter(|over| libm::fabs(height.tallest_m * over - height.hazard_m) < 0.01);
     if let Some(over) = raised {
-        let more = measure::percent((over - 1.0) * 100.0);
-        cat!(w::LEFT_EMPTY, used, w::HEIGHT_USED, more, w::IN_100)
+        let times = measure::plain(over, 2);
+        cat!(
+            w::LEFT_EMPTY,
+            used,
+            w::HEIGHT_USED,
+            times,
+            w::HEIGHT_USED_OVER
+        )
     } else {
         cat!(w::LEFT_EMPTY, used, w::USED_STOP)
     }

@@ -1,7 +1,8 @@
 //! Which fields some rule reads for this species and this size: the others are not asked.
 
 use super::sheet::clear;
-use calc::question::{Found, StemTyped, Text, Typed, find_species, slot_of};
+use calc::models::height;
+use calc::question::{Found, StemTyped, Text, Typed, find_species, read, slot_of};
 use calc::reference::Reference;
 use calc::terms::number::{Unit, read_number};
 use calc::terms::quantity::MM_PER_IN;
@@ -145,8 +146,7 @@ pub fn matters(reference: &'static Reference, typed: &Typed) -> FieldSet {
     for (field, held) in [
         (Field::Bark, bark),
         (Field::LiveShare, bark && alive),
-        // The height that hazard is judged by differs between woods and open for any tree.
-        (Field::Setting, true),
+        (Field::Setting, open_matters(reference, typed)),
         (
             Field::WholeClone,
             only(|species| {
@@ -186,6 +186,31 @@ pub fn matters(reference: &'static Reference, typed: &Typed) -> FieldSet {
         set.put(field, held);
     }
     set
+}
+
+/// Woods or open is asked where open lowers the height that hazard is judged by by so much (our own assumption).
+const OPEN_LOWERS: f64 = 0.2;
+
+/// Whether it is worth asking if the tree grew in the open: it stands lower then by a fifth or more. What was said stays,
+/// and while species, size or place can't be read yet it is asked.
+fn open_matters(reference: &'static Reference, typed: &Typed) -> bool {
+    if word(&typed.setting).trim() == "open" {
+        return true;
+    }
+    let tree = Typed {
+        version: 1,
+        units: typed.units.clone(),
+        species: typed.species.clone(),
+        stems: typed.stems.clone(),
+        date: Some(Text::from("year")),
+        today: Some(Text::from("2027-01-01")),
+        place: typed.place.clone(),
+        region: typed.region.clone(),
+        ..Typed::default()
+    };
+    read(reference, &tree).map_or(true, |question| {
+        height::open_lowers(&reference.heights(), &question.tree) >= OPEN_LOWERS
+    })
 }
 
 /// Under this no ring is cut: row `under_1` of the table of methods.

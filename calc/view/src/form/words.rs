@@ -44,8 +44,9 @@ pub(super) const NOT_ASKED: &str = "Left empty: not checked.";
 pub(super) const HEIGHT: &str = "Tree height";
 pub(super) const IF_MEASURED: &str = ", if measured";
 pub(super) const LEFT_EMPTY: &str = "Left empty: ";
-pub(super) const HEIGHT_USED: &str = " used, the tallest estimate plus ";
-pub(super) const IN_100: &str = " in 100.";
+pub(super) const HEIGHT_USED: &str = " used: ";
+pub(super) const HEIGHT_USED_OVER: &str =
+    " times the tallest estimate, which hardly any measured tree exceeds.";
 pub(super) const USED_STOP: &str = " used.";
 pub(super) const TO: &str = " to ";
 pub(super) const CLOSE: &str = ").";

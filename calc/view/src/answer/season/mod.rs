@@ -78,7 +78,7 @@ fn bark(out: &mut Page<'_>, cx: &Region<'_>) {
     }
     if let Some(region) = &timing.region {
         let code = cx.say.question.region.as_deref().unwrap_or_default();
-        notes.add(&w::region_dates(region, words::region::region(code)));
+        notes.add(&w::region_dates(region, &words::region::in_sentence(code)));
     }
     if timing.table_missing {
         notes.add(w::TABLE_MISSING);

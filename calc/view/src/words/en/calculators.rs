@@ -34,12 +34,12 @@ impl Say<'_> {
             Kind::TreePlan => None,
             Kind::Year => {
                 let (day, verdict) = (answer.asked_day?, answer.asked_verdict?);
-                let place = self.question.region.as_deref().map(region::region);
+                let place = self.question.region.as_deref().map(region::in_sentence);
                 let said = self.bark_on(day, verdict, answer.asked_probability);
                 Some(cat!(
                     phrase::sentence(answer.species.name),
                     if place.is_some() { " in " } else { "" },
-                    place.unwrap_or(""),
+                    place.as_deref().unwrap_or(""),
                     ": ",
                     said,
                     "."

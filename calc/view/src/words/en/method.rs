@@ -96,6 +96,15 @@ pub fn by(method: Method, by_professional: bool, herbicide: Herbicide) -> String
     }
 }
 
+/// Who cuts down a tree near which something stands, and no professional is needed.
+pub fn trained_to_fell(herbicide: bool) -> &'static str {
+    if herbicide {
+        "someone trained to fell, with a licensed applicator"
+    } else {
+        "someone trained to fell"
+    }
+}
+
 /// What a method leaves behind.
 pub fn leaves(method: Method) -> &'static str {
     match method {

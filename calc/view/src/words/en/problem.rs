@@ -248,8 +248,8 @@ fn none_beside(label: &str, kind: &str, two_heights_m: Option<f64>) -> String {
 pub fn not_listed(told: &NotListed) -> String {
     let name = &phrase::sentence(told.name);
     let choose = cat!("“", &told.choose, "”");
-    let place = told.region.as_deref().map(region::region);
-    let mut said = match place.filter(|_| told.native == Some(true)) {
+    let place = told.region.as_deref().map(region::in_sentence);
+    let mut said = match place.as_deref().filter(|_| told.native == Some(true)) {
         Some(place) => cat!(
             name,
             " is native in ",

@@ -152,7 +152,11 @@ pub fn clear(near: &NearestThing<'_>) -> String {
         ),
         (Reached::ClearPeopleOut, Some((kind, distance))) => cat!(
             nearest(kind, distance),
-            "outside the ",
+            if first_number(distance) == first_number(near.zone) {
+                "at the end of the "
+            } else {
+                "outside the "
+            },
             near.zone,
             " in which this tree could throw wood. ",
             match kind {
@@ -185,6 +189,11 @@ pub fn clear(near: &NearestThing<'_>) -> String {
             "."
         ),
     }
+}
+
+/// A length without the one in other units behind it.
+fn first_number(length: &str) -> &str {
+    length.split(" (").next().unwrap_or(length)
 }
 
 /// The zone counts from the day of treatment.

@@ -10,8 +10,26 @@ pub fn region(code: &str) -> &str {
     at.map_or(code, |(_, name)| name)
 }
 
+/// The name inside a sentence: `the United States`, `Wisconsin`.
+pub fn in_sentence(code: &str) -> String {
+    let the = matches!(
+        code,
+        "US" | "GB" | "NL" | "PH" | "AE" | "BS" | "US-DC" | "CA-NT"
+    );
+    cat!(if the { "the " } else { "" }, region(code))
+}
+
 #[cfg(test)]
 mod tests {
+    #[test]
+    fn some_names_have_an_article_inside_a_sentence() {
+        assert_eq!(super::in_sentence("US"), "the United States");
+        assert_eq!(super::in_sentence("GB"), "the United Kingdom");
+        assert_eq!(super::in_sentence("CA-NT"), "the Northwest Territories");
+        assert_eq!(super::in_sentence("US-WI"), "Wisconsin");
+        assert_eq!(super::in_sentence("DE"), "Germany");
+    }
+
     #[test]
     fn codes_have_names_and_unknown_ones_stay() {
         assert_eq!(super::region("US-WI"), "Wisconsin");

@@ -99,11 +99,7 @@ impl Say<'_> {
         let answer = self.answer;
         let head = answer.headline_method;
         if answer.provisos.contains(&Proviso::TrainedToFell) {
-            return if head.needs_herbicide() {
-                "someone trained to fell, with a licensed applicator"
-            } else {
-                "someone trained to fell"
-            };
+            return method::trained_to_fell(head.needs_herbicide());
         }
         method::who(
             head,

@@ -228,7 +228,7 @@ pub fn basis(basis: Basis) -> String {
 
 /// Oak wilt or the ash borer where the tree stands; none where no state was said, which is asked in its own place.
 pub fn disease(line: &DiseaseLine, region: Option<&str>) -> Option<String> {
-    let place = region::region(region?);
+    let place = &region::in_sentence(region?);
     let (what, judged) = match line.topic {
         Topic::OakWilt => ("Oak wilt", "nothing is ruled out by it"),
         _ => (

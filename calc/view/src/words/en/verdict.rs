@@ -71,7 +71,8 @@ impl Say<'_> {
             return None;
         }
         let code = self.question.region.as_deref().unwrap_or("");
-        let (here, land) = (region::region(code), region::region(country(code)));
+        let here = &region::in_sentence(code);
+        let land = &region::in_sentence(country(code));
         Some(match self.answer.species.native {
             Native::Here => cat!(
                 "Native in ",
@@ -105,6 +106,8 @@ impl Say<'_> {
                     .iter()
                     .chain(&answer.also)
                     .filter(|also| also.kind != AlsoKind::KillsMore)
+                    // The reason says it already.
+                    .filter(|also| also.kind != AlsoKind::NoRingHere || !self.never_is_why())
                     .map(|also| self.beside(also)),
             );
             if !stops {
@@ -117,7 +120,8 @@ impl Say<'_> {
         }
         if let Some(near) = answer.near_limit {
             list.push(cat!(
-                "Near a size limit: past ",
+                "Near a size limit: ",
+                if near.over { "over " } else { "under " },
                 measure::size(near.limit_mm).text(self.units()),
                 " across, the answer would be to ",
                 method::act(near.method),
@@ -213,11 +217,19 @@ impl Say<'_> {
 
     /// A line beside the headline.
     pub fn beside(&self, also: &Also) -> String {
-        let by = method::by(
-            also.method,
-            also.by_professional,
-            self.question.tree.herbicide,
-        );
+        let by = if also.trained_to_fell {
+            cat!(
+                " (by ",
+                method::trained_to_fell(also.method.needs_herbicide()),
+                ")"
+            )
+        } else {
+            method::by(
+                also.method,
+                also.by_professional,
+                self.question.tree.herbicide,
+            )
+        };
         let what = cat!(method::act(also.method), &by);
         let and_level = match by.strip_suffix(')') {
             Some(by) => cat!(
@@ -255,14 +267,14 @@ impl Say<'_> {
                 Some(day) => cat!(
                     "Without herbicide: ",
                     and_level,
-                    ", from ",
-                    measure::day_year(day),
-                    " on."
+                    ", ",
+                    stretch(day, also.to),
+                    "."
                 ),
                 None => cat!("Without herbicide: ", and_level, "."),
             },
             AlsoKind::RingLater => match also.day {
-                Some(day) => cat!("A ring could follow from ", measure::day_year(day), " on."),
+                Some(day) => cat!("A ring could follow ", stretch(day, also.to), "."),
                 None => "A ring could follow later.".into(),
             },
             AlsoKind::RingPossible => {
@@ -361,10 +373,9 @@ impl Say<'_> {
 
     /// The stretch of an answer without a day: `1 May to 30 June 2027`.
     fn stretch(&self) -> String {
-        match (self.answer.advised_day, self.answer.advised_to) {
-            (Some(from), Some(to)) if to > from => measure::days(from, to),
-            (Some(day), _) => cat!("from ", measure::day_year(day), " on"),
-            (None, _) => "while the bark slips".into(),
+        match self.answer.advised_day {
+            Some(day) => stretch(day, self.answer.advised_to),
+            None => "while the bark slips".into(),
         }
     }
 
@@ -481,9 +492,39 @@ impl Say<'_> {
             .iter()
             .find(|reason| reason.at_most == ring.level)
         {
+            Some(_) if self.never_is_why() => match self.oak_months() {
+                Some(months) => cat!(
+                    "oaks must not be wounded here from ",
+                    months,
+                    ", and the bark slips at no other time"
+                ),
+                None => "the months in which the bark slips are all ruled out".into(),
+            },
             Some(reason) => self.rule_said(reason.rule),
             None => cat!("at ", self.size(), " across a ring does not suit it"),
         }
+    }
+
+    /// Whether the ring is not at the head since the months in which the bark slips are all ruled out.
+    fn never_is_why(&self) -> bool {
+        let answer = self.answer;
+        let mut beside = answer.next_line.iter().chain(&answer.also);
+        let not_today = self.line(Method::BarkRing).is_some_and(|ring| {
+            let mut reasons = ring.reasons.iter();
+            reasons
+                .find(|reason| reason.at_most == ring.level)
+                .is_some_and(|reason| reason.rule == "bark_not_slipping")
+        });
+        answer.outcome == Outcome::OtherMethod
+            && not_today
+            && beside.any(|also| also.kind == AlsoKind::NoRingHere)
+    }
+
+    /// The oak-wilt months of the place, whatever the day.
+    fn oak_months(&self) -> Option<String> {
+        let mut rules = self.answer.rules.iter();
+        let rule = rules.find(|rule| rule.closes && rule.topic == Topic::OakWilt)?;
+        Some(measure::month_days(rule.from_md, rule.to_md))
     }
 
     /// A row of the table, with the number that made it hold.
@@ -528,5 +569,13 @@ impl Say<'_> {
     /// A clause with the size that made it hold.
     fn at_size(&self, words: &str) -> String {
         cat!("at ", self.size(), " across ", words)
+    }
+}
+
+/// A day with the end of its stretch: `1 May to 30 June 2027`, else `from 1 May 2027 on`.
+fn stretch(from: NaiveDate, to: Option<NaiveDate>) -> String {
+    match to.filter(|to| *to > from) {
+        Some(to) => measure::days(from, to),
+        None => cat!("from ", measure::day_year(from), " on"),
     }
 }
