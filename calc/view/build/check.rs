@@ -16,7 +16,7 @@ const fn kind(name: &'static str, rust: &'static str, counts: bool) -> Kind {
 }
 
 /// All of them. What is already words when it comes to the message is a `Text` in Rust.
-pub const KINDS: [Kind; 14] = [
+pub const KINDS: [Kind; 15] = [
     kind("Text", "Text", false),
     kind("Phrase", "Text", false),
     kind("Length", "Text", false),
@@ -27,6 +27,7 @@ pub const KINDS: [Kind; 14] = [
     kind("Date", "Date", false),
     kind("Count", "Count", true),
     kind("Small", "Small", true),
+    kind("Number", "Number", true),
     kind("Percent", "Percent", true),
     kind("Minutes", "Minutes", true),
     kind("Years", "Years", true),
@@ -232,16 +233,17 @@ fn first_of(
     let before = problems.len();
     let mut of = None;
     let mut gaps: Vec<Gap> = Vec::new();
-    let mut names = Vec::new();
-    for wording in &message.wordings {
-        gaps_of(&wording.parts, &mut names);
-    }
+    // In the order of its own comment, then as they stand in the text.
+    let mut names: Vec<String> = Vec::new();
     for told in &message.told {
         if let Some(at) = enums.iter().position(|it| it.name == told.kind) {
             of = Some(at);
         } else if !names.contains(&told.name) {
             names.push(told.name.clone());
         }
+    }
+    for wording in &message.wordings {
+        gaps_of(&wording.parts, &mut names);
     }
     for name in names {
         let here = |told: &&Told| told.name == name;

@@ -186,7 +186,7 @@ pub(crate) fn calendar_text(calculator: &Calculator) -> Option<String> {
             ics::visits(answer, &stamp, &about, &|at| {
                 let visit = answer.visits.get(at);
                 visit.map_or_else(String::new, |visit| {
-                    words::visits::visit(visit.kind, answer.headline_method).to_owned()
+                    words::visits::visit(visit.kind, answer.headline_method).into()
                 })
             })
         })

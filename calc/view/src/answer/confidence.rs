@@ -134,12 +134,9 @@ fn height_grade(because: &[Cite]) -> Grade {
 }
 
 fn contested(out: &mut Page<'_>, cx: &Region<'_>) {
-    with_sources(
-        out,
-        cx,
-        &words::season::CONTESTED,
-        &words::season::CONTESTED_SOURCES,
-    );
+    with_sources(out, cx, &words::season::CONTESTED_SOURCES, &mut |parts| {
+        words::m::season_contested(parts)
+    });
 }
 
 /// Is it this tree? Native look-alikes first.

@@ -5,6 +5,7 @@ use super::sources::{drawn_grade, weakest};
 use crate::draw::range::{RangeBar, RangeLabels, range};
 use crate::measure;
 use crate::page::Page;
+use crate::words::m;
 use crate::words::{self, effort as w};
 use calc::models::effort::Three;
 use calc::terms::method::Method;
@@ -20,11 +21,11 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
         cx,
         "p-right p-long",
         "long",
-        w::HOW_LONG,
-        w::HOW_LONG_ASKED,
+        &m::EFFORT_HOW_LONG,
+        &m::EFFORT_HOW_LONG_ASKED,
     );
     if answer.headline_method != Method::BarkRing {
-        out.p(w::IF_RINGED);
+        out.p(m::EFFORT_IF_RINGED);
     }
     let (span, hours) =
         measure::span_of_minutes(effort.low_min, effort.likely_min, effort.high_min);
@@ -39,16 +40,16 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
             .map_or_else(String::new, |ring| {
                 measure::ring(ring.better_mm).text(cx.say.units())
             }),
-        _ => w::EACH_BETTER.into(),
+        _ => m::EFFORT_EACH_BETTER.into(),
     };
     let rest = w::minutes_for(&width, effort.walk_min, cx.say.question.pace.practised);
     let aria = w::minutes_lead(&span, hours);
     lead(out, aria.as_str(), rest.as_str());
     let scale = if hours { 60.0 } else { 1.0 };
     let unit = if hours {
-        &words::m::MEASURE_HOURS_LABEL
+        &m::MEASURE_HOURS_LABEL
     } else {
-        &words::m::MEASURE_MINUTES_LABEL
+        &m::MEASURE_MINUTES_LABEL
     };
     let tick = w::minutes_tick(&span[1], hours);
     out.open("figure");
@@ -80,7 +81,7 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
         let (trees, minutes) = own.timed.unwrap_or_default();
         out.p(match own.timed {
             Some(_) => w::timed(trees, minutes, None, Some(own.factor)),
-            None => cat!(w::OWN_RATE, w::times(own.factor), "."),
+            None => w::own_rate(own.factor),
         });
     }
     if let Some((trees, why)) = effort.timed {
@@ -90,9 +91,9 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
     if let Some(crew) = cx.say.settings().and_then(|group| group.crew) {
         out.p(w::crew_day(crew, effort.mean_min));
     }
-    out.p_class("soft np", w::NO_TABLE);
+    out.p_class("soft np", m::EFFORT_NO_TABLE);
     let tasks = effort.tasks;
-    twin(out, cx, w::TWIN_MINUTES, &w::HEAD_MINUTES);
+    twin(out, cx, &m::EFFORT_TWIN_MINUTES, &w::HEAD_MINUTES);
     for (name, minutes) in w::TASKS.iter().zip(&[
         tasks.fixed,
         tasks.limbs,
@@ -105,9 +106,9 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
             out.cell(measure::plain(*minutes, 1));
         }
     }
-    out.cell(w::TASK_WALK);
+    out.cell(m::EFFORT_TASK_WALK);
     out.cell(measure::plain(effort.walk_min, 1));
-    out.cell(w::TASK_ALL);
+    out.cell(m::EFFORT_TASK_ALL);
     out.cell(cat!(
         measure::minutes(effort.likely_min),
         " (",

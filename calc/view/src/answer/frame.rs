@@ -158,26 +158,31 @@ pub(super) fn to_field(out: &mut Page<'_>, path: &str) {
 }
 
 /// Opens a table that scrolls inside its own named region, as far as its rows.
-pub(super) fn table(out: &mut Page<'_>, caption: &str, heads: &[&str]) {
+pub(super) fn table(out: &mut Page<'_>, caption: &str, heads: &[impl AsRef<str>]) {
     open_table(out, "", caption, heads);
 }
 
 /// Opens a table in folded text: the summary above it says what its caption says.
-pub(super) fn folded_table(out: &mut Page<'_>, class: &str, caption: &str, heads: &[&str]) {
+pub(super) fn folded_table(
+    out: &mut Page<'_>,
+    class: &str,
+    caption: &str,
+    heads: &[impl AsRef<str>],
+) {
     open_details(out, class, caption);
     open_table(out, "vh", caption, heads);
     out.table.around += 1;
 }
 
 /// Opens the table twin of a drawing.
-pub(super) fn twin(out: &mut Page<'_>, cx: &Region<'_>, summary: &str, heads: &[&str]) {
+pub(super) fn twin(out: &mut Page<'_>, cx: &Region<'_>, summary: &str, heads: &[impl AsRef<str>]) {
     open_details(out, "twin", summary);
     // Several twins of one tree stand in an answer: each region has a name of its own.
     table(out, &cat!(cx.title(), ": ", summary), heads);
     out.table.around += 1;
 }
 
-fn open_table(out: &mut Page<'_>, class: &str, caption: &str, heads: &[&str]) {
+fn open_table(out: &mut Page<'_>, class: &str, caption: &str, heads: &[impl AsRef<str>]) {
     out.open_class("div", "tw");
     out.attr("tabindex", "0");
     out.attr("role", "region");
@@ -192,7 +197,7 @@ fn open_table(out: &mut Page<'_>, class: &str, caption: &str, heads: &[&str]) {
     for head in heads {
         out.open("th");
         out.attr("scope", "col");
-        out.text(*head);
+        out.text(head.as_ref());
         out.close();
     }
     out.close_two();

@@ -4,8 +4,8 @@ use super::frame::{Region, folded_table, lead, open_details, open_part};
 use super::sources::{cited, source};
 use crate::draw::RangeGrade;
 use crate::draw::range::{RangeBar, RangeLabels, range};
-use crate::measure;
 use crate::page::Page;
+use crate::words::m;
 use crate::words::{self, habitat as w};
 use calc::models::habitat::Habitat;
 use calc::terms::method::Method;
@@ -16,7 +16,7 @@ fn guides(out: &mut Page<'_>, cx: &Region<'_>, habitat: &Habitat) {
     for guide in habitat.guides.iter().take(habitat.guides_here) {
         out.p(w::snag_guide(guide.guidance, guide.per_acre));
     }
-    folded_table(out, "", w::SNAG_GUIDES, &w::HEAD_GUIDES);
+    folded_table(out, "", &m::HABITAT_SNAG_GUIDES, &w::HEAD_GUIDES);
     for guide in &habitat.guides {
         out.cell(guide.guidance);
         let note = if guide.note.is_empty() { "" } else { "; " };
@@ -41,11 +41,18 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
         return;
     }
     let question = if answer.headline_method == Method::LeaveIt {
-        w::LEAVES_STANDING
+        m::HABITAT_LEAVES_STANDING
     } else {
-        w::LEAVES_SNAG
+        m::HABITAT_LEAVES_SNAG
     };
-    open_part(out, cx, "p-hide p-leave", "leave", w::LEAVES, question);
+    open_part(
+        out,
+        cx,
+        "p-hide p-leave",
+        "leave",
+        &m::HABITAT_LEAVES,
+        &question,
+    );
     let size = cx.say.size();
     let words = w::leaves_lead(
         habitat.feeding_wood_only,
@@ -60,7 +67,7 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
             names.push(user.name);
         }
         out.p(cat!(words::phrase::row(&names), "."));
-        open_details(out, "", w::USERS_HOW);
+        open_details(out, "", &m::HABITAT_USERS_HOW);
         out.open("ul");
         for user in &habitat.users {
             out.leaf("li", cat!(user.name, ": ", w::user_note(user.note), "."));
@@ -81,18 +88,18 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
         },
         &RangeLabels {
             aria: &said,
-            likely: &cat!(measure::years(likely), " ", &words::m::MEASURE_YEARS_LABEL),
-            unit: &words::m::MEASURE_YEARS_LABEL,
+            likely: &m::habitat_years_label(likely),
+            unit: &m::MEASURE_YEARS_LABEL,
         },
     );
     out.close();
     out.p_class("soft", said);
-    out.p(w::NOT_GOOD_FOR);
+    out.p(m::HABITAT_NOT_GOOD_FOR);
     out.open_class("p", "soft");
     let mut because = habitat.because.clone();
     for user in &habitat.users {
         because.push(user.because);
     }
-    cited(out, cx, &words::m::MEASURE_SOURCES, &because);
+    cited(out, cx, &m::MEASURE_SOURCES, &because);
     out.close_two();
 }

@@ -6,18 +6,19 @@ use crate::draw::RangeGrade;
 use crate::draw::range::{ShareBar, SharesLabels, shares};
 use crate::measure;
 use crate::page::Page;
+use crate::words::m;
 use crate::words::{self, outlook as w};
 use calc::models::outlook::{Outlook, SeasonShare};
 use calc::terms::species::Trait;
 
 /// Lead, bars, the species' own rows, what they rest on.
 pub(super) fn inside(out: &mut Page<'_>, cx: &Region<'_>, outlook: &Outlook) {
-    out.heading(cx.level + 1, "np", "", w::HOW_MANY_DIE);
+    out.heading(cx.level + 1, "np", "", &m::OUTLOOK_HOW_MANY_DIE);
     if let Some(third) = outlook.seasons.last() {
         lead(
             out,
             w::outlook_lead(&w::share(&third.share), outlook.stem_only),
-            w::OUTLOOK_IF,
+            m::OUTLOOK_IF,
         );
     }
     let mut rows: Vec<ShareBar> = Vec::new();
@@ -35,8 +36,8 @@ pub(super) fn inside(out: &mut Page<'_>, cx: &Region<'_>, outlook: &Outlook) {
         out.sink(),
         &rows,
         &SharesLabels {
-            aria: w::HOW_MANY_DIE,
-            unit: &words::m::MEASURE_IN_100_LABEL,
+            aria: &m::OUTLOOK_HOW_MANY_DIE,
+            unit: &m::MEASURE_IN_100_LABEL,
         },
     );
     out.close();
@@ -63,7 +64,7 @@ pub(super) fn inside(out: &mut Page<'_>, cx: &Region<'_>, outlook: &Outlook) {
         own_row(out, cx, text, later.because);
     }
     deaths(out, cx);
-    open_details(out, "", w::OUTLOOK_BASIS);
+    open_details(out, "", &m::OUTLOOK_BASIS);
     let basis = w::outlook_basis(outlook.class, outlook.size, outlook.anchors, outlook.own);
     out.p(basis);
     out.open("p");
@@ -71,20 +72,20 @@ pub(super) fn inside(out: &mut Page<'_>, cx: &Region<'_>, outlook: &Outlook) {
     if let Some(sprouting) = &outlook.sprouting {
         because.extend(&sprouting.because);
     }
-    cited(out, cx, &words::m::MEASURE_SOURCES, &because);
+    cited(out, cx, &m::MEASURE_SOURCES, &because);
     out.close_two();
     if cx.say.question.tree.species.has(Trait::Oak) {
         oaks(out, cx);
     }
-    twin(out, cx, w::TWIN_OUTLOOK, &w::HEAD_OUTLOOK);
+    twin(out, cx, &m::OUTLOOK_TWIN_OUTLOOK, &w::HEAD_OUTLOOK);
     for season in &outlook.seasons {
         let share = &season.share;
         let number = measure::number(u32::from(season.season));
-        out.cell(cat!(w::SEASON, number));
+        out.cell(m::outlook_season(number));
         out.cell(measure::percent(share.low));
         match share.likely {
             Some(likely) => out.cell(measure::percent(likely)),
-            None => out.cell(words::m::MEASURE_NOT_KNOWN),
+            None => out.cell(m::MEASURE_NOT_KNOWN),
         }
         out.cell(measure::percent(share.high));
     }
@@ -108,7 +109,7 @@ fn own_row(out: &mut Page<'_>, cx: &Region<'_>, text: String, because: &[calc::t
     out.text(words::phrase::sentence(&text));
     out.text(". ");
     if !because.is_empty() {
-        cited(out, cx, &words::m::MEASURE_SOURCE, because);
+        cited(out, cx, &m::MEASURE_SOURCE, because);
     }
     out.close();
 }
@@ -119,7 +120,7 @@ fn deaths(out: &mut Page<'_>, cx: &Region<'_>) {
         out.open("p");
         out.text(told.text);
         out.text(" ");
-        out.text(words::m::MEASURE_SOURCE);
+        out.text(m::MEASURE_SOURCE);
         source(out, cx, told.source);
         out.text(".");
         out.close();
@@ -128,7 +129,7 @@ fn deaths(out: &mut Page<'_>, cx: &Region<'_>) {
     if rows.is_empty() {
         return;
     }
-    folded_table(out, "", w::DEATHS, &w::HEAD_DEATHS);
+    folded_table(out, "", &m::OUTLOOK_DEATHS, &w::HEAD_DEATHS);
     for row in rows {
         let known = cx.say.reference.source(row.source);
         let label = known.map_or(row.source, |source| source.label);
@@ -144,5 +145,7 @@ fn deaths(out: &mut Page<'_>, cx: &Region<'_>) {
 }
 
 fn oaks(out: &mut Page<'_>, cx: &Region<'_>) {
-    with_sources(out, cx, &w::OAKS_DISAGREE, &w::OAKS_SOURCES);
+    with_sources(out, cx, &w::OAKS_SOURCES, &mut |parts| {
+        m::outlook_oaks(parts)
+    });
 }

@@ -4,6 +4,7 @@ use super::frame::Region;
 use crate::draw::mark::Swatch;
 use crate::page::Page;
 use crate::words;
+use crate::words::message::Piece;
 use calc::terms::cite::{Cite, Grade};
 
 /// A source by its label, linked to its line of the sources page. Our own assumptions and the like have none.
@@ -58,18 +59,18 @@ pub(super) fn cited(out: &mut Page<'_>, cx: &Region<'_>, word: &str, list: &[Cit
     out.text(".");
 }
 
-/// A soft paragraph in pieces, behind each but the last the source that it names.
-pub(super) fn with_sources(out: &mut Page<'_>, cx: &Region<'_>, pieces: &[&str], ids: &[&str]) {
+/// A soft paragraph whose nodes are sources: `say` is the message.
+pub(super) fn with_sources(
+    out: &mut Page<'_>,
+    cx: &Region<'_>,
+    ids: &[&str],
+    say: &mut dyn FnMut(&mut dyn FnMut(Piece<'_>)),
+) {
     out.open_class("p", "soft");
-    let mut ids = ids.iter();
-    for piece in pieces {
-        out.text(*piece);
-        if let Some(id) = ids.next() {
-            out.text("(");
-            source(out, cx, id);
-            out.text(")");
-        }
-    }
+    say(&mut |piece| match piece {
+        Piece::Text(text) => out.text(text),
+        Piece::Node(at) => source(out, cx, ids.get(at).unwrap_or(&"")),
+    });
     out.close();
 }
 

@@ -5,7 +5,8 @@ use crate::answer::season::drawing::{Pin, VisitYear, VisitsLabels, visits};
 use crate::control::{open_select, open_set, option, tick_text};
 use crate::measure;
 use crate::page::Page;
-use crate::words::{self, visits as w};
+use crate::words::m;
+use crate::words::{Word, phrase, visits as w};
 use calc::models::at_visit::{Seen, advise};
 use calc::models::visits::Visit;
 use calc::question::VisitAt;
@@ -47,12 +48,19 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
         .last()
         .map_or(1, |visit| usize::from(visit.season));
     let question = w::visits_count(answer.visits.len(), last);
-    open_part(out, cx, "p-left p-check", "check", w::THEN_CHECK, &question);
+    open_part(
+        out,
+        cx,
+        "p-left p-check",
+        "check",
+        &m::VISITS_THEN_CHECK,
+        &question,
+    );
     draw_visits(out, cx);
     list(out, cx);
     // What only would be done under a condition is in nobody's calendar yet.
     if cx.options.with_buttons && !cx.nested {
-        button(out, "calendar", w::CALENDAR);
+        button(out, "calendar", &m::VISITS_CALENDAR);
     }
     let rings = answer.headline_method == Method::BarkRing;
     if rings {
@@ -79,13 +87,13 @@ fn at_this_visit(out: &mut Page<'_>, cx: &Region<'_>) {
     }
     let choose = cx.options.with_form && cx.options.with_buttons;
     if choose {
-        open_details(out, "np", w::VISIT_NOW);
+        open_details(out, "np", &m::VISITS_VISIT_NOW);
         choice(out, cx);
     }
     if let Some(visit) = &cx.say.answer.visit {
         out.open("p");
         out.attr("id", &cx.id(ADVICE_ID));
-        out.leaf("b", w::VISIT_ADVICE);
+        out.leaf("b", m::VISITS_VISIT_ADVICE);
         out.text(" ");
         out.text(w::visit_advice(visit));
         out.close();
@@ -98,11 +106,11 @@ fn at_this_visit(out: &mut Page<'_>, cx: &Region<'_>) {
 fn choice(out: &mut Page<'_>, cx: &Region<'_>) {
     let asked = cx.say.question.visit.as_ref();
     let at = asked.map(|asked| asked.at);
-    open_select(out, "visit.at", w::VISIT_WHEN, "");
+    open_select(out, "visit.at", &m::VISITS_VISIT_WHEN, "");
     option(
         out,
         "",
-        w::VISIT_TODAY,
+        &m::VISITS_VISIT_TODAY,
         matches!(at, Some(VisitAt::Today(_))),
     );
     for (visit, number) in cx.say.answer.visits.iter().zip(1..) {
@@ -138,18 +146,18 @@ fn choice(out: &mut Page<'_>, cx: &Region<'_>) {
         for seen in list {
             let on = has(*seen);
             none &= !on;
-            tick_text(out, kind, name, seen.word(), on, w::seen(*seen));
+            tick_text(out, kind, name, seen.word(), on, &m::visits_seen(*seen));
         }
         none
     };
     let name = "visit.crown";
-    open_set(out, name, w::VISIT_CROWN);
+    open_set(out, name, &m::VISITS_VISIT_CROWN);
     let crowns = [Seen::CrownFull, Seen::CrownThin, Seen::CrownBare];
     let none = choose(out, "radio", name, &crowns) && asked.is_some();
-    tick_text(out, "radio", name, "", none, w::VISIT_NO_CROWN);
+    tick_text(out, "radio", name, "", none, &m::VISITS_VISIT_NO_CROWN);
     out.close();
     let name = "visit.seen";
-    open_set(out, name, w::VISIT_SEEN);
+    open_set(out, name, &m::VISITS_VISIT_SEEN);
     let others = [Seen::Bridge, Seen::Sprouts, Seen::Suckers, Seen::Decay];
     choose(out, "checkbox", name, &others);
     out.close();
@@ -167,13 +175,13 @@ fn at_a_visit(out: &mut Page<'_>, cx: &Region<'_>) {
     };
     let constants = &cx.say.reference.constants.visits;
     let hemisphere = cx.say.question.place.hemisphere();
-    folded_table(out, "", w::AT_A_VISIT, &w::HEAD_VISIT);
+    folded_table(out, "", &m::VISITS_AT_A_VISIT, &w::HEAD_VISIT);
     for seen in &w::SEEN {
-        let mut acts: Vec<&str> = Vec::new();
+        let mut acts: Vec<Word> = Vec::new();
         let mut judged = |visit: &Visit| {
             let advice = advise(constants, ringed, visit.to, plan, &[*seen], hemisphere).ok()?;
             for act in &advice.acts {
-                let word = w::act_now(*act);
+                let word = m::visits_act_now(*act);
                 if !acts.contains(&word) {
                     acts.push(word);
                 }
@@ -183,10 +191,10 @@ fn at_a_visit(out: &mut Page<'_>, cx: &Region<'_>) {
         let (Some(early), Some(late)) = (judged(first), judged(third)) else {
             continue;
         };
-        out.cell(w::seen(*seen));
-        out.cell(words::phrase::sentence(&acts.join("; ")));
-        out.cell(w::ring_judged(early));
-        out.cell(w::ring_judged(late));
+        out.cell(m::visits_seen(*seen));
+        out.cell(phrase::sentence(&phrase::joined_by(&acts, "; ")));
+        out.cell(m::visits_ring_judged(early));
+        out.cell(m::visits_ring_judged(late));
     }
     out.close_table();
 }
@@ -220,9 +228,9 @@ fn draw_visits(out: &mut Page<'_>, cx: &Region<'_>) {
         &VisitsLabels {
             aria: &aria,
             ring: if answer.headline_method == Method::BarkRing {
-                w::RING_SHORT
+                &m::VISITS_RING_SHORT
             } else {
-                w::WORK_SHORT
+                &m::VISITS_WORK_SHORT
             },
         },
     );

@@ -248,14 +248,7 @@ fn plural_is(language: &str, value: f64, key: &str) -> bool {
         "one" => value == 1.0,
         // Spanish: whole millions, which nothing here comes to.
         "many" => language.starts_with("es") && value >= 1e6 && value % 1e6 == 0.0,
-        exact => {
-            let digits = exact.bytes().try_fold(0.0, |sum, digit| {
-                digit
-                    .is_ascii_digit()
-                    .then(|| sum * 10.0 + f64::from(digit - b'0'))
-            });
-            digits == Some(value)
-        }
+        exact => digits(exact) == Some(value),
     }
 }
 
@@ -367,6 +360,26 @@ number!(
     /// Years to a half.
     Years, f64, measure::years
 );
+
+/// A number that is already shown: rounded, or with a fraction.
+pub struct Number<'a>(pub Gap<'a>);
+
+impl<T: AsRef<str>> From<T> for Number<'_> {
+    fn from(shown: T) -> Self {
+        let shown = shown.as_ref();
+        let value = digits(shown).unwrap_or(f64::NAN);
+        Self(Gap::Number(shown.into(), value))
+    }
+}
+
+/// The value of a whole number in digits.
+fn digits(text: &str) -> Option<f64> {
+    text.bytes().try_fold(0.0, |sum, digit| {
+        digit
+            .is_ascii_digit()
+            .then(|| sum * 10.0 + f64::from(digit - b'0'))
+    })
+}
 
 /// A piece of a message that has nodes in it.
 pub enum Piece<'a> {

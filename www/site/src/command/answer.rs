@@ -73,7 +73,7 @@ pub(crate) fn run(options: &args::Answer) -> Result<ExitCode> {
         let about = calc_view::words::visits::calendar_title(&question, &answer);
         let summary = |at: usize| {
             let visit = &answer.visits[at];
-            calc_view::words::visits::visit(visit.kind, answer.headline_method).to_owned()
+            calc_view::words::visits::visit(visit.kind, answer.headline_method).into()
         };
         let stamp = format!("{}T000000Z", json_question::today().replace('-', ""));
         let calendar = calc_view::ics::visits(&answer, &stamp, &about, &summary);

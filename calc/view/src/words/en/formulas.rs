@@ -1,8 +1,9 @@
 //! How each number was made: a formula in words with its values, and what it rests on.
 
 use super::say::Say;
-use super::{confidence, effort, habitat, phrase, reach, season};
+use super::{confidence, effort, phrase, reach, season};
 use crate::measure;
+use crate::words::m;
 use calc::models::ring::{Ring, WidthRule};
 use calc::terms::cite::Cite;
 use calc::terms::place::Hemisphere;
@@ -315,7 +316,7 @@ impl Say<'_> {
             let (low, likely, high) = habitat.half_life_years;
             let how = cat!(
                 "Years standing: half-life of ",
-                habitat::durability(habitat.durability),
+                &m::habitat_durability(habitat.durability),
                 ", × ½ to × 2 = "
             );
             let years = range(

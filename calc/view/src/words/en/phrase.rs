@@ -96,6 +96,16 @@ pub fn either(words: &[impl AsRef<str>]) -> String {
     })
 }
 
+/// Words with a sign between them.
+pub fn joined_by(words: &[impl AsRef<str>], sign: &str) -> String {
+    let mut text = String::new();
+    for (at, word) in words.iter().enumerate() {
+        text.push_str(if at > 0 { sign } else { "" });
+        text.push_str(word.as_ref());
+    }
+    text
+}
+
 fn joined(words: &[impl AsRef<str>], end: fn(String, &str) -> String) -> String {
     let mut words = words.iter().map(AsRef::as_ref).peekable();
     let mut text: String = words.next().unwrap_or("").into();

@@ -315,13 +315,7 @@ pub fn give_or_take(opens: f64, closes: f64) -> String {
 pub const SIDES: &str = "The sunny side and old fire scars bind sooner: test there too.";
 /// Guides that disagree with the model on this species.
 pub const GUIDE_LONGER: &str = "Guides let this tree be ringed from late spring to midsummer; the model ends sooner. Both stand here: test.";
-/// Who doubts the season.
-pub const CONTESTED: [&str; 3] = [
-    "Not everyone agrees on the season. In one controlled test winter rings killed all silver birches and spring rings 40 in 100 ",
-    ", since living wood can regrow bark; the same kind of peel before leaf-out killed 75 in 100 red oaks in 14 months ",
-    ". Hence the scrape and the first visit.",
-];
-/// The sources of the two halves of it.
+/// The sources of the two halves of `season-contested`.
 pub const CONTESTED_SOURCES: [&str; 2] = ["S02", "M01"];
 /// Names of the two lanes, and of what stands on the tape.
 pub const BARK_LANE: &str = "Bark";

@@ -1,8 +1,9 @@
 //! The inputs as read, what was assumed, and how to keep the answer.
 
 use super::say::Say;
-use super::{effort, fields, phrase, reach, region};
+use super::{fields, reach, region};
 use crate::measure;
+use crate::words::m;
 use calc::answer::Assumed;
 use calc::question::Day;
 use calc::terms::place::Place;
@@ -249,16 +250,11 @@ impl Say<'_> {
         );
         if let Some(walk) = q.pace.walk_min {
             let walk = measure::plain(walk, 1);
-            list.told("walk", cat!(&walk, " ", effort::minutes_word(&walk)));
+            list.told("walk", m::effort_walk_given(walk));
         }
         if let Some(timed) = q.timed {
-            let trees = phrase::small(timed.trees);
             let minutes = measure::plain(timed.minutes, 1);
-            let word = effort::minutes_word(&minutes);
-            list.told(
-                "timed.trees",
-                cat!(trees, ", ", &minutes, " ", word, " in all"),
-            );
+            list.told("timed.trees", m::effort_timed_given(timed.trees, minutes));
         } else {
             list.said(q.pace.rate.is_some(), "rate", "from trees that you timed");
         }
