@@ -72,7 +72,11 @@ fn each_shows_the_part_it_promises_and_a_stop_before_all_else() {
             let heading = browser
                 .run("return document.getElementById('calculator').shadowRoot.querySelector('h2').textContent;")
                 .await?;
-            assert_eq!(heading, calc_view::words::calculators::asks(kind), "{name}");
+            assert_eq!(
+                heading,
+                calc_view::words::calculators::asks(kind).text(),
+                "{name}"
+            );
             assert!(
                 heading.as_str().is_some_and(|text| text.ends_with('?')),
                 "{name}"

@@ -140,7 +140,7 @@ fn every_row_of_the_method_table_has_words_for_each_method_that_it_touches() {
             let words = calc_view::words::method::rule(rule.id, *method);
             let words = words.unwrap_or_else(|| panic!("no words for {} on {method:?}", rule.id));
             assert!(words.len() > 8, "{}: {words}", rule.id);
-            promises_nothing(words, rule.id);
+            promises_nothing(&words, rule.id);
         }
     }
     assert!(

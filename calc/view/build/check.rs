@@ -75,8 +75,14 @@ pub struct Gap {
     pub kind: usize,
 }
 
+/// The type of a message of words under keys, for which Rust asks by text: `# $of (Key)`. Its words are listed by the
+/// first language, and a test beside the code that asks holds them against the keys.
+pub const KEY: &str = "Key";
+
 /// A message of the first language, checked.
 pub struct Checked {
+    /// Whether it is asked by key.
+    pub keyed: bool,
     pub id: String,
     /// Whether its gaps and words are in order, so that other languages can be held against it.
     pub clear: bool,
@@ -235,7 +241,11 @@ fn first_of(
     let mut gaps: Vec<Gap> = Vec::new();
     // In the order of its own comment, then as they stand in the text.
     let mut names: Vec<String> = Vec::new();
+    let keyed = message.told.iter().any(|told| told.kind == KEY);
     for told in &message.told {
+        if told.kind == KEY {
+            continue;
+        }
         if let Some(at) = enums.iter().position(|it| it.name == told.kind) {
             of = Some(at);
         } else if !names.contains(&told.name) {
@@ -273,11 +283,8 @@ fn first_of(
     let wordings = match of {
         Some(of) => variants(message, &enums[of], problems),
         None => {
-            if message
-                .wordings
-                .iter()
-                .any(|wording| !wording.word.is_empty())
-            {
+            let mut words = message.wordings.iter();
+            if !keyed && words.any(|wording| !wording.word.is_empty()) {
                 problems.push(format!(
                     "{}: {id}: say whose words these are, as `# $of (TargetKind)`",
                     message.place
@@ -296,6 +303,7 @@ fn first_of(
         }
     }
     Checked {
+        keyed,
         id: id.clone(),
         clear,
         gaps,

@@ -33,6 +33,12 @@ pub fn all() -> Vec<Enum> {
         calc::models::calibrate { NoRate }
         calc::models::at_visit { Act, NoAdvice, RingJudged, Seen }
         calc::models::outlook { OutlookClass, SizeClass }
+        calc::models::reach { Why }
+        calc::question::settings { CodeTopic, ContactKind }
+        calc::terms::method { Level, Method }
         calc::terms::species { Durability }
+        calc::terms::tree { Sign, TargetKind }
+        calc::timing { Flag, Topic, Verdict }
+        calc::timing::spring { Doubt, Trouble }
     }
 }

@@ -24,6 +24,14 @@ fn snake(id: &str) -> String {
     id.replace('-', "_")
 }
 
+/// The key of an attribute: no attribute begins with a digit, so `of-10` stands for `10`.
+fn key(word: &str) -> &str {
+    match word.strip_prefix("of-") {
+        Some(rest) if rest.starts_with(|c: char| c.is_ascii_digit()) => rest,
+        _ => word,
+    }
+}
+
 fn variable(name: &str) -> String {
     let mut name = snake(name);
     if KEYWORDS.contains(&&*name) {
@@ -72,6 +80,16 @@ fn doc(code: &mut String, wordings: &[Wording]) {
 fn one(code: &mut String, message: &Checked, number: usize, enums: &[Enum]) {
     let name = snake(&message.id);
     let of = message.of.map(|of| &enums[of]);
+    if message.keyed {
+        doc(code, &message.wordings);
+        let keys: Vec<&str> = message.wordings.iter().map(|it| key(&it.word)).collect();
+        let _ = writeln!(
+            code,
+            "pub fn {name}(of: &str) -> Option<Word> {{ keyed({:?}, of, {number}) }}",
+            keys.join("|")
+        );
+        return;
+    }
     if message.gaps.is_empty() && of.is_none() {
         doc(code, &message.wordings);
         let name = name.to_uppercase();
@@ -130,7 +148,7 @@ fn one(code: &mut String, message: &Checked, number: usize, enums: &[Enum]) {
         .collect();
     let lifetime = if filled.is_empty() { "" } else { "<'a>" };
     if nodes > 0 {
-        params.push("parts: &mut dyn FnMut(Piece<'_>)".to_owned());
+        params.push("parts: Parts<'_>".to_owned());
     }
     doc(code, &message.wordings);
     if nodes > 0 {

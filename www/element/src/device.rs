@@ -3,7 +3,7 @@
 use crate::calculator::Calculator;
 use crate::dom::{self, call, get};
 use calc_view::form::{POSITION_ID, TIMED_LINE, timed_from};
-use calc_view::words;
+use calc_view::words::m;
 use chrono::NaiveDate;
 use js_sys::{Date, Function, Object, Promise, Reflect};
 use std::rc::Rc;
@@ -113,9 +113,9 @@ pub(crate) fn file(calculator: &Rc<Calculator>, chosen: &Element, spring: bool) 
             match timed_from(&text) {
                 Some(fields) => {
                     calculator.fill(&fields);
-                    calculator.say(words::device::TIMED_OPENED);
+                    calculator.say(&m::DEVICE_TIMED_OPENED);
                 }
-                None => note(&calculator, line, words::device::TIMED_OTHER),
+                None => note(&calculator, line, &m::DEVICE_TIMED_OTHER),
             }
         }
     });

@@ -4,6 +4,7 @@ use crate::calculator::{Calculator, SHEET};
 use crate::device::note;
 use crate::dom::{self, call, get};
 use calc_view::form::TIMED_LINE;
+use calc_view::words::m;
 use calc_view::{ics, words};
 use js_sys::{Array, Date, Function, Object, Promise, Reflect};
 use std::rc::Rc;
@@ -163,13 +164,13 @@ fn fill_frame(calculator: &Calculator, frame: &Element) -> Option<JsValue> {
 pub(crate) fn save_timed(calculator: &Calculator) {
     let text = calculator.timed_file();
     let words = if text.is_empty() {
-        words::device::TIMED_NONE
+        m::DEVICE_TIMED_NONE
     } else if give(calculator, &text, "text/csv", "slipbark-timed-trees.csv").is_some() {
-        words::device::TIMED_SAVED
+        m::DEVICE_TIMED_SAVED
     } else {
-        words::device::TIMED_REFUSED
+        m::DEVICE_TIMED_REFUSED
     };
-    note(calculator, TIMED_LINE, words);
+    note(calculator, TIMED_LINE, &words);
 }
 
 /// The visits as the text of a calendar file; none without an answer.

@@ -134,9 +134,12 @@ fn height_grade(because: &[Cite]) -> Grade {
 }
 
 fn contested(out: &mut Page<'_>, cx: &Region<'_>) {
-    with_sources(out, cx, &words::season::CONTESTED_SOURCES, &mut |parts| {
-        words::m::season_contested(parts)
-    });
+    with_sources(
+        out,
+        cx,
+        &words::season::CONTESTED_SOURCES,
+        words::m::season_contested,
+    );
 }
 
 /// Is it this tree? Native look-alikes first.

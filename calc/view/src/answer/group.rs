@@ -4,6 +4,7 @@
 use super::frame::{Region, sub};
 use crate::page::Page;
 use crate::words::group as w;
+use crate::words::m;
 use calc::answer::Outcome as Answered;
 use calc::models::reach::Outcome;
 use calc::question::settings::{Contact, ContactKind, Group, LocalCode};
@@ -102,13 +103,18 @@ fn rule(out: &mut Page<'_>, group: &Group, code: &LocalCode) {
     out.open("p");
     out.leaf(
         "b",
-        cat!(&group.settings.name, ", ", w::code_topic(code.topic), ":"),
+        cat!(
+            &group.settings.name,
+            ", ",
+            &m::group_code_topic(code.topic),
+            ":"
+        ),
     );
     out.text(" ");
     out.text(code.text.as_str());
     out.close();
     out.open_class("p", "ck");
-    out.text(w::AUTHORITY);
+    out.text(m::GROUP_AUTHORITY);
     match &code.url {
         Some(url) => link(out, url, &code.authority, ""),
         None => out.text(code.authority.as_str()),

@@ -4,7 +4,9 @@ use super::frame::{Region, lead, open_part, table};
 use super::ring;
 use super::sources::{cited, is_bare, source};
 use crate::page::Page;
-use crate::words::{self, method as w};
+use crate::words::m;
+use crate::words::message::Piece;
+use crate::words::{self, Word, method as w};
 use calc::answer::Outcome;
 use calc::models::effort::MethodWork;
 use calc::models::method::MethodLine;
@@ -22,11 +24,11 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
         cx,
         "p-hide p-meth",
         "meth",
-        w::METHODS,
+        &m::METHOD_METHODS,
         if answer.reach.outcome == Reached::NotChecked && answer.outcome == Outcome::CannotTell {
             words::missing::METHODS_IF_CLEAR
         } else {
-            w::METHODS_ASKED
+            &m::METHOD_METHODS_ASKED
         },
     );
     table(out, &cx.title(), &w::HEAD_METHODS);
@@ -46,10 +48,10 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
     out.close_table();
     if answer.work.iter().any(|work| work.now.is_some()) {
         out.open_class("p", "soft np");
-        let [cost, end] = w::CITY_COST;
-        out.text(cost);
-        source(out, cx, "CANNON1982");
-        out.text(end);
+        m::method_city_cost(&mut |piece| match piece {
+            Piece::Text(text) => out.text(text),
+            Piece::Node(_) => source(out, cx, "CANNON1982"),
+        });
         out.close();
     }
     out.close();
@@ -57,24 +59,27 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
 
 /// A row: name, level and who, reasons, minutes.
 fn method(out: &mut Page<'_>, cx: &Region<'_>, line: &MethodLine, work: &MethodWork) {
-    let level = w::level(line.level);
+    let level = m::method_level(line.level);
     let stands = if line.level >= Level::NotAdvised {
-        cat!(level, ".")
+        cat!(words::phrase::sentence(&level), ".")
     } else {
         let who = w::who(
             line.method,
             line.by_professional,
             cx.say.question.tree.herbicide,
         );
-        cat!(level, ", ", w::BY, who, ".")
+        m::method_stands_by(m::MethodStandsBy {
+            level: words::phrase::sentence(&level),
+            who,
+        })
     };
-    let mut name = words::phrase::sentence(w::method(line.method));
+    let mut name = words::phrase::sentence(&m::method_method(line.method));
     if line.method == cx.say.answer.headline_method {
-        name.push_str(w::THIS_ONE);
+        name = m::method_this_one(name);
     }
     out.cell(name);
     out.open_cell();
-    out.leaf("b", words::phrase::sentence(&stands));
+    out.leaf("b", stands);
     out.text(" ");
     out.text(why(line));
     if line.level < Level::NotAdvised {
@@ -96,7 +101,7 @@ fn method(out: &mut Page<'_>, cx: &Region<'_>, line: &MethodLine, work: &MethodW
 
 /// The reasons that made the level, then when it works and what it leaves.
 fn why(line: &MethodLine) -> String {
-    let mut list: Vec<&str> = Vec::new();
+    let mut list: Vec<Word> = Vec::new();
     for reason in &line.reasons {
         let lowers = reason.at_most == line.level && line.level > Level::Recommended;
         if (lowers || reason.by_professional)
@@ -109,18 +114,19 @@ fn why(line: &MethodLine) -> String {
     let because = if list.is_empty() {
         String::new()
     } else {
-        cat!(words::phrase::sentence(&list.join("; ")), ". ")
+        cat!(
+            words::phrase::sentence(&words::phrase::joined_by(&list, "; ")),
+            ". "
+        )
     };
     if line.level >= Level::NotAdvised {
         return because.trim_end().into();
     }
     cat!(
         because,
-        words::phrase::sentence(w::months(line.method)),
+        words::phrase::sentence(&m::method_months(line.method)),
         ". ",
-        w::LEAVES_BEHIND,
-        w::leaves(line.method),
-        "."
+        &m::method_leaves(line.method)
     )
 }
 
@@ -129,29 +135,29 @@ pub(super) fn steps(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     let question = cx.say.question;
     let method = answer.headline_method;
-    open_part(out, cx, "do p-left", "do", words::ring::DO, w::DO_OTHER);
+    open_part(out, cx, "do p-left", "do", &m::RING_DO, &m::METHOD_DO_OTHER);
     let dead =
         question.tree.condition == Condition::Dead || question.tree.heading().live_share <= 0.0;
     if dead {
-        out.p(w::NO_RING_DEAD);
+        out.p(m::METHOD_NO_RING_DEAD);
     }
     lead(
         out,
-        cat!(words::phrase::sentence(w::act(method)), "."),
-        cat!(w::WHO_DOES_IT, cx.say.who_does_it(), "."),
+        cat!(words::phrase::sentence(&m::method_act(method)), "."),
+        m::method_who_does_it(cx.say.who_does_it()),
     );
     let hands_on = !answer.headline_by_professional
         && !matches!(method, Method::LeaveIt | Method::Frill | Method::BasalBark);
     out.open_class("ol", "todo");
     if hands_on && ring::thorns(cx) {
-        out.leaf("li", words::ring::THORNS);
+        out.leaf("li", m::RING_THORNS);
     }
     let wood_goes = answer
         .provisos
         .iter()
         .any(|it| matches!(it, Proviso::TakeAwayOrPeel | Proviso::BarkOff));
     for step in w::other_steps(method, dead, answer.headline_by_professional) {
-        if w::step_stands(step, wood_goes) {
+        if w::step_stands(*step, wood_goes) {
             out.leaf("li", *step);
         }
     }

@@ -24,6 +24,7 @@ use crate::kind::{Kind, ShownPart};
 use crate::measure;
 use crate::out::Out;
 use crate::page::Page;
+use crate::words::m;
 use crate::words::{self, Say, verdict as w};
 use calc::answer::{Answer, Outcome};
 use calc::question::settings::Group;
@@ -170,7 +171,7 @@ fn plan_parts(out: &mut Page<'_>, cx: &Region<'_>) {
         Kind::TreePlan | Kind::Year | Kind::Ring | Kind::Reach => false,
     };
     if none {
-        out.p(words::calculators::NO_SUCH_PART);
+        out.p(m::CALCULATORS_NO_SUCH_PART);
     }
 }
 

@@ -145,7 +145,5 @@ fn deaths(out: &mut Page<'_>, cx: &Region<'_>) {
 }
 
 fn oaks(out: &mut Page<'_>, cx: &Region<'_>) {
-    with_sources(out, cx, &w::OAKS_SOURCES, &mut |parts| {
-        m::outlook_oaks(parts)
-    });
+    with_sources(out, cx, &w::OAKS_SOURCES, m::outlook_oaks);
 }

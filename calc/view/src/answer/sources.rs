@@ -4,7 +4,7 @@ use super::frame::Region;
 use crate::draw::mark::Swatch;
 use crate::page::Page;
 use crate::words;
-use crate::words::message::Piece;
+use crate::words::message::{Parts, Piece};
 use calc::terms::cite::{Cite, Grade};
 
 /// A source by its label, linked to its line of the sources page. Our own assumptions and the like have none.
@@ -60,12 +60,7 @@ pub(super) fn cited(out: &mut Page<'_>, cx: &Region<'_>, word: &str, list: &[Cit
 }
 
 /// A soft paragraph whose nodes are sources: `say` is the message.
-pub(super) fn with_sources(
-    out: &mut Page<'_>,
-    cx: &Region<'_>,
-    ids: &[&str],
-    say: &mut dyn FnMut(&mut dyn FnMut(Piece<'_>)),
-) {
+pub(super) fn with_sources(out: &mut Page<'_>, cx: &Region<'_>, ids: &[&str], say: fn(Parts<'_>)) {
     out.open_class("p", "soft");
     say(&mut |piece| match piece {
         Piece::Text(text) => out.text(text),

@@ -5,6 +5,7 @@ use super::verdict::{draw_tag, said};
 use super::{cautions, group, reach};
 use crate::measure;
 use crate::page::Page;
+use crate::words::m;
 use crate::words::{self, stop as w};
 use calc::answer::Changed;
 use calc::models::reach::Outcome;
@@ -62,7 +63,7 @@ fn why(out: &mut Page<'_>, cx: &Region<'_>) {
         if by_size {
             w::OWN_RULE
         } else {
-            words::reach::why(reach.why)
+            m::reach_why(reach.why).text()
         },
     );
     reach::figure(out, cx, false);
@@ -148,7 +149,7 @@ fn today(out: &mut Page<'_>, cx: &Region<'_>, line: bool) {
     open_part(out, cx, "p-hide p-now", "now", w::TODAY, w::TODAY_ASKED);
     let height = &cx.say.answer.height;
     if !line && !height.measured {
-        lead(out, w::TODAY_MEASURE, words::reach::HEIGHT_AID);
+        lead(out, w::TODAY_MEASURE, m::REACH_HEIGHT_AID);
     }
     out.open("ul");
     if !line {

@@ -3,6 +3,7 @@
 use super::{Options, answer, problems};
 use crate::out::Html;
 use crate::text;
+use crate::words::m;
 use calc::answer::{Answer, Outcome};
 use calc::models::reach;
 use calc::models::season::Local;
@@ -145,7 +146,7 @@ fn a_stop_shows_no_ring_width_and_no_steps() {
         for never in [
             "class=\"todo\"",
             "class=\"carry\"",
-            crate::words::ring::RING_AT_LEAST,
+            &m::RING_CARRY_AT_LEAST,
             "Better =",
             "Score two",
             "Peel",
@@ -285,7 +286,7 @@ fn an_open_answer_says_first_what_is_missing_and_marks_the_rest() {
         let otherwise = html.find("p-else").expect("the answer otherwise");
         assert!(missing < conditional && conditional < otherwise, "{name}");
         assert!(html.contains(crate::words::missing::ONLY_IF), "{name}");
-        let ring = html.find(crate::words::ring::RING_AT_LEAST);
+        let ring = html.find(&*m::RING_CARRY_AT_LEAST);
         assert!(ring.is_none_or(|ring| ring > conditional), "{name}");
     }
 }

@@ -211,7 +211,7 @@ impl<'a> View<'a> {
         let whole = self.options.kind == Kind::TreePlan;
         if !whole {
             let asks = crate::words::calculators::asks(self.options.kind);
-            out.heading(self.options.heading_level, "", "", asks);
+            out.heading(self.options.heading_level, "", "", &asks);
         }
         out.open_class("form", "desk");
         out.attr("part", "form");

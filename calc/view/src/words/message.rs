@@ -186,6 +186,12 @@ impl From<Word> for String {
     }
 }
 
+/// A word under a key: `keys` are those of words that follow each other from `first` on.
+fn keyed(keys: &str, key: &str, first: u16) -> Option<Word> {
+    let at = keys.split('|').position(|known| known == key)?;
+    Some(Word(first + at as u16))
+}
+
 /// The gender of a name, as agreement asks.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum Gender {
@@ -389,6 +395,9 @@ pub enum Piece<'a> {
     Node(usize),
 }
 
+/// What takes the pieces, in order.
+pub type Parts<'a> = &'a mut dyn FnMut(Piece<'_>);
+
 // Entries for one gap and for two: most messages have no more, and an array at each call would cost more bytes.
 
 fn one(word: Word, gap: Gap<'_>) -> String {
@@ -409,7 +418,7 @@ fn many(word: Word, gaps: &[Gap<'_>]) -> String {
     text
 }
 
-fn nodes(word: Word, gaps: &[Gap<'_>], parts: &mut dyn FnMut(Piece<'_>)) {
+fn nodes(word: Word, gaps: &[Gap<'_>], parts: Parts<'_>) {
     walk(word.text(), gaps, true, parts);
 }
 

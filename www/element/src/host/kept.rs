@@ -12,6 +12,7 @@ use calc_view::form::{Sheet, TIMED_LINE, timed_from};
 use calc_view::page::Page;
 use calc_view::share;
 use calc_view::words::device as w;
+use calc_view::words::{Word, m};
 use js_sys::{Object, Reflect};
 use std::rc::Rc;
 use wasm_bindgen::{JsCast, JsValue};
@@ -77,6 +78,7 @@ impl Calculator {
             out.open("p");
             out.leaf("b", words[0]);
             for text in &words[1..] {
+                out.text(" ");
                 out.text(*text);
             }
             out.close();
@@ -93,11 +95,12 @@ impl Calculator {
     }
 
     fn note_draft(&self, kept: bool) {
-        let words = if kept { &w::DRAFT } else { &w::NO_DRAFT };
+        let words = if kept { w::DRAFT } else { w::NO_DRAFT };
+        let words = words.map(Word::text);
         let said = dom::by_id(&self.root, NOTES[1]).and_then(|note| note.text_content());
         // Drawn once, not at each key.
         if !said.is_some_and(|said| said.starts_with(words[0])) {
-            self.note(1, words, kept.then_some(("forget", w::FORGET)));
+            self.note(1, &words, kept.then_some(("forget", &m::DEVICE_FORGET)));
         }
     }
 
@@ -107,11 +110,11 @@ impl Calculator {
         if let Some(text) = fragment().filter(|_| self.shares()) {
             if let Some(shared) = share::read(&text) {
                 let unknown = w::shared_unknown(&shared.unknown);
-                let mut words = w::SHARED.to_vec();
+                let mut words = w::SHARED.map(Word::text).to_vec();
                 if !shared.unknown.is_empty() {
                     words.push(&unknown);
                 }
-                self.note(0, &words, Some(("own", w::OWN_TREE)));
+                self.note(0, &words, Some(("own", &m::DEVICE_OWN_TREE)));
                 self.begins(true);
                 return Begin {
                     sheet: Sheet::of(calc_data::reference(), &shared.typed, today()),
@@ -126,8 +129,8 @@ impl Calculator {
         if draft.is_some() {
             self.note_draft(true);
         }
-        let words: &[&str] = if unread { &w::SHARED_LONG } else { &[] };
-        self.note(0, words, None);
+        let words = w::SHARED_LONG.map(Word::text);
+        self.note(0, if unread { &words } else { &[] }, None);
         let answered = draft.as_ref().is_some_and(|draft| draft.ticked("answered"));
         let mut sheet = draft.unwrap_or_else(|| self.preset());
         // Timed trees that are kept serve every tree, but those of a draft are newer.
@@ -151,15 +154,15 @@ impl Calculator {
         let text = self.timed_file();
         let words = if !keep {
             drop(TIMED);
-            w::TIMED_FORGOTTEN
+            m::DEVICE_TIMED_FORGOTTEN
         } else if text.is_empty() {
-            w::TIMED_NONE
+            m::DEVICE_TIMED_NONE
         } else if self.keeps() && store(TIMED, &text) {
-            w::TIMED_KEPT
+            m::DEVICE_TIMED_KEPT
         } else {
-            w::TIMED_REFUSED
+            m::DEVICE_TIMED_REFUSED
         };
-        device::note(self, TIMED_LINE, words);
+        device::note(self, TIMED_LINE, &words);
     }
 
     /// Keeps what stands in the form, if this page keeps drafts. Someone else's question is never kept.
@@ -177,7 +180,7 @@ impl Calculator {
     /// Takes the draft off the device. The form stays as it is.
     pub(crate) fn forget_draft(&self) {
         drop(KEY);
-        self.note(1, &w::FORGOTTEN, None);
+        self.note(1, &w::FORGOTTEN.map(Word::text), None);
         // The button is gone: the focus goes to what stands in its place.
         if let Some(note) = dom::by_id(&self.root, NOTES[1]) {
             let _ = note.set_attribute("tabindex", "-1");
@@ -208,8 +211,13 @@ pub(crate) fn copy_link(calculator: &Rc<Calculator>) {
     match share::write(&calculator.typed(), south) {
         Some(text) => {
             let link = format!("{page}#{text}");
-            export::copy_text(calculator, link, w::LINK_COPIED, w::LINK_LABEL);
+            export::copy_text(
+                calculator,
+                link,
+                &m::DEVICE_LINK_COPIED,
+                &m::DEVICE_LINK_LABEL,
+            );
         }
-        None => export::told(calculator, w::LINK_LONG),
+        None => export::told(calculator, &m::DEVICE_LINK_LONG),
     }
 }

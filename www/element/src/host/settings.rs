@@ -6,7 +6,7 @@ use crate::device::today;
 use crate::dom::{self, get};
 use calc::question::settings::{Group, Settings, Told, Value, read};
 use calc_view::settings_told;
-use calc_view::words::group as w;
+use calc_view::words::m;
 use js_sys::{Array, Object, Reflect};
 use std::sync::Arc;
 use wasm_bindgen::{JsCast, JsValue};
@@ -144,10 +144,10 @@ impl Calculator {
         if let Ok(note) = self.document.create_element("p") {
             note.set_id(NOTE);
             note.set_class_name("own");
-            note.set_text_content(Some(w::SETTINGS_LEFT_OUT));
+            note.set_text_content(Some(&m::GROUP_SETTINGS_LEFT_OUT));
             let first = get(&self.body, "firstChild").map(JsCast::unchecked_into);
             let _ = self.body.insert_before(&note, first.as_ref());
-            self.say(w::SETTINGS_LEFT_OUT);
+            self.say(&m::GROUP_SETTINGS_LEFT_OUT);
         }
     }
 }

@@ -133,7 +133,7 @@ pub(crate) fn render(root: &Path, base: &str, assets: &Assets, full: &[File]) ->
     common.insert("policy", FRAME_POLICY.to_owned());
     for kind in Kind::ALL {
         let name = kind.name();
-        common.insert("title", escape(calc_view::words::calculators::asks(kind)));
+        common.insert("title", escape(&calc_view::words::calculators::asks(kind)));
         common.insert("tag", format!("slipbark-{name}"));
         files.push(File::named(
             &format!("embed/{name}/index.html"),
@@ -184,7 +184,7 @@ fn common_values(
     values.insert("changes", changes(root)?);
     values.insert("species-rows", static_answers::species_rows()?);
     let kinds = Kind::ALL.map(|kind| {
-        let asks = escape(calc_view::words::calculators::asks(kind));
+        let asks = escape(&calc_view::words::calculators::asks(kind));
         format!("<option value=\"{}\">{asks}</option>", kind.name())
     });
     values.insert("kinds", kinds.concat());

@@ -9,7 +9,8 @@ use calc::question::{Question, StemTyped, Text, Typed, read};
 use calc::reference::Reference;
 use calc::terms::species::{Species, Suitability};
 use calc_view::out::Html;
-use calc_view::{answer, draw, measure, words};
+use calc_view::words::m;
+use calc_view::{answer, draw, measure};
 
 /// The example: an invented maple in an invented hedgerow, on a day of its own.
 const EXAMPLE: &str = include_str!("../../../../content/examples/front_page.json");
@@ -125,7 +126,7 @@ fn cell(question: &Question, answer: &Answer) -> String {
         Some(conditional) => ("If its condition holds: ", conditional.answer.as_ref()),
         None => ("", answer),
     };
-    let method = words::method::method(shown.headline_method);
+    let method = m::method_method(shown.headline_method);
     let ring = shown
         .stems
         .first()

@@ -10,6 +10,7 @@ use calc::terms::day::iso;
 use calc::terms::species::Species;
 use calc::terms::tree::{DrySpell, Vigour};
 use calc::timing::{self, Ask, Flag, Season, TreeTiming, Where, climate};
+use calc_view::words::m;
 use calc_view::words::season as say;
 use std::fmt::Write as _;
 use std::process::ExitCode;
@@ -51,7 +52,7 @@ pub(crate) fn run(options: &args::Year) -> Result<ExitCode> {
     };
     let mut notes: Vec<String> = flags
         .iter()
-        .map(|flag| say::flag(*flag).to_owned())
+        .map(|flag| m::season_flag(*flag).into())
         .collect();
     notes.extend(climate::meant(stations, site, &reference.constants.timing).map(say::meant));
     for note in notes {
@@ -133,7 +134,7 @@ fn days(species: &Species, season: &Season<'_>, year: i32) -> String {
             "{},{},{p},{}\r\n",
             species.scientific,
             iso(row.date),
-            say::verdict(row.verdict)
+            m::season_verdict(row.verdict)
         );
     }
     text
@@ -151,7 +152,7 @@ fn words(species: &Species, season: &Season<'_>, year: i32) -> String {
             "{} to {}  {}",
             iso(span.from),
             iso(span.to),
-            say::verdict(span.verdict)
+            m::season_verdict(span.verdict)
         );
     }
     if let Some(dates) = season.dates_of(year) {

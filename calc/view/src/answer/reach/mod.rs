@@ -9,6 +9,7 @@ use crate::draw::mark::Swatch;
 use crate::draw::tree::Habit;
 use crate::measure;
 use crate::page::Page;
+use crate::words::m;
 use crate::words::{self, reach as w};
 use calc::models::reach::Outcome;
 use calc::terms::method::Method;
@@ -22,20 +23,24 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
         cx,
         "p-right p-keep",
         "keep",
-        w::KEEP_CLEAR,
-        w::KEEP_CLEAR_ASKED,
+        &m::REACH_KEEP_CLEAR,
+        &m::REACH_KEEP_CLEAR_ASKED,
     );
     let people = cx.say.answer.people_out_m.map(|m| cx.say.reach(m));
     let zone = cx.say.reach(found.zone_m);
     let left = cx.say.answer.headline_method == Method::LeaveIt;
-    let counts = if left { w::FROM_NOW } else { w::FROM_TODAY };
+    let counts = if left {
+        m::REACH_FROM_NOW
+    } else {
+        m::REACH_FROM_TODAY
+    };
     lead(
         out,
         w::people_out(people.as_deref(), &zone),
-        cat!(cx.say.near_said(), " ", counts),
+        cat!(cx.say.near_said(), " ", &counts),
     );
     if !left {
-        out.p(w::CREW);
+        out.p(m::REACH_CREW);
     }
     for target in &found.targets {
         if target.damage {
@@ -43,24 +48,26 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
         }
     }
     if cx.say.answer.height.measure_first {
-        out.p(w::HEIGHT_AID);
+        out.p(m::REACH_HEIGHT_AID);
     }
     figure(out, cx, true);
     out.close();
 }
 
-/// The words of a reach that are the same for all. Copied whole and then filled: field by field costs bytes.
-static LABELS: ReachLabels<'static> = ReachLabels {
-    aria: "",
-    height: "",
-    height_short: "",
-    foot: words::phrase::FT,
-    metre: words::phrase::M,
-    can_land: w::CAN_LAND,
-    can_throw: w::CAN_THROW,
-    people_out: "",
-    heights: [""; 3],
-};
+/// The words of a reach that are the same for all.
+fn reach_labels() -> ReachLabels<'static> {
+    ReachLabels {
+        aria: "",
+        height: "",
+        height_short: "",
+        foot: words::phrase::FT,
+        metre: words::phrase::M,
+        can_land: &m::REACH_CAN_LAND,
+        can_throw: &m::REACH_CAN_THROW,
+        people_out: "",
+        heights: [""; 3],
+    }
+}
 
 /// Drawing, key and table. Where the answer stops nobody works, so no ground for workers is drawn.
 pub(super) fn figure(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
@@ -75,8 +82,8 @@ pub(super) fn figure(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
             target.outcome,
             Some(Outcome::Inside | Outcome::Professional | Outcome::Line)
         );
-        let name = w::target_short(target.kind);
-        let label = cat!(name, ", ", measure::length(m).first(units));
+        let name = m::reach_target_short(target.kind);
+        let label = cat!(&name, ", ", measure::length(m).first(units));
         if !targets.iter().any(|known| known.label == label) {
             targets.push(DrawnTarget {
                 distance_m: m,
@@ -94,14 +101,14 @@ pub(super) fn figure(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
         &zone.spoken(units),
         targets.iter().map(|target| target.label.as_str()),
     );
-    let mut labels = LABELS;
+    let mut labels = reach_labels();
     labels.aria = &aria;
     labels.height = &height;
     labels.height_short = &short;
     labels.heights = w::heights(found.zone_m / found.height_m);
     let people = people(cx, working);
     if people.is_some() {
-        labels.people_out = w::PEOPLE_OUT;
+        labels.people_out = &m::REACH_PEOPLE_OUT;
     }
     out.open("figure");
     reach(
@@ -123,7 +130,7 @@ pub(super) fn figure(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
     out.leaf("figcaption", w::reach_caption(targets.len()));
     out.close();
     legend(out, cx, working);
-    twin(out, cx, w::TWIN_REACH, &w::HEAD_REACH);
+    twin(out, cx, &m::REACH_TWIN_REACH, &w::HEAD_REACH);
     rows(out, cx, working);
     out.close_table();
 }
@@ -147,12 +154,12 @@ fn legend(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
         .as_ref()
         .map(|people| w::zone(zone.first(units), people.first(units)));
     let rows = [
-        (Swatch::Hatch, land.as_str(), w::KEY_LAND),
-        (Swatch::Wide, throw.as_str(), w::KEY_THROW),
+        (Swatch::Hatch, land.as_str(), m::REACH_KEY_LAND.text()),
+        (Swatch::Wide, throw.as_str(), m::REACH_KEY_THROW.text()),
         (
             Swatch::Dash,
             clear.as_deref().unwrap_or_default(),
-            w::KEY_PEOPLE,
+            m::REACH_KEY_PEOPLE.text(),
         ),
     ];
     let count = if people.is_some_and(|people| people != zone) {
@@ -166,20 +173,25 @@ fn legend(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
 fn rows(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
     let found = &cx.say.answer.reach;
     let used = measure::length(found.height_m);
-    row(out, w::ROW_HEIGHT, used.clone(), "");
-    row(out, w::ROW_LAND, used, w::KEY_LAND);
+    row(out, &m::REACH_ROW_HEIGHT, used.clone(), "");
+    row(out, &m::REACH_ROW_LAND, used, &m::REACH_KEY_LAND);
     let zone = measure::reach(found.zone_m);
-    row(out, w::ROW_THROW, zone, w::KEY_THROW);
+    row(out, &m::REACH_ROW_THROW, zone, &m::REACH_KEY_THROW);
     if let Some(people) = cx.say.answer.people_out_m.filter(|_| working) {
-        row(out, w::ROW_PEOPLE, measure::reach(people), w::KEY_PEOPLE);
+        row(
+            out,
+            &m::REACH_ROW_PEOPLE,
+            measure::reach(people),
+            &m::REACH_KEY_PEOPLE,
+        );
     }
     for target in &found.targets {
         let value = target.distance_m.map_or_else(not_given, measure::length);
         row(
             out,
-            &words::phrase::sentence(w::target_short(target.kind)),
+            &words::phrase::sentence(&m::reach_target_short(target.kind)),
             value,
-            w::judged(target.outcome, target.damage),
+            &w::judged(target.outcome, target.damage),
         );
     }
 }

@@ -9,6 +9,7 @@ use crate::answer::ring::drawing::{RingHeights, Trunk, TrunkLabels, trunk};
 use crate::measure::{self, Both};
 use crate::page::Page;
 use crate::words::{self, ring as w, ring::Ringing};
+use crate::words::{Word, m};
 use calc::answer::{Answer, StemAnswer};
 use calc::models::ring::Ring;
 use calc::terms::cite::Grade;
@@ -57,7 +58,7 @@ pub fn ring_of(answer: &Answer) -> Option<&Ring> {
 
 fn ring_part(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring) {
     let question = cx.say.question;
-    open_part(out, cx, "do p-left", "do", w::DO, w::DO_ASKED);
+    open_part(out, cx, "do p-left", "do", &m::RING_DO, &m::RING_DO_ASKED);
     out.open_class("div", "split");
     out.open("figure");
     draw(out, cx, stem, ring);
@@ -80,11 +81,11 @@ fn ring_part(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring
         spared,
         thorns: thorns(cx),
     });
-    steps.extend(cx.say.provisos().iter().map(|step| (*step).to_owned()));
+    steps.extend(cx.say.provisos().iter().map(|step| (*step).into()));
     items(out, "ol", "todo", steps);
     out.p_class("soft", w::ring_tools(bark >= THICK_MM, bark < THIN_MM));
     out.close_two();
-    twin(out, cx, w::TWIN_TRUNK, &w::HEAD_PART);
+    twin(out, cx, &m::RING_TWIN_TRUNK, &w::HEAD_PART);
     rows(out, cx, stem, ring);
     out.close_table();
     if question.tree.stems.len() > 1 {
@@ -101,17 +102,17 @@ pub(super) fn thorns(cx: &Region<'_>) -> bool {
 /// The three numbers that are carried to the tree.
 fn numbers(out: &mut Page<'_>, cx: &Region<'_>, ring: &Ring) {
     let height = Both {
-        us: w::WAIST_TO_CHEST_FT.into(),
-        metric: w::WAIST_TO_CHEST_M.into(),
+        us: m::RING_WAIST_TO_CHEST_FT.into(),
+        metric: m::RING_WAIST_TO_CHEST_M.into(),
     };
     out.open_class("dl", "carry");
     let least = measure::ring(ring.at_least_mm);
-    number(out, cx, w::RING_AT_LEAST, least);
+    number(out, cx, &m::RING_CARRY_AT_LEAST, least);
     let better = measure::ring(ring.better_mm);
-    number(out, cx, w::RING_BETTER, better);
-    number(out, cx, w::RING_HEIGHT, height);
+    number(out, cx, &m::RING_CARRY_BETTER, better);
+    number(out, cx, &m::RING_HEIGHT, height);
     out.close();
-    out.p_class("soft", w::SMOOTH);
+    out.p_class("soft", m::RING_SMOOTH);
 }
 
 fn number(out: &mut Page<'_>, cx: &Region<'_>, name: &str, value: Both) {
@@ -142,26 +143,28 @@ fn big(out: &mut Page<'_>, text: &str) {
     }
 }
 
-/// The words of the trunk that are the same for all. Copied whole and then filled: field by field costs bytes.
-static LABELS: TrunkLabels<'static> = TrunkLabels {
-    aria: "",
-    living_layer: w::LIVING_LAYER,
-    bark: w::BARK,
-    bark_size: NO_SIZE,
-    wood: w::WOOD,
-    dead_bark: w::DEAD_BARK,
-    size: NO_SIZE,
-    inch: words::phrase::INCH,
-    cm: words::phrase::CM,
-    bare_wood: w::BARE_WOOD,
-    better_too: w::BETTER_TOO,
-    at_least: w::AT_LEAST,
-    at_least_size: NO_SIZE,
-    better: w::BETTER,
-    better_size: NO_SIZE,
-    hand: w::HAND,
-    hand_size: w::HAND_SIZE,
-};
+/// The words of the trunk that are the same for all.
+fn trunk_labels() -> TrunkLabels<'static> {
+    TrunkLabels {
+        aria: "",
+        living_layer: w::LIVING_LAYER.map(Word::text),
+        bark: &m::RING_BARK,
+        bark_size: NO_SIZE,
+        wood: &m::RING_WOOD,
+        dead_bark: w::DEAD_BARK.map(Word::text),
+        size: NO_SIZE,
+        inch: words::phrase::INCH,
+        cm: words::phrase::CM,
+        bare_wood: &m::RING_BARE_WOOD,
+        better_too: &m::RING_BETTER_TOO,
+        at_least: &m::RING_AT_LEAST,
+        at_least_size: NO_SIZE,
+        better: &m::RING_BETTER,
+        better_size: NO_SIZE,
+        hand: &m::RING_HAND,
+        hand_size: &m::RING_HAND_SIZE,
+    }
+}
 const NO_SIZE: crate::draw::Reading<'static> = crate::draw::Reading { us: "", metric: "" };
 
 fn draw(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring) {
@@ -172,23 +175,23 @@ fn draw(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring) {
     let least = measure::ring(ring.at_least_mm);
     let better = measure::ring(ring.better_mm);
     let aria = cat!(
-        w::ROW_ACROSS,
+        &m::RING_ROW_ACROSS,
         " ",
         size.spoken(units),
         ", ",
-        w::ROW_BARK,
+        &m::RING_ROW_BARK,
         " ",
         bark_size.spoken(units),
         ", ",
-        w::ROW_AT_LEAST,
+        &m::RING_ROW_AT_LEAST,
         " ",
         least.spoken(units),
         ", ",
-        w::ROW_BETTER,
+        &m::RING_ROW_BETTER,
         " ",
         better.spoken(units)
     );
-    let mut labels = LABELS;
+    let mut labels = trunk_labels();
     labels.aria = &aria;
     labels.bark_size = bark_size.drawn();
     labels.size = size.drawn();
@@ -211,19 +214,24 @@ fn draw(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring) {
 
 fn rows(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring) {
     let measured = words::confidence::grade(Grade::Measured);
-    row(out, w::ROW_ACROSS, measure::size(stem.dbh_mm), measured);
+    row(
+        out,
+        &m::RING_ROW_ACROSS,
+        measure::size(stem.dbh_mm),
+        measured,
+    );
     if let Some(bark) = &stem.bark {
         let standing = bark_standing(cx, bark);
-        row(out, w::ROW_BARK, measure::bark(bark.mm), &standing);
+        row(out, &m::RING_ROW_BARK, measure::bark(bark.mm), &standing);
     }
     if let Some(inside) = stem.inside_bark_mm {
-        row(out, w::ROW_INSIDE, measure::size(inside), "");
+        row(out, &m::RING_ROW_INSIDE, measure::size(inside), "");
     }
     let standing = words::confidence::grade(weakest(&ring.because));
     let least = measure::ring(ring.at_least_mm);
-    row(out, w::ROW_AT_LEAST, least, standing);
+    row(out, &m::RING_ROW_AT_LEAST, least, standing);
     let better = measure::ring(ring.better_mm);
-    row(out, w::ROW_BETTER, better, standing);
+    row(out, &m::RING_ROW_BETTER, better, standing);
 }
 
 /// A row of a twin: what, in both units, and how it stands.
@@ -249,12 +257,12 @@ pub(super) fn bark_standing(cx: &Region<'_>, bark: &calc::models::bark::Bark) ->
 /// Each stem by itself, with its ring where the answer is one.
 pub(super) fn stems(out: &mut Page<'_>, cx: &Region<'_>, rings: bool) {
     let units = cx.say.units();
-    let heads: &[&str] = if rings {
-        &w::HEAD_STEMS
+    let heads: &[Word] = if rings {
+        &w::HEAD_STEMS[..]
     } else {
         &w::HEAD_STEMS_ONLY
     };
-    table(out, w::STEMS, heads);
+    table(out, &m::RING_STEMS, heads);
     let mut number = 0;
     for stem in &cx.say.answer.stems {
         number += 1;
@@ -275,15 +283,15 @@ pub(super) fn stems(out: &mut Page<'_>, cx: &Region<'_>, rings: bool) {
     }
     out.close_table();
     if rings && cx.say.question.tree.spared().is_some() {
-        out.p(w::SPARED_UNPROVEN);
+        out.p(m::RING_SPARED_UNPROVEN);
     }
 }
 
 /// What is done with a stem.
 fn plan_of(stem: &StemAnswer) -> &'static str {
     if stem.spared {
-        w::KEEP_STEM
+        m::RING_KEEP_STEM.text()
     } else {
-        words::method::act(stem.headline_method)
+        m::method_act(stem.headline_method).text()
     }
 }

@@ -9,6 +9,7 @@ use crate::draw::mark::Swatch;
 use crate::measure;
 use crate::page::Page;
 use crate::words::{self, season as w};
+use crate::words::{Word, m};
 use calc::models::season::{Rules, TapeSpan};
 use calc::terms::method::Method;
 use calc::terms::species::Trait;
@@ -20,13 +21,17 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     let head = answer.headline_method;
     let ring = cx.about_ring();
-    let question = if ring { w::WHEN_ASKED } else { w::WHEN_OTHER };
-    open_part(out, cx, "p-full p-when", "when", w::WHEN, question);
+    let question = if ring {
+        m::SEASON_WHEN_ASKED
+    } else {
+        m::SEASON_WHEN_OTHER
+    };
+    open_part(out, cx, "p-full p-when", "when", &m::SEASON_WHEN, &question);
     if head != Method::BarkRing {
         lead(
             out,
-            cat!(words::phrase::sentence(words::method::act(head)), ":"),
-            cat!(words::method::months(head), "."),
+            cat!(words::phrase::sentence(&m::method_act(head)), ":"),
+            cat!(&m::method_months(head), "."),
         );
     }
     if ring {
@@ -61,11 +66,11 @@ fn bark(out: &mut Page<'_>, cx: &Region<'_>) {
     if let Some(site) = timing.meant {
         out.p(w::meant(site));
     }
-    out.p_class("np", w::ALWAYS_TEST);
+    out.p_class("np", m::SEASON_ALWAYS_TEST);
     tape(out, cx);
     let mut notes = Notes(String::new());
     if timing.short_season {
-        notes.add(w::SHORT_SEASON);
+        notes.add(&m::SEASON_SHORT_SEASON);
     }
     if let (Some(open), Some(close)) = (timing.sd_open, timing.sd_close) {
         notes.add(&w::give_or_take(open, close));
@@ -81,22 +86,22 @@ fn bark(out: &mut Page<'_>, cx: &Region<'_>) {
         notes.add(&w::region_dates(region, &words::region::in_sentence(code)));
     }
     if timing.table_missing {
-        notes.add(w::TABLE_MISSING);
+        notes.add(&m::SEASON_TABLE_MISSING);
     }
     for note in &words::spring::spring_read(timing) {
         notes.add(note);
     }
     if timing.other_season && timing.spring.is_none() {
-        notes.add(w::OTHER_SEASON);
+        notes.add(&m::SEASON_OTHER_SEASON);
     }
     for flag in &timing.flags {
         if !flag.of_spring() {
-            notes.add(w::flag(*flag));
+            notes.add(&m::season_flag(*flag));
         }
     }
-    notes.add(w::SIDES);
+    notes.add(&m::SEASON_SIDES);
     if cx.say.question.tree.species.has(Trait::GuideSaysLonger) {
-        notes.add(w::GUIDE_LONGER);
+        notes.add(&m::SEASON_GUIDE_LONGER);
     }
     out.p_class("soft np", notes.0);
 }
@@ -122,7 +127,7 @@ fn stretches(cx: &Region<'_>) -> String {
             let after = span(timing.after_next, timing.after_next_to);
             w::next_good(&first, after.as_deref())
         }
-        None => w::NO_STRETCH.into(),
+        None => m::SEASON_NO_STRETCH.into(),
     }
 }
 
@@ -158,12 +163,12 @@ fn year_labels() -> YearLabels<'static> {
         aria: "",
         months: words::phrase::months_short(),
         initials: words::phrase::months_initial(),
-        bark: w::BARK_LANE,
-        rules: w::RULES_LANE,
+        bark: &m::SEASON_BARK_LANE,
+        rules: &m::SEASON_RULES_LANE,
         asked: "",
-        today: w::TODAY,
+        today: &m::SEASON_TODAY,
         window: "",
-        window_short: w::WINDOW_SHORT,
+        window_short: &m::SEASON_WINDOW_SHORT,
     }
 }
 
@@ -175,14 +180,26 @@ fn tape(out: &mut Page<'_>, cx: &Region<'_>) {
     };
     let shown = first.from.year();
     let bands = [
-        band(Swatch::Solid, w::SLIPS, spans(&timing.tape, Fill::Solid)),
+        band(
+            Swatch::Solid,
+            &m::SEASON_SLIPS,
+            spans(&timing.tape, Fill::Solid),
+        ),
         band(
             Swatch::Hatch,
-            w::MAY_SLIP,
+            &m::SEASON_MAY_SLIP,
             spans(&timing.tape, Fill::Hatched),
         ),
-        band(Swatch::Cross, w::CLOSED, months(&answer.rules, true)),
-        band(Swatch::Dots, w::CAUTION, months(&answer.rules, false)),
+        band(
+            Swatch::Cross,
+            &m::SEASON_CLOSED,
+            months(&answer.rules, true),
+        ),
+        band(
+            Swatch::Dots,
+            &m::SEASON_CAUTION,
+            months(&answer.rules, false),
+        ),
     ];
     let [slips, may_slip, closed, caution] = &bands;
     let good = timing
@@ -213,7 +230,10 @@ fn tape(out: &mut Page<'_>, cx: &Region<'_>) {
         } else {
             measure::day_year(to)
         };
-        w::window(&words::phrase::to(measure::day(from), to))
+        w::window(&m::measure_days(m::MeasureDays {
+            from: measure::day(from),
+            to,
+        }))
     });
     let aria = w::year_aria(
         &measure::number(shown as u32),
@@ -244,18 +264,18 @@ fn tape(out: &mut Page<'_>, cx: &Region<'_>) {
     for band in &bands {
         // What it does not do stands behind what it does, before the rules.
         if band.mark == Swatch::Cross {
-            rows.push((Swatch::Empty, w::DOES_NOT, w::REST_OF_YEAR));
+            rows.push((Swatch::Empty, &m::SEASON_DOES_NOT, &m::SEASON_REST_OF_YEAR));
         }
         if !band.spans.is_empty() {
             rows.push((band.mark, band.name, &band.said));
         }
     }
-    rows.push((Swatch::Notch, w::NOTCH, w::NOTCH_IS));
+    rows.push((Swatch::Notch, &m::SEASON_NOTCH, &m::SEASON_NOTCH_IS));
     if !visits.is_empty() {
-        rows.push((Swatch::Pin, w::PIN, w::PIN_IS));
+        rows.push((Swatch::Pin, &m::SEASON_PIN, &m::SEASON_PIN_IS));
     }
     key(out, &rows);
-    twin(out, cx, w::TWIN_YEAR, &w::HEAD_YEAR);
+    twin(out, cx, &m::SEASON_TWIN_YEAR, &w::HEAD_YEAR);
     tape_rows(out, cx);
     out.close_table();
 }
@@ -301,7 +321,10 @@ fn said(list: &[DaySpan]) -> String {
     };
     let mut words: Vec<String> = Vec::new();
     for span in &merged {
-        words.push(words::phrase::to(day(span.from), day(span.to)));
+        words.push(m::measure_days(m::MeasureDays {
+            from: day(span.from),
+            to: day(span.to),
+        }));
     }
     words::phrase::row(&words)
 }
@@ -309,9 +332,9 @@ fn said(list: &[DaySpan]) -> String {
 fn tape_rows(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     for span in &answer.timing.tape {
-        let mut rules: Vec<&str> = Vec::new();
+        let mut rules: Vec<Word> = Vec::new();
         for rule in &answer.rules {
-            let topic = w::topic(rule.topic);
+            let topic = m::season_topic(rule.topic);
             if !all_year(rule) && meets(rule, span) && rules.last() != Some(&topic) {
                 rules.push(topic);
             }
@@ -319,11 +342,11 @@ fn tape_rows(out: &mut Page<'_>, cx: &Region<'_>) {
         out.cell(measure::day(span.from));
         out.cell(measure::day(span.to));
         out.cell(match span.fill {
-            Fill::Solid => w::SLIPS,
-            Fill::Hatched => w::MAY_SLIP,
-            Fill::Empty => w::DOES_NOT,
+            Fill::Solid => m::SEASON_SLIPS,
+            Fill::Hatched => m::SEASON_MAY_SLIP,
+            Fill::Empty => m::SEASON_DOES_NOT,
         });
-        let mut rules = rules.join(", ");
+        let mut rules = words::phrase::joined_by(&rules, ", ");
         rules.make_ascii_lowercase();
         out.cell(rules);
     }

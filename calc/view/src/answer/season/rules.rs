@@ -5,6 +5,7 @@ use crate::answer::frame::{Region, folded_table};
 use crate::answer::sources::{is_bare, source};
 use crate::measure;
 use crate::page::Page;
+use crate::words::m;
 use crate::words::{self, season as w};
 use calc::models::season::Rules;
 use calc::timing::closed_months::Topic;
@@ -40,12 +41,16 @@ pub(super) fn inside(out: &mut Page<'_>, cx: &Region<'_>) {
         out.open_class("p", "np");
         out.leaf(
             "b",
-            cat!(w::topic(rule.topic), ": ", months_said(months), "."),
+            cat!(&m::season_topic(rule.topic), ": ", months_said(months), "."),
         );
         out.text(" ");
         said_by(out, cx, months);
         if let Some(whole) = whole.filter(|_| !all_year(months)) {
-            out.text(cat!(" ", words::phrase::sentence(w::ALL_YEAR), ": "));
+            out.text(cat!(
+                " ",
+                words::phrase::sentence(&m::SEASON_ALL_YEAR),
+                ": "
+            ));
             said_by(out, cx, whole);
         }
         out.close();
@@ -54,11 +59,11 @@ pub(super) fn inside(out: &mut Page<'_>, cx: &Region<'_>) {
         return;
     }
     if none {
-        out.p_class("np", w::NO_RULE_ON_DAY);
+        out.p_class("np", m::SEASON_NO_RULE_ON_DAY);
     }
-    folded_table(out, "", w::MORE_RULES, &w::HEAD_RULES);
+    folded_table(out, "", &m::SEASON_MORE_RULES, &w::HEAD_RULES);
     for rule in rules {
-        out.cell(w::topic(rule.topic));
+        out.cell(m::season_topic(rule.topic));
         out.cell(measure::month_day(rule.from_md));
         out.cell(measure::month_day(rule.to_md));
         out.cell(force(cx, rule));
@@ -86,7 +91,7 @@ fn force(cx: &Region<'_>, rule: &Rules) -> String {
 
 fn months_said(rule: &Rules) -> String {
     if all_year(rule) {
-        return w::ALL_YEAR.into();
+        return m::SEASON_ALL_YEAR.into();
     }
     measure::month_days(rule.from_md, rule.to_md)
 }

@@ -3,6 +3,7 @@
 use crate::form::item::Item;
 use crate::form::{Field, View, day, town, words as w};
 use crate::page::Page;
+use crate::words::m;
 use calc::timing::Basis;
 
 /// The element of day and place of a leaf-out.
@@ -101,7 +102,7 @@ pub(crate) fn carried(view: &View<'_>) -> String {
     };
     let flag = timing.flags.iter().find(|flag| flag.of_leaf_out());
     match (flag, timing.basis) {
-        (Some(flag), _) => crate::words::season::flag(*flag).to_owned(),
+        (Some(flag), _) => m::season_flag(*flag).into(),
         (None, Some(basis @ Basis::ObservedElsewhere { .. })) => {
             cat!(w::SEEN_CARRIED, crate::words::season::basis(basis), ".")
         }

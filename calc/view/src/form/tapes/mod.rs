@@ -8,6 +8,7 @@ use crate::answer::season::drawing::{DaySpan, YearLabels, YearTape, year_small};
 use crate::form::tapes::drawing::{Distance, DistanceLabels, SizeLabels, distance_tape, size_tape};
 use crate::measure;
 use crate::page::Page;
+use crate::words::m;
 use calc::answer::Answer;
 use calc::terms::quantity::Units;
 use calc::timing::{Doy, Fill};
@@ -98,8 +99,8 @@ pub(super) fn year(view: &View<'_>, out: &mut Page<'_>) {
         aria: &aria,
         months: crate::words::phrase::months_short(),
         initials: crate::words::phrase::months_initial(),
-        bark: crate::words::season::BARK_LANE,
-        rules: crate::words::season::RULES_LANE,
+        bark: &m::SEASON_BARK_LANE,
+        rules: &m::SEASON_RULES_LANE,
         asked: &words,
         ..YearLabels::default()
     };

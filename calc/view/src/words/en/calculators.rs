@@ -1,27 +1,25 @@
 //! Each calculator of the family: the question that it is, and its first sentence.
 
 use super::say::Say;
-use super::{effort, phrase, reach, region, visits};
+use super::{effort, phrase, region, visits};
 use crate::kind::Kind;
 use crate::measure;
+use crate::words::{Word, m};
 use calc::answer::Outcome;
 use calc::models::reach::Outcome as Reached;
 use calc::terms::method::Method;
 
 /// The question that a calculator is.
-pub fn asks(kind: Kind) -> &'static str {
+pub fn asks(kind: Kind) -> Word {
     match kind {
-        Kind::TreePlan => "Tree plan",
-        Kind::Year => "When does the bark slip?",
-        Kind::Ring => "How wide should the ring be?",
-        Kind::Reach => "How far could it reach?",
-        Kind::Effort => "How long does it take?",
-        Kind::Checks => "When do I come back?",
+        Kind::TreePlan => m::CALCULATORS_TREE_PLAN,
+        Kind::Year => m::CALCULATORS_YEAR,
+        Kind::Ring => m::CALCULATORS_RING,
+        Kind::Reach => m::CALCULATORS_REACH,
+        Kind::Effort => m::CALCULATORS_EFFORT,
+        Kind::Checks => m::CALCULATORS_CHECKS,
     }
 }
-
-/// In place of a part that this answer has not.
-pub const NO_SUCH_PART: &str = "With this answer there is nothing of that to show.";
 
 impl Say<'_> {
     /// The first sentence of a calculator, where it has one of its own and nothing stops or waits for it.
@@ -36,25 +34,21 @@ impl Say<'_> {
                 let (day, verdict) = (answer.asked_day?, answer.asked_verdict?);
                 let place = self.question.region.as_deref().map(region::in_sentence);
                 let said = self.bark_on(day, verdict, answer.asked_probability);
-                Some(cat!(
-                    phrase::sentence(answer.species.name),
-                    if place.is_some() { " in " } else { "" },
-                    place.as_deref().unwrap_or(""),
-                    ": ",
-                    said,
-                    "."
-                ))
+                let tree = answer.species.name;
+                Some(phrase::sentence(&match place {
+                    Some(place) => {
+                        m::calculators_year_in(m::CalculatorsYearIn { tree, place, said })
+                    }
+                    None => m::calculators_year_said(m::CalculatorsYearSaid { tree, said }),
+                }))
             }
             Kind::Ring => {
                 let ring = crate::answer::ring_of(answer)?;
                 let leads =
                     answer.outcome == Outcome::Do && answer.headline_method == Method::BarkRing;
                 leads.then(|| {
-                    cat!(
-                        "Cut a ring ",
-                        measure::ring(ring.better_mm).text(self.units()),
-                        " wide."
-                    )
+                    let width = measure::ring(ring.better_mm).text(self.units());
+                    m::calculators_cut_a_ring(width)
                 })
             }
             Kind::Reach => {
@@ -63,23 +57,29 @@ impl Say<'_> {
                     near.outcome,
                     Some(Reached::Inside | Reached::Professional | Reached::Line)
                 );
-                Some(cat!(
-                    phrase::sentence(reach::target_short(near.kind)),
-                    ", ",
-                    self.length(near.distance_m?),
-                    " away: ",
-                    if inside { "inside" } else { "outside" },
-                    " the reach used here, ",
-                    self.reach(answer.reach.zone_m),
-                    "."
-                ))
+                let target = m::reach_target_short(near.kind);
+                let distance = self.length(near.distance_m?);
+                let reach = self.reach(answer.reach.zone_m);
+                Some(phrase::sentence(&if inside {
+                    m::calculators_inside(m::CalculatorsInside {
+                        target,
+                        distance,
+                        reach,
+                    })
+                } else {
+                    m::calculators_outside(m::CalculatorsOutside {
+                        target,
+                        distance,
+                        reach,
+                    })
+                }))
             }
             Kind::Effort => {
                 let effort = answer.effort.as_ref()?;
                 let (span, hours) =
                     measure::span_of_minutes(effort.low_min, effort.likely_min, effort.high_min);
-                let lead = effort::minutes_lead(&span, hours);
-                Some(cat!(lead.trim_end_matches('.'), " for one person."))
+                let minutes = phrase::sentence(&effort::minutes_said(&span, hours));
+                Some(m::calculators_one_person(minutes))
             }
             Kind::Checks => {
                 let first = answer.visits.first()?;
@@ -87,12 +87,11 @@ impl Say<'_> {
                     .visits
                     .last()
                     .map_or(1, |visit| usize::from(visit.season));
-                Some(cat!(
-                    phrase::sentence(&visits::visits_count(answer.visits.len(), seasons)),
-                    ", the first ",
-                    measure::days(first.from, first.to),
-                    "."
-                ))
+                let visits = visits::visits_count(answer.visits.len(), seasons);
+                Some(m::calculators_visits(m::CalculatorsVisits {
+                    visits: phrase::sentence(&visits),
+                    first: measure::days(first.from, first.to),
+                }))
             }
         }
     }

@@ -1,8 +1,9 @@
 //! How sure the answer is, what would change it, and trees that look like this one.
 
+use super::phrase;
 use super::say::Say;
-use super::{method, phrase};
 use crate::measure;
+use crate::words::m;
 use calc::answer::{Change, Changed, Outcome};
 use calc::terms::cite::Grade;
 use calc::terms::method::Method;
@@ -128,8 +129,8 @@ impl Say<'_> {
         match outcome {
             Outcome::Do => "ring it".into(),
             Outcome::Wait if method == Method::BarkRing => "wait, then ring it".into(),
-            Outcome::Wait => cat!("wait, then ", method::act(method)),
-            Outcome::OtherMethod => method::act(method).into(),
+            Outcome::Wait => cat!("wait, then ", &m::method_act(method)),
+            Outcome::OtherMethod => m::method_act(method).into(),
             Outcome::Professional => "leave it to a professional".into(),
             Outcome::CannotTell => "we could not tell".into(),
         }

@@ -3,109 +3,76 @@
 use super::say::Say;
 use super::{phrase, problem};
 use crate::measure;
-use calc::question::settings::{CodeTopic, Contact, ContactKind, Group, Told, What};
+use crate::words::m;
+use calc::question::settings::{Contact, Group, Told, What};
 use chrono::NaiveDate;
 
 /// What is told of one place of the settings, and what to do.
 pub fn settings_told(told: &Told) -> String {
-    match &told.what {
-        What::UnknownKey => "This is not read. Check its spelling, or take it out.".into(),
-        What::NoDay => "Add the day that it was checked.".into(),
-        What::Hides => "No setting hides or loosens a stop or a caution. Take it out.".into(),
-        What::NotTighter => cat!(
-            "Only what makes advice more cautious stands here: ",
-            phrase::either(calc::question::settings::KEYS[5].1),
-            "."
-        ),
-        What::Loosens => "Under 1 it would loosen the distances. Give 1 or more.".into(),
-        What::Missing => "This is needed. Fill it in.".into(),
-        What::NoWay => "Add a telephone or a link.".into(),
-        What::WrongType(kind) => cat!("This must be of the kind “", kind, "”."),
-        What::TooLarge => cat!("These settings are too large: at most ", measure::number((calc::question::settings::LARGEST / 1000) as u32), " kB."),
-        What::TooLong(most) => cat!("At most ", measure::number(*most as u32), " here."),
-        What::Markup => "Plain text only: no < or >, no script, no hidden signs.".into(),
-        What::Link => "A link starts with https://, http:// or tel: and has no space, hidden sign or user name (@) in it.".into(),
-        What::Phone => "A telephone has digits, spaces and + ( ) - . / alone.".into(),
-        What::Day => "Write the day as 2026-05-01.".into(),
-        What::NotOneOf(words) => cat!("Use ", phrase::either(words), "."),
-        What::OutOfRange(range) => cat!(
-            "Give a number from ",
-            measure::plain(range.low, 1),
-            " to ",
-            measure::plain(range.high, 0),
-            "."
-        ),
-        What::Version => "“schema” must be 1.".into(),
-        What::Field(problem) => problem::problem_text(problem),
-        What::Heads => "The first line names the columns: code,first,alias_en,note_en.".into(),
-        What::NoList => "The list of species could not be had.".into(),
-        What::TwoLists => "Name a list or paste one, not both.".into(),
-        What::Quotes => "In the list of species a quote is opened and never closed.".into(),
-    }
+    let word = match &told.what {
+        What::UnknownKey => m::GROUP_UNKNOWN_KEY,
+        What::NoDay => m::GROUP_NO_DAY,
+        What::Hides => m::GROUP_HIDES,
+        What::Loosens => m::GROUP_LOOSENS,
+        What::Missing => m::GROUP_MISSING,
+        What::NoWay => m::GROUP_NO_WAY,
+        What::Markup => m::GROUP_MARKUP,
+        What::Link => m::GROUP_LINK,
+        What::Phone => m::GROUP_PHONE,
+        What::Day => m::GROUP_DAY,
+        What::Version => m::GROUP_VERSION,
+        What::Heads => m::GROUP_HEADS,
+        What::NoList => m::GROUP_NO_LIST,
+        What::TwoLists => m::GROUP_TWO_LISTS,
+        What::Quotes => m::GROUP_QUOTES,
+        What::TooLarge => {
+            return m::group_too_large(calc::question::settings::LARGEST / 1000);
+        }
+        What::NotTighter => {
+            let keys = calc::question::settings::KEYS[5].1;
+            return m::group_not_tighter(phrase::either(keys));
+        }
+        What::WrongType(kind) => return m::group_wrong_type(*kind),
+        What::TooLong(most) => return m::group_too_long(*most as u32),
+        What::NotOneOf(words) => return m::group_not_one_of(phrase::either(words)),
+        What::OutOfRange(range) => {
+            return m::group_out_of_range(m::GroupOutOfRange {
+                low: measure::plain(range.low, 1),
+                high: measure::plain(range.high, 0),
+            });
+        }
+        What::Field(problem) => return problem::problem_text(problem),
+    };
+    word.into()
 }
-
-/// Above the form, where a group's settings could not be had or taken.
-pub const SETTINGS_LEFT_OUT: &str = "The settings of this page's group can't be used now. What follows has none of its local contacts and rules in it.";
 
 /// Somebody to ask, by what they are asked for.
 pub fn contact(contact: &Contact) -> String {
-    cat!(contact_kind(contact.kind), ": ", &contact.name)
-}
-
-/// What somebody is asked for.
-pub fn contact_kind(kind: ContactKind) -> &'static str {
-    match kind {
-        ContactKind::Extension => "Advice",
-        ContactKind::Utility => "Line owner",
-        ContactKind::Professional => "Professional",
-        ContactKind::Permit => "Permission",
-        ContactKind::Emergency => "Emergency",
-    }
-}
-
-/// What a local rule is about.
-pub fn code_topic(topic: CodeTopic) -> &'static str {
-    match topic {
-        CodeTopic::StreetTrees => "Street trees",
-        CodeTopic::Nesting => "Nesting",
-        CodeTopic::Burning => "Burning and moving wood",
-        CodeTopic::Products => "Products",
-        CodeTopic::ProtectedSpecies => "Protected species",
-        CodeTopic::WorkNearLines => "Work near lines",
-    }
+    m::group_contact(m::GroupContact {
+        kind: m::group_contact_kind(contact.kind),
+        name: &contact.name,
+    })
 }
 
 /// How old something is that a group has checked.
 pub fn checked(group: &Group, day: Option<NaiveDate>) -> String {
     match day {
-        Some(day) if group.is_old(day) => {
-            cat!("Last checked ", measure::day_year(day), ": confirm first.")
-        }
-        Some(day) => cat!("Checked ", measure::day_year(day), "."),
-        None => "It is not said when this was checked: confirm first.".into(),
+        Some(day) if group.is_old(day) => m::group_last_checked(day),
+        Some(day) => m::group_checked(day),
+        None => m::GROUP_NOT_SAID_WHEN.into(),
     }
 }
 
 /// The age of the whole, where it is old.
 pub fn settings_age(group: &Group) -> Option<String> {
     let day = group.settings.checked.filter(|day| group.is_old(*day))?;
-    let day = measure::day_year(day);
-    Some(cat!(
-        "All that stands here from ",
-        &group.settings.name,
-        " was last checked ",
-        day,
-        ": confirm first."
-    ))
+    Some(m::group_age(&group.settings.name, day))
 }
 
 /// Above what a group says itself.
 pub fn from_group(name: &str) -> String {
-    cat!("From ", name)
+    m::group_from(name)
 }
-
-/// Who decides on a local rule stands behind this.
-pub const AUTHORITY: &str = "Who decides: ";
 
 impl Say<'_> {
     /// What the group says of this species.
@@ -117,33 +84,32 @@ impl Say<'_> {
         notes
             .iter()
             .filter(|(of, _)| of.name == species)
-            .map(|(_, note)| cat!(self.group_name(), ": ", note))
+            .map(|(_, note)| {
+                m::group_note(m::GroupNote {
+                    group: self.group_name(),
+                    note,
+                })
+            })
             .collect()
     }
 
     /// That distances are larger than the models ask for.
     pub fn group_farther(&self) -> Option<String> {
         let factor = self.group_factor()?;
-        Some(cat!(
-            self.group_name(),
-            " asks for more room: distances here are for a tree ",
+        Some(m::group_farther(m::GroupFarther {
+            group: self.group_name(),
             factor,
-            " times as tall."
-        ))
+        }))
     }
 
     /// Why the group's size makes it a professional's, where it does.
     pub fn group_stops(&self) -> Option<String> {
         let group = self.group_answer().filter(|group| group.stops)?;
         let most = measure::size(group.volunteers_mm?).text(self.units());
-        Some(cat!(
-            "it is ",
-            self.size(),
-            " across, and ",
-            &group.name,
-            " leaves trees over ",
+        Some(m::group_stops(m::GroupStops {
+            size: self.size(),
+            group: &group.name,
             most,
-            " to a professional"
-        ))
+        }))
     }
 }

@@ -1,8 +1,9 @@
 //! What is not known yet: what to find out, and the answer if it is so.
 
+use super::phrase;
 use super::say::Say;
-use super::{phrase, reach};
 use crate::measure;
+use crate::words::m;
 use calc::answer::Conditional;
 use calc::models::reach::Why;
 
@@ -49,7 +50,7 @@ pub fn missing(why: Why, within: &str) -> String {
         | Why::SmallStem
         | Why::TrailTree
         | Why::PeopleOut
-        | Why::Nothing => reach::why(why).into(),
+        | Why::Nothing => m::reach_why(why).into(),
     }
 }
 
@@ -59,7 +60,7 @@ pub fn settle(why: Why, within: &str) -> Option<(String, &'static str)> {
         Why::ListOpen => (
             cat!(
                 "List the nearest thing it could hit, or say that no ",
-                reach::COUNTS,
+                &m::REACH_COUNTS,
                 " stands within ",
                 within,
                 "."
@@ -90,7 +91,7 @@ pub fn condition(condition: Conditional, units: calc::terms::quantity::Units) ->
     match condition {
         Conditional::NothingInReach { within_m } => cat!(
             "no ",
-            reach::COUNTS,
+            &m::REACH_COUNTS,
             " lies within ",
             measure::reach(within_m).text(units)
         ),

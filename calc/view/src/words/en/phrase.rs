@@ -106,6 +106,11 @@ pub fn joined_by(words: &[impl AsRef<str>], sign: &str) -> String {
     text
 }
 
+/// One more behind a comma.
+pub fn comma(first: String, last: &str) -> String {
+    m::measure_comma(m::MeasureComma { first, last })
+}
+
 fn joined(words: &[impl AsRef<str>], end: fn(String, &str) -> String) -> String {
     let mut words = words.iter().map(AsRef::as_ref).peekable();
     let mut text: String = words.next().unwrap_or("").into();
@@ -113,7 +118,7 @@ fn joined(words: &[impl AsRef<str>], end: fn(String, &str) -> String) -> String 
         text = if words.peek().is_none() {
             end(text, last)
         } else {
-            m::measure_comma(m::MeasureComma { first: text, last })
+            comma(text, last)
         };
     }
     text

@@ -1,7 +1,8 @@
 //! What is wrong with a question, and what to do. Never whose fault it is.
 
-use super::{fields, phrase, reach, region};
+use super::{fields, phrase, region};
 use crate::measure;
+use crate::words::m;
 use calc::models::height_aid::NoHeight;
 use calc::question::{Code, NotListed, Problem};
 
@@ -220,7 +221,7 @@ fn range(low: f64, high: f64, unit: &str) -> String {
 
 fn none_beside(label: &str, kind: &str, two_heights_m: Option<f64>) -> String {
     let what = calc::terms::tree::TargetKind::parse(kind)
-        .map_or_else(|| kind.to_owned(), |kind| reach::target(kind).to_owned());
+        .map_or_else(|| kind.to_owned(), |kind| m::reach_target(kind).into());
     match two_heights_m {
         Some(m) => {
             let within = measure::reach(m);

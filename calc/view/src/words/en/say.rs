@@ -2,6 +2,7 @@
 
 use super::{method, season};
 use crate::measure;
+use crate::words::Word;
 use calc::answer::{Answer, GroupAnswer};
 use calc::models::method::MethodLine;
 use calc::models::provisos::Proviso;
@@ -89,13 +90,13 @@ impl Say<'_> {
     }
 
     /// What the work must keep to, as steps.
-    pub fn provisos(&self) -> Vec<&'static str> {
+    pub fn provisos(&self) -> Vec<Word> {
         let list = self.answer.provisos.iter();
         list.map(|it| method::proviso(*it, self.south())).collect()
     }
 
     /// Who may do the method at the head.
-    pub fn who_does_it(&self) -> &'static str {
+    pub fn who_does_it(&self) -> Word {
         let answer = self.answer;
         let head = answer.headline_method;
         if answer.provisos.contains(&Proviso::TrainedToFell) {

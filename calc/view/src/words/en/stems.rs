@@ -1,8 +1,9 @@
 //! Several stems of one tree: which are ringed, which is left, and what is done with the others.
 
+use super::phrase;
 use super::say::Say;
-use super::{method, phrase};
 use crate::measure;
+use crate::words::m;
 use calc::answer::StemAnswer;
 use calc::terms::method::Method;
 use calc::terms::tree::Condition;
@@ -19,16 +20,6 @@ impl Say<'_> {
         numbers
     }
 
-    /// `stem 2`, `stems 2 and 3`.
-    fn stems_named(numbers: &[String]) -> String {
-        let word = if numbers.len() == 1 {
-            "stem "
-        } else {
-            "stems "
-        };
-        cat!(word, phrase::row(numbers))
-    }
-
     /// Whether a stem may still die by something.
     fn is_living(&self, stem: &StemAnswer) -> bool {
         !stem.spared && stem.live_share > 0.0 && self.question.tree.condition != Condition::Dead
@@ -40,13 +31,29 @@ impl Say<'_> {
             .stems_that(|stem| self.is_living(stem) && stem.headline_method == Method::BarkRing);
         let kept = self.stems_that(|stem| stem.spared);
         if rings.is_empty() || rings.len() == self.answer.stems.len() {
-            return "this tree".into();
+            return m::STEMS_THIS_TREE.into();
         }
-        let rings = Self::stems_named(&rings);
-        if kept.is_empty() {
-            rings
-        } else {
-            cat!(rings, "; leave ", Self::stems_named(&kept))
+        let ringed = phrase::row(&rings);
+        let kept_said = phrase::row(&kept);
+        match (rings.len(), kept.len()) {
+            (1, 0) => m::stems_one(ringed),
+            (_, 0) => m::stems_several(ringed),
+            (1, 1) => m::stems_one_leave_one(m::StemsOneLeaveOne {
+                ringed,
+                kept: kept_said,
+            }),
+            (_, 1) => m::stems_several_leave_one(m::StemsSeveralLeaveOne {
+                ringed,
+                kept: kept_said,
+            }),
+            (1, _) => m::stems_one_leave_several(m::StemsOneLeaveSeveral {
+                ringed,
+                kept: kept_said,
+            }),
+            (..) => m::stems_several_leave_several(m::StemsSeveralLeaveSeveral {
+                ringed,
+                kept: kept_said,
+            }),
         }
     }
 
@@ -54,27 +61,16 @@ impl Say<'_> {
     pub(super) fn other_stems(&self) -> Vec<String> {
         let mut list = Vec::new();
         let head = self.answer.headline_method;
-        for (stem, number) in self.answer.stems.iter().zip(1..) {
-            let number = measure::number(number);
+        for (stem, number) in self.answer.stems.iter().zip(1_u32..) {
             if self.is_living(stem) && stem.headline_method != head {
-                list.push(cat!(
-                    "Stem ",
-                    number,
-                    ": ",
-                    method::act(stem.headline_method),
-                    "."
-                ));
+                list.push(m::stems_other(number, m::method_act(stem.headline_method)));
             } else if !stem.spared
                 && !self.is_living(stem)
                 && self.question.tree.condition != Condition::Dead
             {
-                list.push(cat!("Stem ", number, " is dead already."));
+                list.push(m::stems_dead(number));
             } else if stem.spared && head != Method::BarkRing {
-                list.push(cat!(
-                    "Leave stem ",
-                    number,
-                    " alone: it is the one to keep."
-                ));
+                list.push(m::stems_keep(number));
             }
         }
         list

@@ -3,6 +3,7 @@
 use super::say::Say;
 use super::{fields, phrase, reach};
 use crate::measure;
+use crate::words::m;
 use calc::models::reach::Why;
 
 /// Reach, when it stops.
@@ -93,8 +94,8 @@ impl Say<'_> {
             .targets
             .iter()
             .map(|judged| match judged.distance_m {
-                Some(m) => cat!(reach::target(judged.kind), ", ", self.length(m), " away"),
-                None => cat!(reach::target(judged.kind), ", distance not known"),
+                Some(m) => cat!(&m::reach_target(judged.kind), ", ", self.length(m), " away"),
+                None => cat!(&m::reach_target(judged.kind), ", distance not known"),
             })
             .collect();
         // The worst and nearest stand first, so what reads alike stands together.

@@ -1,8 +1,9 @@
 //! The first sentence: one fixed frame a verdict, the single input that decides, with its number, and what stands beside it.
 
 use super::say::Say;
-use super::{method, missing, outlook, phrase, reach, region, season};
+use super::{method, missing, outlook, phrase, reach, region};
 use crate::measure;
+use crate::words::m;
 use calc::answer::{Also, AlsoKind, Outcome};
 use calc::models::native::Native;
 use calc::models::provisos::Proviso;
@@ -124,7 +125,7 @@ impl Say<'_> {
                 if near.over { "over " } else { "under " },
                 measure::size(near.limit_mm).text(self.units()),
                 " across, the answer would be to ",
-                method::act(near.method),
+                &m::method_act(near.method),
                 "."
             ));
         }
@@ -209,7 +210,7 @@ impl Say<'_> {
         );
         Some(cat!(
             "More would die by another method: ",
-            method::act(also.method),
+            &m::method_act(also.method),
             by,
             "."
         ))
@@ -218,11 +219,8 @@ impl Say<'_> {
     /// A line beside the headline.
     pub fn beside(&self, also: &Also) -> String {
         let by = if also.trained_to_fell {
-            cat!(
-                " (by ",
-                method::trained_to_fell(also.method.needs_herbicide()),
-                ")"
-            )
+            let who = method::trained_to_fell(also.method.needs_herbicide());
+            cat!(" ", m::method_by_behind(who))
         } else {
             method::by(
                 also.method,
@@ -230,19 +228,19 @@ impl Say<'_> {
                 self.question.tree.herbicide,
             )
         };
-        let what = cat!(method::act(also.method), &by);
+        let what = cat!(&m::method_act(also.method), &by);
         let and_level = match by.strip_suffix(')') {
             Some(by) => cat!(
-                method::act(also.method),
+                &m::method_act(also.method),
                 by,
                 ", ",
-                method::level(also.level),
+                &m::method_level(also.level),
                 ")"
             ),
             None => cat!(
-                method::act(also.method),
+                &m::method_act(also.method),
                 " (",
-                method::level(also.level),
+                &m::method_level(also.level),
                 ")"
             ),
         };
@@ -259,7 +257,7 @@ impl Say<'_> {
                 "Today: ",
                 and_level,
                 ". ",
-                method::proviso(Proviso::TakeAwayOrPeel, self.south())
+                &method::proviso(Proviso::TakeAwayOrPeel, self.south())
             ),
             AlsoKind::Today => cat!("Today: ", and_level, "."),
             AlsoKind::KillsMore => self.kills_more().unwrap_or_default(),
@@ -309,9 +307,9 @@ impl Say<'_> {
     fn head(&self) -> String {
         let answer = self.answer;
         cat!(
-            method::act(answer.headline_method),
+            &m::method_act(answer.headline_method),
             if answer.provisos.contains(&Proviso::TrainedToFell) {
-                cat!(" (by ", self.who_does_it(), ")")
+                cat!(" (by ", &self.who_does_it(), ")")
             } else {
                 method::by(
                     answer.headline_method,
@@ -398,14 +396,14 @@ impl Say<'_> {
             (Some(chance), _) => cat!(" (slips ", chance, ")"),
         };
         let day = measure::day_beside(day, self.answer.asked_day.or(self.answer.advised_day));
-        cat!("on ", day, " its bark ", season::bark(verdict), chance)
+        cat!("on ", day, " its bark ", &m::season_bark(verdict), chance)
     }
 
     fn why_do(&self) -> String {
         let timing = &self.answer.timing;
         match self.answer.advised_day {
             Some(day) => self.bark_on(day, timing.verdict, timing.probability),
-            None => cat!("its bark ", season::bark(timing.verdict)),
+            None => cat!("its bark ", &m::season_bark(timing.verdict)),
         }
     }
 
@@ -535,7 +533,8 @@ impl Say<'_> {
     /// The same, as it lowers a method.
     fn rule_of(&self, id: &'static str, lowered: Method) -> String {
         let answer = self.answer;
-        let words = method::rule(id, lowered).unwrap_or("a ring does not suit it");
+        let words =
+            method::rule(id, lowered).map_or("a ring does not suit it", crate::words::Word::text);
         match id {
             "bark_not_slipping" => match (answer.asked_day, answer.asked_verdict) {
                 (Some(day), Some(verdict)) => self.bark_on(day, verdict, answer.asked_probability),

@@ -148,7 +148,7 @@ impl Say<'_> {
                 Some(distance) => cat!(", ", self.length(distance.m())),
                 None => ", distance not known".into(),
             };
-            value = cat!(reach::target_short(target.kind), value);
+            value = cat!(&m::reach_target_short(target.kind), value);
             if let Some(slope) = target.slope {
                 value = cat!(value, ", slope ", measure::plain(slope.percent(), 0), " %");
             }

@@ -1,0 +1,44 @@
+### What is kept on this device or copied from the page: the draft, the link, timed trees.
+
+# Timed trees: kept, taken off, refused, none, in a file, opened, another file.
+device-timed-kept = Kept on this device, for every tree on this page.
+# Taken off the device.
+device-timed-forgotten = No longer kept. What stands in the fields stays.
+# Nothing can be kept or saved.
+device-timed-refused = This page can keep nothing. Write them down.
+# Nothing to keep.
+device-timed-none = Type the sizes of your own trees and their minutes first.
+# In a file.
+device-timed-saved = The timed trees are in a file.
+# Filled in from a file.
+device-timed-opened = The timed trees of that file are filled in.
+# Another file.
+device-timed-other = That is no file of timed trees of this version. Open one that was downloaded here.
+# A draft is there: lead, words, button.
+device-draft-lead = Draft on this device.
+device-draft-more = It is sent nowhere, and stays until you forget it.
+# The button that forgets the draft.
+device-forget = Forget the draft
+# The draft is gone.
+device-forgotten-lead = Forgotten.
+device-forgotten-more = No draft is on this device. What you type on is kept again.
+# Storage is refused.
+device-no-draft-lead = No draft.
+device-no-draft-more = This browser lets the page keep nothing. What you type is gone once the page is closed.
+# A question that came with a link: lead, words, button.
+device-shared-lead = Someone else’s tree.
+device-shared-more = This question came with the link. Your own draft stays as it was.
+# The button that brings the own draft back.
+device-own-tree = Back to my own tree
+# A link that was not read.
+device-shared-long-lead = The link was not read.
+device-shared-long-more = It holds more than 400 characters. Ask for the answer as text.
+# It was copied.
+device-link-copied = Copied. The link holds the question and the region: no position, no temperatures.
+# The link would be too long.
+device-link-long = This question makes a link of more than 400 characters. Copy the answer as text instead.
+# What is copied where the page may not do it by itself.
+device-link-label = The link
+# Keys of a link that are not known.
+# $keys (And)
+device-shared-unknown = The link also holds what this version does not know, and leaves out: { $keys }.

@@ -1,0 +1,95 @@
+### The ring: its numbers, its steps, the words of the trunk drawing.
+
+# The stem that is spared.
+ring-spared-unproven = Common practice says that the stem you leave lives on and the ringed ones die. We found no trial of it, so it is unproven.
+# Numbers to carry.
+ring-do = Do
+# The question that this part answers.
+ring-do-asked = the numbers to carry
+# A drawing as a table.
+ring-twin-trunk = The trunk drawing as a table
+# Table heads.
+ring-head-part-part = Part
+ring-head-part-us = US
+ring-head-part-metric = Metric
+ring-head-part-standing = Standing
+# Stems.
+ring-head-stems-stem = Stem
+ring-head-stems-across = Across
+ring-head-stems-ring-at-least = Ring, at least
+ring-head-stems-better = Better
+ring-head-stems-what-to-do = What to do
+# Rows of the trunk table.
+ring-row-across = Trunk across
+# The row of the bark.
+ring-row-bark = Bark, one side
+# The row of the wood.
+ring-row-inside = Inside the bark
+# The row of the least ring.
+ring-row-at-least = Ring, at least
+# The row of the better ring.
+ring-row-better = Ring, better
+# Words of the trunk drawing.
+ring-living-layer-living = living
+ring-living-layer-layer = layer
+# Bark.
+ring-bark = bark
+# Wood.
+ring-wood = wood
+# Dead bark.
+ring-dead-bark-dead-bark = dead bark,
+ring-dead-bark-leave-it = leave it
+# In the ring.
+ring-bare-wood = bare wood
+# In the better part.
+ring-better-too = better: this too
+# Beside the least ring.
+ring-at-least = at least
+# Beside the better ring.
+ring-better = better
+# Over the hand.
+ring-hand = your hand
+# How wide it is.
+ring-hand-size = 7 in, 18 cm
+# Several stems.
+ring-stems = Stem by stem
+# The one to keep.
+ring-keep-stem = leave alone: the one to keep
+# Before any work on a stem with thorns.
+ring-thorns = Trim the thorns from the work band. Heavy gloves, eye protection.
+# Names of the numbers to carry.
+ring-carry-at-least = Ring, at least
+# The better width.
+ring-carry-better = Better
+# Where on the trunk.
+ring-height = Height on the trunk
+# Waist to chest, in both units (common practice, no source).
+ring-waist-to-chest-ft = 3 to 4½ ft
+# The same in metres.
+ring-waist-to-chest-m = 0.9 to 1.4 m
+# Which stretch.
+ring-smooth = On a smooth stretch, below the lowest live branch.
+
+## Steps
+ring-step-shoots = Cut every branch and green shoot below the ring.
+ring-step-limbs = Cut every branch and green shoot below the ring first. One live branch below it keeps the tree alive.
+ring-step-test = Open a patch the size of your hand. If it tears instead of peeling, stop: not today.
+# $width (Length)
+ring-step-score = Score two level lines, { $width } apart, through the bark and not into the wood.
+# $width (Length)
+# $bark (Length)
+ring-step-score-thick = Score two level lines, { $width } apart, through the bark and not into the wood. The bark is about { $bark } thick: use a mallet and chisel.
+ring-step-peel = Peel all the way round. A missed strip keeps the tree alive.
+# $live (Percent)
+ring-step-peel-live = Peel off the live bark, about { $live } in 100 of the way round, and a little over its edges. Dead bark needs no ring.
+ring-step-scrape = Scrape the slippery film off the bare wood. Leave it bare: do not wrap or cover it.
+ring-step-check = Check all the way round, seams and folds too, that no bark bridges the ring.
+# $stem (Count): its number
+ring-step-others = Do the same on the other stems. Leave stem { $stem } alone: it is the one to keep.
+# $stems (Small)
+ring-step-all = Do the same on all { $stems } stems. One stem left keeps the roots alive.
+ring-tools = Tools: hand saw or drawknife, bark spud, scraper; gloves and eye protection.
+ring-tools-thick = Tools: hand saw, mallet and bark chisel, bark spud, scraper; gloves and eye protection.
+ring-tools-thin = Tools: knife or drawknife, scraper; gloves and eye protection.
+# $estimate (Phrase)
+ring-estimated-poor = { $estimate }; poor: measure it

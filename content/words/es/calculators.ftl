@@ -1,0 +1,14 @@
+calculators-no-such-part = Con esta respuesta no hay nada de eso que mostrar.
+calculators-tree-plan = Plan para un árbol
+calculators-year = ¿Cuándo se despega la corteza?
+calculators-ring = ¿Qué ancho debe tener el anillo?
+calculators-reach = ¿Hasta dónde podría alcanzar?
+calculators-effort = ¿Cuánto tiempo toma?
+calculators-checks = ¿Cuándo vuelvo?
+calculators-year-in = { $tree } en { $place }: { $said }.
+calculators-year-said = { $tree }: { $said }.
+calculators-cut-a-ring = Corte un anillo de { $width } de ancho.
+calculators-inside = { $target } a { $distance }: dentro del alcance que se usa aquí, { $reach }.
+calculators-outside = { $target } a { $distance }: fuera del alcance que se usa aquí, { $reach }.
+calculators-one-person = { $minutes } para una persona.
+calculators-visits = { $visits }, la primera { $first }.

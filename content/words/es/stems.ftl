@@ -1,0 +1,10 @@
+stems-this-tree = este árbol
+stems-one = el tronco { $ringed }
+stems-several = los troncos { $ringed }
+stems-one-leave-one = el tronco { $ringed }; deje el tronco { $kept }
+stems-several-leave-one = los troncos { $ringed }; deje el tronco { $kept }
+stems-one-leave-several = el tronco { $ringed }; deje los troncos { $kept }
+stems-several-leave-several = los troncos { $ringed }; deje los troncos { $kept }
+stems-other = Tronco { $stem }: { $act }.
+stems-dead = El tronco { $stem } ya está muerto.
+stems-keep = Deje en paz el tronco { $stem }: es el que se queda.
