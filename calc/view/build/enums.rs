@@ -32,12 +32,14 @@ pub fn all() -> Vec<Enum> {
     enums! {
         calc::models::calibrate { NoRate }
         calc::models::at_visit { Act, NoAdvice, RingJudged, Seen }
+        calc::models::height_aid { HeightBy, NoHeight }
         calc::models::outlook { OutlookClass, SizeClass }
         calc::models::reach { Why }
         calc::question::settings { CodeTopic, ContactKind }
         calc::terms::method { Level, Method }
+        calc::terms::cite { Grade }
         calc::terms::species { Durability }
-        calc::terms::tree { Sign, TargetKind }
+        calc::terms::tree { Condition, DrySpell, Herbicide, Limbs, Reply, Setting, Sign, Stage, TargetKind, Vigour }
         calc::timing { Flag, Topic, Verdict }
         calc::timing::spring { Doubt, Trouble }
     }

@@ -4,6 +4,7 @@ use super::frame::{Region, items, open_details, open_part};
 use super::sources::{grade_mark, weakest, with_sources};
 use crate::draw::mark::swatch;
 use crate::page::{Page, Wording};
+use crate::words::m;
 use crate::words::{self, confidence as w};
 use calc::terms::cite::{Cite, Grade};
 use calc::terms::method::Method;
@@ -20,8 +21,8 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
         cx,
         "p-right p-sure",
         "sure",
-        w::HOW_SURE,
-        w::HOW_SURE_ASKED,
+        &m::CONFIDENCE_HOW_SURE,
+        &m::CONFIDENCE_HOW_SURE_ASKED,
     );
     out.open_class("dl", "kv stk");
     grades(out, cx, stops);
@@ -31,10 +32,10 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
         changes.push(cx.say.change(change));
     }
     out.open("p");
-    out.leaf("b", w::WHAT_CHANGES);
+    out.leaf("b", m::CONFIDENCE_WHAT_CHANGES);
     if changes.is_empty() {
         out.text(" ");
-        out.text(w::NOTHING_CHANGES);
+        out.text(m::CONFIDENCE_NOTHING_CHANGES);
     }
     out.close();
     if !changes.is_empty() {
@@ -53,7 +54,7 @@ fn graded(out: &mut Page<'_>, name: &str, grade: Grade, rest: impl Wording) {
     out.open("dd");
     swatch(out.sink(), grade_mark(grade));
     out.text(" ");
-    out.leaf("b", w::grade(grade));
+    out.leaf("b", m::confidence_grade(grade));
     let rest = rest.as_ref();
     if !rest.is_empty() {
         out.leaf_class("span", "np", rest);
@@ -67,7 +68,12 @@ fn grades(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
     let rings = !stops && answer.headline_method == Method::BarkRing;
     if rings && let Some(ring) = super::ring::largest(cx).and_then(|stem| stem.ring.as_ref()) {
         // The weakest of what the width rests on is what it is worth.
-        graded(out, w::SURE_WIDTH, weakest(&ring.because), w::WIDTHS_DIFFER);
+        graded(
+            out,
+            &m::CONFIDENCE_SURE_WIDTH,
+            weakest(&ring.because),
+            m::CONFIDENCE_WIDTHS_DIFFER,
+        );
     }
     if !stops && cx.about_ring() {
         let timing = &answer.timing;
@@ -84,7 +90,7 @@ fn grades(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
             None => Grade::Practice,
         };
         let rest = timing.sd_open.map_or_else(String::new, w::take_days);
-        graded(out, w::SURE_DATES, grade, rest);
+        graded(out, &m::CONFIDENCE_SURE_DATES, grade, rest);
     }
     let height = &answer.height;
     let grade = if height.measured {
@@ -99,14 +105,24 @@ fn grades(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
     let rest = match (height.low_m, height.high_m) {
         (Some(low), Some(high)) if !height.measured && high - low > 0.5 => {
             let rows = w::rows_from(&cx.say.length(low), &cx.say.length(high));
-            cat!(rows, w::WORTH_MEASURING)
+            cat!(rows, &m::CONFIDENCE_WORTH_MEASURING)
         }
         _ => String::new(),
     };
-    graded(out, w::SURE_HEIGHT, grade, rest);
-    graded(out, w::SURE_REACH, Grade::Published, w::REACH_SOURCES);
+    graded(out, &m::CONFIDENCE_SURE_HEIGHT, grade, rest);
+    graded(
+        out,
+        &m::CONFIDENCE_SURE_REACH,
+        Grade::Published,
+        m::CONFIDENCE_REACH_SOURCES,
+    );
     if let Some(effort) = answer.effort.as_ref().filter(|_| rings) {
-        graded(out, w::SURE_MINUTES, weakest(&effort.because), "");
+        graded(
+            out,
+            &m::CONFIDENCE_SURE_MINUTES,
+            weakest(&effort.because),
+            "",
+        );
     }
     if let Some(outlook) = answer.outlook.as_ref().filter(|_| rings) {
         let own = outlook
@@ -114,14 +130,14 @@ fn grades(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
             .iter()
             .any(|season| season.species_row.is_some());
         let (grade, rest) = if own {
-            (Grade::Published, w::OUTLOOK_OWN)
+            (Grade::Published, m::CONFIDENCE_OUTLOOK_OWN)
         } else {
-            (Grade::Related, w::OUTLOOK_CLASS)
+            (Grade::Related, m::CONFIDENCE_OUTLOOK_CLASS)
         };
-        graded(out, w::SURE_DEATHS, grade, rest);
+        graded(out, &m::CONFIDENCE_SURE_DEATHS, grade, rest);
     }
     let response = cx.say.question.tree.species.response;
-    graded(out, w::SURE_RESPONSE, response, "");
+    graded(out, &m::CONFIDENCE_SURE_RESPONSE, response, "");
 }
 
 /// The best grade that a height's rows have: the assumption over them is said in the working.
@@ -150,11 +166,18 @@ pub(super) fn identity(out: &mut Page<'_>, cx: &Region<'_>) {
     if alike.is_empty() && !species.unknown {
         return;
     }
-    open_part(out, cx, "p-hide p-is", "is", w::IS_IT, w::IS_IT_ASKED);
+    open_part(
+        out,
+        cx,
+        "p-hide p-is",
+        "is",
+        &m::CONFIDENCE_IS_IT,
+        &m::CONFIDENCE_IS_IT_ASKED,
+    );
     if species.unknown {
-        out.p(w::UNKNOWN_NAME);
+        out.p(m::CONFIDENCE_UNKNOWN_NAME);
     } else {
-        out.p(w::MISTAKE);
+        out.p(m::CONFIDENCE_MISTAKE);
     }
     // Two passes, not a sort: a sort of its own costs five kilobytes in the browser.
     let mut sorted: Vec<&LookAlike> = Vec::new();
@@ -168,7 +191,7 @@ pub(super) fn identity(out: &mut Page<'_>, cx: &Region<'_>) {
     let (view, rest) = sorted.split_at(sorted.len().min(IN_VIEW));
     list(out, view);
     if !rest.is_empty() {
-        open_details(out, "", w::MORE_ALIKE);
+        open_details(out, "", &m::CONFIDENCE_MORE_ALIKE);
         list(out, rest);
         out.close();
     }
@@ -191,7 +214,7 @@ fn list(out: &mut Page<'_>, alike: &[&LookAlike]) {
         out.text(it.scientific);
         out.close();
         if it.native {
-            out.text(w::NATIVE);
+            out.text(m::CONFIDENCE_NATIVE);
         }
         out.text(": ");
         out.text(it.mark);

@@ -3,7 +3,7 @@
 use super::frame::Region;
 use crate::draw::mark::Swatch;
 use crate::page::Page;
-use crate::words;
+use crate::words::m;
 use crate::words::message::{Parts, Piece};
 use calc::terms::cite::{Cite, Grade};
 
@@ -32,7 +32,7 @@ pub(super) fn cites(out: &mut Page<'_>, cx: &Region<'_>, list: &[Cite]) {
     for cite in list {
         let bare = is_bare(cite);
         let id = if bare {
-            words::confidence::grade(cite.grade)
+            m::confidence_grade(cite.grade).text()
         } else {
             cite.source
         };

@@ -6,7 +6,7 @@ use super::{cautions, group, reach};
 use crate::measure;
 use crate::page::Page;
 use crate::words::m;
-use crate::words::{self, stop as w};
+use crate::words::stop as w;
 use calc::answer::Changed;
 use calc::models::reach::Outcome;
 use calc::terms::tree::Goal;
@@ -121,7 +121,7 @@ fn rows(out: &mut Page<'_>, cx: &Region<'_>) {
             answer.height.high_m,
         ) {
             (false, Some(low), Some(high)) => from(cx, low, high),
-            _ => words::confidence::grade(calc::terms::cite::Grade::Measured).into(),
+            _ => m::confidence_grade(calc::terms::cite::Grade::Measured).into(),
         };
         push(w::ROW_HEIGHT, cx.say.length(shown), &standing);
     }

@@ -3,7 +3,8 @@
 use super::frame::{Region, button, field_link, open_details, open_part, sub};
 use super::sources::{cites, source};
 use crate::page::Page;
-use crate::words::{self, working as w, working::Input};
+use crate::words::m;
+use crate::words::{self, working::Input};
 
 /// What was told or assumed, a row each; beside the form, each leads to its field.
 fn told_rows(
@@ -31,16 +32,16 @@ fn told_rows(
 
 /// The part.
 pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
-    open_part(out, cx, "p-right p-work", "work", w::WORKING, "");
-    sub(out, cx, w::TOLD);
-    told_rows(out, cx, "kv", &cx.say.told(), w::CHANGE);
+    open_part(out, cx, "p-right p-work", "work", &m::WORKING_WORKING, "");
+    sub(out, cx, &m::WORKING_TOLD);
+    told_rows(out, cx, "kv", &cx.say.told(), &m::WORKING_CHANGE);
     out.p_class("soft", cx.say.left());
     let assumed = cx.say.assumed(stops);
     if !assumed.is_empty() {
-        sub(out, cx, w::ASSUMED);
+        sub(out, cx, &m::WORKING_ASSUMED);
         told_rows(out, cx, "kv asm", &assumed, words::missing::GIVE);
     }
-    out.heading(cx.level + 1, "", "", w::MADE);
+    out.heading(cx.level + 1, "", "", &m::WORKING_MADE);
     for made in &cx.say.made(stops) {
         out.open_class("p", "calc");
         out.text(made.how.as_str());
@@ -74,7 +75,7 @@ fn sources(out: &mut Page<'_>, cx: &Region<'_>) {
         out,
         "",
         &cat!(
-            w::ALL_SOURCES,
+            &m::WORKING_ALL_SOURCES,
             ": ",
             crate::measure::number(list.len() as u32)
         ),
@@ -111,13 +112,17 @@ pub(super) fn keep(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
     if !cx.options.with_buttons {
         return;
     }
-    open_part(out, cx, "keepit", "save", w::KEEP, "");
+    open_part(out, cx, "keepit", "save", &m::WORKING_KEEP, "");
     out.open_class("div", "keep");
-    let print = if stops { w::PRINT_CALL } else { w::PRINT };
-    button(out, "print", print);
-    button(out, "copy", w::COPY);
+    let print = if stops {
+        m::WORKING_PRINT_CALL
+    } else {
+        m::WORKING_PRINT
+    };
+    button(out, "print", &print);
+    button(out, "copy", &m::WORKING_COPY);
     if cx.options.with_link {
-        button(out, "link", w::COPY_LINK);
+        button(out, "link", &m::WORKING_COPY_LINK);
     }
     out.close_two();
 }

@@ -5,6 +5,7 @@ use super::field::{NUMBER, Takes, TextField, open_shown};
 use super::item::Item;
 use super::{Field, Sheet, View, words as w};
 use crate::page::Page;
+use crate::words::m;
 use crate::{field_id, measure, problem_text, words};
 use calc::question::{Problem, Typed, read_height_aid, read_timed};
 use calc::terms::quantity::M_PER_FT;
@@ -174,11 +175,7 @@ pub(super) fn height_line(view: &View<'_>) -> String {
 /// Where the height came from, where it is as the aid filled it in.
 pub(super) fn measured_by(view: &View<'_>) -> Option<String> {
     let by = view.draft.question.as_ref()?.height_by?;
-    Some(cat!(
-        w::MEASURED,
-        words::fields::height_by(by),
-        w::MEASURED_END
-    ))
+    Some(cat!(w::MEASURED, &m::fields_height_by(by), w::MEASURED_END))
 }
 
 /// The folded part of one's own trees.

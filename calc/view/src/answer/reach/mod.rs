@@ -198,7 +198,7 @@ fn rows(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
 
 fn not_given() -> measure::Both {
     measure::Both {
-        us: words::fields::NOT_GIVEN.into(),
-        metric: words::fields::NOT_GIVEN.into(),
+        us: m::FIELDS_NOT_GIVEN.into(),
+        metric: m::FIELDS_NOT_GIVEN.into(),
     }
 }

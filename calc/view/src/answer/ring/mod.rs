@@ -213,12 +213,12 @@ fn draw(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring) {
 }
 
 fn rows(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring) {
-    let measured = words::confidence::grade(Grade::Measured);
+    let measured = m::confidence_grade(Grade::Measured);
     row(
         out,
         &m::RING_ROW_ACROSS,
         measure::size(stem.dbh_mm),
-        measured,
+        &measured,
     );
     if let Some(bark) = &stem.bark {
         let standing = bark_standing(cx, bark);
@@ -227,11 +227,11 @@ fn rows(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring) {
     if let Some(inside) = stem.inside_bark_mm {
         row(out, &m::RING_ROW_INSIDE, measure::size(inside), "");
     }
-    let standing = words::confidence::grade(weakest(&ring.because));
+    let standing = m::confidence_grade(weakest(&ring.because));
     let least = measure::ring(ring.at_least_mm);
-    row(out, &m::RING_ROW_AT_LEAST, least, standing);
+    row(out, &m::RING_ROW_AT_LEAST, least, &standing);
     let better = measure::ring(ring.better_mm);
-    row(out, &m::RING_ROW_BETTER, better, standing);
+    row(out, &m::RING_ROW_BETTER, better, &standing);
 }
 
 /// A row of a twin: what, in both units, and how it stands.
@@ -244,7 +244,7 @@ pub(super) fn row(out: &mut Page<'_>, name: &str, value: Both, standing: &str) {
 /// How a bark thickness stands: measured, or estimated with its range.
 pub(super) fn bark_standing(cx: &Region<'_>, bark: &calc::models::bark::Bark) -> String {
     if bark.measured {
-        return words::confidence::grade(Grade::Measured).into();
+        return m::confidence_grade(Grade::Measured).into();
     }
     let units = cx.say.units();
     w::estimated(

@@ -3,29 +3,11 @@
 use super::{fields, phrase, region};
 use crate::measure;
 use crate::words::m;
-use calc::models::height_aid::NoHeight;
 use calc::question::{Code, NotListed, Problem};
-
-/// Why measurements make no height.
-pub fn no_height(why: NoHeight) -> &'static str {
-    match why {
-        NoHeight::NotPositive => "Every length must be more than 0.",
-        NoHeight::BadAngle => "Angles lie between −90 and 90 degrees.",
-        NoHeight::AnglesDoNotMeet => "The top must be above the foot. Read both angles again.",
-        NoHeight::OutOfRange => "That is beyond any tree. Check units and readings.",
-    }
-}
 
 /// The heading of the summary.
 pub fn heading(problems: usize) -> String {
-    match problems {
-        1 => "There is one thing to fix".into(),
-        _ => cat!(
-            "There are ",
-            measure::number(problems as u32),
-            " things to fix"
-        ),
-    }
+    m::problem_heading(problems)
 }
 
 /// The last name of a path.
@@ -35,180 +17,115 @@ fn last(path: &str) -> &str {
 
 /// What a number of a field looks like.
 fn example(path: &str) -> &'static str {
-    crate::words::named(EXAMPLES, last(path)).unwrap_or("2")
+    m::problem_example(last(path))
+        .unwrap_or(m::PROBLEM_EXAMPLE_ELSE)
+        .text()
 }
-
-const EXAMPLES: &str = concat!(
-    "diameter=14 or 14 1/2|",
-    "girth=44 or 44 1/2|",
-    "bark=0.4 or 1/2|",
-    "live_share=75|",
-    "distance=52|",
-    "height=52|",
-    "slope=10|",
-    "voltage=69|",
-    "latitude=42.36|",
-    "longitude=-71.06|",
-    "elevation=300",
-);
 
 /// Units that a field may carry.
 fn units(path: &str) -> &'static str {
-    crate::words::named(UNITS, last(path)).unwrap_or("in, ft, mm, cm or m")
+    m::problem_unit(last(path))
+        .unwrap_or(m::PROBLEM_UNIT_ELSE)
+        .text()
 }
-
-const UNITS: &str = concat!(
-    "live_share=% or leave the unit out|",
-    "slope=% or leave the unit out|",
-    "voltage=V or kV|",
-    "latitude=no unit, degrees only|",
-    "longitude=no unit, degrees only|",
-    "walk=min, ft or m|",
-    "top=no unit, degrees only|",
-    "foot=no unit, degrees only|",
-    "minutes=min or leave the unit out",
-);
 
 /// The message of a problem: what it is and what to do. The same words at the field and in the summary.
 pub fn problem_text(problem: &Problem) -> String {
     let path = problem.field.as_str();
-    let label = fields::field(path);
-    let typed = cat!(&label, ", “", &problem.typed, "”,");
+    let field = &fields::field(path);
+    let typed = &problem.typed;
     match &problem.code {
-        Code::Missing => missing(path, &label),
-        Code::NotNumber => cat!(
+        Code::Missing => missing(path, field),
+        Code::NotNumber => m::problem_not_number(m::ProblemNotNumber {
+            field,
             typed,
-            " is not a number. Type a number such as ",
-            example(path),
-            "."
-        ),
-        Code::Ambiguous => cat!(
+            example: example(path),
+        }),
+        Code::Ambiguous => m::problem_ambiguous(m::ProblemAmbiguous { field, typed }),
+        Code::TooLong => m::problem_too_long(m::ProblemTooLong {
+            field,
+            example: example(path),
+        }),
+        Code::WrongUnit => m::problem_wrong_unit(m::ProblemWrongUnit {
+            field,
             typed,
-            " can be read two ways. Type it without a thousands mark, and a point for decimals."
-        ),
-        Code::TooLong => cat!(
-            label,
-            " is too long to read. Type a number such as ",
-            example(path),
-            "."
-        ),
-        Code::WrongUnit => cat!(
+            units: units(path),
+        }),
+        Code::NotPositive => m::problem_not_positive(m::ProblemNotPositive {
+            field,
             typed,
-            " has a unit that we can't use here. Use ",
-            units(path),
-            "."
-        ),
-        Code::NotPositive => cat!(
+            example: example(path),
+        }),
+        Code::OutOfRange(shown) => m::problem_out_of_range(m::ProblemOutOfRange {
+            field,
             typed,
-            " must be more than 0. Type a number such as ",
-            example(path),
-            "."
-        ),
-        Code::OutOfRange(shown) => {
-            let range = range(shown.range.low, shown.range.high, shown.unit);
-            cat!(typed, " must be ", range, ".")
-        }
-        Code::Both => cat!(label, ": give the size across or around, not both."),
-        Code::Neither => "Trunk size: type how thick the trunk is, across or around.".into(),
-        Code::BarkTooThick(shown) => cat!(
+            range: range(shown.range.low, shown.range.high, shown.unit),
+        }),
+        Code::Both => m::problem_both(field),
+        Code::Neither => m::PROBLEM_NEITHER.into(),
+        Code::BarkTooThick(shown) => m::problem_bark_too_thick(m::ProblemBarkTooThick {
+            field,
             typed,
-            " is thicker than half the trunk. It must be under ",
-            measure::plain(shown.range.high, 1),
-            " ",
-            shown.unit,
-            ": measure from the outside to the wood, on one side."
-        ),
-        Code::NoStem => "Trunk size: give at least one stem.".into(),
+            most: cat!(measure::plain(shown.range.high, 1), " ", shown.unit),
+        }),
+        Code::NoStem => m::PROBLEM_NO_STEM.into(),
         Code::TooManyStems(most) if path.starts_with("timed") => {
-            too_many(&label, *most, "Give those of one day.")
+            m::problem_too_many_timed(field, *most)
         }
-        Code::TooManyStems(most) => too_many(&label, *most, "Give the thickest ones."),
-        Code::TooManyTargets(most) => too_many(&label, *most, "Give the nearest ones."),
-        Code::DayMissing => cat!(label, " must include a day, such as 2027-06-22."),
-        Code::MonthMissing => cat!(label, " must include a month, 1 to 12 or its name."),
-        Code::YearMissing => cat!(
-            label,
-            " must begin with a year of four digits, such as 2027-06-22."
-        ),
-        Code::NoSuchDay => cat!(typed, " is no day of the calendar. Check day and month."),
-        Code::YearOutOfRange => cat!(typed, " must be between 1990 and 2100."),
-        Code::NotOneOf(words) => cat!(typed, " must be ", phrase::either(words), "."),
-        Code::UnknownSpecies(like) if like.is_empty() => cat!(
+        Code::TooManyStems(most) => m::problem_too_many_stems(field, *most),
+        Code::TooManyTargets(most) => m::problem_too_many_targets(field, *most),
+        Code::DayMissing => m::problem_day_missing(field),
+        Code::MonthMissing => m::problem_month_missing(field),
+        Code::YearMissing => m::problem_year_missing(field),
+        Code::NoSuchDay => m::problem_no_such_day(m::ProblemNoSuchDay { field, typed }),
+        Code::YearOutOfRange => {
+            m::problem_year_out_of_range(m::ProblemYearOutOfRange { field, typed })
+        }
+        Code::NotOneOf(words) => m::problem_not_one_of(m::ProblemNotOneOf {
+            field,
             typed,
-            " is no species that we know. Choose one from the list, or “I don’t know”; in a file “unknown broadleaf”, “unknown conifer” or “unknown shrub”."
-        ),
-        Code::UnknownSpecies(like) => cat!(
+            words: phrase::either(words),
+        }),
+        Code::UnknownSpecies(like) if like.is_empty() => {
+            m::problem_unknown_species(m::ProblemUnknownSpecies { field, typed })
+        }
+        Code::UnknownSpecies(like) => m::problem_species_like(m::ProblemSpeciesLike {
+            field,
             typed,
-            " is no species that we know. Did you mean ",
-            phrase::either(like),
-            "? If it is none of these, choose “I don’t know”, or in a file “unknown broadleaf”, “unknown conifer” or “unknown shrub”."
-        ),
+            like: phrase::either(like),
+        }),
         Code::NotListed(told) => not_listed(told),
-        Code::NamesNotHere => cat!(
-            typed,
-            " is not on this list, and the names of other trees are not here yet. Choose one from the list, or “I don’t know”."
-        ),
-        Code::NoneBesideTarget { two_heights_m, .. } => {
-            none_beside(&label, &problem.typed, *two_heights_m)
+        Code::NamesNotHere => m::problem_names_not_here(m::ProblemNamesNotHere { field, typed }),
+        Code::NoneBesideTarget { two_heights_m, .. } => none_beside(field, typed, *two_heights_m),
+        Code::NoSuchStem => m::PROBLEM_NO_SUCH_STEM.into(),
+        Code::HalfPlace => m::problem_half_place(field),
+        Code::NotRegion => m::problem_not_region(m::ProblemNotRegion { field, typed }),
+        Code::UnknownKey => m::problem_unknown_key(path),
+        Code::WrongType => m::problem_wrong_type(path),
+        Code::WrongVersion => m::PROBLEM_WRONG_VERSION.into(),
+        Code::NotJson => m::PROBLEM_NOT_JSON.into(),
+        Code::NotRate => m::PROBLEM_NOT_RATE.into(),
+        Code::HeightBelowDiameter => m::problem_height_below_diameter(field),
+        Code::NoHeight(why) => m::problem_no_height_said(m::ProblemNoHeightSaid {
+            field,
+            why: m::problem_no_height(*why),
+        }),
+        Code::FarFromAnyCrew => {
+            m::problem_far_from_any_crew(m::ProblemFarFromAnyCrew { field, typed })
         }
-        Code::NoSuchStem => "Stem to keep: choose one of two or more stems.".into(),
-        Code::HalfPlace => cat!(label, ": give both latitude and longitude."),
-        Code::NotRegion => cat!(typed, " must be a code such as US-MA or GB."),
-        Code::UnknownKey => cat!(
-            "“",
-            path,
-            "” is no field that we read. Check its spelling, or leave it out."
-        ),
-        Code::WrongType => cat!(
-            "“",
-            path,
-            "” has the wrong type of value. Give text in quotes, a list or true and false as the format says."
-        ),
-        Code::WrongVersion => "“version” must be 1.".into(),
-        Code::NotJson => {
-            "The question can't be read as JSON. Check quotes, commas and brackets.".into()
-        }
-        Code::NotRate => {
-            "Your own rate can't be used. Calibrate again on trees that you timed.".into()
-        }
-        Code::HeightBelowDiameter => cat!(
-            label,
-            ": a tree whose diameter is taken at 4 ft 6 in (1.37 m) can't be lower than that. Check the height, or its unit."
-        ),
-        Code::NoHeight(why) => cat!(label, ": ", no_height(*why)),
-        Code::FarFromAnyCrew => cat!(
-            typed,
-            " is over 12 times, or under a twelfth of, what we expect. Check the minutes, the sizes and their unit."
-        ),
-        Code::NoTemperatures => cat!(
-            label,
-            ": no line can be used. Give a day, its lowest and its highest temperature on each line."
-        ),
-        Code::OtherSeason => cat!(
-            typed,
-            " is over a year from the day of the work. Give this year's leaf-out, or leave it out."
-        ),
+        Code::NoTemperatures => m::problem_no_temperatures(field),
+        Code::OtherSeason => m::problem_other_season(m::ProblemOtherSeason { field, typed }),
     }
 }
 
-fn missing(path: &str, label: &str) -> String {
+fn missing(path: &str, field: &str) -> String {
     match path {
-        "species" => "Species: choose one from the list, or “I don't know”.".into(),
-        "date" => "Day of the work: choose today, another day or the year.".into(),
-        "spare" => "Stem to keep: say which one.".into(),
-        _ if path.ends_with(".kind") => "What it could hit: choose what it is.".into(),
-        _ => cat!(label, " is needed. Fill it in."),
+        "species" => m::PROBLEM_SPECIES_MISSING.into(),
+        "date" => m::PROBLEM_DATE_MISSING.into(),
+        "spare" => m::PROBLEM_SPARE_MISSING.into(),
+        _ if path.ends_with(".kind") => m::PROBLEM_KIND_MISSING.into(),
+        _ => m::problem_missing(field),
     }
-}
-
-fn too_many(label: &str, most: usize, instead: &str) -> String {
-    cat!(
-        label,
-        ": at most ",
-        measure::number(most as u32),
-        ". ",
-        instead
-    )
 }
 
 fn range(low: f64, high: f64, unit: &str) -> String {
@@ -219,66 +136,48 @@ fn range(low: f64, high: f64, unit: &str) -> String {
     cat!(phrase::to(number(low), number(high)), " ", unit)
 }
 
-fn none_beside(label: &str, kind: &str, two_heights_m: Option<f64>) -> String {
-    let what = calc::terms::tree::TargetKind::parse(kind)
-        .map_or_else(|| kind.to_owned(), |kind| m::reach_target(kind).into());
+fn none_beside(field: &str, kind: &str, two_heights_m: Option<f64>) -> String {
+    let target = calc::terms::tree::TargetKind::parse(kind)
+        .map_or(kind, |kind| m::reach_target(kind).text());
     match two_heights_m {
-        Some(m) => {
-            let within = measure::reach(m);
-            cat!(
-                label,
-                ": ",
-                what,
-                " stands within two heights (",
-                within.us,
-                ", ",
-                within.metric,
-                "), and “nothing in reach” is ticked too. Take one of them off."
-            )
+        Some(far) => {
+            let within = measure::reach(far);
+            m::problem_none_beside(m::ProblemNoneBeside {
+                field,
+                target,
+                us: within.us,
+                metric: within.metric,
+            })
         }
-        None => cat!(
-            label,
-            ": ",
-            what,
-            " is listed, and “nothing in reach” is ticked too. Type its distance, or take one of them off."
-        ),
+        None => m::problem_none_beside_unknown(m::ProblemNoneBesideUnknown { field, target }),
     }
 }
 
 /// A tree that is known and is not on the list: whether it is native there, and what to choose if it must go.
 pub fn not_listed(told: &NotListed) -> String {
-    let name = &phrase::sentence(told.name);
-    let choose = cat!("“", &told.choose, "”");
+    let name = told.name;
+    let choose = &told.choose;
     let place = told.region.as_deref().map(region::in_sentence);
     let mut said = match place.as_deref().filter(|_| told.native == Some(true)) {
-        Some(place) => cat!(
+        Some(place) => m::problem_native(m::ProblemNative {
             name,
-            " is native in ",
             place,
-            " and is not on this list. Make sure what it is, and ask why it must go. If it must, choose ",
             choose,
-            "."
-        ),
-        None if told.no_trial => cat!(
-            name,
-            " is not on this list yet: we read no trial of ringing it. Choose ",
-            choose,
-            "; the estimates are then wider.",
-            if told.sprouts { " Expect sprouts." } else { "" }
-        ),
-        None => cat!(
-            name,
-            " is not on this list. ",
-            if told.make_sure {
-                "Make sure what it is. "
+        }),
+        None if told.no_trial => {
+            let said = m::problem_no_trial(m::ProblemNoTrial { name, choose });
+            if told.sprouts {
+                cat!(said, " ", &m::PROBLEM_EXPECT_SPROUTS)
             } else {
-                ""
-            },
-            "If it must go, choose ",
-            choose,
-            "; the estimates are then wider."
-        ),
+                said
+            }
+        }
+        None if told.make_sure => {
+            m::problem_not_listed_sure(m::ProblemNotListedSure { name, choose })
+        }
+        None => m::problem_not_listed(m::ProblemNotListed { name, choose }),
     };
+    said = phrase::sentence(&said);
     if !told.mind.is_empty() {
         said.push(' ');
         said.push_str(told.mind);

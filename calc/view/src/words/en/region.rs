@@ -1,8 +1,13 @@
 //! Names of states, provinces and countries, by their codes (ISO 3166-1 and 3166-2, from memory).
 
-/// Codes with their names, in the order of the names: states, then provinces, then the countries that have a list of
-/// towns.
-pub use calc::question::region_names as regions;
+use crate::words::m;
+use calc::question::region_names;
+
+/// Codes with their names, in the order of the English names: states, then provinces, then the countries that have a
+/// list of towns.
+pub fn regions() -> impl Iterator<Item = (&'static str, &'static str)> {
+    region_names().map(|(code, name)| (code, m::region_name(code).map_or(name, |it| it.text())))
+}
 
 /// The name of a region by its code, or the code itself.
 pub fn region(code: &str) -> &str {
@@ -12,11 +17,10 @@ pub fn region(code: &str) -> &str {
 
 /// The name inside a sentence: `the United States`, `Wisconsin`.
 pub fn in_sentence(code: &str) -> String {
-    let the = matches!(
-        code,
-        "US" | "GB" | "NL" | "PH" | "AE" | "BS" | "US-DC" | "CA-NT"
-    );
-    cat!(if the { "the " } else { "" }, region(code))
+    match m::region_in_sentence(code) {
+        Some(word) => word.into(),
+        None => region(code).into(),
+    }
 }
 
 #[cfg(test)]

@@ -1,7 +1,7 @@
 //! A stop: why a professional is asked for, whom to call, what to say on the phone.
 
 use super::say::Say;
-use super::{fields, phrase, reach};
+use super::{phrase, reach};
 use crate::measure;
 use crate::words::m;
 use calc::models::reach::Why;
@@ -124,7 +124,7 @@ impl Say<'_> {
             " (",
             q.tree.species.scientific,
             "), ",
-            fields::life(q.tree.condition),
+            &m::fields_life(q.tree.condition),
             ", ",
             stems,
             signs_said,
