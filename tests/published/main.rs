@@ -11,6 +11,7 @@ mod effort;
 mod follow_up;
 mod heights;
 mod heights_measured;
+mod limits;
 mod methods;
 mod names;
 mod outcomes;

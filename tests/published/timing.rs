@@ -7,6 +7,8 @@ mod calendar;
 mod degree_days;
 #[path = "timing/knowledge.rs"]
 mod knowledge;
+#[path = "timing/limits.rs"]
+mod limits;
 #[path = "timing/places.rs"]
 mod places;
 #[path = "timing/properties.rs"]
