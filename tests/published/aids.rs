@@ -1,5 +1,6 @@
 //! The small aids in a question: readings of a height, trees that were timed, a visit; what contradicts itself gets a
 //! code of its own and never an answer that hides it.
+//! Mostly our own rules, compared with themselves: the arithmetic is held against print in follow_up.rs.
 
 use crate::support::*;
 use calc::models::at_visit::{Act, NoAdvice, RingJudged};

@@ -1,5 +1,6 @@
 //! Bad input: what is taken, what is refused, with which field and code, all at once. The names are those that the
 //! interface promises; nothing is ever guessed.
+//! The interface compared with its own promises; no outside source.
 
 mod fields;
 mod size;

@@ -1,5 +1,6 @@
 //! What stands beside the plan: minutes of other methods, snags an acre, look-alikes by name, what reads alike said
-//! once. The minutes against the rates that were printed (CAMPU2017, CORONEL2014: effort.csv).
+//! once. The minutes against the rates that were printed (CAMPU2017, CORONEL2014: effort.csv);
+//! the sentences against our own rules, which is no check from outside.
 
 use crate::support::*;
 use calc::answer::Changed;

@@ -1,6 +1,8 @@
 //! The table of nine methods. Every row of content/rules/methods.csv has a case here, in which it fires and lowers what
 //! it says, and one next to it in which it does not; or a line in unchecked.txt that says why not.
 //! The cells are written out again from the design of the table, so that a slip in the data shows.
+//! Compared with itself, not with the outside: such a case shows a slip and proves nothing; what a row rests on stands
+//! in its column `basis`.
 
 mod cases;
 

@@ -1,4 +1,5 @@
 //! Names: common, scientific and plant codes find a species; a near miss gets suggestions, never a silent guess.
+//! Our own list, compared with itself; no outside source but where a check names one.
 
 use crate::support::*;
 use calc::question::{Code, Found, find_species};

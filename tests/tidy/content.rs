@@ -249,7 +249,10 @@ fn every_mark_of_a_species_and_every_row_of_the_methods_says_where_it_is_from() 
     let known = known_sources();
     for row in read("rules/methods.csv") {
         let id = row["id"].as_str();
-        assert!(filled(&row, "cites") && filled(&row, "basis"), "{id}");
+        assert!(
+            filled(&row, "cites") && filled(&row, "basis") && filled(&row, "words"),
+            "{id}"
+        );
         for cite in row["cites"].split(';') {
             let (source, place) = cite
                 .split_once('@')

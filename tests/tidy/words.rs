@@ -112,7 +112,7 @@ const PRINTED: &[(&str, &[&str])] = &[
         "content/rules/seasonal_restrictions.csv",
         &["jurisdiction", "force"],
     ),
-    ("content/rules/methods.csv", &["basis"]),
+    ("content/rules/methods.csv", &["words"]),
     ("content/rules/constants.csv", &["place", "note"]),
 ];
 

@@ -39,9 +39,37 @@ struct MethodRow {
     leave_it: Cell,
     #[serde(deserialize_with = "cell")]
     cites: List,
+    basis: String,
 }
 
 impl MethodRow {
+    /// Whether the row may say so of itself: `print` where sources print it, `practice` where the trade does it and none
+    /// was found, `own` where any of it is ours.
+    fn check_basis(&self, at: At) -> Result<(), Problem> {
+        let says = |id: &str| {
+            self.cites
+                .iter()
+                .any(|cite| cite.split('@').next() == Some(id))
+        };
+        let holds = match self.basis.as_str() {
+            "print" => !["own", "practice", "you"].into_iter().any(says),
+            "practice" => says("practice"),
+            "own" => true,
+            other => {
+                let what = format!("basis: \"{other}\" is not one of print practice own");
+                return Err(at.problem(what));
+            }
+        };
+        if holds {
+            return Ok(());
+        }
+        let what = format!(
+            "basis: \"{}\", and its cites do not bear that out",
+            self.basis
+        );
+        Err(at.problem(what))
+    }
+
     fn cell(&self, method: Method) -> Cell {
         match method {
             Method::BarkRing => self.bark_ring,
@@ -66,6 +94,7 @@ pub fn rules(root: &Path, sources: &Sources) -> Result<&'static [MethodRule], Pr
     }
     let mut rules = Vec::new();
     for row in &table.rows {
+        row.check_basis(row.at)?;
         rules.push(MethodRule {
             id: row.id.id(),
             condition: row.id,

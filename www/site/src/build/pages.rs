@@ -180,7 +180,15 @@ fn common_values(
         None => ("0".to_owned(), String::new()),
     };
     values.insert("source-count", count);
+    let names = ["rule-count", "rules-print", "rules-practice", "rules-own"];
+    for (name, count) in names.into_iter().zip(sources::rules(root)?) {
+        values.insert(name, count.to_string());
+    }
     values.insert("source-rows", rows);
+    let climate = calc_data::places::places();
+    let thousands = |count: usize| calc_view::measure::number(count as u32);
+    values.insert("climate-count", thousands(climate.stations.len()));
+    values.insert("town-countries", thousands(calc_data::places::TOWNS.len()));
     values.insert("changes", changes(root)?);
     values.insert("species-rows", static_answers::species_rows()?);
     let kinds = Kind::ALL.map(|kind| {

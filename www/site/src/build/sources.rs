@@ -41,6 +41,29 @@ pub(crate) fn table(root: &Path) -> Result<Option<(usize, String)>> {
     Ok(Some((sources.len(), rows(&sources))))
 }
 
+const METHODS: &str = "content/rules/methods.csv";
+
+/// What a row of the table of methods rests on.
+#[derive(Deserialize)]
+struct Rule {
+    basis: String,
+}
+
+/// How many rows the table of methods has, and how many of them rest on print, on common practice, on nobody but us.
+///
+/// # Errors
+/// A table that can't be read.
+pub(crate) fn rules(root: &Path) -> Result<[usize; 4]> {
+    let table = Table::<Rule>::read(root, METHODS)?;
+    let count = |basis: &str| table.rows.iter().filter(|row| row.basis == basis).count();
+    Ok([
+        table.rows.len(),
+        count("print"),
+        count("practice"),
+        count("own"),
+    ])
+}
+
 /// By author, or what it appeared in, then year.
 fn sorted(table: &Table<Source>) -> Result<Vec<&Source>, Problem> {
     table.by(|source| &source.id)?;
@@ -115,6 +138,17 @@ mod tests {
     use super::*;
 
     const HEAD: &str = "id,label,same_as,superseded_by,authors,year,title,container,volume_pages,doi,part_read,grade_ceiling\n";
+
+    #[test]
+    fn every_row_of_the_methods_is_counted_once() {
+        let [all, print, practice, own] =
+            rules(&crate::project::root().expect("the project")).expect("a table");
+        assert_eq!(all, print + practice + own);
+        assert!(
+            print > 0 && practice > 0 && own > 0,
+            "{print} {practice} {own}"
+        );
+    }
 
     #[test]
     fn each_source_has_its_anchor_and_is_escaped() {
