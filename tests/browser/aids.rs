@@ -197,6 +197,7 @@ fn what_is_seen_at_a_visit_gets_advice_by_keyboard_and_keeps_the_focus() {
              date: '2027-06-12', none_in_reach: true }}; calculator.compute();"
         );
         browser.run(&ring).await?;
+        browser.press(".p-check > summary").await?;
         browser
             .press(".p-check details:has(#f-visit-at) > summary")
             .await?;

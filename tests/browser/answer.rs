@@ -52,10 +52,10 @@ fn a_path_within_reach_stops_the_answer_and_shows_no_ring() {
             .run(
                 "const region = document.querySelector('slipbark-tree-plan').shadowRoot.querySelector('.answer-region');
                  const seen = (css) => [...region.querySelectorAll(css)].filter((e) => e.checkVisibility()).length;
-                 return [seen('.do'), seen('ol.steps, .steps'), seen('.carry'), seen('.stopblock')];",
+                 return [seen('.p-do'), seen('.card.do'), seen('.card.stop')];",
             )
             .await?;
-        assert_eq!(seen, json!([0, 0, 0, 1]), "a stop stands alone");
+        assert_eq!(seen, json!([0, 0, 1]), "a stop stands alone");
         for theme in ["light", "dark", "sun"] {
             browser
                 .run(&format!(

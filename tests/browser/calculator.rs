@@ -19,8 +19,19 @@ impl Browser {
         host.shadow_root().await?.find(Locator::Css(css)).await
     }
 
+    /// Opens the form that an answer has folded away, where what is looked for stands in it: as a reader presses Change.
+    async fn unfold(&self, css: &str) -> Outcome {
+        let open = format!(
+            "const asked = document.querySelector('slipbark-tree-plan')?.shadowRoot?.querySelector('.asked');
+             if (asked && !asked.open && asked.querySelector(`:scope > :not(summary) ${{String.raw`{css}`}}`)) asked.open = true;"
+        );
+        self.run(&open).await?;
+        Ok(())
+    }
+
     /// Presses what can be pressed inside the calculator.
     pub async fn press(&self, css: &str) -> Outcome {
+        self.unfold(css).await?;
         let element = self
             .in_calculator(css)
             .await
@@ -34,6 +45,7 @@ impl Browser {
 
     /// Types into a field of the calculator.
     pub async fn type_into(&self, css: &str, text: &str) -> Outcome {
+        self.unfold(css).await?;
         let element = self
             .in_calculator(css)
             .await

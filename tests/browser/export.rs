@@ -70,7 +70,7 @@ fn a_style_sheet_reaches_the_named_parts_and_no_caution() {
                 "{ASK} ask({{ none_in_reach: true }});
                  const root = calculator.shadowRoot;
                  const parts = [...new Set([...root.querySelectorAll('[part]')].map((it) => it.getAttribute('part')))].sort();
-                 const cautions = [...root.querySelectorAll('.who')];
+                 const cautions = [...root.querySelectorAll('.note')];
                  const style = (part) => getComputedStyle(root.querySelector(`.result [part=${{part}}]`));
                  return [parts, style('tag').outlineWidth, style('plot').opacity, cautions.length > 3,
                    cautions.some((it) => it.closest('[part]:not([part=result])') || it.querySelector('[part]'))];"

@@ -105,6 +105,7 @@ fn where_storage_is_refused_or_full_it_says_so_and_answers() {
         browser.open_an_answer(&server.address).await?;
         browser.expect_notes("14 1/2", "No draft.", "").await?;
         assert_eq!(browser.outcome().await?, "do");
+        browser.press(".p-work > summary").await?;
         browser.press("[data-act=copy]").await?;
         browser.expect_quiet().await
     });

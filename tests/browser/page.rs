@@ -19,11 +19,20 @@ fn the_calculator_becomes_ready_and_asks_nobody_else() {
     });
 }
 
+/// The calculators' sheets as they are written, joined.
+fn calculator_sheets() -> String {
+    let names: [&str; 8] = include!("../../www/style/sheets.rs");
+    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../www/style/parts");
+    names
+        .map(|name| std::fs::read_to_string(format!("{folder}/{name}.css")).expect("a sheet"))
+        .concat()
+}
+
 #[test]
 #[ignore = "needs Chromium and chromedriver; tests/all runs it"]
 fn the_packed_style_sheet_has_the_rules_of_the_written_one() {
     let server = Server::of_the_site();
-    let written = serde_json::json!(include_str!("../../www/style/calc.css"));
+    let written = serde_json::json!(calculator_sheets());
     let compare = format!(
         "const rules = (sheet) => [...sheet.cssRules].map((rule) => rule.cssText.replaceAll(/, */g, ','));
          const written = new CSSStyleSheet();

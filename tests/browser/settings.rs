@@ -55,7 +55,7 @@ const ASK: &str = "
   const { outcome, group } = calculator.compute();
   const root = calculator.shadowRoot;
   return [outcome, group?.name ?? null, root.getElementById('left-out')?.textContent.slice(0, 12) ?? null,
-    [...root.querySelectorAll('.stopblock a')].map((a) => a.getAttribute('href')), root.querySelectorAll('b, script, img').length > 0 && [...root.querySelectorAll('script, img, [onerror]')].length];";
+    [...root.querySelectorAll('.card.stop a')].map((a) => a.getAttribute('href')), root.querySelectorAll('b, script, img').length > 0 && [...root.querySelectorAll('script, img, [onerror]')].length];";
 
 async fn heard(browser: &Browser) -> Result<Value, fantoccini::error::CmdError> {
     browser.run("return window.heard;").await
@@ -106,7 +106,7 @@ fn settings_at_an_address_are_there_before_anything_is_answered() {
         browser
             .devtools("Emulation.setEmulatedMedia", json!({ "media": "print" }))
             .await?;
-        let shown = "const root = document.getElementById('calculator').shadowRoot; return ['.call .btn', '.grp'].map((css) => getComputedStyle(root.querySelector(css)).display !== 'none');";
+        let shown = "const root = document.getElementById('calculator').shadowRoot; return ['.btn.call', '.grp'].map((css) => getComputedStyle(root.querySelector(css)).display !== 'none');";
         assert_eq!(browser.run(shown).await?, json!([true, true]));
         browser
             .devtools("Emulation.setEmulatedMedia", json!({ "media": "" }))

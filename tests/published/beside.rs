@@ -186,7 +186,7 @@ fn two_targets_that_read_alike_are_said_and_drawn_once() {
     assert_eq!(page.matches("path, 150 ft</text>").count(), 2, "{page}");
     let text = said(&paths("40 ft"));
     assert!(
-        text.contains("What it could hit. A path, 40 ft (12 m) away.\n"),
+        text.contains("Near: A path, 40 ft (12 m) away.\n"),
         "{text}"
     );
 }

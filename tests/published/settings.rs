@@ -348,7 +348,7 @@ fn contacts_rules_notes_and_ages_stand_in_the_answer_where_they_belong() {
         "{said}"
     );
     assert!(
-        at("Professional: Elm Street Arborists") > at("CAUTIONS"),
+        at("Professional: Elm Street Arborists") > at("WHO DECIDES HERE"),
         "{said}"
     );
     assert!(
@@ -356,7 +356,9 @@ fn contacts_rules_notes_and_ages_stand_in_the_answer_where_they_belong() {
         "{said}"
     );
     assert!(said.contains("River Friends: Ask Mara first"), "{said}");
-    assert!(at("River Friends, Street trees: Street trees are the town's.") > at("CAUTIONS"));
+    assert!(
+        at("River Friends, Street trees: Street trees are the town's.") > at("WHO DECIDES HERE")
+    );
     assert!(
         said.contains("Who decides: Town of Rivermead. Checked 1 May 2026."),
         "{said}"

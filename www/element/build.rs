@@ -2,18 +2,22 @@
 
 use std::path::PathBuf;
 
-const SHEET: &str = "../style/calc.css";
+/// Names of the sheets, in order.
+const SHEETS: [&str; 8] = include!("../style/sheets.rs");
 
 fn main() {
-    println!("cargo::rerun-if-changed={SHEET}");
+    println!("cargo::rerun-if-changed=../style");
     println!("cargo::rerun-if-changed=build.rs");
     let out = PathBuf::from(std::env::var("OUT_DIR").expect("cargo sets OUT_DIR"));
-    match std::fs::read_to_string(SHEET) {
-        Ok(sheet) => {
-            std::fs::write(out.join("calc.css"), packed(&sheet)).expect("OUT_DIR takes a file")
+    let mut all = String::new();
+    for name in SHEETS {
+        let path = format!("../style/parts/{name}.css");
+        match std::fs::read_to_string(&path) {
+            Ok(sheet) => all.push_str(&sheet),
+            Err(error) => println!("cargo::error={path} could not be read: {error}"),
         }
-        Err(error) => println!("cargo::error={SHEET} could not be read: {error}"),
     }
+    std::fs::write(out.join("calculator.css"), packed(&all)).expect("OUT_DIR takes a file");
 }
 
 /// Without comments; a gap is one space, and none beside a sign that ends a name, a value or a rule. What stands in

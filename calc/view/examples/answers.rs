@@ -7,11 +7,16 @@ use calc_view::answer::{self, Options};
 use calc_view::draw::mark::defs;
 use calc_view::out::Html;
 
-const SHEETS: [&str; 3] = [
-    include_str!("../../../www/style/tokens.css"),
-    include_str!("../../../www/style/calc.css"),
-    include_str!("../../../www/style/page.css"),
-];
+/// The sheets of a page, joined.
+fn sheets() -> String {
+    let names: [&str; 8] = include!("../../../www/style/sheets.rs");
+    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../../www/style");
+    let read = |path: &str| std::fs::read_to_string(format!("{folder}/{path}")).expect(path);
+    let calculators = names
+        .map(|name| read(&format!("parts/{name}.css")))
+        .concat();
+    [read("tokens.css"), calculators, read("page.css")].concat()
+}
 
 fn main() {
     let mut args = std::env::args().skip(1);
@@ -75,8 +80,8 @@ fn main() {
     let mut head = Html::default();
     defs(&mut head);
     println!(
-        "<!doctype html><html lang=en data-theme={theme}><meta charset=utf-8><meta name=viewport content=\"width=device-width\"><title>Answers</title><style>{}</style><body>{}<main class=\"wrap answer\">{body}</main></body></html>",
-        SHEETS.concat(),
+        "<!doctype html><html lang=en data-theme={theme}><meta charset=utf-8><meta name=viewport content=\"width=device-width\"><title>Answers</title><style>{}</style><body>{}<main class=\"wrap answer\"><div class=sb>{body}</div></main></body></html>",
+        sheets(),
         head.into_string()
     );
 }

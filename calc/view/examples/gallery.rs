@@ -6,20 +6,25 @@ use calc_view::answer::ring::drawing::{RingHeights, Trunk, TrunkLabels, trunk};
 use calc_view::answer::season::drawing::{
     DaySpan, Pin, VisitYear, VisitsLabels, YearLabels, YearTape, visits, year, year_small,
 };
+use calc_view::draw::glyph::{Glyph, glyph};
 use calc_view::draw::mark::{Swatch, brand, defs, sun, swatch};
 use calc_view::draw::range::{RangeBar, RangeLabels, ShareBar, SharesLabels, range, shares};
-use calc_view::draw::tag::{TagKind, TagLabels, tag};
 use calc_view::draw::tree::{Habit, stand};
 use calc_view::draw::{RangeGrade, Reading, ruler};
 use calc_view::form::drawing::{Distance, DistanceLabels, SizeLabels, distance_tape, size_tape};
 use calc_view::out::{Html, Out};
 use calc_view::page::Page;
 
-const SHEETS: [&str; 3] = [
-    include_str!("../../../www/style/tokens.css"),
-    include_str!("../../../www/style/calc.css"),
-    include_str!("../../../www/style/page.css"),
-];
+/// The sheets of a page, joined.
+fn sheets() -> String {
+    let names: [&str; 8] = include!("../../../www/style/sheets.rs");
+    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../../www/style");
+    let read = |path: &str| std::fs::read_to_string(format!("{folder}/{path}")).expect(path);
+    let calculators = names
+        .map(|name| read(&format!("parts/{name}.css")))
+        .concat();
+    [read("tokens.css"), calculators, read("page.css")].concat()
+}
 
 fn figure(out: &mut Page<'_>, what: &str, draw: impl FnOnce(&mut dyn Out)) {
     out.open_class("section", "part");
@@ -445,29 +450,20 @@ fn main() {
     out.open_class("div", "wrap");
     out.open_class("div", "sb");
     out.open_class("ul", "tagrow");
-    for (kind, word, line) in [
-        (TagKind::Do, "Do", "tree 27, 12 June"),
-        (TagKind::Wait, "Wait", "until 20 May"),
-        (TagKind::OtherWay, "Other way", "another method"),
-        (TagKind::Professional, "Professional", "tree 31, 12 June"),
-        (TagKind::CantTell, "Can’t tell", "something missing"),
-        (
-            TagKind::CantTell,
-            "No se puede saber",
-            "árbol 27, 12 de junio",
-        ),
-        (TagKind::Do, "Do", ""),
+    for sign in [
+        Glyph::Do,
+        Glyph::Wait,
+        Glyph::OtherWay,
+        Glyph::Stop,
+        Glyph::CantTell,
+        Glyph::Caution,
+        Glyph::Print,
+        Glyph::Share,
+        Glyph::Calendar,
+        Glyph::Call,
     ] {
         out.open("li");
-        tag(
-            out.sink(),
-            kind,
-            &TagLabels {
-                aria: word,
-                word,
-                line,
-            },
-        );
+        glyph(out.sink(), sign);
         out.close();
     }
     out.close();
@@ -520,7 +516,7 @@ fn main() {
     head.close();
     println!(
         "<!doctype html><html lang=en data-theme={theme}><meta charset=utf-8><meta name=viewport content=\"width=device-width\"><title>Drawings</title><style>{}</style><body>{}{}</body></html>",
-        SHEETS.concat(),
+        sheets(),
         top.into_string(),
         main.into_string()
     );

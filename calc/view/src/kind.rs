@@ -49,49 +49,23 @@ impl FormGroup {
     ];
 }
 
-/// A part of an answer that not every calculator shows.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum ShownPart {
-    /// Do: ring and steps.
-    Make = 1,
-    /// Keep clear.
-    Clear = 2,
-    /// When.
-    When = 4,
-    /// How long.
-    Effort = 8,
-    /// Then check.
-    Visits = 16,
-    /// What it leaves, and the other methods.
-    Rest = 32,
-}
-
 const TREE: u8 = FormGroup::Tree as u8;
 const PLACE: u8 = FormGroup::Place as u8;
 const DAY: u8 = FormGroup::Day as u8;
-const ALL_SHOWN: u8 = u8::MAX;
 
-/// Name, groups in front, parts shown.
-const TABLE: [(&str, u8, u8); 6] = [
-    ("tree-plan", TREE | PLACE | DAY, ALL_SHOWN),
-    (
-        "year",
-        TREE | DAY | FormGroup::Where as u8,
-        ShownPart::When as u8,
-    ),
-    ("ring", TREE | PLACE | DAY, ShownPart::Make as u8),
-    ("reach", TREE | PLACE, ShownPart::Clear as u8),
-    (
-        "effort",
-        TREE | DAY | FormGroup::Job as u8,
-        ShownPart::Effort as u8,
-    ),
-    ("checks", TREE | DAY, ShownPart::Visits as u8),
+/// Name, groups in front.
+const TABLE: [(&str, u8); 6] = [
+    ("tree-plan", TREE | PLACE | DAY),
+    ("year", TREE | DAY | FormGroup::Where as u8),
+    ("ring", TREE | PLACE | DAY),
+    ("reach", TREE | PLACE),
+    ("effort", TREE | DAY | FormGroup::Job as u8),
+    ("checks", TREE | DAY),
 ];
 
 impl Kind {
     /// The row of the table.
-    fn row(self) -> &'static (&'static str, u8, u8) {
+    fn row(self) -> &'static (&'static str, u8) {
         &TABLE[self as usize]
     }
 
@@ -125,12 +99,6 @@ impl Kind {
     pub fn asks(self, group: FormGroup) -> bool {
         self.row().1 & group as u8 != 0
     }
-
-    /// Whether a part of the answer is shown.
-    #[must_use]
-    pub fn shows(self, part: ShownPart) -> bool {
-        self.row().2 & part as u8 != 0
-    }
 }
 
 #[cfg(test)]
@@ -144,25 +112,5 @@ mod tests {
             assert!(kind.asks(FormGroup::Tree), "{kind:?}");
         }
         assert_eq!(Kind::of_element("div"), Kind::TreePlan);
-    }
-
-    #[test]
-    fn each_but_the_plan_shows_one_part() {
-        let all = [
-            ShownPart::Make,
-            ShownPart::Clear,
-            ShownPart::When,
-            ShownPart::Effort,
-            ShownPart::Visits,
-            ShownPart::Rest,
-        ];
-        for kind in Kind::ALL {
-            let count = all.iter().filter(|part| kind.shows(**part)).count();
-            assert_eq!(
-                count,
-                if kind == Kind::TreePlan { 6 } else { 1 },
-                "{kind:?}"
-            );
-        }
     }
 }

@@ -234,6 +234,70 @@ pub fn day_year(date: NaiveDate) -> String {
     m::measure_with_year(day(date), date.year())
 }
 
+/// The longest date that a number to carry has room for: `26 August`.
+const SHORT_DAY: usize = 9;
+/// The longest stretch or date with a year that stands below one.
+const SHORT_BELOW: usize = 16;
+
+/// A day in at most nine characters: `12 June`, `26 Sep`.
+pub fn day_short(date: NaiveDate) -> String {
+    let whole = day(date);
+    if whole.chars().count() <= SHORT_DAY {
+        whole
+    } else {
+        m::measure_day(date.day(), month_short(date.month()))
+    }
+}
+
+/// A day with its year, in few characters: `26 June 2028`, `26 Sep 2028`.
+pub fn day_year_short(date: NaiveDate) -> String {
+    let whole = day_year(date);
+    if whole.chars().count() < SHORT_BELOW {
+        whole
+    } else {
+        m::measure_with_year(day_short(date), date.year())
+    }
+}
+
+/// From one day to another without a year: `12 to 26 June`, `26 Sep to 24 Oct`.
+pub fn days_short(from: NaiveDate, to: NaiveDate) -> String {
+    if from == to {
+        return day_short(from);
+    }
+    if from.month() == to.month() && from.year() == to.year() {
+        return m::measure_days_of_month(m::MeasureDaysOfMonth {
+            from: from.day(),
+            to: to.day(),
+            month: month(to.month()),
+        });
+    }
+    let span = |from: String, to: String| m::measure_days(m::MeasureDays { from, to });
+    let whole = span(day(from), day(to));
+    if whole.chars().count() <= SHORT_BELOW {
+        return whole;
+    }
+    let short = |date: NaiveDate| m::measure_day(date.day(), month_short(date.month()));
+    span(short(from), short(to))
+}
+
+/// A month in three letters by its number, counted from 1.
+fn month_short(number: u32) -> &'static str {
+    let at = (number as usize).clamp(1, 12) - 1;
+    m::MEASURE_MONTHS_SHORT
+        .text()
+        .split(' ')
+        .nth(at)
+        .unwrap_or("")
+}
+
+/// A reading as its number and its unit; one of two units (`7 ft 7 in`) stays whole.
+pub fn parted(reading: &str) -> (&str, &str) {
+    match reading.split_once(' ') {
+        Some((number, unit)) if !unit.contains(' ') => (number, unit),
+        _ => (reading, ""),
+    }
+}
+
 /// A day, with its year where that is another one than `beside`.
 pub fn day_beside(date: NaiveDate, beside: Option<NaiveDate>) -> String {
     if beside.is_some_and(|other| other.year() == date.year()) {

@@ -1,5 +1,5 @@
-//! The whole answer as plain text: the same walk as the page, written by another sink, so that both say
-//! the same in the same order.
+//! An answer as plain text: the same walk as the page, written by another sink, so that both say the same in the same
+//! order. In short what is folded gives its title and its key line alone, as on the page and on paper.
 
 use crate::answer::{self, Options};
 use crate::out::Out;
@@ -8,7 +8,7 @@ use calc::question::Question;
 use calc::question::settings::Group;
 use calc::reference::Reference;
 
-/// The answer as plain text, UTF-8, lines not wrapped; with what its group says where it stands on a group's page.
+/// The whole answer as plain text, UTF-8, lines not wrapped; with what its group says where it stands on a group's page.
 #[must_use]
 pub fn answer(
     reference: &'static Reference,
@@ -16,7 +16,31 @@ pub fn answer(
     answer: &Answer,
     group: Option<&Group>,
 ) -> String {
-    let mut plain = Plain::default();
+    write(Plain::default(), reference, question, answer, group)
+}
+
+/// The same in short: folds by their title and their key line.
+#[must_use]
+pub fn short(
+    reference: &'static Reference,
+    question: &Question,
+    answer: &Answer,
+    group: Option<&Group>,
+) -> String {
+    let plain = Plain {
+        short: true,
+        ..Plain::default()
+    };
+    write(plain, reference, question, answer, group)
+}
+
+fn write(
+    mut plain: Plain,
+    reference: &'static Reference,
+    question: &Question,
+    answer: &Answer,
+    group: Option<&Group>,
+) -> String {
     let options = Options {
         group,
         ..Options::default()
@@ -27,9 +51,7 @@ pub fn answer(
 
 /// Classes whose elements are not read aloud on paper: links to fields, buttons, twins of drawings, the
 /// printed page's own head, what only a screen reader hears.
-const SKIPPED: [&str; 8] = [
-    "vh", "chg", "keepit", "twin", "sheet", "sheetin", "q", "noprint",
-];
+const SKIPPED: [&str; 6] = ["vh", "chg", "twin", "sheetin", "tagno", "noprint"];
 
 /// Writes text.
 #[derive(Default)]
@@ -40,6 +62,8 @@ pub struct Plain {
     owed: usize,
     /// What stands before the next text: a bullet, a number, a bar.
     lead: String,
+    /// Whether what is folded gives its title and key line alone.
+    short: bool,
 }
 
 struct Frame {
@@ -80,7 +104,7 @@ const UNREAD: [&str; 3] = ["svg", "button", "figcaption"];
 const LISTS: [&str; 2] = ["ol", "ul"];
 
 /// What names what follows, beside the headings.
-const NAMES: [&str; 2] = ["summary", "caption"];
+const NAMES: [&str; 1] = ["caption"];
 
 /// What begins a line and does not end one.
 const STARTS: [&str; 3] = ["div", "dt", "br"];
@@ -88,7 +112,11 @@ const STARTS: [&str; 3] = ["div", "dt", "br"];
 impl Out for Plain {
     fn open(&mut self, tag: &'static str) {
         let above = self.open.last();
-        let skip = UNREAD.contains(&tag) || above.is_some_and(|it| it.skip);
+        // In short a fold's body is left out, and a table or list that folds inside a part altogether.
+        let folded =
+            tag == "details" || above.is_some_and(|it| it.tag == "details" && tag != "summary");
+        let skip =
+            UNREAD.contains(&tag) || above.is_some_and(|it| it.skip) || (self.short && folded);
         let title = is_h(tag);
         let heading = title || NAMES.contains(&tag) || above.is_some_and(|it| it.heading);
         let ends = title || LINES.contains(&tag);
@@ -135,8 +163,22 @@ impl Out for Plain {
     }
 
     fn attr(&mut self, key: &'static str, value: &str) {
-        if key == "class"
-            && let Some(frame) = self.open.last_mut()
+        if key != "class" {
+            return;
+        }
+        let inside = self.open.iter().rev().nth(1).is_some_and(|it| it.skip);
+        if let Some(frame) = self.open.last_mut()
+            && frame.tag == "details"
+            && value.split(' ').any(|class| class == "fold")
+        {
+            frame.skip = inside;
+            self.owe(1);
+        } else if let Some(frame) = self.open.last_mut()
+            && value == "say"
+        {
+            // The answer's sentence is a heading, and is read as it is written.
+            frame.heading = false;
+        } else if let Some(frame) = self.open.last_mut()
             && value.split(' ').any(|class| SKIPPED.contains(&class))
         {
             frame.skip = true;
@@ -201,7 +243,7 @@ mod tests {
         plain.open("section");
         plain.open("h3");
         plain.text("Do ");
-        plain.leaf_class("span", "q", "the numbers");
+        plain.leaf_class("span", "vh", "the numbers");
         plain.close();
         plain.open("ol");
         plain.leaf("li", "Cut.");

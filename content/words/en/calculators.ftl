@@ -34,3 +34,5 @@ calculators-one-person = { $minutes } for one person.
 # $visits (Phrase): visits-count
 # $first (Span)
 calculators-visits = { $visits }, the first { $first }.
+# Under the number: the question that may stop it.
+calculators-first-check = First check what it could hit.

@@ -1,13 +1,7 @@
 ### How sure the answer is, what would change it, and trees that look like this one.
 
-# Grades and changes.
-confidence-how-sure = How sure
-# The question that this part answers.
-confidence-how-sure-asked = and what would change it
 # Look-alikes.
 confidence-is-it = Is it this tree?
-# The question that this part answers.
-confidence-is-it-asked = the mark that tells
 # What would change it.
 confidence-what-changes = What would change this answer.
 # Nothing found.

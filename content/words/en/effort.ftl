@@ -22,8 +22,6 @@ effort-no-rate-said =
     .far-off = That is far from any crew. Check minutes and diameters.
 # Minutes.
 effort-how-long = How long
-# The question that this part answers.
-effort-how-long-asked = one person, this tree
 # Minutes.
 effort-twin-minutes = The minutes as a table
 # Minutes.

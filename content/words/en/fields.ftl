@@ -8,11 +8,6 @@ fields-height-by =
     .stick = by a stick held upright
 # Not given.
 fields-not-given = not given
-# Setting.
-# $of (Setting)
-fields-setting =
-    .woods = woods
-    .open = open: yard, street or hedgerow
 # Condition.
 # $of (Condition)
 fields-life =

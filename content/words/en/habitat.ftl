@@ -19,10 +19,6 @@ habitat-head-guides-source = Source
 habitat-users-how = How each of them uses a dead tree
 # Habitat.
 habitat-leaves = What it leaves
-# What it leaves, of a snag.
-habitat-leaves-snag = a standing dead tree
-# The same where nothing is left standing.
-habitat-leaves-standing = if it were left standing dead
 
 ## What it leaves
 # $size (Length)

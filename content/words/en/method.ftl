@@ -1,11 +1,7 @@
 ### Methods, their levels, who may do them, why they stand where they do, and their steps.
 
-# The same for another method.
-method-do-other = in short steps
 # Nine rows.
-method-methods = Methods side by side
-# The question that this part answers.
-method-methods-asked = for this stem
+method-methods = Methods
 # Methods.
 method-head-methods-method = Method
 method-head-methods-how-it-stands-and = How it stands, and why

@@ -2,8 +2,6 @@
 
 # Reach, when nothing stops.
 reach-keep-clear = Keep clear
-# The question that this part answers.
-reach-keep-clear-asked = the ground it can reach
 # Reach.
 reach-twin-reach = The reach drawing as a table
 # Reach.
@@ -166,3 +164,5 @@ reach-height-used-short-label = { $height } used
 # $used (Length)
 # $zone (Length)
 reach-aria = Height used { $used }, reach { $zone }
+# A height that was not measured.
+reach-measure-height = Measure the height from the ground: the estimate is a tall one.

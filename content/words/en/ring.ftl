@@ -4,8 +4,6 @@
 ring-spared-unproven = Common practice says that the stem you leave lives on and the ringed ones die. We found no trial of it, so it is unproven.
 # Numbers to carry.
 ring-do = Do
-# The question that this part answers.
-ring-do-asked = the numbers to carry
 # A drawing as a table.
 ring-twin-trunk = The trunk drawing as a table
 # Table heads.
@@ -57,33 +55,21 @@ ring-stems = Stem by stem
 ring-keep-stem = leave alone: the one to keep
 # Before any work on a stem with thorns.
 ring-thorns = Trim the thorns from the work band. Heavy gloves, eye protection.
-# Names of the numbers to carry.
-ring-carry-at-least = Ring, at least
-# The better width.
-ring-carry-better = Better
-# Where on the trunk.
-ring-height = Height on the trunk
-# Waist to chest, in both units (common practice, no source).
-ring-waist-to-chest-ft = 3 to 4½ ft
-# The same in metres.
-ring-waist-to-chest-m = 0.9 to 1.4 m
-# Which stretch.
-ring-smooth = On a smooth stretch, below the lowest live branch.
 
 ## Steps
 ring-step-shoots = Cut every branch and green shoot below the ring.
-ring-step-limbs = Cut every branch and green shoot below the ring first. One live branch below it keeps the tree alive.
-ring-step-test = Open a patch the size of your hand. If it tears instead of peeling, stop: not today.
+ring-step-limbs = Cut every branch and green shoot below the ring. One left keeps it alive.
+ring-step-test = Open a patch the size of your hand. If it tears, stop: not today.
 # $width (Length)
-ring-step-score = Score two level lines, { $width } apart, through the bark and not into the wood.
+ring-step-score = Score two level lines, { $width } apart, through the bark only.
 # $width (Length)
 # $bark (Length)
-ring-step-score-thick = Score two level lines, { $width } apart, through the bark and not into the wood. The bark is about { $bark } thick: use a mallet and chisel.
-ring-step-peel = Peel all the way round. A missed strip keeps the tree alive.
+ring-step-score-thick = Score two level lines, { $width } apart, through the bark only: about { $bark }, by mallet and chisel.
+ring-step-peel = Peel all the way round. A missed strip keeps it alive.
 # $live (Percent)
 ring-step-peel-live = Peel off the live bark, about { $live } in 100 of the way round, and a little over its edges. Dead bark needs no ring.
-ring-step-scrape = Scrape the slippery film off the bare wood. Leave it bare: do not wrap or cover it.
-ring-step-check = Check all the way round, seams and folds too, that no bark bridges the ring.
+ring-step-scrape = Scrape the slippery film off the wood. Leave it bare.
+ring-step-check = Walk round once more: no bark bridges the ring, seams and folds too.
 # $stem (Count): its number
 ring-step-others = Do the same on the other stems. Leave stem { $stem } alone: it is the one to keep.
 # $stems (Small)
@@ -93,3 +79,6 @@ ring-tools-thick = Tools: hand saw, mallet and bark chisel, bark spud, scraper; 
 ring-tools-thin = Tools: knife or drawknife, scraper; gloves and eye protection.
 # $estimate (Phrase)
 ring-estimated-poor = { $estimate }; poor: measure it
+# Waist to chest (common practice, no source).
+# $least (Length)
+ring-where-on-trunk = At least { $least }, 3 to 4½ ft (0.9 to 1.4 m) up, on a smooth stretch below the lowest live branch.

@@ -8,10 +8,6 @@ season-contested = Not everyone agrees on the season. In one controlled test win
 season-table-missing = The climate table was not at hand, so the place could not be used: the dates are wider.
 # The day.
 season-when = When
-# The question that this part answers.
-season-when-asked = does the bark slip?
-# The day of another method.
-season-when-other = months, and what law and biology say
 # Year.
 season-twin-year = The year tape as a table
 # Rules by month.
@@ -213,3 +209,11 @@ season-window-label = your window: { $days }
 season-year-aria = The bark in { $year }
 # $day (Text)
 season-year-asked = your day { $day }
+# Folded: how sure the dates are, months of law and biology.
+season-more-of-dates = More about these dates, law and biology
+# Where the answer waits.
+season-until-then = What you can do now
+# A tree is hard to find again without leaves.
+season-tag-it = Tag the tree, so that you find it again.
+# $day (Date)
+season-note-the-day = Put the day in a calendar: { $day }.

@@ -36,8 +36,6 @@ visits-no-advice =
     .no-such-visit = The list has no visit of that number. Pick one of it, or give a day.
     .stopped = Do nothing to it at a visit: settle first what is said here, and keep out from under it.
     .no-ring = No ring is advised here. Give the day on which it was ringed.
-# Puts the visits into a calendar file.
-visits-calendar = Add to calendar
 # At a visit, folded.
 visits-at-a-visit = At a visit: what you see, and what to do
 # Its heads.

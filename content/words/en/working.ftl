@@ -1,7 +1,5 @@
 ### The inputs as read, what was assumed, and how to keep the answer.
 
-# The button that copies a link.
-working-copy-link = Copy link
 # Inputs and formulas.
 working-working = Working
 # Inputs as read.
@@ -10,12 +8,6 @@ working-told = What you told us
 working-assumed = What we assumed
 # Formulas.
 working-made = How the numbers were made
-# Printing and copying.
-working-keep = Keep this answer
-# Its buttons.
-working-print = Print one page
-# For a call.
-working-print-call = Print one page for the call
 # Copy.
 working-copy = Copy as text
 # Links to a field.
@@ -93,3 +85,6 @@ working-left-goal = goal: a standing dead tree
 working-left-no-leaf-out = no leaf-out seen
 working-left-one-person = one person, not practised
 working-left-can-wait = the work can wait
+# On paper: what was used instead of what was not given.
+# $used (Phrase)
+working-left-empty = Left empty: { $used }

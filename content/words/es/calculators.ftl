@@ -12,3 +12,4 @@ calculators-inside = { $target } a { $distance }: dentro del alcance que se usa 
 calculators-outside = { $target } a { $distance }: fuera del alcance que se usa aquí, { $reach }.
 calculators-one-person = { $minutes } para una persona.
 calculators-visits = { $visits }, la primera { $first }.
+calculators-first-check = Primero vea qué podría golpear.

@@ -1,7 +1,4 @@
-confidence-how-sure = Qué tan firme es
-confidence-how-sure-asked = y qué la cambiaría
 confidence-is-it = ¿Es este árbol?
-confidence-is-it-asked = la seña que lo distingue
 confidence-what-changes = Qué cambiaría esta respuesta.
 confidence-nothing-changes = No la cambia ningún cambio solo de día, distancia, altura, herbicida o tamaño cerca de estos valores.
 confidence-sure-width = Ancho del anillo

@@ -12,7 +12,6 @@ effort-no-rate-said =
     .no-minutes = Escriba cuántos minutos tomaron en total.
     .far-off = Eso está muy lejos de cualquier cuadrilla. Revise los minutos y los diámetros.
 effort-how-long = Cuánto tiempo toma
-effort-how-long-asked = una persona, este árbol
 effort-twin-minutes = Los minutos en una tabla
 effort-head-minutes-step = Paso
 effort-head-minutes-likely-minutes = Minutos probables

@@ -1,6 +1,4 @@
-method-do-other = en pasos cortos
-method-methods = Los métodos, uno junto a otro
-method-methods-asked = para este tronco
+method-methods = Métodos
 method-head-methods-method = Método
 method-head-methods-how-it-stands-and = Cómo queda, y por qué
 method-method =

@@ -1,5 +1,4 @@
 reach-keep-clear = Mantenga despejado
-reach-keep-clear-asked = el suelo que puede alcanzar
 reach-twin-reach = El dibujo del alcance en una tabla
 reach-head-reach-what = Qué
 reach-head-reach-us = EE. UU.
@@ -104,3 +103,4 @@ reach-two-heights-label = 2 alturas
 reach-height-used-label = { $height }, la altura usada
 reach-height-used-short-label = { $height } usada
 reach-aria = Altura usada { $used }, alcance { $zone }
+reach-measure-height = Mida la altura desde el suelo: la estimación es de las altas.

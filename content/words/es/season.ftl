@@ -1,8 +1,6 @@
 season-contested = No todos están de acuerdo sobre la época. En un ensayo con control, los anillos de invierno mataron a todos los abedules y los de primavera a 40 de cada 100 ({ $birches }), porque la madera viva puede formar corteza nueva; el mismo descortezado antes de salir la hoja mató a 75 de cada 100 robles rojos en 14 meses ({ $oaks }). Por eso se raspa y se hace la primera visita.
 season-table-missing = No se pudo tener la tabla del clima, así que no se usó el lugar: las fechas son más amplias.
 season-when = Cuándo
-season-when-asked = ¿se despega la corteza?
-season-when-other = los meses, y lo que dicen la ley y la biología
 season-twin-year = La cinta del año en una tabla
 season-more-rules = Todos los meses que nombran aquí la ley y la biología
 season-head-year-from = Desde
@@ -126,3 +124,7 @@ season-group-months = { $group } no corta anillos { $months }
 season-window-label = sus días buenos: { $days }
 season-year-aria = La corteza en { $year }
 season-year-asked = su día, { $day }
+season-more-of-dates = Más sobre estas fechas, la ley y la biología
+season-until-then = Qué puede hacer ahora
+season-tag-it = Marque el árbol, para volver a encontrarlo.
+season-note-the-day = Anote el día en un calendario: el { $day }.

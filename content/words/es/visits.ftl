@@ -26,7 +26,6 @@ visits-no-advice =
     .no-such-visit = La lista no tiene visita con ese número. Elija una de la lista o dé una fecha.
     .stopped = No le haga nada en una visita: primero resuelva lo que se dice aquí, y no entre debajo de él.
     .no-ring = Aquí no se aconseja ningún anillo. Dé la fecha en que se anilló.
-visits-calendar = Añadir al calendario
 visits-at-a-visit = En una visita: qué ve y qué hacer
 visits-head-visit-you-see = Usted ve
 visits-head-visit-do-now = Haga ahora

@@ -1,11 +1,7 @@
-working-copy-link = Copiar el enlace
 working-working = Cálculo
 working-told = Lo que usted nos dijo
 working-assumed = Lo que supusimos
 working-made = Cómo se hicieron los números
-working-keep = Guarde esta respuesta
-working-print = Imprimir una página
-working-print-call = Imprimir una página para la llamada
 working-copy = Copiar como texto
 working-change = Cambiar
 working-all-sources = Todas las fuentes de esta respuesta
@@ -58,3 +54,4 @@ working-left-goal = meta: un árbol muerto en pie
 working-left-no-leaf-out = no se vio la brotación
 working-left-one-person = una persona, sin práctica
 working-left-can-wait = el trabajo puede esperar
+working-left-empty = Sin llenar: { $used }

@@ -1,94 +1,120 @@
-//! Cautions: at most eight in view, the rest folded, none dropped; who decides stands with each.
+//! Cautions: three in view, the others folded under one line, none dropped; who decides stands with each.
 
-use super::frame::{Region, lead, open_details, open_part};
+use super::frame::{Part, Region, lead, open_fold, open_part};
 use super::group;
 use super::sources::{cited, is_bare};
-use crate::measure;
 use crate::page::Page;
 use crate::words::{self, cautions as w};
 use calc::models::cautions::{Caution, CautionLine, When};
 use calc::terms::small::find;
 
-/// Cautions by where they stand, each once.
-#[derive(Default)]
-struct Sorted<'a> {
-    view: Vec<&'a CautionLine>,
-    folded: Vec<&'a CautionLine>,
-    merged: Vec<&'a CautionLine>,
-}
+/// So many stand in view.
+const IN_VIEW: usize = 3;
 
-impl<'a> Sorted<'a> {
-    fn take(&mut self, lines: &'a [CautionLine]) {
-        for line in lines {
-            let known = [&self.view, &self.folded, &self.merged];
-            if known
-                .iter()
-                .any(|all| all.iter().any(|it| it.id == line.id))
-            {
-                continue;
-            }
-            let into = if line.merged {
-                &mut self.merged
-            } else if line.folded {
-                &mut self.folded
-            } else {
-                &mut self.view
-            };
-            into.push(line);
+/// The cautions of the answer and those that only the conditional answer has, each once, in the order of the answer.
+fn lines<'a>(cx: &Region<'a>) -> Vec<&'a CautionLine> {
+    let answer = cx.say.answer;
+    let inner = answer.conditional.iter().flat_map(|it| &it.answer.cautions);
+    let mut list: Vec<&CautionLine> = Vec::new();
+    for line in answer.cautions.iter().chain(inner) {
+        if !list.iter().any(|known| known.id == line.id) {
+            list.push(line);
         }
     }
+    list
 }
 
-/// The part, with the cautions of the answer and those that only the conditional answer has.
+/// How near to the front a caution stands: what stops, then what this species brings, then whose tree it is, nests,
+/// a look up; the rest as the answer has them.
+fn rank(line: &CautionLine) -> u8 {
+    match line.id {
+        _ if line.merged => 9,
+        _ if line.when == When::Stop => 0,
+        id if id.starts_with("DZ") => 1,
+        id if id.starts_with("TX") || id.starts_with("TH") => 2,
+        "LW1" => 3,
+        "LW5" | "LW6" | "LW10" => 4,
+        "ED4" => 5,
+        _ => 6,
+    }
+}
+
+/// Which stand in view.
+fn in_view<'a>(lines: &[&'a CautionLine]) -> Vec<&'a CautionLine> {
+    let mut view: Vec<&CautionLine> = Vec::new();
+    for at in 0..9 {
+        for line in lines.iter().filter(|line| rank(line) == at) {
+            if view.len() < IN_VIEW {
+                view.push(line);
+            }
+        }
+    }
+    view
+}
+
+/// The part: three in view, in a stop the one that stops; the others folded.
 pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
-    let answer = cx.say.answer;
-    let mut lines = Sorted::default();
-    lines.take(&answer.cautions);
-    if let Some(open_if) = &answer.conditional {
-        // What only the conditional answer says stays in view unless it was folded there.
-        lines.take(&open_if.answer.cautions);
+    let lines = lines(cx);
+    let mut view = in_view(&lines);
+    if cx.stops() {
+        view.truncate(1);
     }
-    open_part(
+    let mut ids: Vec<&str> = Vec::new();
+    for line in &view {
+        ids.push(line.id);
+    }
+    let title = if cx.stops() {
+        w::WHO_DECIDES
+    } else {
+        w::CAUTIONS
+    };
+    open_part(out, cx, "p-caut", "cautions", title);
+    for line in &view {
+        caution(out, cx, line, &ids, false);
+    }
+    group::rest(out, cx, &ids);
+    let rest: Vec<&CautionLine> = lines
+        .iter()
+        .filter(|line| !ids.contains(&line.id))
+        .copied()
+        .collect();
+    let key = cx.say.key_cautions(&names(&rest));
+    open_fold(
         out,
         cx,
-        "p-left local",
-        "cautions",
-        w::CAUTIONS,
-        w::CAUTIONS_ASKED,
+        "p-too",
+        "too",
+        words::key_lines::CHECK_THESE_TOO,
+        &key,
     );
-    let mut in_view: Vec<&str> = Vec::new();
-    for line in &lines.view {
-        in_view.push(line.id);
+    for line in &rest {
+        caution(out, cx, line, &[], true);
     }
-    for line in &lines.view {
-        caution(out, cx, line, &in_view);
+    for line in &view {
+        law(out, cx, line);
     }
-    let count = measure::number(lines.folded.len() as u32);
-    folded(out, cx, cat!(w::MORE_CAUTIONS, count), &lines.folded);
-    let mut names: Vec<&str> = Vec::new();
-    for line in &lines.merged {
-        names.push(w::caution_short(line.id).unwrap_or(line.id));
-    }
-    folded(
-        out,
-        cx,
-        cat!(w::CHECK_TOO, words::phrase::row(&names), "."),
-        &lines.merged,
-    );
-    group::rest(out, cx, &in_view);
-    out.close();
+    out.close_all(3);
 }
 
-/// Cautions behind a summary. Nothing where there is none.
-fn folded(out: &mut Page<'_>, cx: &Region<'_>, summary: String, lines: &[&CautionLine]) {
-    if lines.is_empty() {
-        return;
+/// All of them, folded: where nothing may be started yet.
+pub(super) fn all(cx: &Region<'_>) -> Part {
+    Part {
+        class: "p-caut",
+        id: "cautions",
+        title: w::CAUTIONS.into(),
+        key: cx.say.key_cautions(&names(&lines(cx))),
+        body: |out, cx| {
+            for line in &lines(cx) {
+                caution(out, cx, line, &[], true);
+            }
+            group::rest(out, cx, &[]);
+        },
     }
-    open_details(out, "", &summary);
-    for line in lines {
-        caution(out, cx, line, &[]);
-    }
-    out.close();
+}
+
+fn names(lines: &[&CautionLine]) -> Vec<&'static str> {
+    let name = |line: &&CautionLine| w::caution_short(line.id).unwrap_or_default();
+    lines.iter().map(name).collect()
 }
 
 fn known(cx: &Region<'_>, id: &str) -> Option<&'static Caution> {
@@ -115,31 +141,55 @@ fn sentence(cx: &Region<'_>, caution: &Caution) -> String {
     }
 }
 
-fn caution(out: &mut Page<'_>, cx: &Region<'_>, line: &CautionLine, in_view: &[&str]) {
+/// A caution with who decides; `whole` with the law's words and its sources too.
+fn caution(out: &mut Page<'_>, cx: &Region<'_>, line: &CautionLine, in_view: &[&str], whole: bool) {
     let Some(caution) = known(cx, line.id) else {
         return;
     };
-    out.open_class("div", "who");
+    out.open_class("div", "note");
     lead(out, caution.subject, sentence(cx, caution));
-    out.open_class("p", "ck");
-    out.text(w::when(caution.when));
     if !line.who.is_empty() {
-        out.text(cat!(" ", w::DECIDES, line.who, "."));
-        if !line.law.is_empty() {
-            out.text(cat!(" ", line.law, "."));
-        } else if caution.when == When::Law {
+        out.open_class("p", "soft");
+        out.text(cat!(w::DECIDES, line.who, "."));
+        if line.law.is_empty() && caution.when == When::Law {
             out.text(w::ASK);
         }
-    }
-    out.close();
-    let cites = &line.because;
-    if cites.iter().any(|cite| !is_bare(cite)) {
-        out.open_class("p", "ck np");
-        cited(out, cx, &words::m::MEASURE_SOURCE, cites);
         out.close();
-    } else if !cites.is_empty() {
-        out.p_class("ck np", w::NO_SOURCE);
+    }
+    if whole {
+        backing(out, cx, line);
     }
     group::beside(out, cx, line.id, in_view);
+    out.close();
+}
+
+/// What the law says, and what a caution rests on.
+fn backing(out: &mut Page<'_>, cx: &Region<'_>, line: &CautionLine) {
+    out.open_class("p", "soft");
+    if !line.law.is_empty() {
+        out.text(cat!(line.law, ". "));
+    }
+    let cites = &line.because;
+    if cites.iter().any(|cite| !is_bare(cite)) {
+        cited(out, cx, &words::m::MEASURE_SOURCE, cites);
+    } else if !cites.is_empty() {
+        out.text(w::NO_SOURCE);
+    }
+    out.close();
+}
+
+/// The same of a caution that stands in view.
+fn law(out: &mut Page<'_>, cx: &Region<'_>, line: &CautionLine) {
+    out.open_class("div", "note");
+    out.open("p");
+    out.leaf(
+        "b",
+        cat!(
+            words::phrase::sentence(w::caution_short(line.id).unwrap_or_default()),
+            "."
+        ),
+    );
+    out.close();
+    backing(out, cx, line);
     out.close();
 }

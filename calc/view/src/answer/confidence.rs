@@ -1,6 +1,6 @@
 //! How sure, what would change it, and whether it is this tree.
 
-use super::frame::{Region, items, open_details, open_part};
+use super::frame::{Part, Region, items, open_details};
 use super::sources::{grade_mark, weakest, with_sources};
 use crate::draw::mark::swatch;
 use crate::page::{Page, Wording};
@@ -14,16 +14,20 @@ use calc::timing::Basis;
 /// Look-alikes in view; the others are folded.
 const IN_VIEW: usize = 3;
 
-/// The part.
-pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
-    open_part(
-        out,
-        cx,
-        "p-right p-sure",
-        "sure",
-        &m::CONFIDENCE_HOW_SURE,
-        &m::CONFIDENCE_HOW_SURE_ASKED,
-    );
+/// The part: why, how sure, what would change it.
+pub(super) fn part(cx: &Region<'_>) -> Part {
+    Part {
+        class: "p-sure",
+        id: "sure",
+        title: words::key_lines::SURE_AND_CHANGES.into(),
+        key: cx.say.key_sure(),
+        body,
+    }
+}
+
+fn body(out: &mut Page<'_>, cx: &Region<'_>) {
+    let stops = cx.stops();
+    super::verdict::whole(out, cx);
     out.open_class("dl", "kv stk");
     grades(out, cx, stops);
     out.close();
@@ -44,7 +48,6 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
     if !stops && cx.about_ring() {
         contested(out, cx);
     }
-    out.close();
 }
 
 /// A grade of what the answer rests on: name, grade, what to add.
@@ -159,21 +162,21 @@ fn contested(out: &mut Page<'_>, cx: &Region<'_>) {
 }
 
 /// Is it this tree? Native look-alikes first.
-pub(super) fn identity(out: &mut Page<'_>, cx: &Region<'_>) {
-    let answer = cx.say.answer;
+pub(super) fn identity(cx: &Region<'_>) -> Option<Part> {
+    let alike = cx.say.answer.species.look_alikes;
+    let any = !alike.is_empty() || cx.say.question.tree.species.unknown;
+    any.then(|| Part {
+        class: "p-is",
+        id: "is",
+        title: m::CONFIDENCE_IS_IT.into(),
+        key: cx.say.key_is(),
+        body: identity_body,
+    })
+}
+
+fn identity_body(out: &mut Page<'_>, cx: &Region<'_>) {
     let species = cx.say.question.tree.species;
-    let alike = answer.species.look_alikes;
-    if alike.is_empty() && !species.unknown {
-        return;
-    }
-    open_part(
-        out,
-        cx,
-        "p-hide p-is",
-        "is",
-        &m::CONFIDENCE_IS_IT,
-        &m::CONFIDENCE_IS_IT_ASKED,
-    );
+    let alike = cx.say.answer.species.look_alikes;
     if species.unknown {
         out.p(m::CONFIDENCE_UNKNOWN_NAME);
     } else {
@@ -195,7 +198,6 @@ pub(super) fn identity(out: &mut Page<'_>, cx: &Region<'_>) {
         list(out, rest);
         out.close();
     }
-    out.close();
 }
 
 fn list(out: &mut Page<'_>, alike: &[&LookAlike]) {

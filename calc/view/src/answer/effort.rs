@@ -1,6 +1,6 @@
 //! How long a ring takes.
 
-use super::frame::{Region, lead, open_part, twin};
+use super::frame::{Part, Region, lead, twin};
 use super::sources::{drawn_grade, weakest};
 use crate::draw::range::{RangeBar, RangeLabels, range};
 use crate::measure;
@@ -10,20 +10,29 @@ use crate::words::{self, effort as w};
 use calc::models::effort::Three;
 use calc::terms::method::Method;
 
-/// How long a ring takes. Nothing where no ring may be cut.
-pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
+/// How long it takes. None where nobody measured it and no ring may be cut.
+pub(super) fn part(cx: &Region<'_>) -> Option<Part> {
+    let key = cx.say.key_long();
+    if cx.say.answer.effort.is_none() && key.is_none() {
+        return None;
+    }
+    Some(Part {
+        class: "p-long",
+        id: "long",
+        title: m::EFFORT_HOW_LONG.into(),
+        key: key.unwrap_or_default(),
+        body,
+    })
+}
+
+fn body(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
+    if answer.headline_method != Method::BarkRing {
+        other(out, cx);
+    }
     let Some(effort) = &answer.effort else {
         return;
     };
-    open_part(
-        out,
-        cx,
-        "p-right p-long",
-        "long",
-        &m::EFFORT_HOW_LONG,
-        &m::EFFORT_HOW_LONG_ASKED,
-    );
     if answer.headline_method != Method::BarkRing {
         out.p(m::EFFORT_IF_RINGED);
     }
@@ -119,7 +128,15 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
         ")"
     ));
     out.close_table();
-    out.close();
+}
+
+/// Minutes of the method at the head, where that is no ring.
+fn other(out: &mut Page<'_>, cx: &Region<'_>) {
+    let answer = cx.say.answer;
+    let mut all = answer.work.iter();
+    if let Some(work) = all.find(|work| work.method == answer.headline_method) {
+        out.p(words::method::work(work));
+    }
 }
 
 /// A range of minutes, or of hours, in words.

@@ -2,10 +2,9 @@
 
 use super::Options;
 use crate::draw::mark::{Swatch, swatch};
-use crate::kind::ShownPart;
 use crate::page::{Cells, Page, Wording};
 use crate::words::Say;
-use calc::answer::{Also, AlsoKind};
+use calc::answer::{Also, AlsoKind, Outcome};
 use calc::terms::method::{Level, Method};
 
 /// What a part needs to know.
@@ -23,9 +22,9 @@ pub(super) struct Region<'a> {
 }
 
 impl Region<'_> {
-    /// Whether a part stands in this calculator's answer.
-    pub(super) fn shows(&self, part: ShownPart) -> bool {
-        self.options.kind.shows(part)
+    /// Whether the answer stops: nothing is done here.
+    pub(super) fn stops(&self) -> bool {
+        self.say.answer.outcome == Outcome::Professional
     }
 
     /// The name of the tree, as the caption of its tables.
@@ -54,26 +53,70 @@ impl Region<'_> {
     }
 }
 
-/// Opens a part: a section with its title, and the question that it answers at the right.
+/// A part of an answer: where it stands, what it is called, the line that says its key number, and what is in it.
+pub(super) struct Part {
+    /// Class for the style sheet.
+    pub class: &'static str,
+    /// Its id, behind the answer's prefix.
+    pub id: &'static str,
+    /// Its title.
+    pub title: String,
+    /// What it says in one line: shown while it is folded.
+    pub key: String,
+    /// Writes what is in it.
+    pub body: fn(&mut Page<'_>, &Region<'_>),
+}
+
+/// Opens a section with its title; what is in it stands behind.
 pub(super) fn open_part(
     out: &mut Page<'_>,
     cx: &Region<'_>,
     class: &str,
     id: &str,
-    title: &str,
-    question: &str,
+    title: impl Wording,
 ) {
     let id = cx.id(id);
-    out.open_class("section", &cat!("part ", class));
+    out.open_class("section", &cat!("sec ", class));
     out.attr("aria-labelledby", &id);
     out.open_heading(cx.level, "");
     out.attr("id", &id);
     out.text(title);
-    if !question.is_empty() {
-        out.text(" ");
-        out.leaf_class("span", "q", question);
-    }
     out.close();
+}
+
+/// A part that is open.
+pub(super) fn shown(out: &mut Page<'_>, cx: &Region<'_>, part: &Part) {
+    open_part(out, cx, part.class, part.id, &*part.title);
+    (part.body)(out, cx);
+    out.close();
+}
+
+/// A part folded under its title and its key line.
+pub(super) fn folded(out: &mut Page<'_>, cx: &Region<'_>, part: &Part) {
+    open_fold(out, cx, part.class, part.id, &part.title, &part.key);
+    (part.body)(out, cx);
+    out.close_two();
+}
+
+/// Opens a fold up to its body; two elements are open then.
+pub(super) fn open_fold(
+    out: &mut Page<'_>,
+    cx: &Region<'_>,
+    class: &str,
+    id: &str,
+    title: &str,
+    key: &str,
+) {
+    out.open_class("details", &cat!("fold ", class));
+    out.attr("id", &cx.id(id));
+    out.open("summary");
+    out.open_heading(cx.level, "");
+    out.text(title);
+    out.close();
+    out.text(" ");
+    out.leaf_class("span", "soft", key);
+    out.close();
+    out.open("div");
 }
 
 /// A heading inside a part.

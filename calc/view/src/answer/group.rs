@@ -27,25 +27,26 @@ fn named(cx: &Region<'_>) -> &'static [ContactKind] {
     }
 }
 
-/// Whom to ask in a stop: a telephone is a button to press.
-pub(super) fn to_call(out: &mut Page<'_>, cx: &Region<'_>) {
+/// Whom to ask in a stop: a telephone is a button to press. Says whether anybody is named.
+pub(super) fn to_call(out: &mut Page<'_>, cx: &Region<'_>) -> bool {
     let Some(group) = group(cx) else {
-        return;
+        return false;
     };
+    let mut any = false;
     for contact in &group.settings.contacts {
         if !named(cx).contains(&contact.kind) {
             continue;
         }
         let name = w::contact(contact);
+        any = true;
         if let Some(phone) = &contact.phone {
-            out.open_class("p", "call");
-            call(out, phone, &cat!(&name, ", ", phone), "btn");
-            out.close();
+            call(out, phone, &cat!(&name, ", ", phone), "btn call");
         }
         out.open("p");
         out.leaf("b", name);
         page(out, group, contact);
     }
+    any
 }
 
 /// The page of a contact, and how old all of it is; closes its line.

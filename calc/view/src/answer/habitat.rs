@@ -1,6 +1,6 @@
 //! What the dead tree offers, and how long it may stand.
 
-use super::frame::{Region, folded_table, lead, open_details, open_part};
+use super::frame::{Part, Region, folded_table, lead, open_details};
 use super::sources::{cited, source};
 use crate::draw::RangeGrade;
 use crate::draw::range::{RangeBar, RangeLabels, range};
@@ -28,31 +28,34 @@ fn guides(out: &mut Page<'_>, cx: &Region<'_>, habitat: &Habitat) {
     out.close_table();
 }
 
-/// The part. Nothing where nothing is left standing.
-pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
+/// What it leaves, and how many die. None where nothing is left standing.
+pub(super) fn part(cx: &Region<'_>) -> Option<Part> {
     let answer = cx.say.answer;
-    let Some(habitat) = &answer.habitat else {
-        return;
-    };
     // What is pulled, felled or cut leaves nothing standing; a palm is no snag of the table.
     let stands =
         answer.headline_method.leaves_standing() || answer.headline_method == Method::LeaveIt;
     if !stands || answer.species.group == Group::Monocot {
-        return;
+        return None;
     }
-    let question = if answer.headline_method == Method::LeaveIt {
-        m::HABITAT_LEAVES_STANDING
-    } else {
-        m::HABITAT_LEAVES_SNAG
+    Some(Part {
+        class: "p-leave",
+        id: "leave",
+        title: m::HABITAT_LEAVES.into(),
+        key: cx.say.key_leaves()?,
+        body,
+    })
+}
+
+fn body(out: &mut Page<'_>, cx: &Region<'_>) {
+    let answer = cx.say.answer;
+    let Some(habitat) = &answer.habitat else {
+        return;
     };
-    open_part(
-        out,
-        cx,
-        "p-hide p-leave",
-        "leave",
-        &m::HABITAT_LEAVES,
-        &question,
-    );
+    if answer.headline_method == Method::BarkRing
+        && let Some(outlook) = &answer.outlook
+    {
+        super::outlook::inside(out, cx, outlook);
+    }
     let size = cx.say.size();
     let words = w::leaves_lead(
         habitat.feeding_wood_only,
@@ -101,5 +104,5 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
         because.push(user.because);
     }
     cited(out, cx, &m::MEASURE_SOURCES, &because);
-    out.close_two();
+    out.close();
 }

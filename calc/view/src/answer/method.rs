@@ -1,6 +1,6 @@
 //! The method that leads where it is no ring, in short steps; and the nine methods side by side.
 
-use super::frame::{Region, lead, open_part, table};
+use super::frame::{Part, Region, lead, table};
 use super::ring;
 use super::sources::{cited, is_bare, source};
 use crate::page::Page;
@@ -17,20 +17,21 @@ use calc::terms::method::{Level, Method};
 use calc::terms::tree::Condition;
 
 /// The part: nine rows, level, who, reasons.
-pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
+pub(super) fn part(cx: &Region<'_>) -> Part {
+    Part {
+        class: "p-meth",
+        id: "meth",
+        title: m::METHOD_METHODS.into(),
+        key: cx.say.key_methods(),
+        body,
+    }
+}
+
+fn body(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
-    open_part(
-        out,
-        cx,
-        "p-hide p-meth",
-        "meth",
-        &m::METHOD_METHODS,
-        if answer.reach.outcome == Reached::NotChecked && answer.outcome == Outcome::CannotTell {
-            words::missing::METHODS_IF_CLEAR
-        } else {
-            &m::METHOD_METHODS_ASKED
-        },
-    );
+    if answer.reach.outcome == Reached::NotChecked && answer.outcome == Outcome::CannotTell {
+        out.p(words::missing::METHODS_IF_CLEAR);
+    }
     table(out, &cx.title(), &w::HEAD_METHODS);
     for herbicide in [false, true] {
         out.open("tr");
@@ -54,7 +55,6 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
         });
         out.close();
     }
-    out.close();
 }
 
 /// A row: name, level and who, reasons, minutes.
@@ -135,7 +135,6 @@ pub(super) fn steps(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     let question = cx.say.question;
     let method = answer.headline_method;
-    open_part(out, cx, "do p-left", "do", &m::RING_DO, &m::METHOD_DO_OTHER);
     let dead =
         question.tree.condition == Condition::Dead || question.tree.heading().live_share <= 0.0;
     if dead {
@@ -148,7 +147,7 @@ pub(super) fn steps(out: &mut Page<'_>, cx: &Region<'_>) {
     );
     let hands_on = !answer.headline_by_professional
         && !matches!(method, Method::LeaveIt | Method::Frill | Method::BasalBark);
-    out.open_class("ol", "todo");
+    out.open_class("ol", "steps");
     if hands_on && ring::thorns(cx) {
         out.leaf("li", m::RING_THORNS);
     }
@@ -168,5 +167,4 @@ pub(super) fn steps(out: &mut Page<'_>, cx: &Region<'_>) {
     if question.tree.stems.len() > 1 {
         ring::stems(out, cx, false);
     }
-    out.close();
 }

@@ -1,42 +1,87 @@
-//! An answer that can't be given yet: what is missing first, then the answer if it is so, then otherwise.
+//! An answer that can't be given yet: the ground to look at, then the answer if it is so, folded, then otherwise.
 
-use super::frame::{Region, field_link, lead, open_details};
-use super::{cautions, method, plan_parts, reach, stop, verdict};
-use crate::kind::ShownPart;
+use super::frame::{Part, Region, field_link, lead, open_part};
+use super::{cautions, confidence, method, reach, verdict, working};
 use crate::page::Page;
-use crate::words::{self, Say, missing as w};
-use calc::answer::{Also, Conditional, If, Outcome};
+use crate::words::{self, Say, key_lines, missing as w};
+use calc::answer::{Also, Conditional, Outcome};
 use calc::models::reach::Outcome as Reached;
 
-/// The region.
-pub(super) fn answer(out: &mut Page<'_>, cx: &Region<'_>) {
+/// What stands under the card.
+pub(super) fn parts(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
-    // What it could hit is asked in the style of a stop until it is answered.
-    if answer.reach.outcome == Reached::NotChecked || answer.reach.line_open() {
-        stop::block(out, cx, words::stop::STOP_OPEN, &|_| {});
-    } else {
-        verdict::block(out, cx);
+    let ground = answer.reach.outcome == Reached::NotChecked || answer.reach.line_open();
+    let mut folds = Vec::new();
+    if answer.conditional.is_some() {
+        folds.push(Part {
+            class: "p-if cond",
+            id: "if",
+            title: cx.say.if_title(),
+            key: key_lines::ONLY_THEN.into(),
+            body: conditional,
+        });
     }
-    super::columns(out, cx, false, &|out| {
-        missing(out, cx);
-        if let Some(open_if) = &answer.conditional {
-            conditional(out, cx, open_if);
-        }
-        otherwise(out, cx);
-        if cx.shows(ShownPart::Clear) {
-            reach::part(out, cx);
-        }
-        // With the line question open no method is offered; what would stand is folded above.
-        if cx.shows(ShownPart::Rest) && !answer.reach.line_open() {
-            method::part(out, cx);
-        }
-        cautions::part(out, cx);
+    folds.push(Part {
+        class: "p-else",
+        id: "else",
+        title: key_lines::OTHERWISE.into(),
+        key: otherwise_key(cx),
+        body: otherwise,
     });
+    // With the line question open no method is offered; what would stand is folded above.
+    if !answer.reach.line_open() {
+        folds.push(method::part(cx));
+    }
+    folds.push(cautions::all(cx));
+    folds.extend(confidence::identity(cx));
+    folds.push(confidence::part(cx));
+    folds.push(working::part(cx));
+    super::columns(
+        out,
+        cx,
+        &|out| {
+            open_part(
+                out,
+                cx,
+                "p-keep",
+                "keep",
+                if ground {
+                    w::LOOK_THIS_FAR
+                } else {
+                    &*words::m::REACH_KEEP_CLEAR
+                },
+            );
+            out.p(if ground {
+                cx.say.what_counts()
+            } else {
+                cx.say.near_said()
+            });
+            reach::figure(out, cx, false);
+            out.close();
+        },
+        &|out| {
+            if ground {
+                how_far(out, cx);
+            }
+        },
+        &folds,
+    );
 }
 
-/// What to find out, each row with a link to its field.
-fn missing(out: &mut Page<'_>, cx: &Region<'_>) {
-    super::frame::open_part(out, cx, "p-full p-open", "open", w::MISSING, "");
+/// How the ground is looked over.
+fn how_far(out: &mut Page<'_>, cx: &Region<'_>) {
+    let within = cx.say.answer.reach.two_heights_m;
+    open_part(out, cx, "p-far", "far", cx.say.how_far_is());
+    out.open_class("ol", "steps");
+    out.leaf("li", w::pace_it(within, cx.say.units()));
+    for step in w::LOOK_ROUND {
+        out.leaf("li", step);
+    }
+    out.close_two();
+}
+
+/// What to find out, each row with a link to its field where there is a form.
+pub(super) fn to_find_out(out: &mut Page<'_>, cx: &Region<'_>, links: bool) {
     let answer = cx.say.answer;
     let within = cx.say.reach(answer.reach.two_heights_m);
     let mut rows: Vec<(String, &'static str)> = Vec::new();
@@ -54,21 +99,24 @@ fn missing(out: &mut Page<'_>, cx: &Region<'_>) {
             rows.push((text.into(), field));
         }
     }
-    out.open_class("ol", "todo");
+    out.open_class("ol", "steps");
     for (text, path) in &rows {
         out.open("li");
         out.text(text.as_str());
-        if cx.options.with_form {
+        if links {
             out.text(" ");
             field_link(out, cx, path, w::GIVE, &words::fields::field(path));
         }
         out.close();
     }
-    out.close_two();
+    out.close();
 }
 
-/// "If …: that answer", its own plan in full, marked as conditional.
-fn conditional(out: &mut Page<'_>, cx: &Region<'_>, open_if: &If) {
+/// "If …: that answer", its own plan, marked as conditional.
+fn conditional(out: &mut Page<'_>, cx: &Region<'_>) {
+    let Some(open_if) = &cx.say.answer.conditional else {
+        return;
+    };
     let nested = Region {
         say: Say {
             reference: cx.say.reference,
@@ -81,49 +129,40 @@ fn conditional(out: &mut Page<'_>, cx: &Region<'_>, open_if: &If) {
         level: (cx.level + 1).min(6),
         nested: true,
     };
-    out.open_class("section", "part conditional");
-    let id = cx.id("if");
-    out.attr("aria-labelledby", &id);
     let condition = cx.say.conditions();
-    out.heading(cx.level, "", &id, &cat!(w::IF, condition));
-    out.p_class("asm", w::ONLY_IF);
+    lead(out, cat!(w::IF, condition, ":"), nested.say.frame());
+    out.p_class("soft", w::ONLY_IF);
+    verdict::whole(out, &nested);
     match open_if.answer.outcome {
-        Outcome::Professional => {
-            out.p_class("say", nested.say.verdict());
-        }
-        Outcome::Do | Outcome::Wait | Outcome::OtherMethod | Outcome::CannotTell => {
-            let folded = cx.say.answer.reach.line_open();
-            if folded {
-                open_details(out, "", w::FOLDED);
-            }
-            verdict::block(out, &nested);
-            plan_parts(out, &nested);
-            if folded {
-                out.close();
+        Outcome::Professional | Outcome::CannotTell => {}
+        Outcome::Do | Outcome::Wait | Outcome::OtherMethod => {
+            for part in super::plan(&nested) {
+                super::shown(out, &nested, &part);
             }
         }
     }
-    out.close();
+}
+
+/// The lines that hold if it is not so.
+fn otherwise_lines(cx: &Region<'_>) -> Vec<String> {
+    let answer = cx.say.answer;
+    let say = |also: &Also| cx.say.beside(also);
+    answer
+        .next_line
+        .iter()
+        .chain(&answer.also)
+        .map(say)
+        .collect()
+}
+
+fn otherwise_key(cx: &Region<'_>) -> String {
+    otherwise_lines(cx).into_iter().next().unwrap_or_default()
 }
 
 /// The best method if it is not so.
 fn otherwise(out: &mut Page<'_>, cx: &Region<'_>) {
-    let answer = cx.say.answer;
-    super::frame::open_part(out, cx, "p-full p-else", "else", w::OTHERWISE, "");
-    // The first stands out.
-    let mut first = true;
-    let mut say = |also: &Also| {
-        let line = cx.say.beside(also);
-        if first {
-            lead(out, line, w::OTHERWISE_HOLDS);
-        } else {
-            out.p(line);
-        }
-        first = false;
-    };
-    if let Some(next) = &answer.next_line {
-        say(next);
+    out.p(w::OTHERWISE_HOLDS);
+    for line in &otherwise_lines(cx) {
+        out.p(line.as_str());
     }
-    answer.also.iter().for_each(say);
-    out.close();
 }

@@ -1,5 +1,7 @@
 //! The answer region as markup, in its fixed order; and in its place, what to fix in a question.
 
+mod calculators;
+mod card;
 mod cautions;
 mod confidence;
 mod effort;
@@ -20,17 +22,16 @@ mod verdict;
 mod visits;
 mod working;
 
-use crate::kind::{Kind, ShownPart};
-use crate::measure;
+use crate::draw::ruler;
+use crate::kind::Kind;
 use crate::out::Out;
 use crate::page::Page;
-use crate::words::m;
-use crate::words::{self, Say, verdict as w};
+use crate::words::{self, Say, card as w, phrase};
 use calc::answer::{Answer, Outcome};
 use calc::question::settings::Group;
 use calc::question::{Problem, Question};
 use calc::reference::Reference;
-use frame::Region;
+use frame::{Part, Region, folded, shown};
 pub use ring::ring_of;
 pub use visits::ADVICE_ID;
 
@@ -92,102 +93,126 @@ pub fn answer(
     };
     let out = &mut Page::new(out);
     out.open_class("section", "answer-region");
-    let title = cx.id("a");
-    out.attr("aria-labelledby", &title);
-    if cx.level > 2 {
-        out.heading(cx.level - 1, "vh", &title, w::THE_ANSWER);
-    } else {
-        out.open_class("p", "vh");
-        out.attr("id", &title);
-        out.text(w::THE_ANSWER);
+    out.attr("aria-label", w::THE_ANSWER);
+    match options.kind {
+        Kind::TreePlan => card::card(out, &cx),
+        _ => calculators::first(out, &cx),
+    }
+    match (options.kind, answer.outcome) {
+        (_, Outcome::Professional) => stop::parts(out, &cx),
+        (_, Outcome::CannotTell) => missing::parts(out, &cx),
+        (Kind::TreePlan, Outcome::Wait) => waiting(out, &cx),
+        (Kind::TreePlan, Outcome::Do | Outcome::OtherMethod) => doing(out, &cx),
+        _ => calculators::parts(out, &cx),
+    }
+    working::on_paper(out, &cx);
+    ruler::foot(out.sink(), PAPER_MM, phrase::INCH, phrase::CM);
+    out.close();
+}
+
+/// Writes what was asked, in one line: the summary that the form folds under once it is answered.
+pub fn recap(
+    out: &mut dyn Out,
+    reference: &'static Reference,
+    question: &Question,
+    answer: &Answer,
+) {
+    let say = Say {
+        reference,
+        question,
+        answer,
+        group: None,
+    };
+    let out = &mut Page::new(out);
+    out.open("span");
+    out.leaf("b", say.recap_tree());
+    out.text(" ");
+    out.text(say.recap_rest());
+    out.close();
+    out.text(" ");
+    out.leaf_class("span", "change", words::recap::CHANGE);
+}
+
+/// What fits between the margins of Letter and of A4.
+const PAPER_MM: u16 = 183;
+
+/// Writes what is beside each other on a wide screen, then the folds.
+fn columns(
+    out: &mut Page<'_>,
+    cx: &Region<'_>,
+    left: &dyn Fn(&mut Page<'_>),
+    right: &dyn Fn(&mut Page<'_>),
+    folds: &[Part],
+) {
+    out.open_class("div", "two");
+    for side in [left, right] {
+        out.open("div");
+        side(out);
         out.close();
     }
-    sheet(out, &cx);
-    match answer.outcome {
-        Outcome::Professional => stop::answer(out, &cx),
-        Outcome::CannotTell => missing::answer(out, &cx),
-        Outcome::Do | Outcome::Wait | Outcome::OtherMethod => plan(out, &cx),
+    out.close();
+    out.open_class("div", "folds cols");
+    for part in folds {
+        folded(out, cx, part);
     }
     out.close();
 }
 
-/// The head of the printed page.
-fn sheet(out: &mut Page<'_>, cx: &Region<'_>) {
-    out.open_class("div", "sheet");
-    out.open("p");
-    out.leaf("b", w::SHEET);
-    out.text(w::SHEET_MORE);
-    out.close();
-    out.p(w::SHEET_RULER);
-    if let Some(day) = cx.say.answer.asked_day.or(cx.say.answer.advised_day) {
-        out.p(measure::day_year(day));
-    }
-    out.close();
+/// Do, or another method, today.
+fn doing(out: &mut Page<'_>, cx: &Region<'_>) {
+    let mut folds = vec![season::part(cx)];
+    folds.extend(after(cx));
+    columns(
+        out,
+        cx,
+        &|out| {
+            shown(out, cx, &ring::part(cx));
+            shown(out, cx, &reach::part(cx));
+        },
+        &|out| cautions::part(out, cx),
+        &folds,
+    );
 }
 
-/// An answer with a plan: do, wait, another method.
-fn plan(out: &mut Page<'_>, cx: &Region<'_>) {
-    verdict::block(out, cx);
-    columns(out, cx, false, &|out| {
-        plan_parts(out, cx);
-        if cx.shows(ShownPart::Rest) {
-            method::part(out, cx);
-        }
-        cautions::part(out, cx);
-    });
-}
-
-/// The parts of an answer, beside them what backs it, and under both the printed ruler.
-fn columns(out: &mut Page<'_>, cx: &Region<'_>, stops: bool, parts: &dyn Fn(&mut Page<'_>)) {
-    out.open_class("div", "both");
-    out.open_class("div", "parts");
-    parts(out);
-    out.close();
-    aside(out, cx, stops);
-    out.close();
-    print_ruler(out);
-}
-
-/// What to do, when, and what follows: the parts that a conditional answer shows too.
-fn plan_parts(out: &mut Page<'_>, cx: &Region<'_>) {
-    type Write = fn(&mut Page<'_>, &Region<'_>);
-    const PARTS: [(ShownPart, Write); 6] = [
-        (ShownPart::Make, ring::part),
-        (ShownPart::Clear, reach::part),
-        (ShownPart::When, season::part),
-        (ShownPart::Effort, effort::part),
-        (ShownPart::Visits, visits::part),
-        (ShownPart::Rest, habitat::part),
-    ];
-    for (shown, part) in &PARTS {
-        if cx.shows(*shown) {
-            part(out, cx);
-        }
-    }
-    let answer = cx.say.answer;
-    let none = match cx.options.kind {
-        Kind::Effort => answer.effort.is_none(),
-        Kind::Checks => answer.visits.is_empty(),
-        Kind::TreePlan | Kind::Year | Kind::Ring | Kind::Reach => false,
+/// A wait: when it is, what can be done now, and the day's work folded.
+fn waiting(out: &mut Page<'_>, cx: &Region<'_>) {
+    let day = Part {
+        title: words::key_lines::DO_THEN.into(),
+        ..ring::part(cx)
     };
-    if none {
-        out.p(m::CALCULATORS_NO_SUCH_PART);
-    }
+    let mut folds = vec![day, reach::part(cx)];
+    folds.extend(after(cx));
+    columns(
+        out,
+        cx,
+        &|out| shown(out, cx, &season::part(cx)),
+        &|out| {
+            season::until_then(out, cx);
+            cautions::part(out, cx);
+        },
+        &folds,
+    );
 }
 
-/// The column beside the answer; the order in the document stays.
-fn aside(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
-    out.open_class("div", "aside");
-    confidence::part(out, cx, stops);
-    confidence::identity(out, cx);
-    working::part(out, cx, stops);
-    working::keep(out, cx, stops);
-    out.close();
+/// The parts of a plan that only stands under a condition.
+fn plan(cx: &Region<'_>) -> Vec<Part> {
+    let mut parts = vec![ring::part(cx), reach::part(cx), season::part(cx)];
+    parts.extend(effort::part(cx));
+    parts.extend(visits::part(cx));
+    parts
 }
 
-fn print_ruler(out: &mut Page<'_>) {
-    // 183 mm fit between the margins of Letter and of A4.
-    crate::draw::ruler::foot(out.sink(), 183, words::phrase::INCH, words::phrase::CM);
+/// The folds that every plan ends with.
+fn after(cx: &Region<'_>) -> Vec<Part> {
+    let mut folds: Vec<Part> = Vec::new();
+    folds.extend(effort::part(cx));
+    folds.extend(visits::part(cx));
+    folds.extend(habitat::part(cx));
+    folds.push(method::part(cx));
+    folds.extend(confidence::identity(cx));
+    folds.push(confidence::part(cx));
+    folds.push(working::part(cx));
+    folds
 }
 
 /// Writes the summary: `div.errsum`, focusable, with a heading and one link a problem. Nothing without problems.

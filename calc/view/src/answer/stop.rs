@@ -1,95 +1,80 @@
-//! An answer that stops: what to stop, whom to call, why, what to say. No ring width and no steps.
+//! An answer that stops: why, what to say on the phone, what can still be done. No ring width and no steps.
 
-use super::frame::{Region, folded_table, lead, open_part};
-use super::verdict::{draw_tag, said};
-use super::{cautions, group, reach};
+use super::frame::{Part, Region, open_part, table};
+use super::{cautions, confidence, reach, working};
 use crate::measure;
 use crate::page::Page;
-use crate::words::m;
-use crate::words::stop as w;
+use crate::words::{self, key_lines, m, stop as w};
 use calc::answer::Changed;
 use calc::models::reach::Outcome;
 use calc::terms::tree::Goal;
 
-/// The region under a stop.
-pub(super) fn answer(out: &mut Page<'_>, cx: &Region<'_>) {
+/// What stands under the card of a stop.
+pub(super) fn parts(out: &mut Page<'_>, cx: &Region<'_>) {
     let line = cx.say.answer.reach.outcome == Outcome::Line;
-    let stop = if line { w::STOP_LINE } else { w::STOP };
-    block(out, cx, stop, &|out| {
-        let (call, more) = if line {
-            (w::CALL_LINE, w::LINE_MORE)
-        } else {
-            (w::CALL_ARBORIST, w::ARBORIST_MORE)
-        };
-        out.p_class("call", call);
-        out.p_class("soft", more);
-        group::to_call(out, cx);
-    });
-    super::columns(out, cx, true, &|out| {
-        why(out, cx);
-        phone(out, cx);
-        today(out, cx, line);
-        cautions::part(out, cx);
-    });
-}
-
-/// The frame of a stop: tag, heading, sentence, whom to call.
-pub(super) fn block(
-    out: &mut Page<'_>,
-    cx: &Region<'_>,
-    title: &str,
-    call: &dyn Fn(&mut Page<'_>),
-) {
-    out.open_class("section", "stopblock");
-    let id = cx.id("stop");
-    out.attr("aria-labelledby", &id);
-    draw_tag(out, cx);
-    out.open("div");
-    out.heading(cx.level, "", &id, title);
-    said(out, cx);
-    call(out);
-    out.close_two();
+    let folds = [
+        Part {
+            class: "p-pro",
+            id: "pro",
+            title: if line {
+                key_lines::FOR_LINE_OWNER.into()
+            } else {
+                key_lines::FOR_PROFESSIONAL.into()
+            },
+            key: cx.say.key_professional(),
+            body: numbers,
+        },
+        confidence::part(cx),
+        working::part(cx),
+    ];
+    super::columns(
+        out,
+        cx,
+        &|out| why(out, cx),
+        &|out| {
+            phone(out, cx);
+            today(out, cx, line);
+            cautions::part(out, cx);
+        },
+        &folds,
+    );
 }
 
 fn why(out: &mut Page<'_>, cx: &Region<'_>) {
-    let reach = &cx.say.answer.reach;
+    open_part(out, cx, "p-reach", "reach", w::WHY);
     let by_size = cx.say.group_answer().is_some_and(|own| own.stops);
-    open_part(
-        out,
-        cx,
-        "p-left p-reach",
-        "reach",
-        w::WHY,
-        if by_size {
-            w::OWN_RULE
-        } else {
-            m::reach_why(reach.why).text()
-        },
-    );
+    let why = if by_size {
+        w::OWN_RULE
+    } else {
+        m::reach_why(cx.say.answer.reach.why).text()
+    };
+    out.p(cat!(words::phrase::sentence(why), "."));
     reach::figure(out, cx, false);
     out.close();
 }
 
-/// What to say on the phone, and the numbers for the professional, folded.
+/// What to say on the phone.
 fn phone(out: &mut Page<'_>, cx: &Region<'_>) {
-    open_part(out, cx, "p-full p-say", "say", w::SAY, w::SAY_ASKED);
-    out.open_class("ol", "say3");
+    open_part(out, cx, "p-phone", "phone", w::SAY);
+    out.open_class("ol", "steps");
     say(out, w::WHAT_IT_IS, cx.say.what_it_is());
     say(out, w::HOW_BIG, cx.say.how_big());
     say(out, w::COULD_HIT, cx.say.could_hit());
-    out.close();
-    folded_table(out, "pr", w::FOR_PROFESSIONAL, &w::HEAD_VALUE);
+    out.close_two();
+}
+
+/// The numbers for the professional, as a table.
+fn numbers(out: &mut Page<'_>, cx: &Region<'_>) {
+    table(out, w::FOR_PROFESSIONAL, &w::HEAD_VALUE);
     rows(out, cx);
     out.close_table();
-    out.close();
 }
 
 fn say(out: &mut Page<'_>, name: &str, value: String) {
     out.open("li");
-    out.open("span");
-    out.leaf("b", cat!(name, ". "));
+    out.leaf("b", cat!(name, ": "));
     out.text(value);
-    out.close_two();
+    out.close();
 }
 
 fn rows(out: &mut Page<'_>, cx: &Region<'_>) {
@@ -146,12 +131,18 @@ fn from(cx: &Region<'_>, low: f64, high: f64) -> String {
 
 /// What can be done without touching the tree: what would change the answer first.
 fn today(out: &mut Page<'_>, cx: &Region<'_>, line: bool) {
-    open_part(out, cx, "p-hide p-now", "now", w::TODAY, w::TODAY_ASKED);
+    open_part(
+        out,
+        cx,
+        "p-now",
+        "now",
+        if line { w::UNTIL_THEY_COME } else { w::TODAY },
+    );
     let height = &cx.say.answer.height;
+    out.open_class("ol", "steps");
     if !line && !height.measured {
-        lead(out, w::TODAY_MEASURE, m::REACH_HEIGHT_AID);
+        out.leaf("li", cat!(w::TODAY_MEASURE, " ", &m::REACH_HEIGHT_AID));
     }
-    out.open("ul");
     if !line {
         for change in &cx.say.answer.changes {
             if matches!(

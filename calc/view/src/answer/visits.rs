@@ -1,6 +1,6 @@
 //! Then check: the visits, and what to do at one.
 
-use super::frame::{Region, button, folded_table, open_details, open_part};
+use super::frame::{Part, Region, folded_table, open_details};
 use crate::answer::season::drawing::{Pin, VisitYear, VisitsLabels, visits};
 use crate::control::{open_select, open_set, option, tick_text};
 use crate::measure;
@@ -37,31 +37,21 @@ pub(super) fn pins(cx: &Region<'_>, year: i32) -> Vec<Pin> {
     pins
 }
 
-/// Visits and the outlook. Nothing where there is nothing to come back to.
-pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
+/// Visits. None where there is nothing to come back to.
+pub(super) fn part(cx: &Region<'_>) -> Option<Part> {
+    Some(Part {
+        class: "p-check",
+        id: "check",
+        title: m::VISITS_THEN_CHECK.into(),
+        key: cx.say.key_check()?,
+        body,
+    })
+}
+
+fn body(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
-    if answer.visits.is_empty() {
-        return;
-    }
-    let last = answer
-        .visits
-        .last()
-        .map_or(1, |visit| usize::from(visit.season));
-    let question = w::visits_count(answer.visits.len(), last);
-    open_part(
-        out,
-        cx,
-        "p-left p-check",
-        "check",
-        &m::VISITS_THEN_CHECK,
-        &question,
-    );
     draw_visits(out, cx);
     list(out, cx);
-    // What only would be done under a condition is in nobody's calendar yet.
-    if cx.options.with_buttons && !cx.nested {
-        button(out, "calendar", &m::VISITS_CALENDAR);
-    }
     let rings = answer.headline_method == Method::BarkRing;
     if rings {
         at_this_visit(out, cx);
@@ -71,10 +61,6 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
         let larch = cx.say.question.tree.species.scientific.starts_with("Larix");
         out.p(w::judge_death(larch));
     }
-    if let Some(outlook) = answer.outlook.as_ref().filter(|_| rings) {
-        super::outlook::inside(out, cx, outlook);
-    }
-    out.close();
 }
 
 /// The element of the advice at a visit.

@@ -1,6 +1,6 @@
 //! Working: the inputs as read, what was assumed, how each number was made; and what to keep.
 
-use super::frame::{Region, button, field_link, open_details, open_part, sub};
+use super::frame::{Part, Region, button, field_link, open_details, sub};
 use super::sources::{cites, source};
 use crate::page::Page;
 use crate::words::m;
@@ -31,8 +31,18 @@ fn told_rows(
 }
 
 /// The part.
-pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
-    open_part(out, cx, "p-right p-work", "work", &m::WORKING_WORKING, "");
+pub(super) fn part(cx: &Region<'_>) -> Part {
+    Part {
+        class: "p-work",
+        id: "work",
+        title: m::WORKING_WORKING.into(),
+        key: cx.say.key_working(cx.stops()),
+        body,
+    }
+}
+
+fn body(out: &mut Page<'_>, cx: &Region<'_>) {
+    let stops = cx.stops();
     sub(out, cx, &m::WORKING_TOLD);
     told_rows(out, cx, "kv", &cx.say.told(), &m::WORKING_CHANGE);
     out.p_class("soft", cx.say.left());
@@ -57,7 +67,11 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
         out.close();
     }
     sources(out, cx);
-    out.close();
+    if cx.options.with_buttons {
+        out.open_class("p", "noprint");
+        button(out, "copy", &m::WORKING_COPY);
+        out.close();
+    }
 }
 
 /// Every source of the answer, folded.
@@ -89,40 +103,21 @@ fn sources(out: &mut Page<'_>, cx: &Region<'_>) {
     out.close_two();
 }
 
-/// All inputs in one paragraph, for the printed page: given, assumed, left.
-pub(super) fn sheet_inputs(out: &mut Page<'_>, cx: &Region<'_>) {
-    let stops = cx.say.answer.outcome == calc::answer::Outcome::Professional;
-    let text = inputs(String::new(), &cx.say.told());
-    out.open_class("p", "sheetin");
-    out.text(inputs(text, &cx.say.assumed(stops)));
-    // What was left as for most trees would push a full sheet onto a second page.
-    out.leaf_class("span", "np", cx.say.left());
+/// On paper: what was told, what was used instead, and what was left empty, each in one line.
+pub(super) fn on_paper(out: &mut Page<'_>, cx: &Region<'_>) {
+    out.open_class("div", "sheetin");
+    out.p(inputs(&cx.say.told()));
+    let assumed = cx.say.assumed(cx.stops());
+    if !assumed.is_empty() {
+        out.p(m::working_left_empty(inputs(&assumed)));
+    }
     out.close();
 }
 
-fn inputs(mut text: String, list: &[Input]) -> String {
+fn inputs(list: &[Input]) -> String {
+    let mut text = String::new();
     for told in list {
         text = cat!(text, &told.label, ": ", &told.value, ". ");
     }
     text
-}
-
-/// Print and copy. Only where the host wires the buttons.
-pub(super) fn keep(out: &mut Page<'_>, cx: &Region<'_>, stops: bool) {
-    if !cx.options.with_buttons {
-        return;
-    }
-    open_part(out, cx, "keepit", "save", &m::WORKING_KEEP, "");
-    out.open_class("div", "keep");
-    let print = if stops {
-        m::WORKING_PRINT_CALL
-    } else {
-        m::WORKING_PRINT
-    };
-    button(out, "print", &print);
-    button(out, "copy", &m::WORKING_COPY);
-    if cx.options.with_link {
-        button(out, "link", &m::WORKING_COPY_LINK);
-    }
-    out.close_two();
 }

@@ -68,7 +68,7 @@ pub fn swatch(out: &mut dyn Out, kind: Swatch) {
             pen.path("dot", "M4 16A14 14 0 0 1 30 16");
             pen.circle("fi", 17.0, 2.5, 2.5);
         }
-        Swatch::Octagon => pen.path("fstop s", &super::tag::octagon(17.0, 9.0, 8.0)),
+        Swatch::Octagon => pen.path("fstop s", &super::glyph::octagon(17.0, 9.0, 8.0)),
     }
     pen.end();
 }

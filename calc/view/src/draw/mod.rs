@@ -9,7 +9,7 @@
 //! mark::defs(out)                                       once a root: the hatch patterns
 //! mark::swatch(out, Swatch::Hatch)                      inline key symbol, class gm
 //! mark::brand(out)  mark::sun(out)                      page head
-//! tag::tag(out, TagKind::Do, &TagLabels)                the five tags, class tag
+//! glyph::glyph(out, Glyph::Do)                           the outcomes and the buttons, class gl
 //! range::range(out, &RangeBar, &RangeLabels)            minutes or years, low to high
 //! range::shares(out, &[ShareBar], &SharesLabels)        0 to 100 in 100, one bar a row
 //! ruler::foot(out, width_mm, inches, centimetres)       print: 1:1
@@ -32,12 +32,13 @@
 //! Strokes do not scale (`vector-effect` in calc.css). Hatches are presentation attributes
 //! (`fill="url(#h)"`), since policies refuse style attributes; the ids live in [`mark::defs`].
 
+pub mod glyph;
 pub mod mark;
 pub mod number;
 pub(crate) mod pen;
 pub mod range;
 pub mod ruler;
-pub mod tag;
+
 pub(crate) mod tape;
 pub mod tree;
 

@@ -38,10 +38,13 @@ pub use day::leaf_out::FILE_ID;
 pub use day::month_first;
 pub use draft::Draft;
 pub use relevant::{Field, FieldSet, matters};
-pub use sheet::Sheet;
 pub(crate) use sheet::whole;
+pub use sheet::{
+    ASK_CLONE, ASK_FAR, ASK_HEIGHT, ASK_KIND, ASK_LINE, ASK_NOTHING, ASK_REGION, Sheet, Unfinished,
+};
 pub use tapes::drawing;
 pub use town::{MOST, POSITION_ID, SEARCHES, Search, Towns, filled, has_towns};
+pub(crate) use words::KINDS;
 
 use crate::kind::{FormGroup, Kind};
 use crate::out::Out;

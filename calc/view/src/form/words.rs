@@ -214,7 +214,7 @@ pub(super) const UNKNOWN_NAMES: Choice = concat!(
     "palm=A palm|",
     "bamboo=Bamboo",
 );
-pub(super) const KINDS: Choice = concat!(
+pub(crate) const KINDS: Choice = concat!(
     "=Pick one|",
     "building=Building|",
     "road=Road or street|",

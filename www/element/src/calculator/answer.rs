@@ -20,6 +20,7 @@ impl Calculator {
         match read(calc_data::reference(), &typed) {
             Err(problems) => {
                 self.state.borrow_mut().answered = false;
+                self.unfold();
                 self.clear_answer();
                 self.mark(&problems);
                 self.told_problems(&problems);
@@ -31,6 +32,7 @@ impl Calculator {
                 self.mark(&[]);
                 self.state.borrow_mut().answered = true;
                 self.show_answer(question, &typed, true);
+                self.fold();
                 if let Ok(Some(verdict)) = self.region.query_selector(".say") {
                     let _ = verdict.set_attribute("tabindex", "-1");
                     dom::focus(&verdict);
@@ -39,6 +41,20 @@ impl Calculator {
         }
         self.show_next();
         self.keep();
+    }
+
+    /// The form under one line that says what was asked.
+    pub(super) fn fold(&self) {
+        if self.state.borrow().last.is_some() {
+            self.asked.set_class_name("asked done");
+            let _ = self.asked.remove_attribute("open");
+        }
+    }
+
+    /// The form as it stands before anything was asked.
+    pub(super) fn unfold(&self) {
+        self.asked.set_class_name("asked");
+        let _ = self.asked.set_attribute("open", "");
     }
 
     pub(crate) fn show_next(&self) {
@@ -85,6 +101,9 @@ impl Calculator {
         }
         let answer = calc::answer::answer(reference, &question, &fetched::local(&question));
         draw_answer(self, &question, &answer);
+        let mut out = DomOut::new(&self.document);
+        calc_view::answer::recap(&mut out, reference, &question, &answer);
+        out.into(&self.recap);
         self.say(&calc_view::status(
             self.kind(),
             reference,
@@ -179,14 +198,18 @@ fn draw_answer(calculator: &Calculator, question: &Question, answer: &Answer) {
     }
 }
 
-/// What folds, by its summary and how many with the same came before it.
+/// What folds, by its id, else by its summary and how many with the same came before it.
 fn folds(region: &Element) -> Vec<(String, Element)> {
     let mut folds: Vec<(String, Element)> = Vec::new();
     for fold in dom::all(region, "details") {
         let summary = fold.query_selector("summary").ok().flatten();
-        let mut key = summary
-            .and_then(|summary| summary.text_content())
-            .unwrap_or_default();
+        // The line under a title follows the answer: an id does not.
+        let mut key = match fold.id() {
+            id if id.is_empty() => summary
+                .and_then(|summary| summary.text_content())
+                .unwrap_or_default(),
+            id => id,
+        };
         while folds.iter().any(|(other, _)| *other == key) {
             key.push('+');
         }

@@ -47,6 +47,9 @@ pub(crate) struct Calculator {
     pub(crate) document: Document,
     pub(crate) body: Element,
     errors: Element,
+    /// What the form folds into once it is answered; its summary says what was asked.
+    asked: Element,
+    recap: Element,
     pub(crate) form: Element,
     status: Element,
     pub(crate) region: Element,
@@ -112,6 +115,12 @@ impl Calculator {
         out.into(&marks);
         let errors = new("div", "noprint")?;
         let form = new("div", "formbox")?;
+        let asked = new("details", "asked")?;
+        let recap = new("summary", "recap")?;
+        let _ = asked.set_attribute("open", "");
+        for part in [&recap, &errors, &form] {
+            let _ = asked.append_child(part);
+        }
         let status = new("p", "vh")?;
         let region = new("div", "result")?;
         let _ = status.set_attribute("role", "status");
@@ -121,7 +130,7 @@ impl Calculator {
         let kept = new("div", "noprint")?;
         shared.set_id("shared");
         kept.set_id("kept");
-        for part in [&marks, &shared, &errors, &form, &kept, &status, &region] {
+        for part in [&marks, &shared, &asked, &kept, &status, &region] {
             let _ = body.append_child(part);
         }
         let calculator = Rc::new(Self {
@@ -130,6 +139,8 @@ impl Calculator {
             document,
             body,
             errors,
+            asked,
+            recap,
             form,
             status,
             region,
@@ -154,6 +165,9 @@ impl Calculator {
         self.draw(&begin.sheet);
         if begin.answered {
             self.work_out(false);
+            self.fold();
+        } else {
+            self.unfold();
         }
     }
 
@@ -206,7 +220,7 @@ impl Calculator {
 }
 
 /// The text of the style sheet.
-pub(crate) const SHEET: &str = include_str!(concat!(env!("OUT_DIR"), "/calc.css"));
+pub(crate) const SHEET: &str = include_str!(concat!(env!("OUT_DIR"), "/calculator.css"));
 
 thread_local! {
     static CALCULATORS: RefCell<Vec<Rc<Calculator>>> = const { RefCell::new(Vec::new()) };

@@ -8,11 +8,15 @@ use crate::host::kept;
 use calc::question::read;
 use calc_view::answer::ADVICE_ID;
 use calc_view::field_id;
-use calc_view::form::{FILE_ID, Part, SEARCHES, TIMED_FILE_ID, filled, has_towns};
+use calc_view::form::{
+    ASK_FAR, FILE_ID, Part, SEARCHES, TIMED_FILE_ID, Unfinished, filled, has_towns,
+};
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, Event, KeyboardEvent};
 
+/// A thing was picked in the card, and its distance is not typed.
+const TYPE_HOW_FAR: &str = "Type how far it is from the trunk.";
 /// After the height was filled in.
 const FILLED: &str = "The height is filled in. It can be changed.";
 
@@ -35,7 +39,12 @@ impl Calculator {
                 if self.form.contains(Some(&target)) {
                     self.changed(&target, kind == "change");
                 } else if kind == "change" && self.region.contains(Some(&target)) {
-                    self.seen(&target);
+                    let name = target.get_attribute("name").unwrap_or_default();
+                    if name.starts_with("ask.") {
+                        self.asked(false);
+                    } else {
+                        self.seen(&target);
+                    }
                 }
             }
         }
@@ -69,6 +78,29 @@ impl Calculator {
         let advice = dom::by_id(&self.root, &format!("p-{ADVICE_ID}"));
         let advice = advice.and_then(|advice| advice.text_content());
         self.say(&advice.unwrap_or_default());
+    }
+
+    /// What was answered inside the card goes into the form, and the answer follows at once. A thing without its
+    /// distance waits for it; only the button says so.
+    fn asked(&self, pressed: bool) {
+        let mut sheet = self.sheet();
+        match sheet.take_asked(&controls::read(&self.region)) {
+            Ok(()) => {
+                self.draw(&sheet);
+                self.told_input("targets");
+                self.press();
+            }
+            Err(Unfinished::Far) if pressed => {
+                self.say(TYPE_HOW_FAR);
+                problems::go(&self.root, &field_id(ASK_FAR));
+            }
+            Err(Unfinished::Nothing) if pressed => {
+                if let Ok(Some(first)) = self.region.query_selector(".asks :is(select, input)") {
+                    dom::focus(&first);
+                }
+            }
+            Err(Unfinished::Far | Unfinished::Nothing) => {}
+        }
     }
 
     pub(super) fn changed(self: &Rc<Self>, target: &Element, done: bool) {
@@ -139,6 +171,7 @@ impl Calculator {
             "remove-stem" => self.remove("stems", at, "diameter"),
             "remove-target" => self.remove("targets", at, "kind"),
             "next" => self.next_tree(),
+            "finish" => self.asked(true),
             "aid" => self.aid(),
             "save-timed" => export::save_timed(self),
             "position" => device::position(self),
@@ -212,6 +245,7 @@ impl Calculator {
             state.last = None;
         }
         self.region.set_text_content(None);
+        self.unfold();
         self.say("");
     }
 

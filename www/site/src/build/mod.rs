@@ -152,11 +152,21 @@ fn worker(scripts: &Path, files: &[File]) -> Result<File> {
     Ok(File::named("sw.js", text))
 }
 
+/// Names of the calculators' sheets, in order.
+const CALCULATOR_SHEETS: [&str; 8] = include!("../../../style/sheets.rs");
+
 /// The pages' stylesheet: the tokens, what the calculators show, then the
 /// pages' own rules, which may depend on both.
 fn stylesheet(root: &Path) -> Result<Vec<u8>> {
     let mut all = Vec::new();
-    for sheet in ["tokens.css", "calc.css", "page.css"] {
+    let calculators = CALCULATOR_SHEETS.map(|name| format!("parts/{name}.css"));
+    for sheet in [
+        &["tokens.css".to_owned()],
+        &calculators[..],
+        &["page.css".to_owned()],
+    ]
+    .concat()
+    {
         all.extend(read(&root.join("www/style").join(sheet))?);
         all.push(b'\n');
     }

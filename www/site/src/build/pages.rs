@@ -98,6 +98,9 @@ pub(crate) fn render(root: &Path, base: &str, assets: &Assets, full: &[File]) ->
         &common,
     )?;
     common.insert("weighs", read("weighs.html")?);
+    let mut tree = calc_view::out::Html::default();
+    calc_view::draw::tree::stand(&mut tree);
+    common.insert("tree", tree.into_string());
     let mut files = Vec::new();
     let mut write = |path: String,
                      name: &str,

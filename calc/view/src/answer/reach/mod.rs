@@ -2,10 +2,9 @@
 
 pub mod drawing;
 
-use super::frame::{Region, key, lead, open_part, twin};
+use super::frame::{Part, Region, lead, twin};
 use super::ring::row;
 use crate::answer::reach::drawing::{DrawnTarget, ReachFigure, ReachLabels, reach};
-use crate::draw::mark::Swatch;
 use crate::draw::tree::Habit;
 use crate::measure;
 use crate::page::Page;
@@ -15,17 +14,19 @@ use calc::models::reach::Outcome;
 use calc::terms::method::Method;
 use calc::terms::species::Group;
 
-/// Keep clear: words, drawing, key, table.
-pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
+/// Keep clear: words, drawing, table.
+pub(super) fn part(cx: &Region<'_>) -> Part {
+    Part {
+        class: "p-keep",
+        id: "keep",
+        title: m::REACH_KEEP_CLEAR.into(),
+        key: cx.say.key_keep(),
+        body,
+    }
+}
+
+fn body(out: &mut Page<'_>, cx: &Region<'_>) {
     let found = &cx.say.answer.reach;
-    open_part(
-        out,
-        cx,
-        "p-right p-keep",
-        "keep",
-        &m::REACH_KEEP_CLEAR,
-        &m::REACH_KEEP_CLEAR_ASKED,
-    );
     let people = cx.say.answer.people_out_m.map(|m| cx.say.reach(m));
     let zone = cx.say.reach(found.zone_m);
     let left = cx.say.answer.headline_method == Method::LeaveIt;
@@ -51,7 +52,6 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
         out.p(m::REACH_HEIGHT_AID);
     }
     figure(out, cx, true);
-    out.close();
 }
 
 /// The words of a reach that are the same for all.
@@ -129,7 +129,6 @@ pub(super) fn figure(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
     );
     out.leaf("figcaption", w::reach_caption(targets.len()));
     out.close();
-    legend(out, cx, working);
     twin(out, cx, &m::REACH_TWIN_REACH, &w::HEAD_REACH);
     rows(out, cx, working);
     out.close_table();
@@ -140,34 +139,6 @@ fn people(cx: &Region<'_>, working: bool) -> Option<f64> {
     let zone = cx.say.answer.reach.zone_m;
     let out = cx.say.answer.people_out_m.filter(|_| working);
     out.filter(|out| *out > zone)
-}
-
-fn legend(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
-    let found = &cx.say.answer.reach;
-    let units = cx.say.units();
-    let used = measure::length(found.height_m);
-    let zone = measure::reach(found.zone_m);
-    let people = people(cx, working).map(measure::reach);
-    let land = w::zone("0", used.first(units));
-    let throw = w::zone(used.first(units), zone.first(units));
-    let clear = people
-        .as_ref()
-        .map(|people| w::zone(zone.first(units), people.first(units)));
-    let rows = [
-        (Swatch::Hatch, land.as_str(), m::REACH_KEY_LAND.text()),
-        (Swatch::Wide, throw.as_str(), m::REACH_KEY_THROW.text()),
-        (
-            Swatch::Dash,
-            clear.as_deref().unwrap_or_default(),
-            m::REACH_KEY_PEOPLE.text(),
-        ),
-    ];
-    let count = if people.is_some_and(|people| people != zone) {
-        3
-    } else {
-        2
-    };
-    key(out, &rows[..count]);
 }
 
 fn rows(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {

@@ -2,7 +2,7 @@
 
 pub mod drawing;
 
-use super::frame::{Region, items, open_part, table, twin};
+use super::frame::{Part, Region, items, table, twin};
 use super::method;
 use super::sources::weakest;
 use crate::answer::ring::drawing::{RingHeights, Trunk, TrunkLabels, trunk};
@@ -14,7 +14,6 @@ use calc::answer::{Answer, StemAnswer};
 use calc::models::ring::Ring;
 use calc::terms::cite::Grade;
 use calc::terms::method::Method;
-use calc::terms::small::find;
 use calc::terms::tree::Goal;
 
 /// From this thickness on bark asks for a mallet: the effort table's limit between medium and thick, 3/4 in.
@@ -22,8 +21,18 @@ const THICK_MM: f64 = 0.75 * 25.4;
 /// Below this it is thin: 1/4 in of the same table.
 const THIN_MM: f64 = 0.25 * 25.4;
 
-/// The part.
-pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
+/// The part: what to do, by a ring or by another method.
+pub(super) fn part(cx: &Region<'_>) -> Part {
+    Part {
+        class: "p-do",
+        id: "do",
+        title: m::RING_DO.into(),
+        key: cx.say.key_do(),
+        body,
+    }
+}
+
+fn body(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     let largest = largest(cx);
     let ring = largest.and_then(|stem| Some((stem, stem.ring.as_ref()?)));
@@ -58,13 +67,11 @@ pub fn ring_of(answer: &Answer) -> Option<&Ring> {
 
 fn ring_part(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring) {
     let question = cx.say.question;
-    open_part(out, cx, "do p-left", "do", &m::RING_DO, &m::RING_DO_ASKED);
     out.open_class("div", "split");
     out.open("figure");
     draw(out, cx, stem, ring);
     out.close();
     out.open("div");
-    numbers(out, cx, ring);
     let bark = stem.bark.as_ref().map_or(0.0, |bark| bark.mm);
     let bark_said = measure::bark(bark).text(cx.say.units());
     let width = measure::ring(ring.better_mm);
@@ -82,7 +89,11 @@ fn ring_part(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring
         thorns: thorns(cx),
     });
     steps.extend(cx.say.provisos().iter().map(|step| (*step).into()));
-    items(out, "ol", "todo", steps);
+    items(out, "ol", "steps", steps);
+    out.p_class(
+        "soft",
+        m::ring_where_on_trunk(measure::ring(ring.at_least_mm).first(cx.say.units())),
+    );
     out.p_class("soft", w::ring_tools(bark >= THICK_MM, bark < THIN_MM));
     out.close_two();
     twin(out, cx, &m::RING_TWIN_TRUNK, &w::HEAD_PART);
@@ -91,56 +102,11 @@ fn ring_part(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring
     if question.tree.stems.len() > 1 {
         stems(out, cx, true);
     }
-    out.close();
 }
 
 /// Whether the species has thorns.
 pub(super) fn thorns(cx: &Region<'_>) -> bool {
     cx.say.question.tree.species.cautions.contains(&"TH1")
-}
-
-/// The three numbers that are carried to the tree.
-fn numbers(out: &mut Page<'_>, cx: &Region<'_>, ring: &Ring) {
-    let height = Both {
-        us: m::RING_WAIST_TO_CHEST_FT.into(),
-        metric: m::RING_WAIST_TO_CHEST_M.into(),
-    };
-    out.open_class("dl", "carry");
-    let least = measure::ring(ring.at_least_mm);
-    number(out, cx, &m::RING_CARRY_AT_LEAST, least);
-    let better = measure::ring(ring.better_mm);
-    number(out, cx, &m::RING_CARRY_BETTER, better);
-    number(out, cx, &m::RING_HEIGHT, height);
-    out.close();
-    out.p_class("soft", m::RING_SMOOTH);
-}
-
-fn number(out: &mut Page<'_>, cx: &Region<'_>, name: &str, value: Both) {
-    out.open("div");
-    out.leaf("dt", name);
-    out.open("dd");
-    let (first, second) = value.ordered(cx.say.units());
-    big(out, first);
-    out.text(" ");
-    out.leaf("small", second);
-    out.close_two();
-}
-
-/// A big number; its fraction is set raised.
-fn big(out: &mut Page<'_>, text: &str) {
-    let mut rest = text;
-    while let Some(at) = rest.find(['¼', '½', '¾']) {
-        let (whole, behind) = find::cut(rest, at);
-        let (fraction, behind) = find::cut(behind, '½'.len_utf8());
-        if !whole.is_empty() {
-            out.text(whole);
-        }
-        out.leaf("sup", fraction);
-        rest = behind;
-    }
-    if !rest.is_empty() {
-        out.text(rest);
-    }
 }
 
 /// The words of the trunk that are the same for all.

@@ -3,7 +3,7 @@
 pub mod drawing;
 mod rules;
 
-use crate::answer::frame::{Region, key, lead, open_part, twin};
+use crate::answer::frame::{Part, Region, key, lead, open_details, open_part, twin};
 use crate::answer::season::drawing::{DaySpan, YearLabels, YearTape, year};
 use crate::draw::mark::Swatch;
 use crate::measure;
@@ -17,16 +17,20 @@ use calc::timing::{Doy, Fill};
 use chrono::{Datelike, NaiveDate};
 
 /// The part.
-pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
+pub(super) fn part(cx: &Region<'_>) -> Part {
+    Part {
+        class: "p-when",
+        id: "when",
+        title: m::SEASON_WHEN.into(),
+        key: cx.say.key_when(cx.about_ring()),
+        body,
+    }
+}
+
+fn body(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     let head = answer.headline_method;
     let ring = cx.about_ring();
-    let question = if ring {
-        m::SEASON_WHEN_ASKED
-    } else {
-        m::SEASON_WHEN_OTHER
-    };
-    open_part(out, cx, "p-full p-when", "when", &m::SEASON_WHEN, &question);
     if head != Method::BarkRing {
         lead(
             out,
@@ -36,9 +40,31 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
     }
     if ring {
         bark(out, cx);
+        open_details(out, "", &m::SEASON_MORE_OF_DATES);
+        notes(out, cx);
+        rules::inside(out, cx);
+        out.close();
+    } else {
+        rules::inside(out, cx);
     }
-    rules::inside(out, cx);
-    out.close();
+}
+
+/// What can be done before the day that is waited for.
+pub(super) fn until_then(out: &mut Page<'_>, cx: &Region<'_>) {
+    open_part(out, cx, "p-now", "now", m::SEASON_UNTIL_THEN);
+    out.open_class("ol", "steps");
+    if let Some(day) = cx.say.answer.advised_day {
+        out.leaf("li", m::season_note_the_day(day));
+    }
+    out.leaf("li", m::SEASON_TAG_IT);
+    if !cx.say.answer.height.measured {
+        out.leaf("li", m::REACH_MEASURE_HEIGHT);
+    }
+    let answer = cx.say.answer;
+    for also in answer.next_line.iter().chain(&answer.also) {
+        out.leaf("li", cx.say.beside(also));
+    }
+    out.close_two();
 }
 
 fn bark(out: &mut Page<'_>, cx: &Region<'_>) {
@@ -68,6 +94,11 @@ fn bark(out: &mut Page<'_>, cx: &Region<'_>) {
     }
     out.p_class("np", m::SEASON_ALWAYS_TEST);
     tape(out, cx);
+}
+
+/// How sure the dates are, and where they come from.
+fn notes(out: &mut Page<'_>, cx: &Region<'_>) {
+    let timing = &cx.say.answer.timing;
     let mut notes = Notes(String::new());
     if timing.short_season {
         notes.add(&m::SEASON_SHORT_SEASON);

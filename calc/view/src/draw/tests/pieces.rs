@@ -4,10 +4,10 @@ use super::reach::reach_labels;
 use super::{crowded, kept};
 use crate::answer::reach::drawing::{DrawnTarget, ReachFigure, ReachLabels, reach};
 use crate::answer::season::drawing::{VisitYear, VisitsLabels, visits};
+use crate::draw::glyph::{Glyph, glyph};
 use crate::draw::mark::{Swatch, brand, defs, sun, swatch};
 use crate::draw::number::num;
 use crate::draw::range::{RangeBar, RangeLabels, ShareBar, SharesLabels, range, shares};
-use crate::draw::tag::{TagKind, TagLabels, tag};
 use crate::draw::tree::{Habit, stand};
 use crate::draw::{RangeGrade, Reading, ruler};
 use crate::form::drawing::{Distance, DistanceLabels, SizeLabels, distance_tape, size_tape};
@@ -124,34 +124,21 @@ fn form_tapes_and_ranges_stay_apart_and_keep_ratios() {
 }
 
 #[test]
-fn tags_are_five_shapes_and_hold_their_words() {
+fn outcomes_are_five_shapes() {
     let mut seen = Vec::new();
-    for kind in [
-        TagKind::Do,
-        TagKind::Wait,
-        TagKind::OtherWay,
-        TagKind::Professional,
-        TagKind::CantTell,
+    for sign in [
+        Glyph::Do,
+        Glyph::Wait,
+        Glyph::OtherWay,
+        Glyph::Stop,
+        Glyph::CantTell,
     ] {
-        for word in ["Do", "Professional", "No se puede saber"] {
-            let l = TagLabels {
-                aria: word,
-                word,
-                line: "tree 27, 12 June",
-            };
-            let all = kept(|out| tag(out, kind, &l));
-            let found = crowded(&all);
-            assert!(found.is_empty(), "{word}: {found:?}");
-            for d in all.iter().filter(|d| d.tag == "text") {
-                assert!(d.text_box()[2] <= 241.0, "{} leaves the plate", d.text);
-            }
-        }
-        let shape: Vec<(String, String)> = kept(|out| tag(out, kind, &TagLabels::default()))
+        let shape: Vec<(String, String)> = kept(|out| glyph(out, sign))
             .iter()
             .filter(|d| d.tag != "svg")
             .map(|d| (d.get("d").to_owned(), d.get("class").to_owned()))
             .collect();
-        assert!(!seen.contains(&shape), "{kind:?} looks like another");
+        assert!(!seen.contains(&shape), "{sign:?} looks like another");
         seen.push(shape);
     }
 }
@@ -160,15 +147,6 @@ fn tags_are_five_shapes_and_hold_their_words() {
 fn markup_is_sound_and_what_a_person_typed_stays_text() {
     let nasty = "\"><script>&";
     let mut out = Html::default();
-    tag(
-        &mut out,
-        TagKind::Do,
-        &TagLabels {
-            aria: nasty,
-            word: nasty,
-            line: nasty,
-        },
-    );
     let targets = [DrawnTarget {
         distance_m: 9.0,
         inside: true,

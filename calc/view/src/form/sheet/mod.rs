@@ -1,11 +1,15 @@
 //! What stands in each control, by the control's name. Read from a page ([`Sheet::push`]), or made from a
 //! question (`fill`); what it says as a question stands in `say`.
 
+mod asked;
 mod fill;
 mod names;
 mod pack;
 mod say;
 
+pub use asked::{
+    ASK_CLONE, ASK_FAR, ASK_HEIGHT, ASK_KIND, ASK_LINE, ASK_NOTHING, ASK_REGION, Unfinished,
+};
 pub(super) use names::{clear, names, slot};
 
 use super::length::Length;

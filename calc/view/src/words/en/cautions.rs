@@ -1,28 +1,62 @@
 //! Titles of the cautions.
 
-use calc::models::cautions::When;
-
+/// Cautions of a stop.
+pub const WHO_DECIDES: &str = "Who decides here";
 /// Cautions.
 pub const CAUTIONS: &str = "Cautions";
-/// The question that this part answers.
-pub const CAUTIONS_ASKED: &str = "who decides, and who to ask";
-/// Cautions folded.
-pub const MORE_CAUTIONS: &str = "More cautions: ";
-/// Merged line.
-pub const CHECK_TOO: &str = "Check these too: ";
 /// Who decides.
 pub const DECIDES: &str = "Who decides: ";
 
 /// Behind who decides, where the law's words are not told.
 pub const ASK: &str = " Ask there.";
 
-/// A caution of the merged line in two or three words; none for one that never goes there.
+/// A caution in two or three words, for the line that it is folded under.
 pub fn caution_short(id: &str) -> Option<&'static str> {
     crate::words::named(CAUTIONS_SHORT, id)
 }
 
 const CAUTIONS_SHORT: &str = concat!(
+    "HZ1=within one height|",
+    "HZ2=within one and a half|",
+    "HZ3=people out|",
+    "HZ4=downhill|",
+    "HZ5=falling limbs, for years|",
+    "HZ6=bark only, no wood|",
+    "HZ7=weak points|",
     "HZ8=wind, ice, wet ground|",
+    "HZ9=several trees|",
+    "PL1=a line in reach|",
+    "PL2=near a line|",
+    "PL4=buried lines|",
+    "ED1=chain saws|",
+    "ED2=edged tools|",
+    "ED4=looking up|",
+    "TX2=its sap|",
+    "TX3=its sap and smoke|",
+    "TX4=manchineel|",
+    "TX5=its bark and leaves|",
+    "TX6=its sap and dust|",
+    "TX7=its dust|",
+    "TH1=thorns|",
+    "LW1=whose tree|",
+    "LW4=the label|",
+    "LW5=nests|",
+    "LW6=bats|",
+    "LW8=preservation orders|",
+    "LW9=felling licences|",
+    "LW10=bats and roosts|",
+    "ST1=too many at once|",
+    "ST2=slopes and banks|",
+    "ST3=enough snags|",
+    "ST4=patches|",
+    "DZ1=oak wilt|",
+    "DZ2=the ash borer|",
+    "DZ3=elm disease|",
+    "DZ4=pine beetles|",
+    "DZ5=laurel wilt|",
+    "DZ6=lanternfly eggs|",
+    "DZ7=livestock|",
+    "DZ8=spruce beetles|",
     "PL3=a branch on a line|",
     "ED3=working alone|",
     "ED5=ladders and climbing|",
@@ -38,14 +72,3 @@ const CAUTIONS_SHORT: &str = concat!(
 );
 /// A caution from the trade or from memory.
 pub const NO_SOURCE: &str = "No source: from the trade, or from memory.";
-
-/// When a caution speaks.
-pub fn when(when: When) -> &'static str {
-    match when {
-        When::Stop => "Stop.",
-        When::Before => "Before you start.",
-        When::Work => "While you work.",
-        When::After => "Afterwards.",
-        When::Law => "Law and permission.",
-    }
-}

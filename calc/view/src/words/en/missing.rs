@@ -9,19 +9,36 @@ use calc::models::reach::Why;
 
 /// Links to an empty field.
 pub const GIVE: &str = "Give";
-/// What is missing.
-pub const MISSING: &str = "Find this out first";
+/// The ground to look over.
+pub const LOOK_THIS_FAR: &str = "Look this far";
+/// How it is looked over, behind the pacing.
+pub const LOOK_ROUND: [&str; 2] = [
+    "Go all the way round, uphill and down.",
+    "Look up: lines hide in crowns.",
+];
+
+/// How many steps a distance is; a step of 2½ ft or 0.75 m (common practice, no source).
+pub fn pace_it(m: f64, units: calc::terms::quantity::Units) -> String {
+    let us = units == calc::terms::quantity::Units::Us;
+    let step_m = if us {
+        2.5 * calc::terms::quantity::M_PER_FT
+    } else {
+        0.75
+    };
+    cat!(
+        "Pace it: about ",
+        measure::plain(libm::ceil(m / step_m / 5.0) * 5.0, 0),
+        " steps of ",
+        if us { "2½ ft." } else { "0.75 m." }
+    )
+}
 /// If it were so.
 pub const IF: &str = "If ";
-/// If it were not.
-pub const OTHERWISE: &str = "Otherwise";
 /// A conditional answer is not this tree's answer yet.
 pub const ONLY_IF: &str =
     "This holds only if it is so. Until you know, it is not this tree's answer.";
 /// What stands either way.
 pub const OTHERWISE_HOLDS: &str = "This stands if it is not so.";
-/// What stands behind the line question, folded.
-pub const FOLDED: &str = "What would stand then";
 /// Otherwise, where a line or what it could hit is not known.
 pub const OR_PROFESSIONAL: &str =
     "If something is: leave it to a professional, or to the line's owner.";
@@ -152,6 +169,21 @@ pub fn settle_condition(condition: Conditional) -> Option<(&'static str, &'stati
 }
 
 impl Say<'_> {
+    /// What counts on the ground that is looked over.
+    pub fn what_counts(&self) -> String {
+        cat!(
+            "Everything within ",
+            self.reach(self.answer.reach.two_heights_m),
+            " of the trunk counts: buildings, roads, paths, lines, the neighbour’s land and trees."
+        )
+    }
+
+    /// The question of the ground: `How far is 163 ft?`.
+    pub fn how_far_is(&self) -> String {
+        let within = measure::reach(self.answer.reach.two_heights_m);
+        cat!("How far is ", within.first(self.units()), "?")
+    }
+
     /// Behind "If": the open conditions in one sentence.
     pub fn conditions(&self) -> String {
         let list: Vec<String> = self

@@ -1,6 +1,9 @@
 //! English.
 
 pub mod calculators;
+pub mod card;
+pub mod card_numbers;
+pub mod card_questions;
 pub mod cautions;
 pub mod confidence;
 pub mod device;
@@ -9,12 +12,14 @@ pub mod fields;
 pub mod formulas;
 pub mod group;
 pub mod habitat;
+pub mod key_lines;
 pub mod method;
 pub mod missing;
 pub mod outlook;
 pub mod phrase;
 pub mod problem;
 pub mod reach;
+pub mod recap;
 pub mod region;
 pub mod ring;
 pub mod say;

@@ -8,36 +8,20 @@ use calc::models::reach::Why;
 
 /// Reach, when it stops.
 pub const WHY: &str = "Why";
-/// A stop.
-pub const STOP: &str = "Stop. Do not ring, cut or climb this tree.";
-/// Near a line.
-pub const STOP_LINE: &str = "Stop. Do not touch this tree or go near the line.";
-/// Not checked.
-pub const STOP_OPEN: &str = "Not checked. Do not start yet.";
-/// Whom to call about a line.
-pub const CALL_LINE: &str = "Call the line's owner.";
-/// Whom to call else.
-pub const CALL_ARBORIST: &str = "Call a qualified arborist.";
-/// Where a group's contact would stand.
-pub const LINE_MORE: &str = "Take every line as live. Only the owner's own people work near it.";
-/// The same for an arborist.
-pub const ARBORIST_MORE: &str = "Ask for a tree-risk assessment, and for the answer in writing.";
 /// On the phone.
 pub const SAY: &str = "Say this on the phone";
-/// The question that this part answers.
-pub const SAY_ASKED: &str = "three things they will ask";
 /// Its rows.
-pub const WHAT_IT_IS: &str = "What it is";
+pub const WHAT_IT_IS: &str = "What";
 /// The row of its size.
-pub const HOW_BIG: &str = "How big it is";
+pub const HOW_BIG: &str = "Size";
 /// The row of what stands near.
-pub const COULD_HIT: &str = "What it could hit";
+pub const COULD_HIT: &str = "Near";
 /// Folded numbers.
 pub const FOR_PROFESSIONAL: &str = "Numbers to hand to your professional";
 /// Without touching the tree.
-pub const TODAY: &str = "What you can do today";
-/// The question that this part answers.
-pub const TODAY_ASKED: &str = "without touching the tree";
+pub const TODAY: &str = "You can still";
+/// The same beside a line.
+pub const UNTIL_THEY_COME: &str = "Until they come";
 /// Numbers for a professional.
 pub const HEAD_VALUE: [&str; 3] = ["What", "Value", "Standing"];
 /// Rows for a professional.

@@ -1,7 +1,7 @@
 //! The first sentence: one fixed frame a verdict, the single input that decides, with its number, and what stands beside it.
 
 use super::say::Say;
-use super::{method, missing, outlook, phrase, reach, region};
+use super::{card, method, missing, outlook, phrase, reach, region};
 use crate::measure;
 use crate::words::m;
 use calc::answer::{Also, AlsoKind, Outcome};
@@ -16,26 +16,6 @@ use calc::timing::Verdict;
 use calc::timing::closed_months::Topic;
 use chrono::NaiveDate;
 
-/// The word on the tag.
-pub fn tag(outcome: Outcome) -> &'static str {
-    match outcome {
-        Outcome::Do => "Do",
-        Outcome::Wait => "Wait",
-        Outcome::OtherMethod => "Other way",
-        Outcome::Professional => "Professional",
-        Outcome::CannotTell => "Can’t tell",
-    }
-}
-
-/// The region's own heading.
-pub const THE_ANSWER: &str = "The answer";
-/// Head of the printed page.
-pub const SHEET: &str = "Slipbark";
-/// Behind it.
-pub const SHEET_MORE: &str = " one tree, one answer";
-/// The 1:1 ruler.
-pub const SHEET_RULER: &str = "Printed at 100 %, the foot of this page is a ruler.";
-
 /// The one polite sentence for a status region, at most 140 characters.
 pub fn status(
     kind: crate::kind::Kind,
@@ -49,20 +29,17 @@ pub fn status(
         answer,
         group: None,
     };
-    let whole = say.first(kind).unwrap_or_else(|| say.verdict());
-    let frame = say.frame();
-    let told = [
-        whole,
-        cat!(&frame, " The reason stands in the answer."),
-        frame,
-        cat!(
-            tag(answer.outcome),
-            ". What to do, when and why stands in the answer."
-        ),
-    ];
-    let fits = |text: &String| text.chars().count() <= 140;
-    told.into_iter().find(fits).unwrap_or_default()
+    let said = say.first(kind).unwrap_or_else(|| say.card());
+    let tagged = cat!(card::tag(answer.outcome), ". ", &said);
+    if tagged.chars().count() <= MOST_SPOKEN {
+        tagged
+    } else {
+        said
+    }
 }
+
+/// What is spoken is no longer than this.
+const MOST_SPOKEN: usize = 140;
 
 impl Say<'_> {
     /// Whether the species is native where the tree stands: the second thing said. Where one stem is spared it is a

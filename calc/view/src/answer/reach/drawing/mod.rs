@@ -3,9 +3,9 @@
 mod flags;
 
 use self::flags::{ROW, Taken, flags};
+use crate::draw::glyph::octagon;
 use crate::draw::number::within;
 use crate::draw::pen::{Anchor, D, Pen, halves, width};
-use crate::draw::tag::octagon;
 use crate::draw::tape::{Rule, TENS, Tape, TapeScale};
 use crate::draw::tree::{Habit, person, tree};
 use crate::out::Out;

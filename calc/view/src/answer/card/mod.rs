@@ -1,0 +1,152 @@
+//! The card: the tag, one sentence, the numbers that people carry, one caution, what can be done with it. One phone
+//! screen; it is what a screen reader meets first and what paper begins with.
+
+mod ask;
+mod numbers;
+
+use super::frame::Region;
+use super::group;
+use crate::draw::glyph::{Glyph, glyph};
+use crate::measure;
+use crate::page::Page;
+use crate::words::card as w;
+use calc::answer::Outcome;
+use calc::models::reach::Outcome as Reached;
+
+/// Class of an outcome in the style sheet.
+fn class(outcome: Outcome) -> &'static str {
+    match outcome {
+        Outcome::Do => "card do",
+        Outcome::Wait => "card wait",
+        Outcome::OtherMethod => "card other",
+        Outcome::Professional => "card stop",
+        Outcome::CannotTell => "card cant",
+    }
+}
+
+/// The card of an answer.
+pub(super) fn card(out: &mut Page<'_>, cx: &Region<'_>) {
+    let outcome = cx.say.answer.outcome;
+    out.open_class("section", class(outcome));
+    let id = cx.id("say");
+    out.attr("aria-labelledby", &id);
+    out.open_class("span", "ear");
+    out.attr("aria-hidden", "true");
+    out.close();
+    tag(out, cx);
+    out.open_class("div", "in");
+    sentence(out, cx, &id);
+    match outcome {
+        Outcome::Professional => call(out, cx),
+        Outcome::CannotTell => ask::questions(out, cx),
+        Outcome::Do | Outcome::Wait | Outcome::OtherMethod => {}
+    }
+    numbers::four(out, cx);
+    caution(out, cx);
+    out.close();
+    actions(out, cx);
+    out.close();
+}
+
+/// The tag: shape and word of the outcome, the day.
+fn tag(out: &mut Page<'_>, cx: &Region<'_>) {
+    let answer = cx.say.answer;
+    let shape = match answer.outcome {
+        Outcome::Do => Glyph::Do,
+        Outcome::Wait => Glyph::Wait,
+        Outcome::OtherMethod => Glyph::OtherWay,
+        Outcome::Professional => Glyph::Stop,
+        Outcome::CannotTell => Glyph::CantTell,
+    };
+    out.open_class("div", "tag");
+    out.open_class("i", "rim");
+    out.attr("aria-hidden", "true");
+    out.close();
+    glyph(out.sink(), shape);
+    out.leaf("b", w::tag(answer.outcome));
+    out.text(" ");
+    out.open_class("span", "when");
+    out.open_class("span", "tagno");
+    out.text(w::TAG_NUMBER);
+    out.close();
+    if let Some(day) = answer.asked_day.or(answer.advised_day) {
+        out.text(measure::day_year(day));
+    }
+    out.close_two();
+}
+
+/// The sentence, and the line under it where one is owed.
+fn sentence(out: &mut Page<'_>, cx: &Region<'_>, id: &str) {
+    // It is the heading of the answer; a page has its own first heading.
+    out.open_heading(cx.level.saturating_sub(1).max(2), "say");
+    out.attr("id", id);
+    out.attr("tabindex", "-1");
+    out.text(cx.say.card());
+    out.close();
+    if let Some(next) = cx.say.card_next() {
+        out.p_class("next", next);
+    }
+    if let Some(line) = cx.say.group_farther() {
+        out.p_class("next grp", line);
+    }
+    for note in &cx.say.group_notes() {
+        out.p_class("next grp", note.as_str());
+    }
+}
+
+/// Whom to call, in a stop.
+fn call(out: &mut Page<'_>, cx: &Region<'_>) {
+    let line = cx.say.answer.reach.outcome == Reached::Line;
+    out.p_class("no", if line { w::NO_TOUCH } else { w::NO_WORK });
+    if group::to_call(out, cx) {
+        return;
+    }
+    out.open_class("a", "btn call");
+    out.attr("href", &cat!("#", cx.id("phone")));
+    glyph(out.sink(), Glyph::Call);
+    out.text(if line { w::CALL_LINE } else { w::CALL_ARBORIST });
+    out.close();
+}
+
+/// The one caution that decides.
+fn caution(out: &mut Page<'_>, cx: &Region<'_>) {
+    let [ask, why] = cx.say.card_caution();
+    out.open_class("div", "hold");
+    glyph(out.sink(), Glyph::Caution);
+    out.open("p");
+    out.leaf("b", ask);
+    out.text(" ");
+    out.text(why);
+    out.close_two();
+}
+
+/// Print, share, calendar: only where the host wires them.
+fn actions(out: &mut Page<'_>, cx: &Region<'_>) {
+    if !cx.options.with_buttons {
+        return;
+    }
+    let outcome = cx.say.answer.outcome;
+    let mut buttons: Vec<(&str, Glyph, &str)> = Vec::new();
+    if outcome != Outcome::CannotTell {
+        buttons.push(("print", Glyph::Print, w::PRINT));
+    }
+    buttons.push(if cx.options.with_link {
+        ("link", Glyph::Share, w::SHARE)
+    } else {
+        ("copy", Glyph::Share, w::COPY)
+    });
+    if matches!(outcome, Outcome::Do | Outcome::Wait) && !cx.say.answer.visits.is_empty() {
+        buttons.push(("calendar", Glyph::Calendar, w::CALENDAR));
+    }
+    out.open_class("ul", "acts");
+    for (act, sign, word) in buttons {
+        out.open("li");
+        out.open("button");
+        out.attr("type", "button");
+        out.attr("data-act", act);
+        glyph(out.sink(), sign);
+        out.text(word);
+        out.close_two();
+    }
+    out.close();
+}

@@ -1,0 +1,256 @@
+//! The numbers that people carry: four at most, each with its name, its unit, and the other unit below.
+
+use crate::answer::frame::Region;
+use crate::answer::ring::largest;
+use crate::measure::{self, Both};
+use crate::page::Page;
+use crate::words::card_numbers as w;
+use crate::words::m;
+use crate::words::phrase;
+use calc::answer::Outcome;
+use calc::models::reach::Outcome as Reached;
+use calc::terms::method::Method;
+use chrono::NaiveDate;
+
+/// A number to carry.
+struct Number {
+    name: String,
+    value: String,
+    unit: String,
+    below: String,
+}
+
+impl Number {
+    fn new(name: &str, value: impl Into<String>, below: impl Into<String>) -> Self {
+        Self {
+            name: name.into(),
+            value: value.into(),
+            unit: String::new(),
+            below: below.into(),
+        }
+    }
+
+    /// A length in the reader's unit; `below` is told the other.
+    fn length(cx: &Region<'_>, name: &str, length: &Both, below: impl Fn(&str) -> String) -> Self {
+        let (first, other) = length.ordered(cx.say.units());
+        let (value, unit) = measure::parted(first);
+        Self {
+            name: name.into(),
+            value: value.into(),
+            unit: unit.into(),
+            below: below(other),
+        }
+    }
+}
+
+/// The numbers of an answer, as a list of names and values. None where nothing can be told yet.
+pub(super) fn four(out: &mut Page<'_>, cx: &Region<'_>) {
+    let numbers = match cx.say.answer.outcome {
+        Outcome::Do => doing(cx),
+        Outcome::Wait => waiting(cx),
+        Outcome::OtherMethod => another(cx),
+        Outcome::Professional => stopped(cx),
+        Outcome::CannotTell => return,
+    };
+    out.open_class("dl", "four");
+    for number in &numbers {
+        out.open("div");
+        out.leaf("dt", number.name.as_str());
+        out.open("dd");
+        out.open("b");
+        big(out, &number.value);
+        if !number.unit.is_empty() {
+            out.text(" ");
+            out.leaf("i", number.unit.as_str());
+        }
+        out.close();
+        out.text(" ");
+        out.leaf("span", number.below.as_str());
+        out.close_two();
+    }
+    out.close();
+}
+
+/// A number whose fraction is set raised, so that it can be told from afar.
+fn big(out: &mut Page<'_>, text: &str) {
+    match text
+        .char_indices()
+        .find(|(_, c)| matches!(c, '¼' | '½' | '¾'))
+    {
+        Some((at, fraction)) if at > 0 => {
+            let (whole, rest) = calc::terms::small::find::cut(text, at);
+            let (fraction, rest) = calc::terms::small::find::cut(rest, fraction.len_utf8());
+            out.text(whole);
+            out.leaf_class("span", "h", fraction);
+            if !rest.is_empty() {
+                out.text(rest);
+            }
+        }
+        _ => out.text(text),
+    }
+}
+
+fn doing(cx: &Region<'_>) -> Vec<Number> {
+    let mut list = Vec::new();
+    list.extend(ring(cx));
+    list.extend(minutes(cx));
+    list.push(days(cx));
+    list.extend(people(cx));
+    list
+}
+
+fn waiting(cx: &Region<'_>) -> Vec<Number> {
+    let mut list = vec![next_day(cx)];
+    if cx.say.answer.headline_method == Method::BarkRing {
+        list.extend(ring(cx));
+        list.extend(minutes(cx));
+    } else {
+        list.push(who(cx));
+        list.push(work(cx));
+    }
+    list.extend(people(cx));
+    list
+}
+
+fn another(cx: &Region<'_>) -> Vec<Number> {
+    let answer = cx.say.answer;
+    if answer.headline_method == Method::LeaveIt {
+        let mut list = vec![height(cx)];
+        let zone = measure::reach(answer.reach.zone_m);
+        list.push(Number::length(cx, w::KEEP_OUT, &zone, w::from_now));
+        list.push(trunk(cx));
+        list.push(Number::new(w::LOOK, w::YEARLY, w::AFTER_STORMS));
+        return list;
+    }
+    let [best, below] = w::best_when(answer.headline_method);
+    let mut list = vec![who(cx), work(cx), Number::new(w::BEST, best, below)];
+    list.extend(people(cx));
+    list
+}
+
+fn stopped(cx: &Region<'_>) -> Vec<Number> {
+    let line = cx.say.answer.reach.outcome == Reached::Line;
+    let mut list = vec![height(cx)];
+    let target = cx.say.decided().or(cx.say.nearest());
+    if let Some((kind, far)) = target.and_then(|it| Some((it.kind, it.distance_m?))) {
+        let name = phrase::sentence(&m::reach_target_short(kind));
+        list.push(Number::length(cx, &name, &measure::length(far), w::away));
+    }
+    if !line {
+        list.push(trunk(cx));
+        list.push(Number::new(w::ASK, w::A_CHECK, w::IN_WRITING));
+    }
+    list
+}
+
+fn ring(cx: &Region<'_>) -> Option<Number> {
+    let ring = largest(cx)?.ring.as_ref()?;
+    let least = measure::ring(ring.at_least_mm);
+    let least = least.first(cx.say.units());
+    let better = measure::ring(ring.better_mm);
+    Some(Number::length(cx, w::RING, &better, |other| {
+        w::least(other, least)
+    }))
+}
+
+fn minutes(cx: &Region<'_>) -> Option<Number> {
+    let effort = cx.say.answer.effort.as_ref()?;
+    let (span, hours) =
+        measure::span_of_minutes(effort.low_min, effort.likely_min, effort.high_min);
+    let long = effort.three_years;
+    let whole = measure::span_of_minutes(long.minutes.low, long.minutes.likely, long.minutes.high);
+    // In one unit only: `6 to 15; in all 40`.
+    let whole = (long.visits > 0 && whole.1 == hours).then_some(whole.0);
+    let [low, likely, high] = span;
+    let mut below = w::minutes_below(&low, &high, whole.as_ref().map(|[_, likely, _]| &**likely));
+    if below.chars().count() > BELOW {
+        below = w::minutes_below(&low, &high, None);
+    }
+    let mut number = Number::new(w::WORK, likely, below);
+    number.unit = if hours { w::HOURS } else { w::MIN }.into();
+    Some(number)
+}
+
+/// The second line of a number has room for so many characters.
+const BELOW: usize = 19;
+
+/// Minutes of another method.
+fn work(cx: &Region<'_>) -> Number {
+    let answer = cx.say.answer;
+    let mut all = answer.work.iter();
+    let work = all.find(|work| work.method == answer.headline_method);
+    let Some(now) = work.and_then(|work| work.now.as_ref()) else {
+        return Number::new(w::WORK, w::NOT_TIMED, w::BY_NOBODY);
+    };
+    let [low, high] = [now.low, now.high].map(measure::minutes);
+    let (value, below) = match now.likely {
+        Some(likely) => (
+            measure::minutes(likely),
+            w::minutes_below(&low, &high, None),
+        ),
+        None if low == high => (low, String::new()),
+        None => (cat!(low, "–", high), String::new()),
+    };
+    let mut number = Number::new(w::WORK, value, below);
+    number.unit = w::MIN.into();
+    number
+}
+
+/// Days of the stretch that are left from the day asked about on.
+fn days(cx: &Region<'_>) -> Number {
+    let answer = cx.say.answer;
+    let timing = &answer.timing;
+    let stretch = timing.next_good.zip(timing.next_good_to);
+    let Some((from, to)) = stretch else {
+        return Number::new(w::GOOD_DAYS, w::NONE, w::IN_A_YEAR);
+    };
+    let count = |from: NaiveDate| cat!(measure::number((to - from).num_days() as u32 + 1));
+    match answer.asked_day {
+        Some(day) if day >= from => {
+            Number::new(w::DAYS_LEFT, count(day), measure::days_short(day, to))
+        }
+        Some(_) => Number::new(
+            w::NEXT,
+            measure::day_short(from),
+            w::until(&measure::day_short(to)),
+        ),
+        None => Number::new(w::GOOD_DAYS, count(from), measure::days_short(from, to)),
+    }
+}
+
+/// The day to wait for.
+fn next_day(cx: &Region<'_>) -> Number {
+    let answer = cx.say.answer;
+    let Some(day) = answer.advised_day else {
+        return Number::new(w::NEXT, w::TEST, w::A_PATCH);
+    };
+    let below = match answer.advised_to.filter(|to| *to > day) {
+        Some(to) => w::until(&measure::day_year_short(to)),
+        None => measure::number(chrono::Datelike::year(&day).unsigned_abs()),
+    };
+    Number::new(w::NEXT, measure::day_short(day), below)
+}
+
+fn people(cx: &Region<'_>) -> Option<Number> {
+    let out = measure::reach(cx.say.answer.people_out_m?);
+    Some(Number::length(cx, w::PEOPLE, &out, w::as_you_work))
+}
+
+fn who(cx: &Region<'_>) -> Number {
+    let [who, below] = cx.say.card_who();
+    Number::new(w::WHO, phrase::sentence(who), below)
+}
+
+fn height(cx: &Region<'_>) -> Number {
+    let answer = cx.say.answer;
+    let height = measure::length(answer.reach.height_m);
+    let measured = answer.height.measured;
+    Number::length(cx, w::REACH, &height, |other| {
+        w::height_below(other, measured)
+    })
+}
+
+fn trunk(cx: &Region<'_>) -> Number {
+    let size = measure::size(cx.say.question.tree.largest().dbh.mm());
+    Number::length(cx, w::TRUNK, &size, w::across)
+}
