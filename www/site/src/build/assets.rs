@@ -13,8 +13,6 @@ pub(crate) struct File {
     pub path: String,
     /// What it holds.
     pub bytes: Vec<u8>,
-    /// Whether its name changes with its content, so that it may be kept for good.
-    pub hashed: bool,
 }
 
 impl File {
@@ -23,7 +21,6 @@ impl File {
         Self {
             path: path.to_owned(),
             bytes: bytes.into(),
-            hashed: false,
         }
     }
 
@@ -81,7 +78,6 @@ impl Assets {
         let file = File {
             path: format!("assets/{stem}.{piece}.{ending}"),
             bytes,
-            hashed: true,
         };
         self.files.insert(name.to_owned(), file);
     }

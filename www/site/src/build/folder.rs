@@ -1,7 +1,7 @@
 //! The folder that a build goes to: written, replaced, read back.
 
 use crate::build::assets::File;
-use crate::build::version;
+use crate::build::{packed, version};
 use anyhow::{Context, Result, bail};
 use std::collections::BTreeSet;
 use std::path::Path;
@@ -36,7 +36,8 @@ pub(crate) fn changes_full(out: &Path, files: &[File]) -> bool {
     })
 }
 
-/// Writes the files into `out` and removes what an earlier build left there.
+/// Writes the files into `out`, each text, module and table also packed beside itself, and removes what an earlier build
+/// left there. A file that stands there already with the same bytes stays as it is, with what was packed of it.
 ///
 /// # Errors
 /// A folder with other things in it, or one that can't be written.
@@ -44,20 +45,38 @@ pub(crate) fn write(out: &Path, files: &[File]) -> Result<()> {
     may_write(out)?;
     let marker = out.join(MARKER);
     let before = std::fs::read_to_string(&marker).unwrap_or_default();
-    let now: BTreeSet<&str> = files.iter().map(|file| file.path.as_str()).collect();
+    let worth = |file: &&File| packed::is_worth_it(&file.path);
+    let names = |file: &File| packed::WAYS.map(|(ending, _)| format!("{}{ending}", file.path));
+    let beside: Vec<String> = files.iter().filter(worth).flat_map(names).collect();
+    let mut now: BTreeSet<&str> = files.iter().map(|file| file.path.as_str()).collect();
+    now.extend(beside.iter().map(String::as_str));
     std::fs::create_dir_all(out).with_context(|| format!("{} could not be made", out.display()))?;
     let mut listed: BTreeSet<&str> = before.lines().collect();
     listed.extend(&now);
     // Both lists stand in the marker while files change, so that a build that
     // breaks half-way leaves nothing unaccounted for.
     std::fs::write(&marker, lines(&listed))?;
-    for file in files {
-        let path = out.join(&file.path);
-        if let Some(folder) = path.parent() {
-            std::fs::create_dir_all(folder)?;
+    let stands = |file: &&File| {
+        std::fs::read(out.join(&file.path)).is_ok_and(|bytes| bytes == file.bytes)
+            && (!worth(file) || names(file).iter().any(|name| out.join(name).is_file()))
+    };
+    let (_, changed): (Vec<&File>, Vec<&File>) = files.iter().partition(stands);
+    let (to_pack, plain): (Vec<&File>, Vec<&File>) = changed.into_iter().partition(worth);
+    for file in plain {
+        put(&out.join(&file.path), &file.bytes)?;
+    }
+    let texts: Vec<&[u8]> = to_pack.iter().map(|file| file.bytes.as_slice()).collect();
+    for (file, packed) in to_pack.iter().zip(packed::pack(&texts)) {
+        // A build that breaks here leaves nothing packed that is not of its file.
+        for name in names(file) {
+            let _ = std::fs::remove_file(out.join(name));
         }
-        std::fs::write(&path, &file.bytes)
-            .with_context(|| format!("{} could not be written", path.display()))?;
+        put(&out.join(&file.path), &file.bytes)?;
+        for (name, packed) in names(file).iter().zip(packed) {
+            if let Some(packed) = packed {
+                put(&out.join(name), &packed)?;
+            }
+        }
     }
     let own = format!("{}/", version::FULL);
     // Folders of other full versions stay: somebody's page may name them.
@@ -75,39 +94,26 @@ pub(crate) fn write(out: &Path, files: &[File]) -> Result<()> {
     Ok(())
 }
 
-/// Reads a folder that was built before, for `serve --dir`.
+fn put(path: &Path, bytes: &[u8]) -> Result<()> {
+    if let Some(folder) = path.parent() {
+        std::fs::create_dir_all(folder)?;
+    }
+    std::fs::write(path, bytes).with_context(|| format!("{} could not be written", path.display()))
+}
+
+/// Checks that a folder can be served as it is, for `serve --dir`.
 ///
 /// # Errors
-/// When it can't be read or has no page in it.
-pub(crate) fn read(folder: &Path) -> Result<Vec<File>> {
-    let mut files = Vec::new();
-    let mut folders = vec![folder.to_path_buf()];
-    while let Some(next) = folders.pop() {
-        let entries = std::fs::read_dir(&next)
-            .with_context(|| format!("{} could not be read", next.display()))?;
-        for entry in entries {
-            let path = entry?.path();
-            if path.is_dir() {
-                folders.push(path);
-                continue;
-            }
-            let inside = path.strip_prefix(folder)?;
-            let names: Vec<_> = inside.iter().map(|name| name.to_string_lossy()).collect();
-            if names.last().is_some_and(|name| !name.starts_with('.')) {
-                let mut file = File::named(&names.join("/"), std::fs::read(&path)?);
-                file.hashed = file.path.starts_with("assets/");
-                files.push(file);
-            }
-        }
+/// When it has no page in it.
+pub(crate) fn holds_a_site(folder: &Path) -> Result<()> {
+    if folder.join("index.html").is_file() {
+        return Ok(());
     }
-    if !files.iter().any(|file| file.path == "index.html") {
-        bail!(
-            "{} has no index.html in it. Build into it first: build --out {}",
-            folder.display(),
-            folder.display()
-        );
-    }
-    Ok(files)
+    bail!(
+        "{} has no index.html in it. Build into it first: build --out {}",
+        folder.display(),
+        folder.display()
+    )
 }
 
 fn lines(names: &BTreeSet<&str>) -> String {
@@ -210,22 +216,47 @@ mod tests {
     }
 
     #[test]
-    fn a_built_folder_is_read_back_as_it_was() {
-        let folder = Folder::new("back");
+    fn texts_are_packed_beside_themselves_and_again_only_when_they_change() {
+        let folder = Folder::new("packed");
         let out = folder.0.join("site");
-        let hashed = File {
-            path: "assets/a.0.js".into(),
-            bytes: b"1".to_vec(),
-            hashed: true,
+        let page = |text: &str| {
+            [
+                File::named("index.html", text.repeat(100)),
+                File::named("a.png", "picture"),
+            ]
         };
-        write(&out, &[File::named("index.html", "page"), hashed]).unwrap();
-        let mut files = read(&out).unwrap();
-        files.sort_by(|a, b| a.path.cmp(&b.path));
-        let seen: Vec<_> = files
-            .iter()
-            .map(|file| (file.path.as_str(), file.hashed))
+        let changed = |name: &str| out.join(name).metadata().unwrap().modified().unwrap();
+        write(&out, &page("maple ")).unwrap();
+        let first = changed("index.html.br");
+        assert!(
+            first >= changed("index.html"),
+            "what is packed is newer than its file"
+        );
+        assert!(out.join("index.html.gz").is_file() && !out.join("a.png.gz").exists());
+        let packed = std::fs::read(out.join("index.html.gz")).unwrap();
+        std::thread::sleep(std::time::Duration::from_millis(20));
+        write(&out, &page("maple ")).unwrap();
+        assert_eq!(changed("index.html.br"), first, "nothing has changed");
+        write(&out, &page("beech ")).unwrap();
+        assert_ne!(changed("index.html.br"), first);
+        assert_ne!(std::fs::read(out.join("index.html.gz")).unwrap(), packed);
+        write(&out, &[File::named("index.html", "x")]).unwrap();
+        assert!(
+            !out.join("index.html.br").exists(),
+            "one letter does not become smaller"
+        );
+        assert!(holds_a_site(&out).is_ok());
+        assert!(holds_a_site(&folder.0).is_err(), "no page, no site");
+        write(&out, &[File::named("404.html", "gone".repeat(50))]).unwrap();
+        let left: Vec<_> = std::fs::read_dir(&out)
+            .unwrap()
+            .flatten()
+            .map(|it| it.file_name())
             .collect();
-        assert_eq!(seen, [("assets/a.0.js", true), ("index.html", false)]);
-        assert!(read(&folder.0).is_err(), "no page, no site");
+        assert_eq!(
+            left.len(),
+            4,
+            "a page, packed twice, and the list: {left:?}"
+        );
     }
 }

@@ -5,6 +5,7 @@ pub(crate) mod folder;
 pub(crate) mod headers;
 mod kit;
 mod markdown;
+mod packed;
 pub(crate) mod pages;
 mod schema;
 mod single;

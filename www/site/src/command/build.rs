@@ -28,6 +28,7 @@ pub(crate) fn run(options: &args::Build) -> Result<()> {
             version::FULL
         ));
     }
+    say("Writing the files, packed ones beside them ...");
     folder::write(&out, &files)?;
     say(&format!(
         "{} files for {} are in:",

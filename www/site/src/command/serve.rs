@@ -2,13 +2,12 @@
 
 use crate::build::{self, folder};
 use crate::command::speaker;
-use crate::server::Files;
+use crate::server::{self, Site};
 use crate::{args, project, terminal};
 use anyhow::{Context, Result, bail};
 use std::io::ErrorKind;
 use std::net::{Ipv4Addr, TcpListener};
-use std::sync::Arc;
-use std::time::{Duration, Instant};
+use std::time::Instant;
 
 /// Runs `serve`: it ends only when it is stopped.
 ///
@@ -20,16 +19,22 @@ pub(crate) fn run(options: &args::Serve) -> Result<()> {
     let say = speaker(options.quiet);
     // Before the build, so that a taken port is told at once.
     let listener = listen(options.port)?;
-    let files = match &options.dir {
-        Some(folder) => folder::read(folder)?,
+    let folder = match &options.dir {
+        Some(folder) => {
+            folder::holds_a_site(folder)?;
+            folder.clone()
+        }
         None => {
             let root = project::root()?;
             let files = build::site(&root, &options.base, true, options.quiet, &say)?;
-            folder::write(&project::target(&root).join("site"), &files)?;
-            files
+            let folder = project::target(&root).join("site");
+            say("Writing the files, packed ones beside them ...");
+            folder::write(&folder, &files)?;
+            folder
         }
     };
-    let files = Arc::new(Files::new(&options.base, &files));
+    let site = Site::new(&options.base, &folder)
+        .with_context(|| format!("{} could not be read", folder.display()))?;
     say(&format!(
         "Ready after {:.1} s. Only this machine can reach it; stop it with Ctrl+C.",
         started.elapsed().as_secs_f32()
@@ -39,17 +44,7 @@ pub(crate) fn run(options: &args::Serve) -> Result<()> {
         listener.local_addr()?,
         options.base
     ))?;
-    for stream in listener.incoming() {
-        let Ok(stream) = stream else { continue };
-        let files = Arc::clone(&files);
-        std::thread::spawn(move || {
-            // A client that says nothing for this long has gone.
-            let _ = stream.set_read_timeout(Some(Duration::from_secs(60)));
-            let _ = stream.set_nodelay(true);
-            let _ = files.answer_all(&stream);
-        });
-    }
-    Ok(())
+    server::run(listener, site)
 }
 
 /// Takes the port on the loopback address, never on another.

@@ -1,0 +1,110 @@
+//! Files packed beforehand, as a server sends them: brotli (RFC 7932) and gzip (RFC 1952), each at its best level.
+
+use flate2::{Compression, write::GzEncoder};
+use std::collections::HashMap;
+use std::io::Write as _;
+use std::sync::Mutex;
+use std::sync::atomic::{AtomicUsize, Ordering};
+
+/// The ways that a file is packed: the ending of the name, and how.
+pub(crate) const WAYS: [(&str, fn(&[u8]) -> Vec<u8>); 2] = [(".br", brotli), (".gz", gzip)];
+
+/// Whether a file is worth packing, by its name: text, the module, tables. Pictures and archives are packed already.
+pub(crate) fn is_worth_it(path: &str) -> bool {
+    let ending = path.rsplit_once('.').map_or("", |(_, ending)| ending);
+    matches!(
+        ending,
+        "html"
+            | "css"
+            | "js"
+            | "wasm"
+            | "bin"
+            | "json"
+            | "webmanifest"
+            | "svg"
+            | "csv"
+            | "ts"
+            | "txt"
+            | "md"
+    )
+}
+
+fn brotli(bytes: &[u8]) -> Vec<u8> {
+    let params = brotli::enc::BrotliEncoderParams {
+        quality: 11,
+        // The largest window that every browser takes.
+        lgwin: 24,
+        size_hint: bytes.len(),
+        ..Default::default()
+    };
+    let mut packed = Vec::new();
+    // Memory takes whatever is written to it.
+    let _ = brotli::BrotliCompress(&mut &*bytes, &mut packed, &params);
+    packed
+}
+
+fn gzip(bytes: &[u8]) -> Vec<u8> {
+    let mut packer = GzEncoder::new(Vec::new(), Compression::best());
+    let done = packer.write_all(bytes).and_then(|()| packer.finish());
+    done.unwrap_or_default()
+}
+
+/// Packs each of `texts` in every way of [`WAYS`], on all processors; none where it does not become smaller. The same
+/// bytes are packed once.
+pub(crate) fn pack(texts: &[&[u8]]) -> Vec<[Option<Vec<u8>>; WAYS.len()]> {
+    let mut once: Vec<&[u8]> = texts.to_vec();
+    // The longest first, so that the last ones to end are short.
+    once.sort_by(|a, b| b.len().cmp(&a.len()).then_with(|| a.cmp(b)));
+    once.dedup();
+    let next = AtomicUsize::new(0);
+    let done: Mutex<HashMap<&[u8], _>> = Mutex::default();
+    let work = || {
+        while let Some(&text) = once.get(next.fetch_add(1, Ordering::Relaxed)) {
+            let packed = WAYS.map(|(_, way)| {
+                Some(way(text)).filter(|packed| !packed.is_empty() && packed.len() < text.len())
+            });
+            if let Ok(mut done) = done.lock() {
+                done.insert(text, packed);
+            }
+        }
+    };
+    std::thread::scope(|scope| {
+        let others = std::thread::available_parallelism().map_or(1, usize::from) - 1;
+        for _ in 0..others {
+            scope.spawn(work);
+        }
+        work();
+    });
+    let done = done.into_inner().unwrap_or_default();
+    let of = |text: &&[u8]| done.get(text).cloned().unwrap_or_default();
+    texts.iter().map(of).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::io::Read as _;
+
+    #[test]
+    fn what_is_packed_is_unpacked_to_the_same_bytes() {
+        let long = "bark and sapwood, ".repeat(500);
+        let texts = [long.as_bytes(), b"x", long.as_bytes(), b"\0asm\x01\0\0\0"];
+        let packed = pack(&texts);
+        assert_eq!(packed[0], packed[2]);
+        assert!(
+            packed[1].iter().all(Option::is_none),
+            "a letter does not become smaller"
+        );
+        let [Some(br), Some(gz)] = &packed[0] else {
+            panic!("a long text becomes smaller");
+        };
+        let mut out = Vec::new();
+        brotli::BrotliDecompress(&mut br.as_slice(), &mut out).unwrap();
+        assert_eq!(out, long.as_bytes());
+        let mut out = Vec::new();
+        flate2::read::GzDecoder::new(gz.as_slice())
+            .read_to_end(&mut out)
+            .unwrap();
+        assert_eq!(out, long.as_bytes());
+    }
+}
