@@ -35,7 +35,9 @@ fn host(
 ) -> Server {
     let folder = folder(test);
     for (name, text) in files {
-        std::fs::write(folder.join(name), text).expect("the file can be written");
+        let path = folder.join(name);
+        std::fs::create_dir_all(path.parent().expect("a folder")).expect("it can be made");
+        std::fs::write(path, text).expect("the file can be written");
     }
     let page = format!(
         "<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\"><title>A land trust</title><link rel=\"icon\" href=\"data:,\">\
@@ -131,10 +133,17 @@ fn settings_that_can_not_be_had_or_used_are_left_out_as_a_whole_with_a_note() {
     let mut markup = group();
     markup["contacts"][0]["name"] = json!("<img src=x onerror=alert(1)>");
     markup["contacts"][1]["url"] = json!("javascript:alert(1)");
+    let mut large = group();
+    large["note"] = json!("x".repeat(1_000_000));
+    let mut out = group();
+    out["species"]["list"] = json!("../trees.csv");
     let files = [
         ("loose.json", &*loose.to_string()),
         ("markup.json", &*markup.to_string()),
         ("text.json", "{ \"schema\": 1,"),
+        ("large.json", &*large.to_string()),
+        ("inner/out.json", &*out.to_string()),
+        ("trees.csv", "code,first\nROPS,yes\n"),
     ];
     let host = host("settings-refused", &site, "", "", &files);
     in_browser(async move |browser| {
@@ -142,6 +151,8 @@ fn settings_that_can_not_be_had_or_used_are_left_out_as_a_whole_with_a_note() {
             ("none.json", json!([])),
             ("text.json", json!([])),
             ("http://127.0.0.1:1/x.json", json!([])),
+            ("large.json", json!([])),
+            ("inner/out.json", json!([])),
             (
                 "loose.json",
                 json!([
@@ -185,6 +196,19 @@ fn settings_that_can_not_be_had_or_used_are_left_out_as_a_whole_with_a_note() {
             );
         }
         expect_no_violations(&browser, "settings left out").await?;
+        let console = browser.console().await?.join("\n");
+        for part in ["larger than 1000000 bytes", "does not lie in the folder"] {
+            assert!(console.contains(part), "{part}: {console}");
+        }
+        // An object is looked at before it is taken apart.
+        let begun = std::time::Instant::now();
+        let vast = "heard.length = 0; const calculator = document.getElementById('calculator'); \
+             calculator.config = { schema: 1, name: 'x'.repeat(5e7) }; \
+             calculator.config = { schema: 1, name: 'x', list: new Array(2e6).fill(0) };";
+        browser.run(vast).await?;
+        browser.until("the failure", "window.heard.length").await?;
+        assert_eq!(heard(&browser).await?[0][2], json!([""]));
+        assert!(begun.elapsed().as_secs() < 20, "{:?}", begun.elapsed());
         // Good ones take the note away.
         let good = format!(
             "document.getElementById('calculator').config = {};",

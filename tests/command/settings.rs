@@ -150,3 +150,23 @@ fn a_list_of_species_lies_beside_the_settings() {
         assert!(out.contains("must lie in the folder"), "{list}: {out}");
     }
 }
+
+#[test]
+fn a_file_of_fifty_million_bytes_is_refused_before_it_is_read() {
+    let files = Files::new("large", &[("settings.json", &good().to_string())]);
+    let file = files.at("settings.json");
+    std::fs::write(files.at("species.csv"), "code,first\n".repeat(5_000_000)).expect("a file");
+    let begun = std::time::Instant::now();
+    let (code, out, _) = run(&["settings", &file], "");
+    assert_eq!(code, 2);
+    assert!(out.contains("too large: at most 1,000 kB"), "a list: {out}");
+    // What follows is no JSON, so only its length can be told.
+    std::fs::write(&file, "[".repeat(50_000_000)).expect("a file");
+    let (code, out, _) = run(&["settings", &file], "");
+    assert_eq!(code, 2);
+    assert!(
+        out.contains("too large: at most 1,000 kB"),
+        "settings: {out}"
+    );
+    assert!(begun.elapsed().as_secs() < 20, "{:?}", begun.elapsed());
+}

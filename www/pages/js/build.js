@@ -2,6 +2,8 @@
 // with the object the calculator's own reader says; nothing is judged here.
 import { checkSettings, ready } from "./element.js";
 
+/** The most that is taken of a file, bytes; the build puts the number in. */
+const LARGEST = "@@largest@@";
 const $ = (id) => document.getElementById(id);
 const all = (css, from = document) => [...from.querySelectorAll(css)];
 const builder = $("builder");
@@ -316,6 +318,7 @@ function save() {
 
 async function open(file) {
   try {
+    if (file.size > LARGEST) throw new Error(`it is larger than ${LARGEST} bytes`);
     const settings = JSON.parse((await file.text()).replace(/^\uFEFF/, ""));
     if (typeof settings !== "object" || settings === null || Array.isArray(settings)) throw new Error("it is no object");
     write(settings);

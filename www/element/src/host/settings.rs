@@ -4,10 +4,10 @@ use super::objects;
 use crate::calculator::{Calculator, controls};
 use crate::device::today;
 use crate::dom::{self, get};
-use calc::question::settings::{Group, Settings, Told, Value, read};
+use calc::question::settings::{Group, LARGEST, Settings, Told, Value, read};
 use calc_view::settings_told;
 use calc_view::words::m;
-use js_sys::{Array, Object, Reflect};
+use js_sys::{Array, JsString, Object, Reflect};
 use std::sync::Arc;
 use wasm_bindgen::{JsCast, JsValue};
 
@@ -16,10 +16,17 @@ const DEEPEST: usize = 6;
 /// The line that says that settings are left out.
 const NOTE: &str = "left-out";
 
-/// An object as the reader takes it. What is no JSON, and what lies too deep, is nothing.
-fn value(object: &JsValue, deep: usize) -> Value {
-    if let Some(text) = object.as_string() {
-        return Value::Text(text);
+/// An object as the reader takes it. What is no JSON, and what lies too deep, is nothing. `left` is how much more is
+/// taken, as [`Value::weight`] counts; where that is used up nothing more is converted.
+fn value(object: &JsValue, deep: usize, left: &mut Option<usize>) -> Value {
+    let text = object.dyn_ref::<JsString>();
+    let Some(rest) = left.and_then(|it| it.checked_sub(1 + text.map_or(0, length))) else {
+        *left = None;
+        return Value::Null;
+    };
+    *left = Some(rest);
+    if let Some(text) = text {
+        return Value::Text(text.into());
     }
     if let Some(number) = object.as_f64() {
         return Value::Number(number);
@@ -31,19 +38,41 @@ fn value(object: &JsValue, deep: usize) -> Value {
         return Value::Null;
     }
     if let Some(list) = object.dyn_ref::<Array>() {
-        return Value::List(list.iter().map(|it| value(&it, deep - 1)).collect());
+        let mut all = Vec::new();
+        for it in list.iter() {
+            if left.is_none() {
+                break;
+            }
+            all.push(value(&it, deep - 1, left));
+        }
+        return Value::List(all);
     }
     let plain: &Object = object.unchecked_ref();
-    let keys = Object::keys(plain);
-    let pair = |key: JsValue| {
+    let mut all = Vec::new();
+    for key in Object::keys(plain).iter() {
+        if left.is_none() {
+            break;
+        }
+        *left = left.and_then(|it| it.checked_sub(key.dyn_ref().map_or(0, length)));
         let inner = Reflect::get(object, &key).unwrap_or(JsValue::NULL);
-        (key.as_string().unwrap_or_default(), value(&inner, deep - 1))
-    };
-    Value::Map(keys.iter().map(pair).collect())
+        let inner = value(&inner, deep - 1, left);
+        all.push((key.as_string().unwrap_or_default(), inner));
+    }
+    Value::Map(all)
+}
+
+/// The length of a text in UTF-16: no more than its bytes in UTF-8.
+fn length(text: &JsString) -> usize {
+    text.length() as usize
 }
 
 fn taken(object: &JsValue, list: Option<&str>) -> Result<(Settings, Vec<Told>), Vec<Told>> {
-    read(calc_data::reference(), &value(object, DEEPEST), list)
+    let mut left = Some(LARGEST);
+    let value = value(object, DEEPEST, &mut left);
+    if left.is_none() {
+        return Err(vec![Told::too_large()]);
+    }
+    read(calc_data::reference(), &value, list)
 }
 
 /// What is told, as `[{path, message, refuses}]`.

@@ -18,6 +18,7 @@ mod wasm;
 use crate::project;
 use anyhow::{Context, Result};
 use assets::{Assets, File, digest, script};
+use calc::question::settings::LARGEST;
 use calc_data::places::{CLIMATE, TOWNS};
 use std::path::Path;
 
@@ -53,7 +54,10 @@ pub(crate) fn site(
         assets.add(&format!("towns-{country}.bin"), *towns);
     }
     assets.add("engine.js", module.js);
-    assets.add("config.js", script(&scripts.join("config.js"), &[])?);
+    // The limit of a group's settings stands once, with their reader.
+    let largest = LARGEST.to_string();
+    let largest = [("\"@@largest@@\"", largest.as_str())];
+    assets.add("config.js", script(&scripts.join("config.js"), &largest)?);
     // What the element's script names: each as a literal of its own in it.
     let mut named = vec![
         "engine.js".to_owned(),
@@ -67,9 +71,10 @@ pub(crate) fn site(
             .iter()
             .map(|(country, _)| format!("towns-{country}.bin")),
     );
-    let element = naming(&scripts, "element.js", &assets, &named)?;
+    let element = naming(&scripts, "element.js", &assets, &named, &[])?;
     assets.add("element.js", element);
-    let build = naming(&scripts, "build.js", &assets, &["element.js".to_owned()])?;
+    let build = ["element.js".to_owned()];
+    let build = naming(&scripts, "build.js", &assets, &build, &largest)?;
     assets.add("build.js", build);
     assets.add("page.js", script(&scripts.join("page.js"), &[])?);
     for name in ["frame.js", "stepdown.js"] {
@@ -114,8 +119,14 @@ pub(crate) fn site(
     Ok(files)
 }
 
-/// A script whose literals `"./name"` become those of the assets of that name, which lie beside it.
-fn naming(scripts: &Path, file: &str, assets: &Assets, named: &[String]) -> Result<String> {
+/// A script whose literals `"./name"` become those of the assets of that name, which lie beside it, and `more` what it says.
+fn naming(
+    scripts: &Path,
+    file: &str,
+    assets: &Assets,
+    named: &[String],
+    more: &[(&str, &str)],
+) -> Result<String> {
     let names = named
         .iter()
         .map(|name| {
@@ -125,7 +136,8 @@ fn naming(scripts: &Path, file: &str, assets: &Assets, named: &[String]) -> Resu
             ))
         })
         .collect::<Result<Vec<_>>>()?;
-    let names: Vec<(&str, &str)> = names.iter().map(|(a, b)| (&**a, &**b)).collect();
+    let names = names.iter().map(|(a, b)| (&**a, &**b));
+    let names: Vec<(&str, &str)> = names.chain(more.iter().copied()).collect();
     script(&scripts.join(file), &names)
 }
 

@@ -2,8 +2,9 @@
 
 use crate::{args, terminal};
 use anyhow::{Context, Result};
-use calc::question::settings::{Settings, Told, Value, read};
+use calc::question::settings::{LARGEST, Settings, Told, Value, read};
 use serde_json::Value as Json;
+use std::io::Read as _;
 use std::path::{Component, Path};
 use std::process::ExitCode;
 
@@ -34,9 +35,13 @@ pub(crate) type Loaded = Result<(Settings, Vec<Told>), Vec<String>>;
 /// # Errors
 /// When the file itself can't be read; what is wrong in it is no such error.
 pub(crate) fn load(file: &str) -> Result<Loaded> {
-    let text = std::fs::read_to_string(file).with_context(|| {
+    let text = limited(Path::new(file)).with_context(|| {
         format!("{file} could not be read. Give the name of a JSON file of settings")
     })?;
+    // Before it is read as JSON: that takes many times the room.
+    if text.len() > LARGEST {
+        return Ok(Err(lines(&[Told::too_large()])));
+    }
     let json: Json = match serde_json::from_str(text.strip_prefix('\u{feff}').unwrap_or(&text)) {
         Ok(json) => json,
         Err(error) => {
@@ -60,6 +65,20 @@ pub(crate) fn load(file: &str) -> Result<Loaded> {
 
 /// What is told of a list that does not lie beside the settings.
 const OUTSIDE: &str = "species.list: The list must lie in the folder of the settings, or in one below it: no \"..\", no path from the root, no link that leads out. Put it there.";
+
+/// The text of a file, of a larger one than is taken no more than its beginning.
+fn limited(file: &Path) -> std::io::Result<String> {
+    let mut bytes = Vec::new();
+    let most = LARGEST as u64 + 1;
+    std::fs::File::open(file)?
+        .take(most)
+        .read_to_end(&mut bytes)?;
+    if bytes.len() > LARGEST {
+        // The last character may be cut in two.
+        return Ok(String::from_utf8_lossy(&bytes).into_owned());
+    }
+    String::from_utf8(bytes).map_err(std::io::Error::other)
+}
 
 /// A list of species as `species.list` names it.
 enum Beside {
@@ -87,7 +106,7 @@ fn beside(file: &str, name: &str) -> Beside {
     if !list.starts_with(inside) {
         return Beside::Outside;
     }
-    std::fs::read_to_string(list).map_or(Beside::None, Beside::Text)
+    limited(&list).map_or(Beside::None, Beside::Text)
 }
 
 /// What is told, a line each with its place.
