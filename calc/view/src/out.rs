@@ -79,6 +79,14 @@ impl Out for Html {
     }
 }
 
+/// Text as HTML, within an element or an attribute in double quotes.
+#[must_use]
+pub fn escaped(text: &str) -> String {
+    let mut out = String::with_capacity(text.len());
+    escape(&mut out, text);
+    out
+}
+
 fn escape(into: &mut String, text: &str) {
     for c in text.chars() {
         match c {

@@ -84,6 +84,8 @@ fn readme(base: &str) -> String {
          - all else: Cache-Control: no-cache (also sw.js and v1/*, or an update would not arrive)\n\
          - everything but .html: Access-Control-Allow-Origin: *, or other origins can't embed it\n\
          - .wasm: Content-Type: application/wasm\n\
+         - text, .wasm, .bin: packed by brotli or gzip as they are sent, if the host can; with\n\
+         \x20 `slipbark build` from the project each has a packed one (.br, .gz) beside it\n\
          - .html: the Content-Security-Policy that stands in _headers. Each page states it too,\n\
          \x20 so a host that can't send it loses nothing else. {single} has its own.\n\
          \n\

@@ -1,7 +1,7 @@
 //! Markdown to HTML, for the changes page and articles. The files are our own;
 //! raw HTML in them is shown as text all the same, so that none slips in.
 
-use crate::build::template::escape;
+use calc_view::out::escaped;
 use pulldown_cmark::{Event, Options, Parser, html};
 
 /// Renders one Markdown text.
@@ -18,7 +18,7 @@ pub(crate) fn render(text: &str) -> String {
 /// The first heading's text, escaped, and the rest of the file.
 pub(crate) fn title_and_rest(text: &str) -> Option<(String, &str)> {
     let (first, rest) = text.split_once('\n')?;
-    Some((escape(first.strip_prefix("# ")?.trim()), rest))
+    Some((escaped(first.strip_prefix("# ")?.trim()), rest))
 }
 
 #[cfg(test)]

@@ -6,8 +6,11 @@ use std::io::Write as _;
 use std::sync::Mutex;
 use std::sync::atomic::{AtomicUsize, Ordering};
 
-/// The ways that a file is packed: the ending of the name, and how.
-pub(crate) const WAYS: [(&str, fn(&[u8]) -> Vec<u8>); 2] = [(".br", brotli), (".gz", gzip)];
+/// A way to pack: the ending of the packed file's name, and how.
+type Way = (&'static str, fn(&[u8]) -> Vec<u8>);
+
+/// The ways that a file is packed.
+pub(crate) const WAYS: [Way; 2] = [(".br", brotli), (".gz", gzip)];
 
 /// Whether a file is worth packing, by its name: text, the module, tables. Pictures and archives are packed already.
 pub(crate) fn is_worth_it(path: &str) -> bool {

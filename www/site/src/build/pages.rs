@@ -1,10 +1,11 @@
 //! Renders the static pages from their files in `www/pages`.
 
 use crate::build::assets::{Assets, File};
-use crate::build::template::{Template, escape, fill};
+use crate::build::template::{Template, fill};
 use crate::build::{markdown, sources, static_answers, version};
 use anyhow::{Context, Result};
 use calc_view::kind::Kind;
+use calc_view::out::escaped;
 use std::collections::BTreeMap;
 use std::path::Path;
 
@@ -109,8 +110,8 @@ pub(crate) fn render(root: &Path, base: &str, assets: &Assets, full: &[File]) ->
      -> Result<()> {
         let file = format!("www/pages/{name}");
         let page = Template::read(&file, &read(name)?)?;
-        common.insert("title", escape(page.head("title")?));
-        common.insert("description", escape(page.head("description")?));
+        common.insert("title", escaped(page.head("title")?));
+        common.insert("description", escaped(page.head("description")?));
         common.insert("nav", nav(base, here));
         common.insert("head", head_of(&page, &calculator));
         let body = page.body(common)?;
@@ -136,7 +137,7 @@ pub(crate) fn render(root: &Path, base: &str, assets: &Assets, full: &[File]) ->
     common.insert("policy", FRAME_POLICY.to_owned());
     for kind in Kind::ALL {
         let name = kind.name();
-        common.insert("title", escape(&calc_view::words::calculators::asks(kind)));
+        common.insert("title", escaped(&calc_view::words::calculators::asks(kind)));
         common.insert("tag", format!("slipbark-{name}"));
         files.push(File::named(
             &format!("embed/{name}/index.html"),
@@ -195,7 +196,7 @@ fn common_values(
     values.insert("changes", changes(root)?);
     values.insert("species-rows", static_answers::species_rows()?);
     let kinds = Kind::ALL.map(|kind| {
-        let asks = escape(&calc_view::words::calculators::asks(kind));
+        let asks = escaped(&calc_view::words::calculators::asks(kind));
         format!("<option value=\"{}\">{asks}</option>", kind.name())
     });
     values.insert("kinds", kinds.concat());

@@ -6,10 +6,11 @@
 mod scripts;
 
 use crate::build::assets::{File, script};
-use crate::build::template::{Template, escape};
+use crate::build::template::Template;
 use anyhow::{Context, Result, bail};
 use base64::Engine as _;
 use base64::engine::general_purpose::STANDARD;
+use calc_view::out::escaped;
 use flate2::{Compression, write::GzEncoder};
 use scripts::{closed, open, tidy};
 use sha2::{Digest as _, Sha256};
@@ -84,7 +85,7 @@ pub(crate) fn render(root: &Path, parts: &Parts<'_>) -> Result<File> {
     let shell = "www/pages/single.html";
     let page = Template::read(shell, &text(shell)?)?;
     let values = BTreeMap::from([
-        ("title", escape(page.head("title")?)),
+        ("title", escaped(page.head("title")?)),
         ("weighs", text("www/pages/weighs.html")?),
         ("policy", policy),
         ("first", first),

@@ -1,8 +1,8 @@
 //! The table of sources, made from `content/evidence/sources.csv`.
 
-use crate::build::template::escape;
 use anyhow::Result;
 use calc_data::table::{Problem, Table};
+use calc_view::out::escaped;
 use serde::Deserialize;
 use std::fmt::Write as _;
 use std::path::Path;
@@ -96,7 +96,7 @@ fn rows(sources: &[&Source]) -> String {
         let mut whole = String::new();
         for part in [&source.authors, &source.year] {
             if !part.is_empty() {
-                let _ = write!(whole, "{}. ", escape(part.trim_end_matches('.')));
+                let _ = write!(whole, "{}. ", escaped(part.trim_end_matches('.')));
             }
         }
         // Of some only the journal, volume and pages are known.
@@ -104,30 +104,30 @@ fn rows(sources: &[&Source]) -> String {
             let _ = write!(
                 whole,
                 "<cite>{}</cite>.",
-                escape(source.title.trim_end_matches('.'))
+                escaped(source.title.trim_end_matches('.'))
             );
         }
         let place: Vec<String> = [&source.container, &source.volume_pages]
             .into_iter()
             .filter(|part| !part.is_empty())
-            .map(|part| escape(part))
+            .map(|part| escaped(part))
             .collect();
         if !place.is_empty() {
             let _ = write!(whole, " {}.", place.join(", "));
         }
         if !source.doi.is_empty() {
-            let _ = write!(whole, " doi:{}", escape(&source.doi));
+            let _ = write!(whole, " doi:{}", escaped(&source.doi));
         }
         if !source.superseded_by.is_empty() {
-            let _ = write!(whole, " Superseded by {}.", escape(&source.superseded_by));
+            let _ = write!(whole, " Superseded by {}.", escaped(&source.superseded_by));
         }
         let _ = writeln!(
             out,
             "<tr id=\"{id}\"><th scope=\"row\">{label}</th><td>{whole}</td><td>{part}</td><td>{grade}</td></tr>",
-            id = escape(&source.id),
-            label = escape(&source.label),
-            part = escape(&source.part_read.replace('_', " ")),
-            grade = escape(&source.grade_ceiling.to_lowercase().replace('_', " ")),
+            id = escaped(&source.id),
+            label = escaped(&source.label),
+            part = escaped(&source.part_read.replace('_', " ")),
+            grade = escaped(&source.grade_ceiling.to_lowercase().replace('_', " ")),
         );
     }
     out

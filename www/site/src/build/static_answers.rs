@@ -1,14 +1,13 @@
 //! What a page without script shows: a worked example and a table of all
 //! species, made by the same core and the same view as the live answer.
 
-use crate::build::template::escape;
 use anyhow::{Result, bail};
 use calc::answer::Answer;
 use calc::models::season::Local;
 use calc::question::{Question, StemTyped, Text, Typed, read};
 use calc::reference::Reference;
 use calc::terms::species::{Species, Suitability};
-use calc_view::out::Html;
+use calc_view::out::{Html, escaped};
 use calc_view::words::m;
 use calc_view::{answer, draw, measure};
 
@@ -54,16 +53,16 @@ pub(crate) fn species_rows() -> Result<String> {
         let mut cells = String::new();
         for size in SIZES {
             let (question, answer) = ask(reference, &row(species.names[0], size))?;
-            cells.push_str(&format!("<td>{}</td>", escape(&cell(&question, &answer))));
+            cells.push_str(&format!("<td>{}</td>", escaped(&cell(&question, &answer))));
         }
         let latin = if species.unknown {
             String::new()
         } else {
-            format!("<br><i lang=\"la\">{}</i>", escape(species.scientific))
+            format!("<br><i lang=\"la\">{}</i>", escaped(species.scientific))
         };
         rows.push_str(&format!(
             "<tr><th scope=\"row\">{}{latin}</th><td>{}</td>{cells}</tr>\n",
-            escape(species.name),
+            escaped(species.name),
             suits(species.suitability),
         ));
     }
@@ -85,10 +84,10 @@ pub(crate) fn species_choices() -> String {
         names.extend(species.names.iter().map(|name| name.to_lowercase()));
         format!(
             "<button type=\"button\" class=\"btn ghost\" hidden data-said=\"{}\" data-name=\"{}\" data-names=\"{}\">Add {}</button>\n",
-            escape(said),
-            escape(species.name),
-            escape(&names.join("|")),
-            escape(species.name)
+            escaped(said),
+            escaped(species.name),
+            escaped(&names.join("|")),
+            escaped(species.name)
         )
     };
     species.iter().map(button).collect()

@@ -86,22 +86,6 @@ pub(crate) fn fill(file: &str, text: &str, values: &BTreeMap<&str, String>) -> R
     Ok(filled)
 }
 
-/// Text as HTML, within an element or a quoted attribute.
-pub(crate) fn escape(text: &str) -> String {
-    let mut out = String::with_capacity(text.len());
-    for c in text.chars() {
-        match c {
-            '&' => out.push_str("&amp;"),
-            '<' => out.push_str("&lt;"),
-            '>' => out.push_str("&gt;"),
-            '"' => out.push_str("&quot;"),
-            '\'' => out.push_str("&#39;"),
-            c => out.push(c),
-        }
-    }
-    out
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -114,13 +98,5 @@ mod tests {
         assert_eq!(error.to_string(), "f.html:2: nothing is called {{c}}");
         let error = fill("f.html", "{{a}}\n\n{{a", &values).unwrap_err();
         assert!(error.to_string().starts_with("f.html:"), "{error}");
-    }
-
-    #[test]
-    fn what_people_wrote_can_not_become_markup() {
-        assert_eq!(
-            escape("<a href='x'>\"&\""),
-            "&lt;a href=&#39;x&#39;&gt;&quot;&amp;&quot;"
-        );
     }
 }

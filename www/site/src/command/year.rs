@@ -33,7 +33,7 @@ pub(crate) fn run(options: &args::Year) -> Result<ExitCode> {
             let season = season(reference, species, place);
             flags.extend(season.flags());
             if options.csv {
-                days(species, &season, year)
+                days(species, &season, year)?
             } else {
                 words(species, &season, year)
             }
@@ -47,7 +47,11 @@ pub(crate) fn run(options: &args::Year) -> Result<ExitCode> {
             flags.retain(|flag| of_place(*flag));
             flags.sort();
             flags.dedup();
-            all(rows.into_iter(), year, options.csv)
+            if options.csv {
+                windows(&rows, year)?
+            } else {
+                all(&rows, year)
+            }
         }
     };
     let mut notes: Vec<String> = flags
@@ -124,20 +128,29 @@ fn season(reference: &'static Reference, species: &Species, place: Where<'_>) ->
     timing::season(&ask, &reference.constants.timing)
 }
 
-/// Each day: date, chance, word.
-fn days(species: &Species, season: &Season<'_>, year: i32) -> String {
-    let mut text = String::from("scientific_name,date,probability,verdict\r\n");
-    for row in season.days(year) {
-        let p = row.probability.map_or(String::new(), |p| format!("{p:.3}"));
-        let _ = write!(
-            text,
-            "{},{},{p},{}\r\n",
-            species.scientific,
-            iso(row.date),
-            m::season_verdict(row.verdict)
-        );
+/// A table as RFC 4180 has it: a head, rows of as many cells, each line ended by CR and LF.
+fn table<const N: usize>(
+    head: [&str; N],
+    rows: impl Iterator<Item = [String; N]>,
+) -> Result<String> {
+    let mut writer = csv::WriterBuilder::new()
+        .terminator(csv::Terminator::CRLF)
+        .from_writer(Vec::new());
+    writer.write_record(head)?;
+    for row in rows {
+        writer.write_record(row)?;
     }
-    text
+    Ok(String::from_utf8(writer.into_inner()?)?)
+}
+
+/// Each day: date, chance, word.
+fn days(species: &Species, season: &Season<'_>, year: i32) -> Result<String> {
+    let rows = season.days(year).map(|row| {
+        let p = row.probability.map_or(String::new(), |p| format!("{p:.3}"));
+        let verdict = m::season_verdict(row.verdict).to_string();
+        [species.scientific.to_owned(), iso(row.date), p, verdict]
+    });
+    table(["scientific_name", "date", "probability", "verdict"], rows)
 }
 
 fn words(species: &Species, season: &Season<'_>, year: i32) -> String {
@@ -167,62 +180,57 @@ fn words(species: &Species, season: &Season<'_>, year: i32) -> String {
     text
 }
 
+/// One row a species: the dates of its window, and their spread in days.
+fn windows(rows: &[(&Species, Season<'_>)], year: i32) -> Result<String> {
+    let head = [
+        "scientific_name",
+        "common_name",
+        "opens",
+        "best_from",
+        "best_to",
+        "closes",
+        "sd_open",
+        "sd_close",
+    ];
+    let rows = rows.iter().map(|(species, season)| {
+        let dates = season.dates_of(year).map(|d| {
+            let [opens, from, to, closes] = [d.opens, d.best_from, d.best_to, d.closes].map(iso);
+            let [open, close] = [d.sd_open, d.sd_close].map(|sd| format!("{sd:.1}"));
+            [opens, from, to, closes, open, close]
+        });
+        let [a, b, c, d, e, f] = dates.unwrap_or_default();
+        [
+            species.scientific.to_owned(),
+            species.name.to_owned(),
+            a,
+            b,
+            c,
+            d,
+            e,
+            f,
+        ]
+    });
+    table(head, rows)
+}
+
 /// One line a species: the dates of its window.
-fn all<'a>(rows: impl Iterator<Item = (&'a Species, Season<'a>)>, year: i32, csv: bool) -> String {
-    let mut text = if csv {
-        String::from(
-            "scientific_name,common_name,opens,best_from,best_to,closes,sd_open,sd_close\r\n",
-        )
-    } else {
-        format!(
-            "{:<30} opens      best from  best to    closes\n",
-            format!("When bark slips, {year}")
-        )
-    };
+fn all(rows: &[(&Species, Season<'_>)], year: i32) -> String {
+    let head = format!("When bark slips, {year}");
+    let mut text = format!("{head:<30} opens      best from  best to    closes\n");
     let mut spreads: Vec<(f64, f64)> = Vec::new();
     for (species, season) in rows {
         let dates = season.dates_of(year);
+        let cells = match &dates {
+            Some(d) => [d.opens, d.best_from, d.best_to, d.closes]
+                .map(iso)
+                .join(" "),
+            None if season.is_timed() => "no date model: test first".to_owned(),
+            None => "no ring to cut".to_owned(),
+        };
         spreads.extend(dates.map(|dates| (dates.sd_open, dates.sd_close)));
-        if csv {
-            let cells = dates.map_or(String::from(",,,,,"), |d| {
-                format!(
-                    "{},{},{},{},{:.1},{:.1}",
-                    iso(d.opens),
-                    iso(d.best_from),
-                    iso(d.best_to),
-                    iso(d.closes),
-                    d.sd_open,
-                    d.sd_close
-                )
-            });
-            let _ = write!(
-                text,
-                "{},\"{}\",{cells}\r\n",
-                species.scientific, species.name
-            );
-        } else {
-            let cells = dates.map_or_else(
-                || {
-                    String::from(if season.is_timed() {
-                        "no date model: test first"
-                    } else {
-                        "no ring to cut"
-                    })
-                },
-                |d| {
-                    format!(
-                        "{} {} {} {}",
-                        iso(d.opens),
-                        iso(d.best_from),
-                        iso(d.best_to),
-                        iso(d.closes)
-                    )
-                },
-            );
-            let _ = writeln!(text, "{:<30} {cells}", species.name);
-        }
+        let _ = writeln!(text, "{:<30} {cells}", species.name);
     }
-    if !csv && !spreads.is_empty() {
+    if !spreads.is_empty() {
         let ends = |of: fn(&(f64, f64)) -> f64| {
             let (low, high) = spreads
                 .iter()
