@@ -1,12 +1,13 @@
 //! What an answer says of another day, distance or size holds when that is asked.
 
-use crate::make::{Maker, local, on_day, plain};
-use crate::support::reference;
-use calc::answer::{Changed, Outcome, answer};
+use crate::make::{Maker, local, on_day, plain, plain_of};
+use crate::support::{reference, tree, with};
+use calc::answer::{Answer, Changed, Outcome, answer};
 use calc::question::{Day, Question};
 use calc::terms::method::Method;
 use calc::terms::quantity::{Dbh, TargetDistance, TotalHeight};
 use calc::terms::tree::{Herbicide, TargetKind};
+use serde_json::json;
 
 #[test]
 fn the_day_that_a_wait_names_answers_with_do_or_with_its_method_on_that_day() {
@@ -179,4 +180,51 @@ fn the_answer_if_the_whole_clone_can_be_ringed_is_the_one_given_when_it_is_said(
         assert_eq!(told.advised_day, settled.answer.advised_day, "{typed}");
     }
     assert!(compared > 20, "{compared}");
+}
+
+/// What is said of the other side of a size limit is so when it is asked: one stem, on the day asked about.
+#[test]
+fn the_other_side_of_a_size_limit_has_the_method_that_is_named() {
+    let sizes = [
+        "0.95", "1.1", "2.3", "2.7", "3.8", "4.3", "5.5", "6", "6.5", "9", "10", "11",
+    ];
+    let (mut met, mut wrong) = (0, Vec::new());
+    for (turn, species) in reference().species.iter().enumerate() {
+        for (step, size) in sizes.iter().enumerate() {
+            let herbicide = ["not_said", "no", "licensed"][(turn + step) % 3];
+            let goal = ["wildlife", "kill"][(turn + step / 3) % 2];
+            let date = ["2027-05-25", "2027-11-20", "2027-03-10"][(turn + step / 2) % 3];
+            let typed = with(
+                tree(species.scientific, size),
+                json!({ "herbicide": herbicide, "goal": goal, "date": date, "line_within_reach": "no", "height": "30 ft",
+                    "height_confirmed": true, "whole_clone": "yes" }),
+            );
+            let answer = plain_of(&typed);
+            let Some(near) = answer.near_limit else {
+                continue;
+            };
+            let step = if near.over { 1.002 } else { 0.998 };
+            let other = format!("{:.2} mm", near.limit_mm * step);
+            let then = plain_of(&with(
+                typed.clone(),
+                json!({ "stems": [{ "diameter": other }] }),
+            ));
+            let settled =
+                |answer: &Answer| matches!(answer.outcome, Outcome::Do | Outcome::OtherMethod);
+            if !settled(&answer) || !settled(&then) {
+                continue;
+            }
+            met += 1;
+            if then.headline_method != near.method {
+                wrong.push(format!("{near:?} is {:?}: {typed}", then.headline_method));
+            }
+        }
+    }
+    assert!(met > 100, "{met}");
+    assert!(
+        wrong.is_empty(),
+        "{} of {met}\n{}",
+        wrong.len(),
+        wrong.join("\n")
+    );
 }

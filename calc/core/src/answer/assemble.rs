@@ -1,7 +1,7 @@
 //! Everything that hangs on the decision: stems, minutes, visits, outlook, habitat, cautions.
 
 use super::decide::Decision;
-use super::facts::{Facts, level};
+use super::facts::{Facts, Levels, level};
 use super::{open, season_lines, sources, stretch, work};
 use crate::answer::{
     Also, AlsoKind, Answer, Conditional, GroupAnswer, Near, Outcome, SpeciesLine, StemAnswer,
@@ -16,8 +16,9 @@ use crate::models::{
 use crate::question::{Day, Question};
 use crate::reference::Reference;
 use crate::terms::method::{Level, Method};
+use crate::terms::quantity::Dbh;
 use crate::terms::tighten::Tighten;
-use crate::terms::tree::{Condition, Herbicide};
+use crate::terms::tree::{Condition, Herbicide, Stem};
 use crate::timing::closed_months::{self, Topic};
 use chrono::NaiveDate;
 
@@ -79,7 +80,16 @@ pub fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Decision) 
         },
     );
     let near_limit = (!stops)
-        .then(|| method::near_limit(reference.method_rules, &case, decision.headline))
+        .then(|| {
+            let heads = |lines: &Levels, dbh_mm: f64| {
+                let other = Stem {
+                    dbh: Dbh::new(dbh_mm).unwrap_or(stem.dbh),
+                    ..stem.clone()
+                };
+                facts.head(lines, &other)
+            };
+            method::near_limit(reference.method_rules, &case, decision.headline, heads)
+        })
         .flatten()
         .map(|(inches, over, method)| Near {
             limit_mm: inches * crate::terms::quantity::MM_PER_IN,

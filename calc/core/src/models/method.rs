@@ -216,12 +216,14 @@ pub fn headline(
 }
 
 /// The other headline near a size limit: the limit, inches, whether the other side is that of thicker stems, and the
-/// method. A stem that is as thick as the limit itself has both sides near.
+/// method. A stem that is as thick as the limit itself has both sides near. `heads` tells the method at the head of some
+/// lines for a stem of a diameter, mm.
 #[must_use]
 pub fn near_limit(
     rules: &'static [MethodRule],
     case: &Case<'_>,
     head: Method,
+    heads: impl Fn(&[Standing; 9], f64) -> Method,
 ) -> Option<(f64, bool, Method)> {
     let inches = inches(case.dbh_mm);
     // The limits of every row that speaks of this group, as diameters at breast height.
@@ -255,10 +257,7 @@ pub fn near_limit(
         let step = if over { 1.001 } else { 0.999 };
         let mut other = *case;
         other.dbh_mm = limit * step * MM_PER_IN;
-        let lines = levels(rules, &other);
-        let method = headline(&lines, case.constants, case.tree.goal, other.dbh_mm, |_| {
-            true
-        });
+        let method = heads(&levels(rules, &other), other.dbh_mm);
         (method != head).then_some((limit, over, method))
     })
 }
