@@ -296,3 +296,52 @@ fn at_a_size_limit_itself_the_side_that_is_another_answer_is_named() {
     let line = "Near a size limit: under 6 in (15.2 cm) across, the answer would be to cut it";
     assert!(pear.contains(line) && !pear.contains("past 6 in"), "{pear}");
 }
+
+/// Herbicide in tree-of-heaven has months of its own (RUTGERS, S20): the months of other trees are not told beside them.
+#[test]
+fn a_frill_of_tree_of_heaven_is_told_its_own_months() {
+    let north = said(&tree("tree of heaven", "8 in"));
+    assert!(
+        north.contains("15 July to 15 October, then it stands for at least 30 days"),
+        "{north}"
+    );
+    assert!(!north.contains("best autumn to winter"), "{north}");
+    let south = said(&with(
+        tree("tree of heaven", "8 in"),
+        json!({ "region": "NZ" }),
+    ));
+    assert!(
+        south.contains("15 January to 15 April, then it stands"),
+        "{south}"
+    );
+    assert!(said(&tree("Callery pear", "8 in")).contains("best autumn to winter"));
+}
+
+/// Blue gum is native in Tasmania and Victoria, from memory: a state that has no name here is not told by its code.
+#[test]
+fn no_code_of_a_state_stands_in_a_sentence() {
+    let gum = said(&with(
+        tree("blue gum", "20 in"),
+        json!({ "region": "AU-NSW" }),
+    ));
+    assert!(
+        gum.contains("Native in other parts of Australia, not in this part of Australia."),
+        "{gum}"
+    );
+    assert!(!gum.contains("AU-NSW."), "{gum}");
+}
+
+/// Woods may need a permit, by the law of their own country: a tree of Vermont cites no law of Ireland or Switzerland.
+#[test]
+fn no_other_country_s_law_is_a_source() {
+    let answer = ask_plain(&with(
+        tree("Norway maple", "12"),
+        json!({ "region": "US-VT" }),
+    ));
+    for source in ["LR58", "LR61", "LR63", "LR68", "LR69"] {
+        assert!(
+            answer.sources.iter().all(|line| line.id != source),
+            "{source}"
+        );
+    }
+}

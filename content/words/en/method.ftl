@@ -48,6 +48,9 @@ method-months =
     .fell = any month
     .repeat-cutting = each time that sprouts are back
     .leave-it = any day
+# Herbicide in tree-of-heaven has its own.
+method-months-heaven = 15 July to 15 October, then it stands for at least 30 days
+method-months-heaven-south = 15 January to 15 April, then it stands for at least 30 days
 # A dead tree has nothing to ring.
 method-no-ring-dead = There is nothing to ring: the bark is dead.
 
@@ -117,7 +120,7 @@ method-rule =
     .american_elm = a dying elm in its bark breeds the beetles of elm disease
     .pines_near = a dying pine breeds beetles that move to living pines
     .bark_not_slipping = the bark does not slip on that day
-    .sap_flow = spring sap flow washes it out
+    .sap_flow = spring sap flow washes herbicide out
     .heaven_out_of_season = herbicide suits this tree from 15 July to 15 October
     .heaven_stump = cutting it first makes it sucker
     .no_herbicide = you said no herbicide

@@ -33,6 +33,9 @@ region-name =
     .CH = Switzerland
     .GB = United Kingdom
     .US = United States
+# A state or province whose name is not listed
+# $country (Text): as inside a sentence
+region-part-of = this part of { $country }
 # Those that some language gives an article, or takes it from, inside a sentence: behind "in".
 # $of (Key)
 region-in-sentence =

@@ -36,6 +36,8 @@ method-months =
     .fell = cualquier mes
     .repeat-cutting = cada vez que vuelven los brotes
     .leave-it = cualquier día
+method-months-heaven = del 15 de julio al 15 de octubre; después se queda en pie al menos 30 días
+method-months-heaven-south = del 15 de enero al 15 de abril; después se queda en pie al menos 30 días
 method-no-ring-dead = No hay nada que anillar: la corteza está muerta.
 
 method-rule =
@@ -102,7 +104,7 @@ method-rule =
     .american_elm = un olmo que muere con su corteza cría los escarabajos de la enfermedad del olmo
     .pines_near = un pino que muere cría escarabajos que pasan a los pinos vivos
     .bark_not_slipping = ese día la corteza no se despega
-    .sap_flow = la savia de primavera lo lava
+    .sap_flow = la savia de primavera lava el herbicida
     .heaven_out_of_season = a este árbol el herbicida le sirve del 15 de julio al 15 de octubre
     .heaven_stump = cortarlo antes lo hace echar brotes de raíz
     .no_herbicide = usted dijo que sin herbicida

@@ -29,6 +29,7 @@ region-name =
     .CH = Suiza
     .GB = Reino Unido
     .US = Estados Unidos
+region-part-of = esta parte de { $country }
 region-in-sentence =
     .US = Estados Unidos
     .GB = el Reino Unido

@@ -84,7 +84,7 @@ pub fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Decision) 
             let heads = |lines: &Levels, dbh_mm: f64| {
                 let other = Stem {
                     dbh: Dbh::new(dbh_mm).unwrap_or(stem.dbh),
-                    ..stem.clone()
+                    ..*stem
                 };
                 facts.head(lines, &other)
             };

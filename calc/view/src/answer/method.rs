@@ -81,7 +81,7 @@ fn method(out: &mut Page<'_>, cx: &Region<'_>, line: &MethodLine, work: &MethodW
     out.open_cell();
     out.leaf("b", stands);
     out.text(" ");
-    out.text(why(line));
+    out.text(why(cx, line));
     if line.level < Level::NotAdvised {
         out.text(" ");
         out.text(w::work(work));
@@ -100,7 +100,7 @@ fn method(out: &mut Page<'_>, cx: &Region<'_>, line: &MethodLine, work: &MethodW
 }
 
 /// The reasons that made the level, then when it works and what it leaves.
-fn why(line: &MethodLine) -> String {
+fn why(cx: &Region<'_>, line: &MethodLine) -> String {
     let mut list: Vec<Word> = Vec::new();
     for reason in &line.reasons {
         let lowers = reason.at_most == line.level && line.level > Level::Recommended;
@@ -124,7 +124,7 @@ fn why(line: &MethodLine) -> String {
     }
     cat!(
         because,
-        words::phrase::sentence(&m::method_months(line.method)),
+        words::phrase::sentence(&cx.say.months_of(line.method)),
         ". ",
         &m::method_leaves(line.method)
     )

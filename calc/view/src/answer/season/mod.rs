@@ -35,7 +35,7 @@ fn body(out: &mut Page<'_>, cx: &Region<'_>) {
         lead(
             out,
             cat!(words::phrase::sentence(&m::method_act(head)), ":"),
-            cat!(&m::method_months(head), "."),
+            cat!(&cx.say.months_of(head), "."),
         );
     }
     if ring {

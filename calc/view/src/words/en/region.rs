@@ -19,7 +19,13 @@ pub fn region(code: &str) -> &str {
 pub fn in_sentence(code: &str) -> String {
     match m::region_in_sentence(code) {
         Some(word) => word.into(),
-        None => region(code).into(),
+        None => match code.split_once('-') {
+            // Its country has a name, and it has none of its own here.
+            Some((land, _)) if region(code) == code && region(land) != land => {
+                m::region_part_of(in_sentence(land)).to_string()
+            }
+            _ => region(code).into(),
+        },
     }
 }
 
@@ -32,6 +38,7 @@ mod tests {
         assert_eq!(super::in_sentence("CA-NT"), "the Northwest Territories");
         assert_eq!(super::in_sentence("US-WI"), "Wisconsin");
         assert_eq!(super::in_sentence("DE"), "Germany");
+        assert_eq!(super::in_sentence("AU-NSW"), "this part of Australia");
     }
 
     #[test]

@@ -2,7 +2,7 @@
 
 use super::{method, season};
 use crate::measure;
-use crate::words::Word;
+use crate::words::{Word, m};
 use calc::answer::{Answer, GroupAnswer};
 use calc::models::method::MethodLine;
 use calc::models::provisos::Proviso;
@@ -13,6 +13,7 @@ use calc::reference::Reference;
 use calc::terms::method::Method;
 use calc::terms::place::Hemisphere;
 use calc::terms::quantity::Units;
+use calc::terms::species::Trait;
 use calc::timing::YearsInTen;
 
 /// An answer with what it answers.
@@ -82,6 +83,18 @@ impl Say<'_> {
     /// Size of the stem that the answer speaks of, in both units.
     pub fn size(&self) -> String {
         measure::size(self.question.tree.heading().dbh.mm()).text(self.units())
+    }
+
+    /// When a method works on this tree, apart from law.
+    pub fn months_of(&self, of: Method) -> String {
+        let heaven = self.question.tree.species.has(Trait::TreeOfHeaven);
+        match of {
+            Method::Frill | Method::BasalBark if heaven && self.south() => {
+                m::METHOD_MONTHS_HEAVEN_SOUTH.to_string()
+            }
+            Method::Frill | Method::BasalBark if heaven => m::METHOD_MONTHS_HEAVEN.to_string(),
+            _ => m::method_months(of).to_string(),
+        }
     }
 
     /// Whether the tree stands south of the equator.
