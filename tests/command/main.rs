@@ -137,10 +137,23 @@ fn the_same_question_from_a_file_gives_the_same_answer() {
 }
 
 #[test]
-fn words_for_people_are_no_json() {
-    let (code, out, _) = run(&["answer", "--text", "-"], WHOLE);
+fn words_for_people_are_short_and_all_of_them_come_when_asked_for() {
+    let (code, short, _) = run(&["answer", "--text", "-"], WHOLE);
     assert_eq!(code, 0);
-    assert!(out.lines().count() > 10 && !out.contains('{'), "{out}");
+    assert!(
+        short.lines().count() > 10 && !short.contains('{'),
+        "{short}"
+    );
+    let (code, full, _) = run(&["answer", "--text", "--full", "-"], WHOLE);
+    assert_eq!(code, 0);
+    assert!(!full.contains('{'), "{full}");
+    let words = |text: &str| text.split_whitespace().count();
+    assert!(words(&short) <= 700, "{} words: {short}", words(&short));
+    assert!(words(&full) > 2 * words(&short), "{full}");
+    assert_eq!(short.lines().next(), full.lines().next());
+    let (code, _, error) = run(&["answer", "--full", "-"], WHOLE);
+    assert_eq!(code, 2);
+    assert!(error.contains("--text"), "{error}");
 }
 
 #[test]
@@ -251,12 +264,15 @@ fn a_place_that_may_be_meant_otherwise_is_said_in_words_and_in_the_answer() {
         ("42.36", "-71.06", "500 m", "feet or metres?"),
     ] {
         let asked = placed(latitude, longitude, elevation);
-        let (code, out, _) = run(&["answer", "--text", "-"], &asked);
+        let (code, out, _) = run(&["answer", "--text", "--full", "-"], &asked);
         assert_eq!(code, 0, "{out}");
         assert!(
             out.contains(part),
             "{latitude}, {longitude}: {part} is not in {out}"
         );
+        // The short words leave the season out; it is told beside them.
+        let (_, _, error) = run(&["answer", "--text", "-"], &asked);
+        assert!(error.contains(part), "{part} is not in {error}");
     }
     let (_, out, _) = run(&["answer", "-"], &placed("42.36", "71.06", "15 m"));
     let answer: Value = serde_json::from_str(&out).expect("it prints JSON");

@@ -83,9 +83,12 @@ pub(crate) struct Build {
 pub(crate) struct Answer {
     /// The file with the question, or - for standard input
     pub file: String,
-    /// Words for people instead of JSON
+    /// Words for people instead of JSON: in short, as the page shows it before anything is unfolded
     #[arg(long)]
     pub text: bool,
+    /// With --text: all of the answer, with its tables, working and sources
+    #[arg(long, requires = "text")]
+    pub full: bool,
     /// The visits as a calendar file
     #[arg(long, conflicts_with = "text")]
     pub ics: bool,
@@ -193,6 +196,7 @@ mod tests {
             ("answer a --port 3", "'--port'"),
             ("answer a --text=yes", "'--text'"),
             ("answer a --text --ics", "'--ics'"),
+            ("answer a --full", "--text"),
             ("serve extra", "'extra'"),
             ("settings", "<FILE>"),
             ("settings a --text", "'--text'"),
@@ -211,6 +215,7 @@ mod tests {
             Ok(Command::Answer(Answer {
                 file: file.into(),
                 text,
+                full: false,
                 ics: false,
                 settings: None,
             }))

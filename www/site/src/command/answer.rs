@@ -6,6 +6,8 @@ use anyhow::{Context, Result};
 use calc::models::season::Local;
 use calc::question::Problem;
 use calc::question::settings::Group;
+use calc::timing::Flag;
+use calc_view::words::{m, season};
 use serde::Serialize;
 use std::io::Read as _;
 use std::process::ExitCode;
@@ -80,11 +82,23 @@ pub(crate) fn run(options: &args::Answer) -> Result<ExitCode> {
         terminal::print_as_it_is(&calendar)?;
         return Ok(ExitCode::SUCCESS);
     }
-    let shown = if options.text {
-        calc_view::text::answer(reference, &question, &answer, group.as_ref())
-    } else {
-        serde_json::to_string_pretty(&answer)?
+    let group = group.as_ref();
+    let shown = match (options.text, options.full) {
+        (false, _) => serde_json::to_string_pretty(&answer)?,
+        (true, false) => calc_view::text::short(reference, &question, &answer, group),
+        (true, true) => calc_view::text::answer(reference, &question, &answer, group),
     };
+    if options.text && !options.full {
+        // In short the season is folded; a place that was hardly meant so is told all the same.
+        let timing = &answer.timing;
+        let odd = |flag: &&Flag| matches!(flag, Flag::FarFromPlaces | Flag::ElevationOdd);
+        for flag in timing.flags.iter().filter(odd) {
+            terminal::tell(&m::season_flag(*flag));
+        }
+        if let Some(site) = timing.meant {
+            terminal::tell(&season::meant(site));
+        }
+    }
     print(&shown, options.text)?;
     Ok(ExitCode::SUCCESS)
 }
