@@ -10,6 +10,7 @@ use calc::terms::day::iso;
 use calc::terms::species::Species;
 use calc::terms::tree::{DrySpell, Vigour};
 use calc::timing::{self, Ask, Flag, Season, TreeTiming, Where, climate};
+use calc_view::measure::plain;
 use calc_view::words::m;
 use calc_view::words::season as say;
 use std::fmt::Write as _;
@@ -171,10 +172,10 @@ fn words(species: &Species, season: &Season<'_>, year: i32) -> String {
     if let Some(dates) = season.dates_of(year) {
         let _ = writeln!(
             text,
-            "Half the buds open {}; give or take {:.0} days at the opening and {:.0} at the closing.",
+            "Half the buds open {}; give or take {} days at the opening and {} at the closing.",
             iso(dates.budbreak),
-            dates.sd_open,
-            dates.sd_close
+            plain(dates.sd_open, 0),
+            plain(dates.sd_close, 0)
         );
     }
     text
@@ -238,7 +239,7 @@ fn all(rows: &[(&Species, Season<'_>)], year: i32) -> String {
                 .fold((f64::MAX, 0.0_f64), |(low, high), sd| {
                     (low.min(sd), high.max(sd))
                 });
-            format!("{low:.0} to {high:.0} days")
+            format!("{} to {} days", plain(low, 0), plain(high, 0))
         };
         let _ = writeln!(
             text,
