@@ -345,3 +345,72 @@ fn no_other_country_s_law_is_a_source() {
         );
     }
 }
+
+/// A stem of a clone whose rest can't be ringed is left: it lives, so nobody is told to stay out from under it from now
+/// on, as from under a dead one. Common practice, no source.
+#[test]
+fn a_sound_tree_that_is_left_is_no_dead_one() {
+    let left = json!({ "goal": "spare_one", "spare": 1, "whole_clone": "no", "stems": [{ "diameter": "6 in" }, { "diameter": "5 in" }] });
+    let locust = with(tree("black locust", "6 in"), left);
+    assert_eq!(ask_plain(&locust).headline_method, Method::LeaveIt);
+    let sound = said(&locust);
+    for words in [
+        "Stay out",
+        "stay out",
+        "The zone counts now",
+        "no known day",
+    ] {
+        assert!(!sound.contains(words), "{words}: {sound}");
+    }
+    assert!(sound.contains("A living tree sheds limbs too."), "{sound}");
+    let dead = said(&with(
+        tree("Norway maple", "12 in"),
+        json!({ "condition": "dead" }),
+    ));
+    assert!(
+        dead.contains("Stay out from under it. It sheds limbs on no known day."),
+        "{dead}"
+    );
+}
+
+/// Poplars of 9 in stand 80 ft tall: who cuts one again and again fells it first. Common practice, no source.
+#[test]
+fn a_tree_that_is_cut_down_by_hand_says_that_felling_needs_training() {
+    let words = "Felling needs training: if in doubt, ask a professional.";
+    let poplar = |size: &str| {
+        with(
+            tree("white poplar", size),
+            json!({ "whole_clone": "no", "herbicide": "no" }),
+        )
+    };
+    let thick = poplar("9 in");
+    assert_eq!(ask_plain(&thick).headline_method, Method::RepeatCutting);
+    assert!(said(&thick).contains(words));
+    let thin = with(
+        tree("autumn olive", "2.9 in"),
+        json!({ "herbicide": "yes" }),
+    );
+    assert_eq!(ask_plain(&thin).headline_method, Method::CutStump);
+    assert!(!said(&thin).contains(words), "a small stem");
+}
+
+/// Under Scots pines in May beetles fly: who does not wait takes the wood away (S51), in the first lines too.
+#[test]
+fn the_first_lines_keep_what_a_line_beside_must_carry() {
+    let first = |asked: &serde_json::Value| -> String {
+        said(asked).lines().take(6).collect::<Vec<_>>().join("\n")
+    };
+    let pine = first(&with(
+        near(tree("Scots pine", "5 in"), "path", "90 ft"),
+        json!({ "same_genus_near": "yes", "date": "2027-05-25" }),
+    ));
+    assert!(
+        pine.contains("its wood away or peeled in 3 weeks"),
+        "{pine}"
+    );
+    let small = first(&with(
+        near(tree("common buckthorn", "4 in"), "path", "22 ft"),
+        json!({ "height": "20 ft", "date": "2027-04-20" }),
+    ));
+    assert!(small.contains("(trained to fell)"), "{small}");
+}

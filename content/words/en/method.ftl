@@ -157,6 +157,7 @@ method-step-cut-sprouts-each = Cut the sprouts each time that they are back: 3 t
 method-step-go-on-for = Go on for 3 years or more, until nothing comes.
 method-step-leave-standing-snag = Leave it standing: it is a snag already.
 method-step-keep-people-out = Keep people out from under it, and look at it once a year and after storms.
+method-step-do-nothing = Do nothing to it.
 method-step-do-nothing-to = Do nothing to it, and stay out from under it.
 method-step-look-once-year = Look at it once a year and after storms.
 

@@ -140,6 +140,7 @@ method-step-cut-sprouts-each = Corte los brotes cada vez que vuelvan: 3 veces al
 method-step-go-on-for = Siga 3 años o más, hasta que no salga nada.
 method-step-leave-standing-snag = Déjelo en pie: ya es un árbol muerto en pie.
 method-step-keep-people-out = Que nadie entre debajo, y mírelo una vez al año y después de cada tormenta.
+method-step-do-nothing = No le haga nada.
 method-step-do-nothing-to = No le haga nada, y no se ponga debajo.
 method-step-look-once-year = Mírelo una vez al año y después de cada tormenta.
 method-with-herbicide = Con herbicida, por un aplicador con licencia

@@ -127,6 +127,7 @@ pub fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Decision) 
             case: &case,
             method: decision.headline,
             by_professional: decision.by_professional,
+            small_mm: reference.constants.reach.small_mm,
         }),
         asked_verdict: asked.map(|day| facts.season.verdict(day)),
         asked_probability: asked.and_then(|day| facts.season.probability(day)),

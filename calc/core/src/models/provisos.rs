@@ -16,6 +16,8 @@ words! {
         BarkOff,
         /// Only someone trained to fell cuts it down.
         TrainedToFell,
+        /// It is cut down by hand and thicker than a small stem: felling needs training.
+        FellingNeedsTraining,
         /// The path is closed and watched for the hour.
         PathClosed,
         /// Killed standing near something, it is cut down dead, 30 days later, by someone trained.
@@ -35,6 +37,8 @@ pub struct Work<'a> {
     pub method: Method,
     /// Whether only a professional may do it.
     pub by_professional: bool,
+    /// Up to here a stem is small, mm.
+    pub small_mm: f64,
 }
 
 /// What holds for the work, the most pressing first. A professional knows who may fell.
@@ -49,6 +53,13 @@ pub fn of(work: &Work<'_>) -> Vec<Proviso> {
     let ours = !work.by_professional;
     let rules = [
         (Proviso::TrainedToFell, trained),
+        (
+            Proviso::FellingNeedsTraining,
+            // Felling says so in its own steps.
+            ours && !trained
+                && matches!(work.method, Method::CutStump | Method::RepeatCutting)
+                && case.dbh_mm > work.small_mm,
+        ),
         (Proviso::PathClosed, ours && case.reach.trail && inside),
         (
             Proviso::CutDownDead,

@@ -155,7 +155,11 @@ pub(super) fn steps(out: &mut Page<'_>, cx: &Region<'_>) {
         .provisos
         .iter()
         .any(|it| matches!(it, Proviso::TakeAwayOrPeel | Proviso::BarkOff));
-    for step in w::other_steps(method, dead, answer.headline_by_professional) {
+    for step in w::other_steps(
+        method,
+        (dead, cx.say.drops_wood()),
+        answer.headline_by_professional,
+    ) {
         if w::step_stands(*step, wood_goes) {
             out.leaf("li", *step);
         }

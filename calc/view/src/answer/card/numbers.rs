@@ -116,13 +116,17 @@ fn another(cx: &Region<'_>) -> Vec<Number> {
     let answer = cx.say.answer;
     if answer.headline_method == Method::LeaveIt {
         let mut list = vec![height(cx)];
-        let zone = measure::reach(answer.reach.zone_m);
-        list.push(Number::length(cx, w::KEEP_OUT, &zone, w::from_now));
+        if cx.say.drops_wood() {
+            let zone = measure::reach(answer.reach.zone_m);
+            list.push(Number::length(cx, w::KEEP_OUT, &zone, w::from_now));
+        } else {
+            list.push(Number::new(w::TO_DO, w::NOTHING, w::LIVES_ON));
+        }
         list.push(trunk(cx));
         list.push(Number::new(w::LOOK, w::YEARLY, w::AFTER_STORMS));
         return list;
     }
-    let [best, below] = w::best_when(answer.headline_method);
+    let [best, below] = w::best_when(answer.headline_method, cx.say.is_heaven(), cx.say.south());
     let mut list = vec![who(cx), work(cx), Number::new(w::BEST, best, below)];
     list.extend(people(cx));
     list

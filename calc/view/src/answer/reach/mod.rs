@@ -30,16 +30,14 @@ fn body(out: &mut Page<'_>, cx: &Region<'_>) {
     let people = cx.say.answer.people_out_m.map(|m| cx.say.reach(m));
     let zone = cx.say.reach(found.zone_m);
     let left = cx.say.answer.headline_method == Method::LeaveIt;
-    let counts = if left {
-        m::REACH_FROM_NOW
-    } else {
-        m::REACH_FROM_TODAY
+    let near = cx.say.near_said();
+    let said = match left {
+        // Nothing is done to a sound living tree: it stands as it stood.
+        true if !cx.say.drops_wood() => near,
+        true => cat!(near, " ", &m::REACH_FROM_NOW),
+        false => cat!(near, " ", &m::REACH_FROM_TODAY),
     };
-    lead(
-        out,
-        w::people_out(people.as_deref(), &zone),
-        cat!(cx.say.near_said(), " ", &counts),
-    );
+    lead(out, w::people_out(people.as_deref(), &zone), said);
     if !left {
         out.p(m::REACH_CREW);
     }

@@ -301,7 +301,11 @@ impl Say<'_> {
                     "Today: ",
                     &m::method_act(today.method),
                     self.by_short(today),
-                    "."
+                    if today.take_away_or_peel {
+                        ", its wood away or peeled in 3 weeks."
+                    } else {
+                        "."
+                    }
                 ),
             });
         }
@@ -321,6 +325,12 @@ impl Say<'_> {
 
     /// Who does it, in two or three words.
     fn by_short(&self, also: &Also) -> &'static str {
+        if also.trained_to_fell {
+            return match also.method.needs_herbicide() {
+                true => " (trained to fell, licensed)",
+                false => " (trained to fell)",
+            };
+        }
         match (also.method.needs_herbicide(), also.by_professional) {
             (true, false) if self.question.tree.herbicide == calc::terms::tree::Herbicide::Yes => {
                 " (the label governs)"
@@ -419,6 +429,12 @@ impl Say<'_> {
                     " by the end of season 3."
                 ),
             ];
+        }
+        if answer.headline_method == Method::LeaveIt && !self.drops_wood() {
+            return say(
+                "Look up before you stand under it.",
+                "A living tree sheds limbs too.",
+            );
         }
         if answer.headline_method == Method::LeaveIt {
             return say("Stay out from under it.", "It sheds limbs on no known day.");

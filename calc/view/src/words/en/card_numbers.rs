@@ -28,6 +28,12 @@ pub const TRUNK: &str = "Trunk";
 pub const ASK: &str = "Ask for";
 /// The ground that stays dangerous.
 pub const KEEP_OUT: &str = "Stay out";
+/// What is to be done to a sound tree that is left.
+pub const TO_DO: &str = "To do";
+/// Nothing.
+pub const NOTHING: &str = "nothing";
+/// What becomes of it.
+pub const LIVES_ON: &str = "it lives on";
 /// When to look again.
 pub const LOOK: &str = "Look again";
 /// Minutes.
@@ -105,9 +111,11 @@ pub fn from_now(other: &str) -> String {
     cat!(other, ", from now on")
 }
 
-/// The best time of a method in two short lines, each as long as a number to carry.
-pub fn best_when(method: Method) -> [&'static str; 2] {
+/// The best time of a method in two short lines, each as long as a number to carry; tree-of-heaven has months of its own.
+pub fn best_when(method: Method, heaven: bool, south: bool) -> [&'static str; 2] {
     match method {
+        Method::Frill | Method::BasalBark if heaven && south => ["15 Jan on", "to 15 April"],
+        Method::Frill | Method::BasalBark if heaven => ["15 July on", "to 15 October"],
         Method::BarkRing => ["in season", "while bark slips"],
         Method::SawRing => ["any month", "slower than a peel"],
         Method::Frill => ["autumn", "not in sap flow"],

@@ -110,7 +110,11 @@ pub fn rule(id: &str, method: Method) -> Option<Word> {
 }
 
 /// Steps of another method. The label and the law stand above all of them.
-pub fn other_steps(method: Method, dead: bool, by_professional: bool) -> &'static [Word] {
+pub fn other_steps(
+    method: Method,
+    (dead, drops_wood): (bool, bool),
+    by_professional: bool,
+) -> &'static [Word] {
     if by_professional {
         return &[
             m::METHOD_STEP_ASK_PROFESSIONAL_SAY,
@@ -162,7 +166,10 @@ pub fn other_steps(method: Method, dead: bool, by_professional: bool) -> &'stati
             m::METHOD_STEP_LEAVE_STANDING_SNAG,
             m::METHOD_STEP_KEEP_PEOPLE_OUT,
         ],
-        Method::LeaveIt => &[m::METHOD_STEP_DO_NOTHING_TO, m::METHOD_STEP_LOOK_ONCE_YEAR],
+        Method::LeaveIt if drops_wood => {
+            &[m::METHOD_STEP_DO_NOTHING_TO, m::METHOD_STEP_LOOK_ONCE_YEAR]
+        }
+        Method::LeaveIt => &[m::METHOD_STEP_DO_NOTHING, m::METHOD_STEP_LOOK_ONCE_YEAR],
     }
 }
 
@@ -181,6 +188,7 @@ pub fn proviso(proviso: Proviso, south: bool) -> Word {
         (Proviso::TakeAwayOrPeel, true) => m::METHOD_PEEL_OR_APRIL,
         (Proviso::BarkOff, _) => m::METHOD_BARK_OFF,
         (Proviso::TrainedToFell, _) => m::METHOD_TRAINED_TO_FELL,
+        (Proviso::FellingNeedsTraining, _) => m::METHOD_STEP_FELLING_NEEDS_TRAINING,
         (Proviso::PathClosed, _) => m::METHOD_PATH_CLOSED,
         (Proviso::CutDownDead, _) => m::METHOD_CUT_DOWN_DEAD,
         (Proviso::DeadAshBrittle, _) => m::METHOD_DEAD_ASH,

@@ -14,6 +14,7 @@ use calc::terms::method::Method;
 use calc::terms::place::Hemisphere;
 use calc::terms::quantity::Units;
 use calc::terms::species::Trait;
+use calc::terms::tree::Condition;
 use calc::timing::YearsInTen;
 
 /// An answer with what it answers.
@@ -85,9 +86,20 @@ impl Say<'_> {
         measure::size(self.question.tree.heading().dbh.mm()).text(self.units())
     }
 
+    /// Whether it is tree-of-heaven, which has months of its own.
+    pub fn is_heaven(&self) -> bool {
+        self.question.tree.species.has(Trait::TreeOfHeaven)
+    }
+
+    /// Whether it drops wood already: dead, declining, or with a sign that was seen.
+    pub fn drops_wood(&self) -> bool {
+        let tree = &self.question.tree;
+        tree.nothing_left() || tree.condition != Condition::Alive || !tree.signs.is_empty()
+    }
+
     /// When a method works on this tree, apart from law.
     pub fn months_of(&self, of: Method) -> String {
-        let heaven = self.question.tree.species.has(Trait::TreeOfHeaven);
+        let heaven = self.is_heaven();
         match of {
             Method::Frill | Method::BasalBark if heaven && self.south() => {
                 m::METHOD_MONTHS_HEAVEN_SOUTH.to_string()

@@ -249,8 +249,8 @@ impl Say<'_> {
                 None => cat!("Without herbicide: ", and_level, "."),
             },
             AlsoKind::RingLater => match also.day {
-                Some(day) => cat!("A ring could follow ", stretch(day, also.to), "."),
-                None => "A ring could follow later.".into(),
+                Some(day) => cat!("Or ring it: ", stretch(day, also.to), "."),
+                None => "Or ring it later.".into(),
             },
             AlsoKind::RingPossible => {
                 let against: Vec<String> = self
