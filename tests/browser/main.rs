@@ -20,6 +20,7 @@ mod frameworks;
 mod hosts;
 mod kept;
 mod kit;
+mod language;
 mod maker;
 mod measured;
 mod narrow;

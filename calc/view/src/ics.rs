@@ -1,5 +1,6 @@
 //! The visits as a calendar file (RFC 5545): one all-day event a visit, no alarm, no place.
 
+use crate::words::message::in_use;
 use calc::answer::Answer;
 use calc::terms::day::iso;
 use chrono::{Days, NaiveDate};
@@ -35,7 +36,11 @@ pub fn visits(
         // The end is the day after the last one: it is not part of the event (3.6.1).
         let end = visit.to.checked_add_days(Days::new(1)).unwrap_or(visit.to);
         line(&mut text, &cat!("DTEND;VALUE=DATE:", compact(end)));
-        line(&mut text, &cat!("SUMMARY:", escaped(about)));
+        let language = match in_use().language() {
+            "en" => String::new(),
+            other => cat!(";LANGUAGE=", other),
+        };
+        line(&mut text, &cat!("SUMMARY", language, ":", escaped(about)));
         line(&mut text, &cat!("DESCRIPTION:", escaped(&summary(at))));
         line(&mut text, "TRANSP:TRANSPARENT");
         line(&mut text, "CATEGORIES:Slipbark");

@@ -42,3 +42,27 @@ device-link-label = The link
 # Keys of a link that are not known.
 # $keys (And)
 device-shared-unknown = The link also holds what this version does not know, and leaves out: { $keys }.
+
+## Where the device is, and files
+device-looking = Looking for the position …
+device-position-filled = Filled in below, to about 1 km. It can be changed there.
+device-denied = The browser may not tell the position. Allow it for this page, or type a town, or latitude and longitude.
+device-no-position = No position could be had here. Type a town, or latitude and longitude.
+device-file-long = That file is too long to be the one asked for. Pick another.
+device-file-unread = That file could not be read. Open it yourself, and type or paste what is in it.
+
+## While the form is filled in
+device-height-filled = The height is filled in. It can be changed.
+device-waits = The plan waits for an answer that can be read.
+# For programs.
+device-no-object = The question can't be read. Give an object, such as { "{" }version: 1, species: "ash", …{ "}" }.
+
+## Print, copy, calendar
+device-no-print = This page lets nothing print. Copy the answer as text instead.
+device-copied = Copied.
+device-text-label = The answer as text
+device-text-marked = This page may not copy by itself. The text is marked: copy it.
+device-calendar = The visits are in a calendar file.
+device-not-saved = This page lets nothing be saved. Copy the answer as text instead.
+# A thing was picked, and its distance is not typed.
+device-type-how-far = Type how far it is from the trunk.

@@ -1,8 +1,9 @@
 //! What the page's script calls: for a host element, for what it has fetched, and what needs no element, [`answer`] and
 //! [`check_settings`].
 
+use crate::calculator::{self, Calculator};
 use crate::host::{attributes, objects, settings};
-use crate::{calculator, export, fetched};
+use crate::{export, fetched};
 use js_sys::JsString;
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
@@ -55,6 +56,14 @@ pub fn connect(host: &HtmlElement) {
     calculator::connect(host);
 }
 
+/// Takes the words of a language, before a calculator that speaks it starts. False if the bytes are no words of this
+/// version.
+#[wasm_bindgen]
+#[must_use]
+pub fn take_words(bytes: &[u8]) -> bool {
+    calc_view::words::message::take_words(bytes)
+}
+
 /// Tells where the page of sources is, for the links of the answers.
 #[wasm_bindgen]
 pub fn locate(sources: String) {
@@ -103,9 +112,13 @@ pub fn attribute_changed(
     _before: Option<JsString>,
     _after: Option<JsString>,
 ) {
-    if let Some(calculator) = calculator::of(host) {
-        calculator.attribute_changed(name);
-    }
+    calculator::with(host, |calculator| {
+        if name == "lang" {
+            calculator.language_changed();
+        } else {
+            calculator.attribute_changed(name);
+        }
+    });
 }
 
 /// Takes a group's own settings for a host: an object as the schema describes it, and the text of the list of species
@@ -119,9 +132,10 @@ pub fn take_settings(
     list: Option<String>,
     failed: bool,
 ) -> js_sys::Array {
-    calculator::of(host).map_or_else(js_sys::Array::new, |calculator| {
+    calculator::with(host, |calculator| {
         calculator.take_settings(settings, list.as_deref(), failed)
     })
+    .unwrap_or_default()
 }
 
 /// What is told of a group's settings, as `[{path, message, refuses}]`: nothing where all is well.
@@ -137,49 +151,46 @@ pub fn check_settings(settings: &JsValue, list: Option<String>) -> js_sys::Array
 /// A `TypeError` that names each field which can't be read.
 #[wasm_bindgen]
 pub fn set_property(host: &HtmlElement, name: &str, value: &JsValue) -> Result<(), JsValue> {
-    match (name, calculator::of(host)) {
-        ("inputs", Some(calculator)) => calculator.set_inputs(value),
-        _ => Ok(()),
+    if name != "inputs" {
+        return Ok(());
     }
+    calculator::with(host, |calculator| calculator.set_inputs(value)).unwrap_or(Ok(()))
 }
 
 /// A property of the host: `inputs`, a question; `result`, the last answer or null.
 #[wasm_bindgen]
 #[must_use]
 pub fn get_property(host: &HtmlElement, name: &str) -> JsValue {
-    match (name, calculator::of(host)) {
-        ("inputs", Some(calculator)) => calculator.inputs(),
-        ("result", Some(calculator)) => calculator.result(),
+    calculator::with(host, |calculator| match name {
+        "inputs" => calculator.inputs(),
+        "result" => calculator.result(),
         _ => JsValue::UNDEFINED,
-    }
+    })
+    .unwrap_or(JsValue::UNDEFINED)
 }
 
 /// Shows the answer as the button does, but moves no focus. Gives what [`answer`] gives.
 #[wasm_bindgen]
 #[must_use]
 pub fn compute(host: &HtmlElement) -> JsValue {
-    calculator::of(host).map_or(JsValue::UNDEFINED, |calculator| calculator.compute())
+    calculator::with(host, Calculator::compute).unwrap_or(JsValue::UNDEFINED)
 }
 
 /// Empties the form down to what the host's attributes say, and takes the answer away.
 #[wasm_bindgen]
 pub fn reset(host: &HtmlElement) {
-    if let Some(calculator) = calculator::of(host) {
-        calculator.reset();
-    }
+    calculator::with(host, Calculator::reset);
 }
 
 /// The visits of the last answer as the text of a calendar file (RFC 5545); undefined without an answer.
 #[wasm_bindgen]
 #[must_use]
 pub fn export_ics(host: &HtmlElement) -> Option<String> {
-    calculator::of(host).and_then(|calculator| export::calendar_text(&calculator))
+    calculator::with(host, export::calendar_text).flatten()
 }
 
 /// Puts the focus into the first field.
 #[wasm_bindgen]
 pub fn focus_first(host: &HtmlElement) {
-    if let Some(calculator) = calculator::of(host) {
-        calculator.focus_first();
-    }
+    calculator::with(host, Calculator::focus_first);
 }

@@ -17,14 +17,6 @@ const OLD_MS: u32 = 600_000;
 /// A spring of daily temperatures has far fewer bytes; a longer file is another one.
 const MOST_BYTES: f64 = 200_000.0;
 
-const LOOKING: &str = "Looking for the position …";
-const FILLED: &str = "Filled in below, to about 1 km. It can be changed there.";
-const DENIED: &str = "The browser may not tell the position. Allow it for this page, or type a town, or latitude and longitude.";
-const NO_POSITION: &str = "No position could be had here. Type a town, or latitude and longitude.";
-const FILE_LONG: &str = "That file is too long to be the one asked for. Pick another.";
-const FILE_UNREAD: &str =
-    "That file could not be read. Open it yourself, and type or paste what is in it.";
-
 fn geolocation() -> Option<JsValue> {
     get(&navigator()?, "geolocation")
 }
@@ -42,10 +34,10 @@ pub(crate) fn has_position() -> bool {
 /// Asks the device where it is, and fills that in to 0.01°, which is finer than any climate table.
 pub(crate) fn position(calculator: &Rc<Calculator>) {
     let Some(geolocation) = geolocation() else {
-        tell(calculator, NO_POSITION);
+        tell(calculator, &m::DEVICE_NO_POSITION);
         return;
     };
-    tell(calculator, LOOKING);
+    tell(calculator, &m::DEVICE_LOOKING);
     let weak = Rc::downgrade(calculator);
     let found = Closure::once_into_js(move |position: JsValue| {
         let Some(calculator) = weak.upgrade() else {
@@ -53,17 +45,17 @@ pub(crate) fn position(calculator: &Rc<Calculator>) {
         };
         let coords = get(&position, "coords");
         let degrees = |key: &str| get(coords.as_ref()?, key)?.as_f64();
-        match (degrees("latitude"), degrees("longitude")) {
+        calculator.speak(|| match (degrees("latitude"), degrees("longitude")) {
             (Some(lat), Some(lon)) => {
                 let text = |value: f64| calc_view::measure::plain(value, 2);
                 calculator.fill(&[
                     ("place.latitude", text(lat)),
                     ("place.longitude", text(lon)),
                 ]);
-                tell(&calculator, FILLED);
+                tell(&calculator, &m::DEVICE_POSITION_FILLED);
             }
-            _ => tell(&calculator, NO_POSITION),
-        }
+            _ => tell(&calculator, &m::DEVICE_NO_POSITION),
+        });
     });
     let weak = Rc::downgrade(calculator);
     let refused = Closure::once_into_js(move |error: JsValue| {
@@ -71,7 +63,12 @@ pub(crate) fn position(calculator: &Rc<Calculator>) {
             return;
         };
         let denied = get(&error, "code").and_then(|code| code.as_f64()) == Some(1.0);
-        tell(&calculator, if denied { DENIED } else { NO_POSITION });
+        let words = if denied {
+            m::DEVICE_DENIED
+        } else {
+            m::DEVICE_NO_POSITION
+        };
+        calculator.speak(|| tell(&calculator, &words));
     });
     let options = Object::new();
     let _ = Reflect::set(&options, &"timeout".into(), &LOOK_MS.into());
@@ -80,7 +77,7 @@ pub(crate) fn position(calculator: &Rc<Calculator>) {
         .and_then(|ask| ask.dyn_into::<Function>().ok())
         .and_then(|ask| ask.call3(&geolocation, &found, &refused, &options).ok());
     if asked.is_none() {
-        tell(calculator, NO_POSITION);
+        tell(calculator, &m::DEVICE_NO_POSITION);
     }
 }
 
@@ -99,30 +96,32 @@ pub(crate) fn file(calculator: &Rc<Calculator>, chosen: &Element, spring: bool) 
     };
     let size = get(&file, "size").and_then(|size| size.as_f64());
     if size.is_none_or(|size| size > MOST_BYTES) {
-        note(calculator, line, FILE_LONG);
+        note(calculator, line, &m::DEVICE_FILE_LONG);
         return;
     }
     let text = call(&file, "text").and_then(|text| text.dyn_into::<Promise>().ok());
     let weak = Rc::downgrade(calculator);
     let read = Closure::once_into_js(move |text: JsValue| {
         if let (Some(calculator), Some(text)) = (weak.upgrade(), text.as_string()) {
-            if spring {
-                calculator.fill(&[("spring", text)]);
-                return;
-            }
-            match timed_from(&text) {
-                Some(fields) => {
-                    calculator.fill(&fields);
-                    calculator.say(&m::DEVICE_TIMED_OPENED);
+            calculator.speak(|| {
+                if spring {
+                    calculator.fill(&[("spring", text)]);
+                    return;
                 }
-                None => note(&calculator, line, &m::DEVICE_TIMED_OTHER),
-            }
+                match timed_from(&text) {
+                    Some(fields) => {
+                        calculator.fill(&fields);
+                        calculator.say(&m::DEVICE_TIMED_OPENED);
+                    }
+                    None => note(&calculator, line, &m::DEVICE_TIMED_OTHER),
+                }
+            });
         }
     });
     let weak = Rc::downgrade(calculator);
     let unread = Closure::once_into_js(move |_: JsValue| {
         if let Some(calculator) = weak.upgrade() {
-            note(&calculator, line, FILE_UNREAD);
+            calculator.speak(|| note(&calculator, line, &m::DEVICE_FILE_UNREAD));
         }
     });
     let then = text

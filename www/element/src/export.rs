@@ -15,7 +15,7 @@ use web_sys::{Element, HtmlElement, ShadowRoot, ShadowRootInit, ShadowRootMode};
 /// Prints the answer.
 pub(crate) fn print(calculator: &Calculator) {
     if calculator.print().is_none() {
-        calculator.say("This page lets nothing print. Copy the answer as text instead.");
+        calculator.say(&m::DEVICE_NO_PRINT);
     }
 }
 
@@ -27,7 +27,8 @@ pub(crate) fn copy(calculator: &Rc<Calculator>) {
         calc_view::text::answer(reference, question, answer, group.as_ref())
     });
     if let Some(text) = text {
-        copy_text(calculator, text, "Copied.", "The answer as text");
+        let (copied, label) = (m::DEVICE_COPIED, m::DEVICE_TEXT_LABEL);
+        copy_text(calculator, text, copied.text(), label.text());
     }
 }
 
@@ -61,7 +62,7 @@ pub(crate) fn copy_text(
     let weak = Rc::downgrade(calculator);
     let refused = Closure::once_into_js(move |_: JsValue| {
         if let Some(calculator) = weak.upgrade() {
-            show(&calculator, &text, label);
+            calculator.speak(|| show(&calculator, &text, label));
         }
     });
     if let Some(then) = get(&promise, "then").and_then(|then| then.dyn_into::<Function>().ok()) {
@@ -99,7 +100,7 @@ fn show(calculator: &Calculator, text: &str, label: &str) {
     let _ = calculator.region.append_child(&area);
     dom::focus(&area);
     let _ = call(&area, "select");
-    calculator.say("This page may not copy by itself. The text is marked: copy it.");
+    calculator.say(&m::DEVICE_TEXT_MARKED);
 }
 
 impl Calculator {
@@ -199,9 +200,9 @@ pub(crate) fn calendar(calculator: &Rc<Calculator>) {
     let given = calendar_text(calculator)
         .and_then(|text| give(calculator, &text, "text/calendar", "slipbark-visits.ics"));
     calculator.say(if given.is_some() {
-        "The visits are in a calendar file."
+        &m::DEVICE_CALENDAR
     } else {
-        "This page lets nothing be saved. Copy the answer as text instead."
+        &m::DEVICE_NOT_SAVED
     });
 }
 

@@ -49,11 +49,12 @@ async function load() {
   }
 }
 
-// What is fetched only when it is asked for: the climate, what differs by country, and a list of towns a country
-// (ISO 3166-1).
+// What is fetched only when it is asked for: the climate, what differs by country, a list of towns a country
+// (ISO 3166-1), and the words of every language but English, in small letters.
 const PLACES = {
   climate: "./climate.bin", regional: "./regional.bin",
   US: "./towns-US.bin", CA: "./towns-CA.bin", GB: "./towns-GB.bin", IE: "./towns-IE.bin", DE: "./towns-DE.bin",
+  es: "./words-es.bin",
   AT: "./towns-AT.bin", CH: "./towns-CH.bin", FR: "./towns-FR.bin", NZ: "./towns-NZ.bin", AU: "./towns-AU.bin",
 };
 const fetched = new Map();
@@ -79,6 +80,18 @@ export const climate = () => place("climate", engine.take_climate);
 
 /** Fetches what differs by country, once: who decides, laws, trees that are not on the list. */
 export const regional = () => place("regional", engine.take_regional);
+
+/** The language around a host that has words of its own to fetch, and has not tried to: that of `es-MX` is `es`. */
+function languageOf(host) {
+  let tag = (host.closest("[lang]") ?? document.documentElement).lang.toLowerCase();
+  while (tag && !(tag in PLACES)) tag = tag.slice(0, Math.max(tag.lastIndexOf("-"), 0));
+  return tried.has(tag) ? "" : tag;
+}
+const tried = new Set();
+
+/** Fetches the words of a language, once; without them English stands there, and says so by its `lang`. */
+const words = (language) => ready.then(() => place(language, engine.take_words))
+  .catch(() => {}).then(() => { tried.add(language); });
 
 /** Fetches the towns of a country, once; the form says where they could not be had. */
 const towns = (country) => place(country, (bytes) => engine.take_towns(country, bytes))
@@ -160,7 +173,11 @@ class Slipbark extends HTMLElement {
       else this.#settings = null;
       return;
     }
-    if (this.#running && before !== after) engine.attribute_changed(this, name, before, after);
+    if (!this.#running || before === after) return;
+    const language = name === "lang" && languageOf(this);
+    const change = () => { if (this.#running) engine.attribute_changed(this, name, before, after); };
+    if (language) words(language).then(change);
+    else change();
   }
 
   // No answer goes without the settings that were asked for: the calculator starts when they are there, or can't be had.
@@ -196,6 +213,11 @@ class Slipbark extends HTMLElement {
 
   start() {
     if (this.#running || !this.isConnected || this.#settings instanceof Promise) return;
+    const language = languageOf(this);
+    if (language) {
+      words(language).then(() => this.start());
+      return;
+    }
     try {
       engine.connect(this);
     } catch (error) {

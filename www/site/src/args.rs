@@ -95,6 +95,9 @@ pub(crate) struct Answer {
     /// A file of a group's own settings to answer under
     #[arg(long, value_name = "FILE")]
     pub settings: Option<String>,
+    /// The language of words and problems: en, es, or a tag such as es-MX
+    #[arg(long, value_name = "TAG", default_value = "en", value_parser = language)]
+    pub lang: String,
 }
 
 /// Options of `settings`.
@@ -119,6 +122,18 @@ pub(crate) struct Year {
     /// A table instead of text
     #[arg(long)]
     pub csv: bool,
+}
+
+/// A language tag whose words are here: `es-MX` has those of `es`.
+fn language(tag: &str) -> Result<String, String> {
+    let mut known = vec!["en"];
+    known.extend(calc_view::words::m::FILES.iter().map(|(name, _)| *name));
+    let speaks = |name: &&str| tag == *name || tag.starts_with(&format!("{name}-"));
+    if known.iter().any(|name| speaks(name)) {
+        Ok(tag.to_owned())
+    } else {
+        Err(format!("no words of it are here: use {}", known.join(", ")))
+    }
 }
 
 /// Checks a base path: slashes at both ends, and only letters, digits, `.`,
@@ -218,6 +233,7 @@ mod tests {
                 full: false,
                 ics: false,
                 settings: None,
+                lang: "en".into(),
             }))
         };
         assert_eq!(parse("answer -"), answer("-", false));

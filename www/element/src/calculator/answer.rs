@@ -7,6 +7,7 @@ use calc::answer::Answer;
 use calc::question::{Problem, Question, Typed, read};
 use calc_view::out::Out;
 use calc_view::page::Page;
+use calc_view::words::m;
 use calc_view::{answer, problem_text};
 use std::cell::OnceCell;
 use wasm_bindgen::JsCast;
@@ -86,7 +87,7 @@ impl Calculator {
                 let mut out = DomOut::new(&self.document);
                 draw_waits(&mut out, &problems);
                 out.into(&self.region);
-                self.say(WAITS);
+                self.say(&m::DEVICE_WAITS);
                 if tell {
                     self.told_problems(&problems);
                 }
@@ -170,9 +171,6 @@ impl Calculator {
     }
 }
 
-/// While a changed field can't be read.
-const WAITS: &str = "The plan waits for an answer that can be read.";
-
 /// Draws an answer.
 fn draw_answer(calculator: &Calculator, question: &Question, answer: &Answer) {
     let before = folds(&calculator.region);
@@ -234,7 +232,7 @@ fn focused(calculator: &Calculator) -> Option<usize> {
 fn draw_waits(out: &mut dyn Out, problems: &[Problem]) {
     let out = &mut Page::new(out);
     out.open_class("div", "waits");
-    out.leaf_class("p", "say", WAITS);
+    out.leaf_class("p", "say", m::DEVICE_WAITS);
     out.open("ul");
     for problem in problems {
         out.leaf("li", problem_text(problem));

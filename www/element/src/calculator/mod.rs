@@ -14,6 +14,8 @@ use crate::dom::{self, DomOut};
 use calc::answer::Answer;
 use calc::question::Question;
 use calc_view::form::{Part, Sheet};
+use calc_view::words::message::{Pack, pack};
+use calc_view::words::within;
 use js_sys::Array;
 use std::cell::{Cell, OnceCell, RefCell};
 use std::rc::{Rc, Weak};
@@ -56,6 +58,8 @@ pub(crate) struct Calculator {
     pub(crate) state: RefCell<State>,
     spoke: Cell<f64>,
     timer: Cell<Option<i32>>,
+    /// The language it speaks.
+    words: Cell<&'static Pack>,
 }
 
 #[derive(Default)]
@@ -87,7 +91,7 @@ pub(crate) struct Begin {
 impl Calculator {
     /// Builds the calculator in the host's shadow root; one that stood there before is taken over with
     /// what was typed.
-    pub(crate) fn start(host: &HtmlElement) -> Option<Rc<Self>> {
+    pub(crate) fn start(host: &HtmlElement, words: &'static Pack) -> Option<Rc<Self>> {
         let document = dom::document()?;
         let stood = host.shadow_root();
         let root = match &stood {
@@ -109,6 +113,7 @@ impl Calculator {
             Some(element)
         };
         let body = new("div", "sb")?;
+        let _ = body.set_attribute("lang", words.language());
         let marks = new("div", "defs")?;
         let mut out = DomOut::new(&document);
         calc_view::draw::mark::defs(&mut out);
@@ -147,6 +152,7 @@ impl Calculator {
             state: RefCell::default(),
             spoke: Cell::new(0.0),
             timer: Cell::new(None),
+            words: Cell::new(words),
         });
         let _ = calculator.root.append_child(&calculator.body);
         let mut begin = calculator.begin();
@@ -171,6 +177,18 @@ impl Calculator {
         }
     }
 
+    /// Does something in the language of this calculator.
+    pub(crate) fn speak<T>(&self, run: impl FnOnce() -> T) -> T {
+        within(self.words.get(), run)
+    }
+
+    /// Speaks the language that the host asks for from now on, if its words are here; else English.
+    pub(crate) fn follow_language(&self) {
+        let words = pack(&lang(&self.host));
+        self.words.set(words);
+        let _ = self.body.set_attribute("lang", words.language());
+    }
+
     pub(crate) fn is_answered(&self) -> bool {
         self.state.borrow().answered
     }
@@ -184,7 +202,7 @@ impl Calculator {
         let weak: Weak<Self> = Rc::downgrade(self);
         let listener = Closure::<dyn Fn(Event)>::new(move |event: Event| {
             if let Some(calculator) = weak.upgrade() {
-                calculator.event(&event);
+                calculator.speak(|| calculator.event(&event));
             }
         });
         for name in EVENTS {
@@ -196,7 +214,7 @@ impl Calculator {
         let tick = Closure::<dyn FnMut()>::new(move || {
             if let Some(calculator) = weak.upgrade() {
                 calculator.timer.set(None);
-                calculator.work_out(true);
+                calculator.speak(|| calculator.work_out(true));
             }
         });
         let mut state = self.state.borrow_mut();
@@ -243,7 +261,7 @@ pub(crate) fn dress(root: &ShadowRoot) {
 }
 
 /// The calculator of a host.
-pub(crate) fn of(host: &HtmlElement) -> Option<Rc<Calculator>> {
+fn of(host: &HtmlElement) -> Option<Rc<Calculator>> {
     CALCULATORS.with(|calculators| {
         let calculators = calculators.borrow();
         calculators
@@ -253,11 +271,26 @@ pub(crate) fn of(host: &HtmlElement) -> Option<Rc<Calculator>> {
     })
 }
 
+/// Does something with the calculator of a host, in its language.
+pub(crate) fn with<T>(host: &HtmlElement, run: impl FnOnce(&Calculator) -> T) -> Option<T> {
+    let calculator = of(host)?;
+    Some(calculator.speak(|| run(&calculator)))
+}
+
+/// The language around a host: its own, else that of what it stands in.
+pub(crate) fn lang(host: &HtmlElement) -> String {
+    let near = host.closest("[lang]").ok().flatten();
+    let root = || dom::document().and_then(|document| document.document_element());
+    near.or_else(root)
+        .and_then(|element| element.get_attribute("lang"))
+        .unwrap_or_default()
+}
+
 /// Lets every calculator do something: what they all show has changed.
 pub(crate) fn each(act: fn(&Calculator)) {
     let calculators = CALCULATORS.with(|calculators| calculators.borrow().clone());
     for calculator in calculators {
-        act(&calculator);
+        calculator.speak(|| act(&calculator));
     }
 }
 
@@ -266,7 +299,8 @@ pub(crate) fn connect(host: &HtmlElement) {
     if of(host).is_some() {
         return;
     }
-    if let Some(calculator) = Calculator::start(host) {
+    let words = pack(&lang(host));
+    if let Some(calculator) = within(words, || Calculator::start(host, words)) {
         CALCULATORS.with(|calculators| calculators.borrow_mut().push(calculator));
     }
 }

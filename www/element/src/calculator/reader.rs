@@ -11,14 +11,10 @@ use calc_view::field_id;
 use calc_view::form::{
     ASK_FAR, FILE_ID, Part, SEARCHES, TIMED_FILE_ID, Unfinished, filled, has_towns,
 };
+use calc_view::words::m;
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, Event, KeyboardEvent};
-
-/// A thing was picked in the card, and its distance is not typed.
-const TYPE_HOW_FAR: &str = "Type how far it is from the trunk.";
-/// After the height was filled in.
-const FILLED: &str = "The height is filled in. It can be changed.";
 
 impl Calculator {
     pub(super) fn event(self: &Rc<Self>, event: &Event) {
@@ -91,7 +87,7 @@ impl Calculator {
                 self.press();
             }
             Err(Unfinished::Far) if pressed => {
-                self.say(TYPE_HOW_FAR);
+                self.say(&m::DEVICE_TYPE_HOW_FAR);
                 problems::go(&self.root, &field_id(ASK_FAR));
             }
             Err(Unfinished::Nothing) if pressed => {
@@ -194,7 +190,7 @@ impl Calculator {
         match self.sheet().measured() {
             Ok(height) => {
                 self.fill(&[("height", height)]);
-                self.say(FILLED);
+                self.say(&m::DEVICE_HEIGHT_FILLED);
                 problems::go(&self.root, "f-height");
             }
             Err((field, words)) => {

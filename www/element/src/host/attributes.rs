@@ -1,6 +1,6 @@
 //! What the host says by its attributes: which calculator it is, what the form begins with, how answers are shown.
 
-use crate::calculator::Calculator;
+use crate::calculator::{self, Calculator};
 use crate::device::{self, navigator, today};
 use crate::dom::get;
 use crate::fetched;
@@ -9,6 +9,8 @@ use calc::terms::quantity::Units;
 use calc_view::answer;
 use calc_view::form::{Options, Sheet, View};
 use calc_view::kind::Kind;
+use calc_view::words::message::pack;
+use calc_view::words::within;
 use std::cell::Cell;
 
 thread_local! {
@@ -24,14 +26,6 @@ pub(crate) fn locate(sources: String) {
 impl Calculator {
     pub(crate) fn attribute(&self, name: &str) -> String {
         self.host.get_attribute(name).unwrap_or_default()
-    }
-
-    fn lang(&self) -> String {
-        let near = self.host.closest("[lang]").ok().flatten();
-        let root = || self.document.document_element();
-        near.or_else(root)
-            .and_then(|element| element.get_attribute("lang"))
-            .unwrap_or_default()
     }
 
     fn heading_level(&self) -> u8 {
@@ -89,7 +83,7 @@ impl Calculator {
 
     /// Looks at the form over a sheet.
     pub(crate) fn with_view<T>(&self, sheet: &Sheet, look: impl FnOnce(&View<'_>) -> T) -> T {
-        let lang = self.lang();
+        let lang = calculator::lang(&self.host);
         let group = self.group();
         let options = Options {
             group: group.as_ref(),
@@ -152,6 +146,15 @@ impl Calculator {
         if self.state.borrow().answered {
             self.work_out(false);
         }
+    }
+
+    /// The language of the host has changed, and its words are here where there are any: all is drawn anew in it, and
+    /// what was typed stays.
+    pub(crate) fn language_changed(&self) {
+        self.follow_language();
+        within(pack(&calculator::lang(&self.host)), || {
+            self.attribute_changed("lang");
+        });
     }
 }
 

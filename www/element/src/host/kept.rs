@@ -214,8 +214,8 @@ pub(crate) fn copy_link(calculator: &Rc<Calculator>) {
             export::copy_text(
                 calculator,
                 link,
-                &m::DEVICE_LINK_COPIED,
-                &m::DEVICE_LINK_LABEL,
+                m::DEVICE_LINK_COPIED.text(),
+                m::DEVICE_LINK_LABEL.text(),
             );
         }
         None => export::told(calculator, &m::DEVICE_LINK_LONG),

@@ -7,14 +7,11 @@ use calc::answer::Answer;
 use calc::question::{Problem, Text, Typed, read};
 use calc::terms::day::iso;
 use calc_view::problem_text;
+use calc_view::words::m;
 use js_sys::{Array, Object, Reflect};
 use serde::Serialize;
 use serde_wasm_bindgen::Serializer;
 use wasm_bindgen::{JsCast, JsValue};
-
-/// For what is no question at all.
-const NO_OBJECT: &str =
-    "The question can't be read. Give an object, such as {version: 1, species: \"ash\", …}.";
 
 /// Answers a question as an object, as the options ask for it.
 pub(crate) fn answer(question: &JsValue, options: &JsValue) -> JsValue {
@@ -72,7 +69,7 @@ pub(crate) fn problems_object(problems: &[Problem]) -> JsValue {
         set(&object, "field", &problem.field.as_str().into());
         set(&object, "code", &problem.code.name().into());
         let message = if problem.field.is_empty() {
-            NO_OBJECT.to_owned()
+            m::DEVICE_NO_OBJECT.into()
         } else {
             problem_text(problem)
         };

@@ -22,6 +22,12 @@ use calc::question::settings::LARGEST;
 use calc_data::places::{CLIMATE, TOWNS};
 use std::path::Path;
 
+/// The languages beside English that are for people: the one for checks of the layout is not.
+fn words() -> impl Iterator<Item = (&'static str, &'static str)> {
+    let all = calc_view::words::m::FILES.iter().copied();
+    all.filter(|(language, _)| *language != "qps")
+}
+
 /// Makes every file of the site that will live under `base`; without `offline`
 /// its worker is the one that removes what an earlier site kept.
 ///
@@ -53,6 +59,9 @@ pub(crate) fn site(
     for (country, towns) in TOWNS {
         assets.add(&format!("towns-{country}.bin"), *towns);
     }
+    for (language, words) in words() {
+        assets.add(&format!("words-{language}.bin"), words);
+    }
     assets.add("engine.js", module.js);
     // The limit of a group's settings stands once, with their reader.
     let largest = LARGEST.to_string();
@@ -66,6 +75,7 @@ pub(crate) fn site(
         "regional.bin".to_owned(),
         "config.js".to_owned(),
     ];
+    named.extend(words().map(|(language, _)| format!("words-{language}.bin")));
     named.extend(
         TOWNS
             .iter()

@@ -7,7 +7,8 @@ use calc::models::season::Local;
 use calc::question::Problem;
 use calc::question::settings::Group;
 use calc::timing::Flag;
-use calc_view::words::{m, season};
+use calc_view::words::message::{pack, take_all};
+use calc_view::words::{m, season, within};
 use serde::Serialize;
 use std::io::Read as _;
 use std::process::ExitCode;
@@ -19,6 +20,11 @@ use std::sync::Arc;
 /// # Errors
 /// When the file can't be read.
 pub(crate) fn run(options: &args::Answer) -> Result<ExitCode> {
+    take_all();
+    within(pack(&options.lang), || answer(options))
+}
+
+fn answer(options: &args::Answer) -> Result<ExitCode> {
     let bytes = read(&options.file)?;
     let reference = calc_data::whole();
     let typed = match json_question::from_json(&bytes) {
