@@ -129,7 +129,7 @@ fn language(tag: &str) -> Result<String, String> {
     let mut known = vec!["en"];
     known.extend(calc_view::words::m::FILES.iter().map(|(name, _)| *name));
     let speaks = |name: &&str| tag == *name || tag.starts_with(&format!("{name}-"));
-    if known.iter().any(|name| speaks(name)) {
+    if known.iter().any(speaks) {
         Ok(tag.to_owned())
     } else {
         Err(format!("no words of it are here: use {}", known.join(", ")))

@@ -5,7 +5,7 @@ use super::field::{NUMBER, Takes, TextField, open_shown};
 use super::item::Item;
 use super::{Field, Sheet, View, words as w};
 use crate::page::Page;
-use crate::words::m;
+use crate::words::{Word, m};
 use crate::{field_id, measure, problem_text, words};
 use calc::question::{Problem, Typed, read_height_aid, read_timed};
 use calc::terms::quantity::M_PER_FT;
@@ -30,8 +30,8 @@ const READINGS: [Reading; 7] = [
     Reading {
         field: TextField {
             name: "tree_shadow",
-            label: w::TREE_SHADOW,
-            hint: w::TREE_SHADOW_HINT,
+            label: m::FORM_TREE_SHADOW,
+            hint: m::FORM_TREE_SHADOW_HINT,
             ..NUMBER
         },
         by: &["shadow"],
@@ -39,7 +39,7 @@ const READINGS: [Reading; 7] = [
     Reading {
         field: TextField {
             name: "distance",
-            label: w::AID_DISTANCE,
+            label: m::FORM_AID_DISTANCE,
             ..NUMBER
         },
         by: &["angles", "stick"],
@@ -47,7 +47,7 @@ const READINGS: [Reading; 7] = [
     Reading {
         field: TextField {
             name: "stick",
-            label: w::STICK,
+            label: m::FORM_STICK,
             ..NUMBER
         },
         by: &["shadow", "stick"],
@@ -55,7 +55,7 @@ const READINGS: [Reading; 7] = [
     Reading {
         field: TextField {
             name: "stick_shadow",
-            label: w::STICK_SHADOW,
+            label: m::FORM_STICK_SHADOW,
             ..NUMBER
         },
         by: &["shadow"],
@@ -63,8 +63,8 @@ const READINGS: [Reading; 7] = [
     Reading {
         field: TextField {
             name: "eye_to_stick",
-            label: w::EYE_TO_STICK,
-            hint: w::EYE_HINT,
+            label: m::FORM_EYE_TO_STICK,
+            hint: m::FORM_EYE_HINT,
             ..NUMBER
         },
         by: &["stick"],
@@ -72,7 +72,7 @@ const READINGS: [Reading; 7] = [
     Reading {
         field: TextField {
             name: "top",
-            label: w::TOP,
+            label: m::FORM_TOP,
             takes: Takes::Signed,
             ..NUMBER
         },
@@ -81,8 +81,8 @@ const READINGS: [Reading; 7] = [
     Reading {
         field: TextField {
             name: "foot",
-            label: w::FOOT,
-            hint: w::FOOT_HINT,
+            label: m::FORM_FOOT,
+            hint: m::FORM_FOOT_HINT,
             takes: Takes::Signed,
             ..NUMBER
         },
@@ -100,13 +100,13 @@ pub(super) fn shown(sheet: &Sheet) -> impl Iterator<Item = (String, bool)> {
 
 /// The folded part beside the height.
 pub(super) const HEIGHT: Item = Item::Fold(
-    w::AID,
+    m::FORM_AID,
     |sheet| !sheet.is("height_aid.by", ""),
     &[
-        Item::Select("height_aid.by", w::AID_BY, "", w::AID_WAYS),
+        Item::Select("height_aid.by", m::FORM_AID_BY, Word::NONE, w::AID_WAYS),
         Item::Own(readings),
         Item::Field(&[
-            Item::Button("aid", w::AID_FILL),
+            Item::Button("aid", m::FORM_AID_FILL),
             Item::Line("asm", HEIGHT_LINE),
         ]),
     ],
@@ -144,7 +144,7 @@ impl Sheet {
                 let field = problems.first().map_or("", |problem| &problem.field);
                 Err((field_id(field), all(&problems)))
             }
-            None => Err((field_id("height_aid.by"), w::AID_PICK.to_owned())),
+            None => Err((field_id("height_aid.by"), m::FORM_AID_PICK.into())),
         }
     }
 }
@@ -159,15 +159,15 @@ pub(super) fn height_line(view: &View<'_>) -> String {
     match made(view.sheet, &view.sheet.all()) {
         None => String::new(),
         Some(Err(problems)) => all(&problems),
-        Some(Ok(text)) if text == view.sheet.trimmed("height") => w::AID_FILLED.to_owned(),
+        Some(Ok(text)) if text == view.sheet.trimmed("height") => m::FORM_AID_FILLED.into(),
         Some(Ok(text)) => {
             let unit = view.sheet.unit("height");
-            let then = if view.sheet.blank("height") {
-                w::AID_COUNTS
+            let height = cat!(text, " ", unit);
+            if view.sheet.blank("height") {
+                m::form_aid_counts(height)
             } else {
-                w::AID_PRESS
-            };
-            cat!(w::AID_MAKES, text, " ", unit, then)
+                m::form_aid_press(height)
+            }
         }
     }
 }
@@ -175,57 +175,57 @@ pub(super) fn height_line(view: &View<'_>) -> String {
 /// Where the height came from, where it is as the aid filled it in.
 pub(super) fn measured_by(view: &View<'_>) -> Option<String> {
     let by = view.draft.question.as_ref()?.height_by?;
-    Some(cat!(w::MEASURED, &m::fields_height_by(by), w::MEASURED_END))
+    Some(m::form_measured(m::fields_height_by(by)))
 }
 
 /// The folded part of one's own trees.
 pub(super) const TIMED: Item = Item::Where(
     Field::Timed,
     &[Item::Fold(
-        w::TIMED,
+        m::FORM_TIMED,
         |sheet| sheet.all().timed.is_some(),
         &[
-            Item::Note("hint", w::TIMED_HOW),
+            Item::Note("hint", m::FORM_TIMED_HOW),
             Item::Own(trees),
             Item::Field(&[Item::Text(TextField {
                 name: "timed.minutes",
-                label: w::TIMED_MINUTES,
+                label: m::FORM_TIMED_MINUTES,
                 ..NUMBER
             })]),
             Item::Field(&[Item::Text(TextField {
                 name: "timed.width",
-                label: w::TIMED_WIDTH,
-                hint: w::TIMED_WIDTH_HINT,
+                label: m::FORM_TIMED_WIDTH,
+                hint: m::FORM_TIMED_WIDTH_HINT,
                 ..NUMBER
             })]),
             Item::Field(&[Item::Text(TextField {
                 name: "timed.species",
-                label: w::TIMED_SPECIES,
-                hint: w::TIMED_SPECIES_HINT,
+                label: m::FORM_TIMED_SPECIES,
+                hint: m::FORM_TIMED_SPECIES_HINT,
                 takes: Takes::Words,
                 ..NUMBER
             })]),
             Item::Field(&[Item::Line("asm", TIMED_LINE)]),
             Item::Own(keep),
-            Item::File(TIMED_FILE_ID, w::TIMED_OPEN, ".csv,text/csv"),
+            Item::File(TIMED_FILE_ID, m::FORM_TIMED_OPEN, ".csv,text/csv"),
         ],
     )],
 );
 
 fn trees(view: &View<'_>, out: &mut Page<'_>) {
     let unit = super::field::unit_word(view.sheet.unit("timed.width"));
-    let label = cat!(w::TIMED_TREES, unit);
-    let hint = w::TIMED_TREES_HINT;
-    view.long_text(out, "timed.trees", &label, hint, "4", TIMED_LINE);
+    let label = m::form_timed_trees(unit);
+    let hint = m::FORM_TIMED_TREES_HINT;
+    view.long_text(out, "timed.trees", &label, &hint, "4", TIMED_LINE);
     out.close();
 }
 
 fn keep(view: &View<'_>, out: &mut Page<'_>) {
     out.open_class("div", "field pair");
     let all = [
-        Item::Button("keep-timed", w::TIMED_KEEP),
-        Item::Button("forget-timed", w::TIMED_FORGET),
-        Item::Button("save-timed", w::TIMED_SAVE),
+        Item::Button("keep-timed", m::FORM_TIMED_KEEP),
+        Item::Button("forget-timed", m::FORM_TIMED_FORGET),
+        Item::Button("save-timed", m::FORM_TIMED_SAVE),
     ];
     let first = if view.options.keeps { 0 } else { 2 };
     view.items(out, &all[first..]);

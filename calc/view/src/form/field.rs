@@ -2,10 +2,10 @@
 
 use super::View;
 use super::length::Length;
-use super::words as w;
 use crate::control::{hint_of, label_of, labelled, open_control, open_input, option, tick_text};
 use crate::field_id;
 use crate::page::Page;
+use crate::words::{Word, m};
 
 /// A field of text.
 #[derive(Clone, Copy)]
@@ -13,11 +13,11 @@ pub(super) struct TextField {
     /// Path and name, or the last part of it.
     pub name: &'static str,
     /// The label without its unit.
-    pub label: &'static str,
+    pub label: Word,
     /// Behind the unit in the label.
-    pub tail: &'static str,
+    pub tail: Word,
     /// A hint of its own, or empty.
-    pub hint: &'static str,
+    pub hint: Word,
     /// Whether the control of its unit stands beside it, not at another field.
     pub unit_here: bool,
     /// What is to be typed.
@@ -38,9 +38,9 @@ pub(super) enum Takes {
 /// A number without a unit beside it.
 pub(super) const NUMBER: TextField = TextField {
     name: "",
-    label: "",
-    tail: "",
-    hint: "",
+    label: Word::NONE,
+    tail: Word::NONE,
+    hint: Word::NONE,
     unit_here: false,
     takes: Takes::Digits,
 };
@@ -48,11 +48,11 @@ pub(super) const NUMBER: TextField = TextField {
 /// The long name of a unit.
 pub(super) fn unit_word(unit: &str) -> &'static str {
     match unit {
-        "in" => w::INCHES,
-        "cm" => w::CM,
-        "mm" => w::MM,
-        "ft" => w::FEET,
-        _ => w::METRES,
+        "in" => &m::FORM_INCHES,
+        "cm" => &m::FORM_CM,
+        "mm" => &m::FORM_MM,
+        "ft" => &m::FORM_FEET,
+        _ => &m::FORM_METRES,
     }
 }
 
@@ -97,7 +97,7 @@ impl View<'_> {
         out.text(field.tail);
         out.text(of);
         out.close();
-        let mut described = hint_of(out, &id, field.hint);
+        let mut described = hint_of(out, &id, &field.hint);
         if field.hint.is_empty() {
             described.clear();
         }
@@ -116,7 +116,7 @@ impl View<'_> {
         }
         out.close();
         if let Some(length) = length.filter(|_| field.unit_here) {
-            self.unit_choice(out, &length, field.label);
+            self.unit_choice(out, &length, &field.label);
         }
     }
 
@@ -152,7 +152,7 @@ impl View<'_> {
     /// The choice of a unit: what the number beside it means.
     fn unit_choice(&self, out: &mut Page<'_>, length: &Length, of: &str) {
         let id = field_id(&length.control);
-        label_of(out, "vh", &id, &cat!(w::UNIT_OF, of));
+        label_of(out, "vh", &id, &m::form_unit_of(of));
         open_control(out, "select", "unit", &id, &length.control);
         let picked = self.sheet.unit_of(length);
         for value in length.units() {

@@ -6,6 +6,7 @@ use super::words::Choice;
 use super::{Field, Part, Sheet, View};
 use crate::control::{file, open_select, open_set, option, tick_text};
 use crate::page::Page;
+use crate::words::Word;
 
 /// How a sheet must be for something.
 pub(super) type Test = fn(&Sheet) -> bool;
@@ -13,9 +14,9 @@ pub(super) type Test = fn(&Sheet) -> bool;
 /// Something that stands in the form.
 pub(super) enum Item {
     /// A group, with its legend.
-    Group(&'static str, &'static [Item]),
+    Group(Word, &'static [Item]),
     /// A set of fields under a name that links of problems lead to, with its legend.
-    Set(&'static str, &'static str, &'static [Item]),
+    Set(&'static str, Word, &'static [Item]),
     /// What stands together as one field.
     Field(&'static [Item]),
     /// What stands in a row.
@@ -25,25 +26,25 @@ pub(super) enum Item {
     /// Shown while the sheet is so; with the id of its element.
     While(&'static str, Test, &'static [Item]),
     /// Folded under a summary, and open from the start where the sheet is so.
-    Fold(&'static str, Test, &'static [Item]),
+    Fold(Word, Test, &'static [Item]),
     /// A text of one line.
     Text(TextField),
     /// A list to pick one from: name, label, hint, lines. Its first, empty value says what is used if nothing is.
-    Select(&'static str, &'static str, &'static str, Choice),
+    Select(&'static str, Word, Word, Choice),
     /// One of several, none picked unless it stands in the sheet: name, values.
     Radios(&'static str, Choice),
     /// One of them that stands alone: name, value, words.
-    Radio(&'static str, &'static str, &'static str),
+    Radio(&'static str, &'static str, Word),
     /// Some of several, which share a name: name, values.
     Ticks(&'static str, Choice),
     /// A thing to tick: name, words.
-    Tick(&'static str, &'static str),
+    Tick(&'static str, Word),
     /// A button that acts on the form: act, words.
-    Button(&'static str, &'static str),
+    Button(&'static str, Word),
     /// A choice of a file: id, label, kinds.
-    File(&'static str, &'static str, &'static str),
+    File(&'static str, Word, &'static str),
     /// A paragraph: class, words.
-    Note(&'static str, &'static str),
+    Note(&'static str, Word),
     /// A line that follows what is typed: class, id.
     Line(&'static str, &'static str),
     /// The same for those who listen too.
@@ -75,7 +76,7 @@ impl View<'_> {
                 return Some(inside);
             }
             Item::Set(name, legend, inside) => {
-                open_set(out, name, legend);
+                open_set(out, name, &legend);
                 return Some(inside);
             }
             Item::Field(inside) => {
@@ -95,25 +96,27 @@ impl View<'_> {
                 return Some(inside);
             }
             Item::Fold(summary, so, inside) => {
-                super::field::open_fold(out, summary, so(self.sheet));
+                super::field::open_fold(out, &summary, so(self.sheet));
                 return Some(inside);
             }
             Item::Text(ref field) => self.text(out, "", "", "", field),
-            Item::Select(name, label, hint, choice) => self.select(out, name, label, hint, choice),
+            Item::Select(name, label, hint, choice) => {
+                self.select(out, name, &label, &hint, choice)
+            }
             Item::Radios(name, choice) => self.radios(out, name, choice),
             Item::Radio(name, value, words) => {
                 let on = self.sheet.is(name, value);
-                tick_text(out, "radio", name, value, on, words);
+                tick_text(out, "radio", name, value, on, &words);
             }
             Item::Ticks(name, choice) => {
-                for (value, words) in crate::words::all(choice) {
+                for &(value, words) in choice {
                     let on = self.sheet.holds(name, value);
-                    tick_text(out, "checkbox", name, value, on, words);
+                    tick_text(out, "checkbox", name, value, on, &words);
                 }
             }
-            Item::Tick(name, words) => self.tick(out, name, words),
-            Item::Button(act, words) => super::field::button(out, act, None, words, false),
-            Item::File(id, label, kinds) => file(out, id, label, kinds),
+            Item::Tick(name, words) => self.tick(out, name, &words),
+            Item::Button(act, words) => super::field::button(out, act, None, &words, false),
+            Item::File(id, label, kinds) => file(out, id, &label, kinds),
             Item::Note(class, words) => out.leaf_class("p", class, words),
             Item::Line(class, id) => self.live_line(out, class, id),
             Item::Status(id) => self.status_line(out, id),
@@ -134,8 +137,8 @@ impl View<'_> {
     ) {
         open_select(out, name, label, hint);
         let picked = self.sheet.get(name);
-        for (value, words) in crate::words::all(choice) {
-            option(out, value, words, value == picked);
+        for &(value, words) in choice {
+            option(out, value, &words, value == picked);
         }
         out.close_two();
     }
@@ -143,8 +146,8 @@ impl View<'_> {
     /// A choice of one, none picked unless it stands in the sheet.
     pub(super) fn radios(&self, out: &mut Page<'_>, name: &str, choice: Choice) {
         let picked = self.sheet.get(name);
-        for (value, words) in crate::words::all(choice) {
-            tick_text(out, "radio", name, value, value == picked, words);
+        for &(value, words) in choice {
+            tick_text(out, "radio", name, value, value == picked, &words);
         }
     }
 }

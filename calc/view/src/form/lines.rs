@@ -5,9 +5,10 @@ use super::field::unit_word;
 use super::length::{Length, LengthKind};
 use super::place::region;
 use super::sheet::{entry, names, path};
-use super::{View, aids, place, species, town, tree, words as w};
+use super::{View, aids, place, species, town, tree};
 use crate::field_id;
 use crate::measure::{self, Both};
+use crate::words::{Word, m};
 use calc::terms::number::{Unit, read_number};
 use calc::terms::quantity::Units;
 use calc::timing::PointClimate;
@@ -20,7 +21,7 @@ const LINES: [(&str, Says); 18] = [
     (species::COUNT_ID, species::count),
     ("f-stems-0-diameter-h", tree::size_hint_line),
     ("stems-how-a", |view| {
-        said(view.sheet.is("stems.how", ""), w::HOW_OPEN)
+        said(view.sheet.is("stems.how", ""), m::FORM_HOW_OPEN)
     }),
     ("none-d", two_heights),
     ("line-d", two_heights),
@@ -67,7 +68,7 @@ fn targets(view: &View<'_>) -> String {
     let none = sheet.ticked("none_in_reach");
     said(
         !none && (0..sheet.count("targets")).all(empty),
-        w::NOT_ASKED,
+        m::FORM_NOT_ASKED,
     )
 }
 
@@ -76,15 +77,11 @@ fn overhead_line(view: &View<'_>) -> String {
     let sheet = view.sheet;
     let open = sheet.is("line_within_reach", "") && !sheet.ticked("none_in_reach");
     let listed = (0..sheet.count("targets")).any(|at| place::is_line(sheet, at));
-    said(open && !listed, w::NOT_ASKED)
+    said(open && !listed, m::FORM_NOT_ASKED)
 }
 
-fn said(holds: bool, words: &str) -> String {
-    if holds {
-        words.to_owned()
-    } else {
-        String::new()
-    }
+fn said(holds: bool, words: Word) -> String {
+    if holds { words.into() } else { String::new() }
 }
 
 /// What a number was read as, where its unit is not the one beside it, or where a girth was given.
@@ -105,9 +102,12 @@ fn echo(view: &View<'_>, name: &str, length: &Length) -> String {
         _ => Units::Metric,
     };
     if kind == LengthKind::Elevation {
-        let mut echo = cat!(w::READ_AS, shown(kind, mm).text(units), ".");
+        let mut echo = m::form_read_as(shown(kind, mm).text(units));
         if name == "place.elevation" {
-            echo.push_str(&feet_or_metres(view));
+            let asked = feet_or_metres(view);
+            if !asked.is_empty() {
+                echo = cat!(echo, " ", asked);
+            }
         }
         return echo;
     }
@@ -116,7 +116,7 @@ fn echo(view: &View<'_>, name: &str, length: &Length) -> String {
     }
     let mut echo = String::new();
     if unit != beside {
-        echo = cat!(w::READ_AS, shown(kind, mm).text(units), ".");
+        echo = m::form_read_as(shown(kind, mm).text(units));
     }
     let girth = entry(name, "stems").is_some_and(|stem| view.sheet.around(stem));
     if kind == LengthKind::Trunk && girth {
@@ -125,12 +125,10 @@ fn echo(view: &View<'_>, name: &str, length: &Length) -> String {
         }
         let across = shown(kind, mm / core::f64::consts::PI);
         let value = measure::plain(number.value, 3);
-        echo.push_str(&cat!(
-            across.first(units),
-            w::READ_ACROSS,
-            value,
-            w::OVER_PI
-        ));
+        echo.push_str(&m::form_read_across(m::FormReadAcross {
+            size: across.first(units),
+            girth: value,
+        }));
     }
     echo
 }
@@ -167,7 +165,7 @@ pub(super) fn units(view: &View<'_>) -> Units {
 /// Two heights, where species and size are known.
 fn two_heights(view: &View<'_>) -> String {
     view.draft.whole().map_or_else(
-        || w::TWO_HEIGHTS.to_owned(),
+        || m::FORM_TWO_HEIGHTS.into(),
         |answer| measure::reach(answer.reach.two_heights_m).text(units(view)),
     )
 }
@@ -177,27 +175,24 @@ fn height(view: &View<'_>) -> String {
         return aids::measured_by(view).unwrap_or_default();
     }
     let Some(answer) = view.draft.whole() else {
-        return w::HEIGHT_EMPTY.to_owned();
+        return m::FORM_HEIGHT_EMPTY.into();
     };
     let height = &answer.height;
     let used = measure::length(height.hazard_m).text(units(view));
     if height.whole_table {
-        return cat!(w::LEFT_EMPTY, used, w::HEIGHT_TABLE);
+        return m::form_height_table(used);
     }
     let raised = height
         .over_tallest
         .filter(|over| libm::fabs(height.tallest_m * over - height.hazard_m) < 0.01);
     if let Some(over) = raised {
         let times = measure::plain(over, 2);
-        cat!(
-            w::LEFT_EMPTY,
-            used,
-            w::HEIGHT_USED,
+        m::form_height_over(m::FormHeightOver {
+            height: used,
             times,
-            w::HEIGHT_USED_OVER
-        )
+        })
     } else {
-        cat!(w::LEFT_EMPTY, used, w::USED_STOP)
+        m::form_height_used(used)
     }
 }
 
@@ -208,7 +203,7 @@ fn bark(view: &View<'_>) -> String {
     }
     let stem = view.draft.whole().and_then(|answer| answer.stems.first());
     let Some(bark) = stem.and_then(|stem| stem.bark.as_ref()) else {
-        return w::BARK_EMPTY.to_owned();
+        return m::FORM_BARK_EMPTY.into();
     };
     let units = units(view);
     let number = |mm: f64| {
@@ -218,7 +213,11 @@ fn bark(view: &View<'_>) -> String {
     };
     let used = measure::bark(bark.mm).text(units);
     let (low, high) = (number(bark.low_mm), number(bark.high_mm));
-    cat!(w::LEFT_EMPTY, used, w::USED, low, w::TO, high, w::CLOSE)
+    m::form_bark_used(m::FormBarkUsed {
+        bark: used,
+        low,
+        high,
+    })
 }
 
 /// Where a point that is out of reach may have been meant to be.
@@ -242,11 +241,11 @@ fn elevation(view: &View<'_>) -> String {
         .climate
         .and_then(|climate| climate.site.elev_m)
     {
-        Some(m) => {
-            let used = measure::above_sea(m).text(units(view));
-            cat!(w::LEFT_EMPTY, used, w::ELEVATION_USED)
+        Some(high) => {
+            let used = measure::above_sea(high).text(units(view));
+            m::form_elevation_used(used)
         }
-        None => w::ELEVATION_EMPTY.to_owned(),
+        None => m::FORM_ELEVATION_EMPTY.into(),
     }
 }
 
@@ -256,6 +255,6 @@ fn feet_or_metres(view: &View<'_>) -> String {
     let odd = |climate: &PointClimate| climate.elevation_odd(&view.reference.constants.timing);
     climate.filter(odd).map_or_else(String::new, |climate| {
         let at = measure::above_sea(climate.stations_m).text(units(view));
-        cat!(w::STATIONS_AT, at, w::FEET_OR_METRES)
+        m::form_feet_or_metres(at)
     })
 }

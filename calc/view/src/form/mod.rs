@@ -49,12 +49,12 @@ pub(crate) use words::KINDS;
 use crate::kind::{FormGroup, Kind};
 use crate::out::Out;
 use crate::page::Page;
+use crate::words::m;
 use calc::models::season::Local;
 use calc::question::{Question, Typed, settings};
 use calc::reference::Reference;
 use chrono::NaiveDate;
 use item::Item;
-use words as w;
 
 /// How the form is shown.
 #[derive(Clone, Copy, Debug)]
@@ -222,16 +222,20 @@ impl<'a> View<'a> {
         out.attr("autocomplete", "off");
         self.groups(out, true);
         out.open_class("details", "more");
-        out.leaf("summary", w::MORE);
+        out.leaf("summary", m::FORM_MORE);
         self.groups(out, false);
         out.close();
         out.open_class("div", "act");
         out.open_class("button", "btn");
         out.attr("type", "submit");
-        out.text(if whole { w::SHOW } else { w::SHOW_ANSWER });
+        out.text(if whole {
+            m::FORM_SHOW
+        } else {
+            m::FORM_SHOW_ANSWER
+        });
         out.close();
-        field::button(out, "next", None, w::NEXT, !self.options.answered);
-        out.leaf("p", if whole { w::THREE } else { w::TWO });
+        field::button(out, "next", None, &m::FORM_NEXT, !self.options.answered);
+        out.leaf("p", if whole { m::FORM_THREE } else { m::FORM_TWO });
         out.close_two();
     }
 

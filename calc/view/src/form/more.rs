@@ -8,36 +8,57 @@ use super::{Field, Part, View, aids, town, words as w};
 use crate::control::{open_select, option};
 use crate::measure::number;
 use crate::page::Page;
+use crate::words::{Word, m};
 
 /// More about the tree.
 pub(super) const TREE: Item = Item::Group(
-    w::MORE_TREE,
+    m::FORM_MORE_TREE,
     &[
-        Item::Select("condition", w::CONDITION, "", w::CONDITIONS),
+        Item::Select("condition", m::FORM_CONDITION, Word::NONE, w::CONDITIONS),
         Item::Where(
             Field::Setting,
-            &[Item::Select("setting", w::SETTING, "", w::SETTINGS)],
+            &[Item::Select(
+                "setting",
+                m::FORM_SETTING,
+                Word::NONE,
+                w::SETTINGS,
+            )],
         ),
         Item::Where(
             Field::Vigour,
-            &[Item::Select("vigour", w::VIGOUR, "", w::VIGOURS)],
+            &[Item::Select(
+                "vigour",
+                m::FORM_VIGOUR,
+                Word::NONE,
+                w::VIGOURS,
+            )],
         ),
         Item::Where(
             Field::Limbs,
-            &[Item::Select("limbs", w::LIMBS, "", w::LIMB_WORDS)],
+            &[Item::Select(
+                "limbs",
+                m::FORM_LIMBS,
+                Word::NONE,
+                w::LIMB_WORDS,
+            )],
         ),
         Item::Where(
             Field::WholeClone,
             &[Item::Select(
                 "whole_clone",
-                w::CLONE,
-                w::CLONE_HINT,
+                m::FORM_CLONE,
+                m::FORM_CLONE_HINT,
                 w::YES_NO,
             )],
         ),
         Item::Where(
             Field::SameGenusNear,
-            &[Item::Select("same_genus_near", w::GENUS, "", w::YES_NO)],
+            &[Item::Select(
+                "same_genus_near",
+                m::FORM_GENUS,
+                Word::NONE,
+                w::YES_NO,
+            )],
         ),
         Item::Part(Part::StemsMore),
     ],
@@ -45,7 +66,7 @@ pub(super) const TREE: Item = Item::Group(
 
 /// State or country, then the place.
 pub(super) const PLACE: Item = Item::Group(
-    w::MORE_PLACE,
+    m::FORM_MORE_PLACE,
     &[
         Item::Own(region::field),
         town::PLACE,
@@ -53,36 +74,44 @@ pub(super) const PLACE: Item = Item::Group(
         leaf_out::SPRING,
         Item::Where(
             Field::DrySpell,
-            &[Item::Select("dry_spell", w::DRY, "", w::DRIES)],
+            &[Item::Select("dry_spell", m::FORM_DRY, Word::NONE, w::DRIES)],
         ),
     ],
 );
 
 /// About the work.
 pub(super) const JOB: Item = Item::Group(
-    w::MORE_JOB,
+    m::FORM_MORE_JOB,
     &[
         Item::Part(Part::Goal),
         Item::Where(
             Field::Herbicide,
-            &[Item::Select("herbicide", w::HERBICIDE, "", w::HERBICIDES)],
+            &[Item::Select(
+                "herbicide",
+                m::FORM_HERBICIDE,
+                Word::NONE,
+                w::HERBICIDES,
+            )],
         ),
         Item::Where(
             Field::Walk,
             &[Item::Field(&[
                 Item::Text(TextField {
                     name: "walk",
-                    label: w::WALK,
-                    hint: w::WALK_HINT,
+                    label: m::FORM_WALK,
+                    hint: m::FORM_WALK_HINT,
                     ..NUMBER
                 }),
-                Item::Note("asm", w::WALK_EMPTY),
+                Item::Note("asm", m::FORM_WALK_EMPTY),
             ])],
         ),
-        Item::Where(Field::Practised, &[Item::Tick("practised", w::PRACTISED)]),
+        Item::Where(
+            Field::Practised,
+            &[Item::Tick("practised", m::FORM_PRACTISED)],
+        ),
         Item::Where(
             Field::CannotWait,
-            &[Item::Tick("cannot_wait", w::CANNOT_WAIT)],
+            &[Item::Tick("cannot_wait", m::FORM_CANNOT_WAIT)],
         ),
         aids::TIMED,
     ],
@@ -95,16 +124,16 @@ pub(super) fn goal(view: &View<'_>, out: &mut Page<'_>) {
         w::GOALS
     } else {
         // All but the last.
-        w::GOALS.rsplit_once('|').map_or("", |(others, _)| others)
+        &w::GOALS[..w::GOALS.len() - 1]
     };
-    view.select(out, "goal", w::GOAL, "", choice);
+    view.select(out, "goal", &m::FORM_GOAL, "", choice);
     super::field::open_shown(out, Field::Spare.id(), view.shows(Field::Spare));
-    open_select(out, "spare", w::SPARE, "");
+    open_select(out, "spare", &m::FORM_SPARE, "");
     let picked = view.sheet.get("spare");
-    option(out, "", w::KIND_OPEN, picked.is_empty());
+    option(out, "", &m::FORM_KIND_OPEN, picked.is_empty());
     for at in 0..count {
         let value = number(at as u32);
-        let words = cat!(w::STEM, number(at as u32 + 1));
+        let words = m::form_stem_number(at + 1);
         option(out, &value, &words, value == picked);
     }
     out.close_all(3);

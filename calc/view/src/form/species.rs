@@ -4,6 +4,7 @@ use super::item::Item;
 use super::{View, words as w};
 use crate::control::{label_of, open_input, tick};
 use crate::page::Page;
+use crate::words::m;
 use crate::words::phrase::sentence;
 use crate::words::problem::not_listed;
 use calc::question::NotListed;
@@ -27,17 +28,17 @@ const MOST_OTHERS: usize = 4;
 /// The field: filter, list, kinds.
 pub(super) const FIELD: Item = Item::Set(
     "species",
-    w::SPECIES,
+    m::FORM_SPECIES,
     &[
         Item::Own(filter),
         Item::Part(super::Part::Species),
-        Item::Radio("species", UNKNOWN, w::UNKNOWN),
+        Item::Radio("species", UNKNOWN, m::FORM_UNKNOWN),
         Item::Own(kinds),
     ],
 );
 
 fn filter(view: &View<'_>, out: &mut Page<'_>) {
-    label_of(out, "hint", "f-find", w::FILTER);
+    label_of(out, "hint", "f-find", &m::FORM_FILTER);
     open_input(out, "wf", "", "f-find", "find", view.sheet.get("find"));
     out.attr("spellcheck", "false");
     out.attr("autocapitalize", "none");
@@ -61,7 +62,7 @@ fn kinds(view: &View<'_>, out: &mut Page<'_>) {
     if !unknown(view.sheet) {
         out.attr("hidden", "");
     }
-    out.leaf("legend", w::UNKNOWN_KIND);
+    out.leaf("legend", m::FORM_UNKNOWN_KIND);
     view.radios(out, "species.kind", w::UNKNOWN_NAMES);
     out.close();
 }
@@ -71,7 +72,7 @@ pub(super) fn list(view: &View<'_>, out: &mut Page<'_>) {
     let found = found(view);
     let others = others(view);
     if found.is_empty() && others.is_empty() {
-        out.leaf_class("p", "hint", w::NONE_ALIKE);
+        out.leaf_class("p", "hint", m::FORM_NONE_ALIKE);
     }
     let picked = view.sheet.get("species");
     for species in found {
@@ -131,7 +132,7 @@ fn other(view: &View<'_>, out: &mut Page<'_>, tree: &'static OtherTree) {
         &|out| {
             out.text(sentence(tree.names[0]));
             out.open("small");
-            out.text(w::NOT_LISTED);
+            out.text(m::FORM_NOT_LISTED);
             out.open("i");
             out.attr("lang", "la");
             out.text(tree.scientific);
@@ -144,19 +145,18 @@ fn other(view: &View<'_>, out: &mut Page<'_>, tree: &'static OtherTree) {
 /// How many match, for those who do not see the list.
 pub(super) fn count(view: &View<'_>) -> String {
     let all = listed(view).len();
-    let number = |count: usize| crate::measure::number(count as u32);
     if view.sheet.blank("find") {
         let shown = found(view).len();
-        cat!(number(shown), w::ALL_OF, &number(all), w::SHOWN)
+        m::form_shown(m::FormShown { shown, all })
     } else {
         let matching = matching(view).len();
         let beside = others(view).len();
         if matching == 0 && beside > 0 {
-            cat!(number(beside), w::NOT_ON_LIST)
+            m::form_none_on_list(beside)
         } else if matching == 0 {
-            w::NONE_ALIKE.to_owned()
+            m::FORM_NONE_ALIKE.into()
         } else {
-            cat!(number(matching), w::ALL_OF, &number(all), w::MATCH)
+            m::form_matching(m::FormMatching { matching, all })
         }
     }
 }
@@ -174,10 +174,10 @@ fn found(view: &View<'_>) -> Vec<&'static Species> {
 
 /// All that can be named; the kinds for the others stand behind the last line.
 fn all(view: &View<'_>) -> Vec<&'static Species> {
-    let kinds = crate::words::all(w::UNKNOWN_NAMES);
+    let kinds = w::UNKNOWN_NAMES;
     let mut all: Vec<&'static Species> = Vec::new();
     for species in view.reference.species {
-        if kind_in(&kinds, species).is_none() {
+        if kind_in(kinds, species).is_none() {
             all.push(species);
         }
     }
@@ -295,10 +295,10 @@ fn plain(name: &str) -> String {
 
 /// Which kind behind the last line an entry of the table is.
 pub(super) fn kind_of(species: &Species) -> Option<&'static str> {
-    kind_in(&crate::words::all(w::UNKNOWN_NAMES), species)
+    kind_in(w::UNKNOWN_NAMES, species)
 }
 
-fn kind_in(kinds: &[(&'static str, &'static str)], species: &Species) -> Option<&'static str> {
+fn kind_in(kinds: w::Choice, species: &Species) -> Option<&'static str> {
     let named = |key: &str| {
         let mut names = species.names.iter();
         names.any(|name| name.eq_ignore_ascii_case(key))

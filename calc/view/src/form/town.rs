@@ -8,6 +8,7 @@ use crate::control::{labelled, open_input, open_select, option};
 use crate::field_id;
 use crate::page::Page;
 use crate::words::region::region;
+use crate::words::{Word, m};
 use calc::timing::places::towns::Town;
 
 /// Towns for a name while it is typed.
@@ -101,11 +102,11 @@ pub(super) fn look(view: &View<'_>, search: &Search) -> Towns {
 /// The fields of the place.
 pub(super) const PLACE: Item = Item::Set(
     "place",
-    w::WHERE,
+    m::FORM_WHERE,
     &[
         Item::Own(|view, out| search(view, out, &SEARCHES[0])),
         Item::Own(position),
-        Item::Note("hint", w::POINT_HINT),
+        Item::Note("hint", m::FORM_POINT_HINT),
         Item::Field(&[Item::Text(TextField {
             name: "place.latitude",
             ..LATITUDE
@@ -125,16 +126,16 @@ pub(super) const PLACE: Item = Item::Set(
             Item::Line("asm", "elevation-a"),
         ]),
         Item::Field(&[Item::Status(region::LINE_ID), Item::Part(Part::Near)]),
-        Item::Select("place.hemisphere", w::HALF, "", w::HALVES),
+        Item::Select("place.hemisphere", m::FORM_HALF, Word::NONE, w::HALVES),
     ],
 );
 
 /// The fields of the place where the leaves were seen.
 pub(super) const SEEN_PLACE: Item = Item::Set(
     "leafed_out.place",
-    w::SEEN_POINT,
+    m::FORM_SEEN_POINT,
     &[
-        Item::Note("hint", w::SEEN_HINT),
+        Item::Note("hint", m::FORM_SEEN_HINT),
         Item::Own(|view, out| search(view, out, &SEARCHES[1])),
         Item::Field(&[Item::Text(TextField {
             name: "leafed_out.place.latitude",
@@ -149,21 +150,21 @@ pub(super) const SEEN_PLACE: Item = Item::Set(
             ..ELEVATION
         })]),
         Item::Field(&[Item::Status(CARRIED_ID)]),
-        Item::Select("leafed_out.rates", w::RATES, "", w::RATE_WORDS),
+        Item::Select("leafed_out.rates", m::FORM_RATES, Word::NONE, w::RATE_WORDS),
     ],
 );
 
 const LATITUDE: TextField = TextField {
-    label: w::LATITUDE,
+    label: m::FORM_LATITUDE,
     takes: Takes::Signed,
     ..NUMBER
 };
 const LONGITUDE: TextField = TextField {
-    label: w::LONGITUDE,
+    label: m::FORM_LONGITUDE,
     ..LATITUDE
 };
 const ELEVATION: TextField = TextField {
-    label: w::ELEVATION,
+    label: m::FORM_ELEVATION,
     unit_here: true,
     ..NUMBER
 };
@@ -174,8 +175,8 @@ fn position(view: &View<'_>, out: &mut Page<'_>) {
         view.items(
             out,
             &[Item::Field(&[
-                Item::Note("hint", w::POSITION_HINT),
-                Item::Button("position", w::POSITION),
+                Item::Note("hint", m::FORM_POSITION_HINT),
+                Item::Button("position", m::FORM_POSITION),
                 Item::Status(POSITION_ID),
             ])],
         );
@@ -187,13 +188,13 @@ fn search(view: &View<'_>, out: &mut Page<'_>, search: &Search) {
     if view.options.towns.is_none() {
         return;
     }
-    open_select(out, &search.field(".country"), w::TOWN_COUNTRY, "");
+    open_select(out, &search.field(".country"), &m::FORM_TOWN_COUNTRY, "");
     for (code, name) in countries() {
         option(out, code, name, code == country(view, search));
     }
     out.close_two();
     let id = field_id(search.name);
-    let hint_id = labelled(out, &id, w::TOWN, w::TOWN_HINT);
+    let hint_id = labelled(out, &id, &m::FORM_TOWN, &m::FORM_TOWN_HINT);
     let typed = view.sheet.get(search.name);
     open_input(out, "wf", "", &id, search.name, typed);
     out.attr("spellcheck", "false");
@@ -214,7 +215,7 @@ pub(super) fn list(view: &View<'_>, out: &mut Page<'_>, at: usize) {
     }
     let search = &SEARCHES[at];
     out.open_class("fieldset", "sub");
-    out.leaf_class("legend", "vh", w::TOWN_PICK);
+    out.leaf_class("legend", "vh", m::FORM_TOWN_PICK);
     for town in found.iter().take(MOST) {
         crate::control::tick(
             out,
@@ -243,18 +244,13 @@ pub(super) fn line(view: &View<'_>, at: usize) -> String {
     let picked = |town: &Town| picked(view, &SEARCHES[at], town);
     match &view.towns[at] {
         Towns::NotAsked => String::new(),
-        Towns::Coming => w::TOWN_COMING.to_owned(),
-        Towns::Failed => w::TOWN_FAILED.to_owned(),
-        Towns::Found(found) if found.is_empty() => w::TOWN_NONE.to_owned(),
-        Towns::Found(found) if found.iter().any(picked) => w::TOWN_FILLED.to_owned(),
+        Towns::Coming => m::FORM_TOWN_COMING.into(),
+        Towns::Failed => m::FORM_TOWN_FAILED.into(),
+        Towns::Found(found) if found.is_empty() => m::FORM_TOWN_NONE.into(),
+        Towns::Found(found) if found.iter().any(picked) => m::FORM_TOWN_FILLED.into(),
         Towns::Found(found) => {
             let count = found.len().min(MOST) as u32;
-            let words = if count == 1 {
-                w::TOWN_MATCHES
-            } else {
-                w::TOWNS_MATCH
-            };
-            cat!(crate::measure::number(count), words)
+            m::form_towns_match(count)
         }
     }
 }

@@ -6,40 +6,41 @@ use super::sheet::path;
 use super::{Field, Part, View, species, words as w};
 use crate::measure::number;
 use crate::page::Page;
+use crate::words::{Word, m};
 
 /// The group.
 pub(super) const GROUP: Item = Item::Group(
-    w::TREE,
+    m::FORM_TREE,
     &[
         species::FIELD,
         Item::Part(Part::Stems),
         Item::Part(Part::SizeTape),
-        Item::Button("add-stem", w::ADD_STEM),
+        Item::Button("add-stem", m::FORM_ADD_STEM),
     ],
 );
 
 /// The size of the first stem, which carries the unit for all.
 const FIRST: TextField = TextField {
     name: "diameter",
-    label: w::SIZE,
+    label: m::FORM_SIZE,
     unit_here: true,
     ..NUMBER
 };
 const SIZE: TextField = TextField {
-    label: w::STEM,
+    label: m::FORM_STEM,
     unit_here: false,
     ..FIRST
 };
 const BARK: TextField = TextField {
     name: "bark",
-    label: w::BARK,
-    tail: w::IF_MEASURED,
+    label: m::FORM_BARK,
+    tail: m::FORM_IF_MEASURED,
     ..NUMBER
 };
 const LIVE_SHARE: TextField = TextField {
     name: "live_share",
-    label: w::LIVE_SHARE,
-    hint: w::LIVE_HINT,
+    label: m::FORM_LIVE_SHARE,
+    hint: m::FORM_LIVE_HINT,
     ..NUMBER
 };
 
@@ -47,10 +48,9 @@ const LIVE_SHARE: TextField = TextField {
 fn how(view: &View<'_>, out: &mut Page<'_>, at: usize) {
     out.open_class("fieldset", "field");
     out.open_class("legend", "vh");
-    out.text(w::HOW);
+    out.text(m::FORM_HOW);
     if at > 0 {
-        out.text(w::OF_STEM);
-        out.text(number(at as u32 + 1));
+        out.text(m::form_of_stem(at + 1));
     }
     out.close();
     out.open_class("div", "row2");
@@ -72,7 +72,7 @@ pub(super) fn stems(view: &View<'_>, out: &mut Page<'_>) {
             view.text(out, &under, "", "", &TextField { hint, ..FIRST });
         } else {
             let number = number(at as u32 + 1);
-            let remove = cat!(w::REMOVE_STEM, &number);
+            let remove = m::form_remove_stem(&number);
             view.open_text(out, &under, &number, "", &SIZE);
             button(out, "remove-stem", Some(at), &remove, false);
             view.close_text(out, &under, &SIZE);
@@ -83,17 +83,17 @@ pub(super) fn stems(view: &View<'_>, out: &mut Page<'_>) {
 }
 
 /// Where the size is taken: breast height is 4.5 ft in the United States and 1.3 m elsewhere.
-pub(super) fn size_hint(sheet: &super::Sheet) -> &'static str {
+pub(super) fn size_hint(sheet: &super::Sheet) -> Word {
     if sheet.metric() {
-        w::SIZE_METRIC
+        m::FORM_SIZE_METRIC
     } else {
-        w::SIZE_US
+        m::FORM_SIZE_US
     }
 }
 
 /// The same as a line, since it follows the unit.
 pub(super) fn size_hint_line(view: &View<'_>) -> String {
-    size_hint(view.sheet).to_owned()
+    size_hint(view.sheet).into()
 }
 
 /// Live share of each stem, and bark of those behind the first.
@@ -102,13 +102,13 @@ pub(super) fn stems_more(view: &View<'_>, out: &mut Page<'_>) {
     for at in 0..count {
         let under = path("stems", at, "");
         let of_stem = if count > 1 {
-            cat!(w::OF_STEM, number(at as u32 + 1))
+            m::form_of_stem(at + 1)
         } else {
             String::new()
         };
         for (field, described, empty) in [
-            (Field::Bark, &BARK, ""),
-            (Field::LiveShare, &LIVE_SHARE, w::LIVE_EMPTY),
+            (Field::Bark, &BARK, Word::NONE),
+            (Field::LiveShare, &LIVE_SHARE, m::FORM_LIVE_EMPTY),
         ] {
             if at == 0 && field == Field::Bark {
                 continue;

@@ -20,11 +20,6 @@ fn each(rows: &'static str) -> impl Iterator<Item = (&'static str, &'static str)
     rows.split('|').filter_map(|row| row.split_once('='))
 }
 
-/// All keys with their words, in order.
-pub(crate) fn all(rows: &'static str) -> Vec<(&'static str, &'static str)> {
-    each(rows).collect()
-}
-
 /// The words of a key.
 pub(crate) fn named(rows: &'static str, key: &str) -> Option<&'static str> {
     each(rows)

@@ -129,8 +129,8 @@ fn near(out: &mut Page<'_>, cx: &Region<'_>, within: &str) {
     let id = field_id(ASK_KIND);
     label_of(out, "vh", &id, w::WHAT_IS_IT);
     open_control(out, "select", "", &id, ASK_KIND);
-    for (value, said) in words::all(KINDS) {
-        option(out, value, said, value == picked);
+    for &(value, said) in KINDS {
+        option(out, value, &said, value == picked);
     }
     option(out, ASK_NOTHING, &w::nothing_within(within), false);
     out.close_two();

@@ -3,7 +3,7 @@
 use crate::form::item::Item;
 use crate::form::{Field, View, day, town, words as w};
 use crate::page::Page;
-use crate::words::m;
+use crate::words::{Word, m};
 use calc::timing::Basis;
 
 /// The element of day and place of a leaf-out.
@@ -37,19 +37,24 @@ pub(crate) fn elsewhere(sheet: &crate::form::Sheet) -> bool {
 pub(crate) const LEAF_OUT: Item = Item::Where(
     Field::LeafedOut,
     &[
-        Item::Select("leafed_out.stage", w::LEAF, "", w::STAGES),
+        Item::Select("leafed_out.stage", m::FORM_LEAF, Word::NONE, w::STAGES),
         Item::While(
             SEEN_ID,
             any,
             &[
                 Item::Set(
                     "leafed_out.date",
-                    w::LEAF_ON,
+                    m::FORM_LEAF_ON,
                     &[Item::Own(|view, out| {
                         day::parts(view, out, "leafed_out.date");
                     })],
                 ),
-                Item::Select("leafed_out.where", w::SEEN_WHERE, "", w::SEEN_WHERES),
+                Item::Select(
+                    "leafed_out.where",
+                    m::FORM_SEEN_WHERE,
+                    Word::NONE,
+                    w::SEEN_WHERES,
+                ),
                 Item::While(ELSEWHERE_ID, elsewhere, &[town::SEEN_PLACE]),
             ],
         ),
@@ -60,19 +65,19 @@ pub(crate) const LEAF_OUT: Item = Item::Where(
 pub(crate) const SPRING: Item = Item::Where(
     Field::Spring,
     &[Item::Fold(
-        w::SPRING,
+        m::FORM_SPRING,
         |sheet| !sheet.is("spring", ""),
         &[
-            Item::Note("hint", w::SPRING_STAYS),
+            Item::Note("hint", m::FORM_SPRING_STAYS),
             Item::Own(table),
             Item::File(
                 FILE_ID,
-                w::SPRING_FILE,
+                m::FORM_SPRING_FILE,
                 ".csv,.tsv,.txt,text/csv,text/plain",
             ),
             Item::Set(
                 "spring_scale",
-                w::SPRING_SCALE,
+                m::FORM_SPRING_SCALE,
                 &[Item::Row(&[Item::Radios("spring_scale", w::SCALES)])],
             ),
         ],
@@ -80,8 +85,8 @@ pub(crate) const SPRING: Item = Item::Where(
 );
 
 fn table(view: &View<'_>, out: &mut Page<'_>) {
-    let (label, hint) = (w::SPRING_TABLE, w::SPRING_HINT);
-    view.long_text(out, "spring", label, hint, "6", READ_ID);
+    let (label, hint) = (m::FORM_SPRING_TABLE, m::FORM_SPRING_HINT);
+    view.long_text(out, "spring", &label, &hint, "6", READ_ID);
     view.live_line(out, "asm", READ_ID);
     out.close();
 }
@@ -104,7 +109,7 @@ pub(crate) fn carried(view: &View<'_>) -> String {
     match (flag, timing.basis) {
         (Some(flag), _) => m::season_flag(*flag).into(),
         (None, Some(basis @ Basis::ObservedElsewhere { .. })) => {
-            cat!(w::SEEN_CARRIED, crate::words::season::basis(basis), ".")
+            m::form_seen_carried(crate::words::season::basis(basis))
         }
         _ => String::new(),
     }

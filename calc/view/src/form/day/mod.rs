@@ -8,6 +8,7 @@ use super::{Field, Part, Sheet, View, words as w};
 use crate::control::{label_of, open_input, tick_text};
 use crate::field_id;
 use crate::page::Page;
+use crate::words::m;
 
 /// The element of the day's three parts.
 pub(super) const PARTS_ID: &str = "m-date";
@@ -20,16 +21,16 @@ pub fn month_first(lang: &str) -> bool {
 
 /// The group.
 pub(super) const GROUP: Item = Item::Group(
-    w::DATE,
+    m::FORM_DATE,
     &[
         Item::Set(
             "date",
-            w::DAY,
+            m::FORM_DAY,
             &[
                 Item::Own(today),
-                Item::Radio("day", "other", w::OTHER_DAY),
+                Item::Radio("day", "other", m::FORM_OTHER_DAY),
                 Item::While(PARTS_ID, other, &[Item::Own(date)]),
-                Item::Radio("day", "year", w::YEAR_ONLY),
+                Item::Radio("day", "year", m::FORM_YEAR_ONLY),
             ],
         ),
         Item::Part(Part::YearTape),
@@ -38,20 +39,24 @@ pub(super) const GROUP: Item = Item::Group(
             &[Item::Field(&[
                 Item::Text(TextField {
                     name: "stems[0].bark",
-                    label: w::BARK,
-                    tail: w::IF_MEASURED,
+                    label: m::FORM_BARK,
+                    tail: m::FORM_IF_MEASURED,
                     unit_here: true,
                     ..NUMBER
                 }),
                 Item::Line("asm", "bark-a"),
             ])],
         ),
-        Item::Set("signs", w::SIGNS, &[Item::Ticks("signs", w::SIGN_WORDS)]),
+        Item::Set(
+            "signs",
+            m::FORM_SIGNS,
+            &[Item::Ticks("signs", w::SIGN_WORDS)],
+        ),
     ],
 );
 
 fn today(view: &View<'_>, out: &mut Page<'_>) {
-    let words = cat!(w::TODAY, crate::measure::day_year(view.options.today));
+    let words = m::form_today(view.options.today);
     let on = view.sheet.is("day", "today");
     tick_text(out, "radio", "day", "today", on, &words);
 }
@@ -73,9 +78,9 @@ pub(super) fn parts(view: &View<'_>, out: &mut Page<'_>, name: &str) {
     out.open_class("p", "hint");
     out.attr("id", &hint);
     out.text(if month_first {
-        w::DAY_HINT_MDY
+        m::FORM_DAY_HINT_MDY
     } else {
-        w::DAY_HINT_DMY
+        m::FORM_DAY_HINT_DMY
     });
     out.close();
     out.open_class("div", "parts");
@@ -85,14 +90,14 @@ pub(super) fn parts(view: &View<'_>, out: &mut Page<'_>, name: &str) {
         ["d", "m", "y"]
     } {
         let (words, width, keys) = match key {
-            "m" => (w::PART_MONTH, "w2", ""),
-            "d" => (w::PART_DAY, "w1", "numeric"),
-            _ => (w::PART_YEAR, "w1", "numeric"),
+            "m" => (m::FORM_PART_MONTH, "w2", ""),
+            "d" => (m::FORM_PART_DAY, "w1", "numeric"),
+            _ => (m::FORM_PART_YEAR, "w1", "numeric"),
         };
         let name = cat!(name, ".", key);
         let id = field_id(&name);
         out.open("div");
-        label_of(out, "", &id, words);
+        label_of(out, "", &id, &words);
         open_input(out, width, keys, &id, &name, view.sheet.get(&name));
         out.attr("aria-describedby", &hint);
         out.close_two();

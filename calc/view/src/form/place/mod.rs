@@ -9,18 +9,20 @@ use super::{Field, Part, View, aids, words as w};
 use crate::control::tick;
 use crate::field_id;
 use crate::page::Page;
+use crate::words::m;
+use crate::words::message::Piece;
 
 /// The group.
 pub(super) const GROUP: Item = Item::Group(
-    w::PLACE,
+    m::FORM_PLACE,
     &[
         Item::Set(
             "targets",
-            w::HIT,
+            m::FORM_HIT,
             &[
-                Item::Note("hint", w::HIT_HINT),
+                Item::Note("hint", m::FORM_HIT_HINT),
                 Item::Part(Part::Targets),
-                Item::Button("add-target", w::ADD_THING),
+                Item::Button("add-target", m::FORM_ADD_THING),
                 Item::Own(none),
                 Item::Line("asm", "targets-a"),
             ],
@@ -30,15 +32,15 @@ pub(super) const GROUP: Item = Item::Group(
         Item::Field(&[
             Item::Text(TextField {
                 name: "height",
-                label: w::HEIGHT,
-                tail: w::IF_MEASURED,
+                label: m::FORM_HEIGHT,
+                tail: m::FORM_IF_MEASURED,
                 unit_here: true,
                 ..NUMBER
             }),
             Item::Line("asm", "height-a"),
             Item::Where(
                 Field::Confirmed,
-                &[Item::Tick("height_confirmed", w::HEIGHT_SURE)],
+                &[Item::Tick("height_confirmed", m::FORM_HEIGHT_SURE)],
             ),
         ]),
         aids::HEIGHT,
@@ -47,19 +49,19 @@ pub(super) const GROUP: Item = Item::Group(
 
 const DISTANCE: TextField = TextField {
     name: "distance",
-    label: w::FAR,
+    label: m::FORM_FAR,
     unit_here: true,
     ..NUMBER
 };
 const SLOPE: TextField = TextField {
     name: "slope",
-    label: w::SLOPE,
-    hint: w::SLOPE_HINT,
+    label: m::FORM_SLOPE,
+    hint: m::FORM_SLOPE_HINT,
     ..NUMBER
 };
 const VOLTAGE: TextField = TextField {
     name: "voltage",
-    label: w::VOLTAGE,
+    label: m::FORM_VOLTAGE,
     ..NUMBER
 };
 
@@ -68,8 +70,10 @@ fn none(view: &View<'_>, out: &mut Page<'_>) {
     let name = "none_in_reach";
     let on = view.sheet.ticked(name);
     tick(out, "checkbox", name, "on", on, &|out| {
-        out.text(w::NONE_IN);
-        reach(view, out, "none-d");
+        m::form_none_in(&mut |piece| match piece {
+            Piece::Text(text) => out.text(text),
+            Piece::Node(_) => reach(view, out, "none-d"),
+        });
     });
 }
 
@@ -91,14 +95,19 @@ pub(super) fn targets(view: &View<'_>, out: &mut Page<'_>) {
         let class = if count > 1 { "" } else { "vh" };
         out.open("legend");
         out.attr("class", class);
-        out.text(w::THING);
-        out.text(&*number);
+        out.text(m::form_thing(&*number));
         out.close();
-        view.select(out, &path("targets", at, "kind"), w::KIND, "", w::KINDS);
+        view.select(
+            out,
+            &path("targets", at, "kind"),
+            &m::FORM_KIND,
+            "",
+            w::KINDS,
+        );
         field(view, out, &under, &DISTANCE);
         ground(view, out, at, &under);
         if count > 1 {
-            let remove = cat!(w::REMOVE_THING, &number);
+            let remove = m::form_remove_thing(&number);
             button(out, "remove-target", Some(at), &remove, false);
         }
         out.close();
@@ -125,9 +134,9 @@ fn ground(view: &View<'_>, out: &mut Page<'_>, at: usize, under: &str) {
     let given = ["slope", "downhill", "voltage"]
         .iter()
         .any(|key| !view.sheet.is(&cat!(under, key), ""));
-    open_fold(out, w::GROUND, given);
+    open_fold(out, &m::FORM_GROUND, given);
     field(view, out, under, &SLOPE);
-    view.tick(out, &path("targets", at, "downhill"), w::DOWNHILL);
+    view.tick(out, &path("targets", at, "downhill"), &m::FORM_DOWNHILL);
     open_shown(out, &voltage_id(at), is_line(view.sheet, at));
     field(view, out, under, &VOLTAGE);
     out.close_two();
@@ -138,9 +147,10 @@ fn line(view: &View<'_>, out: &mut Page<'_>) {
     out.open_class("fieldset", "field");
     out.attr("id", &field_id(name));
     out.open("legend");
-    out.text(w::LINE_IN);
-    reach(view, out, "line-d");
-    out.text("?");
+    m::form_line_in(&mut |piece| match piece {
+        Piece::Text(text) => out.text(text),
+        Piece::Node(_) => reach(view, out, "line-d"),
+    });
     out.close();
     out.open_class("div", "row2");
     view.radios(out, name, w::REPLIES);

@@ -2,19 +2,20 @@
 //! is never filled in by itself: the reader takes it, or picks another.
 
 use crate::control::{open_select, option};
+use crate::form::View;
 use crate::form::field::button;
-use crate::form::{View, words as w};
 use crate::page::Page;
 use crate::words::phrase::either;
 use crate::words::region::{region, regions};
+use crate::words::{Word, m};
 use calc::terms::place::Place;
 use calc::terms::small::sort::sort;
 
 /// The groups of the list: a heading, and what the codes in it begin with.
-const GROUPS: [(&str, &str); 3] = [
-    (w::STATES, "US-"),
-    (w::PROVINCES, "CA-"),
-    (w::COUNTRIES, ""),
+const GROUPS: [(Word, &str); 3] = [
+    (m::FORM_STATES, "US-"),
+    (m::FORM_PROVINCES, "CA-"),
+    (m::FORM_COUNTRIES, ""),
 ];
 
 /// Codes and names of a group. A country whose parts are listed is not listed itself.
@@ -45,12 +46,12 @@ pub(crate) fn known(region: &str) -> &'static str {
 /// States and countries by name; a code that a host has set and we have no name for stays as it is.
 pub(crate) fn field(view: &View<'_>, out: &mut Page<'_>) {
     let picked = view.sheet.get("region");
-    open_select(out, "region", w::REGION, w::REGION_HINT);
-    option(out, "", w::REGION_OPEN, picked.is_empty());
+    open_select(out, "region", &m::FORM_REGION, &m::FORM_REGION_HINT);
+    option(out, "", &m::FORM_REGION_OPEN, picked.is_empty());
     let mut known = picked.is_empty();
     for (group, begin) in GROUPS {
         out.open("optgroup");
-        out.attr("label", group);
+        out.attr("label", &group);
         for (code, name) in of(begin) {
             known |= code == picked;
             option(out, code, name, code == picked);
@@ -109,24 +110,25 @@ pub(crate) fn line(view: &View<'_>) -> String {
     for code in &view.near {
         names.push(region(code));
     }
-    let lead = match names.len() {
+    let regions = either(&names);
+    let near = match names.len() {
         0 => return String::new(),
-        1 => w::NEAR_ONE,
-        _ => w::NEAR_MORE,
+        1 => m::form_near_one(regions),
+        _ => m::form_near_more(regions),
     };
-    let end = if view.sheet.is("region", "") {
-        w::NEAR_OPEN
+    let stands = if view.sheet.is("region", "") {
+        m::FORM_NEAR_OPEN
     } else {
-        w::NEAR_OTHER
+        m::FORM_NEAR_OTHER
     };
-    cat!(lead, either(&names), end)
+    cat!(near, " ", &stands)
 }
 
 /// A button a proposal.
 pub(crate) fn list(view: &View<'_>, out: &mut Page<'_>) {
     out.open_class("div", "keep");
     for (at, code) in view.near.iter().enumerate() {
-        let words = cat!(w::NEAR_USE, region(code));
+        let words = m::form_near_use(region(code));
         button(out, "region", Some(at), &words, false);
     }
     out.close();

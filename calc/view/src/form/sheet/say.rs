@@ -133,7 +133,7 @@ impl Sheet {
 
     /// Signs, trees that were timed, one a line, and what was seen at a visit.
     fn lists(&self, typed: &mut Typed) {
-        for (sign, _) in crate::words::all(w::SIGN_WORDS) {
+        for &(sign, _) in w::SIGN_WORDS {
             if self.holds("signs", sign) {
                 typed.signs.push(Text::from(sign));
             }

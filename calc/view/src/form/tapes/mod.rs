@@ -2,8 +2,8 @@
 
 pub mod drawing;
 
+use super::View;
 use super::lines::units;
-use super::{View, words as w};
 use crate::answer::season::drawing::{DaySpan, YearLabels, YearTape, year_small};
 use crate::form::tapes::drawing::{Distance, DistanceLabels, SizeLabels, distance_tape, size_tape};
 use crate::measure;
@@ -26,7 +26,7 @@ pub(super) fn size(view: &View<'_>, out: &mut Page<'_>) {
     let dbh = view.draft.dbh_mm();
     let read = dbh.map(measure::size_read).unwrap_or_default();
     let size = dbh.map(|_| read.text(units(view))).unwrap_or_default();
-    let aria = aria(w::TAPE_SIZE, &size);
+    let aria = aria(&m::FORM_TAPE_SIZE, &size);
     let labels = SizeLabels {
         aria: &aria,
         inch: "in",
@@ -54,7 +54,8 @@ pub(super) fn far(view: &View<'_>, out: &mut Page<'_>) {
     }
     let nearest = nearest.map_or_else(String::new, |(m, kind)| {
         let far = measure::length(m);
-        let words = crate::words::named(w::KIND_SHORT, kind).unwrap_or("");
+        let kind = calc::terms::tree::TargetKind::parse(kind);
+        let words = kind.map_or("", |kind| m::reach_target_short(kind).text());
         cat!(words, ", ", far.first(units(view)))
     });
     let distance = Distance {
@@ -63,7 +64,7 @@ pub(super) fn far(view: &View<'_>, out: &mut Page<'_>) {
         targets_m: &distances,
         metric,
     };
-    let aria = aria(w::TAPE_FAR, &nearest);
+    let aria = aria(&m::FORM_TAPE_FAR, &nearest);
     let labels = DistanceLabels {
         aria: &aria,
         nearest: &nearest,
@@ -94,7 +95,7 @@ pub(super) fn year(view: &View<'_>, out: &mut Page<'_>) {
         ..YearTape::default()
     };
     let words = asked.map(measure::day).unwrap_or_default();
-    let aria = aria(w::TAPE_YEAR, &words);
+    let aria = aria(&m::FORM_TAPE_YEAR, &words);
     let labels = YearLabels {
         aria: &aria,
         months: crate::words::phrase::months_short(),

@@ -1,0 +1,313 @@
+### What the form asks.
+
+form-tree = Tree
+form-species = Species
+form-filter = Type part of a name to shorten the list.
+form-none-alike = No tree here has that name. Try less of it, or pick the last line.
+# A tree that is known and has no rows of its own.
+form-not-listed = not on this list,{ " " }
+form-unknown = I don’t know, or not on this list
+form-unknown-kind = What kind is it?
+form-size = Trunk size
+form-size-us = At chest height, 4 ft 6 in up.
+form-size-metric = At chest height, 1.3 m up.
+form-how = How was it measured
+form-how-open = Neither picked: read as across.
+# Its number follows.
+form-stem = Stem{ " " }
+form-add-stem = Add another stem
+form-place = Place
+form-hit = What could it hit?
+form-hit-hint = List all within two heights of the tree.
+form-kind = What is it?
+form-kind-open = Pick one
+form-far = How far from the trunk
+form-ground = Slope of the ground
+form-slope = Slope towards it, in 100
+form-slope-hint = Rise over run: 20 is 1 up for 5 along.
+form-downhill = It lies downhill of the tree
+form-voltage = Voltage of the line, kV, if known
+form-add-thing = Add another thing
+form-two-heights = two heights of the tree
+form-not-asked = Left empty: not checked.
+form-height = Tree height
+form-if-measured = , if measured
+form-height-empty = Left empty: estimated from species and size.
+form-height-sure = Unusual for its size. I measured again: it is right.
+form-bark = Bark thickness
+form-bark-empty = Left empty: estimated from species and size.
+form-aid = Measure the height from the ground
+form-aid-by = How?
+form-aid-pick = Pick how you measure, and type the readings.
+form-tree-shadow = The tree’s shadow
+form-tree-shadow-hint = From the middle of the trunk, on level ground.
+form-aid-distance = From your eye to the trunk, level
+form-stick = Length of the stick
+form-stick-shadow = Shadow of the stick, upright
+form-eye-to-stick = From your eye to the stick
+form-eye-hint = Held upright so that it just covers the tree.
+form-top = Angle up to the top, degrees
+form-foot = Angle to the foot, degrees
+form-foot-hint = With a minus where the foot is below your eye.
+form-aid-fill = Fill in the height
+form-aid-filled = Filled in above, where it can be changed.
+form-timed = Calibrate on your own trees
+form-timed-how = Trees that you ringed while their bark slipped set your own rate.
+form-timed-trees-hint = One tree a line, two trees or more.
+form-timed-minutes = Person-minutes for all, without walking
+form-timed-width = Width of their rings
+form-timed-width-hint = Left empty: the least width, about 6 in (15 cm).
+form-timed-species = Their species, if they are of one
+form-timed-species-hint = Left empty: bark of middling thickness.
+form-timed-keep = Keep them on this device
+form-timed-forget = Forget them here
+form-timed-save = Download them as a file
+form-timed-open = Or open a file that was downloaded here
+form-date = Date
+form-day = Day of the work
+form-other-day = Another day
+form-year-only = Just show me the year
+form-day-hint-mdy = For example 6 20 2027, or June 20 2027.
+form-day-hint-dmy = For example 20 6 2027, or 20 June 2027.
+form-part-day = Day
+form-part-month = Month
+form-part-year = Year
+form-signs = Tick what you see
+form-more = More about this tree, the place and the job
+form-more-tree = The tree
+form-more-place = The place
+form-more-job = The job
+form-setting = Where did it grow?
+form-condition = Is it alive?
+form-live-share = Live bark all round, in 100
+form-live-hint = 100 if it is alive all the way round.
+form-live-empty = Left empty: 100.
+form-clone = Can every stem of the clone be ringed?
+form-clone-hint = It spreads by roots: nearby stems are the same tree.
+form-genus = Living pines near it?
+form-vigour = How fast does it grow?
+form-limbs = Limbs below the ring?
+form-region = State or country
+form-region-hint = For local law, nesting months and diseases.
+form-states = United States
+form-provinces = Canada
+form-countries = Other countries
+form-region-open = Not said: cautious rules
+form-where = Where is it?
+form-half = Or only the half of the world
+form-latitude = Latitude, degrees, north is plus
+form-longitude = Longitude, degrees, west is minus
+form-elevation = Height above the sea
+form-point-hint = Both or neither. They stay on this device.
+form-town-country = Country of the town
+form-town = Town or place near it
+form-town-hint = Two letters are enough. Looked up on this device.
+form-town-pick = Pick one
+form-town-coming = Fetching the towns of this country …
+form-town-failed = The towns could not be fetched. Type latitude and longitude below, or go on typing to try again.
+form-town-none = No town here is called that. Try less of it, or type latitude and longitude below.
+form-town-filled = Filled in below. It can be changed there.
+form-position = Use my position
+form-position-hint = Asked for only when pressed. It stays on this device.
+form-elevation-empty = Left empty: that of the stations near is used. 100 m (330 ft) is about 2 days.
+form-seen-where = Where did you see it?
+form-seen-point = The place where you saw it
+form-seen-hint = Up to 800 km (500 miles) from the tree.
+form-rates = Rates that carry the date here
+form-spring = This spring’s own temperatures
+form-spring-table = Daily table: date, lowest, highest
+form-spring-hint = A line a day from 1 March on: 2027-03-01, 2, 9.
+form-spring-file = Or choose a CSV file, or drop it here
+form-spring-scale = The numbers are in
+form-spring-stays = It needs the place. It stays on this device.
+form-leaf = Leaf-out seen this year
+form-leaf-on = When did you see it?
+form-dry = How long has it been dry?
+form-goal = What is it for?
+form-spare = Which stem stays alive?
+form-herbicide = May herbicide be used?
+form-walk = Walk from the last tree, minutes
+form-walk-hint = Or a distance, such as 200 ft.
+form-walk-empty = Left empty: 2 minutes, our own assumption.
+form-practised = A practised crew
+form-cannot-wait = It must be done on that day
+form-show = Show the plan
+form-show-answer = Show the answer
+form-next = Next tree, same place
+form-three = Three answers are enough: species, size, day.
+form-two = Two answers are enough: species and size.
+form-inches = inches
+form-cm = cm
+form-mm = mm
+form-feet = feet
+form-metres = metres
+form-tape-size = Measuring tape, size across
+form-tape-far = Measuring tape, ground round the tree
+form-tape-year = Tape of the year, bark and rules
+
+## Labels with a number or a unit
+# $field (Phrase): a label
+form-unit-of = Unit of this: { $field }
+# $stem (Count): its number
+form-stem-number = Stem { $stem }
+# Behind a label.
+# $stem (Count): its number
+form-of-stem = , stem { $stem }
+# $stem (Text): its number
+form-remove-stem = Remove stem { $stem }
+# $thing (Text): its number
+form-thing = Thing { $thing }
+# $thing (Text): its number
+form-remove-thing = Remove thing { $thing }
+# $unit (Phrase)
+form-timed-trees = Size across of each, { $unit }
+# $today (Date)
+form-today = Today, { $today }
+# $region (Text)
+form-near-use = Use { $region }
+# $reach (Node): two heights, or the words for it
+form-none-in = Nothing in reach: no building, road, path, line, property line or neighbour’s tree within { $reach }
+# $reach (Node): two heights, or the words for it
+form-line-in = Any overhead line within { $reach }?
+
+## Lines that follow what is typed
+# $shown (Count)
+# $all (Count)
+form-shown = { $shown } of { $all } trees shown.
+# $beside (Count)
+form-none-on-list = { $beside } match, none of them on this list
+# $matching (Count)
+# $all (Count)
+form-matching = { $matching } of { $all } match.
+# $length (Length)
+form-read-as = Read as { $length }.
+# $size (Length)
+# $girth (Text): without its unit
+form-read-across = { $size } across ({ $girth } ÷ 3.1416)
+# $height (Length)
+form-height-used = Left empty: { $height } used.
+# $height (Length)
+# $times (Text)
+form-height-over = Left empty: { $height } used: { $times } times the tallest estimate, which hardly any measured tree exceeds.
+# $height (Length)
+form-height-table = Left empty: { $height } used, the tallest tree of the whole table. Measure it.
+# $bark (Length)
+# $low (Text)
+# $high (Text)
+form-bark-used = Left empty: { $bark } used ({ $low } to { $high }).
+# $height (Length)
+form-elevation-used = Left empty: { $height } used, that of the stations near. 100 m (330 ft) is about 2 days.
+# $height (Length)
+form-feet-or-metres = The stations near stand at { $height }: feet or metres?
+# $height (Length)
+form-aid-press = These make { $height }. Another height stands above: the button puts this one in its place.
+# $height (Length)
+form-aid-counts = These make { $height }. This counts as the measured height. The button fills it in above.
+# $how (Phrase): fields-height-by
+form-measured = As measured { $how } below. It can be changed here.
+# $towns (Count)
+form-towns-match = { $towns ->
+    [one] { $towns } town to pick from.
+   *[other] { $towns } towns to pick from.
+}
+# $regions (Or)
+form-near-one = By the towns near, this point lies in { $regions }.
+# $regions (Or)
+form-near-more = This point is near a border: it may lie in { $regions }.
+form-near-other = The state or country says otherwise.
+form-near-open = The state or country is not said yet.
+# $basis (Phrase): season-seen-elsewhere
+form-seen-carried = The dates rest on { $basis }.
+
+## Values of choices
+form-unknown-names-unknown-broadleaf = A broadleaf tree
+form-unknown-names-unknown-conifer = A conifer
+form-unknown-names-unknown-shrub = A shrub
+form-unknown-names-palm = A palm
+form-unknown-names-bamboo = Bamboo
+
+form-kinds-unsaid = Pick one
+form-kinds-building = Building
+form-kinds-road = Road or street
+form-kinds-path = Path or place people use
+form-kinds-line = Power or phone line
+form-kinds-property-line = Property line or neighbour’s tree
+form-kinds-fence = Fence or field
+form-kinds-keep-tree = Tree to keep
+
+form-hows-across = Across
+form-hows-around = Around
+
+form-replies-yes = Yes
+form-replies-no = No
+form-replies-cant-tell = I can’t tell
+
+form-sign-words-cavity = A hole or cavity
+form-sign-words-cracks = Cracks in the trunk
+form-sign-words-conks = Shelf fungus, or fungus at the base
+form-sign-words-hung-limbs = Broken limbs hung in the crown
+form-sign-words-lean-toward = A lean toward something it could hit
+form-sign-words-lean-away = A lean away from it
+form-sign-words-dead-top = A dead top
+form-sign-words-vines = Vines up into the crown
+
+form-settings-unsaid = Not said: woods used
+form-settings-woods = In the woods, or left over from them
+form-settings-open = In the open all its life, live limbs low down
+
+form-conditions-unsaid = Not said: alive used
+form-conditions-alive = Alive
+form-conditions-declining = Declining
+form-conditions-dead = Dead
+
+form-aid-ways-unsaid = Pick one
+form-aid-ways-shadow = By its shadow and that of a stick
+form-aid-ways-angles = By a distance and two angles
+form-aid-ways-stick = By a stick held upright
+
+form-yes-no-unsaid = Not said
+form-yes-no-yes = Yes
+form-yes-no-no = No
+
+form-vigours-unsaid = Not said: ordinary used
+form-vigours-slow = Slowly
+form-vigours-ordinary = Ordinary
+form-vigours-fast = Fast
+
+form-limb-words-unsaid = Not said: none used
+form-limb-words-none = None
+form-limb-words-some = Some
+form-limb-words-many = Many
+
+form-halves-unsaid = Not said: north used
+form-halves-north = North of the equator
+form-halves-south = South of the equator
+
+form-stages-unsaid = Not seen: usual dates
+form-stages-buds-open = Half of the buds open
+form-stages-leaves-full = Leaves nearly full size
+form-stages-first-leaf = The first leaf
+
+form-seen-wheres-unsaid = Here, or within a mile or so
+form-seen-wheres-elsewhere = Elsewhere
+
+form-rate-words-unsaid = Fitted to eastern North America
+form-rate-words-hopkins = Hopkins’ rates of 1918
+
+form-scales-celsius = °C
+form-scales-fahrenheit = °F
+
+form-dries-unsaid = Not said: not dry used
+form-dries-none = Not dry
+form-dries-two-weeks = Two weeks
+form-dries-month = A month or more
+
+form-goals-unsaid = Not said: for wildlife
+form-goals-wildlife = A standing dead tree for wildlife
+form-goals-kill = Only to kill it
+form-goals-spare-one = To spare one stem of several
+
+form-herbicides-unsaid = Not said: both shown
+form-herbicides-no = No
+form-herbicides-licensed = By a licensed applicator
+form-herbicides-yes = Yes
