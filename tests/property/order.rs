@@ -9,7 +9,9 @@ pub fn alike(a: &Value, b: &Value, path: &str) -> Result<(), String> {
     match (a, b) {
         (Value::Number(a), Value::Number(b)) => {
             let (a, b) = (a.as_f64().unwrap_or(0.0), b.as_f64().unwrap_or(0.0));
-            let near = (a - b).abs() <= 1e-6 * a.abs().max(b.abs()).max(1.0);
+            // A length is written to a tenth of a millimetre, which may fall to either side of a half.
+            let tenth = if path.ends_with("mm") { 0.11 } else { 0.000_11 };
+            let near = (a - b).abs() <= (1e-6 * a.abs().max(b.abs()).max(1.0)).max(tenth);
             near.then_some(())
                 .ok_or_else(|| format!("{path}: {a} and {b}"))
         }
