@@ -69,12 +69,37 @@ impl Reference {
     /// The label of a source.
     #[must_use]
     pub fn source(&self, id: &str) -> Option<&'static Source> {
-        let of = |sources: &'static [Source]| {
-            let at = sources.binary_search_by(|source| source.id.cmp(id)).ok()?;
-            Some(&sources[at])
-        };
-        of(self.sources).or_else(|| of(self.regional.get()?.sources))
+        self.place_of_source(id).source
     }
+
+    /// Where a source stands among all, and its label.
+    #[must_use]
+    pub fn place_of_source(&self, id: &str) -> SourcePlace {
+        let find =
+            |sources: &'static [Source]| sources.binary_search_by(|source| source.id.cmp(id));
+        match find(self.sources) {
+            Ok(at) => SourcePlace {
+                order: 2 * at + 1,
+                source: Some(&self.sources[at]),
+            },
+            Err(at) => SourcePlace {
+                order: 2 * at,
+                source: (|| {
+                    let sources = self.regional.get()?.sources;
+                    Some(&sources[find(sources).ok()?])
+                })(),
+            },
+        }
+    }
+}
+
+/// Where a source stands in the order of all ids.
+#[derive(Clone, Copy, Debug)]
+pub struct SourcePlace {
+    /// Odd for a source of the table; even for one between two of them, whose ids may share it.
+    pub order: usize,
+    /// The source; none for an id without a row.
+    pub source: Option<&'static Source>,
 }
 
 /// A name that people of different countries give to different trees.

@@ -26,7 +26,7 @@ use chrono::NaiveDate;
 pub fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Decision) -> Answer {
     let reference = facts.reference;
     let question = facts.question;
-    let stem = question.tree.heading();
+    let stem = facts.stem;
     let day = decision.day;
     let asked = match question.day {
         Day::On(day) => Some(day),
@@ -61,20 +61,23 @@ pub fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Decision) 
             tree: &question.tree,
             hemisphere: question.place.hemisphere(),
             region: question.region.as_deref(),
-            reach: &facts.reach,
+            reach: facts.reach,
             methods: &methods,
             headline: decision.headline,
             stopped: stops,
             days: &days,
             oak_wilt: days
                 .iter()
-                .any(|day| facts.oak_closed(*day) || facts.oak_near(*day)),
-            oak_authority: facts.oak_wilt.map_or("", |wilt| wilt.authority()),
-            ash_borer: facts.ash_borer(),
+                .any(|day| facts.calendar.oak_closed(*day) || facts.calendar.oak_near(*day)),
+            oak_authority: facts.calendar.oak_wilt.map_or("", |wilt| wilt.authority()),
+            ash_borer: facts.calendar.ash_borer_there(),
             elm_beetles: closed_months::cautious(reference.restrictions, Topic::Elm),
-            pine_beetles: facts.pine_beetles,
+            pine_beetles: facts.calendar.pine_beetles,
             constants: &reference.constants.cautions,
-            ash_authority: facts.ash_borer.map_or("", |borer| borer.authority()),
+            ash_authority: facts
+                .calendar
+                .ash_borer
+                .map_or("", |borer| borer.authority()),
             laurel_wilt: season_lines::laurel_wilt(facts),
             native,
         },
@@ -129,8 +132,8 @@ pub fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Decision) 
             by_professional: decision.by_professional,
             small_mm: reference.constants.reach.small_mm,
         }),
-        asked_verdict: asked.map(|day| facts.season.verdict(day)),
-        asked_probability: asked.and_then(|day| facts.season.probability(day)),
+        asked_verdict: asked.map(|day| facts.calendar.season.verdict(day)),
+        asked_probability: asked.and_then(|day| facts.calendar.season.probability(day)),
         visit: work::visit(
             facts,
             stops,

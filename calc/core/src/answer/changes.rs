@@ -1,8 +1,12 @@
 //! What would change the answer: the nearest single change of each kind, found by asking the models again.
 
-use super::compose;
+use super::calendar::Calendar;
+use super::compose::reach_at;
+use super::decide::decide;
+use super::facts::{Facts, Known, TakenAsMet};
 use crate::answer::{Answer, Outcome};
 use crate::models::height;
+use crate::models::reach;
 use crate::models::season::Local;
 use crate::question::{Day, Question};
 use crate::reference::Reference;
@@ -110,35 +114,83 @@ pub fn search(
     answer: &Answer,
 ) -> Vec<Change> {
     let constants = &reference.constants.answer;
-    // Where an answer stops or waits for a fact, its headline is no advice: only the outcome counts.
-    let advice = |outcome: Outcome| !matches!(outcome, Outcome::Professional | Outcome::CannotTell);
-    let ask = |question: &Question| {
-        let (outcome, headline) = compose::verdict(reference, question, local);
-        let flips =
-            outcome != answer.outcome || (advice(outcome) && headline != answer.headline_method);
-        flips.then_some((outcome, headline))
+    let days = constants.change_days as u64;
+    let asked = Asked {
+        reference,
+        question,
+        local,
+        answer,
+        calendar: Calendar::new(reference, question, local, TakenAsMet::default(), days),
+        known: Known::default(),
+        height: height::for_reach(&reference.heights(), &question.tree),
     };
     let mut found: Vec<Change> = [
-        date(question, constants.change_days as u64, &ask),
-        distance(question, &ask),
-        height(reference, question, answer, &ask),
-        herbicide(question, &ask),
-        clone(question, &ask),
+        date(&asked, days),
+        distance(&asked),
+        measured(&asked),
+        herbicide(&asked),
+        clone(&asked),
     ]
     .into_iter()
     .flatten()
     .collect();
     // Another size is another tree: it tells something only where it is near, or where nothing else does.
     let now = question.tree.heading().dbh.mm();
-    found.extend(
-        diameter(question, &ask).filter(|change| match change.changed {
-            Changed::Diameter { to_mm } => {
-                found.is_empty() || libm::fabs(to_mm - now) <= now * constants.change_near_size
-            }
-            _ => true,
-        }),
-    );
+    found.extend(diameter(&asked).filter(|change| match change.changed {
+        Changed::Diameter { to_mm } => {
+            found.is_empty() || libm::fabs(to_mm - now) <= now * constants.change_near_size
+        }
+        _ => true,
+    }));
     found
+}
+
+/// The question that was asked, its answer, and what holds for every changed question too.
+struct Asked<'a> {
+    reference: &'static Reference,
+    question: &'a Question,
+    local: &'a Local,
+    answer: &'a Answer,
+    calendar: Calendar,
+    known: Known,
+    height: height::ForReach,
+}
+
+impl Asked<'_> {
+    /// Outcome and headline of a changed question, where they are other ones, by its height and its days.
+    fn again(
+        &self,
+        other: &Question,
+        height: &height::ForReach,
+        calendar: &Calendar,
+    ) -> Option<Flip> {
+        let reach = reach_at(self.reference, &other.tree, height);
+        let met = TakenAsMet::default();
+        let around = (&reach, calendar);
+        let mut facts = Facts::new(self.reference, other, self.local, around, met, &self.known);
+        facts.head_alone = true;
+        let decision = decide(&facts);
+        let (outcome, headline) = (decision.outcome, decision.headline);
+        // Where an answer stops or waits for a fact, its headline is no advice: only the outcome counts.
+        let advice = !matches!(outcome, Outcome::Professional | Outcome::CannotTell);
+        let flips =
+            outcome != self.answer.outcome || advice && headline != self.answer.headline_method;
+        flips.then_some((outcome, headline))
+    }
+
+    /// The same where the change leaves the height as it is.
+    fn as_tall(&self, other: &Question) -> Option<Flip> {
+        self.again(other, &self.height, &self.calendar)
+    }
+
+    /// The same where it doesn't.
+    fn with_height(&self, other: &Question) -> Option<Flip> {
+        if !reach::looks_at_height(&self.reference.constants.reach, &other.tree) {
+            return self.as_tall(other);
+        }
+        let height = height::for_reach(&self.reference.heights(), &other.tree);
+        self.again(other, &height, &self.calendar)
+    }
 }
 
 type Flip = (Outcome, Method);
@@ -152,14 +204,24 @@ fn change(changed: Changed, flip: Flip) -> Change {
 }
 
 /// Another day, at most `days` before or after the asked one.
-fn date(question: &Question, days: u64, ask: &dyn Fn(&Question) -> Option<Flip>) -> Option<Change> {
-    let Day::On(day) = question.day else {
+fn date(asked: &Asked<'_>, days: u64) -> Option<Change> {
+    let Day::On(day) = asked.question.day else {
         return None;
     };
-    let on = |to: NaiveDate| {
-        let mut other = question.clone();
+    let mut other = asked.question.clone();
+    let mut on = |to: NaiveDate| {
         other.day = Day::On(to);
-        ask(&other)
+        if asked.question.season().same_from(to) {
+            return asked.as_tall(&other);
+        }
+        let calendar = Calendar::new(
+            asked.reference,
+            &other,
+            asked.local,
+            TakenAsMet::default(),
+            0,
+        );
+        asked.again(&other, &asked.height, &calendar)
     };
     let shift = |by: u64, later: bool| {
         if later {
@@ -188,79 +250,70 @@ fn date(question: &Question, days: u64, ask: &dyn Fn(&Question) -> Option<Flip>)
 }
 
 /// All that counts moved to one distance: nearer or farther, in steps of a tenth.
-fn distance(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Option<Change> {
-    let nearest = question
-        .tree
-        .targets
+fn distance(asked: &Asked<'_>) -> Option<Change> {
+    let targets = &asked.question.tree.targets;
+    let nearest = targets
         .iter()
         .filter(|target| target.kind.counts())
         .filter_map(|target| target.distance.map(|distance| distance.m()))
         .min_by(f64::total_cmp)?;
-    let at = |m: f64| {
-        let mut other = question.clone();
+    let mut other = asked.question.clone();
+    let mut at = |m: f64| {
         let to = TargetDistance::new(m)?;
-        for target in &mut other.tree.targets {
-            if target.kind.counts()
-                && let Some(distance) = target.distance
-            {
+        for (target, now) in other.tree.targets.iter_mut().zip(targets) {
+            target.distance = now.distance.map(|distance| {
                 let farther = m > nearest;
                 let moves = if farther {
                     distance.m() < m
                 } else {
                     distance.m() == nearest
                 };
-                if moves {
-                    target.distance = Some(to);
+                if moves && now.kind.counts() {
+                    to
+                } else {
+                    distance
                 }
-            }
+            });
         }
-        ask(&other)
+        asked.as_tall(&other)
     };
     let start = nearest.max(3.0);
-    let (m, flip) = nearest_flip(nearest, start * 0.12, M_PER_FT, &at)?;
+    let (m, flip) = nearest_flip(nearest, start * 0.12, M_PER_FT, &mut at)?;
     Some(change(Changed::Distance { to_m: m }, flip))
 }
 
 /// A measured height, lower or higher than the one used.
-fn height(
-    reference: &'static Reference,
-    question: &Question,
-    answer: &Answer,
-    ask: &dyn Fn(&Question) -> Option<Flip>,
-) -> Option<Change> {
+fn measured(asked: &Asked<'_>) -> Option<Change> {
     // A height that the page would ask about again is no advice.
-    let (low, high) = height::likely_m(&reference.heights(), &question.tree);
-    let at = |m: f64| {
+    let (low, high) = height::likely_m(&asked.reference.heights(), &asked.question.tree);
+    let mut other = asked.question.clone();
+    other.tree.height_confirmed = true;
+    let mut at = |m: f64| {
         if !(low..=high).contains(&m) {
             return None;
         }
-        let mut other = question.clone();
         other.tree.height = Some(TotalHeight::new(m)?);
-        other.tree.height_confirmed = true;
-        ask(&other)
+        asked.with_height(&other)
     };
-    let (m, flip) = nearest_flip(
-        answer.height.hazard_m,
-        answer.height.hazard_m * 0.08,
-        M_PER_FT,
-        &at,
-    )?;
+    let used = asked.answer.height.hazard_m;
+    let (m, flip) = nearest_flip(used, used * 0.08, M_PER_FT, &mut at)?;
     Some(change(Changed::Height { to_m: m }, flip))
 }
 
-fn herbicide(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Option<Change> {
-    let allowed = matches!(question.tree.herbicide, Herbicide::No);
-    let mut other = question.clone();
+fn herbicide(asked: &Asked<'_>) -> Option<Change> {
+    let mut other = asked.question.clone();
+    let allowed = matches!(other.tree.herbicide, Herbicide::No);
     other.tree.herbicide = if allowed {
         Herbicide::Licensed
     } else {
         Herbicide::No
     };
-    Some(change(Changed::Herbicide { allowed }, ask(&other)?))
+    let flip = asked.as_tall(&other)?;
+    Some(change(Changed::Herbicide { allowed }, flip))
 }
 
-fn clone(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Option<Change> {
-    let species = question.tree.species;
+fn clone(asked: &Asked<'_>) -> Option<Change> {
+    let species = asked.question.tree.species;
     let clonal = species.suckering == Vigor::Strong
         && matches!(
             species.suitability,
@@ -269,30 +322,36 @@ fn clone(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Option
     if !clonal {
         return None;
     }
-    let to = question.tree.whole_clone != Some(true);
-    let mut other = question.clone();
+    let mut other = asked.question.clone();
+    let to = other.tree.whole_clone != Some(true);
     other.tree.whole_clone = Some(to);
-    Some(change(Changed::WholeClone { to }, ask(&other)?))
+    let flip = asked.as_tall(&other)?;
+    Some(change(Changed::WholeClone { to }, flip))
 }
 
 /// Another diameter of the largest stem.
-fn diameter(question: &Question, ask: &dyn Fn(&Question) -> Option<Flip>) -> Option<Change> {
-    let now = question.tree.heading().dbh;
-    let at = |mm: f64| {
-        let mut other = question.clone();
+fn diameter(asked: &Asked<'_>) -> Option<Change> {
+    let stems = &asked.question.tree.stems;
+    let now = asked.question.tree.heading().dbh;
+    let mut other = asked.question.clone();
+    let mut at = |mm: f64| {
         let to = Dbh::new(mm)?;
-        for stem in &mut other.tree.stems {
-            if stem.dbh == now {
-                stem.dbh = to;
-                // A measured bark stays as it is; a stem too thin for it is no question.
-                if stem.bark.is_some_and(|bark| bark.mm() * 2.0 >= mm) {
-                    return None;
-                }
+        for (stem, _) in other
+            .tree
+            .stems
+            .iter_mut()
+            .zip(stems)
+            .filter(|(_, stem)| stem.dbh == now)
+        {
+            stem.dbh = to;
+            // A measured bark stays as it is; a stem too thin for it is no question.
+            if stem.bark.is_some_and(|bark| bark.mm() * 2.0 >= mm) {
+                return None;
             }
         }
-        ask(&other)
+        asked.with_height(&other)
     };
-    let (mm, flip) = nearest_flip(now.mm(), now.mm() * 0.08, MM_PER_IN / 4.0, &at)?;
+    let (mm, flip) = nearest_flip(now.mm(), now.mm() * 0.08, MM_PER_IN / 4.0, &mut at)?;
     Some(change(Changed::Diameter { to_mm: mm }, flip))
 }
 
@@ -301,7 +360,7 @@ fn nearest_flip(
     from: f64,
     step: f64,
     fine: f64,
-    at: &dyn Fn(f64) -> Option<Flip>,
+    at: &mut dyn FnMut(f64) -> Option<Flip>,
 ) -> Option<(f64, Flip)> {
     // Steps grow, so that a stop far inside the reach finds its way out too.
     let off = |count: usize| step * (count * (count + STEPS)) as f64 / (1 + STEPS) as f64;

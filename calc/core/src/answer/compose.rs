@@ -1,16 +1,16 @@
 //! Puts an answer together: reach first, then the methods and the day, then everything that hangs on them.
 
 use super::assemble::assemble;
+use super::calendar::Calendar;
 use super::decide::decide;
-use super::facts::Facts;
-use super::facts::TakenAsMet;
+use super::facts::{Facts, Known, TakenAsMet};
 use super::open;
 use crate::answer::{Answer, If, Outcome};
 use crate::models::season::Local;
 use crate::models::{height, reach};
 use crate::question::Question;
 use crate::reference::Reference;
-use crate::terms::method::Method;
+use crate::terms::tree::Tree;
 
 /// The whole answer; `nest` asks for the answer under the open conditions too.
 pub fn compose(
@@ -20,7 +20,10 @@ pub fn compose(
     met: TakenAsMet,
     nest: bool,
 ) -> Answer {
-    let (facts, height) = settle(reference, question, local, met);
+    let (height, reach) = settle(reference, question);
+    let calendar = Calendar::new(reference, question, local, met, 0);
+    let known = Known::default();
+    let facts = Facts::new(reference, question, local, (&reach, &calendar), met, &known);
     let decision = decide(&facts);
     let mut answer = assemble(&facts, height, &decision);
     if nest && decision.outcome == Outcome::CannotTell {
@@ -35,46 +38,33 @@ pub fn compose(
     answer
 }
 
-/// Outcome and headline alone: what a search over changed questions asks for.
-pub fn verdict(
-    reference: &'static Reference,
-    question: &Question,
-    local: &Local,
-) -> (Outcome, Method) {
-    let (facts, _) = settle(reference, question, local, TakenAsMet::default());
-    let decision = decide(&facts);
-    (decision.outcome, decision.headline)
-}
-
-/// What is settled before any day is looked at: height, reach, season.
-fn settle<'a>(
-    reference: &'static Reference,
-    question: &'a Question,
-    local: &'a Local,
-    met: TakenAsMet,
-) -> (Facts<'a>, height::Height) {
-    let constants = reference.constants;
-    let mut height = height::judge(&reference.heights(), &question.tree);
-    let known = !height.whole_table;
-    // A group that asks for more distance has every height judged as if the tree were so much taller.
-    let factor = question.tree.tighten.distance_factor;
-    let shortest = height.smallest_m * factor;
-    let judge = |m: f64| {
-        reach::judge(
-            &constants.reach,
-            &question.tree,
-            m * factor,
-            known,
-            shortest,
-        )
-    };
-    let reach = judge(height.hazard_m);
-    if known && !height.measured {
+/// What is settled before any day is looked at: height and reach.
+fn settle(reference: &'static Reference, question: &Question) -> (height::Height, reach::Reach) {
+    let tree = &question.tree;
+    let mut height = height::judge(&reference.heights(), tree);
+    let used = height.for_reach();
+    let reach = reach_at(reference, tree, &used);
+    if !height.whole_table && !height.measured {
+        let factor = tree.tighten.distance_factor;
         let low = height.low_m.unwrap_or(height.smallest_m);
-        let (first, at) = measure_first(&judge(low), &reach);
+        let low = height::ForReach { m: low, ..used };
+        let (first, at) = measure_first(&reach_at(reference, tree, &low), &reach);
         (height.measure_first, height.changes_at_m) = (first, at.map(|m| m / factor));
     }
-    (Facts::new(reference, question, local, reach, met), height)
+    (height, reach)
+}
+
+/// The reach of a tree by its height. A group that asks for more distance has every height judged as if the tree were
+/// so much taller.
+pub fn reach_at(reference: &Reference, tree: &Tree, height: &height::ForReach) -> reach::Reach {
+    let factor = tree.tighten.distance_factor;
+    reach::judge(
+        &reference.constants.reach,
+        tree,
+        height.m * factor,
+        !height.whole_table,
+        height.smallest_m * factor,
+    )
 }
 
 /// Whether the low end of the height shown and the height that hazard is judged by give different answers to "may it

@@ -1,5 +1,6 @@
-//! The outcome order: the first that holds. What is at the head, for which day, and what stands beside it.
+//! The outcome order: the first that holds. What is at the head, and for which day.
 
+use super::beside::{Also, AlsoKind, also, beside_other, beside_ring, without_herbicide};
 use super::facts::{Facts, Levels, level};
 use super::open;
 use crate::answer::Conditional;
@@ -9,8 +10,7 @@ use crate::question::Day;
 use crate::terms::method::{Level, Method};
 use crate::terms::tree::{Herbicide, Stem};
 use crate::terms::words::words;
-use chrono::{Datelike, NaiveDate};
-use serde::Serialize;
+use chrono::NaiveDate;
 
 words! {
     /// The five outcomes.
@@ -27,67 +27,6 @@ words! {
         CannotTell,
     }
 }
-
-/// Something that stands beside the headline.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-pub struct Also {
-    /// What it is.
-    pub kind: AlsoKind,
-    /// The method.
-    pub method: Method,
-    /// Its level.
-    pub level: Level,
-    /// Whether only a professional, or a licensed applicator, may do it.
-    pub by_professional: bool,
-    /// Whether its wood breeds beetles then, so that it is taken away or peeled within three weeks.
-    pub take_away_or_peel: bool,
-    /// Whether only someone trained to fell may do it, since something stands near.
-    pub trained_to_fell: bool,
-    /// The day, where it is for another day.
-    #[serde(serialize_with = "crate::terms::day::maybe_day")]
-    #[cfg_attr(
-        feature = "schema",
-        schemars(with = "Option<String>"),
-        ts(type = "string | null")
-    )]
-    pub day: Option<NaiveDate>,
-    /// The last day of the stretch that this day begins; none where it may be any day from then on.
-    #[serde(serialize_with = "crate::terms::day::maybe_day")]
-    #[cfg_attr(
-        feature = "schema",
-        schemars(with = "Option<String>"),
-        ts(type = "string | null")
-    )]
-    pub to: Option<NaiveDate>,
-}
-
-words! {
-    /// Kinds of such lines.
-    pub enum AlsoKind {
-        /// The best method if the condition does not hold.
-        Otherwise,
-        /// What it could hit, or a line, is not known: if something is there, a professional or the line's owner.
-        OrProfessional,
-        /// The best method on the day asked about, where the answer waits for a better one.
-        Today,
-        /// The best method without herbicide.
-        WithoutHerbicide,
-        /// A method that kills more than the ring, which is likely to kill fewer than half.
-        KillsMore,
-        /// A ring on a later day.
-        RingLater,
-        /// A ring is possible, though something stands against it.
-        RingPossible,
-        /// The next method behind a ring that is only possible.
-        NextMethod,
-        /// The ring is ruled out on every day at this place.
-        NoRingHere,
-    }
-}
-
-/// A better method is looked for so many days ahead: a leap year's.
-const YEAR_DAYS: usize = 366;
 
 /// What was decided: the outcome, the day that it is for, and the lines beside it.
 pub struct Decision {
@@ -163,22 +102,24 @@ pub fn decide(facts: &Facts<'_>) -> Decision {
 
 fn by_the_models(facts: &Facts<'_>) -> Decision {
     let question = facts.question;
-    let stem = question.tree.heading();
+    let stem = facts.stem;
     let start = question.day.start();
-    // The first best day is fixed before its headline is tested.
-    let first_best = facts.first_best(start, true);
+    // The first best day is fixed before its headline is tested; a stop on a day that was asked about needs none.
+    let first_best = || facts.calendar.first_best(start, true);
     let asked = match question.day {
         Day::On(day) => day,
-        Day::Year { .. } => first_best.unwrap_or(start),
+        Day::Year { .. } => first_best().unwrap_or(start),
     };
     let lines = facts.lines(stem, asked);
     let headline = facts.head(&lines, stem);
     if stopped(facts, &lines, asked) {
         return Decision::new(Outcome::Professional, &lines, headline, asked);
     }
+    let first_best = first_best();
     let possible_best = facts
+        .calendar
         .oak_open()
-        .then(|| facts.first_best(start, false))
+        .then(|| facts.calendar.first_best(start, false))
         .flatten();
     let open = open::conditions(facts, asked, first_best.or(possible_best));
     if !open.is_empty() {
@@ -201,7 +142,7 @@ fn by_the_models(facts: &Facts<'_>) -> Decision {
 /// Something decisive is not known. Where that is a line or the reach, nobody is told to do anything, and what stands
 /// if something is there is a professional's or the line's owner's.
 fn cannot_tell(facts: &Facts<'_>, asked: NaiveDate, open: Vec<Conditional>) -> Decision {
-    let stem = facts.question.tree.heading();
+    let stem = facts.stem;
     let lines = facts.levels(&open::otherwise(facts, stem, asked, &open));
     let mut decision = if open::reach_is_open(&open) {
         let kind = AlsoKind::OrProfessional;
@@ -230,7 +171,7 @@ fn cannot_tell(facts: &Facts<'_>, asked: NaiveDate, open: Vec<Conditional>) -> D
 /// The answer for a planned day: what heads on it, or a wait for what heads higher.
 fn on_a_day(facts: &Facts<'_>, asked: NaiveDate, ring: Option<Found>, later: Later) -> Decision {
     let question = facts.question;
-    let stem = question.tree.heading();
+    let stem = facts.stem;
     let lines = facts.lines(stem, asked);
     let today = facts.head(&lines, stem);
     let now = rank(&lines, today);
@@ -279,8 +220,8 @@ fn on_a_day(facts: &Facts<'_>, asked: NaiveDate, ring: Option<Found>, later: Lat
 /// higher, else the first day of what does.
 fn in_a_year(facts: &Facts<'_>, start: NaiveDate, ring: Option<Found>, later: Later) -> Decision {
     let question = facts.question;
-    let stem = question.tree.heading();
-    let now = facts.lines_without_ring(stem, start, question.tree.herbicide);
+    let stem = facts.stem;
+    let now = facts.lines_without_ring(facts.calendar.part(start), question.tree.herbicide);
     let today = facts.head(&now, stem);
     let mut best = Found {
         day: start,
@@ -300,13 +241,13 @@ fn in_a_year(facts: &Facts<'_>, start: NaiveDate, ring: Option<Found>, later: La
         let beside = beside_ring(facts, &lines, ring.day);
         return Decision::new(Outcome::Do, &lines, Method::BarkRing, ring.day).beside(beside);
     }
-    let lines = facts.lines_without_ring(stem, best.day, question.tree.herbicide);
+    let lines = facts.lines_without_ring(facts.calendar.part(best.day), question.tree.herbicide);
     let beside = beside_other(facts, &lines, best.day, best.method, later);
     Decision::new(Outcome::OtherMethod, &lines, best.method, best.day).beside(beside)
 }
 
 fn wait_for_ring(facts: &Facts<'_>, asked: NaiveDate, day: NaiveDate) -> Decision {
-    let stem = facts.question.tree.heading();
+    let stem = facts.stem;
     let then = facts.lines(stem, day);
     let now = facts.lines(stem, asked);
     let today = facts.head(&now, stem);
@@ -318,9 +259,12 @@ fn wait_for_ring(facts: &Facts<'_>, asked: NaiveDate, day: NaiveDate) -> Decisio
 }
 
 fn wait_for_other(facts: &Facts<'_>, asked: NaiveDate, found: Found, later: Later) -> Decision {
-    let stem = facts.question.tree.heading();
+    let stem = facts.stem;
     let now = facts.lines(stem, asked);
-    let then = facts.lines_without_ring(stem, found.day, facts.question.tree.herbicide);
+    let then = facts.lines_without_ring(
+        facts.calendar.part(found.day),
+        facts.question.tree.herbicide,
+    );
     let mut today = also(AlsoKind::Today, &now, facts.head(&now, stem), None);
     today.take_away_or_peel =
         provisos::breeds_beetles(&facts.case(stem, asked, facts.outcome()), today.method);
@@ -341,7 +285,10 @@ fn waits_for(
     asked: NaiveDate,
     then: NaiveDate,
 ) -> Option<&'static str> {
-    let stem = facts.question.tree.heading();
+    if facts.head_alone {
+        return None;
+    }
+    let stem = facts.stem;
     let reasons = |day: NaiveDate| {
         let lines = facts.judge(&facts.case(stem, day, facts.outcome()));
         let line = lines.into_iter().find(|line| line.method == waited);
@@ -358,7 +305,7 @@ fn waits_for(
     worst.map(|(_, rule)| rule)
 }
 
-fn professional(lines: &Levels, method: Method) -> bool {
+pub(super) fn professional(lines: &Levels, method: Method) -> bool {
     lines
         .iter()
         .any(|line| line.method == method && line.by_professional)
@@ -404,7 +351,7 @@ fn stopped(facts: &Facts<'_>, lines: &Levels, asked: NaiveDate) -> bool {
 
 /// Whether, and when, the ring would be at the head but for the day.
 #[derive(Clone, Copy, PartialEq, Eq)]
-enum Later {
+pub(super) enum Later {
     /// On this day, with its rank.
     On(NaiveDate, u8),
     /// On no day at this place, though the tree would suit it.
@@ -420,7 +367,7 @@ fn ring_later(
     first_best: Option<NaiveDate>,
     ring: Option<Found>,
 ) -> Later {
-    let in_season = facts.lines_in_season(facts.question.tree.heading(), asked);
+    let in_season = facts.lines_in_season(facts.stem, asked);
     if facts.head(&in_season, stem) != Method::BarkRing {
         return Later::No;
     }
@@ -432,14 +379,14 @@ fn ring_later(
 
 /// A method that heads on a day, and how high.
 #[derive(Clone, Copy)]
-struct Found {
-    day: NaiveDate,
-    method: Method,
-    rank: u8,
+pub(super) struct Found {
+    pub(super) day: NaiveDate,
+    pub(super) method: Method,
+    pub(super) rank: u8,
 }
 
 /// The ring on its first best day, where it heads then.
-fn ring_with(
+pub(super) fn ring_with(
     facts: &Facts<'_>,
     from: NaiveDate,
     first_best: Option<NaiveDate>,
@@ -447,10 +394,10 @@ fn ring_with(
 ) -> Option<Found> {
     let day = first_best?;
     // Where it shall only be dead, a ring that kills few gives way to what kills more on any day.
-    if facts.gives_way(facts.question.tree.heading()) && kills_more_later(facts, from, herbicide) {
+    if facts.gives_way(facts.stem) && kills_more_later(facts, from, herbicide) {
         return None;
     }
-    let lines = facts.lines_with(facts.question.tree.heading(), day, herbicide);
+    let lines = facts.lines_with(facts.stem, day, herbicide);
     facts.ring_heads(day, herbicide).then(|| Found {
         day,
         method: Method::BarkRing,
@@ -460,31 +407,34 @@ fn ring_with(
 
 /// Whether a method that kills more than a ring stands on a day or on a later one within a year.
 fn kills_more_later(facts: &Facts<'_>, from: NaiveDate, herbicide: Herbicide) -> bool {
-    let stem = facts.question.tree.heading();
-    core::iter::once(from).chain(turning_days(from)).any(|day| {
-        let lines = facts.lines_without_ring(stem, day, herbicide);
-        facts.kills_more(&lines, stem).is_some()
-    })
-}
-
-/// The later days within a year on which the methods apart from the ring may change: they depend on the day by its
-/// month and half-months only.
-fn turning_days(asked: NaiveDate) -> impl Iterator<Item = NaiveDate> {
-    core::iter::successors(asked.succ_opt(), NaiveDate::succ_opt)
-        .take(YEAR_DAYS)
-        .filter(|day| matches!(day.day(), 1 | 15 | 16))
+    let later = facts.calendar.turns(from);
+    let parts = later.iter().map(|turn| turn.part);
+    core::iter::once(facts.calendar.part(from))
+        .chain(parts)
+        .any(|part| {
+            let lines = facts.lines_without_ring(part, herbicide);
+            facts.kills_more(&lines, facts.stem).is_some()
+        })
 }
 
 /// The method that heads highest on a later day within a year, apart from the ring, on the first such day.
-fn better(facts: &Facts<'_>, asked: NaiveDate, herbicide: Herbicide) -> Option<Found> {
-    let stem = facts.question.tree.heading();
+pub(super) fn better(facts: &Facts<'_>, asked: NaiveDate, herbicide: Herbicide) -> Option<Found> {
     let mut best: Option<Found> = None;
-    for day in turning_days(asked).filter(|day| !facts.soon_closed(*day)) {
-        let lines = facts.lines_without_ring(stem, day, herbicide);
-        let method = facts.head(&lines, stem);
+    for turn in facts
+        .calendar
+        .turns(asked)
+        .iter()
+        .filter(|turn| !turn.soon_closed)
+    {
+        let lines = facts.lines_without_ring(turn.part, herbicide);
+        let method = facts.head(&lines, facts.stem);
         let rank = rank(&lines, method);
         if rank < best.map_or(NOTHING, |best| best.rank) {
-            best = Some(Found { day, method, rank });
+            best = Some(Found {
+                day: turn.day,
+                method,
+                rank,
+            });
         }
     }
     best
@@ -500,94 +450,4 @@ fn now_instead(facts: &Facts<'_>, lines: &Levels, stem: &Stem) -> Option<Method>
         line.level == Level::Recommended && (allowed || !line.method.needs_herbicide())
     });
     (method != Method::LeaveIt).then_some(method)
-}
-
-fn also(kind: AlsoKind, lines: &Levels, method: Method, day: Option<NaiveDate>) -> Also {
-    Also {
-        kind,
-        method,
-        level: level(lines, method),
-        by_professional: professional(lines, method),
-        take_away_or_peel: false,
-        trained_to_fell: false,
-        day,
-        to: None,
-    }
-}
-
-/// Nothing was said of herbicide and the head needs it: the best method without stands beside it, on that day, else on
-/// the first day within a year on which one stands.
-fn without_herbicide(facts: &Facts<'_>, day: NaiveDate, headline: Method) -> Option<Also> {
-    if facts.question.tree.herbicide != Herbicide::NotSaid || !headline.needs_herbicide() {
-        return None;
-    }
-    let stem = facts.question.tree.heading();
-    let kind = AlsoKind::WithoutHerbicide;
-    let lines = facts.lines_with(stem, day, Herbicide::No);
-    let method = facts.head(&lines, stem);
-    if method != Method::LeaveIt || facts.question.cannot_wait {
-        return Some(also(kind, &lines, method, None));
-    }
-    let ring = ring_with(facts, day, facts.first_best(day, true), Herbicide::No);
-    let other = better(facts, day, Herbicide::No);
-    let found = match (ring, other) {
-        (Some(ring), Some(other)) if other.rank < ring.rank => Some(other),
-        (Some(ring), _) => Some(ring),
-        (None, other) => other,
-    };
-    Some(match found {
-        Some(found) => {
-            let lines = facts.lines_with(stem, found.day, Herbicide::No);
-            also(kind, &lines, found.method, Some(found.day))
-        }
-        None => also(kind, &lines, Method::LeaveIt, None),
-    })
-}
-
-/// Beside a ring stands the method that kills more, where the ring kills few; beside one that is only possible the
-/// next method.
-fn beside_ring(facts: &Facts<'_>, lines: &Levels, day: NaiveDate) -> Vec<Also> {
-    let stem = facts.question.tree.heading();
-    let mut beside = Vec::new();
-    if level(lines, Method::BarkRing) != Level::Recommended {
-        let next = facts.best(lines, stem, |line| line.method != Method::BarkRing);
-        beside.push(also(AlsoKind::NextMethod, lines, next, None));
-        beside
-            .extend(without_herbicide(facts, day, next).filter(|it| it.method != Method::BarkRing));
-    }
-    if facts.kills_few(stem)
-        && let Some(method) = facts.kills_more(lines, stem)
-    {
-        beside.push(also(AlsoKind::KillsMore, lines, method, None));
-    }
-    beside
-}
-
-/// Beside another method: what stands without herbicide, and how the ring stands.
-fn beside_other(
-    facts: &Facts<'_>,
-    lines: &Levels,
-    day: NaiveDate,
-    headline: Method,
-    later: Later,
-) -> Vec<Also> {
-    let mut beside: Vec<Also> = Vec::new();
-    beside.extend(without_herbicide(facts, day, headline));
-    match later {
-        Later::Never => beside.push(also(AlsoKind::NoRingHere, lines, Method::BarkRing, None)),
-        Later::On(day, _) => {
-            let then = facts.lines(facts.question.tree.heading(), day);
-            beside.push(also(
-                AlsoKind::RingLater,
-                &then,
-                Method::BarkRing,
-                Some(day),
-            ));
-        }
-        Later::No if level(lines, Method::BarkRing) == Level::Possible => {
-            beside.push(also(AlsoKind::RingPossible, lines, Method::BarkRing, None));
-        }
-        Later::No => {}
-    }
-    beside
 }

@@ -1,24 +1,21 @@
 //! One tree with all that is settled about it, asked for one day after another.
 
-use crate::models::condition::Case;
+use super::calendar::Calendar;
+use crate::models::condition::{Case, CaseKey, PartOfYear, RowsOfSize};
 use crate::models::method;
 use crate::models::method::{MethodLine, Standing};
 use crate::models::outlook;
 use crate::models::reach;
 use crate::models::reach::Reach;
-use crate::models::season;
 use crate::models::season::Local;
 use crate::question::Question;
 use crate::reference::Reference;
 use crate::terms::method::{Level, Method};
-use crate::terms::months::Months;
-use crate::terms::place::Hemisphere;
-use crate::terms::species::{Trait, Vigor};
-use crate::terms::tree::{Goal, Herbicide, Stem};
-use crate::timing::Season;
-use crate::timing::closed_months::{self, Scope, Topic};
-use crate::timing::disease::{Disease, DiseaseStatus, disease};
-use chrono::{Datelike, Days, NaiveDate};
+use crate::terms::quantity::inches;
+use crate::terms::species::Vigor;
+use crate::terms::tree::{Condition, Goal, Herbicide, Stem};
+use chrono::NaiveDate;
+use core::cell::RefCell;
 
 /// What is settled before any day is looked at.
 pub struct Facts<'a> {
@@ -26,113 +23,106 @@ pub struct Facts<'a> {
     pub reference: &'static Reference,
     /// The question.
     pub question: &'a Question,
+    /// The stem that the answer speaks of.
+    pub stem: &'a Stem,
     /// What is known of the place.
     pub local: &'a Local,
     /// The reach.
-    pub reach: Reach,
-    /// The season.
-    pub season: Season<'static>,
-    /// Oak wilt in the region; none for other trees.
-    pub oak_wilt: Option<Disease>,
-    /// The ash borer in the region; none for other trees.
-    pub ash_borer: Option<Disease>,
-    /// When fresh wood of pine breeds beetles.
-    pub pine_beetles: Months,
+    pub reach: &'a Reach,
+    /// The days.
+    pub calendar: &'a Calendar,
     /// Conditions that are taken as met.
     pub met: TakenAsMet,
+    /// Whether outcome and headline are all that is asked for: nothing that stands beside them is looked for then.
+    pub head_alone: bool,
+    known: &'a Known,
+}
+
+/// How the methods stood in the cases that were judged already. It holds for one tree: of the changes that a search asks
+/// about, the table sees none but those that a case holds.
+#[derive(Debug, Default)]
+pub struct Known {
+    levels: RefCell<Vec<(CaseKey, Levels)>>,
+    sizes: RefCell<Vec<(f64, RowsOfSize)>>,
 }
 
 impl<'a> Facts<'a> {
-    /// Settles the season and the pests of the region.
+    /// Brings together what is settled.
     pub fn new(
         reference: &'static Reference,
         question: &'a Question,
         local: &'a Local,
-        reach: Reach,
+        (reach, calendar): (&'a Reach, &'a Calendar),
         met: TakenAsMet,
+        known: &'a Known,
     ) -> Self {
-        let season = season::of(&reference.constants.timing, &question.season(), local);
-        let species = question.tree.species;
-        let region = question.region.as_deref();
-        // Neither disease is known in the south of the world, whatever the country.
-        let north = region.is_some() || question.place.hemisphere() == Hemisphere::North;
-        let here = |mark, topic| {
-            let cautious = reference
-                .restrictions
-                .iter()
-                .find(|row| row.topic == topic && row.scope == Scope::North);
-            (species.has(mark) && north)
-                .then(|| disease(reference.disease_regions, cautious, topic, region))
-        };
-        let oak_wilt = here(Trait::Oak, Topic::OakWilt);
-        let ash_borer = here(Trait::Ash, Topic::AshBorer);
         Self {
             reference,
             question,
+            stem: question.tree.heading(),
             local,
             reach,
-            season,
-            oak_wilt,
-            ash_borer,
-            pine_beetles: closed_months::cautious(reference.restrictions, Topic::PineBeetles),
+            calendar,
             met,
+            head_alone: false,
+            known,
         }
     }
 
-    /// Whether the oak-wilt months close the day.
-    pub fn oak_closed(&self, day: NaiveDate) -> bool {
-        !self.met.no_oak_wilt && self.oak_wilt.is_some_and(|wilt| wilt.closed(day))
-    }
-
-    /// Whether a day lies in the oak-wilt months of a region that oak wilt is near.
-    pub fn oak_near(&self, day: NaiveDate) -> bool {
-        !self.met.no_oak_wilt && self.oak_wilt.is_some_and(|wilt| wilt.near(day))
-    }
-
-    /// Whether oak wilt itself is an open question: no state was said.
-    pub fn oak_open(&self) -> bool {
-        let assumed = |wilt: Disease| wilt.status == DiseaseStatus::Assumed;
-        !self.met.no_oak_wilt && self.oak_wilt.is_some_and(assumed)
-    }
-
-    /// Whether the ash borer is there, near, or taken to be.
-    pub fn ash_borer(&self) -> bool {
-        let there = |borer: Disease| borer.status != DiseaseStatus::NotKnown;
-        self.ash_borer.is_some_and(there)
-    }
-
-    /// Whether the bark slips well enough on a day to try a ring.
-    pub fn slips(&self, day: NaiveDate) -> bool {
-        self.season.p_for_rules(day) >= self.reference.constants.timing.p_test
+    /// The rows of the table that speak of a stem's size.
+    fn sizes(&self, dbh_in: f64) -> RowsOfSize {
+        let mut sizes = self.known.sizes.borrow_mut();
+        if let Some((_, rows)) = sizes.iter().find(|(inches, _)| *inches == dbh_in) {
+            return *rows;
+        }
+        let base = dbh_in * self.reference.constants.base_over_dbh;
+        let rows = RowsOfSize::of(
+            self.reference.method_rules,
+            &self.question.tree,
+            dbh_in,
+            base,
+        );
+        sizes.push((dbh_in, rows));
+        rows
     }
 
     /// The case of a stem on a day under an outcome of the reach.
-    pub fn case(&self, stem: &'a Stem, day: NaiveDate, outcome: reach::Outcome) -> Case<'_> {
+    pub fn case(&self, stem: &Stem, day: NaiveDate, outcome: reach::Outcome) -> Case<'_> {
+        let part = self.calendar.part(day);
+        self.case_in(stem, part, Some(self.calendar.slips(day)), outcome)
+    }
+
+    fn case_in(
+        &self,
+        stem: &Stem,
+        part: PartOfYear,
+        slips: Option<bool>,
+        outcome: reach::Outcome,
+    ) -> Case<'_> {
+        let tree = &self.question.tree;
+        let dbh_in = inches(stem.dbh.mm());
         Case {
-            tree: &self.question.tree,
-            hemisphere: self.question.place.hemisphere(),
-            stem,
+            tree,
             dbh_mm: stem.dbh.mm(),
             base_over_dbh: self.reference.constants.base_over_dbh,
             constants: &self.reference.constants.method,
-            pine_beetles: self.pine_beetles,
-            reach: &self.reach,
+            sizes: self.sizes(dbh_in),
+            over_group_size: tree.tighten.too_large(stem.dbh.mm()),
+            dead: tree.condition == Condition::Dead || stem.live_share <= 0.0,
+            surroundings: self.reach.surroundings(),
             outcome,
-            month: day.month(),
-            day: day.day(),
-            slips: Some(self.slips(day)),
-            oak_wilt: self.oak_closed(day),
-            oak_near: self.oak_near(day),
-            ash_borer: self.ash_borer(),
+            part,
+            slips,
+            ash_borer: self.calendar.ash_borer_there(),
             whole_clone: if self.met.whole_clone {
                 Some(true)
             } else {
-                self.question.tree.whole_clone
+                tree.whole_clone
             },
             name_known: self.met.species_suits,
             name_against: false,
             ignore_months: false,
-            herbicide: self.question.tree.herbicide,
+            herbicide: tree.herbicide,
             line_open: false,
             last_resort: false,
         }
@@ -154,41 +144,42 @@ impl<'a> Facts<'a> {
 
     /// How the nine methods stand in a case.
     pub fn levels(&self, case: &Case<'_>) -> Levels {
-        method::levels(self.reference.method_rules, case)
+        let key = case.key();
+        let mut known = self.known.levels.borrow_mut();
+        if let Some((_, levels)) = known.iter().find(|(known, _)| *known == key) {
+            return *levels;
+        }
+        let levels = method::levels(self.reference.method_rules, case);
+        known.push((key, levels));
+        levels
     }
 
     /// The nine methods of a stem on a day.
-    pub fn lines(&self, stem: &'a Stem, day: NaiveDate) -> Levels {
+    pub fn lines(&self, stem: &Stem, day: NaiveDate) -> Levels {
         self.levels(&self.case(stem, day, self.outcome()))
     }
 
     /// The same as if the bark slipped that day and no month of its own ruled the ring out.
-    pub fn lines_in_season(&self, stem: &'a Stem, day: NaiveDate) -> Levels {
+    pub fn lines_in_season(&self, stem: &Stem, day: NaiveDate) -> Levels {
         let mut case = self.case(stem, day, self.outcome());
         case.slips = None;
-        case.oak_wilt = false;
-        case.oak_near = false;
+        case.part.oak_wilt = false;
+        case.part.oak_near = false;
         case.ignore_months = true;
         self.levels(&case)
     }
 
     /// The nine methods of a stem on a day, as if this were said of herbicide.
-    pub fn lines_with(&self, stem: &'a Stem, day: NaiveDate, herbicide: Herbicide) -> Levels {
+    pub fn lines_with(&self, stem: &Stem, day: NaiveDate, herbicide: Herbicide) -> Levels {
         let mut case = self.case(stem, day, self.outcome());
         case.herbicide = herbicide;
         self.levels(&case)
     }
 
-    /// The same without the ring: its days are looked for apart.
-    pub fn lines_without_ring(
-        &self,
-        stem: &'a Stem,
-        day: NaiveDate,
-        herbicide: Herbicide,
-    ) -> Levels {
-        let mut case = self.case(stem, day, self.outcome());
+    /// The same of the stem that the answer speaks of, without the ring: its days are looked for apart.
+    pub fn lines_without_ring(&self, part: PartOfYear, herbicide: Herbicide) -> Levels {
+        let mut case = self.case_in(self.stem, part, Some(false), self.outcome());
         case.herbicide = herbicide;
-        case.slips = Some(false);
         self.levels(&case)
     }
 
@@ -244,66 +235,8 @@ impl<'a> Facts<'a> {
 
     /// Whether the ring stands at the head on a day, and the bark slips.
     pub fn ring_heads(&self, day: NaiveDate, herbicide: Herbicide) -> bool {
-        let stem = self.question.tree.heading();
-        self.slips(day)
-            && self.head(&self.lines_with(stem, day, herbicide), stem) == Method::BarkRing
-    }
-
-    /// A day that is named, and the last of its stretch, lies so many days before what ends it.
-    fn margin(&self) -> u64 {
-        self.reference.constants.answer.margin_days as u64
-    }
-
-    /// Whether a day may be named for a ring: it and the week behind it lie inside the window and outside every month
-    /// that rules the ring out; with `closed` false the months are left out.
-    pub fn may_name(&self, day: NaiveDate, closed: bool) -> bool {
-        (0..self.margin()).all(|by| {
-            day.checked_add_days(Days::new(by))
-                .is_some_and(|day| self.season.is_open(day) && !(closed && self.ring_closed(day)))
-        })
-    }
-
-    /// The first day of the stretch that is named for a ring from a day on, fixed before its headline is tested: the
-    /// first best day; where no day is best up to two weeks that end on the day nearest to the best, which is never
-    /// named alone.
-    pub fn first_best(&self, from: NaiveDate, closed: bool) -> Option<NaiveDate> {
-        let may_name = |day: NaiveDate| self.may_name(day, closed);
-        let best = self.season.best_day(from, &|day| !may_name(day))?;
-        let goes_on = best.succ_opt().is_some_and(may_name);
-        if self.season.is_best(best) && goes_on {
-            return Some(best);
-        }
-        let word = self.season.verdict(best);
-        let mut first = best;
-        for _ in 1..self.reference.constants.answer.stretch_days as usize {
-            match first
-                .pred_opt()
-                .filter(|day| *day >= from && may_name(*day) && self.season.verdict(*day) == word)
-            {
-                Some(day) => first = day,
-                None => break,
-            }
-        }
-        (first < best || goes_on).then_some(first)
-    }
-
-    /// Whether a day lies in the week before the months in which an oak may not be wounded.
-    pub fn soon_closed(&self, day: NaiveDate) -> bool {
-        !self.oak_closed(day)
-            && (1..self.margin())
-                .filter_map(|by| day.checked_add_days(Days::new(by)))
-                .any(|day| self.oak_closed(day))
-    }
-
-    /// Whether a month rules the ring out on a day, apart from the bark: oak wilt, beetles in living pines near, or
-    /// the group.
-    pub fn ring_closed(&self, day: NaiveDate) -> bool {
-        self.oak_closed(day) || self.question.tree.tighten.blocks(day.month()) || {
-            let pines = self.question.tree.species.has(Trait::Pine)
-                && self.question.tree.same_genus_near == Some(true);
-            let hemisphere = self.question.place.hemisphere();
-            pines && self.pine_beetles.hold(day.month(), hemisphere)
-        }
+        self.calendar.slips(day)
+            && self.head(&self.lines_with(self.stem, day, herbicide), self.stem) == Method::BarkRing
     }
 }
 

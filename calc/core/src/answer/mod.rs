@@ -1,6 +1,8 @@
 //! The answer: asks the models in order (reach first) and puts together what they say. It does no arithmetic.
 
 mod assemble;
+mod beside;
+mod calendar;
 mod changes;
 mod compose;
 mod decide;
@@ -11,8 +13,9 @@ mod sources;
 mod stretch;
 mod work;
 
+pub use beside::{Also, AlsoKind};
 pub use changes::{Change, Changed};
-pub use decide::{Also, AlsoKind, Outcome};
+pub use decide::Outcome;
 pub use open::{Conditional, If};
 pub use sources::{Assumed, SourceLine};
 

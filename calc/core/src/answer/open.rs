@@ -110,7 +110,7 @@ pub fn conditions(facts: &Facts<'_>, day: NaiveDate, best: Option<NaiveDate>) ->
     {
         open.push(Conditional::WholeClone);
     }
-    if facts.oak_open()
+    if facts.calendar.oak_open()
         && would(
             TakenAsMet {
                 no_oak_wilt: true,
@@ -172,7 +172,7 @@ pub fn reach_is_open(open: &[Conditional]) -> bool {
 
 /// A reach that is not known matters unless the tree is pulled, dug or left alone either way.
 fn reach_matters(facts: &Facts<'_>, day: NaiveDate) -> bool {
-    let stem = facts.question.tree.heading();
+    let stem = facts.stem;
     [reach::Outcome::Clear, reach::Outcome::Inside]
         .iter()
         .any(|outcome| {
@@ -187,8 +187,8 @@ fn reach_matters(facts: &Facts<'_>, day: NaiveDate) -> bool {
 
 /// Whether the ring would be at the head, at this level or better, on a day on which the bark slips.
 fn heads_if(facts: &Facts<'_>, met: TakenAsMet, day: NaiveDate, at_least: Level) -> bool {
-    let stem = facts.question.tree.heading();
-    if !facts.slips(day) {
+    let stem = facts.stem;
+    if !facts.calendar.slips(day) {
         return false;
     }
     let outcome = match facts.reach.outcome {
@@ -200,8 +200,8 @@ fn heads_if(facts: &Facts<'_>, met: TakenAsMet, day: NaiveDate, at_least: Level)
         case.whole_clone = Some(true);
     }
     if met.no_oak_wilt {
-        case.oak_wilt = false;
-        case.oak_near = false;
+        case.part.oak_wilt = false;
+        case.part.oak_near = false;
     }
     case.name_known |= met.species_suits;
     let lines = facts.levels(&case);

@@ -20,7 +20,7 @@ const LAST_DAYS: [u8; 12] = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 /// The dates without anything of this year's own, where those of the day rest on it.
 fn before(facts: &Facts<'_>, day: NaiveDate) -> Option<Before> {
     facts.local.climate.as_ref()?;
-    let own = match facts.season.window(day)?.basis {
+    let own = match facts.calendar.season.window(day)?.basis {
         Basis::ObservedHere | Basis::ObservedElsewhere { .. } | Basis::OwnSpring { .. } => true,
         Basis::Climate | Basis::OtherYear => false,
     };
@@ -47,7 +47,7 @@ fn before(facts: &Facts<'_>, day: NaiveDate) -> Option<Before> {
 /// The dates of a warm and a cold place of the state or country, where the dates of the day are its middle's.
 fn region(facts: &Facts<'_>, day: NaiveDate) -> Option<RegionDates> {
     let region = facts.local.region.as_ref()?;
-    let dates = facts.season.window(day)?;
+    let dates = facts.calendar.season.window(day)?;
     if dates.basis != Basis::Climate {
         return None;
     }
@@ -69,7 +69,7 @@ fn region(facts: &Facts<'_>, day: NaiveDate) -> Option<RegionDates> {
 /// What the dates rest on: the species' sum, the climate table or what was seen, the offsets.
 fn timing_because(facts: &Facts<'_>) -> Vec<Cite> {
     let species = facts.question.tree.species;
-    if !facts.season.is_dated() {
+    if !facts.calendar.season.is_dated() {
         return vec![
             Cite::practice("late winter to early summer"),
             Cite::own("the hemisphere's months"),
@@ -89,10 +89,10 @@ fn timing_because(facts: &Facts<'_>) -> Vec<Cite> {
 }
 
 pub fn timing(facts: &Facts<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> TimingAnswer {
-    let season = &facts.season;
+    let season = &facts.calendar.season;
     let dates = season.window(day);
     let from = asked.unwrap_or_else(|| facts.question.day.start());
-    let closed = |day: NaiveDate| facts.ring_closed(day);
+    let closed = |day: NaiveDate| facts.calendar.ring_closed(day);
     let next = season.next_stretches(from, &closed, 2);
     let stretch = |at: usize| next.get(at).map(|s| s.best.unwrap_or((s.from, s.to)));
     TimingAnswer {
@@ -158,8 +158,8 @@ pub fn timing(facts: &Facts<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Ti
 /// Oak wilt and the ash borer where they matter: whether they are there, and who decides.
 pub fn diseases(facts: &Facts<'_>) -> Vec<DiseaseLine> {
     let both = [
-        (Topic::OakWilt, facts.oak_wilt),
-        (Topic::AshBorer, facts.ash_borer),
+        (Topic::OakWilt, facts.calendar.oak_wilt),
+        (Topic::AshBorer, facts.calendar.ash_borer),
     ];
     let mut lines = Vec::new();
     for (topic, disease) in both {
@@ -200,7 +200,7 @@ pub fn rules(facts: &Facts<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Vec
             .into_iter()
             .map(|row| (row, false))
             .collect();
-    if let Some(wilt) = facts.oak_wilt
+    if let Some(wilt) = facts.calendar.oak_wilt
         && let Some(restriction) = wilt.months
     {
         // Where it is near, or taken not to be there, its months are told, and close nothing.
@@ -212,7 +212,7 @@ pub fn rules(facts: &Facts<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Vec
         };
         rows.push((applied, closes));
     }
-    if let Some(months) = facts.ash_borer.and_then(|borer| borer.months) {
+    if let Some(months) = facts.calendar.ash_borer.and_then(|borer| borer.months) {
         let is_default = months.codes.is_empty();
         let applied = closed_months::Applied {
             restriction: months,

@@ -95,11 +95,13 @@ pub fn sources(reference: &Reference, answer: &Answer) -> Vec<SourceLine> {
     // An id stands once in the packed tables, so its place tells most twins apart before anything is sorted.
     let mut take = |cites: &[Cite]| {
         for cite in cites {
-            if !ids.iter().any(|id| core::ptr::eq(*id, cite.source)) {
+            if !ids.iter().any(|id| id.as_ptr() == cite.source.as_ptr()) {
                 ids.push(cite.source);
             }
         }
     };
+    // Rows of the table of methods touch many methods: each is looked at once.
+    let mut rows: Vec<&'static [Cite]> = Vec::new();
     for stem in &answer.stems {
         if let Some(bark) = &stem.bark {
             take(&bark.because);
@@ -116,7 +118,10 @@ pub fn sources(reference: &Reference, answer: &Answer) -> Vec<SourceLine> {
     take(&answer.reach.because);
     for line in &answer.methods {
         for reason in &line.reasons {
-            take(reason.because);
+            if !rows.iter().any(|row| core::ptr::eq(*row, reason.because)) {
+                rows.push(reason.because);
+                take(reason.because);
+            }
         }
     }
     if let Some(effort) = &answer.effort {
@@ -152,10 +157,21 @@ pub fn sources(reference: &Reference, answer: &Answer) -> Vec<SourceLine> {
     for line in &answer.cautions {
         take(&line.because);
     }
-    sort(&mut ids, |a, b| a < b);
+    // In the order of the ids: their places in the table are compared, and texts only where two share one.
+    let mut placed: Vec<(usize, &'static str, &'static str)> = ids
+        .into_iter()
+        .map(|id| {
+            let place = reference.place_of_source(id);
+            (
+                place.order,
+                id,
+                place.source.map_or("", |source| source.label),
+            )
+        })
+        .collect();
+    sort(&mut placed, |a, b| a.0 < b.0 || a.0 == b.0 && a.1 < b.1);
     let mut lines: Vec<SourceLine> = Vec::new();
-    for id in ids {
-        let label = reference.source(id).map_or("", |source| source.label);
+    for (_, id, label) in placed {
         // Parts of one source share its label: it is named once.
         if lines.iter().all(|line| line.label != label) {
             lines.push(SourceLine { id, label });

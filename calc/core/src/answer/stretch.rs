@@ -16,23 +16,28 @@ pub fn last_day(
     first: NaiveDate,
     herbicide: Herbicide,
 ) -> Option<NaiveDate> {
-    let stem = facts.question.tree.heading();
+    let stem = facts.stem;
     let ring = method == Method::BarkRing;
     let stands = |day: NaiveDate| {
         let lines = if ring {
             facts.lines_with(stem, day, herbicide)
         } else {
-            facts.lines_without_ring(stem, day, herbicide)
+            facts.lines_without_ring(facts.calendar.part(day), herbicide)
         };
         (facts.head(&lines, stem) == method, level(&lines, method))
     };
     let at_first = stands(first);
-    let word = |day: NaiveDate| (facts.season.verdict(day), facts.season.is_best(day));
+    let word = |day: NaiveDate| {
+        (
+            facts.calendar.season.verdict(day),
+            facts.calendar.season.is_best(day),
+        )
+    };
     let goes_on = |day: NaiveDate| {
         let named = if ring {
-            facts.may_name(day, true) && word(day) == word(first)
+            facts.calendar.may_name(day, true) && word(day) == word(first)
         } else {
-            !facts.soon_closed(day)
+            !facts.calendar.soon_closed(day)
         };
         named && stands(day) == at_first
     };

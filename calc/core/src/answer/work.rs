@@ -38,7 +38,7 @@ pub fn minutes(facts: &Facts<'_>, stems: &[StemAnswer], day: NaiveDate) -> Optio
         .collect();
     let key = |w: &Work| [w.dbh_mm, w.bark_mm, w.live_share];
     sort(&mut work, |a, b| key(a) < key(b));
-    let slip = facts.season.p_for_rules(day);
+    let slip = facts.calendar.season.p_for_rules(day);
     let effort = effort::minutes(constants, question.tree.limbs, &question.pace, &work, slip)?;
     let visit = constants.visit;
     let once = |share: f64, minutes: f64| share * (minutes - effort.walk_min) + effort.walk_min;
@@ -147,7 +147,7 @@ pub fn of_methods(
     day: NaiveDate,
 ) -> Vec<MethodWork> {
     let species = facts.question.tree.species;
-    let dbh = inches(facts.question.tree.heading().dbh.mm());
+    let dbh = inches(facts.stem.dbh.mm());
     Method::ALL
         .iter()
         .map(|method| {

@@ -1,13 +1,12 @@
 //! The conditions of the method table: one small predicate each. The table itself is data, and so are the sizes of stem
 //! that a row speaks of.
 
-use crate::models::method::MethodConstants;
-use crate::models::reach::{Outcome, Reach, nearer};
-use crate::terms::months::{Months, Stretch};
-use crate::terms::place::Hemisphere;
+use crate::models::method::{MethodConstants, MethodRule};
+use crate::models::reach::{Outcome, Surroundings};
+use crate::terms::quantity::inches;
 use crate::terms::species::{Group, Suitability, Trait, Vigor};
 use crate::terms::tree::Tree;
-use crate::terms::tree::{Condition as Life, Goal, Herbicide, Stem};
+use crate::terms::tree::{Goal, Herbicide};
 
 /// The sizes of stem that a row of the table speaks of, inches.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -44,37 +43,86 @@ impl Sizes {
     }
 }
 
+/// The rows of the table whose sizes a stem has: bit 0 is the first row.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct RowsOfSize(u128);
+
+// Each condition has one row.
+const _: () = assert!(Condition::IDS.len() <= u128::BITS as usize);
+
+impl RowsOfSize {
+    /// Those of a stem of a tree, by its diameter and that of its base, inches.
+    #[must_use]
+    pub fn of(rows: &[MethodRule], tree: &Tree, inches: f64, base_inches: f64) -> Self {
+        let (group, stems) = (tree.species.group, tree.stems.len());
+        let fits = |row: &MethodRule| {
+            Sizes::of(row.sizes, group).is_none_or(|sizes| {
+                let inches = if sizes.at_base { base_inches } else { inches };
+                let many = sizes
+                    .or_stems
+                    .is_some_and(|least| stems >= usize::from(least));
+                sizes.hold(inches) || many
+            })
+        };
+        let bit = |at: usize| 1_u128.checked_shl(at as u32).unwrap_or(0);
+        let fitting = rows.iter().enumerate().filter(|(_, row)| fits(row));
+        Self(fitting.fold(0, |all, (at, _)| all | bit(at)))
+    }
+
+    /// Whether the row at a place is one of them.
+    #[must_use]
+    pub fn hold(self, at: usize) -> bool {
+        self.0
+            .checked_shr(at as u32)
+            .is_some_and(|bits| bits & 1 == 1)
+    }
+}
+
+/// What a day's part of the year says to the methods. They look at nothing else of a day but whether the bark slips, so
+/// days of one part stand alike.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct PartOfYear {
+    /// Heavy flow of sap.
+    pub sap_flow: bool,
+    /// A month in which an oak may be cut into the wood.
+    pub oak_saw: bool,
+    /// Herbicide suits tree-of-heaven.
+    pub heaven: bool,
+    /// Fresh wood of pine breeds beetles.
+    pub pine_beetles: bool,
+    /// The group cuts no ring.
+    pub group_month: bool,
+    /// The oak-wilt months of the region.
+    pub oak_wilt: bool,
+    /// The oak-wilt months of a region that oak wilt is near.
+    pub oak_near: bool,
+}
+
 /// One stem on one day: everything that a condition may look at.
 #[derive(Clone, Copy, Debug)]
 pub struct Case<'a> {
     /// The tree.
     pub tree: &'a Tree,
-    /// Its half of the world.
-    pub hemisphere: Hemisphere,
-    /// The stem.
-    pub stem: &'a Stem,
-    /// Its diameter, mm: that of the stem, or of the other side of a size limit.
+    /// The diameter of the stem, mm: the table looks at the rows of its size instead.
     pub dbh_mm: f64,
     /// The base over dbh.
     pub base_over_dbh: f64,
     /// Constants of the methods.
     pub constants: &'a MethodConstants,
-    /// When fresh wood of pine breeds beetles.
-    pub pine_beetles: Months,
-    /// The reach.
-    pub reach: &'a Reach,
+    /// The rows of its size: that of the stem, or of the other side of a size limit.
+    pub sizes: RowsOfSize,
+    /// Whether it is larger than the group leaves to volunteers.
+    pub over_group_size: bool,
+    /// Whether it is dead.
+    pub dead: bool,
+    /// What of the reach counts beside its outcome.
+    pub surroundings: Surroundings,
     /// What the reach comes to, or what it would come to under an open condition.
     pub outcome: Outcome,
-    /// Month of the day, 1 to 12.
-    pub month: u32,
-    /// Day of the month.
-    pub day: u32,
+    /// The part of the year.
+    pub part: PartOfYear,
     /// Whether the bark slips well enough to ring: none when the day is left open.
     pub slips: Option<bool>,
-    /// Whether the day lies in the oak-wilt months of the region.
-    pub oak_wilt: bool,
-    /// Whether the day lies in the oak-wilt months of a region that oak wilt is near.
-    pub oak_near: bool,
     /// Whether the ash borer is in the region, near it, or taken to be.
     pub ash_borer: bool,
     /// What is said of herbicide, or taken as said.
@@ -93,35 +141,76 @@ pub struct Case<'a> {
     pub ignore_months: bool,
 }
 
+/// All that differs between the cases of one tree that the table is asked about: equal ones stand alike.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct CaseKey {
+    sizes: RowsOfSize,
+    part: PartOfYear,
+    surroundings: Surroundings,
+    outcome: Outcome,
+    herbicide: Herbicide,
+    slips: Option<bool>,
+    whole_clone: Option<bool>,
+    flags: [bool; 8],
+}
+
 impl Case<'_> {
-    fn inches(&self) -> f64 {
-        crate::terms::quantity::inches(self.dbh_mm)
+    /// Gives the stem another diameter.
+    pub fn set_size(&mut self, rows: &[MethodRule], dbh_mm: f64) {
+        self.dbh_mm = dbh_mm;
+        let dbh_in = inches(dbh_mm);
+        self.sizes = RowsOfSize::of(rows, self.tree, dbh_in, dbh_in * self.base_over_dbh);
+        self.over_group_size = self.tree.tighten.too_large(dbh_mm);
     }
 
-    fn base(&self) -> f64 {
-        self.inches() * self.base_over_dbh
-    }
-
-    /// Whether the stem has a size that a row of the table speaks of.
+    /// What tells it from other cases of the same tree.
     #[must_use]
-    pub fn fits(&self, sizes: &[Sizes]) -> bool {
-        Sizes::of(sizes, self.group()).is_none_or(|sizes| {
-            let inches = if sizes.at_base {
-                self.base()
-            } else {
-                self.inches()
-            };
-            let many = sizes
-                .or_stems
-                .is_some_and(|stems| self.tree.stems.len() >= usize::from(stems));
-            sizes.hold(inches) || many
-        })
+    pub fn key(&self) -> CaseKey {
+        // Field by field, so that a new one is not forgotten. The sizes hold what counts of the diameter.
+        let Self {
+            tree: _,
+            dbh_mm: _,
+            base_over_dbh: _,
+            constants: _,
+            sizes,
+            over_group_size,
+            dead,
+            surroundings,
+            outcome,
+            part,
+            slips,
+            ash_borer,
+            herbicide,
+            line_open,
+            last_resort,
+            whole_clone,
+            name_known,
+            name_against,
+            ignore_months,
+        } = *self;
+        CaseKey {
+            sizes,
+            part,
+            surroundings,
+            outcome,
+            herbicide,
+            slips,
+            whole_clone,
+            flags: [
+                over_group_size,
+                dead,
+                ash_borer,
+                line_open,
+                last_resort,
+                name_known,
+                name_against,
+                ignore_months,
+            ],
+        }
     }
+}
 
-    fn group(&self) -> Group {
-        self.tree.species.group
-    }
-
+impl Case<'_> {
     fn has(&self, mark: Trait) -> bool {
         self.tree.species.has(mark)
     }
@@ -136,7 +225,7 @@ impl Case<'_> {
 
     /// A winter month outside the oak-wilt months: an oak is cut into the wood only then.
     fn winter_saw(&self) -> bool {
-        self.in_months(&self.constants.oak_saw) && !self.oak_wilt && !self.oak_near
+        self.part.oak_saw && !self.part.oak_wilt && !self.part.oak_near
     }
 
     fn sprouter(&self) -> bool {
@@ -144,28 +233,6 @@ impl Case<'_> {
         species.group != Group::Conifer
             && species.group != Group::Monocot
             && (species.basal >= Vigor::Moderate || species.suckering >= Vigor::Moderate)
-    }
-
-    /// The day lies in these months of the north; half a year on in the south.
-    fn in_months(&self, months: &Months) -> bool {
-        months.hold(self.month, self.hemisphere)
-    }
-
-    /// Whether fresh wood of pine breeds beetles on the day.
-    #[must_use]
-    pub fn beetle_months(&self) -> bool {
-        self.in_months(&self.pine_beetles)
-    }
-
-    /// The same of a stretch of days.
-    fn in_stretch(&self, stretch: &Stretch) -> bool {
-        stretch.holds(self.month, self.day, self.hemisphere)
-    }
-
-    fn target_in_zone(&self) -> bool {
-        self.reach.targets.iter().any(|target| {
-            target.kind.counts() && target.distance_m.is_none_or(|d| nearer(d, target.zone_m))
-        })
     }
 
     fn bites(&self) -> bool {
@@ -242,7 +309,7 @@ conditions! {
     /// Inside, over 6 in.
     InsideOverSix = "inside_over_6" => |c| c.outcome == Outcome::Inside,
     /// Hollow with nothing near.
-    Hollow = "hollow_alone" => |c| c.reach.hollow_alone && c.outcome <= Outcome::ClearPeopleOut,
+    Hollow = "hollow_alone" => |c| c.surroundings.hollow_alone && c.outcome <= Outcome::ClearPeopleOut,
     /// Follow-up, but for the mulberry.
     Followup = "followup" => |c| c.class(Suitability::Followup) && !c.has(Trait::SawRingTried),
     /// The mulberry.
@@ -330,22 +397,22 @@ conditions! {
     /// Conifer.
     Conifer = "conifer" => |c| c.tree.species.group == Group::Conifer,
     /// Oak in its months.
-    OakWilt = "oak_wilt_months" => |c| c.oak_wilt,
+    OakWilt = "oak_wilt_months" => |c| c.part.oak_wilt,
     /// Oak in the oak-wilt months of a region that it is near.
-    OakWiltNear = "oak_wilt_near" => |c| c.has(Trait::RedOak) && c.oak_near,
+    OakWiltNear = "oak_wilt_near" => |c| c.has(Trait::RedOak) && c.part.oak_near,
     /// Ash with the borer.
     AshBorer = "ash_borer" => |c| c.has(Trait::Ash) && c.ash_borer,
     /// American elm.
     AmericanElm = "american_elm" => |c| c.has(Trait::AmericanElm),
     /// Living pines near, in the beetles' months.
     PinesNear = "pines_near" => |c| c.has(Trait::Pine)
-        && c.tree.same_genus_near == Some(true) && c.in_months(&c.pine_beetles) && !c.ignore_months,
+        && c.tree.same_genus_near == Some(true) && c.part.pine_beetles && !c.ignore_months,
     /// The bark does not slip on the day.
     NotSlipping = "bark_not_slipping" => |c| c.slips == Some(false),
     /// Heavy flow of sap.
-    SapFlow = "sap_flow" => |c| c.in_months(&c.constants.sap_flow),
+    SapFlow = "sap_flow" => |c| c.part.sap_flow,
     /// Tree-of-heaven out of its season.
-    HeavenSeason = "heaven_out_of_season" => |c| c.has(Trait::TreeOfHeaven) && !c.in_stretch(&c.constants.heaven),
+    HeavenSeason = "heaven_out_of_season" => |c| c.has(Trait::TreeOfHeaven) && !c.part.heaven,
     /// Tree-of-heaven.
     HeavenStump = "heaven_stump" => |c| c.has(Trait::TreeOfHeaven),
     /// No herbicide.
@@ -353,8 +420,7 @@ conditions! {
     /// Only to kill.
     KillOnly = "kill_only" => |c| c.tree.goal == Goal::Kill,
     /// Dead.
-    Dead = "dead" => |c| c.tree.condition == Life::Dead || c.stem.live_share <= 0.0,
+    Dead = "dead" => |c| c.dead,
     /// Dead, and something stands in the zone.
-    DeadClear = "dead_nothing_near" => |c| (c.tree.condition == Life::Dead || c.stem.live_share <= 0.0)
-        && !c.target_in_zone(),
+    DeadClear = "dead_nothing_near" => |c| c.dead && !c.surroundings.target_in_zone,
 }

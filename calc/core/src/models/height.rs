@@ -101,6 +101,18 @@ pub struct Height {
     pub over_tallest: Option<f64>,
 }
 
+impl Height {
+    /// What the reach is judged by.
+    #[must_use]
+    pub fn for_reach(&self) -> ForReach {
+        ForReach {
+            m: self.hazard_m,
+            smallest_m: self.smallest_m,
+            whole_table: self.whole_table,
+        }
+    }
+}
+
 /// One curve at one diameter, metres.
 #[must_use]
 pub fn curve_m(row: &HeightRow, dbh_mm: f64) -> f64 {
@@ -179,20 +191,79 @@ fn heights_m(species: &Species, dbh: f64, picked: fn(Form) -> bool) -> Vec<f64> 
 }
 
 /// Smallest and largest of some values; none of none.
-fn ends(values: &[f64]) -> Option<(f64, f64)> {
-    let first = *values.first()?;
-    let (mut low, mut high) = (first, first);
-    for m in values {
-        low = fmin(low, *m);
-        high = fmax(high, *m);
-    }
-    Some((low, high))
+fn ends(values: impl Iterator<Item = f64>) -> Option<(f64, f64)> {
+    values.fold(None, |ends, m| {
+        let (low, high) = ends.unwrap_or((m, m));
+        Some((fmin(low, m), fmax(high, m)))
+    })
 }
 
 /// The height that hazard is judged by, metres. The spared stem counts too, so it is the largest of all stems.
 #[must_use]
 pub fn hazard_m(tables: &HeightTables<'_>, tree: &Tree) -> f64 {
-    judge(tables, tree).hazard_m
+    for_reach(tables, tree).m
+}
+
+/// What the reach is judged by.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct ForReach {
+    /// The height that hazard is judged by, metres.
+    pub m: f64,
+    /// The smallest that it may have, metres.
+    pub smallest_m: f64,
+    /// Whether both are those of the whole table, since the species is unknown.
+    pub whole_table: bool,
+}
+
+/// What the reach is judged by, without what is shown: as [`judge`] has it.
+#[must_use]
+pub fn for_reach(tables: &HeightTables<'_>, tree: &Tree) -> ForReach {
+    let dbh = tree.largest().dbh.mm();
+    let known = hazard(tables, tree, tree.species, dbh);
+    match tree.height {
+        // A measured height of an unknown species stands for itself.
+        Some(measured) if known.is_none() => ForReach {
+            m: measured.m(),
+            smallest_m: measured.m(),
+            whole_table: false,
+        },
+        _ => {
+            let whole_table = known.is_none();
+            let hazard = known.unwrap_or_else(|| of_whole_table(tables, tree, dbh));
+            let measured = tree.height.map(|measured| measured.m());
+            ForReach {
+                m: measured.map_or(hazard.m, |m| {
+                    Believed::of(tables.constants, &hazard, tree, m).used_m
+                }),
+                smallest_m: hazard.smallest_m,
+                whole_table,
+            }
+        }
+    }
+}
+
+/// What is made of a measured height of a species that has rows.
+struct Believed {
+    ask_again: bool,
+    too_low: bool,
+    used_m: f64,
+}
+
+impl Believed {
+    fn of(constants: &HeightConstants, hazard: &Hazard, tree: &Tree, m: f64) -> Self {
+        let odd = m < hazard.smallest_m * constants.ask_below || m > hazard.m * constants.ask_above;
+        let ask_again = odd && !tree.height_confirmed;
+        let too_low = tree.height_confirmed && m < hazard.smallest_m * constants.confirm_floor;
+        Self {
+            ask_again,
+            too_low,
+            used_m: if ask_again || too_low {
+                fmax(m, hazard.m)
+            } else {
+                m
+            },
+        }
+    }
 }
 
 /// By which share of it an open-grown tree's hazard height lies under that of a tree of the woods, 0 to 1: what saying
@@ -230,7 +301,7 @@ struct Hazard {
     tallest_m: f64,
     over_tallest: Option<f64>,
     larger_than_grows: bool,
-    because: Vec<Cite>,
+    because: &'static [Cite],
 }
 
 /// The height that hazard is judged by for a species as if it stood there: none without rows.
@@ -238,14 +309,14 @@ struct Hazard {
 /// with the factor that measured trees give, or the floor if that is higher, and is never held.
 fn hazard(tables: &HeightTables<'_>, tree: &Tree, species: &Species, dbh: f64) -> Option<Hazard> {
     let constants = tables.constants;
-    let (smallest_m, tallest_m) = ends(&heights_m(species, dbh, |_| true))?;
+    let (smallest_m, tallest_m) = ends(rows(species).map(|row| curve_m(row, dbh)))?;
     let mut hazard = Hazard {
         m: tallest_m * constants.shrub_factor,
         smallest_m,
         tallest_m,
         over_tallest: Some(constants.shrub_factor),
         larger_than_grows: false,
-        because: Vec::new(),
+        because: OF_SHRUB,
     };
     if species.group == Group::Shrub {
         let mature = species
@@ -257,7 +328,6 @@ fn hazard(tables: &HeightTables<'_>, tree: &Tree, species: &Species, dbh: f64) -
             hazard.over_tallest = None;
             hazard.m = cap;
         }
-        hazard.because.push(Cite::own("hazard height of a shrub"));
         return Some(hazard);
     }
     let case = case(tree, species);
@@ -265,15 +335,18 @@ fn hazard(tables: &HeightTables<'_>, tree: &Tree, species: &Species, dbh: f64) -
     let (factor, because) = above.factor(&case, dbh);
     hazard.m = tallest_m * factor;
     hazard.over_tallest = Some(factor);
-    hazard.because.extend(because);
+    hazard.because = because;
     let floor = above.floor_m(&case, dbh);
     if let Some((floor, because)) = floor.filter(|(floor, _)| !species.small && *floor > hazard.m) {
         hazard.m = floor;
         hazard.over_tallest = None;
-        hazard.because = because.to_vec();
+        hazard.because = because;
     }
     Some(hazard)
 }
+
+/// What the height of a shrub rests on.
+const OF_SHRUB: &[Cite] = &[Cite::own("hazard height of a shrub")];
 
 /// How and where a tree of the species grew, for the table of factors.
 fn case(tree: &Tree, species: &Species) -> Case {
@@ -307,7 +380,7 @@ pub fn judge(tables: &HeightTables<'_>, tree: &Tree) -> Height {
             because.push(row.cite);
         }
     }
-    because.extend(&hazard.because);
+    because.extend(hazard.because);
     let mut height = shown(tree.setting, species, dbh);
     let (low, high) = tables.above().shown(&case(tree, species), dbh);
     // Nothing is shown taller than the height that hazard is judged by.
@@ -324,20 +397,17 @@ pub fn judge(tables: &HeightTables<'_>, tree: &Tree) -> Height {
     height.because = because;
     if let Some(measured) = tree.height {
         let m = measured.m();
-        let odd = is_known
-            && (m < hazard.smallest_m * constants.ask_below || m > hazard.m * constants.ask_above);
-        height.ask_again = odd && !tree.height_confirmed;
-        let floor = hazard.smallest_m * constants.confirm_floor;
-        height.too_low = is_known && tree.height_confirmed && m < floor;
         height.shown_m = Some(m);
         height.low_m = Some(m);
         height.high_m = Some(m);
         height.measured = true;
-        height.hazard_m = if height.ask_again || height.too_low {
-            fmax(m, hazard.m)
-        } else {
-            m
-        };
+        height.hazard_m = m;
+        if is_known {
+            let believed = Believed::of(constants, &hazard, tree, m);
+            height.ask_again = believed.ask_again;
+            height.too_low = believed.too_low;
+            height.hazard_m = believed.used_m;
+        }
         height.because.insert(0, Cite::measured("height"));
     }
     height
@@ -392,7 +462,7 @@ fn of_whole_table(tables: &HeightTables<'_>, tree: &Tree, dbh: f64) -> Hazard {
         tallest_m: 0.0,
         over_tallest: None,
         larger_than_grows: false,
-        because: Vec::new(),
+        because: &[],
     };
     for species in tables.species {
         if let Some(one) = hazard(tables, tree, species, dbh) {
@@ -418,7 +488,7 @@ pub fn crown_m(species: &Species, setting: Setting, dbh_mm: f64) -> Option<Findi
             because.push(row.cite);
         }
     }
-    let (low, high) = ends(&widths)?;
+    let (low, high) = ends(widths.iter().copied())?;
     Some(Finding::ranged(
         widths.iter().sum::<f64>() / widths.len() as f64,
         low,

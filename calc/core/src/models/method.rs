@@ -71,9 +71,6 @@ pub struct MethodLine {
     pub reasons: Vec<Reason>,
 }
 
-/// The row for a dead tree: the only one that may lower what holds.
-pub const DEAD: &str = "dead";
-
 /// How one method stands, without its reasons.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Standing {
@@ -154,13 +151,17 @@ fn lower(
         by_professional: false,
     });
     let mut held = [false; 9];
-    let holds = |rule: &&MethodRule| rule.condition.holds(case) && case.fits(rule.sizes);
-    for rule in rules.iter().filter(holds) {
-        for (at, cell) in rule.cells.into_iter().enumerate() {
-            if (held[at] && rule.id != DEAD) || cell == Cell::NOTHING {
+    for (row, rule) in rules.iter().enumerate() {
+        if !case.sizes.hold(row) || !rule.condition.holds(case) {
+            continue;
+        }
+        // The only row that may lower what holds.
+        let lowers_held = rule.condition == Condition::Dead;
+        for (at, cell) in rule.cells.iter().enumerate() {
+            if *cell == Cell::NOTHING || (held[at] && !lowers_held) {
                 continue;
             }
-            touched(at, (rule.id, rule.cites), cell);
+            touched(at, (rule.id, rule.cites), *cell);
             lines[at].level = lines[at].level.max(cell.at_most);
             lines[at].by_professional |= cell.by_professional;
             held[at] |= cell.holds;
@@ -256,8 +257,9 @@ pub fn near_limit(
     sides.find_map(|(limit, over)| {
         let step = if over { 1.001 } else { 0.999 };
         let mut other = *case;
-        other.dbh_mm = limit * step * MM_PER_IN;
-        let method = heads(&levels(rules, &other), other.dbh_mm);
+        let dbh_mm = limit * step * MM_PER_IN;
+        other.set_size(rules, dbh_mm);
+        let method = heads(&levels(rules, &other), dbh_mm);
         (method != head).then_some((limit, over, method))
     })
 }
@@ -274,7 +276,6 @@ type Own = (&'static str, Cell, fn(Method) -> bool);
 
 /// The rules of the group that hold for a case.
 fn of_group(case: &Case<'_>) -> impl Iterator<Item = Own> {
-    let tighten = case.tree.tighten;
     let months: Own = (
         GROUP_MONTHS,
         Cell {
@@ -291,9 +292,8 @@ fn of_group(case: &Case<'_>) -> impl Iterator<Item = Own> {
         },
         |method| method != Method::LeaveIt,
     );
-    let blocked = tighten.blocks(case.month) && !case.ignore_months;
-    let large = tighten.too_large(case.dbh_mm);
-    [(blocked, months), (large, size)]
+    let blocked = case.part.group_month && !case.ignore_months;
+    [(blocked, months), (case.over_group_size, size)]
         .into_iter()
         .filter_map(|(holds, rule)| holds.then_some(rule))
 }

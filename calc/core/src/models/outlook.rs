@@ -199,12 +199,10 @@ pub fn judge(
 ) -> Option<Outlook> {
     let class = class(species)?;
     let inches = inches(dbh_mm);
-    let row = rows
-        .iter()
-        .find(|row| row.class == class && holds(row.size, inches))?;
+    let row = row_of(rows, class, inches)?;
     let mut own: Vec<&'static OutlookOverride> = of_species
         .iter()
-        .filter(|row| row.scientific == species.scientific && holds(row.size, inches))
+        .filter(|row| speaks_of(row, species, inches))
         .collect();
     // A row for the very size goes before one for all sizes.
     sort(&mut own, |a, b| {
@@ -219,7 +217,7 @@ pub fn judge(
         own: row.own,
         later: own
             .iter()
-            .filter(|row| !matches!(row.season, "1" | "2" | "3"))
+            .filter(|row| !SEASONS.contains(&row.season))
             .map(|row| LaterShare {
                 when: row.season,
                 share: row.share,
@@ -247,17 +245,43 @@ pub fn likely_dead(
     species: &Species,
     dbh_mm: f64,
 ) -> Option<f64> {
-    judge(rows, of_species, species, dbh_mm)?
-        .seasons
-        .last()?
-        .share
-        .likely
+    let inches = inches(dbh_mm);
+    let row = row_of(rows, class(species)?, inches)?;
+    let season = row.seasons.len();
+    let mut own = of_species
+        .iter()
+        .filter(|row| speaks_of(row, species, inches));
+    // As in the outlook itself: a row for the very size goes before one for all sizes.
+    let named = |row: &&OutlookOverride| row.season == SEASONS[season - 1];
+    let all = own.clone().find(named);
+    let over = own
+        .find(|row| named(row) && row.size != SizeClass::All)
+        .or(all);
+    over.map_or(row.seasons[season - 1], |row| row.share).likely
+}
+
+/// How rows of a species name the seasons.
+const SEASONS: [&str; 3] = ["1", "2", "3"];
+
+/// The row of a class for a size.
+fn row_of(
+    rows: &'static [OutlookRow],
+    class: OutlookClass,
+    inches: f64,
+) -> Option<&'static OutlookRow> {
+    rows.iter()
+        .find(|row| row.class == class && holds(row.size, inches))
+}
+
+/// Whether a row of a species speaks of it at a size.
+fn speaks_of(row: &OutlookOverride, species: &Species, inches: f64) -> bool {
+    row.scientific == species.scientific && holds(row.size, inches)
 }
 
 fn seasons(row: &OutlookRow, own: &[&'static OutlookOverride]) -> Vec<SeasonShare> {
     row.seasons
         .iter()
-        .zip(["1", "2", "3"])
+        .zip(SEASONS)
         .zip(1..)
         .map(|((share, name), season)| {
             let over = own.iter().find(|row| row.season == name);

@@ -60,7 +60,10 @@ pub fn of(work: &Work<'_>) -> Vec<Proviso> {
                 && matches!(work.method, Method::CutStump | Method::RepeatCutting)
                 && case.dbh_mm > work.small_mm,
         ),
-        (Proviso::PathClosed, ours && case.reach.trail && inside),
+        (
+            Proviso::PathClosed,
+            ours && case.surroundings.trail && inside,
+        ),
         (
             Proviso::CutDownDead,
             inside && matches!(work.method, Method::Frill | Method::BasalBark),
@@ -98,7 +101,7 @@ pub fn trained_to_fell(outcome: Outcome, by_professional: bool, method: Method) 
 pub fn breeds_beetles(case: &Case<'_>, method: Method) -> bool {
     case.tree.species.has(Trait::Pine)
         && case.tree.same_genus_near == Some(true)
-        && case.beetle_months()
+        && case.part.pine_beetles
         && (cuts_down(method) || method == Method::PullOrDig)
 }
 

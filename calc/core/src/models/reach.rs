@@ -162,7 +162,31 @@ pub struct Reach {
     pub because: Vec<Cite>,
 }
 
+/// What the methods look at of a reach beside its outcome.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Surroundings {
+    /// Something that counts stands inside the zone, or at a distance that is not known.
+    pub target_in_zone: bool,
+    /// A hollow or cracked tree with nothing near.
+    pub hollow_alone: bool,
+    /// A small tree as a trail crew meets it.
+    pub trail: bool,
+}
+
 impl Reach {
+    /// What the methods look at beside the outcome.
+    #[must_use]
+    pub fn surroundings(&self) -> Surroundings {
+        let in_zone = |target: &Judged| {
+            target.kind.counts() && target.distance_m.is_none_or(|d| nearer(d, target.zone_m))
+        };
+        Surroundings {
+            target_in_zone: self.targets.iter().any(in_zone),
+            hollow_alone: self.hollow_alone,
+            trail: self.trail,
+        }
+    }
+
     /// Whether nobody has said yet that no overhead line is within reach: the first tree of all.
     #[must_use]
     pub fn line_open(&self) -> bool {
@@ -190,6 +214,15 @@ pub fn approach_m(constants: &ReachConstants, kv: Option<f64>) -> f64 {
     let over = kv.map_or(0.0, |kv| libm::fmax(0.0, kv - constants.line_base_kv));
     let steps = libm::ceil(over / constants.line_step_kv);
     constants.line_ft * M_PER_FT + steps * constants.line_step_in * MM_PER_IN / 1000.0
+}
+
+/// Whether what the reach comes to may hang on the height of a tree: where nothing is listed that it could hit, a thick
+/// stem without a measured height comes to the same at any.
+#[must_use]
+pub fn looks_at_height(constants: &ReachConstants, tree: &Tree) -> bool {
+    !tree.targets.is_empty()
+        || tree.height.is_some()
+        || tree.largest().dbh.mm() <= constants.small_mm
 }
 
 /// Judges the reach with a height in metres, by which everything scales.

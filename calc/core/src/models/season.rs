@@ -244,6 +244,19 @@ pub struct SeasonFacts<'a> {
     pub start: NaiveDate,
 }
 
+impl SeasonFacts<'_> {
+    /// The season that the dry spell lies in: how long it has been dry says nothing of the seasons after.
+    fn dry_in(&self, start: NaiveDate) -> i32 {
+        season_year(start, self.place.hemisphere())
+    }
+
+    /// Whether judging from another day on leaves the season as it is.
+    #[must_use]
+    pub fn same_from(&self, start: NaiveDate) -> bool {
+        self.dry_spell == DrySpell::None || self.dry_in(start) == self.dry_in(self.start)
+    }
+}
+
 /// What is known of the place beyond the question: looked up in a table that is fetched, so it is handed in.
 #[derive(Clone, Debug, Default)]
 pub struct Local {
@@ -359,8 +372,7 @@ fn ask<'a>(facts: &SeasonFacts<'a>, place: Where<'a>) -> Ask<'a> {
         observed: facts.leafed_out,
         spring: facts.spring,
         dry_spell: facts.dry_spell,
-        // How long it has been dry says nothing of the seasons after.
-        dry_in: Some(season_year(facts.start, facts.place.hemisphere())),
+        dry_in: Some(facts.dry_in(facts.start)),
         growth: match facts.tree.condition {
             Condition::Declining => Vigour::Slow,
             _ => facts.tree.vigour,

@@ -10,7 +10,7 @@ use std::sync::OnceLock;
 /// The file, unpacked.
 #[derive(Debug)]
 pub struct Regional {
-    /// Who decides, by caution and country.
+    /// Who decides, by caution and country, sorted by the caution.
     pub authorities: &'static [Authority],
     /// Trees that are not on the list.
     pub others: &'static [OtherTree],
@@ -67,9 +67,13 @@ impl Regional {
     #[must_use]
     pub fn authority(&self, caution: &str, region: &str) -> Option<&Authority> {
         let wanted = country(region);
-        self.authorities
+        let first = self
+            .authorities
+            .partition_point(|row| row.caution < caution);
+        self.authorities[first..]
             .iter()
-            .find(|row| row.caution == caution && (row.country == wanted || row.country == "*"))
+            .take_while(|row| row.caution == caution)
+            .find(|row| row.country == wanted || row.country == "*")
     }
 }
 

@@ -4,13 +4,12 @@
 //! default of its half of the world, marked. Nothing here is ever folded into the bark's verdict, and no day is ever
 //! said to be allowed. The rows stand in content/rules/seasonal_restrictions.csv; where a disease is stands in `disease`.
 
-use super::doy::Doy;
 use crate::terms::cite::{Cite, Grade};
 use crate::terms::months::Months;
 use crate::terms::place::Hemisphere;
 use crate::terms::region::lies_in_any;
 use crate::terms::words::words;
-use chrono::NaiveDate;
+use chrono::{Datelike, NaiveDate};
 use serde::Serialize;
 
 words! {
@@ -100,8 +99,9 @@ impl Restriction {
     /// True on a day of its months. Works over the new year; 29 February counts as the 28th.
     #[must_use]
     pub fn covers(&self, day: NaiveDate) -> bool {
-        let of = |(m, d): (u8, u8)| Doy::from_month_day(u32::from(m), u32::from(d));
-        let (from, to, day) = (of(self.from_md), of(self.to_md), Doy::of(day));
+        let of = |(month, day): (u8, u8)| (month, if month == 2 { day.min(28) } else { day });
+        let (from, to) = (of(self.from_md), of(self.to_md));
+        let day = of((day.month() as u8, day.day() as u8));
         if from <= to {
             from <= day && day <= to
         } else {

@@ -34,8 +34,10 @@ impl Marks {
             if p(a) < p(b) { low = a } else { high = b }
         }
         let peak = (low..=high).fold(low, |peak, day| if p(day) > p(peak) { day } else { peak });
-        let step = |least: f64| {
-            (p(peak) >= least).then(|| {
+        // A higher step lies inside a lower one.
+        let (mut before, mut behind) = (first, last);
+        let mut step = |least: f64| {
+            let found = (p(peak) >= least).then(|| {
                 let edge = |mut inside: i32, mut outside: i32| {
                     while (inside - outside).abs() > 1 {
                         let middle = i32::midpoint(inside, outside);
@@ -47,8 +49,12 @@ impl Marks {
                     }
                     inside
                 };
-                (edge(peak, first), edge(peak, last))
-            })
+                (edge(peak, before), edge(peak, behind))
+            });
+            if let Some((from, to)) = found {
+                (before, behind) = (from - 1, to + 1);
+            }
+            found
         };
         Self {
             steps: [step(c.p_poor), step(c.p_test), step(c.p_best)],

@@ -2,7 +2,7 @@
 
 use super::constants::Constants;
 use super::curve::Curve;
-use super::doy::{YEAR, absolute, nearest, nearest_date};
+use super::doy::{YEAR, absolute, nearest_date};
 use super::marks::Marks;
 use super::verdict::{Side, Verdict, YearsInTen, probability};
 use super::{Flag, envelope};
@@ -87,17 +87,51 @@ pub struct Season<'c> {
     pub(super) c: &'c Constants,
     pub(super) kind: Kind,
     pub(super) flags: Vec<Flag>,
-    /// Of the ordinary season, and of the one with knowledge of its own.
-    marks: Option<(Marks, Option<Marks>)>,
+    /// Where there is a date model.
+    dating: Option<Dating>,
+}
+
+/// The days of a date model that are asked for again and again, found once.
+#[derive(Debug, Clone)]
+struct Dating {
+    /// Of the ordinary season.
+    ordinary: Marks,
+    /// Of the season with knowledge of its own.
+    own: Option<Marks>,
+    /// Where a season ends, days from the start of its year: an ordinary one before another, an ordinary one before the
+    /// one with knowledge of its own, and that one.
+    ends: [f64; 3],
+    /// How many years before its own the season of a day may have begun.
+    back: i32,
+}
+
+impl Dating {
+    fn of(ordinary: &Curve, own: Option<&Curve>, c: &Constants) -> Self {
+        // One season ends half-way between its closing and the next opening.
+        let end = |this: &Curve, next: &Curve| (this.closes + next.opens + f64::from(YEAR)) / 2.0;
+        let special = own.unwrap_or(ordinary);
+        let ends = [
+            end(ordinary, ordinary),
+            end(ordinary, special),
+            end(special, ordinary),
+        ];
+        let last = ends[0].max(ends[1]).max(ends[2]);
+        Self {
+            ordinary: Marks::of(ordinary, c),
+            own: own.map(|curve| Marks::of(curve, c)),
+            ends,
+            back: (last / f64::from(YEAR)) as i32,
+        }
+    }
 }
 
 impl<'c> Season<'c> {
     /// Finds the days on which the steps are passed, once for all days.
     pub(super) fn new(c: &'c Constants, kind: Kind, flags: Vec<Flag>) -> Self {
-        let marks = match &kind {
+        let dating = match &kind {
             Kind::Dated { ordinary, own } => {
-                let own = own.as_ref().map(|(_, curve, _)| Marks::of(curve, c));
-                Some((Marks::of(&ordinary.0, c), own))
+                let own = own.as_ref().map(|(_, curve, _)| curve);
+                Some(Dating::of(&ordinary.0, own, c))
             }
             _ => None,
         };
@@ -105,9 +139,19 @@ impl<'c> Season<'c> {
             c,
             kind,
             flags,
-            marks,
+            dating,
         }
     }
+}
+
+/// What is asked of a day to find a good one.
+pub(super) struct Bark {
+    /// See [`Season::is_open`].
+    pub(super) open: bool,
+    /// See `Season::in_stretch`.
+    pub(super) in_stretch: bool,
+    /// See [`Season::is_best`].
+    pub(super) best: bool,
 }
 
 impl Season<'_> {
@@ -136,28 +180,45 @@ impl Season<'_> {
     }
 
     /// The curve of the season that began in `year`.
-    fn curve(&self, year: i32) -> Option<(Curve, Basis)> {
-        match self.kind {
+    fn curve(&self, year: i32) -> Option<(&Curve, Basis)> {
+        match &self.kind {
             Kind::Dated {
                 own: Some((y, curve, basis)),
                 ..
-            } if y == year => Some((curve, basis)),
-            Kind::Dated { ordinary, .. } => Some(ordinary),
+            } if *y == year => Some((curve, *basis)),
+            Kind::Dated { ordinary, .. } => Some((&ordinary.0, ordinary.1)),
             _ => None,
         }
     }
 
-    /// The season that a day belongs to, with its curve and the day counted from the start of the season's year.
-    /// One season ends half-way between its closing and the next opening.
-    fn of(&self, day: NaiveDate) -> Option<(i32, Curve, f64)> {
+    /// The year of the season with knowledge of its own.
+    fn special_year(&self) -> Option<i32> {
+        match &self.kind {
+            Kind::Dated {
+                own: Some((year, ..)),
+                ..
+            } => Some(*year),
+            _ => None,
+        }
+    }
+
+    /// The year of the season that a day belongs to, and the day counted from the start of that year.
+    fn of(&self, day: NaiveDate) -> Option<(i32, i32)> {
+        let Dating { ends, back, .. } = self.dating.as_ref()?;
+        let special = self.special_year();
         let t = absolute(day);
-        let first = (t - 1).div_euclid(YEAR) - 2;
+        let first = (t - 1).div_euclid(YEAR) - back;
         for year in first.. {
-            let (this, _) = self.curve(year)?;
-            let (next, _) = self.curve(year + 1)?;
-            let d = f64::from(t - YEAR * year);
-            if d < (this.closes + next.opens + f64::from(YEAR)) / 2.0 {
-                return Some((year, this, d));
+            let end = if special == Some(year) {
+                ends[2]
+            } else if special == Some(year + 1) {
+                ends[1]
+            } else {
+                ends[0]
+            };
+            let d = t - YEAR * year;
+            if f64::from(d) < end {
+                return Some((year, d));
             }
         }
         None
@@ -166,8 +227,15 @@ impl Season<'_> {
     /// The chance that the bark slips on a day, 0–1; None where there is no date model.
     #[must_use]
     pub fn probability(&self, day: NaiveDate) -> Option<f64> {
-        let (_, k, d) = self.of(day)?;
-        Some(probability(d, k.opens, k.sd_open, k.closes, k.sd_close))
+        let (year, d) = self.of(day)?;
+        let (k, _) = self.curve(year)?;
+        Some(probability(
+            f64::from(d),
+            k.opens,
+            k.sd_open,
+            k.closes,
+            k.sd_close,
+        ))
     }
 
     /// The same as people read it.
@@ -216,14 +284,17 @@ impl Season<'_> {
 
     /// The marks of the season that a day belongs to, and the day counted from the start of the season's year.
     fn marked(&self, day: NaiveDate) -> Option<(&Marks, i32)> {
-        let (year, _, d) = self.of(day)?;
-        Some((self.marks_of(year)?, nearest(d)))
+        let (year, d) = self.of(day)?;
+        Some((self.marks_of(year)?, d))
     }
 
     fn marks_of(&self, year: i32) -> Option<&Marks> {
-        let (ordinary, own) = self.marks.as_ref()?;
-        let is_own = matches!(self.kind, Kind::Dated { own: Some((y, ..)), .. } if y == year);
-        Some(own.as_ref().filter(|_| is_own).unwrap_or(ordinary))
+        let dating = self.dating.as_ref()?;
+        let own = dating.own.as_ref();
+        Some(
+            own.filter(|_| self.special_year() == Some(year))
+                .unwrap_or(&dating.ordinary),
+        )
     }
 
     /// The first day after a closed one on which a ring may be tried, by the dates of a season; none without dates.
@@ -254,6 +325,25 @@ impl Season<'_> {
         match self.kind {
             Kind::Dated { .. } => self.marked(day).is_some_and(|(marks, day)| marks.test(day)),
             _ => self.is_timed() && self.p_for_rules(day) >= self.c.p_test,
+        }
+    }
+
+    /// All of that at once, for many days.
+    pub(super) fn bark(&self, day: NaiveDate) -> Bark {
+        let of = |open, in_stretch, best| Bark {
+            open,
+            in_stretch,
+            best,
+        };
+        match self.kind {
+            Kind::Dated { .. } => {
+                self.marked(day)
+                    .map_or(of(false, false, false), |(marks, day)| {
+                        let open = marks.test(day);
+                        of(open, open, marks.best(day))
+                    })
+            }
+            _ => of(self.is_open(day), self.in_stretch(day), self.is_best(day)),
         }
     }
 
@@ -298,7 +388,7 @@ impl Season<'_> {
     /// The unrounded curve of a season, for the working and for checks: days from the start of `year`.
     #[must_use]
     pub fn curve_of(&self, year: i32) -> Option<Curve> {
-        self.curve(year).map(|(k, _)| k)
+        self.curve(year).map(|(k, _)| *k)
     }
 
     /// True where no day of the day's season reaches 0.8: "short season here, test every time".

@@ -1,4 +1,4 @@
-//! A season laid out: every day of a year, spans for the year tape, the next good stretches, the best day.
+//! A season laid out: every day of a year, spans for the year tape, the next good stretches.
 
 use super::envelope;
 use super::season::Season;
@@ -83,41 +83,6 @@ impl Season<'_> {
         spans
     }
 
-    /// The first best day from `from` on (counted) that is not forbidden, within a year; else the day of the highest
-    /// probability ≥ 0.4 (the envelope, which has one for all its days: the day nearest to its best months) within a
-    /// year; None where every such day is forbidden, and for palms.
-    #[must_use]
-    pub fn best_day(
-        &self,
-        from: NaiveDate,
-        forbidden: &dyn Fn(NaiveDate) -> bool,
-    ) -> Option<NaiveDate> {
-        let allowed = || self.open_days(from, 366).filter(|&d| !forbidden(d));
-        if let Some(day) = allowed().find(|&d| self.is_best(d)) {
-            return Some(day);
-        }
-        let mut top: Option<(f64, u64, NaiveDate)> = None;
-        for day in allowed() {
-            let p = self.p_for_rules(day);
-            let apart = self.days_from_best(day);
-            if top.is_none_or(|(q, least, _)| p > q || (p == q && apart < least)) {
-                top = Some((p, apart, day));
-            }
-        }
-        top.map(|(_, _, day)| day)
-    }
-
-    /// Days to the nearest best day before or after; half a year where there is none.
-    fn days_from_best(&self, day: NaiveDate) -> u64 {
-        (0..183)
-            .find(|&apart| {
-                let by = Days::new(apart);
-                let sides = [day.checked_add_days(by), day.checked_sub_days(by)];
-                sides.into_iter().flatten().any(|other| self.is_best(other))
-            })
-            .unwrap_or(183)
-    }
-
     /// The next stretches from `from` on (counted) outside the forbidden days, at most `most`, in the order of time.
     /// A stretch that has begun starts at `from`; forbidden days cut a stretch in two.
     #[must_use]
@@ -171,7 +136,7 @@ impl Season<'_> {
     }
 
     /// As [`Season::is_open`], but "any growing month" is looked for in the envelope's months.
-    fn in_stretch(&self, day: NaiveDate) -> bool {
+    pub(super) fn in_stretch(&self, day: NaiveDate) -> bool {
         match self.envelope_hemisphere() {
             Some((hemisphere, longer)) => envelope::inside(day, hemisphere, longer, self.c),
             None => self.is_open(day),

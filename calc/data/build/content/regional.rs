@@ -121,6 +121,8 @@ pub fn read(root: &Path, sources: &Sources, listed: &[Species]) -> Result<Region
         }
         authorities.push(authority);
     }
+    // The reader goes to the first row of a caution.
+    authorities.sort_by_key(|authority: &Authority| authority.caution);
     let labels = cited.into_iter().map(|(id, label)| Source { id, label });
     Ok(Regional {
         authorities: authorities.leak(),
