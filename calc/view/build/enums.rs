@@ -30,6 +30,7 @@ macro_rules! enums {
 /// All of them.
 pub fn all() -> Vec<Enum> {
     enums! {
+        calc::answer { Outcome }
         calc::models::calibrate { NoRate }
         calc::models::at_visit { Act, NoAdvice, RingJudged, Seen }
         calc::models::height_aid { HeightBy, NoHeight }

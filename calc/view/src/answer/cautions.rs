@@ -79,14 +79,7 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
         .copied()
         .collect();
     let key = cx.say.key_cautions(&names(&rest));
-    open_fold(
-        out,
-        cx,
-        "p-too",
-        "too",
-        words::key_lines::CHECK_THESE_TOO,
-        &key,
-    );
+    open_fold(out, cx, "p-too", "too", &words::m::LINES_CHECK_TOO, &key);
     for line in &rest {
         caution(out, cx, line, &[], true);
     }

@@ -19,7 +19,7 @@ pub(super) fn part(cx: &Region<'_>) -> Part {
     Part {
         class: "p-sure",
         id: "sure",
-        title: words::key_lines::SURE_AND_CHANGES.into(),
+        title: m::LINES_SURE.into(),
         key: cx.say.key_sure(),
         body,
     }

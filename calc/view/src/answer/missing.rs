@@ -3,7 +3,7 @@
 use super::frame::{Part, Region, field_link, lead, open_part};
 use super::{cautions, confidence, method, reach, verdict, working};
 use crate::page::Page;
-use crate::words::{self, Say, key_lines, missing as w};
+use crate::words::{self, Say, m, missing as w};
 use calc::answer::{Also, Conditional, Outcome};
 use calc::models::reach::Outcome as Reached;
 
@@ -17,14 +17,14 @@ pub(super) fn parts(out: &mut Page<'_>, cx: &Region<'_>) {
             class: "p-if cond",
             id: "if",
             title: cx.say.if_title(),
-            key: key_lines::ONLY_THEN.into(),
+            key: m::LINES_ONLY_THEN.into(),
             body: conditional,
         });
     }
     folds.push(Part {
         class: "p-else",
         id: "else",
-        title: key_lines::OTHERWISE.into(),
+        title: m::LINES_OTHERWISE.into(),
         key: otherwise_key(cx),
         body: otherwise,
     });

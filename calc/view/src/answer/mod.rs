@@ -26,7 +26,7 @@ use crate::draw::ruler;
 use crate::kind::Kind;
 use crate::out::Out;
 use crate::page::Page;
-use crate::words::{self, Say, card as w, phrase};
+use crate::words::{self, Say, phrase};
 use calc::answer::{Answer, Outcome};
 use calc::question::settings::Group;
 use calc::question::{Problem, Question};
@@ -93,7 +93,7 @@ pub fn answer(
     };
     let out = &mut Page::new(out);
     out.open_class("section", "answer-region");
-    out.attr("aria-label", w::THE_ANSWER);
+    out.attr("aria-label", &words::m::CARD_THE_ANSWER);
     match options.kind {
         Kind::TreePlan => card::card(out, &cx),
         _ => calculators::first(out, &cx),
@@ -130,7 +130,7 @@ pub fn recap(
     out.text(say.recap_rest());
     out.close();
     out.text(" ");
-    out.leaf_class("span", "change", words::recap::CHANGE);
+    out.leaf_class("span", "change", words::m::CARD_RECAP_CHANGE);
 }
 
 /// What fits between the margins of Letter and of A4.
@@ -177,7 +177,7 @@ fn doing(out: &mut Page<'_>, cx: &Region<'_>) {
 /// A wait: when it is, what can be done now, and the day's work folded.
 fn waiting(out: &mut Page<'_>, cx: &Region<'_>) {
     let day = Part {
-        title: words::key_lines::DO_THEN.into(),
+        title: words::m::LINES_DO_THEN.into(),
         ..ring::part(cx)
     };
     let mut folds = vec![day, reach::part(cx)];

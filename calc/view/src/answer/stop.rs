@@ -4,7 +4,7 @@ use super::frame::{Part, Region, open_part, table};
 use super::{cautions, confidence, reach, working};
 use crate::measure;
 use crate::page::Page;
-use crate::words::{self, key_lines, m, stop as w};
+use crate::words::{self, m, stop as w};
 use calc::answer::Changed;
 use calc::models::reach::Outcome;
 use calc::terms::tree::Goal;
@@ -17,9 +17,9 @@ pub(super) fn parts(out: &mut Page<'_>, cx: &Region<'_>) {
             class: "p-pro",
             id: "pro",
             title: if line {
-                key_lines::FOR_LINE_OWNER.into()
+                m::LINES_FOR_LINE_OWNER.into()
             } else {
-                key_lines::FOR_PROFESSIONAL.into()
+                m::LINES_FOR_PROFESSIONAL.into()
             },
             key: cx.say.key_professional(),
             body: numbers,

@@ -147,7 +147,7 @@ fn a_stop_shows_no_ring_width_and_no_steps() {
         stops += 1;
         let html = html(question, found, &with_all());
         for never in [
-            crate::words::card_numbers::RING,
+            &*crate::words::m::CARD_N_RING,
             "Better =",
             "Score two",
             "Peel",
@@ -158,11 +158,11 @@ fn a_stop_shows_no_ring_width_and_no_steps() {
         let stop = html.find("card stop").expect("the card comes first");
         assert!(stop < html.find("class=\"two\"").unwrap_or(0), "{name}");
         let call = if found.reach.outcome == reach::Outcome::Line {
-            crate::words::card::CALL_LINE
+            crate::words::m::CARD_CALL_LINE
         } else {
-            crate::words::card::CALL_ARBORIST
+            crate::words::m::CARD_CALL_ARBORIST
         };
-        assert!(html.contains(call), "{name} names nobody to call");
+        assert!(html.contains(&*call), "{name} names nobody to call");
     }
     assert_eq!(stops, 3);
 }
@@ -290,7 +290,7 @@ fn an_open_answer_says_first_what_is_missing_and_marks_the_rest() {
         let otherwise = html.find("p-else").expect("the answer otherwise");
         assert!(missing < conditional && conditional < otherwise, "{name}");
         assert!(html.contains(crate::words::missing::ONLY_IF), "{name}");
-        let ring = html.find(crate::words::card_numbers::RING);
+        let ring = html.find(&*crate::words::m::CARD_N_RING);
         assert!(ring.is_none_or(|ring| ring > conditional), "{name}");
     }
 }

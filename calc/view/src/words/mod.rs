@@ -5,9 +5,9 @@ mod en;
 pub mod message;
 
 pub use en::{
-    calculators, card, card_numbers, card_questions, cautions, confidence, device, effort, fields,
-    formulas, group, habitat, key_lines, method, missing, outlook, phrase, problem, reach, recap,
-    region, ring, say, season, spring, stop, verdict, visits, working,
+    calculators, card, cautions, confidence, device, effort, fields, formulas, group, habitat,
+    key_lines, method, missing, outlook, phrase, problem, reach, recap, region, ring, say, season,
+    spring, stop, verdict, visits, working,
 };
 pub use message::{Word, m, within};
 

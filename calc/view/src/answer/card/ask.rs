@@ -8,9 +8,10 @@ use crate::form::KINDS;
 use crate::form::{ASK_CLONE, ASK_FAR, ASK_HEIGHT, ASK_KIND, ASK_LINE, ASK_NOTHING, ASK_REGION};
 use crate::measure;
 use crate::page::Page;
-use crate::words::{self, card_questions as w};
+use crate::words::{self, Word, m};
 use calc::answer::Conditional;
 use calc::models::reach::Why;
+use calc::terms::quantity::Units;
 
 /// What is asked, in the order of the card.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -25,6 +26,23 @@ enum Asked {
     Region,
     /// Whether the whole clone can be ringed.
     Clone,
+}
+
+/// Answers to the question of a line, with the values of their field.
+const LINE_REPLIES: [(&str, Word); 3] = [
+    ("yes", m::CARD_ASK_YES),
+    ("no", m::CARD_ASK_NO),
+    ("cant_tell", m::CARD_ASK_CANT_TELL),
+];
+/// Two answers, with the values of their field.
+const YES_NO: [(&str, Word); 2] = [("yes", m::CARD_ASK_YES), ("no", m::CARD_ASK_NO)];
+
+/// How a length is typed.
+fn unit(cx: &Region<'_>) -> Word {
+    match cx.say.units() {
+        Units::Us => m::CARD_ASK_IN_FEET,
+        Units::Metric => m::CARD_ASK_IN_METRES,
+    }
 }
 
 /// What is open, each once.
@@ -92,21 +110,21 @@ fn fields(out: &mut Page<'_>, cx: &Region<'_>, list: &[Asked]) {
         let legend = cat!(
             number,
             match asked {
-                Asked::Near => w::asks_near(within),
-                Asked::Line => w::asks_line(within),
-                Asked::Height => w::ASKS_HEIGHT.into(),
-                Asked::Region => w::ASKS_REGION.into(),
-                Asked::Clone => w::ASKS_CLONE.into(),
+                Asked::Near => m::card_ask_near(within),
+                Asked::Line => m::card_ask_line(within),
+                Asked::Height => m::CARD_ASK_HEIGHT.into(),
+                Asked::Region => m::CARD_ASK_REGION.into(),
+                Asked::Clone => m::CARD_ASK_CLONE.into(),
             }
         );
         out.open_class("fieldset", "ask1");
         out.leaf("legend", legend.as_str());
         match asked {
             Asked::Near => near(out, cx, within),
-            Asked::Line => segments(out, ASK_LINE, &w::LINE_REPLIES),
-            Asked::Clone => segments(out, ASK_CLONE, &w::YES_NO),
+            Asked::Line => segments(out, ASK_LINE, &LINE_REPLIES),
+            Asked::Clone => segments(out, ASK_CLONE, &YES_NO),
             Asked::Height => {
-                text(out, ASK_HEIGHT, w::ASKS_HEIGHT, w::height_as(units));
+                text(out, ASK_HEIGHT, m::CARD_ASK_HEIGHT, unit(cx));
             }
             Asked::Region => regions(out),
         }
@@ -115,7 +133,7 @@ fn fields(out: &mut Page<'_>, cx: &Region<'_>, list: &[Asked]) {
     out.open_class("button", "btn");
     out.attr("type", "button");
     out.attr("data-act", "finish");
-    out.text(w::FINISH);
+    out.text(m::CARD_ASK_FINISH);
     out.close_two();
 }
 
@@ -127,29 +145,29 @@ fn near(out: &mut Page<'_>, cx: &Region<'_>, within: &str) {
     out.open_class("div", "duo");
     out.open("div");
     let id = field_id(ASK_KIND);
-    label_of(out, "vh", &id, w::WHAT_IS_IT);
+    label_of(out, "vh", &id, &m::CARD_ASK_WHAT);
     open_control(out, "select", "", &id, ASK_KIND);
     for &(value, said) in KINDS {
         option(out, value, &said, value == picked);
     }
-    option(out, ASK_NOTHING, &w::nothing_within(within), false);
+    option(out, ASK_NOTHING, &m::card_ask_nothing(within), false);
     out.close_two();
-    text(out, ASK_FAR, w::HOW_FAR, w::height_as(cx.say.units()));
+    text(out, ASK_FAR, m::CARD_ASK_HOW_FAR, unit(cx));
     out.close();
 }
 
 /// A text of one line; its unit stands in the hint.
-fn text(out: &mut Page<'_>, name: &str, label: &str, hint: &str) {
+fn text(out: &mut Page<'_>, name: &str, label: Word, hint: Word) {
     out.open("div");
     let id = field_id(name);
-    label_of(out, "vh", &id, label);
+    label_of(out, "vh", &id, &label);
     open_input(out, "", "text", &id, name, "");
-    out.attr("placeholder", hint);
+    out.attr("placeholder", &hint);
     out.close_two();
 }
 
 /// One of two or three, as wide buttons.
-fn segments(out: &mut Page<'_>, name: &str, choices: &[(&str, &str)]) {
+fn segments(out: &mut Page<'_>, name: &str, choices: &[(&str, Word)]) {
     out.open_class("div", "seg");
     for (value, said) in choices {
         out.open("label");
@@ -167,9 +185,9 @@ fn segments(out: &mut Page<'_>, name: &str, choices: &[(&str, &str)]) {
 /// The states, provinces and countries.
 fn regions(out: &mut Page<'_>) {
     let id = field_id(ASK_REGION);
-    label_of(out, "vh", &id, w::ASKS_REGION);
+    label_of(out, "vh", &id, &m::CARD_ASK_REGION);
     open_control(out, "select", "wf", &id, ASK_REGION);
-    option(out, "", w::PICK_ONE, true);
+    option(out, "", &m::CARD_ASK_PICK, true);
     for (code, name) in words::region::regions() {
         option(out, code, name, false);
     }

@@ -9,7 +9,7 @@ use super::group;
 use crate::draw::glyph::{Glyph, glyph};
 use crate::measure;
 use crate::page::Page;
-use crate::words::card as w;
+use crate::words::{Word, m};
 use calc::answer::Outcome;
 use calc::models::reach::Outcome as Reached;
 
@@ -63,11 +63,11 @@ fn tag(out: &mut Page<'_>, cx: &Region<'_>) {
     out.attr("aria-hidden", "true");
     out.close();
     glyph(out.sink(), shape);
-    out.leaf("b", w::tag(answer.outcome));
+    out.leaf("b", m::card_tag(answer.outcome));
     out.text(" ");
     out.open_class("span", "when");
     out.open_class("span", "tagno");
-    out.text(w::TAG_NUMBER);
+    out.text(m::CARD_TAG_NUMBER);
     out.close();
     if let Some(day) = answer.asked_day.or(answer.advised_day) {
         out.text(measure::day_year(day));
@@ -97,14 +97,25 @@ fn sentence(out: &mut Page<'_>, cx: &Region<'_>, id: &str) {
 /// Whom to call, in a stop.
 fn call(out: &mut Page<'_>, cx: &Region<'_>) {
     let line = cx.say.answer.reach.outcome == Reached::Line;
-    out.p_class("no", if line { w::NO_TOUCH } else { w::NO_WORK });
+    out.p_class(
+        "no",
+        if line {
+            m::CARD_NO_TOUCH
+        } else {
+            m::CARD_NO_WORK
+        },
+    );
     if group::to_call(out, cx) {
         return;
     }
     out.open_class("a", "btn call");
     out.attr("href", &cat!("#", cx.id("phone")));
     glyph(out.sink(), Glyph::Call);
-    out.text(if line { w::CALL_LINE } else { w::CALL_ARBORIST });
+    out.text(if line {
+        m::CARD_CALL_LINE
+    } else {
+        m::CARD_CALL_ARBORIST
+    });
     out.close();
 }
 
@@ -126,17 +137,17 @@ fn actions(out: &mut Page<'_>, cx: &Region<'_>) {
         return;
     }
     let outcome = cx.say.answer.outcome;
-    let mut buttons: Vec<(&str, Glyph, &str)> = Vec::new();
+    let mut buttons: Vec<(&str, Glyph, Word)> = Vec::new();
     if outcome != Outcome::CannotTell {
-        buttons.push(("print", Glyph::Print, w::PRINT));
+        buttons.push(("print", Glyph::Print, m::CARD_PRINT));
     }
     buttons.push(if cx.options.with_link {
-        ("link", Glyph::Share, w::SHARE)
+        ("link", Glyph::Share, m::CARD_SHARE)
     } else {
-        ("copy", Glyph::Share, w::COPY)
+        ("copy", Glyph::Share, m::CARD_COPY)
     });
     if matches!(outcome, Outcome::Do | Outcome::Wait) && !cx.say.answer.visits.is_empty() {
-        buttons.push(("calendar", Glyph::Calendar, w::CALENDAR));
+        buttons.push(("calendar", Glyph::Calendar, m::CARD_CALENDAR));
     }
     out.open_class("ul", "acts");
     for (act, sign, word) in buttons {

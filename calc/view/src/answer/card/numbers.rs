@@ -4,12 +4,13 @@ use crate::answer::frame::Region;
 use crate::answer::ring::largest;
 use crate::measure::{self, Both};
 use crate::page::Page;
-use crate::words::card_numbers as w;
-use crate::words::m;
 use crate::words::phrase;
+use crate::words::{Word, m};
 use calc::answer::Outcome;
+use calc::models::provisos::Proviso;
 use calc::models::reach::Outcome as Reached;
 use calc::terms::method::Method;
+use calc::terms::tree::Herbicide;
 use chrono::NaiveDate;
 
 /// A number to carry.
@@ -21,7 +22,7 @@ struct Number {
 }
 
 impl Number {
-    fn new(name: &str, value: impl Into<String>, below: impl Into<String>) -> Self {
+    fn new(name: Word, value: impl Into<String>, below: impl Into<String>) -> Self {
         Self {
             name: name.into(),
             value: value.into(),
@@ -31,7 +32,12 @@ impl Number {
     }
 
     /// A length in the reader's unit; `below` is told the other.
-    fn length(cx: &Region<'_>, name: &str, length: &Both, below: impl Fn(&str) -> String) -> Self {
+    fn length(
+        cx: &Region<'_>,
+        name: impl Into<String>,
+        length: &Both,
+        below: impl Fn(&str) -> String,
+    ) -> Self {
         let (first, other) = length.ordered(cx.say.units());
         let (value, unit) = measure::parted(first);
         Self {
@@ -118,18 +124,39 @@ fn another(cx: &Region<'_>) -> Vec<Number> {
         let mut list = vec![height(cx)];
         if cx.say.drops_wood() {
             let zone = measure::reach(answer.reach.zone_m);
-            list.push(Number::length(cx, w::KEEP_OUT, &zone, w::from_now));
+            list.push(Number::length(cx, m::CARD_N_KEEP_OUT, &zone, |other| {
+                m::card_n_from_now(other)
+            }));
         } else {
-            list.push(Number::new(w::TO_DO, w::NOTHING, w::LIVES_ON));
+            let nothing = m::CARD_N_NOTHING;
+            list.push(Number::new(m::CARD_N_TO_DO, nothing, m::CARD_N_LIVES_ON));
         }
         list.push(trunk(cx));
-        list.push(Number::new(w::LOOK, w::YEARLY, w::AFTER_STORMS));
+        list.push(Number::new(
+            m::CARD_N_LOOK,
+            m::CARD_N_YEARLY,
+            m::CARD_N_AFTER_STORMS,
+        ));
         return list;
     }
-    let [best, below] = w::best_when(answer.headline_method, cx.say.is_heaven(), cx.say.south());
-    let mut list = vec![who(cx), work(cx), Number::new(w::BEST, best, below)];
+    let [best, below] = best_when(cx);
+    let mut list = vec![who(cx), work(cx), Number::new(m::CARD_N_BEST, best, below)];
     list.extend(people(cx));
     list
+}
+
+/// The best time of the method at the head; tree-of-heaven has months of its own.
+fn best_when(cx: &Region<'_>) -> [Word; 2] {
+    let head = cx.say.answer.headline_method;
+    match head {
+        Method::Frill | Method::BasalBark if cx.say.is_heaven() && cx.say.south() => {
+            [m::CARD_N_HEAVEN_SOUTH, m::CARD_N_HEAVEN_SOUTH_TO]
+        }
+        Method::Frill | Method::BasalBark if cx.say.is_heaven() => {
+            [m::CARD_N_HEAVEN, m::CARD_N_HEAVEN_TO]
+        }
+        head => [m::card_n_best_when(head), m::card_n_best_more(head)],
+    }
 }
 
 fn stopped(cx: &Region<'_>) -> Vec<Number> {
@@ -138,11 +165,17 @@ fn stopped(cx: &Region<'_>) -> Vec<Number> {
     let target = cx.say.decided().or(cx.say.nearest());
     if let Some((kind, far)) = target.and_then(|it| Some((it.kind, it.distance_m?))) {
         let name = phrase::sentence(&m::reach_target_short(kind));
-        list.push(Number::length(cx, &name, &measure::length(far), w::away));
+        list.push(Number::length(cx, name, &measure::length(far), |other| {
+            m::card_n_away(other)
+        }));
     }
     if !line {
         list.push(trunk(cx));
-        list.push(Number::new(w::ASK, w::A_CHECK, w::IN_WRITING));
+        list.push(Number::new(
+            m::CARD_N_ASK,
+            m::CARD_N_CHECK,
+            m::CARD_N_IN_WRITING,
+        ));
     }
     list
 }
@@ -152,8 +185,8 @@ fn ring(cx: &Region<'_>) -> Option<Number> {
     let least = measure::ring(ring.at_least_mm);
     let least = least.first(cx.say.units());
     let better = measure::ring(ring.better_mm);
-    Some(Number::length(cx, w::RING, &better, |other| {
-        w::least(other, least)
+    Some(Number::length(cx, m::CARD_N_RING, &better, |other| {
+        m::card_n_least(m::CardNLeast { other, least })
     }))
 }
 
@@ -166,13 +199,30 @@ fn minutes(cx: &Region<'_>) -> Option<Number> {
     // In one unit only: `6 to 15; in all 40`.
     let whole = (long.visits > 0 && whole.1 == hours).then_some(whole.0);
     let [low, likely, high] = span;
-    let mut below = w::minutes_below(&low, &high, whole.as_ref().map(|[_, likely, _]| &**likely));
-    if below.chars().count() > BELOW {
-        below = w::minutes_below(&low, &high, None);
+    let mut below = range(&low, &high);
+    if let Some([_, whole, _]) = &whole {
+        let all = m::card_n_in_all(m::CardNInAll {
+            low: &low,
+            high: &high,
+            whole,
+        });
+        if all.chars().count() <= BELOW {
+            below = all;
+        }
     }
-    let mut number = Number::new(w::WORK, likely, below);
-    number.unit = if hours { w::HOURS } else { w::MIN }.into();
+    let mut number = Number::new(m::CARD_N_WORK, likely, below);
+    number.unit = if hours {
+        m::MEASURE_HOURS_LABEL
+    } else {
+        m::MEASURE_MINUTES_LABEL
+    }
+    .into();
     Some(number)
+}
+
+/// Minutes from one end to the other.
+fn range(low: &str, high: &str) -> String {
+    m::measure_range(m::MeasureRange { low, high })
 }
 
 /// The second line of a number has room for so many characters.
@@ -184,19 +234,16 @@ fn work(cx: &Region<'_>) -> Number {
     let mut all = answer.work.iter();
     let work = all.find(|work| work.method == answer.headline_method);
     let Some(now) = work.and_then(|work| work.now.as_ref()) else {
-        return Number::new(w::WORK, w::NOT_TIMED, w::BY_NOBODY);
+        return Number::new(m::CARD_N_WORK, m::CARD_N_NO_DATA, m::CARD_N_BY_NOBODY);
     };
     let [low, high] = [now.low, now.high].map(measure::minutes);
     let (value, below) = match now.likely {
-        Some(likely) => (
-            measure::minutes(likely),
-            w::minutes_below(&low, &high, None),
-        ),
+        Some(likely) => (measure::minutes(likely), range(&low, &high)),
         None if low == high => (low, String::new()),
         None => (cat!(low, "–", high), String::new()),
     };
-    let mut number = Number::new(w::WORK, value, below);
-    number.unit = w::MIN.into();
+    let mut number = Number::new(m::CARD_N_WORK, value, below);
+    number.unit = m::MEASURE_MINUTES_LABEL.into();
     number
 }
 
@@ -206,19 +253,25 @@ fn days(cx: &Region<'_>) -> Number {
     let timing = &answer.timing;
     let stretch = timing.next_good.zip(timing.next_good_to);
     let Some((from, to)) = stretch else {
-        return Number::new(w::GOOD_DAYS, w::NONE, w::IN_A_YEAR);
+        return Number::new(m::CARD_N_GOOD_DAYS, m::CARD_N_NONE, m::CARD_N_IN_A_YEAR);
     };
     let count = |from: NaiveDate| cat!(measure::number((to - from).num_days() as u32 + 1));
     match answer.asked_day {
-        Some(day) if day >= from => {
-            Number::new(w::DAYS_LEFT, count(day), measure::days_short(day, to))
-        }
-        Some(_) => Number::new(
-            w::NEXT,
-            measure::day_short(from),
-            w::until(&measure::day_short(to)),
+        Some(day) if day >= from => Number::new(
+            m::CARD_N_DAYS_LEFT,
+            count(day),
+            measure::days_short(day, to),
         ),
-        None => Number::new(w::GOOD_DAYS, count(from), measure::days_short(from, to)),
+        Some(_) => Number::new(
+            m::CARD_N_NEXT,
+            measure::day_short(from),
+            m::card_n_until(measure::day_short(to)),
+        ),
+        None => Number::new(
+            m::CARD_N_GOOD_DAYS,
+            count(from),
+            measure::days_short(from, to),
+        ),
     }
 }
 
@@ -226,35 +279,49 @@ fn days(cx: &Region<'_>) -> Number {
 fn next_day(cx: &Region<'_>) -> Number {
     let answer = cx.say.answer;
     let Some(day) = answer.advised_day else {
-        return Number::new(w::NEXT, w::TEST, w::A_PATCH);
+        return Number::new(m::CARD_N_NEXT, m::CARD_N_TEST, m::CARD_N_PATCH);
     };
     let below = match answer.advised_to.filter(|to| *to > day) {
-        Some(to) => w::until(&measure::day_year_short(to)),
+        Some(to) => m::card_n_until(measure::day_year_short(to)),
         None => measure::number(chrono::Datelike::year(&day).unsigned_abs()),
     };
-    Number::new(w::NEXT, measure::day_short(day), below)
+    Number::new(m::CARD_N_NEXT, measure::day_short(day), below)
 }
 
 fn people(cx: &Region<'_>) -> Option<Number> {
     let out = measure::reach(cx.say.answer.people_out_m?);
-    Some(Number::length(cx, w::PEOPLE, &out, w::as_you_work))
+    Some(Number::length(cx, m::CARD_N_PEOPLE, &out, |other| {
+        m::card_n_as_you_work(other)
+    }))
 }
 
+/// Who may do the method at the head, and with what.
 fn who(cx: &Region<'_>) -> Number {
-    let [who, below] = cx.say.card_who();
-    Number::new(w::WHO, phrase::sentence(who), below)
+    let answer = cx.say.answer;
+    let head = answer.headline_method;
+    let label = cx.say.question.tree.herbicide == Herbicide::Yes;
+    let trained = answer.provisos.contains(&Proviso::TrainedToFell);
+    let (who, below) = match (head.needs_herbicide(), answer.headline_by_professional) {
+        _ if trained => (m::CARD_N_TRAINED, m::CARD_N_TO_FELL),
+        (_, true) => (m::CARD_N_ARBORIST, m::CARD_N_LIKE_EXPERT),
+        (true, false) if label => (m::CARD_N_YOU, m::CARD_N_BY_LABEL),
+        (true, false) => (m::CARD_N_LICENSED, m::CARD_N_APPLICATOR),
+        (false, false) => (m::CARD_N_YOU, m::card_n_tools(head)),
+    };
+    Number::new(m::CARD_N_WHO, who, below)
 }
 
 fn height(cx: &Region<'_>) -> Number {
     let answer = cx.say.answer;
     let height = measure::length(answer.reach.height_m);
     let measured = answer.height.measured;
-    Number::length(cx, w::REACH, &height, |other| {
-        w::height_below(other, measured)
+    Number::length(cx, m::CARD_N_REACH, &height, |other| match measured {
+        true => m::card_n_measured(other),
+        false => m::card_n_estimated(other),
     })
 }
 
 fn trunk(cx: &Region<'_>) -> Number {
     let size = measure::size(cx.say.question.tree.largest().dbh.mm());
-    Number::length(cx, w::TRUNK, &size, w::across)
+    Number::length(cx, m::CARD_N_TRUNK, &size, |other| m::card_n_across(other))
 }

@@ -1,52 +1,19 @@
-//! The card: one sentence, what stands beside it, the numbers that people carry, one caution.
+//! The card: picks its sentence, what stands beside it, its one caution.
 
 use super::say::Say;
 use super::{outlook, phrase, region};
 use crate::measure;
-use crate::words::m;
+use crate::words::message::Date;
+use crate::words::{Word, m};
 use calc::answer::{Also, AlsoKind, Conditional, Outcome};
 use calc::models::native::Native;
 use calc::models::provisos::Proviso;
-use calc::models::reach::{Outcome as Reached, Why};
+use calc::models::reach::{Outcome as Reached, Why, nearer};
 use calc::terms::method::{Level, Method};
 use calc::terms::region::country;
-use calc::terms::tree::{Goal, TargetKind};
+use calc::terms::tree::{Goal, Herbicide, TargetKind};
 use calc::timing::Verdict;
-
-/// The answer's own name, for those who listen.
-pub const THE_ANSWER: &str = "The answer";
-/// Buttons of a card.
-pub const PRINT: &str = "Print";
-/// Copies a link.
-pub const SHARE: &str = "Share";
-/// Copies the words, where no link can be had.
-pub const COPY: &str = "Copy";
-/// Puts the day and the visits into a calendar file.
-pub const CALENDAR: &str = "Calendar";
-/// A blank box on paper.
-pub const TAG_NUMBER: &str = "Tag no.";
-/// What is never done in a stop.
-pub const NO_WORK: &str = "Do not ring, cut or climb it.";
-/// The same beside a line.
-pub const NO_TOUCH: &str = "Do not touch this tree.";
-/// Whom to call about a line.
-pub const CALL_LINE: &str = "Call the line’s owner";
-/// Whom to call else.
-pub const CALL_ARBORIST: &str = "Call a qualified arborist";
-
-/// The word on the tag.
-pub fn tag(outcome: Outcome) -> &'static str {
-    match outcome {
-        Outcome::Do => "Do",
-        Outcome::Wait => "Wait",
-        Outcome::OtherMethod => "Another way",
-        Outcome::Professional => "Stop",
-        Outcome::CannotTell => "Can’t tell",
-    }
-}
-
-/// Under a question whose answer turns the outcome.
-pub const DO_NOT_START: &str = "Do not start.";
+use chrono::Datelike;
 
 impl Say<'_> {
     /// The card's sentence: 52 characters at most where names and dates allow it.
@@ -65,24 +32,18 @@ impl Say<'_> {
         let Some(day) = answer.asked_day.and(answer.advised_day) else {
             return self.frame();
         };
-        let day = measure::day(day);
-        let ringed = self.ringed();
-        if ringed != "this tree" {
-            return cat!("Ring ", ringed, ".");
+        if let Some(stems) = self.some_stems() {
+            return m::card_ring_stems(stems);
         }
         let line = self
             .line(Method::BarkRing)
             .filter(|line| line.level == Level::Possible);
         if let Some(line) = line {
             let against = line.reasons.iter().find(|it| it.at_most == Level::Possible);
-            return cat!(
-                "You may ring it, but ",
-                but(against.map_or("", |it| it.rule)),
-                "."
-            );
+            return m::card_may_ring(but(against.map_or("", |it| it.rule)));
         }
         match answer.timing.verdict {
-            Verdict::Best => cat!("Ring this tree. On ", day, " its bark slips."),
+            Verdict::Best => m::card_ring_best(Date::day(day)),
             Verdict::OpeningTest
             | Verdict::ClosingTest
             | Verdict::TestFirst
@@ -90,35 +51,34 @@ impl Say<'_> {
             | Verdict::Late
             | Verdict::Dormant
             | Verdict::Bonded
-            | Verdict::Unknown => cat!("Ring it if a test patch peels on ", day, "."),
+            | Verdict::Unknown => m::card_ring_test(Date::day(day)),
         }
     }
 
     fn card_wait(&self) -> String {
         let answer = self.answer;
-        let day = answer
-            .advised_day
-            .map_or_else(|| "its bark slips".into(), measure::day_year);
+        let Some(day) = answer.advised_day else {
+            return m::CARD_UNTIL_IT_SLIPS.into();
+        };
         let head = answer.headline_method;
         if head != Method::BarkRing {
-            return cat!("Wait until ", day, ", then ", self.card_act(head), ".");
+            return m::card_wait_act(day, self.card_act(head));
         }
-        let ringed = self.ringed();
-        if ringed != "this tree" {
-            return cat!("Wait until ", day, ", then ring ", ringed, ".");
+        match self.some_stems() {
+            Some(stems) => m::card_wait_stems(day, stems),
+            None => m::card_wait_why(day, self.why_not_now()),
         }
-        cat!("Wait until ", day, ". ", self.why_not_now(), ".")
     }
 
     /// Why a ring is not cut on the day asked about, as a short sentence without its stop.
-    fn why_not_now(&self) -> &'static str {
+    fn why_not_now(&self) -> Word {
         let answer = self.answer;
         if self.closed_months().is_some() {
-            return "Oaks must not be cut now";
+            return m::CARD_OAKS_NOW;
         }
-        let month = answer.asked_day.map(|day| chrono::Datelike::month(&day));
+        let month = answer.asked_day.map(|day| day.month());
         if month.is_some_and(|month| self.question.tree.tighten.blocks(month)) {
-            return "The group rings none now";
+            return m::CARD_GROUP_NOW;
         }
         match answer.waits_for {
             Some("bark_not_slipping") | None => bark_now(answer.asked_verdict),
@@ -127,39 +87,37 @@ impl Say<'_> {
     }
 
     /// What to do by another method, as short as it goes.
-    fn card_act(&self, method: Method) -> String {
+    fn card_act(&self, method: Method) -> Word {
         let trained = self.answer.provisos.contains(&Proviso::TrainedToFell);
-        let label = self.question.tree.herbicide == calc::terms::tree::Herbicide::Yes;
+        let label = self.question.tree.herbicide == Herbicide::Yes;
         let pro = self.answer.headline_by_professional || trained;
         match method {
-            Method::BarkRing => "ring it",
-            Method::SawRing => "saw a ring",
-            Method::Frill if label => "frill it",
-            Method::Frill => "have it frilled",
-            Method::BasalBark if label => "treat its base",
-            Method::BasalBark => "have its base treated",
-            Method::CutStump if pro => "have it cut, the stump treated",
-            Method::CutStump => "cut it, the stump treated",
-            Method::PullOrDig => "pull it out",
-            Method::Fell if pro => "have it felled",
-            Method::Fell => "fell it",
-            Method::RepeatCutting if pro => "have it cut, again and again",
-            Method::RepeatCutting => "cut it again and again",
-            Method::LeaveIt => "leave it",
+            Method::BarkRing => m::CARD_ACT_RING,
+            Method::SawRing => m::CARD_ACT_SAW,
+            Method::Frill if label => m::CARD_ACT_FRILL,
+            Method::Frill => m::CARD_ACT_FRILL_LICENSED,
+            Method::BasalBark if label => m::CARD_ACT_BASAL,
+            Method::BasalBark => m::CARD_ACT_BASAL_LICENSED,
+            Method::CutStump if pro => m::CARD_ACT_STUMP_PRO,
+            Method::CutStump => m::CARD_ACT_STUMP,
+            Method::PullOrDig => m::CARD_ACT_PULL,
+            Method::Fell if pro => m::CARD_ACT_FELL_PRO,
+            Method::Fell => m::CARD_ACT_FELL,
+            Method::RepeatCutting if pro => m::CARD_ACT_REPEAT_PRO,
+            Method::RepeatCutting => m::CARD_ACT_REPEAT,
+            Method::LeaveIt => m::CARD_ACT_LEAVE,
         }
-        .into()
     }
 
     fn card_other(&self) -> String {
         let answer = self.answer;
-        let head = answer.headline_method;
         if answer.reach.hollow_alone {
-            return "Leave it. A hollow tree is a home, and weak.".into();
+            return m::CARD_HOLLOW.into();
         }
         if self.question.tree.nothing_left() {
-            return "Leave it. It is dead; a ring adds nothing.".into();
+            return m::CARD_DEAD.into();
         }
-        let act = phrase::sentence(&self.card_act(head));
+        let act = phrase::sentence(&self.card_act(answer.headline_method));
         let ring = self.line(Method::BarkRing);
         let rule = ring.and_then(|ring| {
             let lowers = ring.reasons.iter().find(|it| it.at_most == ring.level);
@@ -169,175 +127,137 @@ impl Say<'_> {
         let size = size.first(self.units());
         match rule {
             Some("under_1" | "1_to_2_5" | "thin_shrub") => {
-                cat!(act, ". At ", size, " it is too thin to ring.")
+                m::card_too_thin(m::CardTooThin { act, size })
             }
-            Some("conifer_under_6") => cat!(act, ". At ", size, " it makes no snag."),
-            Some("bark_not_slipping") => {
-                cat!(act, ". ", bark_now(answer.asked_verdict), ".")
-            }
-            Some(rule) => cat!(act, ". ", because(rule), "."),
-            None => cat!(act, "."),
+            Some("conifer_under_6") => m::card_no_snag(m::CardNoSnag { act, size }),
+            Some("bark_not_slipping") => m::card_act_why(m::CardActWhy {
+                act,
+                why: bark_now(answer.asked_verdict),
+            }),
+            Some(rule) => m::card_act_why(m::CardActWhy {
+                act,
+                why: because(rule),
+            }),
+            None => m::card_act_alone(act),
         }
     }
 
     fn card_stop(&self) -> String {
         if self.group_stops().is_some() {
-            return cat!(self.group_name(), " leaves it to a professional.");
+            return m::card_group_stops(self.group_name());
         }
         let reach = &self.answer.reach;
         if reach.outcome == Reached::Line {
-            return "A line is in reach. Go no nearer; call its owner.".into();
+            return m::CARD_LINE_STOPS.into();
         }
-        let height = measure::length(reach.height_m);
-        let height = height.first(self.units());
         let target = self.decided().or(self.nearest());
         let far = target.and_then(|target| {
             let far = measure::length(target.distance_m?);
             Some((target.kind, far.first(self.units()).to_owned()))
         });
-        match (reach.why, far) {
-            (Why::WeakTree, Some((kind, far))) => {
-                cat!("It is weak, and ", short(kind), " is ", far, " away.")
-            }
-            (Why::WeakTree, None) => "It is weak. Leave it to a professional.".into(),
-            (Why::TooSteep, Some((kind, far))) => cat!(
-                phrase::sentence(short(kind)),
-                " is ",
+        let Some((kind, far)) = far else {
+            return match reach.why {
+                Why::WeakTree => m::CARD_WEAK.into(),
+                _ => m::CARD_STOP.into(),
+            };
+        };
+        let thing = phrase::sentence(&m::card_thing(kind));
+        match reach.why {
+            Why::WeakTree => m::card_weak_near(m::CardWeakNear {
+                thing: m::card_thing(kind),
                 far,
-                " down a steep slope."
-            ),
-            (Why::InZone, Some((kind, far))) => {
-                let zone = measure::reach(reach.zone_m);
-                let zone = zone.first(self.units());
-                cat!(
-                    "It can throw wood ",
-                    zone,
-                    ". ",
-                    phrase::sentence(short(kind)),
-                    " is ",
-                    far,
-                    " away."
-                )
-            }
-            (_, Some((kind, far))) => cat!(
-                "It can reach ",
-                height,
-                ". ",
-                phrase::sentence(short(kind)),
-                " is ",
+            }),
+            Why::TooSteep => m::card_steep(m::CardSteep { thing, far }),
+            Why::InZone => m::card_throws(m::CardThrows {
+                zone: measure::reach(reach.zone_m).first(self.units()),
+                thing,
                 far,
-                " away."
-            ),
-            (_, None) => "Leave this one to a professional.".into(),
+            }),
+            _ => m::card_reaches(m::CardReaches {
+                height: measure::length(reach.height_m).first(self.units()),
+                thing,
+                far,
+            }),
         }
     }
 
     fn card_open(&self) -> String {
         let missing = &self.answer.reach.missing;
-        let asked = if missing
-            .iter()
-            .any(|why| matches!(why, Why::ListOpen | Why::DistanceUnknown))
-        {
-            "What could it hit?"
+        let ground = |why: &Why| matches!(why, Why::ListOpen | Why::DistanceUnknown);
+        let asked = if missing.iter().any(ground) {
+            m::CARD_OPEN_HIT
         } else if self.answer.reach.line_open() {
-            "Is a line in reach?"
+            m::CARD_OPEN_LINE
         } else if missing.contains(&Why::HeightUnknown) {
-            "Measure its height first."
+            m::CARD_OPEN_HEIGHT
         } else {
             let open = self.answer.conditional.as_ref();
-            let first = open.and_then(|it| it.conditions.first());
-            match first {
-                Some(Conditional::NoOakWilt) => "Which state is it in?",
-                Some(Conditional::WholeClone) => "Can you ring every stem?",
-                Some(Conditional::SpeciesSuits) => "Which tree is it?",
-                Some(Conditional::HeightUnder { .. }) => "Measure its height first.",
-                Some(Conditional::NoLine { .. }) => "Is a line in reach?",
-                Some(Conditional::NothingInReach { .. }) | None => "What could it hit?",
+            match open.and_then(|it| it.conditions.first()) {
+                Some(Conditional::NoOakWilt) => m::CARD_OPEN_STATE,
+                Some(Conditional::WholeClone) => m::CARD_OPEN_CLONE,
+                Some(Conditional::SpeciesSuits) => m::CARD_OPEN_SPECIES,
+                Some(Conditional::HeightUnder { .. }) => m::CARD_OPEN_HEIGHT,
+                Some(Conditional::NoLine { .. }) => m::CARD_OPEN_LINE,
+                Some(Conditional::NothingInReach { .. }) | None => m::CARD_OPEN_HIT,
             }
         };
-        cat!("We can’t tell yet. ", asked)
+        m::card_open(asked)
     }
 
-    /// The line under the sentence, where one is owed: native here, what stands today, the best without herbicide,
-    /// what kills more. 70 characters at most, two lines of a phone.
+    /// The line under the sentence, where one is owed: native here, what kills more, what stands today, the best
+    /// without herbicide. 70 characters at most, two lines of a phone.
     pub fn card_next(&self) -> Option<String> {
         let answer = self.answer;
         if matches!(answer.outcome, Outcome::Professional | Outcome::CannotTell) {
             return None;
         }
         let spares = matches!(self.question.tree.goal, Goal::SpareOne(_));
-        if !spares && matches!(answer.species.native, Native::Here | Native::InParts) {
-            let code = self.question.region.as_deref().unwrap_or("");
-            let place = match answer.species.native {
-                Native::Here => region::region(code).to_owned(),
-                _ => cat!("parts of ", region::region(country(code))),
-            };
-            return Some(cat!(
-                "Native in ",
-                place,
-                ". Is it this tree, and must it go?"
-            ));
+        let code = self.question.region.as_deref().unwrap_or("");
+        match answer.species.native {
+            Native::Here if !spares => return Some(m::card_native(region::in_sentence(code))),
+            Native::InParts if !spares => {
+                let land = region::in_sentence(country(code));
+                return Some(m::card_native(m::card_parts_of(land)));
+            }
+            _ => {}
         }
-        let mut beside = answer.next_line.iter().chain(&answer.also);
-        let find = |kind: AlsoKind| {
-            answer
-                .next_line
-                .iter()
-                .chain(&answer.also)
-                .find(|it| it.kind == kind)
-        };
+        let all = || answer.next_line.iter().chain(&answer.also);
+        let find = |kind: AlsoKind| all().find(|it| it.kind == kind);
         if let Some(more) = find(AlsoKind::KillsMore) {
-            return Some(cat!(
-                "More would die: ",
-                &m::method_act(more.method),
-                self.by_short(more),
-                "."
-            ));
+            return Some(m::card_more_die(self.act_by(more)));
         }
         if let Some(today) = find(AlsoKind::Today) {
             return Some(match today.method {
-                Method::LeaveIt => "Until then leave it as it is.".into(),
-                _ => cat!(
-                    "Today: ",
-                    &m::method_act(today.method),
-                    self.by_short(today),
-                    if today.take_away_or_peel {
-                        ", its wood away or peeled in 3 weeks."
-                    } else {
-                        "."
-                    }
-                ),
+                Method::LeaveIt => m::CARD_TODAY_LEAVE.into(),
+                _ if today.take_away_or_peel => m::card_today_peel(self.act_by(today)),
+                _ => m::card_today(self.act_by(today)),
             });
         }
         if let Some(without) = find(AlsoKind::WithoutHerbicide) {
             return Some(match without.method {
-                Method::LeaveIt => "Without herbicide: leave it as it is.".into(),
-                _ => cat!(
-                    "Without herbicide: ",
-                    &m::method_act(without.method),
-                    self.by_short(without),
-                    "."
-                ),
+                Method::LeaveIt => m::CARD_WITHOUT_LEAVE.into(),
+                _ => m::card_without(self.act_by(without)),
             });
         }
-        beside.next().map(|also| self.beside(also))
+        all().next().map(|also| self.beside(also))
     }
 
-    /// Who does it, in two or three words.
-    fn by_short(&self, also: &Also) -> &'static str {
+    /// What another method does, and who does it in two or three words.
+    fn act_by(&self, also: &Also) -> String {
+        let act = m::method_act(also.method);
         if also.trained_to_fell {
             return match also.method.needs_herbicide() {
-                true => " (trained to fell, licensed)",
-                false => " (trained to fell)",
+                true => m::card_by_trained_licensed(act),
+                false => m::card_by_trained(act),
             };
         }
         match (also.method.needs_herbicide(), also.by_professional) {
-            (true, false) if self.question.tree.herbicide == calc::terms::tree::Herbicide::Yes => {
-                " (the label governs)"
+            (true, false) if self.question.tree.herbicide == Herbicide::Yes => {
+                m::card_by_label(act)
             }
-            (true, _) => " (licensed)",
-            (false, true) => " (a professional)",
-            (false, false) => "",
+            (true, _) => m::card_by_licensed(act),
+            (false, true) => m::card_by_professional(act),
+            (false, false) => act.into(),
         }
     }
 
@@ -345,181 +265,130 @@ impl Say<'_> {
     pub fn card_caution(&self) -> [String; 2] {
         let answer = self.answer;
         let reach = &answer.reach;
-        let say = |ask: &str, why: &str| [ask.to_owned(), why.to_owned()];
-        if answer.outcome == Outcome::Professional {
-            return if reach.outcome == Reached::Line {
-                say(
-                    "Take every line as live.",
-                    "Only the owner’s own people work near it.",
-                )
-            } else {
-                say(
-                    "Once ringed it falls in pieces,",
-                    "for years, on no known day.",
-                )
-            };
+        let units = self.units();
+        let both = |ask: Word, why: Word| [ask.into(), why.into()];
+        match answer.outcome {
+            Outcome::Professional if reach.outcome == Reached::Line => {
+                return both(m::CARD_LIVE, m::CARD_LIVE_WHY);
+            }
+            Outcome::Professional => return both(m::CARD_PIECES, m::CARD_PIECES_WHY),
+            Outcome::CannotTell => {
+                let why = m::card_do_not_start_why(m::CardDoNotStartWhy {
+                    height: measure::length(reach.height_m).first(units),
+                    zone: measure::reach(reach.zone_m).first(units),
+                });
+                return [m::CARD_DO_NOT_START.into(), why];
+            }
+            Outcome::Do | Outcome::Wait | Outcome::OtherMethod => {}
         }
-        if answer.outcome == Outcome::CannotTell {
-            let height = measure::length(reach.height_m)
-                .first(self.units())
-                .to_owned();
-            let zone = measure::reach(reach.zone_m).first(self.units()).to_owned();
-            return [
-                DO_NOT_START.into(),
-                cat!("It can reach ", height, ", and throw wood ", zone, "."),
-            ];
+        if let Some(close) = self.close_by() {
+            return close;
         }
-        if let (Some(out), Some(near)) = (answer.people_out_m, self.nearest())
-            && let Some(far) = near.distance_m
-            && calc::models::reach::nearer(far, out)
-        {
-            let far = measure::length(far);
-            let out = measure::reach(out);
-            let ask = match near.kind {
-                TargetKind::Road | TargetKind::Path => {
-                    cat!(
-                        "Close the ",
-                        &m::reach_target_short(near.kind),
-                        " as you work."
-                    )
-                }
-                kind => cat!("Keep people from the ", &m::reach_target_short(kind), "."),
-            };
-            return [
-                ask,
-                cat!(
-                    "At ",
-                    far.first(self.units()),
-                    " it lies inside ",
-                    out.first(self.units()),
-                    "."
-                ),
-            ];
-        }
+        let ring = answer.headline_method == Method::BarkRing;
         if answer.outcome == Outcome::Wait {
-            return if answer.headline_method == Method::BarkRing {
-                say(
-                    "Do not ring it now.",
-                    "Tight bark tears, a strip stays, the tree may live.",
-                )
-            } else {
-                say(
-                    "Do not cut it before.",
-                    "Its roots answer with suckers or sprouts.",
-                )
+            return match ring {
+                true => both(m::CARD_NO_RING_NOW, m::CARD_NO_RING_NOW_WHY),
+                false => both(m::CARD_NO_CUT_BEFORE, m::CARD_NO_CUT_BEFORE_WHY),
             };
         }
         if answer.headline_method == Method::PullOrDig {
-            return say(
-                "Have buried lines marked first.",
-                "You are about to open the ground.",
-            );
+            return both(m::CARD_BURIED, m::CARD_BURIED_WHY);
         }
         if answer.outcome == Outcome::Do && answer.timing.verdict != Verdict::Best {
-            return say("Open a test patch first.", "If it tears, stop: not today.");
+            return both(m::CARD_TEST_FIRST, m::CARD_TEST_FIRST_WHY);
         }
         let third = answer.outlook.as_ref().and_then(|it| it.seasons.last());
-        if let Some(third) = third.filter(|_| answer.headline_method == Method::BarkRing)
+        if let Some(third) = third.filter(|_| ring)
             && third.share.likely.is_some_and(|likely| likely < 50.0)
         {
-            return [
-                "Fewer than half die.".into(),
-                cat!(
-                    phrase::sentence(&outlook::share(&third.share)),
-                    " by the end of season 3."
-                ),
-            ];
+            let share = phrase::sentence(&outlook::share(&third.share));
+            return [m::CARD_FEW_DIE.into(), m::card_few_die_why(share)];
         }
         if answer.headline_method == Method::LeaveIt && !self.drops_wood() {
-            return say(
-                "Look up before you stand under it.",
-                "A living tree sheds limbs too.",
-            );
+            return both(m::CARD_LOOK_UP, m::CARD_LOOK_UP_WHY);
         }
         if answer.headline_method == Method::LeaveIt {
-            return say("Stay out from under it.", "It sheds limbs on no known day.");
+            return both(m::CARD_STAY_OUT, m::CARD_STAY_OUT_WHY);
         }
         if answer.headline_method.needs_herbicide() {
-            return say(
-                "The label is the law.",
-                "It decides product, amount and season.",
-            );
+            return both(m::CARD_LABEL, m::CARD_LABEL_WHY);
         }
-        say(
-            "Make sure that it is yours.",
-            "Check the boundary on the ground.",
-        )
+        both(m::CARD_YOURS, m::CARD_YOURS_WHY)
     }
-}
 
-/// A kind of thing with its article, in two words.
-fn short(kind: TargetKind) -> &'static str {
-    match kind {
-        TargetKind::Building => "a building",
-        TargetKind::Road => "a road",
-        TargetKind::Path => "a path",
-        TargetKind::Line => "a line",
-        TargetKind::PropertyLine => "a boundary",
-        TargetKind::Fence => "a fence",
-        TargetKind::KeepTree => "a tree to keep",
+    /// That people are kept out of something that lies inside the ground of the work.
+    fn close_by(&self) -> Option<[String; 2]> {
+        let out = self.answer.people_out_m?;
+        let near = self.nearest()?;
+        let far = near.distance_m.filter(|far| nearer(*far, out))?;
+        let ask = match near.kind {
+            TargetKind::Road => m::CARD_CLOSE_ROAD.into(),
+            TargetKind::Path => m::CARD_CLOSE_PATH.into(),
+            kind => m::card_keep_from(m::reach_the_target(kind)),
+        };
+        let why = m::card_lies_inside(m::CardLiesInside {
+            far: measure::length(far).first(self.units()),
+            out: measure::reach(out).first(self.units()),
+        });
+        Some([ask, why])
     }
 }
 
 /// What the bark does on the day asked about.
-fn bark_now(verdict: Option<Verdict>) -> &'static str {
+fn bark_now(verdict: Option<Verdict>) -> Word {
     match verdict {
-        Some(Verdict::Dormant | Verdict::Unknown) | None => "Its bark is tight now",
-        Some(Verdict::TooEarly | Verdict::OpeningTest) => "Its bark is mostly tight",
-        Some(Verdict::Best | Verdict::TestFirst) => "Its bark slips then",
-        Some(Verdict::ClosingTest | Verdict::Late) => "Its bark binds again now",
-        Some(Verdict::Bonded) => "Its bark is bound now",
+        Some(Verdict::Dormant | Verdict::Unknown) | None => m::CARD_BARK_TIGHT,
+        Some(Verdict::TooEarly | Verdict::OpeningTest) => m::CARD_BARK_MOSTLY_TIGHT,
+        Some(Verdict::Best | Verdict::TestFirst) => m::CARD_BARK_SLIPS,
+        Some(Verdict::ClosingTest | Verdict::Late) => m::CARD_BARK_BINDS,
+        Some(Verdict::Bonded) => m::CARD_BARK_BOUND,
     }
 }
 
-/// What stands against a ring that is possible, behind "but".
-pub fn but(rule: &str) -> &'static str {
+/// What stands against a ring that is possible, by the row of the methods.
+pub fn but(rule: &str) -> Word {
     match rule {
-        "ring_doubted" => "trials of it disagree",
-        "1_to_2_5" => "so thin it hardly pays",
-        "conifer_under_6" => "it makes no snag",
-        "clone_not_known" | "suitable_clone" => "only with its whole clone",
-        "unknown_species" => "its name is open",
-        "oak_wilt_near" => "ask about oak wilt first",
-        "sprouts_below" | "not_alone_guided" => "it often sprouts",
-        _ => "something speaks against it",
+        "ring_doubted" => m::CARD_BUT_TRIALS,
+        "1_to_2_5" => m::CARD_BUT_THIN,
+        "conifer_under_6" => m::CARD_BUT_SNAG,
+        "clone_not_known" | "suitable_clone" => m::CARD_BUT_CLONE,
+        "unknown_species" => m::CARD_BUT_NAME,
+        "oak_wilt_near" => m::CARD_BUT_OAK_WILT,
+        "sprouts_below" | "not_alone_guided" => m::CARD_BUT_SPROUTS,
+        _ => m::CARD_BUT_SOMETHING,
     }
 }
 
-/// Why a ring is not at the head, or waits: a short sentence without its stop.
-fn because(rule: &str) -> &'static str {
+/// Why a ring is not at the head, or waits, by the row of the methods.
+fn because(rule: &str) -> Word {
     match rule {
-        "no_ring_to_cut" => "It has no bark ring to cut",
-        "line" | "line_open" => "A line is near",
+        "no_ring_to_cut" => m::CARD_NO_BARK_RING,
+        "line" | "line_open" => m::CARD_LINE_NEAR,
         "professional"
         | "inside"
         | "inside_over_6"
         | "inside_herbicide"
         | "inside_heaven"
         | "inside_heaven_over_6"
-        | "inside_over_6_cut" => "Nothing may be left standing",
-        "oak_wilt_months" => "Oaks must not be cut now",
-        "oak_wilt_near" => "Oak wilt is near",
-        "ash_borer" => "A ringed ash draws the borer",
-        "american_elm" => "Its bark breeds elm beetles",
-        "pines_near" => "Its bark breeds pine beetles",
-        "unknown_species" | "unknown_species_against" => "Its name is open",
-        "group_months" => "The group rings none now",
-        "heaven_out_of_season" => "Herbicide suits it then",
-        "heaven_stump" | "suckers" | "suckers_cut" | "suckers_base" => "Cut first, it suckers",
-        "sap_flow" => "Rising sap washes it out",
-        "clone_not_whole" | "suitable_clone_not_whole" => "The rest of its clone feeds it",
-        "clone_not_known" | "suitable_clone" => "The clone feeds it",
-        "stem_spared" => "Herbicide would reach the other",
+        | "inside_over_6_cut" => m::CARD_NOTHING_STANDING,
+        "oak_wilt_months" => m::CARD_OAKS_NOW,
+        "oak_wilt_near" => m::CARD_OAK_WILT_NEAR,
+        "ash_borer" => m::CARD_ASH_BORER,
+        "american_elm" => m::CARD_ELM_BEETLES,
+        "pines_near" => m::CARD_PINE_BEETLES,
+        "unknown_species" | "unknown_species_against" => m::CARD_NAME_OPEN,
+        "group_months" => m::CARD_GROUP_NOW,
+        "heaven_out_of_season" => m::CARD_HERBICIDE_THEN,
+        "heaven_stump" | "suckers" | "suckers_cut" | "suckers_base" => m::CARD_CUT_FIRST,
+        "sap_flow" => m::CARD_SAP,
+        "clone_not_whole" | "suitable_clone_not_whole" => m::CARD_CLONE_REST,
+        "clone_not_known" | "suitable_clone" => m::CARD_CLONE,
+        "stem_spared" => m::CARD_REACHES_OTHER,
         "not_alone" | "not_alone_guided" | "followup" | "sprouts_below" | "deep_cut_resprouts" => {
-            "A ring alone makes it sprout"
+            m::CARD_SPROUTS
         }
-        "dead" | "dead_nothing_near" => "It is dead already",
-        "kill_only" => "It kills more than a ring",
-        _ => "A ring does not suit it",
+        "dead" | "dead_nothing_near" => m::CARD_DEAD_ALREADY,
+        "kill_only" => m::CARD_KILLS_MORE,
+        _ => m::CARD_NOT_SUITED,
     }
 }

@@ -2,8 +2,6 @@
 
 pub mod calculators;
 pub mod card;
-pub mod card_numbers;
-pub mod card_questions;
 pub mod cautions;
 pub mod confidence;
 pub mod device;

@@ -6,19 +6,14 @@ use crate::measure;
 use crate::words::m;
 use calc::terms::tree::Reply;
 
-/// Opens the form again.
-pub const CHANGE: &str = "Change";
-
 impl Say<'_> {
     /// The tree and its size: `Norway maple, 14½ in.`
     pub fn recap_tree(&self) -> String {
         let size = measure::size(self.question.tree.heading().dbh.mm());
-        cat!(
-            phrase::sentence(self.answer.species.name),
-            ", ",
-            size.first(self.units()),
-            "."
-        )
+        m::card_recap_tree(m::CardRecapTree {
+            tree: phrase::sentence(self.answer.species.name),
+            size: size.first(self.units()),
+        })
     }
 
     /// What stands near, and where: `Path 160 ft, no line near. Vermont.`
@@ -26,28 +21,30 @@ impl Say<'_> {
         let tree = &self.question.tree;
         let near = match self.nearest_of(true) {
             Some(near) => {
-                let what = phrase::sentence(&m::reach_target_short(near.kind));
+                let thing = phrase::sentence(&m::reach_target_short(near.kind));
                 match near.distance_m {
-                    Some(m) => cat!(what, " ", measure::length(m).first(self.units())),
-                    None => cat!(what, ", distance not given"),
+                    Some(m) => m::card_recap_thing(m::CardRecapThing {
+                        thing,
+                        far: measure::length(m).first(self.units()),
+                    }),
+                    None => m::card_recap_thing_open(thing),
                 }
             }
             None if tree.none_in_reach => {
                 let within = measure::reach(self.answer.reach.two_heights_m);
-                cat!("Nothing within ", within.first(self.units()))
+                m::card_ask_nothing(within.first(self.units()))
             }
-            None => "What it could hit: not given".into(),
+            None => m::CARD_RECAP_OPEN.into(),
         };
-        let line = match tree.line_within_reach {
-            Some(Reply::No) => ", no line near",
-            Some(Reply::Yes) => ", a line near",
-            Some(Reply::CantTell) => ", line: can’t tell",
-            None => "",
+        let near = match tree.line_within_reach {
+            Some(Reply::No) => m::card_recap_no_line(near),
+            Some(Reply::Yes) => m::card_recap_line(near),
+            Some(Reply::CantTell) => m::card_recap_line_open(near),
+            None => m::card_recap_near(near),
         };
-        let place = match self.question.region.as_deref() {
-            Some(code) => cat!(" ", region::region(code), "."),
-            None => String::new(),
-        };
-        cat!(near, line, ".", place)
+        match self.question.region.as_deref() {
+            Some(code) => cat!(near, " ", m::card_recap_place(region::region(code))),
+            None => near,
+        }
     }
 }

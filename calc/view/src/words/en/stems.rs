@@ -27,15 +27,21 @@ impl Say<'_> {
 
     /// What is ringed: this tree, or some stems of it and the one that is left.
     pub(super) fn ringed(&self) -> String {
+        let some = self.some_stems();
+        some.unwrap_or_else(|| m::STEMS_THIS_TREE.into())
+    }
+
+    /// The stems that are ringed, where they are not all of them, and the one that is left.
+    pub(super) fn some_stems(&self) -> Option<String> {
         let rings = self
             .stems_that(|stem| self.is_living(stem) && stem.headline_method == Method::BarkRing);
         let kept = self.stems_that(|stem| stem.spared);
         if rings.is_empty() || rings.len() == self.answer.stems.len() {
-            return m::STEMS_THIS_TREE.into();
+            return None;
         }
         let ringed = phrase::row(&rings);
         let kept_said = phrase::row(&kept);
-        match (rings.len(), kept.len()) {
+        Some(match (rings.len(), kept.len()) {
             (1, 0) => m::stems_one(ringed),
             (_, 0) => m::stems_several(ringed),
             (1, 1) => m::stems_one_leave_one(m::StemsOneLeaveOne {
@@ -54,7 +60,7 @@ impl Say<'_> {
                 ringed,
                 kept: kept_said,
             }),
-        }
+        })
     }
 
     /// Stems of the tree that the headline does not speak of.

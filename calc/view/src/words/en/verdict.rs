@@ -1,7 +1,7 @@
 //! The first sentence: one fixed frame a verdict, the single input that decides, with its number, and what stands beside it.
 
 use super::say::Say;
-use super::{card, method, missing, outlook, phrase, reach, region};
+use super::{method, missing, outlook, phrase, reach, region};
 use crate::measure;
 use crate::words::m;
 use calc::answer::{Also, AlsoKind, Outcome};
@@ -30,7 +30,10 @@ pub fn status(
         group: None,
     };
     let said = say.first(kind).unwrap_or_else(|| say.card());
-    let tagged = cat!(card::tag(answer.outcome), ". ", &said);
+    let tagged = m::card_spoken(m::CardSpoken {
+        tag: m::card_tag(answer.outcome),
+        sentence: said.as_str(),
+    });
     if tagged.chars().count() <= MOST_SPOKEN {
         tagged
     } else {
