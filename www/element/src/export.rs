@@ -76,7 +76,7 @@ pub(crate) fn told(calculator: &Calculator, text: &str) {
         old.remove();
     }
     if let (Ok(Some(keep)), Ok(line)) = (
-        calculator.region.query_selector(".keepit"),
+        calculator.region.query_selector(".card, .mini"),
         calculator.document.create_element("p"),
     ) {
         line.set_class_name("told soft");

@@ -37,7 +37,9 @@ pub(super) fn first(out: &mut Page<'_>, cx: &Region<'_>) {
     out.leaf("b", m::CALCULATORS_FIRST_CHECK);
     out.text(" ");
     out.text(cx.say.near_said());
-    out.close_all(4);
+    out.close_two();
+    card::actions(out, cx);
+    out.close();
 }
 
 /// The part of the calculator, open; the rest that backs it, folded.

@@ -132,7 +132,7 @@ fn caution(out: &mut Page<'_>, cx: &Region<'_>) {
 }
 
 /// Print, share, calendar: only where the host wires them.
-fn actions(out: &mut Page<'_>, cx: &Region<'_>) {
+pub(super) fn actions(out: &mut Page<'_>, cx: &Region<'_>) {
     if !cx.options.with_buttons {
         return;
     }
