@@ -414,3 +414,28 @@ fn the_first_lines_keep_what_a_line_beside_must_carry() {
     ));
     assert!(small.contains("(trained to fell)"), "{small}");
 }
+
+/// A stem that is dead, or kept, is not ringed: the last step counts the others.
+#[test]
+fn the_last_step_counts_the_stems_that_are_ringed() {
+    let maple = |fields| said(&with(tree("Norway maple", "8 in"), fields));
+    let two = json!([{ "diameter": "8 in" }, { "diameter": "6 in" }]);
+    let dead = maple(
+        json!({ "stems": [{ "diameter": "8 in", "live_share": "0 %" }, { "diameter": "6 in" }] }),
+    );
+    assert!(
+        dead.contains("Ring stem 2.") && !dead.contains("Do the same"),
+        "{dead}"
+    );
+    let spared = maple(json!({ "stems": two, "goal": "spare_one", "spare": 0 }));
+    assert!(
+        spared.contains("Leave stem 1 alone: it is the one to keep."),
+        "{spared}"
+    );
+    assert!(!spared.contains("Do the same"), "{spared}");
+    let both = maple(json!({ "stems": two }));
+    assert!(
+        both.contains("Do the same on each of the two stems that are ringed."),
+        "{both}"
+    );
+}

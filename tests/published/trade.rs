@@ -236,7 +236,7 @@ fn every_trunk_is_ringed_or_all_but_one_to_keep_the_tree_alive() {
     let stems = json!([{ "diameter": "8" }, { "diameter": "11" }, { "diameter": "6" }]);
     let all = with(tree("Norway maple", "1"), json!({ "stems": stems }));
     assert!(ask(&all).stems.iter().all(|stem| stem.ring.is_some()));
-    assert!(text(&all).contains("Do the same on all"));
+    assert!(text(&all).contains("Do the same on each of the"));
     let but_one = with(all, json!({ "goal": "spare_one", "spare": 1 }));
     let ringed: Vec<bool> = ask(&but_one)
         .stems

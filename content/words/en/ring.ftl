@@ -72,8 +72,10 @@ ring-step-scrape = Scrape the slippery film off the wood. Leave it bare.
 ring-step-check = Walk round once more: no bark bridges the ring, seams and folds too.
 # $stem (Count): its number
 ring-step-others = Do the same on the other stems. Leave stem { $stem } alone: it is the one to keep.
+# $stem (Count): its number
+ring-step-leave = Leave stem { $stem } alone: it is the one to keep.
 # $stems (Small)
-ring-step-all = Do the same on all { $stems } stems. One stem left keeps the roots alive.
+ring-step-all = Do the same on each of the { $stems } stems that are ringed. One left keeps the roots alive.
 ring-tools = Tools: hand saw or drawknife, bark spud, scraper; gloves and eye protection.
 ring-tools-thick = Tools: hand saw, mallet and bark chisel, bark spud, scraper; gloves and eye protection.
 ring-tools-thin = Tools: knife or drawknife, scraper; gloves and eye protection.

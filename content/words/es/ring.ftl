@@ -40,6 +40,7 @@ ring-step-peel-live = Pele la corteza viva, unos { $live } de cada 100 de la vue
 ring-step-scrape = Raspe la capa resbalosa de la madera. Déjela descubierta.
 ring-step-check = Dé otra vuelta: ningún puente de corteza cruza el anillo, tampoco en grietas y pliegues.
 ring-step-others = Haga lo mismo en los otros troncos. Deje en paz el tronco { $stem }: es el que se queda.
+ring-step-leave = Deje el tronco { $stem }: es el que se queda.
 ring-step-all = { $stems ->
     [one] Haga lo mismo en el único tronco.
    *[other] Haga lo mismo en los { $stems } troncos. Un solo tronco que se deje mantiene vivas las raíces.

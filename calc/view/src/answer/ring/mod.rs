@@ -84,7 +84,7 @@ fn ring_part(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring
         limbs: question.tree.limbs,
         live: (stem.live_share < 1.0).then_some(stem.live_share * 100.0),
         thick: (bark >= THICK_MM).then_some(&bark_said),
-        stems: question.tree.stems.len(),
+        stems: cx.say.rings().len(),
         spared,
         thorns: thorns(cx),
     });

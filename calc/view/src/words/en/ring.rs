@@ -82,10 +82,11 @@ pub fn ring_steps(ring: &Ringing<'_>) -> Vec<String> {
     });
     steps.push(m::RING_STEP_SCRAPE.into());
     steps.push(m::RING_STEP_CHECK.into());
-    if let Some(spared) = ring.spared {
-        steps.push(m::ring_step_others(spared));
-    } else if ring.stems > 1 {
-        steps.push(m::ring_step_all(ring.stems));
+    match (ring.spared, ring.stems) {
+        (Some(spared), 0 | 1) => steps.push(m::ring_step_leave(spared)),
+        (Some(spared), _) => steps.push(m::ring_step_others(spared)),
+        (None, 0 | 1) => {}
+        (None, stems) => steps.push(m::ring_step_all(stems)),
     }
     steps
 }

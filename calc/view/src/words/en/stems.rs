@@ -25,6 +25,11 @@ impl Say<'_> {
         !stem.spared && stem.live_share > 0.0 && self.question.tree.condition != Condition::Dead
     }
 
+    /// The living stems that are ringed, by their numbers.
+    pub fn rings(&self) -> Vec<String> {
+        self.stems_that(|stem| self.is_living(stem) && stem.headline_method == Method::BarkRing)
+    }
+
     /// What is ringed: this tree, or some stems of it and the one that is left.
     pub(super) fn ringed(&self) -> String {
         let some = self.some_stems();
@@ -33,8 +38,7 @@ impl Say<'_> {
 
     /// The stems that are ringed, where they are not all of them, and the one that is left.
     pub(super) fn some_stems(&self) -> Option<String> {
-        let rings = self
-            .stems_that(|stem| self.is_living(stem) && stem.headline_method == Method::BarkRing);
+        let rings = self.rings();
         let kept = self.stems_that(|stem| stem.spared);
         if rings.is_empty() || rings.len() == self.answer.stems.len() {
             return None;
