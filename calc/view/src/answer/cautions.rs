@@ -4,7 +4,7 @@ use super::frame::{Part, Region, lead, open_fold, open_part};
 use super::group;
 use super::sources::{cited, is_bare};
 use crate::page::Page;
-use crate::words::{self, cautions as w};
+use crate::words::{Word, cautions as w, m};
 use calc::models::cautions::{Caution, CautionLine, When};
 use calc::terms::small::find;
 
@@ -64,9 +64,9 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
         ids.push(line.id);
     }
     let title = if cx.stops() {
-        w::WHO_DECIDES
+        m::CAUTIONS_WHO_DECIDES_HERE
     } else {
-        w::CAUTIONS
+        m::CAUTIONS_TITLE
     };
     open_part(out, cx, "p-caut", "cautions", title);
     for line in &view {
@@ -79,7 +79,7 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
         .copied()
         .collect();
     let key = cx.say.key_cautions(&names(&rest));
-    open_fold(out, cx, "p-too", "too", &words::m::LINES_CHECK_TOO, &key);
+    open_fold(out, cx, "p-too", "too", &m::LINES_CHECK_TOO, &key);
     for line in &rest {
         caution(out, cx, line, &[], true);
     }
@@ -94,7 +94,7 @@ pub(super) fn all(cx: &Region<'_>) -> Part {
     Part {
         class: "p-caut",
         id: "cautions",
-        title: w::CAUTIONS.into(),
+        title: m::CAUTIONS_TITLE.into(),
         key: cx.say.key_cautions(&names(&lines(cx))),
         body: |out, cx| {
             for line in &lines(cx) {
@@ -106,7 +106,7 @@ pub(super) fn all(cx: &Region<'_>) -> Part {
 }
 
 fn names(lines: &[&CautionLine]) -> Vec<&'static str> {
-    let name = |line: &&CautionLine| w::caution_short(line.id).unwrap_or_default();
+    let name = |line: &&CautionLine| w::caution_short(line.id).map_or("", Word::text);
     lines.iter().map(name).collect()
 }
 
@@ -142,12 +142,14 @@ fn caution(out: &mut Page<'_>, cx: &Region<'_>, line: &CautionLine, in_view: &[&
     out.open_class("div", "note");
     lead(out, caution.subject, sentence(cx, caution));
     if !line.who.is_empty() {
-        out.open_class("p", "soft");
-        out.text(cat!(w::DECIDES, line.who, "."));
-        if line.law.is_empty() && caution.when == When::Law {
-            out.text(w::ASK);
-        }
-        out.close();
+        let asks = line.law.is_empty() && caution.when == When::Law;
+        out.p_class(
+            "soft",
+            match asks {
+                true => m::cautions_decides_ask(line.who),
+                false => m::cautions_decides(line.who),
+            },
+        );
     }
     if whole {
         backing(out, cx, line);
@@ -164,9 +166,9 @@ fn backing(out: &mut Page<'_>, cx: &Region<'_>, line: &CautionLine) {
     }
     let cites = &line.because;
     if cites.iter().any(|cite| !is_bare(cite)) {
-        cited(out, cx, &words::m::MEASURE_SOURCE, cites);
+        cited(out, cx, &m::MEASURE_SOURCE, cites);
     } else if !cites.is_empty() {
-        out.text(w::NO_SOURCE);
+        out.text(m::CAUTIONS_NO_SOURCE);
     }
     out.close();
 }
@@ -178,7 +180,7 @@ fn law(out: &mut Page<'_>, cx: &Region<'_>, line: &CautionLine) {
     out.leaf(
         "b",
         cat!(
-            words::phrase::sentence(w::caution_short(line.id).unwrap_or_default()),
+            crate::words::phrase::sentence(w::caution_short(line.id).map_or("", Word::text)),
             "."
         ),
     );

@@ -30,7 +30,7 @@ pub(super) fn part(cx: &Region<'_>) -> Part {
 fn body(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     if answer.reach.outcome == Reached::NotChecked && answer.outcome == Outcome::CannotTell {
-        out.p(words::missing::METHODS_IF_CLEAR);
+        out.p(m::MISSING_METHODS_IF_CLEAR);
     }
     table(out, &cx.title(), &w::HEAD_METHODS);
     for herbicide in [false, true] {

@@ -46,7 +46,7 @@ pub(super) fn parts(out: &mut Page<'_>, cx: &Region<'_>) {
                 "p-keep",
                 "keep",
                 if ground {
-                    w::LOOK_THIS_FAR
+                    &*m::MISSING_LOOK_THIS_FAR
                 } else {
                     &*words::m::REACH_KEEP_CLEAR
                 },
@@ -74,7 +74,7 @@ fn how_far(out: &mut Page<'_>, cx: &Region<'_>) {
     open_part(out, cx, "p-far", "far", cx.say.how_far_is());
     out.open_class("ol", "steps");
     out.leaf("li", w::pace_it(within, cx.say.units()));
-    for step in w::LOOK_ROUND {
+    for step in [m::MISSING_GO_ROUND, m::MISSING_LOOK_UP] {
         out.leaf("li", step);
     }
     out.close_two();
@@ -105,7 +105,7 @@ pub(super) fn to_find_out(out: &mut Page<'_>, cx: &Region<'_>, links: bool) {
         out.text(text.as_str());
         if links {
             out.text(" ");
-            field_link(out, cx, path, w::GIVE, &words::fields::field(path));
+            field_link(out, cx, path, &m::MISSING_GIVE, &words::fields::field(path));
         }
         out.close();
     }
@@ -130,8 +130,8 @@ fn conditional(out: &mut Page<'_>, cx: &Region<'_>) {
         nested: true,
     };
     let condition = cx.say.conditions();
-    lead(out, cat!(w::IF, condition, ":"), nested.say.frame());
-    out.p_class("soft", w::ONLY_IF);
+    lead(out, m::missing_if(condition), nested.say.frame());
+    out.p_class("soft", m::MISSING_ONLY_IF);
     verdict::whole(out, &nested);
     match open_if.answer.outcome {
         Outcome::Professional | Outcome::CannotTell => {}
@@ -161,7 +161,7 @@ fn otherwise_key(cx: &Region<'_>) -> String {
 
 /// The best method if it is not so.
 fn otherwise(out: &mut Page<'_>, cx: &Region<'_>) {
-    out.p(w::OTHERWISE_HOLDS);
+    out.p(m::MISSING_OTHERWISE_HOLDS);
     for line in &otherwise_lines(cx) {
         out.p(line.as_str());
     }

@@ -4,10 +4,22 @@ use super::frame::{Part, Region, open_part, table};
 use super::{cautions, confidence, reach, working};
 use crate::measure;
 use crate::page::Page;
-use crate::words::{self, m, stop as w};
+use crate::words::{self, Word, m, stop as w};
 use calc::answer::Changed;
 use calc::models::reach::Outcome;
 use calc::terms::tree::Goal;
+
+/// Heads of the numbers for a professional.
+const HEAD_VALUE: [Word; 3] = [m::STOP_HEAD_WHAT, m::STOP_HEAD_VALUE, m::STOP_HEAD_STANDING];
+/// Near a line, without touching it.
+const TODAY_LINE: [Word; 4] = [
+    m::STOP_LINE_STAY_OUT,
+    m::STOP_LINE_LOOK,
+    m::STOP_LINE_CALL,
+    m::STOP_LINE_TAG,
+];
+/// Whatever the reason of the stop.
+const TODAY_ANY: [Word; 3] = [m::STOP_MOVE, m::STOP_PICTURES, m::STOP_HANG_TAG];
 
 /// What stands under the card of a stop.
 pub(super) fn parts(out: &mut Page<'_>, cx: &Region<'_>) {
@@ -41,38 +53,39 @@ pub(super) fn parts(out: &mut Page<'_>, cx: &Region<'_>) {
 }
 
 fn why(out: &mut Page<'_>, cx: &Region<'_>) {
-    open_part(out, cx, "p-reach", "reach", w::WHY);
+    open_part(out, cx, "p-reach", "reach", m::STOP_WHY);
     let by_size = cx.say.group_answer().is_some_and(|own| own.stops);
     let why = if by_size {
-        w::OWN_RULE
+        m::STOP_OWN_RULE
     } else {
-        m::reach_why(cx.say.answer.reach.why).text()
+        m::reach_why(cx.say.answer.reach.why)
     };
-    out.p(cat!(words::phrase::sentence(why), "."));
+    out.p(m::stop_sentence(words::phrase::sentence(&why)));
     reach::figure(out, cx, false);
     out.close();
 }
 
 /// What to say on the phone.
 fn phone(out: &mut Page<'_>, cx: &Region<'_>) {
-    open_part(out, cx, "p-phone", "phone", w::SAY);
+    open_part(out, cx, "p-phone", "phone", m::STOP_SAY);
     out.open_class("ol", "steps");
-    say(out, w::WHAT_IT_IS, cx.say.what_it_is());
-    say(out, w::HOW_BIG, cx.say.how_big());
-    say(out, w::COULD_HIT, cx.say.could_hit());
+    say(out, m::STOP_WHAT_IT_IS, cx.say.what_it_is());
+    say(out, m::STOP_HOW_BIG, cx.say.how_big());
+    say(out, m::STOP_COULD_HIT, cx.say.could_hit());
     out.close_two();
 }
 
 /// The numbers for the professional, as a table.
 fn numbers(out: &mut Page<'_>, cx: &Region<'_>) {
-    table(out, w::FOR_PROFESSIONAL, &w::HEAD_VALUE);
+    table(out, &m::STOP_FOR_PROFESSIONAL, &HEAD_VALUE);
     rows(out, cx);
     out.close_table();
 }
 
-fn say(out: &mut Page<'_>, name: &str, value: String) {
+fn say(out: &mut Page<'_>, name: Word, value: String) {
     out.open("li");
-    out.leaf("b", cat!(name, ": "));
+    out.leaf("b", name);
+    out.text(" ");
     out.text(value);
     out.close();
 }
@@ -89,7 +102,7 @@ fn rows(out: &mut Page<'_>, cx: &Region<'_>) {
     let stem = answer.stems.iter().find(|stem| stem.dbh_mm == largest);
     if let Some(bark) = stem.and_then(|stem| stem.bark.as_ref()) {
         push(
-            w::ROW_BARK,
+            &m::STOP_ROW_BARK,
             measure::bark(bark.mm).text(units),
             &super::ring::bark_standing(cx, bark),
         );
@@ -97,7 +110,7 @@ fn rows(out: &mut Page<'_>, cx: &Region<'_>) {
     if let Some(crown) = &answer.crown_m {
         let end = |end: Option<f64>| end.unwrap_or(crown.value);
         let standing = from(cx, end(crown.low), end(crown.high));
-        push(w::ROW_CROWN, cx.say.length(crown.value), &standing);
+        push(&m::STOP_ROW_CROWN, cx.say.length(crown.value), &standing);
     }
     if let Some(shown) = answer.height.shown_m {
         let standing = match (
@@ -108,16 +121,16 @@ fn rows(out: &mut Page<'_>, cx: &Region<'_>) {
             (false, Some(low), Some(high)) => from(cx, low, high),
             _ => m::confidence_grade(calc::terms::cite::Grade::Measured).into(),
         };
-        push(w::ROW_HEIGHT, cx.say.length(shown), &standing);
+        push(&m::STOP_ROW_HEIGHT, cx.say.length(shown), &standing);
     }
     if let (Some(opens), Some(closes)) = (answer.timing.opens, answer.timing.closes) {
-        push(w::ROW_SLIPS, measure::days(opens, closes), w::MODEL);
+        push(&m::STOP_ROW_SLIPS, measure::days(opens, closes), &m::STOP_MODEL);
     }
     let wish = match cx.say.question.tree.goal {
-        Goal::Wildlife | Goal::SpareOne(_) => w::WISH_SNAG,
-        Goal::Kill => w::WISH_DEAD,
+        Goal::Wildlife | Goal::SpareOne(_) => m::STOP_WISH_SNAG,
+        Goal::Kill => m::STOP_WISH_DEAD,
     };
-    push(w::ROW_WISH, wish.into(), w::YOUR_WORDS);
+    push(&m::STOP_ROW_WISH, wish.into(), &m::STOP_YOUR_WORDS);
 }
 
 /// What lies between two lengths, in the reader's unit.
@@ -136,12 +149,12 @@ fn today(out: &mut Page<'_>, cx: &Region<'_>, line: bool) {
         cx,
         "p-now",
         "now",
-        if line { w::UNTIL_THEY_COME } else { w::TODAY },
+        if line { m::STOP_UNTIL_THEY_COME } else { m::STOP_CAN_STILL },
     );
     let height = &cx.say.answer.height;
     out.open_class("ol", "steps");
     if !line && !height.measured {
-        out.leaf("li", cat!(w::TODAY_MEASURE, " ", &m::REACH_HEIGHT_AID));
+        out.leaf("li", m::stop_measure(m::REACH_HEIGHT_AID));
     }
     if !line {
         for change in &cx.say.answer.changes {
@@ -153,7 +166,7 @@ fn today(out: &mut Page<'_>, cx: &Region<'_>, line: bool) {
             }
         }
     }
-    let words: &[&str] = if line { &w::TODAY_LINE } else { &w::TODAY_ANY };
+    let words: &[Word] = if line { &TODAY_LINE } else { &TODAY_ANY };
     for text in words {
         out.leaf("li", *text);
     }

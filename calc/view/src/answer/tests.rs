@@ -289,7 +289,7 @@ fn an_open_answer_says_first_what_is_missing_and_marks_the_rest() {
         let conditional = html.find("p-if").expect("the answer if it is so");
         let otherwise = html.find("p-else").expect("the answer otherwise");
         assert!(missing < conditional && conditional < otherwise, "{name}");
-        assert!(html.contains(crate::words::missing::ONLY_IF), "{name}");
+        assert!(html.contains(&*crate::words::m::MISSING_ONLY_IF), "{name}");
         let ring = html.find(&*crate::words::m::CARD_N_RING);
         assert!(ring.is_none_or(|ring| ring > conditional), "{name}");
     }

@@ -49,7 +49,7 @@ fn body(out: &mut Page<'_>, cx: &Region<'_>) {
     let assumed = cx.say.assumed(stops);
     if !assumed.is_empty() {
         sub(out, cx, &m::WORKING_ASSUMED);
-        told_rows(out, cx, "kv asm", &assumed, words::missing::GIVE);
+        told_rows(out, cx, "kv asm", &assumed, &m::MISSING_GIVE);
     }
     out.heading(cx.level + 1, "", "", &m::WORKING_MADE);
     for made in &cx.say.made(stops) {

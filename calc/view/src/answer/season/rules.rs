@@ -84,7 +84,7 @@ fn said_by(out: &mut Page<'_>, cx: &Region<'_>, rule: &Rules) {
 
 fn force(cx: &Region<'_>, rule: &Rules) -> String {
     match rule.topic {
-        Topic::Group => w::rule_force(cx.say.group_name(), words::stop::OWN_RULE, false),
+        Topic::Group => w::rule_force(cx.say.group_name(), &m::STOP_OWN_RULE, false),
         _ => w::rule_force(rule.jurisdiction, rule.force, rule.is_default),
     }
 }

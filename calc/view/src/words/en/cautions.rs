@@ -1,74 +1,65 @@
-//! Titles of the cautions.
+//! Each caution in two or three words, for the line that it is folded under.
 
-/// Cautions of a stop.
-pub const WHO_DECIDES: &str = "Who decides here";
-/// Cautions.
-pub const CAUTIONS: &str = "Cautions";
-/// Who decides.
-pub const DECIDES: &str = "Who decides: ";
+use crate::words::{Word, m};
 
-/// Behind who decides, where the law's words are not told.
-pub const ASK: &str = " Ask there.";
-
-/// A caution in two or three words, for the line that it is folded under.
-pub fn caution_short(id: &str) -> Option<&'static str> {
-    crate::words::named(CAUTIONS_SHORT, id)
+/// A caution in short.
+pub fn caution_short(id: &str) -> Option<Word> {
+    let found = SHORT.iter().find(|(known, _)| *known == id);
+    found.map(|(_, word)| *word)
 }
 
-const CAUTIONS_SHORT: &str = concat!(
-    "HZ1=within one height|",
-    "HZ2=within one and a half|",
-    "HZ3=people out|",
-    "HZ4=downhill|",
-    "HZ5=falling limbs, for years|",
-    "HZ6=bark only, no wood|",
-    "HZ7=weak points|",
-    "HZ8=wind, ice, wet ground|",
-    "HZ9=several trees|",
-    "PL1=a line in reach|",
-    "PL2=near a line|",
-    "PL4=buried lines|",
-    "ED1=chain saws|",
-    "ED2=edged tools|",
-    "ED4=looking up|",
-    "TX2=its sap|",
-    "TX3=its sap and smoke|",
-    "TX4=manchineel|",
-    "TX5=its bark and leaves|",
-    "TX6=its sap and dust|",
-    "TX7=its dust|",
-    "TH1=thorns|",
-    "LW1=whose tree|",
-    "LW4=the label|",
-    "LW5=nests|",
-    "LW6=bats|",
-    "LW8=preservation orders|",
-    "LW9=felling licences|",
-    "LW10=bats and roosts|",
-    "ST1=too many at once|",
-    "ST2=slopes and banks|",
-    "ST3=enough snags|",
-    "ST4=patches|",
-    "DZ1=oak wilt|",
-    "DZ2=the ash borer|",
-    "DZ3=elm disease|",
-    "DZ4=pine beetles|",
-    "DZ5=laurel wilt|",
-    "DZ6=lanternfly eggs|",
-    "DZ7=livestock|",
-    "DZ8=spruce beetles|",
-    "PL3=a branch on a line|",
-    "ED3=working alone|",
-    "ED5=ladders and climbing|",
-    "ED6=heat|",
-    "ED7=ticks|",
-    "TX1=poison ivy and its kin|",
-    "LW2=town and neighbourhood rules|",
-    "LW3=water and wetland edges|",
-    "LW7=moving wood|",
-    "LW11=native and listed trees|",
-    "LW12=public land and easements|",
-    "LW13=woods, forests, native vegetation",
-);
-/// A caution from the trade or from memory.
-pub const NO_SOURCE: &str = "No source: from the trade, or from memory.";
+const SHORT: [(&str, Word); 53] = [
+    ("HZ1", m::CAUTIONS_HZ1),
+    ("HZ2", m::CAUTIONS_HZ2),
+    ("HZ3", m::CAUTIONS_HZ3),
+    ("HZ4", m::CAUTIONS_HZ4),
+    ("HZ5", m::CAUTIONS_HZ5),
+    ("HZ6", m::CAUTIONS_HZ6),
+    ("HZ7", m::CAUTIONS_HZ7),
+    ("HZ8", m::CAUTIONS_HZ8),
+    ("HZ9", m::CAUTIONS_HZ9),
+    ("PL1", m::CAUTIONS_PL1),
+    ("PL2", m::CAUTIONS_PL2),
+    ("PL4", m::CAUTIONS_PL4),
+    ("ED1", m::CAUTIONS_ED1),
+    ("ED2", m::CAUTIONS_ED2),
+    ("ED4", m::CAUTIONS_ED4),
+    ("TX2", m::CAUTIONS_TX2),
+    ("TX3", m::CAUTIONS_TX3),
+    ("TX4", m::CAUTIONS_TX4),
+    ("TX5", m::CAUTIONS_TX5),
+    ("TX6", m::CAUTIONS_TX6),
+    ("TX7", m::CAUTIONS_TX7),
+    ("TH1", m::CAUTIONS_TH1),
+    ("LW1", m::CAUTIONS_LW1),
+    ("LW4", m::CAUTIONS_LW4),
+    ("LW5", m::CAUTIONS_LW5),
+    ("LW6", m::CAUTIONS_LW6),
+    ("LW8", m::CAUTIONS_LW8),
+    ("LW9", m::CAUTIONS_LW9),
+    ("LW10", m::CAUTIONS_LW10),
+    ("ST1", m::CAUTIONS_ST1),
+    ("ST2", m::CAUTIONS_ST2),
+    ("ST3", m::CAUTIONS_ST3),
+    ("ST4", m::CAUTIONS_ST4),
+    ("DZ1", m::CAUTIONS_DZ1),
+    ("DZ2", m::CAUTIONS_DZ2),
+    ("DZ3", m::CAUTIONS_DZ3),
+    ("DZ4", m::CAUTIONS_DZ4),
+    ("DZ5", m::CAUTIONS_DZ5),
+    ("DZ6", m::CAUTIONS_DZ6),
+    ("DZ7", m::CAUTIONS_DZ7),
+    ("DZ8", m::CAUTIONS_DZ8),
+    ("PL3", m::CAUTIONS_PL3),
+    ("ED3", m::CAUTIONS_ED3),
+    ("ED5", m::CAUTIONS_ED5),
+    ("ED6", m::CAUTIONS_ED6),
+    ("ED7", m::CAUTIONS_ED7),
+    ("TX1", m::CAUTIONS_TX1),
+    ("LW2", m::CAUTIONS_LW2),
+    ("LW3", m::CAUTIONS_LW3),
+    ("LW7", m::CAUTIONS_LW7),
+    ("LW11", m::CAUTIONS_LW11),
+    ("LW12", m::CAUTIONS_LW12),
+    ("LW13", m::CAUTIONS_LW13),
+];

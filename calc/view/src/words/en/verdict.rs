@@ -1,9 +1,11 @@
-//! The first sentence: one fixed frame a verdict, the single input that decides, with its number, and what stands beside it.
+//! The whole sentence: one fixed frame a verdict, the single input that decides, with its number, and what stands
+//! beside it.
 
 use super::say::Say;
-use super::{method, missing, outlook, phrase, reach, region};
+use super::{method, outlook, phrase, reach, region};
 use crate::measure;
 use crate::words::m;
+use crate::words::message::Date;
 use calc::answer::{Also, AlsoKind, Outcome};
 use calc::models::native::Native;
 use calc::models::provisos::Proviso;
@@ -55,19 +57,13 @@ impl Say<'_> {
         let here = &region::in_sentence(code);
         let land = &region::in_sentence(country(code));
         Some(match self.answer.species.native {
-            Native::Here => cat!(
-                "Native in ",
-                here,
-                ": make sure that it is this tree, and ask why it must go."
-            ),
-            Native::InParts => cat!(
-                "Native in parts of ",
-                land,
-                ": make sure that it is this tree, and ask why it must go."
-            ),
-            Native::Ask => cat!("Whether it is native in ", land, " is doubtful: ask there."),
-            Native::Elsewhere => cat!("Native in other parts of ", land, ", not in ", here, "."),
-            Native::NotHere => cat!("Not native in ", land, "."),
+            Native::Here => m::verdict_native_here(here),
+            Native::InParts => m::verdict_native_parts(land),
+            Native::Ask => m::verdict_native_ask(land),
+            Native::Elsewhere => {
+                m::verdict_native_elsewhere(m::VerdictNativeElsewhere { land, place: here })
+            }
+            Native::NotHere => m::verdict_native_not(land),
             Native::NotKnown => return None,
         })
     }
@@ -100,27 +96,26 @@ impl Say<'_> {
             list.push(self.near_said());
         }
         if let Some(near) = answer.near_limit {
-            list.push(cat!(
-                "Near a size limit: ",
-                if near.over { "over " } else { "under " },
-                measure::size(near.limit_mm).text(self.units()),
-                " across, the answer would be to ",
-                &m::method_act(near.method),
-                "."
-            ));
+            let limit = measure::size(near.limit_mm).text(self.units());
+            let act = m::method_act(near.method);
+            list.push(if near.over {
+                m::verdict_near_over(m::VerdictNearOver { limit, act })
+            } else {
+                m::verdict_near_under(m::VerdictNearUnder { limit, act })
+            });
         }
         let weak = matches!(answer.reach.why, Why::WeakTree | Why::LineNoDistance);
         if answer.height.measure_first && !weak {
             list.push(self.measure_first());
         }
         if answer.height.too_low {
-            list.push("So low a height does not fit this trunk, confirmed or not: the taller one rules. Measure it again, or check the diameter.".into());
+            list.push(m::VERDICT_TOO_LOW.into());
         }
         if answer.height.ask_again {
-            list.push("The height looks odd for this size: feet or metres? Confirm it. Until then the taller rules.".into());
+            list.push(m::VERDICT_ASK_AGAIN.into());
         }
         if answer.height.larger_than_grows {
-            list.push("This is larger than the species grows: check the name.".into());
+            list.push(m::VERDICT_LARGER.into());
         }
         list
     }
@@ -129,17 +124,9 @@ impl Say<'_> {
     pub fn measure_first(&self) -> String {
         let height = &self.answer.height;
         match height.changes_at_m {
-            Some(at) if at > height.hazard_m => cat!(
-                "Measure the height first: from ",
-                self.length(at),
-                " on, this answer changes."
-            ),
-            Some(at) => cat!(
-                "Measure the height first: under ",
-                self.length(at),
-                " this answer changes."
-            ),
-            None => "Measure the height first: it could change this answer.".into(),
+            Some(at) if at > height.hazard_m => m::verdict_measure_from(self.length(at)),
+            Some(at) => m::verdict_measure_under(self.length(at)),
+            None => m::VERDICT_MEASURE.into(),
         }
     }
 
@@ -155,11 +142,7 @@ impl Say<'_> {
                 .filter(|reason| reason.at_most == Level::Possible)
                 .map(|reason| self.rule_said(reason.rule))
                 .collect();
-            list.push(cat!(
-                "A ring is possible here, not recommended: ",
-                phrase::row(&against),
-                "."
-            ));
+            list.push(m::verdict_only_possible(phrase::row(&against)));
         }
         let third = self
             .answer
@@ -188,12 +171,8 @@ impl Say<'_> {
             also.by_professional,
             self.question.tree.herbicide,
         );
-        Some(cat!(
-            "More would die by another method: ",
-            &m::method_act(also.method),
-            by,
-            "."
-        ))
+        let act = cat!(&m::method_act(also.method), by);
+        Some(m::verdict_kills_more(act))
     }
 
     /// A line beside the headline.
@@ -208,52 +187,33 @@ impl Say<'_> {
                 self.question.tree.herbicide,
             )
         };
-        let what = cat!(&m::method_act(also.method), &by);
-        let and_level = match by.strip_suffix(')') {
-            Some(by) => cat!(
-                &m::method_act(also.method),
-                by,
-                ", ",
-                &m::method_level(also.level),
-                ")"
-            ),
-            None => cat!(
-                &m::method_act(also.method),
-                " (",
-                &m::method_level(also.level),
-                ")"
-            ),
-        };
+        let act = m::method_act(also.method);
+        let what = cat!(&act, &by);
+        let and_level = self.act_and_level(also);
         match also.kind {
-            AlsoKind::Otherwise => cat!("Otherwise: ", what, "."),
+            AlsoKind::Otherwise => m::verdict_otherwise(what),
             AlsoKind::WithoutHerbicide if also.method == Method::LeaveIt => {
-                "Without herbicide: leave it as it is.".into()
+                m::VERDICT_WITHOUT_LEAVE.into()
             }
-            AlsoKind::OrProfessional => missing::OR_PROFESSIONAL.into(),
-            AlsoKind::Today if also.method == Method::LeaveIt => {
-                "Until then leave it as it is.".into()
-            }
+            AlsoKind::OrProfessional => m::MISSING_OR_PROFESSIONAL.into(),
+            AlsoKind::Today if also.method == Method::LeaveIt => m::VERDICT_TODAY_LEAVE.into(),
             AlsoKind::Today if also.take_away_or_peel => cat!(
-                "Today: ",
-                and_level,
-                ". ",
+                m::verdict_today(and_level),
+                " ",
                 &method::proviso(Proviso::TakeAwayOrPeel, self.south())
             ),
-            AlsoKind::Today => cat!("Today: ", and_level, "."),
+            AlsoKind::Today => m::verdict_today(and_level),
             AlsoKind::KillsMore => self.kills_more().unwrap_or_default(),
             AlsoKind::WithoutHerbicide => match also.day {
-                Some(day) => cat!(
-                    "Without herbicide: ",
-                    and_level,
-                    ", ",
-                    stretch(day, also.to),
-                    "."
-                ),
-                None => cat!("Without herbicide: ", and_level, "."),
+                Some(day) => m::verdict_without_in(m::VerdictWithoutIn {
+                    act: and_level,
+                    stretch: stretch(day, also.to),
+                }),
+                None => m::verdict_without(and_level),
             },
             AlsoKind::RingLater => match also.day {
-                Some(day) => cat!("Or ring it: ", stretch(day, also.to), "."),
-                None => "Or ring it later.".into(),
+                Some(day) => m::verdict_ring_later(stretch(day, also.to)),
+                None => m::VERDICT_RING_SOME_DAY.into(),
             },
             AlsoKind::RingPossible => {
                 let against: Vec<String> = self
@@ -262,25 +222,45 @@ impl Say<'_> {
                     .flat_map(|line| &line.reasons)
                     .map(|reason| self.rule_said(reason.rule))
                     .collect();
-                cat!(
-                    "A ring is possible too; against it: ",
-                    phrase::row(&against),
-                    "."
-                )
+                m::verdict_ring_possible(phrase::row(&against))
             }
             AlsoKind::NextMethod if also.method == Method::LeaveIt => {
-                "If it is not ringed, leave it as it is.".into()
+                m::VERDICT_NEXT_LEAVE.into()
             }
-            AlsoKind::NextMethod => cat!("The next method: ", and_level, "."),
-            AlsoKind::NoRingHere => {
-                "No ring here: the months in which the bark slips are all ruled out.".into()
+            AlsoKind::NextMethod => m::verdict_next(and_level),
+            AlsoKind::NoRingHere => m::VERDICT_NO_RING_HERE.into(),
+        }
+    }
+
+    /// What another method does, who may do it, and how it stands: `fell it (by a professional, possible)`.
+    fn act_and_level(&self, also: &Also) -> String {
+        let act = m::method_act(also.method);
+        let level = m::method_level(also.level);
+        let herbicide = also.method.needs_herbicide();
+        let who = if also.trained_to_fell {
+            method::trained_to_fell(herbicide)
+        } else {
+            method::who(
+                also.method,
+                also.by_professional,
+                self.question.tree.herbicide,
+            )
+        };
+        match who {
+            m::METHOD_WHO_YOU => m::verdict_act_level(m::VerdictActLevel { act, level }),
+            m::METHOD_WHO_YOU_AS_LABEL => {
+                m::verdict_act_label_level(m::VerdictActLabelLevel { act, level })
             }
+            who => m::verdict_act_who_level(m::VerdictActWhoLevel { act, who, level }),
         }
     }
 
     /// The whole sentence: frame and reason.
     pub fn verdict(&self) -> String {
-        cat!(self.frame(), " ", phrase::sentence(&self.reason()), ".")
+        m::verdict_whole(m::VerdictWhole {
+            frame: self.frame(),
+            reason: phrase::sentence(&self.reason()),
+        })
     }
 
     /// The method at the head, and who does it.
@@ -289,7 +269,7 @@ impl Say<'_> {
         cat!(
             &m::method_act(answer.headline_method),
             if answer.provisos.contains(&Proviso::TrainedToFell) {
-                cat!(" (by ", &self.who_does_it(), ")")
+                cat!(" ", m::method_by_behind(self.who_does_it()))
             } else {
                 method::by(
                     answer.headline_method,
@@ -305,47 +285,42 @@ impl Say<'_> {
         let answer = self.answer;
         match answer.outcome {
             Outcome::Do if answer.asked_day.is_none() => {
-                cat!("Ring ", self.ringed(), ": ", self.stretch(), ".")
+                m::verdict_ring_in(m::VerdictRingIn {
+                    ringed: self.ringed(),
+                    stretch: self.stretch(),
+                })
             }
-            Outcome::Do => cat!("Ring ", self.ringed(), "."),
-            Outcome::Wait if answer.headline_method == Method::BarkRing => {
-                let ringed = self.ringed();
-                let then = if ringed == "this tree" {
-                    String::new()
-                } else {
-                    cat!(", then ring ", ringed)
-                };
-                cat!("Wait until ", self.window(), then, ".")
-            }
-            Outcome::Wait => cat!(
-                "Wait until ",
-                self.window(),
-                ", then use another method: ",
-                self.head(),
-                "."
-            ),
+            Outcome::Do => m::verdict_ring(self.ringed()),
+            Outcome::Wait => self.frame_wait(),
             Outcome::OtherMethod if answer.headline_method == Method::LeaveIt => {
-                "Leave this tree as it is.".into()
+                m::VERDICT_LEAVE.into()
             }
-            Outcome::OtherMethod => cat!("Use another method: ", self.head(), "."),
-            Outcome::Professional => "Leave this one to a professional.".into(),
-            Outcome::CannotTell => "We can't tell yet.".into(),
+            Outcome::OtherMethod => m::verdict_other(self.head()),
+            Outcome::Professional => m::VERDICT_PROFESSIONAL.into(),
+            Outcome::CannotTell => m::VERDICT_CANNOT_TELL.into(),
         }
     }
 
-    /// The day to wait for, with the end of its stretch.
-    fn window(&self) -> String {
-        let Some(day) = self.answer.advised_day else {
-            return "the bark slips".into();
+    /// The frame of a wait: the day, with the end of its stretch, and what then.
+    fn frame_wait(&self) -> String {
+        let answer = self.answer;
+        let Some(day) = answer.advised_day else {
+            return m::VERDICT_WAIT_SLIPS.into();
         };
-        match self.answer.advised_to.filter(|to| *to > day) {
-            Some(to) => cat!(
-                measure::day_year(day),
-                " (good to ",
-                measure::day_beside(to, Some(day)),
-                ")"
-            ),
-            None => measure::day_year(day),
+        let window = match answer.advised_to.filter(|to| *to > day) {
+            Some(to) => m::verdict_window(m::VerdictWindow {
+                day,
+                to: Date::beside(to, Some(day)),
+            }),
+            None => m::verdict_window_day(day),
+        };
+        if answer.headline_method != Method::BarkRing {
+            let act = self.head();
+            return m::verdict_wait_other(m::VerdictWaitOther { window, act });
+        }
+        match self.some_stems() {
+            Some(ringed) => m::verdict_wait_then(m::VerdictWaitThen { window, ringed }),
+            None => m::verdict_wait(window),
         }
     }
 
@@ -353,7 +328,7 @@ impl Say<'_> {
     fn stretch(&self) -> String {
         match self.answer.advised_day {
             Some(day) => stretch(day, self.answer.advised_to),
-            None => "while the bark slips".into(),
+            None => m::VERDICT_WHILE_IT_SLIPS.into(),
         }
     }
 
@@ -370,20 +345,22 @@ impl Say<'_> {
 
     /// What the bark does on a day, with its number.
     pub fn bark_on(&self, day: NaiveDate, verdict: Verdict, p: Option<f64>) -> String {
-        let chance = match (self.chance(p), verdict) {
-            (None, _) => String::new(),
-            (Some(chance), Verdict::Best) => cat!(" (", chance, ")"),
-            (Some(chance), _) => cat!(" (slips ", chance, ")"),
-        };
-        let day = measure::day_beside(day, self.answer.asked_day.or(self.answer.advised_day));
-        cat!("on ", day, " its bark ", &m::season_bark(verdict), chance)
+        let day = Date::beside(day, self.answer.asked_day.or(self.answer.advised_day));
+        let bark = m::season_bark(verdict);
+        match (self.chance(p), verdict) {
+            (None, _) => m::verdict_bark(day, bark),
+            (Some(chance), Verdict::Best) => {
+                m::verdict_bark_chance(m::VerdictBarkChance { day, bark, chance })
+            }
+            (Some(chance), _) => m::verdict_bark_slips(m::VerdictBarkSlips { day, bark, chance }),
+        }
     }
 
     fn why_do(&self) -> String {
         let timing = &self.answer.timing;
         match self.answer.advised_day {
             Some(day) => self.bark_on(day, timing.verdict, timing.probability),
-            None => cat!("its bark ", &m::season_bark(timing.verdict)),
+            None => m::verdict_its_bark(m::season_bark(timing.verdict)),
         }
     }
 
@@ -409,7 +386,7 @@ impl Say<'_> {
     /// What closes a ring on a day, as a clause: oak wilt, or the group's own months.
     fn closed(&self, day: NaiveDate) -> Option<String> {
         if let Some(months) = self.closed_months() {
-            return Some(cat!("oaks must not be wounded here from ", months));
+            return Some(m::verdict_oaks(months));
         }
         let blocked = self
             .question
@@ -434,24 +411,22 @@ impl Say<'_> {
         let answer = self.answer;
         let dead = self.question.tree.nothing_left();
         if dead && self.question.tree.stems.len() > 1 {
-            return "no living stem is left to ring".into();
+            return m::VERDICT_NO_LIVING_STEM.into();
         }
         if dead {
-            return "it is dead already, so there is nothing to ring".into();
+            return m::VERDICT_DEAD.into();
         }
         if answer.reach.hollow_alone {
-            return cat!(
-                "it has ",
-                reach::signs(&self.question.tree.signs),
-                ", and nothing that counts stands within ",
-                self.reach(answer.reach.two_heights_m)
-            );
+            return m::verdict_hollow(m::VerdictHollow {
+                signs: reach::signs(&self.question.tree.signs),
+                within: self.reach(answer.reach.two_heights_m),
+            });
         }
         let (Some(ring), Some(head)) = (
             self.line(Method::BarkRing),
             self.line(answer.headline_method),
         ) else {
-            return cat!("at ", self.size(), " across a ring does not suit it");
+            return m::verdict_not_suited_at(self.size());
         };
         if ring.level <= head.level {
             return match answer.next_line {
@@ -460,9 +435,9 @@ impl Say<'_> {
                     day: Some(day),
                     ..
                 }) => {
-                    cat!("a ring has to wait until ", measure::day_year(day))
+                    m::verdict_has_to_wait(*day)
                 }
-                _ => cat!("at ", self.size(), " across it does as well as a ring"),
+                _ => m::verdict_as_well(self.size()),
             };
         }
         match ring
@@ -471,15 +446,11 @@ impl Say<'_> {
             .find(|reason| reason.at_most == ring.level)
         {
             Some(_) if self.never_is_why() => match self.oak_months() {
-                Some(months) => cat!(
-                    "oaks must not be wounded here from ",
-                    months,
-                    ", and the bark slips at no other time"
-                ),
-                None => "the months in which the bark slips are all ruled out".into(),
+                Some(months) => m::verdict_oaks_never(months),
+                None => m::VERDICT_NEVER.into(),
             },
             Some(reason) => self.rule_said(reason.rule),
-            None => cat!("at ", self.size(), " across a ring does not suit it"),
+            None => m::verdict_not_suited_at(self.size()),
         }
     }
 
@@ -513,41 +484,33 @@ impl Say<'_> {
     /// The same, as it lowers a method.
     fn rule_of(&self, id: &'static str, lowered: Method) -> String {
         let answer = self.answer;
-        let words =
-            method::rule(id, lowered).map_or("a ring does not suit it", crate::words::Word::text);
+        let words = method::rule(id, lowered).unwrap_or(m::VERDICT_NOT_SUITED);
         match id {
             "bark_not_slipping" => match (answer.asked_day, answer.asked_verdict) {
                 (Some(day), Some(verdict)) => self.bark_on(day, verdict, answer.asked_probability),
                 _ => words.into(),
             },
             "inside" => match self.decided() {
-                Some(target) => cat!(
-                    self.away(target),
-                    ", inside the ",
-                    self.reach(target.zone_m),
-                    " in which this tree can throw wood"
-                ),
+                Some(target) => m::verdict_inside(m::VerdictInside {
+                    away: self.away(target),
+                    zone: self.reach(target.zone_m),
+                }),
                 None => words.into(),
             },
             "oak_wilt_months" => match self.closed_months() {
-                Some(months) => cat!("oaks must not be wounded here from ", months),
+                Some(months) => m::verdict_oaks(months),
                 None => words.into(),
             },
             "heaven_out_of_season" if self.south() => {
-                "herbicide suits this tree from 15 January to 15 April".into()
+                m::VERDICT_HEAVEN_SOUTH.into()
             }
             "group_months" => self.group_months().unwrap_or_else(|| words.into()),
-            "under_1" => self.at_size("it is too small to ring"),
-            "1_to_2_5" => self.at_size("it is hardly worth a ring"),
-            "thin_shrub" => self.at_size("its stems are too thin or too many to ring"),
-            "conifer_under_6" => self.at_size("it makes no snag; cut it below the lowest branch"),
+            "under_1" => m::verdict_under_1(self.size()),
+            "1_to_2_5" => m::verdict_hardly(self.size()),
+            "thin_shrub" => m::verdict_thin_shrub(self.size()),
+            "conifer_under_6" => m::verdict_no_snag(self.size()),
             _ => words.into(),
         }
-    }
-
-    /// A clause with the size that made it hold.
-    fn at_size(&self, words: &str) -> String {
-        cat!("at ", self.size(), " across ", words)
     }
 }
 
@@ -555,6 +518,6 @@ impl Say<'_> {
 fn stretch(from: NaiveDate, to: Option<NaiveDate>) -> String {
     match to.filter(|to| *to > from) {
         Some(to) => measure::days(from, to),
-        None => cat!("from ", measure::day_year(from), " on"),
+        None => m::verdict_from_day(from),
     }
 }
