@@ -124,7 +124,11 @@ fn rows(out: &mut Page<'_>, cx: &Region<'_>) {
         push(&m::STOP_ROW_HEIGHT, cx.say.length(shown), &standing);
     }
     if let (Some(opens), Some(closes)) = (answer.timing.opens, answer.timing.closes) {
-        push(&m::STOP_ROW_SLIPS, measure::days(opens, closes), &m::STOP_MODEL);
+        push(
+            &m::STOP_ROW_SLIPS,
+            measure::days(opens, closes),
+            &m::STOP_MODEL,
+        );
     }
     let wish = match cx.say.question.tree.goal {
         Goal::Wildlife | Goal::SpareOne(_) => m::STOP_WISH_SNAG,
@@ -149,7 +153,11 @@ fn today(out: &mut Page<'_>, cx: &Region<'_>, line: bool) {
         cx,
         "p-now",
         "now",
-        if line { m::STOP_UNTIL_THEY_COME } else { m::STOP_CAN_STILL },
+        if line {
+            m::STOP_UNTIL_THEY_COME
+        } else {
+            m::STOP_CAN_STILL
+        },
     );
     let height = &cx.say.answer.height;
     out.open_class("ol", "steps");

@@ -4,7 +4,7 @@ use super::frame::{Part, Region, button, field_link, open_details, sub};
 use super::sources::{cites, source};
 use crate::page::Page;
 use crate::words::m;
-use crate::words::{self, working::Input};
+use crate::words::working::Input;
 
 /// What was told or assumed, a row each; beside the form, each leads to its field.
 fn told_rows(

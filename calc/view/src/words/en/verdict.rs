@@ -224,9 +224,7 @@ impl Say<'_> {
                     .collect();
                 m::verdict_ring_possible(phrase::row(&against))
             }
-            AlsoKind::NextMethod if also.method == Method::LeaveIt => {
-                m::VERDICT_NEXT_LEAVE.into()
-            }
+            AlsoKind::NextMethod if also.method == Method::LeaveIt => m::VERDICT_NEXT_LEAVE.into(),
             AlsoKind::NextMethod => m::verdict_next(and_level),
             AlsoKind::NoRingHere => m::VERDICT_NO_RING_HERE.into(),
         }
@@ -284,12 +282,10 @@ impl Say<'_> {
     pub fn frame(&self) -> String {
         let answer = self.answer;
         match answer.outcome {
-            Outcome::Do if answer.asked_day.is_none() => {
-                m::verdict_ring_in(m::VerdictRingIn {
-                    ringed: self.ringed(),
-                    stretch: self.stretch(),
-                })
-            }
+            Outcome::Do if answer.asked_day.is_none() => m::verdict_ring_in(m::VerdictRingIn {
+                ringed: self.ringed(),
+                stretch: self.stretch(),
+            }),
             Outcome::Do => m::verdict_ring(self.ringed()),
             Outcome::Wait => self.frame_wait(),
             Outcome::OtherMethod if answer.headline_method == Method::LeaveIt => {
@@ -434,9 +430,7 @@ impl Say<'_> {
                     kind: AlsoKind::RingLater,
                     day: Some(day),
                     ..
-                }) => {
-                    m::verdict_has_to_wait(*day)
-                }
+                }) => m::verdict_has_to_wait(day),
                 _ => m::verdict_as_well(self.size()),
             };
         }
@@ -501,9 +495,7 @@ impl Say<'_> {
                 Some(months) => m::verdict_oaks(months),
                 None => words.into(),
             },
-            "heaven_out_of_season" if self.south() => {
-                m::VERDICT_HEAVEN_SOUTH.into()
-            }
+            "heaven_out_of_season" if self.south() => m::VERDICT_HEAVEN_SOUTH.into(),
             "group_months" => self.group_months().unwrap_or_else(|| words.into()),
             "under_1" => m::verdict_under_1(self.size()),
             "1_to_2_5" => m::verdict_hardly(self.size()),
