@@ -331,7 +331,7 @@ fn day(year: i32, month: u32, day: u32) -> NaiveDate {
 fn a_full_crown_fails_in_season_3_and_death_waits_for_the_second_autumn() {
     let question = crate::support::question(&tree("Norway maple", "12 in"));
     let ringed = day(2027, 6, 10);
-    let plan = visits::plan(
+    let plan = visits::after_ring(
         &reference().constants.visits,
         question.tree.species,
         question.place.hemisphere(),

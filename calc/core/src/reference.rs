@@ -1,6 +1,7 @@
 //! What is known, as data: passed in, never global. The data crate compiles it from `content/`.
 
 use crate::models::cautions::Caution;
+use crate::models::condition::{Condition, Sizes};
 use crate::models::effort::MethodMinutes;
 use crate::models::habitat::{CavityUser, SnagGuide};
 use crate::models::height::HeightTables;
@@ -9,7 +10,7 @@ use crate::models::outlook::{OutlookOverride, OutlookRow};
 use crate::terms::cite::Source;
 use crate::terms::constants::constants;
 use crate::terms::regional::Regional;
-use crate::terms::species::Species;
+use crate::terms::species::{Group, Species};
 use crate::timing::closed_months::Restriction;
 use crate::timing::disease::DiseaseRegion;
 use std::sync::OnceLock;
@@ -64,6 +65,16 @@ impl Reference {
             hazard: self.height_hazard,
             species: self.species,
         }
+    }
+
+    /// Whether a stem is too thin for a ring whatever else is said: the row `under_1` of the table of methods.
+    #[must_use]
+    pub fn too_thin_to_ring(&self, group: Option<Group>, dbh_in: f64) -> bool {
+        let mut rows = self.method_rules.iter();
+        let row = rows.find(|row| row.condition == Condition::UnderOne);
+        let base_in = dbh_in * self.constants.base_over_dbh;
+        row.and_then(|row| Sizes::of(row.sizes, group))
+            .is_some_and(|sizes| sizes.hold(dbh_in, base_in))
     }
 
     /// The label of a source.

@@ -36,7 +36,7 @@ packed! {
     }
     Bark { coefficient, confidence, cite }
     HeightRow { form, b, out, peak, region, cite }
-    SproutRow { variant, p }
+    SproutRow { variant, at }
     LookAlike { name, scientific, mark, native }
     DeathRow { n, dbh, ring, season, after, dead, source }
     MethodRule { id, condition, sizes, cells, cites }

@@ -42,14 +42,14 @@ pub fn minutes(facts: &Facts<'_>, stems: &[StemAnswer], day: NaiveDate) -> Optio
     let effort = effort::minutes(constants, question.tree.limbs, &question.pace, &work, slip)?;
     let visit = constants.visit;
     let once = |share: f64, minutes: f64| share * (minutes - effort.walk_min) + effort.walk_min;
-    let plan = visits::plan(
+    let after_ring = visits::after_ring(
         &facts.reference.constants.visits,
         question.tree.species,
         question.place.hemisphere(),
         day,
     );
     let long = |seasons: u8| {
-        let visits = plan
+        let visits = after_ring
             .iter()
             .filter(|visit| visit.is_work() && visit.season <= seasons)
             .count();
@@ -113,17 +113,17 @@ pub fn visit(facts: &Facts<'_>, stops: bool, advised: Option<NaiveDate>) -> Opti
         answer.why_not = Some(NoAdvice::NoRing);
         return Some(answer);
     };
-    let plan = visits::plan(
+    let visits = visits::after_ring(
         &facts.reference.constants.visits,
         question.tree.species,
         question.place.hemisphere(),
         ringed,
     );
-    answer.day = on(asked.at, &plan);
+    answer.day = on(asked.at, &visits);
     let constants = &facts.reference.constants.visits;
     let hemisphere = question.place.hemisphere();
     let advice = match answer.day {
-        Some(day) => advise(constants, ringed, day, &plan, &asked.seen, hemisphere),
+        Some(day) => advise(constants, ringed, day, &visits, &asked.seen, hemisphere),
         None => Err(NoAdvice::NoSuchVisit),
     };
     match advice {
@@ -133,10 +133,10 @@ pub fn visit(facts: &Facts<'_>, stops: bool, advised: Option<NaiveDate>) -> Opti
     Some(answer)
 }
 
-fn on(at: VisitAt, plan: &[Visit]) -> Option<NaiveDate> {
+fn on(at: VisitAt, visits: &[Visit]) -> Option<NaiveDate> {
     match at {
         VisitAt::Today(day) | VisitAt::On(day) => Some(day),
-        VisitAt::Number(number) => Some(plan.get(number.checked_sub(1)?)?.to),
+        VisitAt::Number(number) => Some(visits.get(number.checked_sub(1)?)?.to),
     }
 }
 

@@ -35,8 +35,6 @@ words! {
 
 /// The fewest trees that give a rate.
 pub const FEWEST: usize = 2;
-/// Beyond this many times the model's minutes, or its inverse, something else was measured (our own assumption).
-const FAR: f64 = 12.0;
 /// No crew works so evenly that its spread lies below this: what was typed is no rate then (our own assumption).
 const LEAST_SPREAD: f64 = 1e-6;
 /// The quantile of P90 on both sides together: 2 x 1.2816.
@@ -54,8 +52,8 @@ impl Rate {
 
     /// Whether it is one that calibration can give.
     #[must_use]
-    pub fn is_sound(&self) -> bool {
-        let far = log(FAR);
+    pub fn is_sound(&self, constants: &EffortConstants) -> bool {
+        let far = log(constants.far_off);
         (-far..=far).contains(&self.log_mean) && (LEAST_SPREAD..2.0).contains(&self.log_sd)
     }
 
@@ -116,7 +114,8 @@ pub fn update(
     }
     let spread = log(1.0 + variance / (mean * mean)).max(1e-6);
     let seen = log(minutes) - (log(mean) - spread / 2.0);
-    if !(-log(FAR)..=log(FAR)).contains(&seen) {
+    let far = log(constants.far_off);
+    if !(-far..=far).contains(&seen) {
         return Err(NoRate::FarOff);
     }
     let prior_precision = 1.0 / (prior.log_sd * prior.log_sd);

@@ -26,9 +26,9 @@ pub struct Sizes {
 impl Sizes {
     /// Those of a row that count for a group; none where the row speaks of every size.
     #[must_use]
-    pub fn of(sizes: &[Self], group: Group) -> Option<&Self> {
+    pub fn of(sizes: &[Self], group: Option<Group>) -> Option<&Self> {
         let own = |wanted: Option<Group>| sizes.iter().find(|sizes| sizes.group == wanted);
-        own(Some(group)).or_else(|| own(None))
+        own(group).or_else(|| own(None))
     }
 
     /// The limits, inches.
@@ -36,7 +36,10 @@ impl Sizes {
         [self.from, self.to].into_iter().flatten().map(|(at, _)| at)
     }
 
-    fn hold(&self, inches: f64) -> bool {
+    /// Whether a stem of these diameters, at breast height and at its base, is one of them.
+    #[must_use]
+    pub fn hold(&self, dbh_in: f64, base_in: f64) -> bool {
+        let inches = if self.at_base { base_in } else { dbh_in };
         let above = |(at, with): (f64, bool)| inches > at || with && inches == at;
         let below = |(at, with): (f64, bool)| inches < at || with && inches == at;
         self.from.is_none_or(above) && self.to.is_none_or(below)
@@ -53,15 +56,12 @@ const _: () = assert!(Condition::IDS.len() <= u128::BITS as usize);
 impl RowsOfSize {
     /// Those of a stem of a tree, by its diameter and that of its base, inches.
     #[must_use]
-    pub fn of(rows: &[MethodRule], tree: &Tree, inches: f64, base_inches: f64) -> Self {
+    pub fn of(rows: &[MethodRule], tree: &Tree, dbh_in: f64, base_in: f64) -> Self {
         let (group, stems) = (tree.species.group, tree.stems.len());
         let fits = |row: &MethodRule| {
-            Sizes::of(row.sizes, group).is_none_or(|sizes| {
-                let inches = if sizes.at_base { base_inches } else { inches };
-                let many = sizes
-                    .or_stems
-                    .is_some_and(|least| stems >= usize::from(least));
-                sizes.hold(inches) || many
+            Sizes::of(row.sizes, Some(group)).is_none_or(|sizes| {
+                let many = |least: u8| stems >= usize::from(least);
+                sizes.hold(dbh_in, base_in) || sizes.or_stems.is_some_and(many)
             })
         };
         let bit = |at: usize| 1_u128.checked_shl(at as u32).unwrap_or(0);

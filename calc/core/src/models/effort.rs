@@ -54,6 +54,8 @@ constants! {
         pub tight: Three,
         /// Factor of tool, rest and small delays.
         pub delays: Three,
+        /// Beyond this many times the model's minutes, or its inverse, a crew that was timed did something else.
+        pub far_off: f64,
         /// Clearing limbs, minutes a foot of stem.
         pub limbs: Three,
         /// Stem to be cleared of limbs, feet, where it has none.

@@ -85,6 +85,10 @@ constants! {
         pub half_life_c: f64,
         /// Of what decays fast.
         pub half_life_d: f64,
+        /// Under this diameter, inches, a snag is of the class that decays fast.
+        pub fast_under_in: f64,
+        /// Under this one it is not durable, whatever its wood.
+        pub not_durable_under_in: f64,
         /// Low end of a half-life over the likely one.
         pub range_low: f64,
         /// High end.
@@ -103,6 +107,15 @@ impl HabitatConstants {
             Durability::B => self.half_life_b,
             Durability::C => self.half_life_c,
             Durability::D => self.half_life_d,
+        }
+    }
+
+    /// The class of a snag of this diameter: thin ones decay faster.
+    fn capped(&self, class: Durability, inches: f64) -> Durability {
+        match class {
+            _ if inches < self.fast_under_in => Durability::D,
+            Durability::A | Durability::B if inches < self.not_durable_under_in => Durability::C,
+            class => class,
         }
     }
 
@@ -165,7 +178,7 @@ pub fn judge(
         guides.filter(move |guide| here(guide.regions) == own)
     };
     let guides_here = of(true).count();
-    let durability = capped(snag.species.durability, inches);
+    let durability = constants.capped(snag.species.durability, inches);
     let half = constants.half_life(durability);
     Habitat {
         feeding_wood_only: inches < cavities_in,
@@ -183,14 +196,5 @@ pub fn judge(
             cite("A01", "Table 1"),
             Cite::own("half-lives by durability class"),
         ],
-    }
-}
-
-/// Under 8 in at most class C, under 4 in D.
-fn capped(class: Durability, inches: f64) -> Durability {
-    match class {
-        _ if inches < 4.0 => Durability::D,
-        Durability::A | Durability::B if inches < 8.0 => Durability::C,
-        class => class,
     }
 }

@@ -230,7 +230,7 @@ pub fn near_limit(
     // The limits of every row that speaks of this group, as diameters at breast height.
     let mut limits: Vec<f64> = rules
         .iter()
-        .filter_map(|rule| Sizes::of(rule.sizes, case.tree.species.group))
+        .filter_map(|rule| Sizes::of(rule.sizes, Some(case.tree.species.group)))
         .flat_map(|sizes| {
             let over_dbh = if sizes.at_base {
                 case.base_over_dbh

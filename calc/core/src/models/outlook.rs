@@ -5,7 +5,7 @@ use crate::terms::cite::cite;
 use crate::terms::quantity::inches;
 use crate::terms::small::find::holds as holds_word;
 use crate::terms::small::sort::sort;
-use crate::terms::species::{Group, Species, Suitability, Trait, Vigor};
+use crate::terms::species::{Group, Species, SproutRow, Suitability, Trait, Vigor};
 use crate::terms::words::words;
 use serde::Serialize;
 
@@ -336,23 +336,18 @@ fn holds(size: SizeClass, inches: f64) -> bool {
 
 /// Probability that a cut stem of this size sprouts, lowest and highest row, linear between the printed sizes.
 fn sprouting(species: &Species, inches: f64) -> Option<(f64, f64)> {
-    const SIZES: [f64; 4] = [4.0, 8.0, 12.0, 20.0];
-    let at = |p: &[f64; 4]| {
-        let above = SIZES.iter().position(|size| *size >= inches);
+    let between = |row: &SproutRow| {
+        let above = row.at.iter().position(|(size, _)| *size >= inches);
         match above {
-            Some(0) => p[0],
-            None => p[3],
+            Some(0) => row.at[0].1,
+            None => row.at[row.at.len() - 1].1,
             Some(i) => {
-                let share = (inches - SIZES[i - 1]) / (SIZES[i] - SIZES[i - 1]);
-                p[i - 1] + (p[i] - p[i - 1]) * share
+                let [(under, low), (over, high)] = [row.at[i - 1], row.at[i]];
+                low + (high - low) * ((inches - under) / (over - under))
             }
         }
     };
-    species
-        .sprouting
-        .iter()
-        .map(|row| at(&row.p))
-        .fold(None, |ends, p| {
-            Some(ends.map_or((p, p), |(low, high): (f64, f64)| (low.min(p), high.max(p))))
-        })
+    species.sprouting.iter().map(between).fold(None, |ends, p| {
+        Some(ends.map_or((p, p), |(low, high): (f64, f64)| (low.min(p), high.max(p))))
+    })
 }

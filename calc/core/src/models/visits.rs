@@ -2,7 +2,7 @@
 
 use crate::terms::constants::constants;
 use crate::terms::method::Method;
-use crate::terms::months::{Months, Stretch};
+use crate::terms::months::{Months, Stretch, behind, first_day, last_day, northern_year};
 use crate::terms::place::Hemisphere;
 use crate::terms::species::{Group, Species, Suitability, Vigor};
 use crate::terms::words::words;
@@ -107,7 +107,7 @@ pub fn after(
 ) -> Vec<Visit> {
     match method {
         Method::LeaveIt => Vec::new(),
-        Method::BarkRing | Method::SawRing => plan(constants, species, hemisphere, day),
+        Method::BarkRing | Method::SawRing => after_ring(constants, species, hemisphere, day),
         Method::Frill
         | Method::BasalBark
         | Method::CutStump
@@ -130,7 +130,7 @@ fn after_cutting(
     let later = |days: f64| day.checked_add_days(Days::new(days as u64)).unwrap_or(day);
     let sprouts = comes_back(species);
     let within = |stretch: &Stretch| stretch.holds(day.month(), day.day(), hemisphere);
-    let this_year = year_of(day, hemisphere);
+    let this_year = northern_year(day, hemisphere);
     let mut visits = Vec::new();
     if sprouts && within(&constants.sprouts_again) {
         let to = later(constants.first_look_to_days);
@@ -141,12 +141,12 @@ fn after_cutting(
             season: 1,
         });
         let autumn = constants.early_autumn as u32;
-        let from = start(this_year, autumn, hemisphere);
+        let from = first_day(this_year, autumn, hemisphere);
         if method == Method::RepeatCutting && from > to {
             visits.push(Visit {
                 kind: VisitKind::Sprouts,
                 from,
-                to: end(this_year, autumn, hemisphere),
+                to: last_day(this_year, autumn, hemisphere),
                 season: 1,
             });
         }
@@ -160,15 +160,15 @@ fn after_cutting(
     .map(|month| month as u32);
     let [late_spring, midsummer, _] = rounds;
     let mut year = this_year;
-    while start(year, late_spring, hemisphere) <= day {
+    while first_day(year, late_spring, hemisphere) <= day {
         year += 1;
     }
     let first = if within(&constants.leaf_season) { 2 } else { 1 };
     let mut push = |kind, by: i32, month: u32| {
         visits.push(Visit {
             kind,
-            from: start(year + by, month, hemisphere),
-            to: end(year + by, month, hemisphere),
+            from: first_day(year + by, month, hemisphere),
+            to: last_day(year + by, month, hemisphere),
             season: (first + by) as u8,
         });
     };
@@ -191,16 +191,10 @@ fn after_cutting(
     visits
 }
 
-/// The northern year of a day: the southern season that runs over the new year belongs to the year it begins in.
-fn year_of(day: NaiveDate, hemisphere: Hemisphere) -> i32 {
-    let before = hemisphere == Hemisphere::South && day.month() <= HALF_YEAR;
-    day.year() - i32::from(before)
-}
-
 /// The visits after a ring on `day`. The season of ringing is this one if it is done before midsummer,
 /// else the next; months are turned over in the south. Assumption, from the intervals of the response notes.
 #[must_use]
-pub fn plan(
+pub fn after_ring(
     constants: &VisitConstants,
     species: &Species,
     hemisphere: Hemisphere,
@@ -217,8 +211,8 @@ pub fn plan(
     let span = |season: i32, months: Months| {
         let year = first + season - 1;
         (
-            start(year, months.from as u32, hemisphere),
-            end(year, months.to as u32, hemisphere),
+            first_day(year, months.from as u32, hemisphere),
+            last_day(year, months.to as u32, hemisphere),
         )
     };
     let mut push = |kind, season: i32, months| {
@@ -261,9 +255,6 @@ pub fn plan(
     visits
 }
 
-/// Months by which the south is behind; a month of the north and these make the month of the south.
-const HALF_YEAR: u32 = 6;
-
 /// The year whose spring begins season 1: done after midsummer it is the next.
 fn first_spring(constants: &VisitConstants, day: NaiveDate, hemisphere: Hemisphere) -> i32 {
     // The southern midsummer is the turn of the year.
@@ -284,38 +275,4 @@ pub fn season_on(
     let opens = constants.season_from as u32 + behind(hemisphere);
     let year = day.year() - i32::from(day.month() < opens);
     (year - first_spring(constants, ringed, hemisphere) + 1).clamp(1, 9) as u8
-}
-
-const fn behind(hemisphere: Hemisphere) -> u32 {
-    match hemisphere {
-        Hemisphere::North => 0,
-        Hemisphere::South => HALF_YEAR,
-    }
-}
-
-/// First day of a northern month, half a year on in the south (so the southern season runs into the next year).
-fn start(year: i32, month: u32, hemisphere: Hemisphere) -> NaiveDate {
-    let (year, month) = turned(year, month, hemisphere);
-    NaiveDate::from_ymd_opt(year, month, 1).unwrap_or_default()
-}
-
-fn end(year: i32, month: u32, hemisphere: Hemisphere) -> NaiveDate {
-    let (year, month) = turned(year, month, hemisphere);
-    let (next_year, next) = if month == 12 {
-        (year + 1, 1)
-    } else {
-        (year, month + 1)
-    };
-    NaiveDate::from_ymd_opt(next_year, next, 1)
-        .and_then(|day| day.pred_opt())
-        .unwrap_or_default()
-}
-
-fn turned(year: i32, month: u32, hemisphere: Hemisphere) -> (i32, u32) {
-    let month = month + behind(hemisphere);
-    if month > 12 {
-        (year + 1, month - 12)
-    } else {
-        (year, month)
-    }
 }

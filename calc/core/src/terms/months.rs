@@ -2,6 +2,7 @@
 
 use crate::terms::constants::constants;
 use crate::terms::place::Hemisphere;
+use chrono::{Datelike, NaiveDate};
 
 /// A month as if it were in the north: half a year is turned over in the south.
 #[must_use]
@@ -9,6 +10,54 @@ pub const fn northern(month: u32, hemisphere: Hemisphere) -> u32 {
     match hemisphere {
         Hemisphere::North => month,
         Hemisphere::South => (month + 5) % 12 + 1,
+    }
+}
+
+/// Months by which the south is behind: a month of the north and these make the month of the south.
+const HALF_YEAR: u32 = 6;
+
+/// Months by which a half of the world is behind the north.
+#[must_use]
+pub const fn behind(hemisphere: Hemisphere) -> u32 {
+    match hemisphere {
+        Hemisphere::North => 0,
+        Hemisphere::South => HALF_YEAR,
+    }
+}
+
+/// The northern year of a day: the southern season that runs over the new year belongs to the year it begins in.
+#[must_use]
+pub fn northern_year(day: NaiveDate, hemisphere: Hemisphere) -> i32 {
+    day.year() - i32::from(day.month() <= behind(hemisphere))
+}
+
+/// First day of a northern month, half a year on in the south (so the southern season runs into the next year).
+#[must_use]
+pub fn first_day(year: i32, month: u32, hemisphere: Hemisphere) -> NaiveDate {
+    let (year, month) = turned(year, month, hemisphere);
+    NaiveDate::from_ymd_opt(year, month, 1).unwrap_or_default()
+}
+
+/// Its last day.
+#[must_use]
+pub fn last_day(year: i32, month: u32, hemisphere: Hemisphere) -> NaiveDate {
+    let (year, month) = turned(year, month, hemisphere);
+    let (next_year, next) = if month == 12 {
+        (year + 1, 1)
+    } else {
+        (year, month + 1)
+    };
+    NaiveDate::from_ymd_opt(next_year, next, 1)
+        .and_then(|day| day.pred_opt())
+        .unwrap_or_default()
+}
+
+fn turned(year: i32, month: u32, hemisphere: Hemisphere) -> (i32, u32) {
+    let month = month + behind(hemisphere);
+    if month > 12 {
+        (year + 1, month - 12)
+    } else {
+        (year, month)
     }
 }
 
@@ -84,6 +133,18 @@ mod tests {
         let spring = Months { from: 3.0, to: 4.0 };
         assert!(spring.hold(3, Hemisphere::North) && !spring.hold(5, Hemisphere::North));
         assert!(spring.hold(10, Hemisphere::South) && !spring.hold(3, Hemisphere::South));
+    }
+
+    #[test]
+    fn a_southern_month_of_the_second_half_lies_in_the_next_year() {
+        let day = |year, month, day| NaiveDate::from_ymd_opt(year, month, day).expect("a day");
+        assert_eq!(first_day(2027, 9, Hemisphere::South), day(2028, 3, 1));
+        assert_eq!(last_day(2027, 8, Hemisphere::South), day(2028, 2, 29));
+        assert_eq!(last_day(2027, 6, Hemisphere::South), day(2027, 12, 31));
+        assert_eq!(last_day(2027, 2, Hemisphere::North), day(2027, 2, 28));
+        assert_eq!(northern_year(day(2028, 6, 30), Hemisphere::South), 2027);
+        assert_eq!(northern_year(day(2028, 7, 1), Hemisphere::South), 2028);
+        assert_eq!(northern_year(day(2028, 1, 1), Hemisphere::North), 2028);
     }
 
     #[test]

@@ -279,14 +279,14 @@ pub struct HeightRow {
 /// A crown curve has the shape of a height curve.
 pub type CrownRow = HeightRow;
 
-/// Probability of sprouting after cutting, at 4, 8, 12 and 20 in dbh.
+/// Probability of sprouting after cutting, by diameter.
 #[derive(Clone, Copy, Debug, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct SproutRow {
     /// Variant of the growth model.
     pub variant: &'static str,
-    /// The four probabilities.
-    pub p: [f64; 4],
+    /// Diameters at breast height, inches, and the probability at each; the thinnest first.
+    pub at: [(f64, f64); 4],
 }
 
 /// A look-alike.

@@ -44,153 +44,251 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Flags) -> Kind {
     let Some(wood) = ask.tree.wood else {
         return Kind::NotTimed;
     };
-    let (climate, site, hemisphere) = match ask.place {
-        Where::Climate(p) => (Some(p), Some(p.site), p.hemisphere()),
-        Where::Region {
-            climate,
-            spread_days,
-        } if spread_days > c.region_most => (None, None, climate.hemisphere()),
-        Where::Region { climate, .. } => (Some(climate), Some(climate.site), climate.hemisphere()),
-        Where::Site(s) => (None, Some(s), Hemisphere::of(s.lat)),
-        Where::RegionAlone(h) | Where::Hemisphere(h) => (None, None, h),
-    };
-    // How far the towns of a state or country differ, days.
-    let spread = match ask.place {
-        Where::Region { spread_days, .. } if climate.is_some() => spread_days,
-        _ => 0.0,
-    };
+    let place = Place::of(ask.place, c);
+    let hemisphere = place.hemisphere;
     let Some(class) = Dated::of(wood) else {
-        flags.add(if wood == WoodClass::Unknown {
-            Flag::UnknownWood
-        } else {
-            Flag::EvergreenBroadleaf
-        });
-        return Kind::Envelope {
-            hemisphere,
-            longer: wood == WoodClass::EvergreenBroadleaf,
-        };
+        return without_model(wood, hemisphere, flags);
     };
-    let bare = Kind::Envelope {
-        hemisphere,
-        longer: class == Dated::Conifer,
-    };
-    if let Some(s) = site {
-        site_flags(s, c, flags);
-    }
-    if let Some(p) = climate {
-        place_flags(p, c, flags);
-    }
-    let placeless = match ask.place {
-        Where::Hemisphere(_) => Flag::NoPlace,
-        Where::Region { .. } => Flag::RegionTooWide,
-        Where::RegionAlone(_) => Flag::RegionWithoutDates,
-        Where::Climate(_) | Where::Site(_) => Flag::FarFromPlaces,
-    };
-    if class == Dated::Conifer && climate.is_some_and(|p| p.coldest_month() >= c.conifer_open_mean)
-    {
+    place.flag(c, flags);
+    let is_cold = |p: &PointClimate| p.coldest_month() < c.conifer_open_mean;
+    if class == Dated::Conifer && place.climate.is_some_and(|p| !is_cold(p)) {
         flags.add(Flag::NoOpeningDate);
         return Kind::AnyGrowingMonth { hemisphere };
     }
-    let conifer_opens = match (class, climate) {
-        (Dated::Conifer, Some(p)) => match conifer_opening(p, c) {
-            Some(day) => day,
-            None => {
-                flags.add(Flag::TooCold);
-                return bare;
-            }
-        },
-        (Dated::Conifer, None) => {
-            flags.add(if ask.observed.is_some() {
-                Flag::ConiferNeedsPlace
-            } else {
-                placeless
-            });
-            return bare;
-        }
+    dated(ask, class, &place, c, flags).unwrap_or(Kind::Envelope {
+        hemisphere,
+        longer: class == Dated::Conifer,
+    })
+}
+
+/// Wood without a date model: the hemisphere's months.
+fn without_model(wood: WoodClass, hemisphere: Hemisphere, flags: &mut Flags) -> Kind {
+    flags.add(if wood == WoodClass::Unknown {
+        Flag::UnknownWood
+    } else {
+        Flag::EvergreenBroadleaf
+    });
+    Kind::Envelope {
+        hemisphere,
+        longer: wood == WoodClass::EvergreenBroadleaf,
+    }
+}
+
+/// Dates, where what is known gives them; else none, and a flag that says why.
+fn dated(
+    ask: &Ask<'_>,
+    class: Dated,
+    place: &Place<'_>,
+    c: &Constants,
+    flags: &mut Flags,
+) -> Option<Kind> {
+    let conifer_opens = match class {
+        Dated::Conifer => opening_of_conifer(ask, place, c, flags)?,
         // The other classes open from budbreak; the value is not read.
-        _ => 0.0,
+        Dated::Ring | Dated::Diffuse => 0.0,
     };
-    let ordinary_sd = match climate {
+    let ordinary_sd = ordinary_sd(ask, place, c, flags);
+    let normal = from_normals(ask, place, c, flags);
+    let own = of_this_season(ask, place, (normal, ordinary_sd), c, flags);
+    let usual = of_any_year(ask, place, (normal, ordinary_sd), own, c, flags)?;
+    let make = |known: Budbreak, dry: DrySpell| {
+        // A conifer's opening comes from the climate, so a better known budbreak does not sharpen it.
+        let sd = match class {
+            Dated::Conifer => ordinary_sd,
+            Dated::Ring | Dated::Diffuse => known.sd,
+        };
+        let (hemisphere, growth) = (place.hemisphere, (dry, ask.growth));
+        let mut curve = curve(class, known.day, conifer_opens, hemisphere, sd, growth, c);
+        // What was seen at the tree itself does not depend on where in its state it stands.
+        if known.basis != Basis::ObservedHere {
+            curve.sd_close = together(&[curve.sd_close, c.region_closing * place.spread]);
+        }
+        (curve, known.basis)
+    };
+    let dry_ever = match ask.dry_in {
+        Some(_) => DrySpell::None,
+        None => ask.dry_spell,
+    };
+    Some(Kind::Dated {
+        ordinary: make(usual, dry_ever),
+        own: or_dry(ask, own, usual).map(|(year, known)| {
+            let dry = match ask.dry_in {
+                Some(dry) if dry != year => DrySpell::None,
+                _ => ask.dry_spell,
+            };
+            let (curve, basis) = make(known, dry);
+            (year, curve, basis)
+        }),
+    })
+}
+
+/// When half the buds are open, as one kind of knowledge has it.
+#[derive(Clone, Copy)]
+struct Budbreak {
+    /// Days from the start of the season's year.
+    day: f64,
+    /// One standard deviation, days.
+    sd: f64,
+    basis: Basis,
+}
+
+/// What is known of the place.
+struct Place<'a> {
+    climate: Option<&'a PointClimate>,
+    site: Option<Site>,
+    hemisphere: Hemisphere,
+    /// How far the towns of a state or country differ, days.
+    spread: f64,
+    /// Why there are no dates where the place gives none.
+    placeless: Flag,
+}
+
+impl<'a> Place<'a> {
+    fn of(place: Where<'a>, c: &Constants) -> Self {
+        let nowhere = |hemisphere, placeless| Self {
+            climate: None,
+            site: None,
+            hemisphere,
+            spread: 0.0,
+            placeless,
+        };
+        let point = |climate: &'a PointClimate, spread, placeless| Self {
+            climate: Some(climate),
+            site: Some(climate.site),
+            hemisphere: climate.hemisphere(),
+            spread,
+            placeless,
+        };
+        match place {
+            Where::Climate(climate) => point(climate, 0.0, Flag::FarFromPlaces),
+            Where::Region {
+                climate,
+                spread_days,
+            } if spread_days > c.region_most => nowhere(climate.hemisphere(), Flag::RegionTooWide),
+            Where::Region {
+                climate,
+                spread_days,
+            } => point(climate, spread_days, Flag::RegionTooWide),
+            Where::Site(site) => Self {
+                site: Some(site),
+                ..nowhere(Hemisphere::of(site.lat), Flag::FarFromPlaces)
+            },
+            Where::RegionAlone(hemisphere) => nowhere(hemisphere, Flag::RegionWithoutDates),
+            Where::Hemisphere(hemisphere) => nowhere(hemisphere, Flag::NoPlace),
+        }
+    }
+
+    /// Why dates of the place are less sure.
+    fn flag(&self, c: &Constants, flags: &mut Flags) {
+        if let Some(site) = self.site {
+            site_flags(site, c, flags);
+        }
+        if let Some(climate) = self.climate {
+            place_flags(climate, c, flags);
+        }
+    }
+}
+
+/// The day from which a conifer's bark lets go: the climate alone tells it.
+fn opening_of_conifer(
+    ask: &Ask<'_>,
+    place: &Place<'_>,
+    c: &Constants,
+    flags: &mut Flags,
+) -> Option<f64> {
+    let Some(climate) = place.climate else {
+        flags.add(if ask.observed.is_some() {
+            Flag::ConiferNeedsPlace
+        } else {
+            place.placeless
+        });
+        return None;
+    };
+    let opens = conifer_opening(climate, c);
+    if opens.is_none() {
+        flags.add(Flag::TooCold);
+    }
+    opens
+}
+
+/// The spread of budbreak between years and within the place, days, where nothing of this year is known.
+fn ordinary_sd(ask: &Ask<'_>, place: &Place<'_>, c: &Constants, flags: &Flags) -> f64 {
+    let sd = match place.climate {
         Some(p) if p.coldest_month() > c.mild_month => c.sd_mild,
         Some(_) if ask.tree.f_is_estimate || flags.wide() => c.sd_wide,
         _ => c.sd_budbreak,
     };
-    let relief = climate
-        .filter(|p| p.elev_assumed)
-        .map_or(0.0, |p| relief_days(p.relief_m, c));
-    let ordinary_sd = together(&[ordinary_sd, relief, spread]);
-    let dry_in = |year: i32| match ask.dry_in {
-        Some(dry) if dry != year => DrySpell::None,
-        _ => ask.dry_spell,
-    };
-    let make = |b: f64, sd: f64, basis: Basis, dry: DrySpell| {
-        // A conifer's opening comes from the climate, so a better known budbreak does not sharpen it.
-        let sd = if class == Dated::Conifer {
-            ordinary_sd
-        } else {
-            sd
-        };
-        let mut curve = curve(
-            class,
-            b,
-            conifer_opens,
-            hemisphere,
-            sd,
-            (dry, ask.growth),
-            c,
-        );
-        // What was seen at the tree itself does not depend on where in its state it stands.
-        if basis != Basis::ObservedHere {
-            curve.sd_close = together(&[curve.sd_close, c.region_closing * spread]);
-        }
-        curve
-    };
-    let normal = climate
-        .zip(ask.tree.f_sum)
-        .and_then(|(p, f)| from_climate(p, f, c));
-    if let Some(b) = normal {
-        early(b, hemisphere, c, flags);
-        if ask.tree.f_is_estimate {
-            flags.add(Flag::EstimatedSum);
+    let unknown_elevation = place.climate.filter(|p| p.elev_assumed);
+    let relief = unknown_elevation.map_or(0.0, |p| relief_days(p.relief_m, c));
+    together(&[sd, relief, place.spread])
+}
+
+/// Budbreak by the climate's normals.
+fn from_normals(ask: &Ask<'_>, place: &Place<'_>, c: &Constants, flags: &mut Flags) -> Option<f64> {
+    let day = from_climate(place.climate?, ask.tree.f_sum?, c)?;
+    early(day, place.hemisphere, c, flags);
+    if ask.tree.f_is_estimate {
+        flags.add(Flag::EstimatedSum);
+    }
+    Some(day)
+}
+
+/// What is known of one season alone, with its year: leaf-out that was seen goes before this spring's temperatures.
+fn of_this_season(
+    ask: &Ask<'_>,
+    place: &Place<'_>,
+    (normal, ordinary_sd): (Option<f64>, f64),
+    c: &Constants,
+    flags: &mut Flags,
+) -> Option<(i32, Budbreak)> {
+    let seen = seen(ask, place, normal, c, flags);
+    if seen.is_none() {
+        return own_spring(ask, place, ordinary_sd, c, flags);
+    }
+    if !ask.spring.is_empty() {
+        flags.add(Flag::SpringBehindLeafOut);
+    }
+    seen
+}
+
+/// What holds for every other season: the normals; without them the leaf-out of one year, less sure by two years' spreads.
+fn of_any_year(
+    ask: &Ask<'_>,
+    place: &Place<'_>,
+    (normal, ordinary_sd): (Option<f64>, f64),
+    own: Option<(i32, Budbreak)>,
+    c: &Constants,
+    flags: &mut Flags,
+) -> Option<Budbreak> {
+    match (normal, own) {
+        (Some(day), _) => Some(Budbreak {
+            day,
+            sd: ordinary_sd,
+            basis: Basis::Climate,
+        }),
+        (None, Some((_, Budbreak { day, sd, .. }))) => Some(Budbreak {
+            day,
+            sd: libm::sqrt(sd * sd + 2.0 * c.sd_between_years * c.sd_between_years),
+            basis: Basis::OtherYear,
+        }),
+        (None, None) => {
+            flags.add(match (place.climate, ask.tree.f_sum) {
+                (_, None) => Flag::UnknownWood,
+                (Some(_), Some(_)) => Flag::TooCold,
+                (None, Some(_)) => place.placeless,
+            });
+            None
         }
     }
-    let own = match seen(ask, site, hemisphere, normal, (spread, c), flags) {
-        Some(seen) => {
-            if !ask.spring.is_empty() {
-                flags.add(Flag::SpringBehindLeafOut);
-            }
-            Some(seen)
-        }
-        None => own_spring(ask, climate, hemisphere, ordinary_sd, c, flags),
-    };
-    let (b, sd, basis) = match (normal, own) {
-        (Some(b), _) => (b, ordinary_sd, Basis::Climate),
-        (None, Some((_, b, sd, _))) => {
-            let other = libm::sqrt(sd * sd + 2.0 * c.sd_between_years * c.sd_between_years);
-            (b, other, Basis::OtherYear)
-        }
-        (None, None) => {
-            match (climate, ask.tree.f_sum) {
-                (_, None) => flags.add(Flag::UnknownWood),
-                (Some(_), Some(_)) => flags.add(Flag::TooCold),
-                (None, Some(_)) => flags.add(placeless),
-            }
-            return bare;
-        }
-    };
-    // Nothing better is known of the season of a dry spell than that it is dry.
+}
+
+/// The season with dates of its own: that of a dry spell has them too. Nothing better is known of it than that it is
+/// dry.
+fn or_dry(ask: &Ask<'_>, own: Option<(i32, Budbreak)>, usual: Budbreak) -> Option<(i32, Budbreak)> {
     let dry = ask.dry_in.filter(|_| ask.dry_spell != DrySpell::None);
-    let own = match (own, dry) {
+    match (own, dry) {
         (Some(own), dry) if dry.is_none_or(|year| year == own.0) => Some(own),
-        (_, dry) => dry.map(|year| (year, b, sd, basis)),
-    };
-    let usual = match ask.dry_in {
-        Some(_) => DrySpell::None,
-        None => ask.dry_spell,
-    };
-    Kind::Dated {
-        ordinary: (make(b, sd, basis, usual), basis),
-        own: own.map(|(year, b, sd, basis)| (year, make(b, sd, basis, dry_in(year)), basis)),
+        (_, dry) => dry.map(|year| (year, usual)),
     }
 }
 
@@ -227,8 +325,8 @@ fn place_flags(p: &PointClimate, c: &Constants, flags: &mut Flags) {
     }
 }
 
-fn early(b: f64, hemisphere: Hemisphere, c: &Constants, flags: &mut Flags) {
-    if b - half(hemisphere, c) < c.early_budbreak {
+fn early(day: f64, hemisphere: Hemisphere, c: &Constants, flags: &mut Flags) {
+    if day - half(hemisphere, c) < c.early_budbreak {
         flags.add(Flag::EarlyBudbreak);
     }
 }
@@ -240,23 +338,23 @@ fn half(hemisphere: Hemisphere, c: &Constants) -> f64 {
     }
 }
 
-/// Season year, budbreak, its spread and its basis from a leaf-out that was seen.
+/// Season year and budbreak from a leaf-out that was seen.
 fn seen(
     ask: &Ask<'_>,
-    site: Option<Site>,
-    hemisphere: Hemisphere,
+    place: &Place<'_>,
     normal: Option<f64>,
-    (spread, c): (f64, &Constants),
+    c: &Constants,
     flags: &mut Flags,
-) -> Option<(i32, f64, f64, Basis)> {
+) -> Option<(i32, Budbreak)> {
+    let hemisphere = place.hemisphere;
     let observed = ask.observed?;
     let year = season_year(observed.date, hemisphere);
-    let mut b = from_observed(&observed, year, c);
-    if !(c.observed_first..=c.observed_last).contains(&(b - half(hemisphere, c))) {
+    let mut day = from_observed(&observed, year, c);
+    if !(c.observed_first..=c.observed_last).contains(&(day - half(hemisphere, c))) {
         flags.add(Flag::ObservedOutOfSeason);
         return None;
     }
-    let (sd, basis) = match (observed.elsewhere, site) {
+    let (sd, basis) = match (observed.elsewhere, place.site) {
         (None, _) => (c.sd_observed, Basis::ObservedHere),
         (Some(_), None) => {
             flags.add(Flag::ObservedNeedsPlace);
@@ -264,9 +362,9 @@ fn seen(
         }
         (Some(from), Some(to)) => match shift::carry(from, to, observed.rates, c) {
             Ok(days) => {
-                b += days;
+                day += days;
                 (
-                    together(&[shift::spread(days, c), spread]),
+                    together(&[shift::spread(days, c), place.spread]),
                     Basis::ObservedElsewhere { shift_days: days },
                 )
             }
@@ -276,30 +374,29 @@ fn seen(
             }
         },
     };
-    if normal.is_some_and(|n| (n - b).abs() > c.observed_far) {
+    if normal.is_some_and(|normal| (normal - day).abs() > c.observed_far) {
         flags.add(Flag::ObservedFarFromClimate);
     }
-    early(b, hemisphere, c, flags);
-    Some((year, b, sd, basis))
+    early(day, hemisphere, c, flags);
+    Some((year, Budbreak { day, sd, basis }))
 }
 
 /// The same from this spring's own temperatures.
 fn own_spring(
     ask: &Ask<'_>,
-    climate: Option<&PointClimate>,
-    hemisphere: Hemisphere,
+    place: &Place<'_>,
     ordinary_sd: f64,
     c: &Constants,
     flags: &mut Flags,
-) -> Option<(i32, f64, f64, Basis)> {
+) -> Option<(i32, Budbreak)> {
     let last = ask.spring.last()?;
     let f_sum = ask.tree.f_sum?;
-    let Some(p) = climate else {
+    let Some(climate) = place.climate else {
         flags.add(Flag::SpringNeedsPlace);
         return None;
     };
-    let year = season_year(last.date, hemisphere);
-    let Some(s) = from_spring(p, ask.spring, year, f_sum, c) else {
+    let year = season_year(last.date, place.hemisphere);
+    let Some(s) = from_spring(climate, ask.spring, year, f_sum, c) else {
         flags.add(Flag::SpringNotUsed);
         return None;
     };
@@ -310,7 +407,7 @@ fn own_spring(
     if s.gap_days > 0 {
         flags.add(Flag::SpringGaps);
     }
-    early(s.day, hemisphere, c, flags);
+    early(s.day, place.hemisphere, c, flags);
     // What varies between years is known for the part of the sum that was measured (our own assumption).
     let mut variance =
         ordinary_sd * ordinary_sd - s.share * c.sd_between_years * c.sd_between_years;
@@ -323,5 +420,10 @@ fn own_spring(
         gap_days: s.gap_days,
         share: s.share,
     };
-    Some((year, s.day, libm::sqrt(variance.max(0.0)), basis))
+    let known = Budbreak {
+        day: s.day,
+        sd: libm::sqrt(variance.max(0.0)),
+        basis,
+    };
+    Some((year, known))
 }

@@ -393,18 +393,18 @@ fn budbreak(
 fn sprouting(rows: &Rows<'_>) -> Result<&'static [SproutRow], Problem> {
     let mut sprouting = Vec::new();
     for row in &rows.sprouts {
-        let p = [
-            row.p_sprout_dbh4in,
-            row.p_sprout_dbh8in,
-            row.p_sprout_dbh12in,
-            row.p_sprout_dbh20in,
+        let at = [
+            (4.0, row.p_sprout_dbh4in),
+            (8.0, row.p_sprout_dbh8in),
+            (12.0, row.p_sprout_dbh12in),
+            (20.0, row.p_sprout_dbh20in),
         ];
-        for p in p {
+        for (_, p) in at {
             within(row.at, "p_sprout", p, 0.0..=1.0)?;
         }
         sprouting.push(SproutRow {
             variant: keep(&row.fvs_variant),
-            p,
+            at,
         });
     }
     Ok(sprouting.leak())

@@ -114,13 +114,8 @@ pub fn matters(reference: &'static Reference, typed: &Typed) -> FieldSet {
     let alive = word(&typed.condition) != "dead";
     // Too thin for a ring whatever else is said; shrubs are judged by the base.
     let thin = thickest_in(typed).is_some_and(|inches| {
-        let shrub = only(|species| species.group == Group::Shrub);
-        let over = if shrub {
-            reference.constants.base_over_dbh
-        } else {
-            1.0
-        };
-        inches * over < RING_FROM_IN
+        let group = species.map(|species| species.group);
+        reference.too_thin_to_ring(group, inches)
     });
     let ring_open = is(ring_open) || word(&typed.herbicide).trim() == "no" && is(ring_guided);
     let ringed = bark && alive && !thin && ring_open;
@@ -212,9 +207,6 @@ fn open_matters(reference: &'static Reference, typed: &Typed) -> bool {
         height::open_lowers(&reference.heights(), &question.tree) >= OPEN_LOWERS
     })
 }
-
-/// Under this no ring is cut: row `under_1` of the table of methods.
-const RING_FROM_IN: f64 = 1.0;
 
 /// Whether a bark ring can ever come to stand, so that its minutes are read.
 fn ring_open(species: &Species) -> bool {

@@ -182,7 +182,7 @@ impl Reader {
         let pace = Pace {
             walk_min: self.walk(reference, &typed.walk),
             practised: typed.practised,
-            rate: self.rate(typed),
+            rate: self.rate(reference, typed),
         };
         let height_by = aid
             .filter(|(_, aid)| height.is_none_or(|height| aids::agree(height, *aid)))
@@ -227,9 +227,9 @@ impl Reader {
     }
 
     /// A rate that calibration can't have given is refused: it would make any number of minutes.
-    fn rate(&mut self, typed: &Typed) -> Option<Rate> {
+    fn rate(&mut self, reference: &Reference, typed: &Typed) -> Option<Rate> {
         let rate = typed.rate?;
-        if !rate.is_sound() {
+        if !rate.is_sound(&reference.constants.effort) {
             self.problem("rate", Code::NotRate, "");
         }
         Some(rate)
