@@ -8,8 +8,17 @@
 //! - [`question`]: from what was typed to what was meant, or every problem at once; a group's settings likewise.
 //! - [`answer`]: asks the models in order, reach first, and puts together what they say.
 //!
-//! One question, asked: `read(reference, &typed)` gives a [`question::Question`] or its problems, and
-//! `answer(reference, &question, &local)` its [`answer::Answer`]; given a question that was read, it cannot fail.
+//! One question, asked. Its problems come all at once; given a question that was read, the answer cannot fail:
+//!
+//! ```
+//! use calc::{answer::answer, models::season::Local, question::read};
+//! let reference = calc_data::whole();
+//! let question = read(reference, &examples::named("do")).expect("a good question");
+//! let answer = answer(reference, &question, &Local::default());
+//! assert_eq!(answer.outcome.word(), "do");
+//! ```
+
+#![warn(unreachable_pub)]
 
 pub mod answer;
 pub mod models;

@@ -9,7 +9,7 @@ use std::sync::OnceLock;
 
 /// The streams.
 #[derive(Default)]
-pub struct Streams {
+pub(crate) struct Streams {
     ints: Vec<u8>,
     tags: Vec<u8>,
     texts: Vec<String>,
@@ -28,7 +28,7 @@ impl Streams {
     }
 
     /// A small number.
-    pub fn tag(&mut self, tag: usize) {
+    pub(crate) fn tag(&mut self, tag: usize) {
         self.tags.push(u8::try_from(tag).expect("a tag is small"));
     }
 
@@ -64,13 +64,13 @@ impl Streams {
     }
 
     /// Whole numbers, tags, and texts by line.
-    pub fn finish(self) -> [Vec<u8>; 3] {
+    pub(crate) fn finish(self) -> [Vec<u8>; 3] {
         [self.ints, self.tags, self.texts.join("\n").into()]
     }
 }
 
 /// What can be packed.
-pub trait Pack {
+pub(crate) trait Pack {
     /// Writes it.
     fn pack(&self, to: &mut Streams);
 }

@@ -13,7 +13,7 @@ const COUNTRIES: [&str; 10] = ["US", "CA", "GB", "IE", "DE", "AT", "CH", "FR", "
 ///
 /// # Errors
 /// A table that can't be read or has a bad cell: with file and line.
-pub fn files(root: &Path) -> Result<Vec<(String, Vec<u8>)>, Problem> {
+pub(crate) fn files(root: &Path) -> Result<Vec<(String, Vec<u8>)>, Problem> {
     let mut files = vec![("climate".to_owned(), pack_climate(root)?)];
     for country in COUNTRIES {
         files.push((format!("towns-{country}"), pack_towns(root, country)?));

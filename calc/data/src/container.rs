@@ -5,7 +5,7 @@
 const KIND: &[u8; 8] = b"REGION\0\x01";
 
 /// How many streams it has.
-pub const STREAMS: usize = 3;
+pub(crate) const STREAMS: usize = 3;
 
 /// FNV-1a of 32 bits (Fowler, Noll, Vo): a file that came in part, or is another, is refused.
 fn checksum(bytes: &[u8]) -> u32 {
@@ -16,7 +16,7 @@ fn checksum(bytes: &[u8]) -> u32 {
 
 /// Writes a file.
 #[allow(dead_code, reason = "the build writes, the program reads")]
-pub fn write(streams: &[Vec<u8>; STREAMS]) -> Vec<u8> {
+pub(crate) fn write(streams: &[Vec<u8>; STREAMS]) -> Vec<u8> {
     let mut file = KIND.to_vec();
     let body = streams.concat();
     for stream in streams {
@@ -30,7 +30,7 @@ pub fn write(streams: &[Vec<u8>; STREAMS]) -> Vec<u8> {
 
 /// The streams of a file; none where the bytes are not a whole one of this kind.
 #[allow(dead_code, reason = "the build writes, the program reads")]
-pub fn read(bytes: &[u8]) -> Option<[&[u8]; STREAMS]> {
+pub(crate) fn read(bytes: &[u8]) -> Option<[&[u8]; STREAMS]> {
     let mut rest = bytes.strip_prefix(KIND)?;
     let mut lengths = [0; STREAMS];
     for length in &mut lengths {

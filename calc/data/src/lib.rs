@@ -1,5 +1,7 @@
 //! What is known, compiled in from `content/`: see `build/`.
 
+#![warn(unreachable_pub)]
+
 #[cfg(feature = "table")]
 pub mod table;
 #[macro_use]

@@ -8,7 +8,7 @@ use calc::terms::regional::Regional;
 pub static FILE: &[u8] = include_bytes!(concat!(env!("OUT_DIR"), "/regional"));
 
 /// Reads a file. None where the bytes are not a whole one of this kind.
-pub fn read(bytes: &[u8]) -> Option<Regional> {
+pub(crate) fn read(bytes: &[u8]) -> Option<Regional> {
     // The tables live as long as the program.
     let bytes: &'static [u8] = bytes.to_vec().leak();
     let [ints, tags, texts] = container::read(bytes)?;

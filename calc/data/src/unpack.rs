@@ -6,7 +6,7 @@ use core::str::Split;
 use std::sync::OnceLock;
 
 /// The streams, and how far each is read. The build wrote them, so nothing is missing.
-pub struct Streams {
+pub(crate) struct Streams {
     ints: &'static [u8],
     tags: &'static [u8],
     lines: Split<'static, char>,
@@ -14,7 +14,7 @@ pub struct Streams {
 }
 
 impl Streams {
-    pub fn new(ints: &'static [u8], tags: &'static [u8], texts: &'static str) -> Self {
+    pub(crate) fn new(ints: &'static [u8], tags: &'static [u8], texts: &'static str) -> Self {
         Self {
             ints,
             tags,
@@ -24,7 +24,7 @@ impl Streams {
     }
 
     /// Whether everything was read.
-    pub fn is_done(&self) -> bool {
+    pub(crate) fn is_done(&self) -> bool {
         self.ints.is_empty() && self.tags.is_empty()
     }
 
@@ -42,7 +42,7 @@ impl Streams {
     }
 
     /// A small number.
-    pub fn tag(&mut self) -> usize {
+    pub(crate) fn tag(&mut self) -> usize {
         match self.tags.split_first() {
             Some((tag, rest)) => {
                 self.tags = rest;
@@ -77,7 +77,7 @@ impl Streams {
 }
 
 /// What can be read back.
-pub trait Unpack: Sized {
+pub(crate) trait Unpack: Sized {
     /// Reads it.
     fn unpack(from: &mut Streams) -> Self;
 }

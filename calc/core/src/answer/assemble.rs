@@ -23,7 +23,7 @@ use crate::timing::closed_months::{self, Topic};
 use chrono::NaiveDate;
 
 /// Everything else, for the day that was decided.
-pub fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Decision) -> Answer {
+pub(super) fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Decision) -> Answer {
     let reference = facts.reference;
     let question = facts.question;
     let stem = facts.stem;

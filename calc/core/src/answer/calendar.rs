@@ -24,7 +24,7 @@ const TURNS: [u32; 3] = [1, 15, 16];
 
 /// The days of one species at one place.
 #[derive(Debug)]
-pub struct Calendar {
+pub(super) struct Calendar {
     /// The season.
     pub season: Season<'static>,
     /// Oak wilt in the region; none for other trees.
@@ -51,7 +51,7 @@ type LookedFor = (NaiveDate, bool);
 
 /// The first day of a part of the year that comes after another day.
 #[derive(Clone, Copy, Debug)]
-pub struct Turn {
+pub(super) struct Turn {
     /// The day.
     pub day: NaiveDate,
     /// Its part of the year.
@@ -63,7 +63,7 @@ pub struct Turn {
 impl Calendar {
     /// Settles the season and the pests of the region. Days are looked for from the question's day on, or from one that
     /// lies at most `around` days away.
-    pub fn new(
+    pub(super) fn new(
         reference: &'static Reference,
         question: &Question,
         local: &Local,
@@ -108,34 +108,34 @@ impl Calendar {
     }
 
     /// Whether the oak-wilt months close the day.
-    pub fn oak_closed(&self, day: NaiveDate) -> bool {
+    pub(super) fn oak_closed(&self, day: NaiveDate) -> bool {
         !self.oak_wilt_is_out && self.oak_wilt.is_some_and(|wilt| wilt.closed(day))
     }
 
     /// Whether a day lies in the oak-wilt months of a region that oak wilt is near.
-    pub fn oak_near(&self, day: NaiveDate) -> bool {
+    pub(super) fn oak_near(&self, day: NaiveDate) -> bool {
         !self.oak_wilt_is_out && self.oak_wilt.is_some_and(|wilt| wilt.near(day))
     }
 
     /// Whether oak wilt itself is an open question: no state was said.
-    pub fn oak_open(&self) -> bool {
+    pub(super) fn oak_open(&self) -> bool {
         let assumed = |wilt: Disease| wilt.status == DiseaseStatus::Assumed;
         !self.oak_wilt_is_out && self.oak_wilt.is_some_and(assumed)
     }
 
     /// Whether the ash borer is there, near, or taken to be.
-    pub fn ash_borer_there(&self) -> bool {
+    pub(super) fn ash_borer_there(&self) -> bool {
         let there = |borer: Disease| borer.status != DiseaseStatus::NotKnown;
         self.ash_borer.is_some_and(there)
     }
 
     /// Whether the bark slips well enough on a day to try a ring.
-    pub fn slips(&self, day: NaiveDate) -> bool {
+    pub(super) fn slips(&self, day: NaiveDate) -> bool {
         self.season.is_open(day)
     }
 
     /// What a day's part of the year says to the methods.
-    pub fn part(&self, day: NaiveDate) -> PartOfYear {
+    pub(super) fn part(&self, day: NaiveDate) -> PartOfYear {
         let (month, hemisphere) = (day.month(), self.hemisphere);
         let method = &self.constants.method;
         PartOfYear {
@@ -168,7 +168,7 @@ impl Calendar {
 
     /// Whether a day may be named for a ring: it and the week behind it lie inside the window and outside every month
     /// that rules the ring out; with `closed` false the months are left out.
-    pub fn may_name(&self, day: NaiveDate, closed: bool) -> bool {
+    pub(super) fn may_name(&self, day: NaiveDate, closed: bool) -> bool {
         self.open(closed).counts(day).unwrap_or_else(|| {
             (0..self.margin()).all(|by| {
                 day.checked_add_days(Days::new(by.into()))
@@ -182,7 +182,7 @@ impl Calendar {
     /// The first day of the stretch that is named for a ring from a day on, fixed before its headline is tested: the
     /// first best day; where no day is best up to two weeks that end on the day nearest to the best, which is never
     /// named alone.
-    pub fn first_best(&self, from: NaiveDate, closed: bool) -> Option<NaiveDate> {
+    pub(super) fn first_best(&self, from: NaiveDate, closed: bool) -> Option<NaiveDate> {
         let asked = (from, closed);
         let known = self
             .found
@@ -228,7 +228,7 @@ impl Calendar {
     }
 
     /// Whether a day lies in the week before the months in which an oak may not be wounded.
-    pub fn soon_closed(&self, day: NaiveDate) -> bool {
+    pub(super) fn soon_closed(&self, day: NaiveDate) -> bool {
         self.oak_wilt.is_some()
             && !self.oak_closed(day)
             && (1..self.margin())
@@ -238,7 +238,7 @@ impl Calendar {
 
     /// Whether a month rules the ring out on a day, apart from the bark: oak wilt, beetles in living pines near, or
     /// the group.
-    pub fn ring_closed(&self, day: NaiveDate) -> bool {
+    pub(super) fn ring_closed(&self, day: NaiveDate) -> bool {
         self.oak_closed(day)
             || self.tighten.blocks(day.month())
             || self.pines_near && self.pine_beetles.hold(day.month(), self.hemisphere)
@@ -246,7 +246,7 @@ impl Calendar {
 
     /// The later days within a year on which the methods apart from the ring may stand in another way: the first day of
     /// each part of the year, in the order of time. They depend on the day by its month and half-months only.
-    pub fn turns(&self, after: NaiveDate) -> Vec<Turn> {
+    pub(super) fn turns(&self, after: NaiveDate) -> Vec<Turn> {
         let known = self
             .turns
             .borrow()

@@ -107,7 +107,7 @@ const STEPS: usize = 16;
 
 /// Searches in the order date, distance, measured height, herbicide, clone, diameter.
 /// Each change found was asked: the outcome or the headline is another one.
-pub fn search(
+pub(super) fn search(
     reference: &'static Reference,
     question: &Question,
     local: &Local,

@@ -13,7 +13,7 @@ use crate::reference::Reference;
 use crate::terms::tree::Tree;
 
 /// The whole answer; `nest` asks for the answer under the open conditions too.
-pub fn compose(
+pub(super) fn compose(
     reference: &'static Reference,
     question: &Question,
     local: &Local,
@@ -56,7 +56,11 @@ fn settle(reference: &'static Reference, question: &Question) -> (height::Height
 
 /// The reach of a tree by its height. A group that asks for more distance has every height judged as if the tree were
 /// so much taller.
-pub fn reach_at(reference: &Reference, tree: &Tree, height: &height::ForReach) -> reach::Reach {
+pub(super) fn reach_at(
+    reference: &Reference,
+    tree: &Tree,
+    height: &height::ForReach,
+) -> reach::Reach {
     let factor = tree.tighten.distance_factor;
     reach::judge(
         &reference.constants.reach,

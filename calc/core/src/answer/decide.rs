@@ -29,7 +29,7 @@ words! {
 }
 
 /// What was decided: the outcome, the day that it is for, and the lines beside it.
-pub struct Decision {
+pub(super) struct Decision {
     /// The outcome.
     pub outcome: Outcome,
     /// The method at the head.
@@ -76,7 +76,7 @@ impl Decision {
 
 /// The outcome order: the first that holds. A tree thicker than the group leaves to volunteers is a professional's,
 /// unless the answer is to leave it alone.
-pub fn decide(facts: &Facts<'_>) -> Decision {
+pub(super) fn decide(facts: &Facts<'_>) -> Decision {
     let mut decision = by_the_models(facts);
     let dbh = facts.question.tree.largest().dbh.mm();
     let work = decision.outcome == Outcome::CannotTell || decision.headline != Method::LeaveIt;

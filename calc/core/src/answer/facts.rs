@@ -18,7 +18,7 @@ use chrono::NaiveDate;
 use core::cell::RefCell;
 
 /// What is settled before any day is looked at.
-pub struct Facts<'a> {
+pub(super) struct Facts<'a> {
     /// What is known.
     pub reference: &'static Reference,
     /// The question.
@@ -41,14 +41,14 @@ pub struct Facts<'a> {
 /// How the methods stood in the cases that were judged already. It holds for one tree: of the changes that a search asks
 /// about, the table sees none but those that a case holds.
 #[derive(Debug, Default)]
-pub struct Known {
+pub(super) struct Known {
     levels: RefCell<Vec<(CaseKey, Levels)>>,
     sizes: RefCell<Vec<(f64, RowsOfSize)>>,
 }
 
 impl<'a> Facts<'a> {
     /// Brings together what is settled.
-    pub fn new(
+    pub(super) fn new(
         reference: &'static Reference,
         question: &'a Question,
         local: &'a Local,
@@ -87,7 +87,7 @@ impl<'a> Facts<'a> {
     }
 
     /// The case of a stem on a day under an outcome of the reach.
-    pub fn case(&self, stem: &Stem, day: NaiveDate, outcome: reach::Outcome) -> Case<'_> {
+    pub(super) fn case(&self, stem: &Stem, day: NaiveDate, outcome: reach::Outcome) -> Case<'_> {
         let part = self.calendar.part(day);
         self.case_in(stem, part, Some(self.calendar.slips(day)), outcome)
     }
@@ -130,7 +130,7 @@ impl<'a> Facts<'a> {
 
     /// The outcome that methods are judged under: a reach that is not checked, and does not matter since the tree is
     /// pulled or left alone either way, counts as inside.
-    pub fn outcome(&self) -> reach::Outcome {
+    pub(super) fn outcome(&self) -> reach::Outcome {
         match self.reach.outcome {
             reach::Outcome::NotChecked => reach::Outcome::Inside,
             outcome => outcome,
@@ -138,12 +138,12 @@ impl<'a> Facts<'a> {
     }
 
     /// The nine methods of a case, with their reasons.
-    pub fn judge(&self, case: &Case<'_>) -> Vec<MethodLine> {
+    pub(super) fn judge(&self, case: &Case<'_>) -> Vec<MethodLine> {
         method::judge(self.reference.method_rules, case)
     }
 
     /// How the nine methods stand in a case.
-    pub fn levels(&self, case: &Case<'_>) -> Levels {
+    pub(super) fn levels(&self, case: &Case<'_>) -> Levels {
         let key = case.key();
         let mut known = self.known.levels.borrow_mut();
         if let Some((_, levels)) = known.iter().find(|(known, _)| *known == key) {
@@ -155,12 +155,12 @@ impl<'a> Facts<'a> {
     }
 
     /// The nine methods of a stem on a day.
-    pub fn lines(&self, stem: &Stem, day: NaiveDate) -> Levels {
+    pub(super) fn lines(&self, stem: &Stem, day: NaiveDate) -> Levels {
         self.levels(&self.case(stem, day, self.outcome()))
     }
 
     /// The same as if the bark slipped that day and no month of its own ruled the ring out.
-    pub fn lines_in_season(&self, stem: &Stem, day: NaiveDate) -> Levels {
+    pub(super) fn lines_in_season(&self, stem: &Stem, day: NaiveDate) -> Levels {
         let mut case = self.case(stem, day, self.outcome());
         case.slips = None;
         case.part.oak_wilt = false;
@@ -170,21 +170,26 @@ impl<'a> Facts<'a> {
     }
 
     /// The nine methods of a stem on a day, as if this were said of herbicide.
-    pub fn lines_with(&self, stem: &Stem, day: NaiveDate, herbicide: Herbicide) -> Levels {
+    pub(super) fn lines_with(&self, stem: &Stem, day: NaiveDate, herbicide: Herbicide) -> Levels {
         let mut case = self.case(stem, day, self.outcome());
         case.herbicide = herbicide;
         self.levels(&case)
     }
 
     /// The same of the stem that the answer speaks of, without the ring: its days are looked for apart.
-    pub fn lines_without_ring(&self, part: PartOfYear, herbicide: Herbicide) -> Levels {
+    pub(super) fn lines_without_ring(&self, part: PartOfYear, herbicide: Herbicide) -> Levels {
         let mut case = self.case_in(self.stem, part, Some(false), self.outcome());
         case.herbicide = herbicide;
         self.levels(&case)
     }
 
     /// The best of the methods that `may` allows.
-    pub fn best(&self, lines: &Levels, stem: &Stem, may: impl Fn(&Standing) -> bool) -> Method {
+    pub(super) fn best(
+        &self,
+        lines: &Levels,
+        stem: &Stem,
+        may: impl Fn(&Standing) -> bool,
+    ) -> Method {
         let constants = &self.reference.constants.method;
         method::headline(
             lines,
@@ -197,7 +202,7 @@ impl<'a> Facts<'a> {
 
     /// The method at the head of some lines. Where the tree shall only be dead, and a ring is likely to kill fewer
     /// than half, the best of those that kill more goes before it.
-    pub fn head(&self, lines: &Levels, stem: &Stem) -> Method {
+    pub(super) fn head(&self, lines: &Levels, stem: &Stem) -> Method {
         let head = self.best(lines, stem, |_| true);
         if head == Method::BarkRing && self.gives_way(stem) {
             return self.kills_more(lines, stem).unwrap_or(head);
@@ -206,12 +211,12 @@ impl<'a> Facts<'a> {
     }
 
     /// Whether the ring gives way to what kills more: the tree shall only be dead, and a ring kills few.
-    pub fn gives_way(&self, stem: &Stem) -> bool {
+    pub(super) fn gives_way(&self, stem: &Stem) -> bool {
         self.question.tree.goal == Goal::Kill && self.kills_few(stem)
     }
 
     /// Whether a ring is likely to kill fewer than half by the end of season 3.
-    pub fn kills_few(&self, stem: &Stem) -> bool {
+    pub(super) fn kills_few(&self, stem: &Stem) -> bool {
         outlook::likely_dead(
             self.reference.outlook,
             self.reference.outlook_species,
@@ -223,7 +228,7 @@ impl<'a> Facts<'a> {
 
     /// The best method at possible or better that kills more than a ring: herbicide, pulling, and felling where it
     /// does not sprout.
-    pub fn kills_more(&self, lines: &Levels, stem: &Stem) -> Option<Method> {
+    pub(super) fn kills_more(&self, lines: &Levels, stem: &Stem) -> Option<Method> {
         let species = self.question.tree.species;
         let method = self.best(lines, stem, |line| match line.method {
             Method::Frill | Method::BasalBark | Method::CutStump | Method::PullOrDig => true,
@@ -234,17 +239,17 @@ impl<'a> Facts<'a> {
     }
 
     /// Whether the ring stands at the head on a day, and the bark slips.
-    pub fn ring_heads(&self, day: NaiveDate, herbicide: Herbicide) -> bool {
+    pub(super) fn ring_heads(&self, day: NaiveDate, herbicide: Herbicide) -> bool {
         self.calendar.slips(day)
             && self.head(&self.lines_with(self.stem, day, herbicide), self.stem) == Method::BarkRing
     }
 }
 
 /// How the nine methods stand.
-pub type Levels = [Standing; 9];
+pub(super) type Levels = [Standing; 9];
 
 /// The level of one method.
-pub fn level(lines: &Levels, method: Method) -> Level {
+pub(super) fn level(lines: &Levels, method: Method) -> Level {
     lines
         .iter()
         .find(|line| line.method == method)
@@ -253,7 +258,7 @@ pub fn level(lines: &Levels, method: Method) -> Level {
 
 /// Conditions taken as met, which no field of the question carries.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub struct TakenAsMet {
+pub(super) struct TakenAsMet {
     /// Every stem of the clone can be ringed.
     pub whole_clone: bool,
     /// Oak wilt is not in the state.

@@ -44,6 +44,15 @@ use chrono::NaiveDate;
 use serde::Serialize;
 
 /// Answers a question. Given a question that was read, it cannot fail.
+///
+/// ```
+/// # use calc::question::read;
+/// # let reference = calc_data::whole();
+/// let question = read(reference, &examples::named("do")).expect("a good question");
+/// use calc::{answer::{Outcome, answer}, models::season::Local};
+/// let answer = answer(reference, &question, &Local::default());
+/// assert_eq!((answer.outcome, answer.height.hazard_m.round()), (Outcome::Do, 27.0));
+/// ```
 #[must_use]
 pub fn answer(reference: &'static Reference, question: &Question, local: &Local) -> Answer {
     let mut answer = without_changes(reference, question, local);
@@ -55,6 +64,15 @@ pub fn answer(reference: &'static Reference, question: &Question, local: &Local)
 }
 
 /// The same without the search for what would change it: what a list of many trees asks for.
+///
+/// ```
+/// # use calc::question::read;
+/// # let reference = calc_data::whole();
+/// let question = read(reference, &examples::named("do")).expect("a good question");
+/// use calc::{answer::without_changes, models::season::Local, terms::method::Method};
+/// let answer = without_changes(reference, &question, &Local::default());
+/// assert_eq!((answer.headline_method, answer.changes.len()), (Method::BarkRing, 0));
+/// ```
 #[must_use]
 pub fn without_changes(
     reference: &'static Reference,

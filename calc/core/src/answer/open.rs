@@ -73,7 +73,11 @@ impl Conditional {
 }
 
 /// What is open for an answer on a day, with the best later day of the ring, if there is one.
-pub fn conditions(facts: &Facts<'_>, day: NaiveDate, best: Option<NaiveDate>) -> Vec<Conditional> {
+pub(super) fn conditions(
+    facts: &Facts<'_>,
+    day: NaiveDate,
+    best: Option<NaiveDate>,
+) -> Vec<Conditional> {
     let mut open = Vec::new();
     let reach = &facts.reach;
     // Something inside, and something else that may be nearer: its distance decides who may cut at all.
@@ -138,7 +142,7 @@ pub fn conditions(facts: &Facts<'_>, day: NaiveDate, best: Option<NaiveDate>) ->
 }
 
 /// The case of a stem if the open conditions do not hold: the clone is not whole, the species does not suit.
-pub fn otherwise<'a>(
+pub(super) fn otherwise<'a>(
     facts: &'a Facts<'a>,
     stem: &'a Stem,
     day: NaiveDate,
@@ -159,7 +163,7 @@ pub fn otherwise<'a>(
 }
 
 /// Whether a line, or what it could hit, is among what is open.
-pub fn reach_is_open(open: &[Conditional]) -> bool {
+pub(super) fn reach_is_open(open: &[Conditional]) -> bool {
     open.iter().any(|condition| {
         matches!(
             condition,
@@ -210,7 +214,7 @@ fn heads_if(facts: &Facts<'_>, met: TakenAsMet, day: NaiveDate, at_least: Level)
 
 /// What would settle the reach: no line, nothing near, or for an unknown species beside a known target a low enough
 /// tree.
-pub fn of_reach(facts: &Facts<'_>) -> Vec<Conditional> {
+pub(super) fn of_reach(facts: &Facts<'_>) -> Vec<Conditional> {
     let within_m = facts.reach.two_heights_m;
     let line = Conditional::NoLine { within_m };
     let mut open = Vec::new();
@@ -251,7 +255,7 @@ fn nearest_known_m(question: &Question) -> Option<f64> {
 }
 
 /// The question with the open conditions settled the way that lets the tree stand.
-pub fn settled(
+pub(super) fn settled(
     question: &Question,
     open: &[Conditional],
     met: TakenAsMet,

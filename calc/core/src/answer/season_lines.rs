@@ -88,7 +88,7 @@ fn timing_because(facts: &Facts<'_>) -> Vec<Cite> {
     because
 }
 
-pub fn timing(facts: &Facts<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> TimingAnswer {
+pub(super) fn timing(facts: &Facts<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> TimingAnswer {
     let season = &facts.calendar.season;
     let dates = season.window(day);
     let from = asked.unwrap_or_else(|| facts.question.day.start());
@@ -156,7 +156,7 @@ pub fn timing(facts: &Facts<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Ti
 }
 
 /// Oak wilt and the ash borer where they matter: whether they are there, and who decides.
-pub fn diseases(facts: &Facts<'_>) -> Vec<DiseaseLine> {
+pub(super) fn diseases(facts: &Facts<'_>) -> Vec<DiseaseLine> {
     let both = [
         (Topic::OakWilt, facts.calendar.oak_wilt),
         (Topic::AshBorer, facts.calendar.ash_borer),
@@ -175,7 +175,7 @@ pub fn diseases(facts: &Facts<'_>) -> Vec<DiseaseLine> {
 }
 
 /// Whether laurel wilt is in the region; taken so where none was said.
-pub fn laurel_wilt(facts: &Facts<'_>) -> bool {
+pub(super) fn laurel_wilt(facts: &Facts<'_>) -> bool {
     let Some(region) = facts.question.region.as_deref() else {
         return true;
     };
@@ -184,7 +184,7 @@ pub fn laurel_wilt(facts: &Facts<'_>) -> bool {
 }
 
 /// Months of law and biology for this tree: birds and bats for any, pests for their hosts.
-pub fn rules(facts: &Facts<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Vec<Rules> {
+pub(super) fn rules(facts: &Facts<'_>, asked: Option<NaiveDate>, day: NaiveDate) -> Vec<Rules> {
     let question = facts.question;
     let has = |mark: Trait| question.tree.species.has(mark);
     let mut topics = vec![Topic::Birds, Topic::Bats];

@@ -34,7 +34,7 @@ pub struct SourceLine {
 
 /// What was not given, and what was used. Only fields that some model read.
 /// `by_region`: the state or country that was said settles where in the world it stands.
-pub fn assumed(
+pub(super) fn assumed(
     question: &Question,
     height: &height::Height,
     stems: &[StemAnswer],
@@ -90,7 +90,7 @@ pub fn assumed(
 }
 
 /// Every source that the answer rests on, each once.
-pub fn sources(reference: &Reference, answer: &Answer) -> Vec<SourceLine> {
+pub(super) fn sources(reference: &Reference, answer: &Answer) -> Vec<SourceLine> {
     let mut ids: Vec<&'static str> = Vec::new();
     // An id stands once in the packed tables, so its place tells most twins apart before anything is sorted.
     let mut take = |cites: &[Cite]| {

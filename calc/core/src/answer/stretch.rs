@@ -10,7 +10,7 @@ const STRETCH_DAYS: usize = 365;
 
 /// The last day of the stretch that a day begins: on it, without a break, the same method heads as high, for a ring with
 /// the same word of the bark. None where it may be any day.
-pub fn last_day(
+pub(super) fn last_day(
     facts: &Facts<'_>,
     method: Method,
     first: NaiveDate,

@@ -22,7 +22,11 @@ use chrono::NaiveDate;
 const THREE: u8 = 3;
 
 /// Minutes for the ring of every stem that has one.
-pub fn minutes(facts: &Facts<'_>, stems: &[StemAnswer], day: NaiveDate) -> Option<EffortAnswer> {
+pub(super) fn minutes(
+    facts: &Facts<'_>,
+    stems: &[StemAnswer],
+    day: NaiveDate,
+) -> Option<EffortAnswer> {
     let constants = &facts.reference.constants.effort;
     let question = facts.question;
     let mut work: Vec<Work> = stems
@@ -90,7 +94,11 @@ pub fn minutes(facts: &Facts<'_>, stems: &[StemAnswer], day: NaiveDate) -> Optio
 
 /// Advice at the visit that was asked about; `advised` is the day of an advised ring. Where the answer stops, or what
 /// the tree could hit is not checked, or it is hollow, nothing is done to it at a visit either.
-pub fn visit(facts: &Facts<'_>, stops: bool, advised: Option<NaiveDate>) -> Option<VisitAnswer> {
+pub(super) fn visit(
+    facts: &Facts<'_>,
+    stops: bool,
+    advised: Option<NaiveDate>,
+) -> Option<VisitAnswer> {
     let question = facts.question;
     let asked = question.visit.as_ref()?;
     let ringed = asked.ringed.or(advised);
@@ -141,7 +149,7 @@ fn on(at: VisitAt, visits: &[Visit]) -> Option<NaiveDate> {
 }
 
 /// The nine methods: minutes of a ring as worked out, of others as printed for trees of this size and kind.
-pub fn of_methods(
+pub(super) fn of_methods(
     facts: &Facts<'_>,
     effort: Option<&EffortAnswer>,
     day: NaiveDate,

@@ -127,6 +127,18 @@ words! {
 ///
 /// # Errors
 /// [`NoAdvice`] says why there is none.
+///
+/// ```
+/// # use calc::question::read;
+/// # let reference = calc_data::whole();
+/// let question = read(reference, &examples::named("do")).expect("a good question");
+/// use calc::models::{at_visit::{Seen, advise}, visits::after_ring};
+/// use calc::terms::place::Hemisphere::North;
+/// let (constants, ringed) = (&reference.constants.visits, question.day.start());
+/// let visits = after_ring(constants, question.tree.species, North, ringed);
+/// let advice = advise(constants, ringed, visits[0].to, &visits, &[Seen::Bridge], North);
+/// assert_eq!(advice.expect("a day after the ring").acts.len(), 1);
+/// ```
 pub fn advise(
     constants: &VisitConstants,
     ringed: NaiveDate,

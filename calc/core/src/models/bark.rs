@@ -44,6 +44,15 @@ pub struct Bark {
 
 /// Thickness of the bark, one side, millimetres: as measured, else `coefficient x dbh`; none where the species has no
 /// bark ring.
+///
+/// ```
+/// # use calc::question::read;
+/// # let reference = calc_data::whole();
+/// let question = read(reference, &examples::named("do")).expect("a good question");
+/// use calc::models::bark::thickness_mm;
+/// let mm = thickness_mm(question.tree.heading(), question.tree.species);
+/// assert_eq!(mm.map(f64::round), Some(11.0));
+/// ```
 #[must_use]
 pub fn thickness_mm(stem: &Stem, species: &Species) -> Option<f64> {
     let row = species.bark?;

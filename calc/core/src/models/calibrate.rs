@@ -90,6 +90,15 @@ impl Rate {
 ///
 /// # Errors
 /// [`NoRate`] says why they give none.
+///
+/// ```
+/// # let reference = calc_data::whole();
+/// use calc::models::{calibrate::{Rate, update}, effort::Three};
+/// // Two trees for which the model says 20 minutes each took 60 together: this crew is slower.
+/// let (constants, tree) = (&reference.constants.effort, Three { low: 12.0, likely: 20.0, high: 33.0 });
+/// let rate = update(constants, Rate::prior(constants), &[tree, tree], 60.0).expect("a rate");
+/// assert_eq!((rate.factor(constants).likely * 100.0).round(), 118.0);
+/// ```
 pub fn update(
     constants: &EffortConstants,
     prior: Rate,

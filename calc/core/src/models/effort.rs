@@ -299,6 +299,17 @@ impl LogNormal {
 }
 
 /// Minutes to ring the stems of one tree, with probability `slip` that the bark slips. `None` without a stem.
+///
+/// ```
+/// # use calc::question::read;
+/// # let reference = calc_data::whole();
+/// let question = read(reference, &examples::named("do")).expect("a good question");
+/// use calc::models::effort::{Work, minutes};
+/// let work = [Work { dbh_mm: 368.0, bark_mm: 12.0, width_mm: 200.0, live_share: 1.0 }];
+/// let tree = &question.tree;
+/// let effort = minutes(&reference.constants.effort, tree.limbs, &question.pace, &work, 0.9);
+/// assert_eq!(effort.map(|effort| effort.likely_min.round()), Some(7.0));
+/// ```
 #[must_use]
 pub fn minutes(
     constants: &EffortConstants,

@@ -66,6 +66,14 @@ pub fn region<'a>(regions: &'a [Region], code: &str) -> Option<&'a Region> {
 }
 
 /// Where a tree grew, by its state or country, its point (degrees north and east) and its half of the world.
+///
+/// ```
+/// use calc::models::grown::of;
+/// use calc::terms::place::HeightBand;
+/// let reference = calc_data::whole();
+/// let grown = of(reference.regions, &reference.constants.grown, Some("FR"), None, false);
+/// assert_eq!(grown.band, HeightBand::Elsewhere);
+/// ```
 #[must_use]
 pub fn of(
     regions: &[Region],

@@ -141,6 +141,18 @@ pub struct Snag<'a> {
 }
 
 /// What a snag of this size and height leaves. Under `cavities_in` inches it is feeding wood alone.
+///
+/// ```
+/// # use calc::question::read;
+/// # let reference = calc_data::whole();
+/// let question = read(reference, &examples::named("do")).expect("a good question");
+/// use calc::models::habitat::{Snag, judge};
+/// let species = question.tree.species;
+/// let snag = Snag { species, dbh_mm: 368.0, height_m: Some(15.0), region: Some("US-MA") };
+/// let (users, guides) = (reference.cavity_users, reference.snag_guides);
+/// let habitat = judge(&reference.constants.habitat, users, guides, 6.0, &snag);
+/// assert_eq!(habitat.half_life_years, (1.5, 3.0, 6.0));
+/// ```
 #[must_use]
 pub fn judge(
     constants: &HabitatConstants,

@@ -365,6 +365,15 @@ fn is_urban(form: Form) -> bool {
 }
 
 /// All heights of the tree: those of its largest stem.
+///
+/// ```
+/// # use calc::question::read;
+/// # let reference = calc_data::whole();
+/// let question = read(reference, &examples::named("do")).expect("a good question");
+/// use calc::models::height::judge;
+/// let height = judge(&reference.heights(), &question.tree);
+/// assert_eq!((height.shown_m.map(f64::round), height.hazard_m.round()), (Some(22.0), 27.0));
+/// ```
 #[must_use]
 pub fn judge(tables: &HeightTables<'_>, tree: &Tree) -> Height {
     let species = tree.species;

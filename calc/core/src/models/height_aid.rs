@@ -48,6 +48,12 @@ pub fn by_shadow(
 ///
 /// # Errors
 /// [`NoHeight`] says why there is none.
+///
+/// ```
+/// use calc::models::height_aid::by_angles;
+/// let height = by_angles(20.0, 45.0, -4.5).expect("a height");
+/// assert_eq!((height.m() * 10.0).round(), 216.0);
+/// ```
 pub fn by_angles(
     distance_m: f64,
     top_degrees: f64,

@@ -23,6 +23,14 @@ words! {
 }
 
 /// Whether a species of this range is native in a region (ISO 3166 code).
+///
+/// ```
+/// # use calc::question::read;
+/// # let reference = calc_data::whole();
+/// let question = read(reference, &examples::named("do")).expect("a good question");
+/// use calc::models::native::{Native, native};
+/// assert_eq!(native(&question.tree.species.native, Some("US-MA")), Native::NotHere);
+/// ```
 #[must_use]
 pub fn native(range: &NativeRange, region: Option<&str>) -> Native {
     let Some(region) = region else {

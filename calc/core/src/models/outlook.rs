@@ -190,6 +190,16 @@ pub fn class(species: &Species) -> Option<OutlookClass> {
 
 /// Outlook of a stem with a complete, clean, peeled ring of 4 in or more, sprouts taken off: the row of its class and
 /// size, and what rows of the species itself put in its place.
+///
+/// ```
+/// # use calc::question::read;
+/// # let reference = calc_data::whole();
+/// let question = read(reference, &examples::named("do")).expect("a good question");
+/// use calc::models::outlook::judge;
+/// let (rows, own) = (reference.outlook, reference.outlook_species);
+/// let outlook = judge(rows, own, question.tree.species, 368.0).expect("a ring suits it");
+/// assert_eq!(outlook.seasons[2].share.likely, Some(40.0));
+/// ```
 #[must_use]
 pub fn judge(
     rows: &'static [OutlookRow],

@@ -228,6 +228,16 @@ pub fn looks_at_height(constants: &ReachConstants, tree: &Tree) -> bool {
 /// Judges the reach with a height in metres, by which everything scales.
 /// `height_known` is false for an unknown species without a measured height; `shortest_m` is then the smallest
 /// height that the table gives, within which anything is in reach whatever it is.
+///
+/// ```
+/// # use calc::question::read;
+/// # let reference = calc_data::whole();
+/// let question = read(reference, &examples::named("do")).expect("a good question");
+/// use calc::models::reach::{Outcome, judge};
+/// // A path at 180 ft (54.9 m) and a tree of 20 m: nothing within two heights.
+/// let reach = judge(&reference.constants.reach, &question.tree, 20.0, true, 20.0);
+/// assert_eq!((reach.outcome, reach.two_heights_m), (Outcome::Clear, 40.0));
+/// ```
 #[must_use]
 pub fn judge(
     constants: &ReachConstants,

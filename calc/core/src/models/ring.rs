@@ -75,6 +75,16 @@ words! {
 /// Width of the ring on one stem. `None` for a dead stem or one without a bark ring: there is nothing to cut.
 ///
 /// better = min(most, max(at least, F r n, D/2, D where the species bridges)).
+///
+/// ```
+/// # use calc::question::read;
+/// # let reference = calc_data::whole();
+/// let question = read(reference, &examples::named("do")).expect("a good question");
+/// use calc::models::ring::width;
+/// let stem = question.tree.heading();
+/// let ring = width(&reference.constants.ring, &question.tree, stem, 12.0).expect("there is bark");
+/// assert_eq!(ring.at_least_mm.round(), 150.0);
+/// ```
 #[must_use]
 pub fn width(constants: &RingConstants, tree: &Tree, stem: &Stem, bark_mm: f64) -> Option<Ring> {
     let species = tree.species;

@@ -328,6 +328,16 @@ impl Local {
 }
 
 /// The season of a tree.
+///
+/// ```
+/// # use calc::question::read;
+/// # let reference = calc_data::whole();
+/// let question = read(reference, &examples::named("do")).expect("a good question");
+/// use calc::models::season::{Local, of};
+/// let season = of(&reference.constants.timing, &question.season(), &Local::default());
+/// let dates = season.window(question.day.start()).expect("leaf-out was seen");
+/// assert_eq!(dates.opens.to_string(), "2027-04-23");
+/// ```
 #[must_use]
 pub fn of<'c>(constants: &'c Constants, facts: &SeasonFacts<'_>, local: &Local) -> Season<'c> {
     timing::season(&ask(facts, place(facts, local)), constants)

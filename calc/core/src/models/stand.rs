@@ -27,6 +27,11 @@ pub fn quadratic_mean_mm(basal_area_m2: f64, stems: f64) -> Option<f64> {
 
 /// Diameter of the one stem with the basal area of all of these, millimetres in and out: √(Σd²).
 /// It serves crown and basal area; height and hazard are those of the largest stem.
+///
+/// ```
+/// use calc::models::stand::combined_mm;
+/// assert_eq!(combined_mm([300.0, 400.0]), 500.0);
+/// ```
 #[must_use]
 pub fn combined_mm(stems: impl IntoIterator<Item = f64>) -> f64 {
     let mut squares: Vec<f64> = stems.into_iter().map(|mm| mm * mm).collect();

@@ -97,6 +97,17 @@ pub fn comes_back(species: &Species) -> bool {
 }
 
 /// The visits after a method on a day; none where nothing is done.
+///
+/// ```
+/// # use calc::question::read;
+/// # let reference = calc_data::whole();
+/// let question = read(reference, &examples::named("do")).expect("a good question");
+/// use calc::models::visits::{VisitKind, after};
+/// use calc::terms::{method::Method, place::Hemisphere};
+/// let (constants, day) = (&reference.constants.visits, question.day.start());
+/// let visits = after(constants, question.tree.species, Hemisphere::North, Method::BarkRing, day);
+/// assert_eq!((visits[0].kind, visits.len()), (VisitKind::Recheck, 9));
+/// ```
 #[must_use]
 pub fn after(
     constants: &VisitConstants,

@@ -67,6 +67,7 @@ macro_rules! constants {
 pub(crate) use constants;
 
 #[cfg(test)]
+#[allow(unreachable_pub, reason = "what the macro makes is public")]
 mod tests {
     use super::Constant;
 

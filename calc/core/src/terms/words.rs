@@ -37,7 +37,7 @@ pub(crate) const fn text(word: &'static [u8]) -> &'static str {
 }
 
 /// An enum of words.
-pub trait Word: Copy + 'static {
+pub(crate) trait Word: Copy + 'static {
     /// All of them, in order.
     const ALL: &'static [Self];
     /// Their words, in the same order.
@@ -105,6 +105,7 @@ macro_rules! words {
 pub(crate) use words;
 
 #[cfg(test)]
+#[allow(unreachable_pub, reason = "what the macro makes is public")]
 mod tests {
     words! {
         /// For the checks below.

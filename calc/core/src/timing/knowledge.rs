@@ -17,6 +17,25 @@ use crate::terms::tree::DrySpell;
 /// other season has the climate's dates. Without a climate, a leaf-out serves the other seasons too, with the
 /// spread between two years added ([`Basis::OtherYear`], our own assumption).
 /// What could not be used, and why an answer is less sure, stands in [`Season::flags`].
+///
+/// ```
+/// use calc::{terms::place::Hemisphere, terms::species::WoodClass, terms::tree::{DrySpell, Vigour}};
+/// use calc::timing::{Ask, TreeTiming, Verdict, Where, season};
+/// let tree = TreeTiming { wood: Some(WoodClass::Diffuse), f_sum: Some(200.0), f_is_estimate: false };
+/// let ask = Ask {
+///     tree,
+///     place: Where::Hemisphere(Hemisphere::North),
+///     observed: None,
+///     spring: &[],
+///     dry_spell: DrySpell::None,
+///     dry_in: None,
+///     growth: Vigour::Ordinary,
+/// };
+/// let season = season(&ask, &calc_data::whole().constants.timing);
+/// // No date without a place: the months of the hemisphere.
+/// let good = season.days(2027).filter(|day| day.verdict == Verdict::TestFirst).count();
+/// assert_eq!(good, 153);
+/// ```
 #[must_use]
 pub fn season<'c>(ask: &Ask<'_>, c: &'c Constants) -> Season<'c> {
     let mut flags = Flags(Vec::new());

@@ -41,7 +41,7 @@ struct RangeRow {
 
 /// A row of `evidence/height_hazard.csv`.
 #[derive(Deserialize)]
-pub struct HazardCells {
+pub(crate) struct HazardCells {
     #[serde(deserialize_with = "cell")]
     kind: Kind,
     group: String,
@@ -110,7 +110,7 @@ impl Cell for HeightBand {
 }
 
 /// States and countries that the climate table tells of.
-pub fn regions(root: &Path) -> Result<&'static [Region], Problem> {
+pub(crate) fn regions(root: &Path) -> Result<&'static [Region], Problem> {
     let table = Table::<RegionRow>::read(root, "content/evidence/region_places.csv")?;
     table.by(|row| &row.region)?;
     let region = |row: &Row<RegionRow>| Region {
@@ -122,7 +122,7 @@ pub fn regions(root: &Path) -> Result<&'static [Region], Problem> {
 }
 
 /// How far the bark lies from an estimate, by trust and continent: each once.
-pub fn bark_ranges(root: &Path, sources: &Sources) -> Result<&'static [BarkRange], Problem> {
+pub(crate) fn bark_ranges(root: &Path, sources: &Sources) -> Result<&'static [BarkRange], Problem> {
     let table = Table::<RangeRow>::read(root, "content/evidence/bark_ranges.csv")?;
     let mut ranges: Vec<BarkRange> = Vec::new();
     for row in &table.rows {
@@ -153,7 +153,7 @@ pub fn bark_ranges(root: &Path, sources: &Sources) -> Result<&'static [BarkRange
 }
 
 /// Factors, floors and shown ranges of the heights. A small species is one of the list.
-pub fn hazard(
+pub(crate) fn hazard(
     root: &Path,
     sources: &Sources,
     listed: &[Species],
@@ -193,12 +193,12 @@ pub fn hazard(
 }
 
 /// The table of the hazard heights.
-pub fn hazard_table(root: &Path) -> Result<Table<HazardCells>, Problem> {
+pub(crate) fn hazard_table(root: &Path) -> Result<Table<HazardCells>, Problem> {
     Table::read(root, "content/evidence/height_hazard.csv")
 }
 
 /// Whether the least height of tall trees does not hold for a species.
-pub fn is_small(table: &Table<HazardCells>, name: &str) -> bool {
+pub(crate) fn is_small(table: &Table<HazardCells>, name: &str) -> bool {
     let rows = &table.rows;
     rows.iter()
         .any(|row| row.kind == Kind::NoFloor && row.group == name)

@@ -50,7 +50,7 @@ impl Cell for Methods {
 }
 
 /// The cautions in the order of the page.
-pub fn read(
+pub(crate) fn read(
     root: &Path,
     sources: &Sources,
     species: &[Species],

@@ -14,7 +14,7 @@ use serde::{Deserialize, Deserializer};
 use std::ops::Deref;
 
 /// Something that a cell holds.
-pub trait Cell: Sized {
+pub(crate) trait Cell: Sized {
     /// Reads it.
     ///
     /// # Errors
@@ -23,12 +23,12 @@ pub trait Cell: Sized {
 }
 
 /// Reads a cell: `#[serde(deserialize_with = "cell")]`.
-pub fn cell<'de, D: Deserializer<'de>, T: Cell>(from: D) -> Result<T, D::Error> {
+pub(crate) fn cell<'de, D: Deserializer<'de>, T: Cell>(from: D) -> Result<T, D::Error> {
     T::of(&String::deserialize(from)?).map_err(D::Error::custom)
 }
 
 /// Reads a cell that may be empty.
-pub fn maybe<'de, D: Deserializer<'de>, T: Cell>(from: D) -> Result<Option<T>, D::Error> {
+pub(crate) fn maybe<'de, D: Deserializer<'de>, T: Cell>(from: D) -> Result<Option<T>, D::Error> {
     let text = String::deserialize(from)?;
     if text.is_empty() {
         return Ok(None);
@@ -121,7 +121,7 @@ impl Cell for String {
 
 /// Parts between semicolons; none where the cell is empty.
 #[derive(Debug, Default)]
-pub struct List(Vec<String>);
+pub(crate) struct List(Vec<String>);
 
 impl Cell for List {
     fn of(text: &str) -> Result<Self, String> {
@@ -145,7 +145,7 @@ impl Deref for List {
 
 /// Codes of regions between blanks: `US-NY CA-ON`.
 #[derive(Debug)]
-pub struct Codes(pub &'static [&'static str]);
+pub(crate) struct Codes(pub &'static [&'static str]);
 
 impl Cell for Codes {
     fn of(text: &str) -> Result<Self, String> {
@@ -157,7 +157,7 @@ impl Cell for Codes {
 
 /// A value, or why there is none: `none, because it is a conifer`. An empty cell is neither.
 #[derive(Debug)]
-pub enum Told<T> {
+pub(crate) enum Told<T> {
     /// The value.
     Is(T),
     /// Looked for, and why it is not there.
@@ -166,7 +166,7 @@ pub enum Told<T> {
 
 impl<T> Told<T> {
     /// The value, where there is one.
-    pub fn is(&self) -> Option<&T> {
+    pub(crate) fn is(&self) -> Option<&T> {
         match self {
             Self::Is(value) => Some(value),
             Self::NoneBecause => None,
@@ -195,7 +195,7 @@ impl<T: Cell> Cell for Told<T> {
 
 /// Whether a row may be used: `yes`, or `no, because …`.
 #[derive(Debug)]
-pub struct Usable(pub bool);
+pub(crate) struct Usable(pub bool);
 
 impl Cell for Usable {
     fn of(text: &str) -> Result<Self, String> {
@@ -209,7 +209,7 @@ impl Cell for Usable {
 
 /// `Quercus alba; Q. macrocarpa` names two species of one genus, `Morus alba and Melia azedarach` two of two.
 #[derive(Debug)]
-pub struct Names(pub Vec<String>);
+pub(crate) struct Names(pub Vec<String>);
 
 impl Cell for Names {
     fn of(text: &str) -> Result<Self, String> {
@@ -228,7 +228,7 @@ impl Cell for Names {
 
 /// A month and a day: `03-15`.
 #[derive(Clone, Copy, Debug)]
-pub struct MonthDay(pub u8, pub u8);
+pub(crate) struct MonthDay(pub u8, pub u8);
 
 impl Cell for MonthDay {
     fn of(text: &str) -> Result<Self, String> {
@@ -241,6 +241,6 @@ impl Cell for MonthDay {
 }
 
 /// A text that lives as long as the program, as the tables in the module do.
-pub fn keep(text: &str) -> &'static str {
+pub(crate) fn keep(text: &str) -> &'static str {
     text.to_owned().leak()
 }

@@ -36,7 +36,7 @@ struct TimingRow {
 }
 
 /// A value found by name stands in its field; a name that is missing or that no field has stops the build.
-pub fn read(root: &Path, sources: &Sources) -> Result<Constants, Problem> {
+pub(crate) fn read(root: &Path, sources: &Sources) -> Result<Constants, Problem> {
     let table = Table::<ConstantRow>::read(root, "content/rules/constants.csv")?;
     let timing = Table::<TimingRow>::read(root, "content/rules/timing_constants.csv")?;
     let mut values = BTreeMap::new();

@@ -9,7 +9,7 @@ use serde::Deserialize;
 
 /// A row of `evidence/height.csv` or `evidence/crown.csv`.
 #[derive(Deserialize)]
-pub struct CurveRow {
+pub(crate) struct CurveRow {
     scientific_name: String,
     form: String,
     b1: Option<f64>,
@@ -30,7 +30,7 @@ pub struct CurveRow {
 
 /// A row of `rules/curve_regions.csv`: where the trees of a curve grew, in words.
 #[derive(Deserialize)]
-pub struct CurveRegion {
+pub(crate) struct CurveRegion {
     region: String,
     words: String,
 }
@@ -51,7 +51,7 @@ const FORMS: &[(&str, Form, usize)] = &[
 ];
 
 /// The usable rows that a list of `form@region` names of a species, and what of the list is not there.
-pub fn find<'a>(
+pub(crate) fn find<'a>(
     table: &'a Table<CurveRow>,
     list: &Told<List>,
     owner: &str,
@@ -76,7 +76,7 @@ pub fn find<'a>(
 }
 
 /// The curve of a row.
-pub fn curve(
+pub(crate) fn curve(
     row: &Row<CurveRow>,
     regions: &Table<CurveRegion>,
     sources: &Sources,

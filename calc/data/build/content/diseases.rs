@@ -113,7 +113,7 @@ fn restriction(at: At, sources: &Sources, told: Told<'_>) -> Result<Restriction,
 }
 
 /// Oak wilt, then the ash borer.
-pub fn read(root: &Path, sources: &Sources) -> Result<&'static [DiseaseRegion], Problem> {
+pub(crate) fn read(root: &Path, sources: &Sources) -> Result<&'static [DiseaseRegion], Problem> {
     let mut regions = Vec::new();
     let table = Table::<OakWiltRow>::read(root, "content/evidence/oak_wilt_regions.csv")?;
     table.by(|row| &row.code)?;

@@ -44,7 +44,10 @@ struct GuideRow {
 }
 
 /// Animals; what is only remembered is never shown as sourced, so it stays out.
-pub fn cavity_users(root: &Path, sources: &Sources) -> Result<&'static [CavityUser], Problem> {
+pub(crate) fn cavity_users(
+    root: &Path,
+    sources: &Sources,
+) -> Result<&'static [CavityUser], Problem> {
     let regions = Table::<RegionRow>::read(root, "content/evidence/regions.csv")?;
     let regions = regions.by(|row| &row.region_text)?;
     let table = Table::<UserRow>::read(root, "content/evidence/cavity_users.csv")?;
@@ -67,7 +70,7 @@ pub fn cavity_users(root: &Path, sources: &Sources) -> Result<&'static [CavityUs
 }
 
 /// Snags an acre by guideline; what is only remembered stays out.
-pub fn snag_guides(root: &Path, sources: &Sources) -> Result<&'static [SnagGuide], Problem> {
+pub(crate) fn snag_guides(root: &Path, sources: &Sources) -> Result<&'static [SnagGuide], Problem> {
     let table = Table::<GuideRow>::read(root, "content/evidence/snag_guides.csv")?;
     let mut guides = Vec::new();
     for row in table.rows.iter().filter(|row| row.grade != Grade::Memory) {

@@ -86,7 +86,7 @@ impl MethodRow {
 }
 
 /// The rows, each with its condition; a condition without a row and a row without a condition stop the build.
-pub fn rules(root: &Path, sources: &Sources) -> Result<&'static [MethodRule], Problem> {
+pub(crate) fn rules(root: &Path, sources: &Sources) -> Result<&'static [MethodRule], Problem> {
     let table = Table::<MethodRow>::read(root, "content/rules/methods.csv")?;
     let rows = table.by(|row| row.id.id())?;
     if let Some(missing) = Condition::IDS.iter().find(|id| !rows.contains_key(*id)) {
@@ -129,7 +129,7 @@ const WIDEST_IN: f64 = 200.0;
 const LONGEST_MIN: f64 = 1000.0;
 
 /// Minutes of other methods, as printed.
-pub fn minutes(root: &Path, sources: &Sources) -> Result<&'static [MethodMinutes], Problem> {
+pub(crate) fn minutes(root: &Path, sources: &Sources) -> Result<&'static [MethodMinutes], Problem> {
     let table = Table::<MinutesRow>::read(root, "content/rules/method_minutes.csv")?;
     let mut minutes = Vec::new();
     for row in &table.rows {
@@ -160,7 +160,7 @@ pub fn minutes(root: &Path, sources: &Sources) -> Result<&'static [MethodMinutes
 }
 
 /// Two ends of a range, the lower first, from 0 to a limit.
-pub fn in_order(at: At, what: &str, low: f64, high: f64, most: f64) -> Result<(), Problem> {
+pub(crate) fn in_order(at: At, what: &str, low: f64, high: f64, most: f64) -> Result<(), Problem> {
     if 0.0 <= low && low <= high && high <= most {
         return Ok(());
     }

@@ -31,7 +31,7 @@ const DATA_VERSION: &str = "2026-11-29";
 ///
 /// # Errors
 /// The first thing that is wrong with a table, with its file and line.
-pub fn read(root: &Path) -> Result<Reference, Problem> {
+pub(crate) fn read(root: &Path) -> Result<Reference, Problem> {
     let sources = sources::Sources::read(root)?;
     let listed = species::read(root, &sources)?;
     let regional = regional::read(root, &sources, listed)?;

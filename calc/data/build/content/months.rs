@@ -39,7 +39,7 @@ fn topic(at: At, kind: Topic) -> Result<Topic, Problem> {
 }
 
 /// The months, in the order of the table.
-pub fn read(root: &Path, sources: &Sources) -> Result<&'static [Restriction], Problem> {
+pub(crate) fn read(root: &Path, sources: &Sources) -> Result<&'static [Restriction], Problem> {
     let table = Table::<MonthsRow>::read(root, "content/rules/seasonal_restrictions.csv")?;
     let mut months = Vec::new();
     for row in &table.rows {

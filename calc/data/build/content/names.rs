@@ -2,7 +2,7 @@
 
 /// The names in a cell: parts between slashes; `Sweet (black) birch` is sweet birch and black birch. A single word
 /// before a bracket at the end is a genus, and no name of one species.
-pub fn spellings(cell: &str) -> Vec<String> {
+pub(crate) fn spellings(cell: &str) -> Vec<String> {
     let Some((before, rest)) = cell.split_once('(') else {
         return cell.split('/').map(|part| part.trim().to_owned()).collect();
     };
@@ -16,7 +16,7 @@ pub fn spellings(cell: &str) -> Vec<String> {
 }
 
 /// First letter in capitals; the rest as written.
-pub fn title(name: &str) -> String {
+pub(crate) fn title(name: &str) -> String {
     let name = name.trim();
     let mut letters = name.chars();
     letters.next().map_or_else(String::new, |first| {
@@ -26,11 +26,11 @@ pub fn title(name: &str) -> String {
 
 /// Names in order, each once whatever its capitals.
 #[derive(Default)]
-pub struct Collected(Vec<String>);
+pub(crate) struct Collected(Vec<String>);
 
 impl Collected {
     /// Adds a name that is not there yet.
-    pub fn add(&mut self, name: &str) {
+    pub(crate) fn add(&mut self, name: &str) {
         let name = name.trim();
         if !name.is_empty() && !self.0.iter().any(|known| known.eq_ignore_ascii_case(name)) {
             self.0.push(name.to_owned());
@@ -38,7 +38,7 @@ impl Collected {
     }
 
     /// All of them, the one that is shown first.
-    pub fn all(self) -> Vec<String> {
+    pub(crate) fn all(self) -> Vec<String> {
         self.0
     }
 }

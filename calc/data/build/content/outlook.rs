@@ -67,7 +67,7 @@ fn share(at: At, low: f64, likely: Option<f64>, high: f64) -> Result<Share, Prob
 type Both = (&'static [OutlookRow], &'static [OutlookOverride]);
 
 /// Classes, then single species.
-pub fn read(root: &Path, sources: &Sources, listed: &[Species]) -> Result<Both, Problem> {
+pub(crate) fn read(root: &Path, sources: &Sources, listed: &[Species]) -> Result<Both, Problem> {
     let table = Table::<ClassRow>::read(root, "content/evidence/outlook.csv")?;
     let mut classes = Vec::new();
     for row in &table.rows {

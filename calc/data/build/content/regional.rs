@@ -16,7 +16,7 @@ use std::sync::OnceLock;
 
 /// A row of `evidence/caution_authorities.csv`.
 #[derive(Deserialize)]
-pub struct AuthorityRow {
+pub(crate) struct AuthorityRow {
     pub caution: String,
     pub region: String,
     #[serde(deserialize_with = "cell")]
@@ -31,7 +31,7 @@ pub struct AuthorityRow {
 
 /// Whether a caution is told in a country; where a state's own table decides, it is.
 #[derive(PartialEq, Eq)]
-pub enum Applies {
+pub(crate) enum Applies {
     Yes,
     No,
 }
@@ -104,12 +104,16 @@ const NO_LAW: [&str; 5] = [
 const GROUPS: [&str; 3] = ["unknown broadleaf", "unknown conifer", "unknown shrub"];
 
 /// The rows of who decides, which the cautions ask too: where one of them is not told.
-pub fn authority_rows(root: &Path) -> Result<Table<AuthorityRow>, Problem> {
+pub(crate) fn authority_rows(root: &Path) -> Result<Table<AuthorityRow>, Problem> {
     Table::read(root, "content/evidence/caution_authorities.csv")
 }
 
 /// The whole file.
-pub fn read(root: &Path, sources: &Sources, listed: &[Species]) -> Result<Regional, Problem> {
+pub(crate) fn read(
+    root: &Path,
+    sources: &Sources,
+    listed: &[Species],
+) -> Result<Regional, Problem> {
     let rows = authority_rows(root)?;
     let mut cited: BTreeMap<&'static str, &'static str> = BTreeMap::new();
     let mut authorities = Vec::new();
@@ -267,7 +271,7 @@ fn other(
 }
 
 /// Names that mean different trees in different countries, each of a tree that is known.
-pub fn names_by_place(
+pub(crate) fn names_by_place(
     root: &Path,
     listed: &[Species],
     regional: &Regional,
@@ -293,7 +297,7 @@ pub fn names_by_place(
 }
 
 /// Countries in which a caution is not told.
-pub fn not_in(rows: &Table<AuthorityRow>, caution: &str) -> &'static [&'static str] {
+pub(crate) fn not_in(rows: &Table<AuthorityRow>, caution: &str) -> &'static [&'static str] {
     let not = rows
         .rows
         .iter()
@@ -302,7 +306,7 @@ pub fn not_in(rows: &Table<AuthorityRow>, caution: &str) -> &'static [&'static s
 }
 
 /// Whether every caution of a table of who decides is one that is known.
-pub fn known(rows: &Table<AuthorityRow>, is: impl Fn(&str) -> bool) -> Result<(), Problem> {
+pub(crate) fn known(rows: &Table<AuthorityRow>, is: impl Fn(&str) -> bool) -> Result<(), Problem> {
     let stranger = rows.rows.iter().find(|row| !is(&row.caution));
     stranger.map_or(Ok(()), |row: &Row<AuthorityRow>| {
         let at: At = row.at;

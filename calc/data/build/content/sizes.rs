@@ -6,7 +6,7 @@ use calc::models::condition::Sizes;
 use calc::terms::species::Group;
 
 /// Reads a cell; an empty one is every size.
-pub fn read(at: At, text: &str) -> Result<&'static [Sizes], Problem> {
+pub(crate) fn read(at: At, text: &str) -> Result<&'static [Sizes], Problem> {
     let mut all: Vec<Sizes> = Vec::new();
     for part in text
         .split(';')

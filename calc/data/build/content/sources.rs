@@ -21,7 +21,7 @@ struct SourceRow {
 const LABEL: usize = 40;
 
 /// The sources that may be cited.
-pub struct Sources {
+pub(crate) struct Sources {
     lines: BTreeMap<String, (String, Grade)>,
     /// Ids of one paper that stands under another id too: that other one is used.
     same_as: BTreeMap<String, String>,
@@ -29,7 +29,7 @@ pub struct Sources {
 }
 
 impl Sources {
-    pub fn read(root: &Path) -> Result<Self, Problem> {
+    pub(crate) fn read(root: &Path) -> Result<Self, Problem> {
         let table = Table::<SourceRow>::read(root, "content/evidence/sources.csv")?;
         let mut lines = BTreeMap::new();
         let mut same_as = BTreeMap::new();
@@ -71,12 +71,12 @@ impl Sources {
     }
 
     /// What a source is called on the page.
-    pub fn label(&self, id: &str) -> Option<&str> {
+    pub(crate) fn label(&self, id: &str) -> Option<&str> {
         self.lines.get(id).map(|(label, _)| label.as_str())
     }
 
     /// The grade that a value from a source may carry: no better than its source allows.
-    pub fn grade(&self, at: At, id: &str, grade: Grade) -> Result<Grade, Problem> {
+    pub(crate) fn grade(&self, at: At, id: &str, grade: Grade) -> Result<Grade, Problem> {
         let line = self.lines.get(id);
         let (_, ceiling) =
             line.ok_or_else(|| at.problem(format!("the source \"{id}\" is not in sources.csv")))?;
@@ -85,7 +85,13 @@ impl Sources {
 
     /// A place in a source, which then has a label. It is printed as it stands, so no id of a source and no name of a
     /// column may be part of it.
-    pub fn cite(&self, at: At, id: &str, place: &str, grade: Grade) -> Result<Cite, Problem> {
+    pub(crate) fn cite(
+        &self,
+        at: At,
+        id: &str,
+        place: &str,
+        grade: Grade,
+    ) -> Result<Cite, Problem> {
         let mut words = place.split(|c: char| !(c.is_ascii_alphanumeric() || c == '_'));
         if let Some(code) = words.find(|word| {
             word.contains('_')
@@ -104,14 +110,19 @@ impl Sources {
     }
 
     /// The id of a source, which then has a label.
-    pub fn name(&self, id: &str) -> &'static str {
+    pub(crate) fn name(&self, id: &str) -> &'static str {
         let id = self.same_as.get(id).map_or(id, String::as_str);
         self.cited.borrow_mut().insert(id.to_owned());
         keep(id)
     }
 
     /// `A01@Table 1;B22@summary`, or ids alone.
-    pub fn cites(&self, at: At, list: &List, grade: Grade) -> Result<&'static [Cite], Problem> {
+    pub(crate) fn cites(
+        &self,
+        at: At,
+        list: &List,
+        grade: Grade,
+    ) -> Result<&'static [Cite], Problem> {
         if list.is_empty() {
             return Err(at.problem("a source is needed"));
         }
@@ -123,7 +134,13 @@ impl Sources {
     }
 
     /// The first source of a value; an assumption is our own.
-    pub fn first(&self, at: At, ids: &List, place: &str, grade: Grade) -> Result<Cite, Problem> {
+    pub(crate) fn first(
+        &self,
+        at: At,
+        ids: &List,
+        place: &str,
+        grade: Grade,
+    ) -> Result<Cite, Problem> {
         let id = match (grade, ids.first()) {
             (Grade::Assumption, _) => "own",
             (_, Some(id)) => id,
@@ -134,7 +151,7 @@ impl Sources {
 
     /// The labels of the sources that something cites: a table, or the code of the models. Code says that a value was
     /// read in the source's own text, which the source has to allow.
-    pub fn shown(&self, root: &Path) -> Result<&'static [Source], Problem> {
+    pub(crate) fn shown(&self, root: &Path) -> Result<&'static [Source], Problem> {
         for (at, id) in in_code(root, &root.join("calc/core/src")) {
             let allowed = self.grade(at, &id, Grade::Published)?;
             if allowed != Grade::Published {

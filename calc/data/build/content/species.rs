@@ -22,7 +22,7 @@ use std::collections::BTreeMap;
 use std::path::Path;
 
 /// All species, sorted by scientific name, then those whose name the asker does not know.
-pub fn read(root: &Path, sources: &Sources) -> Result<&'static [Species], Problem> {
+pub(crate) fn read(root: &Path, sources: &Sources) -> Result<&'static [Species], Problem> {
     let tables = Tables::read(root)?;
     let join = Table::<JoinRow>::read(root, "content/evidence/species_join.csv")?;
     let listed = join.by(|row| &row.scientific_name)?;

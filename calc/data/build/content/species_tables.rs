@@ -14,7 +14,7 @@ use std::path::Path;
 
 /// A row of `evidence/species_join.csv`: the keys of a species in the other tables.
 #[derive(Deserialize)]
-pub struct JoinRow {
+pub(crate) struct JoinRow {
     pub scientific_name: String,
     #[serde(deserialize_with = "cell")]
     pub synonyms: List,
@@ -43,7 +43,7 @@ pub struct JoinRow {
 
 /// A row of `evidence/species_response.csv`; several species may share one.
 #[derive(Deserialize)]
-pub struct ResponseRow {
+pub(crate) struct ResponseRow {
     pub common_name: String,
     pub scientific_name: String,
     #[serde(deserialize_with = "cell")]
@@ -61,7 +61,7 @@ pub struct ResponseRow {
 }
 
 /// `B=SECONDARY|R=SECONDARY|G=PUBLISHED|C=NONE`: the grade of the guidance counts here.
-pub struct ResponseGrades {
+pub(crate) struct ResponseGrades {
     pub guidance: Grade,
 }
 
@@ -77,7 +77,7 @@ impl Cell for ResponseGrades {
 
 /// A row of `evidence/bark.csv`.
 #[derive(Deserialize)]
-pub struct BarkRow {
+pub(crate) struct BarkRow {
     pub scientific_name: String,
     pub common_name: String,
     pub coef_in_per_in: f64,
@@ -91,21 +91,21 @@ pub struct BarkRow {
 
 /// A name in a table: `evidence/bark_all_species.csv`.
 #[derive(Deserialize)]
-pub struct CommonNameRow {
+pub(crate) struct CommonNameRow {
     pub scientific_name: String,
     pub common_name: String,
 }
 
 /// A name of our own: `rules/species_names.csv`, `rules/look_alike_names.csv`.
 #[derive(Deserialize)]
-pub struct NameRow {
+pub(crate) struct NameRow {
     pub scientific_name: String,
     pub name: String,
 }
 
 /// A row of `evidence/mature_height.csv`.
 #[derive(Deserialize)]
-pub struct MatureRow {
+pub(crate) struct MatureRow {
     pub scientific_name: String,
     pub height_mature_ft: Option<f64>,
     pub utd_max_height_ft: Option<f64>,
@@ -113,7 +113,7 @@ pub struct MatureRow {
 
 /// A row of `evidence/gdd_thresholds.csv`.
 #[derive(Deserialize)]
-pub struct SumRow {
+pub(crate) struct SumRow {
     pub species: String,
     pub event: String,
     #[serde(deserialize_with = "maybe")]
@@ -129,7 +129,7 @@ pub struct SumRow {
 
 /// A row of `evidence/sprout_probability.csv`.
 #[derive(Deserialize)]
-pub struct SproutCells {
+pub(crate) struct SproutCells {
     pub usda_symbol: String,
     pub fvs_variant: String,
     pub p_sprout_dbh4in: f64,
@@ -142,7 +142,7 @@ pub struct SproutCells {
 
 /// A row of `evidence/status.csv`.
 #[derive(Deserialize)]
-pub struct StatusRow {
+pub(crate) struct StatusRow {
     pub scientific_name: String,
     #[serde(deserialize_with = "cell")]
     pub status_in_lower_48: Told<Origin>,
@@ -150,7 +150,7 @@ pub struct StatusRow {
 
 /// A row of `rules/names_by_place.csv`: a name that means another tree elsewhere.
 #[derive(Deserialize)]
-pub struct ByPlaceRow {
+pub(crate) struct ByPlaceRow {
     pub name: String,
     #[serde(deserialize_with = "cell")]
     pub codes: Codes,
@@ -159,7 +159,7 @@ pub struct ByPlaceRow {
 
 /// A row of `evidence/native_range.csv`.
 #[derive(Deserialize)]
-pub struct RangeRow {
+pub(crate) struct RangeRow {
     pub scientific_name: String,
     #[serde(deserialize_with = "cell")]
     pub native_codes: Codes,
@@ -170,7 +170,7 @@ pub struct RangeRow {
 }
 
 #[derive(PartialEq)]
-pub enum Origin {
+pub(crate) enum Origin {
     Native,
     Introduced,
 }
@@ -187,7 +187,7 @@ impl Cell for Origin {
 
 /// A row of `evidence/identification.csv`; its three lists have as many parts.
 #[derive(Deserialize)]
-pub struct MarksRow {
+pub(crate) struct MarksRow {
     pub scientific_name: String,
     #[serde(deserialize_with = "cell")]
     pub lookalikes: Told<List>,
@@ -201,7 +201,7 @@ pub struct MarksRow {
 
 /// A row of `rules/species_traits.csv`.
 #[derive(Deserialize)]
-pub struct TraitRow {
+pub(crate) struct TraitRow {
     pub scientific_name: String,
     #[serde(rename = "trait", deserialize_with = "cell")]
     pub mark: Told<Mark>,
@@ -211,7 +211,7 @@ pub struct TraitRow {
     pub grade: Grade,
 }
 
-pub enum Mark {
+pub(crate) enum Mark {
     Is(Trait),
     RingMinimum,
 }
@@ -228,7 +228,7 @@ impl Cell for Mark {
 
 /// A row of `rules/durability.csv`.
 #[derive(Deserialize)]
-pub struct DurabilityRow {
+pub(crate) struct DurabilityRow {
     pub scientific_name: String,
     #[serde(deserialize_with = "cell")]
     pub class: Told<Durability>,
@@ -239,7 +239,7 @@ pub struct DurabilityRow {
 
 /// A row of `rules/caution_species.csv`.
 #[derive(Deserialize)]
-pub struct CautionRow {
+pub(crate) struct CautionRow {
     pub scientific_name: String,
     #[serde(deserialize_with = "cell")]
     pub caution: Trigger,
@@ -247,14 +247,14 @@ pub struct CautionRow {
 
 /// A row of `rules/genus_marks.csv`: what each species of a genus must carry, a mark or a caution.
 #[derive(Deserialize)]
-pub struct GenusRow {
+pub(crate) struct GenusRow {
     pub genus: String,
     pub marks: String,
 }
 
 /// A row of `rules/unknown_species.csv`.
 #[derive(Deserialize)]
-pub struct UnknownRow {
+pub(crate) struct UnknownRow {
     pub key: String,
     pub name: String,
     #[serde(deserialize_with = "cell")]
@@ -272,7 +272,7 @@ pub struct UnknownRow {
     pub bark_place: String,
 }
 
-pub struct Tables {
+pub(crate) struct Tables {
     pub response: Table<ResponseRow>,
     pub bark: Table<BarkRow>,
     pub all_bark: Table<CommonNameRow>,
@@ -297,7 +297,7 @@ pub struct Tables {
 }
 
 impl Tables {
-    pub fn read(root: &Path) -> Result<Self, Problem> {
+    pub(crate) fn read(root: &Path) -> Result<Self, Problem> {
         Ok(Self {
             response: Table::read(root, "content/evidence/species_response.csv")?,
             bark: Table::read(root, "content/evidence/bark.csv")?,
@@ -324,7 +324,7 @@ impl Tables {
     }
 
     /// Rows of our own tables that speak of a species that is not in the list.
-    pub fn strangers(&self, listed: &BTreeMap<&str, &Row<JoinRow>>) -> Result<(), Problem> {
+    pub(crate) fn strangers(&self, listed: &BTreeMap<&str, &Row<JoinRow>>) -> Result<(), Problem> {
         let traits = self
             .traits
             .rows

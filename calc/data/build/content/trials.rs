@@ -9,7 +9,7 @@ use serde::Deserialize;
 
 /// A row of `evidence/mortality.csv`, as printed.
 #[derive(Deserialize)]
-pub struct DeathCells {
+pub(crate) struct DeathCells {
     #[serde(deserialize_with = "cell")]
     pub species: Names,
     pub n: String,
@@ -29,7 +29,7 @@ pub struct DeathCells {
 
 /// What trials of a ring counted.
 #[derive(Default)]
-pub struct Trials {
+pub(crate) struct Trials {
     /// Deaths by a ring alone.
     pub deaths: Vec<DeathRow>,
     /// What others say in words.
@@ -39,7 +39,11 @@ pub struct Trials {
 }
 
 /// A row that counted something else than deaths by a ring alone is never printed as deaths.
-pub fn read(name: &str, table: &Table<DeathCells>, sources: &Sources) -> Result<Trials, Problem> {
+pub(crate) fn read(
+    name: &str,
+    table: &Table<DeathCells>,
+    sources: &Sources,
+) -> Result<Trials, Problem> {
     let mut trials = Trials::default();
     for row in &table.rows {
         let is_of = row.species.0.iter().any(|of| of == name);

@@ -34,6 +34,13 @@ use crate::terms::words::Word;
 ///
 /// # Errors
 /// Every problem of it, in the order of the fields.
+///
+/// ```
+/// use calc::question::{Typed, read};
+/// let reference = calc_data::whole();
+/// let problems = read(reference, &Typed::default()).expect_err("nothing was typed");
+/// assert_eq!((problems[0].field.as_str(), problems[0].code.name()), ("species", "missing"));
+/// ```
 pub fn read(reference: &'static Reference, typed: &Typed) -> Result<Question, Vec<Problem>> {
     let mut reader = Reader::new(typed);
     let question = reader.question(reference, typed);
