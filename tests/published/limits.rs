@@ -57,7 +57,7 @@ fn a_ring_of_midsummer_belongs_to_the_next_season() {
     let asked = question(&tree("Norway maple", "12"));
     let second_spring = |on| {
         let constants = &reference().constants.visits;
-        let plan = visits::plan(constants, asked.tree.species, Hemisphere::North, on);
+        let plan = visits::after_ring(constants, asked.tree.species, Hemisphere::North, on);
         let mut sprouts = plan.iter().filter(|visit| visit.kind == VisitKind::Sprouts);
         sprouts.next().expect("a visit for sprouts").from
     };
@@ -73,7 +73,7 @@ fn visits_come_back_after_whole_weeks() {
     let constants = &reference().constants.visits;
     let on = day(2027, 6, 10);
     let weeks = |count: u64| on.checked_add_days(Days::new(count * 7)).expect("a day");
-    let plan = visits::plan(constants, asked.tree.species, Hemisphere::North, on);
+    let plan = visits::after_ring(constants, asked.tree.species, Hemisphere::North, on);
     assert_eq!(
         (plan[0].kind, plan[0].from, plan[0].to),
         (VisitKind::Recheck, weeks(2), weeks(6))
