@@ -15,8 +15,8 @@ use std::hint::black_box;
 use std::time::Instant;
 use support::reference;
 
-/// The search costs under 12 answers as measured; more than this over one answer would be a search gone wild.
-const MOST_RATIO: f64 = 40.0;
+/// The search costs under 4 answers as measured; more than this over one answer would be a search gone wild.
+const MOST_RATIO: f64 = 12.0;
 
 /// Beside the named questions: two answers nested, a professional's, many stems, a tree without a height of its own, a
 /// point with its climate.

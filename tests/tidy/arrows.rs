@@ -135,7 +135,9 @@ fn the_arrows_run_from_calc_to_www_and_never_back() {
         }
     };
     for (package, dependency, kind) in named() {
-        if ours.contains(&dependency.as_str()) {
+        // The examples of the core's documentation ask what is known; they are no part of what is built.
+        let example = package == "calc" && dependency == "calc-data" && kind == "dev";
+        if ours.contains(&dependency.as_str()) && !example {
             assert!(
                 may(&package).contains(&dependency.as_str()),
                 "{package} names {dependency} ({kind})"
