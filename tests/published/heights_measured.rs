@@ -4,7 +4,7 @@
 //! prints, worked out by a program of its own.
 
 use crate::support::*;
-use calc::models::height_hazard::Case;
+use calc::models::height_hazard::HazardCase;
 use calc::terms::quantity::{M_PER_FT, MM_PER_IN};
 use calc::terms::tree::Setting;
 use serde_json::{Value, json};
@@ -157,7 +157,7 @@ fn measured() -> Vec<Measured> {
             ),
         );
         let question = question(&asked);
-        let case = Case {
+        let case = HazardCase {
             conifer: row["group"] == "conifer",
             urban_rows_only: false,
             setting,

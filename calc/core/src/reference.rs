@@ -1,7 +1,7 @@
 //! What is known, as data: passed in, never global. The data crate compiles it from `content/`.
 
 use crate::models::cautions::Caution;
-use crate::models::condition::{Condition, Sizes};
+use crate::models::condition::{RowCondition, Sizes};
 use crate::models::effort::MethodMinutes;
 use crate::models::habitat::{CavityUser, SnagGuide};
 use crate::models::height::HeightTables;
@@ -71,7 +71,7 @@ impl Reference {
     #[must_use]
     pub fn too_thin_to_ring(&self, group: Option<Group>, dbh_in: f64) -> bool {
         let mut rows = self.method_rules.iter();
-        let row = rows.find(|row| row.condition == Condition::UnderOne);
+        let row = rows.find(|row| row.condition == RowCondition::UnderOne);
         let base_in = dbh_in * self.constants.base_over_dbh;
         row.and_then(|row| Sizes::of(row.sizes, group))
             .is_some_and(|sizes| sizes.hold(dbh_in, base_in))

@@ -3,7 +3,7 @@
 
 use calc::models::bark::BarkRange;
 use calc::models::cautions::{Caution, When};
-use calc::models::condition::{Condition, Sizes};
+use calc::models::condition::{RowCondition, Sizes};
 use calc::models::effort::MethodMinutes;
 use calc::models::grown::Region;
 use calc::models::habitat::{CavityUser, SnagGuide};
@@ -17,8 +17,8 @@ use calc::terms::method::{Cell, Level, Method};
 use calc::terms::place::HeightBand;
 use calc::terms::regional::{Authority, OtherTree, Regional};
 use calc::terms::species::{
-    Bark, Confidence, DeathRow, Durability, Form, Group, HeightRow, LookAlike, NativeRange,
-    Species, SproutRow, Suitability, Trait, TrialTold, Vigor, WoodClass,
+    BarkRatio, Confidence, DeathRow, Durability, Form, Group, HeightRow, LookAlike, NativeRange,
+    Species, SproutRow, SproutVigor, Suitability, Trait, TrialTold, WoodClass,
 };
 use calc::terms::tree::Setting;
 use calc::timing::closed_months::{Restriction, Scope, Topic};
@@ -34,7 +34,7 @@ packed! {
         small, heights_borrowed, crowns, mature_height_ft, urban_height_ft, wood, budbreak_sum, budbreak, sprouting, durability,
         native, look_alikes, deaths, trials_told, trials, traits, ring_minimum_mm, cautions,
     }
-    Bark { coefficient, confidence, cite }
+    BarkRatio { coefficient, confidence, cite }
     HeightRow { form, b, out, peak, region, cite }
     SproutRow { variant, at }
     LookAlike { name, scientific, mark, native }
@@ -67,6 +67,6 @@ packed! {
 }
 
 tagged! {
-    Condition, Confidence, DiseaseStatus, Durability, Form, Grade, Group, HeightBand, Level, Measure, Method, OutlookClass, Scope, Setting, SizeClass, Suitability,
-    Topic, Trait, Trees, Trigger, Vigor, When, WoodClass,
+    RowCondition, Confidence, DiseaseStatus, Durability, Form, Grade, Group, HeightBand, Level, Measure, Method, OutlookClass, Scope, Setting, SizeClass, Suitability,
+    Topic, Trait, Trees, Trigger, SproutVigor, When, WoodClass,
 }

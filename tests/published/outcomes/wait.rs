@@ -114,10 +114,10 @@ fn tree_of_heaven_is_never_told_to_be_cut_alive_and_waits_for_its_months() {
 /// S05, S14: cutting alone multiplies what suckers. It heads only where herbicide is refused and nothing else stands.
 #[test]
 fn cutting_alone_heads_for_no_suckering_species_while_anything_else_stands() {
-    use calc::terms::species::Vigor;
+    use calc::terms::species::SproutVigor;
     let mut last_resort = 0;
     for species in reference().species {
-        if species.suckering != Vigor::Strong
+        if species.suckering != SproutVigor::Strong
             || species.group == calc::terms::species::Group::Monocot
         {
             continue;

@@ -5,7 +5,7 @@ use calc::terms::place::Hemisphere;
 use calc::terms::species::WoodClass;
 use calc::terms::tree::{DrySpell, Vigour};
 use calc::timing::{
-    Fill, Flag, Level, NoClimate, Site, TreeTiming, Verdict, Where, climate, season,
+    DayRating, Fill, Flag, NoClimate, Site, TreeTiming, Verdict, Where, climate, season,
 };
 use chrono::Datelike;
 
@@ -176,16 +176,16 @@ fn a_season_that_never_reaches_eight_in_ten_is_called_short() {
 fn words_fill_the_tape_and_the_list_as_the_table_says() {
     use Verdict::*;
     for (v, fill, level) in [
-        (Best, Fill::Solid, Level::Good),
-        (OpeningTest, Fill::Hatched, Level::Possible),
-        (ClosingTest, Fill::Hatched, Level::Possible),
-        (TooEarly, Fill::Hatched, Level::Poor),
-        (Late, Fill::Hatched, Level::Poor),
-        (Dormant, Fill::Empty, Level::Poor),
-        (Bonded, Fill::Empty, Level::Poor),
-        (TestFirst, Fill::Hatched, Level::Possible),
-        (Unknown, Fill::Empty, Level::Poor),
+        (Best, Fill::Solid, DayRating::Good),
+        (OpeningTest, Fill::Hatched, DayRating::Possible),
+        (ClosingTest, Fill::Hatched, DayRating::Possible),
+        (TooEarly, Fill::Hatched, DayRating::Poor),
+        (Late, Fill::Hatched, DayRating::Poor),
+        (Dormant, Fill::Empty, DayRating::Poor),
+        (Bonded, Fill::Empty, DayRating::Poor),
+        (TestFirst, Fill::Hatched, DayRating::Possible),
+        (Unknown, Fill::Empty, DayRating::Poor),
     ] {
-        assert_eq!((v.fill(), v.level()), (fill, level), "{v:?}");
+        assert_eq!((v.fill(), v.rating()), (fill, level), "{v:?}");
     }
 }

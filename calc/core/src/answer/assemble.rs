@@ -57,7 +57,7 @@ pub(super) fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Dec
     let cautions = cautions::judge(
         reference.cautions,
         reference.regional.get(),
-        &trigger::Case {
+        &trigger::CautionCase {
             tree: &question.tree,
             hemisphere: question.place.hemisphere(),
             region: question.region.as_deref(),

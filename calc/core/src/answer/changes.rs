@@ -13,7 +13,7 @@ use crate::reference::Reference;
 use crate::terms::lengths::{tenth_mm, tenth_mm_of_m};
 use crate::terms::method::Method;
 use crate::terms::quantity::{Dbh, M_PER_FT, MM_PER_IN, TargetDistance, TotalHeight};
-use crate::terms::species::{Suitability, Vigor};
+use crate::terms::species::{SproutVigor, Suitability};
 use crate::terms::tree::Herbicide;
 use chrono::{Days, NaiveDate};
 use serde::ser::SerializeStruct;
@@ -314,7 +314,7 @@ fn herbicide(asked: &Asked<'_>) -> Option<Change> {
 
 fn clone(asked: &Asked<'_>) -> Option<Change> {
     let species = asked.question.tree.species;
-    let clonal = species.suckering == Vigor::Strong
+    let clonal = species.suckering == SproutVigor::Strong
         && matches!(
             species.suitability,
             Suitability::Conditional | Suitability::Suitable

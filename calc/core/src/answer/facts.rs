@@ -12,7 +12,7 @@ use crate::question::Question;
 use crate::reference::Reference;
 use crate::terms::method::{Level, Method};
 use crate::terms::quantity::inches;
-use crate::terms::species::Vigor;
+use crate::terms::species::SproutVigor;
 use crate::terms::tree::{Condition, Goal, Herbicide, Stem};
 use chrono::NaiveDate;
 use core::cell::RefCell;
@@ -232,7 +232,9 @@ impl<'a> Facts<'a> {
         let species = self.question.tree.species;
         let method = self.best(lines, stem, |line| match line.method {
             Method::Frill | Method::BasalBark | Method::CutStump | Method::PullOrDig => true,
-            Method::Fell => species.basal == Vigor::None && species.suckering == Vigor::None,
+            Method::Fell => {
+                species.basal == SproutVigor::None && species.suckering == SproutVigor::None
+            }
             Method::BarkRing | Method::SawRing | Method::RepeatCutting | Method::LeaveIt => false,
         });
         (method != Method::LeaveIt).then_some(method)

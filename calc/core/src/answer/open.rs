@@ -9,7 +9,7 @@ use crate::models::reach::Why;
 use crate::question::Question;
 use crate::terms::method::{Level, Method};
 use crate::terms::quantity::TotalHeight;
-use crate::terms::species::{Suitability, Vigor};
+use crate::terms::species::{SproutVigor, Suitability};
 use crate::terms::tree::{Reply, Stem};
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -91,7 +91,7 @@ pub(super) fn conditions(
     // The rest is settled as if the reach were clear, or as it is where it is known.
     let question = facts.question;
     let species = question.tree.species;
-    let clonal = species.suckering == Vigor::Strong
+    let clonal = species.suckering == SproutVigor::Strong
         && matches!(
             species.suitability,
             Suitability::Conditional | Suitability::Suitable

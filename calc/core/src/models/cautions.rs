@@ -2,7 +2,7 @@
 //! `trigger.rs`, the words in content.
 
 use crate::models::native::Native;
-use crate::models::trigger::{Case, Input, Trigger};
+use crate::models::trigger::{CautionCase, Input, Trigger};
 use crate::terms::cite::{Cite, Grade};
 use crate::terms::constants::constants;
 use crate::terms::method::{Level, Method};
@@ -98,7 +98,7 @@ const ALWAYS: [&str; 2] = ["HZ3", "HZ5"];
 pub fn judge(
     cautions: &'static [Caution],
     regional: Option<&'static Regional>,
-    case: &Case<'_>,
+    case: &CautionCase<'_>,
 ) -> Vec<CautionLine> {
     let mut lines: Vec<CautionLine> = cautions
         .iter()
@@ -120,7 +120,7 @@ pub fn judge(
 
 /// Whether a caution is told in the tree's country, and for one of the methods that stand: what is said of the work, or
 /// of the time after, is said only of methods that are not ruled out.
-fn is_told(caution: &Caution, case: &Case<'_>) -> bool {
+fn is_told(caution: &Caution, case: &CautionCase<'_>) -> bool {
     let region = case.region;
     if region.is_some_and(|region| lies_in_any(region, caution.not_in)) {
         return false;
@@ -138,7 +138,7 @@ fn is_told(caution: &Caution, case: &Case<'_>) -> bool {
 fn line(
     caution: &'static Caution,
     regional: Option<&'static Regional>,
-    case: &Case<'_>,
+    case: &CautionCase<'_>,
 ) -> CautionLine {
     let mut line = CautionLine {
         id: caution.id,

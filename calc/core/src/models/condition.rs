@@ -4,7 +4,7 @@
 use crate::models::method::{MethodConstants, MethodRule};
 use crate::models::reach::{Outcome, Surroundings};
 use crate::terms::quantity::inches;
-use crate::terms::species::{Group, Suitability, Trait, Vigor};
+use crate::terms::species::{Group, SproutVigor, Suitability, Trait};
 use crate::terms::tree::Tree;
 use crate::terms::tree::{Goal, Herbicide};
 
@@ -51,7 +51,7 @@ impl Sizes {
 pub struct RowsOfSize(u128);
 
 // Each condition has one row.
-const _: () = assert!(Condition::IDS.len() <= u128::BITS as usize);
+const _: () = assert!(RowCondition::IDS.len() <= u128::BITS as usize);
 
 impl RowsOfSize {
     /// Those of a stem of a tree, by its diameter and that of its base, inches.
@@ -220,7 +220,7 @@ impl Case<'_> {
     }
 
     fn suckers(&self) -> bool {
-        self.tree.species.suckering == Vigor::Strong
+        self.tree.species.suckering == SproutVigor::Strong
     }
 
     /// A winter month outside the oak-wilt months: an oak is cut into the wood only then.
@@ -232,7 +232,8 @@ impl Case<'_> {
         let species = self.tree.species;
         species.group != Group::Conifer
             && species.group != Group::Monocot
-            && (species.basal >= Vigor::Moderate || species.suckering >= Vigor::Moderate)
+            && (species.basal >= SproutVigor::Moderate
+                || species.suckering >= SproutVigor::Moderate)
     }
 
     fn bites(&self) -> bool {
@@ -248,9 +249,9 @@ macro_rules! conditions {
     ($($(#[$doc:meta])* $variant:ident = $id:literal => $holds:expr),+ $(,)?) => {
         /// A condition of the table, by the name that the table gives it.
         #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-        pub enum Condition { $($(#[$doc])* $variant),+ }
+        pub enum RowCondition { $($(#[$doc])* $variant),+ }
 
-        impl Condition {
+        impl RowCondition {
             /// Every condition's name, for the check that each has a row and a case.
             pub const IDS: &'static [&'static str] = &[$($id),+];
 

@@ -1,6 +1,6 @@
 //! Total height from diameter: what is shown, and the taller one that hazard is judged by.
 
-use super::height_hazard::{Case, HazardRow, HazardTable};
+use super::height_hazard::{HazardCase, HazardRow, HazardTable};
 use crate::terms::cite::{Cite, Finding};
 use crate::terms::constants::constants;
 use crate::terms::quantity::M_PER_FT;
@@ -349,9 +349,9 @@ fn hazard(tables: &HeightTables<'_>, tree: &Tree, species: &Species, dbh: f64) -
 const OF_SHRUB: &[Cite] = &[Cite::own("hazard height of a shrub")];
 
 /// How and where a tree of the species grew, for the table of factors.
-fn case(tree: &Tree, species: &Species) -> Case {
+fn case(tree: &Tree, species: &Species) -> HazardCase {
     let mut heights = rows(species);
-    Case {
+    HazardCase {
         conifer: species.group == Group::Conifer,
         urban_rows_only: heights.all(|row| is_urban(row.form)),
         setting: tree.setting,

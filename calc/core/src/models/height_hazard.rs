@@ -63,7 +63,7 @@ pub struct HazardTable {
 
 /// A case: which trees, how and where they grew.
 #[derive(Clone, Copy, Debug)]
-pub struct Case {
+pub struct HazardCase {
     /// Whether it is a conifer.
     pub conifer: bool,
     /// Whether the species has rows of street trees only.
@@ -76,7 +76,7 @@ pub struct Case {
 
 impl HazardTable {
     /// The row of a case; where its part of the world has none, that of elsewhere.
-    fn row(&self, measure: Measure, case: &Case) -> Option<&'static HazardRow> {
+    fn row(&self, measure: Measure, case: &HazardCase) -> Option<&'static HazardRow> {
         let own = if case.conifer {
             Trees::Conifer
         } else {
@@ -106,7 +106,7 @@ impl HazardTable {
 
     /// Hazard height over the tallest row, with what it rests on. Without a row: the tallest row itself.
     #[must_use]
-    pub fn factor(&self, case: &Case, dbh_mm: f64) -> (f64, &'static [Cite]) {
+    pub fn factor(&self, case: &HazardCase, dbh_mm: f64) -> (f64, &'static [Cite]) {
         self.row(Measure::Factor, case).map_or((1.0, &[]), |row| {
             (
                 self.between(row.values[0], row.values[1], dbh_mm),
@@ -117,7 +117,7 @@ impl HazardTable {
 
     /// The least hazard height, metres, with what it rests on; none where the table has no floor.
     #[must_use]
-    pub fn floor_m(&self, case: &Case, dbh_mm: f64) -> Option<(f64, &'static [Cite])> {
+    pub fn floor_m(&self, case: &HazardCase, dbh_mm: f64) -> Option<(f64, &'static [Cite])> {
         let row = self.row(Measure::Floor, case)?;
         let [a, b, ..] = row.values;
         let feet = 4.5 + libm::exp(a + b / (dbh_mm / MM_PER_IN + 1.0));
@@ -126,7 +126,7 @@ impl HazardTable {
 
     /// Low and high end over the height shown. Without a row: no range.
     #[must_use]
-    pub fn shown(&self, case: &Case, dbh_mm: f64) -> (f64, f64) {
+    pub fn shown(&self, case: &HazardCase, dbh_mm: f64) -> (f64, f64) {
         self.row(Measure::Shown, case).map_or((1.0, 1.0), |row| {
             let [low_thin, low_thick, high_thin, high_thick] = row.values;
             (

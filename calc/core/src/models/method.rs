@@ -1,6 +1,6 @@
 //! Which method? Nine start at *recommended*; each row of the table whose condition holds may only lower them.
 
-use crate::models::condition::{Case, Condition, Sizes};
+use crate::models::condition::{Case, RowCondition, Sizes};
 use crate::terms::cite::Cite;
 use crate::terms::constants::constants;
 use crate::terms::method::{Cell, Level, Method};
@@ -34,7 +34,7 @@ pub struct MethodRule {
     /// Name of the row; also the reason that is kept.
     pub id: &'static str,
     /// Its condition.
-    pub condition: Condition,
+    pub condition: RowCondition,
     /// The sizes of stem that it speaks of.
     pub sizes: &'static [Sizes],
     /// What the row does to each method, in the order of [`Method::ALL`].
@@ -156,7 +156,7 @@ fn lower(
             continue;
         }
         // The only row that may lower what holds.
-        let lowers_held = rule.condition == Condition::Dead;
+        let lowers_held = rule.condition == RowCondition::Dead;
         for (at, cell) in rule.cells.iter().enumerate() {
             if *cell == Cell::NOTHING || (held[at] && !lowers_held) {
                 continue;

@@ -5,7 +5,7 @@ use crate::terms::cite::cite;
 use crate::terms::quantity::inches;
 use crate::terms::small::find::holds as holds_word;
 use crate::terms::small::sort::sort;
-use crate::terms::species::{Group, Species, SproutRow, Suitability, Trait, Vigor};
+use crate::terms::species::{Group, Species, SproutRow, SproutVigor, Suitability, Trait};
 use crate::terms::words::words;
 use serde::Serialize;
 
@@ -237,7 +237,7 @@ pub fn judge(
             .collect(),
         stem_only: class == OutlookClass::NotAlone
             || class == OutlookClass::CloneOrShrub
-            || species.suckering == Vigor::Strong,
+            || species.suckering == SproutVigor::Strong,
         sprouting: sprouting(species, inches).map(|ends| {
             known(
                 ends,

@@ -3,7 +3,7 @@
 use crate::models::condition::Case;
 use crate::models::reach::Outcome;
 use crate::terms::method::Method;
-use crate::terms::species::{Suitability, Trait, Vigor};
+use crate::terms::species::{SproutVigor, Suitability, Trait};
 use crate::terms::tree::Herbicide;
 use crate::terms::words::words;
 
@@ -49,7 +49,7 @@ pub fn of(work: &Work<'_>) -> Vec<Proviso> {
     let trained = trained_to_fell(case.outcome, work.by_professional, work.method);
     let inside = case.outcome == Outcome::Inside;
     let sprouts = case.tree.species.suitability == Suitability::NotAlone
-        && case.tree.species.basal != Vigor::None;
+        && case.tree.species.basal != SproutVigor::None;
     let ours = !work.by_professional;
     let rules = [
         (Proviso::TrainedToFell, trained),

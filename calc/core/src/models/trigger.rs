@@ -32,7 +32,7 @@ words! {
 }
 
 /// What a caution may look at.
-pub struct Case<'a> {
+pub struct CautionCase<'a> {
     /// The tree.
     pub tree: &'a Tree,
     /// Its half of the world.
@@ -69,7 +69,7 @@ pub struct Case<'a> {
     pub native: Native,
 }
 
-impl Case<'_> {
+impl CautionCase<'_> {
     fn has(&self, mark: Trait) -> bool {
         self.tree.species.has(mark)
     }
@@ -139,9 +139,9 @@ impl Case<'_> {
 /// What decides a caution.
 enum Decided {
     /// The question, by a predicate.
-    Question(fn(&Case<'_>) -> bool),
+    Question(fn(&CautionCase<'_>) -> bool),
     /// The species that caution_species.csv names, and a predicate beside.
-    Species(fn(&Case<'_>) -> bool),
+    Species(fn(&CautionCase<'_>) -> bool),
     /// It stands with every tree.
     Always,
     /// Only a plan of many trees.
@@ -198,7 +198,7 @@ impl Trigger {
 
     /// Whether it speaks for a tree.
     #[must_use]
-    pub fn speaks(self, case: &Case<'_>) -> bool {
+    pub fn speaks(self, case: &CautionCase<'_>) -> bool {
         match self.decided() {
             Decided::Question(holds) => holds(case),
             Decided::Species(holds) => case.named(self) && holds(case),

@@ -4,7 +4,7 @@ use crate::terms::constants::constants;
 use crate::terms::method::Method;
 use crate::terms::months::{Months, Stretch, behind, first_day, last_day, northern_year};
 use crate::terms::place::Hemisphere;
-use crate::terms::species::{Group, Species, Suitability, Vigor};
+use crate::terms::species::{Group, Species, SproutVigor, Suitability};
 use crate::terms::words::words;
 use chrono::{Datelike, Days, NaiveDate};
 use serde::Serialize;
@@ -93,7 +93,7 @@ constants! {
 #[must_use]
 pub fn comes_back(species: &Species) -> bool {
     !matches!(species.group, Group::Conifer)
-        && (species.basal != Vigor::None || species.suckering != Vigor::None)
+        && (species.basal != SproutVigor::None || species.suckering != SproutVigor::None)
 }
 
 /// The visits after a method on a day; none where nothing is done.

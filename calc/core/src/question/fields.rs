@@ -1,7 +1,8 @@
 //! The fields of a question: the one list that the interface, the command line, the form and the links share.
 //!
 //! Each line is a key, what kind of value it takes, and who else tells it: `form` where a control of the form has the
-//! path of the field as its name, `link` where a link tells it under its own name, `link_as` under another, `stays` where it
+//! path of the field as its name, `picked` where that control is a list to pick from,
+//! `link` where a link tells it under its own name, `link_as` under another, `stays` where it
 //! holds for the next tree too (place, day, crew). Structures,
 //! their schema, the reading of objects key by key, the form's names and the link all come from these lines.
 //! How a field is understood stands in `read`; the ranges that numbers must lie in stand at the end.
@@ -25,7 +26,7 @@ record! {
         /// One stem or more.
         stems: Records of StemTyped, form;
         /// `woods` or `open`.
-        setting: Text, form, link;
+        setting: Text, form, link, picked;
         /// The planned day as `2027-06-12`, or `year`.
         date: Text, link, stays;
         /// The asker's today, for `year` and for the year tape; hosts with a clock fill it in.
@@ -50,29 +51,29 @@ record! {
         /// What the tree could hit.
         targets: Records of TargetTyped, form;
         /// `yes`, `no` or `cant_tell`: any overhead line within two heights?
-        line_within_reach: Text, form, link;
+        line_within_reach: Text, form, link, picked;
         /// No building, road, path, line, property line or neighbour's tree within two heights.
         none_in_reach: Held, form, link;
         /// `alive`, `declining` or `dead`.
-        condition: Text, form, link;
+        condition: Text, form, link, picked;
         /// Signs seen on the tree.
-        signs: Texts, form, link_as("sign");
+        signs: Texts, form, link_as("sign"), picked;
         /// `not_said`, `no`, `licensed` or `yes`.
-        herbicide: Text, form, link, stays;
+        herbicide: Text, form, link, stays, picked;
         /// `wildlife`, `kill` or `spare_one`.
         goal: Text, form, link, stays;
         /// Index of the stem to spare.
         spare: MaybeNumber, form, link;
         /// `not_said`, `yes` or `no`: can every stem of the clone be ringed?
-        whole_clone: Text, form, link;
+        whole_clone: Text, form, link, picked;
         /// `not_said`, `yes` or `no`: living trees of the same genus near?
-        same_genus_near: Text, form, link;
+        same_genus_near: Text, form, link, picked;
         /// `slow`, `ordinary` or `fast`.
-        vigour: Text, form, link;
+        vigour: Text, form, link, picked;
         /// `none`, `two_weeks` or `month`.
-        dry_spell: Text, form, link, stays;
+        dry_spell: Text, form, link, stays, picked;
         /// `none`, `some` or `many`: limbs below the ring.
-        limbs: Text, form, link;
+        limbs: Text, form, link, picked;
         /// Walking from the last tree, minutes or a distance.
         walk: Text, form, link, stays;
         /// A practised crew.

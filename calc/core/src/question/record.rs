@@ -84,6 +84,8 @@ pub struct Key {
     pub in_link: Option<&'static str>,
     /// Whether it belongs to the place, the day or the crew, and so holds for the next tree too.
     pub stays: bool,
+    /// Whether it is picked from a list, so that only a host can have set what is not known.
+    pub picked: bool,
 }
 
 impl Key {
@@ -93,6 +95,14 @@ impl Key {
             in_form: false,
             in_link: None,
             stays: false,
+            picked: false,
+        }
+    }
+
+    pub(super) const fn picked(self) -> Self {
+        Self {
+            picked: true,
+            ..self
         }
     }
 
@@ -146,7 +156,8 @@ pub fn slot_of_link<'a>(record: &'a mut dyn Record, name: &str) -> Option<Slot<'
     record.at(at)
 }
 
-/// Declares a record: `key: Kind;`, with `of Other` for records in it, and `form`, `link`, `link_as("name")` or `stays` behind.
+/// Declares a record: `key: Kind;`, with `of Other` for records in it, and `form`, `link`,
+/// `link_as("name")`, `stays` or `picked` behind.
 macro_rules! record {
     ($(#[$of:meta])* pub struct $name:ident { $(
         $(#[$doc:meta])* $key:ident: $kind:ident $(of $inner:ident)? $(, $told:ident $(($told_as:literal))?)*;

@@ -20,7 +20,7 @@ words! {
 
 words! {
     /// How strongly it sprouts from the base or suckers from the roots.
-    pub enum Vigor {
+    pub enum SproutVigor {
         /// It does not.
         None,
         /// Seldom.
@@ -120,15 +120,15 @@ pub struct Species {
     /// Growth form.
     pub group: Group,
     /// Sprouts from the base.
-    pub basal: Vigor,
+    pub basal: SproutVigor,
     /// Suckers from the roots.
-    pub suckering: Vigor,
+    pub suckering: SproutVigor,
     /// Whether a ring alone suits it.
     pub suitability: Suitability,
     /// How well that is known.
     pub response: Grade,
     /// Bark: inches a side for each inch of dbh; none where there is no bark to speak of.
-    pub bark: Option<Bark>,
+    pub bark: Option<BarkRatio>,
     /// Height rows that may be used.
     pub heights: &'static [HeightRow],
     /// Whether it is a small tree, for which the least hazard height of tall trees does not hold.
@@ -217,7 +217,7 @@ words! {
 
 /// Bark from diameter.
 #[derive(Clone, Copy, Debug)]
-pub struct Bark {
+pub struct BarkRatio {
     /// Thickness over dbh, one side.
     pub coefficient: f64,
     /// How far to trust it.

@@ -42,7 +42,7 @@ pub use season::{Basis, Dates, Season};
 pub use shift::Rates;
 pub use spring::{Daily, Scale};
 pub use tape::{DayRow, Span, Stretch};
-pub use verdict::{Fill, Level, Verdict, YearsInTen};
+pub use verdict::{DayRating, Fill, Verdict, YearsInTen};
 
 use crate::terms::place::Hemisphere;
 use crate::terms::species::WoodClass;

@@ -145,7 +145,7 @@ impl<'c> Season<'c> {
 }
 
 /// What is asked of a day to find a good one.
-pub(super) struct Bark {
+pub(super) struct BarkOn {
     /// See [`Season::is_open`].
     pub(super) open: bool,
     /// See `Season::in_stretch`.
@@ -329,8 +329,8 @@ impl Season<'_> {
     }
 
     /// All of that at once, for many days.
-    pub(super) fn bark(&self, day: NaiveDate) -> Bark {
-        let of = |open, in_stretch, best| Bark {
+    pub(super) fn bark(&self, day: NaiveDate) -> BarkOn {
+        let of = |open, in_stretch, best| BarkOn {
             open,
             in_stretch,
             best,

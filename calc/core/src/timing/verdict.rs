@@ -42,7 +42,7 @@ words! {
 
 words! {
     /// The column of a list of trees.
-    pub enum Level {
+    pub enum DayRating {
         /// Best days.
         Good,
         /// Test first.
@@ -109,11 +109,11 @@ impl Verdict {
 
     /// The word of the list column.
     #[must_use]
-    pub fn level(self) -> Level {
+    pub fn rating(self) -> DayRating {
         match self {
-            Self::Best => Level::Good,
-            Self::OpeningTest | Self::ClosingTest | Self::TestFirst => Level::Possible,
-            _ => Level::Poor,
+            Self::Best => DayRating::Good,
+            Self::OpeningTest | Self::ClosingTest | Self::TestFirst => DayRating::Possible,
+            _ => DayRating::Poor,
         }
     }
 }

@@ -1,13 +1,13 @@
 //! What may stand in a cell: closed words, grades, lists, and a reason where there is nothing.
 
 use calc::models::cautions::When;
-use calc::models::condition::Condition;
+use calc::models::condition::RowCondition;
 use calc::models::outlook::{OutlookClass, SizeClass};
 use calc::models::trigger::Input;
 use calc::models::trigger::Trigger;
 use calc::terms::cite::Grade;
 use calc::terms::method::{Cell as MethodCell, Method};
-use calc::terms::species::{Confidence, Durability, Group, Suitability, Vigor, WoodClass};
+use calc::terms::species::{Confidence, Durability, Group, SproutVigor, Suitability, WoodClass};
 use calc::timing::closed_months::{Scope, Topic};
 use serde::de::Error;
 use serde::{Deserialize, Deserializer};
@@ -57,7 +57,7 @@ closed_words! {
     Scope = "scope",
     Suitability = "class",
     Topic = "kind",
-    Vigor = "vigor",
+    SproutVigor = "vigor",
     When = "time",
     WoodClass = "wood class",
 }
@@ -69,7 +69,7 @@ impl Cell for Durability {
     }
 }
 
-impl Cell for Condition {
+impl Cell for RowCondition {
     fn of(text: &str) -> Result<Self, String> {
         Self::parse(text).ok_or_else(|| format!("\"{text}\" is no condition of the code"))
     }

@@ -4,7 +4,7 @@ use super::cells::{List, cell, keep, maybe};
 use super::sizes;
 use super::sources::Sources;
 use crate::table::{At, Problem, Table};
-use calc::models::condition::Condition;
+use calc::models::condition::RowCondition;
 use calc::models::effort::MethodMinutes;
 use calc::models::method::MethodRule;
 use calc::terms::cite::Grade;
@@ -17,7 +17,7 @@ use std::path::Path;
 #[derive(Deserialize)]
 struct MethodRow {
     #[serde(deserialize_with = "cell")]
-    id: Condition,
+    id: RowCondition,
     size_in: String,
     #[serde(deserialize_with = "cell")]
     bark_ring: Cell,
@@ -89,7 +89,7 @@ impl MethodRow {
 pub(crate) fn rules(root: &Path, sources: &Sources) -> Result<&'static [MethodRule], Problem> {
     let table = Table::<MethodRow>::read(root, "content/rules/methods.csv")?;
     let rows = table.by(|row| row.id.id())?;
-    if let Some(missing) = Condition::IDS.iter().find(|id| !rows.contains_key(*id)) {
+    if let Some(missing) = RowCondition::IDS.iter().find(|id| !rows.contains_key(*id)) {
         return Err(table.problem(format!("the condition \"{missing}\" has no row")));
     }
     let mut rules = Vec::new();

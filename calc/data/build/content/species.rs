@@ -15,8 +15,8 @@ use crate::table::{At, Problem, Row, Table};
 use calc::terms::cite::{Cite, Grade};
 use calc::terms::region::country;
 use calc::terms::species::{
-    Bark, Confidence, Durability, Group, LookAlike, NativeRange, Species, SproutRow, Suitability,
-    Trait, WoodClass,
+    BarkRatio, Confidence, Durability, Group, LookAlike, NativeRange, Species, SproutRow,
+    Suitability, Trait, WoodClass,
 };
 use std::collections::BTreeMap;
 use std::path::Path;
@@ -320,12 +320,12 @@ fn names(
 /// Thinnest and thickest bark over diameter that can be meant.
 const BARK: std::ops::RangeInclusive<f64> = 0.005..=0.12;
 
-fn bark(row: &Row<BarkRow>, sources: &Sources) -> Result<Bark, Problem> {
+fn bark(row: &Row<BarkRow>, sources: &Sources) -> Result<BarkRatio, Problem> {
     let place = match row.class.as_str() {
         "" => "group or regression value".to_owned(),
         class => format!("bark class {class}"),
     };
-    Ok(Bark {
+    Ok(BarkRatio {
         coefficient: within(row.at, "coef_in_per_in", row.coef_in_per_in, BARK)?,
         confidence: row.confidence,
         cite: sources.cite(row.at, &row.source_id, &place, row.grade)?,
@@ -511,7 +511,7 @@ fn traits(rows: &Rows<'_>, sources: &Sources) -> Result<(&'static [Trait], Optio
 fn unknown_species(row: &Row<UnknownRow>, sources: &Sources) -> Result<Species, Problem> {
     let names = [&row.name].into_iter().chain(row.names.iter());
     let names: Vec<&'static str> = names.map(|name| keep(name)).collect();
-    let bark = Bark {
+    let bark = BarkRatio {
         coefficient: within(row.at, "bark_coefficient", row.bark_coefficient, BARK)?,
         confidence: Confidence::Poor,
         cite: sources.cite(row.at, &row.bark_source, &row.bark_place, Grade::Related)?,

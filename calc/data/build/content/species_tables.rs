@@ -7,7 +7,9 @@ use super::trials::DeathCells;
 use crate::table::{Problem, Row, Table};
 use calc::models::trigger::Trigger;
 use calc::terms::cite::Grade;
-use calc::terms::species::{Confidence, Durability, Group, Suitability, Trait, Vigor, WoodClass};
+use calc::terms::species::{
+    Confidence, Durability, Group, SproutVigor, Suitability, Trait, WoodClass,
+};
 use serde::Deserialize;
 use std::collections::BTreeMap;
 use std::path::Path;
@@ -49,9 +51,9 @@ pub(crate) struct ResponseRow {
     #[serde(deserialize_with = "cell")]
     pub group: Group,
     #[serde(deserialize_with = "cell")]
-    pub basal_sprouting: Vigor,
+    pub basal_sprouting: SproutVigor,
     #[serde(deserialize_with = "cell")]
-    pub root_suckering: Vigor,
+    pub root_suckering: SproutVigor,
     #[serde(deserialize_with = "cell")]
     pub girdle_class: Suitability,
     #[serde(deserialize_with = "cell")]
@@ -262,9 +264,9 @@ pub(crate) struct UnknownRow {
     #[serde(deserialize_with = "cell")]
     pub group: Group,
     #[serde(deserialize_with = "cell")]
-    pub basal_sprouting: Vigor,
+    pub basal_sprouting: SproutVigor,
     #[serde(deserialize_with = "cell")]
-    pub root_suckering: Vigor,
+    pub root_suckering: SproutVigor,
     #[serde(deserialize_with = "cell")]
     pub wood: WoodClass,
     pub bark_coefficient: f64,

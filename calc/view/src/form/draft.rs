@@ -6,7 +6,7 @@ use super::relevant::region_of;
 use super::sheet::{clear, entry, slot};
 use calc::answer::{Answer, without_changes};
 use calc::models::season::Local;
-use calc::question::{Found, Question, StemTyped, Text, Typed, find_species, read};
+use calc::question::{Found, Question, Record, StemTyped, Text, Typed, find_species, read};
 use calc::reference::Reference;
 use chrono::NaiveDate;
 
@@ -102,18 +102,11 @@ impl Draft {
 }
 
 /// What was picked from a list is always known; a host may have set others.
-const PICKED: [&str; 10] = [
-    "setting",
-    "condition",
-    "herbicide",
-    "whole_clone",
-    "same_genus_near",
-    "vigour",
-    "dry_spell",
-    "limbs",
-    "line_within_reach",
-    "signs",
-];
+fn clear_picked(typed: &mut Typed) {
+    for key in typed.keys().iter().filter(|key| key.picked) {
+        clear(slot(typed, key.name));
+    }
+}
 
 fn leave_out(typed: &mut Typed, field: &str, today: NaiveDate) {
     let key = field.rsplit('.').next().unwrap_or_default();
@@ -148,7 +141,8 @@ fn leave_out(typed: &mut Typed, field: &str, today: NaiveDate) {
         ) => &[head],
         _ => {
             typed.units.take_if(|units| units.trimmed() != "metric");
-            &PICKED
+            clear_picked(typed);
+            &[]
         }
     };
     for field in fields {

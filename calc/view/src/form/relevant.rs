@@ -6,7 +6,7 @@ use calc::question::{Found, StemTyped, Text, Typed, find_species, read, slot_of}
 use calc::reference::Reference;
 use calc::terms::number::{Unit, read_number};
 use calc::terms::quantity::MM_PER_IN;
-use calc::terms::species::{Group, Species, Suitability, Trait, Vigor, WoodClass};
+use calc::terms::species::{Group, Species, SproutVigor, Suitability, Trait, WoodClass};
 
 macro_rules! fields {
     ($($(#[$doc:meta])* $name:ident = $id:literal of $keys:expr),+ $(,)?) => {
@@ -145,7 +145,7 @@ pub fn matters(reference: &'static Reference, typed: &Typed) -> FieldSet {
         (
             Field::WholeClone,
             only(|species| {
-                species.suckering == Vigor::Strong
+                species.suckering == SproutVigor::Strong
                     && matches!(
                         species.suitability,
                         Suitability::Suitable | Suitability::Conditional

@@ -198,12 +198,12 @@ pub fn proviso(proviso: Proviso, south: bool) -> Word {
 
 #[cfg(test)]
 mod tests {
-    use calc::models::condition::Condition;
+    use calc::models::condition::RowCondition;
     use calc::terms::method::Method;
 
     #[test]
     fn every_row_of_the_table_has_words() {
-        for id in Condition::IDS {
+        for id in RowCondition::IDS {
             for method in Method::ALL {
                 assert!(super::rule(id, *method).is_some(), "no words for {id}");
             }
