@@ -327,31 +327,25 @@ impl Tables {
 
     /// Rows of our own tables that speak of a species that is not in the list.
     pub(crate) fn strangers(&self, listed: &BTreeMap<&str, &Row<JoinRow>>) -> Result<(), Problem> {
-        let traits = self
-            .traits
-            .rows
-            .iter()
-            .map(|row| (row.at, &row.scientific_name));
-        let names = self
-            .names
-            .rows
-            .iter()
-            .map(|row| (row.at, &row.scientific_name));
-        let cautions = self
-            .cautions
-            .rows
-            .iter()
-            .map(|row| (row.at, &row.scientific_name));
-        let durability = self
-            .durability
-            .rows
-            .iter()
-            .map(|row| (row.at, &row.scientific_name));
-        for (at, name) in traits.chain(names).chain(cautions).chain(durability) {
-            if !listed.contains_key(name.as_str()) {
-                return Err(at.problem(format!("{name} is no species of species_join.csv")));
-            }
-        }
-        Ok(())
+        stranger(&self.traits, |row| &row.scientific_name, listed)?;
+        stranger(&self.names, |row| &row.scientific_name, listed)?;
+        stranger(&self.cautions, |row| &row.scientific_name, listed)?;
+        stranger(&self.durability, |row| &row.scientific_name, listed)
     }
+}
+
+/// The first row of a table that speaks of a species that is not in the list.
+fn stranger<T>(
+    table: &Table<T>,
+    name: fn(&T) -> &str,
+    listed: &BTreeMap<&str, &Row<JoinRow>>,
+) -> Result<(), Problem> {
+    let mut rows = table.rows.iter();
+    rows.find(|row| !listed.contains_key(name(row)))
+        .map_or(Ok(()), |row| {
+            let name = name(row);
+            Err(row
+                .at
+                .problem(format!("{name} is no species of species_join.csv")))
+        })
 }
