@@ -93,6 +93,39 @@ fn visits_come_back_after_whole_weeks() {
     assert_eq!(bridge.expect("advice").come_back, Some(weeks(6)));
 }
 
+/// A visit that is named by its month lasts that month, in whichever season it lies.
+#[test]
+fn a_visit_of_a_month_ends_with_the_month() {
+    use chrono::Datelike;
+    let constants = &reference().constants.visits;
+    for (name, hemisphere) in [
+        ("autumn olive", Hemisphere::North),
+        ("Scots pine", Hemisphere::South),
+    ] {
+        let species = question(&tree(name, "3")).tree.species;
+        for on in [day(2027, 2, 10), day(2027, 6, 10), day(2027, 11, 10)] {
+            let cut = visits::after(constants, species, hemisphere, Method::CutStump, on);
+            let ring = visits::after_ring(constants, species, hemisphere, on);
+            let by_month = |visit: &&visits::Visit| {
+                matches!(
+                    visit.kind,
+                    VisitKind::Sprouts | VisitKind::Look | VisitKind::Yearly
+                )
+            };
+            for visit in cut.iter().chain(&ring).filter(by_month) {
+                assert_eq!(visit.from.day(), 1, "{visit:?}");
+                let next = visit.to.succ_opt().expect("a day");
+                assert_eq!(next.day(), 1, "{visit:?}");
+                assert_eq!(
+                    (visit.from.year(), visit.from.month()),
+                    (visit.to.year(), visit.to.month()),
+                    "{visit:?}"
+                );
+            }
+        }
+    }
+}
+
 /// Over 120 days the ring is not waited for where another method is recommended now (model.md 6, outcome 3).
 #[test]
 fn a_ring_is_waited_for_120_days_and_not_121() {
