@@ -7,6 +7,7 @@ mod content;
 mod family;
 mod files;
 mod memory;
+mod messages;
 mod numbers;
 #[path = "../published/support.rs"]
 mod support;
