@@ -189,12 +189,11 @@ fn no_sentence_is_left_in_english() {
 }
 
 /// Files of the view that have sentences of their own yet. The list only shrinks.
-const NOT_MOVED: [&str; 10] = [
+const NOT_MOVED: [&str; 9] = [
     "calc/view/src/words/en/card.rs",
     "calc/view/src/words/en/card_numbers.rs",
     "calc/view/src/words/en/card_questions.rs",
     "calc/view/src/words/en/cautions.rs",
-    "calc/view/src/words/en/formulas.rs",
     "calc/view/src/words/en/key_lines.rs",
     "calc/view/src/words/en/missing.rs",
     "calc/view/src/words/en/recap.rs",

@@ -4,6 +4,7 @@ use super::say::Say;
 use super::{confidence, effort, phrase, reach, season};
 use crate::measure;
 use crate::words::m;
+use crate::words::message::Date;
 use calc::models::ring::{Ring, WidthRule};
 use calc::terms::cite::Cite;
 use calc::terms::place::Hemisphere;
@@ -72,11 +73,14 @@ impl Say<'_> {
         };
         let own = [Cite::group("own rule")];
         if let Some(most) = group.volunteers_mm {
-            let how = "A professional's tree, by the group's own rule: over ";
-            list.made(how.into(), measure::size(most).text(self.units()), &own);
+            list.made(
+                m::FORMULAS_GROUP_SIZE.into(),
+                measure::size(most).text(self.units()),
+                &own,
+            );
         }
         if let Some(months) = self.group_months() {
-            list.made(cat!(months, "."), String::new(), &own);
+            list.made(m::formulas_sentence(months), String::new(), &own);
         }
     }
 
@@ -88,11 +92,7 @@ impl Say<'_> {
         let across = measure::size_read(dbh);
         if largest.from_girth {
             let girth = measure::size_read(dbh * core::f64::consts::PI);
-            let how = cat!(
-                "Across = around ÷ 3.1416 = ",
-                girth.first(units),
-                " ÷ 3.1416 = "
-            );
+            let how = m::formulas_across(girth.first(units));
             list.made(how, across.text(units), &[]);
         }
         let Some(stem) = self.answer.stems.iter().find(|stem| stem.dbh_mm == dbh) else {
@@ -101,25 +101,23 @@ impl Say<'_> {
         if let (Some(bark), Some(row)) = (&stem.bark, q.tree.species.bark)
             && !bark.measured
         {
-            let how = cat!(
-                "Bark = ",
-                measure::plain(row.coefficient, 4),
-                " × ",
-                across.first(units),
-                " = "
-            );
-            let ends = cat!(
-                "; it lies between ",
-                measure::bark(bark.low_mm).first(units),
-                " and ",
-                measure::bark(bark.high_mm).first(units)
-            );
+            let how = m::formulas_bark(m::FormulasBark {
+                factor: measure::plain(row.coefficient, 4),
+                size: across.first(units),
+            });
+            let ends = m::formulas_bark_between(m::FormulasBarkBetween {
+                low: measure::bark(bark.low_mm).first(units),
+                high: measure::bark(bark.high_mm).first(units),
+            });
             let result = measure::bark(bark.mm).text(units);
             list.more(how, result, ends, &bark.because);
         }
         if let Some(inside) = stem.inside_bark_mm {
-            let how = "Inside the bark = across − 2 × bark = ";
-            list.made(how.into(), measure::size_read(inside).text(units), &[]);
+            list.made(
+                m::FORMULAS_INSIDE.into(),
+                measure::size_read(inside).text(units),
+                &[],
+            );
         }
         if let Some(ring) = &stem.ring {
             self.made_widths(list, ring);
@@ -130,35 +128,28 @@ impl Say<'_> {
         let units = self.units();
         let constants = &self.reference.constants.ring;
         let least = self.question.tree.species.ring_minimum_mm;
-        let minimum = least.map_or_else(String::new, |least| {
-            cat!(", ", mm(least), " for this species")
-        });
-        let how = cat!(
-            "Ring, at least = ",
-            mm(constants.least_mm),
-            " for any tree",
-            minimum,
-            ", rounded up = "
-        );
+        let any = mm(constants.least_mm);
+        let how = match least {
+            Some(least) => m::formulas_least_species(m::FormulasLeastSpecies {
+                any,
+                species: mm(least),
+            }),
+            None => m::formulas_least(any),
+        };
         list.made(how, measure::ring(ring.at_least_mm).text(units), &[]);
         let rule = match ring.decided_by {
-            WidthRule::Least => "the least width".into(),
-            WidthRule::OutlastsCallus => cat!(
-                "wide enough to outlast callus, ",
-                measure::plain(constants.closure_factor, 0),
-                " × closure a season × seasons it may live"
-            ),
-            WidthRule::HalfDiameter => "half the diameter".into(),
-            WidthRule::WholeDiameter => "the whole diameter, since this species bridges".into(),
-            WidthRule::Most => cat!("held at ", mm(constants.most_mm)),
+            WidthRule::Least => m::FORMULAS_RULE_LEAST.into(),
+            WidthRule::OutlastsCallus => {
+                m::formulas_rule_callus(measure::plain(constants.closure_factor, 0))
+            }
+            WidthRule::HalfDiameter => m::FORMULAS_RULE_HALF.into(),
+            WidthRule::WholeDiameter => m::FORMULAS_RULE_WHOLE.into(),
+            WidthRule::Most => m::formulas_rule_most(mm(constants.most_mm)),
         };
-        let how = cat!(
-            "Better = ",
+        let how = m::formulas_better(m::FormulasBetter {
             rule,
-            " = ",
-            mm(ring.better_mm),
-            ", rounded up = "
-        );
+            width: mm(ring.better_mm),
+        });
         list.made(
             how,
             measure::ring(ring.better_mm).text(units),
@@ -170,8 +161,7 @@ impl Say<'_> {
             measure::plain(ring.area_mm2 / 1.0e6, 2),
             " m²)"
         );
-        let how = "Bark taken off = live share × π × (across − bark) × better width = ";
-        list.made(how.into(), area, &[]);
+        list.made(m::FORMULAS_AREA.into(), area, &[]);
     }
 
     fn made_reach(&self, list: &mut Steps) {
@@ -179,15 +169,15 @@ impl Say<'_> {
         let height = &answer.height;
         let constants = &self.reference.constants;
         let how: String = if height.measured {
-            "Height used = as measured".into()
+            m::FORMULAS_HEIGHT_MEASURED.into()
         } else if height.whole_table {
-            "Height used = the tallest of the whole table at this size, since the species is not known".into()
+            m::FORMULAS_HEIGHT_TABLE.into()
         } else if let Some(over) = height.over_tallest {
-            cat!("Height used = tallest estimate × ", measure::plain(over, 2))
+            m::formulas_height_over(measure::plain(over, 2))
         } else if height.larger_than_grows {
-            "Height used = the tallest that this shrub is taken to grow".into()
+            m::FORMULAS_HEIGHT_SHRUB.into()
         } else {
-            "Height used = what at most 1 in 10 measured trees of this size pass".into()
+            m::FORMULAS_HEIGHT_ONE_IN_TEN.into()
         };
         let (how, mut because) = (how, height.because.clone());
         let how = match self.group_factor() {
@@ -205,17 +195,15 @@ impl Say<'_> {
                 }
                 _ => String::new(),
             };
-            let how = "Height shown = mean of the rows for this size = ";
+            let how = m::FORMULAS_HEIGHT_SHOWN;
             list.more(how.into(), self.length(shown), ends, &[]);
         }
         let zone = answer.reach.zone_m / answer.reach.height_m;
-        let how = cat!("Reach = ", measure::plain(zone, 1), " × height = ");
-        let people = cat!(
-            "; asked about to ",
-            measure::plain(constants.reach.people_out, 0),
-            " × height = ",
-            self.reach(answer.reach.two_heights_m)
-        );
+        let how = m::formulas_reach(measure::plain(zone, 1));
+        let people = m::formulas_reach_asked(m::FormulasReachAsked {
+            factor: measure::plain(constants.reach.people_out, 0),
+            reach: self.reach(answer.reach.two_heights_m),
+        });
         let zone = self.reach(answer.reach.zone_m);
         list.more(how, zone, people, &answer.reach.because);
         for target in &answer.reach.targets {
@@ -230,82 +218,58 @@ impl Say<'_> {
         let sum = self.question.tree.species.budbreak_sum;
         if let (Some(budbreak), Some(basis)) = (timing.budbreak, timing.basis) {
             let sum = sum.map_or_else(String::new, |sum| {
-                cat!(
-                    "; this species needs ",
-                    measure::plain(sum, 0),
-                    " degree-days over 5 °C"
-                )
+                m::formulas_degree_days(measure::plain(sum, 0))
             });
-            let how = cat!("Half the buds open, from ", season::basis(basis), " = ");
+            let how = m::formulas_buds(season::basis(basis));
             list.more(how, measure::day_year(budbreak), sum, &[]);
         }
         if let (Some(opens), Some(closes)) = (timing.opens, timing.closes) {
             let best = match (timing.best_from, timing.best_to) {
-                (Some(from), Some(to)) => cat!("; best ", measure::days(from, to)),
+                (Some(from), Some(to)) => m::formulas_best(measure::days(from, to)),
                 _ => String::new(),
             };
-            let how = "The bark lets go and binds again = ";
+            let how = m::FORMULAS_SLIPS;
             let days = measure::days(opens, closes);
             list.more(how.into(), days, best, &timing.because);
         }
         if let (Some(p), Some(day)) = (timing.probability, self.answer.advised_day) {
-            let how = cat!(
-                "Chance that it slips on ",
-                measure::day(day),
-                " = chance that it has opened × chance that it has not closed = "
-            );
-            list.made(how, cat!(measure::percent(p * 100.0), " in 100"), &[]);
+            let how = m::formulas_chance(Date::day(day));
+            list.made(how, m::formulas_in_100(p * 100.0), &[]);
         }
         if timing.budbreak.is_none() && !timing.tape.is_empty() {
-            let half = match self.question.place.hemisphere() {
-                Hemisphere::North => "the northern",
-                Hemisphere::South => "the southern",
+            let how = match self.question.place.hemisphere() {
+                Hemisphere::North => m::FORMULAS_MONTHS_NORTH,
+                Hemisphere::South => m::FORMULAS_MONTHS_SOUTH,
             };
-            let how = cat!(
-                "Months in which bark slips = those of ",
-                half,
-                " half of the world: "
-            );
-            let result = "no number, only “test first”";
+            let how = String::from(how);
+            let result = m::FORMULAS_TEST_FIRST;
             list.made(how, result.into(), &timing.because);
         }
     }
 
     fn made_after(&self, list: &mut Steps) {
         let answer = self.answer;
-        let range = |likely: String, unit: &str, low: String, high: String| {
-            cat!(likely, unit, " (", phrase::to(low, high), ")")
+        let range = |likely: String, low: String, high: String| {
+            cat!(likely, " (", phrase::to(low, high), ")")
         };
         if let Some(effort) = &answer.effort {
             let tasks = effort.tasks;
             let sum = tasks.fixed + tasks.limbs + tasks.score + tasks.peel + tasks.scrape;
-            let how = cat!(
-                "Minutes = delays × (fixed + limbs + bark work, longer where it is tight) + walk; likely work before delays ",
-                measure::plain(sum, 1),
-                " min, bark slips in ",
-                measure::percent(effort.slip * 100.0),
-                " in 100 = "
-            );
+            let how = m::formulas_minutes(measure::plain(sum, 1), effort.slip * 100.0);
             let minutes = range(
                 measure::minutes(effort.likely_min),
-                "",
                 measure::minutes(effort.low_min),
                 measure::minutes(effort.high_min),
             );
             list.made(how, minutes, &effort.because);
             if let Some(own) = effort.own {
-                let how = "Your own rate = minutes of your own trees over ours, with ours as the starting point = ";
+                let how = m::FORMULAS_OWN_RATE;
                 list.made(how.into(), effort::times(own.factor), &[Cite::measured("")]);
             }
             let whole = effort.whole.minutes;
-            let how = cat!(
-                "With ",
-                phrase::small(effort.whole.visits),
-                " visits = minutes × (1 + visits × share of a visit) + their walks = "
-            );
+            let how = m::formulas_visits(effort.whole.visits);
             let minutes = range(
                 measure::minutes(whole.likely),
-                "",
                 measure::minutes(whole.low),
                 measure::minutes(whole.high),
             );
@@ -314,14 +278,9 @@ impl Say<'_> {
         }
         if let Some(habitat) = &answer.habitat {
             let (low, likely, high) = habitat.half_life_years;
-            let how = cat!(
-                "Years standing: half-life of ",
-                &m::habitat_durability(habitat.durability),
-                ", × ½ to × 2 = "
-            );
+            let how = m::formulas_standing(m::habitat_durability(habitat.durability));
             let years = range(
-                measure::years(likely),
-                " years",
+                m::habitat_years_label(likely),
                 measure::years(low),
                 measure::years(high),
             );
