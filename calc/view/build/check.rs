@@ -35,7 +35,7 @@ pub const KINDS: [Kind; 15] = [
 ];
 
 /// What a language needs beside its words: its plurals (CLDR) and its decimal sign. What chooses a plural is `plural`
-/// in `src/words/message.rs`.
+/// in `src/words/gap.rs`.
 struct Rules {
     language: &'static str,
     plurals: &'static [&'static str],
@@ -98,6 +98,8 @@ pub struct Whole {
     pub name: String,
     pub decimal: char,
     pub wordings: Vec<Vec<Part>>,
+    /// Names of trees, as [`Language`] has them.
+    pub names: Vec<[String; 3]>,
 }
 
 /// The first language's messages, and every language's wordings.
@@ -122,6 +124,7 @@ pub fn languages(
         name: first.name.clone(),
         decimal: rules(first, &mut problems).decimal,
         wordings: wordings_of(&checked),
+        names: first.names.clone(),
     }];
     for language in others {
         let base = language
@@ -526,5 +529,6 @@ fn other(
         name: language.name.clone(),
         decimal: rules.decimal,
         wordings,
+        names: language.names.clone(),
     }
 }

@@ -171,7 +171,7 @@ fn one(code: &mut String, message: &Checked, number: usize, enums: &[Enum]) {
             [] => (" -> Word", word),
             [one] => (" -> String", format!("one({word}, {one})")),
             [one, two] => (" -> String", format!("two({word}, {one}, {two})")),
-            all => (" -> String", format!("many({word}, &[{}])", all.join(", "))),
+            all => (" -> String", format!("many({word}, [{}])", all.join(", "))),
         }
     };
     let _ = writeln!(

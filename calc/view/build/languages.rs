@@ -12,6 +12,8 @@ pub struct Language {
     /// As problems say it: `content/words/es`.
     pub folder: String,
     pub messages: Vec<Message>,
+    /// Names of trees: scientific name, name, gender.
+    pub names: Vec<[String; 3]>,
 }
 
 /// The names in a folder, in order.
@@ -49,10 +51,18 @@ pub fn read(words: &Path) -> Result<Vec<Language>, Problems> {
                 Err(wrong) => problems.extend(wrong),
             }
         }
+        let names = match tree_names(words, &name) {
+            Ok(names) => names,
+            Err(wrong) => {
+                problems.extend(wrong);
+                Vec::new()
+            }
+        };
         all.push(Language {
             name,
             folder,
             messages,
+            names,
         });
     }
     all.sort_by_key(|language| (language.name != FIRST, language.name.clone()));
@@ -61,4 +71,33 @@ pub fn read(words: &Path) -> Result<Vec<Language>, Problems> {
     } else {
         Err(problems)
     }
+}
+
+/// The table of names of a language, where it has one: `names_es.csv`.
+fn tree_names(words: &Path, language: &str) -> Result<Vec<[String; 3]>, Problems> {
+    let file = format!("names_{language}.csv");
+    let path = words.join(&file);
+    let mut names = Vec::new();
+    if !path.exists() {
+        return Ok(names);
+    }
+    let shown = format!("content/words/{file}");
+    let wrong = |line: usize, what: &str| vec![format!("{shown}:{line}: {what}")];
+    let mut reader = csv::Reader::from_path(&path).map_err(|error| wrong(1, &error.to_string()))?;
+    for (at, row) in reader.records().enumerate() {
+        let line = at + 2;
+        let row = row.map_err(|error| wrong(line, &error.to_string()))?;
+        let [scientific, name, gender] = [0, 1, 2].map(|cell| row.get(cell).unwrap_or("").trim());
+        if scientific.is_empty() || name.is_empty() {
+            return Err(wrong(line, "a name is missing"));
+        }
+        if !matches!(gender, "m" | "f" | "f-el") {
+            return Err(wrong(
+                line,
+                "the gender is m, f or f-el (feminine, behind \"el\")",
+            ));
+        }
+        names.push([scientific, name, gender].map(str::to_owned));
+    }
+    Ok(names)
 }

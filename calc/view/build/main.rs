@@ -56,6 +56,7 @@ fn made(all: Vec<Language>, out: &Path) -> Result<(), Problems> {
     languages.push(Whole {
         name: STRETCHED.to_owned(),
         decimal: first.decimal,
+        names: Vec::new(),
         wordings: first
             .wordings
             .iter()
@@ -70,7 +71,13 @@ fn made(all: Vec<Language>, out: &Path) -> Result<(), Problems> {
             .map(|(parts, gaps)| pack::wording(parts, gaps))
             .collect();
         let name = format!("words-{}.bin", language.name);
-        let text = pack::file(&language.name, mark, language.decimal, &wordings);
+        let text = pack::file(
+            &language.name,
+            mark,
+            language.decimal,
+            &language.names,
+            &wordings,
+        );
         std::fs::write(out.join(&name), text).expect("OUT_DIR takes a file");
         if language.name != FIRST {
             files += &format!(

@@ -51,9 +51,17 @@ fn write(parts: &[Part], gaps: &[&str], into: &mut String) {
     }
 }
 
-/// The file: the language, the mark of the build, the decimal sign, then the wordings.
-pub fn file(language: &str, mark: u32, decimal: char, wordings: &[String]) -> String {
-    let mut file = format!("{language}\0{mark:08x}\0{decimal}");
+/// The file: the language, the mark of the build, the decimal sign, names of trees, then the wordings.
+pub fn file(
+    language: &str,
+    mark: u32,
+    decimal: char,
+    names: &[[String; 3]],
+    wordings: &[String],
+) -> String {
+    let names: Vec<String> = names.iter().map(|row| row.join("=")).collect();
+    let names = names.join("|");
+    let mut file = format!("{language}\0{mark:08x}\0{decimal}\0{names}");
     for wording in wordings {
         file.push('\0');
         file.push_str(wording);

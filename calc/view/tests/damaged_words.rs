@@ -24,6 +24,7 @@ fn language(name: &str, text: &str) -> Result<Language, Problems> {
         name: name.to_owned(),
         messages: file::read(&format!("{folder}/verdict.ftl"), text)?,
         folder,
+        names: Vec::new(),
     })
 }
 

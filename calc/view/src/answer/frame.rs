@@ -29,7 +29,11 @@ impl Region<'_> {
 
     /// The name of the tree, as the caption of its tables.
     pub(super) fn title(&self) -> String {
-        cat!(self.say.answer.species.name, ", ", self.say.size())
+        cat!(
+            crate::words::phrase::tree(self.say.question.tree.species),
+            ", ",
+            self.say.size()
+        )
     }
 
     /// An id of this answer.

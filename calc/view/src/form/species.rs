@@ -5,7 +5,7 @@ use super::{View, words as w};
 use crate::control::{label_of, open_input, tick};
 use crate::page::Page;
 use crate::words::m;
-use crate::words::phrase::sentence;
+use crate::words::phrase::{sentence, tree};
 use crate::words::problem::not_listed;
 use calc::question::NotListed;
 use calc::question::settings::SpeciesList;
@@ -78,7 +78,7 @@ pub(super) fn list(view: &View<'_>, out: &mut Page<'_>) {
     for species in found {
         let (name, on) = (species.name, species.name == picked);
         tick(out, "radio", "species", name, on, &|out| {
-            out.text(species.name);
+            out.text(tree(species));
             out.open("small");
             for alias in aliases(view, species) {
                 out.text(alias);
@@ -236,6 +236,7 @@ fn matching(view: &View<'_>) -> Vec<&'static Species> {
             let coded = !inside && !code.is_empty() && code == wanted.trim();
             if coded
                 || species.names.iter().any(|name| fits(name))
+                || fits(tree(species))
                 || aliases(view, species).any(fits)
             {
                 found.push(species);
@@ -275,7 +276,7 @@ fn in_america(species: &Species) -> bool {
 fn by_name(list: Vec<&'static Species>) -> Vec<&'static Species> {
     let mut sorted: Vec<&'static Species> = Vec::with_capacity(list.len());
     for species in list {
-        let at = sorted.iter().position(|other| other.name > species.name);
+        let at = sorted.iter().position(|other| tree(other) > tree(species));
         sorted.insert(at.unwrap_or(sorted.len()), species);
     }
     sorted
@@ -288,6 +289,12 @@ fn plain(name: &str) -> String {
         .map(|c| match c.to_ascii_lowercase() {
             '-' | '(' | ')' | ',' | '.' => ' ',
             '×' => 'x',
+            'á' => 'a',
+            'é' => 'e',
+            'í' => 'i',
+            'ó' => 'o',
+            'ú' | 'ü' => 'u',
+            'ñ' => 'n',
             c => c,
         })
         .collect()

@@ -2,6 +2,7 @@
 //! is worded by one `match` without a catch-all, so a missing wording does not compile.
 
 mod en;
+pub mod gap;
 pub mod message;
 
 pub use en::{

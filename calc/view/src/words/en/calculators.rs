@@ -34,7 +34,7 @@ impl Say<'_> {
                 let (day, verdict) = (answer.asked_day?, answer.asked_verdict?);
                 let place = self.question.region.as_deref().map(region::in_sentence);
                 let said = self.bark_on(day, verdict, answer.asked_probability);
-                let tree = answer.species.name;
+                let tree = phrase::tree(self.question.tree.species);
                 Some(phrase::sentence(&match place {
                     Some(place) => {
                         m::calculators_year_in(m::CalculatorsYearIn { tree, place, said })

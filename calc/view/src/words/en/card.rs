@@ -3,7 +3,7 @@
 use super::say::Say;
 use super::{outlook, phrase, region};
 use crate::measure;
-use crate::words::message::Date;
+use crate::words::gap::Date;
 use crate::words::{Word, m};
 use calc::answer::{Also, AlsoKind, Conditional, Outcome};
 use calc::models::native::Native;

@@ -3,8 +3,8 @@
 use super::say::Say;
 use super::{confidence, effort, phrase, reach, season};
 use crate::measure;
+use crate::words::gap::Date;
 use crate::words::m;
-use crate::words::message::Date;
 use calc::models::ring::{Ring, WidthRule};
 use calc::terms::cite::Cite;
 use calc::terms::place::Hemisphere;

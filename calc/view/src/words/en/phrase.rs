@@ -3,6 +3,11 @@
 use crate::measure;
 use crate::words::m;
 
+/// The name of a tree in the language in use.
+pub fn tree(species: &calc::terms::species::Species) -> &'static str {
+    crate::words::gap::tree_name(species.scientific, species.name).0
+}
+
 /// Small counts in words.
 pub fn small(count: usize) -> String {
     m::measure_small(count)

@@ -11,7 +11,7 @@ impl Say<'_> {
     pub fn recap_tree(&self) -> String {
         let size = measure::size(self.question.tree.heading().dbh.mm());
         m::card_recap_tree(m::CardRecapTree {
-            tree: phrase::sentence(self.answer.species.name),
+            tree: phrase::sentence(phrase::tree(self.question.tree.species)),
             size: size.first(self.units()),
         })
     }

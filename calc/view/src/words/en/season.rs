@@ -3,7 +3,7 @@
 use super::say::Say;
 use super::{phrase, region};
 use crate::measure;
-use crate::words::message::Date;
+use crate::words::gap::Date;
 use crate::words::{Word, m};
 use calc::models::season::{DiseaseLine, RegionDates};
 use calc::timing::closed_months::Topic;

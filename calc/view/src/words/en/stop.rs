@@ -41,7 +41,7 @@ impl Say<'_> {
     /// What it is, for a phone call.
     pub fn what_it_is(&self) -> String {
         let q = self.question;
-        let tree = phrase::sentence(q.tree.species.name);
+        let tree = phrase::sentence(phrase::tree(q.tree.species));
         let latin = q.tree.species.scientific;
         let life = m::fields_life(q.tree.condition);
         let stems = q.tree.stems.len();

@@ -4,8 +4,8 @@
 use super::say::Say;
 use super::{method, outlook, phrase, reach, region};
 use crate::measure;
+use crate::words::gap::Date;
 use crate::words::m;
-use crate::words::message::Date;
 use calc::answer::{Also, AlsoKind, Outcome};
 use calc::models::native::Native;
 use calc::models::provisos::Proviso;

@@ -36,7 +36,7 @@ pub fn calendar_title(
 ) -> String {
     let size = measure::size(question.tree.largest().dbh.mm()).text(question.units);
     m::visits_calendar_title(m::VisitsCalendarTitle {
-        tree: answer.species.name,
+        tree: crate::words::gap::tree_name(answer.species.scientific, answer.species.name).0,
         size,
     })
 }

@@ -68,7 +68,7 @@ impl Say<'_> {
         list.told(
             "species",
             m::working_species(m::WorkingSpecies {
-                name: q.tree.species.name,
+                name: phrase::tree(q.tree.species),
                 latin: q.tree.species.scientific,
             }),
         );
