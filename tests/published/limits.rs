@@ -93,6 +93,21 @@ fn visits_come_back_after_whole_weeks() {
     assert_eq!(bridge.expect("advice").come_back, Some(weeks(6)));
 }
 
+/// A fence, a field or a tree to keep within the zone may be damaged, and nothing else is told so (model.md 4).
+#[test]
+fn only_what_does_not_count_may_be_damaged_and_only_within_the_zone() {
+    let damage = |kind: &str, distance: &str| {
+        let answer = ask_plain(&near(tree("Norway maple", "12"), kind, distance));
+        answer.reach.targets[0].damage
+    };
+    assert!(damage("fence", "10 ft") && damage("keep_tree", "10 ft"));
+    assert!(!damage("fence", "900 ft"), "beyond the zone");
+    assert!(
+        !damage("path", "10 ft") && !damage("path", "900 ft"),
+        "a path is a stop or clear"
+    );
+}
+
 /// A visit that is named by its month lasts that month, in whichever season it lies.
 #[test]
 fn a_visit_of_a_month_ends_with_the_month() {
