@@ -13,6 +13,9 @@ use std::cell::OnceCell;
 use wasm_bindgen::JsCast;
 use web_sys::Element;
 
+/// What a page sees of a host that shows an answer: it may take its own head away then.
+const ANSWERED: &str = "data-answered";
+
 impl Calculator {
     /// The button: an answer, or what is missing for one; the focus goes there.
     pub(super) fn press(&self) {
@@ -49,6 +52,7 @@ impl Calculator {
         if self.state.borrow().last.is_some() {
             self.asked.set_class_name("asked done");
             let _ = self.asked.remove_attribute("open");
+            let _ = self.host.set_attribute(ANSWERED, "");
         }
     }
 
@@ -56,6 +60,7 @@ impl Calculator {
     pub(super) fn unfold(&self) {
         self.asked.set_class_name("asked");
         let _ = self.asked.set_attribute("open", "");
+        let _ = self.host.remove_attribute(ANSWERED);
     }
 
     pub(crate) fn show_next(&self) {

@@ -63,7 +63,9 @@ pub(super) fn four(out: &mut Page<'_>, cx: &Region<'_>) {
         out.open("div");
         out.leaf("dt", number.name.as_str());
         out.open("dd");
-        out.open("b");
+        // A word is wider than a number: it is set smaller.
+        let word = !number.value.bytes().any(|c| c.is_ascii_digit());
+        out.open_class("b", if word { "word" } else { "" });
         big(out, &number.value);
         if !number.unit.is_empty() {
             out.text(" ");

@@ -40,13 +40,13 @@ fn body(out: &mut Page<'_>, cx: &Region<'_>) {
     }
     if ring {
         bark(out, cx);
-        open_details(out, "", &m::SEASON_MORE_OF_DATES);
-        notes(out, cx);
-        rules::inside(out, cx);
-        out.close();
-    } else {
-        rules::inside(out, cx);
     }
+    open_details(out, "", &m::SEASON_MORE_OF_DATES);
+    if ring {
+        notes(out, cx);
+    }
+    rules::inside(out, cx);
+    out.close();
 }
 
 /// What can be done before the day that is waited for.
