@@ -38,7 +38,8 @@ use crate::terms::words::Word;
 /// ```
 /// use calc::question::{Typed, read};
 /// let reference = calc_data::whole();
-/// let problems = read(reference, &Typed::default()).expect_err("nothing was typed");
+/// let nothing = Typed { version: 1, ..Typed::default() };
+/// let problems = read(reference, &nothing).expect_err("nothing was typed");
 /// assert_eq!((problems[0].field.as_str(), problems[0].code.name()), ("species", "missing"));
 /// ```
 pub fn read(reference: &'static Reference, typed: &Typed) -> Result<Question, Vec<Problem>> {
