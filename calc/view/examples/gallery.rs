@@ -461,6 +461,7 @@ fn main() {
         Glyph::Share,
         Glyph::Calendar,
         Glyph::Call,
+        Glyph::Next,
     ] {
         out.open("li");
         glyph(out.sink(), sign);

@@ -19,6 +19,8 @@ card-print = Print
 card-share = Share
 card-copy = Copy
 card-calendar = Calendar
+# The place, the day and the crew stay.
+card-next-tree = Next tree
 # A blank box on paper.
 card-tag-number = Tag no.
 # What is never done in a stop.
@@ -129,6 +131,7 @@ card-reaches-other = Herbicide would reach the other
 card-sprouts = A ring alone makes it sprout
 card-dead-already = It is dead already
 card-kills-more = It kills more than a ring
+card-months-closed = Its slip months are closed
 card-not-suited = A ring does not suit it
 
 ## What stands against a ring that is possible
@@ -173,6 +176,7 @@ card-live-why = Only the owner’s own people work near it.
 card-pieces = Once ringed it falls in pieces,
 card-pieces-why = for years, on no known day.
 card-do-not-start = Do not start.
+card-turns-on-it = The answer turns on it.
 # $height (Length)
 # $zone (Length)
 card-do-not-start-why = It can reach { $height }, and throw wood { $zone }.
@@ -185,8 +189,14 @@ card-keep-from = Keep people from { $thing }.
 card-lies-inside = At { $far } it lies inside { $out }.
 card-no-ring-now = Do not ring it now.
 card-no-ring-now-why = Tight bark tears, a strip stays, the tree may live.
+card-no-wound-now = Do not wound it now.
+card-no-wound-now-why = Beetles carry oak wilt to fresh wounds.
+card-not-before = Wait for the day.
+card-not-before-why = It decides how well this works.
 card-no-cut-before = Do not cut it before.
 card-no-cut-before-why = Its roots answer with suckers or sprouts.
+card-felling = Felling needs training.
+card-felling-why = If in doubt, ask a professional.
 card-buried = Have buried lines marked first.
 card-buried-why = You are about to open the ground.
 card-test-first = Open a test patch first.

@@ -123,7 +123,9 @@ async fn a_change_is_answered_by_itself_and_moves_nothing() {
     let opened = folds[1].id();
     folds[1].set_attribute("open", "").expect("it opens");
     // The form stands folded under what was asked: it is opened, as by Change.
-    host.one(".asked").set_attribute("open", "").expect("it opens");
+    host.one(".asked")
+        .set_attribute("open", "")
+        .expect("it opens");
     host.one("#f-stems-0-diameter")
         .unchecked_into::<HtmlElement>()
         .focus()

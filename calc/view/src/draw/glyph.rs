@@ -27,6 +27,8 @@ pub enum Glyph {
     Calendar,
     /// By telephone.
     Call,
+    /// On to the next tree.
+    Next,
 }
 
 /// Draws a sign, class `gl`, hidden from readers.
@@ -35,7 +37,7 @@ pub fn glyph(out: &mut dyn Out, glyph: Glyph) {
     let side = match glyph {
         Glyph::Do | Glyph::Wait | Glyph::OtherWay | Glyph::Stop | Glyph::CantTell => 44.0,
         Glyph::Caution => 30.0,
-        Glyph::Print | Glyph::Share | Glyph::Calendar | Glyph::Call => 22.0,
+        Glyph::Print | Glyph::Share | Glyph::Calendar | Glyph::Call | Glyph::Next => 22.0,
     };
     pen.svg("gl", side, side, "");
     match glyph {
@@ -48,6 +50,7 @@ pub fn glyph(out: &mut dyn Out, glyph: Glyph) {
         Glyph::Print => pen.path("s", "M5 8V2H17V8M5 16H2V8H20V16H17M5 13H17V20H5Z"),
         Glyph::Share => pen.path("s", "M11 14V2M6.5 6L11 2L15.5 6M4 10H2V20H20V10H18"),
         Glyph::Calendar => pen.path("s", "M2 4H20V20H2ZM2 9H20M7 1V6M15 1V6"),
+        Glyph::Next => pen.path("s", "M2 11H19M12 4L19 11L12 18"),
         Glyph::Call => pen.path(
             "s",
             "M5 2L9 7L7 10C8 12 10 14 12 15L15 13L20 17C19 20 17 20.5 15 20C8 18 4 14 2 7C1.5 5 3 3 5 2Z",

@@ -149,6 +149,9 @@ pub(super) fn actions(out: &mut Page<'_>, cx: &Region<'_>) {
     if matches!(outcome, Outcome::Do | Outcome::Wait) && !cx.say.answer.visits.is_empty() {
         buttons.push(("calendar", Glyph::Calendar, m::CARD_CALENDAR));
     }
+    if cx.options.with_form && !cx.nested {
+        buttons.push(("next", Glyph::Next, m::CARD_NEXT_TREE));
+    }
     out.open_class("ul", "acts");
     for (act, sign, word) in buttons {
         out.open("li");

@@ -119,10 +119,20 @@ impl Say<'_> {
         }
         let act = phrase::sentence(&self.card_act(answer.headline_method));
         let ring = self.line(Method::BarkRing);
+        // A size stays as it is: it tells more than the bark of a day.
         let rule = ring.and_then(|ring| {
-            let lowers = ring.reasons.iter().find(|it| it.at_most == ring.level);
-            lowers.map(|it| it.rule)
+            let mut all = ring.reasons.iter();
+            let lowers = all.find(|it| it.at_most == ring.level);
+            let mut all = ring.reasons.iter();
+            let size = all.find(|it| SIZES.contains(&it.rule));
+            size.or(lowers).map(|it| it.rule)
         });
+        if self.never_is_why() {
+            return m::card_act_why(m::CardActWhy {
+                act,
+                why: m::CARD_MONTHS_CLOSED,
+            });
+        }
         let size = measure::size(self.question.tree.heading().dbh.mm());
         let size = size.first(self.units());
         match rule {
@@ -272,6 +282,10 @@ impl Say<'_> {
                 return both(m::CARD_LIVE, m::CARD_LIVE_WHY);
             }
             Outcome::Professional => return both(m::CARD_PIECES, m::CARD_PIECES_WHY),
+            // Where it is not the ground that is open, the reach is not what decides.
+            Outcome::CannotTell if reach.missing.is_empty() => {
+                return both(m::CARD_DO_NOT_START, m::CARD_TURNS_ON_IT);
+            }
             Outcome::CannotTell => {
                 let why = m::card_do_not_start_why(m::CardDoNotStartWhy {
                     height: measure::length(reach.height_m).first(units),
@@ -286,10 +300,21 @@ impl Say<'_> {
         }
         let ring = answer.headline_method == Method::BarkRing;
         if answer.outcome == Outcome::Wait {
-            return match ring {
-                true => both(m::CARD_NO_RING_NOW, m::CARD_NO_RING_NOW_WHY),
-                false => both(m::CARD_NO_CUT_BEFORE, m::CARD_NO_CUT_BEFORE_WHY),
+            return match answer.waits_for {
+                _ if self.closed_months().is_some() => {
+                    both(m::CARD_NO_WOUND_NOW, m::CARD_NO_WOUND_NOW_WHY)
+                }
+                _ if ring => both(m::CARD_NO_RING_NOW, m::CARD_NO_RING_NOW_WHY),
+                Some("heaven_out_of_season" | "heaven_stump") => {
+                    both(m::CARD_NO_CUT_BEFORE, m::CARD_NO_CUT_BEFORE_WHY)
+                }
+                _ => both(m::CARD_NOT_BEFORE, m::CARD_NOT_BEFORE_WHY),
             };
+        }
+        let cuts = answer.headline_method == Method::Fell
+            || answer.provisos.contains(&Proviso::FellingNeedsTraining);
+        if cuts && !answer.headline_by_professional && !answer.headline_method.needs_herbicide() {
+            return both(m::CARD_FELLING, m::CARD_FELLING_WHY);
         }
         if answer.headline_method == Method::PullOrDig {
             return both(m::CARD_BURIED, m::CARD_BURIED_WHY);
@@ -333,6 +358,9 @@ impl Say<'_> {
         Some([ask, why])
     }
 }
+
+/// Rows of the methods that say that a stem is too thin.
+const SIZES: [&str; 4] = ["under_1", "1_to_2_5", "thin_shrub", "conifer_under_6"];
 
 /// What the bark does on the day asked about.
 fn bark_now(verdict: Option<Verdict>) -> Word {

@@ -449,7 +449,7 @@ impl Say<'_> {
     }
 
     /// Whether the ring is not at the head since the months in which the bark slips are all ruled out.
-    fn never_is_why(&self) -> bool {
+    pub(super) fn never_is_why(&self) -> bool {
         let answer = self.answer;
         let mut beside = answer.next_line.iter().chain(&answer.also);
         let not_today = self.line(Method::BarkRing).is_some_and(|ring| {
