@@ -46,7 +46,7 @@ fn readings_fill_the_height_in_and_what_can_t_be_says_why() {
         browser.until_ready().await?;
         browser.fill_in_a_tree().await?;
         browser
-            .press(".desk details:has(#f-height-aid-by) > summary")
+            .press("details:not(.more, .asked):has(#f-height-aid-by) > summary")
             .await?;
         browser
             .press("#f-height-aid-by option[value=angles]")

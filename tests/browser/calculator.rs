@@ -19,11 +19,14 @@ impl Browser {
         host.shadow_root().await?.find(Locator::Css(css)).await
     }
 
-    /// Opens the form that an answer has folded away, where what is looked for stands in it: as a reader presses Change.
+    /// Opens the form that an answer has folded away, and the part of it that improves the estimate, where what is looked
+    /// for stands in it: as a reader presses their lines.
     async fn unfold(&self, css: &str) -> Outcome {
         let open = format!(
-            "const asked = document.querySelector('slipbark-tree-plan')?.shadowRoot?.querySelector('.asked');
-             if (asked && !asked.open && asked.querySelector(`:scope > :not(summary) ${{String.raw`{css}`}}`)) asked.open = true;"
+            "const root = document.querySelector('slipbark-tree-plan')?.shadowRoot;
+             for (const around of root?.querySelectorAll('.asked, .more') ?? []) {{
+               if (!around.open && around.querySelector(`:scope > :not(summary) ${{String.raw`{css}`}}`)) around.open = true;
+             }}"
         );
         self.run(&open).await?;
         Ok(())

@@ -3,7 +3,6 @@
 use super::day::leaf_out;
 use super::field::{NUMBER, TextField};
 use super::item::Item;
-use super::place::region;
 use super::{Field, Part, View, aids, town, words as w};
 use crate::control::{open_select, option};
 use crate::measure::number;
@@ -14,6 +13,39 @@ use crate::words::{Word, m};
 pub(super) const TREE: Item = Item::Group(
     m::FORM_MORE_TREE,
     &[
+        Item::Field(&[
+            Item::Text(TextField {
+                name: "height",
+                label: m::FORM_HEIGHT,
+                tail: m::FORM_IF_MEASURED,
+                unit_here: true,
+                ..NUMBER
+            }),
+            Item::Line("asm", "height-a"),
+            Item::Where(
+                Field::Confirmed,
+                &[Item::Tick("height_confirmed", m::FORM_HEIGHT_SURE)],
+            ),
+        ]),
+        aids::HEIGHT,
+        Item::Where(
+            Field::Bark,
+            &[Item::Field(&[
+                Item::Text(TextField {
+                    name: "stems[0].bark",
+                    label: m::FORM_BARK,
+                    tail: m::FORM_IF_MEASURED,
+                    unit_here: true,
+                    ..NUMBER
+                }),
+                Item::Line("asm", "bark-a"),
+            ])],
+        ),
+        Item::Set(
+            "signs",
+            m::FORM_SIGNS,
+            &[Item::Ticks("signs", w::SIGN_WORDS)],
+        ),
         Item::Select("condition", m::FORM_CONDITION, Word::NONE, w::CONDITIONS),
         Item::Where(
             Field::Setting,
@@ -68,7 +100,6 @@ pub(super) const TREE: Item = Item::Group(
 pub(super) const PLACE: Item = Item::Group(
     m::FORM_MORE_PLACE,
     &[
-        Item::Own(region::field),
         town::PLACE,
         leaf_out::LEAF_OUT,
         leaf_out::SPRING,

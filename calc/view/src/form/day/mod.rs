@@ -1,10 +1,10 @@
-//! The third group: which day, how thick the bark is, what is seen.
+//! The third group: which day, and in which state or country, which sets the days and the local rules.
 
 pub(crate) mod leaf_out;
 
-use super::field::{NUMBER, TextField};
 use super::item::Item;
-use super::{Field, Part, Sheet, View, words as w};
+use super::place::region;
+use super::{Part, Sheet, View};
 use crate::control::{label_of, open_input, tick_text};
 use crate::field_id;
 use crate::page::Page;
@@ -34,24 +34,7 @@ pub(super) const GROUP: Item = Item::Group(
             ],
         ),
         Item::Part(Part::YearTape),
-        Item::Where(
-            Field::Bark,
-            &[Item::Field(&[
-                Item::Text(TextField {
-                    name: "stems[0].bark",
-                    label: m::FORM_BARK,
-                    tail: m::FORM_IF_MEASURED,
-                    unit_here: true,
-                    ..NUMBER
-                }),
-                Item::Line("asm", "bark-a"),
-            ])],
-        ),
-        Item::Set(
-            "signs",
-            m::FORM_SIGNS,
-            &[Item::Ticks("signs", w::SIGN_WORDS)],
-        ),
+        Item::Own(region::field),
     ],
 );
 

@@ -1,11 +1,11 @@
-//! The second group: what it could hit, and how tall it is.
+//! The second group: what it could hit.
 
 pub(crate) mod region;
 
 use super::field::{NUMBER, TextField, button, open_fold, open_shown};
 use super::item::Item;
 use super::sheet::path;
-use super::{Field, Part, View, aids, words as w};
+use super::{Part, View, words as w};
 use crate::control::tick;
 use crate::field_id;
 use crate::page::Page;
@@ -29,21 +29,6 @@ pub(super) const GROUP: Item = Item::Group(
         ),
         Item::Part(Part::FarTape),
         Item::Own(line),
-        Item::Field(&[
-            Item::Text(TextField {
-                name: "height",
-                label: m::FORM_HEIGHT,
-                tail: m::FORM_IF_MEASURED,
-                unit_here: true,
-                ..NUMBER
-            }),
-            Item::Line("asm", "height-a"),
-            Item::Where(
-                Field::Confirmed,
-                &[Item::Tick("height_confirmed", m::FORM_HEIGHT_SURE)],
-            ),
-        ]),
-        aids::HEIGHT,
     ],
 );
 
