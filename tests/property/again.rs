@@ -41,7 +41,7 @@ fn the_day_that_a_wait_names_answers_with_do_or_with_its_method_on_that_day() {
             others += 1;
             // Where nothing stands today whatever is near, what is near may still decide on that day.
             let open = again.outcome == Outcome::CannotTell
-                && again.reach.outcome == calc::models::reach::Outcome::NotChecked;
+                && again.reach.outcome == calc::models::reach::ReachOutcome::NotChecked;
             assert!(
                 open || again.outcome == Outcome::OtherMethod,
                 "on {day}: {typed}"

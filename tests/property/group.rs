@@ -39,14 +39,14 @@ fn asked_for(question: &Question, settings: &Value) -> Question {
 }
 
 /// From mild to severe. What is not checked may be anything, and stands where the models put it.
-fn rank(outcome: reach::Outcome) -> u8 {
+fn rank(outcome: reach::ReachOutcome) -> u8 {
     match outcome {
-        reach::Outcome::Clear => 0,
-        reach::Outcome::ClearPeopleOut => 1,
-        reach::Outcome::NotChecked => 2,
-        reach::Outcome::Inside => 3,
-        reach::Outcome::Professional => 4,
-        reach::Outcome::Line => 5,
+        reach::ReachOutcome::Clear => 0,
+        reach::ReachOutcome::ClearPeopleOut => 1,
+        reach::ReachOutcome::NotChecked => 2,
+        reach::ReachOutcome::Inside => 3,
+        reach::ReachOutcome::Professional => 4,
+        reach::ReachOutcome::Line => 5,
     }
 }
 

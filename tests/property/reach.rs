@@ -3,19 +3,19 @@
 use crate::make::{Maker, plain_of};
 use crate::support::{level, speaks};
 use calc::answer::Outcome as Answered;
-use calc::models::reach::Outcome;
+use calc::models::reach::ReachOutcome;
 use calc::terms::method::{Level, Method};
 use serde_json::{Value, json};
 
 /// From mild to severe; what is not checked stands outside.
-fn rank(outcome: Outcome) -> Option<u8> {
+fn rank(outcome: ReachOutcome) -> Option<u8> {
     match outcome {
-        Outcome::Clear => Some(0),
-        Outcome::ClearPeopleOut => Some(1),
-        Outcome::Inside => Some(2),
-        Outcome::Professional => Some(3),
-        Outcome::Line => Some(4),
-        Outcome::NotChecked => None,
+        ReachOutcome::Clear => Some(0),
+        ReachOutcome::ClearPeopleOut => Some(1),
+        ReachOutcome::Inside => Some(2),
+        ReachOutcome::Professional => Some(3),
+        ReachOutcome::Line => Some(4),
+        ReachOutcome::NotChecked => None,
     }
 }
 
@@ -115,18 +115,21 @@ fn what_is_not_checked_is_never_answered_with_do() {
     for _ in 0..900 {
         let (typed, question) = make.good();
         let answer = crate::make::plain(&question);
-        if answer.reach.outcome == Outcome::NotChecked {
+        if answer.reach.outcome == ReachOutcome::NotChecked {
             open += 1;
             assert_ne!(answer.outcome, Answered::Do, "{typed}");
             assert_ne!(answer.outcome, Answered::Wait, "{typed}");
         }
-        if matches!(answer.reach.outcome, Outcome::Professional | Outcome::Line) {
+        if matches!(
+            answer.reach.outcome,
+            ReachOutcome::Professional | ReachOutcome::Line
+        ) {
             assert_eq!(answer.outcome, Answered::Professional, "{typed}");
         }
         if answer.outcome == Answered::Do || answer.outcome == Answered::Wait {
             let clear = matches!(
                 answer.reach.outcome,
-                Outcome::Clear | Outcome::ClearPeopleOut
+                ReachOutcome::Clear | ReachOutcome::ClearPeopleOut
             );
             let standing = answer.headline_method.leaves_standing();
             assert!(clear || !standing, "left standing inside the zone: {typed}");

@@ -5,7 +5,7 @@
 use crate::support::*;
 use calc::models::at_visit::{Act, NoAdvice, RingJudged};
 use calc::models::calibrate::{NoRate, Rate, update};
-use calc::models::effort::{Three, Work, minutes};
+use calc::models::effort::{StemWork, Three, minutes};
 use calc::models::height_aid::HeightBy;
 use serde_json::{Value, json};
 
@@ -125,7 +125,7 @@ fn timed_trees_give_the_rate_that_the_update_gives_and_the_minutes_follow_it() {
     let plain = question(&asked(json!({ "walk": "0" })));
     let predicted: Vec<Three> = [10.0, 12.0, 16.0]
         .map(|inches| {
-            let work = Work {
+            let work = StemWork {
                 dbh_mm: inches * 25.4,
                 bark_mm: 12.7,
                 width_mm: 150.0,

@@ -5,7 +5,7 @@
 mod visits;
 
 use crate::support::*;
-use calc::models::effort::{Effort, Three, Work, minutes};
+use calc::models::effort::{Effort, StemWork, Three, minutes};
 use calc::terms::quantity::MM_PER_IN;
 use rand::SeedableRng;
 use rand::rngs::StdRng;
@@ -19,8 +19,8 @@ const THICK: f64 = 25.4;
 /// A ring of 6 in.
 const SIX: f64 = 152.4;
 
-fn stem(inches: f64, bark_mm: f64) -> Work {
-    Work {
+fn stem(inches: f64, bark_mm: f64) -> StemWork {
+    StemWork {
         dbh_mm: inches * MM_PER_IN,
         bark_mm,
         width_mm: SIX,
@@ -29,7 +29,7 @@ fn stem(inches: f64, bark_mm: f64) -> Work {
 }
 
 /// Minutes without walking and before the factors for a stem that sticks.
-fn plain(stems: &[Work], slip: f64, fields: Value) -> [f64; 3] {
+fn plain(stems: &[StemWork], slip: f64, fields: Value) -> [f64; 3] {
     let asked = question(&with(
         with(tree("Norway maple", "12"), json!({ "walk": "0" })),
         fields,
@@ -114,7 +114,7 @@ impl Draws {
     }
 
     /// Minutes of one tree, every stem with terms of its own, tool and tightness shared.
-    fn tree(&mut self, stems: &[Work], slip: f64, limby_ft: f64) -> f64 {
+    fn tree(&mut self, stems: &[StemWork], slip: f64, limby_ft: f64) -> f64 {
         let tools = self.term("delays");
         let tight = self.term("tight");
         let slips = rand::Rng::random_bool(&mut self.rng, slip);
@@ -157,7 +157,13 @@ impl Draws {
         }
     }
 
-    fn quantiles(&mut self, draws: usize, stems: &[Work], slip: f64, limby_ft: f64) -> [f64; 3] {
+    fn quantiles(
+        &mut self,
+        draws: usize,
+        stems: &[StemWork],
+        slip: f64,
+        limby_ft: f64,
+    ) -> [f64; 3] {
         let mut all: Vec<f64> = (0..draws)
             .map(|_| self.tree(stems, slip, limby_ft))
             .collect();
@@ -171,7 +177,7 @@ impl Draws {
 #[test]
 fn a_simulation_of_40_000_draws_agrees_within_4_percent_and_at_the_low_end_within_7() {
     let mut draws = Draws::new(20_270_605);
-    let cases: [(&[Work], f64, &str, f64); 8] = [
+    let cases: [(&[StemWork], f64, &str, f64); 8] = [
         (&[stem(3.0, MEDIUM)], 1.0, "none", 0.0),
         (&[stem(12.0, MEDIUM)], 1.0, "none", 0.0),
         (&[stem(24.0, THICK)], 1.0, "none", 0.0),
@@ -271,7 +277,7 @@ fn street_elms_of_22_in_take_a_crew_of_2_or_3_about_3_7_minutes() {
     let bark_mm = 0.031 * 22.0 * MM_PER_IN;
     // The width of their rings is not told: 6 in, or our better width of half the trunk.
     for width_mm in [SIX, 11.0 * MM_PER_IN] {
-        let work = Work {
+        let work = StemWork {
             width_mm,
             ..stem(22.0, bark_mm)
         };
@@ -343,7 +349,7 @@ fn minutes_rise_with_size_bark_width_limbs_and_tightness_and_low_likely_high_sta
     let order = |[low, likely, high]: [f64; 3]| assert!(0.0 < low && low < likely && likely < high);
     let base = plain(&[stem(12.0, MEDIUM)], 0.8, json!({}));
     order(base);
-    let wider = Work {
+    let wider = StemWork {
         width_mm: 2.0 * SIX,
         ..stem(12.0, MEDIUM)
     };
@@ -360,7 +366,7 @@ fn minutes_rise_with_size_bark_width_limbs_and_tightness_and_low_likely_high_sta
             assert!(more > base);
         }
     }
-    let half = Work {
+    let half = StemWork {
         live_share: 0.5,
         ..stem(12.0, MEDIUM)
     };
@@ -376,7 +382,7 @@ fn the_minutes_of_an_answer_are_those_of_its_better_width_and_its_probability() 
     let asked = with(tree("Norway maple", "14 1/2"), json!({ "walk": "0" }));
     let answer = ask(&asked);
     let stem = &answer.stems[0];
-    let work = Work {
+    let work = StemWork {
         dbh_mm: stem.dbh_mm,
         bark_mm: stem.bark.as_ref().expect("bark").mm,
         width_mm: stem.ring.as_ref().expect("a ring").better_mm,

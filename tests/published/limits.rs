@@ -289,7 +289,7 @@ fn the_moments_of_minutes_are_exact() {
     let constants = &reference().constants.effort;
     let asked = question(&with(tree("Norway maple", "12"), json!({ "walk": "0" })));
     let (dbh_mm, bark_mm, width_mm, live_share) = (304.8, constants.score_medium_mm, 304.8, 1.0);
-    let stem = calc::models::effort::Work {
+    let stem = calc::models::effort::StemWork {
         dbh_mm,
         bark_mm,
         width_mm,

@@ -111,7 +111,7 @@ fn inside_with_nothing_but_felling_left_is_for_a_professional_and_with_another_m
 fn what_is_not_checked_cannot_be_told_and_says_what_would_settle_it() {
     let answer = ask(&not_checked(tree("Norway maple", "14")));
     assert_eq!(answer.outcome, Outcome::CannotTell);
-    assert_eq!(answer.reach.outcome, reach::Outcome::NotChecked);
+    assert_eq!(answer.reach.outcome, reach::ReachOutcome::NotChecked);
     let settled = answer.conditional.as_ref().expect("a condition");
     assert_eq!(settled.condition, "nothing_in_reach");
     assert_eq!(head(&settled.answer), (Outcome::Do, Method::BarkRing));

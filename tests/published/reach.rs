@@ -5,7 +5,7 @@
 mod lines;
 
 use crate::support::*;
-use calc::models::reach::{Outcome, Reach, Why};
+use calc::models::reach::{Reach, ReachOutcome, Why};
 use calc::terms::quantity::M_PER_FT;
 use serde_json::{Value, json};
 
@@ -64,17 +64,17 @@ fn people_and_property_within_one_height_are_for_a_professional() {
         let reach = at(kind, "49.9 ft");
         assert_eq!(
             (reach.outcome, reach.why),
-            (Outcome::Professional, Why::CanLand),
+            (ReachOutcome::Professional, Why::CanLand),
             "{kind}"
         );
         assert_eq!(
             at(kind, "0 ft").outcome,
-            Outcome::Professional,
+            ReachOutcome::Professional,
             "at the trunk itself"
         );
         assert_eq!(
             at(kind, "0.2 ft").outcome,
-            Outcome::Professional,
+            ReachOutcome::Professional,
             "nearer than the trunk's radius"
         );
     }
@@ -84,11 +84,11 @@ fn people_and_property_within_one_height_are_for_a_professional() {
 fn from_one_height_to_one_and_a_half_it_is_inside_and_from_there_to_two_people_stay_out() {
     for kind in ["building", "road", "path", "property_line"] {
         for (distance, outcome) in [
-            ("50 ft", Outcome::Inside),
-            ("74.9 ft", Outcome::Inside),
-            ("75 ft", Outcome::ClearPeopleOut),
-            ("99.9 ft", Outcome::ClearPeopleOut),
-            ("100 ft", Outcome::Clear),
+            ("50 ft", ReachOutcome::Inside),
+            ("74.9 ft", ReachOutcome::Inside),
+            ("75 ft", ReachOutcome::ClearPeopleOut),
+            ("99.9 ft", ReachOutcome::ClearPeopleOut),
+            ("100 ft", ReachOutcome::Clear),
         ] {
             assert_eq!(at(kind, distance).outcome, outcome, "{kind} {distance}");
         }
@@ -105,15 +105,18 @@ fn downhill_on_ground_of_20_percent_and_more_the_zone_is_two_heights() {
             { "kind": "path", "distance": distance, "slope": slope, "downhill": downhill }
         ] }))
     };
-    assert_eq!(down("99 ft", "25 %", true).outcome, Outcome::Inside);
-    assert_eq!(down("99 ft", "20 %", true).outcome, Outcome::Inside);
-    assert_eq!(down("99 ft", "19 %", true).outcome, Outcome::ClearPeopleOut);
+    assert_eq!(down("99 ft", "25 %", true).outcome, ReachOutcome::Inside);
+    assert_eq!(down("99 ft", "20 %", true).outcome, ReachOutcome::Inside);
+    assert_eq!(
+        down("99 ft", "19 %", true).outcome,
+        ReachOutcome::ClearPeopleOut
+    );
     assert_eq!(
         down("99 ft", "25 %", false).outcome,
-        Outcome::ClearPeopleOut,
+        ReachOutcome::ClearPeopleOut,
         "uphill"
     );
-    assert_eq!(down("100 ft", "25 %", true).outcome, Outcome::Clear);
+    assert_eq!(down("100 ft", "25 %", true).outcome, ReachOutcome::Clear);
     near_to(
         down("100 ft", "25 %", true).zone_m,
         100.0 * M_PER_FT,
@@ -124,13 +127,13 @@ fn downhill_on_ground_of_20_percent_and_more_the_zone_is_two_heights() {
     let steep = down("149 ft", "35 %", true);
     assert_eq!(
         (steep.outcome, steep.why),
-        (Outcome::Professional, Why::TooSteep)
+        (ReachOutcome::Professional, Why::TooSteep)
     );
-    assert_eq!(down("150 ft", "35 %", true).outcome, Outcome::Clear);
-    assert_eq!(down("149 ft", "34 %", true).outcome, Outcome::Clear);
+    assert_eq!(down("150 ft", "35 %", true).outcome, ReachOutcome::Clear);
+    assert_eq!(down("149 ft", "34 %", true).outcome, ReachOutcome::Clear);
     assert_eq!(
         down("149 ft", "35 %", false).outcome,
-        Outcome::Clear,
+        ReachOutcome::Clear,
         "uphill"
     );
 }
@@ -142,7 +145,7 @@ fn a_fence_a_field_or_a_tree_to_keep_may_be_damaged_and_never_stops() {
             { "kind": kind, "distance": "10 ft" },
             { "kind": "path", "distance": "300 ft" },
         ] }));
-        assert_eq!(reach.outcome, Outcome::Clear, "{kind}");
+        assert_eq!(reach.outcome, ReachOutcome::Clear, "{kind}");
         let judged = reach
             .targets
             .iter()
@@ -151,7 +154,7 @@ fn a_fence_a_field_or_a_tree_to_keep_may_be_damaged_and_never_stops() {
         let alone = of_50_ft(json!({ "targets": [{ "kind": kind, "distance": "10 ft" }] }));
         assert_eq!(
             alone.outcome,
-            Outcome::NotChecked,
+            ReachOutcome::NotChecked,
             "{kind} does not complete the list"
         );
     }
@@ -169,21 +172,21 @@ fn the_worst_target_decides_wherever_it_stands_in_the_list() {
         let mut turned = targets.to_vec();
         turned.rotate_left(turn);
         let reach = of_50_ft(json!({ "targets": turned }));
-        assert_eq!(reach.outcome, Outcome::Inside);
+        assert_eq!(reach.outcome, ReachOutcome::Inside);
     }
     let open = of_50_ft(json!({ "targets": [
         { "kind": "path" }, { "kind": "road", "distance": "300 ft" },
     ] }));
     assert_eq!(
         (open.outcome, open.why),
-        (Outcome::NotChecked, Why::DistanceUnknown)
+        (ReachOutcome::NotChecked, Why::DistanceUnknown)
     );
     let worse = of_50_ft(json!({ "targets": [
         { "kind": "path" }, { "kind": "road", "distance": "30 ft" },
     ] }));
     assert_eq!(
         worse.outcome,
-        Outcome::Professional,
+        ReachOutcome::Professional,
         "a stop is not hidden by what is open"
     );
 }
@@ -202,39 +205,43 @@ fn a_weak_tree_with_something_near_is_for_a_professional() {
         let reach = signed(sign, near.clone());
         assert_eq!(
             (reach.outcome, reach.why),
-            (Outcome::Professional, Why::WeakTree),
+            (ReachOutcome::Professional, Why::WeakTree),
             "{sign}"
         );
         assert_eq!(
             signed(sign, open.clone()).outcome,
-            Outcome::Professional,
+            ReachOutcome::Professional,
             "{sign}, not checked"
         );
         assert_eq!(
             signed(sign, far.clone()).outcome,
-            Outcome::Clear,
+            ReachOutcome::Clear,
             "{sign}, nothing near"
         );
     }
     for sign in ["dead_top", "vines", "lean_away"] {
         assert_eq!(
             signed(sign, near.clone()).outcome,
-            Outcome::Professional,
+            ReachOutcome::Professional,
             "{sign}"
         );
         assert_eq!(
             signed(sign, open.clone()).outcome,
-            Outcome::NotChecked,
+            ReachOutcome::NotChecked,
             "{sign}"
         );
-        assert_eq!(signed(sign, far.clone()).outcome, Outcome::Clear, "{sign}");
+        assert_eq!(
+            signed(sign, far.clone()).outcome,
+            ReachOutcome::Clear,
+            "{sign}"
+        );
     }
     let fence = json!({ "targets": [
         { "kind": "fence", "distance": "9 ft" }, { "kind": "path", "distance": "300 ft" },
     ] });
     assert_eq!(
         signed("cavity", fence).outcome,
-        Outcome::Clear,
+        ReachOutcome::Clear,
         "a fence is apart"
     );
 }
@@ -251,20 +258,26 @@ fn small_stems_near_something_are_cut_or_pulled_now_and_not_left_standing() {
     let answer = small("2.5", "20 ft");
     assert_eq!(
         (answer.reach.outcome, answer.reach.why),
-        (Outcome::Inside, Why::SmallStem)
+        (ReachOutcome::Inside, Why::SmallStem)
     );
     assert!(!speaks(&answer, "HZ1") && !speaks(&answer, "HZ2"));
     assert_eq!(
         small("3", "50 ft").reach.outcome,
-        Outcome::Inside,
+        ReachOutcome::Inside,
         "the limits count"
     );
-    assert_eq!(small("3.1", "50 ft").reach.outcome, Outcome::Professional);
-    assert_eq!(small("3", "51 ft").reach.outcome, Outcome::Professional);
+    assert_eq!(
+        small("3.1", "50 ft").reach.outcome,
+        ReachOutcome::Professional
+    );
+    assert_eq!(
+        small("3", "51 ft").reach.outcome,
+        ReachOutcome::Professional
+    );
     let shrub = ask(&near(tree("common buckthorn", "2"), "building", "2 ft"));
     assert_eq!(
         shrub.reach.outcome,
-        Outcome::Inside,
+        ReachOutcome::Inside,
         "a shrub of any height"
     );
     // Lines and defects are unchanged by size.
@@ -272,12 +285,12 @@ fn small_stems_near_something_are_cut_or_pulled_now_and_not_left_standing() {
         near(tree("Norway maple", "2"), "path", "3 ft"),
         json!({ "height": "20 ft", "line_within_reach": "yes" }),
     );
-    assert_eq!(ask(&line).reach.outcome, Outcome::Line);
+    assert_eq!(ask(&line).reach.outcome, ReachOutcome::Line);
     let weak = with(
         near(tree("Norway maple", "2"), "path", "3 ft"),
         json!({ "height": "20 ft", "signs": ["cracks"] }),
     );
-    assert_eq!(ask(&weak).reach.outcome, Outcome::Professional);
+    assert_eq!(ask(&weak).reach.outcome, ReachOutcome::Professional);
 }
 
 /// Our own assumption (model of the reach): up to 6 in, measured, 35 ft at most, beside nothing but what can be closed.
@@ -294,13 +307,13 @@ fn a_trail_crew_s_small_tree_is_no_stop_beside_a_path_and_is_one_beside_anything
     let four = path("4", "22 ft");
     assert_eq!(
         (four.reach.outcome, four.reach.why),
-        (Outcome::Inside, Why::TrailTree)
+        (ReachOutcome::Inside, Why::TrailTree)
     );
     assert!(!speaks(&four, "HZ1") && !speaks(&four, "HZ2"));
     for (diameter, height, outcome) in [
-        ("6", "35 ft", Outcome::Inside),
-        ("6.1", "35 ft", Outcome::Professional),
-        ("6", "35.1 ft", Outcome::Professional),
+        ("6", "35 ft", ReachOutcome::Inside),
+        ("6.1", "35 ft", ReachOutcome::Professional),
+        ("6", "35.1 ft", ReachOutcome::Professional),
     ] {
         assert_eq!(
             path(diameter, height).reach.outcome,
@@ -310,19 +323,19 @@ fn a_trail_crew_s_small_tree_is_no_stop_beside_a_path_and_is_one_beside_anything
     }
     assert_eq!(
         beside("path", "4", Value::Null).reach.outcome,
-        Outcome::Professional,
+        ReachOutcome::Professional,
         "a height that is only estimated"
     );
     for kind in ["building", "road", "property_line"] {
         assert_eq!(
             beside(kind, "4", json!("22 ft")).reach.outcome,
-            Outcome::Professional,
+            ReachOutcome::Professional,
             "{kind}"
         );
     }
     assert_eq!(
         beside("line", "4", json!("22 ft")).reach.outcome,
-        Outcome::Line
+        ReachOutcome::Line
     );
     // A building without a distance is not known to stand outside.
     let unknown = with(
@@ -330,7 +343,7 @@ fn a_trail_crew_s_small_tree_is_no_stop_beside_a_path_and_is_one_beside_anything
         json!({ "none_in_reach": false, "line_within_reach": "no", "height": "22 ft",
             "targets": [{ "kind": "path", "distance": "15 ft" }, { "kind": "building" }] }),
     );
-    assert_eq!(ask(&unknown).reach.outcome, Outcome::Professional);
+    assert_eq!(ask(&unknown).reach.outcome, ReachOutcome::Professional);
 }
 
 fn ask_of(asked: &calc::question::Question) -> calc::answer::Answer {
@@ -355,9 +368,9 @@ fn at_exactly_a_multiple_of_the_height_a_target_is_on_the_far_side_of_it() {
             question(&asked)
         };
         for (times, outcome) in [
-            (1.0, Outcome::Inside),
-            (1.5, Outcome::ClearPeopleOut),
-            (2.0, Outcome::Clear),
+            (1.0, ReachOutcome::Inside),
+            (1.5, ReachOutcome::ClearPeopleOut),
+            (2.0, ReachOutcome::Clear),
         ] {
             let asked = at(times);
             // A height below what is believed is judged by the taller one.
@@ -399,15 +412,15 @@ fn an_unknown_species_without_a_height_is_not_checked_and_with_nothing_in_reach_
     let open = ask(&near(tree("unknown broadleaf", "14"), "path", "400 ft"));
     assert_eq!(
         (open.reach.outcome, open.reach.why),
-        (Outcome::NotChecked, Why::HeightUnknown)
+        (ReachOutcome::NotChecked, Why::HeightUnknown)
     );
     let none = ask(&tree("unknown broadleaf", "14"));
-    assert_eq!(none.reach.outcome, Outcome::Clear);
+    assert_eq!(none.reach.outcome, ReachOutcome::Clear);
     let measured = with(
         near(tree("unknown broadleaf", "14"), "path", "400 ft"),
         json!({ "height": "50 ft" }),
     );
-    assert_eq!(ask(&measured).reach.outcome, Outcome::Clear);
+    assert_eq!(ask(&measured).reach.outcome, ReachOutcome::Clear);
 }
 
 #[test]

@@ -4,7 +4,7 @@
 use crate::support::{ask, near, question, reference, settings_of, tree, value_of, with};
 use calc::answer::{Answer, Outcome, answer};
 use calc::models::season::Local;
-use calc::question::settings::{Group, LARGEST, Settings, Told, read};
+use calc::question::settings::{AskingGroup, LARGEST, Settings, Told, read};
 use calc::terms::method::Method;
 use calc_view::{settings_told, text};
 use chrono::NaiveDate;
@@ -313,14 +313,14 @@ fn a_list_of_species_may_be_a_table_and_its_problems_have_row_and_column() {
     assert_eq!(taken.expect("the list is at hand").0.species.first.len(), 1);
 }
 
-fn group(settings: &Value, today: (i32, u32, u32)) -> Group {
-    Group {
+fn group(settings: &Value, today: (i32, u32, u32)) -> AskingGroup {
+    AskingGroup {
         settings: Arc::<Settings>::new(settings_of(settings)),
         today: NaiveDate::from_ymd_opt(today.0, today.1, today.2).expect("a day"),
     }
 }
 
-fn asked(typed: &Value, group: &Group) -> (Answer, String) {
+fn asked(typed: &Value, group: &AskingGroup) -> (Answer, String) {
     let mut question = question(typed);
     group.settings.apply(&mut question);
     let answer = answer(reference(), &question, &Local::default());

@@ -2,7 +2,7 @@
 #![allow(dead_code, reason = "each check uses its own part")]
 
 use calc::timing::Station;
-use calc::timing::places::climate::{Place, Places, RegionPlaces, decode, encode};
+use calc::timing::places::climate::{ClimatePlace, Places, RegionPlaces, decode, encode};
 use calc_data::table::Table;
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
@@ -35,12 +35,12 @@ pub fn climate_file() -> Places {
 }
 
 /// The rows behind it: content/places/climate_places.csv and content/evidence/region_places.csv.
-pub fn climate_rows() -> (Vec<Place>, Vec<RegionPlaces>) {
+pub fn climate_rows() -> (Vec<ClimatePlace>, Vec<RegionPlaces>) {
     let rows_of = rows("content/places/climate_places.csv");
-    let all: Vec<Place> = rows_of
+    let all: Vec<ClimatePlace> = rows_of
         .iter()
         .zip(stations())
-        .map(|(r, station)| Place {
+        .map(|(r, station)| ClimatePlace {
             name: r["name"].clone(),
             country: r["country"].clone(),
             state: r["state"].clone(),

@@ -45,7 +45,7 @@ pub struct Reference {
     /// How much taller than their curves trees stand.
     pub height_hazard: &'static [crate::models::height_hazard::HazardRow],
     /// States and countries of the climate table.
-    pub regions: &'static [crate::models::grown::Region],
+    pub regions: &'static [crate::models::grown::ClimateRegion],
     /// Short labels of the sources, sorted by id.
     pub sources: &'static [Source],
     /// The constants that are our own or published and tunable.
@@ -170,6 +170,6 @@ constants! {
         /// The base of a stem over its dbh.
         pub base_over_dbh: f64,
         /// The season.
-        pub timing: crate::timing::Constants,
+        pub timing: crate::timing::SeasonConstants,
     }
 }

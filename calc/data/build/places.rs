@@ -83,7 +83,7 @@ struct TownRow {
 /// A table that can't be read or has a bad cell: with file and line.
 fn pack_climate(root: &Path) -> Result<Vec<u8>, Problem> {
     let table = Table::<PlaceRow>::read(root, "content/places/climate_places.csv")?;
-    let places = table.rows.iter().map(|row| climate::Place {
+    let places = table.rows.iter().map(|row| climate::ClimatePlace {
         name: row.name.clone(),
         country: row.country.clone(),
         state: row.state.clone(),

@@ -5,7 +5,7 @@ use calc::models::bark::BarkRange;
 use calc::models::cautions::{Caution, When};
 use calc::models::condition::{RowCondition, Sizes};
 use calc::models::effort::MethodMinutes;
-use calc::models::grown::Region;
+use calc::models::grown::ClimateRegion;
 use calc::models::habitat::{CavityUser, SnagGuide};
 use calc::models::height_hazard::{HazardRow, Measure, Trees};
 use calc::models::method::MethodRule;
@@ -42,7 +42,7 @@ packed! {
     MethodRule { id, condition, sizes, cells, cites }
     Sizes { group, at_base, from, to, or_stems }
     TrialTold { text, source }
-    Region { code, south, band }
+    ClimateRegion { code, south, band }
     BarkRange { confidence, north_america, low, high, cites }
     HazardRow { measure, trees, setting, band, values, cites }
     Cell { at_most, by_professional, holds }

@@ -5,7 +5,7 @@ use crate::answer::{self, Options};
 use crate::out::Out;
 use calc::answer::Answer;
 use calc::question::Question;
-use calc::question::settings::Group;
+use calc::question::settings::AskingGroup;
 use calc::reference::Reference;
 
 /// The whole answer as plain text, UTF-8, lines not wrapped; with what its group says where it stands on a group's page.
@@ -14,7 +14,7 @@ pub fn answer(
     reference: &'static Reference,
     question: &Question,
     answer: &Answer,
-    group: Option<&Group>,
+    group: Option<&AskingGroup>,
 ) -> String {
     write(Plain::default(), reference, question, answer, group)
 }
@@ -25,7 +25,7 @@ pub fn short(
     reference: &'static Reference,
     question: &Question,
     answer: &Answer,
-    group: Option<&Group>,
+    group: Option<&AskingGroup>,
 ) -> String {
     let plain = Plain {
         short: true,
@@ -39,7 +39,7 @@ fn write(
     reference: &'static Reference,
     question: &Question,
     answer: &Answer,
-    group: Option<&Group>,
+    group: Option<&AskingGroup>,
 ) -> String {
     let options = Options {
         group,

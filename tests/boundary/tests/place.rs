@@ -53,7 +53,7 @@ fn one_station() -> Vec<u8> {
 }
 
 fn station(country: &str, lat: f32, lon: f32) -> Vec<u8> {
-    let near = climate::Place {
+    let near = climate::ClimatePlace {
         name: "Near".into(),
         country: country.into(),
         state: String::new(),

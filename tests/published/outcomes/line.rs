@@ -35,7 +35,7 @@ fn a_line_that_nobody_can_tell_is_asked_about_and_nothing_else_is_said() {
     let answer = ask(&said(maple_5_in(), "line_within_reach", "cant_tell"));
     assert_eq!(
         answer.reach.outcome,
-        reach::Outcome::Inside,
+        reach::ReachOutcome::Inside,
         "the path is not forgotten"
     );
     offers_nothing(&answer);

@@ -2,7 +2,7 @@
 
 use super::of_50_ft;
 use crate::support::*;
-use calc::models::reach::{Outcome, Why, approach_m};
+use calc::models::reach::{ReachOutcome, Why, approach_m};
 use calc::terms::quantity::M_PER_FT;
 use serde_json::{Value, json};
 
@@ -21,31 +21,31 @@ fn a_line_within_one_and_a_half_heights_or_two_downhill_or_without_a_distance_st
     let reach = line(json!({ "distance": "70 ft" }));
     assert_eq!(
         (reach.outcome, reach.why),
-        (Outcome::Line, Why::LineWithin),
+        (ReachOutcome::Line, Why::LineWithin),
         "at 1.4 heights"
     );
     assert_eq!(
         line(json!({ "distance": "74.9 ft" })).outcome,
-        Outcome::Line
+        ReachOutcome::Line
     );
     assert_eq!(
         line(json!({ "distance": "75 ft" })).outcome,
-        Outcome::ClearPeopleOut
+        ReachOutcome::ClearPeopleOut
     );
     assert_eq!(
         line(json!({ "distance": "100 ft" })).outcome,
-        Outcome::Clear
+        ReachOutcome::Clear
     );
     let down = json!({ "distance": "99 ft", "slope": "25 %", "downhill": true });
-    assert_eq!(line(down).outcome, Outcome::Line);
+    assert_eq!(line(down).outcome, ReachOutcome::Line);
     let reach = line(json!({}));
     assert_eq!(
         (reach.outcome, reach.why),
-        (Outcome::Line, Why::LineNoDistance)
+        (ReachOutcome::Line, Why::LineNoDistance)
     );
     // Lines are apart from very steep ground: that row is of people and property.
     let steep = json!({ "distance": "149 ft", "slope": "40 %", "downhill": true });
-    assert_eq!(line(steep).outcome, Outcome::Clear);
+    assert_eq!(line(steep).outcome, ReachOutcome::Clear);
 }
 
 #[test]
@@ -54,28 +54,28 @@ fn yes_to_the_line_question_without_a_listed_line_is_a_line_without_a_distance()
     let reach = of_50_ft(json!({ "line_within_reach": "yes", "targets": far }));
     assert_eq!(
         (reach.outcome, reach.why),
-        (Outcome::Line, Why::LineNoDistance)
+        (ReachOutcome::Line, Why::LineNoDistance)
     );
     let reach = of_50_ft(json!({ "line_within_reach": "cant_tell", "targets": far }));
     assert_eq!(
         (reach.outcome, reach.why),
-        (Outcome::NotChecked, Why::LineOpen)
+        (ReachOutcome::NotChecked, Why::LineOpen)
     );
     let reach = of_50_ft(json!({ "line_within_reach": null, "targets": far }));
     assert_eq!(
         (reach.outcome, reach.why),
-        (Outcome::NotChecked, Why::LineOpen)
+        (ReachOutcome::NotChecked, Why::LineOpen)
     );
     let reach = of_50_ft(json!({ "line_within_reach": null, "none_in_reach": true }));
     assert_eq!(
         reach.outcome,
-        Outcome::Clear,
+        ReachOutcome::Clear,
         "nothing in reach answers it too"
     );
     for said in ["yes", "cant_tell"] {
         let reach = of_50_ft(json!({ "line_within_reach": said, "none_in_reach": true }));
         assert!(
-            reach.outcome >= Outcome::NotChecked,
+            reach.outcome >= ReachOutcome::NotChecked,
             "{said} is not overruled"
         );
     }
@@ -127,8 +127,8 @@ fn a_line_nearer_than_its_approach_distance_stops_even_a_tree_that_could_not_rea
         .reach
         .outcome
     };
-    assert_eq!(low("10.6 ft", "69 kV"), Outcome::Line);
-    assert_eq!(low("10.7 ft", "69 kV"), Outcome::ClearPeopleOut);
-    assert_eq!(low("15.9 ft", "230 kV"), Outcome::Line);
-    assert_eq!(low("16.1 ft", "230000 V"), Outcome::Clear);
+    assert_eq!(low("10.6 ft", "69 kV"), ReachOutcome::Line);
+    assert_eq!(low("10.7 ft", "69 kV"), ReachOutcome::ClearPeopleOut);
+    assert_eq!(low("15.9 ft", "230 kV"), ReachOutcome::Line);
+    assert_eq!(low("16.1 ft", "230000 V"), ReachOutcome::Clear);
 }

@@ -2,7 +2,7 @@
 //! and a general-purpose library.
 
 use crate::support::{Row, constants, number, rows};
-use calc::timing::degree_days::{Method, day, day_between, double, expected};
+use calc::timing::degree_days::{DayCount, day, day_between, double, expected};
 
 const EXAMPLES: &str = "content/evidence/degree_day_examples.csv";
 
@@ -22,12 +22,12 @@ fn ours(r: &Row) -> f64 {
         None => day(m, tn, tx, low),
     };
     match r["method"].as_str() {
-        "average" => single(Method::Average),
-        "modified_average" => single(Method::ModifiedAverage),
-        "single_sine" => single(Method::SingleSine),
-        "single_triangle" => single(Method::SingleTriangle),
-        "double_sine" => double(Method::SingleSine, tn, tx, next, low, high),
-        "double_triangle" => double(Method::SingleTriangle, tn, tx, next, low, high),
+        "average" => single(DayCount::Average),
+        "modified_average" => single(DayCount::ModifiedAverage),
+        "single_sine" => single(DayCount::SingleSine),
+        "single_triangle" => single(DayCount::SingleTriangle),
+        "double_sine" => double(DayCount::SingleSine, tn, tx, next, low, high),
+        "double_triangle" => double(DayCount::SingleTriangle, tn, tx, next, low, high),
         other => panic!("no method {other}"),
     }
 }
@@ -77,19 +77,19 @@ fn half_a_year_of_a_public_calculators_daily_output_is_met_to_six_thousandths() 
         for (column, got) in [
             (
                 "single_sine",
-                day_between(Method::SingleSine, tn, tx, 12.0, 33.0),
+                day_between(DayCount::SingleSine, tn, tx, 12.0, 33.0),
             ),
             (
                 "double_sine",
-                double(Method::SingleSine, tn, tx, next, 12.0, Some(33.0)),
+                double(DayCount::SingleSine, tn, tx, next, 12.0, Some(33.0)),
             ),
             (
                 "single_triangle",
-                day_between(Method::SingleTriangle, tn, tx, 12.0, 33.0),
+                day_between(DayCount::SingleTriangle, tn, tx, 12.0, 33.0),
             ),
             (
                 "double_triangle",
-                double(Method::SingleTriangle, tn, tx, next, 12.0, Some(33.0)),
+                double(DayCount::SingleTriangle, tn, tx, next, 12.0, Some(33.0)),
             ),
         ] {
             let want = number(r, column);
@@ -149,17 +149,17 @@ fn single_sine_and_averages_agree_with_a_general_library_and_with_integration() 
     let mut from_library = 0;
     for r in rows("tests/published/vectors/timing/single_day.csv") {
         let (tn, tx, base) = (number(&r, "tmin"), number(&r, "tmax"), number(&r, "base"));
-        let sine = day(Method::SingleSine, tn, tx, base);
+        let sine = day(DayCount::SingleSine, tn, tx, base);
         assert!(
             (sine - number(&r, "sine_integral")).abs() <= 1e-8,
             "{sine}: {r:?}"
         );
         for (column, got) in [
             ("gddpy_sine", sine),
-            ("gddpy_average", day(Method::Average, tn, tx, base)),
+            ("gddpy_average", day(DayCount::Average, tn, tx, base)),
             (
                 "gddpy_modified_average",
-                day(Method::ModifiedAverage, tn, tx, base),
+                day(DayCount::ModifiedAverage, tn, tx, base),
             ),
         ] {
             if !r[column].is_empty() {
@@ -178,8 +178,8 @@ fn single_sine_and_averages_agree_with_a_general_library_and_with_integration() 
 #[test]
 fn the_hand_case_from_0_to_10_over_5_gives_the_four_methods_own_values() {
     let of = |m| day(m, 0.0, 10.0, 5.0);
-    assert!((of(Method::SingleSine) - 5.0 / std::f64::consts::PI).abs() < 1e-12);
-    assert!((of(Method::SingleTriangle) - 1.25).abs() < 1e-12);
-    assert_eq!(of(Method::Average), 0.0);
-    assert_eq!(of(Method::ModifiedAverage), 2.5);
+    assert!((of(DayCount::SingleSine) - 5.0 / std::f64::consts::PI).abs() < 1e-12);
+    assert!((of(DayCount::SingleTriangle) - 1.25).abs() < 1e-12);
+    assert_eq!(of(DayCount::Average), 0.0);
+    assert_eq!(of(DayCount::ModifiedAverage), 2.5);
 }

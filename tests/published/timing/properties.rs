@@ -2,11 +2,11 @@
 
 use crate::support::*;
 use calc::terms::species::WoodClass;
-use calc::timing::{Constants, PointClimate, Season, Verdict};
+use calc::timing::{PointClimate, Season, SeasonConstants, Verdict};
 use chrono::{Datelike, NaiveDate};
 
 /// Calls a check for every place and class that has dates.
-fn each_dated(c: &Constants, mut check: impl FnMut(&PointClimate, WoodClass, &Season<'_>)) {
+fn each_dated(c: &SeasonConstants, mut check: impl FnMut(&PointClimate, WoodClass, &Season<'_>)) {
     let mut dated = 0;
     for (_, p) in places(c) {
         for (class, f) in CLASSES {

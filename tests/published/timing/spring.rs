@@ -3,9 +3,9 @@
 
 use crate::support::{constants, day};
 use calc::terms::place::Hemisphere;
-use calc::timing::spring::{Doubt, Scale, Table, Trouble, read};
+use calc::timing::spring::{Doubt, Scale, SpringTable, Trouble, read};
 
-fn table(text: &str) -> Table {
+fn table(text: &str) -> SpringTable {
     read(
         text,
         None,
@@ -15,7 +15,7 @@ fn table(text: &str) -> Table {
     )
 }
 
-fn bad(t: &Table) -> Vec<(usize, Trouble)> {
+fn bad(t: &SpringTable) -> Vec<(usize, Trouble)> {
     t.bad.iter().map(|b| (b.line, b.trouble)).collect()
 }
 

@@ -5,7 +5,7 @@ use calc::terms::constants::Constant;
 use calc::terms::species::WoodClass;
 use calc::terms::tree::{DrySpell, Stage, Vigour};
 use calc::timing::{
-    Ask, Constants, Observed, PointClimate, Rates, Season, Site, Station, TreeTiming, Where,
+    Ask, Observed, PointClimate, Rates, Season, SeasonConstants, Site, Station, TreeTiming, Where,
     climate, season,
 };
 use chrono::{Datelike, NaiveDate};
@@ -15,16 +15,22 @@ mod tables;
 pub use tables::*;
 
 /// The constants of content/rules/timing_constants.csv.
-pub fn constants() -> Constants {
+pub fn constants() -> SeasonConstants {
     let rows = rows("content/rules/timing_constants.csv");
-    Constants::by_name("", &mut |name| {
+    SeasonConstants::by_name("", &mut |name| {
         let row = rows.iter().find(|row| row["name"] == name);
         number(row.unwrap_or_else(|| panic!("no row {name}")), "value")
     })
 }
 
 /// The climate at a point; fails the check where there is none.
-pub fn point(stations: &[Station], lat: f64, lon: f64, elev: f64, c: &Constants) -> PointClimate {
+pub fn point(
+    stations: &[Station],
+    lat: f64,
+    lon: f64,
+    elev: f64,
+    c: &SeasonConstants,
+) -> PointClimate {
     climate::at(
         stations,
         Site {
@@ -64,7 +70,7 @@ pub fn season_at<'c>(
     wood: WoodClass,
     f_sum: f64,
     climate: &PointClimate,
-    c: &'c Constants,
+    c: &'c SeasonConstants,
 ) -> Season<'c> {
     season(&ask(tree(wood, f_sum), Where::Climate(climate)), c)
 }
@@ -112,7 +118,7 @@ pub const CLASSES: [(WoodClass, f64); 3] = [
 ];
 
 /// Every seventh place of the table, at its own elevation.
-pub fn places(c: &Constants) -> Vec<(Station, PointClimate)> {
+pub fn places(c: &SeasonConstants) -> Vec<(Station, PointClimate)> {
     let all = stations();
     all.iter()
         .step_by(7)

@@ -126,7 +126,7 @@ pub(super) fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Dec
         advised_to: advised_to(facts, decision),
         waits_for: decision.waits_for,
         people_out_m: people_out_m(facts, decision),
-        provisos: provisos::of(&provisos::Work {
+        provisos: provisos::of(&provisos::AdvisedWork {
             case: &case,
             method: decision.headline,
             by_professional: decision.by_professional,
@@ -225,7 +225,9 @@ fn people_out_m(facts: &Facts<'_>, decision: &Decision) -> Option<f64> {
     );
     match decision.headline {
         Method::LeaveIt => None,
-        _ if by_hand && sound && reach.outcome != reach::Outcome::Inside => Some(reach.height_m),
+        _ if by_hand && sound && reach.outcome != reach::ReachOutcome::Inside => {
+            Some(reach.height_m)
+        }
         _ => Some(reach.two_heights_m),
     }
 }

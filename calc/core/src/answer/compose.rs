@@ -80,7 +80,7 @@ fn measure_first(low: &reach::Reach, used: &reach::Reach) -> (bool, Option<f64>)
             .iter()
             .filter_map(|target| target.outcome)
             .max();
-        worst.is_none_or(|outcome| outcome < reach::Outcome::NotChecked)
+        worst.is_none_or(|outcome| outcome < reach::ReachOutcome::NotChecked)
     };
     let differs = stands(low) && !stands(used);
     let at = used

@@ -133,7 +133,7 @@ fn by_the_models(facts: &Facts<'_>) -> Decision {
     };
     // Pulled or left alone today whatever stands near: another method on a later day does ask what stands near.
     let pulled = matches!(decision.headline, Method::PullOrDig | Method::LeaveIt);
-    if facts.reach.outcome == reach::Outcome::NotChecked && !pulled {
+    if facts.reach.outcome == reach::ReachOutcome::NotChecked && !pulled {
         return cannot_tell(facts, asked, open::of_reach(facts));
     }
     decision
@@ -169,7 +169,12 @@ fn cannot_tell(facts: &Facts<'_>, asked: NaiveDate, open: Vec<Conditional>) -> D
 }
 
 /// The answer for a planned day: what heads on it, or a wait for what heads higher.
-fn on_a_day(facts: &Facts<'_>, asked: NaiveDate, ring: Option<Found>, later: Later) -> Decision {
+fn on_a_day(
+    facts: &Facts<'_>,
+    asked: NaiveDate,
+    ring: Option<HeadOnDay>,
+    later: Later,
+) -> Decision {
     let question = facts.question;
     let stem = facts.stem;
     let lines = facts.lines(stem, asked);
@@ -218,12 +223,17 @@ fn on_a_day(facts: &Facts<'_>, asked: NaiveDate, ring: Option<Found>, later: Lat
 
 /// The best day of the twelve months, where no day was asked about: the ring's first best day while nothing heads
 /// higher, else the first day of what does.
-fn in_a_year(facts: &Facts<'_>, start: NaiveDate, ring: Option<Found>, later: Later) -> Decision {
+fn in_a_year(
+    facts: &Facts<'_>,
+    start: NaiveDate,
+    ring: Option<HeadOnDay>,
+    later: Later,
+) -> Decision {
     let question = facts.question;
     let stem = facts.stem;
     let now = facts.lines_without_ring(facts.calendar.part(start), question.tree.herbicide);
     let today = facts.head(&now, stem);
-    let mut best = Found {
+    let mut best = HeadOnDay {
         day: start,
         method: today,
         rank: rank(&now, today),
@@ -258,7 +268,7 @@ fn wait_for_ring(facts: &Facts<'_>, asked: NaiveDate, day: NaiveDate) -> Decisio
     decision
 }
 
-fn wait_for_other(facts: &Facts<'_>, asked: NaiveDate, found: Found, later: Later) -> Decision {
+fn wait_for_other(facts: &Facts<'_>, asked: NaiveDate, found: HeadOnDay, later: Later) -> Decision {
     let stem = facts.stem;
     let now = facts.lines(stem, asked);
     let then = facts.lines_without_ring(
@@ -327,9 +337,9 @@ const NOTHING: u8 = 2;
 /// A line or a stop; inside with nothing left but felling; inside with nothing left on any day of twelve months.
 fn stopped(facts: &Facts<'_>, lines: &Levels, asked: NaiveDate) -> bool {
     match facts.reach.outcome {
-        reach::Outcome::Line | reach::Outcome::Professional => true,
+        reach::ReachOutcome::Line | reach::ReachOutcome::Professional => true,
         // A small stem is cut by whoever asks: that is what its row is for.
-        reach::Outcome::Inside if !facts.reach.small => {
+        reach::ReachOutcome::Inside if !facts.reach.small => {
             let question = facts.question;
             let mut left = lines
                 .iter()
@@ -365,7 +375,7 @@ fn ring_later(
     stem: &Stem,
     asked: NaiveDate,
     first_best: Option<NaiveDate>,
-    ring: Option<Found>,
+    ring: Option<HeadOnDay>,
 ) -> Later {
     let in_season = facts.lines_in_season(facts.stem, asked);
     if facts.head(&in_season, stem) != Method::BarkRing {
@@ -379,7 +389,7 @@ fn ring_later(
 
 /// A method that heads on a day, and how high.
 #[derive(Clone, Copy)]
-pub(super) struct Found {
+pub(super) struct HeadOnDay {
     pub(super) day: NaiveDate,
     pub(super) method: Method,
     pub(super) rank: u8,
@@ -391,14 +401,14 @@ pub(super) fn ring_with(
     from: NaiveDate,
     first_best: Option<NaiveDate>,
     herbicide: Herbicide,
-) -> Option<Found> {
+) -> Option<HeadOnDay> {
     let day = first_best?;
     // Where it shall only be dead, a ring that kills few gives way to what kills more on any day.
     if facts.gives_way(facts.stem) && kills_more_later(facts, from, herbicide) {
         return None;
     }
     let lines = facts.lines_with(facts.stem, day, herbicide);
-    facts.ring_heads(day, herbicide).then(|| Found {
+    facts.ring_heads(day, herbicide).then(|| HeadOnDay {
         day,
         method: Method::BarkRing,
         rank: rank(&lines, Method::BarkRing),
@@ -418,8 +428,12 @@ fn kills_more_later(facts: &Facts<'_>, from: NaiveDate, herbicide: Herbicide) ->
 }
 
 /// The method that heads highest on a later day within a year, apart from the ring, on the first such day.
-pub(super) fn better(facts: &Facts<'_>, asked: NaiveDate, herbicide: Herbicide) -> Option<Found> {
-    let mut best: Option<Found> = None;
+pub(super) fn better(
+    facts: &Facts<'_>,
+    asked: NaiveDate,
+    herbicide: Herbicide,
+) -> Option<HeadOnDay> {
+    let mut best: Option<HeadOnDay> = None;
     for turn in facts
         .calendar
         .turns(asked)
@@ -430,7 +444,7 @@ pub(super) fn better(facts: &Facts<'_>, asked: NaiveDate, herbicide: Herbicide) 
         let method = facts.head(&lines, facts.stem);
         let rank = rank(&lines, method);
         if rank < best.map_or(NOTHING, |best| best.rank) {
-            best = Some(Found {
+            best = Some(HeadOnDay {
                 day: turn.day,
                 method,
                 rank,

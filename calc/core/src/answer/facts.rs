@@ -87,7 +87,12 @@ impl<'a> Facts<'a> {
     }
 
     /// The case of a stem on a day under an outcome of the reach.
-    pub(super) fn case(&self, stem: &Stem, day: NaiveDate, outcome: reach::Outcome) -> Case<'_> {
+    pub(super) fn case(
+        &self,
+        stem: &Stem,
+        day: NaiveDate,
+        outcome: reach::ReachOutcome,
+    ) -> Case<'_> {
         let part = self.calendar.part(day);
         self.case_in(stem, part, Some(self.calendar.slips(day)), outcome)
     }
@@ -97,7 +102,7 @@ impl<'a> Facts<'a> {
         stem: &Stem,
         part: PartOfYear,
         slips: Option<bool>,
-        outcome: reach::Outcome,
+        outcome: reach::ReachOutcome,
     ) -> Case<'_> {
         let tree = &self.question.tree;
         let dbh_in = inches(stem.dbh.mm());
@@ -130,9 +135,9 @@ impl<'a> Facts<'a> {
 
     /// The outcome that methods are judged under: a reach that is not checked, and does not matter since the tree is
     /// pulled or left alone either way, counts as inside.
-    pub(super) fn outcome(&self) -> reach::Outcome {
+    pub(super) fn outcome(&self) -> reach::ReachOutcome {
         match self.reach.outcome {
-            reach::Outcome::NotChecked => reach::Outcome::Inside,
+            reach::ReachOutcome::NotChecked => reach::ReachOutcome::Inside,
             outcome => outcome,
         }
     }

@@ -81,10 +81,10 @@ pub(super) fn conditions(
     let mut open = Vec::new();
     let reach = &facts.reach;
     // Something inside, and something else that may be nearer: its distance decides who may cut at all.
-    let nearer_open = reach.outcome == reach::Outcome::Inside && reach.distance_open();
+    let nearer_open = reach.outcome == reach::ReachOutcome::Inside && reach.distance_open();
     if reach.line_open()
         || (nearer_open && !reach.small)
-        || (reach.outcome == reach::Outcome::NotChecked && reach_matters(facts, day))
+        || (reach.outcome == reach::ReachOutcome::NotChecked && reach_matters(facts, day))
     {
         open.extend(of_reach(facts));
     }
@@ -150,7 +150,7 @@ pub(super) fn otherwise<'a>(
 ) -> Case<'a> {
     let outcome = match facts.reach.outcome {
         // The table is that of the clear case: the question is whether it is so.
-        reach::Outcome::NotChecked if reach_is_open(open) => reach::Outcome::Clear,
+        reach::ReachOutcome::NotChecked if reach_is_open(open) => reach::ReachOutcome::Clear,
         _ => facts.outcome(),
     };
     let mut case = facts.case(stem, day, outcome);
@@ -177,7 +177,7 @@ pub(super) fn reach_is_open(open: &[Conditional]) -> bool {
 /// A reach that is not known matters unless the tree is pulled, dug or left alone either way.
 fn reach_matters(facts: &Facts<'_>, day: NaiveDate) -> bool {
     let stem = facts.stem;
-    [reach::Outcome::Clear, reach::Outcome::Inside]
+    [reach::ReachOutcome::Clear, reach::ReachOutcome::Inside]
         .iter()
         .any(|outcome| {
             let case = facts.case(stem, day, *outcome);
@@ -196,7 +196,7 @@ fn heads_if(facts: &Facts<'_>, met: TakenAsMet, day: NaiveDate, at_least: Level)
         return false;
     }
     let outcome = match facts.reach.outcome {
-        reach::Outcome::NotChecked => reach::Outcome::Clear,
+        reach::ReachOutcome::NotChecked => reach::ReachOutcome::Clear,
         outcome => outcome,
     };
     let mut case = facts.case(stem, day, outcome);

@@ -5,7 +5,7 @@ use crate::answer::StemAnswer;
 use crate::models::at_visit::VisitAnswer;
 use crate::models::at_visit::{NoAdvice, advise};
 use crate::models::effort;
-use crate::models::effort::Work;
+use crate::models::effort::StemWork;
 use crate::models::effort::{EffortAnswer, Long, MethodWork, OwnRate};
 use crate::models::outlook::Share;
 use crate::models::reach;
@@ -29,10 +29,10 @@ pub(super) fn minutes(
 ) -> Option<EffortAnswer> {
     let constants = &facts.reference.constants.effort;
     let question = facts.question;
-    let mut work: Vec<Work> = stems
+    let mut work: Vec<StemWork> = stems
         .iter()
         .filter_map(|stem| {
-            Some(Work {
+            Some(StemWork {
                 dbh_mm: stem.dbh_mm,
                 bark_mm: stem.bark.as_ref()?.mm,
                 width_mm: stem.ring.as_ref()?.better_mm,
@@ -40,7 +40,7 @@ pub(super) fn minutes(
             })
         })
         .collect();
-    let key = |w: &Work| [w.dbh_mm, w.bark_mm, w.live_share];
+    let key = |w: &StemWork| [w.dbh_mm, w.bark_mm, w.live_share];
     sort(&mut work, |a, b| key(a) < key(b));
     let slip = facts.calendar.season.p_for_rules(day);
     let effort = effort::minutes(constants, question.tree.limbs, &question.pace, &work, slip)?;
@@ -111,7 +111,7 @@ pub(super) fn visit(
     let hollow = question.tree.signs.iter().any(|sign| reach::hollow(*sign));
     let clear = matches!(
         facts.reach.outcome,
-        reach::Outcome::Clear | reach::Outcome::ClearPeopleOut
+        reach::ReachOutcome::Clear | reach::ReachOutcome::ClearPeopleOut
     );
     if stops || hollow || !clear {
         answer.why_not = Some(NoAdvice::Stopped);

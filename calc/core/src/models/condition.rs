@@ -2,7 +2,7 @@
 //! that a row speaks of.
 
 use crate::models::method::{MethodConstants, MethodRule};
-use crate::models::reach::{Outcome, Surroundings};
+use crate::models::reach::{ReachOutcome, Surroundings};
 use crate::terms::quantity::inches;
 use crate::terms::species::{Group, SproutVigor, Suitability, Trait};
 use crate::terms::tree::Tree;
@@ -118,7 +118,7 @@ pub struct Case<'a> {
     /// What of the reach counts beside its outcome.
     pub surroundings: Surroundings,
     /// What the reach comes to, or what it would come to under an open condition.
-    pub outcome: Outcome,
+    pub outcome: ReachOutcome,
     /// The part of the year.
     pub part: PartOfYear,
     /// Whether the bark slips well enough to ring: none when the day is left open.
@@ -147,7 +147,7 @@ pub struct CaseKey {
     sizes: RowsOfSize,
     part: PartOfYear,
     surroundings: Surroundings,
-    outcome: Outcome,
+    outcome: ReachOutcome,
     herbicide: Herbicide,
     slips: Option<bool>,
     whole_clone: Option<bool>,
@@ -294,23 +294,23 @@ conditions! {
     /// Palm, bamboo, yucca.
     NoRing = "no_ring_to_cut" => |c| c.tree.species.group == Group::Monocot,
     /// A line.
-    Line = "line" => |c| c.outcome == Outcome::Line,
+    Line = "line" => |c| c.outcome == ReachOutcome::Line,
     /// A professional.
-    Professional = "professional" => |c| c.outcome == Outcome::Professional,
+    Professional = "professional" => |c| c.outcome == ReachOutcome::Professional,
     /// The line question is open.
     LineOpen = "line_open" => |c| c.line_open,
     /// Inside.
-    Inside = "inside" => |c| c.outcome == Outcome::Inside,
+    Inside = "inside" => |c| c.outcome == ReachOutcome::Inside,
     /// Inside, herbicide on a tree that stays standing.
-    InsideHerbicide = "inside_herbicide" => |c| c.outcome == Outcome::Inside && !c.has(Trait::TreeOfHeaven),
+    InsideHerbicide = "inside_herbicide" => |c| c.outcome == ReachOutcome::Inside && !c.has(Trait::TreeOfHeaven),
     /// Inside, tree-of-heaven up to 6 in: killed standing, and cut down dead 30 days later.
-    InsideHeaven = "inside_heaven" => |c| c.outcome == Outcome::Inside && c.has(Trait::TreeOfHeaven),
+    InsideHeaven = "inside_heaven" => |c| c.outcome == ReachOutcome::Inside && c.has(Trait::TreeOfHeaven),
     /// Inside, a larger tree-of-heaven.
-    InsideHeavenLarge = "inside_heaven_over_6" => |c| c.outcome == Outcome::Inside && c.has(Trait::TreeOfHeaven),
+    InsideHeavenLarge = "inside_heaven_over_6" => |c| c.outcome == ReachOutcome::Inside && c.has(Trait::TreeOfHeaven),
     /// Inside, over 6 in.
-    InsideOverSix = "inside_over_6" => |c| c.outcome == Outcome::Inside,
+    InsideOverSix = "inside_over_6" => |c| c.outcome == ReachOutcome::Inside,
     /// Hollow with nothing near.
-    Hollow = "hollow_alone" => |c| c.surroundings.hollow_alone && c.outcome <= Outcome::ClearPeopleOut,
+    Hollow = "hollow_alone" => |c| c.surroundings.hollow_alone && c.outcome <= ReachOutcome::ClearPeopleOut,
     /// Follow-up, but for the mulberry.
     Followup = "followup" => |c| c.class(Suitability::Followup) && !c.has(Trait::SawRingTried),
     /// The mulberry.

@@ -112,7 +112,7 @@ pub struct Pace {
 
 /// One stem to ring.
 #[derive(Clone, Copy, Debug)]
-pub struct Work {
+pub struct StemWork {
     /// Diameter, mm.
     pub dbh_mm: f64,
     /// Bark, mm.
@@ -304,8 +304,8 @@ impl LogNormal {
 /// # use calc::question::read;
 /// # let reference = calc_data::whole();
 /// let question = read(reference, &examples::named("do")).expect("a good question");
-/// use calc::models::effort::{Work, minutes};
-/// let work = [Work { dbh_mm: 368.0, bark_mm: 12.0, width_mm: 200.0, live_share: 1.0 }];
+/// use calc::models::effort::{StemWork, minutes};
+/// let work = [StemWork { dbh_mm: 368.0, bark_mm: 12.0, width_mm: 200.0, live_share: 1.0 }];
 /// let tree = &question.tree;
 /// let effort = minutes(&reference.constants.effort, tree.limbs, &question.pace, &work, 0.9);
 /// assert_eq!(effort.map(|effort| effort.likely_min.round()), Some(7.0));
@@ -315,7 +315,7 @@ pub fn minutes(
     constants: &EffortConstants,
     limbs: Limbs,
     pace: &Pace,
-    stems: &[Work],
+    stems: &[StemWork],
     slip: f64,
 ) -> Option<Effort> {
     if stems.is_empty() {

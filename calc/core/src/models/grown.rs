@@ -5,7 +5,7 @@ use crate::terms::place::{Grown, HeightBand};
 
 /// A state or country of the climate table.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Region {
+pub struct ClimateRegion {
     /// ISO 3166 code.
     pub code: &'static str,
     /// Whether it lies in the southern half of the world.
@@ -60,7 +60,7 @@ pub fn country(code: &str) -> &str {
 
 /// The row of a state or country; of its country, where it has none of its own.
 #[must_use]
-pub fn region<'a>(regions: &'a [Region], code: &str) -> Option<&'a Region> {
+pub fn region<'a>(regions: &'a [ClimateRegion], code: &str) -> Option<&'a ClimateRegion> {
     let find = |code: &str| regions.iter().find(|region| region.code == code);
     find(code).or_else(|| find(country(code)))
 }
@@ -76,7 +76,7 @@ pub fn region<'a>(regions: &'a [Region], code: &str) -> Option<&'a Region> {
 /// ```
 #[must_use]
 pub fn of(
-    regions: &[Region],
+    regions: &[ClimateRegion],
     constants: &GrownConstants,
     code: Option<&str>,
     point: Option<(f64, f64)>,

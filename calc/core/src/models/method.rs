@@ -4,7 +4,7 @@ use crate::models::condition::{Case, RowCondition, Sizes};
 use crate::terms::cite::Cite;
 use crate::terms::constants::constants;
 use crate::terms::method::{Cell, Level, Method};
-use crate::terms::months::{Months, Stretch};
+use crate::terms::months::{Months, YearStretch};
 use crate::terms::quantity::{MM_PER_IN, inches};
 use crate::terms::small::sort::sort;
 use crate::terms::tree::{Goal, Herbicide};
@@ -24,7 +24,7 @@ constants! {
         /// Months in which an oak may be cut into the wood.
         pub oak_saw: Months,
         /// When herbicide suits tree-of-heaven.
-        pub heaven: Stretch,
+        pub heaven: YearStretch,
     }
 }
 

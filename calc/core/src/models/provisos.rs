@@ -1,7 +1,7 @@
 //! What the work must keep to, beside its steps: wood that breeds beetles goes, a path is closed, who may fell.
 
 use crate::models::condition::Case;
-use crate::models::reach::Outcome;
+use crate::models::reach::ReachOutcome;
 use crate::terms::method::Method;
 use crate::terms::species::{SproutVigor, Suitability, Trait};
 use crate::terms::tree::Herbicide;
@@ -30,7 +30,7 @@ words! {
 }
 
 /// The work that is advised.
-pub struct Work<'a> {
+pub struct AdvisedWork<'a> {
     /// The stem on the advised day.
     pub case: &'a Case<'a>,
     /// The method at the head.
@@ -43,11 +43,11 @@ pub struct Work<'a> {
 
 /// What holds for the work, the most pressing first. A professional knows who may fell.
 #[must_use]
-pub fn of(work: &Work<'_>) -> Vec<Proviso> {
+pub fn of(work: &AdvisedWork<'_>) -> Vec<Proviso> {
     let case = work.case;
     let has = |mark: Trait| case.tree.species.has(mark);
     let trained = trained_to_fell(case.outcome, work.by_professional, work.method);
-    let inside = case.outcome == Outcome::Inside;
+    let inside = case.outcome == ReachOutcome::Inside;
     let sprouts = case.tree.species.suitability == Suitability::NotAlone
         && case.tree.species.basal != SproutVigor::None;
     let ours = !work.by_professional;
@@ -92,8 +92,8 @@ pub fn of(work: &Work<'_>) -> Vec<Proviso> {
 
 /// Whether only someone trained to fell may do it: something stands near, and no professional does it.
 #[must_use]
-pub fn trained_to_fell(outcome: Outcome, by_professional: bool, method: Method) -> bool {
-    !by_professional && outcome == Outcome::Inside && cuts_down(method)
+pub fn trained_to_fell(outcome: ReachOutcome, by_professional: bool, method: Method) -> bool {
+    !by_professional && outcome == ReachOutcome::Inside && cuts_down(method)
 }
 
 /// Whether a method leaves fresh wood of a pine on the ground while its beetles fly and living pines stand near.

@@ -50,12 +50,7 @@ constants! {
 
 words! {
     /// What the reach comes to. The order is from mild to severe; `NotChecked` stands outside it.
-    #[cfg_attr(
-        feature = "schema",
-        schemars(rename = "ReachOutcome"),
-        ts(rename = "ReachOutcome")
-    )]
-    pub enum Outcome {
+    pub enum ReachOutcome {
         /// Nothing within two heights.
         Clear,
         /// Something between the zone and two heights: it may stand, people out while working.
@@ -124,7 +119,7 @@ pub struct Judged {
     #[serde(serialize_with = "crate::terms::lengths::m")]
     pub zone_m: f64,
     /// What it comes to alone; none for a fence, a field or a tree to keep.
-    pub outcome: Option<Outcome>,
+    pub outcome: Option<ReachOutcome>,
     /// Whether it may be damaged.
     pub damage: bool,
 }
@@ -134,7 +129,7 @@ pub struct Judged {
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Reach {
     /// The worst outcome.
-    pub outcome: Outcome,
+    pub outcome: ReachOutcome,
     /// Why.
     pub why: Why,
     /// The target that decides, as a place in `targets`.
@@ -233,10 +228,10 @@ pub fn looks_at_height(constants: &ReachConstants, tree: &Tree) -> bool {
 /// # use calc::question::read;
 /// # let reference = calc_data::whole();
 /// let question = read(reference, &examples::named("do")).expect("a good question");
-/// use calc::models::reach::{Outcome, judge};
+/// use calc::models::reach::{ReachOutcome, judge};
 /// // A path at 180 ft (54.9 m) and a tree of 20 m: nothing within two heights.
 /// let reach = judge(&reference.constants.reach, &question.tree, 20.0, true, 20.0);
-/// assert_eq!((reach.outcome, reach.two_heights_m), (Outcome::Clear, 40.0));
+/// assert_eq!((reach.outcome, reach.two_heights_m), (ReachOutcome::Clear, 40.0));
 /// ```
 #[must_use]
 pub fn judge(
@@ -263,8 +258,8 @@ pub fn judge(
     let targets = cx.targets();
     let missing = cx.missing();
     let weak = cx.weak(&missing);
-    let mut worst = (Outcome::Clear, Why::Nothing, None);
-    let mut take = |outcome: Outcome, why: Why, by: Option<usize>| {
+    let mut worst = (ReachOutcome::Clear, Why::Nothing, None);
+    let mut take = |outcome: ReachOutcome, why: Why, by: Option<usize>| {
         if outcome > worst.0 {
             worst = (outcome, why, by);
         }
@@ -275,10 +270,10 @@ pub fn judge(
         }
     }
     if weak {
-        take(Outcome::Professional, Why::WeakTree, None);
+        take(ReachOutcome::Professional, Why::WeakTree, None);
     }
     if let Some(why) = missing.first() {
-        take(Outcome::NotChecked, *why, None);
+        take(ReachOutcome::NotChecked, *why, None);
     }
     let downhill = targets.iter().any(|target| target.downhill);
     let zone = if downhill {
@@ -300,7 +295,10 @@ pub fn judge(
         height_m,
         small: small || cx.trail,
         trail: cx.trail,
-        hollow_alone: strong && !near && missing.is_empty() && worst.0 <= Outcome::ClearPeopleOut,
+        hollow_alone: strong
+            && !near
+            && missing.is_empty()
+            && worst.0 <= ReachOutcome::ClearPeopleOut,
         missing,
         targets,
         because: vec![
@@ -421,9 +419,9 @@ impl Context<'_> {
             .kind
             .counts()
             .then(|| match (target.kind, distance_m) {
-                (TargetKind::Line, None) => Outcome::Line,
-                (TargetKind::Line, Some(d)) if nearer(d, stop_m) => Outcome::Line,
-                (_, None) => Outcome::NotChecked,
+                (TargetKind::Line, None) => ReachOutcome::Line,
+                (TargetKind::Line, Some(d)) if nearer(d, stop_m) => ReachOutcome::Line,
+                (_, None) => ReachOutcome::NotChecked,
                 (_, Some(d)) => self.distance(d, zone_m, target, slope),
             });
         let damage = !target.kind.counts() && distance_m.is_none_or(|d| nearer(d, zone_m));
@@ -438,7 +436,7 @@ impl Context<'_> {
         }
     }
 
-    fn distance(&self, d: f64, zone_m: f64, target: &Target, slope: f64) -> Outcome {
+    fn distance(&self, d: f64, zone_m: f64, target: &Target, slope: f64) -> ReachOutcome {
         let constants = self.constants;
         let line = target.kind == TargetKind::Line;
         let lands = self.at_least_m();
@@ -446,24 +444,24 @@ impl Context<'_> {
             && slope >= constants.too_steep
             && nearer(d, self.height_m * constants.too_steep_heights);
         if !line && too_steep {
-            return Outcome::Professional;
+            return ReachOutcome::Professional;
         }
         if !line && nearer(d, lands * constants.can_land) {
             return if self.small || self.trail {
-                Outcome::Inside
+                ReachOutcome::Inside
             } else {
-                Outcome::Professional
+                ReachOutcome::Professional
             };
         }
         if !self.height_known {
-            return Outcome::NotChecked;
+            return ReachOutcome::NotChecked;
         }
         if nearer(d, zone_m) {
-            Outcome::Inside
+            ReachOutcome::Inside
         } else if nearer(d, self.height_m * constants.people_out) {
-            Outcome::ClearPeopleOut
+            ReachOutcome::ClearPeopleOut
         } else {
-            Outcome::Clear
+            ReachOutcome::Clear
         }
     }
 
@@ -528,11 +526,11 @@ impl Context<'_> {
         (strong && (within || !missing.is_empty())) || (mild && within)
     }
 
-    fn why(&self, target: &Judged, outcome: Outcome) -> Why {
+    fn why(&self, target: &Judged, outcome: ReachOutcome) -> Why {
         match outcome {
-            Outcome::Line if target.distance_m.is_none() => Why::LineNoDistance,
-            Outcome::Line => Why::LineWithin,
-            Outcome::Professional => {
+            ReachOutcome::Line if target.distance_m.is_none() => Why::LineNoDistance,
+            ReachOutcome::Line => Why::LineWithin,
+            ReachOutcome::Professional => {
                 let lands = self.at_least_m();
                 if target
                     .distance_m
@@ -543,13 +541,13 @@ impl Context<'_> {
                     Why::TooSteep
                 }
             }
-            Outcome::Inside if self.small => Why::SmallStem,
-            Outcome::Inside if self.trail => Why::TrailTree,
-            Outcome::Inside => Why::InZone,
-            Outcome::NotChecked if target.distance_m.is_none() => Why::DistanceUnknown,
-            Outcome::NotChecked => Why::HeightUnknown,
-            Outcome::ClearPeopleOut => Why::PeopleOut,
-            Outcome::Clear => Why::Nothing,
+            ReachOutcome::Inside if self.small => Why::SmallStem,
+            ReachOutcome::Inside if self.trail => Why::TrailTree,
+            ReachOutcome::Inside => Why::InZone,
+            ReachOutcome::NotChecked if target.distance_m.is_none() => Why::DistanceUnknown,
+            ReachOutcome::NotChecked => Why::HeightUnknown,
+            ReachOutcome::ClearPeopleOut => Why::PeopleOut,
+            ReachOutcome::Clear => Why::Nothing,
         }
     }
 }

@@ -10,8 +10,8 @@ use crate::timing::doy::season_year;
 use crate::timing::places::climate::Places;
 use crate::timing::spring::{BadLine, Doubt};
 use crate::timing::{
-    Ask, Basis, Constants, Daily, Fill, Flag, Observed, PointClimate, Season, Site, TreeTiming,
-    Verdict, Where, climate,
+    Ask, Basis, Daily, Fill, Flag, Observed, PointClimate, Season, SeasonConstants, Site,
+    TreeTiming, Verdict, Where, climate,
 };
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -287,7 +287,12 @@ impl Local {
     /// Looks up the climate of a place, or of the state or country where no point is known; `places` are empty where the
     /// table is not at hand.
     #[must_use]
-    pub fn of(constants: &Constants, place: &Place, region: Option<&str>, places: &Places) -> Self {
+    pub fn of(
+        constants: &SeasonConstants,
+        place: &Place,
+        region: Option<&str>,
+        places: &Places,
+    ) -> Self {
         let stations = &places.stations;
         let Some(point) = site(place) else {
             return region.map_or_else(Self::default, |code| {
@@ -303,7 +308,7 @@ impl Local {
     }
 
     /// The same by the code of the state or country alone.
-    fn of_region(constants: &Constants, code: &str, places: &Places) -> Self {
+    fn of_region(constants: &SeasonConstants, code: &str, places: &Places) -> Self {
         let mut local = Self {
             table_missing: places.stations.is_empty(),
             ..Self::default()
@@ -339,14 +344,18 @@ impl Local {
 /// assert_eq!(dates.opens.to_string(), "2027-04-23");
 /// ```
 #[must_use]
-pub fn of<'c>(constants: &'c Constants, facts: &SeasonFacts<'_>, local: &Local) -> Season<'c> {
+pub fn of<'c>(
+    constants: &'c SeasonConstants,
+    facts: &SeasonFacts<'_>,
+    local: &Local,
+) -> Season<'c> {
     timing::season(&ask(facts, place(facts, local)), constants)
 }
 
 /// The same at another place, without anything seen this year.
 #[must_use]
 pub fn ordinary_at<'c>(
-    constants: &'c Constants,
+    constants: &'c SeasonConstants,
     facts: &SeasonFacts<'_>,
     climate: &PointClimate,
 ) -> Season<'c> {

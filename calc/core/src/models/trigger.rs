@@ -3,7 +3,7 @@
 use crate::models::cautions::CautionConstants;
 use crate::models::method::MethodLine;
 use crate::models::native::Native;
-use crate::models::reach::{Outcome, Reach, nearer};
+use crate::models::reach::{Reach, ReachOutcome, nearer};
 use crate::terms::method::{Level, Method};
 use crate::terms::months::Months;
 use crate::terms::place::Hemisphere;
@@ -101,7 +101,7 @@ impl CautionCase<'_> {
         self.methods.iter().any(stands)
     }
 
-    fn judged(&self, wanted: Outcome) -> bool {
+    fn judged(&self, wanted: ReachOutcome) -> bool {
         self.reach
             .targets
             .iter()
@@ -212,9 +212,9 @@ cautions! {
     /// It could reach what is to be kept. A small stem is cut or pulled, not left.
     Hz1 = "HZ1" => Question(|c| !c.reach.small && c.people_within(c.reach.height_m)),
     /// Inside the zone.
-    Hz2 = "HZ2" => Question(|c| !c.reach.small && c.judged(Outcome::Inside)),
+    Hz2 = "HZ2" => Question(|c| !c.reach.small && c.judged(ReachOutcome::Inside)),
     /// People out while work is under way.
-    Hz3 = "HZ3" => Question(|c| c.reach.outcome != Outcome::Line),
+    Hz3 = "HZ3" => Question(|c| c.reach.outcome != ReachOutcome::Line),
     /// A target downhill.
     Hz4 = "HZ4" => Question(|c| c.reach.targets.iter().any(|target| target.downhill)),
     /// It sheds limbs before it looks dead.
@@ -231,7 +231,7 @@ cautions! {
     /// Several stems.
     Hz9 = "HZ9" => Question(|c| c.tree.stems.len() > 1),
     /// A line within reach.
-    Pl1 = "PL1" => Question(|c| c.reach.outcome == Outcome::Line),
+    Pl1 = "PL1" => Question(|c| c.reach.outcome == ReachOutcome::Line),
     /// A line near.
     Pl2 = "PL2" => Question(|c| c.reach.targets.iter().any(|target| target.kind == TargetKind::Line)),
     /// A branch on a line.

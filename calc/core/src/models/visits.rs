@@ -2,7 +2,7 @@
 
 use crate::terms::constants::constants;
 use crate::terms::method::Method;
-use crate::terms::months::{Months, Stretch, behind, first_day, last_day, northern_year};
+use crate::terms::months::{Months, YearStretch, behind, first_day, last_day, northern_year};
 use crate::terms::place::Hemisphere;
 use crate::terms::species::{Group, Species, SproutVigor, Suitability};
 use crate::terms::words::words;
@@ -65,9 +65,9 @@ constants! {
         /// Its last day.
         pub first_look_to_days: f64,
         /// Cut on these days it sprouts again in the same season.
-        pub sprouts_again: Stretch,
+        pub sprouts_again: YearStretch,
         /// The days of a leaf season.
-        pub leaf_season: Stretch,
+        pub leaf_season: YearStretch,
         /// The end of the first season.
         pub end_of_season: Months,
         /// Month of a visit in a later season: late spring.
@@ -140,7 +140,7 @@ fn after_cutting(
 ) -> Vec<Visit> {
     let later = |days: f64| day.checked_add_days(Days::new(days as u64)).unwrap_or(day);
     let sprouts = comes_back(species);
-    let within = |stretch: &Stretch| stretch.holds(day.month(), day.day(), hemisphere);
+    let within = |stretch: &YearStretch| stretch.holds(day.month(), day.day(), hemisphere);
     let this_year = northern_year(day, hemisphere);
     let mut visits = Vec::new();
     if sprouts && within(&constants.sprouts_again) {

@@ -50,7 +50,7 @@ pub struct Question {
     /// Leaf-out seen this year.
     pub leafed_out: Option<Observed>,
     /// This spring's own temperatures.
-    pub spring: Option<spring::Table>,
+    pub spring: Option<spring::SpringTable>,
     /// How long it has been dry.
     pub dry_spell: DrySpell,
     /// How the height was measured from the ground, where readings say so.

@@ -101,7 +101,7 @@ impl Months {
 
 constants! {
     /// A part of a year of the north, both days counted.
-    pub struct Stretch {
+    pub struct YearStretch {
         /// Month of the first day, 1 to 12.
         pub from_month: f64,
         /// The first day of that month.
@@ -113,7 +113,7 @@ constants! {
     }
 }
 
-impl Stretch {
+impl YearStretch {
     /// Whether a month and day of a hemisphere lie in it.
     #[must_use]
     pub fn holds(&self, month: u32, day: u32, hemisphere: Hemisphere) -> bool {
@@ -162,7 +162,7 @@ mod tests {
 
     #[test]
     fn a_stretch_counts_its_first_and_last_day() {
-        let stretch = Stretch {
+        let stretch = YearStretch {
             from_month: 7.0,
             from_day: 15.0,
             to_month: 10.0,

@@ -2,8 +2,8 @@
 
 use super::Observed;
 use super::climate::PointClimate;
-use super::constants::Constants;
-use super::degree_days::{Method, day, expected};
+use super::constants::SeasonConstants;
+use super::degree_days::{DayCount, day, expected};
 use super::doy::{YEAR, absolute};
 use super::spring::Daily;
 use crate::terms::place::Hemisphere;
@@ -11,7 +11,7 @@ use crate::terms::tree::Stage;
 
 /// First day of the sums, as a day of the year.
 #[must_use]
-pub fn start(hemisphere: Hemisphere, c: &Constants) -> i32 {
+pub fn start(hemisphere: Hemisphere, c: &SeasonConstants) -> i32 {
     match hemisphere {
         Hemisphere::North => c.start_north as i32,
         Hemisphere::South => c.start_south as i32,
@@ -21,7 +21,7 @@ pub fn start(hemisphere: Hemisphere, c: &Constants) -> i32 {
 /// Budbreak as a fractional day counted from the start of the season's year (over 365 means the next calendar year),
 /// or None where a whole year of normals does not reach `f_sum` (°C·d).
 #[must_use]
-pub fn from_climate(climate: &PointClimate, f_sum: f64, c: &Constants) -> Option<f64> {
+pub fn from_climate(climate: &PointClimate, f_sum: f64, c: &SeasonConstants) -> Option<f64> {
     first_day(start(climate.hemisphere(), c), f_sum, |d| {
         let (tn, tx) = climate.normal(d);
         expected(tn, tx, c.base, c.daily_sd)
@@ -51,7 +51,7 @@ pub fn from_spring(
     spring: &[Daily],
     year: i32,
     f_sum: f64,
-    c: &Constants,
+    c: &SeasonConstants,
 ) -> Option<SpringBudbreak> {
     let begin = start(climate.hemisphere(), c);
     let mut own: Vec<Option<(f64, f64)>> = vec![None; YEAR as usize];
@@ -65,7 +65,7 @@ pub fn from_spring(
     }
     let of = |d: i32| own[(d - begin) as usize];
     let value = |d: i32| match of(d) {
-        Some((tn, tx)) => day(Method::SingleSine, tn, tx, c.base),
+        Some((tn, tx)) => day(DayCount::SingleSine, tn, tx, c.base),
         None => {
             let (tn, tx) = climate.normal(d);
             expected(tn, tx, c.base, c.daily_sd)
@@ -109,7 +109,7 @@ fn first_day(begin: i32, f_sum: f64, value: impl Fn(i32) -> f64) -> Option<f64> 
 
 /// Budbreak from a leaf-out that was seen, before any shift: fractional day from the start of year `year`.
 #[must_use]
-pub fn from_observed(observed: &Observed, year: i32, c: &Constants) -> f64 {
+pub fn from_observed(observed: &Observed, year: i32, c: &SeasonConstants) -> f64 {
     let seen = f64::from(absolute(observed.date) - YEAR * year);
     match observed.stage {
         Stage::BudsOpen => seen,

@@ -1,6 +1,6 @@
 //! The climate at a point, from the four nearest places of the table.
 
-use super::constants::Constants;
+use super::constants::SeasonConstants;
 use super::doy::YEAR;
 use crate::terms::place::Hemisphere;
 use crate::terms::quantity::M_PER_FT;
@@ -111,7 +111,11 @@ pub fn distance_km(lat1: f64, lon1: f64, lat2: f64, lon2: f64) -> f64 {
 ///
 /// # Errors
 /// [`NoClimate`] says why there is none.
-pub fn at(stations: &[Station], site: Site, c: &Constants) -> Result<PointClimate, NoClimate> {
+pub fn at(
+    stations: &[Station],
+    site: Site,
+    c: &SeasonConstants,
+) -> Result<PointClimate, NoClimate> {
     if !site.is_on_earth() {
         return Err(NoClimate::BadPoint);
     }
@@ -178,7 +182,7 @@ fn relief_m(stations: &[Station], around: &[(f64, usize)]) -> f64 {
 
 /// The climate of one place of the table, at its own elevation; none where the table is shorter.
 #[must_use]
-pub fn of_place(stations: &[Station], index: usize, c: &Constants) -> Option<PointClimate> {
+pub fn of_place(stations: &[Station], index: usize, c: &SeasonConstants) -> Option<PointClimate> {
     let station = stations.get(index)?;
     let elev_m = f64::from(station.elev_m);
     let month = |t: f32| f64::from(t) + c.delta_t;
@@ -201,7 +205,7 @@ pub fn of_place(stations: &[Station], index: usize, c: &Constants) -> Option<Poi
 /// Where a point that is out of reach of every place may have been meant to be: with the other sign of its longitude,
 /// of its latitude, of both, or with the two swapped. The first of these that is in reach; none where the point itself is.
 #[must_use]
-pub fn meant(stations: &[Station], site: Site, c: &Constants) -> Option<Site> {
+pub fn meant(stations: &[Station], site: Site, c: &SeasonConstants) -> Option<Site> {
     let reached = |site: Site| at(stations, site, c).is_ok();
     if !site.is_on_earth() || reached(site) {
         return None;
@@ -223,7 +227,7 @@ impl PointClimate {
     /// Whether the elevation is to be asked again: far from that of the nearby places, or fairly far while feet taken
     /// for metres, or metres for feet, would be near.
     #[must_use]
-    pub fn elevation_odd(&self, c: &Constants) -> bool {
+    pub fn elevation_odd(&self, c: &SeasonConstants) -> bool {
         let m = self.site.elev_m.unwrap_or(self.stations_m);
         let off = |m: f64| libm::fabs(m - self.stations_m);
         let near = off(m * M_PER_FT).min(off(m / M_PER_FT)) < off(m) / 3.0;

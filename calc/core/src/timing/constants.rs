@@ -5,7 +5,7 @@ use crate::terms::months::Months;
 
 constants! {
     /// Every tunable number of the engine. Units, grades and sources stand in the table of the same names.
-    pub struct Constants {
+    pub struct SeasonConstants {
         /// Delta t, °C.
         pub delta_t: f64,
         /// Lapse, °C a km.

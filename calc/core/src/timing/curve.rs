@@ -1,7 +1,7 @@
 //! From budbreak to the days on which the bark opens, is at its best and closes.
 
 use super::climate::PointClimate;
-use super::constants::Constants;
+use super::constants::SeasonConstants;
 use super::doy::YEAR;
 use crate::terms::place::Hemisphere;
 use crate::terms::species::WoodClass;
@@ -55,7 +55,7 @@ impl Dated {
 /// The day from which a conifer's bark lets go: the normal daily mean reaches 8.5 °C, searched from 15 January
 /// (19 July in the south). None where it never does.
 #[must_use]
-pub fn conifer_opening(climate: &PointClimate, c: &Constants) -> Option<f64> {
+pub fn conifer_opening(climate: &PointClimate, c: &SeasonConstants) -> Option<f64> {
     let begin = match climate.hemisphere() {
         Hemisphere::North => c.conifer_search_north as i32,
         Hemisphere::South => c.conifer_search_south as i32,
@@ -83,7 +83,7 @@ pub fn curve(
     hemisphere: Hemisphere,
     sd_budbreak: f64,
     (dry, growth): (DrySpell, Vigour),
-    c: &Constants,
+    c: &SeasonConstants,
 ) -> Curve {
     let half = match hemisphere {
         Hemisphere::North => 0.0,

@@ -6,7 +6,7 @@ use core::f64::consts::{FRAC_1_SQRT_2, FRAC_2_SQRT_PI, FRAC_PI_2, PI};
 
 /// How one day's degree-days are counted from its minimum and maximum.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Method {
+pub enum DayCount {
     /// Mean of minimum and maximum, less the base, not under 0.
     Average,
     /// The same with the minimum raised to the base first.
@@ -19,7 +19,7 @@ pub enum Method {
 
 /// Degree-days of one day above `base`. `tmax` under `tmin` counts as if they were swapped.
 #[must_use]
-pub fn day(method: Method, tmin: f64, tmax: f64, base: f64) -> f64 {
+pub fn day(method: DayCount, tmin: f64, tmax: f64, base: f64) -> f64 {
     let (tmin, tmax) = if tmax < tmin {
         (tmax, tmin)
     } else {
@@ -27,12 +27,12 @@ pub fn day(method: Method, tmin: f64, tmax: f64, base: f64) -> f64 {
     };
     let mean = (tmin + tmax) / 2.0;
     match method {
-        Method::Average => (mean - base).max(0.0),
-        Method::ModifiedAverage => ((tmin.max(base) + tmax) / 2.0 - base).max(0.0),
+        DayCount::Average => (mean - base).max(0.0),
+        DayCount::ModifiedAverage => ((tmin.max(base) + tmax) / 2.0 - base).max(0.0),
         _ if tmax <= base => 0.0,
         _ if tmin >= base => mean - base,
-        Method::SingleTriangle => (tmax - base) * (tmax - base) / (2.0 * (tmax - tmin)),
-        Method::SingleSine => {
+        DayCount::SingleTriangle => (tmax - base) * (tmax - base) / (2.0 * (tmax - tmin)),
+        DayCount::SingleSine => {
             let amplitude = (tmax - tmin) / 2.0;
             let sine = ((base - mean) / amplitude).clamp(-1.0, 1.0);
             let cosine = libm::sqrt(1.0 - sine * sine);
@@ -43,7 +43,7 @@ pub fn day(method: Method, tmin: f64, tmax: f64, base: f64) -> f64 {
 
 /// Degree-days between two thresholds with a horizontal cutoff: what lies above the upper one is not counted.
 #[must_use]
-pub fn day_between(method: Method, tmin: f64, tmax: f64, lower: f64, upper: f64) -> f64 {
+pub fn day_between(method: DayCount, tmin: f64, tmax: f64, lower: f64, upper: f64) -> f64 {
     day(method, tmin, tmax, lower) - day(method, tmin, tmax, upper)
 }
 
@@ -51,7 +51,7 @@ pub fn day_between(method: Method, tmin: f64, tmax: f64, lower: f64, upper: f64)
 /// `upper` None means no cutoff.
 #[must_use]
 pub fn double(
-    method: Method,
+    method: DayCount,
     tmin: f64,
     tmax: f64,
     next_tmin: f64,

@@ -2,10 +2,10 @@
 
 use super::budbreak::{from_climate, from_observed, from_spring};
 use super::climate::{PointClimate, Site};
-use super::constants::Constants;
+use super::constants::SeasonConstants;
 use super::curve::{Dated, conifer_opening, curve};
 use super::doy::season_year;
-use super::season::{Basis, Kind, Season};
+use super::season::{Basis, Knowledge, Season};
 use super::{Ask, Flag, Where, shift};
 use crate::terms::place::Hemisphere;
 use crate::terms::species::WoodClass;
@@ -37,7 +37,7 @@ use crate::terms::tree::DrySpell;
 /// assert_eq!(good, 153);
 /// ```
 #[must_use]
-pub fn season<'c>(ask: &Ask<'_>, c: &'c Constants) -> Season<'c> {
+pub fn season<'c>(ask: &Ask<'_>, c: &'c SeasonConstants) -> Season<'c> {
     let mut flags = Flags(Vec::new());
     let kind = kind(ask, c, &mut flags);
     Season::new(c, kind, flags.0)
@@ -59,9 +59,9 @@ impl Flags {
     }
 }
 
-fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Flags) -> Kind {
+fn kind(ask: &Ask<'_>, c: &SeasonConstants, flags: &mut Flags) -> Knowledge {
     let Some(wood) = ask.tree.wood else {
-        return Kind::NotTimed;
+        return Knowledge::NotTimed;
     };
     let place = Place::of(ask.place, c);
     let hemisphere = place.hemisphere;
@@ -72,22 +72,22 @@ fn kind(ask: &Ask<'_>, c: &Constants, flags: &mut Flags) -> Kind {
     let is_cold = |p: &PointClimate| p.coldest_month() < c.conifer_open_mean;
     if class == Dated::Conifer && place.climate.is_some_and(|p| !is_cold(p)) {
         flags.add(Flag::NoOpeningDate);
-        return Kind::AnyGrowingMonth { hemisphere };
+        return Knowledge::AnyGrowingMonth { hemisphere };
     }
-    dated(ask, class, &place, c, flags).unwrap_or(Kind::Envelope {
+    dated(ask, class, &place, c, flags).unwrap_or(Knowledge::Envelope {
         hemisphere,
         longer: class == Dated::Conifer,
     })
 }
 
 /// Wood without a date model: the hemisphere's months.
-fn without_model(wood: WoodClass, hemisphere: Hemisphere, flags: &mut Flags) -> Kind {
+fn without_model(wood: WoodClass, hemisphere: Hemisphere, flags: &mut Flags) -> Knowledge {
     flags.add(if wood == WoodClass::Unknown {
         Flag::UnknownWood
     } else {
         Flag::EvergreenBroadleaf
     });
-    Kind::Envelope {
+    Knowledge::Envelope {
         hemisphere,
         longer: wood == WoodClass::EvergreenBroadleaf,
     }
@@ -98,9 +98,9 @@ fn dated(
     ask: &Ask<'_>,
     class: Dated,
     place: &Place<'_>,
-    c: &Constants,
+    c: &SeasonConstants,
     flags: &mut Flags,
-) -> Option<Kind> {
+) -> Option<Knowledge> {
     let conifer_opens = match class {
         Dated::Conifer => opening_of_conifer(ask, place, c, flags)?,
         // The other classes open from budbreak; the value is not read.
@@ -128,7 +128,7 @@ fn dated(
         Some(_) => DrySpell::None,
         None => ask.dry_spell,
     };
-    Some(Kind::Dated {
+    Some(Knowledge::Dated {
         ordinary: make(usual, dry_ever),
         own: or_dry(ask, own, usual).map(|(year, known)| {
             let dry = match ask.dry_in {
@@ -163,7 +163,7 @@ struct Place<'a> {
 }
 
 impl<'a> Place<'a> {
-    fn of(place: Where<'a>, c: &Constants) -> Self {
+    fn of(place: Where<'a>, c: &SeasonConstants) -> Self {
         let nowhere = |hemisphere, placeless| Self {
             climate: None,
             site: None,
@@ -198,7 +198,7 @@ impl<'a> Place<'a> {
     }
 
     /// Why dates of the place are less sure.
-    fn flag(&self, c: &Constants, flags: &mut Flags) {
+    fn flag(&self, c: &SeasonConstants, flags: &mut Flags) {
         if let Some(site) = self.site {
             site_flags(site, c, flags);
         }
@@ -212,7 +212,7 @@ impl<'a> Place<'a> {
 fn opening_of_conifer(
     ask: &Ask<'_>,
     place: &Place<'_>,
-    c: &Constants,
+    c: &SeasonConstants,
     flags: &mut Flags,
 ) -> Option<f64> {
     let Some(climate) = place.climate else {
@@ -231,7 +231,7 @@ fn opening_of_conifer(
 }
 
 /// The spread of budbreak between years and within the place, days, where nothing of this year is known.
-fn ordinary_sd(ask: &Ask<'_>, place: &Place<'_>, c: &Constants, flags: &Flags) -> f64 {
+fn ordinary_sd(ask: &Ask<'_>, place: &Place<'_>, c: &SeasonConstants, flags: &Flags) -> f64 {
     let sd = match place.climate {
         Some(p) if p.coldest_month() > c.mild_month => c.sd_mild,
         Some(_) if ask.tree.f_is_estimate || flags.wide() => c.sd_wide,
@@ -243,7 +243,12 @@ fn ordinary_sd(ask: &Ask<'_>, place: &Place<'_>, c: &Constants, flags: &Flags) -
 }
 
 /// Budbreak by the climate's normals.
-fn from_normals(ask: &Ask<'_>, place: &Place<'_>, c: &Constants, flags: &mut Flags) -> Option<f64> {
+fn from_normals(
+    ask: &Ask<'_>,
+    place: &Place<'_>,
+    c: &SeasonConstants,
+    flags: &mut Flags,
+) -> Option<f64> {
     let day = from_climate(place.climate?, ask.tree.f_sum?, c)?;
     early(day, place.hemisphere, c, flags);
     if ask.tree.f_is_estimate {
@@ -257,7 +262,7 @@ fn of_this_season(
     ask: &Ask<'_>,
     place: &Place<'_>,
     (normal, ordinary_sd): (Option<f64>, f64),
-    c: &Constants,
+    c: &SeasonConstants,
     flags: &mut Flags,
 ) -> Option<(i32, Budbreak)> {
     let seen = seen(ask, place, normal, c, flags);
@@ -276,7 +281,7 @@ fn of_any_year(
     place: &Place<'_>,
     (normal, ordinary_sd): (Option<f64>, f64),
     own: Option<(i32, Budbreak)>,
-    c: &Constants,
+    c: &SeasonConstants,
     flags: &mut Flags,
 ) -> Option<Budbreak> {
     match (normal, own) {
@@ -318,11 +323,11 @@ fn together(deviations: &[f64]) -> f64 {
 
 /// What an unknown elevation adds to the spread of budbreak, days, by the relief around.
 #[must_use]
-pub fn relief_days(relief_m: f64, c: &Constants) -> f64 {
+pub fn relief_days(relief_m: f64, c: &SeasonConstants) -> f64 {
     libm::fmin(c.relief_most, c.relief_per_100m * relief_m / 100.0)
 }
 
-fn site_flags(s: Site, c: &Constants, flags: &mut Flags) {
+fn site_flags(s: Site, c: &SeasonConstants, flags: &mut Flags) {
     let latitude = s.lat.abs();
     if latitude < c.low_latitude {
         flags.add(Flag::LowLatitude);
@@ -332,7 +337,7 @@ fn site_flags(s: Site, c: &Constants, flags: &mut Flags) {
     }
 }
 
-fn place_flags(p: &PointClimate, c: &Constants, flags: &mut Flags) {
+fn place_flags(p: &PointClimate, c: &SeasonConstants, flags: &mut Flags) {
     if p.elev_assumed {
         flags.add(Flag::ElevationAssumed);
     }
@@ -344,13 +349,13 @@ fn place_flags(p: &PointClimate, c: &Constants, flags: &mut Flags) {
     }
 }
 
-fn early(day: f64, hemisphere: Hemisphere, c: &Constants, flags: &mut Flags) {
+fn early(day: f64, hemisphere: Hemisphere, c: &SeasonConstants, flags: &mut Flags) {
     if day - half(hemisphere, c) < c.early_budbreak {
         flags.add(Flag::EarlyBudbreak);
     }
 }
 
-fn half(hemisphere: Hemisphere, c: &Constants) -> f64 {
+fn half(hemisphere: Hemisphere, c: &SeasonConstants) -> f64 {
     match hemisphere {
         Hemisphere::North => 0.0,
         Hemisphere::South => c.half_year,
@@ -362,7 +367,7 @@ fn seen(
     ask: &Ask<'_>,
     place: &Place<'_>,
     normal: Option<f64>,
-    c: &Constants,
+    c: &SeasonConstants,
     flags: &mut Flags,
 ) -> Option<(i32, Budbreak)> {
     let hemisphere = place.hemisphere;
@@ -405,7 +410,7 @@ fn own_spring(
     ask: &Ask<'_>,
     place: &Place<'_>,
     ordinary_sd: f64,
-    c: &Constants,
+    c: &SeasonConstants,
     flags: &mut Flags,
 ) -> Option<(i32, Budbreak)> {
     let last = ask.spring.last()?;

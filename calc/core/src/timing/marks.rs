@@ -1,7 +1,7 @@
 //! The days on which the chance of slip passes each step, found once a season, so that a year of days costs no
 //! more than a few.
 
-use super::constants::Constants;
+use super::constants::SeasonConstants;
 use super::curve::Curve;
 use super::doy::nearest;
 use super::verdict::probability;
@@ -21,7 +21,7 @@ const REACH: i32 = 200;
 impl Marks {
     /// Finds them. The chance is a product of two log-concave functions, so it has one peak, and halving between the
     /// peak and a day far off finds each crossing.
-    pub(super) fn of(curve: &Curve, c: &Constants) -> Self {
+    pub(super) fn of(curve: &Curve, c: &SeasonConstants) -> Self {
         let p = |day: i32| {
             let k = curve;
             probability(f64::from(day), k.opens, k.sd_open, k.closes, k.sd_close)

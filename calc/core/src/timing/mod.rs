@@ -1,12 +1,12 @@
 //! When does the bark slip? Pure functions from a tree, a place and a day to a probability, a verdict and dates.
 //!
-//! The one entry point is [`season`]: it takes an [`Ask`] and the table of [`Constants`], and gives a [`Season`],
+//! The one entry point is [`season`]: it takes an [`Ask`] and the table of [`SeasonConstants`], and gives a [`Season`],
 //! which answers for any day: [`Season::verdict`], [`Season::probability`], [`Season::p_for_rules`],
 //! [`Season::window`], [`Season::tape`], [`Season::best_day`], [`Season::next_stretches`].
 //!
 //! Units: degrees Celsius, degree-days over 5 °C, metres, kilometres, days. Dates in and out are
 //! [`chrono::NaiveDate`]; inside, a year has 365 days and 29 February counts as the 28th ([`doy`]).
-//! Every constant stands in `content/rules/timing_constants.csv` with its source and grade ([`Constants`]).
+//! Every constant stands in `content/rules/timing_constants.csv` with its source and grade ([`SeasonConstants`]).
 //!
 //! Which knowledge wins: leaf-out seen here this year, leaf-out seen elsewhere and shifted, this spring's own
 //! temperatures, the climate of the place, and where none of these tells, the hemisphere's envelope.
@@ -31,7 +31,7 @@ pub mod tape;
 pub mod verdict;
 
 pub use climate::{NoClimate, PointClimate, Site, Station};
-pub use constants::Constants;
+pub use constants::SeasonConstants;
 pub use doy::Doy;
 
 pub use closed_months::{Applied, Restriction, Scope, Topic};

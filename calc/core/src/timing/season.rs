@@ -1,6 +1,6 @@
 //! The season of one tree at one place, and what it says of any day.
 
-use super::constants::Constants;
+use super::constants::SeasonConstants;
 use super::curve::Curve;
 use super::doy::{YEAR, absolute, nearest_date};
 use super::marks::Marks;
@@ -64,7 +64,7 @@ pub struct Dates {
 
 /// Which kind of knowledge there is.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) enum Kind {
+pub(super) enum Knowledge {
     /// Palms, bamboo, yucca.
     NotTimed,
     /// The hemisphere's months; one month longer for conifers and evergreens.
@@ -84,8 +84,8 @@ pub(super) enum Kind {
 /// What is known of the bark of one tree, for every day. Made by [`super::season`].
 #[derive(Debug, Clone)]
 pub struct Season<'c> {
-    pub(super) c: &'c Constants,
-    pub(super) kind: Kind,
+    pub(super) c: &'c SeasonConstants,
+    pub(super) kind: Knowledge,
     pub(super) flags: Vec<Flag>,
     /// Where there is a date model.
     dating: Option<Dating>,
@@ -106,7 +106,7 @@ struct Dating {
 }
 
 impl Dating {
-    fn of(ordinary: &Curve, own: Option<&Curve>, c: &Constants) -> Self {
+    fn of(ordinary: &Curve, own: Option<&Curve>, c: &SeasonConstants) -> Self {
         // One season ends half-way between its closing and the next opening.
         let end = |this: &Curve, next: &Curve| (this.closes + next.opens + f64::from(YEAR)) / 2.0;
         let special = own.unwrap_or(ordinary);
@@ -127,9 +127,9 @@ impl Dating {
 
 impl<'c> Season<'c> {
     /// Finds the days on which the steps are passed, once for all days.
-    pub(super) fn new(c: &'c Constants, kind: Kind, flags: Vec<Flag>) -> Self {
+    pub(super) fn new(c: &'c SeasonConstants, kind: Knowledge, flags: Vec<Flag>) -> Self {
         let dating = match &kind {
-            Kind::Dated { ordinary, own } => {
+            Knowledge::Dated { ordinary, own } => {
                 let own = own.as_ref().map(|(_, curve, _)| curve);
                 Some(Dating::of(&ordinary.0, own, c))
             }
@@ -164,29 +164,29 @@ impl Season<'_> {
     /// False for palms, bamboo and yucca: nothing is said of their bark.
     #[must_use]
     pub fn is_timed(&self) -> bool {
-        self.kind != Kind::NotTimed
+        self.kind != Knowledge::NotTimed
     }
 
     /// True where there are dates and probabilities; false for the envelope, for "any growing month" and for palms.
     #[must_use]
     pub fn is_dated(&self) -> bool {
-        matches!(self.kind, Kind::Dated { .. })
+        matches!(self.kind, Knowledge::Dated { .. })
     }
 
     /// True for a conifer without a winter: test in any wet, growing month.
     #[must_use]
     pub fn is_any_growing_month(&self) -> bool {
-        matches!(self.kind, Kind::AnyGrowingMonth { .. })
+        matches!(self.kind, Knowledge::AnyGrowingMonth { .. })
     }
 
     /// The curve of the season that began in `year`.
     fn curve(&self, year: i32) -> Option<(&Curve, Basis)> {
         match &self.kind {
-            Kind::Dated {
+            Knowledge::Dated {
                 own: Some((y, curve, basis)),
                 ..
             } if *y == year => Some((curve, *basis)),
-            Kind::Dated { ordinary, .. } => Some((&ordinary.0, ordinary.1)),
+            Knowledge::Dated { ordinary, .. } => Some((&ordinary.0, ordinary.1)),
             _ => None,
         }
     }
@@ -194,7 +194,7 @@ impl Season<'_> {
     /// The year of the season with knowledge of its own.
     fn special_year(&self) -> Option<i32> {
         match &self.kind {
-            Kind::Dated {
+            Knowledge::Dated {
                 own: Some((year, ..)),
                 ..
             } => Some(*year),
@@ -249,16 +249,16 @@ impl Season<'_> {
     #[must_use]
     pub fn p_for_rules(&self, day: NaiveDate) -> f64 {
         match self.kind {
-            Kind::NotTimed => 0.0,
-            Kind::AnyGrowingMonth { .. } => self.c.p_envelope,
-            Kind::Envelope { hemisphere, longer } => {
+            Knowledge::NotTimed => 0.0,
+            Knowledge::AnyGrowingMonth { .. } => self.c.p_envelope,
+            Knowledge::Envelope { hemisphere, longer } => {
                 if envelope::inside(day, hemisphere, longer, self.c) {
                     self.c.p_envelope
                 } else {
                     0.0
                 }
             }
-            Kind::Dated { .. } => self.probability(day).unwrap_or(0.0),
+            Knowledge::Dated { .. } => self.probability(day).unwrap_or(0.0),
         }
     }
 
@@ -266,12 +266,12 @@ impl Season<'_> {
     #[must_use]
     pub fn verdict(&self, day: NaiveDate) -> Verdict {
         match self.kind {
-            Kind::NotTimed => Verdict::Unknown,
-            Kind::AnyGrowingMonth { .. } => Verdict::TestFirst,
-            Kind::Envelope { hemisphere, longer } => {
+            Knowledge::NotTimed => Verdict::Unknown,
+            Knowledge::AnyGrowingMonth { .. } => Verdict::TestFirst,
+            Knowledge::Envelope { hemisphere, longer } => {
                 envelope::verdict(day, hemisphere, longer, self.c)
             }
-            Kind::Dated { .. } => self.marked(day).map_or(Verdict::Unknown, |(marks, day)| {
+            Knowledge::Dated { .. } => self.marked(day).map_or(Verdict::Unknown, |(marks, day)| {
                 let side = if marks.opening(day) {
                     Side::Opening
                 } else {
@@ -311,11 +311,11 @@ impl Season<'_> {
     #[must_use]
     pub fn is_best(&self, day: NaiveDate) -> bool {
         match self.kind {
-            Kind::NotTimed => false,
-            Kind::Envelope { hemisphere, .. } | Kind::AnyGrowingMonth { hemisphere } => {
+            Knowledge::NotTimed => false,
+            Knowledge::Envelope { hemisphere, .. } | Knowledge::AnyGrowingMonth { hemisphere } => {
                 envelope::best(day, hemisphere, self.c)
             }
-            Kind::Dated { .. } => self.verdict(day) == Verdict::Best,
+            Knowledge::Dated { .. } => self.verdict(day) == Verdict::Best,
         }
     }
 
@@ -323,7 +323,7 @@ impl Season<'_> {
     #[must_use]
     pub fn is_open(&self, day: NaiveDate) -> bool {
         match self.kind {
-            Kind::Dated { .. } => self.marked(day).is_some_and(|(marks, day)| marks.test(day)),
+            Knowledge::Dated { .. } => self.marked(day).is_some_and(|(marks, day)| marks.test(day)),
             _ => self.is_timed() && self.p_for_rules(day) >= self.c.p_test,
         }
     }
@@ -336,7 +336,7 @@ impl Season<'_> {
             best,
         };
         match self.kind {
-            Kind::Dated { .. } => {
+            Knowledge::Dated { .. } => {
                 self.marked(day)
                     .map_or(of(false, false, false), |(marks, day)| {
                         let open = marks.test(day);
@@ -377,7 +377,7 @@ impl Season<'_> {
     #[must_use]
     pub fn own_year(&self) -> Option<i32> {
         match self.kind {
-            Kind::Dated {
+            Knowledge::Dated {
                 own: Some((year, _, basis)),
                 ..
             } => Some(year).filter(|_| basis != Basis::Climate && basis != Basis::OtherYear),
@@ -400,8 +400,8 @@ impl Season<'_> {
     /// The months in which the envelope, or "any growing month", places its stretches.
     pub(super) fn envelope_hemisphere(&self) -> Option<(Hemisphere, bool)> {
         match self.kind {
-            Kind::Envelope { hemisphere, longer } => Some((hemisphere, longer)),
-            Kind::AnyGrowingMonth { hemisphere } => Some((hemisphere, true)),
+            Knowledge::Envelope { hemisphere, longer } => Some((hemisphere, longer)),
+            Knowledge::AnyGrowingMonth { hemisphere } => Some((hemisphere, true)),
             _ => None,
         }
     }

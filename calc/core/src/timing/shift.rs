@@ -2,7 +2,7 @@
 
 use super::Flag;
 use super::climate::{Site, distance_km};
-use super::constants::Constants;
+use super::constants::SeasonConstants;
 use crate::terms::place::Hemisphere;
 use crate::terms::words::words;
 
@@ -20,7 +20,7 @@ words! {
 
 /// Days to add to a spring date seen at `from` to carry it to `to`, by the bare rates. A missing elevation adds nothing.
 #[must_use]
-pub fn days(from: Site, to: Site, rates: Rates, c: &Constants) -> f64 {
+pub fn days(from: Site, to: Site, rates: Rates, c: &SeasonConstants) -> f64 {
     let (lat, lon, up) = match rates {
         Rates::Fitted => (c.fitted_per_lat, c.fitted_per_lon, c.fitted_per_100m),
         Rates::Hopkins => (c.hopkins_per_lat, c.hopkins_per_lon, c.hopkins_per_100m),
@@ -38,7 +38,7 @@ pub fn days(from: Site, to: Site, rates: Rates, c: &Constants) -> f64 {
 /// # Errors
 /// Over 800 km or across the equator: [`Flag::ObservedTooFar`]; west of 100° W without both elevations:
 /// [`Flag::ObservedNeedsElevation`].
-pub fn carry(from: Site, to: Site, rates: Rates, c: &Constants) -> Result<f64, Flag> {
+pub fn carry(from: Site, to: Site, rates: Rates, c: &SeasonConstants) -> Result<f64, Flag> {
     if !from.is_on_earth()
         || Hemisphere::of(from.lat) != Hemisphere::of(to.lat)
         || distance_km(from.lat, from.lon, to.lat, to.lon) > c.shift_max_distance
@@ -54,7 +54,7 @@ pub fn carry(from: Site, to: Site, rates: Rates, c: &Constants) -> Result<f64, F
 
 /// Standard deviation of a budbreak that was seen elsewhere and carried by `shift` days.
 #[must_use]
-pub fn spread(shift: f64, c: &Constants) -> f64 {
+pub fn spread(shift: f64, c: &SeasonConstants) -> f64 {
     let carried = c.sd_shift + c.sd_shift_share * shift.abs();
     libm::sqrt(c.sd_observed * c.sd_observed + carried * carried)
 }

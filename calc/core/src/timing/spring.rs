@@ -1,6 +1,6 @@
 //! This spring's own daily temperatures, and the reading of them from a pasted or dropped table.
 
-use super::constants::Constants;
+use super::constants::SeasonConstants;
 use super::doy::season_year;
 use crate::terms::number::read_number;
 use crate::terms::place::Hemisphere;
@@ -42,7 +42,7 @@ words! {
         NoNumber,
         /// The minimum is above the maximum.
         MinimumAboveMaximum,
-        /// Beyond what air has been measured at ([`Constants::air_coldest`], [`Constants::air_hottest`]).
+        /// Beyond what air has been measured at ([`SeasonConstants::air_coldest`], [`SeasonConstants::air_hottest`]).
         OutOfRange,
         /// The day was there before, with other values.
         Twice,
@@ -64,7 +64,7 @@ words! {
     pub enum Doubt {
         /// No line could be used.
         Nothing,
-        /// More lines than [`Constants::spring_most_lines`]; the rest was not read.
+        /// More lines than [`SeasonConstants::spring_most_lines`]; the rest was not read.
         TooLong,
         /// Neither the head nor the person said °C or °F; °C was taken.
         NoScale,
@@ -83,7 +83,7 @@ words! {
 
 /// What was read.
 #[derive(Debug, Clone, PartialEq, Default)]
-pub struct Table {
+pub struct SpringTable {
     /// The days, in order, each once.
     pub days: Vec<Daily>,
     /// Lines that were not used, in order.
@@ -104,9 +104,9 @@ pub fn read(
     scale: Option<Scale>,
     asked: NaiveDate,
     hemisphere: Hemisphere,
-    c: &Constants,
-) -> Table {
-    let mut table = Table::default();
+    c: &SeasonConstants,
+) -> SpringTable {
+    let mut table = SpringTable::default();
     let text = text.trim_start_matches('\u{feff}');
     let mut lines: Vec<(usize, &str)> = text
         .lines()
@@ -210,7 +210,7 @@ pub fn read(
 }
 
 /// Puts a day in its place, or its line among the bad ones.
-fn keep(table: &mut Table, line: usize, d: Daily, c: &Constants) {
+fn keep(table: &mut SpringTable, line: usize, d: Daily, c: &SeasonConstants) {
     let trouble = if d.tmin > d.tmax {
         Trouble::MinimumAboveMaximum
     } else if d.tmin < c.air_coldest || d.tmax > c.air_hottest {
@@ -225,7 +225,7 @@ fn keep(table: &mut Table, line: usize, d: Daily, c: &Constants) {
     table.bad.push(BadLine { line, trouble });
 }
 
-fn finish(table: &mut Table, asked: NaiveDate, hemisphere: Hemisphere) {
+fn finish(table: &mut SpringTable, asked: NaiveDate, hemisphere: Hemisphere) {
     let (Some(first), Some(last)) = (table.days.first(), table.days.last()) else {
         table.doubts.push(Doubt::Nothing);
         return;

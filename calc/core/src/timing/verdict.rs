@@ -1,6 +1,6 @@
 //! Probability to one word: the two come from one function, so they cannot disagree.
 
-use super::constants::Constants;
+use super::constants::SeasonConstants;
 use crate::terms::words::words;
 use serde::{Deserialize, Serialize};
 
@@ -77,7 +77,7 @@ pub enum Side {
 impl Verdict {
     /// The word for a probability, on one side, `between` best from and best to (both counted).
     #[must_use]
-    pub fn of(p: f64, side: Side, between: bool, c: &Constants) -> Self {
+    pub fn of(p: f64, side: Side, between: bool, c: &SeasonConstants) -> Self {
         Self::of_steps(p >= c.p_best && between, p >= c.p_test, p >= c.p_poor, side)
     }
 
@@ -121,7 +121,7 @@ impl Verdict {
 impl YearsInTen {
     /// Rounds a probability (0–1) to years in ten; what rounds to 0 or 10 without being at the ends says 1 or 9.
     #[must_use]
-    pub fn of(p: f64, c: &Constants) -> Self {
+    pub fn of(p: f64, c: &SeasonConstants) -> Self {
         if p >= c.p_nearly_every {
             Self::NearlyEvery
         } else if p < c.p_hardly_ever {

@@ -5,7 +5,7 @@ use super::cells::{Cell, List, cell, keep};
 use super::sources::Sources;
 use crate::table::{Problem, Row, Table};
 use calc::models::bark::BarkRange;
-use calc::models::grown::Region;
+use calc::models::grown::ClimateRegion;
 use calc::models::height_hazard::{HazardRow, Measure, Trees};
 use calc::terms::cite::Grade;
 use calc::terms::place::{HeightBand, Hemisphere};
@@ -110,10 +110,10 @@ impl Cell for HeightBand {
 }
 
 /// States and countries that the climate table tells of.
-pub(crate) fn regions(root: &Path) -> Result<&'static [Region], Problem> {
+pub(crate) fn regions(root: &Path) -> Result<&'static [ClimateRegion], Problem> {
     let table = Table::<RegionRow>::read(root, "content/evidence/region_places.csv")?;
     table.by(|row| &row.region)?;
-    let region = |row: &Row<RegionRow>| Region {
+    let region = |row: &Row<RegionRow>| ClimateRegion {
         code: keep(&row.region),
         south: row.hemisphere == Hemisphere::South,
         band: row.height_band,

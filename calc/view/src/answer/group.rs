@@ -5,11 +5,11 @@ use super::frame::{Region, sub};
 use crate::page::Page;
 use crate::words::group as w;
 use crate::words::m;
-use calc::answer::Outcome as Answered;
-use calc::models::reach::Outcome;
-use calc::question::settings::{Contact, ContactKind, Group, LocalCode};
+use calc::answer::Outcome;
+use calc::models::reach::ReachOutcome;
+use calc::question::settings::{AskingGroup, Contact, ContactKind, LocalCode};
 
-fn group<'a>(cx: &Region<'a>) -> Option<&'a Group> {
+fn group<'a>(cx: &Region<'a>) -> Option<&'a AskingGroup> {
     cx.say.group
 }
 
@@ -21,8 +21,8 @@ const PROFESSIONAL: &[ContactKind] = &[ContactKind::Professional];
 /// Who of the group's contacts is named in a stop.
 fn named(cx: &Region<'_>) -> &'static [ContactKind] {
     match (cx.say.answer.outcome, cx.say.answer.reach.outcome) {
-        (Answered::Professional, Outcome::Line) => LINE,
-        (Answered::Professional, _) => PROFESSIONAL,
+        (Outcome::Professional, ReachOutcome::Line) => LINE,
+        (Outcome::Professional, _) => PROFESSIONAL,
         _ => &[],
     }
 }
@@ -50,7 +50,7 @@ pub(super) fn to_call(out: &mut Page<'_>, cx: &Region<'_>) -> bool {
 }
 
 /// The page of a contact, and how old all of it is; closes its line.
-fn page(out: &mut Page<'_>, group: &Group, contact: &Contact) {
+fn page(out: &mut Page<'_>, group: &AskingGroup, contact: &Contact) {
     if let Some(url) = &contact.url {
         out.text(", ");
         link(out, url, url, "");
@@ -100,7 +100,7 @@ fn place(code: &LocalCode, in_view: &[&str]) -> Option<&'static str> {
     wanted.find(|id| in_view.contains(id)).copied()
 }
 
-fn rule(out: &mut Page<'_>, group: &Group, code: &LocalCode) {
+fn rule(out: &mut Page<'_>, group: &AskingGroup, code: &LocalCode) {
     out.open("p");
     out.leaf(
         "b",

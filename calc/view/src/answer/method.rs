@@ -11,7 +11,7 @@ use calc::answer::Outcome;
 use calc::models::effort::MethodWork;
 use calc::models::method::MethodLine;
 use calc::models::provisos::Proviso;
-use calc::models::reach::Outcome as Reached;
+use calc::models::reach::ReachOutcome as Reached;
 use calc::terms::cite::Cite;
 use calc::terms::method::{Level, Method};
 use calc::terms::tree::Condition;

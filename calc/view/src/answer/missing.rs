@@ -5,7 +5,7 @@ use super::{cautions, confidence, method, reach, verdict, working};
 use crate::page::Page;
 use crate::words::{self, Say, m, missing as w};
 use calc::answer::{Also, Conditional, Outcome};
-use calc::models::reach::Outcome as Reached;
+use calc::models::reach::ReachOutcome as Reached;
 
 /// What stands under the card.
 pub(super) fn parts(out: &mut Page<'_>, cx: &Region<'_>) {

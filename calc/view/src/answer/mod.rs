@@ -28,7 +28,7 @@ use crate::out::Out;
 use crate::page::Page;
 use crate::words::{self, Say, phrase};
 use calc::answer::{Answer, Outcome};
-use calc::question::settings::Group;
+use calc::question::settings::AskingGroup;
 use calc::question::{Problem, Question};
 use calc::reference::Reference;
 use frame::{Part, Region, folded, shown};
@@ -39,7 +39,7 @@ pub use visits::ADVICE_ID;
 #[derive(Clone, Copy, Debug)]
 pub struct Options<'a> {
     /// The group whose page it stands on, with its settings.
-    pub group: Option<&'a Group>,
+    pub group: Option<&'a AskingGroup>,
     /// Level of the parts' headings, 2 to 5. The region's own hidden heading stands one above it, from 3 up.
     pub heading_level: u8,
     /// Which calculator answers.

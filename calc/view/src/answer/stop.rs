@@ -6,7 +6,7 @@ use crate::measure;
 use crate::page::Page;
 use crate::words::{self, Word, m, stop as w};
 use calc::answer::Changed;
-use calc::models::reach::Outcome;
+use calc::models::reach::ReachOutcome;
 use calc::terms::tree::Goal;
 
 /// Heads of the numbers for a professional.
@@ -23,7 +23,7 @@ const TODAY_ANY: [Word; 3] = [m::STOP_MOVE, m::STOP_PICTURES, m::STOP_HANG_TAG];
 
 /// What stands under the card of a stop.
 pub(super) fn parts(out: &mut Page<'_>, cx: &Region<'_>) {
-    let line = cx.say.answer.reach.outcome == Outcome::Line;
+    let line = cx.say.answer.reach.outcome == ReachOutcome::Line;
     let folds = [
         Part {
             class: "p-pro",

@@ -129,7 +129,7 @@ fn the_deciding_input_stands_in_the_first_sentence_with_its_number() {
             Outcome::Do | Outcome::Wait | Outcome::Professional
         );
         let numbered = status.bytes().any(|c| c.is_ascii_digit());
-        let line = found.reach.outcome == reach::Outcome::Line;
+        let line = found.reach.outcome == reach::ReachOutcome::Line;
         assert!(
             numbered || !decided || line || *name == "weak",
             "{name}: {status}"
@@ -157,7 +157,7 @@ fn a_stop_shows_no_ring_width_and_no_steps() {
         }
         let stop = html.find("card stop").expect("the card comes first");
         assert!(stop < html.find("class=\"two\"").unwrap_or(0), "{name}");
-        let call = if found.reach.outcome == reach::Outcome::Line {
+        let call = if found.reach.outcome == reach::ReachOutcome::Line {
             crate::words::m::CARD_CALL_LINE
         } else {
             crate::words::m::CARD_CALL_ARBORIST

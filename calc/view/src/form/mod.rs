@@ -60,7 +60,7 @@ use item::Item;
 #[derive(Clone, Copy, Debug)]
 pub struct Options<'a> {
     /// The group whose settings the page has.
-    pub group: Option<&'a settings::Group>,
+    pub group: Option<&'a settings::AskingGroup>,
     /// Language tag of the page: decides the order of a date's parts.
     pub lang: &'a str,
     /// Which calculator asks.

@@ -4,7 +4,7 @@ use super::objects;
 use crate::calculator::{Calculator, controls};
 use crate::device::today;
 use crate::dom::{self, get};
-use calc::question::settings::{Group, LARGEST, Settings, Told, Value, read};
+use calc::question::settings::{AskingGroup, LARGEST, Settings, Told, Value, read};
 use calc_view::settings_told;
 use calc_view::words::m;
 use js_sys::{Array, JsString, Object, Reflect};
@@ -97,9 +97,9 @@ pub(crate) fn check(object: &JsValue, list: Option<&str>) -> Array {
 
 impl Calculator {
     /// The group that questions are asked for.
-    pub(crate) fn group(&self) -> Option<Group> {
+    pub(crate) fn group(&self) -> Option<AskingGroup> {
         let settings = self.state.borrow().hosted.settings.clone()?;
-        Some(Group {
+        Some(AskingGroup {
             settings,
             today: today(),
         })

@@ -5,7 +5,7 @@ use crate::{args, terminal};
 use anyhow::{Context, Result};
 use calc::models::season::Local;
 use calc::question::Problem;
-use calc::question::settings::Group;
+use calc::question::settings::AskingGroup;
 use calc::timing::Flag;
 use calc_view::words::message::{pack, take_all};
 use calc_view::words::{m, season, within};
@@ -63,7 +63,7 @@ fn answer(options: &args::Answer) -> Result<ExitCode> {
             return print_problems(&worded, options.text);
         }
     };
-    let group = settings.map(|settings| Group {
+    let group = settings.map(|settings| AskingGroup {
         settings: Arc::new(settings),
         today: json_question::today_day(),
     });

@@ -1,13 +1,13 @@
 //! The small aids: readings of a height, trees that were timed, what is seen at a visit.
 
-use super::numbers::Measure;
+use super::numbers::NumberOf;
 use super::{Reader, given};
 use crate::models::at_visit::Seen;
 use crate::models::bark;
 use crate::models::calibrate::{NoRate, Rate, update};
 use crate::models::effort;
 use crate::models::effort::Pace;
-use crate::models::effort::{Three, Work};
+use crate::models::effort::{StemWork, Three};
 use crate::models::height_aid::HeightBy;
 use crate::models::height_aid::{by_angles, by_shadow, by_stick};
 use crate::question::fields::{ANGLE, MOST_TIMED, RING_WIDTH, TIMED_MINUTES};
@@ -73,7 +73,7 @@ impl Reader {
     /// A length on the ground, or of a stick, in metres. It is needed.
     fn reading(&mut self, field: &str, typed: &Option<Text>) -> Option<f64> {
         self.needed(field, typed)?;
-        let mm = self.length(field, typed, Measure::Ground)?;
+        let mm = self.length(field, typed, NumberOf::Ground)?;
         if mm == 0.0 {
             self.problem(field, Code::NotPositive, given(typed).unwrap_or(""));
             return None;
@@ -131,7 +131,7 @@ impl Reader {
         }
         let minutes = self.person_minutes(&typed.minutes);
         let width_mm = match given(&typed.width) {
-            Some(_) => self.length_in("timed.width", &typed.width, Measure::Trunk, RING_WIDTH)?,
+            Some(_) => self.length_in("timed.width", &typed.width, NumberOf::Trunk, RING_WIDTH)?,
             None => reference.constants.ring.least_mm,
         };
         let species = match given(&typed.species) {
@@ -158,7 +158,7 @@ impl Reader {
                 bark: None,
             };
             let bark = species.and_then(|species| bark::thickness_mm(&stem, species));
-            let work = Work {
+            let work = StemWork {
                 dbh_mm: dbh.mm(),
                 bark_mm: bark.unwrap_or(constants.score_medium_mm),
                 width_mm,

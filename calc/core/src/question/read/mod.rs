@@ -8,7 +8,7 @@ mod target;
 
 pub use self::aids::{height_aid as read_height_aid, timed as read_timed};
 
-use self::numbers::Measure;
+use self::numbers::NumberOf;
 use super::fields::{MOST_TARGETS, WALK};
 use super::problem::Shown;
 use super::{
@@ -160,7 +160,7 @@ impl Reader {
         }
         let spring = self.spring(typed, day, place.as_ref(), &reference.constants.timing);
         let height = self
-            .length("height", &typed.height, Measure::Height)
+            .length("height", &typed.height, NumberOf::Height)
             .and_then(|mm| TotalHeight::new(mm / 1000.0));
         let aid = typed.height_aid.as_ref().and_then(|aid| self.aid(aid));
         let least_m = reference.constants.height.least_m;

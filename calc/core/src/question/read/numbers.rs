@@ -10,7 +10,7 @@ use crate::terms::quantity::{
 
 /// What a bare number of a field means, and which units it may carry.
 #[derive(Clone, Copy)]
-pub(super) enum Measure {
+pub(super) enum NumberOf {
     Trunk,
     Bark,
     Ground,
@@ -23,17 +23,17 @@ impl Reader {
         &mut self,
         field: &str,
         typed: &Option<Text>,
-        measure: Measure,
+        measure: NumberOf,
     ) -> Option<f64> {
         let scale = |range: Range| Range {
             low: range.low * 1000.0,
             high: range.high * 1000.0,
         };
         let range = match measure {
-            Measure::Trunk => Dbh::RANGE,
-            Measure::Bark => BarkThickness::RANGE,
-            Measure::Ground => scale(TargetDistance::RANGE),
-            Measure::Height => scale(TotalHeight::RANGE),
+            NumberOf::Trunk => Dbh::RANGE,
+            NumberOf::Bark => BarkThickness::RANGE,
+            NumberOf::Ground => scale(TargetDistance::RANGE),
+            NumberOf::Height => scale(TotalHeight::RANGE),
         };
         self.length_in(field, typed, measure, range)
     }
@@ -42,17 +42,17 @@ impl Reader {
         &mut self,
         field: &str,
         typed: &Option<Text>,
-        measure: Measure,
+        measure: NumberOf,
         range: Range,
     ) -> Option<f64> {
         let text = given(typed)?;
         let number = self.number(field, text)?;
         let bare = match (measure, self.units) {
-            (Measure::Trunk | Measure::Bark, Units::Us) => Unit::Inch,
-            (Measure::Trunk, Units::Metric) => Unit::Centimetre,
-            (Measure::Bark, Units::Metric) => Unit::Millimetre,
-            (Measure::Ground | Measure::Height, Units::Us) => Unit::Foot,
-            (Measure::Ground | Measure::Height, Units::Metric) => Unit::Metre,
+            (NumberOf::Trunk | NumberOf::Bark, Units::Us) => Unit::Inch,
+            (NumberOf::Trunk, Units::Metric) => Unit::Centimetre,
+            (NumberOf::Bark, Units::Metric) => Unit::Millimetre,
+            (NumberOf::Ground | NumberOf::Height, Units::Us) => Unit::Foot,
+            (NumberOf::Ground | NumberOf::Height, Units::Metric) => Unit::Metre,
         };
         let Some(scale) = number.unit.unwrap_or(bare).in_mm() else {
             self.problem(field, Code::WrongUnit, text);
@@ -73,13 +73,13 @@ impl Reader {
     }
 
     /// A range in millimetres, in the unit that the asker uses for such a thing.
-    pub(super) fn shown(&self, mm: Range, measure: Measure) -> Shown {
+    pub(super) fn shown(&self, mm: Range, measure: NumberOf) -> Shown {
         let (scale, unit) = match (measure, self.units) {
-            (Measure::Trunk | Measure::Bark, Units::Us) => (MM_PER_IN, "in"),
-            (Measure::Trunk, Units::Metric) => (10.0, "cm"),
-            (Measure::Bark, Units::Metric) => (1.0, "mm"),
-            (Measure::Ground | Measure::Height, Units::Us) => (M_PER_FT * 1000.0, "ft"),
-            (Measure::Ground | Measure::Height, Units::Metric) => (1000.0, "m"),
+            (NumberOf::Trunk | NumberOf::Bark, Units::Us) => (MM_PER_IN, "in"),
+            (NumberOf::Trunk, Units::Metric) => (10.0, "cm"),
+            (NumberOf::Bark, Units::Metric) => (1.0, "mm"),
+            (NumberOf::Ground | NumberOf::Height, Units::Us) => (M_PER_FT * 1000.0, "ft"),
+            (NumberOf::Ground | NumberOf::Height, Units::Metric) => (1000.0, "m"),
         };
         Shown {
             range: Range {

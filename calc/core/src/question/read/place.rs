@@ -1,6 +1,6 @@
 //! Days, places, regions, leaf-out, temperatures: what the season is read from.
 
-use super::numbers::Measure;
+use super::numbers::NumberOf;
 use super::{Reader, given};
 use crate::question::fields::{LATITUDE, LONGITUDE};
 use crate::question::{Code, Day, LeafOutTyped, PlaceTyped, Text, Typed, read_day, region_code};
@@ -8,8 +8,8 @@ use crate::terms::number::Unit;
 use crate::terms::place::Hemisphere;
 use crate::terms::place::Place;
 use crate::terms::quantity::{Elevation, Range, Units};
-use crate::timing::spring::{self, Doubt, Scale, Table};
-use crate::timing::{Constants, Observed, Rates, Site};
+use crate::timing::spring::{self, Doubt, Scale, SpringTable};
+use crate::timing::{Observed, Rates, SeasonConstants, Site};
 
 impl Reader {
     pub(super) fn day(&mut self, typed: &Typed) -> Option<Day> {
@@ -84,7 +84,7 @@ impl Reader {
                 low: range.low * 1000.0,
                 high: range.high * 1000.0,
             };
-            let shown = self.shown(mm, Measure::Ground);
+            let shown = self.shown(mm, NumberOf::Ground);
             self.problem(field, Code::OutOfRange(shown), text);
         }
         taken.map(Elevation::m)
@@ -154,8 +154,8 @@ impl Reader {
         typed: &Typed,
         day: Option<Day>,
         place: Option<&Place>,
-        constants: &Constants,
-    ) -> Option<Table> {
+        constants: &SeasonConstants,
+    ) -> Option<SpringTable> {
         let text = typed.spring.as_ref().filter(|text| !text.is_empty())?;
         let words = &["celsius", "fahrenheit"];
         let scale = self

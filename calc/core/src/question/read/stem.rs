@@ -1,6 +1,6 @@
 //! Stems: size, live share, bark.
 
-use super::numbers::Measure;
+use super::numbers::NumberOf;
 use super::{Reader, entry, given};
 use crate::question::fields::{LIVE_SHARE, MOST_STEMS};
 use crate::question::{Code, StemTyped, Text};
@@ -43,7 +43,7 @@ impl Reader {
             (false, true) => self.size(&field("girth"), &typed.girth, core::f64::consts::PI),
         };
         let live_share = self.live_share(&field("live_share"), &typed.live_share);
-        let bark = self.length(&field("bark"), &typed.bark, Measure::Bark);
+        let bark = self.length(&field("bark"), &typed.bark, NumberOf::Bark);
         if let (Some(dbh), Some(bark)) = (dbh, bark)
             && bark * 2.0 >= dbh.mm()
         {
@@ -52,7 +52,7 @@ impl Reader {
                     low: 0.0,
                     high: dbh.mm() / 2.0,
                 },
-                Measure::Bark,
+                NumberOf::Bark,
             );
             let text = typed.bark.as_ref().map_or("", |text| &text.0);
             self.problem(&field("bark"), Code::BarkTooThick(shown), text);
@@ -71,7 +71,7 @@ impl Reader {
             low: Dbh::RANGE.low * round,
             high: Dbh::RANGE.high * round,
         };
-        let mm = self.length_in(field, typed, Measure::Trunk, range)?;
+        let mm = self.length_in(field, typed, NumberOf::Trunk, range)?;
         // Rounding at the very end of the range must not lose a girth that was taken.
         Dbh::new((mm / round).clamp(Dbh::RANGE.low, Dbh::RANGE.high))
     }

@@ -1,6 +1,6 @@
 //! Things that the tree could hit.
 
-use super::numbers::Measure;
+use super::numbers::NumberOf;
 use super::{Reader, entry, given};
 use crate::question::fields::MOST_TARGETS;
 use crate::question::problem::Shown;
@@ -28,7 +28,7 @@ impl Reader {
             .needed(&field("kind"), &typed.kind)
             .and_then(|_| self.word_of(&field("kind"), &typed.kind));
         let distance = self
-            .length(&field("distance"), &typed.distance, Measure::Ground)
+            .length(&field("distance"), &typed.distance, NumberOf::Ground)
             .and_then(|mm| TargetDistance::new(mm / 1000.0));
         let slope = given(&typed.slope)
             .and_then(|text| self.plain(&field("slope"), text, Unit::Percent, "%", Slope::RANGE))

@@ -3,7 +3,7 @@
 //!
 //! ```text
 //! read(reference, &Value, list) -> (Settings, warnings), or every reason why they are refused
-//! Group { settings, today }      goes into a question; the models read its `tighten`
+//! AskingGroup { settings, today }      goes into a question; the models read its `tighten`
 //! ```
 
 mod list;
@@ -169,14 +169,14 @@ impl Crew {
 
 /// The group that a question is asked for.
 #[derive(Clone, Debug)]
-pub struct Group {
+pub struct AskingGroup {
     /// Its settings.
     pub settings: Arc<Settings>,
     /// The day on which the question is asked: what was checked is as old as that.
     pub today: NaiveDate,
 }
 
-impl Group {
+impl AskingGroup {
     /// Whether something that was checked on a day is to be confirmed first: too long ago, or not yet.
     #[must_use]
     pub fn is_old(&self, checked: NaiveDate) -> bool {
@@ -206,7 +206,7 @@ mod tests {
 
     #[test]
     fn eighteen_months_to_the_day_are_not_old_and_a_day_more_is() {
-        let group = |today| Group {
+        let group = |today| AskingGroup {
             settings: Arc::default(),
             today,
         };

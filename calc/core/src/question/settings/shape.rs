@@ -59,7 +59,7 @@ pub enum Words {
 /// A text as typed, or a number.
 #[derive(JsonSchema)]
 #[schemars(untagged)]
-pub enum Typed {
+pub enum TextOrNumber {
     /// As typed, with its unit.
     Text(String),
     /// A bare number.
@@ -83,11 +83,11 @@ pub enum UnitsShape {
 #[schemars(rename = "PlaceOfSettings")]
 pub struct PlaceShape {
     /// Degrees; north is positive.
-    pub latitude: Option<Typed>,
+    pub latitude: Option<TextOrNumber>,
     /// Degrees; east is positive.
-    pub longitude: Option<Typed>,
+    pub longitude: Option<TextOrNumber>,
     /// Height above the sea, as `15 m`.
-    pub elevation: Option<Typed>,
+    pub elevation: Option<TextOrNumber>,
     /// `north` or `south`, instead of a point.
     pub hemisphere: Option<String>,
 }

@@ -2,14 +2,14 @@
 
 use super::{Broken, Reader, Writer, nearest, whole};
 use crate::timing::climate::Station;
-use crate::timing::constants::Constants;
+use crate::timing::constants::SeasonConstants;
 
 const KIND: &[u8; 4] = b"CLIM";
 const VERSION: u8 = 2;
 
 /// A place of the climate table with its name.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Place {
+pub struct ClimatePlace {
     /// Its name, as the station list spells it.
     pub name: String,
     /// ISO 3166-1 code of the country.
@@ -63,7 +63,12 @@ pub struct Named {
 /// The countries that a point may lie in, each with the distance of its nearest place, km: those with a place not much
 /// farther than the nearest of all. None where that is out of reach.
 #[must_use]
-pub fn countries_near(places: &Places, lat: f64, lon: f64, c: &Constants) -> Vec<(String, f64)> {
+pub fn countries_near(
+    places: &Places,
+    lat: f64,
+    lon: f64,
+    c: &SeasonConstants,
+) -> Vec<(String, f64)> {
     let mut points = places.stations.iter().zip(&places.names).map(|(s, named)| {
         let country = named.region.split('-').next().unwrap_or_default();
         (country, f64::from(s.lat), f64::from(s.lon))
@@ -80,8 +85,8 @@ pub fn countries_near(places: &Places, lat: f64, lon: f64, c: &Constants) -> Vec
 /// is written are differences. The places of `regions` are counted in the order of `places`, and read back in the
 /// order of the file.
 #[must_use]
-pub fn encode(places: &[Place], regions: &[RegionPlaces]) -> Vec<u8> {
-    let mut sorted: Vec<(&Place, [i32; 27])> =
+pub fn encode(places: &[ClimatePlace], regions: &[RegionPlaces]) -> Vec<u8> {
+    let mut sorted: Vec<(&ClimatePlace, [i32; 27])> =
         places.iter().map(|p| (p, row(&p.station))).collect();
     sorted.sort_by(|(a, _), (b, _)| {
         (&a.country, &a.state)

@@ -11,7 +11,7 @@ use crate::measure;
 use crate::page::Page;
 use crate::words::{Word, m};
 use calc::answer::Outcome;
-use calc::models::reach::Outcome as Reached;
+use calc::models::reach::ReachOutcome as Reached;
 
 /// Class of an outcome in the style sheet.
 fn class(outcome: Outcome) -> &'static str {

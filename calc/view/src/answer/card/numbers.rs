@@ -8,7 +8,7 @@ use crate::words::phrase;
 use crate::words::{Word, m};
 use calc::answer::Outcome;
 use calc::models::provisos::Proviso;
-use calc::models::reach::Outcome as Reached;
+use calc::models::reach::ReachOutcome as Reached;
 use calc::terms::method::Method;
 use calc::terms::tree::Herbicide;
 use chrono::NaiveDate;

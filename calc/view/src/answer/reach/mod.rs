@@ -10,7 +10,7 @@ use crate::measure;
 use crate::page::Page;
 use crate::words::m;
 use crate::words::{self, reach as w};
-use calc::models::reach::Outcome;
+use calc::models::reach::ReachOutcome;
 use calc::terms::method::Method;
 use calc::terms::species::Group;
 
@@ -78,7 +78,7 @@ pub(super) fn figure(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
         let Some(m) = target.distance_m else { continue };
         let inside = matches!(
             target.outcome,
-            Some(Outcome::Inside | Outcome::Professional | Outcome::Line)
+            Some(ReachOutcome::Inside | ReachOutcome::Professional | ReachOutcome::Line)
         );
         let name = m::reach_target_short(target.kind);
         let label = cat!(&name, ", ", measure::length(m).first(units));

@@ -6,7 +6,7 @@ use crate::kind::Kind;
 use crate::measure;
 use crate::words::{Word, m};
 use calc::answer::Outcome;
-use calc::models::reach::Outcome as Reached;
+use calc::models::reach::ReachOutcome as Reached;
 use calc::terms::method::Method;
 
 /// The question that a calculator is.

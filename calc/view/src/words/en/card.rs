@@ -8,7 +8,7 @@ use crate::words::{Word, m};
 use calc::answer::{Also, AlsoKind, Conditional, Outcome};
 use calc::models::native::Native;
 use calc::models::provisos::Proviso;
-use calc::models::reach::{Outcome as Reached, Why, nearer};
+use calc::models::reach::{ReachOutcome, Why, nearer};
 use calc::terms::method::{Level, Method};
 use calc::terms::region::country;
 use calc::terms::tree::{Goal, Herbicide, TargetKind};
@@ -157,7 +157,7 @@ impl Say<'_> {
             return m::card_group_stops(self.group_name());
         }
         let reach = &self.answer.reach;
-        if reach.outcome == Reached::Line {
+        if reach.outcome == ReachOutcome::Line {
             return m::CARD_LINE_STOPS.into();
         }
         let target = self.decided().or(self.nearest());
@@ -278,7 +278,7 @@ impl Say<'_> {
         let units = self.units();
         let both = |ask: Word, why: Word| [ask.into(), why.into()];
         match answer.outcome {
-            Outcome::Professional if reach.outcome == Reached::Line => {
+            Outcome::Professional if reach.outcome == ReachOutcome::Line => {
                 return both(m::CARD_LIVE, m::CARD_LIVE_WHY);
             }
             Outcome::Professional => return both(m::CARD_PIECES, m::CARD_PIECES_WHY),

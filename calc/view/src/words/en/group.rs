@@ -4,7 +4,7 @@ use super::say::Say;
 use super::{phrase, problem};
 use crate::measure;
 use crate::words::m;
-use calc::question::settings::{Contact, Group, Told, What};
+use calc::question::settings::{AskingGroup, Contact, Told, What};
 use chrono::NaiveDate;
 
 /// What is told of one place of the settings, and what to do.
@@ -55,7 +55,7 @@ pub fn contact(contact: &Contact) -> String {
 }
 
 /// How old something is that a group has checked.
-pub fn checked(group: &Group, day: Option<NaiveDate>) -> String {
+pub fn checked(group: &AskingGroup, day: Option<NaiveDate>) -> String {
     match day {
         Some(day) if group.is_old(day) => m::group_last_checked(day),
         Some(day) => m::group_checked(day),
@@ -64,7 +64,7 @@ pub fn checked(group: &Group, day: Option<NaiveDate>) -> String {
 }
 
 /// The age of the whole, where it is old.
-pub fn settings_age(group: &Group) -> Option<String> {
+pub fn settings_age(group: &AskingGroup) -> Option<String> {
     let day = group.settings.checked.filter(|day| group.is_old(*day))?;
     Some(m::group_age(&group.settings.name, day))
 }

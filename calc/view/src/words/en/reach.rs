@@ -3,7 +3,7 @@
 use super::phrase;
 use super::say::Say;
 use crate::words::{Word, m};
-use calc::models::reach::{Judged, Outcome as Reached};
+use calc::models::reach::{Judged, ReachOutcome};
 use calc::terms::tree::{Sign, TargetKind};
 
 /// Reach.
@@ -21,23 +21,23 @@ pub fn signs(list: &[Sign]) -> String {
 }
 
 /// What a target comes to, in a table.
-pub fn judged(outcome: Option<Reached>, damage: bool) -> Word {
+pub fn judged(outcome: Option<ReachOutcome>, damage: bool) -> Word {
     match outcome {
         None if damage => m::REACH_JUDGED_DAMAGE,
         None => m::REACH_JUDGED_OUTSIDE,
-        Some(Reached::Clear) => m::REACH_JUDGED_CLEAR,
-        Some(Reached::ClearPeopleOut) => m::REACH_JUDGED_PEOPLE_OUT,
-        Some(Reached::NotChecked) => m::REACH_JUDGED_NOT_CHECKED,
-        Some(Reached::Inside) => m::REACH_JUDGED_INSIDE,
-        Some(Reached::Professional) => m::REACH_JUDGED_PROFESSIONAL,
-        Some(Reached::Line) => m::REACH_JUDGED_LINE,
+        Some(ReachOutcome::Clear) => m::REACH_JUDGED_CLEAR,
+        Some(ReachOutcome::ClearPeopleOut) => m::REACH_JUDGED_PEOPLE_OUT,
+        Some(ReachOutcome::NotChecked) => m::REACH_JUDGED_NOT_CHECKED,
+        Some(ReachOutcome::Inside) => m::REACH_JUDGED_INSIDE,
+        Some(ReachOutcome::Professional) => m::REACH_JUDGED_PROFESSIONAL,
+        Some(ReachOutcome::Line) => m::REACH_JUDGED_LINE,
     }
 }
 
 /// What lies near, beside a reach that does not stop the answer.
 pub struct NearestThing<'a> {
     /// What the reach comes to.
-    pub outcome: Reached,
+    pub outcome: ReachOutcome,
     /// The nearest thing that counts, with its distance.
     pub nearest: Option<(TargetKind, &'a str)>,
     /// The zone.
@@ -59,8 +59,8 @@ pub fn clear(near: &NearestThing<'_>) -> String {
         return m::reach_line_open(out);
     }
     match (near.outcome, near.nearest) {
-        (Reached::NotChecked, _) => m::reach_not_checked(out),
-        (Reached::ClearPeopleOut, Some((kind, distance))) => {
+        (ReachOutcome::NotChecked, _) => m::reach_not_checked(out),
+        (ReachOutcome::ClearPeopleOut, Some((kind, distance))) => {
             let target = m::reach_the_target(kind);
             let said = phrase::sentence(&if first_number(distance) == first_number(zone) {
                 m::reach_at_the_end(m::ReachAtTheEnd {
@@ -81,7 +81,7 @@ pub fn clear(near: &NearestThing<'_>) -> String {
                 _ => cat!(said, " ", &m::REACH_KEEP_PEOPLE_AWAY),
             }
         }
-        (Reached::Inside, Some((kind, distance))) => {
+        (ReachOutcome::Inside, Some((kind, distance))) => {
             phrase::sentence(&m::reach_inside(m::ReachInside {
                 target: m::reach_the_target(kind),
                 distance,

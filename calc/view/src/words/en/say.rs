@@ -8,7 +8,7 @@ use calc::models::method::MethodLine;
 use calc::models::provisos::Proviso;
 use calc::models::reach::Judged;
 use calc::question::Question;
-use calc::question::settings::{Group, Settings};
+use calc::question::settings::{AskingGroup, Settings};
 use calc::reference::Reference;
 use calc::terms::method::Method;
 use calc::terms::place::Hemisphere;
@@ -27,7 +27,7 @@ pub struct Say<'a> {
     /// The answer.
     pub answer: &'a Answer,
     /// The group whose page it stands on, with its settings.
-    pub group: Option<&'a Group>,
+    pub group: Option<&'a AskingGroup>,
 }
 
 impl Say<'_> {

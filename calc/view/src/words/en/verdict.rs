@@ -9,7 +9,7 @@ use crate::words::m;
 use calc::answer::{Also, AlsoKind, Outcome};
 use calc::models::native::Native;
 use calc::models::provisos::Proviso;
-use calc::models::reach::{Outcome as Reached, Why};
+use calc::models::reach::{ReachOutcome, Why};
 use calc::reference::Reference;
 use calc::terms::method::{Level, Method};
 use calc::terms::region::country;
@@ -91,7 +91,7 @@ impl Say<'_> {
                 list.extend(self.other_stems());
             }
         }
-        let close = answer.reach.outcome == Reached::ClearPeopleOut;
+        let close = answer.reach.outcome == ReachOutcome::ClearPeopleOut;
         if !stops && close {
             list.push(self.near_said());
         }
