@@ -21,6 +21,7 @@ mod hosts;
 mod kept;
 mod kit;
 mod language;
+mod lists;
 mod maker;
 mod measured;
 mod narrow;

@@ -64,7 +64,8 @@ fn every_page_loads_without_a_complaint_and_no_link_is_dead() {
                      Promise.all(own.map(async (url) => {
                        const answer = await fetch(url, { cache: 'no-store' });
                        if (!answer.ok) return url.href;
-                       if (!url.hash) return null;
+                       // What stands behind #v= is a question, and no part of the page.
+                       if (!url.hash || url.hash.startsWith('#v=')) return null;
                        const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
                        return page.getElementById(url.hash.slice(1)) ? null : url.href;
                      })).then((all) => done(all.filter(Boolean)), (error) => done([String(error)]));",

@@ -39,7 +39,7 @@ pub fn all() -> Vec<Enum> {
         calc::question::settings { CodeTopic, ContactKind }
         calc::terms::method { Level, Method }
         calc::terms::cite { Grade }
-        calc::terms::species { Durability }
+        calc::terms::species { Durability, SproutVigor, Suitability }
         calc::terms::tree { Condition, DrySpell, Herbicide, Limbs, Reply, Setting, Sign, Stage, TargetKind, Vigour }
         calc::timing { Flag, Topic, Verdict }
         calc::timing::spring { Doubt, Trouble }

@@ -9,6 +9,8 @@ use crate::out::Out;
 pub enum Glyph {
     /// Do: a disc.
     Do,
+    /// Do, with more to mind: a disc, half of it full.
+    HalfDo,
     /// Wait: an hourglass.
     Wait,
     /// Another way: a square arrow.
@@ -35,13 +37,22 @@ pub enum Glyph {
 pub fn glyph(out: &mut dyn Out, glyph: Glyph) {
     let mut pen = Pen { out };
     let side = match glyph {
-        Glyph::Do | Glyph::Wait | Glyph::OtherWay | Glyph::Stop | Glyph::CantTell => 44.0,
+        Glyph::Do
+        | Glyph::HalfDo
+        | Glyph::Wait
+        | Glyph::OtherWay
+        | Glyph::Stop
+        | Glyph::CantTell => 44.0,
         Glyph::Caution => 30.0,
         Glyph::Print | Glyph::Share | Glyph::Calendar | Glyph::Call | Glyph::Next => 22.0,
     };
     pen.svg("gl", side, side, "");
     match glyph {
         Glyph::Do => pen.circle("fi", 22.0, 22.0, 20.0),
+        Glyph::HalfDo => {
+            pen.circle("s", 22.0, 22.0, 19.0);
+            pen.path("fi", "M22 3A19 19 0 0 0 22 41Z");
+        }
         Glyph::Wait => pen.path("fi", "M8 3H36V9L26 22L36 35V41H8V35L18 22L8 9Z"),
         Glyph::OtherWay => pen.path("fi", "M4 8H24V1L42 22L24 43V36H4Z"),
         Glyph::Stop => pen.path("fi", &octagon(22.0, 22.0, 20.0)),

@@ -10,6 +10,7 @@ pub(crate) mod pages;
 mod schema;
 mod single;
 mod sources;
+mod species_list;
 mod static_answers;
 mod template;
 pub(crate) mod version;
@@ -87,7 +88,7 @@ pub(crate) fn site(
     let build = naming(&scripts, "build.js", &assets, &build, &largest)?;
     assets.add("build.js", build);
     assets.add("page.js", script(&scripts.join("page.js"), &[])?);
-    for name in ["frame.js", "stepdown.js"] {
+    for name in ["filter.js", "frame.js", "stepdown.js"] {
         assets.add(name, script(&scripts.join(name), &[])?);
     }
 

@@ -2,7 +2,7 @@
 
 use crate::build::assets::{Assets, File};
 use crate::build::template::{Template, fill};
-use crate::build::{markdown, sources, static_answers, version};
+use crate::build::{markdown, sources, species_list, static_answers, version};
 use anyhow::{Context, Result};
 use calc_view::kind::Kind;
 use calc_view::out::escaped;
@@ -171,6 +171,7 @@ fn common_values(
         ("page-js", address("page.js")?),
         ("frame-js", address("frame.js")?),
         ("build-js", address("build.js")?),
+        ("filter-js", address("filter.js")?),
         ("element-js", address("element.js")?),
         ("engine-js", address("engine.js")?),
         ("engine-wasm", address("engine.wasm")?),
@@ -179,22 +180,24 @@ fn common_values(
         ("build", BUILD_MARK.to_owned()),
         ("policy", POLICY.to_owned()),
     ]);
-    let (count, rows) = match sources::table(root)? {
-        Some((count, rows)) => (count.to_string(), rows),
-        None => ("0".to_owned(), String::new()),
-    };
-    values.insert("source-count", count);
+    let sources = sources::make(root)?;
+    values.insert("source-count", sources.count.to_string());
+    values.insert("source-groups", sources.groups);
+    values.insert("source-list", sources.list);
     let names = ["rule-count", "rules-print", "rules-practice", "rules-own"];
     for (name, count) in names.into_iter().zip(sources::rules(root)?) {
         values.insert(name, count.to_string());
     }
-    values.insert("source-rows", rows);
     let climate = calc_data::places::places();
     let thousands = |count: usize| calc_view::measure::number(count as u32);
     values.insert("climate-count", thousands(climate.stations.len()));
     values.insert("town-countries", thousands(calc_data::places::TOWNS.len()));
     values.insert("changes", changes(root)?);
-    values.insert("species-rows", static_answers::species_rows()?);
+    let species = species_list::make(base)?;
+    values.insert("species-count", species.count.to_string());
+    values.insert("species-letters", species.letters);
+    values.insert("species-suits", species.choices);
+    values.insert("species-list", species.list);
     let kinds = Kind::ALL.map(|kind| {
         let asks = escaped(&calc_view::words::calculators::asks(kind));
         format!("<option value=\"{}\">{asks}</option>", kind.name())

@@ -1,18 +1,38 @@
-//! The table of sources, made from `content/evidence/sources.csv`.
+//! The list of sources, made from `content/evidence/sources.csv`: by what they are used for, in the language in use.
 
 use anyhow::Result;
-use calc_data::table::{Problem, Table};
-use calc_view::out::escaped;
+use calc::terms::cite::Grade;
+use calc_data::table::{Problem, Row, Table};
+use calc_view::out::Html;
+use calc_view::page::Page;
+use calc_view::words::m;
 use serde::Deserialize;
-use std::fmt::Write as _;
+use std::collections::BTreeMap;
 use std::path::Path;
 
 const FILE: &str = "content/evidence/sources.csv";
+/// What sources are used for, in the order of the page, as the table has it; a blank in it is written `_`.
+const GROUPS: [&str; 13] = [
+    "response",
+    "practice",
+    "timing",
+    "allometry",
+    "effort",
+    "habitat_safety",
+    "identification",
+    "natives",
+    "law",
+    "oak_wilt",
+    "ash_borer",
+    "disease",
+    "terms",
+];
 
 /// One source, as its row says.
 #[derive(Deserialize)]
 struct Source {
     id: String,
+    table_group: String,
     label: String,
     same_as: String,
     superseded_by: String,
@@ -26,19 +46,20 @@ struct Source {
     grade_ceiling: String,
 }
 
-/// The sources as an HTML table body with their count, or nothing when the
-/// file is not there.
+/// The page's parts: how many sources, links to their groups, the list.
+pub(crate) struct SourceList {
+    pub(crate) count: usize,
+    pub(crate) groups: String,
+    pub(crate) list: String,
+}
+
+/// Makes them.
 ///
 /// # Errors
-/// A column that is missing, a row without id or title, an id twice: each with
+/// A column that is missing, a row without id or title, an id twice, a group, part or grade without words: each with
 /// file and line.
-pub(crate) fn table(root: &Path) -> Result<Option<(usize, String)>> {
-    if !root.join(FILE).is_file() {
-        return Ok(None);
-    }
-    let table = Table::read(root, FILE)?;
-    let sources = sorted(&table)?;
-    Ok(Some((sources.len(), rows(&sources))))
+pub(crate) fn make(root: &Path) -> Result<SourceList> {
+    Ok(list(&Table::read(root, FILE)?)?)
 }
 
 const METHODS: &str = "content/rules/methods.csv";
@@ -64,8 +85,9 @@ pub(crate) fn rules(root: &Path) -> Result<[usize; 4]> {
     ])
 }
 
-/// By author, or what it appeared in, then year.
-fn sorted(table: &Table<Source>) -> Result<Vec<&Source>, Problem> {
+/// By author, or what it appeared in, then year. A paper that stands under two ids is shown once, under the id that is
+/// cited.
+fn sorted(table: &Table<Source>) -> Result<Vec<&Row<Source>>, Problem> {
     table.by(|source| &source.id)?;
     let nameless = |source: &Source| source.title.is_empty() && source.container.is_empty();
     if let Some(row) = table
@@ -76,9 +98,11 @@ fn sorted(table: &Table<Source>) -> Result<Vec<&Source>, Problem> {
         let what = "a source needs an id, and a title or what it appeared in";
         return Err(row.at.problem(what));
     }
-    // A paper that stands under two ids is shown once, under the id that is cited.
-    let rows = table.rows.iter().filter(|row| row.same_as.is_empty());
-    let mut sources: Vec<&Source> = rows.map(|row| &**row).collect();
+    let mut sources: Vec<_> = table
+        .rows
+        .iter()
+        .filter(|row| row.same_as.is_empty())
+        .collect();
     sources.sort_by_key(|source| {
         let by = if source.authors.is_empty() {
             &source.container
@@ -90,54 +114,139 @@ fn sorted(table: &Table<Source>) -> Result<Vec<&Source>, Problem> {
     Ok(sources)
 }
 
-fn rows(sources: &[&Source]) -> String {
-    let mut out = String::new();
-    for source in sources {
-        let mut whole = String::new();
-        for part in [&source.authors, &source.year] {
-            if !part.is_empty() {
-                let _ = write!(whole, "{}. ", escaped(part.trim_end_matches('.')));
-            }
-        }
-        // Of some only the journal, volume and pages are known.
-        if !source.title.is_empty() {
-            let _ = write!(
-                whole,
-                "<cite>{}</cite>.",
-                escaped(source.title.trim_end_matches('.'))
-            );
-        }
-        let place: Vec<String> = [&source.container, &source.volume_pages]
-            .into_iter()
-            .filter(|part| !part.is_empty())
-            .map(|part| escaped(part))
-            .collect();
-        if !place.is_empty() {
-            let _ = write!(whole, " {}.", place.join(", "));
-        }
-        if !source.doi.is_empty() {
-            let _ = write!(whole, " doi:{}", escaped(&source.doi));
-        }
-        if !source.superseded_by.is_empty() {
-            let _ = write!(whole, " Superseded by {}.", escaped(&source.superseded_by));
-        }
-        let _ = writeln!(
-            out,
-            "<tr id=\"{id}\"><th scope=\"row\">{label}</th><td>{whole}</td><td>{part}</td><td>{grade}</td></tr>",
-            id = escaped(&source.id),
-            label = escaped(&source.label),
-            part = escaped(&source.part_read.replace('_', " ")),
-            grade = escaped(&source.grade_ceiling.to_lowercase().replace('_', " ")),
-        );
+fn list(table: &Table<Source>) -> Result<SourceList, Problem> {
+    let sources = sorted(table)?;
+    let labels: BTreeMap<&str, &str> = table
+        .rows
+        .iter()
+        .map(|row| (row.id.as_str(), row.label.as_str()))
+        .collect();
+    let group_of = |source: &Source| source.table_group.replace(' ', "_");
+    if let Some(row) = sources
+        .iter()
+        .find(|row| !GROUPS.contains(&group_of(row).as_str()))
+    {
+        return Err(row.at.problem(format!(
+            "table_group: \"{}\" has no place on the page of sources",
+            row.table_group
+        )));
     }
-    out
+    let (mut links, mut html) = (Html::default(), Html::default());
+    let nav = &mut Page::new(&mut links);
+    let out = &mut Page::new(&mut html);
+    for group in GROUPS {
+        let of: Vec<_> = sources
+            .iter()
+            .filter(|row| group_of(row) == group)
+            .collect();
+        let (Some(words), false) = (m::sources_group(group), of.is_empty()) else {
+            continue;
+        };
+        let id = format!("for-{}", group.replace('_', "-"));
+        nav.open("li");
+        nav.open("a");
+        nav.attr("href", &format!("#{id}"));
+        nav.text(m::sources_of(words, of.len()));
+        nav.close_two();
+        out.open("section");
+        out.heading(2, "", &id, &words);
+        out.open("ul");
+        for source in of {
+            let same = table.rows.iter().filter(|row| row.same_as == source.id);
+            entry(out, source, same.map(|row| row.id.as_str()), &labels)?;
+        }
+        out.close_two();
+    }
+    Ok(SourceList {
+        count: sources.len(),
+        groups: links.into_string(),
+        list: html.into_string(),
+    })
+}
+
+/// One source, with an anchor for its id and for each other id of the same paper.
+fn entry<'a>(
+    out: &mut Page<'_>,
+    source: &Row<Source>,
+    same: impl Iterator<Item = &'a str>,
+    labels: &BTreeMap<&str, &str>,
+) -> Result<(), Problem> {
+    out.open("li");
+    out.attr("id", &source.id);
+    for id in same {
+        out.open("a");
+        out.attr("id", id);
+        out.close();
+    }
+    out.leaf("b", source.label.as_str());
+    out.open("p");
+    for part in [&source.authors, &source.year] {
+        if !part.is_empty() {
+            out.text(format!("{}. ", part.trim_end_matches('.')));
+        }
+    }
+    // Of some only the journal, volume and pages are known.
+    if !source.title.is_empty() {
+        out.leaf("cite", source.title.trim_end_matches('.'));
+        out.text(". ");
+    }
+    let place = [source.container.as_str(), &source.volume_pages];
+    let place: Vec<&str> = place.into_iter().filter(|part| !part.is_empty()).collect();
+    if !place.is_empty() {
+        out.text(format!("{}. ", place.join(", ").trim_end_matches('.')));
+    }
+    if !source.doi.is_empty() {
+        let address = format!("https://doi.org/{}", source.doi);
+        out.open("a");
+        out.attr("href", &address);
+        out.text(address.trim_start_matches("https://"));
+        out.close();
+    }
+    out.close();
+    out.open_class("p", "soft");
+    if !source.superseded_by.is_empty() {
+        out.text(m::sources_superseded(named(&source.superseded_by, labels)));
+        out.text(" ");
+    }
+    let part = match source.part_read.as_str() {
+        "" => "not_noted".to_owned(),
+        part => part.replace(' ', "_"),
+    };
+    let (Some(read), Some(grade)) = (
+        m::sources_read(&part),
+        Grade::of_table(&source.grade_ceiling),
+    ) else {
+        let what = format!(
+            "part_read \"{}\" or grade_ceiling \"{}\" has no words",
+            source.part_read, source.grade_ceiling
+        );
+        return Err(source.at.problem(what));
+    };
+    out.text(read);
+    out.text(" ");
+    out.text(m::sources_best(m::confidence_grade(grade)));
+    out.close_two();
+    Ok(())
+}
+
+/// A text with the ids in it as what people know their sources by.
+fn named(text: &str, labels: &BTreeMap<&str, &str>) -> String {
+    let end = |c: char| !c.is_ascii_alphanumeric();
+    let parts = text.split_inclusive(end).map(|part| {
+        let word = part.trim_end_matches(end);
+        match labels.get(word) {
+            Some(label) => part.replacen(word, label, 1),
+            None => part.to_owned(),
+        }
+    });
+    parts.collect()
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
 
-    const HEAD: &str = "id,label,same_as,superseded_by,authors,year,title,container,volume_pages,doi,part_read,grade_ceiling\n";
+    const HEAD: &str = "id,table_group,label,same_as,superseded_by,authors,year,title,container,volume_pages,doi,part_read,grade_ceiling\n";
 
     #[test]
     fn every_row_of_the_methods_is_counted_once() {
@@ -151,16 +260,49 @@ mod tests {
     }
 
     #[test]
-    fn each_source_has_its_anchor_and_is_escaped() {
+    fn each_source_stands_in_its_group_with_its_anchors_and_link_and_is_escaped() {
         let text = format!(
-            "{HEAD}AB1,A & B 2001,,,A & B,2001,On <bark>,J. Trees,\"1, 2-3\",10.1/x,full,MEASURED\n"
+            "{HEAD}AB1,oak wilt,A & B 2001,,CD2 (a later one),A & B,2001,On <bark>,J. Trees,\"1, 2-3\",10.1/x,whole,PUBLISHED\n\
+             CD2,timing,C & D 2002,,,,,On dates,J. Trees,,,page,SECONDARY\n\
+             CD3,timing,C & D 2002,CD2,,,,On dates,J. Trees,,,page,SECONDARY\n"
         );
-        let page = rows(&sorted(&Table::of(FILE, text.as_bytes()).unwrap()).unwrap());
-        assert!(page.contains("id=\"AB1\""), "{page}");
-        assert!(
-            page.contains("A &amp; B. 2001. <cite>On &lt;bark&gt;</cite>. J. Trees, 1, 2-3."),
-            "{page}"
-        );
+        let made = list(&Table::of(FILE, text.as_bytes()).unwrap()).unwrap();
+        assert_eq!(made.count, 2);
+        assert!(made.groups.find("When the bark slips (1)") < made.groups.find("Oak wilt (1)"));
+        for part in [
+            "<li id=\"AB1\">",
+            "A &amp; B. 2001. <cite>On &lt;bark&gt;</cite>. J. Trees, 1, 2-3.",
+            "<a href=\"https://doi.org/10.1/x\">doi.org/10.1/x</a>",
+            "Superseded by C &amp; D 2002 (a later one).",
+            "<li id=\"CD2\"><a id=\"CD3\"></a>",
+        ] {
+            assert!(made.list.contains(part), "{part}: {}", made.list);
+        }
+    }
+
+    #[test]
+    fn a_source_for_something_without_words_is_named_by_its_line() {
+        let root = crate::project::root().expect("the project");
+        let made = make(&root).expect("the table");
+        for group in GROUPS {
+            assert!(
+                made.list
+                    .contains(&format!("id=\"for-{}\"", group.replace('_', "-"))),
+                "{group}"
+            );
+        }
+        for (row, part) in [
+            ("A,gossip,,,,,,t,,,,page,PUBLISHED", "gossip"),
+            ("A,timing,,,,,,t,,,,cover,PUBLISHED", "cover"),
+            ("A,timing,,,,,,t,,,,page,SURE", "SURE"),
+        ] {
+            let table = Table::of(FILE, format!("{HEAD}{row}\n").as_bytes()).expect("columns");
+            let said = list(&table)
+                .err()
+                .map(|problem| problem.to_string())
+                .unwrap_or_default();
+            assert!(said.contains(":2: ") && said.contains(part), "{said}");
+        }
     }
 
     #[test]
@@ -170,14 +312,14 @@ mod tests {
             Err(problem) => Some(problem.to_string()),
         };
         for (row, part) in [
-            ("A,,,,,,,,,,,\n", ":2: "),
-            ("A,,,,,,t,,,,,\nA,,,,,,t,,,,,\n", ":3: "),
+            ("A,,,,,,,,,,,,\n", ":2: "),
+            ("A,,,,,,,t,,,,,\nA,,,,,,,t,,,,,\n", ":3: "),
             ("A,b\n", ":2: "),
         ] {
             let said = problem(format!("{HEAD}{row}")).unwrap_or_else(|| panic!("{row} was read"));
             assert!(said.contains(part), "{said}");
         }
         let said = problem("id,title\nA,t\n".into()).expect("a column is missing");
-        assert!(said.contains("\"label\""), "{said}");
+        assert!(said.contains("\"table_group\""), "{said}");
     }
 }

@@ -1,0 +1,31 @@
+### The page of sources: what each is used for, which part of it was read, how far it is trusted.
+
+sources-group =
+    .response = Qué hace un árbol después de un anillo
+    .practice = Cómo se corta un anillo, y otros métodos
+    .timing = Cuándo se despega la corteza
+    .allometry = Altura, copa y corteza
+    .effort = Cuánto dura el trabajo
+    .habitat_safety = Fauna, madera que cae y distancias
+    .identification = ¿Es este árbol?
+    .natives = Dónde son nativos los árboles
+    .law = Leyes
+    .oak_wilt = Marchitez del roble
+    .ash_borer = Barrenadores del fresno
+    .disease = Otras enfermedades y plagas
+    .terms = Palabras y nombres en español
+sources-read =
+    .page = Se leyó una página.
+    .abstract = Se leyó su resumen.
+    .opening = Se leyó su comienzo.
+    .introduction = Se leyó su introducción.
+    .title_page = Se leyó su portada.
+    .quoted = Se leyó donde otro documento lo cita.
+    .whole = Se leyó entero.
+    .part = Se leyó una parte.
+    .data = Se leyeron sus datos.
+    .none = No se leyó nada de él.
+    .not_noted = No consta qué parte se leyó.
+sources-best = Un número tomado de él es, como mucho: { $grade }.
+sources-superseded = Sustituido por { $by }.
+sources-of = { $group } ({ $count })

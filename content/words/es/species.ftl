@@ -1,0 +1,32 @@
+### The list of all trees: whether a ring suits each, and what it does after a cut.
+
+species-suits =
+    .suitable = sí
+    .followup = con visitas: cuente con rebrotes o puentes
+    .conditional = con una condición: decide un clon, una enfermedad o su forma de crecer
+    .not-alone = no con un anillo solo
+    .not-applicable = no: no hay corteza que anillar
+    .unknown = decide su nombre
+species-suits-clone = sí, si se anilla cada tallo del clon
+species-basal =
+    .none = sin rebrotes
+    .weak = pocos rebrotes al cortarlo
+    .moderate = rebrotes al cortarlo
+    .strong = muchos rebrotes al cortarlo
+species-suckering =
+    .none = sin chupones de raíz
+    .weak = pocos chupones de raíz
+    .moderate = chupones de raíz
+    .strong = muchos chupones de raíz
+species-neither = sin rebrotes ni chupones de raíz
+species-nameless = Sin nombre todavía
+species-also = También se halla como: { $names }.
+species-in-language =
+    .en = En inglés:
+    .es = En español:
+species-across = { $size } de diámetro
+species-cell = { $method }. Zona { $zone }.
+species-cell-ring = anillo de corteza, { $width } de ancho. Zona { $zone }.
+species-cell-if = Si se cumple su condición: { $cell }
+species-ask = Preguntar por este árbol
+species-all = Todos
