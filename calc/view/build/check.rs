@@ -3,6 +3,7 @@
 use crate::file::{Ask, Message, Part, Place, Problems, Told, Wording, asked, gaps_of, push_text};
 use crate::languages::Language;
 use crate::pack::MOST_GAPS;
+use crate::tables::{self, Said, Text};
 
 /// A kind of gap: its name in comments, the Rust type that fills it, whether a plural is chosen by it.
 pub struct Kind {
@@ -100,12 +101,15 @@ pub struct Whole {
     pub wordings: Vec<Vec<Part>>,
     /// Names of trees, as [`Language`] has them.
     pub names: Vec<[String; 3]>,
+    /// What it says for texts of tables.
+    pub prose: Vec<Said>,
 }
 
 /// The first language's messages, and every language's wordings.
 pub fn languages(
     mut all: Vec<Language>,
     enums: &[Enum],
+    texts: &[Text],
 ) -> Result<(Vec<Checked>, Vec<Whole>), Problems> {
     let mut problems = Problems::new();
     for language in &mut all {
@@ -125,14 +129,22 @@ pub fn languages(
         decimal: rules(first, &mut problems).decimal,
         wordings: wordings_of(&checked),
         names: first.names.clone(),
+        prose: Vec::new(),
     }];
     for language in others {
         let base = language
             .name
             .split_once('-')
             .and_then(|(base, _)| whole.iter().find(|known| known.name == base));
+        let prose = base.map(|base| base.prose.as_slice());
+        let prose = tables::said(&language.folder, &language.tables, texts, prose);
+        let prose = prose.unwrap_or_else(|wrong| {
+            problems.extend(wrong);
+            Vec::new()
+        });
         let base = base.map(|base| base.wordings.clone());
-        whole.push(other(language, &checked, base, &mut problems));
+        let other = other(language, &checked, base, &mut problems);
+        whole.push(Whole { prose, ..other });
     }
     if problems.is_empty() {
         Ok((checked, whole))
@@ -530,5 +542,6 @@ fn other(
         decimal: rules.decimal,
         wordings,
         names: language.names.clone(),
+        prose: Vec::new(),
     }
 }

@@ -12,6 +12,8 @@ pub struct Language {
     /// As problems say it: `content/words/es`.
     pub folder: String,
     pub messages: Vec<Message>,
+    /// What it says for texts of tables.
+    pub tables: Vec<Message>,
     /// Names of trees: scientific name, name, gender.
     pub names: Vec<[String; 3]>,
 }
@@ -37,20 +39,11 @@ pub fn read(words: &Path) -> Result<Vec<Language>, Problems> {
             continue;
         }
         let folder = format!("content/words/{name}");
-        let mut messages = Vec::new();
-        for file in names(&words.join(&name))? {
-            if !file.ends_with(".ftl") {
-                continue;
-            }
-            let shown = format!("{folder}/{file}");
-            let read = std::fs::read_to_string(words.join(&name).join(&file))
-                .map_err(|error| vec![format!("{shown}: {error}")])
-                .and_then(|text| file::read(&shown, &text));
-            match read {
-                Ok(read) => messages.extend(read),
-                Err(wrong) => problems.extend(wrong),
-            }
-        }
+        let messages = messages(words, &name, &mut problems)?;
+        let tables = match words.join(&name).join("tables").is_dir() {
+            true => self::messages(words, &format!("{name}/tables"), &mut problems)?,
+            false => Vec::new(),
+        };
         let names = match tree_names(words, &name) {
             Ok(names) => names,
             Err(wrong) => {
@@ -62,6 +55,7 @@ pub fn read(words: &Path) -> Result<Vec<Language>, Problems> {
             name,
             folder,
             messages,
+            tables,
             names,
         });
     }
@@ -71,6 +65,23 @@ pub fn read(words: &Path) -> Result<Vec<Language>, Problems> {
     } else {
         Err(problems)
     }
+}
+
+/// The messages in a folder under `content/words`.
+fn messages(words: &Path, name: &str, problems: &mut Problems) -> Result<Vec<Message>, Problems> {
+    let folder = words.join(name);
+    let mut messages = Vec::new();
+    for file in names(&folder)?.iter().filter(|file| file.ends_with(".ftl")) {
+        let shown = format!("content/words/{name}/{file}");
+        let read = std::fs::read_to_string(folder.join(file))
+            .map_err(|error| vec![format!("{shown}: {error}")])
+            .and_then(|text| file::read(&shown, &text));
+        match read {
+            Ok(read) => messages.extend(read),
+            Err(wrong) => problems.extend(wrong),
+        }
+    }
+    Ok(messages)
 }
 
 /// The table of names of a language, where it has one: `names_es.csv`.

@@ -7,11 +7,16 @@ mod file;
 mod generate;
 mod languages;
 mod pack;
+mod tables;
+#[path = "../src/words/text_key.rs"]
+mod text_key;
 
 use check::Whole;
 use file::Problems;
 use languages::{FIRST, Language};
+use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
+use tables::{Said, Text};
 
 /// The language that is made for checks of the layout.
 const STRETCHED: &str = "qps";
@@ -24,7 +29,9 @@ fn main() {
         root.join("content/words").display()
     );
     let out = PathBuf::from(std::env::var("OUT_DIR").expect("cargo sets OUT_DIR"));
-    match languages::read(&root.join("content/words")).and_then(|all| made(all, &out)) {
+    let texts = tables::read(&root);
+    let all = languages::read(&root.join("content/words"));
+    match texts.and_then(|texts| made(all?, &texts, &out)) {
         Ok(()) => {}
         Err(problems) => {
             // Cargo shows an error of a build script whole; a panic would bury it in a backtrace.
@@ -37,9 +44,9 @@ fn main() {
 }
 
 /// Writes what the view includes.
-fn made(all: Vec<Language>, out: &Path) -> Result<(), Problems> {
+fn made(all: Vec<Language>, texts: &[Text], out: &Path) -> Result<(), Problems> {
     let enums = enums::all();
-    let (messages, mut languages) = check::languages(all, &enums)?;
+    let (messages, mut languages) = check::languages(all, &enums, texts)?;
     let mut code = generate::code(&messages, &enums);
     let mut told = String::new();
     let mut gaps: Vec<Vec<&str>> = Vec::new();
@@ -57,6 +64,7 @@ fn made(all: Vec<Language>, out: &Path) -> Result<(), Problems> {
         name: STRETCHED.to_owned(),
         decimal: first.decimal,
         names: Vec::new(),
+        prose: stretched_prose(texts),
         wordings: first
             .wordings
             .iter()
@@ -76,6 +84,7 @@ fn made(all: Vec<Language>, out: &Path) -> Result<(), Problems> {
             mark,
             language.decimal,
             &language.names,
+            &tables::packed(&language.prose),
             &wordings,
         );
         std::fs::write(out.join(&name), text).expect("OUT_DIR takes a file");
@@ -91,4 +100,20 @@ fn made(all: Vec<Language>, out: &Path) -> Result<(), Problems> {
     );
     std::fs::write(out.join("messages.rs"), code).expect("OUT_DIR takes a file");
     Ok(())
+}
+
+/// The texts of tables as the language for the layout says them.
+fn stretched_prose(texts: &[Text]) -> Vec<Said> {
+    let all = texts.iter().map(|text| {
+        let mut said = String::new();
+        for (at, piece) in text.english.split_inclusive(['{', '}']).enumerate() {
+            // Every other piece is a gap.
+            match at % 2 {
+                0 => said.push_str(&pack::stretch(piece)),
+                _ => said.push_str(piece),
+            }
+        }
+        (text.english.clone(), said)
+    });
+    all.collect::<BTreeMap<_, _>>().into_iter().collect()
 }

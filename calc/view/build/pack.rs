@@ -51,17 +51,18 @@ fn write(parts: &[Part], gaps: &[&str], into: &mut String) {
     }
 }
 
-/// The file: the language, the mark of the build, the decimal sign, names of trees, then the wordings.
+/// The file: the language, the mark of the build, the decimal sign, names of trees, texts of tables, then the wordings.
 pub fn file(
     language: &str,
     mark: u32,
     decimal: char,
     names: &[[String; 3]],
+    prose: &str,
     wordings: &[String],
 ) -> String {
     let names: Vec<String> = names.iter().map(|row| row.join("=")).collect();
     let names = names.join("|");
-    let mut file = format!("{language}\0{mark:08x}\0{decimal}\0{names}");
+    let mut file = format!("{language}\0{mark:08x}\0{decimal}\0{names}\0{prose}");
     for wording in wordings {
         file.push('\0');
         file.push_str(wording);
@@ -94,7 +95,7 @@ pub fn stretched(parts: &[Part]) -> Vec<Part> {
         .collect()
 }
 
-fn stretch(text: &str) -> String {
+pub fn stretch(text: &str) -> String {
     let mut longer = String::new();
     let mut letters = 0;
     for c in text.chars() {

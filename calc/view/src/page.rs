@@ -2,6 +2,7 @@
 
 use crate::measure::Both;
 use crate::out::Out;
+use crate::words::prose::{bare, is_marked, pieces};
 
 const HEADINGS: [&str; 6] = ["h1", "h2", "h3", "h4", "h5", "h6"];
 
@@ -48,11 +49,31 @@ impl<'a> Page<'a> {
     }
     /// As [`Out::attr`].
     pub fn attr(&mut self, key: &'static str, value: &str) {
-        self.sink.attr(key, value);
+        if is_marked(value) {
+            self.sink.attr(key, &bare(value.into()));
+        } else {
+            self.sink.attr(key, value);
+        }
     }
-    /// As [`Out::text`].
+    /// As [`Out::text`]; English in another language stands in an element that says so.
     pub fn text(&mut self, text: impl Wording) {
-        self.sink.text(text.as_ref());
+        self.words(text.as_ref());
+    }
+    #[inline(never)]
+    fn words(&mut self, text: &str) {
+        if !is_marked(text) {
+            return self.sink.text(text);
+        }
+        pieces(text, |piece, is_english| {
+            if is_english {
+                self.sink.open("span");
+                self.sink.attr("lang", "en");
+            }
+            self.sink.text(piece);
+            if is_english {
+                self.sink.close();
+            }
+        });
     }
     /// As [`Out::close`].
     pub fn close(&mut self) {

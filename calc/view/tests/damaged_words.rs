@@ -13,6 +13,11 @@ mod languages;
 #[path = "../build/pack.rs"]
 #[allow(dead_code, reason = "the build writes packs")]
 mod pack;
+#[path = "../build/tables.rs"]
+#[allow(dead_code, reason = "the build reads the tables")]
+mod tables;
+#[path = "../src/words/text_key.rs"]
+mod text_key;
 
 use file::Problems;
 use languages::Language;
@@ -24,6 +29,7 @@ fn language(name: &str, text: &str) -> Result<Language, Problems> {
         name: name.to_owned(),
         messages: file::read(&format!("{folder}/verdict.ftl"), text)?,
         folder,
+        tables: Vec::new(),
         names: Vec::new(),
     })
 }
@@ -33,7 +39,7 @@ fn whole(languages: &[(&str, &str)]) -> Result<Vec<check::Whole>, Problems> {
     for (name, text) in languages {
         all.push(language(name, text)?);
     }
-    Ok(check::languages(all, &enums::all())?.1)
+    Ok(check::languages(all, &enums::all(), &[])?.1)
 }
 
 /// What stops the build: one problem, said so.
@@ -281,5 +287,70 @@ fn a_language_without_rules_is_told() {
         [
             "content/words/pt: the plurals and the decimal sign of pt are not told: RULES in calc/view/build/check.rs"
         ]
+    );
+}
+
+/// Two rows of a table with the same text, and one with a gap.
+fn rows() -> [tables::Text; 3] {
+    let text = |line, id: &str, english: &str| tables::Text {
+        place: file::Place {
+            file: "content/evidence/cautions.csv".to_owned(),
+            line,
+        },
+        id: id.to_owned(),
+        attribute: "sentence",
+        english: english.to_owned(),
+    };
+    [
+        text(2, "caution-a1", "Stop."),
+        text(3, "caution-a2", "Stop."),
+        text(4, "caution-a3", "Keep {people_out} away."),
+    ]
+}
+
+const ROWS: &str = "\
+caution-a1 =
+    .sentence = Pare.
+caution-a3 =
+    .sentence = Quédese a { $people_out }.
+";
+
+fn said(words: &str) -> Result<Vec<tables::Said>, Problems> {
+    let messages = file::read("content/words/es/tables/cautions.ftl", words)?;
+    tables::said("content/words/es", &messages, &rows(), None)
+}
+
+#[test]
+fn a_text_of_a_table_is_said_once_for_all_rows_that_have_it() {
+    let said = said(ROWS).expect("nothing is damaged");
+    let said: Vec<(&str, &str)> = said.iter().map(|(a, b)| (&**a, &**b)).collect();
+    assert_eq!(
+        said,
+        [
+            ("Keep {people_out} away.", "Quédese a {people_out}."),
+            ("Stop.", "Pare."),
+        ]
+    );
+}
+
+#[test]
+fn a_row_that_a_language_does_not_say_is_named_with_where_it_stands() {
+    let stops =
+        |words: &str, says: &str| assert_eq!(said(words).err(), Some(vec![says.to_owned()]));
+    stops(
+        &with(ROWS, "caution-a1 =\n    .sentence = Pare.\n", ""),
+        "content/evidence/cautions.csv:2: no words for it in content/words/es/tables: caution-a1.sentence",
+    );
+    stops(
+        &with(ROWS, " a { $people_out }", " lejos"),
+        "content/words/es/tables/cautions.ftl:4: caution-a3.sentence: {people_out} of content/evidence/cautions.csv:4 is missing",
+    );
+    stops(
+        &format!("{ROWS}caution-a9 =\n    .sentence = Pare.\n"),
+        "content/words/es/tables/cautions.ftl:6: caution-a9.sentence says no text of a table",
+    );
+    stops(
+        &format!("{ROWS}caution-a2 =\n    .sentence = Alto.\n"),
+        "content/words/es/tables/cautions.ftl:6: caution-a2.sentence: the same text is said at content/words/es/tables/cautions.ftl:2",
     );
 }

@@ -4,6 +4,7 @@ use super::frame::{Part, Region, lead, open_fold, open_part};
 use super::group;
 use super::sources::{cited, is_bare};
 use crate::page::Page;
+use crate::words::prose::prose;
 use crate::words::{Word, cautions as w, m};
 use calc::models::cautions::{Caution, CautionLine, When};
 use calc::terms::small::find;
@@ -121,16 +122,17 @@ fn known(cx: &Region<'_>, id: &str) -> Option<&'static Caution> {
 /// What a caution says, with the answer's own distance in it.
 fn sentence(cx: &Region<'_>, caution: &Caution) -> String {
     const PEOPLE_OUT: &str = "{people_out}";
-    match find::place(caution.sentence, PEOPLE_OUT) {
+    let said = prose(caution.sentence);
+    match find::place(&said, PEOPLE_OUT) {
         Some(at) => {
-            let (before, rest) = find::cut(caution.sentence, at);
+            let (before, rest) = find::cut(&said, at);
             let answer = cx.say.answer;
             let people = cx
                 .say
                 .reach(answer.people_out_m.unwrap_or(answer.reach.two_heights_m));
             cat!(before, people, find::behind(rest, PEOPLE_OUT.len()))
         }
-        None => caution.sentence.into(),
+        None => said,
     }
 }
 
@@ -140,14 +142,14 @@ fn caution(out: &mut Page<'_>, cx: &Region<'_>, line: &CautionLine, in_view: &[&
         return;
     };
     out.open_class("div", "note");
-    lead(out, caution.subject, sentence(cx, caution));
+    lead(out, prose(caution.subject), sentence(cx, caution));
     if !line.who.is_empty() {
         let asks = line.law.is_empty() && caution.when == When::Law;
         out.p_class(
             "soft",
             match asks {
-                true => m::cautions_decides_ask(line.who),
-                false => m::cautions_decides(line.who),
+                true => m::cautions_decides_ask(prose(line.who)),
+                false => m::cautions_decides(prose(line.who)),
             },
         );
     }
@@ -162,7 +164,7 @@ fn caution(out: &mut Page<'_>, cx: &Region<'_>, line: &CautionLine, in_view: &[&
 fn backing(out: &mut Page<'_>, cx: &Region<'_>, line: &CautionLine) {
     out.open_class("p", "soft");
     if !line.law.is_empty() {
-        out.text(cat!(line.law, ". "));
+        out.text(cat!(&prose(line.law), ". "));
     }
     let cites = &line.because;
     if cites.iter().any(|cite| !is_bare(cite)) {

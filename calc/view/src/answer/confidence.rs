@@ -4,7 +4,9 @@ use super::frame::{Part, Region, items, open_details};
 use super::sources::{grade_mark, weakest, with_sources};
 use crate::draw::mark::swatch;
 use crate::page::{Page, Wording};
+use crate::words::gap::other_tree;
 use crate::words::m;
+use crate::words::prose::prose;
 use crate::words::{self, confidence as w};
 use calc::terms::cite::{Cite, Grade};
 use calc::terms::method::Method;
@@ -208,7 +210,10 @@ fn list(out: &mut Page<'_>, alike: &[&LookAlike]) {
     for it in alike {
         out.open("li");
         if !it.name.is_empty() {
-            out.leaf("b", it.name);
+            out.leaf(
+                "b",
+                words::phrase::sentence(&other_tree(it.scientific, it.name)),
+            );
             out.text(" ");
         }
         out.open("i");
@@ -219,7 +224,7 @@ fn list(out: &mut Page<'_>, alike: &[&LookAlike]) {
             out.text(m::CONFIDENCE_NATIVE);
         }
         out.text(": ");
-        out.text(it.mark);
+        out.text(prose(it.mark));
         out.text(".");
         out.close();
     }

@@ -6,6 +6,7 @@ use crate::draw::RangeGrade;
 use crate::draw::range::{RangeBar, RangeLabels, range};
 use crate::page::Page;
 use crate::words::m;
+use crate::words::prose::prose;
 use crate::words::{self, habitat as w};
 use calc::models::habitat::Habitat;
 use calc::terms::method::Method;
@@ -14,13 +15,16 @@ use calc::terms::species::Group;
 /// Snags an acre: the region's own guideline in view, all of them folded.
 fn guides(out: &mut Page<'_>, cx: &Region<'_>, habitat: &Habitat) {
     for guide in habitat.guides.iter().take(habitat.guides_here) {
-        out.p(w::snag_guide(guide.guidance, guide.per_acre));
+        out.p(w::snag_guide(
+            &prose(guide.guidance),
+            &prose(guide.per_acre),
+        ));
     }
     folded_table(out, "", &m::HABITAT_SNAG_GUIDES, &w::HEAD_GUIDES);
     for guide in &habitat.guides {
-        out.cell(guide.guidance);
+        out.cell(prose(guide.guidance));
         let note = if guide.note.is_empty() { "" } else { "; " };
-        out.cell(cat!(guide.per_acre, note, guide.note));
+        out.cell(cat!(&prose(guide.per_acre), note, &prose(guide.note)));
         out.open_cell();
         source(out, cx, guide.because.source);
         out.close_cell();
@@ -65,15 +69,18 @@ fn body(out: &mut Page<'_>, cx: &Region<'_>) {
     );
     lead(out, words, "");
     if !habitat.feeding_wood_only && !habitat.users.is_empty() {
-        let mut names: Vec<&str> = Vec::new();
+        let mut names: Vec<String> = Vec::new();
         for user in &habitat.users {
-            names.push(user.name);
+            names.push(prose(user.name));
         }
         out.p(cat!(words::phrase::row(&names), "."));
         open_details(out, "", &m::HABITAT_USERS_HOW);
         out.open("ul");
         for user in &habitat.users {
-            out.leaf("li", cat!(user.name, ": ", w::user_note(user.note), "."));
+            out.leaf(
+                "li",
+                cat!(&prose(user.name), ": ", prose(w::user_note(user.note)), "."),
+            );
         }
         out.close_two();
     }

@@ -233,7 +233,7 @@ pub fn problems(out: &mut dyn Out, problems: &[Problem], options: &Options<'_>) 
         out.open("li");
         out.open("a");
         frame::to_field(out, &problem.field);
-        out.text(words::problem::problem_text(problem));
+        out.text(words::problem::problem_on_page(problem));
         out.close_two();
     }
     out.close_two();

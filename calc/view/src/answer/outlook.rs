@@ -7,6 +7,7 @@ use crate::draw::range::{ShareBar, SharesLabels, shares};
 use crate::measure;
 use crate::page::Page;
 use crate::words::m;
+use crate::words::prose::prose;
 use crate::words::{self, outlook as w};
 use calc::models::outlook::{Outlook, SeasonShare};
 use calc::terms::species::Trait;
@@ -118,7 +119,7 @@ fn own_row(out: &mut Page<'_>, cx: &Region<'_>, text: String, because: &[calc::t
 fn deaths(out: &mut Page<'_>, cx: &Region<'_>) {
     for told in cx.say.question.tree.species.trials_told {
         out.open("p");
-        out.text(told.text);
+        out.text(prose(told.text));
         out.text(" ");
         out.text(m::MEASURE_SOURCE);
         source(out, cx, told.source);
@@ -133,13 +134,12 @@ fn deaths(out: &mut Page<'_>, cx: &Region<'_>) {
     for row in rows {
         let known = cx.say.reference.source(row.source);
         let label = known.map_or(row.source, |source| source.label);
-        out.cell(row.dead);
-        out.cell(row.after);
-        out.cell(row.n);
-        out.cell(row.dbh);
-        out.cell(row.ring);
-        out.cell(row.season);
-        out.cell(label);
+        let printed = [
+            row.dead, row.after, row.n, row.dbh, row.ring, row.season, label,
+        ];
+        for cell in printed {
+            out.cell(prose(cell));
+        }
     }
     out.close_table();
 }

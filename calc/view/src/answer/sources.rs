@@ -5,6 +5,7 @@ use crate::draw::mark::Swatch;
 use crate::page::Page;
 use crate::words::m;
 use crate::words::message::{Parts, Piece};
+use crate::words::prose::prose;
 use calc::terms::cite::{Cite, Grade};
 
 /// A source by its label, linked to its line of the sources page. Our own assumptions and the like have none.
@@ -17,12 +18,12 @@ pub(super) fn source(out: &mut Page<'_>, cx: &Region<'_>, id: &str) {
     };
     let label = known.map_or(own, |source| source.label);
     if known.is_none() || cx.options.sources_base.is_empty() {
-        out.text(label);
+        out.text(prose(label));
         return;
     }
     out.open("a");
     out.attr("href", &cat!(cx.options.sources_base, "#", id));
-    out.text(label);
+    out.text(prose(label));
     out.close();
 }
 

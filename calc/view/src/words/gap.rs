@@ -1,6 +1,7 @@
 //! What fills the gaps of messages: each kind of gap is a type of its own, and what a choice asks of it.
 
 use super::message::{Word, in_use, m};
+use super::prose::english;
 use crate::measure;
 
 /// The gender of a name, as agreement asks.
@@ -130,6 +131,16 @@ pub fn tree_name(scientific: &str, english: &'static str) -> (&'static str, Gend
         Some((name, "f-el")) => (name, Gender::FeminineEl),
         Some((name, _)) => (name, Gender::Masculine),
         None => (english, Gender::Masculine),
+    }
+}
+
+/// The name of a tree that is not of the list, marked where it stays English.
+pub fn other_tree(scientific: &str, name: &'static str) -> String {
+    let (said, _) = tree_name(scientific, "");
+    if said.is_empty() {
+        english(name)
+    } else {
+        said.into()
     }
 }
 

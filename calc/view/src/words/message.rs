@@ -21,6 +21,8 @@ pub struct Pack {
     decimal: char,
     /// Names of trees: `scientific=name=gender`, a bar between.
     names: &'static str,
+    /// Texts of tables, a line each: the key of the English, then what the language says.
+    prose: &'static str,
     texts: Vec<&'static str>,
 }
 
@@ -35,10 +37,12 @@ impl Pack {
         let language = texts.next()?;
         let decimal = texts.nth(1)?.chars().next()?;
         let names = texts.next()?;
+        let prose = texts.next()?;
         Some(Self {
             language,
             decimal,
             names,
+            prose,
             texts: texts.collect(),
         })
     }
@@ -52,6 +56,11 @@ impl Pack {
     /// Its names of trees, as the pack has them.
     pub(super) fn names(&self) -> &'static str {
         self.names
+    }
+
+    /// Its texts of tables, as the pack has them.
+    pub(super) fn prose(&self) -> &'static str {
+        self.prose
     }
 
     /// All its wordings as they stand in the pack, for checks.
@@ -68,6 +77,7 @@ fn english() -> &'static Pack {
             language: "en",
             decimal: '.',
             names: "",
+            prose: "",
             texts: Vec::new(),
         })
     })

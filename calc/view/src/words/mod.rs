@@ -4,6 +4,8 @@
 mod en;
 pub mod gap;
 pub mod message;
+pub mod prose;
+mod text_key;
 
 pub use en::{
     calculators, card, cautions, confidence, device, effort, fields, formulas, group, habitat,

@@ -6,6 +6,7 @@ use crate::answer::sources::{is_bare, source};
 use crate::measure;
 use crate::page::Page;
 use crate::words::m;
+use crate::words::prose::prose;
 use crate::words::{self, season as w};
 use calc::models::season::Rules;
 use calc::timing::closed_months::Topic;
@@ -85,7 +86,11 @@ fn said_by(out: &mut Page<'_>, cx: &Region<'_>, rule: &Rules) {
 fn force(cx: &Region<'_>, rule: &Rules) -> String {
     match rule.topic {
         Topic::Group => w::rule_force(cx.say.group_name(), &m::STOP_OWN_RULE, false),
-        _ => w::rule_force(rule.jurisdiction, rule.force, rule.is_default),
+        _ => w::rule_force(
+            &prose(rule.jurisdiction),
+            &prose(rule.force),
+            rule.is_default,
+        ),
     }
 }
 

@@ -3,6 +3,7 @@
 use super::say::Say;
 use super::{effort, phrase};
 use crate::measure;
+use crate::words::gap::other_tree;
 use crate::words::m;
 use calc::answer::{Changed, Conditional, Outcome};
 use calc::terms::method::{Level, Method};
@@ -183,7 +184,8 @@ impl Say<'_> {
         }
         let alike = self.answer.species.look_alikes;
         let native = alike.iter().filter(|it| it.native);
-        let names: Vec<&str> = native.map(|it| it.name).collect();
+        let names = native.map(|it| other_tree(it.scientific, it.name));
+        let names: Vec<String> = names.collect();
         let count = alike.len();
         if names.is_empty() {
             return m::lines_alike(count);

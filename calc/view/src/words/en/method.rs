@@ -1,6 +1,7 @@
 //! Methods, their levels, who may do them, why they stand where they do, and their steps.
 
 use super::phrase;
+use crate::words::prose::prose;
 use crate::words::{Word, m};
 use calc::models::effort::MethodWork;
 use calc::models::outlook::Share;
@@ -70,7 +71,7 @@ pub fn work(work: &MethodWork) -> String {
     } else {
         m::method_work_as(m::MethodWorkAs {
             now,
-            of_: work.of,
+            of_: prose(work.of),
             years,
         })
     }

@@ -2,6 +2,7 @@
 
 use super::phrase;
 use crate::measure;
+use crate::words::prose::prose;
 use crate::words::{Word, m};
 use calc::models::outlook::{OutlookClass, Share, SizeClass};
 
@@ -60,12 +61,12 @@ pub fn own_row(when: &str, share: &str, n: &str, note: &str) -> String {
     let said = m::outlook_own_row(m::OutlookOwnRow {
         when,
         share,
-        trees: n,
+        trees: prose(n),
     });
     if note.is_empty() {
         said
     } else {
-        cat!(said, "; ", note)
+        cat!(said, "; ", prose(note))
     }
 }
 
@@ -76,7 +77,7 @@ pub fn season_name(when: &str) -> String {
     }
     match when {
         "end" => m::OUTLOOK_IN_THE_END.into(),
-        other => m::outlook_after(other),
+        other => m::outlook_after(prose(other)),
     }
 }
 
@@ -90,10 +91,10 @@ pub fn outlook_basis(class: OutlookClass, size: SizeClass, anchors: &str, own: &
         size: m::outlook_size_class(size),
     });
     if !anchors.is_empty() {
-        said = cat!(said, " ", m::outlook_bounded(anchors));
+        said = cat!(said, " ", m::outlook_bounded(prose(anchors)));
     }
     if !own.is_empty() {
-        said = cat!(said, " ", m::outlook_own(own));
+        said = cat!(said, " ", m::outlook_own(prose(own)));
     }
     said
 }

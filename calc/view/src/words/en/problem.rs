@@ -3,6 +3,7 @@
 use super::{fields, phrase, region};
 use crate::measure;
 use crate::words::m;
+use crate::words::prose::{bare, prose};
 use calc::question::{Code, NotListed, Problem};
 
 /// The heading of the summary.
@@ -31,6 +32,11 @@ fn units(path: &str) -> &'static str {
 
 /// The message of a problem: what it is and what to do. The same words at the field and in the summary.
 pub fn problem_text(problem: &Problem) -> String {
+    bare(problem_on_page(problem))
+}
+
+/// The same for a page, with what is English in it marked.
+pub fn problem_on_page(problem: &Problem) -> String {
     let path = problem.field.as_str();
     let field = &fields::field(path);
     let typed = &problem.typed;
@@ -180,7 +186,7 @@ pub fn not_listed(told: &NotListed) -> String {
     said = phrase::sentence(&said);
     if !told.mind.is_empty() {
         said.push(' ');
-        said.push_str(told.mind);
+        said.push_str(&prose(told.mind));
     }
     said
 }

@@ -4,6 +4,7 @@ use super::say::Say;
 use super::{phrase, region};
 use crate::measure;
 use crate::words::gap::Date;
+use crate::words::prose::prose;
 use crate::words::{Word, m};
 use calc::models::season::{DiseaseLine, RegionDates};
 use calc::timing::closed_months::Topic;
@@ -95,7 +96,8 @@ pub fn basis(basis: Basis) -> String {
 pub fn disease(line: &DiseaseLine, region: Option<&str>) -> Option<String> {
     let place = &region::in_sentence(region?);
     let oak = line.topic == Topic::OakWilt;
-    let who = line.authority;
+    let who = prose(line.authority);
+    let who = who.as_str();
     Some(match (line.status, oak) {
         (DiseaseStatus::Known, true) => {
             m::season_oak_wilt_known(m::SeasonOakWiltKnown { place, who })

@@ -1,0 +1,217 @@
+//! Prose of the tables of evidence in other languages. The English stands in the table; `content/words/LANG/tables` has a
+//! message a row, and each is held against its row.
+
+use crate::file::{Message, Part, Place, Problems};
+use crate::text_key::text_key;
+use std::collections::BTreeMap;
+use std::path::Path;
+
+/// A table with prose in it.
+struct Table {
+    file: &'static str,
+    /// The first part of the ids of its messages.
+    words: &'static str,
+    /// The columns that tell its rows apart: they make the rest of an id.
+    id: &'static [&'static str],
+    /// Columns with prose, and the attribute that says each.
+    prose: &'static [(&'static str, &'static str)],
+}
+
+const TABLES: [Table; 2] = [
+    Table {
+        file: "content/evidence/cautions.csv",
+        words: "caution",
+        id: &["id"],
+        prose: &[
+            ("subject", "subject"),
+            ("sentence", "sentence"),
+            ("who_elsewhere", "who"),
+        ],
+    },
+    Table {
+        file: "content/rules/method_minutes.csv",
+        words: "minutes",
+        id: &["source_id"],
+        prose: &[("of_what", "of")],
+    },
+];
+
+/// Labels of what is no source, which the build of the data gives.
+const LABELS: [(&str, &str); 3] = [
+    ("own", "our own assumption"),
+    ("practice", "common practice, no source"),
+    ("you", "what you told us"),
+];
+const LABELLED: &str = "calc/data/build/content/sources.rs";
+
+/// A text of a table: where it stands, and the message and the attribute that say it.
+pub struct Text {
+    pub place: Place,
+    pub id: String,
+    pub attribute: &'static str,
+    pub english: String,
+}
+
+/// A text, and what a language says for it.
+pub type Said = (String, String);
+
+/// Every text of every table.
+pub fn read(root: &Path) -> Result<Vec<Text>, Problems> {
+    let mut texts = Vec::new();
+    for table in &TABLES {
+        println!(
+            "cargo::rerun-if-changed={}",
+            root.join(table.file).display()
+        );
+        rows(root, table, &mut texts).map_err(|error| vec![format!("{}: {error}", table.file)])?;
+    }
+    for (id, label) in LABELS {
+        texts.push(Text {
+            place: Place {
+                file: LABELLED.to_owned(),
+                line: 1,
+            },
+            id: format!("source-{id}"),
+            attribute: "label",
+            english: label.to_owned(),
+        });
+    }
+    Ok(texts)
+}
+
+fn rows(root: &Path, table: &Table, texts: &mut Vec<Text>) -> Result<(), csv::Error> {
+    let mut reader = csv::Reader::from_path(root.join(table.file))?;
+    let head = reader.headers()?.clone();
+    let cell = |row: &csv::StringRecord, column: &str| {
+        let at = head.iter().position(|name| name == column);
+        let at = at.unwrap_or_else(|| panic!("{} has no column {column}", table.file));
+        row.get(at).unwrap_or("").trim().to_owned()
+    };
+    for row in reader.records() {
+        let row = row?;
+        let line = row.position().map_or(0, |place| place.line() as usize);
+        let ids = table.id.iter().map(|column| slug(&cell(&row, column)));
+        let id = [table.words.to_owned()].into_iter().chain(ids);
+        let id = id.collect::<Vec<_>>().join("-");
+        for (column, attribute) in table.prose {
+            let english = cell(&row, column);
+            if !english.is_empty() {
+                texts.push(Text {
+                    place: Place {
+                        file: table.file.to_owned(),
+                        line,
+                    },
+                    id: id.clone(),
+                    attribute,
+                    english,
+                });
+            }
+        }
+    }
+    Ok(())
+}
+
+/// A cell as a part of an id: `Acer rubrum` is `acer-rubrum`.
+fn slug(cell: &str) -> String {
+    let words = cell.split(|c: char| !c.is_ascii_alphanumeric());
+    let words = words.filter(|word| !word.is_empty());
+    words.collect::<Vec<_>>().join("-").to_lowercase()
+}
+
+/// What a language says for the texts. A text that stands in several rows is said once, at any of them; what the language
+/// that it changes says is its own where it tells nothing else.
+pub fn said(
+    folder: &str,
+    messages: &[Message],
+    texts: &[Text],
+    base: Option<&[Said]>,
+) -> Result<Vec<Said>, Problems> {
+    let mut problems = Problems::new();
+    let mut all: BTreeMap<&str, String> = BTreeMap::new();
+    for (english, said) in base.into_iter().flatten() {
+        all.insert(english, said.clone());
+    }
+    let mut own: BTreeMap<&str, &Place> = BTreeMap::new();
+    for message in messages {
+        for wording in &message.wordings {
+            let (place, name) = (&wording.place, format!("{}.{}", message.id, wording.word));
+            let of = |text: &&Text| text.id == message.id && text.attribute == wording.word;
+            let Some(text) = texts.iter().find(of) else {
+                problems.push(format!("{place}: {name} says no text of a table"));
+                continue;
+            };
+            let said = match plain(&wording.parts) {
+                Some(said) => said,
+                None => {
+                    problems.push(format!(
+                        "{place}: {name}: only text and the gaps of its row"
+                    ));
+                    continue;
+                }
+            };
+            for gap in gaps(&text.english) {
+                if !said.contains(gap) {
+                    problems.push(format!(
+                        "{place}: {name}: {gap} of {} is missing",
+                        text.place
+                    ));
+                }
+            }
+            if let Some(known) = own.insert(&text.english, place) {
+                problems.push(format!("{place}: {name}: the same text is said at {known}"));
+            }
+            all.insert(&text.english, said);
+        }
+    }
+    let mut lacking: Vec<&str> = Vec::new();
+    for text in texts {
+        if !all.contains_key(text.english.as_str()) && !lacking.contains(&&*text.english) {
+            lacking.push(&text.english);
+            problems.push(format!(
+                "{}: no words for it in {folder}/tables: {}.{}",
+                text.place, text.id, text.attribute
+            ));
+        }
+    }
+    if problems.is_empty() {
+        Ok(all
+            .into_iter()
+            .map(|(english, said)| (english.to_owned(), said))
+            .collect())
+    } else {
+        Err(problems)
+    }
+}
+
+/// A wording without choices; a gap as tables write it: `{people_out}`.
+fn plain(parts: &[Part]) -> Option<String> {
+    let mut said = String::new();
+    for part in parts {
+        match part {
+            Part::Text(text) => said.push_str(text),
+            Part::Gap(name) => said = format!("{said}{{{}}}", name.replace('-', "_")),
+            Part::Other(_) | Part::Choice { .. } => return None,
+        }
+    }
+    Some(said)
+}
+
+/// The gaps in a text of a table.
+fn gaps(english: &str) -> impl Iterator<Item = &str> {
+    let found = english.match_indices('{').map(|(at, _)| &english[at..]);
+    found.filter_map(|rest| rest.find('}').map(|end| &rest[..=end]))
+}
+
+/// As the pack has them: a line each, the key of the English in front.
+pub fn packed(said: &[Said]) -> String {
+    let mut keys = BTreeMap::new();
+    let mut lines = Vec::new();
+    for (english, said) in said {
+        let key = text_key(english);
+        if let Some(other) = keys.insert(key, english) {
+            panic!("two texts of tables have one key: {other:?} and {english:?}");
+        }
+        lines.push(format!("{}{said}", String::from_utf8_lossy(&key)));
+    }
+    lines.join("\n")
+}
