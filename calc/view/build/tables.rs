@@ -15,9 +15,23 @@ struct Table {
     id: &'static [&'static str],
     /// Columns with prose, and the attribute that says each.
     prose: &'static [(&'static str, &'static str)],
+    kind: Kind,
 }
 
-const TABLES: [Table; 2] = [
+/// Which rows and which part of a cell people read.
+#[derive(Clone, Copy, PartialEq)]
+enum Kind {
+    /// All of it.
+    Whole,
+    /// Of the United States and of every place; who decides may be told by another table.
+    Authorities,
+    /// Of rows that a source says, up to the first remark on sizes.
+    Animals,
+    /// A list beside that of look-alikes, whose names stand in front: `Acer rubrum: shallow lobes`.
+    LookAlikes,
+}
+
+const TABLES: [Table; 7] = [
     Table {
         file: "content/evidence/cautions.csv",
         words: "caution",
@@ -27,12 +41,53 @@ const TABLES: [Table; 2] = [
             ("sentence", "sentence"),
             ("who_elsewhere", "who"),
         ],
+        kind: Kind::Whole,
+    },
+    Table {
+        file: "content/evidence/caution_authorities.csv",
+        words: "authority",
+        id: &["caution", "region"],
+        prose: &[("who_decides", "who"), ("law_in_plain_words", "law")],
+        kind: Kind::Authorities,
+    },
+    Table {
+        file: "content/rules/seasonal_restrictions.csv",
+        words: "months",
+        id: &["kind", "from_md", "jurisdiction"],
+        prose: &[("jurisdiction", "where"), ("force", "force")],
+        kind: Kind::Whole,
+    },
+    Table {
+        file: "content/evidence/cavity_users.csv",
+        words: "animal",
+        id: &["common_name", "region"],
+        prose: &[("common_name", "name"), ("note", "note")],
+        kind: Kind::Animals,
+    },
+    Table {
+        file: "content/evidence/snag_guides.csv",
+        words: "guide",
+        id: &["guidance"],
+        prose: &[
+            ("guidance", "whose"),
+            ("per_acre", "snags"),
+            ("note", "note"),
+        ],
+        kind: Kind::Whole,
+    },
+    Table {
+        file: "content/evidence/identification.csv",
+        words: "alike",
+        id: &["scientific_name"],
+        prose: &[("telling_mark", "mark")],
+        kind: Kind::LookAlikes,
     },
     Table {
         file: "content/rules/method_minutes.csv",
         words: "minutes",
         id: &["source_id"],
         prose: &[("of_what", "of")],
+        kind: Kind::Whole,
     },
 ];
 
@@ -90,25 +145,68 @@ fn rows(root: &Path, table: &Table, texts: &mut Vec<Text>) -> Result<(), csv::Er
     for row in reader.records() {
         let row = row?;
         let line = row.position().map_or(0, |place| place.line() as usize);
+        let left_out = match table.kind {
+            Kind::Whole => false,
+            Kind::Authorities => !["US", "*"].contains(&cell(&row, "region").as_str()),
+            Kind::Animals | Kind::LookAlikes => cell(&row, "grade") == "MEMORY",
+        };
+        if left_out {
+            continue;
+        }
         let ids = table.id.iter().map(|column| slug(&cell(&row, column)));
+        let ids = ids.filter(|id| !id.is_empty());
         let id = [table.words.to_owned()].into_iter().chain(ids);
         let id = id.collect::<Vec<_>>().join("-");
         for (column, attribute) in table.prose {
-            let english = cell(&row, column);
-            if !english.is_empty() {
-                texts.push(Text {
-                    place: Place {
-                        file: table.file.to_owned(),
-                        line,
-                    },
-                    id: id.clone(),
-                    attribute,
-                    english,
-                });
+            let cell = |column: &str| cell(&row, column);
+            for (id, english) in read_of(table.kind, &id, column, cell) {
+                if !english.is_empty() {
+                    texts.push(Text {
+                        place: Place {
+                            file: table.file.to_owned(),
+                            line,
+                        },
+                        id,
+                        attribute,
+                        english,
+                    });
+                }
             }
         }
     }
     Ok(())
+}
+
+/// What people read of a cell, with the id of its message.
+fn read_of(
+    kind: Kind,
+    id: &str,
+    column: &str,
+    cell: impl Fn(&str) -> String,
+) -> Vec<(String, String)> {
+    let text = cell(column);
+    let read = match kind {
+        Kind::Authorities if text.starts_with("see ") => String::new(),
+        Kind::Animals if column == "note" => {
+            let ends = [";", ": see also"]
+                .iter()
+                .filter_map(|mark| text.find(mark));
+            let end = ends.min().unwrap_or(text.len());
+            text[..end].to_owned()
+        }
+        Kind::LookAlikes => {
+            let others = cell("lookalikes");
+            let pairs = others.split(';').zip(text.split(';'));
+            return pairs
+                .map(|(other, mark)| {
+                    let mark = mark.split_once(": ").map_or(mark, |(_, mark)| mark);
+                    (format!("{id}-{}", slug(other)), mark.trim().to_owned())
+                })
+                .collect();
+        }
+        _ => text,
+    };
+    vec![(id.to_owned(), read)]
 }
 
 /// A cell as a part of an id: `Acer rubrum` is `acer-rubrum`.
