@@ -53,7 +53,7 @@ const WEB: [&str; 6] = [
 
 #[test]
 fn calc_knows_no_web() {
-    for package in ["calc", "calc-data", "calc-view"] {
+    for package in ["calc", "calc-data", "calc-list", "calc-view"] {
         let names = built_from(package);
         assert!(names.iter().any(|name| name == "calc"), "{names:?}");
         for web in WEB {
@@ -124,14 +124,22 @@ fn only_the_element_names_the_binding_and_the_tests_of_it() {
 
 #[test]
 fn the_arrows_run_from_calc_to_www_and_never_back() {
-    let ours = ["calc", "calc-data", "calc-view", "www-element", "slipbark"];
+    let ours = [
+        "calc",
+        "calc-data",
+        "calc-list",
+        "calc-view",
+        "www-element",
+        "slipbark",
+    ];
     let may = |package: &str| -> &[&str] {
         match package {
             "calc" => &[],
-            "calc-data" | "calc-view" => &["calc", "calc-data"],
+            "calc-data" | "calc-list" => &["calc", "calc-data"],
+            "calc-view" => &["calc", "calc-data", "calc-list"],
             "www-element" => &["calc", "calc-data", "calc-view"],
-            "slipbark" => &["calc", "calc-data", "calc-view", "www-element"],
-            _ => &["calc", "calc-data", "calc-view", "www-element", "slipbark"],
+            "slipbark" => &["calc", "calc-data", "calc-list", "calc-view", "www-element"],
+            _ => &ours,
         }
     };
     for (package, dependency, kind) in named() {
@@ -149,7 +157,7 @@ fn the_arrows_run_from_calc_to_www_and_never_back() {
 /// No clock, no files, no threads of its own: what makes the same answer everywhere.
 #[test]
 fn the_core_reads_no_clock_no_file_and_no_environment() {
-    for file in crate::files(&["calc/core/src", "calc/view/src"]) {
+    for file in crate::files(&["calc/core/src", "calc/list/src", "calc/view/src"]) {
         let code = file.text.split("#[cfg(test)]").next().unwrap_or("");
         for word in [
             "std::fs",

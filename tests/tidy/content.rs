@@ -63,6 +63,14 @@ const NO_GRADE: &[(&str, &str)] = &[
         "marks that a genus must have; the marks themselves are graded",
     ),
     (
+        "rules/list_headers.csv",
+        "headers of lists, no numbers; basis says from where",
+    ),
+    (
+        "rules/list_words.csv",
+        "words in cells of lists, no numbers; basis says from where",
+    ),
+    (
         "rules/look_alike_names.csv",
         "names, no numbers; basis says from where",
     ),

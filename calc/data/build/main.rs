@@ -5,6 +5,10 @@
 #[path = "../src/container.rs"]
 mod container;
 mod content;
+#[path = "../src/list_tables.rs"]
+#[allow(unreachable_pub, reason = "the library's own way to it is public")]
+#[allow(dead_code, reason = "the reader asks for more of it")]
+mod list_tables;
 #[macro_use]
 mod pack;
 mod places;
@@ -32,9 +36,20 @@ fn main() {
     println!("cargo::rerun-if-changed=src/tables.rs");
     println!("cargo::rerun-if-changed=src/table.rs");
     println!("cargo::rerun-if-changed=src/container.rs");
+    println!("cargo::rerun-if-changed=src/list_tables.rs");
     let out = PathBuf::from(std::env::var("OUT_DIR").expect("cargo sets OUT_DIR"));
-    match content::read(&root).and_then(|read| Ok((read, places::files(&root)?))) {
-        Ok((reference, places)) => {
+    let all = content::read(&root)
+        .and_then(|read| Ok((read, places::files(&root)?, content::list::read(&root)?)));
+    match all {
+        Ok((reference, places, list)) => {
+            let mut of_list = Streams::default();
+            list.pack(&mut of_list);
+            for (name, bytes) in ["list-ints", "list-tags", "list-texts"]
+                .iter()
+                .zip(of_list.finish())
+            {
+                std::fs::write(out.join(name), bytes).expect("OUT_DIR takes a file");
+            }
             let mut streams = Streams::default();
             reference.pack(&mut streams);
             let regional = reference

@@ -7,6 +7,8 @@ pub mod table;
 #[macro_use]
 mod unpack;
 mod container;
+pub mod list;
+mod list_tables;
 pub mod places;
 mod regional;
 mod tables;

@@ -24,6 +24,8 @@ use calc::terms::tree::Setting;
 use calc::timing::closed_months::{Restriction, Scope, Topic};
 use calc::timing::disease::{DiseaseRegion, DiseaseStatus};
 
+use crate::list_tables::{CellWord, Column, HeaderWord, ListTables, WordKind};
+
 packed! {
     Reference {
         species, method_rules, cautions, outlook, outlook_species, cavity_users, snag_guides, method_minutes,
@@ -63,10 +65,13 @@ packed! {
     }
     NativeRange { codes, not_in, doubtful }
     Source { id, label }
+    ListTables { headers, words, symbols }
+    HeaderWord { key, column, unit, language }
+    CellWord { kind, word, means }
     Cite { source, place, grade }
 }
 
 tagged! {
     RowCondition, Confidence, DiseaseStatus, Durability, Form, Grade, Group, HeightBand, Level, Measure, Method, OutlookClass, Scope, Setting, SizeClass, Suitability,
-    Topic, Trait, Trees, Trigger, SproutVigor, When, WoodClass,
+    Topic, Trait, Trees, Trigger, SproutVigor, When, WoodClass, Column, WordKind,
 }

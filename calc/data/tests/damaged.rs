@@ -8,6 +8,9 @@ mod table;
 #[path = "../build/content/mod.rs"]
 #[allow(dead_code, reason = "the build reads more of a problem")]
 mod content;
+#[path = "../src/list_tables.rs"]
+#[allow(dead_code, reason = "the reader asks for more of it")]
+mod list_tables;
 
 #[path = "damaged/copy.rs"]
 mod copy;
@@ -525,4 +528,60 @@ fn a_cell_that_can_not_be_read_is_told_with_its_column() {
     let copy = Copy::new("column");
     copy.replace(METHODS, "id,", "fell", "felling");
     copy.stops_at(METHODS, "always,", &["there is no column \"fell\""]);
+}
+
+#[test]
+fn a_header_that_stands_twice_or_a_word_that_means_two_things_stops_the_build() {
+    for (at, (table, line, from, to, says)) in [
+        (
+            "rules/list_headers",
+            "Stammumfang,",
+            "Stammumfang",
+            "DBH",
+            "\"DBH\" stands twice",
+        ),
+        (
+            "rules/list_headers",
+            "Stammumfang,",
+            ",girth,",
+            ",grith,",
+            "\"grith\" is no column",
+        ),
+        (
+            "rules/list_headers",
+            "Stammumfang,",
+            ",cm,",
+            ",km,",
+            "\"km\" is not one of",
+        ),
+        (
+            "rules/list_words",
+            "not_tree,tocón,",
+            ",stump,",
+            ",stmup,",
+            "\"stmup\" is not one of vacant",
+        ),
+        (
+            "rules/list_words",
+            "condition,buena,",
+            "buena",
+            "poor",
+            "\"poor\" means declining too",
+        ),
+    ]
+    .into_iter()
+    .enumerate()
+    {
+        let copy = Copy::new(&format!("list-{at}"));
+        content::list::read(&copy.folder).unwrap_or_else(|problem| panic!("{problem}"));
+        copy.replace(table, line, from, to);
+        let problem = content::list::read(&copy.folder)
+            .expect_err(says)
+            .to_string();
+        assert!(
+            problem.contains(&format!("content/{table}.csv:")),
+            "{problem}"
+        );
+        assert!(problem.contains(says), "{problem}");
+    }
 }

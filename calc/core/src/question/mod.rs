@@ -1,6 +1,7 @@
 //! The question: as typed, then as understood, with every problem of a bad one.
 
 pub mod fields;
+mod list_names;
 mod problem;
 mod read;
 mod record;
@@ -13,6 +14,7 @@ mod when;
 pub use fields::{
     HeightAidTyped, LeafOutTyped, PlaceTyped, StemTyped, TargetTyped, TimedTyped, Typed, VisitTyped,
 };
+pub use list_names::{InList, ListNames, Named, find_in_list};
 pub use problem::{Code, NotListed, Problem};
 pub use read::{problems_of_place, read, read_height_aid, read_timed};
 pub use record::{Key, Many, Maybe, Record, Slot, slot_of, slot_of_link};

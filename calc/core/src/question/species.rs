@@ -92,7 +92,11 @@ fn other_named(regional: &'static Regional, wanted: &str) -> Option<&'static Oth
 }
 
 /// What a name means in a region, where that differs by country; none for any other name.
-fn by_place(reference: &'static Reference, wanted: &str, region: Option<&str>) -> Option<Found> {
+pub(super) fn by_place(
+    reference: &'static Reference,
+    wanted: &str,
+    region: Option<&str>,
+) -> Option<Found> {
     let rows = || {
         let all = reference.names_by_place.iter();
         all.filter(|row| row.name == wanted)

@@ -1,0 +1,87 @@
+//! What the reader of lists knows, packed in a file of its own. A program that doesn't name it doesn't carry it.
+
+use crate::list_tables::{CellWord, HeaderWord, WordKind};
+pub use crate::list_tables::{Column, ListTables, fold, header_key};
+use crate::unpack::{Streams, Unpack};
+use std::sync::OnceLock;
+
+fn read() -> (ListTables, bool) {
+    let mut streams = Streams::new(
+        include_bytes!(concat!(env!("OUT_DIR"), "/list-ints")),
+        include_bytes!(concat!(env!("OUT_DIR"), "/list-tags")),
+        include_str!(concat!(env!("OUT_DIR"), "/list-texts")),
+    );
+    let tables = ListTables::unpack(&mut streams);
+    (tables, streams.is_done())
+}
+
+/// The tables, unpacked at the first call.
+#[must_use]
+pub fn tables() -> &'static ListTables {
+    static TABLES: OnceLock<ListTables> = OnceLock::new();
+    TABLES.get_or_init(|| read().0)
+}
+
+pub use crate::list_tables::{CellWord as Word, HeaderWord as Header, WordKind as Kind};
+
+impl ListTables {
+    /// What a header's key means.
+    #[must_use]
+    pub fn header(&self, key: &str) -> Option<&'static HeaderWord> {
+        let at = self
+            .headers
+            .binary_search_by(|word| word.key.cmp(key))
+            .ok()?;
+        self.headers.get(at)
+    }
+
+    /// What a folded word means as one of a kind; an empty text where the kind says all.
+    #[must_use]
+    pub fn word(&self, kind: WordKind, word: &str) -> Option<&'static str> {
+        let at = self
+            .words
+            .binary_search_by(|known| (known.kind, known.word).cmp(&(kind, word)))
+            .ok()?;
+        self.words.get(at).map(|known| known.means)
+    }
+
+    /// The words of a kind.
+    #[must_use]
+    pub fn words_of(&self, kind: WordKind) -> &'static [CellWord] {
+        let first = self.words.partition_point(|word| word.kind < kind);
+        let behind = self.words.partition_point(|word| word.kind <= kind);
+        &self.words[first..behind]
+    }
+
+    /// Whether a table of ours names a symbol, in capitals.
+    #[must_use]
+    pub fn is_symbol(&self, code: &str) -> bool {
+        self.symbols.binary_search(&code).is_ok()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_the_build_packed_is_read_to_the_end_and_found() {
+        assert!(
+            read().1,
+            "the reader and the build do not agree on the order"
+        );
+        let tables = tables();
+        let column = |header: &str| tables.header(&header_key(header)).map(|word| word.column);
+        assert_eq!(column("Diámetro"), Some(Column::Dbh));
+        assert_eq!(column("Stammumfang"), Some(Column::Girth));
+        assert_eq!(column("tree_id"), Some(Column::TreeId));
+        assert_eq!(column("Photo"), None);
+        assert_eq!(
+            tables.word(WordKind::NotTree, &fold("Tocón")),
+            Some("stump")
+        );
+        assert_eq!(tables.word(WordKind::Line, "unknown"), Some("cant_tell"));
+        assert!(tables.words_of(WordKind::StemWord).len() > 5);
+        assert!(tables.is_symbol("ACPL") && !tables.is_symbol("ACSA1"));
+    }
+}

@@ -1,0 +1,184 @@
+//! What is asked of a list before its rows are read: a question a column, with what was seen and what is proposed.
+
+use crate::decisions::{Codes, ColumnDecision, Decisions, PLANTS};
+use crate::header::Unit;
+use std::collections::BTreeMap;
+
+/// A question about a column or the whole file.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Ask {
+    /// The column, from 0; none for the file.
+    pub column: Option<usize>,
+    /// Its header.
+    pub header: String,
+    /// How many rows it bears on, of those that were looked at.
+    pub rows: usize,
+    /// What is asked.
+    pub what: What,
+}
+
+/// What is asked.
+#[derive(Clone, Debug, PartialEq)]
+pub enum What {
+    /// A diameter that looks like a girth: the median in its unit, and its unit.
+    Girth {
+        /// The median.
+        median: f64,
+        /// The unit that it would have.
+        unit: Unit,
+        /// The unit stands in the header or was proven.
+        said: bool,
+    },
+    /// Sizes that look like metres.
+    Metres {
+        /// The median.
+        median: f64,
+    },
+    /// Classes instead of sizes: the values, with their rows.
+    Classes {
+        /// Which.
+        values: Vec<(String, usize)>,
+    },
+    /// Codes that are not those of the plant list, or not all.
+    Codes {
+        /// Which, most frequent first.
+        codes: Vec<(String, usize)>,
+        /// One that is no symbol that we know.
+        stranger: String,
+    },
+    /// A value that may stand for nothing.
+    Missing {
+        /// The value.
+        value: String,
+        /// In how many rows.
+        rows: usize,
+    },
+    /// Numbered columns: which is the newest, or are they stems?
+    Numbered {
+        /// Their headers.
+        headers: Vec<String>,
+    },
+    /// Tags repeat: these columns together are unique, or nearly.
+    Key {
+        /// Their headers.
+        columns: Vec<String>,
+        /// How many rows repeat a tag.
+        repeats: usize,
+    },
+    /// No column has a species.
+    NoSpecies,
+    /// No column has a size.
+    NoSize,
+    /// There is no header: the first row, to be told.
+    NoHeader {
+        /// The cells of the first row.
+        first: Vec<String>,
+    },
+    /// Day or month first.
+    DayOrder {
+        /// A cell that reads both ways.
+        example: String,
+    },
+    /// Latitude or longitude first.
+    PointOrder {
+        /// A cell.
+        example: String,
+    },
+    /// The header was cut off, and its unit may have been.
+    UnitLost {
+        /// What a neighbour has.
+        proposal: Option<Unit>,
+    },
+}
+
+impl What {
+    /// Its name.
+    #[must_use]
+    pub fn name(&self) -> &'static str {
+        match self {
+            Self::Girth { .. } => "girth",
+            Self::Metres { .. } => "metres",
+            Self::Classes { .. } => "classes",
+            Self::Codes { .. } => "codes",
+            Self::Missing { .. } => "missing",
+            Self::Numbered { .. } => "numbered",
+            Self::Key { .. } => "key",
+            Self::NoSpecies => "no_species",
+            Self::NoSize => "no_size",
+            Self::NoHeader { .. } => "no_header",
+            Self::DayOrder { .. } => "day_order",
+            Self::PointOrder { .. } => "point_order",
+            Self::UnitLost { .. } => "unit_lost",
+        }
+    }
+}
+
+/// The decisions that were made, with what is asked filled in: a proposal where what was seen gives one, else empty.
+#[must_use]
+pub fn filled_in(decided: &Decisions, asks: &[Ask]) -> Decisions {
+    let mut filled = decided.clone();
+    for ask in asks {
+        let mut column = |decision: ColumnDecision| {
+            filled.columns.insert(ask.header.clone(), decision);
+        };
+        let unit = |unit: Unit| Some(unit.sign().to_owned());
+        match &ask.what {
+            What::Girth { unit: said, .. } => column(ColumnDecision {
+                is: Some("girth".into()),
+                unit: unit(*said),
+                ..ColumnDecision::default()
+            }),
+            What::Metres { .. } => column(ColumnDecision {
+                unit: unit(Unit::Metre),
+                ..ColumnDecision::default()
+            }),
+            What::UnitLost { proposal } => column(ColumnDecision {
+                unit: proposal.and_then(unit).or_else(|| Some(String::new())),
+                ..ColumnDecision::default()
+            }),
+            What::Classes { values } => column(ColumnDecision {
+                classes: Some(
+                    values
+                        .iter()
+                        .map(|(value, _)| (value.clone(), None))
+                        .collect(),
+                ),
+                ..ColumnDecision::default()
+            }),
+            What::Codes { codes, stranger } => column(ColumnDecision {
+                codes: Some(if stranger.is_empty() {
+                    Codes::Known(PLANTS.into())
+                } else {
+                    let own: BTreeMap<_, _> =
+                        codes.iter().map(|(code, _)| (code.clone(), None)).collect();
+                    Codes::Own(own)
+                }),
+                ..ColumnDecision::default()
+            }),
+            What::Numbered { headers } => {
+                for (at, header) in headers.iter().enumerate() {
+                    let order = Some((headers.len() - at).to_string());
+                    let decision = ColumnDecision {
+                        order,
+                        ..ColumnDecision::default()
+                    };
+                    filled.columns.insert(header.clone(), decision);
+                }
+            }
+            What::DayOrder { .. } => column(ColumnDecision {
+                order: Some(String::new()),
+                ..ColumnDecision::default()
+            }),
+            What::PointOrder { .. } => column(ColumnDecision {
+                order: Some(String::new()),
+                ..ColumnDecision::default()
+            }),
+            What::Missing { value, .. } => filled.missing.push(value.clone()),
+            What::Key { columns, .. } => filled.key.clone_from(columns),
+            What::NoSpecies => filled.every = Some(String::new()),
+            What::NoHeader { first } => filled.header = Some(first.clone()),
+            What::NoSize => {}
+        }
+    }
+    filled
+}

@@ -1,0 +1,409 @@
+//! A column is judged before any cell is: what it holds, in which unit, and what only the list's owner can say.
+
+mod codes;
+mod keys;
+mod kinds;
+mod sizes;
+mod stats;
+
+use crate::ask::{Ask, What};
+use crate::bytes::NotList;
+use crate::decisions::{ColumnDecision, Decisions};
+use crate::header::Unit;
+use crate::layout::Layout;
+use crate::plan::{ColumnPlan, DayOrder, Options, Plan, PointOrder};
+use crate::record::Record;
+use crate::words::Words;
+use calc_data::list::{Column, ListTables, fold, header_key};
+use std::collections::BTreeSet;
+
+pub use stats::Stats;
+
+/// What was said of the list beside its questions: shown, and no problem of a row.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Note {
+    /// A size without a unit is in the unit of the page: its header, the unit, the median.
+    UnitAssumed {
+        /// The header.
+        header: String,
+        /// The unit.
+        unit: Unit,
+        /// The median.
+        median: f64,
+    },
+    /// Another column proves the unit.
+    UnitProven {
+        /// The header.
+        header: String,
+        /// The unit.
+        unit: Unit,
+        /// The column that proves it.
+        by: String,
+    },
+    /// A column is left alone although its header is known.
+    NotRead {
+        /// The header.
+        header: String,
+        /// Why.
+        why: NotRead,
+    },
+    /// Columns of an earlier plan are dropped.
+    OursDropped {
+        /// How many.
+        columns: usize,
+    },
+    /// Of several sizes the newest is used.
+    Newest {
+        /// Their headers, the newest first.
+        headers: Vec<String>,
+    },
+}
+
+/// Why a column is left alone.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum NotRead {
+    /// It counts no stems.
+    NoStemCount,
+    /// Its heights are classes.
+    HeightClasses,
+    /// Its days are past: when it was seen.
+    PastDays,
+    /// Its numbers are no degrees.
+    NotDegrees,
+    /// Another column holds the same.
+    Doubled,
+}
+
+/// What judging comes to.
+#[derive(Debug)]
+pub struct Judged {
+    /// How the list is read.
+    pub plan: Plan,
+    /// What is asked, the question that bears on most rows first.
+    pub asks: Vec<Ask>,
+    /// What is said.
+    pub notes: Vec<Note>,
+    /// Decisions that name no column of the list.
+    pub strangers: Vec<String>,
+}
+
+/// What a column of the list was decided as.
+pub(crate) struct Judge<'a> {
+    tables: &'static ListTables,
+    words: Words,
+    layout: &'a Layout,
+    rows: &'a [Record],
+    decisions: &'a Decisions,
+    /// The decision of each column.
+    decided: Vec<ColumnDecision>,
+    plan: Plan,
+    asks: Vec<Ask>,
+    notes: Vec<Note>,
+}
+
+/// Judges the columns of a list by the rows that were looked at.
+///
+/// # Errors
+/// Why it is no list of trees.
+pub fn judge(
+    tables: &'static ListTables,
+    layout: &Layout,
+    rows: &[Record],
+    options: &Options,
+    decisions: &Decisions,
+) -> Result<Judged, NotList> {
+    let of_a_piece = decisions.of_a_piece();
+    let mut judge = Judge {
+        tables,
+        words: Words::new(tables),
+        layout,
+        rows,
+        decisions,
+        decided: vec![ColumnDecision::default(); layout.texts.len()],
+        plan: Plan {
+            options: options.clone(),
+            of_a_piece,
+            every: decisions
+                .every
+                .clone()
+                .filter(|name| !name.trim().is_empty()),
+            missing: decisions
+                .missing
+                .iter()
+                .map(|value| fold(value.trim()))
+                .collect(),
+            trees: decisions
+                .trees
+                .iter()
+                .map(|word| fold(word.trim()))
+                .collect(),
+            decided: decisions
+                .names
+                .iter()
+                .map(|(name, is)| (fold(name.trim()), is.clone()))
+                .collect(),
+            ..Plan::default()
+        },
+        asks: Vec::new(),
+        notes: Vec::new(),
+    };
+    let strangers = judge.take_decisions();
+    judge.columns();
+    if layout.no_header && !of_a_piece {
+        judge.ask_file(What::NoHeader {
+            first: rows.first().map_or(Vec::new(), |row| {
+                row.cells().map(|_| String::new()).collect()
+            }),
+        });
+    } else {
+        judge.kinds();
+        judge.codes();
+        judge.sizes()?;
+        judge.points();
+        judge.days();
+        judge.keys();
+        judge.first_of_each();
+        if judge.plan.names.first().is_none() && judge.plan.every.is_none() {
+            judge.ask_file(What::NoSpecies);
+        }
+    }
+    let mut asks = judge.asks;
+    if of_a_piece {
+        // Nobody is asked: what a column would ask is a problem of its rows.
+        asks.clear();
+    }
+    asks.sort_by_key(|ask| std::cmp::Reverse(ask.rows));
+    Ok(Judged {
+        plan: judge.plan,
+        asks,
+        notes: judge.notes,
+        strangers,
+    })
+}
+
+impl Judge<'_> {
+    /// Decisions by header, by header without marks, or by canonical name; those that name no column come back.
+    fn take_decisions(&mut self) -> Vec<String> {
+        let mut strangers = Vec::new();
+        for (name, decision) in &self.decisions.columns {
+            let exact = self
+                .layout
+                .texts
+                .iter()
+                .position(|text| text.trim() == name.trim());
+            let key = header_key(name);
+            let alike = || {
+                let key = key.as_str();
+                let mut texts = self.layout.texts.iter();
+                texts.position(|text| !key.is_empty() && header_key(text) == key)
+            };
+            let canonical = || {
+                let column = Column::parse(name)?;
+                self.layout
+                    .headers
+                    .iter()
+                    .position(|header| header.column == Some(column))
+            };
+            match exact.or_else(alike).or_else(canonical) {
+                Some(at) => self.decided[at] = decision.clone(),
+                None => strangers.push(name.clone()),
+            }
+        }
+        strangers
+    }
+
+    /// The columns as headers and decisions have them.
+    fn columns(&mut self) {
+        let mut ours = 0;
+        for (at, text) in self.layout.texts.iter().enumerate() {
+            let header = self.layout.headers[at];
+            let lower = text.trim().to_lowercase();
+            let own = lower.starts_with("plan_") || lower.starts_with("problem_");
+            ours += usize::from(own);
+            let decided = &self.decided[at];
+            let said = decided.is.as_deref().and_then(Column::parse);
+            let is = if own {
+                Column::Keep
+            } else {
+                said.or(header.column).unwrap_or(Column::Keep)
+            };
+            let unit = decided.unit.as_deref().and_then(Unit::parse);
+            self.plan.columns.push(ColumnPlan {
+                header: text.clone(),
+                is,
+                unit: unit.or(header.unit),
+                assumed: false,
+                year: header.year,
+                ours: own,
+            });
+        }
+        if ours > 0 {
+            self.notes.push(Note::OursDropped { columns: ours });
+        }
+    }
+
+    fn ask_file(&mut self, what: What) {
+        self.asks.push(Ask {
+            column: None,
+            header: String::new(),
+            rows: self.rows.len(),
+            what,
+        });
+    }
+
+    fn ask(&mut self, at: usize, rows: usize, what: What) {
+        self.asks.push(Ask {
+            column: Some(at),
+            header: self.plan.columns[at].header.clone(),
+            rows,
+            what,
+        });
+    }
+
+    fn not_read(&mut self, at: usize, why: NotRead) {
+        self.plan.columns[at].is = Column::Keep;
+        self.notes.push(Note::NotRead {
+            header: self.plan.columns[at].header.clone(),
+            why,
+        });
+    }
+
+    /// Whether a column's kind was decided by a person.
+    fn is_decided(&self, at: usize) -> bool {
+        self.decided[at].is.is_some()
+    }
+
+    fn stats(&self, at: usize) -> Stats {
+        Stats::of(self.words, &self.plan.missing, self.rows, at)
+    }
+
+    /// Where columns of a kind stand.
+    fn all(&self, column: Column) -> Vec<usize> {
+        let columns = self.plan.columns.iter().enumerate();
+        columns
+            .filter(|(_, plan)| plan.is == column)
+            .map(|(at, _)| at)
+            .collect()
+    }
+
+    /// Two numbers in one cell: which comes first.
+    fn points(&mut self) {
+        for at in self.all(Column::Point) {
+            let mut first_over = false;
+            let mut second_over = false;
+            let mut example = String::new();
+            let mut pairs = 0;
+            let mut textual = false;
+            for row in self.rows {
+                let cell = row.cell(at);
+                textual |= cell.contains("POINT") || cell.contains('{');
+                if let Some((a, b)) = crate::place::two_numbers(cell) {
+                    pairs += 1;
+                    first_over |= a.abs() > 90.0;
+                    second_over |= b.abs() > 90.0;
+                    if example.is_empty() {
+                        example = cell.trim().to_owned();
+                    }
+                }
+            }
+            if pairs == 0 {
+                continue;
+            }
+            let key = header_key(&self.plan.columns[at].header);
+            let said = self.decided[at].order.as_deref().unwrap_or("");
+            let longitude_first = ["lonlat", "longlat", "lnglat", "longitudelatitude", "xy"];
+            let latitude_first = [
+                "latlon",
+                "latlong",
+                "latlng",
+                "latitudelongitude",
+                "geopoint",
+            ];
+            let named = |names: &[&str]| names.iter().any(|name| key.contains(name));
+            self.plan.point = if said.starts_with("lon") || (first_over && !second_over) || textual
+            {
+                PointOrder::Longitude
+            } else if said.starts_with("lat")
+                || (second_over && !first_over)
+                || named(&latitude_first)
+            {
+                PointOrder::Latitude
+            } else if named(&longitude_first) {
+                PointOrder::Longitude
+            } else {
+                self.ask(at, pairs, What::PointOrder { example });
+                PointOrder::Latitude
+            };
+        }
+    }
+
+    /// Planned days: past ones are no plan, and slashes need an order.
+    fn days(&mut self) {
+        for at in self.all(Column::Date) {
+            let today = self.plan.options.today.clone();
+            let (mut past, mut days, mut both) = (0, 0, None);
+            let (mut day_first, mut month_first) = (false, false);
+            for row in self.rows {
+                let cell = row.cell(at).trim();
+                if self.words.is_missing(cell) {
+                    continue;
+                }
+                days += 1;
+                let year = crate::row::days::year_of(cell);
+                past += usize::from(match calc::question::read_day(cell) {
+                    Ok(day) => calc::terms::day::iso(day) < today,
+                    Err(_) => year.is_some_and(|year| {
+                        today.get(..4).is_some_and(|this| year.as_str() < this)
+                    }),
+                });
+                if let Some((a, b)) = crate::row::days::slashed(cell) {
+                    day_first |= a > 12;
+                    month_first |= b > 12;
+                    both.get_or_insert_with(|| cell.to_owned());
+                }
+            }
+            if days > 0 && past * 2 >= days && !self.is_decided(at) && !today.is_empty() {
+                self.not_read(at, NotRead::PastDays);
+                self.plan.columns[at].is = Column::SurveyDate;
+                continue;
+            }
+            let said = self.decided[at].order.as_deref().unwrap_or("");
+            self.plan.day_order = match (said, day_first, month_first) {
+                (said, ..) if said.starts_with("day") => Some(DayOrder::Day),
+                (said, ..) if said.starts_with("month") => Some(DayOrder::Month),
+                (_, true, false) => Some(DayOrder::Day),
+                (_, false, true) => Some(DayOrder::Month),
+                _ => None,
+            };
+            if let (Some(example), None) = (both, self.plan.day_order) {
+                self.ask(at, days, What::DayOrder { example });
+            }
+        }
+    }
+
+    /// The first column of each kind that is read by its kind alone.
+    fn first_of_each(&mut self) {
+        let mut seen = BTreeSet::new();
+        for (at, column) in self.plan.columns.iter().enumerate() {
+            if seen.insert(column.is) {
+                self.plan.of.insert(column.is, at);
+            }
+        }
+        self.plan.unit_column = self.plan.at(Column::DbhUnit);
+        let kinds = [
+            Column::Status,
+            Column::Condition,
+            Column::Dead,
+            Column::Alive,
+            Column::Planting,
+        ];
+        let mut states: Vec<usize> = Vec::new();
+        for (at, column) in self.plan.columns.iter().enumerate() {
+            if kinds.contains(&column.is) {
+                states.push(at);
+            }
+        }
+        states.sort_by_key(|at| std::cmp::Reverse(self.plan.columns[*at].year.unwrap_or(0)));
+        self.plan.states = states;
+    }
+}

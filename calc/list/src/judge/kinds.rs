@@ -1,0 +1,250 @@
+//! Columns whose header does not settle what they hold: their values do.
+
+use super::{Judge, NotRead};
+use crate::header::Unit;
+use crate::plan::NameColumns;
+use calc_data::list::Column;
+
+impl Judge<'_> {
+    pub(super) fn kinds(&mut self) {
+        self.days_called_dia();
+        self.unit_or_place();
+        self.stem_counts();
+        self.heights();
+        self.coordinates();
+        self.names();
+        self.one_tag();
+    }
+
+    /// `dia` is a day in Spanish and Portuguese, a diameter elsewhere.
+    fn days_called_dia(&mut self) {
+        for at in self.all(Column::Dia) {
+            let other_size =
+                !self.all(Column::Dbh).is_empty() || !self.all(Column::Girth).is_empty();
+            let headers = &self.layout.headers;
+            let romance = headers.iter().filter(|header| header.romance).count();
+            let accent = self.plan.columns[at].header.contains(['í', 'Í']);
+            let stats = self.stats(at);
+            let no_number =
+                stats.filled > 0 && stats.numbers.len() + stats.with_unit < stats.filled / 2;
+            let day = other_size || accent || no_number || romance > 1;
+            self.plan.columns[at].is = if day { Column::SurveyDate } else { Column::Dbh };
+        }
+    }
+
+    /// A column called unit holds units of measure, or places.
+    fn unit_or_place(&mut self) {
+        for at in self.all(Column::Unit) {
+            let stats = self.stats(at);
+            let units = stats
+                .values
+                .keys()
+                .filter(|value| Unit::parse(value).is_some())
+                .count();
+            if units > 0 && units == stats.values.len() {
+                self.plan.columns[at].is = Column::DbhUnit;
+            }
+        }
+        // A column called site or the like may hold a place on the map.
+        for at in self.all(Column::Site) {
+            let stats = self.stats(at);
+            let points = stats
+                .values
+                .keys()
+                .filter(|value| crate::place::two_numbers(value).is_some())
+                .count();
+            if points > 0
+                && points * 10 >= stats.values.len() * 9
+                && self.all(Column::Point).is_empty()
+            {
+                self.plan.columns[at].is = Column::Point;
+            }
+        }
+    }
+
+    /// A count of stems has no fractions and none over fifty.
+    fn stem_counts(&mut self) {
+        for at in self.all(Column::Stems) {
+            let stats = self.stats(at);
+            let over = stats.numbers.last().is_some_and(|most| *most > 50.0);
+            if (stats.with_part > 0 || over) && !self.is_decided(at) {
+                self.not_read(at, NotRead::NoStemCount);
+            }
+        }
+    }
+
+    /// Heights of one to five are classes, never feet; heights of about 130 are where the tape went.
+    fn heights(&mut self) {
+        for at in self.all(Column::Height) {
+            if self.is_decided(at) || self.decided[at].classes.is_some() {
+                continue;
+            }
+            let stats = self.stats(at);
+            if stats.numbers.len() >= LEAST_ROWS && stats.are_classes() {
+                self.not_read(at, NotRead::HeightClasses);
+                continue;
+            }
+            // All of them between 1.2 and 1.5 m: the height of the tape.
+            let unit = self.plan.columns[at].unit;
+            let metres = |value: f64| value * unit.unwrap_or(Unit::Metre).mm() / 1000.0;
+            let low = stats.numbers.first().copied().unwrap_or(0.0);
+            let tape = |value: f64| {
+                (0.2..=2.0).contains(&metres(value))
+                    || (20.0..=200.0).contains(&value) && unit.is_none()
+            };
+            if stats.numbers.len() >= LEAST_ROWS
+                && stats.median() > 0.0
+                && tape(low)
+                && tape(stats.median())
+                && stats.values.len() < 4
+            {
+                self.plan.columns[at].is = Column::MeasuredAt;
+            }
+        }
+    }
+
+    /// Latitude and longitude that are no degrees are kept, and not mapped.
+    fn coordinates(&mut self) {
+        for column in [Column::Lat, Column::Lon] {
+            let most = if column == Column::Lat { 90.0 } else { 180.0 };
+            for at in self.all(column) {
+                let mut numbers = 0;
+                let mut over = 0;
+                for row in self.rows {
+                    if let Some(degrees) = crate::place::degrees(row.cell(at)) {
+                        numbers += 1;
+                        // Swapped columns are told row by row.
+                        over +=
+                            usize::from(degrees.abs() > if most < 100.0 { 180.0 } else { most });
+                    }
+                }
+                if numbers > 0 && over * 2 > numbers && !self.is_decided(at) {
+                    self.not_read(at, NotRead::NotDegrees);
+                    self.plan.columns[at].is = Column::Projected;
+                }
+            }
+        }
+        if self.all(Column::Lat).is_empty() != self.all(Column::Lon).is_empty() {
+            for at in [self.all(Column::Lat), self.all(Column::Lon)].concat() {
+                self.not_read(at, NotRead::NotDegrees);
+            }
+        }
+    }
+
+    /// Which columns name the tree: a column called species that holds single small words beside a genus is the epithet;
+    /// one that holds capitals alone is a code.
+    fn names(&mut self) {
+        let genus = self.all(Column::Genus).first().copied();
+        for at in [
+            self.all(Column::Species),
+            self.all(Column::Scientific),
+            self.all(Column::Common),
+        ]
+        .concat()
+        {
+            if self.is_decided(at) {
+                continue;
+            }
+            let stats = self.stats(at);
+            let small = |value: &&String| {
+                !value.contains(' ') && value.chars().next().is_some_and(char::is_lowercase)
+            };
+            let singles = stats.values.keys().filter(small).count();
+            if genus.is_some()
+                && self.plan.columns[at].is == Column::Species
+                && singles * 2 > stats.values.len()
+            {
+                self.plan.columns[at].is = Column::Epithet;
+            } else if self.decided[at].codes.is_some() || super::codes::are_codes(&stats) {
+                self.plan.columns[at].is = Column::Code;
+            }
+        }
+        // A name of people may be the name of the tree, where nothing else is.
+        let first = |judge: &Self, column| judge.all(column).first().copied();
+        let names = NameColumns {
+            species: first(self, Column::Species),
+            scientific: first(self, Column::Scientific),
+            common: first(self, Column::Common),
+            genus,
+            epithet: first(self, Column::Epithet),
+            code: first(self, Column::Code),
+        };
+        let mut names = names;
+        if names.first().is_none() {
+            names.species = self.trees_called_name();
+            if let Some(at) = names.species {
+                self.plan.columns[at].is = Column::Species;
+            }
+        }
+        self.plan.names = names;
+    }
+
+    /// A column called name whose values are known trees.
+    fn trees_called_name(&mut self) -> Option<usize> {
+        let mut columns = self.all(Column::People).into_iter();
+        columns.find(|at| {
+            let stats = self.stats(*at);
+            let trees = stats.values.keys().filter(|value| {
+                let value = value.to_lowercase();
+                let words = [
+                    "maple",
+                    "oak",
+                    "ash",
+                    "elm",
+                    "pine",
+                    "locust",
+                    "cherry",
+                    "birch",
+                    "poplar",
+                    "buckthorn",
+                    "heaven",
+                ];
+                words
+                    .iter()
+                    .any(|word| value.split([' ', '-']).any(|part| part == *word))
+            });
+            let trees = trees.count();
+            trees > 0 && trees * 2 > stats.values.len()
+        })
+    }
+
+    /// Of several columns of tags the one that is unique.
+    fn one_tag(&mut self) {
+        let all = self.all(Column::TreeId);
+        let unique = |at: &usize| {
+            let stats = self.stats(*at);
+            (stats.values.len() * 100) / stats.filled.max(1)
+        };
+        // The first of the best: a column of tags stands in front of a running number.
+        let mut best: Option<(usize, usize)> = None;
+        for at in &all {
+            let share = unique(at);
+            if best.is_none_or(|(most, _)| share > most + 2) {
+                best = Some((share, *at));
+            }
+        }
+        for at in all {
+            if best.is_some_and(|(_, chosen)| chosen != at) && !self.is_decided(at) {
+                self.not_read(at, NotRead::Doubled);
+            }
+        }
+        self.plan.id = best.map(|(_, at)| at);
+    }
+}
+
+/// The fewest rows that say anything of a column.
+pub(super) const LEAST_ROWS: usize = 10;
+
+impl super::Stats {
+    /// Under twenty different small whole numbers, nearly all from 1 to 9.
+    pub(super) fn are_classes(&self) -> bool {
+        let small = self.numbers.iter().filter(|number| **number <= 9.0).count();
+        let different = self.values.len();
+        self.with_part == 0
+            && self.with_unit == 0
+            && different < 20
+            && !self.numbers.is_empty()
+            && self.numbers.len() * 10 >= self.filled * 9
+            && small * 100 >= self.numbers.len() * 95
+    }
+}

@@ -1,0 +1,105 @@
+//! A list of trees as people keep it, read into questions of one tree each.
+//!
+//! ```text
+//! bytes::Look                    the encoding of a file, or why it is no list
+//! delimiter::start               what stands between its cells
+//! record::Records                its rows, as the spreadsheet counts them
+//! open(rows, options, decisions) header, columns judged, what is asked, how rows are read
+//! Rows::read(record)             a row: the question of its tree, its tag, its problems
+//! ```
+//!
+//! A column is judged before any cell is; what only the owner can know is asked; nothing is guessed. The one reader of
+//! values is [`calc::question::read`].
+
+#![warn(unreachable_pub)]
+
+pub mod ask;
+pub mod bytes;
+mod cell;
+pub mod decisions;
+pub mod delimiter;
+pub mod header;
+pub mod judge;
+pub mod layout;
+mod place;
+pub mod plan;
+pub mod problem;
+pub mod record;
+mod row;
+mod words;
+
+pub use ask::{Ask, What, filled_in};
+pub use bytes::{Encoding, Look, NotList};
+pub use calc_data::list::Column;
+pub use decisions::Decisions;
+pub use judge::{Judged, NotRead, Note};
+pub use layout::{Layout, letter};
+pub use plan::{Options, Plan};
+pub use problem::{Code, Level, Problem};
+pub use record::{Record, Records};
+pub use row::{Is, Row, Rows, Tag};
+
+use calc::reference::Reference;
+
+/// A list whose columns were judged.
+pub struct Opened {
+    /// Header and first row.
+    pub layout: Layout,
+    /// What is asked, the question that bears on most rows first; nothing is read while something is.
+    pub asks: Vec<Ask>,
+    /// What is said.
+    pub notes: Vec<Note>,
+    /// Decisions that name no column.
+    pub strangers: Vec<String>,
+    /// Reads its rows.
+    pub rows: Rows,
+}
+
+/// Opens a list by its first rows, title lines and header with them; all of them, or as many as were there to look at.
+///
+/// # Errors
+/// Why it is no list of trees.
+pub fn open(
+    reference: &'static Reference,
+    first: &[Record],
+    options: &Options,
+    decisions: &Decisions,
+) -> Result<Opened, NotList> {
+    let tables = calc_data::list::tables();
+    let mut layout = match &decisions.header {
+        Some(header) => layout::told(tables, header.iter().map(String::as_str)),
+        None => layout::find(tables, first)?,
+    };
+    let mut rows: Vec<Record> = first
+        .iter()
+        .filter(|row| decisions.header.is_some() || row.row >= layout.first_row)
+        .filter(|row| !row.is_blank())
+        .cloned()
+        .collect();
+    if rows.is_empty() && decisions.header.is_none() {
+        return Err(NotList::HeaderAlone);
+    }
+    // Columns behind the header have no name and are kept.
+    let width = rows.iter().map(Record::len).max().unwrap_or(0);
+    let filled = |at: usize| {
+        rows.iter()
+            .filter(|row| !row.cell(at).trim().is_empty())
+            .count()
+    };
+    while layout.texts.len() < width && filled(layout.texts.len()) * 2 > rows.len() {
+        layout.texts.push(String::new());
+        layout.headers.push(header::Header::default());
+    }
+    if decisions.header.is_some() {
+        // A piece decides nothing by its own rows.
+        rows.clear();
+    }
+    let judged = judge::judge(tables, &layout, &rows, options, decisions)?;
+    Ok(Opened {
+        layout,
+        asks: judged.asks,
+        notes: judged.notes,
+        strangers: judged.strangers,
+        rows: Rows::new(reference, tables, judged.plan),
+    })
+}

@@ -1,0 +1,230 @@
+//! What is wrong with a row, as data: a column, a code and its figures. The view words it.
+
+use calc::question;
+
+/// How much it matters.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Level {
+    /// The row has no answer until it is mended.
+    Fix,
+    /// The row is answered; look at it.
+    Check,
+    /// Only said.
+    Note,
+}
+
+impl Level {
+    /// Its word.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Fix => "fix",
+            Self::Check => "check",
+            Self::Note => "note",
+        }
+    }
+}
+
+/// One problem of one row.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Problem {
+    /// The row, as the spreadsheet shows it.
+    pub row: u64,
+    /// The column, from 0; none for the row as a whole.
+    pub column: Option<usize>,
+    /// How much it matters.
+    pub level: Level,
+    /// What is wrong.
+    pub code: Code,
+    /// The cell, shortened to what a message can carry.
+    pub value: String,
+}
+
+/// What can be wrong.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Code {
+    /// What the reader of a question says of the value.
+    Question(question::Problem),
+    /// No size.
+    SizeMissing,
+    /// No name.
+    NameMissing,
+    /// A name that nobody of us knows.
+    NameUnknown,
+    /// A tree that is known and is not on the list; the group that it is taken as.
+    NotListed {
+        /// Its name.
+        name: &'static str,
+        /// `unknown broadleaf`, with its name.
+        choose: String,
+    },
+    /// A genus alone.
+    GenusOnly {
+        /// Listed trees of it.
+        of: Vec<&'static str>,
+    },
+    /// A name of several trees.
+    SeveralTrees {
+        /// Which.
+        of: Vec<&'static str>,
+    },
+    /// Two names of different trees.
+    TwoTrees,
+    /// The scientific and the common name are of two trees.
+    NamesDisagree,
+    /// A first word that is shortened.
+    Shortened,
+    /// The name is doubted.
+    Doubted,
+    /// A code that the table of codes does not have.
+    CodeUnknown,
+    /// What the codes mean was not decided.
+    CodeUndecided,
+    /// The name was decided as something that is no species.
+    DecisionUnknown {
+        /// What was decided.
+        decided: String,
+    },
+    /// The tag stands in an earlier row.
+    TagTwice {
+        /// That row.
+        first: u64,
+    },
+    /// The tag looks as if a spreadsheet made it.
+    TagMangled,
+    /// The spreadsheet lost the value.
+    Broken,
+    /// A formula as text.
+    Formula,
+    /// Several stems without their sizes.
+    StemSizes {
+        /// How many.
+        stems: Option<u32>,
+    },
+    /// A range of sizes.
+    Range,
+    /// A size without an upper or lower end.
+    Open,
+    /// A range or fraction that a spreadsheet made a day.
+    MadeADay,
+    /// Two numbers in one cell.
+    TwoNumbers,
+    /// A year in a column of sizes.
+    Year,
+    /// An estimate.
+    Estimate,
+    /// A class whose size was not decided.
+    ClassUndecided,
+    /// Girth and diameter don't agree.
+    SizesDisagree,
+    /// Thinner than in an earlier year.
+    Shrunk {
+        /// That year.
+        year: u32,
+    },
+    /// Measured off breast height: the size is used as it is.
+    MeasuredOff,
+    /// A count of stems that is none.
+    StemCount,
+    /// A height that is no number.
+    HeightUnread,
+    /// A word of the condition that is not known.
+    ConditionUnknown,
+    /// A status that is not known.
+    StatusUnknown,
+    /// A lean that is not known.
+    LeanUnknown,
+    /// A target that is not known.
+    TargetUnknown,
+    /// A yes or no that is neither.
+    NotYesNo,
+    /// Latitude and longitude change places.
+    PlaceSwapped,
+    /// No place on earth.
+    NotOnEarth,
+    /// A place that is not degrees: kept, not mapped.
+    NotDegrees,
+    /// The planned day has passed.
+    DayPast,
+    /// The note says that the tree may be gone.
+    NoteGone,
+    /// The note tells of stems.
+    NoteStems,
+    /// The row has more cells than the header.
+    TooLong,
+    /// A cell that no spreadsheet keeps.
+    CellTooLong,
+    /// A quote was never closed.
+    QuoteOpen,
+    /// What the row before this one could not know: a later row contradicts what was decided.
+    Contradicts,
+    /// The same place as other trees.
+    SamePlace {
+        /// How many trees.
+        trees: u32,
+    },
+}
+
+impl Code {
+    /// Its name, as problems are printed.
+    #[must_use]
+    pub fn name(&self) -> &'static str {
+        match self {
+            Self::Question(problem) => problem.code.name(),
+            Self::SizeMissing => "size_missing",
+            Self::NameMissing => "species_missing",
+            Self::NameUnknown => "unknown_species",
+            Self::NotListed { .. } => "not_listed",
+            Self::GenusOnly { .. } => "genus_only",
+            Self::SeveralTrees { .. } => "several_trees",
+            Self::TwoTrees => "two_trees",
+            Self::NamesDisagree => "names_disagree",
+            Self::Shortened => "shortened_name",
+            Self::Doubted => "doubted_name",
+            Self::CodeUnknown => "unknown_code",
+            Self::CodeUndecided => "code_undecided",
+            Self::DecisionUnknown { .. } => "decision_unknown",
+            Self::TagTwice { .. } => "tag_twice",
+            Self::TagMangled => "tag_mangled",
+            Self::Broken => "broken_formula",
+            Self::Formula => "formula",
+            Self::StemSizes { .. } => "stem_sizes_missing",
+            Self::Range => "range",
+            Self::Open => "open_ended",
+            Self::MadeADay => "made_a_day",
+            Self::TwoNumbers => "two_numbers",
+            Self::Year => "year_for_size",
+            Self::Estimate => "estimate",
+            Self::ClassUndecided => "class_undecided",
+            Self::SizesDisagree => "sizes_disagree",
+            Self::Shrunk { .. } => "shrunk",
+            Self::MeasuredOff => "measured_off",
+            Self::StemCount => "stem_count",
+            Self::HeightUnread => "height_not_read",
+            Self::ConditionUnknown => "unknown_condition",
+            Self::StatusUnknown => "unknown_status",
+            Self::LeanUnknown => "unknown_lean",
+            Self::TargetUnknown => "unknown_target",
+            Self::NotYesNo => "not_yes_or_no",
+            Self::PlaceSwapped => "place_swapped",
+            Self::NotOnEarth => "not_on_earth",
+            Self::NotDegrees => "not_degrees",
+            Self::DayPast => "day_past",
+            Self::NoteGone => "note_gone",
+            Self::NoteStems => "note_stems",
+            Self::TooLong => "more_cells",
+            Self::CellTooLong => "cell_too_long",
+            Self::QuoteOpen => "quote_open",
+            Self::Contradicts => "contradicts",
+            Self::SamePlace { .. } => "same_place",
+        }
+    }
+}
+
+/// The longest piece of a cell that a message repeats, in characters.
+pub(crate) const REPEATED: usize = 60;
+
+/// A cell as a message repeats it.
+pub(crate) fn repeated(cell: &str) -> String {
+    cell.chars().take(REPEATED).collect()
+}

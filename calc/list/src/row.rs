@@ -1,0 +1,410 @@
+//! A row as the question of one tree, with what is no question beside it.
+
+pub(crate) mod days;
+mod fields;
+mod names;
+mod size;
+
+use crate::header::Unit;
+use crate::plan::Plan;
+use crate::problem::{Code, Level, Problem, repeated};
+use crate::record::{LONGEST_CELL, Record};
+use crate::words::Words;
+use calc::question::{Question, Text, Typed, read};
+use calc::reference::Reference;
+use calc_data::list::{Column, Kind, ListTables, fold};
+use names::Namer;
+use std::collections::BTreeMap;
+
+/// What is no question: it names the row, groups it, or says how far its work is.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Tag {
+    /// The tag, made where the row has none; empty where none may be made.
+    pub tree_id: String,
+    /// The place.
+    pub site: String,
+    /// The part of the property.
+    pub unit: String,
+    /// The crew.
+    pub crew: String,
+    /// The name as typed.
+    pub species: String,
+    /// 1, 2 or 4.
+    pub priority: u8,
+    /// `outlying`, `edge` or `inside`.
+    pub position: &'static str,
+    /// The planned day, as typed.
+    pub pin: String,
+    /// How far the work is.
+    pub status: &'static str,
+    /// When it was done, as typed.
+    pub done_date: String,
+    /// Latitude and longitude, not rounded.
+    pub point: Option<(f64, f64)>,
+    /// How exact they are, metres.
+    pub coord_m: Option<f64>,
+    /// Minutes from the tree before, as typed.
+    pub walk_min: String,
+}
+
+/// What a row is.
+#[derive(Clone, Debug)]
+pub enum Is {
+    /// A tree with a question that was understood.
+    Tree(Box<Typed>, Box<Question>),
+    /// A tree with something to mend.
+    ToFix,
+    /// No tree: the word for what stands there.
+    NotTree(&'static str),
+    /// Its name was decided as left out.
+    LeftOut,
+}
+
+/// A row.
+#[derive(Clone, Debug)]
+pub struct Row {
+    /// As the spreadsheet shows it.
+    pub row: u64,
+    /// What is no question.
+    pub tag: Tag,
+    /// What it is.
+    pub is: Is,
+    /// What is wrong, in the order of its columns.
+    pub problems: Vec<Problem>,
+}
+
+/// Reads rows by the plan of a list.
+pub struct Rows {
+    reference: &'static Reference,
+    words: Words,
+    plan: Plan,
+    namer: Namer,
+    /// Tags with the row of each.
+    tags: BTreeMap<String, u64>,
+    /// How many trees stand at a place.
+    places: BTreeMap<String, u32>,
+    made: u64,
+}
+
+/// How many tags and places are remembered: a list of more repeats none of them in silence, it is told by the key.
+const MOST_TAGS: usize = 2_000_000;
+
+/// What is wrong with one row, while it is read.
+pub(crate) struct Told<'a> {
+    row: &'a Record,
+    list: Vec<Problem>,
+}
+
+impl Told<'_> {
+    fn add(&mut self, column: usize, level: Level, code: Code) {
+        self.list.push(Problem {
+            row: self.row.row,
+            column: Some(column),
+            level,
+            code,
+            value: repeated(self.row.cell(column).trim()),
+        });
+    }
+}
+
+impl Rows {
+    /// A reader of rows.
+    #[must_use]
+    pub fn new(reference: &'static Reference, tables: &'static ListTables, plan: Plan) -> Self {
+        let words = Words::new(tables);
+        Self {
+            reference,
+            words,
+            plan,
+            namer: Namer::new(reference, words),
+            tags: BTreeMap::new(),
+            places: BTreeMap::new(),
+            made: 0,
+        }
+    }
+
+    /// How the list is read.
+    #[must_use]
+    pub fn plan(&self) -> &Plan {
+        &self.plan
+    }
+
+    /// Reads a row.
+    pub fn read(&mut self, record: &Record) -> Row {
+        let mut told = Told {
+            row: record,
+            list: Vec::new(),
+        };
+        let mut tag = self.tag(record);
+        if let Some(at) = (0..record.len()).find(|at| record.cell(*at).len() > LONGEST_CELL) {
+            let code = if record.unclosed {
+                Code::QuoteOpen
+            } else {
+                Code::CellTooLong
+            };
+            told.add(at, Level::Fix, code);
+            return self.done(record, tag, Is::ToFix, told.list);
+        }
+        if record.unclosed {
+            told.add(record.len().saturating_sub(1), Level::Fix, Code::QuoteOpen);
+            return self.done(record, tag, Is::ToFix, told.list);
+        }
+        if let Some(what) = self.not_tree(record) {
+            tag.tree_id = self.own_tag(record).unwrap_or_default();
+            return self.done(record, tag, Is::NotTree(what), Vec::new());
+        }
+        let name = self.namer.of(&self.plan, record);
+        tag.species.clone_from(&name.typed);
+        let mut dead = name.dead;
+        let mut typed = Typed {
+            version: 1,
+            units: Some(Text::from(match self.plan.options.units {
+                calc::terms::quantity::Units::Us => "us",
+                calc::terms::quantity::Units::Metric => "metric",
+            })),
+            today: Some(Text(self.plan.options.today.clone())),
+            region: self.plan.options.region.clone().map(Text),
+            ..Typed::default()
+        };
+        let size = self.size(record, &mut typed, &mut told);
+        if let size::Found::NotTree(what) = size {
+            return self.done(record, tag, Is::NotTree(what), Vec::new());
+        }
+        let no_name = name.typed.is_empty() && name.species.is_none();
+        if no_name && matches!(size, size::Found::Missing) && self.plan.every.is_none() {
+            // Neither a name nor a size: a place, or a row of totals.
+            return self.done(record, tag, Is::NotTree("no_data"), Vec::new());
+        }
+        if name.left_out {
+            return self.done(record, tag, Is::LeftOut, Vec::new());
+        }
+        self.state(record, &mut typed, &mut tag, &mut dead, &mut told);
+        if dead == Some("fallen") {
+            return self.done(record, tag, Is::NotTree("fallen"), told.list);
+        }
+        if dead.is_some() {
+            typed.condition = Some(Text::from("dead"));
+        }
+        if let Some((at, level, code)) = name.problem {
+            told.add(at, level, code);
+        }
+        self.tag_of(record, &mut tag, &mut told);
+        self.place(record, &mut typed, &mut tag, &mut told);
+        self.targets(record, &mut typed, &mut told);
+        self.rest(record, &mut typed, &mut tag, &mut told);
+        if record.len() > self.plan.columns.len() {
+            let more = (self.plan.columns.len()..record.len())
+                .find(|at| !record.cell(*at).trim().is_empty());
+            if let Some(at) = more {
+                told.add(at, Level::Check, Code::TooLong);
+            }
+        }
+        // An open name must not hide what else is wrong: it is read as a tree without a name, and never answered so.
+        let open = name.species.is_none();
+        typed.species = Some(Text(
+            name.species
+                .unwrap_or_else(|| "unknown broadleaf".to_owned()),
+        ));
+        let question = match read(self.reference, &typed) {
+            Ok(question) => Some(question),
+            Err(problems) => {
+                for problem in problems {
+                    // A missing size was told with its own words.
+                    let sized = problem.field == "stems" || problem.code.name() == "size_missing";
+                    if sized && !matches!(size, size::Found::Some) {
+                        continue;
+                    }
+                    let at = self.column_of(&problem.field);
+                    told.add(at, Level::Fix, Code::Question(problem));
+                }
+                None
+            }
+        };
+        let mend = open || told.list.iter().any(|problem| problem.level == Level::Fix);
+        let is = match question {
+            Some(question) if !mend && !typed.stems.is_empty() => {
+                Is::Tree(Box::new(typed), Box::new(question))
+            }
+            _ => Is::ToFix,
+        };
+        self.done(record, tag, is, told.list)
+    }
+
+    fn done(&self, record: &Record, tag: Tag, is: Is, mut problems: Vec<Problem>) -> Row {
+        problems.sort_by_key(|problem| problem.column);
+        Row {
+            row: record.row,
+            tag,
+            is,
+            problems,
+        }
+    }
+
+    /// A cell that holds something.
+    fn filled<'a>(&self, record: &'a Record, column: Column) -> Option<(usize, &'a str)> {
+        let at = self.plan.at(column)?;
+        self.filled_at(record, at).map(|cell| (at, cell))
+    }
+
+    fn filled_at<'a>(&self, record: &'a Record, at: usize) -> Option<&'a str> {
+        let cell = crate::cell::unguarded(record.cell(at).trim());
+        let missing = self.words.is_missing(cell)
+            || (!self.plan.missing.is_empty() && self.plan.missing.contains(&fold(cell)));
+        (!missing).then_some(cell)
+    }
+
+    /// What is no question and needs no reader.
+    fn tag(&self, record: &Record) -> Tag {
+        let text = |column: Column| {
+            self.filled(record, column)
+                .map_or(String::new(), |(_, cell)| cell.to_owned())
+        };
+        Tag {
+            site: text(Column::Site),
+            unit: text(Column::Unit),
+            crew: text(Column::Crew),
+            priority: 1,
+            position: "inside",
+            done_date: text(Column::DoneDate),
+            status: "planned",
+            ..Tag::default()
+        }
+    }
+
+    /// The word for what stands where no tree does, in a name, a state, a planting place; a row of totals.
+    fn not_tree(&self, record: &Record) -> Option<&'static str> {
+        let names = &self.plan.names;
+        let columns = [
+            names.species,
+            names.scientific,
+            names.common,
+            names.genus,
+            names.code,
+        ];
+        let cells = columns
+            .into_iter()
+            .flatten()
+            .chain(self.plan.states.first().copied());
+        let planting = self
+            .plan
+            .columns
+            .iter()
+            .position(|column| column.is == Column::Planting);
+        for at in cells.chain(planting) {
+            let cell = record.cell(at).trim();
+            if let Some(what) = self.words.not_tree(cell)
+                && !self.plan.trees.contains(&fold(cell))
+                && !self.plan.trees.contains(what)
+            {
+                return Some(what);
+            }
+        }
+        let no_name = columns
+            .into_iter()
+            .flatten()
+            .all(|at| self.words.is_missing(record.cell(at)));
+        let total = record.cells().any(|cell| {
+            cell.len() < 40
+                && self
+                    .words
+                    .means(Kind::Total, cell.trim().trim_end_matches(':'))
+                    .is_some()
+        });
+        let named_total = columns.into_iter().flatten().any(|at| {
+            self.words
+                .means(Kind::Total, record.cell(at).trim().trim_end_matches(':'))
+                .is_some()
+        });
+        ((total && no_name) || named_total).then_some("total")
+    }
+
+    /// The tag that the row has.
+    fn own_tag(&self, record: &Record) -> Option<String> {
+        if !self.plan.key.is_empty() {
+            let parts: Vec<&str> = self
+                .plan
+                .key
+                .iter()
+                .map(|at| record.cell(*at).trim())
+                .collect();
+            let filled = parts.iter().any(|part| !part.is_empty());
+            return filled.then(|| parts.join(" "));
+        }
+        let at = self.plan.id?;
+        let cell = crate::cell::unguarded(record.cell(at).trim());
+        let none = cell.is_empty() || self.words.means(Kind::NoTag, cell).is_some();
+        (!none).then(|| cell.to_owned())
+    }
+
+    /// The tag, made where there is none; one that stands in an earlier row is a problem from the second on.
+    fn tag_of(&mut self, record: &Record, tag: &mut Tag, told: &mut Told<'_>) {
+        let at = self.plan.key.first().copied().or(self.plan.id).unwrap_or(0);
+        let Some(own) = self.own_tag(record) else {
+            if !self.plan.of_a_piece {
+                self.made += 1;
+                tag.tree_id = format!("T{:03}", self.made);
+                while self.tags.contains_key(&tag.tree_id) {
+                    self.made += 1;
+                    tag.tree_id = format!("T{:03}", self.made);
+                }
+                self.tags.insert(tag.tree_id.clone(), record.row);
+            }
+            return;
+        };
+        if self.plan.key.is_empty() && crate::cell::is_mangled_tag(&own) {
+            told.add(at, Level::Check, Code::TagMangled);
+        }
+        tag.tree_id.clone_from(&own);
+        if self.plan.of_a_piece {
+            return;
+        }
+        match self.tags.get(&own) {
+            Some(first) => {
+                let first = *first;
+                told.add(at, Level::Fix, Code::TagTwice { first });
+            }
+            None if self.tags.len() < MOST_TAGS => {
+                self.tags.insert(own, record.row);
+            }
+            None => {}
+        }
+    }
+
+    /// The column that a field of the question was filled from.
+    fn column_of(&self, field: &str) -> usize {
+        let size = || self.plan.sizes.first().map(|size| size.at);
+        let found = match field.split(['[', '.']).next().unwrap_or("") {
+            "stems" if field.ends_with("bark") => self.plan.at(Column::Bark),
+            "stems" => size(),
+            "height" => self.plan.at(Column::Height),
+            "date" | "today" => self.plan.at(Column::Date),
+            "place" if field.ends_with("longitude") => {
+                self.plan.at(Column::Lon).or(self.plan.at(Column::Point))
+            }
+            "place" if field.ends_with("elevation") => self.plan.at(Column::Elevation),
+            "place" => self.plan.at(Column::Lat).or(self.plan.at(Column::Point)),
+            "targets" if field.ends_with("distance") => self
+                .plan
+                .at(Column::TargetDistance)
+                .or(self.plan.at(Column::Target)),
+            "targets" => self.plan.at(Column::Target),
+            "line_within_reach" => self.plan.at(Column::LineWithinReach),
+            "condition" => self.plan.at(Column::Condition),
+            "walk" => self.plan.at(Column::WalkMin),
+            "whole_clone" => self.plan.at(Column::WholeClone),
+            "same_genus_near" => self.plan.at(Column::SameGenusNear),
+            "species" => self.plan.names.first(),
+            _ => None,
+        };
+        found.or_else(size).unwrap_or(0)
+    }
+}
+
+/// A cell with the unit of its column, where it has none itself.
+pub(crate) fn with_unit(cell: &str, unit: Option<Unit>) -> String {
+    let bare = calc::terms::number::read_number(cell).is_ok_and(|number| number.unit.is_none());
+    match unit {
+        Some(unit) if bare => [cell, " ", unit.sign()].concat(),
+        _ => cell.to_owned(),
+    }
+}

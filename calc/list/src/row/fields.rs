@@ -1,0 +1,343 @@
+//! The other cells of a row: its state, its place, what it could hit, and what only its tag has.
+
+use super::{Rows, Tag, Told, days, with_unit};
+use crate::place;
+use crate::problem::{Code, Level};
+use crate::record::Record;
+use calc::question::{PlaceTyped, TargetTyped, Text, Typed};
+use calc::terms::number::read_number;
+use calc_data::list::{Column, Kind, fold};
+
+/// So many trees at one place are looked at.
+const SAME_PLACE: u32 = 3;
+
+impl Rows {
+    /// Condition and status, the newest year that has one. Words of both are known in either.
+    pub(super) fn state(
+        &self,
+        record: &Record,
+        typed: &mut Typed,
+        tag: &mut Tag,
+        dead: &mut Option<&'static str>,
+        told: &mut Told<'_>,
+    ) {
+        let (mut condition_seen, mut status_seen) = (false, false);
+        for at in &self.plan.states {
+            let column = self.plan.columns[*at].is;
+            let Some(cell) = self.filled_at(record, *at) else {
+                continue;
+            };
+            if column == Column::Dead || column == Column::Alive {
+                match self.words.yes(cell) {
+                    Some(yes) if yes == (column == Column::Dead) => *dead = Some("dead"),
+                    Some(_) => {}
+                    None => told.add(*at, Level::Check, Code::NotYesNo),
+                }
+                continue;
+            }
+            if column == Column::Planting {
+                continue;
+            }
+            if let Some(word) = self.words.dead(cell) {
+                if !condition_seen && !status_seen {
+                    *dead = Some(word);
+                    condition_seen = true;
+                    status_seen = true;
+                }
+                continue;
+            }
+            if let Some(status) = self.words.means(Kind::Status, cell) {
+                if !status_seen {
+                    tag.status = status;
+                    match status {
+                        "dead_standing" => *dead = Some("dead"),
+                        "fallen" => *dead = Some("fallen"),
+                        _ => {}
+                    }
+                }
+                status_seen = true;
+                continue;
+            }
+            if let Some(condition) = self.words.means(Kind::Condition, cell) {
+                if !condition_seen && condition != "unknown" {
+                    typed.condition = Some(Text::from(condition));
+                }
+                condition_seen = true;
+                continue;
+            }
+            let code = if column == Column::Condition {
+                Code::ConditionUnknown
+            } else {
+                Code::StatusUnknown
+            };
+            told.add(*at, Level::Check, code);
+        }
+    }
+
+    /// The place of the row, else that of the list; rounded for the climate, whole in the tag.
+    pub(super) fn place(
+        &mut self,
+        record: &Record,
+        typed: &mut Typed,
+        tag: &mut Tag,
+        told: &mut Told<'_>,
+    ) {
+        let (lat, lon) = (
+            self.filled(record, Column::Lat),
+            self.filled(record, Column::Lon),
+        );
+        let mut found = None;
+        if let (Some((at, lat)), Some((_, lon))) = (lat, lon) {
+            found = match (place::degrees(lat), place::degrees(lon)) {
+                (Some(lat), Some(lon)) => Some((at, lat, lon)),
+                _ => {
+                    told.add(at, Level::Check, Code::NotDegrees);
+                    None
+                }
+            };
+        } else if let Some((at, cell)) = self.filled(record, Column::Point) {
+            found = place::point(cell, self.plan.point).map(|(lat, lon)| (at, lat, lon));
+            if found.is_none() {
+                told.add(at, Level::Check, Code::NotDegrees);
+            }
+        }
+        let mut elevation = None;
+        if let Some((at, lat, lon)) = found {
+            if lat == 0.0 && lon == 0.0 {
+                // What programs write for no place.
+            } else if lat.abs() > 180.0 || lon.abs() > 180.0 {
+                told.add(at, Level::Check, Code::NotOnEarth);
+            } else if lat.abs() > 90.0 {
+                told.add(at, Level::Check, Code::PlaceSwapped);
+            } else {
+                tag.point = Some((lat, lon));
+                elevation = self
+                    .filled(record, Column::Elevation)
+                    .and_then(|(at, cell)| {
+                        let number = read_number(cell).ok()?;
+                        let scale = match number.unit {
+                            Some(unit) => unit.in_mm()?,
+                            None => self.plan.columns[at]
+                                .unit
+                                .map_or(1000.0, crate::header::Unit::mm),
+                        };
+                        Some(number.value * scale / 1000.0)
+                    });
+                self.same_place(at, lat, lon, told);
+            }
+        }
+        let here = tag
+            .point
+            .map(|(lat, lon)| (lat, lon, elevation))
+            .or(self.plan.options.place);
+        if let Some((lat, lon, elevation)) = here {
+            typed.place = Some(PlaceTyped {
+                latitude: Some(Text(place::rounded(lat))),
+                longitude: Some(Text(place::rounded(lon))),
+                elevation: elevation.map(|metres| {
+                    let step = (metres / 30.0).round() * 30.0;
+                    Text([&Text::of_number(step).0, " m"].concat())
+                }),
+                hemisphere: None,
+            });
+        }
+        tag.coord_m = self
+            .filled(record, Column::CoordM)
+            .and_then(|(_, cell)| read_number(cell).ok())
+            .map(|number| number.value);
+    }
+
+    fn same_place(&mut self, at: usize, lat: f64, lon: f64, told: &mut Told<'_>) {
+        if self.plan.of_a_piece || self.places.len() >= super::MOST_TAGS {
+            return;
+        }
+        let key = [Text::of_number(lat).0, Text::of_number(lon).0].join(" ");
+        let trees = self.places.entry(key).or_default();
+        *trees += 1;
+        if *trees >= SAME_PLACE {
+            let trees = *trees;
+            told.add(at, Level::Check, Code::SamePlace { trees });
+        }
+    }
+
+    /// What it could hit: `path 60 ft; line 90 ft`, a distance in its own column, wires, lines.
+    pub(super) fn targets(&self, record: &Record, typed: &mut Typed, told: &mut Told<'_>) {
+        let distance = self
+            .filled(record, Column::TargetDistance)
+            .map(|(at, cell)| {
+                let unit = self.plan.columns[at].unit;
+                Text(with_unit(cell, unit))
+            });
+        let mut said = false;
+        if let Some((at, cell)) = self.filled(record, Column::Target) {
+            let parts: Vec<&str> = cell
+                .split(';')
+                .map(str::trim)
+                .filter(|part| !part.is_empty())
+                .collect();
+            for part in &parts {
+                match self.target(part) {
+                    Some(("none", _)) => typed.none_in_reach = true,
+                    Some(("unknown", _)) => {}
+                    Some((kind, own)) => {
+                        said = true;
+                        let alone = parts.len() == 1;
+                        typed.targets.push(TargetTyped {
+                            kind: Some(Text::from(kind)),
+                            distance: own
+                                .map(|own| Text(own.to_owned()))
+                                .or_else(|| distance.clone().filter(|_| alone)),
+                            ..TargetTyped::default()
+                        });
+                    }
+                    None => told.add(at, Level::Fix, Code::TargetUnknown),
+                }
+            }
+        }
+        if said && typed.none_in_reach {
+            // Both stand in one cell: the reader asks which holds only of what lies near. Nothing is cleared here.
+            typed.none_in_reach = false;
+        }
+        if let Some((at, cell)) = self.filled(record, Column::LineWithinReach) {
+            match self
+                .words
+                .means(Kind::Line, cell)
+                .or_else(|| self.words.means(Kind::YesNo, cell))
+            {
+                Some(word) => {
+                    typed.line_within_reach = Some(Text::from(if word == "unknown" {
+                        "cant_tell"
+                    } else {
+                        word
+                    }))
+                }
+                None => told.add(at, Level::Fix, Code::NotYesNo),
+            }
+        }
+        // A wire there is a line; no wire in the growing space clears nothing.
+        if let Some((at, cell)) = self.filled(record, Column::Wires) {
+            let wire = self.words.means(Kind::Target, cell) == Some("line");
+            match self.words.yes(cell) {
+                _ if wire => typed.line_within_reach = Some(Text::from("yes")),
+                Some(true) => typed.line_within_reach = Some(Text::from("yes")),
+                Some(false) => {}
+                None if self.words.means(Kind::Target, cell).is_some() => {}
+                None => told.add(at, Level::Check, Code::NotYesNo),
+            }
+        }
+        if let Some((at, cell)) = self.filled(record, Column::Lean) {
+            match self.words.means(Kind::Lean, cell) {
+                Some("toward") => typed.signs.push(Text::from("lean_toward")),
+                Some("away") => typed.signs.push(Text::from("lean_away")),
+                Some(_) => {}
+                // A lean that nobody can read is no word that it stands straight.
+                None => told.add(at, Level::Fix, Code::LeanUnknown),
+            }
+        }
+    }
+
+    /// A target and the distance behind it.
+    fn target<'a>(&self, part: &'a str) -> Option<(&'static str, Option<&'a str>)> {
+        if let Some(kind) = self.words.means(Kind::Target, part) {
+            return Some((kind, None));
+        }
+        let at = part.find(|c: char| c.is_ascii_digit() || matches!(c, '½' | '¼' | '¾'))?;
+        let (word, distance) = part.split_at(at);
+        let word = word
+            .trim_end_matches(|c: char| c.is_whitespace() || matches!(c, ':' | ',' | '-' | '@'));
+        let word = word.strip_suffix(" at").unwrap_or(word);
+        let kind = self.words.means(Kind::Target, word)?;
+        (kind != "none").then_some((kind, Some(distance)))
+    }
+
+    /// Height, day, walk, clone, priority, notes.
+    pub(super) fn rest(
+        &self,
+        record: &Record,
+        typed: &mut Typed,
+        tag: &mut Tag,
+        told: &mut Told<'_>,
+    ) {
+        if let Some((at, cell)) = self.filled(record, Column::Height) {
+            let zero = read_number(cell).is_ok_and(|number| number.value <= 0.0);
+            if !zero {
+                let unit = self.plan.columns[at].unit;
+                typed.height = Some(Text(with_unit(cell, unit)));
+            }
+        }
+        if let Some((at, cell)) = self.filled(record, Column::Date) {
+            let day = days::iso(cell, self.plan.day_order);
+            let today = &self.plan.options.today;
+            match calc::question::read_day(&day) {
+                Ok(read) if calc::terms::day::iso(read) < *today => {
+                    told.add(at, Level::Check, Code::DayPast)
+                }
+                _ => {
+                    tag.pin.clone_from(&day);
+                    typed.date = Some(Text(day));
+                }
+            }
+        }
+        if typed.date.is_none() {
+            typed.date = Some(Text::from("year"));
+        }
+        if let Some((_, cell)) = self.filled(record, Column::WalkMin) {
+            tag.walk_min = cell.to_owned();
+            typed.walk = Some(Text(cell.to_owned()));
+        }
+        for (column, slot) in [
+            (Column::WholeClone, &mut typed.whole_clone),
+            (Column::SameGenusNear, &mut typed.same_genus_near),
+        ] {
+            if let Some((at, cell)) = self.filled(record, column) {
+                match self.words.means(Kind::YesNo, cell) {
+                    Some("unknown") => {}
+                    Some(word) => *slot = Some(Text::from(word)),
+                    None => told.add(at, Level::Fix, Code::NotYesNo),
+                }
+            }
+        }
+        if let Some((_, cell)) = self.filled(record, Column::Priority) {
+            tag.priority = match cell {
+                "4" => 4,
+                "2" => 2,
+                _ => 1,
+            };
+        }
+        if let Some((_, cell)) = self.filled(record, Column::Position) {
+            tag.position = match fold(cell).as_str() {
+                "outlying" => "outlying",
+                "edge" => "edge",
+                _ => "inside",
+            };
+        }
+        if let Some((at, cell)) = self.filled(record, Column::Notes) {
+            self.note(at, cell, told);
+        }
+    }
+
+    /// Notes are never parsed. Words that say that the tree may be gone, and a number in front of trunks, are looked at.
+    fn note(&self, at: usize, cell: &str, told: &mut Told<'_>) {
+        if cell.len() > 2_000 {
+            return;
+        }
+        let folded = fold(cell);
+        let words: Vec<&str> = folded
+            .split(|c: char| !c.is_ascii_alphanumeric())
+            .filter(|word| !word.is_empty())
+            .collect();
+        let gone = words
+            .iter()
+            .any(|word| self.words.means(Kind::NoteGone, word).is_some());
+        if gone {
+            told.add(at, Level::Check, Code::NoteGone);
+        }
+        let stems = words.windows(2).any(|pair| {
+            let number = pair[0].len() < 3 && pair[0].bytes().all(|c| c.is_ascii_digit());
+            number && pair[0] != "1" && self.words.means(Kind::StemWord, pair[1]).is_some()
+        });
+        if stems {
+            told.add(at, Level::Check, Code::NoteStems);
+        }
+    }
+}

@@ -1,0 +1,319 @@
+//! The size of a row: the newest that is filled, one stem or several, held against girth and earlier years.
+
+use super::{Rows, Told, with_unit};
+use crate::cell::{NoSize, Size, size};
+use crate::header::Unit;
+use crate::plan::SizeColumn;
+use crate::problem::{Code, Level};
+use crate::record::Record;
+use calc::question::{StemTyped, Text, Typed};
+use calc::terms::number::read_number;
+use calc_data::list::{Column, fold};
+use core::f64::consts::PI;
+
+/// What a row's sizes come to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Found {
+    /// Stems were filled in.
+    Some,
+    /// Nothing is filled; told.
+    Missing,
+    /// What is filled is no size; told.
+    Bad,
+    /// No tree stands there.
+    NotTree(&'static str),
+}
+
+/// How far girth and diameter may be apart: two hundredths.
+const APART: f64 = 0.02;
+/// A trunk that lost more than a tenth.
+const SHRUNK: f64 = 0.9;
+/// Breast height in metres, and how far off it a measure may be.
+const BREAST_M: [f64; 2] = [1.0, 1.7];
+
+impl Rows {
+    pub(super) fn size(&self, record: &Record, typed: &mut Typed, told: &mut Told<'_>) -> Found {
+        if self.plan.stems_in_columns {
+            return self.stems_in_columns(record, typed, told);
+        }
+        let filled = |it: &&SizeColumn| self.filled_at(record, it.at).is_some();
+        let Some(column) = self.plan.sizes.iter().find(filled) else {
+            return self.size_of_girth(record, typed, told);
+        };
+        let cell = record.cell(column.at).trim();
+        let unit = self.unit_for(record, column);
+        let cell = match &column.classes {
+            None => cell.to_owned(),
+            Some(table) => match table.iter().find(|(class, _)| class.trim() == cell) {
+                Some((_, Some(use_it))) if !use_it.trim().is_empty() => use_it.trim().to_owned(),
+                _ => {
+                    told.add(column.at, Level::Fix, Code::ClassUndecided);
+                    return Found::Bad;
+                }
+            },
+        };
+        let found = size(self.words, &cell);
+        let (stems, estimate) = match found {
+            Size::Stems(stems) => (stems, false),
+            Size::Estimate(stems) => (stems, true),
+            Size::None(why) => return self.no_size(column.at, why, told),
+        };
+        if column.no_years && is_year(&stems) {
+            told.add(column.at, Level::Fix, Code::Year);
+            return Found::Bad;
+        }
+        if estimate {
+            told.add(column.at, Level::Check, Code::Estimate);
+        }
+        self.fill(record, typed, &stems, column.girth, unit);
+        self.held_against_girth(record, column, unit, &stems, told);
+        self.held_against_years(record, column, unit, &stems, told);
+        self.stem_count(record, stems.len(), told);
+        self.measured_at(record, told);
+        Found::Some
+    }
+
+    /// A girth beside an empty diameter.
+    fn size_of_girth(&self, record: &Record, typed: &mut Typed, told: &mut Told<'_>) -> Found {
+        let first = self.plan.sizes.first().map(|size| size.at);
+        let beside = self
+            .plan
+            .beside
+            .as_ref()
+            .filter(|it| self.filled_at(record, it.at).is_some());
+        if let Some(column) = beside {
+            match size(self.words, record.cell(column.at).trim()) {
+                Size::Stems(stems) | Size::Estimate(stems) => {
+                    let unit = self.unit_for(record, column);
+                    self.fill(record, typed, &stems, true, unit);
+                    return Found::Some;
+                }
+                Size::None(why) => return self.no_size(column.at, why, told),
+            }
+        }
+        if let Some(at) = first {
+            told.add(at, Level::Fix, Code::SizeMissing);
+        }
+        Found::Missing
+    }
+
+    fn stems_in_columns(&self, record: &Record, typed: &mut Typed, told: &mut Told<'_>) -> Found {
+        let mut found = Found::Missing;
+        for column in &self.plan.sizes {
+            if self.filled_at(record, column.at).is_none() {
+                continue;
+            }
+            match size(self.words, record.cell(column.at).trim()) {
+                Size::Stems(stems) | Size::Estimate(stems) => {
+                    self.fill(
+                        record,
+                        typed,
+                        &stems,
+                        column.girth,
+                        self.unit_for(record, column),
+                    );
+                    found = Found::Some;
+                }
+                Size::None(NoSize::Missing) => {}
+                Size::None(why) => return self.no_size(column.at, why, told),
+            }
+        }
+        if found == Found::Missing
+            && let Some(first) = self.plan.sizes.first()
+        {
+            told.add(first.at, Level::Fix, Code::SizeMissing);
+        }
+        found
+    }
+
+    fn no_size(&self, at: usize, why: NoSize, told: &mut Told<'_>) -> Found {
+        let code = match why {
+            NoSize::Missing => {
+                told.add(at, Level::Fix, Code::SizeMissing);
+                return Found::Missing;
+            }
+            NoSize::NotTree(what) if self.plan.trees.contains(what) => Code::SizeMissing,
+            NoSize::NotTree(what) => return Found::NotTree(what),
+            NoSize::Broken => Code::Broken,
+            NoSize::Formula => Code::Formula,
+            NoSize::SeveralStems => Code::StemSizes { stems: None },
+            NoSize::Range => Code::Range,
+            NoSize::Open => Code::Open,
+            NoSize::Day => Code::MadeADay,
+            NoSize::TwoNumbers => Code::TwoNumbers,
+        };
+        told.add(at, Level::Fix, code);
+        Found::Bad
+    }
+
+    /// The unit of a cell: of its row, of its column.
+    fn unit_for(&self, record: &Record, column: &SizeColumn) -> Option<Unit> {
+        let of_row = self
+            .plan
+            .unit_column
+            .and_then(|at| Unit::parse(record.cell(at)));
+        of_row.or(column.unit)
+    }
+
+    fn fill(
+        &self,
+        record: &Record,
+        typed: &mut Typed,
+        stems: &[String],
+        girth: bool,
+        unit: Option<Unit>,
+    ) {
+        let bark = self.filled(record, Column::Bark).map(|(at, cell)| {
+            let unit = self.plan.columns[at].unit;
+            Text(with_unit(cell, unit))
+        });
+        for stem in stems {
+            let size = Some(Text(with_unit(stem, unit)));
+            let mut made = StemTyped {
+                bark: bark.clone(),
+                ..StemTyped::default()
+            };
+            if girth {
+                made.girth = size;
+            } else {
+                made.diameter = size;
+            }
+            typed.stems.push(made);
+        }
+    }
+
+    fn held_against_girth(
+        &self,
+        record: &Record,
+        column: &SizeColumn,
+        unit: Option<Unit>,
+        stems: &[String],
+        told: &mut Told<'_>,
+    ) {
+        let (Some(beside), [stem]) = (&self.plan.beside, stems) else {
+            return;
+        };
+        let Some(cell) = self.filled_at(record, beside.at).filter(|_| !column.girth) else {
+            return;
+        };
+        if let (Some(diameter), Some(girth)) = (mm(stem, unit), mm(cell, self.unit_for(record, beside)))
+            && (girth / PI - diameter).abs() > diameter * APART
+            // A small trunk is rounded more.
+            && (girth / PI - diameter).abs() > 5.0
+        {
+            told.add(beside.at, Level::Fix, Code::SizesDisagree);
+        }
+    }
+
+    fn held_against_years(
+        &self,
+        record: &Record,
+        column: &SizeColumn,
+        unit: Option<Unit>,
+        stems: &[String],
+        told: &mut Told<'_>,
+    ) {
+        let [stem] = stems else {
+            return;
+        };
+        let Some(now) = mm(stem, unit) else {
+            return;
+        };
+        for earlier in self
+            .plan
+            .sizes
+            .iter()
+            .filter(|it| it.at != column.at && it.year < column.year)
+        {
+            let cell = self.filled_at(record, earlier.at);
+            let before = cell.and_then(|cell| mm(cell, self.unit_for(record, earlier)));
+            if let (Some(before), Some(year)) = (before, earlier.year)
+                && now < before * SHRUNK
+            {
+                told.add(column.at, Level::Check, Code::Shrunk { year });
+                return;
+            }
+        }
+    }
+
+    /// Three stems with one size are a question, never three times that size.
+    fn stem_count(&self, record: &Record, sizes: usize, told: &mut Told<'_>) {
+        let Some((at, cell)) = self.filled(record, Column::Stems) else {
+            return;
+        };
+        match read_number(cell) {
+            Ok(number)
+                if number.unit.is_none()
+                    && number.value % 1.0 == 0.0
+                    && (0.0..=50.0).contains(&number.value) =>
+            {
+                let count = number.value as usize;
+                if count > 1 && count != sizes {
+                    let stems = Some(count as u32);
+                    told.add(at, Level::Fix, Code::StemSizes { stems });
+                } else if sizes > 1 && count != sizes {
+                    told.add(at, Level::Check, Code::StemCount);
+                }
+            }
+            _ if self.words.yes(cell) == Some(true)
+                || self
+                    .words
+                    .means(calc_data::list::Kind::SeveralStems, cell)
+                    .is_some() =>
+            {
+                if sizes == 1 {
+                    told.add(at, Level::Fix, Code::StemSizes { stems: None });
+                }
+            }
+            _ if self.words.yes(cell) == Some(false) => {}
+            _ => told.add(at, Level::Check, Code::StemCount),
+        }
+    }
+
+    /// Where the tape went: over 30 cm off breast height is looked at; the size is used as it is.
+    fn measured_at(&self, record: &Record, told: &mut Told<'_>) {
+        let Some((at, cell)) = self.filled(record, Column::MeasuredAt) else {
+            return;
+        };
+        let unit = self.plan.columns[at].unit;
+        let Some(metres) = metres(cell, unit) else {
+            return;
+        };
+        if !(BREAST_M[0]..=BREAST_M[1]).contains(&metres) {
+            told.add(at, Level::Check, Code::MeasuredOff);
+        }
+    }
+}
+
+/// Metres of a height on the trunk; a bare number is read by its size: 130 is centimetres, 4.5 feet, 1.3 metres.
+fn metres(cell: &str, unit: Option<Unit>) -> Option<f64> {
+    let number = read_number(cell).ok()?;
+    let scale = match (number.unit, unit) {
+        (Some(unit), _) => unit.in_mm()?,
+        (None, Some(unit)) => unit.mm(),
+        (None, None) if number.value > 20.0 => 10.0,
+        (None, None) if number.value > 2.0 => Unit::Foot.mm(),
+        (None, None) => 1000.0,
+    };
+    Some(number.value * scale / 1000.0)
+}
+
+/// Millimetres of a size; none where it has no unit or is no number.
+fn mm(cell: &str, unit: Option<Unit>) -> Option<f64> {
+    let number = read_number(cell.trim()).ok()?;
+    let scale = match number.unit {
+        Some(unit) => unit.in_mm()?,
+        None => unit?.mm(),
+    };
+    Some(number.value * scale)
+}
+
+fn is_year(stems: &[String]) -> bool {
+    let [stem] = stems else {
+        return false;
+    };
+    let year = fold(stem);
+    year.len() == 4
+        && (year.starts_with("19") || year.starts_with("20"))
+        && year.bytes().all(|c| c.is_ascii_digit())
+}
