@@ -21,7 +21,7 @@ fn the_calculator_becomes_ready_and_asks_nobody_else() {
 
 /// The calculators' sheets as they are written, joined.
 fn calculator_sheets() -> String {
-    let names: [&str; 8] = include!("../../www/style/sheets.rs");
+    let names: [&str; 9] = include!("../../www/style/sheets.rs");
     let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../www/style/parts");
     names
         .map(|name| std::fs::read_to_string(format!("{folder}/{name}.css")).expect("a sheet"))

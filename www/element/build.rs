@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 /// Names of the sheets, in order.
-const SHEETS: [&str; 8] = include!("../style/sheets.rs");
+const SHEETS: [&str; 9] = include!("../style/sheets.rs");
 
 fn main() {
     println!("cargo::rerun-if-changed=../style");

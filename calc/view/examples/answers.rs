@@ -9,7 +9,7 @@ use calc_view::out::Html;
 
 /// The sheets of a page, joined.
 fn sheets() -> String {
-    let names: [&str; 8] = include!("../../../www/style/sheets.rs");
+    let names: [&str; 9] = include!("../../../www/style/sheets.rs");
     let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../../www/style");
     let read = |path: &str| std::fs::read_to_string(format!("{folder}/{path}")).expect(path);
     let calculators = names
@@ -56,6 +56,7 @@ fn main() {
             continue;
         }
         let prefix = format!("{name}-");
+        let days = calc::answer::year_ahead(reference, &question, &Local::default());
         let mut out = Html::default();
         answer::answer(
             &mut out,
@@ -67,6 +68,11 @@ fn main() {
                 sources_base: "sources/",
                 with_form: true,
                 with_buttons: true,
+                another: Some(answer::another::Trial {
+                    question: &question,
+                    answer: &answer,
+                    days: &days,
+                }),
                 ..Options::default()
             },
         );

@@ -17,7 +17,7 @@ use calc_view::page::Page;
 
 /// The sheets of a page, joined.
 fn sheets() -> String {
-    let names: [&str; 8] = include!("../../../www/style/sheets.rs");
+    let names: [&str; 9] = include!("../../../www/style/sheets.rs");
     let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../../www/style");
     let read = |path: &str| std::fs::read_to_string(format!("{folder}/{path}")).expect(path);
     let calculators = names

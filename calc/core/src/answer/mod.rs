@@ -12,12 +12,14 @@ mod season_lines;
 mod sources;
 mod stretch;
 mod work;
+mod year_ahead;
 
 pub use beside::{Also, AlsoKind};
 pub use changes::{Change, Changed};
 pub use decide::Outcome;
 pub use open::{Conditional, If};
 pub use sources::{Assumed, SourceLine};
+pub use year_ahead::year_ahead;
 
 use crate::models::at_visit::VisitAnswer;
 use crate::models::bark::Bark;

@@ -44,7 +44,7 @@ pub struct Stretch {
 }
 
 /// The days from `first` on, to the end of the calendar.
-fn days_from(first: NaiveDate) -> impl Iterator<Item = NaiveDate> {
+pub(crate) fn days_from(first: NaiveDate) -> impl Iterator<Item = NaiveDate> {
     core::iter::successors(Some(first), NaiveDate::succ_opt)
 }
 
@@ -67,8 +67,13 @@ impl Season<'_> {
     /// The year tape's bark lane: the calendar year in runs of the same word, without holes.
     #[must_use]
     pub fn tape(&self, year: i32) -> Vec<Span> {
+        self.spans(days_of(year))
+    }
+
+    /// The same of any days, in the order of time and without holes.
+    pub fn spans(&self, days: impl Iterator<Item = NaiveDate>) -> Vec<Span> {
         let mut spans: Vec<Span> = Vec::new();
-        for date in days_of(year) {
+        for date in days {
             let verdict = self.verdict(date);
             match spans.last_mut() {
                 Some(span) if span.verdict == verdict => span.to = date,

@@ -41,20 +41,24 @@ impl Region<'_> {
         cat!(&self.prefix, "p-", name)
     }
 
-    /// Whether the bark of a day matters here: the ring leads, is possible, or waits.
+    /// As [`about_ring`], of this answer.
     pub(super) fn about_ring(&self) -> bool {
-        let answer = self.say.answer;
-        if answer.timing.tape.is_empty() {
-            return false;
-        }
-        let possible = self
-            .say
-            .line(Method::BarkRing)
-            .is_some_and(|line| line.level <= Level::Possible);
-        let ring = |also: &Also| matches!(also.kind, AlsoKind::RingLater | AlsoKind::NoRingHere);
-        let later = answer.next_line.as_ref().is_some_and(ring) || answer.also.iter().any(ring);
-        answer.headline_method == Method::BarkRing || possible || later
+        about_ring(&self.say)
     }
+}
+
+/// Whether the bark of a day matters for an answer: the ring leads, is possible, or waits.
+pub(super) fn about_ring(say: &Say<'_>) -> bool {
+    let answer = say.answer;
+    if answer.timing.tape.is_empty() {
+        return false;
+    }
+    let possible = say
+        .line(Method::BarkRing)
+        .is_some_and(|line| line.level <= Level::Possible);
+    let ring = |also: &Also| matches!(also.kind, AlsoKind::RingLater | AlsoKind::NoRingHere);
+    let later = answer.next_line.as_ref().is_some_and(ring) || answer.also.iter().any(ring);
+    answer.headline_method == Method::BarkRing || possible || later
 }
 
 /// A part of an answer: where it stands, what it is called, the line that says its key number, and what is in it.

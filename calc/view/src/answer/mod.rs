@@ -1,5 +1,6 @@
 //! The answer region as markup, in its fixed order; and in its place, what to fix in a question.
 
+pub mod another;
 mod calculators;
 mod card;
 mod cautions;
@@ -54,6 +55,8 @@ pub struct Options<'a> {
     pub with_buttons: bool,
     /// Whether the button that copies a link is wired.
     pub with_link: bool,
+    /// What the marks of "Try another" are moved from; none where there is nothing to try.
+    pub another: Option<another::Trial<'a>>,
 }
 
 impl Default for Options<'_> {
@@ -67,6 +70,7 @@ impl Default for Options<'_> {
             with_form: false,
             with_buttons: false,
             with_link: false,
+            another: None,
         }
     }
 }
@@ -79,18 +83,7 @@ pub fn answer(
     answer: &Answer,
     options: &Options<'_>,
 ) {
-    let cx = Region {
-        say: Say {
-            reference,
-            question,
-            answer,
-            group: options.group,
-        },
-        options,
-        prefix: options.id_prefix.into(),
-        level: options.heading_level.clamp(2, 5),
-        nested: false,
-    };
+    let cx = region(reference, question, answer, options);
     let out = &mut Page::new(out);
     out.open_class("section", "answer-region");
     out.attr("aria-label", &words::m::CARD_THE_ANSWER);
@@ -108,6 +101,26 @@ pub fn answer(
     working::on_paper(out, &cx);
     ruler::foot(out.sink(), PAPER_MM, phrase::INCH, phrase::CM);
     out.close();
+}
+
+fn region<'a>(
+    reference: &'static Reference,
+    question: &'a Question,
+    answer: &'a Answer,
+    options: &'a Options<'a>,
+) -> Region<'a> {
+    Region {
+        say: Say {
+            reference,
+            question,
+            answer,
+            group: options.group,
+        },
+        options,
+        prefix: options.id_prefix.into(),
+        level: options.heading_level.clamp(2, 5),
+        nested: false,
+    }
 }
 
 /// Writes what was asked, in one line: the summary that the form folds under once it is answered.
@@ -145,12 +158,13 @@ fn columns(
     folds: &[Part],
 ) {
     out.open_class("div", "two");
-    for side in [left, right] {
-        out.open("div");
-        side(out);
-        out.close();
-    }
+    out.open("div");
+    left(out);
     out.close();
+    out.open("div");
+    right(out);
+    another::part(out, cx);
+    out.close_two();
     out.open_class("div", "folds cols");
     for part in folds {
         folded(out, cx, part);

@@ -22,6 +22,8 @@ pub enum Swatch {
     Dash,
     /// Closed by a rule.
     Cross,
+    /// Bark that is mostly tight, or bonding.
+    Dotted,
     /// A caution that closes nothing.
     Dots,
     /// A visit.
@@ -49,6 +51,7 @@ pub fn swatch(out: &mut dyn Out, kind: Swatch) {
         }
         Swatch::Hatch => pen.rect("s", BOX, "url(#h)"),
         Swatch::Wide => pen.rect("s", BOX, "url(#hw)"),
+        Swatch::Dotted => pen.rect("s", BOX, "url(#dots)"),
         Swatch::Empty => pen.rect("s", BOX, ""),
         Swatch::Dash => pen.rect("dash d5", BOX, ""),
         Swatch::Cross => pen.path(
@@ -96,10 +99,12 @@ pub fn sun(out: &mut dyn Out) {
 }
 
 /// Pattern: name, size, path, turned.
-const PATTERNS: [(&str, [&str; 2], &str, &str); 4] = [
+const PATTERNS: [(&str, [&str; 2], &str, &str); 6] = [
     ("h", ["7", "7"], "M1 0V7", "2"),
     ("hp", ["10", "10"], "M1 0V10", "2"),
     ("hw", ["20", "20"], "M1 0V20", "1.5"),
+    ("dots", ["7", "7"], "M1 2h2.4M4.4 5.5h2.4", "2.4"),
+    ("x", ["14", "14"], "M0 0L14 14M14 0L0 14", "1.6"),
     (
         "in",
         ["96", "20"],
@@ -108,7 +113,8 @@ const PATTERNS: [(&str, [&str; 2], &str, &str); 4] = [
     ),
 ];
 
-/// The patterns: `h` estimated, `hp` can land, `hw` can throw, `in` the ruled line in CSS inches.
+/// The patterns: `h` estimated, `hp` can land, `hw` can throw, `dots` mostly tight, `x` closed, `in` the ruled line in
+/// CSS inches.
 /// Every document and every shadow root that holds drawings needs them once.
 pub fn defs(out: &mut dyn Out) {
     out.open("svg");
@@ -127,7 +133,7 @@ pub fn defs(out: &mut dyn Out) {
         out.attr("width", w);
         out.attr("height", h);
         out.attr("patternUnits", "userSpaceOnUse");
-        if id != "in" {
+        if id.starts_with('h') {
             out.attr("patternTransform", "rotate(45)");
         }
         out.open("path");

@@ -8,9 +8,9 @@ pub mod prose;
 mod text_key;
 
 pub use en::{
-    calculators, card, cautions, confidence, device, effort, fields, formulas, group, habitat,
-    key_lines, method, missing, outlook, phrase, problem, reach, recap, region, ring, say, season,
-    spring, stop, verdict, visits, working,
+    another, calculators, card, cautions, confidence, device, effort, fields, formulas, group,
+    habitat, key_lines, method, missing, outlook, phrase, problem, reach, recap, region, ring, say,
+    season, spring, stop, verdict, visits, working,
 };
 pub use message::{Word, m, within};
 

@@ -119,6 +119,7 @@ impl Calculator {
             with_form: true,
             with_buttons: self.attribute("print") != "none",
             with_link: self.shares(),
+            another: None,
         }
     }
 

@@ -177,7 +177,7 @@ fn worker(scripts: &Path, files: &[File]) -> Result<File> {
 }
 
 /// Names of the calculators' sheets, in order.
-const CALCULATOR_SHEETS: [&str; 8] = include!("../../../style/sheets.rs");
+const CALCULATOR_SHEETS: [&str; 9] = include!("../../../style/sheets.rs");
 
 /// The pages' stylesheet: the tokens, what the calculators show, then the
 /// pages' own rules, which may depend on both.

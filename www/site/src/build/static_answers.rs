@@ -20,10 +20,16 @@ pub(crate) fn example(base: &str) -> Result<String> {
     let typed: Typed = serde_json::from_str(EXAMPLE)?;
     let reference = calc_data::whole();
     let (question, answer) = ask(reference, &typed)?;
+    let days = calc::answer::year_ahead(reference, &question, &Local::default());
     let sources = format!("{base}sources/");
     let options = answer::Options {
         heading_level: 2,
         sources_base: &sources,
+        another: Some(answer::another::Trial {
+            question: &question,
+            answer: &answer,
+            days: &days,
+        }),
         ..answer::Options::default()
     };
     let mut out = Html::default();

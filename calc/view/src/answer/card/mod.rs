@@ -14,20 +14,31 @@ use calc::answer::Outcome;
 use calc::models::reach::ReachOutcome as Reached;
 
 /// Class of an outcome in the style sheet.
-fn class(outcome: Outcome) -> &'static str {
+pub(super) fn role(outcome: Outcome) -> &'static str {
     match outcome {
-        Outcome::Do => "card do",
-        Outcome::Wait => "card wait",
-        Outcome::OtherMethod => "card other",
-        Outcome::Professional => "card stop",
-        Outcome::CannotTell => "card cant",
+        Outcome::Do => "do",
+        Outcome::Wait => "wait",
+        Outcome::OtherMethod => "other",
+        Outcome::Professional => "stop",
+        Outcome::CannotTell => "cant",
+    }
+}
+
+/// Sign of an outcome.
+pub(super) fn shape(outcome: Outcome) -> Glyph {
+    match outcome {
+        Outcome::Do => Glyph::Do,
+        Outcome::Wait => Glyph::Wait,
+        Outcome::OtherMethod => Glyph::OtherWay,
+        Outcome::Professional => Glyph::Stop,
+        Outcome::CannotTell => Glyph::CantTell,
     }
 }
 
 /// The card of an answer.
 pub(super) fn card(out: &mut Page<'_>, cx: &Region<'_>) {
     let outcome = cx.say.answer.outcome;
-    out.open_class("section", class(outcome));
+    out.open_class("section", &cat!("card ", role(outcome)));
     let id = cx.id("say");
     out.attr("aria-labelledby", &id);
     out.open_class("span", "ear");
@@ -51,18 +62,11 @@ pub(super) fn card(out: &mut Page<'_>, cx: &Region<'_>) {
 /// The tag: shape and word of the outcome, the day.
 fn tag(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
-    let shape = match answer.outcome {
-        Outcome::Do => Glyph::Do,
-        Outcome::Wait => Glyph::Wait,
-        Outcome::OtherMethod => Glyph::OtherWay,
-        Outcome::Professional => Glyph::Stop,
-        Outcome::CannotTell => Glyph::CantTell,
-    };
     out.open_class("div", "tag");
     out.open_class("i", "rim");
     out.attr("aria-hidden", "true");
     out.close();
-    glyph(out.sink(), shape);
+    glyph(out.sink(), shape(answer.outcome));
     out.leaf("b", m::card_tag(answer.outcome));
     out.text(" ");
     out.open_class("span", "when");

@@ -1,5 +1,6 @@
 //! English.
 
+pub mod another;
 pub mod calculators;
 pub mod card;
 pub mod cautions;

@@ -1,0 +1,127 @@
+//! Twelve months by their bark: four bands, a named lane for each rule, the notch at the day.
+
+use super::{Grip, Marked, NARROW, Strip, TOP};
+use crate::draw::pen::{Anchor, width};
+use crate::out::Out;
+
+/// What the bark does in some days.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(in crate::answer::another) enum Band {
+    Best,
+    Test,
+    /// Mostly tight, before it slips, or bonding, behind it.
+    Tight,
+    DoesNotSlip,
+}
+
+/// A rule over its stretches of the year.
+#[derive(Clone, Debug)]
+pub(in crate::answer::another) struct Lane {
+    pub name: String,
+    /// Whether no ring is cut then; else it is a caution.
+    pub closes: bool,
+    /// From and to, per cent of the year.
+    pub spans: Vec<[f64; 2]>,
+}
+
+/// Twelve months; from and to in per cent of the year.
+#[derive(Clone, Debug)]
+pub(in crate::answer::another) struct Year {
+    /// Without holes, from 1 January on.
+    pub bands: Vec<([f64; 2], Band)>,
+    pub lanes: Vec<Lane>,
+    pub marked: Marked,
+}
+
+/// Words of the tape.
+pub(in crate::answer::another) struct YearLabels<'a> {
+    pub aria: &'a str,
+    pub months: [&'a str; 12],
+    pub initials: [&'a str; 12],
+    pub best: &'a str,
+    pub test: &'a str,
+    pub does_not_slip: &'a str,
+}
+
+/// First day of each month, counted from zero, and the end of the year.
+const MONTHS: [f64; 13] = [
+    0.0, 31.0, 59.0, 90.0, 120.0, 151.0, 181.0, 212.0, 243.0, 273.0, 304.0, 334.0, 365.0,
+];
+const SCALE: f64 = TOP + 24.0;
+const FOOT: f64 = SCALE + 42.0;
+/// Pixels of a lane: its name, its line.
+const LANE: f64 = 34.0;
+
+/// Draws the year.
+pub(in crate::answer::another) fn year(out: &mut dyn Out, year: &Year, l: &YearLabels<'_>) {
+    let mut strip = Strip { out };
+    let lanes = year.lanes.len() as f64;
+    strip.open(FOOT + 12.0 + LANE * lanes, l.aria);
+    for (ends, [name, initial]) in MONTHS.windows(2).zip(names(l)) {
+        let [from, middle, to] = [ends[0], ends[0] + 15.0, ends[1]].map(|day| day / 365.0 * 100.0);
+        strip.upright("s", from, [TOP, TOP + 10.0]);
+        strip.upright("s", middle, [TOP, TOP + 5.0]);
+        let at = (from + to) / 2.0;
+        strip.text("cn", at, SCALE - 4.0, 13.0, Anchor::Middle, initial);
+        strip.text("cw", at, SCALE - 4.0, 14.0, Anchor::Middle, name);
+    }
+    for (ends, band) in &year.bands {
+        let (class, fill) = match band {
+            Band::Best => ("fband", ""),
+            Band::Test => ("", "url(#h)"),
+            Band::Tight => ("", "url(#dots)"),
+            Band::DoesNotSlip => ("", ""),
+        };
+        if *band != Band::DoesNotSlip {
+            strip.rect(class, *ends, [SCALE, FOOT], fill);
+        }
+        if ends[0] > 0.0 {
+            strip.upright("s", ends[0], [SCALE, FOOT]);
+        }
+    }
+    for (ends, band) in &year.bands {
+        let y = SCALE + 26.0;
+        match band {
+            Band::Best => strip.word("on tb", *ends, y, [l.best; 2]),
+            Band::Test => strip.word("halo pl", *ends, y, [l.test; 2]),
+            Band::Tight => {}
+            Band::DoesNotSlip => strip.word("mut", *ends, y, [l.does_not_slip; 2]),
+        }
+    }
+    strip.rect("s", [0.0, 100.0], [TOP, FOOT], "");
+    strip.line("s1", [0.0, 100.0], [SCALE, SCALE]);
+    strip.hook(TOP - 5.0, FOOT + 7.0);
+    let mut top = FOOT;
+    for lane in &year.lanes {
+        draw_lane(&mut strip, lane, top);
+        top += LANE;
+    }
+    strip.marks(Grip::Notch, &year.marked, SCALE);
+    strip.close();
+}
+
+fn names<'a>(l: &YearLabels<'a>) -> impl Iterator<Item = [&'a str; 2]> {
+    let both = l.months.into_iter().zip(l.initials);
+    both.map(|(name, initial)| [name, initial])
+}
+
+fn draw_lane(strip: &mut Strip<'_>, lane: &Lane, top: f64) {
+    let y = top + 26.0;
+    for ends in &lane.spans {
+        let [from, to] = *ends;
+        if lane.closes {
+            strip.rect("s", *ends, [y - 7.0, y + 7.0], "url(#x)");
+        } else {
+            strip.line("dot", *ends, [y, y]);
+            strip.upright("s", from, [y - 6.0, y + 6.0]);
+            strip.upright("s", to, [y - 6.0, y + 6.0]);
+        }
+    }
+    // The name begins where the longest stretch does, or so far left of it as it needs to end on the tape.
+    let long = |[from, to]: &[f64; 2]| to - from;
+    let longest = lane.spans.iter().max_by(|a, b| long(a).total_cmp(&long(b)));
+    let needs = width(&lane.name, 14.0, false) / NARROW * 100.0;
+    let from = longest.map_or(0.0, |ends| ends[0]);
+    let from = from.min(100.0 - needs).max(0.0);
+    strip.text("halo", from, top + 16.0, 14.0, Anchor::Start, &lane.name);
+}
