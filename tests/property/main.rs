@@ -11,6 +11,7 @@ mod make;
 mod order;
 mod printed;
 mod reach;
+mod ring_days;
 mod size;
 #[path = "../published/support.rs"]
 mod support;

@@ -15,6 +15,7 @@ mod limits;
 mod methods;
 mod names;
 mod outcomes;
+mod plan;
 mod reach;
 mod region_alone;
 mod regions;

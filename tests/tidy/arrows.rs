@@ -53,7 +53,7 @@ const WEB: [&str; 6] = [
 
 #[test]
 fn calc_knows_no_web() {
-    for package in ["calc", "calc-data", "calc-list", "calc-view"] {
+    for package in ["calc", "calc-data", "calc-list", "calc-plan", "calc-view"] {
         let names = built_from(package);
         assert!(names.iter().any(|name| name == "calc"), "{names:?}");
         for web in WEB {
@@ -128,6 +128,7 @@ fn the_arrows_run_from_calc_to_www_and_never_back() {
         "calc",
         "calc-data",
         "calc-list",
+        "calc-plan",
         "calc-view",
         "www-element",
         "slipbark",
@@ -135,10 +136,17 @@ fn the_arrows_run_from_calc_to_www_and_never_back() {
     let may = |package: &str| -> &[&str] {
         match package {
             "calc" => &[],
-            "calc-data" | "calc-list" => &["calc", "calc-data"],
-            "calc-view" => &["calc", "calc-data", "calc-list"],
+            "calc-data" | "calc-list" | "calc-plan" => &["calc", "calc-data"],
+            "calc-view" => &["calc", "calc-data", "calc-list", "calc-plan"],
             "www-element" => &["calc", "calc-data", "calc-view"],
-            "slipbark" => &["calc", "calc-data", "calc-list", "calc-view", "www-element"],
+            "slipbark" => &[
+                "calc",
+                "calc-data",
+                "calc-list",
+                "calc-plan",
+                "calc-view",
+                "www-element",
+            ],
             _ => &ours,
         }
     };
@@ -157,7 +165,12 @@ fn the_arrows_run_from_calc_to_www_and_never_back() {
 /// No clock, no files, no threads of its own: what makes the same answer everywhere.
 #[test]
 fn the_core_reads_no_clock_no_file_and_no_environment() {
-    for file in crate::files(&["calc/core/src", "calc/list/src", "calc/view/src"]) {
+    for file in crate::files(&[
+        "calc/core/src",
+        "calc/list/src",
+        "calc/plan/src",
+        "calc/view/src",
+    ]) {
         let code = file.text.split("#[cfg(test)]").next().unwrap_or("");
         for word in [
             "std::fs",

@@ -8,6 +8,7 @@ mod compose;
 mod decide;
 mod facts;
 mod open;
+mod ring_days;
 mod season_lines;
 mod sources;
 mod stretch;
@@ -18,6 +19,7 @@ pub use beside::{Also, AlsoKind};
 pub use changes::{Change, Changed};
 pub use decide::Outcome;
 pub use open::{Conditional, If};
+pub use ring_days::ring_days;
 pub use sources::{Assumed, SourceLine};
 pub use year_ahead::year_ahead;
 

@@ -81,6 +81,7 @@ pub(super) fn minutes(
         timed: question
             .timed
             .and_then(|timed| Some((timed.trees, timed.no_rate?))),
+        means: effort.means(constants),
         low_min: effort.low_min,
         likely_min: effort.likely_min,
         high_min: effort.high_min,

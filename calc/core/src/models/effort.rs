@@ -176,6 +176,24 @@ pub struct EffortAnswer {
     pub timed: Option<(usize, NoRate)>,
     /// What it rests on.
     pub because: Vec<Cite>,
+    /// Means: what a plan of many trees adds. Lows, likely and high ones can't be added.
+    #[serde(skip)]
+    pub means: Means,
+}
+
+/// Mean person-minutes of the parts of the work.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Means {
+    /// The ring where the bark slips, without the walk.
+    pub slip: f64,
+    /// The ring where it is tight, without the walk.
+    pub tight: f64,
+    /// The walk to a tree.
+    pub walk: f64,
+    /// The first look: what is fixed at a tree, and the walk. Nobody timed one: our own assumption.
+    pub first_look: f64,
+    /// A visit to take sprouts off, with its walk.
+    pub sprouts: f64,
 }
 
 /// Minutes with visits, none counted for the first look: nobody timed one.
@@ -404,6 +422,33 @@ fn ends(constants: &EffortConstants, work: [Moments; 2], slip: f64, walk: f64) -
 }
 
 impl Effort {
+    /// Means of the parts. On a day with probability p of slip the ring takes p x slip + (1 - p) x tight + walk.
+    ///
+    /// ```
+    /// # use calc::question::read;
+    /// # let reference = calc_data::whole();
+    /// let question = read(reference, &examples::named("do")).expect("a good question");
+    /// use calc::models::effort::{StemWork, minutes};
+    /// let work = [StemWork { dbh_mm: 368.0, bark_mm: 12.0, width_mm: 200.0, live_share: 1.0 }];
+    /// let constants = &reference.constants.effort;
+    /// let effort = minutes(constants, question.tree.limbs, &question.pace, &work, 0.9).expect("a stem");
+    /// let means = effort.means(constants);
+    /// let mean = 0.9 * means.slip + 0.1 * means.tight + means.walk;
+    /// assert!((mean - effort.mean_min).abs() < 1e-9);
+    /// ```
+    #[must_use]
+    pub fn means(&self, constants: &EffortConstants) -> Means {
+        let [slip, tight] = self.work.map(|work| work.mean);
+        let share = Moments::of(constants.visit, 1.0).mean;
+        Means {
+            slip,
+            tight,
+            walk: self.walk_min,
+            first_look: Moments::of(constants.fixed, 1.0).mean + self.walk_min,
+            sprouts: share * (self.slip * slip + (1.0 - self.slip) * tight) + self.walk_min,
+        }
+    }
+
     /// Minutes of the ring and so many visits to take sprouts off, each with its walk. A visit is a share of the
     /// first work, the same share at every visit of a tree: T (1 + n V) by exact moments. Lows are never added.
     #[must_use]

@@ -1,0 +1,127 @@
+//! Puts the problem together, tree by tree: what trees share stands once.
+
+use crate::need::Need;
+use crate::problem::{Choice, PlanTree, Problem, Profile, Unit, VisitNeed, WorkDay};
+use calc::models::visits::{self, VisitConstants, VisitKind};
+use calc::terms::place::Hemisphere;
+use calc::terms::species::Species;
+use chrono::NaiveDate;
+
+/// Seasons whose visits are part of a plan; later ones have no minutes.
+const SEASONS: u8 = 3;
+
+/// What a row of a list says beyond its question.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Listed {
+    /// Its unit, by place in the units.
+    pub unit: usize,
+    /// Priority times order.
+    pub value: f64,
+    /// The day that somebody chose.
+    pub pinned: Option<NaiveDate>,
+}
+
+/// Puts a [`Problem`] together.
+#[derive(Debug)]
+pub struct Builder<'a> {
+    constants: &'a VisitConstants,
+    problem: Problem,
+    /// Species and hemisphere of each profile.
+    known: Vec<(&'static str, Hemisphere)>,
+}
+
+impl<'a> Builder<'a> {
+    /// Begins with the work days, in order, and the units.
+    #[must_use]
+    pub fn new(constants: &'a VisitConstants, days: Vec<WorkDay>, units: Vec<Unit>) -> Self {
+        Self {
+            constants,
+            problem: Problem {
+                days,
+                units,
+                ..Problem::default()
+            },
+            known: Vec::new(),
+        }
+    }
+
+    /// Takes a tree in. `need.days` stand for the days on which trees are ringed, in their order.
+    pub fn add(&mut self, need: &Need, species: &Species, hemisphere: Hemisphere, listed: Listed) {
+        let rings: Vec<usize> = (0..self.problem.days.len())
+            .filter(|day| self.problem.days[*day].rings)
+            .collect();
+        let choices: Vec<Choice> = rings
+            .into_iter()
+            .zip(&need.days)
+            .filter_map(|(day, p)| Some(Choice { day, p: (*p)? }))
+            .collect();
+        let class = find_or_push(&mut self.problem.classes, choices);
+        let profile = self.profile(species, hemisphere);
+        let on = |day: NaiveDate| self.problem.days.iter().position(|it| it.day == day);
+        // A day that is no work day is no day of this tree: it stays out, and the plan says so.
+        let pinned = listed.pinned.map(|day| on(day).unwrap_or(usize::MAX));
+        let means = &need.means;
+        self.problem.trees.push(PlanTree {
+            unit: listed.unit,
+            class,
+            profile,
+            value: listed.value,
+            work: [means.slip, means.tight, means.walk],
+            visits: [means.first_look, means.sprouts],
+            basal_m2: need.basal_m2,
+            pinned,
+        });
+    }
+
+    fn profile(&mut self, species: &Species, hemisphere: Hemisphere) -> usize {
+        let key = (species.scientific, hemisphere);
+        if let Some(at) = self.known.iter().position(|known| *known == key) {
+            return at;
+        }
+        let days = &self.problem.days;
+        let after = days.iter().map(|day| {
+            if !day.rings {
+                return Vec::new();
+            }
+            let visits = visits::after_ring(self.constants, species, hemisphere, day.day);
+            let mut needs = Vec::new();
+            for (index, visit) in visits.iter().enumerate() {
+                let first_look = visit.kind == VisitKind::Recheck;
+                if visit.season <= SEASONS && (first_look || visit.is_work()) {
+                    needs.push(VisitNeed {
+                        index: index as u8,
+                        from: days.partition_point(|day| day.day < visit.from),
+                        to: days.partition_point(|day| day.day <= visit.to),
+                        first_look,
+                    });
+                }
+            }
+            needs
+        });
+        let after = after.collect();
+        self.known.push(key);
+        self.problem.profiles.push(Profile { after });
+        self.problem.profiles.len() - 1
+    }
+
+    /// The problem. A unit whose limit is less than its largest tree may have that one: else it could never go.
+    #[must_use]
+    pub fn finish(mut self) -> Problem {
+        for (at, unit) in self.problem.units.iter_mut().enumerate() {
+            let of_unit = self.problem.trees.iter().filter(|tree| tree.unit == at);
+            let largest = of_unit.map(|tree| tree.basal_m2).fold(0.0, f64::max);
+            unit.limit_m2 = unit.limit_m2.map(|limit| limit.max(largest));
+        }
+        self.problem
+    }
+}
+
+fn find_or_push(classes: &mut Vec<Vec<Choice>>, choices: Vec<Choice>) -> usize {
+    classes
+        .iter()
+        .position(|known| *known == choices)
+        .unwrap_or_else(|| {
+            classes.push(choices);
+            classes.len() - 1
+        })
+}

@@ -1,0 +1,235 @@
+//! A plan in the making: who is on which day, and what room is left.
+
+use crate::price::Market;
+use crate::problem::{Choice, PlanTree, Problem};
+
+/// Minutes that may be over by rounding.
+const SLACK: f64 = 1e-9;
+
+/// A tree on a day.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Placed {
+    pub(crate) choice: Choice,
+    /// The work day of each visit that costs minutes, in the order of the profile; none where no day lies in its window.
+    pub(crate) visits: Vec<Option<usize>>,
+}
+
+/// Who is on which day, and what room is left.
+#[derive(Clone, Debug)]
+pub(crate) struct Book<'a> {
+    pub(crate) problem: &'a Problem,
+    pub(crate) placed: Vec<Option<Placed>>,
+    /// Minutes left, by work day; under 0 where days were chosen by hand.
+    room: Vec<f64>,
+    /// Basal area left, by unit.
+    area: Vec<f64>,
+    /// How many tasks of a unit lie on a day, by day and unit.
+    here: Vec<u32>,
+}
+
+impl<'a> Book<'a> {
+    pub(crate) fn new(problem: &'a Problem) -> Self {
+        let limit = |limit: Option<f64>| limit.unwrap_or(f64::INFINITY);
+        Self {
+            problem,
+            placed: vec![None; problem.trees.len()],
+            room: problem.days.iter().map(|day| day.minutes).collect(),
+            area: problem
+                .units
+                .iter()
+                .map(|unit| limit(unit.limit_m2))
+                .collect(),
+            here: vec![0; problem.days.len() * problem.units.len()],
+        }
+    }
+
+    /// Value of all that is placed: the expected number of trees ringed while the bark slips, weighted.
+    pub(crate) fn value(&self) -> f64 {
+        let all = self.problem.trees.iter().zip(&self.placed);
+        all.filter_map(|(tree, placed)| Some(tree.value * placed.as_ref()?.choice.p))
+            .sum()
+    }
+
+    /// Whether the unit's limit leaves room for a tree.
+    pub(crate) fn has_area(&self, tree: &PlanTree) -> bool {
+        tree.basal_m2 <= self.area[tree.unit] + SLACK
+    }
+
+    fn has_room(&self, day: usize, minutes: f64) -> bool {
+        minutes <= self.room[day] + SLACK
+    }
+
+    fn task(&mut self, unit: usize, day: usize, minutes: f64) {
+        self.room[day] -= minutes;
+        self.here[day * self.problem.units.len() + unit] += 1;
+    }
+
+    fn untask(&mut self, unit: usize, day: usize, minutes: f64) {
+        self.room[day] += minutes;
+        self.here[day * self.problem.units.len() + unit] -= 1;
+    }
+
+    /// Puts a tree on a day with all its visits, or leaves everything as it was. A tree whose day was chosen by hand goes
+    /// there even where the hours do not suffice.
+    pub(crate) fn place(&mut self, at: usize, choice: Choice, market: &Market<'_>) -> bool {
+        let tree = &self.problem.trees[at];
+        let by_hand = tree.pinned == Some(choice.day);
+        let minutes = tree.minutes(choice.p);
+        let fits = self.has_area(tree) && self.has_room(choice.day, minutes);
+        if !(by_hand || fits) {
+            return false;
+        }
+        self.task(tree.unit, choice.day, minutes);
+        let mut visits = Vec::new();
+        for visit in self.problem.visits(tree, choice.day) {
+            let minutes = tree.visit_minutes(visit);
+            let day = self.visit_day(tree.unit, visit.from..visit.to, minutes, market, by_hand);
+            if day.is_none() && visit.from < visit.to {
+                self.take_back(tree, choice, &visits);
+                return false;
+            }
+            if let Some(day) = day {
+                self.task(tree.unit, day, minutes);
+            }
+            visits.push(day);
+        }
+        self.area[tree.unit] -= tree.basal_m2;
+        self.placed[at] = Some(Placed { choice, visits });
+        true
+    }
+
+    /// The day of a visit: the cheapest with room; of equally cheap ones one on which the crew is in that unit anyway,
+    /// then the earliest.
+    fn visit_day(
+        &self,
+        unit: usize,
+        window: core::ops::Range<usize>,
+        minutes: f64,
+        market: &Market<'_>,
+        by_hand: bool,
+    ) -> Option<usize> {
+        let units = self.problem.units.len();
+        let mut best: Option<(f64, bool, usize)> = None;
+        for day in window.clone().filter(|day| self.has_room(*day, minutes)) {
+            let price = market.prices.minute[day];
+            let elsewhere = self.here[day * units + unit] == 0;
+            let better = |(least, away, _): (f64, bool, usize)| {
+                price < least || price == least && !elsewhere && away
+            };
+            if best.is_none_or(better) {
+                best = Some((price, elsewhere, day));
+            }
+        }
+        let most_room = || window.max_by(|a, b| self.room[*a].total_cmp(&self.room[*b]));
+        best.map(|(_, _, day)| day)
+            .or_else(|| by_hand.then(most_room).flatten())
+    }
+
+    fn take_back(&mut self, tree: &PlanTree, choice: Choice, visits: &[Option<usize>]) {
+        self.untask(tree.unit, choice.day, tree.minutes(choice.p));
+        let needs = self.problem.visits(tree, choice.day);
+        for (visit, day) in needs.iter().zip(visits) {
+            if let Some(day) = day {
+                self.untask(tree.unit, *day, tree.visit_minutes(visit));
+            }
+        }
+    }
+
+    /// Takes a tree out of the plan, with its visits.
+    pub(crate) fn remove(&mut self, at: usize) -> Option<Placed> {
+        let placed = self.placed[at].take()?;
+        let tree = &self.problem.trees[at];
+        self.take_back(tree, placed.choice, &placed.visits);
+        self.area[tree.unit] += tree.basal_m2;
+        Some(placed)
+    }
+
+    /// Puts back what [`Book::remove`] took out.
+    pub(crate) fn put_back(&mut self, at: usize, placed: Placed) {
+        let tree = &self.problem.trees[at];
+        self.task(tree.unit, placed.choice.day, tree.minutes(placed.choice.p));
+        let needs = self.problem.visits(tree, placed.choice.day);
+        for (visit, day) in needs.iter().zip(&placed.visits) {
+            if let Some(day) = day {
+                self.task(tree.unit, *day, tree.visit_minutes(visit));
+            }
+        }
+        self.area[tree.unit] -= tree.basal_m2;
+        self.placed[at] = Some(placed);
+    }
+}
+
+/// Days of a tree, the best by `worth` first, the earlier of equals.
+pub(crate) fn by_worth(
+    problem: &Problem,
+    tree: &PlanTree,
+    worth: impl Fn(Choice) -> f64,
+) -> Vec<(f64, Choice)> {
+    let mut days: Vec<(f64, Choice)> = problem
+        .choices(tree)
+        .map(|choice| (worth(choice), choice))
+        .collect();
+    days.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.1.day.cmp(&b.1.day)));
+    days
+}
+
+/// Places all that is worth its price: chosen days first, then by worth a minute; then fills up what hours are left.
+pub(crate) fn greedy<'a>(problem: &'a Problem, market: &Market<'_>) -> Book<'a> {
+    let mut book = Book::new(problem);
+    for (at, tree) in problem.trees.iter().enumerate() {
+        if tree.pinned.is_some()
+            && let Some(choice) = problem.choices(tree).next()
+        {
+            book.place(at, choice, market);
+        }
+    }
+    let mut order: Vec<(f64, usize)> = Vec::new();
+    for (at, tree) in problem.trees.iter().enumerate() {
+        if tree.pinned.is_none()
+            && let Some((_, p, worth)) = market.best(tree)
+        {
+            order.push((worth / tree.minutes(p), at));
+        }
+    }
+    order.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(&b.1)));
+    for (_, at) in order {
+        let tree = &problem.trees[at];
+        let days = by_worth(problem, tree, |choice| {
+            market.reduced(tree, choice.day, choice.p)
+        });
+        for (worth, choice) in days {
+            if worth <= 0.0 || book.place(at, choice, market) {
+                break;
+            }
+        }
+    }
+    fill(&mut book, market);
+    book
+}
+
+/// Places what is still out wherever there is room: by value a minute, on its likeliest day.
+pub(crate) fn fill(book: &mut Book<'_>, market: &Market<'_>) {
+    let problem = book.problem;
+    for at in left_out(book) {
+        let tree = &problem.trees[at];
+        for (_, choice) in by_worth(problem, tree, |choice| choice.p) {
+            if book.place(at, choice, market) {
+                break;
+            }
+        }
+    }
+}
+
+/// Trees that are out and have a day, by value a minute on their likeliest one.
+pub(crate) fn left_out(book: &Book<'_>) -> Vec<usize> {
+    let mut out: Vec<(f64, usize)> = Vec::new();
+    for (at, tree) in book.problem.trees.iter().enumerate() {
+        if book.placed[at].is_none() {
+            let worth = |choice: Choice| tree.value * choice.p / tree.minutes(choice.p);
+            let most = book.problem.choices(tree).map(worth).reduce(f64::max);
+            out.extend(most.map(|most| (most, at)));
+        }
+    }
+    out.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(&b.1)));
+    out.into_iter().map(|(_, at)| at).collect()
+}

@@ -1,0 +1,31 @@
+//! The season of a whole property: which trees on which work day, and their visits.
+//!
+//! ```text
+//! need(reference, question, local, days, slip) -> Need   what one tree asks of a plan: its days, minutes, visits
+//! Problem { trees, profiles, classes, days, units }      the whole list, with the hours of each day
+//! solve(&Problem) -> Plan                                a day or none for each tree, and a day for each visit
+//! prices(&Problem) -> Priced                             what a minute of each day is worth, and the bound they prove
+//! ```
+//!
+//! A plan has no rule of its own: on which days a tree may be ringed is [`calc::answer::ring_days`], minutes and visits
+//! are those of the answer. It reads no clock, draws no random number and puts rows that are alike in the order of their
+//! ids, so that two runs, native or in a browser, give the same plan.
+//!
+//! The method is Lagrangian: each minute of a day has a price, found by subgradient steps; at those prices every tree
+//! picks its own best day, which bounds what any plan can reach (Fisher 1981, "The Lagrangian relaxation method for
+//! solving integer programming problems"; from memory). A greedy plan along the prices, filled up and mended by swaps,
+//! comes within a few per cent of it, and the gap is given.
+
+mod build;
+mod greedy;
+mod mend;
+mod need;
+mod price;
+mod problem;
+mod solve;
+
+pub use build::{Builder, Listed};
+pub use need::{Need, need};
+pub use price::{Priced, Prices, prices};
+pub use problem::{Choice, PlanTree, Problem, Profile, Unit, VisitNeed, WorkDay};
+pub use solve::{Plan, Planned, PlannedVisit, Why, solve};

@@ -1,0 +1,101 @@
+//! Mends a plan: better days, and one tree out for a better one in.
+
+use crate::greedy::{Book, by_worth, fill, left_out};
+use crate::price::Market;
+
+/// Passes at most.
+const PASSES: usize = 4;
+/// Days of a tree that is out at which a swap is tried: its best ones.
+const DAYS_TRIED: usize = 8;
+/// Trees of a day that are tried as the one to go: those that are worth least.
+const VICTIMS: usize = 6;
+
+/// Moves trees to better days, fills up, swaps; until nothing is won.
+pub(crate) fn mend(book: &mut Book<'_>, market: &Market<'_>) {
+    for _ in 0..PASSES {
+        let before = book.value();
+        better_days(book, market);
+        fill(book, market);
+        swap(book, market);
+        if book.value() <= before * (1.0 + 1e-9) {
+            break;
+        }
+    }
+}
+
+/// Each tree to the likeliest day that has room for it, in the order of the ids.
+fn better_days(book: &mut Book<'_>, market: &Market<'_>) {
+    let problem = book.problem;
+    for (at, tree) in problem.trees.iter().enumerate() {
+        if tree.pinned.is_some() {
+            continue;
+        }
+        let Some(now) = book.placed[at].as_ref().map(|placed| placed.choice) else {
+            continue;
+        };
+        let better = by_worth(problem, tree, |choice| choice.p);
+        if better.first().is_none_or(|(p, _)| *p <= now.p) {
+            continue;
+        }
+        let Some(placed) = book.remove(at) else {
+            continue;
+        };
+        let moved = better
+            .into_iter()
+            .take_while(|(p, _)| *p > now.p)
+            .any(|(_, choice)| book.place(at, choice, market));
+        if !moved {
+            book.put_back(at, placed);
+        }
+    }
+}
+
+/// One tree out, a better one in: the one that goes takes another day if one has room.
+fn swap(book: &mut Book<'_>, market: &Market<'_>) {
+    let problem = book.problem;
+    let mut on_day: Vec<Vec<usize>> = vec![Vec::new(); problem.days.len()];
+    for (at, placed) in book.placed.iter().enumerate() {
+        if let Some(placed) = placed
+            && problem.trees[at].pinned.is_none()
+        {
+            on_day[placed.choice.day].push(at);
+        }
+    }
+    let gain = |book: &Book<'_>, at: usize| {
+        let p = book.placed[at]
+            .as_ref()
+            .map_or(0.0, |placed| placed.choice.p);
+        problem.trees[at].value * p
+    };
+    for at in left_out(book) {
+        let tree = &problem.trees[at];
+        let days = by_worth(problem, tree, |choice| choice.p);
+        'days: for (p, choice) in days.into_iter().take(DAYS_TRIED) {
+            let worth = tree.value * p;
+            let mut victims: Vec<(f64, usize)> = on_day[choice.day]
+                .iter()
+                .map(|victim| (gain(book, *victim), *victim))
+                .filter(|(lost, _)| *lost < worth * (1.0 - 1e-9))
+                .collect();
+            victims.sort_by(|a, b| a.0.total_cmp(&b.0).then(a.1.cmp(&b.1)));
+            for (_, victim) in victims.into_iter().take(VICTIMS) {
+                let Some(out) = book.remove(victim) else {
+                    continue;
+                };
+                if !book.place(at, choice, market) {
+                    book.put_back(victim, out);
+                    continue;
+                }
+                on_day[choice.day].retain(|there| *there != victim);
+                on_day[choice.day].push(at);
+                for (_, elsewhere) in by_worth(problem, &problem.trees[victim], |day| day.p) {
+                    if book.place(victim, elsewhere, market) {
+                        on_day[elsewhere.day].push(victim);
+                        break;
+                    }
+                }
+                break 'days;
+            }
+        }
+    }
+}

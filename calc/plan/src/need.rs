@@ -1,0 +1,93 @@
+//! What one tree asks of a plan, taken from its own answer, which is dropped at once: a list has thousands.
+
+use calc::answer::{Outcome, ring_days, without_changes};
+use calc::models::effort::Means;
+use calc::models::season::Local;
+use calc::models::visits::Visit;
+use calc::question::{Day, Question};
+use calc::reference::Reference;
+use calc::terms::method::Method;
+use chrono::NaiveDate;
+
+/// Steps in which a probability counts: two days that differ by less are alike.
+const STEP: f64 = 0.005;
+
+/// What a tree that may be ringed asks of a plan.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Need {
+    /// For each work day: the probability of slip, 0.4 to 1, in steps of 0.005; none where it may not be ringed then.
+    pub days: Vec<Option<f64>>,
+    /// Mean person-minutes.
+    pub means: Means,
+    /// Width of the ring of each stem to ring, mm.
+    pub ring_mm: Vec<f64>,
+    /// Basal area of those stems, m².
+    pub basal_m2: f64,
+    /// The ground that stays dangerous afterwards reaches so far, m.
+    pub zone_m: f64,
+    /// Bystanders stay out to here while anyone works, m.
+    pub people_out_m: f64,
+    /// Every visit after a ring on the first of its days.
+    pub visits: Vec<Visit>,
+}
+
+/// What a tree asks of a plan: its days among `days` on which a ring heads and the bark slips with at least `slip`, and
+/// the work. None where no day is left.
+///
+/// `slip` is a share from 0.4 up: the models let a ring head on no day below that, and nothing lowers it.
+///
+/// ```
+/// use calc::{models::season::Local, question::read};
+/// use chrono::NaiveDate;
+/// let reference = calc_data::whole();
+/// let question = read(reference, &examples::named("do")).expect("a good question");
+/// let days = [(2027, 1, 9), (2027, 6, 12)].map(|(y, m, d)| NaiveDate::from_ymd_opt(y, m, d).expect("a day"));
+/// let need = calc_plan::need(reference, &question, &Local::default(), &days, 0.4).expect("a day in June");
+/// assert!(need.days[0].is_none() && need.days[1].is_some() && need.visits.len() == 9);
+/// ```
+#[must_use]
+pub fn need(
+    reference: &'static Reference,
+    question: &Question,
+    local: &Local,
+    days: &[NaiveDate],
+    slip: f64,
+) -> Option<Need> {
+    let found: Vec<Option<f64>> = ring_days(reference, question, local, days)
+        .into_iter()
+        .map(|p| p.filter(|p| *p >= slip).map(stepped))
+        .collect();
+    let first = found.iter().position(Option::is_some)?;
+    let mut on = question.clone();
+    on.day = Day::On(days[first]);
+    on.cannot_wait = true;
+    let answer = without_changes(reference, &on, local);
+    debug_assert_eq!(answer.outcome, Outcome::Do);
+    let effort = answer.effort?;
+    let ringed = answer
+        .stems
+        .iter()
+        .filter(|stem| !stem.spared && stem.headline_method == Method::BarkRing);
+    let (mut ring_mm, mut basal_m2) = (Vec::new(), 0.0);
+    for stem in ringed {
+        if let Some(ring) = &stem.ring {
+            ring_mm.push(ring.better_mm);
+            basal_m2 +=
+                core::f64::consts::PI / 4.0 * (stem.dbh_mm / 1000.0) * (stem.dbh_mm / 1000.0);
+        }
+    }
+    Some(Need {
+        days: found,
+        means: effort.means,
+        ring_mm,
+        basal_m2,
+        zone_m: answer.reach.zone_m,
+        people_out_m: answer.people_out_m.unwrap_or(answer.reach.two_heights_m),
+        visits: answer.visits,
+    })
+}
+
+fn stepped(p: f64) -> f64 {
+    let steps = (p / STEP + 0.5) as u32;
+    f64::from(steps) * STEP
+}

@@ -1,0 +1,230 @@
+//! What a minute of each work day is worth, and a square metre of each unit; and the bound that they prove.
+
+use crate::problem::{PlanTree, Problem};
+
+/// Prices, none under 0. A price of 0 says that there is enough.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Prices {
+    /// Value a person-minute, by work day.
+    pub minute: Vec<f64>,
+    /// Value a square metre of basal area, by unit; 0 where nothing limits it.
+    pub area: Vec<f64>,
+}
+
+/// Prices with the bound that they prove.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Priced {
+    /// The best prices that were found.
+    pub prices: Prices,
+    /// No plan under these hours, windows and limits has a higher value. It holds for any prices: worse ones only make
+    /// it higher.
+    pub bound: f64,
+}
+
+/// Passes at most; they end sooner where the steps get short.
+const PASSES: usize = 400;
+/// Passes without progress, after which steps get shorter.
+const PATIENCE: usize = 10;
+/// A step aims so far under the best bound, as a share of it, at first.
+const AIM: f64 = 0.05;
+/// It ends when it would aim nearer than this.
+const AIM_LEAST: f64 = 0.0001;
+/// What is left of the aim where steps get shorter.
+const AIM_SHRINKS: f64 = 0.6;
+/// Share of the last direction in the next one.
+const MEMORY: f64 = 0.6;
+/// Share of the step that Polyak's rule gives.
+const STEP: f64 = 0.7;
+/// A visit's minutes are spread over the days within this share of the cheapest.
+const NEAR_CHEAPEST: f64 = 0.03;
+
+/// Prices at work: what a visit costs is the cheapest day of its window.
+pub(crate) struct Market<'a> {
+    pub(crate) problem: &'a Problem,
+    pub(crate) prices: &'a Prices,
+    /// By profile and work day: price of a minute at the first look, and summed over the visits for sprouts.
+    visits: Vec<Vec<[f64; 2]>>,
+}
+
+impl<'a> Market<'a> {
+    pub(crate) fn new(problem: &'a Problem, prices: &'a Prices) -> Self {
+        let cheapest = |from: usize, to: usize| {
+            let least = prices.minute[from..to].iter().copied().reduce(f64::min);
+            least.unwrap_or(0.0)
+        };
+        let visits = problem.profiles.iter().map(|profile| {
+            let of_day = profile.after.iter().map(|visits| {
+                let mut price = [0.0; 2];
+                for visit in visits {
+                    price[usize::from(!visit.first_look)] += cheapest(visit.from, visit.to);
+                }
+                price
+            });
+            of_day.collect()
+        });
+        Self {
+            problem,
+            prices,
+            visits: visits.collect(),
+        }
+    }
+
+    /// What a tree is worth on a day beyond what its minutes, visits and area cost.
+    pub(crate) fn reduced(&self, tree: &PlanTree, day: usize, p: f64) -> f64 {
+        let visits = self.visits[tree.profile].get(day).map_or(0.0, |price| {
+            tree.visits[0] * price[0] + tree.visits[1] * price[1]
+        });
+        tree.value * p
+            - tree.minutes(p) * self.prices.minute[day]
+            - visits
+            - tree.basal_m2 * self.prices.area[tree.unit]
+    }
+
+    /// The day on which a tree is worth most, and how much; the earliest of equals. A tree whose day was chosen has it,
+    /// whatever it costs.
+    pub(crate) fn best(&self, tree: &PlanTree) -> Option<(usize, f64, f64)> {
+        let mut best: Option<(usize, f64, f64)> = None;
+        for choice in self.problem.choices(tree) {
+            let worth = self.reduced(tree, choice.day, choice.p);
+            if best.is_none_or(|(_, _, most)| worth > most) {
+                best = Some((choice.day, choice.p, worth));
+            }
+        }
+        best.filter(|(_, _, worth)| *worth > 0.0 || tree.pinned.is_some())
+    }
+}
+
+/// What is asked of each day and unit at some prices, when every tree takes its own best day; and the bound.
+struct Asked {
+    minutes: Vec<f64>,
+    area: Vec<f64>,
+    bound: f64,
+}
+
+fn ask(problem: &Problem, prices: &Prices) -> Asked {
+    let market = Market::new(problem, prices);
+    let mut asked = Asked {
+        minutes: vec![0.0; problem.days.len()],
+        area: vec![0.0; problem.units.len()],
+        bound: 0.0,
+    };
+    for (day, price) in problem.days.iter().zip(&prices.minute) {
+        asked.bound += day.minutes * price;
+    }
+    for (unit, price) in problem.units.iter().zip(&prices.area) {
+        asked.bound += unit.limit_m2.unwrap_or(0.0) * price;
+    }
+    for tree in &problem.trees {
+        let Some((day, p, worth)) = market.best(tree) else {
+            continue;
+        };
+        asked.bound += worth;
+        asked.minutes[day] += tree.minutes(p);
+        asked.area[tree.unit] += tree.basal_m2;
+        for visit in problem.visits(tree, day) {
+            let window = visit.from..visit.to;
+            let least = prices.minute[window.clone()]
+                .iter()
+                .copied()
+                .fold(f64::INFINITY, f64::min);
+            let near = |day: &usize| prices.minute[*day] <= least * (1.0 + NEAR_CHEAPEST);
+            let many = window.clone().filter(near).count();
+            for day in window.filter(near) {
+                asked.minutes[day] += tree.visit_minutes(visit) / many as f64;
+            }
+        }
+    }
+    asked
+}
+
+/// Finds prices by subgradient steps (Polyak's length, with the last direction in it), each row by its own capacity.
+///
+/// ```
+/// use calc_plan::{Problem, prices};
+/// let nothing = prices(&Problem::default());
+/// assert_eq!(nothing.bound, 0.0);
+/// ```
+#[must_use]
+pub fn prices(problem: &Problem) -> Priced {
+    let mut best = Priced {
+        prices: Prices {
+            minute: vec![0.0; problem.days.len()],
+            area: vec![0.0; problem.units.len()],
+        },
+        bound: f64::INFINITY,
+    };
+    let mut now = best.prices.clone();
+    let mut direction = Prices {
+        minute: vec![0.0; problem.days.len()],
+        area: vec![0.0; problem.units.len()],
+    };
+    let (mut aim, mut waited) = (AIM, 0);
+    for _ in 0..PASSES {
+        let asked = ask(problem, &now);
+        if asked.bound < best.bound * (1.0 - 1e-7) {
+            waited = 0;
+        } else {
+            waited += 1;
+        }
+        if asked.bound < best.bound {
+            best = Priced {
+                prices: now.clone(),
+                bound: asked.bound,
+            };
+        }
+        if waited >= PATIENCE {
+            waited = 0;
+            aim *= AIM_SHRINKS;
+            now = best.prices.clone();
+            direction.minute.fill(0.0);
+            direction.area.fill(0.0);
+            if aim < AIM_LEAST {
+                break;
+            }
+            continue;
+        }
+        // How far each row is asked for beyond what there is, as a share of it; a row that costs nothing and has
+        // enough stays out.
+        let mut length = 0.0;
+        let mut turn = |direction: &mut f64, asked: f64, there: f64, price: f64| {
+            let over = if there > 0.0 {
+                asked / there - 1.0
+            } else {
+                0.0
+            };
+            *direction = MEMORY * *direction + over;
+            if price == 0.0 && *direction < 0.0 {
+                *direction = 0.0;
+            }
+            length += *direction * *direction;
+        };
+        for (at, day) in problem.days.iter().enumerate() {
+            turn(
+                &mut direction.minute[at],
+                asked.minutes[at],
+                day.minutes,
+                now.minute[at],
+            );
+        }
+        for (at, unit) in problem.units.iter().enumerate() {
+            let there = unit.limit_m2.unwrap_or(0.0);
+            turn(&mut direction.area[at], asked.area[at], there, now.area[at]);
+        }
+        if length == 0.0 {
+            break;
+        }
+        let step = STEP * (asked.bound - (1.0 - aim) * best.bound) / length;
+        for (at, day) in problem.days.iter().enumerate() {
+            if day.minutes > 0.0 {
+                let price = now.minute[at] + step * direction.minute[at] / day.minutes;
+                now.minute[at] = price.max(0.0);
+            }
+        }
+        for (at, unit) in problem.units.iter().enumerate() {
+            if let Some(limit) = unit.limit_m2.filter(|limit| *limit > 0.0) {
+                now.area[at] = (now.area[at] + step * direction.area[at] / limit).max(0.0);
+            }
+        }
+    }
+    best
+}

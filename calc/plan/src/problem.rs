@@ -1,0 +1,121 @@
+//! What a plan is made from: trees, work days and their hours, units and how much of each may go a year.
+
+use chrono::NaiveDate;
+
+/// A day on which the crew works.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct WorkDay {
+    /// The day.
+    pub day: NaiveDate,
+    /// Person-minutes of all crews.
+    pub minutes: f64,
+    /// Whether trees are ringed on it; later years' days take visits only.
+    pub rings: bool,
+    /// Whether the crew agreed to it; later years' days are supposed to be the same week days.
+    pub agreed: bool,
+}
+
+/// A unit of land, with what may be killed of it in the season.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Unit {
+    /// Basal area, m², at most; none where nothing limits it.
+    pub limit_m2: Option<f64>,
+}
+
+/// One visit of a tree ringed on some day: the work days on which it can be made, and who pays for it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct VisitNeed {
+    /// Its place among the visits of the answer.
+    pub index: u8,
+    /// First work day, by its place in [`Problem::days`].
+    pub from: usize,
+    /// Behind the last one; equal to `from` where no work day lies in its window.
+    pub to: usize,
+    /// Whether it is the first look, which costs other minutes than those to take sprouts off.
+    pub first_look: bool,
+}
+
+/// Visits by day of ringing: trees of one species in one half of the world share them.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Profile {
+    /// For each work day, in the order of [`Problem::days`], the visits that cost minutes.
+    pub after: Vec<Vec<VisitNeed>>,
+}
+
+/// A tree as a plan sees it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PlanTree {
+    /// Its unit, by place in [`Problem::units`].
+    pub unit: usize,
+    /// Its days, by place in [`Problem::classes`].
+    pub class: usize,
+    /// Its visits, by place in [`Problem::profiles`].
+    pub profile: usize,
+    /// What it is worth to ring it while the bark slips: priority times order.
+    pub value: f64,
+    /// Mean person-minutes of the ring where the bark slips, where it is tight, and of the walk.
+    pub work: [f64; 3],
+    /// Mean person-minutes of the first look, and of a visit to take sprouts off.
+    pub visits: [f64; 2],
+    /// Basal area of its stems, m².
+    pub basal_m2: f64,
+    /// The work day that somebody chose, by place in [`Problem::days`].
+    pub pinned: Option<usize>,
+}
+
+impl PlanTree {
+    /// Person-minutes of the ring on a day with this probability of slip.
+    #[must_use]
+    pub fn minutes(&self, p: f64) -> f64 {
+        let [slip, tight, walk] = self.work;
+        p * slip + (1.0 - p) * tight + walk
+    }
+
+    /// Person-minutes of a visit.
+    #[must_use]
+    pub fn visit_minutes(&self, visit: &VisitNeed) -> f64 {
+        self.visits[usize::from(!visit.first_look)]
+    }
+}
+
+/// A day and its probability of slip.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Choice {
+    /// The work day, by place in [`Problem::days`].
+    pub day: usize,
+    /// Probability of slip, 0 to 1, rounded to 0.005.
+    pub p: f64,
+}
+
+/// A list of trees, and what there is to do them with. Trees stand in the order of their ids: ties go by it.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Problem {
+    /// The trees.
+    pub trees: Vec<PlanTree>,
+    /// For each class of trees alike in place and species: the days on which they may be ringed, in order.
+    pub classes: Vec<Vec<Choice>>,
+    /// Visits by species.
+    pub profiles: Vec<Profile>,
+    /// Work days, in order.
+    pub days: Vec<WorkDay>,
+    /// Units of land.
+    pub units: Vec<Unit>,
+}
+
+impl Problem {
+    /// The days on which a tree may be ringed: the chosen one alone where somebody chose.
+    pub(crate) fn choices<'a>(&'a self, tree: &'a PlanTree) -> impl Iterator<Item = Choice> + 'a {
+        self.classes[tree.class]
+            .iter()
+            .copied()
+            .filter(|choice| tree.pinned.is_none_or(|day| day == choice.day))
+    }
+
+    /// Visits of a tree ringed on a day.
+    pub(crate) fn visits(&self, tree: &PlanTree, day: usize) -> &[VisitNeed] {
+        self.profiles[tree.profile]
+            .after
+            .get(day)
+            .map_or(&[], Vec::as_slice)
+    }
+}

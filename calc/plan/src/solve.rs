@@ -1,0 +1,167 @@
+//! The plan: prices, a greedy plan along them, mended; the best of several tries.
+
+use crate::greedy::{Book, greedy};
+use crate::mend::mend;
+use crate::price::{Market, Priced, Prices, prices};
+use crate::problem::Problem;
+
+/// A visit that costs minutes.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PlannedVisit {
+    /// Its place among the visits of the answer.
+    pub index: u8,
+    /// Its work day, by place in [`Problem::days`]; none where none lies in its window: it needs a day.
+    pub day: Option<usize>,
+    /// Mean person-minutes.
+    pub minutes: f64,
+}
+
+/// A tree that is planned.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Planned {
+    /// Its work day, by place in [`Problem::days`].
+    pub day: usize,
+    /// Probability of slip then.
+    pub p: f64,
+    /// Mean person-minutes of the ring.
+    pub minutes: f64,
+    /// Its visits.
+    pub visits: Vec<PlannedVisit>,
+}
+
+/// Why a tree is not planned; the first that holds.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Why {
+    /// On no work day may it be ringed.
+    NoDay,
+    /// The limit of its unit leaves no room for it this season.
+    Pacing,
+    /// The hours do not suffice.
+    NoHours,
+}
+
+/// A plan.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Plan {
+    /// Each tree, in the order of [`Problem::trees`].
+    pub trees: Vec<Result<Planned, Why>>,
+    /// Expected number of trees ringed while the bark slips, weighted.
+    pub value: f64,
+    /// The prices, and what no plan can exceed.
+    pub priced: Priced,
+    /// Person-minutes of rings and of visits, by work day.
+    pub used: Vec<[f64; 2]>,
+}
+
+impl Plan {
+    /// How far the plan stays under what no plan can exceed, per cent.
+    #[must_use]
+    pub fn gap_percent(&self) -> f64 {
+        if self.priced.bound <= 0.0 {
+            return 0.0;
+        }
+        (100.0 * (1.0 - self.value / self.priced.bound)).max(0.0)
+    }
+
+    /// How many trees are planned.
+    #[must_use]
+    pub fn planned(&self) -> usize {
+        self.trees.iter().filter(|tree| tree.is_ok()).count()
+    }
+}
+
+/// A larger gap is worth more tries.
+const GOOD_GAP: f64 = 0.01;
+/// What is left of the prices of minutes and of area in each further try: cheaper ones let dearer trees in.
+const CHEAPER: [[f64; 2]; 8] = [
+    [1.0, 0.8],
+    [1.0, 0.5],
+    [0.9, 0.9],
+    [0.9, 0.4],
+    [0.75, 0.75],
+    [0.5, 0.5],
+    [0.0, 1.0],
+    [0.0, 0.0],
+];
+
+/// Finds a plan. It always ends, and the same problem gives the same plan to the last digit.
+///
+/// ```
+/// use calc_plan::{Problem, solve};
+/// assert_eq!(solve(&Problem::default()).planned(), 0);
+/// ```
+#[must_use]
+pub fn solve(problem: &Problem) -> Plan {
+    let priced = prices(problem);
+    let attempt = |prices: &Prices| {
+        let market = Market::new(problem, prices);
+        let mut book = greedy(problem, &market);
+        mend(&mut book, &market);
+        book
+    };
+    let mut best = attempt(&priced.prices);
+    let mut value = best.value();
+    for [of_minutes, of_area] in CHEAPER {
+        if value >= priced.bound * (1.0 - GOOD_GAP) {
+            break;
+        }
+        let cheaper = Prices {
+            minute: scaled(&priced.prices.minute, of_minutes),
+            area: scaled(&priced.prices.area, of_area),
+        };
+        let other = attempt(&cheaper);
+        if other.value() > value {
+            value = other.value();
+            best = other;
+        }
+    }
+    told(&best, priced)
+}
+
+fn scaled(prices: &[f64], share: f64) -> Vec<f64> {
+    prices.iter().map(|price| price * share).collect()
+}
+
+fn told(book: &Book<'_>, priced: Priced) -> Plan {
+    let problem = book.problem;
+    let mut used = vec![[0.0; 2]; problem.days.len()];
+    let mut trees = Vec::with_capacity(problem.trees.len());
+    for (tree, placed) in problem.trees.iter().zip(&book.placed) {
+        let Some(placed) = placed else {
+            trees.push(Err(if problem.choices(tree).next().is_none() {
+                Why::NoDay
+            } else if !book.has_area(tree) {
+                Why::Pacing
+            } else {
+                Why::NoHours
+            }));
+            continue;
+        };
+        let minutes = tree.minutes(placed.choice.p);
+        used[placed.choice.day][0] += minutes;
+        let needs = problem.visits(tree, placed.choice.day);
+        let visits = needs.iter().zip(&placed.visits).map(|(need, day)| {
+            let minutes = tree.visit_minutes(need);
+            if let Some(day) = day {
+                used[*day][1] += minutes;
+            }
+            PlannedVisit {
+                index: need.index,
+                day: *day,
+                minutes,
+            }
+        });
+        trees.push(Ok(Planned {
+            day: placed.choice.day,
+            p: placed.choice.p,
+            minutes,
+            visits: visits.collect(),
+        }));
+    }
+    Plan {
+        trees,
+        value: book.value(),
+        priced,
+        used,
+    }
+}

@@ -1,0 +1,266 @@
+//! The plan of many trees against a general-purpose solver: invented lists, for which SciPy's HiGHS (1.17.1; the script
+//! is `vectors/plan/plans.py`) found the value of the linear relaxation and the best whole plan it could.
+
+use calc_plan::{
+    Choice, Plan, PlanTree, Problem, Profile, Unit, VisitNeed, WorkDay, prices, solve,
+};
+use chrono::{Days, NaiveDate};
+use serde_json::Value;
+
+/// A list with what the solver found.
+struct Case {
+    problem: Problem,
+    /// Value of the linear relaxation: what no plan can exceed.
+    lp: f64,
+    /// The best whole plan found.
+    whole: f64,
+}
+
+fn number(value: &Value) -> f64 {
+    value.as_f64().expect("a number")
+}
+
+fn place(value: &Value) -> usize {
+    usize::try_from(value.as_u64().expect("a place")).expect("a place")
+}
+
+fn list(value: &Value) -> impl Iterator<Item = &Value> {
+    value.as_array().expect("a list").iter()
+}
+
+fn tree(it: &Value) -> PlanTree {
+    PlanTree {
+        unit: place(&it["unit"]),
+        class: place(&it["class"]),
+        profile: place(&it["profile"]),
+        value: number(&it["value"]),
+        work: [0, 1, 2].map(|at| number(&it["work"][at])),
+        visits: [0, 1].map(|at| number(&it["visits"][at])),
+        basal_m2: number(&it["basal_m2"]),
+        pinned: None,
+    }
+}
+
+fn visit(it: &Value) -> VisitNeed {
+    VisitNeed {
+        index: u8::try_from(place(&it[0])).expect("few visits"),
+        from: place(&it[1]),
+        to: place(&it[2]),
+        first_look: it[3] == 1,
+    }
+}
+
+fn case(it: &Value) -> Case {
+    let first = NaiveDate::from_ymd_opt(2027, 5, 1).expect("a day");
+    let rings = place(&it["rings"]);
+    let days = list(&it["minutes"])
+        .enumerate()
+        .map(|(at, minutes)| WorkDay {
+            day: first + Days::new(7 * at as u64),
+            minutes: number(minutes),
+            rings: at < rings,
+            agreed: at < rings,
+        });
+    let classes = list(&it["classes"]).map(|class| {
+        let choice = |it: &Value| Choice {
+            day: place(&it[0]),
+            p: number(&it[1]),
+        };
+        list(class).map(choice).collect()
+    });
+    let profiles = list(&it["profiles"]).map(|after| Profile {
+        after: list(after)
+            .map(|visits| list(visits).map(visit).collect())
+            .collect(),
+    });
+    let units = list(&it["limits"]).map(|limit| Unit {
+        limit_m2: limit.as_f64(),
+    });
+    Case {
+        problem: Problem {
+            trees: list(&it["trees"]).map(tree).collect(),
+            classes: classes.collect(),
+            profiles: profiles.collect(),
+            days: days.collect(),
+            units: units.collect(),
+        },
+        lp: number(&it["lp"]),
+        whole: number(&it["whole"]),
+    }
+}
+
+fn cases() -> Vec<Case> {
+    let text = include_str!("vectors/plan/plans.json");
+    let whole: Value = serde_json::from_str(text).expect("JSON");
+    list(&whole["lists"]).map(case).collect()
+}
+
+/// Value, minutes by day and area by unit, added up from the plan alone; every window is checked on the way.
+fn added_up(problem: &Problem, plan: &Plan) -> (f64, Vec<f64>, Vec<f64>) {
+    let (mut value, mut minutes) = (0.0, vec![0.0; problem.days.len()]);
+    let mut area = vec![0.0; problem.units.len()];
+    for (tree, planned) in problem.trees.iter().zip(&plan.trees) {
+        let Ok(planned) = planned else { continue };
+        let allowed = Choice {
+            day: planned.day,
+            p: planned.p,
+        };
+        assert!(
+            problem.classes[tree.class].contains(&allowed),
+            "{planned:?}"
+        );
+        assert!(problem.days[planned.day].rings);
+        value += tree.value * planned.p;
+        let [slip, tight, walk] = tree.work;
+        minutes[planned.day] += planned.p * slip + (1.0 - planned.p) * tight + walk;
+        area[tree.unit] += tree.basal_m2;
+        let needs = &problem.profiles[tree.profile].after[planned.day];
+        assert_eq!(needs.len(), planned.visits.len());
+        for (need, visit) in needs.iter().zip(&planned.visits) {
+            assert_eq!(need.index, visit.index);
+            let Some(day) = visit.day else {
+                assert_eq!(
+                    need.from, need.to,
+                    "a visit has a day wherever its window has one"
+                );
+                continue;
+            };
+            assert!((need.from..need.to).contains(&day), "{need:?} on {day}");
+            minutes[day] += tree.visits[if need.first_look { 0 } else { 1 }];
+        }
+    }
+    (value, minutes, area)
+}
+
+fn keeps_to_its_limits(problem: &Problem, plan: &Plan) {
+    let (value, minutes, area) = added_up(problem, plan);
+    assert!((value - plan.value).abs() < 1e-9, "{value} {}", plan.value);
+    for (at, day) in problem.days.iter().enumerate() {
+        assert!(
+            minutes[at] <= day.minutes + 1e-6,
+            "day {at}: {} of {}",
+            minutes[at],
+            day.minutes
+        );
+        let [rings, visits] = plan.used[at];
+        assert!((rings + visits - minutes[at]).abs() < 1e-6);
+    }
+    for (at, unit) in problem.units.iter().enumerate() {
+        assert!(
+            unit.limit_m2.is_none_or(|limit| area[at] <= limit + 1e-9),
+            "unit {at}"
+        );
+    }
+}
+
+/// The bound lies on the linear relaxation or up to half a per cent above it; the plan within 2 % of the solver's best.
+#[test]
+fn plans_and_their_bounds_hold_against_a_solver() {
+    for (at, case) in cases().into_iter().enumerate() {
+        let plan = solve(&case.problem);
+        keeps_to_its_limits(&case.problem, &plan);
+        let bound = plan.priced.bound;
+        let told = format!(
+            "list {at}: plan {:.3}, best {:.3}, relaxation {:.3}, bound {bound:.3}",
+            plan.value, case.whole, case.lp
+        );
+        assert!(bound >= case.lp - 1e-6, "{told}");
+        assert!(bound <= case.lp * 1.005, "{told}");
+        assert!(plan.value <= case.whole * (1.0 + 1e-4) + 1e-9, "{told}");
+        assert!(plan.value >= 0.98 * case.whole, "{told}");
+        println!("{told}");
+    }
+}
+
+/// More hours, more days, more area or a lower threshold never lower the bound by more than the steps leave open.
+#[test]
+fn what_is_loosened_never_lowers_the_bound() {
+    for case in cases() {
+        let before = prices(&case.problem).bound;
+        let mut loosened = vec![case.problem.clone(); 3];
+        for day in &mut loosened[0].days {
+            day.minutes *= 1.25;
+        }
+        for unit in &mut loosened[1].units {
+            unit.limit_m2 = unit.limit_m2.map(|limit| limit * 1.5);
+        }
+        for unit in &mut loosened[2].units {
+            unit.limit_m2 = None;
+        }
+        for (at, problem) in loosened.iter().enumerate() {
+            let after = prices(problem).bound;
+            assert!(
+                after >= before * 0.999,
+                "loosened {at}: {before} to {after}"
+            );
+        }
+    }
+}
+
+/// No bound is under the value of any plan: here of plans drawn without the planner's own prices.
+#[test]
+fn the_bound_holds_for_plans_of_fewer_hours() {
+    for case in cases() {
+        let bound = prices(&case.problem).bound;
+        for share in [0.3, 0.6, 0.9] {
+            let mut fewer = case.problem.clone();
+            for day in &mut fewer.days {
+                day.minutes *= share;
+            }
+            let plan = solve(&fewer);
+            keeps_to_its_limits(&case.problem, &plan);
+            assert!(plan.value <= bound + 1e-9);
+        }
+    }
+}
+
+/// A day that somebody chose is kept, also where the hours do not suffice; a day on which the tree may not be ringed is not.
+#[test]
+fn a_chosen_day_is_kept_and_a_closed_one_never_planned() {
+    let mut problem = cases().remove(0).problem;
+    let allowed: Vec<usize> = problem.classes[problem.trees[0].class]
+        .iter()
+        .map(|choice| choice.day)
+        .collect();
+    let closed = (0..problem.days.len())
+        .find(|day| !allowed.contains(day))
+        .expect("a closed day");
+    problem.trees[0].pinned = Some(allowed[1]);
+    problem.trees[1].pinned = Some(usize::MAX);
+    let mut other = problem.clone();
+    let plan = solve(&problem);
+    assert_eq!(plan.trees[0].as_ref().map(|tree| tree.day), Ok(allowed[1]));
+    assert_eq!(plan.trees[1], Err(calc_plan::Why::NoDay));
+
+    other.trees[0].pinned = Some(closed);
+    assert_eq!(solve(&other).trees[0], Err(calc_plan::Why::NoDay));
+
+    problem.days[allowed[1]].minutes = 0.0;
+    let over = solve(&problem);
+    assert_eq!(over.trees[0].as_ref().map(|tree| tree.day), Ok(allowed[1]));
+    assert!(over.used[allowed[1]][0] > 0.0);
+}
+
+/// The same problem gives the same plan, to the last digit; hours without end give every tree its likeliest day.
+#[test]
+fn a_plan_is_the_same_twice_and_hours_without_end_take_the_best_days() {
+    for case in cases() {
+        let mut problem = case.problem;
+        assert_eq!(solve(&problem), solve(&problem));
+        for day in &mut problem.days {
+            day.minutes = 1e9;
+        }
+        for unit in &mut problem.units {
+            unit.limit_m2 = None;
+        }
+        let plan = solve(&problem);
+        for (tree, planned) in problem.trees.iter().zip(&plan.trees) {
+            let best = problem.classes[tree.class]
+                .iter()
+                .map(|choice| choice.p)
+                .reduce(f64::max);
+            assert_eq!(planned.as_ref().ok().map(|planned| planned.p), best);
+        }
+        assert!(plan.gap_percent() < 1e-9);
+    }
+}
