@@ -15,6 +15,12 @@ card-tag =
 # $tag (Phrase)
 # $sentence (Phrase)
 card-spoken = { $tag }. { $sentence }
+# The name of the list of parts.
+card-contents = On this page
+# At the end of the answer, and behind it in the form.
+card-back-to-answer = Back to the answer
+# In front of the form, while it is open beside its answer.
+card-skip-to-answer = Skip to the answer
 card-print = Print
 card-share = Share
 card-copy = Copy

@@ -9,6 +9,10 @@
   const asked = new URLSearchParams(location.search);
   const calculator = document.getElementById("calculator");
   const framed = window.parent !== window;
+  // What can't start says so; that settings could not be used is said by the calculator itself.
+  const failed = () => { document.getElementById("failed").hidden = false; };
+  document.addEventListener("slipbark-failure", (event) => { if (event.detail.code !== "config") failed(); });
+  window.addEventListener("error", (event) => { if (event.target.localName === "script") failed(); }, true);
   for (const name of ATTRIBUTES) {
     // Opened by itself it is a page of this site: nobody else's contacts stand in it.
     if (name === "config" && !framed) continue;

@@ -84,6 +84,23 @@
   // A link to a question that is opened over this page begins it anew; one to a part of the page does not.
   window.addEventListener("hashchange", () => { if (location.hash.startsWith("#v=")) location.reload(); });
 
+  // What can't start says so where it would stand: a script that did not arrive, or a module that is refused.
+  const failed = () => {
+    const note = document.getElementById("failed");
+    if (!note) return;
+    note.hidden = false;
+    document.getElementById("failed-again").addEventListener("click", () => location.reload());
+  };
+  document.addEventListener("slipbark-failure", (event) => { if (event.detail.code !== "config") failed(); });
+  window.addEventListener("error", (event) => { if (event.target.localName === "script") failed(); }, true);
+
+  // A link to a part that is folded opens it.
+  document.addEventListener("click", (event) => {
+    const link = event.target.closest?.("a[href^='#']");
+    const part = link && document.getElementById(decodeURIComponent(link.hash.slice(1)));
+    if (part?.localName === "details") part.open = true;
+  });
+
   document.addEventListener("DOMContentLoaded", () => {
     colours();
     origins();

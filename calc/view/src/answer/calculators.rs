@@ -48,7 +48,7 @@ pub(super) fn parts(out: &mut Page<'_>, cx: &Region<'_>) {
         Some(part) => shown(out, cx, &part),
         None => out.p(m::CALCULATORS_NO_SUCH_PART),
     }
-    cautions::part(out, cx);
+    shown(out, cx, &cautions::part(cx));
     out.open_class("div", "folds");
     for part in &[confidence::part(cx), working::part(cx)] {
         super::folded(out, cx, part);

@@ -1,6 +1,6 @@
 //! Cautions: three in view, the others folded under one line, none dropped; who decides stands with each.
 
-use super::frame::{Part, Region, lead, open_fold, open_part};
+use super::frame::{Part, Region, lead, open_fold};
 use super::group;
 use super::sources::{cited, is_bare};
 use crate::page::Page;
@@ -54,7 +54,21 @@ fn in_view<'a>(lines: &[&'a CautionLine]) -> Vec<&'a CautionLine> {
 }
 
 /// The part: three in view, in a stop the one that stops; the others folded.
-pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
+pub(super) fn part(cx: &Region<'_>) -> Part {
+    Part {
+        class: "p-caut",
+        id: "cautions",
+        title: if cx.stops() {
+            m::CAUTIONS_WHO_DECIDES_HERE.into()
+        } else {
+            m::CAUTIONS_TITLE.into()
+        },
+        key: String::new(),
+        body: few,
+    }
+}
+
+fn few(out: &mut Page<'_>, cx: &Region<'_>) {
     let lines = lines(cx);
     let mut view = in_view(&lines);
     if cx.stops() {
@@ -64,12 +78,6 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
     for line in &view {
         ids.push(line.id);
     }
-    let title = if cx.stops() {
-        m::CAUTIONS_WHO_DECIDES_HERE
-    } else {
-        m::CAUTIONS_TITLE
-    };
-    open_part(out, cx, "p-caut", "cautions", title);
     for line in &view {
         caution(out, cx, line, &ids, false);
     }
@@ -87,7 +95,7 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
     for line in &view {
         law(out, cx, line);
     }
-    out.close_all(3);
+    out.close_two();
 }
 
 /// All of them, folded: where nothing may be started yet.

@@ -3,7 +3,7 @@
 use super::Options;
 use crate::draw::mark::{Swatch, swatch};
 use crate::page::{Cells, Page, Wording};
-use crate::words::Say;
+use crate::words::{Say, Word, m};
 use calc::answer::{Also, AlsoKind, Outcome};
 use calc::terms::method::{Level, Method};
 
@@ -125,6 +125,33 @@ pub(super) fn open_fold(
     out.leaf_class("span", "soft", key);
     out.close();
     out.open("div");
+}
+
+/// The parts by name, each a link to it: shown where the screen is wide.
+pub(super) fn contents<'p>(
+    out: &mut Page<'_>,
+    cx: &Region<'_>,
+    parts: impl Iterator<Item = &'p Part>,
+) {
+    out.open_class("nav", "toc noprint");
+    out.attr("aria-label", &m::CARD_CONTENTS);
+    out.open("ul");
+    for part in parts {
+        out.open("li");
+        out.open("a");
+        out.attr("href", &cat!("#", cx.id(part.id)));
+        out.text(&*part.title);
+        out.close_two();
+    }
+    out.close_two();
+}
+
+/// A link to the sentence of the card.
+pub(super) fn to_card(out: &mut Page<'_>, cx: &Region<'_>, word: Word) {
+    out.open("a");
+    out.attr("href", &cat!("#", cx.id("say")));
+    out.text(word);
+    out.close();
 }
 
 /// A heading inside a part.

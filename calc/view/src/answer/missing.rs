@@ -1,6 +1,6 @@
 //! An answer that can't be given yet: the ground to look at, then the answer if it is so, folded, then otherwise.
 
-use super::frame::{Part, Region, field_link, lead, open_part};
+use super::frame::{Part, Region, field_link, lead};
 use super::{cautions, confidence, method, reach, verdict, working};
 use crate::page::Page;
 use crate::words::{self, Say, m, missing as w};
@@ -10,7 +10,7 @@ use calc::models::reach::ReachOutcome as Reached;
 /// What stands under the card.
 pub(super) fn parts(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
-    let ground = answer.reach.outcome == Reached::NotChecked || answer.reach.line_open();
+    let ground = about_ground(cx);
     let mut folds = Vec::new();
     if answer.conditional.is_some() {
         folds.push(Part {
@@ -36,48 +36,53 @@ pub(super) fn parts(out: &mut Page<'_>, cx: &Region<'_>) {
     folds.extend(confidence::identity(cx));
     folds.push(confidence::part(cx));
     folds.push(working::part(cx));
-    super::columns(
-        out,
-        cx,
-        &|out| {
-            open_part(
-                out,
-                cx,
-                "p-keep",
-                "keep",
-                if ground {
-                    &*m::MISSING_LOOK_THIS_FAR
-                } else {
-                    &*words::m::REACH_KEEP_CLEAR
-                },
-            );
-            out.p(if ground {
-                cx.say.what_counts()
-            } else {
-                cx.say.near_said()
-            });
-            reach::figure(out, cx, false);
-            out.close();
+    let look = Part {
+        class: "p-keep",
+        id: "keep",
+        title: if ground {
+            m::MISSING_LOOK_THIS_FAR.into()
+        } else {
+            m::REACH_KEEP_CLEAR.into()
         },
-        &|out| {
-            if ground {
-                how_far(out, cx);
-            }
-        },
-        &folds,
-    );
+        key: String::new(),
+        body: look,
+    };
+    let far = Part {
+        class: "p-far",
+        id: "far",
+        title: cx.say.how_far_is(),
+        key: String::new(),
+        body: how_far,
+    };
+    let beside = if ground { vec![far] } else { Vec::new() };
+    super::columns(out, cx, &[look], &beside, &folds);
+}
+
+/// Whether what stands around the tree is what is missing.
+fn about_ground(cx: &Region<'_>) -> bool {
+    let reach = &cx.say.answer.reach;
+    reach.outcome == Reached::NotChecked || reach.line_open()
+}
+
+/// How far to look, drawn.
+fn look(out: &mut Page<'_>, cx: &Region<'_>) {
+    out.p(if about_ground(cx) {
+        cx.say.what_counts()
+    } else {
+        cx.say.near_said()
+    });
+    reach::figure(out, cx, false);
 }
 
 /// How the ground is looked over.
 fn how_far(out: &mut Page<'_>, cx: &Region<'_>) {
     let within = cx.say.answer.reach.two_heights_m;
-    open_part(out, cx, "p-far", "far", cx.say.how_far_is());
     out.open_class("ol", "steps");
     out.leaf("li", w::pace_it(within, cx.say.units()));
     for step in [m::MISSING_GO_ROUND, m::MISSING_LOOK_UP] {
         out.leaf("li", step);
     }
-    out.close_two();
+    out.close();
 }
 
 /// What to find out, each row with a link to its field where there is a form.

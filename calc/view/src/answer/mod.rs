@@ -146,29 +146,44 @@ pub fn recap(
     out.leaf_class("span", "change", words::m::CARD_RECAP_CHANGE);
 }
 
+/// Writes the way past the form to its answer, for a form that stands open in front of it.
+pub fn skip(out: &mut dyn Out) {
+    let out = &mut Page::new(out);
+    out.open("a");
+    out.attr("href", "#p-say");
+    out.text(words::m::CARD_SKIP_TO_ANSWER);
+    out.close();
+}
+
 /// What fits between the margins of Letter and of A4.
 const PAPER_MM: u16 = 183;
 
-/// Writes what is beside each other on a wide screen, then the folds.
-fn columns(
-    out: &mut Page<'_>,
-    cx: &Region<'_>,
-    left: &dyn Fn(&mut Page<'_>),
-    right: &dyn Fn(&mut Page<'_>),
-    folds: &[Part],
-) {
+/// Writes the contents, what is beside each other on a wide screen, then the folds, and the way back to the card.
+fn columns(out: &mut Page<'_>, cx: &Region<'_>, left: &[Part], right: &[Part], folds: &[Part]) {
+    let another = another::part(cx);
+    frame::contents(
+        out,
+        cx,
+        left.iter().chain(right).chain(&another).chain(folds),
+    );
     out.open_class("div", "two");
     out.open("div");
-    left(out);
+    for part in left {
+        shown(out, cx, part);
+    }
     out.close();
     out.open("div");
-    right(out);
-    another::part(out, cx);
+    for part in right.iter().chain(&another) {
+        shown(out, cx, part);
+    }
     out.close_two();
     out.open_class("div", "folds cols");
     for part in folds {
         folded(out, cx, part);
     }
+    out.close();
+    out.open_class("p", "back noprint");
+    frame::to_card(out, cx, words::m::CARD_BACK_TO_ANSWER);
     out.close();
 }
 
@@ -179,11 +194,8 @@ fn doing(out: &mut Page<'_>, cx: &Region<'_>) {
     columns(
         out,
         cx,
-        &|out| {
-            shown(out, cx, &ring::part(cx));
-            shown(out, cx, &reach::part(cx));
-        },
-        &|out| cautions::part(out, cx),
+        &[ring::part(cx), reach::part(cx)],
+        &[cautions::part(cx)],
         &folds,
     );
 }
@@ -199,11 +211,8 @@ fn waiting(out: &mut Page<'_>, cx: &Region<'_>) {
     columns(
         out,
         cx,
-        &|out| shown(out, cx, &season::part(cx)),
-        &|out| {
-            season::until_then(out, cx);
-            cautions::part(out, cx);
-        },
+        &[season::part(cx)],
+        &[season::until_then(), cautions::part(cx)],
         &folds,
     );
 }

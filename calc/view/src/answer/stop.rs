@@ -1,6 +1,6 @@
 //! An answer that stops: why, what to say on the phone, what can still be done. No ring width and no steps.
 
-use super::frame::{Part, Region, open_part, table};
+use super::frame::{Part, Region, table};
 use super::{cautions, confidence, reach, working};
 use crate::measure;
 use crate::page::Page;
@@ -23,7 +23,19 @@ const TODAY_ANY: [Word; 3] = [m::STOP_MOVE, m::STOP_PICTURES, m::STOP_HANG_TAG];
 
 /// What stands under the card of a stop.
 pub(super) fn parts(out: &mut Page<'_>, cx: &Region<'_>) {
-    let line = cx.say.answer.reach.outcome == ReachOutcome::Line;
+    let line = is_line(cx);
+    let open = |class, id, title: Word, body| Part {
+        class,
+        id,
+        title: title.into(),
+        key: String::new(),
+        body,
+    };
+    let can_do = if line {
+        m::STOP_UNTIL_THEY_COME
+    } else {
+        m::STOP_CAN_STILL
+    };
     let folds = [
         Part {
             class: "p-pro",
@@ -42,18 +54,21 @@ pub(super) fn parts(out: &mut Page<'_>, cx: &Region<'_>) {
     super::columns(
         out,
         cx,
-        &|out| why(out, cx),
-        &|out| {
-            phone(out, cx);
-            today(out, cx, line);
-            cautions::part(out, cx);
-        },
+        &[open("p-reach", "reach", m::STOP_WHY, why)],
+        &[
+            open("p-phone", "phone", m::STOP_SAY, phone),
+            open("p-now", "now", can_do, today),
+            cautions::part(cx),
+        ],
         &folds,
     );
 }
 
+fn is_line(cx: &Region<'_>) -> bool {
+    cx.say.answer.reach.outcome == ReachOutcome::Line
+}
+
 fn why(out: &mut Page<'_>, cx: &Region<'_>) {
-    open_part(out, cx, "p-reach", "reach", m::STOP_WHY);
     let by_size = cx.say.group_answer().is_some_and(|own| own.stops);
     let why = if by_size {
         m::STOP_OWN_RULE
@@ -62,17 +77,15 @@ fn why(out: &mut Page<'_>, cx: &Region<'_>) {
     };
     out.p(m::stop_sentence(words::phrase::sentence(&why)));
     reach::figure(out, cx, false);
-    out.close();
 }
 
 /// What to say on the phone.
 fn phone(out: &mut Page<'_>, cx: &Region<'_>) {
-    open_part(out, cx, "p-phone", "phone", m::STOP_SAY);
     out.open_class("ol", "steps");
     say(out, m::STOP_WHAT_IT_IS, cx.say.what_it_is());
     say(out, m::STOP_HOW_BIG, cx.say.how_big());
     say(out, m::STOP_COULD_HIT, cx.say.could_hit());
-    out.close_two();
+    out.close();
 }
 
 /// The numbers for the professional, as a table.
@@ -147,18 +160,8 @@ fn from(cx: &Region<'_>, low: f64, high: f64) -> String {
 }
 
 /// What can be done without touching the tree: what would change the answer first.
-fn today(out: &mut Page<'_>, cx: &Region<'_>, line: bool) {
-    open_part(
-        out,
-        cx,
-        "p-now",
-        "now",
-        if line {
-            m::STOP_UNTIL_THEY_COME
-        } else {
-            m::STOP_CAN_STILL
-        },
-    );
+fn today(out: &mut Page<'_>, cx: &Region<'_>) {
+    let line = is_line(cx);
     let height = &cx.say.answer.height;
     out.open_class("ol", "steps");
     if !line && !height.measured {
@@ -178,5 +181,5 @@ fn today(out: &mut Page<'_>, cx: &Region<'_>, line: bool) {
     for text in words {
         out.leaf("li", *text);
     }
-    out.close_two();
+    out.close();
 }

@@ -37,14 +37,19 @@ impl Calculator {
                 self.state.borrow_mut().answered = true;
                 self.show_answer(question, &typed, true);
                 self.fold();
-                if let Ok(Some(verdict)) = self.region.query_selector(".say") {
-                    let _ = verdict.set_attribute("tabindex", "-1");
-                    dom::focus(&verdict);
-                }
+                self.go_to_answer();
             }
         }
         self.show_next();
         self.keep();
+    }
+
+    /// The focus to the sentence of the answer, where there is one.
+    pub(super) fn go_to_answer(&self) {
+        if let Ok(Some(verdict)) = self.region.query_selector(".say") {
+            let _ = verdict.set_attribute("tabindex", "-1");
+            dom::focus(&verdict);
+        }
     }
 
     /// The form under one line that says what was asked.
@@ -110,6 +115,9 @@ impl Calculator {
         let mut out = DomOut::new(&self.document);
         calc_view::answer::recap(&mut out, reference, &question, &answer);
         out.into(&self.recap);
+        let mut out = DomOut::new(&self.document);
+        calc_view::answer::skip(&mut out);
+        out.into(&self.skip);
         self.say(&calc_view::status(
             self.kind(),
             reference,

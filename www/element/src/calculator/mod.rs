@@ -52,6 +52,8 @@ pub(crate) struct Calculator {
     /// What the form folds into once it is answered; its summary says what was asked.
     asked: Element,
     recap: Element,
+    /// The way past the form to its answer.
+    skip: Element,
     pub(crate) form: Element,
     status: Element,
     pub(crate) region: Element,
@@ -122,8 +124,12 @@ impl Calculator {
         let form = new("div", "formbox")?;
         let asked = new("details", "asked")?;
         let recap = new("summary", "recap")?;
+        let skip = new("p", "past")?;
         let _ = asked.set_attribute("open", "");
-        for part in [&recap, &errors, &form] {
+        // Where something is kept stands with the form: folded with it, it is in no reader's way to the card.
+        let kept = new("div", "noprint")?;
+        kept.set_id("kept");
+        for part in [&recap, &skip, &errors, &form, &kept] {
             let _ = asked.append_child(part);
         }
         let status = new("p", "vh")?;
@@ -132,10 +138,8 @@ impl Calculator {
         let _ = region.set_attribute("part", "result");
         region.set_id("answer");
         let shared = new("div", "noprint")?;
-        let kept = new("div", "noprint")?;
         shared.set_id("shared");
-        kept.set_id("kept");
-        for part in [&marks, &shared, &asked, &kept, &status, &region] {
+        for part in [&marks, &shared, &asked, &status, &region] {
             let _ = body.append_child(part);
         }
         let calculator = Rc::new(Self {
@@ -146,6 +150,7 @@ impl Calculator {
             errors,
             asked,
             recap,
+            skip,
             form,
             status,
             region,
@@ -161,6 +166,10 @@ impl Calculator {
             begin.answered = answered;
         }
         calculator.begin_with(begin);
+        // A link to a question opens at its answer.
+        if calculator.is_linked() && calculator.shares() {
+            calculator.go_to_answer();
+        }
         calculator.listen();
         Some(calculator)
     }

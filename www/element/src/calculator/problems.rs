@@ -105,9 +105,9 @@ pub(crate) fn find(root: &ShadowRoot, id: &str) -> Option<Element> {
     }
 }
 
-/// Opens what is folded around an element.
+/// Opens what is folded around an element, and the element itself where it folds.
 fn reveal(element: &Element) {
-    let mut at = element.parent_element();
+    let mut at = Some(element.clone());
     while let Some(around) = at {
         if around.tag_name() == "DETAILS" {
             let _ = around.set_attribute("open", "");
@@ -127,6 +127,8 @@ pub(crate) fn go(root: &ShadowRoot, id: &str) {
         "INPUT" | "SELECT" | "TEXTAREA" | "BUTTON"
     ) {
         Some(element.clone())
+    } else if element.tag_name() == "DETAILS" {
+        element.first_element_child()
     } else {
         ["[aria-invalid]", "input:checked", "input, select, button"]
             .iter()

@@ -69,7 +69,6 @@ const NAV: &[(&str, &str)] = &[
     ("species/", "Species"),
     ("method/", "Method"),
     ("sources/", "Sources"),
-    ("embed/", "Put it on your site"),
 ];
 
 /// Stands for the build's id until all bytes are known.

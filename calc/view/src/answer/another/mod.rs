@@ -16,7 +16,7 @@ mod tests;
 
 pub use marks::{Mark, Moved, Which};
 
-use super::frame::{Region, key, open_part};
+use super::frame::{Part, Region, key};
 use super::ring::ring_of;
 use super::{Options, card, region};
 use crate::draw::glyph::glyph;
@@ -146,17 +146,25 @@ impl<'a> Trying<'a> {
 }
 
 /// The part, where there is something to try.
-pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
-    let Some(now) = Now::of(cx).filter(|_| cx.options.kind == Kind::TreePlan && !cx.nested) else {
-        return;
-    };
-    let live = cx.options.with_form;
+pub(super) fn part(cx: &Region<'_>) -> Option<Part> {
+    let now = Now::of(cx).filter(|_| cx.options.kind == Kind::TreePlan && !cx.nested)?;
     let title = if now.has(Which::Day) {
         m::ANOTHER_TITLE
     } else {
         m::ANOTHER_TITLE_NO_DAY
     };
-    open_part(out, cx, "p-try", "try", title);
+    Some(Part {
+        class: "p-try",
+        id: "try",
+        title: title.into(),
+        key: String::new(),
+        body,
+    })
+}
+
+fn body(out: &mut Page<'_>, cx: &Region<'_>) {
+    let Some(now) = Now::of(cx) else { return };
+    let live = cx.options.with_form;
     if live {
         out.open_class("div", "now noprint");
         out.attr("id", &cat!(&cx.prefix, CHANGES_ID));
@@ -169,7 +177,6 @@ pub(super) fn part(out: &mut Page<'_>, cx: &Region<'_>) {
             bands(out);
         }
     }
-    out.close();
 }
 
 /// A mark: its name, the field beside it, the tape with the slider over it.

@@ -3,7 +3,7 @@
 pub mod drawing;
 mod rules;
 
-use crate::answer::frame::{Part, Region, key, lead, open_details, open_part, twin};
+use crate::answer::frame::{Part, Region, key, lead, open_details, twin};
 use crate::answer::season::drawing::{DaySpan, YearLabels, YearTape, year};
 use crate::draw::mark::Swatch;
 use crate::measure;
@@ -50,8 +50,17 @@ fn body(out: &mut Page<'_>, cx: &Region<'_>) {
 }
 
 /// What can be done before the day that is waited for.
-pub(super) fn until_then(out: &mut Page<'_>, cx: &Region<'_>) {
-    open_part(out, cx, "p-now", "now", m::SEASON_UNTIL_THEN);
+pub(super) fn until_then() -> Part {
+    Part {
+        class: "p-now",
+        id: "now",
+        title: m::SEASON_UNTIL_THEN.into(),
+        key: String::new(),
+        body: now,
+    }
+}
+
+fn now(out: &mut Page<'_>, cx: &Region<'_>) {
     out.open_class("ol", "steps");
     if let Some(day) = cx.say.answer.advised_day {
         out.leaf("li", m::season_note_the_day(day));
@@ -64,7 +73,7 @@ pub(super) fn until_then(out: &mut Page<'_>, cx: &Region<'_>) {
     for also in answer.next_line.iter().chain(&answer.also) {
         out.leaf("li", cx.say.beside(also));
     }
-    out.close_two();
+    out.close();
 }
 
 fn bark(out: &mut Page<'_>, cx: &Region<'_>) {
