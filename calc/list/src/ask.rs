@@ -176,7 +176,7 @@ pub fn filled_in(decided: &Decisions, asks: &[Ask]) -> Decisions {
             What::Missing { value, .. } => filled.missing.push(value.clone()),
             What::Key { columns, .. } => filled.key.clone_from(columns),
             What::NoSpecies => filled.every = Some(String::new()),
-            What::NoHeader { first } => filled.header = Some(first.clone()),
+            What::NoHeader { first } => filled.header = Some(vec![String::new(); first.len()]),
             What::NoSize => {}
         }
     }

@@ -145,6 +145,25 @@ pub(crate) fn decode(bytes: &[u8], encoding: Encoding, into: &mut String) {
     }));
 }
 
+/// The first three different words of a file of Windows-1252 that have letters beyond ASCII, as they were read: whoever
+/// knows the list sees at once whether they are right.
+#[must_use]
+pub fn changed_words(bytes: &[u8]) -> Vec<String> {
+    let mut words: Vec<String> = Vec::new();
+    let ends = |byte: &u8| byte.is_ascii() && !byte.is_ascii_alphanumeric();
+    for word in bytes.split(ends).filter(|word| !word.is_ascii()) {
+        let mut text = String::new();
+        decode(word, Encoding::Windows1252, &mut text);
+        if !words.contains(&text) {
+            words.push(text);
+        }
+        if words.len() == 3 {
+            break;
+        }
+    }
+    words
+}
+
 /// A whole file of UTF-16 as UTF-8; what is no letter becomes the sign for it.
 #[must_use]
 pub fn from_utf16(bytes: &[u8], encoding: Encoding) -> String {
@@ -196,6 +215,10 @@ mod tests {
             &mut text,
         );
         assert_eq!(text, "“Straße” € ½");
+        assert_eq!(
+            changed_words(b"a,\xe1rbol viejo,\xe1rbol\nse\xf1al,H\xf6he,Stra\xdfe"),
+            ["árbol", "señal", "Höhe"]
+        );
         assert_eq!(
             from_utf16(b"\xff\xfea\0\xe1\0", Encoding::Utf16Le),
             "\u{feff}aá"

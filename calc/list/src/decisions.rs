@@ -72,6 +72,14 @@ impl Decisions {
     /// Whether pieces of a file are read: nothing looks across rows.
     #[must_use]
     pub fn of_a_piece(&self) -> bool {
-        self.header.is_some()
+        self.told_header().is_some()
+    }
+
+    /// The header that was told; a filled-in file that nobody edited tells none.
+    #[must_use]
+    pub fn told_header(&self) -> Option<&[String]> {
+        let told = self.header.as_deref()?;
+        let any = told.iter().any(|name| !name.trim().is_empty());
+        any.then_some(told)
     }
 }

@@ -148,6 +148,8 @@ pub fn read(tables: &'static ListTables, header: &str) -> Header {
     let mut read = Header::default();
     let trimmed = header.trim();
     let mut key = header_key(trimmed);
+    let whole = trimmed.ends_with([')', ']']) || trimmed.contains(' ');
+    let may_be_cut = trimmed.chars().count() == CUT_AT && !whole;
     if key.is_empty() {
         // A lone # is a number.
         if trimmed == "#" {
@@ -161,7 +163,7 @@ pub fn read(tables: &'static ListTables, header: &str) -> Header {
             read.unit = Some(Unit::Inch);
             read.unit_said = true;
         }
-        read.of_stem = key.starts_with("stem") || key.starts_with("trunk");
+        read.of_stem = is_of_stem(&key);
         read.index = numbered(&key).map(|(_, index)| index);
         return read;
     }
@@ -172,7 +174,7 @@ pub fn read(tables: &'static ListTables, header: &str) -> Header {
             return read;
         }
     }
-    if with_ending(tables, &key, &mut read) {
+    if with_ending(tables, &key, may_be_cut, &mut read) {
         return read;
     }
     // Question numbers in front, marks of form programs behind.
@@ -183,21 +185,21 @@ pub fn read(tables: &'static ListTables, header: &str) -> Header {
         .unwrap_or(bare);
     if bare.len() > 2
         && bare != key
-        && (found(tables, bare, &mut read) || with_ending(tables, bare, &mut read))
+        && (found(tables, bare, &mut read) || with_ending(tables, bare, may_be_cut, &mut read))
     {
         return read;
     }
     if let Some((name, index)) = numbered(&key)
-        && (found(tables, name, &mut read) || with_ending(tables, name, &mut read))
+        && (found(tables, name, &mut read) || with_ending(tables, name, may_be_cut, &mut read))
     {
         read.index = Some(index);
-        read.of_stem = name.starts_with("stem") || name.starts_with("trunk");
+        read.of_stem = is_of_stem(name);
         return read;
     }
     for front in FRONTS {
         if let Some(rest) = key.strip_prefix(front)
             && rest.len() > 2
-            && (found(tables, rest, &mut read) || with_ending(tables, rest, &mut read))
+            && (found(tables, rest, &mut read) || with_ending(tables, rest, may_be_cut, &mut read))
         {
             return read;
         }
@@ -208,7 +210,8 @@ pub fn read(tables: &'static ListTables, header: &str) -> Header {
     {
         let last = header_key(last);
         if last.len() > 2
-            && (found(tables, &last, &mut read) || with_ending(tables, &last, &mut read))
+            && (found(tables, &last, &mut read)
+                || with_ending(tables, &last, may_be_cut, &mut read))
         {
             return read;
         }
@@ -228,7 +231,12 @@ fn found(tables: &'static ListTables, key: &str, read: &mut Header) -> bool {
 }
 
 /// A known header with a unit behind it.
-fn with_ending(tables: &'static ListTables, key: &str, read: &mut Header) -> bool {
+fn with_ending(
+    tables: &'static ListTables,
+    key: &str,
+    may_be_cut: bool,
+    read: &mut Header,
+) -> bool {
     for (end, unit) in ENDS {
         let Some(name) = key.strip_suffix(end) else {
             continue;
@@ -241,6 +249,14 @@ fn with_ending(tables: &'static ListTables, key: &str, read: &mut Header) -> boo
             });
         if known && inner.column.is_some_and(has_unit) {
             *read = inner;
+            read.of_stem = is_of_stem(name);
+            read.index = numbered(name).map(|(_, index)| index);
+            // What followed "in" was cut off; and no tree's height is in inches.
+            if unit == "in" && (may_be_cut || read.column == Some(Column::Height)) {
+                read.cut = true;
+                read.unit = None;
+                return true;
+            }
             read.unit = Unit::parse(unit);
             read.unit_said = true;
             if read.column == Some(Column::Target) {
@@ -250,6 +266,10 @@ fn with_ending(tables: &'static ListTables, key: &str, read: &mut Header) -> boo
         }
     }
     false
+}
+
+fn is_of_stem(key: &str) -> bool {
+    key.starts_with("stem") || key.starts_with("trunk")
 }
 
 /// The year in a key, and the key without it.
@@ -288,7 +308,12 @@ fn cut_off(tables: &'static ListTables, key: &str, header: &str, read: &mut Head
         .filter(|word| word.key.starts_with(key))
         .map(|word| word.column)
         .collect();
+    columns.sort();
     columns.dedup();
+    let names = [Column::Species, Column::Scientific, Column::Common];
+    if !columns.is_empty() && columns.iter().all(|column| names.contains(column)) {
+        columns = vec![Column::Species];
+    }
     if let [column] = columns.as_slice() {
         read.column = Some(*column);
         read.cut = true;
@@ -327,6 +352,9 @@ mod tests {
             ("Trees/dbh_cm", "dbh", "cm"),
             ("Basal area (m2)", "basal_area", ""),
             ("COMMON_NAM", "common", ""),
+            ("SPECIES_NA", "species", ""),
+            ("DIAMETERIN", "dbh", ""),
+            ("HEIGHT_IN_", "height", ""),
             ("Nº árbol", "tree_id", ""),
             ("#", "tree_id", ""),
             ("Kronendurchmesser", "keep", ""),

@@ -13,8 +13,9 @@ use crate::header::Unit;
 use crate::layout::Layout;
 use crate::plan::{ColumnPlan, DayOrder, Options, Plan, PointOrder};
 use crate::record::Record;
+use crate::row::fields;
 use crate::words::Words;
-use calc_data::list::{Column, ListTables, fold, header_key};
+use calc_data::list::{Column, Kind, ListTables, fold, header_key};
 use std::collections::BTreeSet;
 
 pub use stats::Stats;
@@ -57,7 +58,17 @@ pub enum Note {
         /// Their headers, the newest first.
         headers: Vec<String>,
     },
+    /// More rows than a page takes at once: the columns by which some may be chosen, with their number of values.
+    Many {
+        /// How many rows.
+        rows: usize,
+        /// Header and number of values.
+        columns: Vec<(String, usize)>,
+    },
 }
+
+/// So many rows a page takes at once; the command line goes on.
+const MOST_ROWS: usize = 20_000;
 
 /// Why a column is left alone.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -72,6 +83,12 @@ pub enum NotRead {
     NotDegrees,
     /// Another column holds the same.
     Doubled,
+    /// Every row has its own: it groups nothing.
+    NoGroups,
+    /// Most of its words are its own.
+    OwnWords,
+    /// `None` in it stands for an empty cell, as in other columns.
+    NoneIsNothing,
 }
 
 /// What judging comes to.
@@ -152,7 +169,7 @@ pub fn judge(
     if layout.no_header && !of_a_piece {
         judge.ask_file(What::NoHeader {
             first: rows.first().map_or(Vec::new(), |row| {
-                row.cells().map(|_| String::new()).collect()
+                row.cells().map(crate::problem::repeated).collect()
             }),
         });
     } else {
@@ -160,8 +177,12 @@ pub fn judge(
         judge.codes();
         judge.sizes()?;
         judge.points();
+        judge.middle();
+        judge.nothing();
+        judge.states();
         judge.days();
         judge.keys();
+        judge.many();
         judge.first_of_each();
         if judge.plan.names.first().is_none() && judge.plan.every.is_none() {
             judge.ask_file(What::NoSpecies);
@@ -286,6 +307,76 @@ impl Judge<'_> {
             .collect()
     }
 
+    /// The middle of the places.
+    fn middle(&mut self) {
+        let first = |column| self.all(column).first().copied();
+        let (Some(lat), Some(lon)) = (first(Column::Lat), first(Column::Lon)) else {
+            return;
+        };
+        if self.plan.of_a_piece {
+            return;
+        }
+        let degrees = |at: usize| {
+            let cells = self.rows.iter().map(|row| row.cell(at));
+            let mut all: Vec<f64> = cells.filter_map(crate::place::degrees).collect();
+            all.retain(|degrees| *degrees != 0.0);
+            all.sort_by(f64::total_cmp);
+            all
+        };
+        let (lats, lons) = (degrees(lat), degrees(lon));
+        if lats.len() >= 3 && lons.len() >= 3 {
+            self.plan.middle = Some((stats::median(&lats), stats::median(&lons)));
+        }
+    }
+
+    /// Programs write `None` for an empty cell; it says "nothing in reach" only where no other column has it.
+    fn nothing(&mut self) {
+        let words = [Column::Target, Column::Lean, Column::LineWithinReach];
+        let is_none = |cell: &str| cell.trim() == "None";
+        let mut elsewhere = false;
+        let mut here = None;
+        for (at, column) in self.plan.columns.iter().enumerate() {
+            let any = self.rows.iter().any(|row| is_none(row.cell(at)));
+            if any && words.contains(&column.is) {
+                here.get_or_insert(at);
+            } else {
+                elsewhere |= any && !column.ours;
+            }
+        }
+        self.plan.none_is_nothing = elsewhere;
+        if let Some(at) = here.filter(|_| elsewhere) {
+            let header = self.plan.columns[at].header.clone();
+            let why = NotRead::NoneIsNothing;
+            self.notes.push(Note::NotRead { header, why });
+        }
+    }
+
+    /// A column of states whose words are mostly its own is told once, not row by row.
+    fn states(&mut self) {
+        for at in self.all(Column::Status) {
+            let stats = self.stats(at);
+            let known = |value: &str| {
+                self.words.not_tree(value).is_some()
+                    || self.words.dead(value).is_some()
+                    || self.words.means(Kind::Status, value).is_some()
+                    || self.words.means(Kind::Condition, value).is_some()
+            };
+            let rows: usize = stats.values.values().sum();
+            let strange: usize = stats
+                .values
+                .iter()
+                .filter(|(value, _)| !known(value))
+                .map(|(_, rows)| rows)
+                .sum();
+            if strange > 2 && strange * 2 > rows {
+                self.plan.own_states = true;
+                let header = self.plan.columns[at].header.clone();
+                let why = NotRead::OwnWords;
+                self.notes.push(Note::NotRead { header, why });
+            }
+        }
+    }
+
     /// Two numbers in one cell: which comes first.
     fn points(&mut self) {
         for at in self.all(Column::Point) {
@@ -310,6 +401,11 @@ impl Judge<'_> {
                 continue;
             }
             let key = header_key(&self.plan.columns[at].header);
+            let here = self.plan.options.place.map(|(lat, lon, _)| {
+                let near = |a: f64, b: f64| (a - b).abs() < fields::NEAR_DEGREES;
+                let (a, b) = crate::place::two_numbers(&example).unwrap_or_default();
+                (near(a, lat) && near(b, lon), near(b, lat) && near(a, lon))
+            });
             let said = self.decided[at].order.as_deref().unwrap_or("");
             let longitude_first = ["lonlat", "longlat", "lnglat", "longitudelatitude", "xy"];
             let latitude_first = [
@@ -320,11 +416,15 @@ impl Judge<'_> {
                 "geopoint",
             ];
             let named = |names: &[&str]| names.iter().any(|name| key.contains(name));
-            self.plan.point = if said.starts_with("lon") || (first_over && !second_over) || textual
+            self.plan.point = if said.starts_with("lon")
+                || (first_over && !second_over)
+                || textual
+                || here == Some((false, true))
             {
                 PointOrder::Longitude
             } else if said.starts_with("lat")
                 || (second_over && !first_over)
+                || here == Some((true, false))
                 || named(&latitude_first)
             {
                 PointOrder::Latitude
@@ -379,6 +479,22 @@ impl Judge<'_> {
                 self.ask(at, days, What::DayOrder { example });
             }
         }
+    }
+
+    /// A list that is longer than a page takes at once.
+    fn many(&mut self) {
+        if self.rows.len() <= MOST_ROWS {
+            return;
+        }
+        let mut columns = Vec::new();
+        for (at, column) in self.plan.columns.iter().enumerate() {
+            let values = self.stats(at).values.len();
+            if (2..=500).contains(&values) && !column.ours {
+                columns.push((column.header.clone(), values));
+            }
+        }
+        let rows = self.rows.len();
+        self.notes.push(Note::Many { rows, columns });
     }
 
     /// The first column of each kind that is read by its kind alone.

@@ -1,11 +1,19 @@
 //! A list of trees as people keep it, read into questions of one tree each.
 //!
 //! ```text
+//! read_whole(bytes, options, decisions)   a list in memory: what is asked of it, else all its rows, each counted once
+//! Answers::of(typed, question, make)      their answers: each different question is answered once
+//! Line::of(question, answer)              what a list prints of an answer
+//! write::row                              a row as it came, or one of ours
+//! ```
+//!
+//! A file that streams goes the same way in steps:
+//!
+//! ```text
 //! bytes::Look                    the encoding of a file, or why it is no list
-//! delimiter::start               what stands between its cells
-//! record::Records                its rows, as the spreadsheet counts them
+//! reader::Cut                    what stands between its cells, and its rows as the spreadsheet counts them
 //! open(rows, options, decisions) header, columns judged, what is asked, how rows are read
-//! Rows::read(record)             a row: the question of its tree, its tag, its problems
+//! reader::Reader                 title lines, blank rows, and rows: the question of a tree, its tag, its problems
 //! ```
 //!
 //! A column is judged before any cell is; what only the owner can know is asked; nothing is guessed. The one reader of
@@ -13,6 +21,7 @@
 
 #![warn(unreachable_pub)]
 
+mod answers;
 pub mod ask;
 pub mod bytes;
 mod cell;
@@ -21,21 +30,27 @@ pub mod delimiter;
 pub mod header;
 pub mod judge;
 pub mod layout;
+mod line;
 mod place;
 pub mod plan;
 pub mod problem;
+pub mod reader;
 pub mod record;
 mod row;
 mod words;
+pub mod write;
 
+pub use answers::Answers;
 pub use ask::{Ask, What, filled_in};
 pub use bytes::{Encoding, Look, NotList};
 pub use calc_data::list::Column;
 pub use decisions::Decisions;
 pub use judge::{Judged, NotRead, Note};
 pub use layout::{Layout, letter};
+pub use line::{Line, Minutes, Span, VisitLine};
 pub use plan::{Options, Plan};
 pub use problem::{Code, Level, Problem};
+pub use reader::{Counts, Whole, read_whole};
 pub use record::{Record, Records};
 pub use row::{Is, Row, Rows, Tag};
 
@@ -66,17 +81,18 @@ pub fn open(
     decisions: &Decisions,
 ) -> Result<Opened, NotList> {
     let tables = calc_data::list::tables();
-    let mut layout = match &decisions.header {
+    let told = decisions.told_header();
+    let mut layout = match told {
         Some(header) => layout::told(tables, header.iter().map(String::as_str)),
         None => layout::find(tables, first)?,
     };
     let mut rows: Vec<Record> = first
         .iter()
-        .filter(|row| decisions.header.is_some() || row.row >= layout.first_row)
+        .filter(|row| told.is_some() || row.row >= layout.first_row)
         .filter(|row| !row.is_blank())
         .cloned()
         .collect();
-    if rows.is_empty() && decisions.header.is_none() {
+    if rows.is_empty() && told.is_none() {
         return Err(NotList::HeaderAlone);
     }
     // Columns behind the header have no name and are kept.
@@ -90,7 +106,7 @@ pub fn open(
         layout.texts.push(String::new());
         layout.headers.push(header::Header::default());
     }
-    if decisions.header.is_some() {
+    if told.is_some() {
         // A piece decides nothing by its own rows.
         rows.clear();
     }

@@ -151,6 +151,12 @@ pub struct Plan {
     pub of: BTreeMap<Column, usize>,
     /// How two numbers in one cell stand.
     pub point: PointOrder,
+    /// The middle of the places, to know swapped ones by; none where there are few.
+    pub middle: Option<(f64, f64)>,
+    /// The list writes `None` where a cell is empty: then it says nothing of a target.
+    pub none_is_nothing: bool,
+    /// The status column has words of its own: those that are not known are told once.
+    pub own_states: bool,
     /// How days with slashes are read; none where they are not.
     pub day_order: Option<DayOrder>,
     /// A piece of a file: nothing looks across rows.

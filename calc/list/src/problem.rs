@@ -78,6 +78,8 @@ pub enum Code {
     Doubted,
     /// A code that the table of codes does not have.
     CodeUnknown,
+    /// A symbol of the plant list whose tree is not on ours.
+    CodeNotListed,
     /// What the codes mean was not decided.
     CodeUndecided,
     /// The name was decided as something that is no species.
@@ -182,6 +184,7 @@ impl Code {
             Self::Shortened => "shortened_name",
             Self::Doubted => "doubted_name",
             Self::CodeUnknown => "unknown_code",
+            Self::CodeNotListed => "code_not_listed",
             Self::CodeUndecided => "code_undecided",
             Self::DecisionUnknown { .. } => "decision_unknown",
             Self::TagTwice { .. } => "tag_twice",

@@ -1,7 +1,7 @@
 //! A row as the question of one tree, with what is no question beside it.
 
 pub(crate) mod days;
-mod fields;
+pub(crate) mod fields;
 mod names;
 mod size;
 
@@ -12,6 +12,7 @@ use crate::record::{LONGEST_CELL, Record};
 use crate::words::Words;
 use calc::question::{Question, Text, Typed, read};
 use calc::reference::Reference;
+use calc::terms::number::read_number;
 use calc_data::list::{Column, Kind, ListTables, fold};
 use names::Namer;
 use std::collections::BTreeMap;
@@ -150,7 +151,6 @@ impl Rows {
             return self.done(record, tag, Is::ToFix, told.list);
         }
         if let Some(what) = self.not_tree(record) {
-            tag.tree_id = self.own_tag(record).unwrap_or_default();
             return self.done(record, tag, Is::NotTree(what), Vec::new());
         }
         let name = self.namer.of(&self.plan, record);
@@ -180,7 +180,11 @@ impl Rows {
         }
         self.state(record, &mut typed, &mut tag, &mut dead, &mut told);
         if dead == Some("fallen") {
-            return self.done(record, tag, Is::NotTree("fallen"), told.list);
+            if !matches!(size, size::Found::Some) {
+                return self.done(record, tag, Is::NotTree("fallen"), told.list);
+            }
+            // It is no work any more, and stays in the register of standing dead trees until somebody looked.
+            tag.status = "fallen";
         }
         if dead.is_some() {
             typed.condition = Some(Text::from("dead"));
@@ -253,6 +257,22 @@ impl Rows {
         (!missing).then_some(cell)
     }
 
+    /// A cell that holds something, or a word of a kind: `none` is an answer where a target is asked.
+    fn worded<'a>(
+        &self,
+        record: &'a Record,
+        column: Column,
+        kind: Kind,
+    ) -> Option<(usize, &'a str)> {
+        let at = self.plan.at(column)?;
+        let cell = crate::cell::unguarded(record.cell(at).trim());
+        let word = !self.plan.none_is_nothing && self.words.means(kind, cell).is_some();
+        if word && !self.plan.missing.contains(&fold(cell)) {
+            return Some((at, cell));
+        }
+        self.filled_at(record, at).map(|cell| (at, cell))
+    }
+
     /// What is no question and needs no reader.
     fn tag(&self, record: &Record) -> Tag {
         let text = |column: Column| {
@@ -260,6 +280,7 @@ impl Rows {
                 .map_or(String::new(), |(_, cell)| cell.to_owned())
         };
         Tag {
+            tree_id: self.own_tag(record).unwrap_or_default(),
             site: text(Column::Site),
             unit: text(Column::Unit),
             crew: text(Column::Crew),
@@ -315,7 +336,21 @@ impl Rows {
                 .means(Kind::Total, record.cell(at).trim().trim_end_matches(':'))
                 .is_some()
         });
-        ((total && no_name) || named_total).then_some("total")
+        let sums = no_name && self.plan.id.is_some() && self.own_tag(record).is_none();
+        let only_numbers = || {
+            let mut filled = record.cells().filter(|cell| !self.words.is_missing(cell));
+            filled.all(|cell| read_number(cell).is_ok())
+        };
+        let placed = self.plan.at(Column::Lat).or(self.plan.at(Column::Point));
+        let placed = placed.is_some_and(|at| self.filled_at(record, at).is_some());
+        let sized = self
+            .plan
+            .sizes
+            .iter()
+            .any(|size| self.filled_at(record, size.at).is_some());
+        let is_total =
+            (total && no_name) || named_total || (sums && sized && !placed && only_numbers());
+        is_total.then_some("total")
     }
 
     /// The tag that the row has.

@@ -74,6 +74,12 @@ impl Words {
         self.means(Kind::Dead, cell)
     }
 
+    /// Whether it is a symbol of the plant list that our tables have.
+    #[must_use]
+    pub fn is_symbol(self, code: &str) -> bool {
+        self.tables.is_symbol(code)
+    }
+
     /// Yes or no; none for anything else.
     #[must_use]
     pub fn yes(self, cell: &str) -> Option<bool> {

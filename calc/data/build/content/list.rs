@@ -36,6 +36,11 @@ struct SymbolRow {
 }
 
 #[derive(Deserialize)]
+struct OwnCodeRow {
+    plants_code: String,
+}
+
+#[derive(Deserialize)]
 struct CodeRow {
     code: String,
 }
@@ -220,14 +225,16 @@ fn words(root: &Path) -> Result<&'static [CellWord], Problem> {
     Ok(words.collect::<Vec<_>>().leak())
 }
 
-/// Symbols of the bark table and of the table of sprouts.
+/// Symbols of our own species, of the bark table and of the table of sprouts.
 fn symbols(root: &Path) -> Result<&'static [&'static str], Problem> {
     let sprouts = Table::<SymbolRow>::read(root, "content/evidence/plants_resprout.csv")?;
     let bark = Table::<CodeRow>::read(root, "content/evidence/bark_all_species.csv")?;
+    let own = Table::<OwnCodeRow>::read(root, "content/evidence/species_join.csv")?;
     let mut all: BTreeSet<String> = BTreeSet::new();
+    all.extend(own.rows.iter().map(|row| row.plants_code.clone()));
     all.extend(sprouts.rows.iter().map(|row| row.symbol.clone()));
     all.extend(bark.rows.iter().map(|row| row.code.clone()));
-    all.retain(|symbol| !symbol.is_empty());
+    all.retain(|symbol| symbol.bytes().all(|c| c.is_ascii_alphanumeric()) && symbol.len() > 1);
     Ok(all
         .iter()
         .map(|symbol| keep(symbol))

@@ -1,9 +1,10 @@
 //! Columns whose header does not settle what they hold: their values do.
 
-use super::{Judge, NotRead};
+use super::{Judge, NotRead, Note};
 use crate::header::Unit;
 use crate::plan::NameColumns;
-use calc_data::list::Column;
+use calc::terms::quantity::Units;
+use calc_data::list::{Column, header_key};
 
 impl Judge<'_> {
     pub(super) fn kinds(&mut self) {
@@ -43,6 +44,9 @@ impl Judge<'_> {
                 .count();
             if units > 0 && units == stats.values.len() {
                 self.plan.columns[at].is = Column::DbhUnit;
+            } else if stats.filled >= 3 && stats.values.len() == stats.filled {
+                // A flat or a house: it groups nothing.
+                self.not_read(at, NotRead::NoGroups);
             }
         }
         // A column called site or the like may hold a place on the map.
@@ -54,7 +58,7 @@ impl Judge<'_> {
                 .filter(|value| crate::place::two_numbers(value).is_some())
                 .count();
             if points > 0
-                && points * 10 >= stats.values.len() * 9
+                && points * 4 >= stats.values.len() * 3
                 && self.all(Column::Point).is_empty()
             {
                 self.plan.columns[at].is = Column::Point;
@@ -92,19 +96,32 @@ impl Judge<'_> {
                 (0.2..=2.0).contains(&metres(value))
                     || (20.0..=200.0).contains(&value) && unit.is_none()
             };
-            if stats.numbers.len() >= LEAST_ROWS
+            let is_tape = stats.numbers.len() >= LEAST_ROWS
                 && stats.median() > 0.0
                 && tape(low)
                 && tape(stats.median())
-                && stats.values.len() < 4
-            {
+                && stats.values.len() < 4;
+            if is_tape {
                 self.plan.columns[at].is = Column::MeasuredAt;
+            } else if unit.is_none() && stats.with_unit * 2 < stats.filled {
+                let assumed = match self.plan.options.units {
+                    Units::Us => Unit::Foot,
+                    Units::Metric => Unit::Metre,
+                };
+                self.plan.columns[at].unit = Some(assumed);
+                self.plan.columns[at].assumed = true;
+                self.notes.push(Note::UnitAssumed {
+                    header: self.plan.columns[at].header.clone(),
+                    unit: assumed,
+                    median: stats.median(),
+                });
             }
         }
     }
 
     /// Latitude and longitude that are no degrees are kept, and not mapped.
     fn coordinates(&mut self) {
+        self.projected();
         for column in [Column::Lat, Column::Lon] {
             let most = if column == Column::Lat { 90.0 } else { 180.0 };
             for at in self.all(column) {
@@ -127,6 +144,59 @@ impl Judge<'_> {
         if self.all(Column::Lat).is_empty() != self.all(Column::Lon).is_empty() {
             for at in [self.all(Column::Lat), self.all(Column::Lon)].concat() {
                 self.not_read(at, NotRead::NotDegrees);
+            }
+        }
+    }
+
+    /// Columns called X and Y are degrees only where both are finely written and fit; else metres of a plot or a map, kept
+    /// and not mapped, with the zone beside them.
+    fn projected(&mut self) {
+        let all = self.all(Column::Projected);
+        let axis = |judge: &Self, name: &str| {
+            let of = |at: &usize| header_key(&judge.plan.columns[*at].header) == name;
+            all.iter().copied().find(of)
+        };
+        if let (Some(x), Some(y)) = (axis(self, "x"), axis(self, "y"))
+            && self.all(Column::Lat).is_empty()
+            && self.all(Column::Lon).is_empty()
+        {
+            let fits = |judge: &Self, at: usize, most: f64| {
+                let mut cells = 0;
+                let fine = judge.rows.iter().all(|row| {
+                    let cell = row.cell(at).trim();
+                    if judge.words.is_missing(cell) {
+                        return true;
+                    }
+                    cells += 1;
+                    let parts = cell.split_once('.').map_or(0, |(_, parts)| parts.len());
+                    parts >= DEGREE_PARTS
+                        && crate::place::degrees(cell).is_some_and(|it| it.abs() <= most)
+                });
+                fine && cells > 0
+            };
+            if fits(self, x, 180.0) && fits(self, y, 90.0) {
+                self.plan.columns[x].is = Column::Lon;
+                self.plan.columns[y].is = Column::Lat;
+                return;
+            }
+        }
+        for at in &all {
+            if self.stats(*at).filled > 0 {
+                let header = self.plan.columns[*at].header.clone();
+                let why = NotRead::NotDegrees;
+                self.notes.push(Note::NotRead { header, why });
+            }
+        }
+        for at in self.all(Column::Site) {
+            let zone = |value: &String| {
+                let digits = value.trim_end_matches(|c: char| c.is_ascii_alphabetic());
+                value.len() <= 3 && !digits.is_empty() && digits.bytes().all(|c| c.is_ascii_digit())
+            };
+            if !all.is_empty()
+                && header_key(&self.plan.columns[at].header).contains("zone")
+                && self.stats(at).values.keys().all(zone)
+            {
+                self.plan.columns[at].is = Column::Projected;
             }
         }
     }
@@ -231,6 +301,9 @@ impl Judge<'_> {
         self.plan.id = best.map(|(_, at)| at);
     }
 }
+
+/// Degrees of a tree have so many digits behind the point at least: metres of a plot have fewer.
+const DEGREE_PARTS: usize = 4;
 
 /// The fewest rows that say anything of a column.
 pub(super) const LEAST_ROWS: usize = 10;

@@ -2,7 +2,7 @@
 
 use super::kinds::LEAST_ROWS;
 use super::stats::median;
-use super::{Judge, Note};
+use super::{Judge, NotRead, Note};
 use crate::ask::What;
 use crate::bytes::NotList;
 use crate::header::Unit;
@@ -65,7 +65,11 @@ impl Judge<'_> {
         // A second diameter without a year is another measure of the same: it only proves.
         let years = sizes.iter().filter(|size| size.year.is_some()).count();
         if years == 0 && !self.plan.stems_in_columns && self.numbered(&columns).is_none() {
-            sizes.truncate(1);
+            for size in sizes.drain(1..) {
+                if self.plan.columns[size.at].unit == self.plan.columns[columns[0]].unit {
+                    self.not_read(size.at, NotRead::Doubled);
+                }
+            }
         } else if sizes.len() > 1 && !self.plan.stems_in_columns {
             let headers = sizes
                 .iter()

@@ -10,6 +10,10 @@ use calc_data::list::{Column, Kind, fold};
 
 /// So many trees at one place are looked at.
 const SAME_PLACE: u32 = 3;
+/// Trees of one list lie within so many degrees of its middle.
+pub(crate) const NEAR_DEGREES: f64 = 5.0;
+/// Latitudes at which trees grow, from memory: Tierra del Fuego to Taymyr.
+const TREES_GROW: std::ops::RangeInclusive<f64> = -57.0..=73.0;
 
 impl Rows {
     /// Condition and status, the newest year that has one. Words of both are known in either.
@@ -65,6 +69,9 @@ impl Rows {
                 condition_seen = true;
                 continue;
             }
+            if column == Column::Status && self.plan.own_states {
+                continue;
+            }
             let code = if column == Column::Condition {
                 Code::ConditionUnknown
             } else {
@@ -107,7 +114,7 @@ impl Rows {
                 // What programs write for no place.
             } else if lat.abs() > 180.0 || lon.abs() > 180.0 {
                 told.add(at, Level::Check, Code::NotOnEarth);
-            } else if lat.abs() > 90.0 {
+            } else if lat.abs() > 90.0 || self.is_swapped(lat, lon) {
                 told.add(at, Level::Check, Code::PlaceSwapped);
             } else {
                 tag.point = Some((lat, lon));
@@ -147,6 +154,18 @@ impl Rows {
             .map(|number| number.value);
     }
 
+    /// Whether the two numbers lie where the list does once they change places, or where no tree stands.
+    fn is_swapped(&self, lat: f64, lon: f64) -> bool {
+        let near = |a: f64, b: f64| (a - b).abs() < NEAR_DEGREES;
+        match self.plan.middle {
+            Some((middle_lat, middle_lon)) => {
+                let here = near(lat, middle_lat) && near(lon, middle_lon);
+                !here && near(lon, middle_lat) && near(lat, middle_lon)
+            }
+            None => !TREES_GROW.contains(&lat),
+        }
+    }
+
     fn same_place(&mut self, at: usize, lat: f64, lon: f64, told: &mut Told<'_>) {
         if self.plan.of_a_piece || self.places.len() >= super::MOST_TAGS {
             return;
@@ -169,7 +188,7 @@ impl Rows {
                 Text(with_unit(cell, unit))
             });
         let mut said = false;
-        if let Some((at, cell)) = self.filled(record, Column::Target) {
+        if let Some((at, cell)) = self.worded(record, Column::Target, Kind::Target) {
             let parts: Vec<&str> = cell
                 .split(';')
                 .map(str::trim)
@@ -198,7 +217,7 @@ impl Rows {
             // Both stand in one cell: the reader asks which holds only of what lies near. Nothing is cleared here.
             typed.none_in_reach = false;
         }
-        if let Some((at, cell)) = self.filled(record, Column::LineWithinReach) {
+        if let Some((at, cell)) = self.worded(record, Column::LineWithinReach, Kind::Line) {
             match self
                 .words
                 .means(Kind::Line, cell)
@@ -225,7 +244,7 @@ impl Rows {
                 None => told.add(at, Level::Check, Code::NotYesNo),
             }
         }
-        if let Some((at, cell)) = self.filled(record, Column::Lean) {
+        if let Some((at, cell)) = self.worded(record, Column::Lean, Kind::Lean) {
             match self.words.means(Kind::Lean, cell) {
                 Some("toward") => typed.signs.push(Text::from("lean_toward")),
                 Some("away") => typed.signs.push(Text::from("lean_away")),
@@ -243,8 +262,9 @@ impl Rows {
         }
         let at = part.find(|c: char| c.is_ascii_digit() || matches!(c, '½' | '¼' | '¾'))?;
         let (word, distance) = part.split_at(at);
-        let word = word
-            .trim_end_matches(|c: char| c.is_whitespace() || matches!(c, ':' | ',' | '-' | '@'));
+        let word = word.trim_end_matches(|c: char| {
+            c.is_whitespace() || matches!(c, ':' | ',' | '-' | '–' | '—' | '@')
+        });
         let word = word.strip_suffix(" at").unwrap_or(word);
         let kind = self.words.means(Kind::Target, word)?;
         (kind != "none").then_some((kind, Some(distance)))

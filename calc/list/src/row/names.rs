@@ -159,8 +159,24 @@ impl Namer {
         if let Some(decided) = plan.decided.get(&fold(typed)) {
             return self.decided(at, typed, decided, plan);
         }
+        if typed.starts_with('=') {
+            return Self::open(at, typed, Code::Formula);
+        }
+        if self.words.means(Kind::Broken, typed).is_some() {
+            return Self::open(at, typed, Code::Broken);
+        }
         if let Some(dead) = self.words.dead(typed) {
-            let mut name = Self::open(at, typed, Code::NameMissing);
+            // No ring is cut on it whatever it was: it is told, and goes on.
+            let unknown = self
+                .reference
+                .species
+                .iter()
+                .find(|species| species.unknown);
+            let mut name = match unknown {
+                Some(species) => Self::taken(typed, species),
+                None => Self::open(at, typed, Code::NameMissing),
+            };
+            name.problem = Some((at, Level::Check, Code::NameMissing));
             name.dead = Some(dead);
             return name;
         }
@@ -277,6 +293,9 @@ impl Namer {
                     !species.code.is_empty() && species.code.eq_ignore_ascii_case(bare)
                 }) {
                     Some(species) => Self::taken(typed, species),
+                    None if self.words.is_symbol(&bare.to_ascii_uppercase()) => {
+                        Self::open(at, typed, Code::CodeNotListed)
+                    }
                     None => Self::open(at, typed, Code::CodeUnknown),
                 }
             }

@@ -63,7 +63,10 @@ impl Rows {
             return Found::Bad;
         }
         if estimate {
-            told.add(column.at, Level::Check, Code::Estimate);
+            let read = stems.iter().all(|stem| read_number(stem).is_ok());
+            if read {
+                told.add(column.at, Level::Check, Code::Estimate);
+            }
         }
         self.fill(record, typed, &stems, column.girth, unit);
         self.held_against_girth(record, column, unit, &stems, told);

@@ -1,0 +1,164 @@
+//! What real lists demand, on invented ones: a column is judged before any cell is, what only the owner can know is
+//! asked, and nothing is guessed.
+
+use crate::show::{Told, file, hold};
+
+fn holds(name: &str) {
+    told(name, name, &Told::default());
+}
+
+fn metric(name: &str) {
+    told(name, name, &Told::METRIC);
+}
+
+fn told(name: &str, expected: &str, told: &Told) {
+    hold("demands", expected, file("demands", name).as_bytes(), told);
+}
+
+fn decided(name: &str, expected: &str, decisions: &'static str) {
+    told(name, expected, &Told::decided(decisions));
+}
+
+#[test]
+fn a_column_is_judged_and_its_unit_is_said_once() {
+    holds("judged");
+}
+
+#[test]
+fn a_diameter_that_is_a_girth_is_asked() {
+    holds("girth");
+    decided(
+        "girth",
+        "girth_decided",
+        r#"{"DBH (cm)":{"is":"girth","unit":"cm"},"missing":["999"]}"#,
+    );
+    metric("girth_by_height");
+}
+
+#[test]
+fn another_column_proves_the_unit() {
+    holds("proved_by_area");
+    metric("proved_by_girth");
+    holds("metres");
+}
+
+#[test]
+fn classes_are_no_sizes_until_they_are_decided() {
+    holds("classes");
+    decided(
+        "classes",
+        "classes_decided",
+        r#"{"dbh":{"classes":{"1":"3 in","2":"9 in","3":"15 in","4":"21 in","5":"27 in"}}}"#,
+    );
+}
+
+#[test]
+fn codes_are_trusted_only_where_the_whole_column_fits() {
+    holds("codes_plants");
+    holds("codes_local");
+    decided(
+        "codes_local",
+        "codes_local_decided",
+        r#"{"SPP":{"codes":{"NM":"Acer platanoides","SM":"Acer saccharum","RM":"Acer rubrum","BL":"black locust","TOH":"tree-of-heaven","SE":"Ulmus pumila","BX":"","WM":"white mulbery"}}}"#,
+    );
+    holds("codes_city");
+}
+
+#[test]
+fn names_are_cut_and_never_changed() {
+    holds("names");
+    told(
+        "names",
+        "names_in_britain",
+        &Told {
+            region: "GB",
+            ..Told::default()
+        },
+    );
+    decided(
+        "names",
+        "names_decided",
+        r#"{"names":{"Zelkova serrata":"unknown broadleaf","maple":"leave out","Sugar maple":"leave out","Acer sp.":"Acer platanoides"}}"#,
+    );
+}
+
+#[test]
+fn places_without_a_tree_are_skipped_and_counted_by_word() {
+    holds("no_trees");
+    decided(
+        "no_trees",
+        "no_trees_taken_back",
+        r#"{"trees":["vacant lot","hedge"]}"#,
+    );
+}
+
+#[test]
+fn columns_by_year_are_one_family_and_numbers_are_no_years() {
+    holds("years");
+    holds("numbered");
+    decided(
+        "numbered",
+        "numbered_newest",
+        r#"{"dbh1 (in)":{"order":"2"},"dbh2 (in)":{"order":"1"}}"#,
+    );
+    decided(
+        "numbered",
+        "numbered_stems",
+        r#"{"dbh1 (in)":{"order":"stems"},"dbh2 (in)":{"order":"stems"}}"#,
+    );
+}
+
+#[test]
+fn several_stems_are_never_one_size_many_times() {
+    holds("stems");
+    holds("stem_count_is_not");
+}
+
+#[test]
+fn a_value_that_stands_for_nothing_is_asked_once() {
+    holds("missing_codes");
+    decided(
+        "missing_codes",
+        "missing_codes_decided",
+        r#"{"missing":["999"]}"#,
+    );
+}
+
+#[test]
+fn tags_that_repeat_get_a_column_beside_them() {
+    holds("keys");
+    decided("keys", "keys_decided", r#"{"key":["Street","No"]}"#);
+}
+
+#[test]
+fn places_are_degrees_or_they_are_kept() {
+    holds("one_cell_places");
+    holds("longitude_first");
+    holds("asked_order");
+    holds("projected");
+    holds("plot_metres");
+}
+
+#[test]
+fn headers_are_read_by_their_values_too() {
+    holds("epithets");
+    holds("form_headers");
+    metric("dia_es");
+    holds("cut_off");
+}
+
+#[test]
+fn the_tail_is_no_trees() {
+    holds("tail");
+}
+
+#[test]
+fn where_the_tape_went_is_no_height() {
+    metric("tape_height");
+    metric("trunk_height_header");
+}
+
+#[test]
+fn what_it_could_hit_is_read_and_never_cleared_by_a_guess() {
+    holds("targets");
+}

@@ -1,0 +1,7 @@
+//! Lists of trees, all of them invented: what must come out of each stands in a file beside it.
+
+mod bytes;
+mod demands;
+mod dirty;
+mod hostile;
+mod show;
