@@ -41,9 +41,9 @@ pub async fn expect_refused(browser: &Browser) -> Outcome {
     Ok(())
 }
 
-/// Every page opens with a heading and its style sheet.
+/// Every page in English opens with a heading and its style sheet.
 pub async fn expect_every_page(browser: &Browser, address: &str) -> Outcome {
-    for page in pages() {
+    for page in pages().iter().filter(|page| !page.starts_with("es/")) {
         browser.open_page(&format!("{address}{page}")).await?;
         let seen = browser
             .run("return [document.querySelector('h1')?.textContent ?? '', document.styleSheets.length];")
@@ -223,6 +223,92 @@ fn a_site_built_without_offline_removes_what_an_earlier_one_kept() {
                 .await?,
             ""
         );
+        Ok(())
+    });
+}
+
+/// The paths of pages and words that the one cache holds, without those in frames.
+async fn kept(browser: &Browser) -> Result<Vec<String>, Box<dyn std::error::Error + Send + Sync>> {
+    let found = browser
+        .run_until_done(
+            "(async () => {
+               const [name] = await caches.keys();
+               const all = (await (await caches.open(name)).keys()).map(({ url }) => new URL(url).pathname);
+               return all.filter((path) => path.endsWith('/') && !path.includes('/embed/') || path.includes('words-')).sort();
+             })().then(done, (error) => done(String(error)));",
+        )
+        .await?;
+    let all = found.as_array().ok_or("a list")?;
+    Ok(all
+        .iter()
+        .filter_map(|it| it.as_str().map(str::to_owned))
+        .collect())
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn a_language_is_kept_once_it_is_read_and_no_other_is_fetched() {
+    let mut server = Server::of_the_site();
+    in_browser(async move |browser| {
+        open_and_save(&browser, &server.address).await?;
+        let english = kept(&browser).await?;
+        assert!(english.contains(&"/species/".to_owned()), "{english:?}");
+        assert!(
+            !english
+                .iter()
+                .any(|path| path.starts_with("/es/") || path.contains("words-es")),
+            "{english:?}"
+        );
+        let spanish = format!("{}es/", server.address);
+        browser.open(&spanish).await?;
+        browser.until_ready().await?;
+        browser
+            .until(
+                "the notice in Spanish",
+                "document.getElementById('saved').textContent.startsWith('Guardado en este aparato')",
+            )
+            .await?;
+        let both = kept(&browser).await?;
+        assert_eq!(both.len(), 2 * english.len() + 1, "{both:?}");
+        server.stop();
+        browser.client.refresh().await?;
+        browser.until_ready().await?;
+        let lang =
+            "return document.getElementById('calculator').shadowRoot.querySelector('.sb').lang;";
+        assert_eq!(browser.run(lang).await?, "es");
+        browser.open_page(&format!("{spanish}method/")).await?;
+        let heading = "return document.querySelector('h1').textContent;";
+        assert_eq!(browser.run(heading).await?, "Cómo se hacen las respuestas");
+        Ok(())
+    });
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn with_no_signal_a_page_in_a_language_that_is_not_kept_is_had_in_one_that_is() {
+    let mut server = Server::of_the_site();
+    in_browser(async move |browser| {
+        let spanish = format!("{}es/", server.address);
+        browser.open(&spanish).await?;
+        browser.until_ready().await?;
+        browser
+            .until(
+                "the notice in Spanish",
+                "document.getElementById('saved').textContent.startsWith('Guardado en este aparato')",
+            )
+            .await?;
+        let all = kept(&browser).await?;
+        assert!(
+            all.iter()
+                .all(|path| path.starts_with("/es/") || path.contains("words-es")),
+            "{all:?}"
+        );
+        server.stop();
+        browser
+            .open_page(&format!("{}method/", server.address))
+            .await?;
+        let seen = "return [location.pathname, document.documentElement.lang];";
+        assert_eq!(browser.run(seen).await?, json!(["/es/method/", "es"]));
         Ok(())
     });
 }

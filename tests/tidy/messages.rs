@@ -74,8 +74,26 @@ fn every_message_is_used() {
             .iter()
             .any(|file| names(&file.text, &name) || names(&file.text, &capitals));
         let put_in = format!("{{ {} }}", message.id);
+        let on_a_page = || {
+            let named = [
+                format!("{{{{{}}}}}", message.id),
+                format!("{{{{said:{}}}}}", message.id),
+            ];
+            let head = [
+                format!("title: {}\n", message.id),
+                format!("description: {}\n", message.id),
+            ];
+            let shown = |file: &File| {
+                named.iter().any(|it| file.text.contains(it))
+                    || (file.text.starts_with("<!--")
+                        && head.iter().any(|it| file.text.contains(it)))
+            };
+            code.iter()
+                .filter(|file| file.path.ends_with(".html"))
+                .any(shown)
+        };
         let in_words = || english.iter().any(|other| other.text.contains(&put_in));
-        if !in_code && !in_words() {
+        if !in_code && !in_words() && !on_a_page() {
             unused.push(format!("{}: {} is not used", message.place, message.id));
         }
     }
@@ -151,7 +169,9 @@ fn no_language_promises_scolds_or_begs() {
     for (language, unwanted) in UNWANTED {
         for message in messages(language) {
             assert!(!message.text.contains("may vary"), "{}", message.place);
-            for word in message.text.split(|c: char| !c.is_alphanumeric()) {
+            // Between backticks stand names of programs.
+            let spoken: String = message.text.split('`').step_by(2).collect();
+            for word in spoken.split(|c: char| !c.is_alphanumeric()) {
                 let word = word.to_lowercase();
                 assert!(
                     !unwanted.contains(&word.as_str()),
@@ -188,6 +208,92 @@ fn no_sentence_is_left_in_english() {
             );
         }
     }
+}
+
+/// What may stand in a page's file as it is: names, and what is code in any language.
+const NO_WORDS: [&str; 2] = ["Slipbark", "assets/"];
+
+/// The words that stand in a page's file beside its messages: between tags, and in attributes that are read.
+fn own_words(page: &str) -> Vec<String> {
+    let (head, rest) = page.split_once("-->\n").unwrap_or(("", page));
+    let body = if head.starts_with("<!--") { rest } else { page };
+    let mut found = Vec::new();
+    let mut in_code = false;
+    for piece in body.split('<') {
+        let (tag, text) = piece.split_once('>').unwrap_or(("", piece));
+        in_code = match tag {
+            "code" => true,
+            "/code" => false,
+            _ => in_code,
+        };
+        let attribute = |name: &str| {
+            let (_, rest) = tag.split_once(&format!(" {name}=\""))?;
+            rest.split_once('"').map(|(value, _)| value.to_owned())
+        };
+        let read = ["aria-label", "title", "alt", "placeholder"];
+        found.extend(read.into_iter().filter_map(attribute));
+        if tag.contains("name=\"description\"") {
+            found.extend(attribute("content"));
+        }
+        if !in_code && tag != "style" && !tag.starts_with("script") {
+            found.push(text.to_owned());
+        }
+    }
+    for text in &mut found {
+        while let Some((before, rest)) = text.split_once("{{") {
+            let behind = rest.split_once("}}").map_or("", |(_, behind)| behind);
+            *text = format!("{before} {behind}");
+        }
+        for name in NO_WORDS {
+            *text = text.replace(name, "");
+        }
+    }
+    let entities = |text: &String| !text.replace("&amp;", "").contains(char::is_alphabetic);
+    found.retain(|text| !entities(text));
+    found
+}
+
+#[test]
+fn no_word_stands_in_a_page_beside_its_messages() {
+    let pages = files(&["www/pages"]);
+    let pages: Vec<&File> = pages
+        .iter()
+        .filter(|it| it.path.ends_with(".html"))
+        .collect();
+    assert!(pages.len() > 15, "{}", pages.len());
+    for page in pages {
+        let found: Vec<String> = own_words(&page.text)
+            .into_iter()
+            .filter(|text| text.trim() != ".wasm")
+            .collect();
+        assert!(found.is_empty(), "{}: {found:?}", page.path);
+    }
+    let damaged = "<!--\ntitle: a\n-->\n<p title=\"Hello\">{{a}} and <code>code</code></p>";
+    assert_eq!(own_words(damaged).len(), 2);
+}
+
+#[test]
+fn no_script_of_a_page_says_words_of_its_own() {
+    let mut said = 0;
+    for file in files(&["www/pages/js"]) {
+        for (at, line) in file.text.lines().enumerate() {
+            for sets in ["textContent = ", ".title = ", "new Option("] {
+                let Some((_, value)) = line.split_once(sets) else {
+                    continue;
+                };
+                said += 1;
+                let mut literals = value.split(['"', '`']).skip(1).step_by(2);
+                let words =
+                    literals.find(|it| it.contains(' ') && it.contains(char::is_alphabetic));
+                let place = format!("{}:{}", file.path, at + 1);
+                assert!(
+                    words.is_none_or(|it| it.contains("${")),
+                    "{place}: {words:?}"
+                );
+            }
+        }
+    }
+    assert!(said > 10, "{said}");
 }
 
 /// Files whose texts no reader of an answer sees: what a broken drawing or page says while it is tried, and a place in a

@@ -1,7 +1,8 @@
 //! Holds the languages against each other, against the kinds of gap and against the enums of calc.
 
 use crate::file::{Ask, Message, Part, Place, Problems, Told, Wording, asked, gaps_of, push_text};
-use crate::languages::Language;
+use crate::languages::{Language, is_of_pages};
+use crate::markup;
 use crate::pack::MOST_GAPS;
 use crate::tables::{self, Said, Text};
 
@@ -497,8 +498,12 @@ fn other(
         }
         let shown = shown_gaps(&known.wordings, &known.gaps);
         for wording in &message.wordings {
-            if known.wordings.iter().any(|it| it.word == wording.word) {
+            let first = known.wordings.iter().find(|it| it.word == wording.word);
+            if let Some(first) = first {
                 check(&message.id, wording, &known.gaps, &shown, rules, problems);
+                if is_of_pages(&wording.place) {
+                    problems.extend(markup::differs(&message.id, wording, first));
+                }
             } else {
                 problems.push(format!(
                     "{}: {}.{}: no such word in en",

@@ -39,11 +39,14 @@ pub fn read(words: &Path) -> Result<Vec<Language>, Problems> {
             continue;
         }
         let folder = format!("content/words/{name}");
-        let messages = messages(words, &name, &mut problems)?;
-        let tables = match words.join(&name).join("tables").is_dir() {
-            true => self::messages(words, &format!("{name}/tables"), &mut problems)?,
-            false => Vec::new(),
+        let mut folder_of = |part: &str| match words.join(format!("{name}{part}")).is_dir() {
+            true => messages(words, &format!("{name}{part}"), &mut problems),
+            false => Ok(Vec::new()),
         };
+        let mut messages = folder_of("")?;
+        // Behind all others, so that what is no page goes without them.
+        messages.extend(folder_of("/pages")?);
+        let tables = folder_of("/tables")?;
         let names = match tree_names(words, &name) {
             Ok(names) => names,
             Err(wrong) => {
@@ -65,6 +68,11 @@ pub fn read(words: &Path) -> Result<Vec<Language>, Problems> {
     } else {
         Err(problems)
     }
+}
+
+/// Whether a message is one of the pages around the calculator.
+pub fn is_of_pages(message: &file::Place) -> bool {
+    message.file.contains("/pages/")
 }
 
 /// The messages in a folder under `content/words`.

@@ -6,6 +6,7 @@ mod enums;
 mod file;
 mod generate;
 mod languages;
+mod markup;
 mod pack;
 mod tables;
 #[path = "../src/words/text_key.rs"]
@@ -13,7 +14,7 @@ mod text_key;
 
 use check::Whole;
 use file::Problems;
-use languages::{FIRST, Language};
+use languages::{FIRST, Language, is_of_pages};
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use tables::{Said, Text};
@@ -50,8 +51,16 @@ fn made(all: Vec<Language>, texts: &[Text], out: &Path) -> Result<(), Problems> 
     let mut code = generate::code(&messages, &enums);
     let mut told = String::new();
     let mut gaps: Vec<Vec<&str>> = Vec::new();
+    let mut on_pages = String::new();
+    let mut answers = 0;
     for message in &messages {
         let names: Vec<&str> = message.gaps.iter().map(|gap| &*gap.name).collect();
+        let first = message.wordings.first();
+        if !first.is_some_and(|it| is_of_pages(&it.place)) {
+            answers += message.wordings.len();
+        } else if message.wordings.len() == 1 {
+            on_pages += &format!("({:?}, Word({}), &{names:?}), ", message.id, gaps.len());
+        }
         for wording in &message.wordings {
             let kinds = message.gaps.iter().map(|gap| check::KINDS[gap.kind].name);
             let kinds: Vec<&str> = kinds.collect();
@@ -68,7 +77,11 @@ fn made(all: Vec<Language>, texts: &[Text], out: &Path) -> Result<(), Problems> 
         wordings: first
             .wordings
             .iter()
-            .map(|it| pack::stretched(it))
+            .enumerate()
+            .map(|(at, parts)| match at < answers {
+                true => pack::stretched(parts),
+                false => markup::stretched(parts),
+            })
             .collect(),
     });
     let mark = pack::mark(&told);
@@ -79,24 +92,26 @@ fn made(all: Vec<Language>, texts: &[Text], out: &Path) -> Result<(), Problems> 
             .map(|(parts, gaps)| pack::wording(parts, gaps))
             .collect();
         let name = format!("words-{}.bin", language.name);
+        let (answers, pages) = wordings.split_at(answers);
         let text = pack::file(
             &language.name,
             mark,
             language.decimal,
             &language.names,
             &tables::packed(&language.prose),
-            &wordings,
+            answers,
         );
         std::fs::write(out.join(&name), text).expect("OUT_DIR takes a file");
+        let of_pages = format!("pages-{}.bin", language.name);
+        std::fs::write(out.join(&of_pages), pages.join("\0")).expect("OUT_DIR takes a file");
         if language.name != FIRST {
-            files += &format!(
-                "({:?}, include_str!(concat!(env!(\"OUT_DIR\"), \"/{name}\"))), ",
-                language.name
-            );
+            let file = |name| format!("include_str!(concat!(env!(\"OUT_DIR\"), \"/{name}\"))");
+            let (words, pages) = (file(&name), file(&of_pages));
+            files += &format!("({:?}, {words}, {pages}), ", language.name);
         }
     }
     code += &format!(
-        "/// Every pack but the first, by its language. A program that doesn't name it doesn't carry it.\npub const FILES: &[(&str, &str)] = &[{files}];\n"
+        "/// Every pack but the first, by its language, and what it says on the pages around the calculator. A program that doesn't name it doesn't carry it.\npub const FILES: &[(&str, &str, &str)] = &[{files}];\n/// Messages of the pages, by their ids, with their gaps.\npub const PAGES: &[(&str, Word, &[&str])] = &[{on_pages}];\n"
     );
     std::fs::write(out.join("messages.rs"), code).expect("OUT_DIR takes a file");
     Ok(())

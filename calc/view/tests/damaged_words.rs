@@ -10,6 +10,9 @@ mod file;
 #[path = "../build/languages.rs"]
 #[allow(dead_code, reason = "the build reads folders")]
 mod languages;
+#[path = "../build/markup.rs"]
+#[allow(dead_code, reason = "the build stretches it")]
+mod markup;
 #[path = "../build/pack.rs"]
 #[allow(dead_code, reason = "the build writes packs")]
 mod pack;
@@ -353,4 +356,53 @@ fn a_row_that_a_language_does_not_say_is_named_with_where_it_stands() {
         &format!("{ROWS}caution-a2 =\n    .sentence = Alto.\n"),
         "content/words/es/tables/cautions.ftl:6: caution-a2.sentence: the same text is said at content/words/es/tables/cautions.ftl:2",
     );
+}
+
+#[test]
+fn what_a_page_links_to_and_quotes_is_the_same_in_every_language() {
+    let read = |language: &str, text: &str| {
+        let folder = format!("content/words/{language}");
+        let messages = file::read(&format!("{folder}/pages/embed.ftl"), text)?;
+        Ok(Language {
+            name: language.to_owned(),
+            messages,
+            folder,
+            tables: Vec::new(),
+            names: Vec::new(),
+        })
+    };
+    let english = "embed-a = **Ask** the [form](embed/build/) for `config`.\n";
+    for (spanish, says) in [
+        ("**Pida** `config` al [formulario](embed/build/).", ""),
+        (
+            "**Pida** `config` al [formulario](embed/).",
+            "](embed/build/) is missing",
+        ),
+        (
+            "**Pida** config al [formulario](embed/build/).",
+            "`config` is missing",
+        ),
+        (
+            "Pida `config` al [formulario](embed/build/).",
+            "** is missing",
+        ),
+        (
+            "**Pida** `config` y `más` al [formulario](embed/build/).",
+            "`más` is not in it in en",
+        ),
+    ] {
+        let all: Result<Vec<Language>, Problems> = [
+            read("en", english),
+            read("es", &format!("embed-a = {spanish}\n")),
+        ]
+        .into_iter()
+        .collect();
+        let said = all.and_then(|all| check::languages(all, &enums::all(), &[]));
+        let said = said.err().unwrap_or_default();
+        let expected = format!("content/words/es/pages/embed.ftl:1: embed-a: {says}");
+        match says {
+            "" => assert!(said.is_empty(), "{said:?}"),
+            _ => assert_eq!(said, [expected]),
+        }
+    }
 }

@@ -138,11 +138,17 @@ pub fn take_settings(
     .unwrap_or_default()
 }
 
-/// What is told of a group's settings, as `[{path, message, refuses}]`: nothing where all is well.
+/// What is told of a group's settings, as `[{path, message, refuses}]`: nothing where all is well. It is said in a language
+/// whose words were taken, else in English.
 #[wasm_bindgen]
 #[must_use]
-pub fn check_settings(settings: &JsValue, list: Option<String>) -> js_sys::Array {
-    settings::check(settings, list.as_deref())
+pub fn check_settings(
+    settings: &JsValue,
+    list: Option<String>,
+    language: Option<String>,
+) -> js_sys::Array {
+    let words = calc_view::words::message::pack(language.as_deref().unwrap_or_default());
+    calc_view::words::within(words, || settings::check(settings, list.as_deref()))
 }
 
 /// Sets a property of the host: `inputs` takes a question, also part of one.

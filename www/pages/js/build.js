@@ -7,7 +7,13 @@ const LARGEST = "@@largest@@";
 const $ = (id) => document.getElementById(id);
 const all = (css, from = document) => [...from.querySelectorAll(css)];
 const builder = $("builder");
-const site = document.querySelector("a.brand").href;
+/** What the page says, by the name of its attribute, with its gaps filled. */
+const say = (name, gaps = {}) => Object.entries(gaps)
+  .reduce((text, [gap, value]) => text.replace(`{${gap}}`, () => value), builder.getAttribute(`data-${name}`));
+const language = document.documentElement.lang;
+// Pages lie in the folder of their language, scripts beside it.
+const home = document.querySelector("a.brand").href;
+const site = new URL(builder.dataset.site, home).href;
 // What a file had beyond the fields here is kept and written again.
 let opened = {};
 let shown = null;
@@ -17,16 +23,16 @@ let full = null;
 
 // ---- an object from the fields, and back
 
-/** Sets or takes out a key; of a text in several languages the English one. */
+/** Sets or takes out a key; of a text in several languages the one of this page. */
 function put(object, key, value) {
   const old = object[key];
   if (value === "" || value === undefined) {
-    if (old && typeof old === "object" && !Array.isArray(old)) { delete old.en; if (!Object.keys(old).length) delete object[key]; }
+    if (old && typeof old === "object" && !Array.isArray(old)) { delete old[language]; if (!Object.keys(old).length) delete object[key]; }
     else delete object[key];
-  } else if (typeof value === "string" && old && typeof old === "object") old.en = value;
+  } else if (typeof value === "string" && old && typeof old === "object") old[language] = value;
   else object[key] = value;
 }
-const get = (value) => (value && typeof value === "object" ? value.en ?? "" : value ?? "");
+const get = (value) => (value && typeof value === "object" ? value[language] ?? "" : value ?? "");
 const typed = (field) => {
   const text = field.value.trim();
   if (field.dataset.kind !== "number" || text === "") return text;
@@ -163,7 +169,7 @@ function find() {
     button.hidden = !fits;
     if (fits) count++;
   }
-  $("b-found").textContent = wanted ? `${count} shown` : "";
+  $("b-found").textContent = wanted ? say("found", { count }) : "";
 }
 
 // ---- what is wrong, the lines, the preview
@@ -201,7 +207,7 @@ function mark(told) {
   const items = told.map(({ path, message, refuses }, at) => {
     const item = document.createElement("li");
     const field = place(path);
-    const words = refuses ? message : `${message} (The file can be used as it is.)`;
+    const words = refuses ? message : say("usable", { message });
     if (!field) { item.textContent = path ? `${path}: ${words}` : words; return item; }
     const link = document.createElement("a");
     link.href = `#${field.id}`;
@@ -230,7 +236,7 @@ function mark(told) {
   list.said = text;
   list.replaceChildren(...items);
   const refused = told.filter((it) => it.refuses).length;
-  $("b-count").textContent = refused ? `${refused} to put right before the file can be used.` : "Nothing keeps the file from being used.";
+  $("b-count").textContent = refused ? say("refused", { count: refused }) : say("all-well");
 }
 
 function lines() {
@@ -242,16 +248,16 @@ function lines() {
   const script = held
     ? `<script src="${site}${held}" integrity="${full.files[held]}" crossorigin="anonymous"`
     : `<script src="${site}v1/embed.js"`;
-  const link = `<p><a href="${site}">Plan one tree</a></p>`;
+  const link = `<p><a href="${home}">${esc(say("plan"))}</a></p>`;
   const data = config.replace("config", "data-config");
   const whole = /^https?:\/\//.test(address);
   const frame = address && whole ? `?config=${encodeURIComponent(address)}` : "";
   const rungs = [
-    ["The element", "Two lines where the plan should stand.", `${script} defer></script>\n<slipbark-${kind} style="display:block;min-height:100vh"${config}>${link}</slipbark-${kind}>`],
-    ["If your site removes unknown tags", "", `<div data-slipbark="${kind}"${data} style="min-height:100vh"></div>\n${script} defer></script>`],
-    ["The script alone", "It puts the plan where it stands, and keeps its place.", `${script} data-slipbark="${kind}"${data}></script>`],
-    ["If your site allows no outside script", address && !whole ? "The frame can't find this file: give its address in full, with https://." : "A frame of fixed height.", `<iframe src="${site}embed/${kind}/${frame}" title="${esc($("b-kind").selectedOptions[0].text)}" loading="lazy" width="100%" height="980" style="border:0"></iframe>`],
-    ["If your site allows neither", "A link. Your settings do not come along.", `<p><a href="${site}">Plan one tree: method, ring width, day and cautions</a></p>`],
+    [say("line-element"), say("line-element-hint"), `${script} defer></script>\n<slipbark-${kind} style="display:block;min-height:100vh"${config}>${link}</slipbark-${kind}>`],
+    [say("line-div"), "", `<div data-slipbark="${kind}"${data} style="min-height:100vh"></div>\n${script} defer></script>`],
+    [say("line-script"), say("line-script-hint"), `${script} data-slipbark="${kind}"${data}></script>`],
+    [say("line-frame"), address && !whole ? say("line-frame-lacks") : say("line-frame-hint"), `<iframe src="${home}embed/${kind}/${frame}" title="${esc($("b-kind").selectedOptions[0].text)}" loading="lazy" width="100%" height="980" style="border:0"></iframe>`],
+    [say("line-link"), say("line-link-hint"), `<p><a href="${home}">${esc(say("link-words"))}</a></p>`],
   ];
   const holder = $("b-lines");
   rungs.forEach(([name, hint, text], at) => {
@@ -275,10 +281,10 @@ function lines() {
 async function copy(area, button) {
   try {
     await navigator.clipboard.writeText(area.value);
-    button.textContent = "Copied";
+    button.textContent = say("copied");
   } catch {
     area.select();
-    button.textContent = "Marked: copy it";
+    button.textContent = say("marked");
   }
 }
 
@@ -287,14 +293,14 @@ function follow(begun = true) {
   // A table that the file only names is not at hand here.
   const seen = structuredClone(settings);
   if (seen.species) delete seen.species.list;
-  const told = checkSettings(seen);
+  const told = checkSettings(seen, undefined, language);
   // Nobody is told what is missing before anything is typed.
   if (begun) mark(told);
   lines();
   const text = JSON.stringify(seen);
   const refused = told.some((it) => it.refuses);
-  const kept = settings.species?.list ? " The table of trees that the file names is not in it." : "";
-  $("b-seen").textContent = (!begun && refused ? "This is the calculator as it comes." : refused ? "As it was before what is to be put right." : "This is the calculator with your settings.") + kept;
+  const kept = settings.species?.list ? ` ${say("seen-no-table")}` : "";
+  $("b-seen").textContent = say(!begun && refused ? "seen-plain" : refused ? "seen-before" : "seen-yours") + kept;
   if (!refused && text !== shown) {
     shown = text;
     $("preview").config = seen;
@@ -306,26 +312,26 @@ const soon = () => { clearTimeout(timer); timer = setTimeout(follow, 250, true);
 
 function save() {
   const settings = read();
-  const name = String(get(settings.name) || "our trees").toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^-|-$/g, "") || "our-trees";
+  const name = String(get(settings.name) || say("file-name")).normalize("NFD").replace(/\p{M}/gu, "").toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^-|-$/g, "") || "our-trees";
   settings.id ??= name;
   const link = document.createElement("a");
   link.href = URL.createObjectURL(new Blob([`${JSON.stringify(settings, null, 2)}\n`], { type: "application/json" }));
   link.download = `${name}.json`;
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 10000);
-  $("b-saved").textContent = `Saved as ${link.download}.`;
+  $("b-saved").textContent = say("saved", { file: link.download });
 }
 
 async function open(file) {
   try {
-    if (file.size > LARGEST) throw new Error(`it is larger than ${LARGEST} bytes`);
+    if (file.size > LARGEST) throw new Error(say("too-large", { bytes: LARGEST }));
     const settings = JSON.parse((await file.text()).replace(/^\uFEFF/, ""));
-    if (typeof settings !== "object" || settings === null || Array.isArray(settings)) throw new Error("it is no object");
+    if (typeof settings !== "object" || settings === null || Array.isArray(settings)) throw new Error(say("no-object"));
     write(settings);
     follow();
-    $("b-opened").textContent = `${file.name} is open. Fields follow it.`;
+    $("b-opened").textContent = say("opened", { file: file.name });
   } catch (error) {
-    $("b-opened").textContent = `${file.name} can't be read as JSON, so nothing was changed. (${error.message})`;
+    $("b-opened").textContent = say("unreadable", { file: file.name, why: error.message });
   }
 }
 
@@ -358,8 +364,8 @@ $("b-full").addEventListener("change", async () => {
     full ??= await (await fetch(`${site}v1/integrity.json`)).json();
   } catch {
     $("b-full").checked = false;
-    $("b-saved").textContent = "The list of digests can't be had now. Try it again.";
+    $("b-saved").textContent = say("no-digests");
   }
   lines();
 });
-ready.then(() => follow(false), () => { $("b-count").textContent = "The calculator could not start here, so nothing can be checked."; });
+ready.then(() => follow(false), () => { $("b-count").textContent = say("no-start"); });

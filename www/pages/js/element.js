@@ -23,8 +23,8 @@ const waiting = new Set();
 export const ready = load();
 /** Answers a question; `{ changes: false }` leaves out the search for what would change the answer. */
 export const answer = (question, options) => engine.answer(question, options);
-/** What is wrong with a group's settings: `[{ path, message, refuses }]`. */
-export const checkSettings = (settings, list) => engine.check_settings(settings, list);
+/** What is wrong with a group's settings: `[{ path, message, refuses }]`, in a language whose words were fetched. */
+export const checkSettings = (settings, list, language) => engine.check_settings(settings, list, language);
 export const version = () => engine.version();
 export const dataVersion = () => engine.dataVersion();
 

@@ -7,6 +7,8 @@
   if (!script) return;
   const here = script.src;
   const site = new URL("../", here).href;
+  // What the link in the place of the calculator says: the build puts in every language that the site has.
+  const WORDS = {};
   const NAMES = ["tree-plan", "year", "ring", "reach", "effort", "checks"];
 
   // A page builder that removes unknown tags leaves the script, or a plain div.
@@ -21,8 +23,11 @@
       if (name !== "slipbark") element.setAttribute(name.replace(/[A-Z]/g, (c) => `-${c.toLowerCase()}`), value);
     }
     const link = document.createElement("a");
-    link.href = site;
-    link.textContent = "Plan one tree";
+    const around = (holder.dataset.lang ?? (holder.closest("[lang]") ?? document.documentElement).lang).toLowerCase();
+    const language = Object.keys(WORDS).find((tag) => around === tag || around.startsWith(`${tag}-`)) ?? "en";
+    link.href = language === "en" ? site : `${site}${language}/`;
+    link.lang = language;
+    link.textContent = WORDS[language];
     const paragraph = document.createElement("p");
     paragraph.append(link);
     element.append(paragraph);

@@ -22,7 +22,7 @@ function narrow() {
   for (const section of sections) section.hidden = !section.querySelector("li:not([hidden])");
   const all = shown === lines.length;
   for (const way of document.querySelectorAll("[data-whole]")) way.hidden = !all;
-  told.textContent = all ? "" : form.dataset.told.replace("#", shown).replace("#", lines.length);
+  told.textContent = all ? "" : form.dataset.told.replace("{shown}", shown).replace("{all}", lines.length);
 }
 
 form.addEventListener("input", narrow);

@@ -40,12 +40,12 @@
     for (const span of document.querySelectorAll("[data-origin]")) span.textContent = location.origin;
   };
 
-  // Asks the worker that serves this page's address whether every file is in its cache.
+  // Asks the worker that serves this page's address to keep every file for the language of the page, and whether it does.
   const checked = (worker) => new Promise((resolve) => {
     const channel = new MessageChannel();
     channel.port1.onmessage = (event) => resolve(event.data === true);
-    worker.postMessage("check", [channel.port2]);
-    setTimeout(() => resolve(false), 15000);
+    worker.postMessage({ check: root.lang }, [channel.port2]);
+    setTimeout(() => resolve(false), 60000);
   });
 
   const offline = async () => {
@@ -63,7 +63,7 @@
     const offer = () => { bar.hidden = !registration.waiting || !registration.active; };
     const claim = async () => {
       if (registration.active && await checked(registration.active)) {
-        saved.textContent = "Saved on this device. Works with no signal.";
+        saved.textContent = saved.dataset.said;
       }
     };
     const follow = (worker) => worker?.addEventListener("statechange", () => {

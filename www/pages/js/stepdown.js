@@ -6,6 +6,8 @@ const PASSED = [
   "mode", "theme", "heading-level", "print",
 ];
 const PATIENCE = 30000;
+// The title of the frame: the build puts in every language that the site has.
+const WORDS = {};
 const framed = new WeakSet();
 
 /** Puts the frame of `site` into `host`, an element that could not start. */
@@ -13,7 +15,9 @@ export function stepDown(host, site) {
   if (framed.has(host)) return;
   framed.add(host);
   const name = host.localName.slice("slipbark-".length);
-  const address = new URL(`embed/${name}/`, site);
+  const around = (host.closest("[lang]") ?? document.documentElement).lang.toLowerCase();
+  const language = Object.keys(WORDS).find((tag) => around === tag || around.startsWith(`${tag}-`)) ?? "en";
+  const address = new URL(`${language === "en" ? "" : `${language}/`}embed/${name}/`, site);
   for (const name of PASSED) {
     if (!host.hasAttribute(name)) continue;
     const value = host.getAttribute(name);
@@ -21,7 +25,8 @@ export function stepDown(host, site) {
     address.searchParams.set(name, name === "config" && value ? new URL(value, document.baseURI).href : value);
   }
   const frame = document.createElement("iframe");
-  frame.title = `Slipbark calculator: ${name.replace("-", " ")}`;
+  frame.lang = language;
+  frame.title = WORDS[language][name];
   frame.setAttribute("sandbox", "allow-scripts allow-same-origin allow-forms allow-downloads allow-popups allow-modals allow-top-navigation-by-user-activation");
   frame.setAttribute("width", "100%");
   // Property by property: a page's policy may refuse style attributes.

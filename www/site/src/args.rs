@@ -127,7 +127,7 @@ pub(crate) struct Year {
 /// A language tag whose words are here: `es-MX` has those of `es`.
 fn language(tag: &str) -> Result<String, String> {
     let mut known = vec!["en"];
-    known.extend(calc_view::words::m::FILES.iter().map(|(name, _)| *name));
+    known.extend(calc_view::words::m::FILES.iter().map(|(name, ..)| *name));
     let speaks = |name: &&str| tag == *name || tag.starts_with(&format!("{name}-"));
     if known.iter().any(speaks) {
         Ok(tag.to_owned())

@@ -13,6 +13,11 @@ pub mod m {
 }
 
 const ENGLISH: &str = include_str!(concat!(env!("OUT_DIR"), "/words-en.bin"));
+/// What it says on the pages around the calculator: the module stands in a page and writes none.
+#[cfg(not(target_family = "wasm"))]
+const ENGLISH_PAGES: &str = include_str!(concat!(env!("OUT_DIR"), "/pages-en.bin"));
+#[cfg(target_family = "wasm")]
+const ENGLISH_PAGES: &str = "";
 
 /// The words of a language.
 pub struct Pack {
@@ -27,8 +32,8 @@ pub struct Pack {
 }
 
 impl Pack {
-    /// `None` where it is no pack of this build.
-    fn read(file: &'static str) -> Option<Self> {
+    /// `None` where it is no pack of this build. `pages` is what it says on pages, where they are written.
+    fn read(file: &'static str, pages: &'static str) -> Option<Self> {
         let mark = |file: &'static str| file.split('\0').nth(1);
         if mark(file) != mark(ENGLISH) {
             return None;
@@ -43,7 +48,7 @@ impl Pack {
             decimal,
             names,
             prose,
-            texts: texts.collect(),
+            texts: texts.chain(pages.split('\0')).collect(),
         })
     }
 
@@ -73,7 +78,7 @@ impl Pack {
 fn english() -> &'static Pack {
     static PACK: OnceLock<Pack> = OnceLock::new();
     PACK.get_or_init(|| {
-        Pack::read(ENGLISH).unwrap_or(Pack {
+        Pack::read(ENGLISH, ENGLISH_PAGES).unwrap_or(Pack {
             language: "en",
             decimal: '.',
             names: "",
@@ -92,7 +97,7 @@ pub fn take_words(file: &[u8]) -> bool {
         return false;
     };
     // A language stays as long as the page does.
-    let Some(pack) = Pack::read(String::from(text).leak()) else {
+    let Some(pack) = Pack::read(String::from(text).leak(), "") else {
         return false;
     };
     take(pack)
@@ -112,8 +117,8 @@ fn take(pack: Pack) -> bool {
 pub fn take_all() {
     static ONCE: OnceLock<()> = OnceLock::new();
     ONCE.get_or_init(|| {
-        for (_, file) in m::FILES {
-            if let Some(pack) = Pack::read(file) {
+        for (_, file, pages) in m::FILES {
+            if let Some(pack) = Pack::read(file, pages) {
                 take(pack);
             }
         }
@@ -252,6 +257,23 @@ fn fill(word: Word, gaps: &[Gap<'_>]) -> String {
         }
     });
     text
+}
+
+/// A message of the pages by its id, in the language in use, as its file has it: its gaps in two braces, as in `{{count}}`.
+/// `None` where there is no such message.
+#[must_use]
+pub fn on_page(id: &str) -> Option<String> {
+    let (_, word, names) = m::PAGES.iter().find(|(known, ..)| *known == id)?;
+    let mut gaps = Vec::new();
+    for at in 0..names.len() {
+        gaps.push(Gap::Node(at));
+    }
+    let mut said = String::new();
+    nodes(*word, &gaps, &mut |piece| match piece {
+        Piece::Text(piece) => said.push_str(piece),
+        Piece::Node(at) => said.extend(["{{", names[at], "}}"]),
+    });
+    Some(said)
 }
 
 fn nodes(word: Word, gaps: &[Gap<'_>], parts: Parts<'_>) {

@@ -127,7 +127,7 @@ pub(crate) fn htaccess(base: &str) -> String {
          <Files \"{single}\">\n\
          Header unset Content-Security-Policy\n\
          </Files>\n\
-         <If \"%{{REQUEST_URI}} =~ m#^{base}embed/({frames})/#\">\n\
+         <If \"%{{REQUEST_URI}} =~ m#^{base}{frames}#\">\n\
          Header set Content-Security-Policy \"{FRAME_POLICY}\"\n\
          </If>\n\
          <If \"%{{REQUEST_URI}} =~ m#^{base}(assets|[0-9]+\\.[0-9]+\\.[0-9]+)/#\">\n\
@@ -177,7 +177,7 @@ pub(crate) fn nginx(base: &str) -> String {
         true,
     );
     location(
-        &format!("~ ^{dots}embed/({})/", frames()),
+        &format!("~ ^{dots}{}", frames()),
         "embed/tree-plan/index.html",
         false,
     );
@@ -192,12 +192,14 @@ mod tests {
     use super::*;
     use std::collections::BTreeMap;
 
-    const PATHS: [&str; 13] = [
+    const PATHS: [&str; 15] = [
         concat!(env!("CARGO_PKG_VERSION"), "/embed.js"),
         concat!(env!("CARGO_PKG_VERSION"), "/engine.wasm"),
         "index.html",
         "sources/index.html",
         "embed/tree-plan/index.html",
+        "es/sources/index.html",
+        "es/embed/tree-plan/index.html",
         "404.html",
         "slipbark-single.html",
         "sw.js",

@@ -1,8 +1,9 @@
-//! Markdown to HTML, for the changes page and articles. The files are our own;
+//! Markdown to HTML, for the changes page and for messages on pages. The files are our own;
 //! raw HTML in them is shown as text all the same, so that none slips in.
 
+use anyhow::{Result, bail};
 use calc_view::out::escaped;
-use pulldown_cmark::{Event, Options, Parser, html};
+use pulldown_cmark::{Event, Options, Parser, Tag, TagEnd, html};
 
 /// Renders one Markdown text.
 pub(crate) fn render(text: &str) -> String {
@@ -13,6 +14,36 @@ pub(crate) fn render(text: &str) -> String {
     let mut out = String::with_capacity(text.len() * 2);
     html::push_html(&mut out, events);
     out
+}
+
+/// Renders one message: its links, code and bold. A link to a folder leads to that page under `home`, one to a file to
+/// that file under `base`; a page that is one file is downloaded.
+///
+/// # Errors
+/// Where there is anything else in it.
+pub(crate) fn inline(text: &str, home: &str, base: &str) -> Result<String> {
+    let mut out = String::with_capacity(text.len() + 16);
+    for event in Parser::new(text) {
+        match event {
+            Event::Start(Tag::Paragraph) | Event::End(TagEnd::Paragraph) => {}
+            Event::Text(text) => out.push_str(&escaped(&text)),
+            Event::Code(code) => out.extend(["<code>", &escaped(&code), "</code>"]),
+            Event::Start(Tag::Strong) => out.push_str("<b>"),
+            Event::End(TagEnd::Strong) => out.push_str("</b>"),
+            Event::Start(Tag::Link { dest_url, .. }) => {
+                let at = if dest_url.ends_with('/') { home } else { base };
+                let download = if dest_url.ends_with(".html") {
+                    " download"
+                } else {
+                    ""
+                };
+                out.extend(["<a href=\"", at, &escaped(&dest_url), "\"", download, ">"]);
+            }
+            Event::End(TagEnd::Link) => out.push_str("</a>"),
+            other => bail!("only links, code and bold are read in it, not {other:?}"),
+        }
+    }
+    Ok(out)
 }
 
 /// The first heading's text, escaped, and the rest of the file.
@@ -33,5 +64,16 @@ mod tests {
             "{page}"
         );
         assert!(!page.contains("<script"), "{page}");
+    }
+
+    #[test]
+    fn a_message_has_links_code_and_bold_and_nothing_else() {
+        let html = inline("**A** [b & c](d/), `e<f`, \"g\"", "/es/", "/").unwrap();
+        let expected =
+            "<b>A</b> <a href=\"/es/d/\">b &amp; c</a>, <code>e&lt;f</code>, &quot;g&quot;";
+        assert_eq!(html, expected);
+        for block in ["- a", "# a", "1. a", "![a](b)", "*a*"] {
+            assert!(inline(block, "/", "/").is_err(), "{block}");
+        }
     }
 }

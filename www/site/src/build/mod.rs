@@ -4,6 +4,7 @@ pub(crate) mod assets;
 pub(crate) mod folder;
 pub(crate) mod headers;
 mod kit;
+pub(crate) mod languages;
 mod markdown;
 mod packed;
 pub(crate) mod pages;
@@ -22,12 +23,6 @@ use assets::{Assets, File, digest, script};
 use calc::question::settings::LARGEST;
 use calc_data::places::{CLIMATE, TOWNS};
 use std::path::Path;
-
-/// The languages beside English that are for people: the one for checks of the layout is not.
-fn words() -> impl Iterator<Item = (&'static str, &'static str)> {
-    let all = calc_view::words::m::FILES.iter().copied();
-    all.filter(|(language, _)| *language != "qps")
-}
 
 /// Makes every file of the site that will live under `base`; without `offline`
 /// its worker is the one that removes what an earlier site kept.
@@ -60,7 +55,7 @@ pub(crate) fn site(
     for (country, towns) in TOWNS {
         assets.add(&format!("towns-{country}.bin"), *towns);
     }
-    for (language, words) in words() {
+    for (language, words) in languages::others() {
         assets.add(&format!("words-{language}.bin"), words);
     }
     assets.add("engine.js", module.js);
@@ -76,7 +71,7 @@ pub(crate) fn site(
         "regional.bin".to_owned(),
         "config.js".to_owned(),
     ];
-    named.extend(words().map(|(language, _)| format!("words-{language}.bin")));
+    named.extend(languages::others().map(|(language, _)| format!("words-{language}.bin")));
     named.extend(
         TOWNS
             .iter()
@@ -88,9 +83,10 @@ pub(crate) fn site(
     let build = naming(&scripts, "build.js", &assets, &build, &largest)?;
     assets.add("build.js", build);
     assets.add("page.js", script(&scripts.join("page.js"), &[])?);
-    for name in ["filter.js", "frame.js", "stepdown.js"] {
+    for name in ["filter.js", "frame.js"] {
         assets.add(name, script(&scripts.join(name), &[])?);
     }
+    assets.add("stepdown.js", version::stepdown(&scripts)?);
 
     let full = version::full(&scripts, &assets, &named)?;
     let mut files = pages::render(root, base, &assets, &full)?;
@@ -152,7 +148,8 @@ fn naming(
     script(&scripts.join(file), &names)
 }
 
-/// The service worker with the list of all files in it. The cache's name is
+/// The service worker with the list of all files in it, each with its digest, and with its language where it is of use
+/// in one alone. The cache's name is
 /// the digest of all paths and bytes, and of the worker's own code: a changed
 /// worker must not install into the cache that the one before still serves.
 fn worker(scripts: &Path, files: &[File]) -> Result<File> {
@@ -164,7 +161,11 @@ fn worker(scripts: &Path, files: &[File]) -> Result<File> {
     let version = digest(all.chain([("sw.js", code.as_slice())]));
     let list: Vec<_> = files
         .iter()
-        .map(|file| [file.address().to_owned(), file.integrity()])
+        .map(|file| {
+            let mut entry = vec![file.address().to_owned(), file.integrity()];
+            entry.extend(pages::only_in(&file.path).map(str::to_owned));
+            entry
+        })
         .collect();
     let text = script(
         &path,

@@ -2,10 +2,12 @@
 
 use crate::build::assets::{Assets, File};
 use crate::build::template::{Template, fill};
-use crate::build::{markdown, sources, species_list, static_answers, version};
+use crate::build::{languages, markdown, sources, species_list, static_answers, version};
 use anyhow::{Context, Result};
 use calc_view::kind::Kind;
 use calc_view::out::escaped;
+use calc_view::words::m;
+use calc_view::words::message::Word;
 use std::collections::BTreeMap;
 use std::path::Path;
 
@@ -64,87 +66,288 @@ const PAGES: &[Page] = &[
 ];
 
 /// The pages named in the head, in order.
-const NAV: &[(&str, &str)] = &[
-    ("", "Tree"),
-    ("species/", "Species"),
-    ("method/", "Method"),
-    ("sources/", "Sources"),
+const NAV: &[(&str, Word)] = &[
+    ("", m::SHELL_NAV_TREE),
+    ("species/", m::SHELL_NAV_SPECIES),
+    ("method/", m::SHELL_NAV_METHOD),
+    ("sources/", m::SHELL_NAV_SOURCES),
 ];
 
 /// Stands for the build's id until all bytes are known.
 pub(crate) const BUILD_MARK: &str = "@@build@@";
 
-/// Renders all pages for a site that will live under `base`.
+/// Renders all pages for a site that will live under `base`, in every language.
 ///
 /// # Errors
 /// A page file that can't be read or names something unknown, or a broken
 /// table of sources: with file and line.
 pub(crate) fn render(root: &Path, base: &str, assets: &Assets, full: &[File]) -> Result<Vec<File>> {
-    let folder = root.join("www/pages");
-    let read = |name: &str| {
-        std::fs::read_to_string(folder.join(name))
-            .with_context(|| format!("www/pages/{name} could not be read"))
-    };
-    let mut common = common_values(root, base, assets)?;
-    let embed = full.iter().find(|file| file.path.ends_with("/embed.js"));
-    common.insert(
-        "embed-integrity",
-        embed.map_or_else(String::new, |file| version::integrity(&file.bytes)),
-    );
-    let shell = read("shell.html")?;
-    let calculator = fill(
-        "www/pages/calculator-head.html",
-        &read("calculator-head.html")?,
-        &common,
-    )?;
-    common.insert("weighs", read("weighs.html")?);
-    let mut tree = calc_view::out::Html::default();
-    calc_view::draw::tree::stand(&mut tree);
-    common.insert("tree", tree.into_string());
     let mut files = Vec::new();
-    let mut write = |path: String,
-                     name: &str,
-                     here: Option<&str>,
-                     common: &mut BTreeMap<&str, String>|
-     -> Result<()> {
-        let file = format!("www/pages/{name}");
-        let page = Template::read(&file, &read(name)?)?;
-        common.insert("title", escaped(page.head("title")?));
-        common.insert("description", escaped(page.head("description")?));
-        common.insert("nav", nav(base, here));
-        common.insert("head", head_of(&page, &calculator));
-        let body = page.body(common)?;
-        common.insert("body", body);
-        files.push(File::named(
-            &path,
-            fill("www/pages/shell.html", &shell, common)?,
-        ));
-        Ok(())
-    };
-    for page in PAGES {
-        write(
-            format!("{}index.html", page.folder),
-            page.file,
-            Some(page.folder),
-            &mut common,
-        )?;
-    }
-    write("404.html".to_owned(), "404.html", None, &mut common)?;
-    // The bare pages for frames have neither head nor foot.
-    let bare = Template::read("www/pages/frame.html", &read("frame.html")?)?;
-    common.insert("head", head_of(&bare, &calculator));
-    common.insert("policy", FRAME_POLICY.to_owned());
-    for kind in Kind::ALL {
-        let name = kind.name();
-        common.insert("title", escaped(&calc_view::words::calculators::asks(kind)));
-        common.insert("tag", format!("slipbark-{name}"));
-        files.push(File::named(
-            &format!("embed/{name}/index.html"),
-            bare.body(&common)?,
-        ));
+    for language in languages::all() {
+        let site = Site {
+            root,
+            base,
+            language,
+        };
+        files.extend(languages::speaking(language, || site.render(assets, full))?);
     }
     Ok(files)
 }
+
+/// The site in one language, which is in use while its pages are made.
+struct Site<'a> {
+    root: &'a Path,
+    base: &'a str,
+    language: &'static str,
+}
+
+impl Site<'_> {
+    /// Where its pages lie.
+    fn home(&self) -> String {
+        format!("{}{}", self.base, languages::folder(self.language))
+    }
+
+    fn render(&self, assets: &Assets, full: &[File]) -> Result<Vec<File>> {
+        let folder = self.root.join("www/pages");
+        let read = |name: &str| {
+            std::fs::read_to_string(folder.join(name))
+                .with_context(|| format!("www/pages/{name} could not be read"))
+        };
+        let mut common = self.common_values(assets)?;
+        let embed = full.iter().find(|file| file.path.ends_with("/embed.js"));
+        common.insert(
+            "embed-integrity",
+            embed.map_or_else(String::new, |file| version::integrity(&file.bytes)),
+        );
+        let shell = read("shell.html")?;
+        let head = "calculator-head.html";
+        let calculator = fill(&format!("www/pages/{head}"), &read(head)?, &common)?;
+        let weighs = fill("www/pages/weighs.html", &read("weighs.html")?, &common)?;
+        common.insert("weighs", weighs);
+        let mut tree = calc_view::out::Html::default();
+        calc_view::draw::tree::stand(&mut tree);
+        common.insert("tree", tree.into_string());
+        let mut files = Vec::new();
+        let mut write = |path: String,
+                         name: &str,
+                         here: Option<&str>,
+                         common: &mut BTreeMap<&str, String>|
+         -> Result<()> {
+            let file = format!("www/pages/{name}");
+            let page = Template::read(&file, &read(name)?)?;
+            for key in ["title", "description"] {
+                let said = fill(&file, &format!("{{{{{}}}}}", page.head(key)?), common)?;
+                common.insert(key, said);
+            }
+            common.insert("nav", self.nav(here));
+            common.insert("alternates", self.alternates(here));
+            common.insert("head", head_of(&page, &calculator));
+            let body = page.body(common)?;
+            common.insert("body", body);
+            files.push(File::named(
+                &path,
+                fill("www/pages/shell.html", &shell, common)?,
+            ));
+            Ok(())
+        };
+        let home = languages::folder(self.language);
+        for page in PAGES {
+            let path = format!("{home}{}index.html", page.folder);
+            write(path, page.file, Some(page.folder), &mut common)?;
+        }
+        if self.language == languages::FIRST {
+            // One for every language: a server knows one page for what it has not.
+            common.insert("nowhere-in-others", self.nowhere_in_others());
+            write("404.html".to_owned(), "404.html", None, &mut common)?;
+        }
+        // The bare pages for frames have neither head nor foot.
+        let bare = Template::read("www/pages/frame.html", &read("frame.html")?)?;
+        common.insert("head", head_of(&bare, &calculator));
+        common.insert("policy", FRAME_POLICY.to_owned());
+        for kind in Kind::ALL {
+            let name = kind.name();
+            common.insert("title", escaped(&calc_view::words::calculators::asks(kind)));
+            common.insert("tag", format!("slipbark-{name}"));
+            files.push(File::named(
+                &format!("{home}embed/{name}/index.html"),
+                bare.body(&common)?,
+            ));
+        }
+        Ok(files)
+    }
+
+    /// What any page may name.
+    fn common_values(&self, assets: &Assets) -> Result<BTreeMap<&'static str, String>> {
+        let (root, base, home) = (self.root, self.base, self.home());
+        let address = |name: &str| Ok::<_, anyhow::Error>(format!("{base}{}", assets.path(name)?));
+        let mut values = BTreeMap::from([
+            ("base", base.to_owned()),
+            ("lang", self.language.to_owned()),
+            ("css", address("site.css")?),
+            ("page-js", address("page.js")?),
+            ("frame-js", address("frame.js")?),
+            ("build-js", address("build.js")?),
+            ("filter-js", address("filter.js")?),
+            ("element-js", address("element.js")?),
+            ("engine-js", address("engine.js")?),
+            ("engine-wasm", address("engine.wasm")?),
+            ("icon", address("icon.svg")?),
+            ("version", env!("CARGO_PKG_VERSION").to_owned()),
+            ("build", BUILD_MARK.to_owned()),
+            ("policy", POLICY.to_owned()),
+        ]);
+        values.insert("not-reviewed", self.not_reviewed());
+        let sources = sources::make(root)?;
+        values.insert("source-count", sources.count.to_string());
+        values.insert("source-groups", sources.groups);
+        values.insert("source-list", sources.list);
+        let names = ["rule-count", "rules-print", "rules-practice", "rules-own"];
+        for (name, count) in names.into_iter().zip(sources::rules(root)?) {
+            values.insert(name, count.to_string());
+        }
+        let climate = calc_data::places::places();
+        let thousands = |count: usize| calc_view::measure::number(count as u32);
+        values.insert("climate-count", thousands(climate.stations.len()));
+        values.insert("town-countries", thousands(calc_data::places::TOWNS.len()));
+        values.insert("journal", CLIMATE_PAPER.to_owned());
+        values.insert("changes", self.changes()?);
+        let species = species_list::make(&home)?;
+        values.insert("species-count", species.count.to_string());
+        values.insert("species-letters", species.letters);
+        values.insert("species-suits", species.choices);
+        values.insert("species-list", species.list);
+        let kinds = Kind::ALL.map(|kind| {
+            let asks = escaped(&calc_view::words::calculators::asks(kind));
+            format!("<option value=\"{}\">{asks}</option>", kind.name())
+        });
+        values.insert("kinds", kinds.concat());
+        values.insert("month-boxes", static_answers::month_boxes());
+        values.insert("species-choices", static_answers::species_choices());
+        values.insert("example", static_answers::example(&home)?);
+        for (name, directive, more) in [
+            ("script-src", "script-src", " 'wasm-unsafe-eval'"),
+            ("connect-src", "connect-src", ""),
+            ("frame-src", "frame-src", ""),
+        ] {
+            let origin = escaped(&m::EMBED_ORIGIN);
+            let said = format!("<code>{directive} <span data-origin>{origin}</span>{more}</code>");
+            values.insert(name, said);
+        }
+        values.insert("home", home);
+        Ok(values)
+    }
+
+    /// The links of the head, and the way to each other language.
+    fn nav(&self, here: Option<&str>) -> String {
+        let home = self.home();
+        let mut links = String::new();
+        for (folder, name) in NAV {
+            let current = if here == Some(*folder) {
+                " aria-current=\"page\""
+            } else {
+                ""
+            };
+            let name = escaped(name);
+            links += &format!("<li><a href=\"{home}{folder}\"{current}>{name}</a></li>");
+        }
+        for (language, name) in others(self.language) {
+            let address = self.same_page(language, here);
+            links += &format!(
+                "<li><a href=\"{address}\" hreflang=\"{language}\" lang=\"{language}\">{name}</a></li>"
+            );
+        }
+        links
+    }
+
+    /// Where a page stands in another language.
+    fn same_page(&self, language: &str, here: Option<&str>) -> String {
+        let folder = languages::folder(language);
+        format!("{}{folder}{}", self.base, here.unwrap_or(""))
+    }
+
+    /// Says to programs that read pages where the same one stands in each language. Addresses have no host: a build knows
+    /// none.
+    fn alternates(&self, here: Option<&str>) -> String {
+        let Some(here) = here else {
+            return String::new();
+        };
+        let link = |language: &str| {
+            let address = self.same_page(language, Some(here));
+            format!("<link rel=\"alternate\" hreflang=\"{language}\" href=\"{address}\">\n")
+        };
+        languages::all().map(link).collect()
+    }
+
+    /// Says over each page of a translation that no native speaker has read it.
+    fn not_reviewed(&self) -> String {
+        if self.language == languages::FIRST {
+            return String::new();
+        }
+        let said = escaped(&m::SHELL_NOT_REVIEWED);
+        format!("<div class=\"wrap\"><p class=\"soft unread\">{said}</p></div>\n")
+    }
+
+    /// What the page for no page says in the other languages.
+    fn nowhere_in_others(&self) -> String {
+        let mut all = String::new();
+        for (language, _) in others(self.language) {
+            let home = format!("{}{}", self.base, languages::folder(language));
+            all += &languages::speaking(language, || {
+                format!(
+                    "<div lang=\"{language}\"><h2>{}</h2>\n<p>{}</p>\n<p><a href=\"{home}\">{}</a></p></div>\n",
+                    escaped(&m::NOWHERE_HEADING),
+                    escaped(&m::NOWHERE_LEDE),
+                    escaped(&m::SHELL_PLAN),
+                )
+            });
+        }
+        all
+    }
+
+    /// The changes file as HTML. It is written in the first language, and says so on the pages of others.
+    fn changes(&self) -> Result<String> {
+        let path = self.root.join("content/changes.md");
+        if !path.is_file() {
+            return Ok(format!("<p>{}</p>", escaped(&m::CHANGES_NONE)));
+        }
+        let text =
+            std::fs::read_to_string(&path).context("content/changes.md could not be read")?;
+        // Its title is the page's, which the page's own file states.
+        let rest = markdown::title_and_rest(&text).map_or(text.as_str(), |(_, rest)| rest);
+        let list = markdown::render(rest);
+        if self.language == languages::FIRST {
+            return Ok(list);
+        }
+        let note = escaped(&m::CHANGES_IN_ENGLISH);
+        let first = languages::FIRST;
+        Ok(format!(
+            "<p>{note}</p>\n<div lang=\"{first}\">\n{list}</div>"
+        ))
+    }
+}
+
+/// The languages beside one, with their own names.
+fn others(beside: &str) -> impl Iterator<Item = (&'static str, String)> {
+    let others = languages::all().filter(move |language| *language != beside);
+    others.map(|language| {
+        let name = languages::speaking(language, || escaped(&m::SHELL_LANGUAGE));
+        (language, name)
+    })
+}
+
+/// The language of a file that is of no use in any other: a page, or the words of one.
+pub(crate) fn only_in(path: &str) -> Option<&'static str> {
+    if path.ends_with(".html") && path != "404.html" {
+        return Some(languages::of(path).0);
+    }
+    let words = path.strip_prefix("assets/words-")?;
+    let (language, _) = words.split_once('.')?;
+    languages::all().find(|known| *known == language)
+}
+
+/// The paper of the climate grid, as it is printed.
+const CLIMATE_PAPER: &str = "Hijmans, Cameron, Parra, Jones and Jarvis 2005, \
+     <i lang=\"en\">International Journal of Climatology</i> 25:1965–1978";
 
 /// What a page with the calculator in it loads, so that the browser asks for
 /// all of it at once and not for one file after the other.
@@ -157,56 +360,6 @@ fn head_of(page: &Template, calculator: &str) -> String {
     }
 }
 
-/// What any page may name.
-fn common_values(
-    root: &Path,
-    base: &str,
-    assets: &Assets,
-) -> Result<BTreeMap<&'static str, String>> {
-    let address = |name: &str| Ok::<_, anyhow::Error>(format!("{base}{}", assets.path(name)?));
-    let mut values = BTreeMap::from([
-        ("base", base.to_owned()),
-        ("css", address("site.css")?),
-        ("page-js", address("page.js")?),
-        ("frame-js", address("frame.js")?),
-        ("build-js", address("build.js")?),
-        ("filter-js", address("filter.js")?),
-        ("element-js", address("element.js")?),
-        ("engine-js", address("engine.js")?),
-        ("engine-wasm", address("engine.wasm")?),
-        ("icon", address("icon.svg")?),
-        ("version", env!("CARGO_PKG_VERSION").to_owned()),
-        ("build", BUILD_MARK.to_owned()),
-        ("policy", POLICY.to_owned()),
-    ]);
-    let sources = sources::make(root)?;
-    values.insert("source-count", sources.count.to_string());
-    values.insert("source-groups", sources.groups);
-    values.insert("source-list", sources.list);
-    let names = ["rule-count", "rules-print", "rules-practice", "rules-own"];
-    for (name, count) in names.into_iter().zip(sources::rules(root)?) {
-        values.insert(name, count.to_string());
-    }
-    let climate = calc_data::places::places();
-    let thousands = |count: usize| calc_view::measure::number(count as u32);
-    values.insert("climate-count", thousands(climate.stations.len()));
-    values.insert("town-countries", thousands(calc_data::places::TOWNS.len()));
-    values.insert("changes", changes(root)?);
-    let species = species_list::make(base)?;
-    values.insert("species-count", species.count.to_string());
-    values.insert("species-letters", species.letters);
-    values.insert("species-suits", species.choices);
-    values.insert("species-list", species.list);
-    let kinds = Kind::ALL.map(|kind| {
-        let asks = escaped(&calc_view::words::calculators::asks(kind));
-        format!("<option value=\"{}\">{asks}</option>", kind.name())
-    });
-    values.insert("kinds", kinds.concat());
-    values.insert("species-choices", static_answers::species_choices());
-    values.insert("example", static_answers::example(base)?);
-    Ok(values)
-}
-
 /// The policy of our own pages: nothing but our own files, and WebAssembly.
 pub(crate) const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; \
      img-src 'self'; connect-src 'self'; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'self'";
@@ -217,12 +370,17 @@ pub(crate) const FRAME_POLICY: &str = "default-src 'none'; script-src 'self' 'wa
 
 /// The folders of the bare pages for frames, as a pattern.
 pub(crate) fn frames() -> String {
-    Kind::ALL.map(Kind::name).join("|")
+    let folders: Vec<String> = languages::others()
+        .map(|(language, _)| languages::folder(language))
+        .collect();
+    let names = Kind::ALL.map(Kind::name).join("|");
+    format!("({})?embed/({names})/", folders.join("|"))
 }
 
 /// The policy of the page at `path`.
 pub(crate) fn policy(path: &str) -> &'static str {
-    let folder = path
+    let folder = languages::of(path)
+        .1
         .strip_prefix("embed/")
         .and_then(|rest| rest.strip_suffix("/index.html"));
     if Kind::ALL.iter().any(|kind| folder == Some(kind.name())) {
@@ -230,29 +388,4 @@ pub(crate) fn policy(path: &str) -> &'static str {
     } else {
         POLICY
     }
-}
-
-fn nav(base: &str, here: Option<&str>) -> String {
-    NAV.iter()
-        .map(|(folder, name)| {
-            let current = if here == Some(*folder) {
-                " aria-current=\"page\""
-            } else {
-                ""
-            };
-            format!("<li><a href=\"{base}{folder}\"{current}>{name}</a></li>")
-        })
-        .collect()
-}
-
-/// The changes file as HTML.
-fn changes(root: &Path) -> Result<String> {
-    let path = root.join("content/changes.md");
-    if !path.is_file() {
-        return Ok("<p>No release yet: this is the first.</p>".to_owned());
-    }
-    let text = std::fs::read_to_string(&path).context("content/changes.md could not be read")?;
-    // Its title is the page's, which the page's own file states.
-    let rest = markdown::title_and_rest(&text).map_or(text.as_str(), |(_, rest)| rest);
-    Ok(markdown::render(rest))
 }

@@ -6,11 +6,11 @@
 mod scripts;
 
 use crate::build::assets::{File, script};
-use crate::build::template::Template;
+use crate::build::languages;
+use crate::build::template::{Template, fill};
 use anyhow::{Context, Result, bail};
 use base64::Engine as _;
 use base64::engine::general_purpose::STANDARD;
-use calc_view::out::escaped;
 use flate2::{Compression, write::GzEncoder};
 use scripts::{closed, open, tidy};
 use sha2::{Digest as _, Sha256};
@@ -84,9 +84,20 @@ pub(crate) fn render(root: &Path, parts: &Parts<'_>) -> Result<File> {
 
     let shell = "www/pages/single.html";
     let page = Template::read(shell, &text(shell)?)?;
+    let weighs = fill(
+        "www/pages/weighs.html",
+        &text("www/pages/weighs.html")?,
+        &BTreeMap::new(),
+    )?;
+    let title = fill(
+        shell,
+        &format!("{{{{{}}}}}", page.head("title")?),
+        &BTreeMap::new(),
+    )?;
     let values = BTreeMap::from([
-        ("title", escaped(page.head("title")?)),
-        ("weighs", text("www/pages/weighs.html")?),
+        ("title", title),
+        ("lang", languages::FIRST.to_owned()),
+        ("weighs", weighs),
         ("policy", policy),
         ("first", first),
         ("unpack", unpack),

@@ -8,6 +8,7 @@ use calc::question::{Question, Typed, read};
 use calc::reference::Reference;
 use calc::terms::species::Species;
 use calc_view::out::{Html, escaped};
+use calc_view::words::{m, phrase};
 use calc_view::{answer, draw};
 
 /// The example: an invented maple in an invented hedgerow, on a day of its own.
@@ -42,24 +43,39 @@ pub(crate) fn example(base: &str) -> Result<String> {
 pub(crate) fn species_choices() -> String {
     let mut species: Vec<_> = calc_data::whole().species.iter().collect();
     species.retain(|species| !species.unknown);
-    species.sort_by_key(|species| species.name.to_lowercase());
+    species.sort_by_key(|species| phrase::tree(species).to_lowercase());
     let button = |species: &&Species| {
         let said = if species.code.is_empty() {
             species.scientific
         } else {
             species.code
         };
+        let name = phrase::tree(species);
         let mut names = vec![said.to_lowercase(), species.scientific.to_lowercase()];
+        names.push(name.to_lowercase());
         names.extend(species.names.iter().map(|name| name.to_lowercase()));
         format!(
-            "<button type=\"button\" class=\"btn ghost\" hidden data-said=\"{}\" data-name=\"{}\" data-names=\"{}\">Add {}</button>\n",
+            "<button type=\"button\" class=\"btn ghost\" hidden data-said=\"{}\" data-name=\"{}\" data-names=\"{}\">{}</button>\n",
             escaped(said),
-            escaped(species.name),
+            escaped(name),
             escaped(&names.join("|")),
-            escaped(species.name)
+            escaped(&m::builder_add_tree(name))
         )
     };
     species.iter().map(button).collect()
+}
+
+/// A box for each month.
+pub(crate) fn month_boxes() -> String {
+    let months = m::MEASURE_MONTHS.split(' ').enumerate();
+    let boxes = months.map(|(at, month)| {
+        format!(
+            "<label class=\"opt\"><input type=\"checkbox\" name=\"month\" value=\"{}\">{}</label>",
+            at + 1,
+            escaped(&phrase::sentence(month))
+        )
+    });
+    boxes.collect()
 }
 
 pub(super) fn ask(reference: &'static Reference, typed: &Typed) -> Result<(Question, Answer)> {

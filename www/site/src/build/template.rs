@@ -1,6 +1,9 @@
-//! Fills `{{name}}` in page files, and escapes text for HTML.
+//! Fills `{{name}}` in page files: a value of the page, or else a message of the language in use.
 
-use anyhow::{Result, bail};
+use crate::build::markdown;
+use anyhow::{Context as _, Result, bail};
+use calc_view::out::escaped;
+use calc_view::words::message::on_page;
 use std::collections::BTreeMap;
 
 /// A page file: what stands in its opening comment, and the rest.
@@ -56,8 +59,9 @@ impl Template {
     }
 }
 
-/// Replaces each `{{name}}` in `text` by its value. Values go in as they are:
-/// who makes them escapes them.
+/// Replaces each `{{name}}` in `text` by its value, or else by the message of that id, whose gaps are such names too.
+/// Values go in as they are: who makes them escapes them. `{{said:id}}` is a message for a script: its gaps stay, as
+/// `{name}`.
 ///
 /// # Errors
 /// With `file` and line: a name without a value, or an opening without an end.
@@ -75,15 +79,31 @@ pub(crate) fn fill(file: &str, text: &str, values: &BTreeMap<&str, String>) -> R
             bail!("{file}:{}: `{{{{` without `}}}}`", line());
         };
         let name = rest[start + 2..start + length].trim();
-        let Some(value) = values.get(name) else {
-            bail!("{file}:{}: nothing is called {{{{{name}}}}}", line());
-        };
         filled.push_str(&rest[..start]);
-        filled.push_str(value);
+        if let Some(value) = values.get(name) {
+            filled.push_str(value);
+        } else {
+            let said = said(name, values).with_context(|| format!("{file}:{}", line()))?;
+            filled.push_str(&said);
+        }
         rest = &rest[start + length + 2..];
     }
     filled.push_str(rest);
     Ok(filled)
+}
+
+/// A message in the language in use as HTML.
+fn said(name: &str, values: &BTreeMap<&str, String>) -> Result<String> {
+    if let Some(text) = name.strip_prefix("said:").and_then(on_page) {
+        return Ok(escaped(&text.replace("{{", "{").replace("}}", "}")));
+    }
+    let Some(text) = on_page(name) else {
+        bail!("nothing is called {{{{{name}}}}}");
+    };
+    let folder = |name: &str| values.get(name).map_or("", String::as_str);
+    let html = markdown::inline(&text, folder("home"), folder("base"))
+        .with_context(|| format!("the message {name}"))?;
+    fill(&format!("the message {name}"), &html, values)
 }
 
 #[cfg(test)]
@@ -95,8 +115,32 @@ mod tests {
         let values = BTreeMap::from([("a", "1".to_owned()), ("b", "{{a}}".to_owned())]);
         assert_eq!(fill("f", "x{{a}}y{{ b }}", &values).unwrap(), "x1y{{a}}");
         let error = fill("f.html", "one\ntwo {{c}}", &values).unwrap_err();
-        assert_eq!(error.to_string(), "f.html:2: nothing is called {{c}}");
+        assert_eq!(format!("{error:#}"), "f.html:2: nothing is called {{c}}");
         let error = fill("f.html", "{{a}}\n\n{{a", &values).unwrap_err();
         assert!(error.to_string().starts_with("f.html:"), "{error}");
+    }
+
+    #[test]
+    fn a_name_without_a_value_is_a_message_with_gaps_and_links_of_its_own() {
+        let values = BTreeMap::from([
+            ("shown", "<b>2</b>".to_owned()),
+            ("all", "9".to_owned()),
+            ("home", "/t/es/".to_owned()),
+            ("base", "/t/".to_owned()),
+        ]);
+        let fill = |text: &str| fill("f", text, &values).unwrap();
+        assert_eq!(
+            fill("<p>{{filter-told}}</p>"),
+            "<p><b>2</b> of 9 shown.</p>"
+        );
+        assert_eq!(fill("{{said:filter-told}}"), "{shown} of {all} shown.");
+        let linked = fill("{{builder-without-script}}");
+        assert!(
+            linked.contains("<a href=\"/t/v1/config.schema.json\">schema</a>"),
+            "{linked}"
+        );
+        let linked = fill("{{method-page-numbers-are}}");
+        assert!(linked.contains("<a href=\"/t/es/sources/\">"), "{linked}");
+        assert!(fill("{{offline-stick}}").contains("html\" download>one file</a>"));
     }
 }

@@ -2,9 +2,12 @@
 //! full version, whose files never change, so that a page can hold them to their digests.
 
 use crate::build::assets::{Assets, File, script};
-use crate::build::schema;
+use crate::build::{languages, schema};
 use anyhow::Result;
 use base64::Engine as _;
+use calc_view::kind::Kind;
+use calc_view::words::calculators::asks;
+use calc_view::words::m;
 use sha2::{Digest as _, Sha384};
 use std::path::Path;
 
@@ -62,7 +65,7 @@ pub(crate) fn full(scripts: &Path, assets: &Assets, named: &[String]) -> Result<
     let names = names.each_ref().map(|(a, b)| (*a, &**b));
     let element = script(&scripts.join("element.js"), &names)?;
     files.push(File::named(&format!("{FULL}/element.js"), element));
-    let stepdown = script(&scripts.join("stepdown.js"), &[])?;
+    let stepdown = stepdown(scripts)?;
     files.push(File::named(&format!("{FULL}/stepdown.js"), stepdown));
     let modules = digests(files.iter().filter(|file| file.path.ends_with(".js")));
     let mut all = scripts_in(scripts, FULL, |name| Ok(format!("\"./{name}\"")))?;
@@ -74,6 +77,27 @@ pub(crate) fn full(scripts: &Path, assets: &Assets, named: &[String]) -> Result<
     }
     all.extend(files);
     Ok(all)
+}
+
+/// The script that puts a frame in the place of an element that can't start, with the frame's title in every language.
+///
+/// # Errors
+/// As [`newest`].
+pub(crate) fn stepdown(scripts: &Path) -> Result<String> {
+    let titles = by_language(|| {
+        let all = Kind::ALL.map(|kind| (kind.name().to_owned(), asks(kind).text().into()));
+        serde_json::Map::from_iter(all).into()
+    });
+    let titles = format!("WORDS = {titles}");
+    script(&scripts.join("stepdown.js"), &[("WORDS = {}", &titles)])
+}
+
+/// What is said in each language of the site, as a script's object.
+fn by_language(say: impl Fn() -> serde_json::Value) -> serde_json::Value {
+    languages::all()
+        .map(|language| (language.to_owned(), languages::speaking(language, &say)))
+        .collect::<serde_json::Map<_, _>>()
+        .into()
 }
 
 /// Digests by name, as a script's object: `{"./engine.wasm":"sha384-…"}`.
@@ -99,6 +123,8 @@ fn scripts_in(
             names.push((format!("\"../{name}\""), address(name)?));
         }
         if file == "embed.js" {
+            let words = by_language(|| m::SHELL_PLAN.to_string().into());
+            names.push(("WORDS = {}".to_owned(), format!("WORDS = {words}")));
             names.push(("/v1/embed.js'".to_owned(), format!("/{folder}/embed.js'")));
             // Left as it is here, but it must be there to be filled in.
             names.push(("HELD = {}".to_owned(), "HELD = {}".to_owned()));

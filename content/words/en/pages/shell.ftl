@@ -1,0 +1,41 @@
+### Around every page: head, foot, and what stands while the copy for no signal is made. Words on pages are text with
+### inline Markdown: [a link](species/) leads to the page in the same language, `code` and **bold** stay the same everywhere.
+
+# $title (Text)
+shell-title = { $title } - Slipbark
+# The language's own name of itself.
+shell-language = English
+# Over every page of a language that no native speaker has read.
+shell-not-reviewed = No native speaker has reviewed this translation yet.
+shell-skip = Skip to the page
+shell-nav = Site
+shell-nav-tree = Tree
+shell-nav-species = Species
+shell-nav-method = Method
+shell-nav-sources = Sources
+shell-embed = Put it on your site
+shell-sun = Sun
+shell-new-version = New version
+shell-new-version-ready = New version ready.
+shell-update = Update
+shell-failed = **The calculator could not start.** Its files did not arrive, or this browser refuses WebAssembly.
+shell-failed-then = [All trees](species/), [a worked example](example/) and [how answers are made](method/) need none of it.
+shell-again = Try again
+shell-about = About this site
+shell-how = How answers are made
+shell-example = A worked example
+shell-changes = What changed
+shell-more = More
+shell-offline = With no signal
+shell-privacy = Privacy: nothing leaves this page
+shell-accessibility = Accessibility
+shell-colours = Page colours
+shell-colours-auto = As the device
+shell-colours-light = Light
+shell-colours-dark = Dark
+# $version (Text)
+# $build (Text)
+shell-version = Version { $version }, build { $build }.
+shell-saved = Saved on this device. Works with no signal.
+# In the place of the calculator, as a link to this site.
+shell-plan = Plan one tree

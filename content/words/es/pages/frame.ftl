@@ -1,0 +1,3 @@
+### The bare page that stands in a frame on another site.
+
+frame-full = Abrir la página entera

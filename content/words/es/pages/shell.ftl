@@ -1,0 +1,34 @@
+### Around every page.
+
+shell-title = { $title } - Slipbark
+shell-language = Español
+shell-not-reviewed = Traducción que aún no ha revisado un hablante nativo.
+shell-skip = Ir a la página
+shell-nav = Sitio
+shell-nav-tree = Árbol
+shell-nav-species = Especies
+shell-nav-method = Método
+shell-nav-sources = Fuentes
+shell-embed = Ponerlo en su sitio
+shell-sun = Sol
+shell-new-version = Versión nueva
+shell-new-version-ready = Hay una versión nueva.
+shell-update = Actualizar
+shell-failed = **La calculadora no pudo arrancar.** Sus archivos no llegaron, o este navegador rechaza WebAssembly.
+shell-failed-then = [Todos los árboles](species/), [un ejemplo resuelto](example/) y [cómo se hacen las respuestas](method/) no la necesitan.
+shell-again = Intentar otra vez
+shell-about = Sobre este sitio
+shell-how = Cómo se hacen las respuestas
+shell-example = Un ejemplo resuelto
+shell-changes = Qué cambió
+shell-more = Más
+shell-offline = Sin señal
+shell-privacy = Privacidad: nada sale de esta página
+shell-accessibility = Accesibilidad
+shell-colours = Colores de la página
+shell-colours-auto = Como el aparato
+shell-colours-light = Claros
+shell-colours-dark = Oscuros
+shell-version = Versión { $version }, compilación { $build }.
+shell-saved = Guardado en este aparato. Funciona sin señal.
+shell-plan = Planear un árbol

@@ -1,0 +1,59 @@
+//! The languages of the site: the pages of the first one lie at its base, those of each other in a folder of its name.
+
+use calc_view::words::message::{pack, take_all};
+use calc_view::words::{m, within};
+
+/// The language that the module has inside.
+pub(crate) const FIRST: &str = "en";
+/// The language that is made for checks of the layout: a site has it only when asked.
+const STRETCHED: &str = "qps";
+
+/// The languages beside the first one that are for people, with their words.
+pub(crate) fn others() -> impl Iterator<Item = (&'static str, &'static str)> {
+    let all = m::FILES.iter();
+    let all = all.map(|(language, words, _)| (*language, *words));
+    all.filter(|(language, _)| *language != STRETCHED)
+}
+
+/// All of them, the first one in front.
+pub(crate) fn all() -> impl Iterator<Item = &'static str> {
+    std::iter::once(FIRST).chain(others().map(|(language, _)| language))
+}
+
+/// Where the pages of a language lie under the base.
+pub(crate) fn folder(language: &str) -> String {
+    match language {
+        FIRST => String::new(),
+        other => format!("{other}/"),
+    }
+}
+
+/// The language of the page at a path of the site, and the path without its folder.
+pub(crate) fn of(path: &str) -> (&'static str, &str) {
+    let other = others().find_map(|(language, _)| {
+        let rest = path.strip_prefix(language)?.strip_prefix('/')?;
+        Some((language, rest))
+    });
+    other.unwrap_or((FIRST, path))
+}
+
+/// Speaks a language of the site.
+pub(crate) fn speaking<T>(language: &str, run: impl FnOnce() -> T) -> T {
+    take_all();
+    within(pack(language), run)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_path_tells_its_language() {
+        assert_eq!(of("es/species/index.html"), ("es", "species/index.html"));
+        assert_eq!(of("es/index.html"), ("es", "index.html"));
+        assert_eq!(of("species/index.html"), ("en", "species/index.html"));
+        assert_eq!(of("estimates/index.html"), ("en", "estimates/index.html"));
+        assert_eq!(of("qps/index.html"), ("en", "qps/index.html"));
+        assert_eq!(speaking("es", || m::SHELL_LANGUAGE.to_string()), "Español");
+    }
+}
