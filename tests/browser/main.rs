@@ -7,6 +7,7 @@
 //! the path: `cargo test --package tests --test browser -- --ignored firefox`
 
 mod aids;
+mod another;
 mod answer;
 mod browser;
 mod calculator;

@@ -159,3 +159,60 @@ fn measured_from_a_cold_start_with_no_signal() {
         "ready {ready:.0} ms after the address was given ({inside:.0} ms by the page's own clock); the answer {answer:.0} ms after the button"
     );
 }
+
+#[test]
+#[ignore = "prints times; run by hand, see the top of this file"]
+fn measured_of_a_mark_that_moves() {
+    let server = Server::of_the_site();
+    in_browser(async move |browser| {
+        for (width, height) in [(390, 844), (1280, 900)] {
+            browser.window(width, height).await?;
+            browser.open(&server.address).await?;
+            browser.until_ready().await?;
+            crate::another::ask(&browser).await?;
+            browser
+                .devtools("Emulation.setCPUThrottlingRate", json!({ "rate": 4 }))
+                .await?;
+            for mark in ["day", "far", "size"] {
+                // A step as a slider makes it: from its event to the nodes laid out, and to the end of the next frame.
+                let seen = browser
+                    .run_until_done(&format!(
+                        "const root = document.querySelector('slipbark-tree-plan').shadowRoot, slider = root.getElementById('try-{mark}');
+                         slider.scrollIntoView({{ block: 'center' }});
+                         const times = [], frames = [], steps = 40, span = slider.max - slider.min;
+                         const step = (n) => {{
+                           if (n === steps) return done([times, frames]);
+                           slider.value = Number(slider.min) + Math.round(span * n / steps);
+                           const began = performance.now();
+                           slider.dispatchEvent(new Event('input', {{ bubbles: true, composed: true }}));
+                           slider.getBoundingClientRect();
+                           times.push(performance.now() - began);
+                           requestAnimationFrame(() => setTimeout(() => {{ frames.push(performance.now() - began); step(n + 1); }}));
+                         }};
+                         setTimeout(() => step(0), 600);"
+                    ))
+                    .await?;
+                let list = |of: &Value| -> Vec<f64> {
+                    of.as_array()
+                        .into_iter()
+                        .flatten()
+                        .filter_map(Value::as_f64)
+                        .collect()
+                };
+                let (times, frames) = (list(&seen[0]), list(&seen[1]));
+                let least = times.iter().copied().fold(f64::MAX, f64::min);
+                let most = times.iter().copied().fold(0.0, f64::max);
+                println!(
+                    "a step of {mark} at {width}, processor slowed 4 times: {:.1} ms in the middle of {}, {least:.1} to {most:.1}; to the end of the frame {:.1}",
+                    middle(times.clone()),
+                    times.len(),
+                    middle(frames)
+                );
+            }
+            browser
+                .devtools("Emulation.setCPUThrottlingRate", json!({ "rate": 1 }))
+                .await?;
+        }
+        Ok(())
+    });
+}

@@ -7,6 +7,8 @@ another-move = Move a mark. The answer follows.
 # The buttons: as it was asked; into the form.
 another-back = Put it back
 another-use = Use these
+# What stands above and below the marks is not drawn anew while they move.
+another-above = The card follows. Steps and drawings do when you use these.
 # For those who listen, between the old word and the new one.
 another-now = now
 # $what (Phrase): one or more of the changes below

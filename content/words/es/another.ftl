@@ -5,6 +5,7 @@ another-title-no-day = Pruebe con otra distancia o grosor
 another-move = Mueva una marca. La respuesta la sigue.
 another-back = Dejar como estaba
 another-use = Usar estos datos
+another-above = La tarjeta cambia ya. Los pasos y dibujos, cuando use estos datos.
 another-now = ahora
 another-changed = Cambia: { $what }.
 another-and = { $first }; { $last }

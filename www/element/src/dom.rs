@@ -34,6 +34,13 @@ impl DomOut {
         }
     }
 
+    /// The first element that was made, by itself.
+    pub(crate) fn first(self) -> Option<Element> {
+        let first: Element = self.top.first_child()?.dyn_into().ok()?;
+        let _ = self.top.remove_child(&first);
+        Some(first)
+    }
+
     /// Puts what was made into an element, in place of what stood there.
     pub(crate) fn into(self, parent: &Element) {
         parent.set_text_content(None);
@@ -103,6 +110,13 @@ pub(crate) fn get(object: &JsValue, key: &str) -> Option<JsValue> {
     Reflect::get(object, &key.into())
         .ok()
         .filter(|value| !value.is_undefined() && !value.is_null())
+}
+
+/// Sets a declaration of an element's own style. A policy that refuses style attributes does not refuse this.
+pub(crate) fn style(element: &Element, name: &str, text: &str) {
+    if let Some(style) = get(element, "style") {
+        let _ = Reflect::set(&style, &name.into(), &text.into());
+    }
 }
 
 /// Calls a method without arguments; none where there is no such method, or it throws.

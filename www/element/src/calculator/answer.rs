@@ -1,10 +1,14 @@
 //! The answer: asked for by the button, then worked out again after each change.
 
+use super::another::Tried;
 use super::{Calculator, SPOKEN_MS, WAIT_MS, problems};
 use crate::dom::{self, DomOut};
 use crate::fetched;
-use calc::answer::Answer;
+use calc::answer::{Answer, year_ahead};
 use calc::question::{Problem, Question, Typed, read};
+use calc::timing::Span;
+use calc_view::answer::another::Trial;
+use calc_view::kind::Kind;
 use calc_view::out::Out;
 use calc_view::page::Page;
 use calc_view::words::m;
@@ -20,6 +24,7 @@ impl Calculator {
     /// The button: an answer, or what is missing for one; the focus goes there.
     pub(super) fn press(&self) {
         self.cancel();
+        self.tried.take();
         let typed = self.typed();
         match read(calc_data::reference(), &typed) {
             Err(problems) => {
@@ -110,8 +115,13 @@ impl Calculator {
         if let Some(group) = self.group() {
             group.settings.apply(&mut question);
         }
-        let answer = calc::answer::answer(reference, &question, &fetched::local(&question));
-        draw_answer(self, &question, &answer);
+        let local = fetched::local(&question);
+        let answer = calc::answer::answer(reference, &question, &local);
+        let days = match self.kind() {
+            Kind::TreePlan => year_ahead(reference, &question, &local),
+            _ => Vec::new(),
+        };
+        draw_answer(self, &question, &answer, &days);
         let mut out = DomOut::new(&self.document);
         calc_view::answer::recap(&mut out, reference, &question, &answer);
         out.into(&self.recap);
@@ -125,6 +135,7 @@ impl Calculator {
             &answer,
         ));
         self.state.borrow_mut().last = Some((question, answer, OnceCell::new()));
+        self.try_on(Tried::new(typed, days));
         if tell {
             self.told_result(typed);
         }
@@ -163,8 +174,31 @@ impl Calculator {
         self.status.set_text_content(Some(sentence));
     }
 
+    /// Works the answer out once nothing changes any more.
     pub(super) fn soon(&self) {
-        self.cancel();
+        self.due.set(true);
+        self.wait();
+    }
+
+    /// Says a sentence once nothing moves any more.
+    pub(super) fn say_soon(&self, sentence: String) {
+        self.saying.replace(Some(sentence));
+        self.wait();
+    }
+
+    /// The time has come.
+    pub(super) fn on_time(&self) {
+        self.timer.set(None);
+        let sentence = self.saying.take();
+        if self.due.take() {
+            self.work_out(true);
+        } else if let Some(sentence) = sentence {
+            self.say(&sentence);
+        }
+    }
+
+    fn wait(&self) {
+        self.clear_timer();
         let since = js_sys::Date::now() - self.spoke.get();
         let wait = WAIT_MS.max((SPOKEN_MS - since) as i32);
         let state = self.state.borrow();
@@ -178,6 +212,12 @@ impl Calculator {
     }
 
     pub(crate) fn cancel(&self) {
+        self.due.set(false);
+        self.saying.take();
+        self.clear_timer();
+    }
+
+    fn clear_timer(&self) {
         if let (Some(window), Some(id)) = (web_sys::window(), self.timer.take()) {
             window.clear_timeout_with_handle(id);
         }
@@ -185,13 +225,18 @@ impl Calculator {
 }
 
 /// Draws an answer.
-fn draw_answer(calculator: &Calculator, question: &Question, answer: &Answer) {
+fn draw_answer(calculator: &Calculator, question: &Question, answer: &Answer, days: &[Span]) {
     let before = folds(&calculator.region);
     let focused = focused(calculator);
     let mut out = DomOut::new(&calculator.document);
     let group = calculator.group();
     let options = answer::Options {
         group: group.as_ref(),
+        another: Some(Trial {
+            question,
+            answer,
+            days,
+        }),
         ..calculator.options()
     };
     answer::answer(&mut out, calc_data::reference(), question, answer, &options);

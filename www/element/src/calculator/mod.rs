@@ -1,9 +1,10 @@
 //! One calculator in one host: its form, its answer, and what the reader does with them.
 //!
 //! `form` is what is drawn and follows the typing, `controls` what stands in its fields, `reader` what the reader does,
-//! `answer` what is worked out and shown, `problems` what can't be read. What the host says and hears stands in
+//! `answer` what is worked out and shown, `another` the marks under it, `problems` what can't be read. What the host says and hears stands in
 //! `crate::host`.
 
+mod another;
 mod answer;
 pub(crate) mod controls;
 mod form;
@@ -58,7 +59,15 @@ pub(crate) struct Calculator {
     status: Element,
     pub(crate) region: Element,
     pub(crate) state: RefCell<State>,
+    /// What the marks under the answer are moved from, and where they stand.
+    tried: RefCell<another::Tried>,
+    /// Its tapes as they were last drawn anew: two that read alike look alike.
+    tapes: RefCell<[String; 3]>,
     spoke: Cell<f64>,
+    /// What is said next, once nothing moves any more.
+    saying: RefCell<Option<String>>,
+    /// Whether the answer is to be worked out anew then.
+    due: Cell<bool>,
     timer: Cell<Option<i32>>,
     /// The language it speaks.
     words: Cell<&'static Pack>,
@@ -155,7 +164,11 @@ impl Calculator {
             status,
             region,
             state: RefCell::default(),
+            tried: RefCell::default(),
+            tapes: RefCell::default(),
             spoke: Cell::new(0.0),
+            saying: RefCell::default(),
+            due: Cell::new(false),
             timer: Cell::new(None),
             words: Cell::new(words),
         });
@@ -222,8 +235,7 @@ impl Calculator {
         let weak: Weak<Self> = Rc::downgrade(self);
         let tick = Closure::<dyn FnMut()>::new(move || {
             if let Some(calculator) = weak.upgrade() {
-                calculator.timer.set(None);
-                calculator.speak(|| calculator.work_out(true));
+                calculator.speak(|| calculator.on_time());
             }
         });
         let mut state = self.state.borrow_mut();

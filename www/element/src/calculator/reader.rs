@@ -16,6 +16,9 @@ use std::rc::Rc;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, Event, KeyboardEvent};
 
+/// Buttons of the card that take an answer along.
+const TAKEN_ALONG: [&str; 4] = ["calendar", "print", "copy", "link"];
+
 impl Calculator {
     pub(super) fn event(self: &Rc<Self>, event: &Event) {
         let Some(target) = event
@@ -29,12 +32,17 @@ impl Calculator {
                 event.prevent_default();
                 self.press();
             }
-            "keydown" => self.key(event, &target),
+            "keydown" => {
+                self.key(event, &target);
+                self.try_page(event, &target);
+            }
             "click" => self.click(event, &target),
             kind => {
+                let done = kind == "change";
                 if self.form.contains(Some(&target)) {
-                    self.changed(&target, kind == "change");
-                } else if kind == "change" && self.region.contains(Some(&target)) {
+                    self.changed(&target, done);
+                } else if !self.try_by(&target, done) && done && self.region.contains(Some(&target))
+                {
                     let name = target.get_attribute("name").unwrap_or_default();
                     if name.starts_with("ask.") {
                         self.asked(false);
@@ -80,6 +88,7 @@ impl Calculator {
     /// distance waits for it; only the button says so.
     fn asked(&self, pressed: bool) {
         let mut sheet = self.sheet();
+        self.take_tried(&mut sheet);
         match sheet.take_asked(&controls::read(&self.region)) {
             Ok(()) => {
                 self.draw(&sheet);
@@ -161,6 +170,10 @@ impl Calculator {
             .and_then(|at| at.parse().ok())
             .unwrap_or(0);
         let act = acting.get_attribute("data-act").unwrap_or_default();
+        if TAKEN_ALONG.contains(&&*act) {
+            // The card says what was tried: that is what goes along, with all that belongs to it.
+            self.try_use();
+        }
         match &*act {
             "add-stem" => self.add("stems", "diameter"),
             "add-target" => self.add("targets", "kind"),
@@ -168,6 +181,8 @@ impl Calculator {
             "remove-target" => self.remove("targets", at, "kind"),
             "next" => self.next_tree(),
             "finish" => self.asked(true),
+            "try-back" => self.try_back(),
+            "try-use" => self.try_use(),
             "aid" => self.aid(),
             "save-timed" => export::save_timed(self),
             "position" => device::position(self),

@@ -11,7 +11,7 @@ use crate::measure;
 use crate::words::another as w;
 use crate::words::{Say, m};
 use calc::answer::Outcome;
-use calc::question::{Day, Question, TargetTyped, Text, Typed};
+use calc::question::{Day, Problem, Question, TargetTyped, Text, Typed};
 use calc::reference::Reference;
 use calc::terms::number::read_number;
 use calc::terms::quantity::{M_PER_FT, MM_PER_IN, Units};
@@ -390,6 +390,24 @@ impl Moved {
     #[must_use]
     pub fn none(&self) -> bool {
         self.0.iter().all(Option::is_none)
+    }
+
+    /// Those that can be read each by itself, and what is wrong with the others.
+    pub(super) fn parted(
+        &self,
+        wrong: impl Fn(&Self) -> Option<Vec<Problem>>,
+    ) -> (Self, Vec<(Which, Problem)>) {
+        let mut readable = Self::default();
+        let mut all = Vec::new();
+        for which in Which::ALL {
+            let mut alone = Self::default();
+            alone.0[which.at()].clone_from(&self.0[which.at()]);
+            match wrong(&alone).map(|problems| problems.into_iter().next()) {
+                None => readable.0[which.at()].clone_from(&self.0[which.at()]),
+                Some(problem) => all.extend(problem.map(|problem| (which, problem))),
+            }
+        }
+        (readable, all)
     }
 
     /// Moves a mark to a step of its tape; back to where it was asked, it rests.

@@ -62,6 +62,9 @@ pub fn mark_id(which: Which) -> &'static str {
     IDS[which as usize]
 }
 
+/// A question with the marks where they stand, and what can't be read beside which of them.
+pub type Read = (Question, Vec<(Which, Problem)>);
+
 /// The question and answer of marks as they stand now.
 pub struct Trying<'a>(Region<'a>);
 
@@ -98,11 +101,20 @@ impl<'a> Trying<'a> {
     }
 
     /// Reads the question as it was typed, with what was moved in it. What was seen of one spring is left out where the
-    /// day lies in another.
+    /// day lies in another. What can't be read beside a mark is left out too: that mark rests, and its problem is told.
     ///
     /// # Errors
-    /// What can't be read.
-    pub fn read(&self, moved: &Moved, typed: &Typed) -> Result<Question, Vec<Problem>> {
+    /// The question can't be read without any of the marks.
+    pub fn read(&self, moved: &Moved, typed: &Typed) -> Result<Read, Vec<Problem>> {
+        let whole = self.with(moved, typed);
+        let (readable, problems) = match whole {
+            Ok(question) => return Ok((question, Vec::new())),
+            Err(_) => moved.parted(|alone| self.with(alone, typed).err()),
+        };
+        Ok((self.with(&readable, typed)?, problems))
+    }
+
+    fn with(&self, moved: &Moved, typed: &Typed) -> Result<Question, Vec<Problem>> {
         let mut typed = typed.clone();
         if let Some(now) = Now::of(&self.0) {
             moved.put(&now, &mut typed);
@@ -133,7 +145,7 @@ impl<'a> Trying<'a> {
     /// Writes what stands in the line of changes.
     pub fn changes(&self, out: &mut dyn Out) {
         if let Some(now) = Now::of(&self.0) {
-            changes(&mut Page::new(out), &now, true);
+            changes(&mut Page::new(out), &now);
         }
     }
 
@@ -166,9 +178,9 @@ fn body(out: &mut Page<'_>, cx: &Region<'_>) {
     let Some(now) = Now::of(cx) else { return };
     let live = cx.options.with_form;
     if live {
-        out.open_class("div", "now noprint");
+        out.open_class("div", "now");
         out.attr("id", &cat!(&cx.prefix, CHANGES_ID));
-        changes(out, &now, live);
+        changes(out, &now);
         out.close();
     }
     for mark in &marks::marks(cx, &Moved::default()) {
@@ -187,7 +199,7 @@ fn one(out: &mut Page<'_>, cx: &Region<'_>, now: &Now<'_>, mark: &Mark, live: bo
     if live {
         let typed = cat!(&id, "-typed");
         crate::control::label_of(out, "", &typed, &name);
-        out.open_class("input", "noprint");
+        out.open("input");
         out.attr(
             "type",
             if mark.which == Which::Day {
@@ -204,13 +216,8 @@ fn one(out: &mut Page<'_>, cx: &Region<'_>, now: &Now<'_>, mark: &Mark, live: bo
         out.close();
     } else {
         out.leaf("b", &*name);
+        out.leaf("span", now.value(mark.which, &now.now));
     }
-    // On paper and without a form the value stands as plain words.
-    out.leaf_class(
-        "span",
-        if live { "onpaper" } else { "" },
-        now.value(mark.which, &now.now),
-    );
     out.close();
     if live {
         out.open_class("p", "errmsg");
@@ -221,7 +228,7 @@ fn one(out: &mut Page<'_>, cx: &Region<'_>, now: &Now<'_>, mark: &Mark, live: bo
     out.open_class("div", "tape");
     out.attr("id", &cat!(&id, "-tape"));
     if live {
-        out.open_class("span", "over noprint");
+        out.open_class("span", "over");
         slider(out, &id, &name, mark);
         out.close();
     }
@@ -272,12 +279,15 @@ fn bands(out: &mut Page<'_>) {
 }
 
 /// What the answer was and is, with what changed; or what to do.
-fn changes(out: &mut Page<'_>, now: &Now<'_>, buttons: bool) {
+fn changes(out: &mut Page<'_>, now: &Now<'_>) {
     let moved = marks::stands_apart(now.was.question, now.now.question);
     out.open_class("div", "chs");
     chip(out, now.was.answer.outcome, moved);
     if !moved {
         out.leaf("span", m::ANOTHER_MOVE);
+        out.close();
+        out.open("p");
+        out.leaf("b", now.now.card());
         out.close();
         return;
     }
@@ -287,22 +297,24 @@ fn changes(out: &mut Page<'_>, now: &Now<'_>, buttons: bool) {
     out.close();
     out.leaf_class("span", "vh", m::ANOTHER_NOW);
     chip(out, now.now.answer.outcome, false);
-    if buttons {
-        out.open_class("span", "do-it");
-        for (act, word) in [("try-use", m::ANOTHER_USE), ("try-back", m::ANOTHER_BACK)] {
-            out.open("button");
-            out.attr("type", "button");
-            out.attr("data-act", act);
-            out.text(word);
-            out.close();
-        }
-        out.close();
-    }
+    act(out, "try-back", m::ANOTHER_BACK);
     out.close();
     out.open("p");
     out.leaf("b", now.now.card());
     out.text(" ");
     out.leaf_class("span", "soft", m::another_changed(changed(now)));
+    out.close();
+    out.open_class("div", "use");
+    out.leaf_class("p", "soft", m::ANOTHER_ABOVE);
+    act(out, "try-use", m::ANOTHER_USE);
+    out.close();
+}
+
+fn act(out: &mut Page<'_>, name: &str, word: Word) {
+    out.open("button");
+    out.attr("type", "button");
+    out.attr("data-act", name);
+    out.text(word);
     out.close();
 }
 

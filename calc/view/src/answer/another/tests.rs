@@ -75,7 +75,7 @@ impl Asked {
 
     fn then(&self, moved: Moved) -> Stands {
         let reference = calc_data::whole();
-        let question = self
+        let (question, unread) = self
             .rest(|trying| trying.read(&moved, &self.typed))
             .expect("it can be read");
         let answer = calc::answer::without_changes(reference, &question, &Local::default());
@@ -96,6 +96,10 @@ impl Asked {
             tapes: Which::ALL.map(|which| drawn(&|out| trying.tape(out, which))),
             moved,
             question,
+            unread: unread
+                .iter()
+                .map(|(which, problem)| (*which, crate::problem_text(problem)))
+                .collect(),
         }
     }
 }
@@ -106,6 +110,7 @@ struct Stands {
     tapes: [String; 3],
     moved: Moved,
     question: Question,
+    unread: Vec<(Which, String)>,
 }
 
 impl Stands {
@@ -289,6 +294,23 @@ fn what_was_moved_goes_into_the_form_as_if_it_had_been_typed() {
     let far = question.tree.targets[0].distance.expect("a distance").m();
     assert!((far - 150.0 * 0.3048).abs() < 1e-9, "{far}");
     assert!((question.tree.largest().dbh.mm() - 16.0 * 25.4).abs() < 1e-9);
+}
+
+#[test]
+fn what_cannot_be_read_is_told_and_the_other_marks_still_move() {
+    let asked = ask(maple());
+    let mut moved = Moved::default();
+    asked.rest(|trying| {
+        trying.set_text(&mut moved, Which::Size, "ten-ish");
+        trying.set_step(&mut moved, Which::Far, 40);
+    });
+    let stands = asked.then(moved);
+    stands.has("path 180 → 40 ft.");
+    assert_eq!(stands.unread.len(), 1, "{:?}", stands.unread);
+    assert_eq!(stands.unread[0].0, Which::Size);
+    assert!(!stands.unread[0].1.is_empty());
+    assert!((stands.question.tree.largest().dbh.mm() - 14.5 * 25.4).abs() < 1e-9);
+    assert!(asked.step(Which::Size, 32).unread.is_empty());
 }
 
 #[test]
