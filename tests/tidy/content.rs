@@ -91,6 +91,14 @@ const NO_GRADE: &[(&str, &str)] = &[
 /// Tables with a grade whose rows may lack a source, and why.
 const NO_SOURCE: &[(&str, &str)] = &[
     (
+        "evidence/leaf_marks.csv",
+        "marks of look-alikes are remembered",
+    ),
+    (
+        "evidence/listed_site.csv",
+        "light and moisture of many are remembered",
+    ),
+    (
         "evidence/mature_height.csv",
         "a species that the list does not have: all its cells are empty",
     ),

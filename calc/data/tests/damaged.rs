@@ -14,6 +14,8 @@ mod list_tables;
 
 #[path = "damaged/copy.rs"]
 mod copy;
+#[path = "damaged/leaf_marks.rs"]
+mod leaf_marks;
 
 use copy::Copy;
 use std::fs;
@@ -26,9 +28,11 @@ const CONSTANTS: &str = "rules/constants";
 const TIMING: &str = "rules/timing_constants";
 
 /// Tables in which each species has a row of its own name.
-const OWN: [&str; 4] = [
+const OWN: [&str; 6] = [
     "evidence/status",
     "evidence/identification",
+    "evidence/leaf_marks",
+    "evidence/listed_site",
     "rules/durability",
     "rules/species_traits",
 ];

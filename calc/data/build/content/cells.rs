@@ -48,6 +48,8 @@ macro_rules! closed_words {
     };
 }
 
+pub(crate) use closed_words;
+
 closed_words! {
     Confidence = "confidence",
     Group = "group",

@@ -8,6 +8,7 @@ mod constants;
 mod curves;
 mod diseases;
 mod habitat;
+mod leaf_marks;
 pub(crate) mod list;
 mod methods;
 mod months;

@@ -4,6 +4,7 @@
 use super::bark_and_height;
 use super::cells::{List, keep};
 use super::curves::{self, CurveRow};
+use super::leaf_marks;
 use super::names::{Collected, spellings, title};
 use super::sources::Sources;
 use super::species_tables::{
@@ -40,6 +41,7 @@ pub(crate) fn read(root: &Path, sources: &Sources) -> Result<&'static [Species],
         }
         species.push(one);
     }
+    leaf_marks::check(root, &tables.leaves, &listed, &tables.marks)?;
     let unknown = Table::<UnknownRow>::read(root, "content/rules/unknown_species.csv")?;
     for row in &unknown.rows {
         species.push(unknown_species(row, sources)?);
@@ -85,6 +87,8 @@ fn rows<'a>(row: &'a Row<JoinRow>, tables: &'a Tables) -> Result<Rows<'a>, Probl
     let status = find(&tables.status, |of| of.scientific_name == name);
     let range = find(&tables.ranges, |of| of.scientific_name == name);
     let marks = find(&tables.marks, |of| of.scientific_name == name);
+    let leaf = find(&tables.leaves, |of| of.is_of(name));
+    let site = find(&tables.sites, |of| of.scientific_name == name);
     let durability = find(&tables.durability, |of| of.scientific_name == name);
     let traits = all(&tables.traits, |of| of.scientific_name == name);
     for (file, key, there) in [
@@ -96,6 +100,8 @@ fn rows<'a>(row: &'a Row<JoinRow>, tables: &'a Tables) -> Result<Rows<'a>, Probl
         (tables.status.file(), name, status.is_some()),
         (tables.ranges.file(), name, range.is_some()),
         (tables.marks.file(), name, marks.is_some()),
+        (tables.leaves.file(), name, leaf.is_some()),
+        (tables.sites.file(), name, site.is_some()),
         (tables.durability.file(), name, durability.is_some()),
         (tables.traits.file(), name, !traits.is_empty()),
     ] {

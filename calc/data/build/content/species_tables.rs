@@ -3,6 +3,7 @@
 use super::bark_and_height::{self, HazardCells};
 use super::cells::{Cell, Codes, List, Told, Usable, cell, maybe};
 use super::curves::{CurveRegion, CurveRow};
+use super::leaf_marks::{LeafMarks, SiteRow};
 use super::trials::DeathCells;
 use crate::table::{Problem, Row, Table};
 use calc::models::trigger::Trigger;
@@ -289,6 +290,8 @@ pub(crate) struct Tables {
     pub ranges: Table<RangeRow>,
     pub by_place: Table<ByPlaceRow>,
     pub marks: Table<MarksRow>,
+    pub leaves: Table<LeafMarks>,
+    pub sites: Table<SiteRow>,
     pub deaths: Table<DeathCells>,
     pub traits: Table<TraitRow>,
     pub durability: Table<DurabilityRow>,
@@ -315,6 +318,8 @@ impl Tables {
             ranges: Table::read(root, "content/evidence/native_range.csv")?,
             by_place: Table::read(root, "content/rules/names_by_place.csv")?,
             marks: Table::read(root, "content/evidence/identification.csv")?,
+            leaves: Table::read(root, "content/evidence/leaf_marks.csv")?,
+            sites: Table::read(root, "content/evidence/listed_site.csv")?,
             deaths: Table::read(root, "content/evidence/mortality.csv")?,
             traits: Table::read(root, "content/rules/species_traits.csv")?,
             durability: Table::read(root, "content/rules/durability.csv")?,
@@ -328,6 +333,7 @@ impl Tables {
     /// Rows of our own tables that speak of a species that is not in the list.
     pub(crate) fn strangers(&self, listed: &BTreeMap<&str, &Row<JoinRow>>) -> Result<(), Problem> {
         stranger(&self.traits, |row| &row.scientific_name, listed)?;
+        stranger(&self.sites, |row| &row.scientific_name, listed)?;
         stranger(&self.names, |row| &row.scientific_name, listed)?;
         stranger(&self.cautions, |row| &row.scientific_name, listed)?;
         stranger(&self.durability, |row| &row.scientific_name, listed)
