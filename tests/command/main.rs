@@ -362,3 +362,105 @@ fn a_year_says_what_is_odd_about_its_place() {
         assert!(error.contains(part), "{place}: {error}");
     }
 }
+
+/// Words that only English has, in what a command says in Spanish.
+fn speaks_spanish(said: &str) {
+    let english = ["the", "is", "and", "not", "of", "to", "be", "with"];
+    let mut words = said.split(|c: char| !c.is_alphanumeric());
+    let found = words.find(|word| english.contains(word));
+    assert!(found.is_none(), "{found:?}: {said}");
+}
+
+#[test]
+fn every_command_speaks_spanish_and_knows_the_trees_by_their_spanish_names() {
+    let asked = r#"{"version":1,"species":"Arce Noruego","stems":[{"diameter":"14,5"}],"date":"2027-junio-12","none_in_reach":true,"line_within_reach":"no"}"#;
+    let (code, said, error) = run(&["answer", "-", "--text", "--lang", "es"], asked);
+    assert_eq!((code, error.as_str()), (0, ""), "{said}");
+    assert!(said.starts_with("Hágalo 12 de junio de 2027"), "{said}");
+    speaks_spanish(&said);
+    let (_, calendar, _) = run(&["answer", "-", "--ics", "--lang", "es"], asked);
+    assert!(
+        calendar.contains("SUMMARY;LANGUAGE=es:") && calendar.contains("DESCRIPTION;LANGUAGE=es:")
+    );
+    let (_, calendar, _) = run(
+        &["answer", "-", "--ics"],
+        &asked.replace("Arce Noruego", "ACPL"),
+    );
+    assert!(!calendar.contains("LANGUAGE"), "{calendar}");
+    for (wrong, says) in [
+        ("{\"x\":1}", "aquí no hay `x`"),
+        ("[]", "una pregunta es un objeto JSON"),
+        (
+            "{\"version\":1,\"stems\":[{\"diameter\":\"32 lb\"}]}",
+            "Diámetro del tronco",
+        ),
+    ] {
+        let (code, said, _) = run(&["answer", "-", "--text", "--lang", "es"], wrong);
+        assert!(code == 2 && said.contains(says), "{said}");
+        speaks_spanish(&said);
+    }
+    let (code, said, _) = run(
+        &[
+            "year",
+            "--place",
+            "Madison, WI",
+            "--year",
+            "2027",
+            "--lang",
+            "es-MX",
+        ],
+        "",
+    );
+    assert!(code == 0 && said.contains("arce noruego   "), "{said}");
+    speaks_spanish(&said);
+    let one = [
+        "year",
+        "--place",
+        "43.07,-89.4,270 m",
+        "--species",
+        "arce noruego",
+        "--lang",
+        "es",
+    ];
+    let (code, said, _) = run(&one, "");
+    assert!(
+        code == 0 && said.starts_with("arce noruego (Acer platanoides), "),
+        "{said}"
+    );
+    speaks_spanish(&said);
+    for place in ["Springfield", "Nosuchplaceatall", "95,10"] {
+        let (code, _, error) = run(&["year", "--place", place, "--lang", "es"], "");
+        assert!(code == 1 && error.contains("Detenido: "), "{error}");
+        speaks_spanish(&error);
+    }
+}
+
+/// A comma or a point parts the decimals in every language; what may be a thousand is asked about in each.
+#[test]
+fn a_decimal_comma_and_a_decimal_point_are_read_in_every_language() {
+    for lang in ["en", "es", "es-ES"] {
+        let answer = |size: &str| {
+            let asked = format!(
+                "{{\"version\":1,\"species\":\"ACPL\",\"stems\":[{{\"diameter\":\"{size}\"}}],\"date\":\"2027-06-12\",\"none_in_reach\":true,\"line_within_reach\":\"no\"}}"
+            );
+            let (code, said, _) = run(&["answer", "-", "--lang", lang], &asked);
+            (code, serde_json::from_str::<Value>(&said).expect("JSON"))
+        };
+        for size in ["1,5", "1.5", "1 1/2"] {
+            let (code, said) = answer(size);
+            assert_eq!(
+                (code, &said["stems"][0]["dbh_mm"]),
+                (0, &38.1.into()),
+                "{lang}: {size}"
+            );
+        }
+        for size in ["1,234", "1.234,5", "1,234.5"] {
+            let (code, said) = answer(size);
+            assert_eq!(
+                (code, &said["problems"][0]["code"]),
+                (2, &"ambiguous".into()),
+                "{lang}: {size}: {said}"
+            );
+        }
+    }
+}

@@ -1,7 +1,7 @@
 //! Holds the languages against each other, against the kinds of gap and against the enums of calc.
 
 use crate::file::{Ask, Message, Part, Place, Problems, Told, Wording, asked, gaps_of, push_text};
-use crate::languages::{Language, is_of_pages};
+use crate::languages::{Language, is_beside};
 use crate::markup;
 use crate::pack::MOST_GAPS;
 use crate::tables::{self, Said, Text};
@@ -501,7 +501,7 @@ fn other(
             let first = known.wordings.iter().find(|it| it.word == wording.word);
             if let Some(first) = first {
                 check(&message.id, wording, &known.gaps, &shown, rules, problems);
-                if is_of_pages(&wording.place) {
+                if is_beside(&wording.place) {
                     problems.extend(markup::differs(&message.id, wording, first));
                 }
             } else {

@@ -44,8 +44,10 @@ pub fn read(words: &Path) -> Result<Vec<Language>, Problems> {
             false => Ok(Vec::new()),
         };
         let mut messages = folder_of("")?;
-        // Behind all others, so that what is no page goes without them.
-        messages.extend(folder_of("/pages")?);
+        // Behind all others, so that the module goes without them.
+        for part in BESIDE {
+            messages.extend(folder_of(part)?);
+        }
         let tables = folder_of("/tables")?;
         let names = match tree_names(words, &name) {
             Ok(names) => names,
@@ -70,9 +72,16 @@ pub fn read(words: &Path) -> Result<Vec<Language>, Problems> {
     }
 }
 
-/// Whether a message is one of the pages around the calculator.
-pub fn is_of_pages(message: &file::Place) -> bool {
-    message.file.contains("/pages/")
+/// Folders of messages that no calculator says: those of the pages around it, and of the command line.
+const BESIDE: [&str; 2] = ["/pages", "/program"];
+
+/// Whether a message is one that no calculator says.
+pub fn is_beside(message: &file::Place) -> bool {
+    let folder = message
+        .file
+        .rsplit_once('/')
+        .map_or("", |(folder, _)| folder);
+    BESIDE.iter().any(|part| folder.ends_with(part))
 }
 
 /// The messages in a folder under `content/words`.

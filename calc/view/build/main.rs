@@ -14,7 +14,7 @@ mod text_key;
 
 use check::Whole;
 use file::Problems;
-use languages::{FIRST, Language, is_of_pages};
+use languages::{FIRST, Language, is_beside};
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use tables::{Said, Text};
@@ -56,7 +56,7 @@ fn made(all: Vec<Language>, texts: &[Text], out: &Path) -> Result<(), Problems> 
     for message in &messages {
         let names: Vec<&str> = message.gaps.iter().map(|gap| &*gap.name).collect();
         let first = message.wordings.first();
-        if !first.is_some_and(|it| is_of_pages(&it.place)) {
+        if !first.is_some_and(|it| is_beside(&it.place)) {
             answers += message.wordings.len();
         } else if message.wordings.len() == 1 {
             on_pages += &format!("({:?}, Word({}), &{names:?}), ", message.id, gaps.len());

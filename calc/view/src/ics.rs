@@ -40,8 +40,10 @@ pub fn visits(
             "en" => String::new(),
             other => cat!(";LANGUAGE=", other),
         };
-        line(&mut text, &cat!("SUMMARY", language, ":", escaped(about)));
-        line(&mut text, &cat!("DESCRIPTION:", escaped(&summary(at))));
+        let said = [("SUMMARY", about), ("DESCRIPTION", &summary(at))];
+        for (name, words) in said {
+            line(&mut text, &cat!(name, &language, ":", escaped(words)));
+        }
         line(&mut text, "TRANSP:TRANSPARENT");
         line(&mut text, "CATEGORIES:Slipbark");
         line(&mut text, "END:VEVENT");

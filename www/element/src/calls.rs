@@ -64,10 +64,10 @@ pub fn take_words(bytes: &[u8]) -> bool {
     calc_view::words::message::take_words(bytes)
 }
 
-/// Tells where the page of sources is, for the links of the answers.
+/// Tells where the site is, for the links of the answers to its page of sources.
 #[wasm_bindgen]
-pub fn locate(sources: String) {
-    attributes::locate(sources);
+pub fn locate(site: String) {
+    attributes::locate(site);
 }
 
 /// Tells what to call, with a country's code, when a name is typed and the list of its towns is not here yet.

@@ -32,7 +32,7 @@ async function load() {
   try {
     await init({ module_or_path: ask("./engine.wasm") });
     // Answers link to their sources on the site that these files come from.
-    engine.locate(new URL("../sources/", import.meta.url).href);
+    engine.locate(new URL("../", import.meta.url).href);
     engine.when_climate_is_wanted(() => { climate().catch(() => {}); });
     engine.when_regional_is_wanted(() => { regional().catch(() => {}); });
     engine.when_towns_are_wanted((country) => { towns(country); });

@@ -44,6 +44,18 @@ pub(crate) enum Command {
     Year(Year),
 }
 
+impl Command {
+    /// The language that it speaks: a site is built and served for people of all.
+    pub(crate) fn language(&self) -> &str {
+        match self {
+            Self::Answer(options) => &options.lang,
+            Self::Settings(options) => &options.lang,
+            Self::Year(options) => &options.lang,
+            Self::Serve(_) | Self::Build(_) => "en",
+        }
+    }
+}
+
 /// Options of `serve`.
 #[derive(Args, Debug, PartialEq, Eq)]
 pub(crate) struct Serve {
@@ -105,6 +117,9 @@ pub(crate) struct Answer {
 pub(crate) struct Settings {
     /// The file of settings
     pub file: String,
+    /// The language of what is said: en, es, or a tag such as es-MX
+    #[arg(long, value_name = "TAG", default_value = "en", value_parser = language)]
+    pub lang: String,
 }
 
 /// Options of `year`.
@@ -122,6 +137,9 @@ pub(crate) struct Year {
     /// A table instead of text
     #[arg(long)]
     pub csv: bool,
+    /// The language of words: en, es, or a tag such as es-MX
+    #[arg(long, value_name = "TAG", default_value = "en", value_parser = language)]
+    pub lang: String,
 }
 
 /// A language tag whose words are here: `es-MX` has those of `es`.

@@ -13,6 +13,8 @@ mod server;
 mod terminal;
 
 use args::{Command, Line};
+use calc_view::words::message::pack;
+use calc_view::words::{m, within};
 use clap::Parser as _;
 use std::process::ExitCode;
 
@@ -32,6 +34,7 @@ fn main() -> ExitCode {
             };
         }
     };
+    let language = command.language().to_owned();
     let outcome = match command {
         Command::Serve(options) => command::serve::run(&options).map(|()| ExitCode::SUCCESS),
         Command::Build(options) => command::build::run(&options).map(|()| ExitCode::SUCCESS),
@@ -40,7 +43,9 @@ fn main() -> ExitCode {
         Command::Year(options) => command::year::run(&options),
     };
     outcome.unwrap_or_else(|error| {
-        terminal::tell(&format!("\nStopped: {error:#}"));
+        let why = format!("{error:#}");
+        let stopped = within(pack(&language), || m::command_stopped(why));
+        terminal::tell(&format!("\n{stopped}"));
         ExitCode::from(1)
     })
 }

@@ -4,6 +4,7 @@
 use anyhow::{Result, bail};
 use calc::timing::climate::Site;
 use calc::timing::places::towns;
+use calc_view::words::m;
 
 /// A place as typed on the command line: `42.36,-71.06`, with elevation
 /// `42.36,-71.06,15 m`, or a town with its state, `Madison, WI`.
@@ -33,19 +34,15 @@ pub(crate) fn find(typed: &str) -> Result<(Site, Option<String>)> {
             },
             Some(town.region.clone()),
         )),
-        _ if found.is_empty() => bail!(
-            "no town called \"{typed}\" is known. Type latitude, longitude and elevation, as 42.36,-71.06,15 m."
-        ),
+        _ if found.is_empty() => bail!(m::year_no_town(typed)),
         _ => {
             let names: Vec<String> = found
                 .iter()
                 .take(8)
                 .map(|town| format!("{}, {}", town.name, town.region))
                 .collect();
-            bail!(
-                "\"{typed}\" is not one town. Add the state, or type one of: {}.",
-                names.join("; ")
-            )
+            let names = names.join("; ");
+            bail!(m::year_towns(m::YearTowns { typed, names }))
         }
     }
 }
@@ -68,9 +65,7 @@ fn point(typed: &str) -> Option<Result<Site>> {
                 unit.in_mm().map(|mm| number.value * mm / 1000.0)
             }
             Err(_) => {
-                return Some(Err(anyhow::anyhow!(
-                    "{text} is no elevation: type 15 m or 50 ft"
-                )));
+                return Some(Err(anyhow::anyhow!(m::year_no_elevation(*text))));
             }
         },
     };
@@ -78,9 +73,7 @@ fn point(typed: &str) -> Option<Result<Site>> {
     Some(if site.is_on_earth() {
         Ok(site)
     } else {
-        Err(anyhow::anyhow!(
-            "{typed} is not on this earth: latitude lies between -90 and 90, longitude between -180 and 180 (west is negative)"
-        ))
+        Err(anyhow::anyhow!(m::year_off_earth(typed)))
     })
 }
 

@@ -134,6 +134,18 @@ pub fn tree_name(scientific: &str, english: &'static str) -> (&'static str, Gend
     }
 }
 
+/// The scientific name of a tree that has this name in the language in use, however its letters are written.
+#[must_use]
+pub fn scientific_of(name: &str) -> Option<&'static str> {
+    let wanted = name.trim().to_lowercase();
+    let mut rows = in_use().names().split('|');
+    rows.find_map(|row| {
+        let (scientific, rest) = row.split_once('=')?;
+        let (known, _) = rest.split_once('=')?;
+        (known.to_lowercase() == wanted).then_some(scientific)
+    })
+}
+
 /// The name of a tree that is not of the list, marked where it stays English.
 pub fn other_tree(scientific: &str, name: &'static str) -> String {
     let (said, _) = tree_name(scientific, "");

@@ -13,7 +13,7 @@ pub mod m {
 }
 
 const ENGLISH: &str = include_str!(concat!(env!("OUT_DIR"), "/words-en.bin"));
-/// What it says on the pages around the calculator: the module stands in a page and writes none.
+/// What it says on pages and the command line: the module writes none.
 #[cfg(not(target_family = "wasm"))]
 const ENGLISH_PAGES: &str = include_str!(concat!(env!("OUT_DIR"), "/pages-en.bin"));
 #[cfg(target_family = "wasm")]
@@ -32,7 +32,7 @@ pub struct Pack {
 }
 
 impl Pack {
-    /// `None` where it is no pack of this build. `pages` is what it says on pages, where they are written.
+    /// `None` where it is no pack of this build. `pages` is what it says on pages and the command line, where that is written.
     fn read(file: &'static str, pages: &'static str) -> Option<Self> {
         let mark = |file: &'static str| file.split('\0').nth(1);
         if mark(file) != mark(ENGLISH) {

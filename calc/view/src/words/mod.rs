@@ -12,6 +12,7 @@ pub use en::{
     habitat, key_lines, method, missing, outlook, phrase, problem, reach, recap, region, ring, say,
     season, spring, stop, verdict, visits, working,
 };
+pub use gap::scientific_of;
 pub use message::{Word, m, within};
 
 pub(crate) use en::say::Say;

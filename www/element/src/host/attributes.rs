@@ -9,18 +9,38 @@ use calc::terms::quantity::Units;
 use calc_view::answer;
 use calc_view::form::{Options, Sheet, View};
 use calc_view::kind::Kind;
-use calc_view::words::message::pack;
+use calc_view::words::message::{in_use, pack};
 use calc_view::words::within;
-use std::cell::Cell;
+use std::cell::{Cell, RefCell};
 
 thread_local! {
-    /// The address of the page of sources.
-    static SOURCES: Cell<&'static str> = const { Cell::new("") };
+    /// The address of the site.
+    static SITE: Cell<&'static str> = const { Cell::new("") };
+    /// The page of sources in each language that was spoken.
+    static SOURCES: RefCell<Vec<(&'static str, &'static str)>> = const { RefCell::new(Vec::new()) };
 }
 
-/// Keeps the address of the page of sources, once for all calculators of a page.
-pub(crate) fn locate(sources: String) {
-    SOURCES.set(sources.leak());
+/// Keeps the address of the site, once for all calculators of a page.
+pub(crate) fn locate(site: String) {
+    SITE.set(site.leak());
+}
+
+/// The address of the page of sources in the language in use: of English at the root of the site, else in a folder.
+fn sources() -> &'static str {
+    let language = in_use().language();
+    SOURCES.with_borrow_mut(|all| {
+        if let Some((_, known)) = all.iter().find(|(of, _)| *of == language) {
+            return *known;
+        }
+        let site = SITE.get();
+        let address: &str = match (site, language) {
+            ("", _) => "",
+            (_, "en") => [site, "sources/"].concat().leak(),
+            _ => [site, language, "/sources/"].concat().leak(),
+        };
+        all.push((language, address));
+        address
+    })
 }
 
 impl Calculator {
@@ -115,7 +135,7 @@ impl Calculator {
             heading_level: self.heading_level() + u8::from(kind != Kind::TreePlan),
             kind,
             id_prefix: "",
-            sources_base: SOURCES.get(),
+            sources_base: sources(),
             with_form: true,
             with_buttons: self.attribute("print") != "none",
             with_link: self.shares(),

@@ -28,7 +28,7 @@ fn answer(options: &args::Answer) -> Result<ExitCode> {
     let bytes = read(&options.file)?;
     let reference = calc_data::whole();
     let typed = match json_question::from_json(&bytes) {
-        Ok(typed) => typed,
+        Ok(typed) => json_question::with_scientific_name(typed),
         Err(wrong) => {
             return print_problems(&[(wrong.problem, wrong.message)], options.text);
         }
@@ -114,12 +114,10 @@ fn read(file: &str) -> Result<Vec<u8>> {
         let mut bytes = Vec::new();
         std::io::stdin()
             .read_to_end(&mut bytes)
-            .context("standard input could not be read")?;
+            .with_context(|| m::COMMAND_UNREADABLE_INPUT)?;
         return Ok(bytes);
     }
-    std::fs::read(file).with_context(|| {
-        format!("{file} could not be read. Give the name of a JSON file, or - for standard input")
-    })
+    std::fs::read(file).with_context(|| m::command_unreadable(file))
 }
 
 /// Prints text or JSON.

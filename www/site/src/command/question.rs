@@ -1,6 +1,7 @@
 //! Reads a question from JSON, and today from the clock: the core has neither.
 
 use calc::question::{Code, Problem, Text, Typed};
+use calc_view::words::{m, scientific_of};
 use serde_json::error::Category;
 use std::time::{SystemTime, UNIX_EPOCH};
 
@@ -19,7 +20,7 @@ pub(crate) fn from_json(bytes: &[u8]) -> Result<Typed, JsonProblem> {
             + 1;
         JsonProblem {
             problem: Problem::new("", Code::NotJson, ""),
-            message: format!("Line {line}: the text is not UTF-8. Save the file as UTF-8."),
+            message: m::command_not_utf8(line.to_string()),
         }
     })?;
     // Some editors begin a file with a byte order mark.
@@ -27,7 +28,7 @@ pub(crate) fn from_json(bytes: &[u8]) -> Result<Typed, JsonProblem> {
     if !text.trim_start().starts_with(['{']) {
         return Err(JsonProblem {
             problem: Problem::new("", Code::NotJson, text.trim()),
-            message: "Line 1: a question is a JSON object: it begins with { and has names and values in it.".into(),
+            message: m::COMMAND_NOT_OBJECT.into(),
         });
     }
     let mut reader = serde_json::Deserializer::from_str(text);
@@ -42,6 +43,17 @@ pub(crate) fn from_json(bytes: &[u8]) -> Result<Typed, JsonProblem> {
     Ok(typed)
 }
 
+/// The question with its tree by its scientific name, where it has the name of the language in use: the core knows those
+/// of English.
+pub(crate) fn with_scientific_name(mut typed: Typed) -> Typed {
+    if let Some(name) = &typed.species
+        && let Some(scientific) = scientific_of(&name.0)
+    {
+        typed.species = Some(scientific.into());
+    }
+    typed
+}
+
 /// A problem of the JSON itself, worded here: line and column are known to
 /// nobody else.
 #[derive(Debug)]
@@ -53,7 +65,7 @@ pub(crate) struct JsonProblem {
 }
 
 fn json_problem(path: &str, error: &serde_json::Error) -> JsonProblem {
-    let place = format!("Line {}, column {}", error.line(), error.column());
+    let (line, column) = (error.line().to_string(), error.column().to_string());
     // The reader ends its message with the place, which stands first here.
     let whole = error.to_string();
     let what = whole
@@ -61,17 +73,28 @@ fn json_problem(path: &str, error: &serde_json::Error) -> JsonProblem {
         .map_or(whole.as_str(), |(what, _)| what);
     let field = if matches!(path, "." | "?") { "" } else { path };
     let (code, message) = if error.classify() != Category::Data {
-        (Code::NotJson, format!("{place}: this is not JSON: {what}."))
+        let gaps = m::CommandNotJson {
+            line,
+            column,
+            why: what,
+        };
+        (Code::NotJson, m::command_not_json(gaps))
     } else if let Some(rest) = what.strip_prefix("unknown field ") {
         let (name, known) = rest.split_once(", expected ").unwrap_or((rest, ""));
-        let known = known.trim_start_matches("one of ").replace('`', "");
-        let name = name.replace('`', "");
-        (
-            Code::UnknownKey,
-            format!("{place}: there is no `{name}` here. Take it out, or use one of: {known}."),
-        )
+        let gaps = m::CommandNoSuchName {
+            line,
+            column,
+            name: name.replace('`', ""),
+            known: known.trim_start_matches("one of ").replace('`', ""),
+        };
+        (Code::UnknownKey, m::command_no_such_name(gaps))
     } else {
-        (Code::WrongType, format!("{place}: {what}."))
+        let gaps = m::CommandWrongType {
+            line,
+            column,
+            why: what,
+        };
+        (Code::WrongType, m::command_wrong_type(gaps))
     };
     JsonProblem {
         problem: Problem::new(field, code, ""),

@@ -3,6 +3,8 @@
 use crate::{args, terminal};
 use anyhow::{Context, Result};
 use calc::question::settings::{LARGEST, Settings, Told, Value, read};
+use calc_view::words::message::{pack, take_all};
+use calc_view::words::{m, within};
 use serde_json::Value as Json;
 use std::io::Read as _;
 use std::path::{Component, Path};
@@ -13,10 +15,16 @@ use std::process::ExitCode;
 /// # Errors
 /// When the file can't be read.
 pub(crate) fn run(options: &args::Settings) -> Result<ExitCode> {
+    take_all();
+    within(pack(&options.lang), || judge(options))
+}
+
+fn judge(options: &args::Settings) -> Result<ExitCode> {
     let (told, code) = match load(&options.file)? {
         Ok((settings, told)) => {
-            let name = &settings.name;
-            terminal::print(&format!("{} can be used by {name}.\n", options.file))?;
+            let (file, group) = (options.file.as_str(), settings.name.as_str());
+            let usable = m::command_usable(m::CommandUsable { file, group });
+            terminal::print(&(usable + "\n"))?;
             (lines(&told), ExitCode::SUCCESS)
         }
         Err(told) => (told, ExitCode::from(2)),
@@ -35,9 +43,7 @@ pub(crate) type Loaded = Result<(Settings, Vec<Told>), Vec<String>>;
 /// # Errors
 /// When the file itself can't be read; what is wrong in it is no such error.
 pub(crate) fn load(file: &str) -> Result<Loaded> {
-    let text = limited(Path::new(file)).with_context(|| {
-        format!("{file} could not be read. Give the name of a JSON file of settings")
-    })?;
+    let text = limited(Path::new(file)).with_context(|| m::command_unreadable_settings(file))?;
     // Before it is read as JSON: that takes many times the room.
     if text.len() > LARGEST {
         return Ok(Err(lines(&[Told::too_large()])));
@@ -47,24 +53,22 @@ pub(crate) fn load(file: &str) -> Result<Loaded> {
         Err(error) => {
             let whole = error.to_string();
             let what = whole.rsplit_once(" at line ").map_or(&*whole, |it| it.0);
-            let (line, column) = (error.line(), error.column());
-            return Ok(Err(vec![format!(
-                "Line {line}, column {column}: this is not JSON: {what}."
-            )]));
+            return Ok(Err(vec![m::command_not_json(m::CommandNotJson {
+                line: error.line().to_string(),
+                column: error.column().to_string(),
+                why: what,
+            })]));
         }
     };
     let named = json["species"]["list"].as_str();
     let list = match named.map(|name| beside(file, name)) {
-        Some(Beside::Outside) => return Ok(Err(vec![OUTSIDE.to_owned()])),
+        Some(Beside::Outside) => return Ok(Err(vec![m::COMMAND_OUTSIDE.into()])),
         Some(Beside::Text(text)) => Some(text),
         Some(Beside::None) | None => None,
     };
     let taken = read(calc_data::whole(), &value(&json), list.as_deref());
     Ok(taken.map_err(|told| lines(&told)))
 }
-
-/// What is told of a list that does not lie beside the settings.
-const OUTSIDE: &str = "species.list: The list must lie in the folder of the settings, or in one below it: no \"..\", no path from the root, no link that leads out. Put it there.";
 
 /// The text of a file, of a larger one than is taken no more than its beginning.
 fn limited(file: &Path) -> std::io::Result<String> {
@@ -113,10 +117,13 @@ fn beside(file: &str, name: &str) -> Beside {
 pub(crate) fn lines(told: &[Told]) -> Vec<String> {
     let line = |told: &Told| {
         let words = calc_view::settings_told(told);
-        let warning = if told.refuses() { "" } else { " (a warning)" };
+        let words = match told.refuses() {
+            true => words,
+            false => m::command_warning(words),
+        };
         match &*told.path {
-            "" => format!("{words}{warning}"),
-            path => format!("{path}: {words}{warning}"),
+            "" => words,
+            path => format!("{path}: {words}"),
         }
     };
     told.iter().map(line).collect()

@@ -11,8 +11,9 @@ use calc::terms::species::Species;
 use calc::terms::tree::{DrySpell, Vigour};
 use calc::timing::{self, Ask, Flag, Season, TreeTiming, Where, climate};
 use calc_view::measure::plain;
-use calc_view::words::m;
+use calc_view::words::message::{pack, take_all};
 use calc_view::words::season as say;
+use calc_view::words::{m, phrase, scientific_of, within};
 use std::fmt::Write as _;
 use std::process::ExitCode;
 
@@ -21,6 +22,11 @@ use std::process::ExitCode;
 /// # Errors
 /// A place or a species that is not known: the message says what to type.
 pub(crate) fn run(options: &args::Year) -> Result<ExitCode> {
+    take_all();
+    within(pack(&options.lang), || tell(options))
+}
+
+fn tell(options: &args::Year) -> Result<ExitCode> {
     let reference = calc_data::whole();
     let (site, _) = places::find(&options.place)?;
     let stations = &calc_data::places::places().stations;
@@ -77,24 +83,17 @@ pub(crate) fn run(options: &args::Year) -> Result<ExitCode> {
 }
 
 fn species(reference: &'static Reference, name: &str) -> Result<&'static Species> {
-    match find_species(reference, name, None) {
+    match find_species(reference, scientific_of(name).unwrap_or(name), None) {
         Found::One(species) => Ok(species),
-        Found::Other(other) => bail!(
-            "{} is not on this list. Choose \"{}\".",
-            other.names[0],
-            other.group
-        ),
-        Found::NotHere => bail!("no species called \"{name}\" is known."),
-        Found::Like(names) if names.is_empty() => {
-            bail!(
-                "no species called \"{name}\" is known. Type a common name, a scientific name or a plant code."
-            )
+        Found::Other(other) => {
+            let (tree, group) = (other.names[0], other.group);
+            bail!(m::year_not_listed(m::YearNotListed { tree, group }))
         }
+        Found::NotHere => bail!(m::year_unknown(name)),
+        Found::Like(names) if names.is_empty() => bail!(m::year_unknown_type(name)),
         Found::Like(names) => {
-            bail!(
-                "no species called \"{name}\" is known. Did you mean: {}?",
-                names.join("; ")
-            )
+            let names = names.join("; ");
+            bail!(m::year_unknown_like(m::YearUnknownLike { name, names }))
         }
     }
 }
@@ -155,28 +154,28 @@ fn days(species: &Species, season: &Season<'_>, year: i32) -> Result<String> {
 }
 
 fn words(species: &Species, season: &Season<'_>, year: i32) -> String {
-    let mut text = format!("{} ({}), {year}\n", species.name, species.scientific);
+    let mut text = m::year_tree(m::YearTree {
+        tree: phrase::tree(species),
+        latin: species.scientific,
+        year: year.to_string(),
+    });
+    text.push('\n');
     if !season.is_timed() {
-        text.push_str("No bark to slip: there is no ring to cut.\n");
+        let _ = writeln!(text, "{}", m::YEAR_NO_BARK);
         return text;
     }
     for span in season.tape(year) {
-        let _ = writeln!(
-            text,
-            "{} to {}  {}",
-            iso(span.from),
-            iso(span.to),
-            m::season_verdict(span.verdict)
-        );
+        let (from, to) = (iso(span.from), iso(span.to));
+        let days = m::year_span(m::YearSpan { from, to });
+        let _ = writeln!(text, "{days}  {}", m::season_verdict(span.verdict));
     }
     if let Some(dates) = season.dates_of(year) {
-        let _ = writeln!(
-            text,
-            "Half the buds open {}; give or take {} days at the opening and {} at the closing.",
-            iso(dates.budbreak),
-            plain(dates.sd_open, 0),
-            plain(dates.sd_close, 0)
-        );
+        let half = m::year_half(m::YearHalf {
+            day: iso(dates.budbreak),
+            open: plain(dates.sd_open, 0),
+            close: plain(dates.sd_close, 0),
+        });
+        let _ = writeln!(text, "{half}");
     }
     text
 }
@@ -202,7 +201,7 @@ fn windows(rows: &[(&Species, Season<'_>)], year: i32) -> Result<String> {
         let [a, b, c, d, e, f] = dates.unwrap_or_default();
         [
             species.scientific.to_owned(),
-            species.name.to_owned(),
+            phrase::tree(species).to_owned(),
             a,
             b,
             c,
@@ -216,8 +215,10 @@ fn windows(rows: &[(&Species, Season<'_>)], year: i32) -> Result<String> {
 
 /// One line a species: the dates of its window.
 fn all(rows: &[(&Species, Season<'_>)], year: i32) -> String {
-    let head = format!("When bark slips, {year}");
-    let mut text = format!("{head:<30} opens      best from  best to    closes\n");
+    let head = m::year_all(year.to_string());
+    let [opens, from, to] = [m::YEAR_OPENS, m::YEAR_BEST_FROM, m::YEAR_BEST_TO].map(|it| it.text());
+    let closes = m::YEAR_CLOSES;
+    let mut text = format!("{head:<36} {opens:<10} {from:<10} {to:<10} {closes}\n");
     let mut spreads: Vec<(f64, f64)> = Vec::new();
     for (species, season) in rows {
         let dates = season.dates_of(year);
@@ -225,11 +226,11 @@ fn all(rows: &[(&Species, Season<'_>)], year: i32) -> String {
             Some(d) => [d.opens, d.best_from, d.best_to, d.closes]
                 .map(iso)
                 .join(" "),
-            None if season.is_timed() => "no date model: test first".to_owned(),
-            None => "no ring to cut".to_owned(),
+            None if season.is_timed() => m::YEAR_NO_DATES.to_string(),
+            None => m::YEAR_NO_RING.to_string(),
         };
         spreads.extend(dates.map(|dates| (dates.sd_open, dates.sd_close)));
-        let _ = writeln!(text, "{:<30} {cells}", species.name);
+        let _ = writeln!(text, "{:<36} {cells}", phrase::tree(species));
     }
     if !spreads.is_empty() {
         let ends = |of: fn(&(f64, f64)) -> f64| {
@@ -239,14 +240,14 @@ fn all(rows: &[(&Species, Season<'_>)], year: i32) -> String {
                 .fold((f64::MAX, 0.0_f64), |(low, high), sd| {
                     (low.min(sd), high.max(sd))
                 });
-            format!("{} to {} days", plain(low, 0), plain(high, 0))
+            m::year_days(m::YearDays {
+                low: plain(low, 0),
+                high: plain(high, 0),
+            })
         };
-        let _ = writeln!(
-            text,
-            "Give or take {} at the opening and {} at the closing, by the tree.",
-            ends(|sd| sd.0),
-            ends(|sd| sd.1)
-        );
+        let (open, close) = (ends(|sd| sd.0), ends(|sd| sd.1));
+        let spread = m::year_spread(m::YearSpread { open, close });
+        let _ = writeln!(text, "{spread}");
     }
     text
 }
