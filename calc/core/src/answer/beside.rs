@@ -1,7 +1,7 @@
 //! What stands beside the headline: the method of today, one without herbicide, one that kills more, how the ring stands.
 
-use super::decide::{Later, better, professional, ring_with};
 use super::facts::{Facts, Levels, level};
+use super::head_on_day::{Later, better, professional, ring_with};
 use crate::terms::method::{Level, Method};
 use crate::terms::tree::Herbicide;
 use crate::terms::words::words;

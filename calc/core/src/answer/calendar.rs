@@ -1,7 +1,6 @@
 //! The days of one species at one place: what its bark, its pests and its closed months say of each. It is made once for
 //! a question and for every changed question that a search asks, and keeps what it has found.
 
-use super::facts::TakenAsMet;
 use crate::models::condition::PartOfYear;
 use crate::models::season::{self, Local};
 use crate::question::Question;
@@ -21,6 +20,17 @@ use core::cell::{OnceCell, RefCell};
 const YEAR_DAYS: u64 = 366;
 /// Days of a month on which a part of the year may begin or end: months, and half-months.
 const TURNS: [u32; 3] = [1, 15, 16];
+
+/// Conditions taken as met, which no field of the question carries.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(super) struct TakenAsMet {
+    /// Every stem of the clone can be ringed.
+    pub whole_clone: bool,
+    /// Oak wilt is not in the state.
+    pub no_oak_wilt: bool,
+    /// An unknown species is one that a ring suits.
+    pub species_suits: bool,
+}
 
 /// The days of one species at one place.
 #[derive(Debug)]

@@ -1,9 +1,9 @@
 //! What would change the answer: the nearest single change of each kind, found by asking the models again.
 
-use super::calendar::Calendar;
+use super::calendar::{Calendar, TakenAsMet};
 use super::compose::reach_at;
 use super::decide::decide;
-use super::facts::{Facts, Known, TakenAsMet};
+use super::facts::{Facts, Known};
 use crate::answer::{Answer, Outcome};
 use crate::models::height;
 use crate::models::reach;

@@ -1,9 +1,9 @@
 //! Puts an answer together: reach first, then the methods and the day, then everything that hangs on them.
 
 use super::assemble::assemble;
-use super::calendar::Calendar;
+use super::calendar::{Calendar, TakenAsMet};
 use super::decide::decide;
-use super::facts::{Facts, Known, TakenAsMet};
+use super::facts::{Facts, Known};
 use super::open;
 use crate::answer::{Answer, If, Outcome};
 use crate::models::season::Local;

@@ -1,6 +1,6 @@
 //! One tree with all that is settled about it, asked for one day after another.
 
-use super::calendar::Calendar;
+use super::calendar::{Calendar, TakenAsMet};
 use crate::models::condition::{Case, CaseKey, PartOfYear, RowsOfSize};
 use crate::models::method;
 use crate::models::method::{MethodLine, Standing};
@@ -261,15 +261,4 @@ pub(super) fn level(lines: &Levels, method: Method) -> Level {
         .iter()
         .find(|line| line.method == method)
         .map_or(Level::RuledOut, |line| line.level)
-}
-
-/// Conditions taken as met, which no field of the question carries.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub(super) struct TakenAsMet {
-    /// Every stem of the clone can be ringed.
-    pub whole_clone: bool,
-    /// Oak wilt is not in the state.
-    pub no_oak_wilt: bool,
-    /// An unknown species is one that a ring suits.
-    pub species_suits: bool,
 }

@@ -7,6 +7,7 @@ mod changes;
 mod compose;
 mod decide;
 mod facts;
+mod head_on_day;
 mod open;
 mod ring_days;
 mod season_lines;
@@ -88,7 +89,7 @@ pub fn without_changes(
             reference,
             question,
             local,
-            facts::TakenAsMet::default(),
+            calendar::TakenAsMet::default(),
             true,
         )
     };

@@ -1,6 +1,6 @@
 //! What is still open, and the question with it settled.
 
-use super::facts::TakenAsMet;
+use super::calendar::TakenAsMet;
 use super::facts::{Facts, level};
 use crate::answer::Answer;
 use crate::models::condition::Case;

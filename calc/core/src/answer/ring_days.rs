@@ -1,9 +1,9 @@
 //! On which of many days a ring heads, and how likely the bark slips then: what a plan of many trees asks of each.
 
-use super::calendar::Calendar;
+use super::calendar::{Calendar, TakenAsMet};
 use super::compose::reach_at;
 use super::decide::{Outcome, decide};
-use super::facts::{Facts, Known, TakenAsMet};
+use super::facts::{Facts, Known};
 use crate::models::height;
 use crate::models::season::Local;
 use crate::question::{Day, Question};
