@@ -2,14 +2,14 @@
 //! is `vectors/plan/plans.py`) found the value of the linear relaxation and the best whole plan it could.
 
 use calc_plan::{
-    Choice, Plan, PlanTree, Problem, Profile, Unit, VisitNeed, WorkDay, prices, solve,
+    Plan, PlanTree, PlanUnit, Profile, Property, RingDay, VisitNeed, WorkDay, prices, solve,
 };
 use chrono::{Days, NaiveDate};
 use serde_json::Value;
 
 /// A list with what the solver found.
 struct Case {
-    problem: Problem,
+    property: Property,
     /// Value of the linear relaxation: what no plan can exceed.
     lp: f64,
     /// The best whole plan found.
@@ -62,7 +62,7 @@ fn case(it: &Value) -> Case {
             agreed: at < rings,
         });
     let classes = list(&it["classes"]).map(|class| {
-        let choice = |it: &Value| Choice {
+        let choice = |it: &Value| RingDay {
             day: place(&it[0]),
             p: number(&it[1]),
         };
@@ -73,11 +73,11 @@ fn case(it: &Value) -> Case {
             .map(|visits| list(visits).map(visit).collect())
             .collect(),
     });
-    let units = list(&it["limits"]).map(|limit| Unit {
+    let units = list(&it["limits"]).map(|limit| PlanUnit {
         limit_m2: limit.as_f64(),
     });
     Case {
-        problem: Problem {
+        property: Property {
             trees: list(&it["trees"]).map(tree).collect(),
             classes: classes.collect(),
             profiles: profiles.collect(),
@@ -96,25 +96,25 @@ fn cases() -> Vec<Case> {
 }
 
 /// Value, minutes by day and area by unit, added up from the plan alone; every window is checked on the way.
-fn added_up(problem: &Problem, plan: &Plan) -> (f64, Vec<f64>, Vec<f64>) {
-    let (mut value, mut minutes) = (0.0, vec![0.0; problem.days.len()]);
-    let mut area = vec![0.0; problem.units.len()];
-    for (tree, planned) in problem.trees.iter().zip(&plan.trees) {
+fn added_up(property: &Property, plan: &Plan) -> (f64, Vec<f64>, Vec<f64>) {
+    let (mut value, mut minutes) = (0.0, vec![0.0; property.days.len()]);
+    let mut area = vec![0.0; property.units.len()];
+    for (tree, planned) in property.trees.iter().zip(&plan.trees) {
         let Ok(planned) = planned else { continue };
-        let allowed = Choice {
+        let allowed = RingDay {
             day: planned.day,
             p: planned.p,
         };
         assert!(
-            problem.classes[tree.class].contains(&allowed),
+            property.classes[tree.class].contains(&allowed),
             "{planned:?}"
         );
-        assert!(problem.days[planned.day].rings);
+        assert!(property.days[planned.day].rings);
         value += tree.value * planned.p;
         let [slip, tight, walk] = tree.work;
         minutes[planned.day] += planned.p * slip + (1.0 - planned.p) * tight + walk;
         area[tree.unit] += tree.basal_m2;
-        let needs = &problem.profiles[tree.profile].after[planned.day];
+        let needs = &property.profiles[tree.profile].after[planned.day];
         assert_eq!(needs.len(), planned.visits.len());
         for (need, visit) in needs.iter().zip(&planned.visits) {
             assert_eq!(need.index, visit.index);
@@ -132,10 +132,10 @@ fn added_up(problem: &Problem, plan: &Plan) -> (f64, Vec<f64>, Vec<f64>) {
     (value, minutes, area)
 }
 
-fn keeps_to_its_limits(problem: &Problem, plan: &Plan) {
-    let (value, minutes, area) = added_up(problem, plan);
+fn keeps_to_its_limits(property: &Property, plan: &Plan) {
+    let (value, minutes, area) = added_up(property, plan);
     assert!((value - plan.value).abs() < 1e-9, "{value} {}", plan.value);
-    for (at, day) in problem.days.iter().enumerate() {
+    for (at, day) in property.days.iter().enumerate() {
         assert!(
             minutes[at] <= day.minutes + 1e-6,
             "day {at}: {} of {}",
@@ -145,7 +145,7 @@ fn keeps_to_its_limits(problem: &Problem, plan: &Plan) {
         let [rings, visits] = plan.used[at];
         assert!((rings + visits - minutes[at]).abs() < 1e-6);
     }
-    for (at, unit) in problem.units.iter().enumerate() {
+    for (at, unit) in property.units.iter().enumerate() {
         assert!(
             unit.limit_m2.is_none_or(|limit| area[at] <= limit + 1e-9),
             "unit {at}"
@@ -157,8 +157,8 @@ fn keeps_to_its_limits(problem: &Problem, plan: &Plan) {
 #[test]
 fn plans_and_their_bounds_hold_against_a_solver() {
     for (at, case) in cases().into_iter().enumerate() {
-        let plan = solve(&case.problem);
-        keeps_to_its_limits(&case.problem, &plan);
+        let plan = solve(&case.property);
+        keeps_to_its_limits(&case.property, &plan);
         let bound = plan.priced.bound;
         let told = format!(
             "list {at}: plan {:.3}, best {:.3}, relaxation {:.3}, bound {bound:.3}",
@@ -176,8 +176,8 @@ fn plans_and_their_bounds_hold_against_a_solver() {
 #[test]
 fn what_is_loosened_never_lowers_the_bound() {
     for case in cases() {
-        let before = prices(&case.problem).bound;
-        let mut loosened = vec![case.problem.clone(); 3];
+        let before = prices(&case.property).bound;
+        let mut loosened = vec![case.property.clone(); 3];
         for day in &mut loosened[0].days {
             day.minutes *= 1.25;
         }
@@ -187,8 +187,8 @@ fn what_is_loosened_never_lowers_the_bound() {
         for unit in &mut loosened[2].units {
             unit.limit_m2 = None;
         }
-        for (at, problem) in loosened.iter().enumerate() {
-            let after = prices(problem).bound;
+        for (at, property) in loosened.iter().enumerate() {
+            let after = prices(property).bound;
             assert!(
                 after >= before * 0.999,
                 "loosened {at}: {before} to {after}"
@@ -201,14 +201,14 @@ fn what_is_loosened_never_lowers_the_bound() {
 #[test]
 fn the_bound_holds_for_plans_of_fewer_hours() {
     for case in cases() {
-        let bound = prices(&case.problem).bound;
+        let bound = prices(&case.property).bound;
         for share in [0.3, 0.6, 0.9] {
-            let mut fewer = case.problem.clone();
+            let mut fewer = case.property.clone();
             for day in &mut fewer.days {
                 day.minutes *= share;
             }
             let plan = solve(&fewer);
-            keeps_to_its_limits(&case.problem, &plan);
+            keeps_to_its_limits(&case.property, &plan);
             assert!(plan.value <= bound + 1e-9);
         }
     }
@@ -217,45 +217,45 @@ fn the_bound_holds_for_plans_of_fewer_hours() {
 /// A day that somebody chose is kept, also where the hours do not suffice; a day on which the tree may not be ringed is not.
 #[test]
 fn a_chosen_day_is_kept_and_a_closed_one_never_planned() {
-    let mut problem = cases().remove(0).problem;
-    let allowed: Vec<usize> = problem.classes[problem.trees[0].class]
+    let mut property = cases().remove(0).property;
+    let allowed: Vec<usize> = property.classes[property.trees[0].class]
         .iter()
         .map(|choice| choice.day)
         .collect();
-    let closed = (0..problem.days.len())
+    let closed = (0..property.days.len())
         .find(|day| !allowed.contains(day))
         .expect("a closed day");
-    problem.trees[0].pinned = Some(allowed[1]);
-    problem.trees[1].pinned = Some(usize::MAX);
-    let mut other = problem.clone();
-    let plan = solve(&problem);
+    property.trees[0].pinned = Some(allowed[1]);
+    property.trees[1].pinned = Some(usize::MAX);
+    let mut other = property.clone();
+    let plan = solve(&property);
     assert_eq!(plan.trees[0].as_ref().map(|tree| tree.day), Ok(allowed[1]));
-    assert_eq!(plan.trees[1], Err(calc_plan::Why::NoDay));
+    assert_eq!(plan.trees[1], Err(calc_plan::NotPlanned::NoDay));
 
     other.trees[0].pinned = Some(closed);
-    assert_eq!(solve(&other).trees[0], Err(calc_plan::Why::NoDay));
+    assert_eq!(solve(&other).trees[0], Err(calc_plan::NotPlanned::NoDay));
 
-    problem.days[allowed[1]].minutes = 0.0;
-    let over = solve(&problem);
+    property.days[allowed[1]].minutes = 0.0;
+    let over = solve(&property);
     assert_eq!(over.trees[0].as_ref().map(|tree| tree.day), Ok(allowed[1]));
     assert!(over.used[allowed[1]][0] > 0.0);
 }
 
-/// The same problem gives the same plan, to the last digit; hours without end give every tree its likeliest day.
+/// The same property gives the same plan, to the last digit; hours without end give every tree its likeliest day.
 #[test]
 fn a_plan_is_the_same_twice_and_hours_without_end_take_the_best_days() {
     for case in cases() {
-        let mut problem = case.problem;
-        assert_eq!(solve(&problem), solve(&problem));
-        for day in &mut problem.days {
+        let mut property = case.property;
+        assert_eq!(solve(&property), solve(&property));
+        for day in &mut property.days {
             day.minutes = 1e9;
         }
-        for unit in &mut problem.units {
+        for unit in &mut property.units {
             unit.limit_m2 = None;
         }
-        let plan = solve(&problem);
-        for (tree, planned) in problem.trees.iter().zip(&plan.trees) {
-            let best = problem.classes[tree.class]
+        let plan = solve(&property);
+        for (tree, planned) in property.trees.iter().zip(&plan.trees) {
+            let best = property.classes[tree.class]
                 .iter()
                 .map(|choice| choice.p)
                 .reduce(f64::max);

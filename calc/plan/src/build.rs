@@ -1,7 +1,7 @@
-//! Puts the problem together, tree by tree: what trees share stands once.
+//! Puts the property together, tree by tree: what trees share stands once.
 
 use crate::need::Need;
-use crate::problem::{Choice, PlanTree, Problem, Profile, Unit, VisitNeed, WorkDay};
+use crate::property::{PlanTree, PlanUnit, Profile, Property, RingDay, VisitNeed, WorkDay};
 use calc::models::visits::{self, VisitConstants, VisitKind};
 use calc::terms::place::Hemisphere;
 use calc::terms::species::Species;
@@ -21,11 +21,11 @@ pub struct Listed {
     pub pinned: Option<NaiveDate>,
 }
 
-/// Puts a [`Problem`] together.
+/// Puts a [`Property`] together.
 #[derive(Debug)]
 pub struct Builder<'a> {
     constants: &'a VisitConstants,
-    problem: Problem,
+    property: Property,
     /// Species and hemisphere of each profile.
     known: Vec<(&'static str, Hemisphere)>,
 }
@@ -33,13 +33,13 @@ pub struct Builder<'a> {
 impl<'a> Builder<'a> {
     /// Begins with the work days, in order, and the units.
     #[must_use]
-    pub fn new(constants: &'a VisitConstants, days: Vec<WorkDay>, units: Vec<Unit>) -> Self {
+    pub fn new(constants: &'a VisitConstants, days: Vec<WorkDay>, units: Vec<PlanUnit>) -> Self {
         Self {
             constants,
-            problem: Problem {
+            property: Property {
                 days,
                 units,
-                ..Problem::default()
+                ..Property::default()
             },
             known: Vec::new(),
         }
@@ -47,21 +47,21 @@ impl<'a> Builder<'a> {
 
     /// Takes a tree in. `need.days` stand for the days on which trees are ringed, in their order.
     pub fn add(&mut self, need: &Need, species: &Species, hemisphere: Hemisphere, listed: Listed) {
-        let rings: Vec<usize> = (0..self.problem.days.len())
-            .filter(|day| self.problem.days[*day].rings)
+        let rings: Vec<usize> = (0..self.property.days.len())
+            .filter(|day| self.property.days[*day].rings)
             .collect();
-        let choices: Vec<Choice> = rings
+        let choices: Vec<RingDay> = rings
             .into_iter()
             .zip(&need.days)
-            .filter_map(|(day, p)| Some(Choice { day, p: (*p)? }))
+            .filter_map(|(day, p)| Some(RingDay { day, p: (*p)? }))
             .collect();
-        let class = find_or_push(&mut self.problem.classes, choices);
+        let class = find_or_push(&mut self.property.classes, choices);
         let profile = self.profile(species, hemisphere);
-        let on = |day: NaiveDate| self.problem.days.iter().position(|it| it.day == day);
+        let on = |day: NaiveDate| self.property.days.iter().position(|it| it.day == day);
         // A day that is no work day is no day of this tree: it stays out, and the plan says so.
         let pinned = listed.pinned.map(|day| on(day).unwrap_or(usize::MAX));
         let means = &need.means;
-        self.problem.trees.push(PlanTree {
+        self.property.trees.push(PlanTree {
             unit: listed.unit,
             class,
             profile,
@@ -78,7 +78,7 @@ impl<'a> Builder<'a> {
         if let Some(at) = self.known.iter().position(|known| *known == key) {
             return at;
         }
-        let days = &self.problem.days;
+        let days = &self.property.days;
         let after = days.iter().map(|day| {
             if !day.rings {
                 return Vec::new();
@@ -100,23 +100,23 @@ impl<'a> Builder<'a> {
         });
         let after = after.collect();
         self.known.push(key);
-        self.problem.profiles.push(Profile { after });
-        self.problem.profiles.len() - 1
+        self.property.profiles.push(Profile { after });
+        self.property.profiles.len() - 1
     }
 
-    /// The problem. A unit whose limit is less than its largest tree may have that one: else it could never go.
+    /// The property. A unit whose limit is less than its largest tree may have that one: else it could never go.
     #[must_use]
-    pub fn finish(mut self) -> Problem {
-        for (at, unit) in self.problem.units.iter_mut().enumerate() {
-            let of_unit = self.problem.trees.iter().filter(|tree| tree.unit == at);
+    pub fn finish(mut self) -> Property {
+        for (at, unit) in self.property.units.iter_mut().enumerate() {
+            let of_unit = self.property.trees.iter().filter(|tree| tree.unit == at);
             let largest = of_unit.map(|tree| tree.basal_m2).fold(0.0, f64::max);
             unit.limit_m2 = unit.limit_m2.map(|limit| limit.max(largest));
         }
-        self.problem
+        self.property
     }
 }
 
-fn find_or_push(classes: &mut Vec<Vec<Choice>>, choices: Vec<Choice>) -> usize {
+fn find_or_push(classes: &mut Vec<Vec<RingDay>>, choices: Vec<RingDay>) -> usize {
     classes
         .iter()
         .position(|known| *known == choices)

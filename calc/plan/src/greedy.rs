@@ -1,7 +1,7 @@
 //! A plan in the making: who is on which day, and what room is left.
 
 use crate::price::Market;
-use crate::problem::{Choice, PlanTree, Problem};
+use crate::property::{PlanTree, Property, RingDay};
 
 /// Minutes that may be over by rounding.
 const SLACK: f64 = 1e-9;
@@ -9,7 +9,7 @@ const SLACK: f64 = 1e-9;
 /// A tree on a day.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Placed {
-    pub(crate) choice: Choice,
+    pub(crate) choice: RingDay,
     /// The work day of each visit that costs minutes, in the order of the profile; none where no day lies in its window.
     pub(crate) visits: Vec<Option<usize>>,
 }
@@ -17,7 +17,7 @@ pub(crate) struct Placed {
 /// Who is on which day, and what room is left.
 #[derive(Clone, Debug)]
 pub(crate) struct Book<'a> {
-    pub(crate) problem: &'a Problem,
+    pub(crate) property: &'a Property,
     pub(crate) placed: Vec<Option<Placed>>,
     /// Minutes left, by work day; under 0 where days were chosen by hand.
     room: Vec<f64>,
@@ -28,24 +28,24 @@ pub(crate) struct Book<'a> {
 }
 
 impl<'a> Book<'a> {
-    pub(crate) fn new(problem: &'a Problem) -> Self {
+    pub(crate) fn new(property: &'a Property) -> Self {
         let limit = |limit: Option<f64>| limit.unwrap_or(f64::INFINITY);
         Self {
-            problem,
-            placed: vec![None; problem.trees.len()],
-            room: problem.days.iter().map(|day| day.minutes).collect(),
-            area: problem
+            property,
+            placed: vec![None; property.trees.len()],
+            room: property.days.iter().map(|day| day.minutes).collect(),
+            area: property
                 .units
                 .iter()
                 .map(|unit| limit(unit.limit_m2))
                 .collect(),
-            here: vec![0; problem.days.len() * problem.units.len()],
+            here: vec![0; property.days.len() * property.units.len()],
         }
     }
 
     /// Value of all that is placed: the expected number of trees ringed while the bark slips, weighted.
     pub(crate) fn value(&self) -> f64 {
-        let all = self.problem.trees.iter().zip(&self.placed);
+        let all = self.property.trees.iter().zip(&self.placed);
         all.filter_map(|(tree, placed)| Some(tree.value * placed.as_ref()?.choice.p))
             .sum()
     }
@@ -61,18 +61,18 @@ impl<'a> Book<'a> {
 
     fn task(&mut self, unit: usize, day: usize, minutes: f64) {
         self.room[day] -= minutes;
-        self.here[day * self.problem.units.len() + unit] += 1;
+        self.here[day * self.property.units.len() + unit] += 1;
     }
 
     fn untask(&mut self, unit: usize, day: usize, minutes: f64) {
         self.room[day] += minutes;
-        self.here[day * self.problem.units.len() + unit] -= 1;
+        self.here[day * self.property.units.len() + unit] -= 1;
     }
 
     /// Puts a tree on a day with all its visits, or leaves everything as it was. A tree whose day was chosen by hand goes
     /// there even where the hours do not suffice.
-    pub(crate) fn place(&mut self, at: usize, choice: Choice, market: &Market<'_>) -> bool {
-        let tree = &self.problem.trees[at];
+    pub(crate) fn place(&mut self, at: usize, choice: RingDay, market: &Market<'_>) -> bool {
+        let tree = &self.property.trees[at];
         let by_hand = tree.pinned == Some(choice.day);
         let minutes = tree.minutes(choice.p);
         let fits = self.has_area(tree) && self.has_room(choice.day, minutes);
@@ -81,7 +81,7 @@ impl<'a> Book<'a> {
         }
         self.task(tree.unit, choice.day, minutes);
         let mut visits = Vec::new();
-        for visit in self.problem.visits(tree, choice.day) {
+        for visit in self.property.visits(tree, choice.day) {
             let minutes = tree.visit_minutes(visit);
             let day = self.visit_day(tree.unit, visit.from..visit.to, minutes, market, by_hand);
             if day.is_none() && visit.from < visit.to {
@@ -108,7 +108,7 @@ impl<'a> Book<'a> {
         market: &Market<'_>,
         by_hand: bool,
     ) -> Option<usize> {
-        let units = self.problem.units.len();
+        let units = self.property.units.len();
         let mut best: Option<(f64, bool, usize)> = None;
         for day in window.clone().filter(|day| self.has_room(*day, minutes)) {
             let price = market.prices.minute[day];
@@ -125,9 +125,9 @@ impl<'a> Book<'a> {
             .or_else(|| by_hand.then(most_room).flatten())
     }
 
-    fn take_back(&mut self, tree: &PlanTree, choice: Choice, visits: &[Option<usize>]) {
+    fn take_back(&mut self, tree: &PlanTree, choice: RingDay, visits: &[Option<usize>]) {
         self.untask(tree.unit, choice.day, tree.minutes(choice.p));
-        let needs = self.problem.visits(tree, choice.day);
+        let needs = self.property.visits(tree, choice.day);
         for (visit, day) in needs.iter().zip(visits) {
             if let Some(day) = day {
                 self.untask(tree.unit, *day, tree.visit_minutes(visit));
@@ -138,7 +138,7 @@ impl<'a> Book<'a> {
     /// Takes a tree out of the plan, with its visits.
     pub(crate) fn remove(&mut self, at: usize) -> Option<Placed> {
         let placed = self.placed[at].take()?;
-        let tree = &self.problem.trees[at];
+        let tree = &self.property.trees[at];
         self.take_back(tree, placed.choice, &placed.visits);
         self.area[tree.unit] += tree.basal_m2;
         Some(placed)
@@ -146,9 +146,9 @@ impl<'a> Book<'a> {
 
     /// Puts back what [`Book::remove`] took out.
     pub(crate) fn put_back(&mut self, at: usize, placed: Placed) {
-        let tree = &self.problem.trees[at];
+        let tree = &self.property.trees[at];
         self.task(tree.unit, placed.choice.day, tree.minutes(placed.choice.p));
-        let needs = self.problem.visits(tree, placed.choice.day);
+        let needs = self.property.visits(tree, placed.choice.day);
         for (visit, day) in needs.iter().zip(&placed.visits) {
             if let Some(day) = day {
                 self.task(tree.unit, *day, tree.visit_minutes(visit));
@@ -161,11 +161,11 @@ impl<'a> Book<'a> {
 
 /// Days of a tree, the best by `worth` first, the earlier of equals.
 pub(crate) fn by_worth(
-    problem: &Problem,
+    property: &Property,
     tree: &PlanTree,
-    worth: impl Fn(Choice) -> f64,
-) -> Vec<(f64, Choice)> {
-    let mut days: Vec<(f64, Choice)> = problem
+    worth: impl Fn(RingDay) -> f64,
+) -> Vec<(f64, RingDay)> {
+    let mut days: Vec<(f64, RingDay)> = property
         .choices(tree)
         .map(|choice| (worth(choice), choice))
         .collect();
@@ -174,17 +174,17 @@ pub(crate) fn by_worth(
 }
 
 /// Places all that is worth its price: chosen days first, then by worth a minute; then fills up what hours are left.
-pub(crate) fn greedy<'a>(problem: &'a Problem, market: &Market<'_>) -> Book<'a> {
-    let mut book = Book::new(problem);
-    for (at, tree) in problem.trees.iter().enumerate() {
+pub(crate) fn greedy<'a>(property: &'a Property, market: &Market<'_>) -> Book<'a> {
+    let mut book = Book::new(property);
+    for (at, tree) in property.trees.iter().enumerate() {
         if tree.pinned.is_some()
-            && let Some(choice) = problem.choices(tree).next()
+            && let Some(choice) = property.choices(tree).next()
         {
             book.place(at, choice, market);
         }
     }
     let mut order: Vec<(f64, usize)> = Vec::new();
-    for (at, tree) in problem.trees.iter().enumerate() {
+    for (at, tree) in property.trees.iter().enumerate() {
         if tree.pinned.is_none()
             && let Some((_, p, worth)) = market.best(tree)
         {
@@ -193,8 +193,8 @@ pub(crate) fn greedy<'a>(problem: &'a Problem, market: &Market<'_>) -> Book<'a> 
     }
     order.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(&b.1)));
     for (_, at) in order {
-        let tree = &problem.trees[at];
-        let days = by_worth(problem, tree, |choice| {
+        let tree = &property.trees[at];
+        let days = by_worth(property, tree, |choice| {
             market.reduced(tree, choice.day, choice.p)
         });
         for (worth, choice) in days {
@@ -209,10 +209,10 @@ pub(crate) fn greedy<'a>(problem: &'a Problem, market: &Market<'_>) -> Book<'a> 
 
 /// Places what is still out wherever there is room: by value a minute, on its likeliest day.
 pub(crate) fn fill(book: &mut Book<'_>, market: &Market<'_>) {
-    let problem = book.problem;
+    let property = book.property;
     for at in left_out(book) {
-        let tree = &problem.trees[at];
-        for (_, choice) in by_worth(problem, tree, |choice| choice.p) {
+        let tree = &property.trees[at];
+        for (_, choice) in by_worth(property, tree, |choice| choice.p) {
             if book.place(at, choice, market) {
                 break;
             }
@@ -223,10 +223,10 @@ pub(crate) fn fill(book: &mut Book<'_>, market: &Market<'_>) {
 /// Trees that are out and have a day, by value a minute on their likeliest one.
 pub(crate) fn left_out(book: &Book<'_>) -> Vec<usize> {
     let mut out: Vec<(f64, usize)> = Vec::new();
-    for (at, tree) in book.problem.trees.iter().enumerate() {
+    for (at, tree) in book.property.trees.iter().enumerate() {
         if book.placed[at].is_none() {
-            let worth = |choice: Choice| tree.value * choice.p / tree.minutes(choice.p);
-            let most = book.problem.choices(tree).map(worth).reduce(f64::max);
+            let worth = |choice: RingDay| tree.value * choice.p / tree.minutes(choice.p);
+            let most = book.property.choices(tree).map(worth).reduce(f64::max);
             out.extend(most.map(|most| (most, at)));
         }
     }

@@ -2,9 +2,9 @@
 //!
 //! ```text
 //! need(reference, question, local, days, slip) -> Need   what one tree asks of a plan: its days, minutes, visits
-//! Problem { trees, profiles, classes, days, units }      the whole list, with the hours of each day
-//! solve(&Problem) -> Plan                                a day or none for each tree, and a day for each visit
-//! prices(&Problem) -> Priced                             what a minute of each day is worth, and the bound they prove
+//! Property { trees, profiles, classes, days, units }      the whole list, with the hours of each day
+//! solve(&Property) -> Plan                                a day or none for each tree, and a day for each visit
+//! prices(&Property) -> Priced                             what a minute of each day is worth, and the bound they prove
 //! ```
 //!
 //! A plan has no rule of its own: on which days a tree may be ringed is [`calc::answer::ring_days`], minutes and visits
@@ -21,11 +21,11 @@ mod greedy;
 mod mend;
 mod need;
 mod price;
-mod problem;
+mod property;
 mod solve;
 
 pub use build::{Builder, Listed};
 pub use need::{Need, need};
 pub use price::{Priced, Prices, prices};
-pub use problem::{Choice, PlanTree, Problem, Profile, Unit, VisitNeed, WorkDay};
-pub use solve::{Plan, Planned, PlannedVisit, Why, solve};
+pub use property::{PlanTree, PlanUnit, Profile, Property, RingDay, VisitNeed, WorkDay};
+pub use solve::{NotPlanned, Plan, Planned, PlannedVisit, solve};

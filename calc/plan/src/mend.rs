@@ -25,15 +25,15 @@ pub(crate) fn mend(book: &mut Book<'_>, market: &Market<'_>) {
 
 /// Each tree to the likeliest day that has room for it, in the order of the ids.
 fn better_days(book: &mut Book<'_>, market: &Market<'_>) {
-    let problem = book.problem;
-    for (at, tree) in problem.trees.iter().enumerate() {
+    let property = book.property;
+    for (at, tree) in property.trees.iter().enumerate() {
         if tree.pinned.is_some() {
             continue;
         }
         let Some(now) = book.placed[at].as_ref().map(|placed| placed.choice) else {
             continue;
         };
-        let better = by_worth(problem, tree, |choice| choice.p);
+        let better = by_worth(property, tree, |choice| choice.p);
         if better.first().is_none_or(|(p, _)| *p <= now.p) {
             continue;
         }
@@ -52,11 +52,11 @@ fn better_days(book: &mut Book<'_>, market: &Market<'_>) {
 
 /// One tree out, a better one in: the one that goes takes another day if one has room.
 fn swap(book: &mut Book<'_>, market: &Market<'_>) {
-    let problem = book.problem;
-    let mut on_day: Vec<Vec<usize>> = vec![Vec::new(); problem.days.len()];
+    let property = book.property;
+    let mut on_day: Vec<Vec<usize>> = vec![Vec::new(); property.days.len()];
     for (at, placed) in book.placed.iter().enumerate() {
         if let Some(placed) = placed
-            && problem.trees[at].pinned.is_none()
+            && property.trees[at].pinned.is_none()
         {
             on_day[placed.choice.day].push(at);
         }
@@ -65,11 +65,11 @@ fn swap(book: &mut Book<'_>, market: &Market<'_>) {
         let p = book.placed[at]
             .as_ref()
             .map_or(0.0, |placed| placed.choice.p);
-        problem.trees[at].value * p
+        property.trees[at].value * p
     };
     for at in left_out(book) {
-        let tree = &problem.trees[at];
-        let days = by_worth(problem, tree, |choice| choice.p);
+        let tree = &property.trees[at];
+        let days = by_worth(property, tree, |choice| choice.p);
         'days: for (p, choice) in days.into_iter().take(DAYS_TRIED) {
             let worth = tree.value * p;
             let mut victims: Vec<(f64, usize)> = on_day[choice.day]
@@ -88,7 +88,7 @@ fn swap(book: &mut Book<'_>, market: &Market<'_>) {
                 }
                 on_day[choice.day].retain(|there| *there != victim);
                 on_day[choice.day].push(at);
-                for (_, elsewhere) in by_worth(problem, &problem.trees[victim], |day| day.p) {
+                for (_, elsewhere) in by_worth(property, &property.trees[victim], |day| day.p) {
                     if book.place(victim, elsewhere, market) {
                         on_day[elsewhere.day].push(victim);
                         break;

@@ -1,6 +1,6 @@
 //! What a minute of each work day is worth, and a square metre of each unit; and the bound that they prove.
 
-use crate::problem::{PlanTree, Problem};
+use crate::property::{PlanTree, Property};
 
 /// Prices, none under 0. A price of 0 says that there is enough.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -40,19 +40,19 @@ const NEAR_CHEAPEST: f64 = 0.03;
 
 /// Prices at work: what a visit costs is the cheapest day of its window.
 pub(crate) struct Market<'a> {
-    pub(crate) problem: &'a Problem,
+    pub(crate) property: &'a Property,
     pub(crate) prices: &'a Prices,
     /// By profile and work day: price of a minute at the first look, and summed over the visits for sprouts.
     visits: Vec<Vec<[f64; 2]>>,
 }
 
 impl<'a> Market<'a> {
-    pub(crate) fn new(problem: &'a Problem, prices: &'a Prices) -> Self {
+    pub(crate) fn new(property: &'a Property, prices: &'a Prices) -> Self {
         let cheapest = |from: usize, to: usize| {
             let least = prices.minute[from..to].iter().copied().reduce(f64::min);
             least.unwrap_or(0.0)
         };
-        let visits = problem.profiles.iter().map(|profile| {
+        let visits = property.profiles.iter().map(|profile| {
             let of_day = profile.after.iter().map(|visits| {
                 let mut price = [0.0; 2];
                 for visit in visits {
@@ -63,7 +63,7 @@ impl<'a> Market<'a> {
             of_day.collect()
         });
         Self {
-            problem,
+            property,
             prices,
             visits: visits.collect(),
         }
@@ -84,7 +84,7 @@ impl<'a> Market<'a> {
     /// whatever it costs.
     pub(crate) fn best(&self, tree: &PlanTree) -> Option<(usize, f64, f64)> {
         let mut best: Option<(usize, f64, f64)> = None;
-        for choice in self.problem.choices(tree) {
+        for choice in self.property.choices(tree) {
             let worth = self.reduced(tree, choice.day, choice.p);
             if best.is_none_or(|(_, _, most)| worth > most) {
                 best = Some((choice.day, choice.p, worth));
@@ -101,27 +101,27 @@ struct Asked {
     bound: f64,
 }
 
-fn ask(problem: &Problem, prices: &Prices) -> Asked {
-    let market = Market::new(problem, prices);
+fn ask(property: &Property, prices: &Prices) -> Asked {
+    let market = Market::new(property, prices);
     let mut asked = Asked {
-        minutes: vec![0.0; problem.days.len()],
-        area: vec![0.0; problem.units.len()],
+        minutes: vec![0.0; property.days.len()],
+        area: vec![0.0; property.units.len()],
         bound: 0.0,
     };
-    for (day, price) in problem.days.iter().zip(&prices.minute) {
+    for (day, price) in property.days.iter().zip(&prices.minute) {
         asked.bound += day.minutes * price;
     }
-    for (unit, price) in problem.units.iter().zip(&prices.area) {
+    for (unit, price) in property.units.iter().zip(&prices.area) {
         asked.bound += unit.limit_m2.unwrap_or(0.0) * price;
     }
-    for tree in &problem.trees {
+    for tree in &property.trees {
         let Some((day, p, worth)) = market.best(tree) else {
             continue;
         };
         asked.bound += worth;
         asked.minutes[day] += tree.minutes(p);
         asked.area[tree.unit] += tree.basal_m2;
-        for visit in problem.visits(tree, day) {
+        for visit in property.visits(tree, day) {
             let window = visit.from..visit.to;
             let least = prices.minute[window.clone()]
                 .iter()
@@ -140,27 +140,27 @@ fn ask(problem: &Problem, prices: &Prices) -> Asked {
 /// Finds prices by subgradient steps (Polyak's length, with the last direction in it), each row by its own capacity.
 ///
 /// ```
-/// use calc_plan::{Problem, prices};
-/// let nothing = prices(&Problem::default());
+/// use calc_plan::{Property, prices};
+/// let nothing = prices(&Property::default());
 /// assert_eq!(nothing.bound, 0.0);
 /// ```
 #[must_use]
-pub fn prices(problem: &Problem) -> Priced {
+pub fn prices(property: &Property) -> Priced {
     let mut best = Priced {
         prices: Prices {
-            minute: vec![0.0; problem.days.len()],
-            area: vec![0.0; problem.units.len()],
+            minute: vec![0.0; property.days.len()],
+            area: vec![0.0; property.units.len()],
         },
         bound: f64::INFINITY,
     };
     let mut now = best.prices.clone();
     let mut direction = Prices {
-        minute: vec![0.0; problem.days.len()],
-        area: vec![0.0; problem.units.len()],
+        minute: vec![0.0; property.days.len()],
+        area: vec![0.0; property.units.len()],
     };
     let (mut aim, mut waited) = (AIM, 0);
     for _ in 0..PASSES {
-        let asked = ask(problem, &now);
+        let asked = ask(property, &now);
         if asked.bound < best.bound * (1.0 - 1e-7) {
             waited = 0;
         } else {
@@ -198,7 +198,7 @@ pub fn prices(problem: &Problem) -> Priced {
             }
             length += *direction * *direction;
         };
-        for (at, day) in problem.days.iter().enumerate() {
+        for (at, day) in property.days.iter().enumerate() {
             turn(
                 &mut direction.minute[at],
                 asked.minutes[at],
@@ -206,7 +206,7 @@ pub fn prices(problem: &Problem) -> Priced {
                 now.minute[at],
             );
         }
-        for (at, unit) in problem.units.iter().enumerate() {
+        for (at, unit) in property.units.iter().enumerate() {
             let there = unit.limit_m2.unwrap_or(0.0);
             turn(&mut direction.area[at], asked.area[at], there, now.area[at]);
         }
@@ -214,13 +214,13 @@ pub fn prices(problem: &Problem) -> Priced {
             break;
         }
         let step = STEP * (asked.bound - (1.0 - aim) * best.bound) / length;
-        for (at, day) in problem.days.iter().enumerate() {
+        for (at, day) in property.days.iter().enumerate() {
             if day.minutes > 0.0 {
                 let price = now.minute[at] + step * direction.minute[at] / day.minutes;
                 now.minute[at] = price.max(0.0);
             }
         }
-        for (at, unit) in problem.units.iter().enumerate() {
+        for (at, unit) in property.units.iter().enumerate() {
             if let Some(limit) = unit.limit_m2.filter(|limit| *limit > 0.0) {
                 now.area[at] = (now.area[at] + step * direction.area[at] / limit).max(0.0);
             }

@@ -3,14 +3,14 @@
 use crate::greedy::{Book, greedy};
 use crate::mend::mend;
 use crate::price::{Market, Priced, Prices, prices};
-use crate::problem::Problem;
+use crate::property::Property;
 
 /// A visit that costs minutes.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct PlannedVisit {
     /// Its place among the visits of the answer.
     pub index: u8,
-    /// Its work day, by place in [`Problem::days`]; none where none lies in its window: it needs a day.
+    /// Its work day, by place in [`Property::days`]; none where none lies in its window: it needs a day.
     pub day: Option<usize>,
     /// Mean person-minutes.
     pub minutes: f64,
@@ -19,7 +19,7 @@ pub struct PlannedVisit {
 /// A tree that is planned.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Planned {
-    /// Its work day, by place in [`Problem::days`].
+    /// Its work day, by place in [`Property::days`].
     pub day: usize,
     /// Probability of slip then.
     pub p: f64,
@@ -29,9 +29,9 @@ pub struct Planned {
     pub visits: Vec<PlannedVisit>,
 }
 
-/// Why a tree is not planned; the first that holds.
+/// NotPlanned a tree is not planned; the first that holds.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Why {
+pub enum NotPlanned {
     /// On no work day may it be ringed.
     NoDay,
     /// The limit of its unit leaves no room for it this season.
@@ -43,8 +43,8 @@ pub enum Why {
 /// A plan.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Plan {
-    /// Each tree, in the order of [`Problem::trees`].
-    pub trees: Vec<Result<Planned, Why>>,
+    /// Each tree, in the order of [`Property::trees`].
+    pub trees: Vec<Result<Planned, NotPlanned>>,
     /// Expected number of trees ringed while the bark slips, weighted.
     pub value: f64,
     /// The prices, and what no plan can exceed.
@@ -84,18 +84,18 @@ const CHEAPER: [[f64; 2]; 8] = [
     [0.0, 0.0],
 ];
 
-/// Finds a plan. It always ends, and the same problem gives the same plan to the last digit.
+/// Finds a plan. It always ends, and the same property gives the same plan to the last digit.
 ///
 /// ```
-/// use calc_plan::{Problem, solve};
-/// assert_eq!(solve(&Problem::default()).planned(), 0);
+/// use calc_plan::{Property, solve};
+/// assert_eq!(solve(&Property::default()).planned(), 0);
 /// ```
 #[must_use]
-pub fn solve(problem: &Problem) -> Plan {
-    let priced = prices(problem);
+pub fn solve(property: &Property) -> Plan {
+    let priced = prices(property);
     let attempt = |prices: &Prices| {
-        let market = Market::new(problem, prices);
-        let mut book = greedy(problem, &market);
+        let market = Market::new(property, prices);
+        let mut book = greedy(property, &market);
         mend(&mut book, &market);
         book
     };
@@ -123,23 +123,23 @@ fn scaled(prices: &[f64], share: f64) -> Vec<f64> {
 }
 
 fn told(book: &Book<'_>, priced: Priced) -> Plan {
-    let problem = book.problem;
-    let mut used = vec![[0.0; 2]; problem.days.len()];
-    let mut trees = Vec::with_capacity(problem.trees.len());
-    for (tree, placed) in problem.trees.iter().zip(&book.placed) {
+    let property = book.property;
+    let mut used = vec![[0.0; 2]; property.days.len()];
+    let mut trees = Vec::with_capacity(property.trees.len());
+    for (tree, placed) in property.trees.iter().zip(&book.placed) {
         let Some(placed) = placed else {
-            trees.push(Err(if problem.choices(tree).next().is_none() {
-                Why::NoDay
+            trees.push(Err(if property.choices(tree).next().is_none() {
+                NotPlanned::NoDay
             } else if !book.has_area(tree) {
-                Why::Pacing
+                NotPlanned::Pacing
             } else {
-                Why::NoHours
+                NotPlanned::NoHours
             }));
             continue;
         };
         let minutes = tree.minutes(placed.choice.p);
         used[placed.choice.day][0] += minutes;
-        let needs = problem.visits(tree, placed.choice.day);
+        let needs = property.visits(tree, placed.choice.day);
         let visits = needs.iter().zip(&placed.visits).map(|(need, day)| {
             let minutes = tree.visit_minutes(need);
             if let Some(day) = day {

@@ -17,7 +17,7 @@ pub struct WorkDay {
 
 /// A unit of land, with what may be killed of it in the season.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Unit {
+pub struct PlanUnit {
     /// Basal area, m², at most; none where nothing limits it.
     pub limit_m2: Option<f64>,
 }
@@ -27,7 +27,7 @@ pub struct Unit {
 pub struct VisitNeed {
     /// Its place among the visits of the answer.
     pub index: u8,
-    /// First work day, by its place in [`Problem::days`].
+    /// First work day, by its place in [`Property::days`].
     pub from: usize,
     /// Behind the last one; equal to `from` where no work day lies in its window.
     pub to: usize,
@@ -38,18 +38,18 @@ pub struct VisitNeed {
 /// Visits by day of ringing: trees of one species in one half of the world share them.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Profile {
-    /// For each work day, in the order of [`Problem::days`], the visits that cost minutes.
+    /// For each work day, in the order of [`Property::days`], the visits that cost minutes.
     pub after: Vec<Vec<VisitNeed>>,
 }
 
 /// A tree as a plan sees it.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct PlanTree {
-    /// Its unit, by place in [`Problem::units`].
+    /// Its unit, by place in [`Property::units`].
     pub unit: usize,
-    /// Its days, by place in [`Problem::classes`].
+    /// Its days, by place in [`Property::classes`].
     pub class: usize,
-    /// Its visits, by place in [`Problem::profiles`].
+    /// Its visits, by place in [`Property::profiles`].
     pub profile: usize,
     /// What it is worth to ring it while the bark slips: priority times order.
     pub value: f64,
@@ -59,7 +59,7 @@ pub struct PlanTree {
     pub visits: [f64; 2],
     /// Basal area of its stems, m².
     pub basal_m2: f64,
-    /// The work day that somebody chose, by place in [`Problem::days`].
+    /// The work day that somebody chose, by place in [`Property::days`].
     pub pinned: Option<usize>,
 }
 
@@ -80,8 +80,8 @@ impl PlanTree {
 
 /// A day and its probability of slip.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Choice {
-    /// The work day, by place in [`Problem::days`].
+pub struct RingDay {
+    /// The work day, by place in [`Property::days`].
     pub day: usize,
     /// Probability of slip, 0 to 1, rounded to 0.005.
     pub p: f64,
@@ -89,22 +89,22 @@ pub struct Choice {
 
 /// A list of trees, and what there is to do them with. Trees stand in the order of their ids: ties go by it.
 #[derive(Clone, Debug, Default, PartialEq)]
-pub struct Problem {
+pub struct Property {
     /// The trees.
     pub trees: Vec<PlanTree>,
     /// For each class of trees alike in place and species: the days on which they may be ringed, in order.
-    pub classes: Vec<Vec<Choice>>,
+    pub classes: Vec<Vec<RingDay>>,
     /// Visits by species.
     pub profiles: Vec<Profile>,
     /// Work days, in order.
     pub days: Vec<WorkDay>,
     /// Units of land.
-    pub units: Vec<Unit>,
+    pub units: Vec<PlanUnit>,
 }
 
-impl Problem {
+impl Property {
     /// The days on which a tree may be ringed: the chosen one alone where somebody chose.
-    pub(crate) fn choices<'a>(&'a self, tree: &'a PlanTree) -> impl Iterator<Item = Choice> + 'a {
+    pub(crate) fn choices<'a>(&'a self, tree: &'a PlanTree) -> impl Iterator<Item = RingDay> + 'a {
         self.classes[tree.class]
             .iter()
             .copied()
