@@ -38,7 +38,9 @@ fn a_path_within_reach_stops_the_answer_and_shows_no_ring() {
         browser.open(&server.address).await?;
         browser.until_ready().await?;
         browser.fill_in_a_tree().await?;
-        browser.press("input[name=none_in_reach]").await?;
+        browser
+            .press("#f-targets-0-kind option[value=nothing]")
+            .await?;
         browser
             .press("[name='targets[0].kind'] option[value=path]")
             .await?;
@@ -83,10 +85,8 @@ fn the_keyboard_alone_leads_from_the_top_to_the_answer() {
         browser.keys(&[space]).await?;
         browser.tab_to("[name='stems[0].diameter']").await?;
         browser.keys(&['9']).await?;
-        browser.tab_to("input[name='stems.how']").await?;
-        browser.keys(&[space]).await?;
-        browser.tab_to("input[name=none_in_reach]").await?;
-        browser.keys(&[space]).await?;
+        browser.tab_to("#f-targets-0-kind").await?;
+        browser.keys(&['N', 'o', 't']).await?;
         browser.tab_to("button[type=submit]").await?;
         browser.keys(&[Key::Enter.into()]).await?;
         browser.until("the answer", ANSWER).await?;
@@ -116,6 +116,7 @@ fn problems_stand_together_lead_to_their_fields_and_keep_what_was_typed() {
         browser
             .type_into("[name='stems[0].diameter']", "ten-ish")
             .await?;
+        browser.type_over("#f-day", "31 June 2027").await?;
         browser.press("button[type=submit]").await?;
         let root = "document.querySelector('slipbark-tree-plan').shadowRoot";
         browser

@@ -24,8 +24,9 @@ impl Browser {
     async fn unfold(&self, css: &str) -> Outcome {
         let open = format!(
             "const root = document.querySelector('slipbark-tree-plan')?.shadowRoot;
-             for (const around of root?.querySelectorAll('.asked, .more') ?? []) {{
-               if (!around.open && around.querySelector(`:scope > :not(summary) ${{String.raw`{css}`}}`)) around.open = true;
+             const wanted = root?.querySelector(String.raw`{css}`);
+             for (let at = wanted?.parentElement; at; at = at.parentElement) {{
+               if (at.matches('.asked, .more, .give') && wanted.closest('summary')?.parentElement !== at) at.open = true;
              }}"
         );
         self.run(&open).await?;
@@ -53,6 +54,18 @@ impl Browser {
             .in_calculator(css)
             .await
             .map_err(|error| format!("{css}: {error}"))?;
+        element.send_keys(text).await?;
+        Ok(())
+    }
+
+    /// Types into a field in place of what stands in it.
+    pub async fn type_over(&self, css: &str, text: &str) -> Outcome {
+        self.unfold(css).await?;
+        let element = self
+            .in_calculator(css)
+            .await
+            .map_err(|error| format!("{css}: {error}"))?;
+        element.clear().await?;
         element.send_keys(text).await?;
         Ok(())
     }
@@ -92,14 +105,11 @@ impl Browser {
             .await?;
         self.type_into("[name='stems[0].diameter']", "14 1/2")
             .await?;
-        self.press("input[name='stems.how'][value=across]").await?;
-        self.press("input[name=none_in_reach]").await?;
+        self.press("#f-targets-0-kind option[value=nothing]")
+            .await?;
         self.press("input[name=line_within_reach][value=no]")
             .await?;
-        self.press("input[name=day][value=other]").await?;
-        self.type_into("[name='date.m']", "June").await?;
-        self.type_into("[name='date.d']", "12").await?;
-        self.type_into("[name='date.y']", "2027").await
+        self.type_over("#f-day", "June 12 2027").await
     }
 
     /// Asks for the answer and waits until it stands there; gives its first sentence.

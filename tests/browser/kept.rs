@@ -51,11 +51,11 @@ fn a_draft_survives_reload_and_return_until_it_is_forgotten() {
             .expect_notes("14 1/2", "Draft on this device.", "")
             .await?;
         let picked = format!(
-            "return [...{ROOT}.querySelectorAll('form :checked')].map((it) => it.value).filter((it) => /maple|across|other/.test(it));"
+            "return [...{ROOT}.querySelectorAll('form :checked')].map((it) => it.value).filter((it) => /maple|across|nothing/.test(it));"
         );
         assert_eq!(
             browser.run(&picked).await?,
-            json!(["Norway maple", "across", "other"])
+            json!(["Norway maple", "in across", "nothing"])
         );
         browser.show_the_answer().await?;
         // As when a phone is locked and the page is thrown away: it begins anew, answer and all.
@@ -165,7 +165,7 @@ fn a_link_shows_someone_else_s_tree_and_leaves_the_draft_alone() {
         assert_eq!(page, server.address);
         assert_eq!(
             fragment,
-            "v=1&species=Norway+maple&date=2027-June-12&line_within_reach=no&none_in_reach=yes&size-unit=in&size=14+1%2F2"
+            "v=1&species=Norway+maple&date=2027-06-12&line_within_reach=no&none_in_reach=yes&size-unit=in&size=14+1%2F2"
         );
         let answer = browser
             .run(&format!("return {ANSWER}.textContent;"))

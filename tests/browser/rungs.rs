@@ -32,7 +32,7 @@ pub fn rungs(site: &Server) -> [(&'static str, String); 5] {
         (
             "frame",
             format!(
-                "<iframe src=\"{address}embed/tree-plan/\" title=\"Tree calculator calculator\" width=\"100%\" height=\"980\" style=\"border:0\"></iframe>\
+                "<iframe src=\"{address}embed/tree-plan/\" title=\"Tree calculator calculator\" width=\"100%\" height=\"640\" style=\"border:0\"></iframe>\
                  <script src=\"{address}v1/frame-height.js\" defer></script>"
             ),
         ),

@@ -83,11 +83,15 @@ fn settings_at_an_address_are_there_before_anything_is_answered() {
             json!([
                 "Tree-of-heavenstink tree, Ailanthus altissima",
                 "Norway mapleAcer platanoides",
-                "Black locustriver locust, Robinia pseudoacacia"
+                "Black locustriver locust, Robinia pseudoacacia",
+                "None of these, or I don’t know"
             ])
         );
-        let preset = "const root = document.getElementById('calculator').shadowRoot; return ['[name=\"stems.unit\"]', '[name=region]', '[name=\"place.latitude\"]'].map((css) => root.querySelector(css).value);";
-        assert_eq!(browser.run(preset).await?, json!(["cm", "US-MA", "42.36"]));
+        let preset = "const root = document.getElementById('calculator').shadowRoot; return ['[name=\"stems.as\"]', '[name=region]', '[name=\"place.latitude\"]'].map((css) => root.querySelector(css).value);";
+        assert_eq!(
+            browser.run(preset).await?,
+            json!(["cm across", "US-MA", "42.36"])
+        );
         browser
             .in_calculator("#f-find")
             .await?
@@ -95,7 +99,10 @@ fn settings_at_an_address_are_there_before_anything_is_answered() {
             .await?;
         assert_eq!(
             browser.run(list).await?,
-            json!(["Tree-of-heavenstink tree, Ailanthus altissima"])
+            json!([
+                "Tree-of-heavenstink tree, Ailanthus altissima",
+                "None of these, or I don’t know"
+            ])
         );
         assert_eq!(
             browser.run(ASK).await?,
@@ -276,7 +283,11 @@ fn a_frame_has_the_settings_of_its_host_and_a_page_of_ours_has_nobody_s() {
         frame.enter_frame().await?;
         browser.until_ready().await?;
         let only = "return document.getElementById('calculator').shadowRoot.querySelectorAll('#l-species label').length;";
-        assert_eq!(browser.run(only).await?, 2);
+        assert_eq!(
+            browser.run(only).await?,
+            3,
+            "two names of the group, and none of them"
+        );
         assert_eq!(browser.run(ASK).await?[1], "River Friends");
         browser.client.enter_parent_frame().await?;
         browser.open(&address).await?;
@@ -301,7 +312,7 @@ fn the_other_ways_onto_a_page_carry_the_settings_too() {
         browser.open(&host.address).await?;
         let listed = "[...document.querySelectorAll('[config]')].map((it) => it.shadowRoot?.querySelectorAll('#l-species label').length)";
         browser
-            .until("both", &format!("String({listed}) === '2,2'"))
+            .until("both", &format!("String({listed}) === '3,3'"))
             .await?;
         // A frame that takes the element's place has the address in full.
         let framed = "const script = document.querySelector('script[src]').src; const holder = document.createElement('div'); holder.setAttribute('config', 'ours.json'); document.body.append(holder);

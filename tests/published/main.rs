@@ -8,6 +8,7 @@ mod bad_place;
 mod bark;
 mod beside;
 mod effort;
+mod first_names;
 mod follow_up;
 mod heights;
 mod heights_measured;

@@ -106,6 +106,7 @@ const NO_SOURCE: &[(&str, &str)] = &[
         "rules/durability.csv",
         "from memory, shown as our own assumption",
     ),
+    ("rules/asked_for.csv", "the order is our own"),
 ];
 
 fn tables() -> Vec<String> {

@@ -17,8 +17,8 @@ use calc::terms::method::{Cell, Level, Method};
 use calc::terms::place::HeightBand;
 use calc::terms::regional::{Authority, OtherTree, Regional};
 use calc::terms::species::{
-    BarkRatio, Confidence, DeathRow, Durability, Form, Group, HeightRow, LookAlike, NativeRange,
-    Species, SproutRow, SproutVigor, Suitability, Trait, TrialTold, WoodClass,
+    AskedFor, BarkRatio, Confidence, DeathRow, Durability, Form, Group, HeightRow, LookAlike,
+    NativeRange, Species, SproutRow, SproutVigor, Suitability, Trait, TrialTold, WoodClass,
 };
 use calc::terms::tree::Setting;
 use calc::timing::closed_months::{Restriction, Scope, Topic};
@@ -34,8 +34,9 @@ packed! {
     Species {
         scientific, name, names, code, unknown, group, basal, suckering, suitability, response, bark, heights,
         small, heights_borrowed, crowns, mature_height_ft, urban_height_ft, wood, budbreak_sum, budbreak, sprouting, durability,
-        native, look_alikes, deaths, trials_told, trials, traits, ring_minimum_mm, cautions,
+        native, look_alikes, deaths, trials_told, asked_for, traits, ring_minimum_mm, cautions,
     }
+    AskedFor { rank, codes }
     BarkRatio { coefficient, confidence, cite }
     HeightRow { form, b, out, peak, region, cite }
     SproutRow { variant, at }

@@ -11,7 +11,6 @@ use calc_view::draw::mark::{Swatch, brand, defs, sun, swatch};
 use calc_view::draw::range::{RangeBar, RangeLabels, ShareBar, SharesLabels, range, shares};
 use calc_view::draw::tree::{Habit, stand};
 use calc_view::draw::{RangeGrade, Reading, ruler};
-use calc_view::form::drawing::{Distance, DistanceLabels, SizeLabels, distance_tape, size_tape};
 use calc_view::out::{Html, Out};
 use calc_view::page::Page;
 
@@ -309,45 +308,6 @@ fn years(out: &mut Page<'_>) {
     figure(out, "visits", |out| visits(out, &rows, &l));
 }
 
-fn tapes(out: &mut Page<'_>) {
-    out.open_class("div", "plates");
-    for (mm, us, metric) in [
-        (Some(368.3), "14½ in", "36.8 cm"),
-        (None, "", ""),
-        (Some(25.0), "1 in", "2.5 cm"),
-        (Some(1016.0), "40 in", "101.6 cm"),
-    ] {
-        let l = SizeLabels {
-            aria: "Size tape",
-            inch: "in",
-            cm: "cm",
-            size: Reading { us, metric },
-        };
-        figure(out, "size", |out| size_tape(out, mm, &l));
-    }
-    for (targets, metric, nearest, known) in [
-        (&[30.48][..], false, "path, 100 ft", true),
-        (&[4.0, 30.0][..], true, "building, 4 m", true),
-        (&[][..], false, "", true),
-        (&[12.0][..], true, "path, 12 m", false),
-        (&[300.0][..], false, "path, 984 ft", true),
-    ] {
-        let d = Distance {
-            height_used_m: known.then_some(18.3),
-            zone_m: known.then_some(27.4),
-            targets_m: targets,
-            metric,
-        };
-        let l = DistanceLabels {
-            aria: "Distance tape",
-            nearest,
-            unit: if metric { "m" } else { "ft" },
-        };
-        figure(out, "distance", |out| distance_tape(out, &d, &l));
-    }
-    out.close();
-}
-
 fn ranges(out: &mut Page<'_>) {
     for (name, low, likely, high, grade, text, unit) in [
         (
@@ -493,7 +453,6 @@ fn main() {
     trunks(out);
     reaches(out);
     years(out);
-    tapes(out);
     ranges(out);
     ruler::foot(out.sink(), 183, "in", "cm");
     for _ in 0..3 {

@@ -20,46 +20,39 @@ pub enum Kind {
     Checks,
 }
 
-/// A group of the form.
+/// A group of questions of the form.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum FormGroup {
     /// Species and size.
     Tree = 1,
-    /// What it could hit, and height.
-    Place = 2,
-    /// The day, bark, signs.
-    Day = 4,
-    /// State, setting, limbs.
-    MoreTree = 8,
-    /// Town or point, spring.
-    Where = 16,
-    /// Goal, herbicide, crew.
-    Job = 32,
+    /// Town or state.
+    Where = 2,
+    /// What it could hit.
+    Place = 4,
+    /// The day.
+    Day = 8,
+    /// Crew and walk.
+    Work = 16,
 }
 
 impl FormGroup {
     /// All of them, in order.
-    pub const ALL: [Self; 6] = [
-        Self::Tree,
-        Self::Place,
-        Self::Day,
-        Self::MoreTree,
-        Self::Where,
-        Self::Job,
-    ];
+    pub const ALL: [Self; 5] = [Self::Tree, Self::Where, Self::Place, Self::Day, Self::Work];
 }
 
 const TREE: u8 = FormGroup::Tree as u8;
+const WHERE: u8 = FormGroup::Where as u8;
 const PLACE: u8 = FormGroup::Place as u8;
 const DAY: u8 = FormGroup::Day as u8;
+const WORK: u8 = FormGroup::Work as u8;
 
 /// Name, groups in front.
 const TABLE: [(&str, u8); 6] = [
-    ("tree-plan", TREE | PLACE | DAY),
-    ("year", TREE | DAY | FormGroup::Where as u8),
+    ("tree-plan", TREE | WHERE | PLACE | DAY),
+    ("year", TREE | WHERE | DAY),
     ("ring", TREE | PLACE | DAY),
     ("reach", TREE | PLACE),
-    ("effort", TREE | DAY | FormGroup::Job as u8),
+    ("effort", TREE | DAY | WORK),
     ("checks", TREE | DAY),
 ];
 

@@ -1,23 +1,56 @@
 ### What the form asks.
 
-form-tree = Tree
-form-species = Species
-form-filter = Type part of a name to shorten the list.
 form-none-alike = No tree here has that name. Try less of it, or pick the last line.
+form-which-tree = Which tree?
+form-which-tree-hint = Part of a name. Not sure? Leave empty.
+form-pick-tree = Names that may be meant
+form-none-of-these = None of these, or I don’t know
+form-how-thick = How thick, at chest height?
+form-measured-as = Measured as
+form-which-place = Which town, or state?
+form-which-place-hint = Sets the days and the local rules.
+form-town-choose = Pick the town for days of its own.
+form-nearest = Nearest thing it could hit?
+form-nearest-hint = Look all round, two tree heights out.
+form-kinds-nothing = Nothing that near, and no line
+form-any-line = Any power or phone line that near?
+form-line-hint = Look up, too.
+form-which-day = Which day?
+form-which-day-hint = Or type year to see the whole year.
+form-today-alone = Today
+form-year-alone = Year
+form-start = A size and a day are enough to start. What you leave out is named in the answer.
+form-more-used = None needed. Now used: usual bark, tallest height, no damage seen, 1 person.
+form-told = You told it.
+form-grows = Where and how it grows
+form-seen = What you see on it
+form-stems = More than one stem
+form-things = More it could hit, and slopes
+form-leaves = Leaves out this year
+form-job = The job, and herbicide
+form-crew = Crew and walk
+form-used-grows = Used now: woods for effort, the taller for reach, ordinary growth
+form-used-signs = Used now: alive, no holes, cracks, fungus, lean or broken limbs
+form-used-stems = Used now: one stem
+form-used-things = Used now: level ground, nothing else
+form-used-place = Used now: no state said, cautious rules
+form-used-leaves = Used now: worked out from the climate of the place
+form-used-crew = Used now: 1 person, 2 minutes from the last tree, our own assumption
+form-used-job = Used now: for wildlife; plans with and without herbicide
+form-measured-in-across = inches across
+form-measured-in-around = inches around
+form-measured-cm-across = cm across
+form-measured-cm-around = cm around
 # A tree that is known and has no rows of its own.
 form-not-listed = not on this list,{ " " }
-form-unknown = I don’t know, or not on this list
 form-unknown-kind = What kind is it?
-form-size = Trunk size
-form-size-us = At chest height, 4 ft 6 in up.
-form-size-metric = At chest height, 1.3 m up.
+form-size-us = 4 ft 6 in up. 14 1/2 is fine.
+form-size-metric = 1.3 m up. 36.5 is fine.
 form-how = How was it measured
-form-how-open = Neither picked: read as across.
 # Its number follows.
 form-stem = Stem{ " " }
 form-add-stem = Add another stem
-form-place = Place
-form-hit = What could it hit?
+form-place = State, country, exact place
 form-hit-hint = List all within two heights of the tree.
 form-kind = What is it?
 form-kind-open = Pick one
@@ -28,14 +61,12 @@ form-slope-hint = Rise over run: 20 is 1 up for 5 along.
 form-downhill = It lies downhill of the tree
 form-voltage = Voltage of the line, kV, if known
 form-add-thing = Add another thing
-form-two-heights = two heights of the tree
-form-not-asked = Left empty: not checked.
 form-height = Tree height
 form-if-measured = , if measured
-form-height-empty = Left empty: estimated from species and size.
+form-height-empty = Used now: the tallest estimate for species and size
 form-height-sure = Unusual for its size. I measured again: it is right.
 form-bark = Bark thickness
-form-bark-empty = Left empty: estimated from species and size.
+form-bark-empty = Used now: the usual bark of your tree
 form-aid = Measure the height from the ground
 form-aid-by = How?
 form-aid-pick = Pick how you measure, and type the readings.
@@ -63,10 +94,6 @@ form-timed-keep = Keep them on this device
 form-timed-forget = Forget them here
 form-timed-save = Download them as a file
 form-timed-open = Or open a file that was downloaded here
-form-date = When and where
-form-day = Day of the work
-form-other-day = Another day
-form-year-only = Just show me the year
 form-day-hint-mdy = For example 6 20 2027, or June 20 2027.
 form-day-hint-dmy = For example 20 6 2027, or 20 June 2027.
 form-part-day = Day
@@ -74,14 +101,10 @@ form-part-month = Month
 form-part-year = Year
 form-signs = Tick what you see
 form-more = Improve the estimate
-form-more-tree = The tree
-form-more-place = The place
-form-more-job = The job
 form-setting = Where did it grow?
 form-condition = Is it alive?
 form-live-share = Live bark all round, in 100
 form-live-hint = 100 if it is alive all the way round.
-form-live-empty = Left empty: 100.
 form-clone = Can every stem of the clone be ringed?
 form-clone-hint = It spreads by roots: nearby stems are the same tree.
 form-genus = Living pines near it?
@@ -128,22 +151,17 @@ form-spare = Which stem stays alive?
 form-herbicide = May herbicide be used?
 form-walk = Walk from the last tree, minutes
 form-walk-hint = Or a distance, such as 200 ft.
-form-walk-empty = Left empty: 2 minutes, our own assumption.
 form-practised = A practised crew
 form-cannot-wait = It must be done on that day
 form-show = Show the plan
 form-show-answer = Show the answer
 form-next = Next tree, same place
-form-three = Three answers are enough: species, size, day.
-form-two = Two answers are enough: species and size.
+form-two = A size is enough to start.
 form-inches = inches
 form-cm = cm
 form-mm = mm
 form-feet = feet
 form-metres = metres
-form-tape-size = Measuring tape, size across
-form-tape-far = Measuring tape, ground round the tree
-form-tape-year = Tape of the year, bark and rules
 
 ## Labels with a number or a unit
 # $field (Phrase): a label
@@ -161,19 +179,24 @@ form-thing = Thing { $thing }
 form-remove-thing = Remove thing { $thing }
 # $unit (Phrase)
 form-timed-trees = Size across of each, { $unit }
-# $today (Date)
+# $today (Text)
 form-today = Today, { $today }
 # $region (Text)
 form-near-use = Use { $region }
-# $reach (Node): two heights, or the words for it
-form-none-in = Nothing in reach: no building, road, path, line, property line or neighbour’s tree within { $reach }
-# $reach (Node): two heights, or the words for it
-form-line-in = Any overhead line within { $reach }?
 
 ## Lines that follow what is typed
 # $shown (Count)
 # $all (Count)
 form-shown = { $shown } of { $all } trees shown.
+# $reach (Length)
+form-two-heights-are = { $reach } is two heights of this tree.
+# $days (Text)
+form-slips-next = Bark slips next: { $days }.
+# $place (Text)
+form-place-used = Used now: { $place }.
+# $shown (Count)
+# $matching (Count)
+form-matching-more = { $shown } of { $matching } that match. Type more of it.
 # $beside (Count)
 form-none-on-list = { $beside } match, none of them on this list
 # $matching (Count)
@@ -185,16 +208,16 @@ form-read-as = Read as { $length }.
 # $girth (Text): without its unit
 form-read-across = { $size } across ({ $girth } ÷ 3.1416)
 # $height (Length)
-form-height-used = Left empty: { $height } used.
+form-height-used = Used now: { $height }
 # $height (Length)
 # $times (Text)
-form-height-over = Left empty: { $height } used: { $times } times the tallest estimate, which hardly any measured tree exceeds.
+form-height-over = Used now: { $height }, { $times } times the tallest estimate, which hardly any measured tree exceeds
 # $height (Length)
-form-height-table = Left empty: { $height } used, the tallest tree of the whole table. Measure it.
+form-height-table = Used now: { $height }, the tallest tree of the whole table. Measure it.
 # $bark (Length)
 # $low (Text)
 # $high (Text)
-form-bark-used = Left empty: { $bark } used ({ $low } to { $high }).
+form-bark-used = Used now: { $bark } ({ $low } to { $high }), the usual bark of your tree
 # $height (Length)
 form-elevation-used = Left empty: { $height } used, that of the stations near. 100 m (330 ft) is about 2 days.
 # $height (Length)
@@ -240,7 +263,7 @@ form-hows-around = Around
 
 form-replies-yes = Yes
 form-replies-no = No
-form-replies-cant-tell = I can’t tell
+form-replies-cant-tell = Can’t tell
 
 form-sign-words-cavity = A hole or cavity
 form-sign-words-cracks = Cracks in the trunk

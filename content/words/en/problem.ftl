@@ -140,3 +140,7 @@ problem-no-trial = { $name } is not on this list yet: we read no trial of ringin
 problem-expect-sprouts = Expect sprouts.
 problem-not-listed-sure = { $name } is not on this list. Make sure what it is. If it must go, choose “{ $choose }”; the estimates are then wider.
 problem-not-listed = { $name } is not on this list. If it must go, choose “{ $choose }”; the estimates are then wider.
+# $typed (Text)
+problem-typed-day = “{ $typed }” is no day. Type a day such as 12 June 2027, or type year.
+# $typed (Text)
+problem-typed-no-such-day = “{ $typed }” is no day of the calendar. Check day and month.

@@ -78,3 +78,5 @@ problem-no-trial = { $name } todavía no está en esta lista: no leímos ningún
 problem-expect-sprouts = Cuente con brotes.
 problem-not-listed-sure = { $name } no está en esta lista. Confirme qué es. Si tiene que irse, elija «{ $choose }»; las estimaciones son entonces más amplias.
 problem-not-listed = { $name } no está en esta lista. Si tiene que irse, elija «{ $choose }»; las estimaciones son entonces más amplias.
+problem-typed-day = «{ $typed }» no es un día. Escriba un día como 12 de junio de 2027, o escriba año.
+problem-typed-no-such-day = «{ $typed }» no es un día del calendario. Revise el día y el mes.

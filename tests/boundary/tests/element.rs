@@ -12,8 +12,8 @@ wasm_bindgen_test_configure!(run_in_browser);
 #[wasm_bindgen_test]
 fn the_form_stands_in_an_open_root_and_takes_no_focus() {
     let host = Host::new();
-    assert!(host.has("form.desk .group:nth-of-type(3)"));
-    assert_eq!(host.all("form .tapefig svg").len(), 3);
+    assert!(host.has("form.ask .rows > .field:nth-child(6)"));
+    assert!(host.value("#f-day").starts_with("Today, "));
     assert_eq!(host.focused(), "");
     assert!(!host.has("#answer > *") && !host.has(".errsum"));
     assert_eq!(host.root().adopted_style_sheets_count(), 1);
@@ -69,10 +69,8 @@ fn problems_lead_to_their_fields_and_keep_what_was_typed() {
     let host = Host::new();
     host.type_in("#f-find", "norway maypole");
     host.type_in("#f-stems-0-diameter", "fourteen");
-    host.click("input[name='stems.how'][value=around]");
-    host.click("input[name=day][value=other]");
-    host.type_in("#f-date-y", "2027");
-    host.type_in("#f-date-d", "12");
+    host.type_in("#f-stems-as", "in around");
+    host.type_in("#f-day", "31 June 2027");
     let heard = host.hear();
     host.press();
     assert_eq!(host.all(".errsum a").len(), 3);
@@ -94,8 +92,8 @@ fn problems_lead_to_their_fields_and_keep_what_was_typed() {
         described.split(' ').all(|id| host.has(&format!("#{id}"))),
         "{described}"
     );
-    assert!(host.one("#f-date-m").has_attribute("aria-invalid"));
-    assert!(!host.one("#f-date-y").has_attribute("aria-invalid"));
+    assert!(host.one("#f-day").has_attribute("aria-invalid"));
+    assert_eq!(host.value("#f-day"), "31 June 2027");
     assert_eq!(host.value("#f-find"), "norway maypole");
     assert_eq!(host.value("#f-stems-0-diameter"), "fourteen");
     host.all(".errsum a")[1]
@@ -105,7 +103,7 @@ fn problems_lead_to_their_fields_and_keep_what_was_typed() {
     host.all(".errsum a")[2]
         .unchecked_ref::<HtmlElement>()
         .click();
-    assert_eq!(host.focused(), "f-date-m");
+    assert_eq!(host.focused(), "f-day");
     assert_eq!(*heard.borrow(), ["slipbark-invalid problems,schema"]);
     // What is settled goes; what was not asked about yet is not complained of.
     host.type_in("#f-stems-0-diameter", "44");
@@ -159,13 +157,13 @@ fn a_unit_says_what_a_number_means_and_is_echoed() {
         "Read as 35 cm (13.8 in)."
     );
     host.type_in("#f-height", "50");
-    host.type_in("#f-stems-unit", "cm");
+    host.type_in("#f-stems-as", "cm across");
     assert_eq!(host.value("#f-stems-0-diameter"), "35cm");
     assert_eq!(host.text("#f-stems-0-diameter-r"), "");
     // Beside what is typed the unit stays; beside what is empty it follows.
     assert_eq!(host.text("#f-height-u"), "feet");
     assert_eq!(host.text("#f-targets-0-distance-u"), "metres");
-    assert_eq!(host.text("#f-stems-0-diameter-u"), "cm");
+    assert!(host.text("#f-stems-0-diameter-h").starts_with("1.3 m"));
 }
 
 #[wasm_bindgen_test]
@@ -178,9 +176,9 @@ fn lists_grow_and_shrink_with_the_focus_beside() {
     host.type_in("#f-targets-1-kind", "line");
     assert!(!host.one("#m-voltage-1").has_attribute("hidden"));
     assert!(host.one("#m-voltage-0").has_attribute("hidden"));
-    host.click("[data-act=remove-target][data-at='0']");
-    assert_eq!(host.all(".entry").len(), 1);
-    assert_eq!(host.value("#f-targets-0-kind"), "line");
+    host.click("[data-act=remove-target][data-at='1']");
+    assert_eq!(host.all(".entry").len(), 0);
+    assert_eq!(host.value("#f-targets-0-kind"), "path");
     assert_eq!(host.focused(), "f-targets-0-kind");
     host.click("[data-act=add-stem]");
     assert_eq!(host.focused(), "f-stems-1-diameter");
@@ -213,7 +211,7 @@ fn attributes_preset_the_form_and_properties_set_it() {
     ]);
     assert!(host.has("input[value='Norway maple']:checked"));
     assert_eq!(host.value("#f-stems-0-diameter"), "14");
-    assert_eq!(host.value("#f-date-y"), "2027");
+    assert_eq!(host.value("#f-day"), "12 June 2027");
     let heard = host.hear();
     let answer = www_element::calls::compute(&host.element);
     assert!(js_sys::Reflect::has(&answer, &"outcome".into()).unwrap_or(false));
@@ -264,7 +262,7 @@ fn taken_out_and_put_back_it_goes_on() {
         .expect("a child");
     www_element::calls::connect(&host.element);
     assert_eq!(host.value("#f-stems-0-diameter"), "14 1/2");
-    assert_eq!(host.value("#f-date-m"), "June");
+    assert_eq!(host.value("#f-day"), "12 June 2027");
     assert!(host.has("input[value='Norway maple']:checked"));
     assert_eq!(host.result("outcome"), "do");
 }
@@ -277,7 +275,7 @@ fn the_next_tree_keeps_the_day_and_clears_the_tree() {
     host.press();
     host.click("[data-act=next]");
     assert_eq!(host.value("#f-stems-0-diameter"), "");
-    assert_eq!(host.value("#f-date-y"), "2027");
+    assert_eq!(host.value("#f-day"), "12 June 2027");
     assert!(!host.has("input[name=species]:checked") && !host.has("#answer > *"));
     assert_eq!(host.focused(), "f-find");
 }

@@ -87,14 +87,14 @@ fn a_town_is_fetched_once_found_and_fills_the_place() {
     www_element::calls::towns_failed("US");
     assert!(host.text("#town-a").contains("latitude and longitude"));
     assert!(www_element::calls::take_towns("US", &packed("US")));
-    assert_eq!(host.all("#l-towns input").len(), 8);
+    assert_eq!(host.all("#l-towns input").len(), 5);
     assert!(host.text("#l-towns").contains("Madison, WI"));
     host.click("#l-towns input[value='43 -89.4 US-WI']");
     assert_eq!(host.value("#f-place-latitude"), "43");
     assert_eq!(host.value("#f-place-longitude"), "-89.4");
     assert_eq!(host.value("#f-region"), "US-WI");
     assert_eq!(host.all("#l-towns input:checked").len(), 1);
-    assert!(host.text("#town-a").starts_with("Filled in"));
+    assert_eq!(host.text("#town-a"), "Used now: Madison, WI.");
     // What is typed over it is no longer that town's.
     host.type_in("#f-place-latitude", "43.5");
     assert!(!host.has("#l-towns input:checked"));
@@ -108,11 +108,14 @@ fn a_town_is_fetched_once_found_and_fills_the_place() {
     host.type_in("#f-town", "bath");
     host.click("#l-towns input");
     assert_eq!(host.value("#f-place-latitude"), "51.38");
-    assert_eq!(
-        host.value("#f-region"),
-        "US-WI",
-        "a region that stands stays"
-    );
+    assert_eq!(host.value("#f-region"), "GB");
+    // Another place typed over it takes both with it; a state alone has no point.
+    host.type_in("#f-town", "New York");
+    assert_eq!(host.value("#f-place-latitude"), "");
+    assert_eq!(host.value("#f-region"), "US-NY");
+    assert_eq!(host.text("#town-a"), "Used now: New York.");
+    host.type_in("#f-town", "");
+    assert_eq!(host.value("#f-region"), "");
 }
 
 #[wasm_bindgen_test]
@@ -142,12 +145,12 @@ fn the_place_of_leaves_seen_elsewhere_is_found_by_its_town_too() {
     host.type_in("#f-leafed-out-where", "elsewhere");
     host.type_in("#f-leafed-out-town-country", "CA");
     host.type_in("#f-leafed-out-town", "mad");
-    assert_eq!(host.all("#l-seen-towns input").len(), 8);
+    assert_eq!(host.all("#l-seen-towns input").len(), 5);
     assert!(!host.has("#l-towns input"));
-    assert!(host.text("#seen-town-a").contains("8 towns"));
+    assert!(host.text("#seen-town-a").contains("5 towns"));
     // By keys alone: Enter leads to the list.
     let enter = "
-        root.querySelector('.more').open = true;
+        for (const fold of root.querySelectorAll('details')) fold.open = true;
         const field = root.querySelector('#f-leafed-out-town'); field.focus();
         field.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true, composed: true, cancelable: true }));
         return root.activeElement?.name;";

@@ -217,6 +217,8 @@ fn the_region_of_a_point_is_told_by_the_towns_near_and_both_sides_of_a_border_ar
         towns: None,
         position: false,
         keeps: false,
+        listed: false,
+        built: false,
         near,
         heading_level: 3,
         kind: calc_view::kind::Kind::TreePlan,

@@ -256,7 +256,7 @@ function lines() {
     [say("line-element"), say("line-element-hint"), `${script} defer></script>\n<slipbark-${kind} style="display:block;min-height:100vh"${config}>${link}</slipbark-${kind}>`],
     [say("line-div"), "", `<div data-slipbark="${kind}"${data} style="min-height:100vh"></div>\n${script} defer></script>`],
     [say("line-script"), say("line-script-hint"), `${script} data-slipbark="${kind}"${data}></script>`],
-    [say("line-frame"), address && !whole ? say("line-frame-lacks") : say("line-frame-hint"), `<iframe src="${home}embed/${kind}/${frame}" title="${esc($("b-kind").selectedOptions[0].text)}" loading="lazy" width="100%" height="980" style="border:0"></iframe>`],
+    [say("line-frame"), address && !whole ? say("line-frame-lacks") : say("line-frame-hint"), `<iframe src="${home}embed/${kind}/${frame}" title="${esc($("b-kind").selectedOptions[0].text)}" loading="lazy" width="100%" height="640" style="border:0"></iframe>`],
     [say("line-link"), say("line-link-hint"), `<p><a href="${home}">${esc(say("link-words"))}</a></p>`],
   ];
   const holder = $("b-lines");

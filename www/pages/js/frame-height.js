@@ -6,8 +6,10 @@
     if (from !== origin || data?.slipbark !== 1 || data.type !== "height") return;
     if (!Number.isFinite(data.h)) return;
     for (const frame of document.querySelectorAll("iframe")) {
-      // Only the frame that spoke, and only while it shows that site.
-      if (source && frame.contentWindow === source) frame.style.height = `${Math.min(12000, Math.max(320, data.h))}px`;
+      // Only the frame that spoke, and only while it shows that site; never lower than the page gave it, or what stands
+      // below would jump up.
+      const least = parseFloat(frame.getAttribute("height")) || 320;
+      if (source && frame.contentWindow === source) frame.style.height = `${Math.min(12000, Math.max(least, data.h))}px`;
     }
   });
 })();

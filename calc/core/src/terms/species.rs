@@ -104,6 +104,15 @@ pub struct NativeRange {
     pub doubtful: &'static [&'static str],
 }
 
+/// Where a tree stands among those that a form names before any is typed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct AskedFor {
+    /// Its place in the order, from 1; our own.
+    pub rank: u8,
+    /// Countries, states and provinces where it is named. A country stands for all of it where the tree is not native.
+    pub codes: &'static [&'static str],
+}
+
 /// A species, with the row of each table that it uses.
 #[derive(Clone, Copy, Debug)]
 pub struct Species {
@@ -159,8 +168,8 @@ pub struct Species {
     pub deaths: &'static [DeathRow],
     /// What other trials said of it, in a sentence each.
     pub trials_told: &'static [TrialTold],
-    /// How many rows of trials there are, whatever they counted.
-    pub trials: u8,
+    /// Where it stands among those that are named first; none where it is never.
+    pub asked_for: Option<AskedFor>,
     /// Marks that rules ask for.
     pub traits: &'static [Trait],
     /// Least ring width of its own, mm.

@@ -16,7 +16,7 @@ use crate::table::{At, Problem, Row, Table};
 use calc::terms::cite::{Cite, Grade};
 use calc::terms::region::country;
 use calc::terms::species::{
-    BarkRatio, Confidence, Durability, Group, LookAlike, NativeRange, Species, SproutRow,
+    AskedFor, BarkRatio, Confidence, Durability, Group, LookAlike, NativeRange, Species, SproutRow,
     Suitability, Trait, WoodClass,
 };
 use std::collections::BTreeMap;
@@ -267,7 +267,7 @@ fn one(row: &Row<JoinRow>, tables: &Tables, sources: &Sources) -> Result<Species
         look_alikes: look_alikes(rows.marks, tables)?,
         deaths: trials.deaths.leak(),
         trials_told: trials.told.leak(),
-        trials: trials.all,
+        asked_for: asked_for(name, &rows, tables)?,
         traits,
         ring_minimum_mm,
         cautions: rows
@@ -444,6 +444,37 @@ fn native(row: &Row<RangeRow>, status: &Row<StatusRow>) -> Result<NativeRange, P
     Ok(range)
 }
 
+/// Where the species is among those that are named first. What is not native in the United States or Canada is named
+/// where the national list has it.
+fn asked_for(name: &str, rows: &Rows<'_>, tables: &Tables) -> Result<Option<AskedFor>, Problem> {
+    let Some(row) = find(&tables.asked_for, |row| row.scientific_name == name) else {
+        return Ok(None);
+    };
+    let mut codes: Vec<&'static str> = Vec::new();
+    for land in row.codes.0 {
+        let grown = match *land {
+            "US" => &rows.status.introduced_states,
+            "CA" => &rows.status.introduced_provinces,
+            _ => "",
+        };
+        let parts = grown.split_whitespace();
+        let before = codes.len();
+        codes.extend(parts.map(|part| keep(&format!("{land}-{part}"))));
+        if codes.len() == before {
+            codes.push(land);
+        }
+        let range = rows.range;
+        if !range.not_native_countries.0.contains(land) && *land != "US" {
+            let what = format!("codes: {name} may be native in {land}, by native_range.csv");
+            return Err(row.at.problem(what));
+        }
+    }
+    Ok(Some(AskedFor {
+        rank: row.asked_for,
+        codes: codes.leak(),
+    }))
+}
+
 /// Look-alikes with a mark that was read in a source; marks from memory are never shown as sourced.
 fn look_alikes(row: &Row<MarksRow>, tables: &Tables) -> Result<&'static [LookAlike], Problem> {
     let none = List::default();
@@ -549,7 +580,7 @@ fn unknown_species(row: &Row<UnknownRow>, sources: &Sources) -> Result<Species, 
         look_alikes: &[],
         deaths: &[],
         trials_told: &[],
-        trials: 0,
+        asked_for: None,
         traits: &[],
         ring_minimum_mm: None,
         cautions: &[],

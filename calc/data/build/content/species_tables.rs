@@ -149,6 +149,17 @@ pub(crate) struct StatusRow {
     pub scientific_name: String,
     #[serde(deserialize_with = "cell")]
     pub status_in_lower_48: Told<Origin>,
+    pub introduced_states: String,
+    pub introduced_provinces: String,
+}
+
+/// A row of `rules/asked_for.csv`: a tree that is named before any is typed, and the countries where it is.
+#[derive(Deserialize)]
+pub(crate) struct AskedForRow {
+    pub asked_for: u8,
+    pub scientific_name: String,
+    #[serde(deserialize_with = "cell")]
+    pub codes: Codes,
 }
 
 /// A row of `rules/names_by_place.csv`: a name that means another tree elsewhere.
@@ -288,6 +299,7 @@ pub(crate) struct Tables {
     pub sprouts: Table<SproutCells>,
     pub status: Table<StatusRow>,
     pub ranges: Table<RangeRow>,
+    pub asked_for: Table<AskedForRow>,
     pub by_place: Table<ByPlaceRow>,
     pub marks: Table<MarksRow>,
     pub leaves: Table<LeafMarks>,
@@ -316,6 +328,7 @@ impl Tables {
             sprouts: Table::read(root, "content/evidence/sprout_probability.csv")?,
             status: Table::read(root, "content/evidence/status.csv")?,
             ranges: Table::read(root, "content/evidence/native_range.csv")?,
+            asked_for: Table::read(root, "content/rules/asked_for.csv")?,
             by_place: Table::read(root, "content/rules/names_by_place.csv")?,
             marks: Table::read(root, "content/evidence/identification.csv")?,
             leaves: Table::read(root, "content/evidence/leaf_marks.csv")?,
@@ -336,6 +349,17 @@ impl Tables {
         stranger(&self.sites, |row| &row.scientific_name, listed)?;
         stranger(&self.names, |row| &row.scientific_name, listed)?;
         stranger(&self.cautions, |row| &row.scientific_name, listed)?;
+        stranger(&self.asked_for, |row| &row.scientific_name, listed)?;
+        self.asked_for.by(|row| &row.scientific_name)?;
+        let mut last = 0;
+        for row in &self.asked_for.rows {
+            if row.asked_for <= last {
+                return Err(row
+                    .at
+                    .problem("asked_for: the rows stand in its order, no number twice"));
+            }
+            last = row.asked_for;
+        }
         stranger(&self.durability, |row| &row.scientific_name, listed)
     }
 }

@@ -34,8 +34,6 @@ pub(crate) struct Trials {
     pub deaths: Vec<DeathRow>,
     /// What others say in words.
     pub told: Vec<TrialTold>,
-    /// How many rows there are.
-    pub all: u8,
 }
 
 /// A row that counted something else than deaths by a ring alone is never printed as deaths.
@@ -52,7 +50,6 @@ pub(crate) fn read(
         }
         let id = row.source_id.first().map_or("", String::as_str);
         sources.grade(row.at, id, row.grade)?;
-        trials.all += 1;
         match row.shown.as_str() {
             "yes" => trials.deaths.push(DeathRow {
                 n: keep(&row.n),

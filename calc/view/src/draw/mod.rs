@@ -25,8 +25,6 @@
 //! answer::season::drawing::year(out, &YearTape, &YearLabels)         wide and narrow (two rows of six months)
 //! answer::season::drawing::year_small(out, &YearTape, &YearLabels)   the form's tape, 280 wide
 //! answer::season::drawing::visits(out, &[VisitYear], &VisitsLabels)  one row a year, wide and narrow
-//! form::drawing::size_tape(out, Option<mm>, &SizeLabels)             the form's tape, 280 wide
-//! form::drawing::distance_tape(out, &Distance, &DistanceLabels)      the form's tape, 280 wide
 //! ```
 //!
 //! Strokes do not scale (`vector-effect` in calc.css). Hatches are presentation attributes

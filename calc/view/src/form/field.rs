@@ -20,6 +20,8 @@ pub(super) struct TextField {
     pub hint: Word,
     /// Whether the control of its unit stands beside it, not at another field.
     pub unit_here: bool,
+    /// Whether its label leaves the unit to the list beside it.
+    pub unitless: bool,
     /// What is to be typed.
     pub takes: Takes,
 }
@@ -42,6 +44,7 @@ pub(super) const NUMBER: TextField = TextField {
     tail: Word::NONE,
     hint: Word::NONE,
     unit_here: false,
+    unitless: false,
     takes: Takes::Digits,
 };
 
@@ -87,7 +90,7 @@ impl View<'_> {
         out.attr("for", &id);
         out.text(field.label);
         out.text(number);
-        if let Some(length) = &length {
+        if let Some(length) = length.as_ref().filter(|_| !field.unitless) {
             out.text(", ");
             out.open("span");
             out.attr("id", &cat!(&id, "-u"));
@@ -104,8 +107,9 @@ impl View<'_> {
         if length.is_some() {
             described = cat!(&described, " ", &id, "-r");
         }
-        out.open_class("div", "pair");
+        out.open_class("div", if field.unitless { "pair sized" } else { "pair" });
         let (class, keys) = match field.takes {
+            Takes::Digits if field.unitless => ("", "decimal"),
             Takes::Digits => ("w2", "decimal"),
             Takes::Signed => ("w2", ""),
             Takes::Words => ("wf", ""),
@@ -149,10 +153,26 @@ impl View<'_> {
         out.close();
     }
 
+    /// The unit of a field that stands elsewhere, with its label in view.
+    pub(super) fn unit_of(&self, out: &mut Page<'_>, name: &str, of: &str) {
+        if let Some(length) = Length::of(name) {
+            out.open_class("div", "field");
+            let id = field_id(&length.control);
+            label_of(out, "", &id, &m::form_unit_of(of));
+            self.units(out, &length);
+            out.close();
+        }
+    }
+
     /// The choice of a unit: what the number beside it means.
     fn unit_choice(&self, out: &mut Page<'_>, length: &Length, of: &str) {
         let id = field_id(&length.control);
         label_of(out, "vh", &id, &m::form_unit_of(of));
+        self.units(out, length);
+    }
+
+    fn units(&self, out: &mut Page<'_>, length: &Length) {
+        let id = field_id(&length.control);
         open_control(out, "select", "unit", &id, &length.control);
         let picked = self.sheet.unit_of(length);
         for value in length.units() {
@@ -164,6 +184,12 @@ impl View<'_> {
     /// A line that follows what is typed.
     pub(super) fn live_line(&self, out: &mut Page<'_>, class: &str, id: &str) {
         out.open_class("p", class);
+        self.line_body(out, id);
+    }
+
+    /// The same inside a line of text: what a row says is used.
+    pub(super) fn used_line(&self, out: &mut Page<'_>, id: &str) {
+        out.open_class("span", "used");
         self.line_body(out, id);
     }
 

@@ -13,14 +13,14 @@ pub(super) type Test = fn(&Sheet) -> bool;
 
 /// Something that stands in the form.
 pub(super) enum Item {
-    /// A group, with its legend.
-    Group(Word, &'static [Item]),
     /// A set of fields under a name that links of problems lead to, with its legend.
     Set(&'static str, Word, &'static [Item]),
     /// What stands together as one field.
     Field(&'static [Item]),
-    /// What stands in a row.
-    Row(&'static [Item]),
+    /// What stands beside each other.
+    Beside(&'static [Item]),
+    /// A row of the folded part: the id of the line that says what is used, its name, what it unfolds to.
+    Row(&'static str, Word, &'static [Item]),
     /// Shown where some rule reads the field.
     Where(Field, &'static [Item]),
     /// Shown while the sheet is so; with the id of its element.
@@ -33,8 +33,6 @@ pub(super) enum Item {
     Select(&'static str, Word, Word, Choice),
     /// One of several, none picked unless it stands in the sheet: name, values.
     Radios(&'static str, Choice),
-    /// One of them that stands alone: name, value, words.
-    Radio(&'static str, &'static str, Word),
     /// Some of several, which share a name: name, values.
     Ticks(&'static str, Choice),
     /// A thing to tick: name, words.
@@ -70,11 +68,6 @@ impl View<'_> {
     /// Draws a thing that holds no other, or opens one and gives what it holds.
     fn open_item(&self, out: &mut Page<'_>, item: &Item) -> Option<&'static [Item]> {
         match *item {
-            Item::Group(legend, inside) => {
-                out.open_class("fieldset", "group");
-                out.leaf("legend", legend);
-                return Some(inside);
-            }
             Item::Set(name, legend, inside) => {
                 open_set(out, name, &legend);
                 return Some(inside);
@@ -83,8 +76,16 @@ impl View<'_> {
                 out.open_class("div", "field");
                 return Some(inside);
             }
-            Item::Row(inside) => {
+            Item::Beside(inside) => {
                 out.open_class("div", "row2");
+                return Some(inside);
+            }
+            Item::Row(line, label, inside) => {
+                out.open_class("details", "give");
+                out.open("summary");
+                out.leaf("b", label);
+                self.used_line(out, line);
+                out.close();
                 return Some(inside);
             }
             Item::Where(field, inside) => {
@@ -104,10 +105,6 @@ impl View<'_> {
                 self.select(out, name, &label, &hint, choice)
             }
             Item::Radios(name, choice) => self.radios(out, name, choice),
-            Item::Radio(name, value, words) => {
-                let on = self.sheet.is(name, value);
-                tick_text(out, "radio", name, value, on, &words);
-            }
             Item::Ticks(name, choice) => {
                 for &(value, words) in choice {
                     let on = self.sheet.holds(name, value);

@@ -1,14 +1,14 @@
 //! The lines that follow what is typed: units in labels, echoes, assumptions, distances.
 
-use super::day::leaf_out;
+use super::day::{self, leaf_out};
 use super::field::unit_word;
 use super::length::{Length, LengthKind};
 use super::place::region;
-use super::sheet::{entry, names, path};
-use super::{View, aids, place, species, town, tree};
+use super::sheet::{entry, names};
+use super::{View, aids, more, place, species, town, tree};
 use crate::field_id;
 use crate::measure::{self, Both};
-use crate::words::{Word, m};
+use crate::words::m;
 use calc::terms::number::{Unit, read_number};
 use calc::terms::quantity::Units;
 use calc::timing::PointClimate;
@@ -17,19 +17,14 @@ use calc::timing::PointClimate;
 type Says = fn(&View<'_>) -> String;
 
 /// The lines beside those of lengths: the id of each, and what it says.
-const LINES: [(&str, Says); 18] = [
+const LINES: [(&str, Says); 14] = [
     (species::COUNT_ID, species::count),
     ("f-stems-0-diameter-h", tree::size_hint_line),
-    ("stems-how-a", |view| {
-        said(view.sheet.is("stems.how", ""), m::FORM_HOW_OPEN)
-    }),
-    ("none-d", two_heights),
-    ("line-d", two_heights),
-    ("targets-a", targets),
-    ("line-a", overhead_line),
+    (place::TWO_HEIGHTS_ID, place::two_heights),
+    (day::LINE_ID, day::line),
     ("height-a", height),
     ("bark-a", bark),
-    (town::SEARCHES[0].line, |view| town::line(view, 0)),
+    (town::SEARCHES[0].line, town::place_line),
     (town::SEARCHES[1].line, |view| town::line(view, 1)),
     (region::LINE_ID, region::line),
     (town::CARRIED_ID, leaf_out::carried),
@@ -37,7 +32,6 @@ const LINES: [(&str, Says); 18] = [
     ("elevation-a", elevation),
     (leaf_out::READ_ID, leaf_out::read),
     (aids::HEIGHT_LINE, aids::height_line),
-    (aids::TIMED_LINE, aids::timed_line),
 ];
 
 /// Every line: id and text.
@@ -55,33 +49,9 @@ pub(super) fn lines(view: &View<'_>) -> Vec<(String, String)> {
     for (id, say) in &LINES {
         lines.push(((*id).to_owned(), say(view)));
     }
+    lines.push((aids::TIMED_LINE.to_owned(), aids::timed_line(view)));
+    lines.extend(more::lines(view));
     lines
-}
-
-/// Whether nothing was said of what it could hit.
-fn targets(view: &View<'_>) -> String {
-    let sheet = view.sheet;
-    let empty = |at| {
-        let given = |key| !sheet.blank(&path("targets", at, key));
-        !given("kind") && !given("distance")
-    };
-    let none = sheet.ticked("none_in_reach");
-    said(
-        !none && (0..sheet.count("targets")).all(empty),
-        m::FORM_NOT_ASKED,
-    )
-}
-
-/// Whether nothing was said of an overhead line.
-fn overhead_line(view: &View<'_>) -> String {
-    let sheet = view.sheet;
-    let open = sheet.is("line_within_reach", "") && !sheet.ticked("none_in_reach");
-    let listed = (0..sheet.count("targets")).any(|at| place::is_line(sheet, at));
-    said(open && !listed, m::FORM_NOT_ASKED)
-}
-
-fn said(holds: bool, words: Word) -> String {
-    if holds { words.into() } else { String::new() }
 }
 
 /// What a number was read as, where its unit is not the one beside it, or where a girth was given.
@@ -162,17 +132,9 @@ pub(super) fn units(view: &View<'_>) -> Units {
     }
 }
 
-/// Two heights, where species and size are known.
-fn two_heights(view: &View<'_>) -> String {
-    view.draft.whole().map_or_else(
-        || m::FORM_TWO_HEIGHTS.into(),
-        |answer| measure::reach(answer.reach.two_heights_m).text(units(view)),
-    )
-}
-
 fn height(view: &View<'_>) -> String {
     if !view.sheet.blank("height") {
-        return aids::measured_by(view).unwrap_or_default();
+        return aids::measured_by(view).unwrap_or_else(|| m::FORM_TOLD.into());
     }
     let Some(answer) = view.draft.whole() else {
         return m::FORM_HEIGHT_EMPTY.into();
@@ -199,7 +161,7 @@ fn height(view: &View<'_>) -> String {
 /// The bark of the first stem, if it was not measured.
 fn bark(view: &View<'_>) -> String {
     if !view.sheet.blank("stems[0].bark") {
-        return String::new();
+        return m::FORM_TOLD.into();
     }
     let stem = view.draft.whole().and_then(|answer| answer.stems.first());
     let Some(bark) = stem.and_then(|stem| stem.bark.as_ref()) else {

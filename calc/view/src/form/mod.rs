@@ -26,7 +26,6 @@ mod place;
 mod relevant;
 mod sheet;
 mod species;
-mod tapes;
 #[cfg(test)]
 mod tests;
 mod town;
@@ -37,13 +36,13 @@ pub use aids::{TIMED_FILE_ID, TIMED_LINE, timed_from};
 pub use day::leaf_out::FILE_ID;
 pub use day::month_first;
 pub use draft::Draft;
+pub use place::named::region_of as region_named;
 pub use relevant::{Field, FieldSet, matters};
 pub(crate) use sheet::whole;
 pub use sheet::{
     ASK_CLONE, ASK_FAR, ASK_HEIGHT, ASK_KIND, ASK_LINE, ASK_NOTHING, ASK_REGION, Sheet, Unfinished,
 };
-pub use tapes::drawing;
-pub use town::{MOST, POSITION_ID, SEARCHES, Search, Towns, filled, has_towns};
+pub use town::{MOST, PLACED, POSITION_ID, SEARCHES, Search, Towns, filled, has_towns};
 pub(crate) use words::KINDS;
 
 use crate::kind::{FormGroup, Kind};
@@ -84,6 +83,10 @@ pub struct Options<'a> {
     pub near: fn(latitude: f64, longitude: f64, stands: &str) -> Vec<(String, f64)>,
     /// Whether the page may keep on the device what its reader says.
     pub keeps: bool,
+    /// Whether the first names are shown before any is typed: the reader has been in the field.
+    pub listed: bool,
+    /// Whether it is drawn when the page is built, before it is known who reads it and on which day.
+    pub built: bool,
 }
 
 /// What is known of a place where no table of climate is at hand.
@@ -108,11 +111,9 @@ pub fn form(
 pub enum Part {
     /// The species that match what is typed.
     Species,
-    /// The size of each stem.
-    Stems,
-    /// Bark and live share of each stem behind the first.
+    /// Size, bark and live share of each stem behind the first.
     StemsMore,
-    /// The things that it could hit.
+    /// Slopes, and the things behind the nearest.
     Targets,
     /// The goal, which names the stems.
     Goal,
@@ -122,28 +123,18 @@ pub enum Part {
     SeenTowns,
     /// The regions that a point may lie in.
     Near,
-    /// The three tapes.
-    SizeTape,
-    /// The ground.
-    FarTape,
-    /// The year.
-    YearTape,
 }
 
 impl Part {
     /// Every part.
-    pub const ALL: [Self; 11] = [
+    pub const ALL: [Self; 7] = [
         Self::Species,
-        Self::Stems,
         Self::StemsMore,
         Self::Targets,
         Self::Goal,
         Self::Towns,
         Self::SeenTowns,
         Self::Near,
-        Self::SizeTape,
-        Self::FarTape,
-        Self::YearTape,
     ];
 
     /// The id of its element.
@@ -151,16 +142,12 @@ impl Part {
     pub fn id(self) -> &'static str {
         match self {
             Self::Species => "l-species",
-            Self::Stems => "l-stems",
             Self::StemsMore => "l-stems-more",
             Self::Targets => "l-targets",
             Self::Goal => "l-goal",
             Self::Towns => "l-towns",
             Self::SeenTowns => "l-seen-towns",
             Self::Near => "l-near",
-            Self::SizeTape => "l-size",
-            Self::FarTape => "l-far",
-            Self::YearTape => "l-year",
         }
     }
 }
@@ -168,7 +155,7 @@ impl Part {
 /// What is shown while the sheet is so.
 const WHILE: [(&str, item::Test); 4] = [
     (species::UNKNOWN_ID, species::unknown),
-    (day::PARTS_ID, day::other),
+    (place::FAR_ID, place::has_distance),
     (day::leaf_out::SEEN_ID, day::leaf_out::any),
     (day::leaf_out::ELSEWHERE_ID, day::leaf_out::elsewhere),
 ];
@@ -216,18 +203,21 @@ impl<'a> View<'a> {
             let asks = crate::words::calculators::asks(self.options.kind);
             out.heading(self.options.heading_level, "", "", &asks);
         }
-        out.open_class("form", "desk");
+        out.open_class("form", "ask");
         out.attr("part", "form");
         out.attr("novalidate", "");
         out.attr("autocomplete", "off");
-        self.groups(out, true);
-        out.open_class("details", "more");
-        out.leaf("summary", m::FORM_MORE);
-        self.groups(out, false);
-        out.close();
-        out.open_class("div", "act");
+        self.questions(out, true);
+        out.open_class("div", "go");
         out.open_class("button", "btn");
-        out.attr("type", "submit");
+        out.attr(
+            "type",
+            if self.options.built {
+                "button"
+            } else {
+                "submit"
+            },
+        );
         out.text(if whole {
             m::FORM_SHOW
         } else {
@@ -235,24 +225,35 @@ impl<'a> View<'a> {
         });
         out.close();
         field::button(out, "next", None, &m::FORM_NEXT, !self.options.answered);
-        out.leaf("p", if whole { m::FORM_THREE } else { m::FORM_TWO });
+        out.leaf_class("p", "soft", if whole { m::FORM_START } else { m::FORM_TWO });
+        out.close();
+        out.open_class("details", "more");
+        out.open("summary");
+        out.leaf("b", m::FORM_MORE);
+        out.leaf_class("span", "soft", m::FORM_MORE_USED);
+        out.close();
+        self.questions(out, false);
+        self.items(out, more::ROWS);
+        if !self.options.kind.asks(FormGroup::Work) {
+            self.items(out, more::CREW_ROW);
+        }
         out.close_two();
     }
 
-    /// The groups that stand in front, or those in the folded part.
-    fn groups(&self, out: &mut Page<'_>, front: bool) {
-        const GROUPS: [Item; 6] = [
+    /// The questions that stand in front, or those of them that this calculator has in the folded part.
+    fn questions(&self, out: &mut Page<'_>, front: bool) {
+        const GROUPS: [&[Item]; 5] = [
             tree::GROUP,
+            town::GROUP,
             place::GROUP,
             day::GROUP,
-            more::TREE,
-            more::PLACE,
-            more::JOB,
+            more::CREW,
         ];
-        out.open_class("div", "groups");
-        for (group, item) in FormGroup::ALL.into_iter().zip(&GROUPS) {
-            if self.options.kind.asks(group) == front {
-                self.items(out, core::slice::from_ref(item));
+        out.open_class("div", "rows");
+        for (group, items) in FormGroup::ALL.into_iter().zip(GROUPS) {
+            let asks = self.options.kind.asks(group);
+            if asks == front && (front || group != FormGroup::Work) {
+                self.items(out, items);
             }
         }
         out.close();
@@ -266,33 +267,21 @@ impl<'a> View<'a> {
     fn inside(&self, out: &mut Page<'_>, part: Part) {
         match part {
             Part::Species => species::list(self, out),
-            Part::Stems => tree::stems(self, out),
             Part::StemsMore => tree::stems_more(self, out),
-            Part::Targets => place::targets(self, out),
+            Part::Targets => place::targets_more(self, out),
             Part::Goal => more::goal(self, out),
             Part::Towns => town::list(self, out, 0),
             Part::SeenTowns => town::list(self, out, 1),
             Part::Near => place::region::list(self, out),
-            Part::SizeTape => tapes::size(self, out),
-            Part::FarTape => tapes::far(self, out),
-            Part::YearTape => tapes::year(self, out),
         }
     }
 
     /// Writes a part with its element.
     fn whole_part(&self, out: &mut Page<'_>, part: Part) {
-        if self.is_figure(part) {
-            out.open_class("figure", "tapefig");
-        } else {
-            out.open("div");
-        }
+        out.open("div");
         out.attr("id", part.id());
         self.inside(out, part);
         out.close();
-    }
-
-    fn is_figure(&self, part: Part) -> bool {
-        matches!(part, Part::SizeTape | Part::FarTape | Part::YearTape)
     }
 
     /// The lines that follow what is typed: id and text; an empty line is not shown.

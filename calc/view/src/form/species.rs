@@ -1,12 +1,14 @@
-//! Which species: a text field that shortens a plain list of radios.
+//! Which species: a text field, and under it, once something is typed, the few names that it may be. Left empty it means
+//! that the tree is unknown.
 
 use super::item::Item;
 use super::{View, words as w};
-use crate::control::{label_of, open_input, tick};
+use crate::control::{hint_of, label_of, open_input, tick, tick_text};
 use crate::page::Page;
 use crate::words::m;
 use crate::words::phrase::{sentence, tree};
 use crate::words::problem::not_listed;
+use calc::models::native::{Native, native};
 use calc::question::NotListed;
 use calc::question::settings::SpeciesList;
 use calc::terms::region::country;
@@ -21,28 +23,24 @@ pub(super) const UNKNOWN_ID: &str = "m-species-kind";
 /// The line that counts.
 pub(super) const COUNT_ID: &str = "f-species-n";
 /// At most so many stand in the list before anything is typed.
-const FIRST: usize = 12;
-/// At most so many trees that are not on the list stand under it.
-const MOST_OTHERS: usize = 4;
+const FIRST: usize = 8;
+/// At most so many names stand under what is typed, before the line for none of them.
+const MOST: usize = 4;
 
-/// The field: filter, list, kinds.
-pub(super) const FIELD: Item = Item::Set(
-    "species",
-    m::FORM_SPECIES,
-    &[
-        Item::Own(filter),
-        Item::Part(super::Part::Species),
-        Item::Radio("species", UNKNOWN, m::FORM_UNKNOWN),
-        Item::Own(kinds),
-    ],
-);
+/// The field: name, list, kinds.
+pub(super) const FIELD: Item = Item::Field(&[
+    Item::Own(name),
+    Item::Part(super::Part::Species),
+    Item::Own(kinds),
+]);
 
-fn filter(view: &View<'_>, out: &mut Page<'_>) {
-    label_of(out, "hint", "f-find", &m::FORM_FILTER);
+fn name(view: &View<'_>, out: &mut Page<'_>) {
+    label_of(out, "", "f-find", &m::FORM_WHICH_TREE);
+    hint_of(out, "f-find", &m::FORM_WHICH_TREE_HINT);
     open_input(out, "wf", "", "f-find", "find", view.sheet.get("find"));
     out.attr("spellcheck", "false");
     out.attr("autocapitalize", "none");
-    out.attr("aria-describedby", COUNT_ID);
+    out.attr("aria-describedby", &cat!("f-find-h ", COUNT_ID));
     out.close();
     out.open_class("p", "vh");
     out.attr("id", COUNT_ID);
@@ -67,14 +65,27 @@ fn kinds(view: &View<'_>, out: &mut Page<'_>) {
     out.close();
 }
 
-/// The species that match what is typed; the one that is picked stays.
+/// The names that may be meant, and the line for none of them; the one that is picked stays. Nothing while nothing is
+/// typed and the reader has not been in the field.
 pub(super) fn list(view: &View<'_>, out: &mut Page<'_>) {
-    let found = found(view);
-    let others = others(view);
+    let picked = view.sheet.get("species");
+    if view.sheet.blank("find") && picked.is_empty() && !listed_at_once(view) {
+        return;
+    }
+    let mut others = others(view);
+    let mut found = found(view);
+    if view.sheet.blank("find") && !listed_at_once(view) {
+        found.retain(|species| species.name == picked);
+    } else if !view.sheet.blank("find") {
+        found.truncate(MOST);
+    }
+    others.retain(|other| found.len() < MOST || other.asked_as() == picked);
+    others.truncate(MOST.saturating_sub(found.len()).max(1));
     if found.is_empty() && others.is_empty() {
         out.leaf_class("p", "hint", m::FORM_NONE_ALIKE);
     }
-    let picked = view.sheet.get("species");
+    out.open_class("fieldset", "pick");
+    out.leaf_class("legend", "vh", m::FORM_PICK_TREE);
     for species in found {
         let (name, on) = (species.name, species.name == picked);
         tick(out, "radio", "species", name, on, &|out| {
@@ -93,6 +104,28 @@ pub(super) fn list(view: &View<'_>, out: &mut Page<'_>) {
     for tree in others {
         other(view, out, tree);
     }
+    tick_text(
+        out,
+        "radio",
+        "species",
+        UNKNOWN,
+        unknown(view.sheet),
+        &m::FORM_NONE_OF_THESE,
+    );
+    if !view.sheet.blank("find") && matching(view).len() > MOST {
+        // The line that counts is read out already.
+        out.open_class("p", "hint");
+        out.attr("aria-hidden", "true");
+        out.text(view.line(COUNT_ID));
+        out.close();
+    }
+    out.close();
+}
+
+/// Whether the first names stand there before any is typed: once the reader has been in the field, and at once where a
+/// group has a list of its own.
+fn listed_at_once(view: &View<'_>) -> bool {
+    view.options.listed || own(view).is_some_and(|own| !own.first.is_empty())
 }
 
 /// The trees that are not on the list and match what is typed; the one that is picked stays.
@@ -110,8 +143,7 @@ fn others(view: &View<'_>) -> Vec<&'static OtherTree> {
     };
     let mut found: Vec<&'static OtherTree> = Vec::new();
     for other in regional.others {
-        let matches =
-            wanted.len() > 2 && found.len() < MOST_OTHERS && other.names.iter().any(&fits);
+        let matches = wanted.len() > 2 && found.len() < MOST && other.names.iter().any(&fits);
         if matches || other.asked_as() == picked {
             found.push(other);
         }
@@ -146,6 +178,9 @@ fn other(view: &View<'_>, out: &mut Page<'_>, tree: &'static OtherTree) {
 pub(super) fn count(view: &View<'_>) -> String {
     let all = listed(view).len();
     if view.sheet.blank("find") {
+        if !listed_at_once(view) {
+            return String::new();
+        }
         let shown = found(view).len();
         m::form_shown(m::FormShown { shown, all })
     } else {
@@ -155,6 +190,11 @@ pub(super) fn count(view: &View<'_>) -> String {
             m::form_none_on_list(beside)
         } else if matching == 0 {
             m::FORM_NONE_ALIKE.into()
+        } else if matching > MOST {
+            m::form_matching_more(m::FormMatchingMore {
+                shown: MOST,
+                matching,
+            })
         } else {
             m::form_matching(m::FormMatching { matching, all })
         }
@@ -165,7 +205,8 @@ fn found(view: &View<'_>) -> Vec<&'static Species> {
     let mut found = matching(view);
     let picked = view.sheet.get("species");
     for species in all(view) {
-        if species.name == picked && !found.iter().any(|other| other.name == picked) {
+        if species.name == picked {
+            found.retain(|other| other.name != picked);
             found.insert(0, species);
         }
     }
@@ -243,7 +284,7 @@ fn matching(view: &View<'_>) -> Vec<&'static Species> {
             }
         }
     }
-    let mut found = by_name(found);
+    let mut found = by_rank(view, found);
     // The group's own stand first, by name too while a name is looked for.
     if let Some(own) = own(view) {
         calc::terms::small::sort::sort(&mut found, |a, b| is_first(own, a) && !is_first(own, b));
@@ -251,39 +292,63 @@ fn matching(view: &View<'_>) -> Vec<&'static Species> {
     found
 }
 
-/// Before anything is typed: the species that were ringed in trials, the most first, but
-/// for those that are native in some state, since a tap on one of those may be a mistake.
+/// Before anything is typed: the trees that are asked for most where the asker is, and not native there; in our own
+/// order.
 fn first(view: &View<'_>) -> Vec<&'static Species> {
     if let Some(own) = own(view).filter(|own| !own.first.is_empty()) {
         return own.first.clone();
     }
     let mut first = listed(view);
-    first.retain(|species| species.trials > 0 && !in_america(species));
-    while first.len() > FIRST {
-        let least = (0..first.len()).min_by_key(|at| first[*at].trials);
-        first.remove(least.unwrap_or(0));
-    }
-    by_name(first)
+    first.retain(|species| rank(view, species) < NO_RANK);
+    let mut first = by_rank(view, first);
+    first.truncate(FIRST);
+    first
 }
 
-/// Native somewhere in the United States or Canada.
-fn in_america(species: &Species) -> bool {
-    let mut codes = species.native.codes.iter();
-    codes.any(|code| matches!(country(code), "US" | "CA"))
+/// Behind every rank.
+const NO_RANK: u8 = u8::MAX;
+
+/// Where a tree stands among those that are asked for where the asker is. The United States where that is not known.
+fn rank(view: &View<'_>, species: &Species) -> u8 {
+    let place = match (view.sheet.region(), view.options.country) {
+        ("", "") => "US",
+        ("", country) => country,
+        (region, _) => region,
+    };
+    let stranger = matches!(
+        native(&species.native, Some(place)),
+        Native::NotHere | Native::Elsewhere
+    );
+    let asked = species
+        .asked_for
+        .filter(|asked| stranger && asked_in(asked.codes, place));
+    asked.map_or(NO_RANK, |asked| asked.rank)
 }
 
-/// In the order of the names. The sort of the standard library would be many times its bytes.
-fn by_name(list: Vec<&'static Species>) -> Vec<&'static Species> {
-    let mut sorted: Vec<&'static Species> = Vec::with_capacity(list.len());
+/// Whether a list of regions has a place: itself, its country, or for a country alone one of its parts.
+fn asked_in(codes: &[&str], place: &str) -> bool {
+    let land = country(place);
+    codes
+        .iter()
+        .any(|code| *code == place || *code == land || place == land && country(code) == land)
+}
+
+/// Those that are asked for first, the others behind them by name. The sort of the standard library would be many times
+/// its bytes.
+fn by_rank(view: &View<'_>, list: Vec<&'static Species>) -> Vec<&'static Species> {
+    let mut sorted: Vec<(u8, &'static Species)> = Vec::with_capacity(list.len());
     for species in list {
-        let at = sorted.iter().position(|other| tree(other) > tree(species));
-        sorted.insert(at.unwrap_or(sorted.len()), species);
+        let rank = rank(view, species);
+        let behind =
+            |(other, of): &(u8, &'static Species)| (*other, tree(of)) > (rank, tree(species));
+        let at = sorted.iter().position(behind);
+        sorted.insert(at.unwrap_or(sorted.len()), (rank, species));
     }
-    sorted
+    sorted.into_iter().map(|(_, species)| species).collect()
 }
 
 /// Small letters, marks as spaces: what a name is compared by while it is typed.
-fn plain(name: &str) -> String {
+pub(super) fn plain(name: &str) -> String {
     name.chars()
         .filter(|c| !matches!(c, '\'' | '’'))
         .map(|c| match c.to_ascii_lowercase() {

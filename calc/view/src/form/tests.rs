@@ -1,6 +1,7 @@
 //! The form held against its rules and against the models.
 
 mod aids;
+mod front;
 mod place;
 
 use super::{Draft, Field, Options, Sheet, View, form, matters};
@@ -29,6 +30,8 @@ fn options() -> Options<'static> {
         position: false,
         near: |_, _, _| Vec::new(),
         keeps: false,
+        listed: false,
+        built: false,
     }
 }
 
@@ -458,19 +461,6 @@ fn the_markup_keeps_the_rules_of_forms() {
 }
 
 #[test]
-fn nothing_is_picked_for_the_asker_but_today() {
-    let html = markup(&Typed::default());
-    let picked: Vec<&str> = html
-        .split("<input")
-        .skip(1)
-        .map(|rest| rest.split('>').next().unwrap())
-        .filter(|input| input.contains(" checked"))
-        .collect();
-    assert_eq!(picked.len(), 1, "{picked:?}");
-    assert!(picked[0].contains("value=\"today\""));
-}
-
-#[test]
 fn lines_say_what_was_read_and_what_is_used() {
     let reference = calc_data::whole();
     let options = options();
@@ -493,21 +483,21 @@ fn lines_say_what_was_read_and_what_is_used() {
     );
     let height = line(&sheet, "height-a");
     assert!(
-        height.starts_with("Left empty: ")
+        height.starts_with("Used now: ")
             && height.ends_with(
-                "used: 1.25 times the tallest estimate, which hardly any measured tree exceeds."
+                ", 1.25 times the tallest estimate, which hardly any measured tree exceeds"
             ),
         "{height}"
     );
     let bark = line(&sheet, "bark-a");
     assert!(
-        bark.starts_with("Left empty: 0.") && bark.contains(" used (0."),
+        bark.starts_with("Used now: 0.") && bark.contains(" (0."),
         "{bark}"
     );
+    let heights = line(&sheet, "far-a");
     assert!(
-        line(&sheet, "none-d").contains(" ft ("),
-        "{}",
-        line(&sheet, "none-d")
+        heights.contains(" ft (") && heights.ends_with("is two heights of this tree."),
+        "{heights}"
     );
     sheet.set("stems.how", "around");
     sheet.set("stems[0].diameter", "44");
@@ -516,35 +506,5 @@ fn lines_say_what_was_read_and_what_is_used() {
         "14 in across (44 ÷ 3.1416)"
     );
     sheet.set("species", "");
-    assert_eq!(line(&sheet, "none-d"), "two heights of the tree");
-}
-
-#[test]
-fn typing_shortens_the_list_and_what_is_picked_stays() {
-    let reference = calc_data::whole();
-    let options = options();
-    let names = |find: &str, species: &str| {
-        let mut sheet = Sheet::new();
-        sheet.set("find", find);
-        sheet.set("species", species);
-        let view = View::new(reference, &sheet, &options);
-        let mut out = Html::default();
-        view.part(&mut out, super::Part::Species);
-        let html = out.into_string();
-        values(&html, "value")
-            .iter()
-            .map(|name| (*name).to_owned())
-            .collect::<Vec<_>>()
-    };
-    let first = names("", "");
-    assert!((1..=12).contains(&first.len()), "{first:?}");
-    let maples = names("maple", "");
-    assert!(
-        maples.contains(&"Norway maple".to_owned()) && maples.len() >= 3,
-        "{maples:?}"
-    );
-    assert!(names("acer pl", "").contains(&"Norway maple".to_owned()));
-    assert!(names("ACPL", "").contains(&"Norway maple".to_owned()));
-    assert_eq!(names("qqq", "Norway maple"), ["Norway maple"]);
-    assert!(names("qqq", "").is_empty());
+    assert_eq!(line(&sheet, "far-a"), "");
 }

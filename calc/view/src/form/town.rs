@@ -2,6 +2,7 @@
 
 use super::field::{NUMBER, Takes, TextField};
 use super::item::Item;
+use super::place::named;
 use super::place::region::{self, countries, known};
 use super::{Part, View, words as w};
 use crate::control::{labelled, open_input, open_select, option};
@@ -29,6 +30,8 @@ pub enum Towns {
 const FROM_LETTERS: usize = 2;
 /// At most so many are offered.
 pub const MOST: usize = 8;
+/// At most so many places stand under what is typed.
+const SHOWN: usize = 5;
 /// The line that says what became of the device's position: the host writes it.
 pub const POSITION_ID: &str = "position-a";
 
@@ -44,6 +47,8 @@ pub struct Search {
     pub(super) line: &'static str,
 }
 
+/// The control that keeps what the field of the place has filled in: the value of the pick, or the code of the region.
+pub const PLACED: &str = "town.placed";
 /// The line that says whether the date could be carried to the tree.
 pub(super) const CARRIED_ID: &str = "seen-a";
 
@@ -71,10 +76,16 @@ impl Search {
     }
 }
 
-/// The country whose towns are searched: picked, else that of the region, else the reader's, else the United States.
+/// The country whose towns are searched: that of what is typed behind a comma, else picked, else that of the region,
+/// else the reader's, else the United States.
 fn country<'v>(view: &'v View<'_>, search: &Search) -> &'v str {
-    let region = view.sheet.get("region").split('-').next();
+    let region = view.sheet.region().split('-').next();
+    let behind = view.sheet.get(search.name).rsplit_once(',');
+    let behind = behind.and_then(|(_, behind)| named::region_of(behind));
     [
+        behind
+            .and_then(|code| code.split('-').next())
+            .unwrap_or_default(),
         view.sheet.get(&search.field(".country")),
         region.unwrap_or_default(),
         view.options.country,
@@ -92,11 +103,42 @@ pub fn has_towns(country: &str) -> bool {
 
 /// Looks the typed name up.
 pub(super) fn look(view: &View<'_>, search: &Search) -> Towns {
-    let typed = view.sheet.trimmed(search.name);
+    let text = view.sheet.get(search.name);
+    // What is the name of a state is no town.
+    if search.name == "town" && !text.contains(',') && named::region_of(text).is_some() {
+        return Towns::NotAsked;
+    }
+    let typed = named::town_of(text);
     match view.options.towns {
-        Some(find) if typed.chars().count() >= FROM_LETTERS => find(country(view, search), typed),
+        Some(find) if typed.chars().count() >= FROM_LETTERS => {
+            let mut towns = find(country(view, search), typed);
+            let region = text.rsplit_once(',').and_then(|_| named::region_of(text));
+            if let (Towns::Found(found), Some(region)) = (&mut towns, region) {
+                found.retain(|town| known(&town.region) == region);
+            }
+            towns
+        }
         _ => Towns::NotAsked,
     }
+}
+
+/// The question where it is: one field for a town, a state, a province or a country.
+pub(super) const GROUP: &[Item] = &[Item::Own(place)];
+
+fn place(view: &View<'_>, out: &mut Page<'_>) {
+    let search = &SEARCHES[0];
+    name_of(
+        view,
+        out,
+        search,
+        &m::FORM_WHICH_PLACE,
+        &m::FORM_WHICH_PLACE_HINT,
+    );
+    out.open("input");
+    out.attr("type", "hidden");
+    out.attr("name", PLACED);
+    out.attr("value", view.sheet.get(PLACED));
+    out.close();
 }
 
 /// The fields of the place.
@@ -104,7 +146,7 @@ pub(super) const PLACE: Item = Item::Set(
     "place",
     m::FORM_WHERE,
     &[
-        Item::Own(|view, out| search(view, out, &SEARCHES[0])),
+        Item::Own(|view, out| country_of(view, out, &SEARCHES[0])),
         Item::Own(position),
         Item::Note("hint", m::FORM_POINT_HINT),
         Item::Field(&[Item::Text(TextField {
@@ -136,7 +178,13 @@ pub(super) const SEEN_PLACE: Item = Item::Set(
     m::FORM_SEEN_POINT,
     &[
         Item::Note("hint", m::FORM_SEEN_HINT),
-        Item::Own(|view, out| search(view, out, &SEARCHES[1])),
+        Item::Own(|view, out| {
+            let search = &SEARCHES[1];
+            country_of(view, out, search);
+            if view.options.towns.is_some() {
+                name_of(view, out, search, &m::FORM_TOWN, &m::FORM_TOWN_HINT);
+            }
+        }),
         Item::Field(&[Item::Text(TextField {
             name: "leafed_out.place.latitude",
             ..LATITUDE
@@ -183,8 +231,8 @@ fn position(view: &View<'_>, out: &mut Page<'_>) {
     }
 }
 
-/// The country, the name, how the search stands, the matches. Nothing where no list can be had.
-fn search(view: &View<'_>, out: &mut Page<'_>, search: &Search) {
+/// The country whose towns are looked up. Nothing where no list can be had.
+fn country_of(view: &View<'_>, out: &mut Page<'_>, search: &Search) {
     if view.options.towns.is_none() {
         return;
     }
@@ -193,43 +241,92 @@ fn search(view: &View<'_>, out: &mut Page<'_>, search: &Search) {
         option(out, code, name, code == country(view, search));
     }
     out.close_two();
+}
+
+/// The name, how the search stands, the matches.
+fn name_of(view: &View<'_>, out: &mut Page<'_>, search: &Search, label: &str, hint: &str) {
     let id = field_id(search.name);
-    let hint_id = labelled(out, &id, &m::FORM_TOWN, &m::FORM_TOWN_HINT);
+    let hint_id = labelled(out, &id, label, hint);
     let typed = view.sheet.get(search.name);
     open_input(out, "wf", "", &id, search.name, typed);
     out.attr("spellcheck", "false");
-    out.attr("aria-describedby", &hint_id);
+    out.attr("aria-describedby", &cat!(hint_id, " ", search.line));
     out.close();
-    view.status_line(out, search.line);
     view.whole_part(out, search.part);
+    view.status_line(out, search.line);
     out.close();
 }
 
-/// The matches, to pick one from.
+/// The regions that may be meant by what is typed, unless one is named whole.
+fn regions_like(view: &View<'_>, at: usize) -> Vec<(&'static str, &'static str)> {
+    let text = view.sheet.get(SEARCHES[0].name);
+    if at > 0 || named::region_of(text).is_some() {
+        return Vec::new();
+    }
+    named::like(text)
+}
+
+/// The matches, to pick one from: states and countries first, then towns.
 pub(super) fn list(view: &View<'_>, out: &mut Page<'_>, at: usize) {
-    let Towns::Found(found) = &view.towns[at] else {
-        return;
+    let none = Vec::new();
+    let towns = match &view.towns[at] {
+        Towns::Found(found) => found,
+        _ => &none,
     };
-    if found.is_empty() {
+    let mut regions = regions_like(view, at);
+    regions.truncate(if towns.is_empty() { SHOWN } else { 2 });
+    if towns.is_empty() && regions.is_empty() {
         return;
     }
     let search = &SEARCHES[at];
-    out.open_class("fieldset", "sub");
+    let pick = search.field(".at");
+    out.open_class("fieldset", "pick");
     out.leaf_class("legend", "vh", m::FORM_TOWN_PICK);
-    for town in found.iter().take(MOST) {
-        crate::control::tick(
-            out,
-            "radio",
-            &search.field(".at"),
-            &value(town),
-            picked(view, search, town),
-            &|out| {
-                out.text(name(town));
-                out.leaf("small", shown(town));
-            },
-        );
+    for (code, name) in &regions {
+        let on = view.sheet.is("region", code);
+        crate::control::tick_text(out, "radio", &pick, code, on, name);
+    }
+    for town in towns.iter().take(SHOWN - regions.len()) {
+        let on = picked(view, search, town);
+        crate::control::tick(out, "radio", &pick, &value(town), on, &|out| {
+            out.text(name(town));
+            out.leaf("small", shown(town));
+        });
     }
     out.close();
+}
+
+/// What is used of the place that was typed, or what to do that it can be.
+pub(super) fn place_line(view: &View<'_>) -> String {
+    let found = match &view.towns[0] {
+        Towns::Found(found) => &found[..],
+        _ => &[],
+    };
+    if let Some(town) = found.iter().find(|town| picked(view, &SEARCHES[0], town)) {
+        return m::form_place_used(name(town));
+    }
+    let code = view.sheet.region();
+    let used = if code.is_empty() {
+        String::new()
+    } else {
+        m::form_place_used(region(code))
+    };
+    if view.sheet.blank("town") {
+        return used;
+    }
+    let next: String = match &view.towns[0] {
+        Towns::Coming => m::FORM_TOWN_COMING.into(),
+        Towns::Failed => m::FORM_TOWN_FAILED.into(),
+        Towns::Found(_) if !found.is_empty() => m::FORM_TOWN_CHOOSE.into(),
+        Towns::Found(_) if code.is_empty() && regions_like(view, 0).is_empty() => {
+            m::FORM_TOWN_NONE.into()
+        }
+        _ => String::new(),
+    };
+    match (used.is_empty(), next.is_empty()) {
+        (false, false) => cat!(used, " ", next),
+        _ => cat!(used, next),
+    }
 }
 
 /// Whether it is this town's point that stands in the fields.
@@ -249,7 +346,7 @@ pub(super) fn line(view: &View<'_>, at: usize) -> String {
         Towns::Found(found) if found.is_empty() => m::FORM_TOWN_NONE.into(),
         Towns::Found(found) if found.iter().any(picked) => m::FORM_TOWN_FILLED.into(),
         Towns::Found(found) => {
-            let count = found.len().min(MOST) as u32;
+            let count = found.len().min(SHOWN) as u32;
             m::form_towns_match(count)
         }
     }
@@ -287,10 +384,10 @@ fn value(town: &Town) -> String {
     [&*lat, &lon, region].join(" ")
 }
 
-/// The fields that the value of a picked town fills, with their texts: the pick's name says of which search. The
-/// region only for the tree's own place, and only where none was given.
+/// The fields that the value of a pick fills, with their texts: the pick's name says of which search. A state or country
+/// has no point of its own; the tree's own place takes its region with it.
 #[must_use]
-pub fn filled(pick: &str, value: &str, region: &str) -> Vec<(String, String)> {
+pub fn filled(pick: &str, value: &str) -> Vec<(String, String)> {
     let mut filled = Vec::new();
     let Some(at) = SEARCHES
         .iter()
@@ -299,12 +396,16 @@ pub fn filled(pick: &str, value: &str, region: &str) -> Vec<(String, String)> {
         return filled;
     };
     let under = SEARCHES[at].under;
-    let mut parts = value.split(' ').map(str::to_owned);
-    for key in [".latitude", ".longitude"] {
-        filled.extend(parts.next().map(|text| (cat!(under, key), text)));
-    }
-    if at == 0 && region.is_empty() {
-        filled.extend(parts.next().map(|text| ("region".to_owned(), text)));
+    let parts: Vec<&str> = value.split(' ').collect();
+    let (lat, lon, region) = match *parts {
+        [lat, lon, region] => (lat, lon, region),
+        [lat, lon] => (lat, lon, ""),
+        _ => ("", "", value),
+    };
+    filled.push((cat!(under, ".latitude"), lat.to_owned()));
+    filled.push((cat!(under, ".longitude"), lon.to_owned()));
+    if at == 0 {
+        filled.push(("region".to_owned(), region.to_owned()));
     }
     filled
 }

@@ -1,35 +1,29 @@
-//! The first group: which tree, how thick.
+//! The first questions: which tree, how thick. Stems behind the first stand in the folded part.
 
 use super::field::{NUMBER, TextField, button, open_shown};
 use super::item::Item;
-use super::sheet::path;
-use super::{Field, Part, View, species, words as w};
+use super::sheet::{AS, path};
+use super::{Field, View, species, words as w};
+use crate::control::{label_of, open_control, option};
+use crate::field_id;
 use crate::measure::number;
 use crate::page::Page;
 use crate::words::{Word, m};
 
-/// The group.
-pub(super) const GROUP: Item = Item::Group(
-    m::FORM_TREE,
-    &[
-        species::FIELD,
-        Item::Part(Part::Stems),
-        Item::Part(Part::SizeTape),
-        Item::Button("add-stem", m::FORM_ADD_STEM),
-    ],
-);
+/// The questions.
+pub(super) const GROUP: &[Item] = &[species::FIELD, Item::Own(first)];
 
-/// The size of the first stem, which carries the unit for all.
+/// The size of the first stem; one list beside it says what its number means.
 const FIRST: TextField = TextField {
     name: "diameter",
-    label: m::FORM_SIZE,
-    unit_here: true,
+    label: m::FORM_HOW_THICK,
+    unitless: true,
     ..NUMBER
 };
 const SIZE: TextField = TextField {
+    name: "diameter",
     label: m::FORM_STEM,
-    unit_here: false,
-    ..FIRST
+    ..NUMBER
 };
 const BARK: TextField = TextField {
     name: "bark",
@@ -44,42 +38,37 @@ const LIVE_SHARE: TextField = TextField {
     ..NUMBER
 };
 
-/// Across or around: neither is picked for the asker, for a girth read as a diameter is three times too much.
+/// The size of the first stem, and how it was measured.
+fn first(view: &View<'_>, out: &mut Page<'_>) {
+    let under = path("stems", 0, "");
+    let field = TextField {
+        hint: size_hint(view.sheet),
+        ..FIRST
+    };
+    out.open_class("div", "field");
+    view.open_text(out, &under, "", "", &field);
+    let id = field_id(AS);
+    label_of(out, "vh", &id, &m::FORM_MEASURED_AS);
+    open_control(out, "select", "", &id, AS);
+    let picked = view.sheet.measured_as();
+    for &(value, words) in w::MEASURED_AS {
+        option(out, value, &words, value == picked);
+    }
+    out.close();
+    view.close_text(out, &under, &field);
+    out.close();
+}
+
+/// Across or around, of a stem behind the first.
 fn how(view: &View<'_>, out: &mut Page<'_>, at: usize) {
     out.open_class("fieldset", "field");
     out.open_class("legend", "vh");
     out.text(m::FORM_HOW);
-    if at > 0 {
-        out.text(m::form_of_stem(at + 1));
-    }
+    out.text(m::form_of_stem(at + 1));
     out.close();
     out.open_class("div", "row2");
     view.radios(out, &super::sheet::how(at), w::HOWS);
-    out.close();
-    if at == 0 {
-        view.live_line(out, "asm", "stems-how-a");
-    }
-    out.close();
-}
-
-/// The size of each stem.
-pub(super) fn stems(view: &View<'_>, out: &mut Page<'_>) {
-    for at in 0..view.sheet.count("stems") {
-        let under = path("stems", at, "");
-        out.open_class("div", "field");
-        if at == 0 {
-            let hint = size_hint(view.sheet);
-            view.text(out, &under, "", "", &TextField { hint, ..FIRST });
-        } else {
-            let number = number(at as u32 + 1);
-            let remove = m::form_remove_stem(&number);
-            view.open_text(out, &under, &number, "", &SIZE);
-            button(out, "remove-stem", Some(at), &remove, false);
-            view.close_text(out, &under, &SIZE);
-        }
-        out.close();
-        how(view, out, at);
-    }
+    out.close_two();
 }
 
 /// Where the size is taken: breast height is 4.5 ft in the United States and 1.3 m elsewhere.
@@ -96,31 +85,41 @@ pub(super) fn size_hint_line(view: &View<'_>) -> String {
     size_hint(view.sheet).into()
 }
 
-/// Live share of each stem, and bark of those behind the first.
+/// Live bark of the first stem.
+pub(super) fn live_share(view: &View<'_>, out: &mut Page<'_>) {
+    share(view, out, 0, "");
+}
+
+fn share(view: &View<'_>, out: &mut Page<'_>, at: usize, of: &str) {
+    let under = path("stems", at, "");
+    open_shown(
+        out,
+        &stem_id(Field::LiveShare, at),
+        view.shows(Field::LiveShare),
+    );
+    out.open_class("div", "field");
+    view.text(out, &under, "", of, &LIVE_SHARE);
+    out.close_two();
+}
+
+/// Size, bark and live share of each stem behind the first.
 pub(super) fn stems_more(view: &View<'_>, out: &mut Page<'_>) {
-    let count = view.sheet.count("stems");
-    for at in 0..count {
+    for at in 1..view.sheet.count("stems") {
         let under = path("stems", at, "");
-        let of_stem = if count > 1 {
-            m::form_of_stem(at + 1)
-        } else {
-            String::new()
-        };
-        for (field, described, empty) in [
-            (Field::Bark, &BARK, Word::NONE),
-            (Field::LiveShare, &LIVE_SHARE, m::FORM_LIVE_EMPTY),
-        ] {
-            if at == 0 && field == Field::Bark {
-                continue;
-            }
-            open_shown(out, &stem_id(field, at), view.shows(field));
-            out.open_class("div", "field");
-            view.text(out, &under, "", &of_stem, described);
-            if !empty.is_empty() {
-                out.leaf_class("p", "asm", empty);
-            }
-            out.close_two();
-        }
+        let number = number(at as u32 + 1);
+        let of = m::form_of_stem(at + 1);
+        out.open_class("div", "field");
+        view.open_text(out, &under, &number, "", &SIZE);
+        let remove = m::form_remove_stem(&*number);
+        button(out, "remove-stem", Some(at), &remove, false);
+        view.close_text(out, &under, &SIZE);
+        out.close();
+        how(view, out, at);
+        open_shown(out, &stem_id(Field::Bark, at), view.shows(Field::Bark));
+        out.open_class("div", "field");
+        view.text(out, &under, "", &of, &BARK);
+        out.close_two();
+        share(view, out, at, &of);
     }
 }
 

@@ -26,6 +26,13 @@ pub(super) const HOWS: Choice = &[
     ("across", m::FORM_HOWS_ACROSS),
     ("around", m::FORM_HOWS_AROUND),
 ];
+/// What a number of the trunk means: its unit, and across or around.
+pub(super) const MEASURED_AS: Choice = &[
+    ("in across", m::FORM_MEASURED_IN_ACROSS),
+    ("in around", m::FORM_MEASURED_IN_AROUND),
+    ("cm across", m::FORM_MEASURED_CM_ACROSS),
+    ("cm around", m::FORM_MEASURED_CM_AROUND),
+];
 pub(super) const REPLIES: Choice = &[
     ("yes", m::FORM_REPLIES_YES),
     ("no", m::FORM_REPLIES_NO),

@@ -111,11 +111,8 @@ impl Host {
         self.type_in("#f-find", "norway");
         self.click("input[name=species][value='Norway maple']");
         self.type_in("#f-stems-0-diameter", "14 1/2");
-        self.click("input[name=none_in_reach]");
-        self.click("input[name=day][value=other]");
-        self.type_in("#f-date-m", "June");
-        self.type_in("#f-date-d", "12");
-        self.type_in("#f-date-y", "2027");
+        self.type_in("#f-targets-0-kind", "nothing");
+        self.type_in("#f-day", "12 June 2027");
     }
 
     pub fn press(&self) {

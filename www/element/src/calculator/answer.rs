@@ -12,7 +12,7 @@ use calc_view::kind::Kind;
 use calc_view::out::Out;
 use calc_view::page::Page;
 use calc_view::words::m;
-use calc_view::{answer, problem_text};
+use calc_view::{DAY_OF_FORM, answer, field_id, problem_text};
 use std::cell::OnceCell;
 use wasm_bindgen::JsCast;
 use web_sys::Element;
@@ -25,7 +25,7 @@ impl Calculator {
     pub(super) fn press(&self) {
         self.cancel();
         self.tried.take();
-        let typed = self.typed();
+        let typed = self.to_answer();
         match read(calc_data::reference(), &typed) {
             Err(problems) => {
                 self.state.borrow_mut().answered = false;
@@ -94,13 +94,13 @@ impl Calculator {
 
     /// Works the answer out again after a change. The focus stays where it is.
     pub(crate) fn work_out(&self, tell: bool) {
-        let typed = self.typed();
+        let typed = self.to_answer();
         match read(calc_data::reference(), &typed) {
             Ok(question) => self.show_answer(question, &typed, tell),
             Err(problems) => {
                 self.clear_answer();
                 let mut out = DomOut::new(&self.document);
-                draw_waits(&mut out, &problems);
+                draw_waits(&mut out, &self.as_asked(&problems));
                 out.into(&self.region);
                 self.say(&m::DEVICE_WAITS);
                 if tell {
@@ -148,8 +148,32 @@ impl Calculator {
         Some(look(question, answer))
     }
 
+    /// Problems as the form tells them: the day as it was typed, all in the order of the page.
+    pub(super) fn as_asked(&self, problems: &[Problem]) -> Vec<Problem> {
+        let sheet = self.sheet();
+        let ids: Vec<String> = dom::all(&self.form, "[id]")
+            .iter()
+            .map(Element::id)
+            .collect();
+        let mut placed: Vec<(usize, Problem)> = Vec::new();
+        for problem in problems {
+            let mut problem = problem.clone();
+            if problem.field == "date" {
+                problem.field = DAY_OF_FORM.to_owned();
+                problem.typed = sheet.get(DAY_OF_FORM).to_owned();
+            }
+            let field = problems::find(&self.root, &field_id(&problem.field));
+            let at = field.and_then(|field| ids.iter().position(|id| *id == field.id()));
+            let at = at.unwrap_or(ids.len());
+            let behind = placed.iter().position(|(other, _)| *other > at);
+            placed.insert(behind.unwrap_or(placed.len()), (at, problem));
+        }
+        placed.into_iter().map(|(_, problem)| problem).collect()
+    }
+
     /// Shows problems above the form and at their fields, or takes them away.
     pub(crate) fn mark(&self, problems: &[Problem]) {
+        let problems = &*self.as_asked(problems);
         problems::clear(&self.form);
         let mut out = DomOut::new(&self.document);
         answer::problems(&mut out, problems, &self.options());

@@ -32,27 +32,36 @@ pub(crate) fn read(form: &Element) -> Sheet {
 /// Units beside fields that are still empty follow the trunk's; one beside something typed never does,
 /// since it says what that means.
 pub(crate) fn let_units_follow(form: &Element) {
-    let units = dom::all(form, "select.unit");
-    let Some(first) = units
-        .first()
-        .and_then(|unit| unit.dyn_ref::<HtmlSelectElement>())
-    else {
+    let first = first_named(form, "stems.as").and_then(|first| first.dyn_into().ok());
+    let Some::<HtmlSelectElement>(first) = first else {
         return;
     };
-    for unit in &units[1..] {
+    // Each has the unit of the United States first, then the metric one.
+    let metric = i32::from(first.value().starts_with("cm"));
+    for unit in &dom::all(form, "select.unit") {
         let Some(unit) = unit.dyn_ref::<HtmlSelectElement>() else {
             continue;
         };
-        let beside = unit
-            .parent_element()
-            .and_then(|pair| pair.query_selector("input").ok()?);
+        // That of the nearest thing stands in another part of the form than what is typed.
+        let beside = if unit.name() == "targets[0].unit" {
+            first_named(form, "targets[0].distance")
+        } else {
+            unit.parent_element()
+                .and_then(|pair| pair.query_selector("input").ok()?)
+        };
         let empty = beside
             .and_then(|input| input.dyn_into::<HtmlInputElement>().ok())
             .is_some_and(|input| input.value().trim().is_empty());
         if empty {
-            unit.set_selected_index(first.selected_index());
+            unit.set_selected_index(metric);
         }
     }
+}
+
+fn first_named(form: &Element, name: &str) -> Option<Element> {
+    dom::all(form, &format!("[name='{name}']"))
+        .into_iter()
+        .next()
 }
 
 /// Sets what stands in a control.

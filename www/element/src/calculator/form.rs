@@ -1,16 +1,18 @@
 //! The form: drawn once, then followed; no control is touched while someone types.
 
-use super::{Calculator, LIVING, controls};
+use super::{Calculator, LIVING, controls, lang};
 use crate::device::today;
 use crate::dom::{self, DomOut};
 use calc::question::Typed;
-use calc_view::form::{Part, Sheet, View};
+use calc_view::form::{Part, Sheet, View, month_first};
 use calc_view::out::Html;
 
 impl Calculator {
     /// What stands in the form.
     pub(crate) fn sheet(&self) -> Sheet {
         let mut sheet = controls::read(&self.form);
+        sheet.write_days(month_first(&lang(&self.host)));
+        sheet.settle_day(today());
         if self
             .region
             .query_selector("#f-visit-at")
@@ -30,6 +32,11 @@ impl Calculator {
 
     pub(crate) fn typed(&self) -> Typed {
         self.sheet().typed(calc_data::reference(), today())
+    }
+
+    /// The question as it is answered.
+    pub(crate) fn to_answer(&self) -> Typed {
+        self.sheet().asked(calc_data::reference(), today())
     }
 
     /// Draws the whole form anew.

@@ -32,16 +32,9 @@ const WAIT_MS: i32 = 400;
 /// The sentence for those who listen changes at most once in so many milliseconds.
 const SPOKEN_MS: f64 = 1000.0;
 /// What the calculator listens to.
-pub(crate) const EVENTS: [&str; 5] = ["input", "change", "click", "submit", "keydown"];
+pub(crate) const EVENTS: [&str; 6] = ["input", "change", "click", "submit", "keydown", "focusin"];
 /// Parts that are drawn anew when what they show has changed.
-const LIVING: [Part; 6] = [
-    Part::SizeTape,
-    Part::FarTape,
-    Part::YearTape,
-    Part::Towns,
-    Part::SeenTowns,
-    Part::Near,
-];
+const LIVING: [Part; 3] = [Part::Towns, Part::SeenTowns, Part::Near];
 
 /// A calculator.
 pub(crate) struct Calculator {
@@ -83,6 +76,8 @@ pub(crate) struct State {
     pub(crate) last: Option<(Question, Answer, OnceCell<JsValue>)>,
     /// What was picked at a visit: its controls go with the answer, and come back with the next one.
     visit: Sheet,
+    /// Whether the reader has been in the field of the name: its first names are shown then.
+    pub(crate) listed: bool,
     /// Fields that are marked.
     marked: Vec<String>,
     /// These parts as they are drawn.

@@ -98,7 +98,9 @@ pub(crate) fn find(root: &ShadowRoot, id: &str) -> Option<Element> {
     }
     match id {
         "f-stems" => dom::by_id(root, "f-stems-0-diameter"),
-        "f-today" => dom::by_id(root, "f-date"),
+        "f-species" => dom::by_id(root, "f-find"),
+        "f-date" | "f-today" => dom::by_id(root, "f-day"),
+        "f-none-in-reach" | "f-targets" => dom::by_id(root, "f-targets-0-kind"),
         "f-leafed-out" => dom::by_id(root, "f-leafed-out-stage"),
         "f-bark" => dom::by_id(root, "f-stems-0-bark"),
         _ => find(root, id.rsplit_once('-')?.0),

@@ -9,7 +9,8 @@ use calc::question::read;
 use calc_view::answer::ADVICE_ID;
 use calc_view::field_id;
 use calc_view::form::{
-    ASK_FAR, FILE_ID, Part, SEARCHES, TIMED_FILE_ID, Unfinished, filled, has_towns,
+    ASK_FAR, FILE_ID, PLACED, Part, SEARCHES, TIMED_FILE_ID, Unfinished, filled, has_towns,
+    region_named,
 };
 use calc_view::words::m;
 use std::rc::Rc;
@@ -36,7 +37,11 @@ impl Calculator {
                 self.key(event, &target);
                 self.try_page(event, &target);
             }
-            "click" => self.click(event, &target),
+            "focusin" => self.names(&target),
+            "click" => {
+                self.names(&target);
+                self.click(event, &target);
+            }
             kind => {
                 let done = kind == "change";
                 if self.form.contains(Some(&target)) {
@@ -115,7 +120,7 @@ impl Calculator {
             return;
         }
         let mut name = target.get_attribute("name").unwrap_or_default();
-        if done && name == "stems.unit" {
+        if done && name == "stems.as" {
             controls::let_units_follow(&self.form);
         } else if done && let Some(filled) = self.picked(&name, target) {
             name = filled;
@@ -150,9 +155,10 @@ impl Calculator {
     pub(super) fn after_change(&self) {
         let marked = self.state.borrow().marked.clone();
         if !marked.is_empty() {
-            let mut problems = read(calc_data::reference(), &self.typed())
+            let mut problems = read(calc_data::reference(), &self.to_answer())
                 .err()
                 .unwrap_or_default();
+            problems = self.as_asked(&problems);
             problems.retain(|problem| marked.contains(&problem.field));
             self.mark(&problems);
         }
@@ -263,22 +269,58 @@ impl Calculator {
     /// What hangs on a field that was picked: the country of the towns on the region, a point on its town. Gives the
     /// name of what was filled in instead.
     pub(crate) fn picked(&self, name: &str, target: &Element) -> Option<String> {
-        if name == "region" {
-            self.country_follows();
-            return None;
+        match name {
+            "region" => {
+                self.country_follows();
+                return None;
+            }
+            "town" => return self.place_typed(),
+            _ => {}
         }
         let value = target.get_attribute("value").unwrap_or_default();
-        let texts = filled(name, &value, self.sheet().get("region"));
+        let texts = filled(name, &value);
         for (name, text) in &texts {
             controls::set(&self.form, name, text);
+        }
+        if name == SEARCHES[0].field(".at") {
+            controls::set(&self.form, PLACED, &value);
         }
         let (under, _) = texts.first()?.0.rsplit_once('.')?;
         Some(under.to_owned())
     }
 
+    /// What was typed as the place: the region and the point that this field filled in before go, and the region that is
+    /// named comes. What was typed or picked in fields of their own stays, but for a region that is now another.
+    fn place_typed(&self) -> Option<String> {
+        let sheet = self.sheet();
+        for (name, text) in filled(&SEARCHES[0].field(".at"), sheet.get(PLACED)) {
+            if !text.is_empty() && sheet.is(&name, &text) {
+                controls::set(&self.form, &name, "");
+            }
+        }
+        let named = region_named(sheet.get("town")).unwrap_or_default();
+        controls::set(&self.form, PLACED, named);
+        if !named.is_empty() {
+            controls::set(&self.form, "region", named);
+            let country = named.split('-').next().unwrap_or_default();
+            if has_towns(country) {
+                controls::set(&self.form, &SEARCHES[0].field(".country"), country);
+            }
+        }
+        Some("place".to_owned())
+    }
+
+    /// Shows the first names once the reader is in the empty field.
+    fn names(&self, target: &Element) {
+        if target.id() == "f-find" && !self.state.borrow().listed {
+            self.state.borrow_mut().listed = true;
+            self.follow_names();
+        }
+    }
+
     /// The country of the towns follows the region, while no town is typed.
     fn country_follows(&self) {
-        let sheet = controls::read(&self.form);
+        let sheet = self.sheet();
         let country = sheet.get("region").split('-').next().unwrap_or_default();
         for search in SEARCHES.iter().filter(|_| has_towns(country)) {
             if sheet.get(search.name).trim().is_empty() {
@@ -313,7 +355,7 @@ impl Calculator {
 
 fn parts_of(list: &str) -> &'static [Part] {
     if list == "stems" {
-        &[Part::Stems, Part::StemsMore, Part::Goal]
+        &[Part::StemsMore, Part::Goal]
     } else {
         &[Part::Targets]
     }

@@ -118,9 +118,11 @@ impl Calculator {
             position: device::has_position(),
             near: fetched::regions_near,
             keeps: self.keeps(),
+            listed: self.state.borrow().listed,
+            built: false,
         };
         // A name may be one of a tree that is not on the list, and a region has laws of its own.
-        if !sheet.blank("find") || !sheet.blank("region") {
+        if !sheet.blank("find") || !sheet.blank("region") || !sheet.blank("town") {
             fetched::want_regional();
         }
         look(&View::new(calc_data::reference(), sheet, &options))
@@ -153,7 +155,7 @@ impl Calculator {
                     "species" => &["species", "species.kind", "find"],
                     "size" => &["stems[0].diameter", "stems.how"],
                     "size-unit" => &["stems.unit"],
-                    "date" => &["day", "date.y", "date.m", "date.d"],
+                    "date" => &["day"],
                     _ => &["region"],
                 };
                 for key in keys {

@@ -174,6 +174,7 @@ impl Calculator {
         if self.is_answered() {
             sheet.set("answered", "on");
         }
+        sheet.settle_day(today());
         self.note_draft(store(KEY, &sheet.pack()));
     }
 
@@ -208,7 +209,7 @@ pub(crate) fn copy_link(calculator: &Rc<Calculator>) {
         return;
     };
     let page = address.split('#').next().unwrap_or_default();
-    match share::write(&calculator.typed(), south) {
+    match share::write(&calculator.to_answer(), south) {
         Some(text) => {
             let link = format!("{page}#{text}");
             export::copy_text(

@@ -43,7 +43,7 @@ impl Calculator {
     /// Shows the answer for the host; no focus moves.
     pub(crate) fn compute(&self) -> JsValue {
         self.cancel();
-        let typed = self.typed();
+        let typed = self.to_answer();
         match read(calc_data::reference(), &typed) {
             Ok(question) => {
                 self.mark(&[]);

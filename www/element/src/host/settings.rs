@@ -134,8 +134,13 @@ impl Calculator {
             let now = self.preset();
             // Units say what a number means: those beside one that is typed stay.
             if now.metric() != before.metric() && sheet.get("stems[0].diameter").is_empty() {
-                let unit = if now.metric() { "cm" } else { "in" };
-                controls::set(&self.form, "stems.unit", unit);
+                let (from, to) = if now.metric() {
+                    ("in", "cm")
+                } else {
+                    ("cm", "in")
+                };
+                let read = sheet.measured_as().replace(from, to);
+                controls::set(&self.form, "stems.as", &read);
                 controls::let_units_follow(&self.form);
                 sheet = self.sheet();
             }

@@ -498,7 +498,12 @@ impl Moved {
             let count = sheet.count("targets");
             let told = |at: &usize| {
                 let keys = ["kind", "distance", "slope", "downhill"];
-                keys.iter().any(|key| !sheet.blank(&control(*at, key)))
+                let says = |key: &&str| {
+                    let control = control(*at, key);
+                    // That nothing is there is no thing.
+                    !sheet.blank(&control) && !sheet.is(&control, "nothing")
+                };
+                keys.iter().any(says)
             };
             let at = match thing.at {
                 Some(at) => (0..count).filter(told).nth(at),

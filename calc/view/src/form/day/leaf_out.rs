@@ -78,7 +78,7 @@ pub(crate) const SPRING: Item = Item::Where(
             Item::Set(
                 "spring_scale",
                 m::FORM_SPRING_SCALE,
-                &[Item::Row(&[Item::Radios("spring_scale", w::SCALES)])],
+                &[Item::Beside(&[Item::Radios("spring_scale", w::SCALES)])],
             ),
         ],
     )],

@@ -1,17 +1,18 @@
-//! The third group: which day, and in which state or country, which sets the days and the local rules.
+//! Which day: one field for today, another day or the whole year; and days in three parts, as a leaf-out has them.
 
 pub(crate) mod leaf_out;
+pub(crate) mod written;
 
+use super::View;
 use super::item::Item;
-use super::place::region;
-use super::{Part, Sheet, View};
-use crate::control::{label_of, open_input, tick_text};
+use crate::control::{label_of, labelled, open_input};
 use crate::field_id;
+use crate::measure;
 use crate::page::Page;
 use crate::words::m;
 
-/// The element of the day's three parts.
-pub(super) const PARTS_ID: &str = "m-date";
+/// The line that says how the day was read, and when the bark slips next.
+pub(super) const LINE_ID: &str = "day-a";
 
 /// Whether people write the month before the day: English without a country, and that of the United States.
 #[must_use]
@@ -19,38 +20,43 @@ pub fn month_first(lang: &str) -> bool {
     lang.eq_ignore_ascii_case("en") || lang.eq_ignore_ascii_case("en-us")
 }
 
-/// The group.
-pub(super) const GROUP: Item = Item::Group(
-    m::FORM_DATE,
-    &[
-        Item::Set(
-            "date",
-            m::FORM_DAY,
-            &[
-                Item::Own(today),
-                Item::Radio("day", "other", m::FORM_OTHER_DAY),
-                Item::While(PARTS_ID, other, &[Item::Own(date)]),
-                Item::Radio("day", "year", m::FORM_YEAR_ONLY),
-            ],
-        ),
-        Item::Part(Part::YearTape),
-        Item::Own(region::field),
-    ],
-);
+/// The question.
+pub(super) const GROUP: &[Item] = &[Item::Own(day)];
 
-fn today(view: &View<'_>, out: &mut Page<'_>) {
-    let words = m::form_today(view.options.today);
-    let on = view.sheet.is("day", "today");
-    tick_text(out, "radio", "day", "today", on, &words);
+fn day(view: &View<'_>, out: &mut Page<'_>) {
+    let id = field_id("day");
+    let hint = labelled(out, &id, &m::FORM_WHICH_DAY, &m::FORM_WHICH_DAY_HINT);
+    let today = (!view.options.built).then_some(view.options.today);
+    let shown = written::shown(view.sheet.get("day"), today);
+    open_input(out, "wf", "", &id, "day", &shown);
+    out.attr("aria-describedby", &cat!(hint, " ", LINE_ID));
+    out.attr("spellcheck", "false");
+    out.close();
+    view.live_line(out, "used", LINE_ID);
+    out.close();
 }
 
-/// Whether the day is another one.
-pub(super) fn other(sheet: &Sheet) -> bool {
-    sheet.is("day", "other")
-}
-
-fn date(view: &View<'_>, out: &mut Page<'_>) {
-    parts(view, out, "date");
+/// How the day was read where it was not written out, and the next days on which the bark of the named tree slips.
+pub(super) fn line(view: &View<'_>) -> String {
+    let draft = &view.draft;
+    let read = match draft.question.as_ref().map(|question| question.day) {
+        Some(calc::question::Day::On(day)) if view.sheet.is_bare_day(view.options.today) => {
+            m::form_read_as(measure::day_year(day))
+        }
+        _ => String::new(),
+    };
+    let answer = draft.answer.as_ref().filter(|_| draft.named);
+    let timing = answer.map(|answer| &answer.timing);
+    let next = timing.and_then(|timing| timing.next_good.zip(timing.next_good_to));
+    let Some((from, to)) = next else {
+        return read;
+    };
+    let slips = m::form_slips_next(measure::days(from, to));
+    if read.is_empty() {
+        slips
+    } else {
+        cat!(read, " ", slips)
+    }
 }
 
 /// Three text fields in the order of the reader's country; months may be named.

@@ -25,7 +25,7 @@ fn of(begin: &str) -> impl Iterator<Item = (&'static str, &'static str)> {
     })
 }
 
-fn in_form(code: &str) -> bool {
+pub(super) fn in_form(code: &str) -> bool {
     code != "US" && code != "CA"
 }
 

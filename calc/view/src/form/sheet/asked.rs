@@ -1,6 +1,6 @@
 //! What was answered inside a card goes into the fields of the form, as if it had been typed there.
 
-use super::{Sheet, path};
+use super::{NOTHING, Sheet, path};
 
 /// Controls of a card. Their names begin with `ask.`, so that none is taken for a field of the form.
 pub const ASK_KIND: &str = "ask.kind";
@@ -15,7 +15,7 @@ pub const ASK_REGION: &str = "ask.region";
 /// Whether the whole clone can be ringed.
 pub const ASK_CLONE: &str = "ask.clone";
 /// The kind that says that nothing is in reach.
-pub const ASK_NOTHING: &str = "nothing";
+pub const ASK_NOTHING: &str = NOTHING;
 
 /// What is left to do before the answers of a card can be taken.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -38,7 +38,7 @@ impl Sheet {
         }
         let mut any = false;
         if kind == ASK_NOTHING {
-            self.set("none_in_reach", "on");
+            self.set("targets[0].kind", NOTHING);
             any = true;
         } else if !kind.is_empty() {
             let at = self.open_target(kind);
@@ -104,7 +104,7 @@ mod tests {
         assert!(form.is("targets[1].kind", "road") && form.is("line_within_reach", "no"));
         let nothing = [(ASK_KIND, ASK_NOTHING), (ASK_REGION, "US-WI")];
         assert_eq!(form.take_asked(&asked(&nothing)), Ok(()));
-        assert!(form.ticked("none_in_reach") && form.is("region", "US-WI"));
+        assert!(form.is("targets[0].kind", NOTHING) && form.is("region", "US-WI"));
     }
 
     #[test]

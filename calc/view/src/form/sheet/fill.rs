@@ -1,9 +1,10 @@
 //! A sheet that says a question, each text as it was given.
 
 use super::names::{names, slot};
-use super::{Sheet, how};
+use super::{NOTHING, Sheet, how, path};
+use crate::form::day::written::TODAY;
 use crate::form::species::{UNKNOWN, kind_of};
-use calc::question::{Found, Slot, Text, Typed};
+use calc::question::{Found, Slot, Text, Typed, read_day};
 use calc::reference::Reference;
 use chrono::NaiveDate;
 
@@ -18,14 +19,12 @@ impl Sheet {
         }
         let region = Some(word(&typed.region)).filter(|region| !region.is_empty());
         sheet.fill_species(reference, word(&typed.species), region);
-        match word(&typed.date) {
-            "" | "today" => sheet.set("day", "today"),
-            "year" => sheet.set("day", "year"),
-            day if day == calc::terms::day::iso(today) => sheet.set("day", "today"),
-            day => {
-                sheet.set("day", "other");
-                sheet.fill_day("date", day);
-            }
+        let day = word(&typed.date);
+        match read_day(day) {
+            _ if matches!(day, "" | TODAY) => sheet.set("day", TODAY),
+            Ok(day) if day == today => sheet.set("day", TODAY),
+            Ok(day) => sheet.set("day", &crate::measure::day_year(day)),
+            Err(_) => sheet.set("day", day),
         }
         if let Some(seen) = &typed.leafed_out {
             sheet.fill_day("leafed_out.date", word(&seen.date));
@@ -47,8 +46,13 @@ impl Sheet {
                 sheet.set(&how(at), "across");
             }
         }
+        let nothing = core::mem::take(&mut rest.none_in_reach);
         for name in names(rest.stems.len(), rest.targets.len()) {
             sheet.fill(name, &mut rest);
+        }
+        if nothing {
+            let last = rest.targets.len();
+            sheet.set(&path("targets", last, "kind"), NOTHING);
         }
         for list in ["stems", "targets"] {
             if sheet.count(list) == 0 {

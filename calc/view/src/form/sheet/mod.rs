@@ -12,11 +12,18 @@ pub use asked::{
 };
 pub(super) use names::{clear, names, slot};
 
+use super::day::written;
 use super::length::Length;
+use super::place::named::region_of as region_named;
 use calc::models::calibrate::Rate;
 use calc::question::{Record, Typed};
 use calc::terms::number::read_number;
+use chrono::NaiveDate;
 
+/// The list that says what the number of the first stem means: unit and way of measuring. A sheet holds the two apart.
+pub(super) const AS: &str = "stems.as";
+/// The kind of thing that says that nothing is there.
+pub(super) const NOTHING: &str = "nothing";
 /// Controls that no field of a question has, and that hold for the next tree too.
 const OF_THE_FORM: [&str; 2] = ["day", "town"];
 
@@ -27,6 +34,8 @@ pub struct Sheet {
     entries: Vec<(String, String)>,
     /// The crew's own rate, which has no control.
     rate: Option<Rate>,
+    /// Whether the day is written before the month, which is as the page's language has it.
+    day_first: bool,
 }
 
 impl Sheet {
@@ -41,7 +50,68 @@ impl Sheet {
 
     /// Adds what stands in a control.
     pub fn push(&mut self, name: impl Into<String>, text: impl Into<String>) {
-        self.entries.push((name.into(), text.into()));
+        let (name, text) = (name.into(), text.into());
+        match text.split_once(' ') {
+            Some((unit, way)) if name == AS => {
+                self.set("stems.unit", unit);
+                self.set(&how(0), way);
+            }
+            _ => self.entries.push((name, text)),
+        }
+    }
+
+    /// What the list beside the first stem's number says.
+    #[must_use]
+    pub fn measured_as(&self) -> &'static str {
+        match (self.metric(), self.around(0)) {
+            (false, false) => "in across",
+            (false, true) => "in around",
+            (true, false) => "cm across",
+            (true, true) => "cm around",
+        }
+    }
+
+    /// Says in which order the page's language writes a day.
+    pub fn write_days(&mut self, month_first: bool) {
+        self.day_first = !month_first;
+    }
+
+    /// The day as the question has it; none where none is written.
+    pub(super) fn day_written(&self, today: NaiveDate) -> Option<String> {
+        written::read(self.get("day"), !self.day_first, today)
+    }
+
+    /// Keeps today as a word, so that a draft that is opened tomorrow says tomorrow's.
+    pub fn settle_day(&mut self, today: NaiveDate) {
+        if self.day_written(today).as_deref() == Some(&*calc::terms::day::iso(today)) {
+            self.set("day", written::TODAY);
+        }
+    }
+
+    /// Whether the day was written in a short way, so that it is told how it was read.
+    pub(super) fn is_bare_day(&self, today: NaiveDate) -> bool {
+        let text = self.trimmed("day");
+        let digits = |part: &str| part.bytes().filter(u8::is_ascii_digit).count();
+        let whole = text
+            .split(|c: char| !c.is_ascii_alphanumeric())
+            .any(|part| digits(part) == 4);
+        let named = text.bytes().any(|c| c.is_ascii_alphabetic());
+        let iso = text.split('-').next().is_some_and(|part| digits(part) == 4);
+        !(whole && (named || iso)) && digits(text) > 0 && self.day_written(today).is_some()
+    }
+
+    /// Whether a control of such a name says something.
+    pub(super) fn any(&self, of: impl Fn(&str) -> bool) -> bool {
+        let mut entries = self.entries.iter();
+        entries.any(|(name, text)| of(name) && !text.trim().is_empty())
+    }
+
+    /// The code of the region: the one that is picked, else the one that the place names.
+    pub(super) fn region(&self) -> &str {
+        match self.trimmed("region") {
+            "" => region_named(self.get("town")).unwrap_or_default(),
+            region => region,
+        }
     }
 
     /// What stands in a control; empty if there is no such control, or nothing in it.

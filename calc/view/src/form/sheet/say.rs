@@ -1,7 +1,7 @@
 //! What a sheet says, as a question.
 
 use super::names::{names, slot};
-use super::{Sheet, whole, with_unit};
+use super::{NOTHING, Sheet, whole, with_unit};
 use crate::form::aids::made;
 use crate::form::day::leaf_out::elsewhere;
 use crate::form::length::Length;
@@ -18,11 +18,7 @@ impl Sheet {
     pub fn typed(&self, reference: &'static Reference, today: NaiveDate) -> Typed {
         let mut typed = self.all();
         let iso = Text(calc::terms::day::iso(today));
-        typed.date = match self.get("day") {
-            "today" => Some(iso.clone()),
-            "year" => Some(Text::from("year")),
-            _ => self.day("date"),
-        };
+        typed.date = self.day_written(today).map(Text);
         typed.today = Some(iso);
         typed.rate = self.rate;
         // Complete readings count as the measured height where no other stands in the field; where one does, they are
@@ -32,6 +28,16 @@ impl Sheet {
             matches!(made(self, &typed), Some(Ok(text)) if height.is_empty() || text == height);
         typed.height_aid = typed.height_aid.take().filter(|_| counts);
         matters(reference, &typed).keep(&mut typed);
+        typed
+    }
+
+    /// The same as it is answered: a tree without a name is an unknown broadleaf tree.
+    #[must_use]
+    pub fn asked(&self, reference: &'static Reference, today: NaiveDate) -> Typed {
+        let mut typed = self.typed(reference, today);
+        if typed.species.is_none() {
+            typed.species = Some(Text::from(w::UNKNOWN_NAMES[0].0));
+        }
         typed
     }
 
@@ -63,6 +69,13 @@ impl Sheet {
                 stem.girth = stem.diameter.take();
             }
         }
+        // The first of the things may say that nothing is there.
+        typed.targets.retain(|target| {
+            let nothing = target.kind.as_ref().is_some_and(|kind| kind.0 == NOTHING);
+            typed.none_in_reach |= nothing;
+            !nothing
+        });
+        self.place(&mut typed);
         // Only a line has a voltage, and an entry with nothing in it is no target.
         typed.targets.retain_mut(|target| {
             let kind = target.kind.as_ref().map_or("", |kind| &kind.0);
@@ -77,6 +90,23 @@ impl Sheet {
         typed.height_aid.take_if(|aid| aid.by.is_none());
         self.lists(&mut typed);
         typed
+    }
+
+    /// The region that the place names, where none is picked. A place that names none, and that no town was picked for,
+    /// is left for the reader of questions to say so.
+    fn place(&self, typed: &mut Typed) {
+        let point = typed
+            .place
+            .as_ref()
+            .is_some_and(|place| place.latitude.is_some());
+        if typed.region.is_none() && !self.blank("town") {
+            let named = self.region();
+            if !named.is_empty() {
+                typed.region = Some(Text::from(named));
+            } else if !point {
+                typed.region = self.text("town");
+            }
+        }
     }
 
     fn text(&self, name: &str) -> Option<Text> {

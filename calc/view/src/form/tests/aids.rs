@@ -67,7 +67,7 @@ fn readings_count_as_measured_the_moment_they_are_complete_and_the_button_fills_
     );
     // Changed by hand it is the asker's own, and the readings stay where they are.
     sheet.set("height", "80");
-    assert_eq!(line(&sheet, "height-a"), "");
+    assert_eq!(line(&sheet, "height-a"), "You told it.");
     assert_eq!(sheet.typed(reference, today()).height_aid, None);
     assert_eq!(sheet.get("height_aid.top"), "45");
 }

@@ -87,7 +87,7 @@ fn a_lost_sign_a_swap_and_feet_for_metres_are_asked_about() {
 }
 
 #[test]
-fn a_picked_town_fills_the_point_and_a_region_only_where_none_was_given() {
+fn a_picked_town_fills_the_point_and_its_region() {
     fn towns(country: &str, typed: &str) -> Towns {
         let town = |name: &str, region: &str, lat, lon| calc::timing::places::towns::Town {
             name: name.to_owned(),
@@ -126,17 +126,17 @@ fn a_picked_town_fills_the_point_and_a_region_only_where_none_was_given() {
         "{html}"
     );
     assert!(
-        !html.contains("checked") && line.starts_with("1 town"),
+        !html.contains("checked") && line.starts_with("Pick the town"),
         "{line}"
     );
     let value = values(&html, "value")[0].to_owned();
-    for (name, text) in filled("town.at", &value, "") {
+    for (name, text) in filled("town.at", &value) {
         sheet.set(&name, &text);
     }
     assert_eq!(sheet.get("region"), "US-WI");
     let (html, line) = offered(&sheet);
     assert!(
-        html.contains("checked") && line.starts_with("Filled in"),
+        html.contains("checked") && line == "Used now: Madison, WI.",
         "{line}"
     );
     let typed = sheet.typed(reference, today());
@@ -145,12 +145,7 @@ fn a_picked_town_fills_the_point_and_a_region_only_where_none_was_given() {
         (place.latitude, place.longitude),
         (text("43.07"), text("-89.4"))
     );
-    assert_eq!(
-        filled("town.at", &value, "US-IL").len(),
-        2,
-        "a region stays"
-    );
-    assert_eq!(filled("region", &value, ""), [], "another field is no pick");
+    assert_eq!(filled("region", &value), [], "another field is no pick");
     // The region leads to the country; its parts that the form does not name become the country.
     let mut sheet = Sheet::new();
     sheet.set("town", "mad");
@@ -158,11 +153,54 @@ fn a_picked_town_fills_the_point_and_a_region_only_where_none_was_given() {
     let (html, _) = offered(&sheet);
     let value = values(&html, "value")[0].to_owned();
     assert_eq!(
-        filled("town.at", &value, "")[2],
+        filled("town.at", &value)[2],
         ("region".to_owned(), "GB".to_owned())
     );
+    sheet.set("region", "");
     sheet.set("town", "qqq");
     assert!(offered(&sheet).1.starts_with("No town here"));
+}
+
+#[test]
+fn a_state_or_country_is_typed_in_the_field_of_the_town() {
+    let reference = calc_data::whole();
+    let options = options();
+    let seen = |town: &str| {
+        let mut sheet = Sheet::new();
+        sheet.set("town", town);
+        let view = View::new(reference, &sheet, &options);
+        let mut out = Html::default();
+        view.part(&mut out, Part::Towns);
+        let line = view.lines().iter().find(|(id, _)| id == "town-a").cloned();
+        let region = sheet.typed(reference, today()).region;
+        (out.into_string(), line.unwrap().1, region)
+    };
+    let (html, line, region) = seen("wis");
+    assert_eq!(values(&html, "value"), ["US-WI"]);
+    assert_eq!((&*line, region), ("", text("wis")));
+    assert_eq!(
+        filled("town.at", "US-WI")[2],
+        ("region".to_owned(), "US-WI".to_owned())
+    );
+    for (town, code, used) in [
+        ("Wisconsin", "US-WI", "Used now: Wisconsin."),
+        ("Sample Falls, NY", "US-NY", "Used now: New York."),
+        ("germany", "DE", "Used now: Germany."),
+    ] {
+        let (html, line, region) = seen(town);
+        assert_eq!((&*html, &*line, region), ("", used, text(code)), "{town}");
+    }
+    // What is no place that we know is not passed over.
+    let mut sheet = Sheet::of(reference, &full(), today());
+    for name in ["region", "place.latitude", "place.longitude"] {
+        sheet.set(name, "");
+    }
+    sheet.set("town", "Nowhere");
+    let problems = read(reference, &sheet.typed(reference, today())).unwrap_err();
+    assert!(
+        problems.iter().any(|problem| problem.field == "region"),
+        "{problems:?}"
+    );
 }
 
 #[test]
@@ -203,7 +241,7 @@ fn the_place_where_the_leaves_were_seen_has_a_search_of_its_own() {
         "the tree's own search is another"
     );
     let value = values(&found, "value")[0].to_owned();
-    let texts = filled("leafed_out.town.at", &value, "");
+    let texts = filled("leafed_out.town.at", &value);
     assert_eq!(texts.len(), 2, "the tree's region is its own: {texts:?}");
     for (name, text) in texts {
         sheet.set(&name, &text);

@@ -30,6 +30,9 @@ fn units(path: &str) -> &'static str {
         .text()
 }
 
+/// The one field of the form for the day, in which it may be written in other ways than a question has it.
+pub const DAY_OF_FORM: &str = "day";
+
 /// The message of a problem: what it is and what to do. The same words at the field and in the summary.
 pub fn problem_text(problem: &Problem) -> String {
     bare(problem_on_page(problem))
@@ -38,8 +41,15 @@ pub fn problem_text(problem: &Problem) -> String {
 /// The same for a page, with what is English in it marked.
 pub fn problem_on_page(problem: &Problem) -> String {
     let path = problem.field.as_str();
-    let field = &fields::field(path);
     let typed = &problem.typed;
+    match problem.code {
+        Code::NoSuchDay if path == DAY_OF_FORM => return m::problem_typed_no_such_day(typed),
+        Code::DayMissing | Code::MonthMissing | Code::YearMissing if path == DAY_OF_FORM => {
+            return m::problem_typed_day(typed);
+        }
+        _ => {}
+    }
+    let field = &fields::field(if path == DAY_OF_FORM { "date" } else { path });
     match &problem.code {
         Code::Missing => missing(path, field),
         Code::NotNumber => m::problem_not_number(m::ProblemNotNumber {
