@@ -32,6 +32,7 @@ mod paper;
 mod regional;
 mod rules;
 mod rungs;
+mod screens;
 mod settings;
 mod single;
 mod site;

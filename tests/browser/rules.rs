@@ -38,12 +38,28 @@ fn axe() -> &'static str {
 
 /// Fails when the checker finds anything in the page as it is.
 pub async fn expect_no_violations(browser: &Browser, what: &str) -> Outcome {
-    browser.run(axe()).await?;
+    expect(browser, what, "{ resultTypes: ['violations'] }").await
+}
+
+/// The same by the rule of contrast alone, the one that other colours can break.
+pub async fn expect_contrast(browser: &Browser, what: &str) -> Outcome {
+    expect(
+        browser,
+        what,
+        "{ resultTypes: ['violations'], runOnly: ['color-contrast'] }",
+    )
+    .await
+}
+
+async fn expect(browser: &Browser, what: &str, options: &str) -> Outcome {
+    if browser.run("return typeof axe;").await? == "undefined" {
+        browser.run(axe()).await?;
+    }
     let found = browser
-        .run_until_done(
-            "axe.run(document, { resultTypes: ['violations'] }).then((found) => done(found.violations.map((rule) =>
-               [rule.id, rule.help, rule.nodes.slice(0, 5).map((node) => [node.target, node.failureSummary])])), (error) => done(String(error)));",
-        )
+        .run_until_done(&format!(
+            "axe.run(document, {options}).then((found) => done(found.violations.map((rule) =>
+               [rule.id, rule.help, rule.nodes.slice(0, 5).map((node) => [node.target, node.failureSummary])])), (error) => done(String(error)));"
+        ))
         .await?;
     let none = found.as_array().is_some_and(Vec::is_empty);
     assert!(none, "{what}: {}", serde_json::to_string_pretty(&found)?);
@@ -65,7 +81,11 @@ fn no_page_breaks_an_accessibility_rule_in_any_colours() {
                         "document.documentElement.dataset.theme = '{theme}';"
                     ))
                     .await?;
-                expect_no_violations(&browser, &format!("/{page} in {theme}")).await?;
+                let what = format!("/{page} in {theme}");
+                match theme {
+                    "light" => expect_no_violations(&browser, &what).await?,
+                    _ => expect_contrast(&browser, &what).await?,
+                }
             }
         }
         Ok(())

@@ -234,28 +234,28 @@ pub fn day_year(date: NaiveDate) -> String {
     m::measure_with_year(day(date), date.year())
 }
 
-/// The longest date that a number to carry has room for: `26 August`.
-const SHORT_DAY: usize = 9;
-/// The longest stretch or date with a year that stands below one.
-const SHORT_BELOW: usize = 16;
+/// The longest date that a number to carry has room for: `12 June`.
+const SHORT_DAY: usize = 7;
+/// The longest stretch, or date with a year, that stands below one.
+const SHORT_BELOW: usize = 17;
 
-/// A day in at most nine characters: `12 June`, `26 Sep`.
+/// A day in at most seven characters: `12 June`, `26 Sep`.
 pub fn day_short(date: NaiveDate) -> String {
     let whole = day(date);
     if whole.chars().count() <= SHORT_DAY {
         whole
     } else {
-        m::measure_day(date.day(), month_short(date.month()))
+        m::measure_day_short(date.day(), month_short(date.month()))
     }
 }
 
 /// A day with its year, in few characters: `26 June 2028`, `26 Sep 2028`.
 pub fn day_year_short(date: NaiveDate) -> String {
     let whole = day_year(date);
-    if whole.chars().count() < SHORT_BELOW {
+    if whole.chars().count() < SHORT_BELOW - 1 {
         whole
     } else {
-        m::measure_with_year(day_short(date), date.year())
+        m::measure_with_year_short(day_short(date), date.year())
     }
 }
 
@@ -264,19 +264,28 @@ pub fn days_short(from: NaiveDate, to: NaiveDate) -> String {
     if from == to {
         return day_short(from);
     }
+    let fits = |text: &String| text.chars().count() <= SHORT_BELOW;
     if from.month() == to.month() && from.year() == to.year() {
-        return m::measure_days_of_month(m::MeasureDaysOfMonth {
-            from: from.day(),
-            to: to.day(),
-            month: month(to.month()),
-        });
+        let of_month = |month: &'static str| {
+            m::measure_days_of_month_short(m::MeasureDaysOfMonthShort {
+                from: from.day(),
+                to: to.day(),
+                month,
+            })
+        };
+        let whole = of_month(month(to.month()));
+        return if fits(&whole) {
+            whole
+        } else {
+            of_month(month_short(to.month()))
+        };
     }
-    let span = |from: String, to: String| m::measure_days(m::MeasureDays { from, to });
+    let span = |from: String, to: String| m::measure_days_short(m::MeasureDaysShort { from, to });
     let whole = span(day(from), day(to));
-    if whole.chars().count() <= SHORT_BELOW {
+    if fits(&whole) {
         return whole;
     }
-    let short = |date: NaiveDate| m::measure_day(date.day(), month_short(date.month()));
+    let short = |date: NaiveDate| m::measure_day_short(date.day(), month_short(date.month()));
     span(short(from), short(to))
 }
 

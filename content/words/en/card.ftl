@@ -264,7 +264,7 @@ card-n-until = to { $day }
 # $least (Length)
 card-n-least = { $other }, least { $least }
 # $other (Length)
-card-n-as-you-work = { $other }, as you work
+card-n-as-you-work = { $other }, at work
 # $other (Length)
 card-n-measured = { $other }, measured
 # $other (Length)

@@ -3,6 +3,8 @@
 cautions-title = Cautions
 # In a stop.
 cautions-who-decides-here = Who decides here
+# The same folded, with all cautions.
+cautions-and-who = Cautions, and who decides
 # $who (Phrase)
 cautions-decides = Who decides: { $who }.
 # Where the law's words are not told.

@@ -158,8 +158,8 @@ lines-working = { $steps ->
     [one] 1 source
    *[other] { $sources } sources
 }, { $assumed ->
-    [one] 1 thing assumed.
-   *[other] { $assumed } things assumed.
+    [one] 1 assumed.
+   *[other] { $assumed } assumed.
 }
 
 ## Do, numbers for a professional, cautions

@@ -60,6 +60,21 @@ measure-days-of-month = { $from } to { $to } { $month }
 # $to (Phrase)
 measure-days = { $from } to { $to }
 
+## The same where there is little room: on the tag, and below a number
+# $day (Count)
+# $month (Text)
+measure-day-short = { $day } { $month }
+# $day (Phrase): a day and a month
+# $year (Count)
+measure-with-year-short = { $day } { $year }
+# $from (Count)
+# $to (Count)
+# $month (Text)
+measure-days-of-month-short = { $from } to { $to } { $month }
+# $from (Phrase)
+# $to (Phrase)
+measure-days-short = { $from } to { $to }
+
 ## Axes of drawings
 measure-minutes-label = min
 measure-hours-label = h

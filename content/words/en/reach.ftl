@@ -68,7 +68,7 @@ reach-why =
     .people-out = it may stand; people out while you work
     .nothing = nothing that counts is near
 # The zone counts from the day of treatment.
-reach-from-today = No path, seat, camp or parking there from the day of the work on, dead or alive.
+reach-from-today = From the day of the work on, no path, seat, camp or parking there.
 # The same for a tree that is left.
 reach-from-now = The zone counts now.
 # In the first zone.
@@ -86,7 +86,7 @@ reach-key-people = keep people out while anyone works
 # Ways to measure a height.
 reach-height-aid = Three ways: the length of its shadow against that of a stick; two angles and a distance; a stick held upright at arm's length.
 # Who works there, and how.
-reach-crew = Those who work stay more than 15 ft (4.6 m) apart, with helmets on, and nobody else is under the same crown.
+reach-crew = Who works there wears a helmet, stays 15 ft (4.6 m) from the next, and is alone under a crown.
 
 # A kind of thing, known.
 # $of (TargetKind)
@@ -131,7 +131,7 @@ reach-farther = { $target } is { $distance } away, farther than that.
 reach-none-said = You said that no { reach-counts } stands within { $out }. This answer relies on it.
 reach-only-if-none = This holds only if no { reach-counts } stands within { $out }.
 # $within (Length)
-reach-bystanders = Keep bystanders { $within } away while you work. The ground that stays dangerous afterwards: { $zone }.
+reach-bystanders = Keep bystanders { $within } away while you work, and { $zone } afterwards.
 reach-throws = It can throw wood as far as { $zone }.
 # $target (Text): with the group's name for it, or reach-target
 reach-may-damage = { $target } may be damaged.
@@ -149,9 +149,9 @@ reach-target-unknown = { $target }, distance not known
 ## The drawing
 # $targets (Count)
 reach-caption = { $targets ->
-    [0] Side view above the tape, plan below it, one scale. Person drawn 5 ft 7 in (1.7 m) tall.
-    [1] Side view above the tape, plan below it, one scale. We don't know its direction, so the dotted ring stands for it all the way round. Person drawn 5 ft 7 in (1.7 m) tall.
-   *[other] Side view above the tape, plan below it, one scale. We don't know directions, so dotted rings stand for them all the way round. Person drawn 5 ft 7 in (1.7 m) tall.
+    [0] Side view over plan, one scale.
+    [1] Side view over plan, one scale. Dotted: where it may stand.
+   *[other] Side view over plan, one scale. Dotted: where each may stand.
 }
 reach-one-height-label = 1 height
 reach-one-and-a-half-label = 1½ heights

@@ -64,15 +64,14 @@ stop-estimated-from = estimated, { $low } to { $high }
 stop-model = from climate or leaf-out, give or take 2 to 3 weeks
 
 ## What can be done without touching the tree
-# $ways (Phrase): a sentence
-stop-measure = Measure the height. { $ways }
-stop-move = Ask whether what stands near can move.
-stop-pictures = Take pictures of the whole tree, its base and what it could hit.
+stop-measure = Measure the height: by its shadow, by angles or with a stick.
+stop-move = Ask whether what is near can move.
+stop-pictures = Take pictures of it, its base and what it could hit.
 stop-hang-tag = Hang the tag, so that the next person stops too.
 stop-line-stay-out = Stay out from under it, and keep others out.
 stop-line-look = Look from a distance: which line, which pole number, does a branch touch?
 stop-line-call = Call the line's owner, and say what you see.
-stop-line-tag = Hang the tag where people come from, so that the next person stops too.
+stop-line-tag = Hang the tag where people come from.
 
 ## Why, a clause
 # $away (Phrase)

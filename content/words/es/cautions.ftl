@@ -1,5 +1,6 @@
 cautions-title = Cuidados
 cautions-who-decides-here = Quién decide aquí
+cautions-and-who = Cuidados, y quién decide
 cautions-decides = Quién decide: { $who }.
 cautions-decides-ask = Quién decide: { $who }. Pregunte allá.
 cautions-no-source = Sin fuente: del oficio o de memoria.

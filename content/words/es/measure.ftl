@@ -41,6 +41,11 @@ measure-days-of-month = { $from ->
 }
 measure-days = del { $from } al { $to }
 
+measure-day-short = { $day } { $month }
+measure-with-year-short = { $day } { $year }
+measure-days-of-month-short = { $from } al { $to } de { $month }
+measure-days-short = { $from } al { $to }
+
 measure-minutes-label = min
 measure-hours-label = h
 measure-years-label = años

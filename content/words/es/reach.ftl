@@ -49,7 +49,7 @@ reach-why =
     .height-unknown = no se sabe la altura
     .people-out = puede quedar en pie; la gente fuera mientras trabaja
     .nothing = no hay nada cerca que cuente
-reach-from-today = Ni sendero, ni asiento, ni campamento, ni estacionamiento ahí desde el día del trabajo, vivo o muerto el árbol.
+reach-from-today = Desde el día del trabajo, ahí no hay sendero, asiento, campamento ni estacionamiento.
 reach-from-now = La zona cuenta desde ahora.
 reach-can-land = puede caer aquí
 reach-can-throw = puede lanzar madera
@@ -58,7 +58,7 @@ reach-key-land = puede caer aquí
 reach-key-throw = puede lanzar madera
 reach-key-people = mantenga fuera a la gente mientras alguien trabaja
 reach-height-aid = Hay tres maneras: el largo de su sombra comparado con la de un palo; dos ángulos y una distancia; un palo parado con el brazo estirado.
-reach-crew = Quienes trabajan se mantienen a más de 15 ft (4.6 m) uno de otro, con casco, y nadie más está bajo la misma copa.
+reach-crew = Quien trabaja ahí lleva casco, está a más de 15 ft (4.6 m) del otro y solo bajo una copa.
 reach-the-target =
     .building = el edificio
     .road = la calle
@@ -85,7 +85,7 @@ reach-inside = { $target } está a { $distance }, dentro de los { $zone } hasta 
 reach-farther = { $target } está a { $distance }, más lejos que eso.
 reach-none-said = Usted dijo que no hay { reach-counts } a menos de { $out }. Esta respuesta se apoya en eso.
 reach-only-if-none = Esto vale solo si no hay { reach-counts } a menos de { $out }.
-reach-bystanders = Mantenga a la gente a { $within } mientras trabaja. El suelo que sigue siendo peligroso después: { $zone }.
+reach-bystanders = Mantenga a la gente a { $within } mientras trabaja, y a { $zone } después.
 reach-throws = Puede lanzar madera hasta { $zone }.
 reach-may-damage = Puede dañarse: { $target }.
 reach-away = hay { $target } a { $distance }
@@ -93,9 +93,9 @@ reach-near-unknown = hay { $target } cerca y no se sabe a qué distancia
 reach-target-said = { $target }, a { $distance }
 reach-target-unknown = { $target }, a una distancia que no se sabe
 reach-caption = { $targets ->
-    [0] Vista de lado arriba de la cinta, plano abajo, a una sola escala. La persona dibujada mide 5 ft 7 in (1.7 m).
-    [1] Vista de lado arriba de la cinta, plano abajo, a una sola escala. No sabemos hacia qué lado queda, así que el círculo de puntos lo marca en toda la vuelta. La persona dibujada mide 5 ft 7 in (1.7 m).
-   *[other] Vista de lado arriba de la cinta, plano abajo, a una sola escala. No sabemos hacia qué lado quedan, así que los círculos de puntos los marcan en toda la vuelta. La persona dibujada mide 5 ft 7 in (1.7 m).
+    [0] De lado y en plano, a una escala.
+    [1] De lado y en plano, a una escala. Con puntos: donde puede estar.
+   *[other] De lado y en plano, a una escala. Con puntos: donde puede estar cada cosa.
 }
 reach-one-height-label = 1 altura
 reach-one-and-a-half-label = 1½ alturas

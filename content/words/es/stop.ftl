@@ -38,14 +38,14 @@ stop-estimated = estimado
 stop-estimated-from = estimado, { $low } a { $high }
 stop-model = por el clima o la salida de las hojas, 2 a 3 semanas más o menos
 
-stop-measure = Mida la altura. { $ways }
-stop-move = Pregunte si lo que está cerca se puede mover.
-stop-pictures = Tome fotos de todo el árbol, de su base y de lo que podría golpear.
+stop-measure = Mida la altura: por su sombra, por ángulos o con un palo.
+stop-move = ¿Se puede mover lo que está cerca?
+stop-pictures = Tome fotos del árbol, de su base y de lo que podría golpear.
 stop-hang-tag = Cuelgue la marca, para que también pare la siguiente persona.
 stop-line-stay-out = No se ponga debajo, y que nadie más se ponga.
 stop-line-look = Mire de lejos: qué línea, qué número de poste, ¿la toca una rama?
 stop-line-call = Llame al dueño de la línea y diga lo que ve.
-stop-line-tag = Cuelgue la marca por donde llega la gente, para que también pare la siguiente persona.
+stop-line-tag = Cuelgue la marca por donde llega la gente.
 
 stop-because-line = { $away }; este árbol puede llegar a { $zone }
 stop-because-line-open = hay una línea de luz o de teléfono al alcance, y no se sabe a qué distancia

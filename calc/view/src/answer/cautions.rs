@@ -71,10 +71,19 @@ pub(super) fn part(cx: &Region<'_>) -> Part {
 fn few(out: &mut Page<'_>, cx: &Region<'_>) {
     let lines = lines(cx);
     let mut view = in_view(&lines);
-    if cx.stops() {
-        view.truncate(1);
+    // A stop says in its card what holds: here only who decides; the caution itself is the first of the fold.
+    let decides = if cx.stops() {
+        view.drain(..).find(|line| !line.who.is_empty())
+    } else {
+        None
+    };
+    if let Some(line) = decides {
+        out.open_class("div", "note");
+        who(out, line, false);
+        group::beside(out, cx, line.id, &[line.id]);
+        out.close();
     }
-    let mut ids: Vec<&str> = Vec::new();
+    let mut ids: Vec<&str> = decides.iter().map(|line| line.id).collect();
     for line in &view {
         ids.push(line.id);
     }
@@ -82,11 +91,12 @@ fn few(out: &mut Page<'_>, cx: &Region<'_>) {
         caution(out, cx, line, &ids, false);
     }
     group::rest(out, cx, &ids);
-    let rest: Vec<&CautionLine> = lines
+    let mut rest: Vec<&CautionLine> = lines
         .iter()
-        .filter(|line| !ids.contains(&line.id))
+        .filter(|line| !view.iter().any(|it| it.id == line.id))
         .copied()
         .collect();
+    rest.sort_by_key(|line| line.when != When::Stop);
     let key = cx.say.key_cautions(&names(&rest));
     open_fold(out, cx, "p-too", "too", &m::LINES_CHECK_TOO, &key);
     for line in &rest {
@@ -98,6 +108,23 @@ fn few(out: &mut Page<'_>, cx: &Region<'_>) {
     out.close_two();
 }
 
+/// All of them, folded under who decides: in a stop where no group has words of its own.
+pub(super) fn who_decides(cx: &Region<'_>) -> Part {
+    let lines = lines(cx);
+    let decides = in_view(&lines)
+        .into_iter()
+        .find(|line| !line.who.is_empty());
+    let part = all(cx);
+    Part {
+        title: m::CAUTIONS_AND_WHO.into(),
+        key: match decides {
+            Some(line) => cat!(crate::words::phrase::sentence(&prose(line.who)), "."),
+            None => part.key,
+        },
+        ..part
+    }
+}
+
 /// All of them, folded: where nothing may be started yet.
 pub(super) fn all(cx: &Region<'_>) -> Part {
     Part {
@@ -106,7 +133,9 @@ pub(super) fn all(cx: &Region<'_>) -> Part {
         title: m::CAUTIONS_TITLE.into(),
         key: cx.say.key_cautions(&names(&lines(cx))),
         body: |out, cx| {
-            for line in &lines(cx) {
+            let mut lines = lines(cx);
+            lines.sort_by_key(|line| line.when != When::Stop);
+            for line in &lines {
                 caution(out, cx, line, &[], true);
             }
             group::rest(out, cx, &[]);
@@ -151,21 +180,26 @@ fn caution(out: &mut Page<'_>, cx: &Region<'_>, line: &CautionLine, in_view: &[&
     };
     out.open_class("div", "note");
     lead(out, prose(caution.subject), sentence(cx, caution));
-    if !line.who.is_empty() {
-        let asks = line.law.is_empty() && caution.when == When::Law;
-        out.p_class(
-            "soft",
-            match asks {
-                true => m::cautions_decides_ask(prose(line.who)),
-                false => m::cautions_decides(prose(line.who)),
-            },
-        );
-    }
+    who(out, line, line.law.is_empty() && caution.when == When::Law);
     if whole {
         backing(out, cx, line);
     }
     group::beside(out, cx, line.id, in_view);
     out.close();
+}
+
+/// Who decides; where nobody of us read the law, whom to ask.
+fn who(out: &mut Page<'_>, line: &CautionLine, asks: bool) {
+    if line.who.is_empty() {
+        return;
+    }
+    out.p_class(
+        "soft",
+        match asks {
+            true => m::cautions_decides_ask(prose(line.who)),
+            false => m::cautions_decides(prose(line.who)),
+        },
+    );
 }
 
 /// What the law says, and what a caution rests on.

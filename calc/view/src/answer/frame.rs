@@ -2,6 +2,7 @@
 
 use super::Options;
 use crate::draw::mark::{Swatch, swatch};
+use crate::kind::Kind;
 use crate::page::{Cells, Page, Wording};
 use crate::words::{Say, Word, m};
 use calc::answer::{Also, AlsoKind, Outcome};
@@ -25,6 +26,11 @@ impl Region<'_> {
     /// Whether the answer stops: nothing is done here.
     pub(super) fn stops(&self) -> bool {
         self.say.answer.outcome == Outcome::Professional
+    }
+
+    /// Whether the tables of the drawings stand together under the working, and not each below its drawing.
+    pub(super) fn tables_apart(&self) -> bool {
+        self.options.kind == Kind::TreePlan && !self.nested
     }
 
     /// The name of the tree, as the caption of its tables.

@@ -5,7 +5,6 @@ use super::{cautions, confidence, reach, working};
 use crate::measure;
 use crate::page::Page;
 use crate::words::{self, Word, m, stop as w};
-use calc::answer::Changed;
 use calc::models::reach::ReachOutcome;
 use calc::terms::tree::Goal;
 
@@ -19,7 +18,7 @@ const TODAY_LINE: [Word; 4] = [
     m::STOP_LINE_TAG,
 ];
 /// Whatever the reason of the stop.
-const TODAY_ANY: [Word; 3] = [m::STOP_MOVE, m::STOP_PICTURES, m::STOP_HANG_TAG];
+const TODAY_ANY: [Word; 2] = [m::STOP_MOVE, m::STOP_HANG_TAG];
 
 /// What stands under the card of a stop.
 pub(super) fn parts(out: &mut Page<'_>, cx: &Region<'_>) {
@@ -36,7 +35,7 @@ pub(super) fn parts(out: &mut Page<'_>, cx: &Region<'_>) {
     } else {
         m::STOP_CAN_STILL
     };
-    let folds = [
+    let mut folds = vec![
         Part {
             class: "p-pro",
             id: "pro",
@@ -51,17 +50,17 @@ pub(super) fn parts(out: &mut Page<'_>, cx: &Region<'_>) {
         confidence::part(cx),
         working::part(cx),
     ];
-    super::columns(
-        out,
-        cx,
-        &[open("p-reach", "reach", m::STOP_WHY, why)],
-        &[
-            open("p-phone", "phone", m::STOP_SAY, phone),
-            open("p-now", "now", can_do, today),
-            cautions::part(cx),
-        ],
-        &folds,
-    );
+    let why = [open("p-reach", "reach", m::STOP_WHY, why)];
+    let mut beside = vec![
+        open("p-phone", "phone", m::STOP_SAY, phone),
+        open("p-now", "now", can_do, today),
+    ];
+    if cx.options.group.is_some() {
+        beside.push(cautions::part(cx));
+    } else {
+        folds.insert(0, cautions::who_decides(cx));
+    }
+    super::columns(out, cx, &why, &beside, &folds);
 }
 
 fn is_line(cx: &Region<'_>) -> bool {
@@ -75,8 +74,12 @@ fn why(out: &mut Page<'_>, cx: &Region<'_>) {
     } else {
         m::reach_why(cx.say.answer.reach.why)
     };
-    out.p(m::stop_sentence(words::phrase::sentence(&why)));
-    reach::figure(out, cx, false);
+    // The card says what stands how near; the reason stands here where it is another one.
+    let named = cx.say.decided().or(cx.say.nearest());
+    if by_size || named.is_none_or(|target| target.distance_m.is_none()) {
+        out.p(m::stop_sentence(words::phrase::sentence(&why)));
+    }
+    reach::drawn(out, cx, false);
 }
 
 /// What to say on the phone.
@@ -93,6 +96,10 @@ fn numbers(out: &mut Page<'_>, cx: &Region<'_>) {
     table(out, &m::STOP_FOR_PROFESSIONAL, &HEAD_VALUE);
     rows(out, cx);
     out.close_table();
+    reach::in_table(out, cx, false);
+    if !is_line(cx) {
+        out.p(m::STOP_PICTURES);
+    }
 }
 
 fn say(out: &mut Page<'_>, name: Word, value: String) {
@@ -159,23 +166,13 @@ fn from(cx: &Region<'_>, low: f64, high: f64) -> String {
     )
 }
 
-/// What can be done without touching the tree: what would change the answer first.
+/// What can be done without touching the tree. What would change the answer stands in a fold of its own.
 fn today(out: &mut Page<'_>, cx: &Region<'_>) {
     let line = is_line(cx);
     let height = &cx.say.answer.height;
     out.open_class("ol", "steps");
     if !line && !height.measured {
-        out.leaf("li", m::stop_measure(m::REACH_HEIGHT_AID));
-    }
-    if !line {
-        for change in &cx.say.answer.changes {
-            if matches!(
-                change.changed,
-                Changed::Distance { .. } | Changed::Height { .. }
-            ) {
-                out.leaf("li", cx.say.change(change));
-            }
-        }
+        out.leaf("li", m::STOP_MEASURE);
     }
     let words: &[Word] = if line { &TODAY_LINE } else { &TODAY_ANY };
     for text in words {

@@ -2,9 +2,11 @@
 
 use super::frame::{Part, Region, button, field_link, open_details, sub};
 use super::sources::{cites, source};
+use super::{reach, ring};
 use crate::page::Page;
 use crate::words::m;
 use crate::words::working::Input;
+use calc::answer::Outcome;
 
 /// What was told or assumed, a row each; beside the form, each leads to its field.
 fn told_rows(
@@ -65,6 +67,13 @@ fn body(out: &mut Page<'_>, cx: &Region<'_>) {
             out.close();
         }
         out.close();
+    }
+    if cx.tables_apart() && !stops {
+        let can_tell = cx.say.answer.outcome != Outcome::CannotTell;
+        if can_tell {
+            ring::in_table(out, cx);
+        }
+        reach::in_table(out, cx, can_tell);
     }
     sources(out, cx);
     if cx.options.with_buttons {

@@ -197,6 +197,12 @@ impl Site<'_> {
             ("policy", POLICY.to_owned()),
         ]);
         values.insert("not-reviewed", self.not_reviewed());
+        // In the foot too: over an answer it would stand in the way of the card.
+        let unread = match self.language {
+            languages::FIRST => String::new(),
+            _ => escaped(&m::SHELL_NOT_REVIEWED) + " ",
+        };
+        values.insert("unread", unread);
         let sources = sources::make(root)?;
         values.insert("source-count", sources.count.to_string());
         values.insert("source-groups", sources.groups);
@@ -284,7 +290,7 @@ impl Site<'_> {
             return String::new();
         }
         let said = escaped(&m::SHELL_NOT_REVIEWED);
-        format!("<div class=\"wrap\"><p class=\"soft unread\">{said}</p></div>\n")
+        format!("<div class=\"wrap unread\"><p class=\"soft\">{said}</p></div>\n")
     }
 
     /// What the page for no page says in the other languages.

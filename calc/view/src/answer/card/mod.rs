@@ -74,7 +74,7 @@ fn tag(out: &mut Page<'_>, cx: &Region<'_>) {
     out.text(m::CARD_TAG_NUMBER);
     out.close();
     if let Some(day) = answer.asked_day.or(answer.advised_day) {
-        out.text(measure::day_year(day));
+        out.text(measure::day_year_short(day));
     }
     out.close_two();
 }

@@ -2,7 +2,7 @@
 
 pub mod drawing;
 
-use super::frame::{Part, Region, lead, twin};
+use super::frame::{Part, Region, lead, table, twin};
 use super::ring::row;
 use crate::answer::reach::drawing::{DrawnTarget, ReachFigure, ReachLabels, reach};
 use crate::draw::tree::Habit;
@@ -67,8 +67,38 @@ fn reach_labels() -> ReachLabels<'static> {
     }
 }
 
-/// Drawing, key and table. Where the answer stops nobody works, so no ground for workers is drawn.
+/// The drawing, what it shows, and its table.
 pub(super) fn figure(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
+    out.open("figure");
+    draw(out, cx, working);
+    out.leaf(
+        "figcaption",
+        w::reach_caption(cx.say.answer.reach.targets.len()),
+    );
+    out.close();
+    if !cx.tables_apart() {
+        twin(out, cx, &m::REACH_TWIN_REACH, &w::HEAD_REACH);
+        rows(out, cx, working);
+        out.close_table();
+    }
+}
+
+/// The drawing alone.
+pub(super) fn drawn(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
+    out.open("figure");
+    draw(out, cx, working);
+    out.close();
+}
+
+/// What the drawing shows, as a table.
+pub(super) fn in_table(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
+    table(out, &m::REACH_TWIN_REACH, &w::HEAD_REACH);
+    rows(out, cx, working);
+    out.close_table();
+}
+
+/// Where the answer stops nobody works, so no ground for workers is drawn.
+fn draw(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
     let answer = cx.say.answer;
     let found = &answer.reach;
     let units = cx.say.units();
@@ -108,7 +138,6 @@ pub(super) fn figure(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
     if people.is_some() {
         labels.people_out = &m::REACH_PEOPLE_OUT;
     }
-    out.open("figure");
     reach(
         out.sink(),
         &ReachFigure {
@@ -125,11 +154,6 @@ pub(super) fn figure(out: &mut Page<'_>, cx: &Region<'_>, working: bool) {
         },
         &labels,
     );
-    out.leaf("figcaption", w::reach_caption(targets.len()));
-    out.close();
-    twin(out, cx, &m::REACH_TWIN_REACH, &w::HEAD_REACH);
-    rows(out, cx, working);
-    out.close_table();
 }
 
 /// The ground that is closed while anyone works, where it lies outside the zone.

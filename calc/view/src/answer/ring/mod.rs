@@ -90,17 +90,30 @@ fn ring_part(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring
     });
     steps.extend(cx.say.provisos().iter().map(|step| (*step).into()));
     items(out, "ol", "steps", steps);
-    out.p_class(
-        "soft",
-        m::ring_where_on_trunk(measure::ring(ring.at_least_mm).first(cx.say.units())),
-    );
-    out.p_class("soft", w::ring_tools(bark >= THICK_MM, bark < THIN_MM));
+    let least = measure::ring(ring.at_least_mm);
+    let on_trunk = m::ring_where_on_trunk(least.first(cx.say.units()));
+    let tools = w::ring_tools(bark >= THICK_MM, bark < THIN_MM);
+    out.p_class("soft", cat!(on_trunk, " ", &tools));
     out.close_two();
-    twin(out, cx, &m::RING_TWIN_TRUNK, &w::HEAD_PART);
-    rows(out, cx, stem, ring);
-    out.close_table();
+    if !cx.tables_apart() {
+        twin(out, cx, &m::RING_TWIN_TRUNK, &w::HEAD_PART);
+        rows(out, cx, stem, ring);
+        out.close_table();
+    }
     if question.tree.stems.len() > 1 {
         stems(out, cx, true);
+    }
+}
+
+/// What the drawing of the trunk shows, as a table: where there is such a drawing.
+pub(super) fn in_table(out: &mut Page<'_>, cx: &Region<'_>) {
+    let ring = largest(cx).and_then(|stem| Some((stem, stem.ring.as_ref()?)));
+    if let Some((stem, ring)) = ring
+        && cx.say.answer.headline_method == Method::BarkRing
+    {
+        table(out, &m::RING_TWIN_TRUNK, &w::HEAD_PART);
+        rows(out, cx, stem, ring);
+        out.close_table();
     }
 }
 
@@ -233,12 +246,12 @@ pub(super) fn stems(out: &mut Page<'_>, cx: &Region<'_>, rings: bool) {
     for stem in &cx.say.answer.stems {
         number += 1;
         out.cell(measure::number(number));
-        out.cell(measure::size(stem.dbh_mm).text(units));
+        out.cell(measure::size(stem.dbh_mm).first(units));
         match &stem.ring {
             _ if !rings => {}
             Some(ring) if stem.headline_method == Method::BarkRing => {
-                out.cell(measure::ring(ring.at_least_mm).text(units));
-                out.cell(measure::ring(ring.better_mm).text(units));
+                out.cell(measure::ring(ring.at_least_mm).first(units));
+                out.cell(measure::ring(ring.better_mm).first(units));
             }
             _ => {
                 out.cell("–");

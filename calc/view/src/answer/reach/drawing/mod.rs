@@ -95,7 +95,7 @@ const LOOKS: [Look; 2] = [
     Look {
         class: "d narrow",
         w: 280.0,
-        top: 38.0,
+        top: 22.0,
         font: 14.0,
         small: 13.0,
         wide: false,
@@ -163,7 +163,7 @@ fn figure(pen: &mut Pen<'_>, r: &ReachFigure<'_>, l: &ReachLabels<'_>, look: &'s
         top: ground,
         bottom: ground + 56.0,
     };
-    let plan_h = within(high * if look.wide { 0.667 } else { 0.75 }, 60.0, 210.0);
+    let plan_h = within(high * if look.wide { 0.667 } else { 0.45 }, 48.0, 210.0);
     let plan = tape.bottom + plan_h;
     pen.svg(
         look.class,

@@ -77,8 +77,8 @@ pub const HAND_MM: f64 = 180.0;
 const X0: f64 = 80.0;
 const W: f64 = 372.0;
 /// The trunk is drawn at most this wide, the ring this high, and nothing above this scale.
-const WIDEST: f64 = 184.0;
-const HIGHEST: f64 = 230.0;
+const WIDEST: f64 = 160.0;
+const HIGHEST: f64 = 180.0;
 const FINEST: f64 = 0.6;
 const TEXT: f64 = 16.0;
 
@@ -106,16 +106,17 @@ pub fn trunk(out: &mut dyn Out, t: &Trunk, l: &TrunkLabels<'_>) {
     let tape = Tape {
         x0: X0,
         x1: 362.0,
-        top: section + 30.0,
-        bottom: section + 93.0,
+        top: section + 24.0,
+        bottom: section + 87.0,
     };
-    let side_top = tape.bottom + 34.0;
+    let side_top = tape.bottom + 28.0;
     let (least, better) = t.ring.map_or((0.0, 0.0), |h| {
         (h.at_least_mm * px, h.better_mm.max(h.at_least_mm) * px)
     });
-    let ring_top = side_top + 44.0;
+    let ring_top = side_top + 34.0;
     let hand = HAND_MM * px;
-    let below = (hand + 74.0).max(124.0);
+    // The words over the hand stand under those beside the ring.
+    let below = (hand + 70.0 - better / 2.0).max(64.0);
     let bottom = ring_top + better + below;
     pen.svg("d trunk", W, bottom + 12.0, l.aria);
     let y = section / 2.0;
