@@ -144,7 +144,9 @@ fn headers_are_read_by_their_values_too() {
     holds("epithets");
     holds("form_headers");
     metric("dia_es");
+    metric("names_es");
     holds("cut_off");
+    holds("state_without_a_name");
 }
 
 #[test]

@@ -42,6 +42,10 @@ impl Told {
             },
             region: Some(self.region.to_owned()).filter(|region| !region.is_empty()),
             today: "2027-05-01".to_owned(),
+            names: {
+                calc_view::words::message::take_all();
+                calc_view::words::message::tree_names()
+            },
             ..Options::default()
         }
     }

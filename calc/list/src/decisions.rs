@@ -11,6 +11,9 @@ pub struct Decisions {
     /// The header: then the first line of the file is a row already, and nothing is asked.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub header: Option<Vec<String>>,
+    /// What stands between the cells of a piece: a comma unless said.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub delimiter: Option<String>,
     /// Values that stand for nothing.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub missing: Vec<String>,

@@ -4,6 +4,7 @@ use calc::answer::{Answer, Outcome};
 use calc::models::effort::MethodWork;
 use calc::question::Question;
 use calc::terms::day::iso;
+use calc::terms::lengths::{tenth_mm, tenth_mm_of_m};
 use calc::terms::method::Method;
 use serde::Serialize;
 
@@ -92,7 +93,7 @@ impl Line {
             .and_then(|at| answer.stems.get(at))
             .filter(|_| rings)
             .and_then(|stem| stem.ring.as_ref())
-            .map(|ring| ring.better_mm);
+            .map(|ring| tenth_mm(ring.better_mm));
         let effort = answer.effort.as_ref().filter(|_| rings);
         let other = answer
             .work
@@ -130,8 +131,8 @@ impl Line {
                 }),
             p: timing.probability,
             advised_day: answer.advised_day.map(iso),
-            reach_m: answer.reach.two_heights_m,
-            zone_m: answer.reach.zone_m,
+            reach_m: tenth_mm_of_m(answer.reach.two_heights_m),
+            zone_m: tenth_mm_of_m(answer.reach.zone_m),
             visits: answer
                 .visits
                 .iter()

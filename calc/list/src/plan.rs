@@ -14,6 +14,8 @@ pub struct Options {
     pub region: Option<String>,
     /// Where the list is: latitude, longitude, metres above the sea.
     pub place: Option<(f64, f64, Option<f64>)>,
+    /// Names of trees in other languages than English, each with the scientific name.
+    pub names: Vec<(String, String)>,
     /// The asker's today, as `2027-06-12`.
     pub today: String,
 }

@@ -3,7 +3,7 @@
 
 use crate::bytes::{Encoding, Look, NotList, changed_words, from_utf16};
 use crate::decisions::Decisions;
-use crate::delimiter::{Start, start};
+use crate::delimiter::{DELIMITERS, Start, start};
 use crate::plan::Options;
 use crate::record::{Record, Records};
 use crate::row::{Is, Row};
@@ -32,8 +32,29 @@ impl Cut {
         encoding: Encoding,
         decisions: &Decisions,
     ) -> std::result::Result<Self, NotList> {
+        if decisions.of_a_piece() {
+            // Nothing is looked at: each piece of a file is read as the others are.
+            let told = decisions
+                .delimiter
+                .as_deref()
+                .and_then(|it| it.bytes().next());
+            let delimiter = told.filter(|sign| DELIMITERS.contains(sign));
+            return Ok(Self {
+                encoding,
+                start: Start {
+                    delimiter: delimiter.unwrap_or(b','),
+                    skip: if head.starts_with(&[0xef, 0xbb, 0xbf]) {
+                        3
+                    } else {
+                        0
+                    },
+                    rows: 0,
+                    cells: 2,
+                },
+            });
+        }
         let start = start(head, encoding);
-        if start.cells < 2 && !decisions.of_a_piece() {
+        if start.cells < 2 {
             let blank = head[start.skip..].iter().all(u8::is_ascii_whitespace);
             return Err(if blank {
                 NotList::Empty

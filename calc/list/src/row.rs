@@ -116,8 +116,8 @@ impl Rows {
         Self {
             reference,
             words,
+            namer: Namer::new(reference, words, &plan),
             plan,
-            namer: Namer::new(reference, words),
             tags: BTreeMap::new(),
             places: BTreeMap::new(),
             made: 0,

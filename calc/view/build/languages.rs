@@ -44,6 +44,7 @@ pub fn read(words: &Path) -> Result<Vec<Language>, Problems> {
             false => Ok(Vec::new()),
         };
         let mut messages = folder_of("")?;
+        messages.sort_by_key(|message| is_of_lists(&message.place));
         // Behind all others, so that the module goes without them.
         for part in BESIDE {
             messages.extend(folder_of(part)?);
@@ -70,6 +71,12 @@ pub fn read(words: &Path) -> Result<Vec<Language>, Problems> {
     } else {
         Err(problems)
     }
+}
+
+/// Whether a message is of lists of trees: what answers one tree goes without them.
+pub fn is_of_lists(message: &file::Place) -> bool {
+    let of_lists = |file: &&str| message.file.ends_with(*file);
+    ["/list.ftl", "/plan.ftl"].iter().any(of_lists) && !is_beside(message)
 }
 
 /// Folders of messages that no calculator says: those of the pages around it, and of the command line.

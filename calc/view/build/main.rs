@@ -14,7 +14,7 @@ mod text_key;
 
 use check::Whole;
 use file::Problems;
-use languages::{FIRST, Language, is_beside};
+use languages::{FIRST, Language, is_beside, is_of_lists};
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use tables::{Said, Text};
@@ -52,11 +52,13 @@ fn made(all: Vec<Language>, texts: &[Text], out: &Path) -> Result<(), Problems> 
     let mut told = String::new();
     let mut gaps: Vec<Vec<&str>> = Vec::new();
     let mut on_pages = String::new();
-    let mut answers = 0;
+    let (mut answers, mut lists) = (0, 0);
     for message in &messages {
         let names: Vec<&str> = message.gaps.iter().map(|gap| &*gap.name).collect();
         let first = message.wordings.first();
-        if !first.is_some_and(|it| is_beside(&it.place)) {
+        if first.is_some_and(|it| is_of_lists(&it.place)) {
+            lists += message.wordings.len();
+        } else if !first.is_some_and(|it| is_beside(&it.place)) {
             answers += message.wordings.len();
         } else if message.wordings.len() == 1 {
             on_pages += &format!("({:?}, Word({}), &{names:?}), ", message.id, gaps.len());
@@ -78,7 +80,7 @@ fn made(all: Vec<Language>, texts: &[Text], out: &Path) -> Result<(), Problems> 
             .wordings
             .iter()
             .enumerate()
-            .map(|(at, parts)| match at < answers {
+            .map(|(at, parts)| match at < answers + lists {
                 true => pack::stretched(parts),
                 false => markup::stretched(parts),
             })
@@ -92,7 +94,8 @@ fn made(all: Vec<Language>, texts: &[Text], out: &Path) -> Result<(), Problems> 
             .map(|(parts, gaps)| pack::wording(parts, gaps))
             .collect();
         let name = format!("words-{}.bin", language.name);
-        let (answers, pages) = wordings.split_at(answers);
+        let (answers, others) = wordings.split_at(answers);
+        let (lists, pages) = others.split_at(lists);
         let text = pack::file(
             &language.name,
             mark,
@@ -102,16 +105,18 @@ fn made(all: Vec<Language>, texts: &[Text], out: &Path) -> Result<(), Problems> 
             answers,
         );
         std::fs::write(out.join(&name), text).expect("OUT_DIR takes a file");
+        let of_lists = format!("lists-{}.bin", language.name);
+        std::fs::write(out.join(&of_lists), lists.join("\0")).expect("OUT_DIR takes a file");
         let of_pages = format!("pages-{}.bin", language.name);
         std::fs::write(out.join(&of_pages), pages.join("\0")).expect("OUT_DIR takes a file");
         if language.name != FIRST {
             let file = |name| format!("include_str!(concat!(env!(\"OUT_DIR\"), \"/{name}\"))");
-            let (words, pages) = (file(&name), file(&of_pages));
-            files += &format!("({:?}, {words}, {pages}), ", language.name);
+            let (words, lists, pages) = (file(&name), file(&of_lists), file(&of_pages));
+            files += &format!("({:?}, {words}, [{lists}, {pages}]), ", language.name);
         }
     }
     code += &format!(
-        "/// Every pack but the first, by its language, and what it says on the pages around the calculator. A program that doesn't name it doesn't carry it.\npub const FILES: &[(&str, &str, &str)] = &[{files}];\n/// Messages of the pages, by their ids, with their gaps.\npub const PAGES: &[(&str, Word, &[&str])] = &[{on_pages}];\n"
+        "/// Every pack but the first, by its language, and what it says of lists of trees and on the pages around the calculator. A program that doesn't name it doesn't carry it.\npub const FILES: &[(&str, &str, [&str; 2])] = &[{files}];\n/// Messages of the pages, by their ids, with their gaps.\npub const PAGES: &[(&str, Word, &[&str])] = &[{on_pages}];\n"
     );
     std::fs::write(out.join("messages.rs"), code).expect("OUT_DIR takes a file");
     Ok(())

@@ -61,6 +61,8 @@ pub mod form;
 
 pub mod ics;
 pub mod kind;
+#[cfg(feature = "list")]
+pub mod list;
 pub mod measure;
 pub mod out;
 pub mod page;

@@ -38,6 +38,8 @@ pub(crate) enum Command {
     Build(Build),
     /// Answer the question in FILE (JSON), or - for standard input
     Answer(Answer),
+    /// Answer every row of the list of trees in FILE (CSV), or - for standard input
+    List(List),
     /// Say in words what is wrong with a group's settings in FILE (JSON)
     Settings(Settings),
     /// Say when the bark slips at a place, for every species or for one
@@ -49,6 +51,7 @@ impl Command {
     pub(crate) fn language(&self) -> &str {
         match self {
             Self::Answer(options) => &options.lang,
+            Self::List(options) => &options.lang,
             Self::Settings(options) => &options.lang,
             Self::Year(options) => &options.lang,
             Self::Serve(_) | Self::Build(_) => "en",
@@ -112,6 +115,46 @@ pub(crate) struct Answer {
     pub lang: String,
 }
 
+/// Options of `list`.
+#[derive(Args, Debug, PartialEq, Eq)]
+pub(crate) struct List {
+    /// The list, or - for standard input
+    pub file: String,
+    /// A file of decisions (JSON): what the columns of the list hold, where it asks
+    #[arg(long, value_name = "FILE", visible_alias = "decisions")]
+    pub columns: Option<String>,
+    /// The list as it came, with plan_ columns, instead of a line of JSON a row
+    #[arg(long)]
+    pub csv: bool,
+    /// With each line of JSON the whole answer: 31 kB a row, 620 MB for 20,000
+    #[arg(long, conflicts_with_all = ["csv", "text"])]
+    pub whole: bool,
+    /// Words for people: how many rows of each kind, and what to mend
+    #[arg(long, conflicts_with = "csv")]
+    pub text: bool,
+    /// Where the list is, for rows without a place: 42.36,-71.06,15 m, or a town, as "Madison, WI"
+    #[arg(long, allow_hyphen_values = true)]
+    pub place: Option<String>,
+    /// The state or country of the list, as US-MA or GB
+    #[arg(long, value_name = "CODE")]
+    pub region: Option<String>,
+    /// Units of sizes for which the list says none: us or metric
+    #[arg(long, default_value = "us", value_parser = units)]
+    pub units: calc::terms::quantity::Units,
+    /// A file of a group's own settings to answer under
+    #[arg(long, value_name = "FILE")]
+    pub settings: Option<String>,
+    /// The day from which days are reckoned, as 2027-05-01: today unless said
+    #[arg(long, value_name = "DAY")]
+    pub today: Option<String>,
+    /// The number of the first row, for a piece of a longer file
+    #[arg(long, value_name = "N", default_value_t = 1)]
+    pub first_row: u64,
+    /// The language of words and problems: en, es, or a tag such as es-MX
+    #[arg(long, value_name = "TAG", default_value = "en", value_parser = language)]
+    pub lang: String,
+}
+
 /// Options of `settings`.
 #[derive(Args, Debug, PartialEq, Eq)]
 pub(crate) struct Settings {
@@ -140,6 +183,14 @@ pub(crate) struct Year {
     /// The language of words: en, es, or a tag such as es-MX
     #[arg(long, value_name = "TAG", default_value = "en", value_parser = language)]
     pub lang: String,
+}
+
+fn units(word: &str) -> Result<calc::terms::quantity::Units, String> {
+    match word {
+        "us" => Ok(calc::terms::quantity::Units::Us),
+        "metric" => Ok(calc::terms::quantity::Units::Metric),
+        _ => Err("it is us or metric".to_owned()),
+    }
 }
 
 /// A language tag whose words are here: `es-MX` has those of `es`.
@@ -231,6 +282,10 @@ mod tests {
             ("answer a --text --ics", "'--ics'"),
             ("answer a --full", "--text"),
             ("serve extra", "'extra'"),
+            ("list", "<FILE>"),
+            ("list a --csv --whole", "'--whole'"),
+            ("list a --units feet", "us or metric"),
+            ("list a --first-row x", "'x'"),
             ("settings", "<FILE>"),
             ("settings a --text", "'--text'"),
             ("answer a --settings", "a value is required"),

@@ -1,5 +1,5 @@
 //! The `slipbark` program: serves the site on this machine (the default), builds
-//! it into a folder, or answers one question on the command line.
+//! it into a folder, answers one question on the command line, or every row of a list.
 //!
 //! Exit codes: 0 done, 1 something failed (the message says what to do),
 //! 2 the command line or the question was not understood.
@@ -39,6 +39,7 @@ fn main() -> ExitCode {
         Command::Serve(options) => command::serve::run(&options).map(|()| ExitCode::SUCCESS),
         Command::Build(options) => command::build::run(&options).map(|()| ExitCode::SUCCESS),
         Command::Answer(options) => command::answer::run(&options),
+        Command::List(options) => command::list::run(&options),
         Command::Settings(options) => command::settings::run(&options),
         Command::Year(options) => command::year::run(&options),
     };

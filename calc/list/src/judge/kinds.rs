@@ -4,10 +4,11 @@ use super::{Judge, NotRead, Note};
 use crate::header::Unit;
 use crate::plan::NameColumns;
 use calc::terms::quantity::Units;
-use calc_data::list::{Column, header_key};
+use calc_data::list::{Column, Kind, header_key};
 
 impl Judge<'_> {
     pub(super) fn kinds(&mut self) {
+        self.states_without_a_name();
         self.days_called_dia();
         self.unit_or_place();
         self.stem_counts();
@@ -30,6 +31,23 @@ impl Judge<'_> {
                 stats.filled > 0 && stats.numbers.len() + stats.with_unit < stats.filled / 2;
             let day = other_size || accent || no_number || romance > 1;
             self.plan.columns[at].is = if day { Column::SurveyDate } else { Column::Dbh };
+        }
+    }
+
+    /// A column whose header says nothing and whose cells all say that trees live or are dead is the status.
+    fn states_without_a_name(&mut self) {
+        for at in self.all(Column::Keep) {
+            if self.layout.headers[at].column.is_some() || self.plan.columns[at].ours {
+                continue;
+            }
+            let stats = self.stats(at);
+            let dead = |value: &String| self.words.dead(value).is_some();
+            let known =
+                |value: &String| dead(value) || self.words.means(Kind::Condition, value).is_some();
+            let mut values = stats.values.keys();
+            if values.clone().any(dead) && values.all(known) {
+                self.plan.columns[at].is = Column::Status;
+            }
         }
     }
 

@@ -38,10 +38,12 @@ pub(super) struct Namer {
 const MOST_KEPT: usize = 100_000;
 
 impl Namer {
-    pub(super) fn new(reference: &'static Reference, words: Words) -> Self {
+    pub(super) fn new(reference: &'static Reference, words: Words, plan: &Plan) -> Self {
+        let more = plan.options.names.iter();
+        let more = more.map(|(name, scientific)| (name.as_str(), scientific.as_str()));
         Self {
             reference,
-            names: ListNames::new(reference),
+            names: ListNames::new(reference).with(more),
             words,
             known: BTreeMap::new(),
         }

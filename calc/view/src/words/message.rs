@@ -13,6 +13,11 @@ pub mod m {
 }
 
 const ENGLISH: &str = include_str!(concat!(env!("OUT_DIR"), "/words-en.bin"));
+/// What it says of lists of trees: the module that answers one tree goes without them.
+#[cfg(any(feature = "list", not(target_family = "wasm")))]
+const ENGLISH_LISTS: &str = include_str!(concat!(env!("OUT_DIR"), "/lists-en.bin"));
+#[cfg(not(any(feature = "list", not(target_family = "wasm"))))]
+const ENGLISH_LISTS: &str = "";
 /// What it says on pages and the command line: the module writes none.
 #[cfg(not(target_family = "wasm"))]
 const ENGLISH_PAGES: &str = include_str!(concat!(env!("OUT_DIR"), "/pages-en.bin"));
@@ -32,8 +37,8 @@ pub struct Pack {
 }
 
 impl Pack {
-    /// `None` where it is no pack of this build. `pages` is what it says on pages and the command line, where that is written.
-    fn read(file: &'static str, pages: &'static str) -> Option<Self> {
+    /// `None` where it is no pack of this build. `more` is what it says of lists, on pages and on the command line, where they are written.
+    fn read(file: &'static str, more: [&'static str; 2]) -> Option<Self> {
         let mark = |file: &'static str| file.split('\0').nth(1);
         if mark(file) != mark(ENGLISH) {
             return None;
@@ -48,7 +53,9 @@ impl Pack {
             decimal,
             names,
             prose,
-            texts: texts.chain(pages.split('\0')).collect(),
+            texts: texts
+                .chain(more.into_iter().flat_map(|part| part.split('\0')))
+                .collect(),
         })
     }
 
@@ -78,7 +85,7 @@ impl Pack {
 fn english() -> &'static Pack {
     static PACK: OnceLock<Pack> = OnceLock::new();
     PACK.get_or_init(|| {
-        Pack::read(ENGLISH, ENGLISH_PAGES).unwrap_or(Pack {
+        Pack::read(ENGLISH, [ENGLISH_LISTS, ENGLISH_PAGES]).unwrap_or(Pack {
             language: "en",
             decimal: '.',
             names: "",
@@ -97,7 +104,7 @@ pub fn take_words(file: &[u8]) -> bool {
         return false;
     };
     // A language stays as long as the page does.
-    let Some(pack) = Pack::read(String::from(text).leak(), "") else {
+    let Some(pack) = Pack::read(String::from(text).leak(), [""; 2]) else {
         return false;
     };
     take(pack)
@@ -117,12 +124,27 @@ fn take(pack: Pack) -> bool {
 pub fn take_all() {
     static ONCE: OnceLock<()> = OnceLock::new();
     ONCE.get_or_init(|| {
-        for (_, file, pages) in m::FILES {
-            if let Some(pack) = Pack::read(file, pages) {
+        for (_, file, more) in m::FILES {
+            if let Some(pack) = Pack::read(file, *more) {
                 take(pack);
             }
         }
     });
+}
+
+/// Names of trees in every language that was taken, each with the scientific name.
+#[must_use]
+pub fn tree_names() -> Vec<(String, String)> {
+    let Ok(taken) = TAKEN.read() else {
+        return Vec::new();
+    };
+    let rows = taken.iter().flat_map(|pack| pack.names.split('|'));
+    let names = rows.filter_map(|row| {
+        let (scientific, rest) = row.split_once('=')?;
+        let (name, _) = rest.split_once('=')?;
+        Some((name.to_owned(), scientific.to_owned()))
+    });
+    names.collect()
 }
 
 /// The words for a language tag: of `es-MX` those of `es-MX`, else of `es`, of those that were taken; else English.

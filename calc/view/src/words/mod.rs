@@ -7,6 +7,8 @@ pub mod message;
 pub mod prose;
 mod text_key;
 
+#[cfg(feature = "list")]
+pub use en::list;
 pub use en::{
     another, calculators, card, cautions, confidence, device, effort, fields, formulas, group,
     habitat, key_lines, method, missing, outlook, phrase, problem, reach, recap, region, ring, say,

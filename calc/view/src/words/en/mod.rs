@@ -12,6 +12,8 @@ pub mod formulas;
 pub mod group;
 pub mod habitat;
 pub mod key_lines;
+#[cfg(feature = "list")]
+pub mod list;
 pub mod method;
 pub mod missing;
 pub mod outlook;

@@ -1,0 +1,322 @@
+//! What a list of trees asks and says: the words of its problems, its columns, its rows and its counts.
+
+use super::problem::problem_text;
+use crate::measure;
+use crate::words::m;
+use calc::answer::Outcome;
+use calc_list::{Ask, Code, Counts, NotList, NotRead, Note, Problem, What, letter};
+
+/// So many values of a column are named in a question.
+const MOST_NAMED: usize = 12;
+
+/// What is wrong with a cell, and what to type; without its place.
+#[must_use]
+pub fn what(problem: &Problem) -> String {
+    let typed = problem.value.as_str();
+    match &problem.code {
+        Code::Question(problem) => problem_text(problem),
+        Code::SizeMissing => m::LIST_SIZE_MISSING.into(),
+        Code::NameMissing => m::LIST_NAME_MISSING.into(),
+        Code::NameUnknown => m::list_name_unknown(typed),
+        Code::NotListed { name, choose } => m::list_not_listed(m::ListNotListed {
+            name: *name,
+            choose: choose.as_str(),
+        }),
+        Code::GenusOnly { of } if of.is_empty() => m::list_genus_only(typed),
+        Code::GenusOnly { of } => m::list_genus_of(m::ListGenusOf {
+            typed,
+            of_: super::phrase::either(of),
+        }),
+        Code::SeveralTrees { of } => m::list_several_trees(m::ListSeveralTrees {
+            typed,
+            of_: super::phrase::either(of),
+        }),
+        Code::TwoTrees => m::list_two_trees(typed),
+        Code::NamesDisagree => m::LIST_NAMES_DISAGREE.into(),
+        Code::Shortened => m::list_shortened(typed),
+        Code::Doubted => m::list_doubted(typed),
+        Code::CodeUnknown => m::list_code_unknown(typed),
+        Code::CodeNotListed => m::list_code_not_listed(typed),
+        Code::CodeUndecided => m::list_code_undecided(typed),
+        Code::DecisionUnknown { decided } => m::list_decision_unknown(decided.as_str()),
+        Code::TagTwice { first } => m::list_tag_twice(m::ListTagTwice {
+            typed,
+            first: first.to_string(),
+        }),
+        Code::TagMangled => m::list_tag_mangled(typed),
+        Code::Broken => m::LIST_BROKEN.into(),
+        Code::Formula => m::LIST_FORMULA.into(),
+        Code::StemSizes { stems: None } => m::LIST_STEM_SIZES.into(),
+        Code::StemSizes { stems: Some(stems) } => m::list_stem_sizes_of(*stems as usize),
+        Code::Range => m::list_range(typed),
+        Code::Open => m::list_open(typed),
+        Code::MadeADay => m::list_made_a_day(typed),
+        Code::TwoNumbers => m::list_two_numbers(typed),
+        Code::Year => m::list_year(typed),
+        Code::Estimate => m::LIST_ESTIMATE.into(),
+        Code::ClassUndecided => m::list_class_undecided(typed),
+        Code::SizesDisagree => m::LIST_SIZES_DISAGREE.into(),
+        Code::Shrunk { year } => m::list_shrunk(year.to_string()),
+        Code::MeasuredOff => m::LIST_MEASURED_OFF.into(),
+        Code::StemCount => m::LIST_STEM_COUNT.into(),
+        Code::HeightUnread => m::LIST_HEIGHT_UNREAD.into(),
+        Code::ConditionUnknown => m::list_condition_unknown(typed),
+        Code::StatusUnknown => m::list_status_unknown(typed),
+        Code::LeanUnknown => m::list_lean_unknown(typed),
+        Code::TargetUnknown => m::list_target_unknown(typed),
+        Code::NotYesNo => m::list_not_yes_no(typed),
+        Code::PlaceSwapped => m::LIST_PLACE_SWAPPED.into(),
+        Code::NotOnEarth => m::LIST_NOT_ON_EARTH.into(),
+        Code::NotDegrees => m::LIST_NOT_DEGREES.into(),
+        Code::DayPast => m::list_day_past(typed),
+        Code::NoteGone => m::LIST_NOTE_GONE.into(),
+        Code::NoteStems => m::LIST_NOTE_STEMS.into(),
+        Code::TooLong => m::LIST_TOO_LONG.into(),
+        Code::CellTooLong => m::LIST_CELL_TOO_LONG.into(),
+        Code::QuoteOpen => m::LIST_QUOTE_OPEN.into(),
+        Code::Contradicts => m::LIST_CONTRADICTS.into(),
+        Code::SamePlace { trees } => m::list_same_place(*trees as usize),
+    }
+}
+
+/// The same with row, column and header in front.
+#[must_use]
+pub fn problem(problem: &Problem, header: &str) -> String {
+    let row = problem.row.to_string();
+    let what = what(problem);
+    match problem.column {
+        Some(at) => m::list_at(m::ListAt {
+            row,
+            column: letter(at),
+            header,
+            what,
+        }),
+        None => m::list_at_row(m::ListAtRow { row, what }),
+    }
+}
+
+/// What is said of a column once.
+#[must_use]
+pub fn note(note: &Note) -> String {
+    match note {
+        Note::UnitAssumed {
+            header,
+            unit,
+            median,
+        } => m::list_unit_assumed(m::ListUnitAssumed {
+            header: header.as_str(),
+            unit: unit.sign(),
+            median: measure::plain(*median, 2),
+        }),
+        Note::UnitProven { header, unit, by } => m::list_unit_proven(m::ListUnitProven {
+            header: header.as_str(),
+            unit: unit.sign(),
+            by: by.as_str(),
+        }),
+        Note::OursDropped { columns } => m::list_ours_dropped(*columns),
+        Note::Newest { headers } => m::list_newest(headers.join(", ")),
+        Note::Many { rows, columns } => {
+            let named: Vec<String> = columns
+                .iter()
+                .map(|(header, values)| format!("{header} ({values})"))
+                .collect();
+            m::list_many(m::ListMany {
+                rows: rows.to_string(),
+                columns: named.join(", "),
+            })
+        }
+        Note::NotRead { header, why } => {
+            let header = header.as_str();
+            match why {
+                NotRead::NoStemCount => m::list_no_stem_count(header),
+                NotRead::HeightClasses => m::list_height_classes(header),
+                NotRead::PastDays => m::list_past_days(header),
+                NotRead::NotDegrees => m::list_column_not_degrees(header),
+                NotRead::Doubled => m::list_doubled(header),
+                NotRead::NoGroups => m::list_no_groups(header),
+                NotRead::OwnWords => m::list_own_words(header),
+                NotRead::NoneIsNothing => m::list_none_is_nothing(header),
+            }
+        }
+    }
+}
+
+/// The name of a note, as a program prints it.
+#[must_use]
+pub fn note_name(note: &Note) -> &'static str {
+    match note {
+        Note::UnitAssumed { .. } => "unit_assumed",
+        Note::UnitProven { .. } => "unit_proven",
+        Note::OursDropped { .. } => "ours_dropped",
+        Note::Newest { .. } => "newest",
+        Note::Many { .. } => "many",
+        Note::NotRead { why, .. } => match why {
+            NotRead::NoStemCount => "no_stem_count",
+            NotRead::HeightClasses => "height_classes",
+            NotRead::PastDays => "past_days",
+            NotRead::NotDegrees => "not_degrees",
+            NotRead::Doubled => "doubled",
+            NotRead::NoGroups => "no_groups",
+            NotRead::OwnWords => "own_words",
+            NotRead::NoneIsNothing => "none_is_nothing",
+        },
+    }
+}
+
+/// What an older encoding was read as.
+#[must_use]
+pub fn old_letters(words: &[String]) -> String {
+    m::list_old_letters(words.join(", "))
+}
+
+fn counted_values(values: &[(String, usize)]) -> String {
+    let mut named: Vec<String> = values
+        .iter()
+        .take(MOST_NAMED)
+        .map(|(value, rows)| format!("{value} ({rows})"))
+        .collect();
+    if values.len() > MOST_NAMED {
+        named.push("…".to_owned());
+    }
+    named.join(", ")
+}
+
+/// A question about a column or the file.
+#[must_use]
+pub fn ask(ask: &Ask) -> String {
+    let header = ask.header.as_str();
+    match &ask.what {
+        What::Girth { median, unit, .. } => m::list_ask_girth(m::ListAskGirth {
+            header,
+            median: measure::plain(*median, 1),
+            unit: unit.sign(),
+            across: measure::plain(*median / core::f64::consts::PI, 1),
+        }),
+        What::Metres { median } => m::list_ask_metres(m::ListAskMetres {
+            header,
+            median: measure::plain(*median, 2),
+        }),
+        What::Classes { values } => m::list_ask_classes(m::ListAskClasses {
+            header,
+            values: counted_values(values),
+        }),
+        What::Codes { codes, .. } => m::list_ask_codes(m::ListAskCodes {
+            header,
+            codes: counted_values(codes),
+        }),
+        What::Missing { value, rows } => m::list_ask_missing(m::ListAskMissing {
+            header,
+            value: value.as_str(),
+            rows: rows.to_string(),
+        }),
+        What::Numbered { headers } => m::list_ask_numbered(headers.join(", ")),
+        What::Key { columns, repeats } => m::list_ask_key(m::ListAskKey {
+            repeats: repeats.to_string(),
+            columns: columns.join(", "),
+        }),
+        What::NoSpecies => m::LIST_ASK_NO_SPECIES.into(),
+        What::NoSize => m::LIST_ASK_NO_SIZE.into(),
+        What::NoHeader { first } => m::list_ask_no_header(first.join(" | ")),
+        What::DayOrder { example } => m::list_ask_day_order(m::ListAskDayOrder {
+            header,
+            example: example.as_str(),
+        }),
+        What::PointOrder { example } => m::list_ask_point_order(m::ListAskPointOrder {
+            header,
+            example: example.as_str(),
+        }),
+        What::UnitLost { .. } => m::list_ask_unit_lost(header),
+    }
+}
+
+/// How many questions there are, and what to do.
+#[must_use]
+pub fn asked(questions: usize) -> String {
+    m::list_asked(questions)
+}
+
+/// A decision that names no column.
+#[must_use]
+pub fn stranger(name: &str) -> String {
+    m::list_stranger(name)
+}
+
+/// Why a file is no list, and what to do.
+#[must_use]
+pub fn not_list(why: NotList) -> String {
+    match why {
+        NotList::Empty => m::LIST_EMPTY,
+        NotList::Workbook => m::LIST_WORKBOOK,
+        NotList::NotText => m::LIST_NOT_TEXT,
+        NotList::OneColumn => m::LIST_ONE_COLUMN,
+        NotList::HeaderAlone => m::LIST_HEADER_ALONE,
+        NotList::Sideways => m::LIST_SIDEWAYS,
+        NotList::Counts => m::LIST_COUNTS,
+    }
+    .into()
+}
+
+/// No row has an answer.
+#[must_use]
+pub fn nothing_answered() -> String {
+    m::LIST_NOTHING_ANSWERED.into()
+}
+
+/// What a row says that has no answer, by its reason: `to_fix`, `not_a_tree`, `skipped`, `done`, `dead`; `decided` where
+/// a decision left it out.
+#[must_use]
+pub fn without_answer(reason: &str, decided: bool) -> String {
+    match reason {
+        "to_fix" => m::LIST_ROW_TO_FIX,
+        "skipped" if decided => m::LIST_ROW_LEFT_OUT,
+        "skipped" => m::LIST_ROW_SKIP,
+        "done" => m::LIST_ROW_DONE,
+        "dead" => m::LIST_ROW_FALLEN,
+        _ => m::LIST_ROW_NO_TREE,
+    }
+    .into()
+}
+
+/// How many rows of each kind there are.
+#[must_use]
+pub fn counted(counts: &Counts) -> String {
+    m::list_counted(m::ListCounted {
+        rows: counts.rows.to_string(),
+        trees: counts.trees().to_string(),
+        ready: counts.ready.to_string(),
+        fix: counts.to_fix.to_string(),
+        blank: counts.blank.to_string(),
+        others: counts.no_trees().to_string(),
+    })
+}
+
+/// How many trees have an outcome; none for those without work.
+#[must_use]
+pub fn outcome(outcome: Option<Outcome>, trees: u64) -> String {
+    let trees = trees.to_string();
+    match outcome {
+        Some(outcome) => m::list_outcome(m::ListOutcome {
+            outcome: m::card_tag(outcome),
+            trees,
+        }),
+        None => m::list_no_work(trees),
+    }
+}
+
+/// Rows that share a problem.
+#[must_use]
+pub fn group(rows: &[u64], what: &str) -> String {
+    let mut which: Vec<String> = rows
+        .iter()
+        .take(MOST_NAMED)
+        .map(ToString::to_string)
+        .collect();
+    if rows.len() > MOST_NAMED {
+        which.push("…".to_owned());
+    }
+    m::list_group(m::ListGroup {
+        rows: rows.len().to_string(),
+        what,
+        which: which.join(", "),
+    })
+}
