@@ -17,6 +17,7 @@ mod embed;
 mod export;
 mod family;
 mod firefox;
+mod fits;
 mod frameworks;
 mod hosts;
 mod kept;

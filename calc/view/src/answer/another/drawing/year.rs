@@ -1,7 +1,7 @@
 //! Twelve months by their bark: four bands, a named lane for each rule, the notch at the day.
 
 use super::{Grip, Marked, NARROW, Strip, TOP};
-use crate::draw::pen::{Anchor, width};
+use crate::draw::pen::{Anchor, halves, width};
 use crate::out::Out;
 
 /// What the bark does in some days.
@@ -51,12 +51,18 @@ const SCALE: f64 = TOP + 24.0;
 const FOOT: f64 = SCALE + 42.0;
 /// Pixels of a lane: its name, its line.
 const LANE: f64 = 34.0;
+/// Letters of its name, and from one line of it to the next.
+const NAME: f64 = 14.0;
+const LINE: f64 = 17.0;
 
 /// Draws the year.
 pub(in crate::answer::another) fn year(out: &mut dyn Out, year: &Year, l: &YearLabels<'_>) {
     let mut strip = Strip { out };
-    let lanes = year.lanes.len() as f64;
-    strip.open(FOOT + 12.0 + LANE * lanes, l.aria);
+    let mut height = FOOT + 12.0;
+    for lane in &year.lanes {
+        height += lane_of(lane).height;
+    }
+    strip.open(height, l.aria);
     for (ends, [name, initial]) in MONTHS.windows(2).zip(names(l)) {
         let [from, middle, to] = [ends[0], ends[0] + 15.0, ends[1]].map(|day| day / 365.0 * 100.0);
         strip.upright("s", from, [TOP, TOP + 10.0]);
@@ -94,7 +100,7 @@ pub(in crate::answer::another) fn year(out: &mut dyn Out, year: &Year, l: &YearL
     let mut top = FOOT;
     for lane in &year.lanes {
         draw_lane(&mut strip, lane, top);
-        top += LANE;
+        top += lane_of(lane).height;
     }
     strip.marks(Grip::Notch, &year.marked, SCALE);
     strip.close();
@@ -105,8 +111,33 @@ fn names<'a>(l: &YearLabels<'a>) -> impl Iterator<Item = [&'a str; 2]> {
     both.map(|(name, initial)| [name, initial])
 }
 
+/// A lane's name in the lines that the narrowest tape has room for, the longest of them in per cent of it.
+struct LaneName<'a> {
+    lines: [&'a str; 2],
+    longest: f64,
+    height: f64,
+}
+
+fn lane_of(lane: &Lane) -> LaneName<'_> {
+    let needs = |text: &str| width(text, NAME, false) / NARROW * 100.0;
+    let whole = needs(&lane.name);
+    match halves(&lane.name) {
+        Some((first, second)) if whole > 100.0 => LaneName {
+            lines: [first, second],
+            longest: needs(first).max(needs(second)),
+            height: LANE + LINE,
+        },
+        _ => LaneName {
+            lines: [&lane.name, ""],
+            longest: whole,
+            height: LANE,
+        },
+    }
+}
+
 fn draw_lane(strip: &mut Strip<'_>, lane: &Lane, top: f64) {
-    let y = top + 26.0;
+    let name = lane_of(lane);
+    let y = top + name.height - 8.0;
     for ends in &lane.spans {
         let [from, to] = *ends;
         if lane.closes {
@@ -120,8 +151,13 @@ fn draw_lane(strip: &mut Strip<'_>, lane: &Lane, top: f64) {
     // The name begins where the longest stretch does, or so far left of it as it needs to end on the tape.
     let long = |[from, to]: &[f64; 2]| to - from;
     let longest = lane.spans.iter().max_by(|a, b| long(a).total_cmp(&long(b)));
-    let needs = width(&lane.name, 14.0, false) / NARROW * 100.0;
     let from = longest.map_or(0.0, |ends| ends[0]);
-    let from = from.min(100.0 - needs).max(0.0);
-    strip.text("halo", from, top + 16.0, 14.0, Anchor::Start, &lane.name);
+    let from = from.min(100.0 - name.longest).max(0.0);
+    let mut base = top + 16.0;
+    for line in name.lines {
+        if !line.is_empty() {
+            strip.text("halo", from, base, NAME, Anchor::Start, line);
+        }
+        base += LINE;
+    }
 }
