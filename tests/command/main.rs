@@ -2,6 +2,7 @@
 
 mod alone;
 mod list;
+mod plan;
 mod settings;
 
 use serde_json::Value;

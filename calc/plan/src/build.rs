@@ -19,6 +19,8 @@ pub struct Listed {
     pub value: f64,
     /// The day that somebody chose.
     pub pinned: Option<NaiveDate>,
+    /// Person-minutes that a minute of work at it costs: 2 where two people work at a tree.
+    pub heads: f64,
 }
 
 /// Puts a [`Property`] together.
@@ -45,29 +47,34 @@ impl<'a> Builder<'a> {
         }
     }
 
-    /// Takes a tree in. `need.days` stand for the days on which trees are ringed, in their order.
+    /// Takes a tree in; of its days those count on which the crew rings.
     pub fn add(&mut self, need: &Need, species: &Species, hemisphere: Hemisphere, listed: Listed) {
-        let rings: Vec<usize> = (0..self.property.days.len())
-            .filter(|day| self.property.days[*day].rings)
+        let on = |day: NaiveDate| {
+            let mut days = self.property.days.iter();
+            days.position(|it| it.day == day && it.rings)
+        };
+        let choices: Vec<RingDay> = need
+            .days
+            .iter()
+            .filter_map(|(day, p)| {
+                Some(RingDay {
+                    day: on(*day)?,
+                    p: *p,
+                })
+            })
             .collect();
-        let choices: Vec<RingDay> = rings
-            .into_iter()
-            .zip(&need.days)
-            .filter_map(|(day, p)| Some(RingDay { day, p: (*p)? }))
-            .collect();
-        let class = find_or_push(&mut self.property.classes, choices);
-        let profile = self.profile(species, hemisphere);
-        let on = |day: NaiveDate| self.property.days.iter().position(|it| it.day == day);
         // A day that is no work day is no day of this tree: it stays out, and the plan says so.
         let pinned = listed.pinned.map(|day| on(day).unwrap_or(usize::MAX));
+        let class = find_or_push(&mut self.property.classes, choices);
+        let profile = self.profile(species, hemisphere);
         let means = &need.means;
         self.property.trees.push(PlanTree {
             unit: listed.unit,
             class,
             profile,
             value: listed.value,
-            work: [means.slip, means.tight, means.walk],
-            visits: [means.first_look, means.sprouts],
+            work: [means.slip, means.tight, means.walk].map(|it| it * listed.heads),
+            visits: [means.first_look, means.sprouts].map(|it| it * listed.heads),
             basal_m2: need.basal_m2,
             pinned,
         });

@@ -17,15 +17,29 @@
 //! comes within a few per cent of it, and the gap is given.
 
 mod build;
+mod fingerprint;
 mod greedy;
+mod judged;
+mod limits;
+mod listed;
 mod mend;
 mod need;
+mod plan_file;
 mod price;
 mod property;
+mod season;
 mod solve;
+mod teams;
 
 pub use build::{Builder, Listed};
+pub use fingerprint::fingerprint;
+pub use judged::{ComesTo, Judged, judge};
+pub use limits::{Bind, Change, binds};
+pub use listed::{ListTree, Position, Reason, SeasonPlan, Standing, plan_list};
 pub use need::{Need, need};
+pub use plan_file::{Asked, PlanFile, plan_file};
 pub use price::{Priced, Prices, prices};
 pub use property::{PlanTree, PlanUnit, Profile, Property, RingDay, VisitNeed, WorkDay};
+pub use season::{Crew, Season};
 pub use solve::{NotPlanned, Plan, Planned, PlannedVisit, solve};
+pub use teams::{OVER, Turn, share_out};

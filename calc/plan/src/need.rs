@@ -15,8 +15,8 @@ const STEP: f64 = 0.005;
 /// What a tree that may be ringed asks of a plan.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Need {
-    /// For each work day: the probability of slip, 0.4 to 1, in steps of 0.005; none where it may not be ringed then.
-    pub days: Vec<Option<f64>>,
+    /// The days on which it may be ringed, in order, with the probability of slip: 0.4 to 1, in steps of 0.005.
+    pub days: Vec<(NaiveDate, f64)>,
     /// Mean person-minutes.
     pub means: Means,
     /// Width of the ring of each stem to ring, mm.
@@ -43,7 +43,7 @@ pub struct Need {
 /// let question = read(reference, &examples::named("do")).expect("a good question");
 /// let days = [(2027, 1, 9), (2027, 6, 12)].map(|(y, m, d)| NaiveDate::from_ymd_opt(y, m, d).expect("a day"));
 /// let need = calc_plan::need(reference, &question, &Local::default(), &days, 0.4).expect("a day in June");
-/// assert!(need.days[0].is_none() && need.days[1].is_some() && need.visits.len() == 9);
+/// assert!(need.days.len() == 1 && need.days[0].0 == days[1] && need.visits.len() == 9);
 /// ```
 #[must_use]
 pub fn need(
@@ -53,13 +53,14 @@ pub fn need(
     days: &[NaiveDate],
     slip: f64,
 ) -> Option<Need> {
-    let found: Vec<Option<f64>> = ring_days(reference, question, local, days)
-        .into_iter()
-        .map(|p| p.filter(|p| *p >= slip).map(stepped))
+    let found: Vec<(NaiveDate, f64)> = days
+        .iter()
+        .zip(ring_days(reference, question, local, days))
+        .filter_map(|(day, p)| Some((*day, p.filter(|p| *p >= slip).map(stepped)?)))
         .collect();
-    let first = found.iter().position(Option::is_some)?;
+    let (first, _) = *found.first()?;
     let mut on = question.clone();
-    on.day = Day::On(days[first]);
+    on.day = Day::On(first);
     on.cannot_wait = true;
     let answer = without_changes(reference, &on, local);
     debug_assert_eq!(answer.outcome, Outcome::Do);

@@ -19,6 +19,9 @@ pub struct Priced {
     /// No plan under these hours, windows and limits has a higher value. It holds for any prices: worse ones only make
     /// it higher.
     pub bound: f64,
+    /// What each tree adds to it beside the prices of hours and areas: the most that it is worth beyond what it costs, or
+    /// nothing.
+    pub terms: Vec<f64>,
 }
 
 /// Passes at most; they end sooner where the steps get short.
@@ -152,6 +155,7 @@ pub fn prices(property: &Property) -> Priced {
             area: vec![0.0; property.units.len()],
         },
         bound: f64::INFINITY,
+        terms: Vec::new(),
     };
     let mut now = best.prices.clone();
     let mut direction = Prices {
@@ -170,6 +174,7 @@ pub fn prices(property: &Property) -> Priced {
             best = Priced {
                 prices: now.clone(),
                 bound: asked.bound,
+                terms: Vec::new(),
             };
         }
         if waited >= PATIENCE {
@@ -226,5 +231,8 @@ pub fn prices(property: &Property) -> Priced {
             }
         }
     }
+    let market = Market::new(property, &best.prices);
+    let worth = |tree| market.best(tree).map_or(0.0, |(_, _, worth)| worth);
+    best.terms = property.trees.iter().map(worth).collect();
     best
 }

@@ -40,6 +40,8 @@ pub(crate) enum Command {
     Answer(Answer),
     /// Answer every row of the list of trees in FILE (CSV), or - for standard input
     List(List),
+    /// Plan a season's work for the list of trees in FILE (CSV): which trees on which day, and their visits
+    Plan(Box<Plan>),
     /// Say in words what is wrong with a group's settings in FILE (JSON)
     Settings(Settings),
     /// Say when the bark slips at a place, for every species or for one
@@ -52,6 +54,7 @@ impl Command {
         match self {
             Self::Answer(options) => &options.lang,
             Self::List(options) => &options.lang,
+            Self::Plan(options) => &options.lang,
             Self::Settings(options) => &options.lang,
             Self::Year(options) => &options.lang,
             Self::Serve(_) | Self::Build(_) => "en",
@@ -153,6 +156,99 @@ pub(crate) struct List {
     /// The language of words and problems: en, es, or a tag such as es-MX
     #[arg(long, value_name = "TAG", default_value = "en", value_parser = language)]
     pub lang: String,
+}
+
+/// Options of `plan`.
+#[derive(Args, Debug, PartialEq, Eq)]
+pub(crate) struct Plan {
+    /// The list
+    pub file: String,
+    /// The folder for the files of the plan
+    #[arg(long, value_name = "DIR")]
+    pub out: PathBuf,
+    /// The first day of the season, as 2027-05-01
+    #[arg(long, value_name = "DAY")]
+    pub from: String,
+    /// Its last day
+    #[arg(long, value_name = "DAY")]
+    pub to: String,
+    /// Days of the week on which the crew works: sat, or sat,sun
+    #[arg(long, value_name = "WEEKDAYS", default_value = "")]
+    pub on: String,
+    /// Work days, with a comma between them
+    #[arg(long, value_name = "DAYS", default_value = "")]
+    pub days: String,
+    /// Days that are closed, with a comma between them
+    #[arg(long, value_name = "DAYS", default_value = "")]
+    pub closed: String,
+    /// People on each work day
+    #[arg(long, value_name = "N", default_value = "4")]
+    pub crew: String,
+    /// Crews that they work in
+    #[arg(long, value_name = "N", default_value = "1")]
+    pub teams: String,
+    /// Hours of a work day, from arriving to leaving
+    #[arg(long, value_name = "N", default_value = "3")]
+    pub hours: String,
+    /// Minutes of a work day to arrive, talk and fetch tools: our own assumption
+    #[arg(long, value_name = "MINUTES", default_value = "45")]
+    pub ready: String,
+    /// Two people at each tree
+    #[arg(long)]
+    pub pairs: bool,
+    /// Ring only where the bark slips with at least this probability, 0.4 to 0.95
+    #[arg(long, value_name = "P", default_value = "0.4")]
+    pub slip: String,
+    /// At most this share of the basal area of each unit in the season, as 20%
+    #[arg(long, value_name = "SHARE")]
+    pub share: Option<String>,
+    /// What an hour of work costs: it is written into the plan
+    #[arg(long, value_name = "N")]
+    pub wage: Option<String>,
+    /// With the plan what each tree adds to its bound
+    #[arg(long)]
+    pub whole: bool,
+    /// A file of decisions (JSON): what the columns of the list hold, where it asks
+    #[arg(long, value_name = "FILE", visible_alias = "decisions")]
+    pub columns: Option<String>,
+    /// Where the list is, for rows without a place: 42.36,-71.06,15 m, or a town, as "Madison, WI"
+    #[arg(long, allow_hyphen_values = true)]
+    pub place: Option<String>,
+    /// The state or country of the list, as US-MA or GB
+    #[arg(long, value_name = "CODE")]
+    pub region: Option<String>,
+    /// Units of sizes for which the list says none: us or metric
+    #[arg(long, default_value = "us", value_parser = units)]
+    pub units: calc::terms::quantity::Units,
+    /// A file of a group's own settings to answer under
+    #[arg(long, value_name = "FILE")]
+    pub settings: Option<String>,
+    /// The day from which days are reckoned, as 2027-05-01: today unless said
+    #[arg(long, value_name = "DAY")]
+    pub today: Option<String>,
+    /// The language of words: en, es, or a tag such as es-MX
+    #[arg(long, value_name = "TAG", default_value = "en", value_parser = language)]
+    pub lang: String,
+}
+
+impl Plan {
+    /// The options with which its list is read.
+    pub(crate) fn list(&self) -> List {
+        List {
+            file: self.file.clone(),
+            columns: self.columns.clone(),
+            csv: true,
+            whole: false,
+            text: false,
+            place: self.place.clone(),
+            region: self.region.clone(),
+            units: self.units,
+            settings: self.settings.clone(),
+            today: self.today.clone(),
+            first_row: 1,
+            lang: self.lang.clone(),
+        }
+    }
 }
 
 /// Options of `settings`.

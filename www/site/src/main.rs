@@ -40,6 +40,7 @@ fn main() -> ExitCode {
         Command::Build(options) => command::build::run(&options).map(|()| ExitCode::SUCCESS),
         Command::Answer(options) => command::answer::run(&options),
         Command::List(options) => command::list::run(&options),
+        Command::Plan(options) => command::plan::run(&options),
         Command::Settings(options) => command::settings::run(&options),
         Command::Year(options) => command::year::run(&options),
     };

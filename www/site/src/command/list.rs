@@ -132,7 +132,7 @@ fn list(options: &args::List) -> Result<ExitCode> {
 }
 
 /// What holds for the whole list, from the command line; none where it was not understood, which is told.
-fn told(options: &args::List) -> Result<Option<Options>> {
+pub(crate) fn told(options: &args::List) -> Result<Option<Options>> {
     let today = match &options.today {
         None => json_question::today(),
         Some(day) => match calc::question::read_day(day) {
@@ -173,7 +173,7 @@ fn told(options: &args::List) -> Result<Option<Options>> {
 }
 
 /// The file of decisions; none where it was not understood, which is told.
-fn decisions(options: &args::List) -> Result<Option<Decisions>> {
+pub(crate) fn decisions(options: &args::List) -> Result<Option<Decisions>> {
     let Some(file) = &options.columns else {
         return Ok(Some(Decisions::default()));
     };
@@ -197,7 +197,7 @@ fn decisions(options: &args::List) -> Result<Option<Decisions>> {
 }
 
 /// A group's own settings; the inner none where none were asked for, the outer where they can't be used, which is told.
-fn group(options: &args::List) -> Result<Option<Option<AskingGroup>>> {
+pub(crate) fn group(options: &args::List) -> Result<Option<Option<AskingGroup>>> {
     let Some(file) = &options.settings else {
         return Ok(Some(None));
     };
@@ -244,7 +244,7 @@ fn made(
 }
 
 /// Prints what is asked: questions in words on the error stream, the file to fill in on the other.
-fn ask(opened: &Opened, decisions: &Decisions) -> Result<()> {
+pub(crate) fn ask(opened: &Opened, decisions: &Decisions) -> Result<()> {
     terminal::tell(&words::asked(opened.asks.len()));
     for ask in &opened.asks {
         terminal::tell(&format!("- {}", words::ask(ask)));

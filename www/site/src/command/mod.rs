@@ -3,6 +3,7 @@
 pub(crate) mod answer;
 pub(crate) mod build;
 pub(crate) mod list;
+pub(crate) mod plan;
 pub(crate) mod question;
 pub(crate) mod serve;
 pub(crate) mod settings;

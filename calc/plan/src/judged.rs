@@ -1,0 +1,105 @@
+//! What one tree of a list comes to in a season: ringed on some of its days, or why not. The answer itself is dropped.
+
+use crate::need::{Need, need};
+use calc::answer::{Answer, Outcome, without_changes};
+use calc::models::season::Local;
+use calc::question::{Day, Question};
+use calc::reference::Reference;
+use calc::terms::method::Method;
+use calc::terms::place::Hemisphere;
+use calc::terms::species::Species;
+use calc::terms::tree::Condition;
+use chrono::NaiveDate;
+
+/// What a tree comes to in a season.
+#[derive(Clone, Debug)]
+pub struct Judged {
+    /// Its species.
+    pub species: &'static Species,
+    /// The half of the world that it stands in.
+    pub hemisphere: Hemisphere,
+    /// The outcome over the year, and the method at its head.
+    pub outcome: Outcome,
+    /// That method.
+    pub method: Method,
+    /// Whether only a professional, or a licensed applicator, may do it.
+    pub by_professional: bool,
+    /// The stretch of days of that method, where it has one.
+    pub days: Option<(NaiveDate, NaiveDate)>,
+    /// Width of the circle of ground that stays dangerous, metres.
+    pub zone_m: f64,
+    /// The circle that is looked through before anything is cut, metres: twice the tree's height.
+    pub reach_m: f64,
+    /// What it comes to.
+    pub comes_to: ComesTo,
+}
+
+/// What a tree comes to.
+#[derive(Clone, Debug)]
+pub enum ComesTo {
+    /// It may be ringed on some of the days.
+    Ring(Need),
+    /// It would be ringed, but on none of the days.
+    NoDay,
+    /// It is dead already.
+    Dead,
+    /// A professional's.
+    Professional,
+    /// Something decisive is not known.
+    CannotTell,
+    /// Nothing is done to it.
+    LeaveIt,
+    /// Another method.
+    OtherMethod,
+}
+
+/// Judges a tree over the year that begins on `from`, with the days on which the crew works: the first that holds of
+/// dead, a professional's, not known, left alone, another method, ringed.
+///
+/// ```
+/// use calc::{models::season::Local, question::read};
+/// use chrono::NaiveDate;
+/// let reference = calc_data::whole();
+/// let question = read(reference, &examples::named("do")).expect("a good question");
+/// let from = NaiveDate::from_ymd_opt(2027, 5, 1).expect("a day");
+/// let days = [NaiveDate::from_ymd_opt(2027, 6, 12).expect("a day")];
+/// let judged = calc_plan::judge(reference, &question, &Local::default(), (from, &days), 0.4);
+/// assert!(matches!(judged.comes_to, calc_plan::ComesTo::Ring(need) if need.days[0].0 == days[0]));
+/// ```
+#[must_use]
+pub fn judge(
+    reference: &'static Reference,
+    question: &Question,
+    local: &Local,
+    (from, days): (NaiveDate, &[NaiveDate]),
+    slip: f64,
+) -> Judged {
+    let mut over_the_year = question.clone();
+    over_the_year.day = Day::Year { today: from };
+    let answer = without_changes(reference, &over_the_year, local);
+    let comes_to = match (answer.outcome, answer.headline_method) {
+        _ if question.tree.condition == Condition::Dead => ComesTo::Dead,
+        (Outcome::Professional, _) => ComesTo::Professional,
+        (Outcome::CannotTell, _) => ComesTo::CannotTell,
+        (_, Method::LeaveIt) => ComesTo::LeaveIt,
+        (_, Method::BarkRing) => {
+            need(reference, question, local, days, slip).map_or(ComesTo::NoDay, ComesTo::Ring)
+        }
+        _ => ComesTo::OtherMethod,
+    };
+    judged(question, &answer, comes_to)
+}
+
+fn judged(question: &Question, answer: &Answer, comes_to: ComesTo) -> Judged {
+    Judged {
+        species: question.tree.species,
+        hemisphere: question.place.hemisphere(),
+        outcome: answer.outcome,
+        method: answer.headline_method,
+        by_professional: answer.headline_by_professional,
+        days: answer.advised_day.zip(answer.advised_to),
+        zone_m: answer.reach.zone_m,
+        reach_m: answer.reach.two_heights_m,
+        comes_to,
+    }
+}

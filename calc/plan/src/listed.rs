@@ -1,0 +1,259 @@
+//! A list of trees with its season: which of them are planned, and why the others are not.
+
+use crate::build::{Builder, Listed};
+use crate::judged::{ComesTo, Judged};
+use crate::property::{PlanUnit, Property};
+use crate::season::Season;
+use crate::solve::{NotPlanned, Plan, solve};
+use crate::teams::{Turn, share_days};
+use calc::models::visits::VisitConstants;
+use chrono::NaiveDate;
+use std::rc::Rc;
+
+/// Where in its patch a tree stands: outlying patches go first, then the edge that bears seed, then inward (Moody and
+/// Mack 1988, "Controlling the spread of plant invasions: the importance of nascent foci"). The weights are our own
+/// assumption.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Position {
+    /// Outlying.
+    Outlying,
+    /// At the edge.
+    Edge,
+    /// Inside, or nothing said.
+    #[default]
+    Inside,
+}
+
+impl Position {
+    /// Of its word in a list.
+    #[must_use]
+    pub fn of(word: &str) -> Self {
+        match word {
+            "outlying" => Self::Outlying,
+            "edge" => Self::Edge,
+            _ => Self::Inside,
+        }
+    }
+
+    /// What a tree there counts.
+    #[must_use]
+    pub fn weight(self) -> f64 {
+        match self {
+            Self::Outlying => 1.5,
+            Self::Edge => 1.2,
+            Self::Inside => 1.0,
+        }
+    }
+}
+
+/// How far a tree is when the list is read.
+#[derive(Clone, Debug)]
+pub enum Standing {
+    /// Left out, by its row or by a decision on its name.
+    Skipped,
+    /// Ringed already.
+    Done,
+    /// Dead, standing or down.
+    Dead,
+    /// To be judged.
+    Open(Rc<Judged>),
+}
+
+/// A tree of a list: a row that was understood.
+#[derive(Clone, Debug)]
+pub struct ListTree {
+    /// Its tag.
+    pub tree_id: String,
+    /// Its row, as the spreadsheet shows it.
+    pub row: u64,
+    /// Its part of the property; empty where the list has none.
+    pub unit: String,
+    /// 1, 2 or 4.
+    pub priority: u8,
+    /// Where in its patch it stands.
+    pub position: Position,
+    /// The day that somebody chose.
+    pub pinned: Option<NaiveDate>,
+    /// Latitude, longitude, and metres above the sea where known: as the climate was looked up.
+    pub place: Option<(f64, f64, Option<f64>)>,
+    /// How far it is.
+    pub standing: Standing,
+}
+
+impl ListTree {
+    /// Priority times order.
+    #[must_use]
+    pub fn value(&self) -> f64 {
+        f64::from(self.priority.max(1)) * self.position.weight()
+    }
+
+    /// What its answer came to, where it was asked for.
+    #[must_use]
+    pub fn judged(&self) -> Option<&Judged> {
+        match &self.standing {
+            Standing::Open(judged) => Some(judged),
+            Standing::Skipped | Standing::Done | Standing::Dead => None,
+        }
+    }
+}
+
+/// Where a tree is counted: each stands under one of them.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Reason {
+    /// On a work day.
+    Planned,
+    /// The hours do not suffice.
+    NoHours,
+    /// It may be ringed on none of the days.
+    NoDay,
+    /// The limit of its unit leaves no room for it.
+    Pacing,
+    /// Another method.
+    OtherMethod,
+    /// Nothing is done to it.
+    LeaveIt,
+    /// A professional's.
+    Professional,
+    /// Something decisive is not known.
+    CannotTell,
+    /// Dead.
+    Dead,
+    /// Ringed already.
+    Done,
+    /// Left out.
+    Skipped,
+}
+
+impl Reason {
+    /// All of them, in the order in which a plan counts them.
+    pub const ALL: [Self; 11] = [
+        Self::Planned,
+        Self::NoHours,
+        Self::NoDay,
+        Self::Pacing,
+        Self::OtherMethod,
+        Self::LeaveIt,
+        Self::Professional,
+        Self::CannotTell,
+        Self::Dead,
+        Self::Done,
+        Self::Skipped,
+    ];
+
+    /// Its name in files.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Planned => "planned",
+            Self::NoHours => "no_hours",
+            Self::NoDay => "no_day",
+            Self::Pacing => "pacing",
+            Self::OtherMethod => "other_method",
+            Self::LeaveIt => "leave_it",
+            Self::Professional => "professional",
+            Self::CannotTell => "cannot_tell",
+            Self::Dead => "dead",
+            Self::Done => "done",
+            Self::Skipped => "skipped",
+        }
+    }
+}
+
+/// The season of a list.
+#[derive(Clone, Debug)]
+pub struct SeasonPlan {
+    /// What was planned.
+    pub property: Property,
+    /// The plan of it.
+    pub plan: Plan,
+    /// For each tree of the list, its place in the plan; none for those that nobody may ring on any day.
+    pub place: Vec<Option<usize>>,
+    /// For each tree of the list, where it is counted.
+    pub reasons: Vec<Reason>,
+    /// The names of the units, in order.
+    pub units: Vec<String>,
+    /// For each tree of the plan the turn of its ring, then of each of its visits.
+    pub turns: Vec<Vec<Option<Turn>>>,
+    /// For each work day the minutes of each crew.
+    pub by_team: Vec<Vec<f64>>,
+}
+
+/// Plans the season of a list.
+#[must_use]
+pub fn plan_list(constants: &VisitConstants, season: &Season, trees: &[ListTree]) -> SeasonPlan {
+    let mut units: Vec<String> = trees.iter().map(|tree| tree.unit.clone()).collect();
+    units.sort();
+    units.dedup();
+    let unit_of = |tree: &ListTree| units.partition_point(|unit| *unit < tree.unit);
+    let mut basal_m2 = vec![0.0; units.len()];
+    let mut open: Vec<usize> = Vec::new();
+    for (at, tree) in trees.iter().enumerate() {
+        if let Some(ComesTo::Ring(need)) = tree.judged().map(|judged| &judged.comes_to) {
+            basal_m2[unit_of(tree)] += need.basal_m2;
+            open.push(at);
+        }
+    }
+    // Rows may come in any order: the plan goes by tags, and by rows where tags are alike.
+    open.sort_by(|a, b| {
+        let (a, b) = (&trees[*a], &trees[*b]);
+        a.tree_id.cmp(&b.tree_id).then(a.row.cmp(&b.row))
+    });
+    let limit = |basal: &f64| PlanUnit {
+        limit_m2: season.share.map(|share| share * basal),
+    };
+    let limits = basal_m2.iter().map(limit).collect();
+    let mut builder = Builder::new(constants, season.work_days(), limits);
+    let mut place = vec![None; trees.len()];
+    let heads = season.crew.heads_a_tree();
+    for (index, at) in open.iter().enumerate() {
+        let tree = &trees[*at];
+        let Some((judged, ComesTo::Ring(need))) = tree.judged().map(|it| (it, &it.comes_to)) else {
+            continue;
+        };
+        let listed = Listed {
+            unit: unit_of(tree),
+            value: tree.value(),
+            pinned: tree.pinned,
+            heads,
+        };
+        builder.add(need, judged.species, judged.hemisphere, listed);
+        place[*at] = Some(index);
+    }
+    let property = builder.finish();
+    let plan = solve(&property);
+    let reasons = trees
+        .iter()
+        .zip(&place)
+        .map(|(tree, place)| reason(tree, place.map(|at| &plan.trees[at])))
+        .collect();
+    let (turns, by_team) = share_days(&property, &plan, season.crew.teams);
+    SeasonPlan {
+        turns,
+        by_team,
+        property,
+        plan,
+        place,
+        reasons,
+        units,
+    }
+}
+
+fn reason<T>(tree: &ListTree, planned: Option<&Result<T, NotPlanned>>) -> Reason {
+    let judged = match &tree.standing {
+        Standing::Skipped => return Reason::Skipped,
+        Standing::Done => return Reason::Done,
+        Standing::Dead => return Reason::Dead,
+        Standing::Open(judged) => judged,
+    };
+    match (&judged.comes_to, planned) {
+        (ComesTo::Ring(_), Some(Ok(_))) => Reason::Planned,
+        (ComesTo::Ring(_), Some(Err(NotPlanned::NoHours))) => Reason::NoHours,
+        (ComesTo::Ring(_), Some(Err(NotPlanned::Pacing))) => Reason::Pacing,
+        (ComesTo::Ring(_) | ComesTo::NoDay, _) => Reason::NoDay,
+        (ComesTo::Dead, _) => Reason::Dead,
+        (ComesTo::Professional, _) => Reason::Professional,
+        (ComesTo::CannotTell, _) => Reason::CannotTell,
+        (ComesTo::LeaveIt, _) => Reason::LeaveIt,
+        (ComesTo::OtherMethod, _) => Reason::OtherMethod,
+    }
+}

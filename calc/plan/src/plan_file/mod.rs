@@ -1,0 +1,424 @@
+//! plan.json, version 1: the plan as a file that the page, the command line and other programs read alike. Names are
+//! fixed: they are an interface. Lengths are metres, areas square metres, times person-minutes, days `2027-06-12`.
+
+mod shape;
+
+pub use shape::{
+    AreaPrice, Assumed, BindOf, ClassOf, CrewOf, DayOf, ListOf, Objective, OtherOf, PlanFile, Term,
+    TreeOf, UnitOf, UnitYear, VisitOf,
+};
+
+use crate::judged::{ComesTo, Judged};
+use crate::limits::{Bind, Change};
+use crate::listed::{ListTree, Reason, SeasonPlan};
+use crate::need::Need;
+use crate::season::Season;
+use crate::solve::Planned;
+use crate::teams::{OVER, Turn};
+use calc::models::visits::{self, Visit, VisitConstants};
+use calc::terms::day::iso;
+use chrono::{Datelike, Days, NaiveDate};
+use std::collections::BTreeMap;
+
+/// What of a year of waiting is left of a tree's value. Our own assumption.
+const DISCOUNT: f64 = 0.92;
+
+/// What a plan was asked for beyond its season.
+#[derive(Clone, Debug)]
+pub struct Asked<'a> {
+    /// Of the program.
+    pub product_version: &'a str,
+    /// Of the tables.
+    pub data_version: &'a str,
+    /// The day on which it was made.
+    pub made_on: NaiveDate,
+    /// The list's id, see [`crate::fingerprint`].
+    pub list_id: &'a str,
+    /// The list's file name.
+    pub list_name: &'a str,
+    /// Columns of the list.
+    pub columns: usize,
+    /// Rows below the header.
+    pub rows: u64,
+    /// Blank rows.
+    pub blank: u64,
+    /// Rows that are no tree.
+    pub not_trees: u64,
+    /// Trees with something to mend.
+    pub to_fix: u64,
+    /// Days that are closed.
+    pub closed: &'a [NaiveDate],
+    /// What an hour of work costs.
+    pub wage: Option<f64>,
+    /// Whether each tree's best reduced value is printed.
+    pub whole: bool,
+}
+
+/// The file of a plan.
+#[must_use]
+pub fn plan_file(
+    constants: &VisitConstants,
+    asked: &Asked<'_>,
+    season: &Season,
+    trees: &[ListTree],
+    planned: &SeasonPlan,
+    binds: &[Bind],
+) -> PlanFile {
+    let classes = Classes::of(season, trees);
+    let rows = trees.iter().enumerate().map(|(at, tree)| {
+        let turns = planned.place[at].map(|place| planned.turns[place].as_slice());
+        tree_of(
+            constants,
+            season,
+            (tree, planned, at),
+            turns.unwrap_or(&[]),
+            classes.of_tree[at].clone(),
+        )
+    });
+    PlanFile {
+        version: 1,
+        product_version: asked.product_version.into(),
+        data_version: asked.data_version.into(),
+        made_on: iso(asked.made_on),
+        list: ListOf {
+            id: asked.list_id.into(),
+            name: asked.list_name.into(),
+            rows: asked.rows,
+            columns: asked.columns,
+        },
+        counts: counts(asked, planned),
+        crew: CrewOf {
+            people: season.crew.people,
+            teams: season.crew.teams,
+            hours: season.crew.working_hours(),
+            day_hours: season.crew.hours,
+            ready_minutes: season.crew.ready_minutes,
+            pairs: season.crew.pairs,
+            over: OVER,
+            wage: asked.wage,
+        },
+        work_days: work_days(planned),
+        closed_days: asked.closed.iter().copied().map(iso).collect(),
+        from: iso(season.from),
+        to: iso(season.to),
+        slip: season.slip,
+        units: units(season, trees, planned),
+        trees: rows.collect(),
+        classes: classes.all,
+        other: trees
+            .iter()
+            .zip(&planned.reasons)
+            .filter_map(other_of)
+            .collect(),
+        objective: objective(asked, season, trees, planned),
+        binds: binds.iter().map(bind_of).collect(),
+        edits: Vec::new(),
+        moved: Vec::new(),
+        assumed: assumed(season),
+    }
+}
+
+/// `rows = trees + blank + not_trees`, `trees = ready + to_fix`, and `ready` is the sum of all reasons.
+fn counts(asked: &Asked<'_>, planned: &SeasonPlan) -> BTreeMap<&'static str, u64> {
+    let ready = planned.reasons.len() as u64;
+    let mut counts = BTreeMap::from([
+        ("rows", asked.rows),
+        ("blank", asked.blank),
+        ("not_trees", asked.not_trees),
+        ("trees", ready + asked.to_fix),
+        ("to_fix", asked.to_fix),
+        ("ready", ready),
+    ]);
+    for reason in Reason::ALL {
+        let trees = planned.reasons.iter().filter(|it| **it == reason).count();
+        counts.insert(reason.word(), trees as u64);
+    }
+    counts
+}
+
+fn work_days(planned: &SeasonPlan) -> Vec<DayOf> {
+    let property = &planned.property;
+    let mut walk = vec![0.0; property.days.len()];
+    for (tree, of) in property.trees.iter().zip(&planned.plan.trees) {
+        if let Ok(of) = of {
+            walk[of.day] += tree.work[2];
+        }
+    }
+    let days = property.days.iter().zip(&planned.plan.used);
+    days.zip(walk.iter().zip(&planned.by_team))
+        .map(|((day, [rings, visits]), (walk, by_team))| DayOf {
+            day: iso(day.day),
+            agreed: day.agreed,
+            minutes: day.minutes,
+            used: rings + visits,
+            rings: *rings,
+            visits: *visits,
+            walk_charged: *walk,
+            walk_routed: None,
+            by_team: by_team.clone(),
+        })
+        .collect()
+}
+
+fn units(season: &Season, trees: &[ListTree], planned: &SeasonPlan) -> Vec<UnitOf> {
+    let all = planned.units.iter().enumerate().map(|(unit, name)| {
+        let (mut basal, mut largest, mut used) = (0.0, 0.0_f64, 0.0);
+        let of_unit = planned.property.trees.iter().zip(&planned.plan.trees);
+        for (tree, of) in of_unit.filter(|(tree, _)| tree.unit == unit) {
+            basal += tree.basal_m2;
+            largest = largest.max(tree.basal_m2);
+            if of.is_ok() {
+                used += tree.basal_m2;
+            }
+        }
+        UnitOf {
+            unit: name.clone(),
+            trees: trees.iter().filter(|tree| tree.unit == *name).count(),
+            basal_m2: basal,
+            years: vec![UnitYear {
+                year: season.from.year(),
+                limit_m2: planned.property.units[unit].limit_m2,
+                largest_m2: largest,
+                used_m2: used,
+            }],
+            floor_share: None,
+            nothing_within_m: None,
+            said_by: None,
+            said_on: None,
+        }
+    });
+    all.collect()
+}
+
+/// What trees of a class share: the species, the place, the days.
+type ClassKey<'a> = (&'static str, Option<[i64; 3]>, &'a [(NaiveDate, f64)]);
+
+/// Trees alike in species, place and days.
+struct Classes {
+    all: Vec<ClassOf>,
+    of_tree: Vec<Option<String>>,
+}
+
+impl Classes {
+    fn of(season: &Season, trees: &[ListTree]) -> Self {
+        let mut known: Vec<ClassKey<'_>> = Vec::new();
+        let (mut all, mut of_tree) = (Vec::new(), Vec::with_capacity(trees.len()));
+        for tree in trees {
+            let judged = tree.judged();
+            let Some((judged, need)) = judged.and_then(|it| Some((it, ring_need(it)?))) else {
+                of_tree.push(None);
+                continue;
+            };
+            let key = (
+                judged.species.scientific,
+                tree.place.map(rounded),
+                &*need.days,
+            );
+            let at = known.iter().position(|it| *it == key).unwrap_or_else(|| {
+                known.push(key);
+                all.push(ClassOf {
+                    id: format!("c{}", known.len()),
+                    species: judged.species.scientific,
+                    latitude: tree.place.map(|(latitude, ..)| latitude),
+                    longitude: tree.place.map(|(_, longitude, _)| longitude),
+                    elevation_m: tree.place.and_then(|(.., elevation)| elevation),
+                    p: need
+                        .days
+                        .iter()
+                        .filter(|(day, _)| season.days.contains(day))
+                        .map(|(day, p)| (iso(*day), *p))
+                        .collect(),
+                });
+                known.len() - 1
+            });
+            of_tree.push(Some(format!("c{}", at + 1)));
+        }
+        Self { all, of_tree }
+    }
+}
+
+/// Hundredths of a degree and metres: places that are one to the climate.
+fn rounded((latitude, longitude, elevation): (f64, f64, Option<f64>)) -> [i64; 3] {
+    let whole = |value: f64| libm::round(value) as i64;
+    [
+        whole(latitude * 100.0),
+        whole(longitude * 100.0),
+        elevation.map_or(i64::MIN, whole),
+    ]
+}
+
+fn ring_need(judged: &Judged) -> Option<&Need> {
+    match &judged.comes_to {
+        ComesTo::Ring(need) => Some(need),
+        _ => None,
+    }
+}
+
+fn tree_of(
+    constants: &VisitConstants,
+    season: &Season,
+    (tree, planned, at): (&ListTree, &SeasonPlan, usize),
+    turns: &[Option<Turn>],
+    class: Option<String>,
+) -> TreeOf {
+    let judged = tree.judged();
+    let need = judged.and_then(ring_need);
+    let in_plan = planned.place[at];
+    let of_plan = in_plan.map(|place| &planned.property.trees[place]);
+    let on = in_plan.and_then(|place| planned.plan.trees[place].as_ref().ok());
+    let ring_turn = turns.first().copied().flatten();
+    let visits = match (judged, on) {
+        (Some(judged), Some(on)) => visits_of(constants, season, judged, planned, on, turns),
+        _ => Vec::new(),
+    };
+    let mut visit_minutes = BTreeMap::new();
+    for visit in &visits {
+        visit_minutes.insert(visit.kind, visit.minutes);
+    }
+    TreeOf {
+        tree_id: tree.tree_id.clone(),
+        row: tree.row,
+        unit: tree.unit.clone(),
+        class,
+        reason: planned.reasons[at].word(),
+        outcome: judged.map(|it| it.outcome.word()),
+        method: judged.map(|it| it.method.word()),
+        day: on.map(|on| iso(planned.property.days[on.day].day)),
+        team: ring_turn.map(|turn| turn.team),
+        order: ring_turn.map(|turn| turn.order),
+        p: on.map(|on| on.p),
+        minutes: on.map(|on| on.minutes),
+        work: of_plan.map(|it| it.work),
+        walk: of_plan.map(|it| it.work[2]),
+        basal_m2: need.map(|it| it.basal_m2),
+        zone_m: judged.map(|it| it.zone_m),
+        value: tree.value(),
+        pinned: tree.pinned.is_some(),
+        follow_up: !visits.is_empty(),
+        visit_minutes,
+        visits,
+    }
+}
+
+fn visits_of(
+    constants: &VisitConstants,
+    season: &Season,
+    judged: &Judged,
+    planned: &SeasonPlan,
+    on: &Planned,
+    turns: &[Option<Turn>],
+) -> Vec<VisitOf> {
+    let day = planned.property.days[on.day].day;
+    let all = visits::after_ring(constants, judged.species, judged.hemisphere, day);
+    let known = on.visits.iter().enumerate().filter_map(|(at, visit)| {
+        let of: &Visit = all.get(usize::from(visit.index))?;
+        let needs_day = visit.day.is_none();
+        Some(VisitOf {
+            kind: of.kind.word(),
+            from: iso(of.from),
+            to: iso(of.to),
+            day: visit.day.map(|at| iso(planned.property.days[at].day)),
+            minutes: visit.minutes,
+            team: turns.get(at + 1).copied().flatten().map(|turn| turn.team),
+            reason: needs_day.then_some("needs_day"),
+            suggest: needs_day.then(|| iso(suggested(season, of))),
+        })
+    });
+    known.collect()
+}
+
+/// The first day of a visit's window that is the same day of the week as the season's first work day.
+fn suggested(season: &Season, visit: &Visit) -> NaiveDate {
+    let Some(first) = season.days.first() else {
+        return visit.from;
+    };
+    let wait = (7 + first.weekday().num_days_from_monday() as i64
+        - visit.from.weekday().num_days_from_monday() as i64)
+        % 7;
+    let day = visit.from + Days::new(wait.unsigned_abs());
+    day.min(visit.to)
+}
+
+fn other_of((tree, reason): (&ListTree, &Reason)) -> Option<OtherOf> {
+    let judged = tree.judged().filter(|_| *reason == Reason::OtherMethod)?;
+    Some(OtherOf {
+        tree_id: tree.tree_id.clone(),
+        method: judged.method.word(),
+        from: judged.days.map(|(from, _)| iso(from)),
+        to: judged.days.map(|(_, to)| iso(to)),
+        by_professional: judged.by_professional,
+        minutes: None,
+    })
+}
+
+fn objective(
+    asked: &Asked<'_>,
+    season: &Season,
+    trees: &[ListTree],
+    planned: &SeasonPlan,
+) -> Objective {
+    let prices = &planned.plan.priced.prices;
+    let terms = || {
+        let of = planned.place.iter().zip(trees).filter_map(|(place, tree)| {
+            Some(Term {
+                tree_id: tree.tree_id.clone(),
+                best: planned.plan.priced.terms.get((*place)?).copied()?,
+            })
+        });
+        of.collect()
+    };
+    Objective {
+        value: planned.plan.value,
+        bound: planned.plan.priced.bound,
+        gap_percent: planned.plan.gap_percent(),
+        discount: DISCOUNT,
+        days: planned
+            .property
+            .days
+            .iter()
+            .zip(&prices.minute)
+            .map(|(day, price)| (iso(day.day), *price))
+            .collect(),
+        areas: planned
+            .units
+            .iter()
+            .zip(&prices.area)
+            .map(|(unit, price)| AreaPrice {
+                unit: unit.clone(),
+                year: season.from.year(),
+                price: *price,
+            })
+            .collect(),
+        terms: if asked.whole { terms() } else { Vec::new() },
+    }
+}
+
+fn bind_of(bind: &Bind) -> BindOf {
+    let (what, change) = match bind.change {
+        Change::MorePeople(people) => ("people", format!("+{people}")),
+        Change::OneMoreDay(day) => ("day", iso(day)),
+        Change::NoPacing => ("pacing", "off".to_owned()),
+    };
+    BindOf {
+        what,
+        change,
+        trees_more: bind.trees_more,
+        solved: true,
+    }
+}
+
+fn assumed(season: &Season) -> Vec<Assumed> {
+    let mut all = vec![
+        ("ready_minutes", season.crew.ready_minutes, "min"),
+        ("over", OVER, ""),
+        ("discount", DISCOUNT, "1/a"),
+        ("outlying", 1.5, ""),
+        ("edge", 1.2, ""),
+    ];
+    if season.crew.pairs {
+        all.push(("pairs", season.crew.heads_a_tree(), ""));
+    }
+    let all = all.into_iter();
+    all.map(|(name, value, unit)| Assumed { name, value, unit })
+        .collect()
+}

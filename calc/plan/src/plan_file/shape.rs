@@ -1,0 +1,214 @@
+//! The names of plan.json: they are an interface, and stay.
+
+use serde::Serialize;
+use std::collections::BTreeMap;
+
+/// The file.
+#[derive(Clone, Debug, Serialize)]
+#[allow(missing_docs, reason = "the names are those of the published schema")]
+pub struct PlanFile {
+    pub version: u32,
+    pub product_version: String,
+    pub data_version: String,
+    pub made_on: String,
+    pub list: ListOf,
+    pub counts: BTreeMap<&'static str, u64>,
+    pub crew: CrewOf,
+    pub work_days: Vec<DayOf>,
+    pub closed_days: Vec<String>,
+    pub from: String,
+    pub to: String,
+    pub slip: f64,
+    pub units: Vec<UnitOf>,
+    pub classes: Vec<ClassOf>,
+    pub trees: Vec<TreeOf>,
+    pub other: Vec<OtherOf>,
+    pub objective: Objective,
+    pub binds: Vec<BindOf>,
+    pub edits: Vec<()>,
+    pub moved: Vec<()>,
+    pub assumed: Vec<Assumed>,
+}
+
+/// The list.
+#[derive(Clone, Debug, Serialize)]
+#[allow(missing_docs, reason = "the names are those of the published schema")]
+pub struct ListOf {
+    pub id: String,
+    pub name: String,
+    pub rows: u64,
+    pub columns: usize,
+}
+
+/// Who works. `hours` are those of work, `day_hours` those from arriving to leaving.
+#[derive(Clone, Debug, Serialize)]
+#[allow(missing_docs, reason = "the names are those of the published schema")]
+pub struct CrewOf {
+    pub people: u32,
+    pub teams: u32,
+    pub hours: f64,
+    pub day_hours: f64,
+    pub ready_minutes: f64,
+    pub pairs: bool,
+    pub over: f64,
+    pub wage: Option<f64>,
+}
+
+/// A work day.
+#[derive(Clone, Debug, Serialize)]
+#[allow(missing_docs, reason = "the names are those of the published schema")]
+pub struct DayOf {
+    pub day: String,
+    pub agreed: bool,
+    pub minutes: f64,
+    pub used: f64,
+    pub rings: f64,
+    pub visits: f64,
+    pub walk_charged: f64,
+    /// None until the crews' ways are drawn.
+    pub walk_routed: Option<f64>,
+    pub by_team: Vec<f64>,
+}
+
+/// A unit.
+#[derive(Clone, Debug, Serialize)]
+#[allow(missing_docs, reason = "the names are those of the published schema")]
+pub struct UnitOf {
+    pub unit: String,
+    pub trees: usize,
+    pub basal_m2: f64,
+    pub years: Vec<UnitYear>,
+    pub floor_share: Option<f64>,
+    pub nothing_within_m: Option<f64>,
+    pub said_by: Option<String>,
+    pub said_on: Option<String>,
+}
+
+/// What may go of a unit in a year, and what goes.
+#[derive(Clone, Debug, Serialize)]
+#[allow(missing_docs, reason = "the names are those of the published schema")]
+pub struct UnitYear {
+    pub year: i32,
+    pub limit_m2: Option<f64>,
+    pub largest_m2: f64,
+    pub used_m2: f64,
+}
+
+/// Trees alike in species, place and days.
+#[derive(Clone, Debug, Serialize)]
+#[allow(missing_docs, reason = "the names are those of the published schema")]
+pub struct ClassOf {
+    pub id: String,
+    pub species: &'static str,
+    pub latitude: Option<f64>,
+    pub longitude: Option<f64>,
+    pub elevation_m: Option<f64>,
+    pub p: BTreeMap<String, f64>,
+}
+
+/// A tree that was understood.
+#[derive(Clone, Debug, Serialize)]
+#[allow(missing_docs, reason = "the names are those of the published schema")]
+pub struct TreeOf {
+    pub tree_id: String,
+    pub row: u64,
+    pub unit: String,
+    pub class: Option<String>,
+    pub reason: &'static str,
+    pub outcome: Option<&'static str>,
+    pub method: Option<&'static str>,
+    pub day: Option<String>,
+    pub team: Option<u32>,
+    pub order: Option<usize>,
+    pub p: Option<f64>,
+    pub minutes: Option<f64>,
+    pub work: Option<[f64; 3]>,
+    pub walk: Option<f64>,
+    pub basal_m2: Option<f64>,
+    pub zone_m: Option<f64>,
+    pub value: f64,
+    pub pinned: bool,
+    pub follow_up: bool,
+    pub visit_minutes: BTreeMap<&'static str, f64>,
+    pub visits: Vec<VisitOf>,
+}
+
+/// A visit that costs minutes.
+#[derive(Clone, Debug, Serialize)]
+#[allow(missing_docs, reason = "the names are those of the published schema")]
+pub struct VisitOf {
+    pub kind: &'static str,
+    pub from: String,
+    pub to: String,
+    pub day: Option<String>,
+    pub minutes: f64,
+    pub team: Option<u32>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub reason: Option<&'static str>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub suggest: Option<String>,
+}
+
+/// A tree of another method.
+#[derive(Clone, Debug, Serialize)]
+#[allow(missing_docs, reason = "the names are those of the published schema")]
+pub struct OtherOf {
+    pub tree_id: String,
+    pub method: &'static str,
+    pub from: Option<String>,
+    pub to: Option<String>,
+    pub by_professional: bool,
+    /// None until the crew timed two of them.
+    pub minutes: Option<f64>,
+}
+
+/// How good it is. No plan under these hours, windows and limits has a value over `bound`; by the prices anybody can
+/// work that out again.
+#[derive(Clone, Debug, Serialize)]
+#[allow(missing_docs, reason = "the names are those of the published schema")]
+pub struct Objective {
+    pub value: f64,
+    pub bound: f64,
+    pub gap_percent: f64,
+    pub discount: f64,
+    pub days: BTreeMap<String, f64>,
+    pub areas: Vec<AreaPrice>,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub terms: Vec<Term>,
+}
+
+/// Value of a square metre of a unit's basal area.
+#[derive(Clone, Debug, Serialize)]
+#[allow(missing_docs, reason = "the names are those of the published schema")]
+pub struct AreaPrice {
+    pub unit: String,
+    pub year: i32,
+    pub price: f64,
+}
+
+/// What a tree adds to the bound.
+#[derive(Clone, Debug, Serialize)]
+#[allow(missing_docs, reason = "the names are those of the published schema")]
+pub struct Term {
+    pub tree_id: String,
+    pub best: f64,
+}
+
+/// A limit that binds.
+#[derive(Clone, Debug, Serialize)]
+#[allow(missing_docs, reason = "the names are those of the published schema")]
+pub struct BindOf {
+    pub what: &'static str,
+    pub change: String,
+    pub trees_more: usize,
+    pub solved: bool,
+}
+
+/// A constant that is our own assumption.
+#[derive(Clone, Debug, Serialize)]
+#[allow(missing_docs, reason = "the names are those of the published schema")]
+pub struct Assumed {
+    pub name: &'static str,
+    pub value: f64,
+    pub unit: &'static str,
+}

@@ -1,0 +1,86 @@
+//! Who works on which days: the days that were named, and the same days of the two years after, when trees are looked
+//! at again.
+
+use crate::property::WorkDay;
+use chrono::{Days, NaiveDate};
+
+/// Years in which visits fall, that of the rings included.
+const YEARS: u64 = 3;
+/// A year in weeks, so that a Saturday stays a Saturday.
+const WEEKS_OF_YEAR: u64 = 52;
+
+/// Who works.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Crew {
+    /// People.
+    pub people: u32,
+    /// Crews that they work in.
+    pub teams: u32,
+    /// Hours from arriving to leaving.
+    pub hours: f64,
+    /// Minutes of each person and day that go into arriving, tools and talk. Our own assumption where nobody says: 45.
+    pub ready_minutes: f64,
+    /// Whether two people work at each tree, so that it costs twice the minutes.
+    pub pairs: bool,
+}
+
+impl Crew {
+    /// Hours of work on a day, without what it takes to get ready.
+    #[must_use]
+    pub fn working_hours(&self) -> f64 {
+        (self.hours - self.ready_minutes / 60.0).max(0.0)
+    }
+
+    /// Person-minutes of work on a day.
+    ///
+    /// ```
+    /// let crew = calc_plan::Crew { people: 4, teams: 1, hours: 3.0, ready_minutes: 45.0, pairs: false };
+    /// assert_eq!(crew.minutes(), 540.0);
+    /// ```
+    #[must_use]
+    pub fn minutes(&self) -> f64 {
+        f64::from(self.people) * self.working_hours() * 60.0
+    }
+
+    /// Person-minutes that a minute of work at a tree costs.
+    #[must_use]
+    pub fn heads_a_tree(&self) -> f64 {
+        if self.pairs { 2.0 } else { 1.0 }
+    }
+}
+
+/// The days of a season.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Season {
+    /// Its first day.
+    pub from: NaiveDate,
+    /// Its last day.
+    pub to: NaiveDate,
+    /// The work days that were named, in order, those that are closed left out.
+    pub days: Vec<NaiveDate>,
+    /// Who works on them.
+    pub crew: Crew,
+    /// A tree is ringed only where its bark slips with at least this probability, 0.4 to 0.95.
+    pub slip: f64,
+    /// Share of each unit's basal area that may be killed in the season; none where nothing is said.
+    pub share: Option<f64>,
+}
+
+impl Season {
+    /// The work days with their minutes: those of the season, then the same week days of the two years after, which
+    /// nobody agreed to yet.
+    #[must_use]
+    pub fn work_days(&self) -> Vec<WorkDay> {
+        let minutes = self.crew.minutes();
+        (0..YEARS)
+            .flat_map(|year| {
+                self.days.iter().map(move |day| WorkDay {
+                    day: *day + Days::new(7 * WEEKS_OF_YEAR * year),
+                    minutes,
+                    rings: year == 0,
+                    agreed: year == 0,
+                })
+            })
+            .collect()
+    }
+}

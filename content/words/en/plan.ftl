@@ -1,0 +1,76 @@
+# The season of a whole property: what the program says of it.
+
+## The first sentence and what is left
+# $trees (Number)
+# $ready (Number)
+# $fix (Number)
+plan-trees = { $trees ->
+    [one] { $trees } tree: { $ready } ready, { $fix } to fix.
+   *[other] { $trees } trees: { $ready } ready, { $fix } to fix.
+}
+# $planned (Number)
+# $people (Number)
+# $days (Number)
+plan-can-be-ringed = { $planned ->
+    [one] { $planned } tree can be ringed this season: people { $people }, work days { $days }.
+   *[other] { $planned } trees can be ringed this season: people { $people }, work days { $days }.
+}
+# $trees (Number)
+plan-professional = Go to a professional: { $trees }.
+# $trees (Number)
+plan-no-hours = No hours left for: { $trees }.
+# $trees (Number)
+plan-no-day = No work day on which the bark slips well enough: { $trees }.
+# $trees (Number)
+plan-pacing = Left for later years, so that a part of the wood does not go all at once: { $trees }.
+# $trees (Number)
+plan-other-method = Another method: { $trees }.
+# $trees (Number)
+plan-leave-it = Leave alone: { $trees }.
+# $trees (Number)
+plan-cannot-tell = Something is not known yet: { $trees }. Say what they could hit, and what the list leaves open.
+# $trees (Number)
+plan-dead = Dead already: { $trees }.
+# $trees (Number)
+plan-done = Done already: { $trees }.
+# $trees (Number)
+plan-skipped = Left out: { $trees }.
+# $people (Number)
+# $trees (Number)
+plan-binds-people = Hours are short. { $people } more people: { $trees } more trees.
+# $day (Text): as 2027-06-12
+# $trees (Number)
+plan-binds-day = Days are short. One more day, { $day }: { $trees } more trees.
+# $trees (Number)
+plan-binds-pacing = The limit on what goes in a year keeps trees out. Without it: { $trees } more trees.
+# $percent (Text)
+plan-gap = No plan under these hours, days and limits can be worth over { $percent } % more than this one.
+# $visits (Number)
+plan-needs-day = Visits without a work day in their weeks: { $visits }. plan.json names a day for each.
+# $hours (Text)
+# $get_ready (Text)
+plan-work-hours = Hours of work a person and day: { $hours }, after { $get_ready } minutes to get ready.
+# $folder (Text)
+plan-written = Written to { $folder }: plan.json, trees-plan.csv, trees-to-fix.csv.
+plan-look-first = A plan is no leave to cut. At each tree look up and round first: no wire, path, road or line within twice its height. What your local rules and a professional say goes before it.
+
+## What the command line can't use
+# $option (Text)
+# $typed (Text)
+plan-not-a-day = { $option } { $typed }: type days such as 2027-06-12, with a comma between them.
+plan-to-before-from = --to lies before --from.
+plan-season-too-long = From --from to --to lie more than 366 days: plan one season at a time.
+# $typed (Text)
+plan-not-week-days = --on { $typed }: type days of the week such as sat or sat,sun.
+plan-no-days = No work day is left: name days with --on sat, or --days 2027-06-12,2027-06-19, that lie from --from to --to and are not closed.
+# $option (Text)
+# $from (Text)
+# $to (Text)
+# $typed (Text)
+plan-out-of-range = { $option } { $typed }: give a number from { $from } to { $to }.
+# $folder (Text)
+# $why (Text)
+plan-unwritten = { $folder } could not be written: { $why }
+plan-none-planned = No tree can be ringed on these days.
+# $days (Text)
+plan-nearest-days = Days on which most of them could be: { $days }.

@@ -1,0 +1,76 @@
+# La temporada de toda una propiedad: lo que el programa dice de ella.
+
+## La primera frase y lo que queda
+# $trees (Number)
+# $ready (Number)
+# $fix (Number)
+plan-trees = { $trees ->
+    [one] { $trees } árbol: { $ready } listos, { $fix } por corregir.
+   *[other] { $trees } árboles: { $ready } listos, { $fix } por corregir.
+}
+# $planned (Number)
+# $people (Number)
+# $days (Number)
+plan-can-be-ringed = { $planned ->
+    [one] { $planned } árbol se puede anillar esta temporada: personas { $people }, jornadas { $days }.
+   *[other] { $planned } árboles se pueden anillar esta temporada: personas { $people }, jornadas { $days }.
+}
+# $trees (Number)
+plan-professional = Van a un profesional: { $trees }.
+# $trees (Number)
+plan-no-hours = No quedan horas para: { $trees }.
+# $trees (Number)
+plan-no-day = Ninguna jornada en que la corteza se desprenda lo bastante: { $trees }.
+# $trees (Number)
+plan-pacing = Quedan para otros años, para que una parte del bosque no se pierda de una vez: { $trees }.
+# $trees (Number)
+plan-other-method = Otro método: { $trees }.
+# $trees (Number)
+plan-leave-it = Dejar en paz: { $trees }.
+# $trees (Number)
+plan-cannot-tell = Algo no se sabe todavía: { $trees }. Diga qué podrían golpear y lo que la lista deja abierto.
+# $trees (Number)
+plan-dead = Ya muertos: { $trees }.
+# $trees (Number)
+plan-done = Ya hechos: { $trees }.
+# $trees (Number)
+plan-skipped = Dejados fuera: { $trees }.
+# $people (Number)
+# $trees (Number)
+plan-binds-people = Faltan horas. Con { $people } personas más: { $trees } árboles más.
+# $day (Text): as 2027-06-12
+# $trees (Number)
+plan-binds-day = Faltan jornadas. Una más, el { $day }: { $trees } árboles más.
+# $trees (Number)
+plan-binds-pacing = El límite de lo que se mata en un año deja árboles fuera. Sin él: { $trees } árboles más.
+# $percent (Text)
+plan-gap = Ningún plan con estas horas, jornadas y límites puede valer más de un { $percent } % más que este.
+# $visits (Number)
+plan-needs-day = Visitas sin jornada en sus semanas: { $visits }. plan.json nombra un día para cada una.
+# $hours (Text)
+# $get_ready (Text)
+plan-work-hours = Horas de trabajo por persona y jornada: { $hours }, después de { $get_ready } minutos para prepararse.
+# $folder (Text)
+plan-written = Escrito en { $folder }: plan.json, trees-plan.csv, trees-to-fix.csv.
+plan-look-first = Un plan no es permiso para cortar. En cada árbol mire primero hacia arriba y alrededor: ningún cable, sendero, camino o lindero a menos de dos veces su altura. Lo que digan las reglas locales y un profesional va antes.
+
+## Lo que la línea de órdenes no puede usar
+# $option (Text)
+# $typed (Text)
+plan-not-a-day = { $option } { $typed }: escriba días como 2027-06-12, con una coma entre ellos.
+plan-to-before-from = --to queda antes de --from.
+plan-season-too-long = De --from a --to hay más de 366 días: planifique una temporada cada vez.
+# $typed (Text)
+plan-not-week-days = --on { $typed }: escriba días de la semana como sat o sat,sun.
+plan-no-days = No queda ninguna jornada: nombre días con --on sat, o --days 2027-06-12,2027-06-19, que estén entre --from y --to y no estén cerrados.
+# $option (Text)
+# $from (Text)
+# $to (Text)
+# $typed (Text)
+plan-out-of-range = { $option } { $typed }: dé un número de { $from } a { $to }.
+# $folder (Text)
+# $why (Text)
+plan-unwritten = { $folder } no se pudo escribir: { $why }
+plan-none-planned = Ningún árbol se puede anillar en estos días.
+# $days (Text)
+plan-nearest-days = Días en que se podrían más de ellos: { $days }.

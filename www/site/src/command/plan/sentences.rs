@@ -1,0 +1,133 @@
+//! A plan in a few sentences: what there is, what can be ringed, what is left and why, what limits it.
+
+use super::{Asked, ReadList};
+use calc::terms::day::iso;
+use calc::terms::small::decimals::fixed;
+use calc_plan::{Bind, Change, ComesTo, PlanFile, Reason, SeasonPlan};
+use calc_view::words::m;
+use chrono::NaiveDate;
+use std::collections::BTreeMap;
+use std::path::Path;
+
+/// So many days are named where no tree can be ringed on those that were.
+const NEAREST: usize = 3;
+
+/// All of it, a line each. What is none is left out; the parts add up to the trees that are ready.
+pub(super) fn of(
+    file: &PlanFile,
+    planned: &SeasonPlan,
+    binds: &[Bind],
+    asked: &Asked,
+    folder: &Path,
+) -> String {
+    let count = |name: &str| file.counts.get(name).copied().unwrap_or(0).to_string();
+    let crew = &asked.season.crew;
+    let mut lines = vec![
+        m::plan_trees(m::PlanTrees {
+            trees: count("trees"),
+            ready: count("ready"),
+            fix: count("to_fix"),
+        }),
+        m::plan_can_be_ringed(m::PlanCanBeRinged {
+            planned: count("planned"),
+            people: crew.people.to_string(),
+            days: asked.season.days.len().to_string(),
+        }),
+    ];
+    for bind in binds.iter().take(1) {
+        let trees = bind.trees_more.to_string();
+        lines.push(match bind.change {
+            Change::MorePeople(people) => m::plan_binds_people(m::PlanBindsPeople {
+                people: people.to_string(),
+                trees,
+            }),
+            Change::OneMoreDay(day) => m::plan_binds_day(iso(day), trees),
+            Change::NoPacing => m::plan_binds_pacing(trees),
+        });
+    }
+    for reason in Reason::ALL {
+        let trees = count(reason.word());
+        if trees == "0" {
+            continue;
+        }
+        lines.push(match reason {
+            Reason::Planned => continue,
+            Reason::NoHours => m::plan_no_hours(trees),
+            Reason::NoDay => m::plan_no_day(trees),
+            Reason::Pacing => m::plan_pacing(trees),
+            Reason::OtherMethod => m::plan_other_method(trees),
+            Reason::LeaveIt => m::plan_leave_it(trees),
+            Reason::Professional => m::plan_professional(trees),
+            Reason::CannotTell => m::plan_cannot_tell(trees),
+            Reason::Dead => m::plan_dead(trees),
+            Reason::Done => m::plan_done(trees),
+            Reason::Skipped => m::plan_skipped(trees),
+        });
+    }
+    let trees = planned.plan.trees.iter().flatten();
+    let open = trees
+        .flat_map(|tree| &tree.visits)
+        .filter(|visit| visit.day.is_none());
+    let open = open.count();
+    if open > 0 {
+        lines.push(m::plan_needs_day(open.to_string()));
+    }
+    lines.push(m::plan_work_hours(m::PlanWorkHours {
+        hours: fixed(crew.working_hours(), 2),
+        get_ready: fixed(crew.ready_minutes, 0),
+    }));
+    if planned.plan.planned() > 0 {
+        lines.push(m::plan_gap(fixed(planned.plan.gap_percent(), 1)));
+    }
+    lines.push(m::plan_written(folder.display().to_string()));
+    lines.push(m::PLAN_LOOK_FIRST.into());
+    lines.join("\n") + "\n"
+}
+
+/// Why nothing was planned, and the days on which most trees could be.
+pub(super) fn none_planned(asked: &Asked, read: &ReadList) -> String {
+    let mut told: String = m::PLAN_NONE_PLANNED.into();
+    let wanted: Vec<usize> = read
+        .trees
+        .iter()
+        .enumerate()
+        .filter(|(_, tree)| {
+            let judged = tree.judged().map(|it| &it.comes_to);
+            matches!(judged, Some(ComesTo::NoDay | ComesTo::Ring(_)))
+        })
+        .map(|(at, _)| at)
+        .collect();
+    let week_day = asked.season.days.first().map(chrono::Datelike::weekday);
+    let year: Vec<NaiveDate> = asked
+        .season
+        .from
+        .iter_days()
+        .take(366)
+        .filter(|day| Some(chrono::Datelike::weekday(day)) == week_day)
+        .filter(|day| !asked.closed.contains(day))
+        .collect();
+    let mut trees_on: BTreeMap<NaiveDate, usize> = BTreeMap::new();
+    for at in wanted {
+        let Some((question, local)) = &read.questions[at] else {
+            continue;
+        };
+        let days = calc::answer::ring_days(calc_data::whole(), question, local, &year);
+        for (day, p) in year.iter().zip(days) {
+            if p.is_some_and(|p| p >= asked.season.slip) {
+                *trees_on.entry(*day).or_default() += 1;
+            }
+        }
+    }
+    let mut best: Vec<(NaiveDate, usize)> = trees_on.into_iter().collect();
+    best.sort_by_key(|(day, trees)| (std::cmp::Reverse(*trees), *day));
+    if !best.is_empty() {
+        let days: Vec<String> = best
+            .iter()
+            .take(NEAREST)
+            .map(|(day, _)| iso(*day))
+            .collect();
+        told.push(' ');
+        told.push_str(&m::plan_nearest_days(days.join(", ")));
+    }
+    told
+}

@@ -1,0 +1,180 @@
+//! The list with its plan, and the rows that wait for a fix: every cell that came in goes out as it came.
+
+use super::{Asked, Listed, ReadList};
+use calc::question::Day;
+use calc::terms::day::iso;
+use calc::terms::small::decimals::fixed;
+use calc_list::{Is, Line, Record, Row, write};
+use calc_plan::{Planned, SeasonPlan};
+use calc_view::list::{COLUMNS, cells, problem_cell};
+use calc_view::words::list as words;
+
+/// Columns behind those of `list`: what a day can be added up from.
+const MORE: [&str; 4] = ["plan_walk", "plan_team", "plan_order", "plan_unit_said"];
+/// Cells that are the row's own: reason, message, version, day.
+const OWN: usize = 4;
+/// So many problems of a row are told in the file of rows to fix.
+const PROBLEMS: usize = 3;
+/// Where the columns of the day, of the number of the work day and of the next visits stand.
+const DO_ON: usize = 12;
+const BATCH: usize = 13;
+const CHECKS: [usize; 3] = [14, 15, 16];
+const MEAN: usize = 8;
+
+impl ReadList {
+    /// The cells of a row that go out again, as many as the header has, and those behind it.
+    fn kept<'a>(&self, record: &'a Record) -> (Vec<&'a str>, Vec<&'a str>) {
+        let width = self.ours.len();
+        let mine = |at: &usize| !self.ours.get(*at).copied().unwrap_or(false);
+        let of = |from: usize, to: usize| {
+            let cells = (from..to).filter(mine).map(|at| record.cell(at));
+            cells.collect::<Vec<_>>()
+        };
+        (of(0, width), of(width, record.len().max(width)))
+    }
+
+    fn header(&self, at: Option<usize>) -> &str {
+        at.and_then(|at| self.layout.texts.get(at))
+            .map_or("", String::as_str)
+    }
+}
+
+/// The list with columns of the plan.
+pub(super) fn plan(read: &ReadList, planned: &SeasonPlan, asked: &Asked) -> String {
+    let mut text = write::MARK.to_owned();
+    let version = [
+        env!("CARGO_PKG_VERSION"),
+        "/",
+        calc_data::whole().data_version,
+    ]
+    .concat();
+    let today = iso(asked.today);
+    for line in &read.lines {
+        match line {
+            Listed::Above(record) if Some(record.row) == read.layout.header_row => {
+                let (cells, more) = read.kept(record);
+                let cells = cells.into_iter().chain(COLUMNS).chain(MORE);
+                write::row(cells.chain(more), &mut text);
+            }
+            Listed::Above(record) => write::row(record.cells(), &mut text),
+            Listed::Lines(lines) => (0..*lines).for_each(|_| text.push_str("\r\n")),
+            Listed::Blank(record) => {
+                let (cells, more) = read.kept(record);
+                write::row(cells.into_iter().chain(more), &mut text);
+            }
+            Listed::Row(record, row, tree) => {
+                let (own, more) = read.kept(record);
+                let added = match tree {
+                    Some(at) => of_tree(read, planned, *at),
+                    None => without_tree(row),
+                };
+                let (mut plan_cells, behind) = added;
+                plan_cells.push(version.clone());
+                plan_cells.push(today.clone());
+                plan_cells.extend(behind);
+                let guarded: Vec<_> = plan_cells.iter().map(|cell| write::guarded(cell)).collect();
+                let cells = own.into_iter().chain(guarded.iter().map(AsRef::as_ref));
+                write::row(cells.chain(more), &mut text);
+            }
+        }
+    }
+    text
+}
+
+/// Cells of a row that is no tree, or has something to mend.
+fn without_tree(row: &Row) -> (Vec<String>, Vec<String>) {
+    let reason = match row.is {
+        Is::NotTree(_) => "not_a_tree",
+        _ => "to_fix",
+    };
+    let mut cells = vec![String::new(); COLUMNS.len() - OWN];
+    cells.push(reason.into());
+    cells.push(words::without_answer(reason, false));
+    (cells, vec![String::new(); MORE.len()])
+}
+
+fn of_tree(read: &ReadList, planned: &SeasonPlan, at: usize) -> (Vec<String>, Vec<String>) {
+    let reason = planned.reasons[at].word();
+    let on = planned.place[at].and_then(|place| planned.plan.trees[place].as_ref().ok());
+    let Some((question, local)) = &read.questions[at] else {
+        let mut cells = vec![String::new(); COLUMNS.len() - OWN];
+        cells.push(reason.into());
+        cells.push(words::without_answer(reason, false));
+        return (cells, vec![String::new(); MORE.len()]);
+    };
+    let reference = calc_data::whole();
+    let mut asked = question.clone();
+    if let Some(on) = on {
+        asked.day = Day::On(planned.property.days[on.day].day);
+        asked.cannot_wait = true;
+    }
+    let answer = calc::answer::without_changes(reference, &asked, local);
+    let line = Line::of(&asked, &answer);
+    let mut row = cells(&asked, &answer, &line);
+    let mut behind = vec![String::new(); MORE.len()];
+    for check in CHECKS {
+        row[check].clear();
+    }
+    if let Some(on) = on {
+        plan_cells(&mut row, &mut behind, planned, at, on);
+    }
+    row.push(reason.into());
+    let kind = calc_view::kind::Kind::default();
+    row.push(calc_view::status(kind, reference, &asked, &answer));
+    (row, behind)
+}
+
+/// What the plan says of a tree that is planned.
+fn plan_cells(
+    row: &mut [String],
+    behind: &mut [String],
+    planned: &SeasonPlan,
+    at: usize,
+    on: &Planned,
+) {
+    let days = &planned.property.days;
+    row[DO_ON] = iso(days[on.day].day);
+    row[BATCH] = (on.day + 1).to_string();
+    row[MEAN] = fixed(on.minutes, 3);
+    let mut visits: Vec<usize> = on.visits.iter().filter_map(|visit| visit.day).collect();
+    visits.sort_unstable();
+    for (check, day) in CHECKS.iter().zip(visits) {
+        row[*check] = iso(days[day].day);
+    }
+    if let Some(place) = planned.place[at] {
+        behind[0] = fixed(planned.property.trees[place].work[2], 3);
+        if let Some(turn) = planned.turns[place].first().copied().flatten() {
+            behind[1] = turn.team.to_string();
+            behind[2] = turn.order.to_string();
+        }
+    }
+}
+
+/// Rows with something to mend: the columns of the list, and up to three problems.
+pub(super) fn to_fix(read: &ReadList) -> String {
+    let mut text = write::MARK.to_owned();
+    let headers = (1..=PROBLEMS).map(|at| format!("problem_{at}"));
+    let headers: Vec<String> = headers.collect();
+    for line in &read.lines {
+        match line {
+            Listed::Above(record) if Some(record.row) == read.layout.header_row => {
+                let (cells, more) = read.kept(record);
+                let cells = cells.into_iter().chain(headers.iter().map(String::as_str));
+                write::row(cells.chain(more), &mut text);
+            }
+            Listed::Row(record, row, None) if matches!(row.is, Is::ToFix) => {
+                let told = row.problems.iter().take(PROBLEMS);
+                let mut problems: Vec<String> = told
+                    .map(|problem| problem_cell(problem, read.header(problem.column)))
+                    .collect();
+                problems.resize(PROBLEMS, String::new());
+                let (cells, more) = read.kept(record);
+                let guarded: Vec<_> = problems.iter().map(|cell| write::guarded(cell)).collect();
+                let cells = cells.into_iter().chain(guarded.iter().map(AsRef::as_ref));
+                write::row(cells.chain(more), &mut text);
+            }
+            _ => {}
+        }
+    }
+    text
+}
