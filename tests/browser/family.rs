@@ -93,6 +93,12 @@ fn each_shows_the_part_it_promises_and_a_stop_before_all_else() {
             );
             assert_eq!(seen[3], json!([part]), "{name}: {seen}");
             assert_eq!(seen[4], true, "{name} keeps its cautions");
+            // Its number stands first, as large on a phone as on a desk; no working and no look-alikes.
+            let number = "const region = document.getElementById('calculator').shadowRoot.querySelector('.answer-region');
+                 return [region.querySelector('.mini > .ans > :first-child').className, parseFloat(getComputedStyle(region.querySelector('.one b')).fontSize) >= 40,
+                   region.querySelectorAll('.mini > .hold').length, region.querySelectorAll('#p-work, #p-ident').length];";
+            let number = browser.run(number).await?;
+            assert_eq!(number, json!(["one", true, 1, 0]), "{name}");
             expect_no_violations(&browser, &format!("{name}, an answer")).await?;
             crate::narrow::expect_no_sideways_scroll(&browser, name).await?;
             // A path that it can hit: the stop stands first, and no ring is told of.

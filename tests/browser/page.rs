@@ -1,7 +1,9 @@
 //! The home page: the calculator in its first host.
 
 use crate::browser::in_browser;
-use crate::site::{Server, pages};
+use crate::site::{Server, copy, pages};
+use fantoccini::key::Key;
+use serde_json::json;
 
 #[test]
 #[ignore = "needs Chromium and chromedriver; tests/all runs it"]
@@ -146,6 +148,75 @@ fn what_stands_on_the_page_does_not_jump_when_the_calculator_comes() {
             assert!(
                 shift[0].as_f64().is_some_and(|sum| sum <= 0.02),
                 "at {width} by {height}: {shift}"
+            );
+        }
+        Ok(())
+    });
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn a_link_opens_at_its_answer_whose_parts_are_one_press_away() {
+    let server = Server::of_the_site();
+    in_browser(async move |browser| {
+        let link = "#v=1&size-unit=in&species=Norway+maple&size=14.5&date=2027-06-12&none_in_reach=yes&line_within_reach=no";
+        browser.open(&format!("{}{link}", server.address)).await?;
+        browser.until_ready().await?;
+        let root = "document.querySelector('slipbark-tree-plan').shadowRoot";
+        let focused = format!("{root}.activeElement?.className === 'say'");
+        browser.until("the focus on the answer", &focused).await?;
+        // Each name in the contents leads to a part that stands there; one that is folded opens.
+        let parts = browser
+            .run(&format!(
+                "return [...{root}.querySelectorAll('.toc a')].map((link) => {{
+                   const part = {root}.getElementById(link.hash.slice(1));
+                   link.click();
+                   return [link.checkVisibility(), Boolean(part), part?.localName !== 'details' || part.open];
+                 }});"
+            ))
+            .await?;
+        let parts = parts.as_array().cloned().unwrap_or_default();
+        assert!(parts.len() >= 8, "{parts:?}");
+        for part in parts {
+            assert_eq!(part, json!([true, true, true]));
+        }
+        browser.press(".back a").await?;
+        browser.until("the answer again", &focused).await?;
+        // In front of the open form stands the way past it.
+        browser.press("summary.recap").await?;
+        browser.keys(&[Key::Tab.into()]).await?;
+        let past = format!("return {root}.activeElement.closest('.past') !== null;");
+        assert_eq!(browser.run(&past).await?, true);
+        browser.keys(&[Key::Enter.into()]).await?;
+        browser.until("the answer a third time", &focused).await?;
+        browser.expect_quiet().await
+    });
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn a_calculator_that_can_not_start_says_so_in_the_page() {
+    let broken = copy("broken-module");
+    let assets = std::fs::read_dir(broken.join("assets")).expect("it has assets");
+    let module = assets
+        .flatten()
+        .map(|entry| entry.path())
+        .find(|path| path.extension().is_some_and(|end| end == "wasm"))
+        .expect("one of them is the module");
+    std::fs::write(module, "no module").expect("the copy may be changed");
+    let server = Server::of(&broken, 0);
+    in_browser(async move |browser| {
+        for page in ["", "es/", "embed/tree-plan/"] {
+            browser.open(&format!("{}{page}", server.address)).await?;
+            browser
+                .until("the words", "!document.getElementById('failed').hidden")
+                .await?;
+            let said = "const note = document.getElementById('failed');
+                 return [note.getAttribute('role'), note.checkVisibility(), note.textContent.length > 60];";
+            assert_eq!(
+                browser.run(said).await?,
+                json!(["alert", true, true]),
+                "/{page}"
             );
         }
         Ok(())

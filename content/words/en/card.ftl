@@ -275,6 +275,10 @@ card-n-away = { $other } away
 card-n-across = { $other } across
 # $other (Length)
 card-n-from-now = { $other }, from now on
+# How far it reaches with the wood that it throws.
+# $other (Length)
+card-n-with-wood = { $other }, thrown wood
+card-n-first-look = First look
 # $of (Method)
 card-n-best-when =
     .bark-ring = in season

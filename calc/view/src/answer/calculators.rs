@@ -1,7 +1,7 @@
 //! The small calculators: each answers its own question first, then says what could stop it, then shows its part.
 
 use super::frame::{Part, Region, shown};
-use super::{card, cautions, confidence, effort, reach, ring, season, visits, working};
+use super::{card, cautions, confidence, effort, reach, ring, season, visits};
 use crate::draw::glyph::{Glyph, glyph};
 use crate::kind::Kind;
 use crate::page::Page;
@@ -24,6 +24,7 @@ pub(super) fn first(out: &mut Page<'_>, cx: &Region<'_>) {
     let id = cx.id("say");
     out.attr("aria-labelledby", &id);
     out.open_class("div", "ans");
+    card::numbers::one(out, cx);
     out.open_heading(cx.level.saturating_sub(1).max(2), "say");
     out.attr("id", &id);
     out.attr("tabindex", "-1");
@@ -50,9 +51,7 @@ pub(super) fn parts(out: &mut Page<'_>, cx: &Region<'_>) {
     }
     shown(out, cx, &cautions::part(cx));
     out.open_class("div", "folds");
-    for part in &[confidence::part(cx), working::part(cx)] {
-        super::folded(out, cx, part);
-    }
+    super::folded(out, cx, &confidence::part(cx));
     out.close();
 }
 

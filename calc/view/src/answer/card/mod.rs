@@ -2,7 +2,7 @@
 //! screen; it is what a screen reader meets first and what paper begins with.
 
 mod ask;
-mod numbers;
+pub(super) mod numbers;
 
 use super::frame::Region;
 use super::group;

@@ -2,6 +2,7 @@
 
 use crate::answer::frame::Region;
 use crate::answer::ring::largest;
+use crate::kind::Kind;
 use crate::measure::{self, Both};
 use crate::page::Page;
 use crate::words::phrase;
@@ -58,8 +59,40 @@ pub(super) fn four(out: &mut Page<'_>, cx: &Region<'_>) {
         Outcome::Professional => stopped(cx),
         Outcome::CannotTell => return,
     };
-    out.open_class("dl", "four");
-    for number in &numbers {
+    list(out, "four", &numbers);
+}
+
+/// The number that a small calculator was asked for, alone; nothing where this answer has none.
+pub(in crate::answer) fn one(out: &mut Page<'_>, cx: &Region<'_>) {
+    let answer = cx.say.answer;
+    let number = match cx.options.kind {
+        Kind::TreePlan => None,
+        Kind::Year if answer.outcome == Outcome::Wait => Some(next_day(cx)),
+        Kind::Year => Some(days(cx)),
+        Kind::Ring => ring(cx),
+        Kind::Reach => {
+            let zone = measure::reach(answer.reach.zone_m);
+            Some(Number::length(cx, m::CARD_N_REACH, &zone, |other| {
+                m::card_n_with_wood(other)
+            }))
+        }
+        Kind::Effort => minutes(cx),
+        Kind::Checks => answer.visits.first().map(|first| {
+            Number::new(
+                m::CARD_N_FIRST_LOOK,
+                measure::day_short(first.from),
+                m::card_n_until(measure::day_year_short(first.to)),
+            )
+        }),
+    };
+    if let Some(number) = number {
+        list(out, "one", &[number]);
+    }
+}
+
+fn list(out: &mut Page<'_>, class: &str, numbers: &[Number]) {
+    out.open_class("dl", class);
+    for number in numbers {
         out.open("div");
         out.leaf("dt", number.name.as_str());
         out.open("dd");
