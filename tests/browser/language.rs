@@ -165,3 +165,64 @@ fn the_form_of_a_group_and_the_filters_of_lists_speak_spanish() {
         browser.expect_quiet().await
     });
 }
+
+/// Texts of a page and of the calculator in it that are English and don't say so, and how many letters say that they are.
+const ENGLISH: &str = r"
+const known = /(^|[^\p{L}])(the|and|with|of|is|are|not|for|from|which|where|that|by|at|after|to)([^\p{L}]|$)/u;
+// Names of offices and laws stay as they are in any language.
+const names = ['US Fish and Wildlife Service', 'Wildlife & Countryside Act', 'US Government'];
+const found = new Set();
+let marked = 0;
+let all = 0;
+const judge = (text, of) => {
+  let said = text.trim();
+  if (!said || of.closest('script, style, code, textarea, option[value=en]')) return;
+  all += said.length;
+  const lang = (of.closest('[lang]') ?? of.getRootNode().host?.closest('[lang]') ?? document.documentElement).lang;
+  if (lang === 'en') marked += said.length;
+  for (const name of names) said = said.replaceAll(name, '');
+  if (lang === 'es' && known.test(said)) found.add(said.slice(0, 160));
+};
+const walk = (tree) => {
+  const walker = document.createTreeWalker(tree, NodeFilter.SHOW_ELEMENT | NodeFilter.SHOW_TEXT);
+  for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+    if (node.nodeType === Node.TEXT_NODE) judge(node.data, node.parentElement);
+    else {
+      for (const name of ['aria-label', 'title', 'placeholder', 'alt']) if (node.hasAttribute(name)) judge(node.getAttribute(name), node);
+      if (node.shadowRoot) walk(node.shadowRoot);
+    }
+  }
+};
+walk(document.documentElement);
+return [[...found], marked, all];
+";
+
+/// What is English on a page in Spanish says so, for those who listen: titles of sources, the list of changes, names of trees
+/// that have no other.
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn no_english_stands_unmarked_on_a_page_in_spanish() {
+    let site = Server::of_the_site();
+    in_browser(async move |browser| {
+        let mut unmarked = Vec::new();
+        for page in pages().iter().filter(|page| page.starts_with("es/")) {
+            browser
+                .open_page(&format!("{}{page}", site.address))
+                .await?;
+            let seen = browser.run(ENGLISH).await?;
+            for text in seen[0].as_array().into_iter().flatten() {
+                unmarked.push(format!("/{page}: {text}"));
+            }
+            println!(
+                "/{page}: {} of {} letters are marked as English",
+                seen[1], seen[2]
+            );
+        }
+        assert!(
+            unmarked.is_empty(),
+            "{} texts: {unmarked:#?}",
+            unmarked.len()
+        );
+        Ok(())
+    });
+}

@@ -155,6 +155,7 @@ const UNWANTED: [(&str, &[&str]); 2] = [
             "ladrido",
             "muñón",
             "chupón",
+            "chupones",
             "cicuta",
             "rango",
             "asunción",

@@ -2,7 +2,7 @@
 
 shell-title = { $title } - Slipbark
 shell-language = Español
-shell-not-reviewed = Traducción que aún no ha revisado un hablante nativo.
+shell-not-reviewed = Falta la revisión de un hablante nativo.
 shell-skip = Ir a la página
 shell-nav = Sitio
 shell-nav-tree = Árbol

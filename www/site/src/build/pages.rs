@@ -352,8 +352,8 @@ pub(crate) fn only_in(path: &str) -> Option<&'static str> {
 }
 
 /// The paper of the climate grid, as it is printed.
-const CLIMATE_PAPER: &str = "Hijmans, Cameron, Parra, Jones and Jarvis 2005, \
-     <i lang=\"en\">International Journal of Climatology</i> 25:1965–1978";
+const CLIMATE_PAPER: &str = "<span lang=\"en\">Hijmans, Cameron, Parra, Jones and Jarvis 2005, \
+     <i>International Journal of Climatology</i> 25:1965–1978</span>";
 
 /// What a page with the calculator in it loads, so that the browser asks for
 /// all of it at once and not for one file after the other.

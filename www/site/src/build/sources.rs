@@ -6,6 +6,8 @@ use calc_data::table::{Problem, Row, Table};
 use calc_view::out::Html;
 use calc_view::page::Page;
 use calc_view::words::m;
+use calc_view::words::message::in_use;
+use calc_view::words::prose::english;
 use serde::Deserialize;
 use std::collections::BTreeMap;
 use std::path::Path;
@@ -178,8 +180,17 @@ fn entry<'a>(
         out.attr("id", id);
         out.close();
     }
-    out.leaf("b", source.label.as_str());
-    out.open("p");
+    // What is printed stays as it is, whatever the page speaks.
+    let open = |out: &mut Page<'_>, name, language| {
+        out.open(name);
+        if language != in_use().language() {
+            out.attr("lang", language);
+        }
+    };
+    open(out, "b", "en");
+    out.text(source.label.as_str());
+    out.close();
+    open(out, "p", "en");
     for part in [&source.authors, &source.year] {
         if !part.is_empty() {
             out.text(format!("{}. ", part.trim_end_matches('.')));
@@ -187,7 +198,13 @@ fn entry<'a>(
     }
     // Of some only the journal, volume and pages are known.
     if !source.title.is_empty() {
-        out.leaf("cite", source.title.trim_end_matches('.'));
+        let language = language_of(source);
+        out.open("cite");
+        if language != "en" {
+            out.attr("lang", language);
+        }
+        out.text(source.title.trim_end_matches('.'));
+        out.close();
         out.text(". ");
     }
     let place = [source.container.as_str(), &source.volume_pages];
@@ -205,7 +222,8 @@ fn entry<'a>(
     out.close();
     out.open_class("p", "soft");
     if !source.superseded_by.is_empty() {
-        out.text(m::sources_superseded(named(&source.superseded_by, labels)));
+        let by = english(&named(&source.superseded_by, labels));
+        out.text(m::sources_superseded(by));
         out.text(" ");
     }
     let part = match source.part_read.as_str() {
@@ -227,6 +245,16 @@ fn entry<'a>(
     out.text(m::sources_best(m::confidence_grade(grade)));
     out.close_two();
     Ok(())
+}
+
+/// The language of a title: sources of words in Spanish are mostly in Spanish.
+fn language_of(source: &Source) -> &'static str {
+    let title = source.title.to_lowercase();
+    let english = [" of ", " and ", " to ", " on ", "names"];
+    match source.table_group == "terms" && !english.iter().any(|it| title.contains(it)) {
+        true => "es",
+        false => "en",
+    }
 }
 
 /// A text with the ids in it as what people know their sources by.
