@@ -4,4 +4,6 @@ mod bytes;
 mod demands;
 mod dirty;
 mod hostile;
+#[path = "../sample.rs"]
+mod sample;
 mod show;

@@ -1,6 +1,6 @@
 //! Answers for many rows: each different question is answered once, each place's climate is looked up once.
 
-use calc::answer::{Answer, without_changes};
+use calc::answer::{Answer, without_sources};
 use calc::models::season::Local;
 use calc::question::settings::AskingGroup;
 use calc::question::{Question, Record, Slot, Typed};
@@ -60,8 +60,8 @@ impl<T> Answers<T> {
         }
     }
 
-    /// What `make` makes of the answer to a row's question: a tree of a list is answered without the search for what
-    /// would change its answer. `make` gets the question as the group's settings leave it.
+    /// What `make` makes of the answer to a row's question: a tree of a list is answered without its sources and without
+    /// the search for what would change its answer. `make` gets the question as the group's settings leave it.
     pub fn of(
         &mut self,
         typed: &Typed,
@@ -84,7 +84,7 @@ impl<T> Answers<T> {
             }
             None => question,
         };
-        let answer = without_changes(self.reference, question, &local);
+        let answer = without_sources(self.reference, question, &local);
         self.asked += 1;
         let made = Rc::new(make(question, &local, &answer));
         if self.kept.len() < MOST_KEPT {

@@ -99,7 +99,7 @@ pub(super) fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Dec
             over,
             method,
         });
-    let mut answer = Answer {
+    Answer {
         version: 1,
         data_version: reference.data_version,
         outcome: decision.outcome,
@@ -194,9 +194,7 @@ pub(super) fn assemble(facts: &Facts<'_>, height: height::Height, decision: &Dec
         group: group(facts, decision),
         changes: Vec::new(),
         sources: Vec::new(),
-    };
-    answer.sources = sources::sources(reference, &answer);
-    answer
+    }
 }
 
 /// Whether the state or country that was said settles where in the world it stands.

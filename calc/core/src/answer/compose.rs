@@ -4,7 +4,7 @@ use super::assemble::assemble;
 use super::calendar::{Calendar, TakenAsMet};
 use super::decide::decide;
 use super::facts::{Facts, Known};
-use super::open;
+use super::{open, sources};
 use crate::answer::{Answer, If, Outcome};
 use crate::models::season::Local;
 use crate::models::{height, reach};
@@ -12,13 +12,22 @@ use crate::question::Question;
 use crate::reference::Reference;
 use crate::terms::tree::Tree;
 
-/// The whole answer; `nest` asks for the answer under the open conditions too.
+/// What of an answer is made beside its models' parts.
+#[derive(Clone, Copy)]
+pub(super) struct With {
+    /// The answer under the open conditions.
+    pub conditional: bool,
+    /// The sources of all of it.
+    pub sources: bool,
+}
+
+/// The whole answer.
 pub(super) fn compose(
     reference: &'static Reference,
     question: &Question,
     local: &Local,
     met: TakenAsMet,
-    nest: bool,
+    with: With,
 ) -> Answer {
     let (height, reach) = settle(reference, question);
     let calendar = Calendar::new(reference, question, local, met, 0);
@@ -26,13 +35,25 @@ pub(super) fn compose(
     let facts = Facts::new(reference, question, local, (&reach, &calendar), met, &known);
     let decision = decide(&facts);
     let mut answer = assemble(&facts, height, &decision);
-    if nest && decision.outcome == Outcome::CannotTell {
+    if with.sources {
+        answer.sources = sources::sources(reference, &answer);
+    }
+    if with.conditional && decision.outcome == Outcome::CannotTell {
         let (settled, met) = open::settled(question, &decision.open, met);
         let names: Vec<&str> = decision.open.iter().map(|open| open.name()).collect();
         answer.conditional = Some(If {
             condition: names.join("+"),
             conditions: decision.open,
-            answer: Box::new(compose(reference, &settled, local, met, false)),
+            answer: Box::new(compose(
+                reference,
+                &settled,
+                local,
+                met,
+                With {
+                    conditional: false,
+                    ..with
+                },
+            )),
         });
     }
     answer

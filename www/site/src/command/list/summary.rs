@@ -2,18 +2,20 @@
 
 use super::Made;
 use calc::answer::Outcome;
-use calc_list::{Counts, Problem, Row};
+use calc_list::{Counts, Row};
 use calc_view::words::list as words;
 use std::collections::BTreeMap;
 
 /// So many rows of a problem are remembered by number.
 const MOST_ROWS: usize = 100_000;
+/// So many different problems are told together.
+const MOST_GROUPS: usize = 1_000;
 
 #[derive(Default)]
 pub(super) struct Summary {
     outcomes: BTreeMap<&'static str, (Option<Outcome>, u64)>,
-    /// What is wrong, in the words of its first row, by code.
-    groups: BTreeMap<(u8, &'static str), (Problem, Vec<u64>)>,
+    /// What is wrong, the gravest first, with its rows.
+    groups: BTreeMap<(u8, String), Vec<u64>>,
     answered: u64,
 }
 
@@ -30,13 +32,13 @@ impl Summary {
             self.outcomes.entry("").or_insert((None, 0)).1 += 1;
         }
         for problem in &row.problems {
-            let key = (problem.level as u8, problem.code.name());
-            let group = self
-                .groups
-                .entry(key)
-                .or_insert_with(|| (problem.clone(), Vec::new()));
-            if group.1.len() < MOST_ROWS {
-                group.1.push(problem.row);
+            let key = (problem.level as u8, words::what(problem));
+            // A list in which nothing is right has no groups; its rows tell each on the error stream.
+            if self.groups.len() < MOST_GROUPS || self.groups.contains_key(&key) {
+                let rows = self.groups.entry(key).or_default();
+                if rows.len() < MOST_ROWS {
+                    rows.push(problem.row);
+                }
             }
         }
     }
@@ -57,8 +59,8 @@ impl Summary {
         if let Some((_, trees)) = self.outcomes.get("") {
             lines.push(words::outcome(None, *trees));
         }
-        for (problem, rows) in self.groups.values() {
-            lines.push(words::group(rows, &words::what(problem)));
+        for ((_, what), rows) in &self.groups {
+            lines.push(words::group(rows, what));
         }
         lines.join("\n") + "\n"
     }
