@@ -378,7 +378,7 @@ fn every_command_speaks_spanish_and_knows_the_trees_by_their_spanish_names() {
     let asked = r#"{"version":1,"species":"Arce Noruego","stems":[{"diameter":"14,5"}],"date":"2027-junio-12","none_in_reach":true,"line_within_reach":"no"}"#;
     let (code, said, error) = run(&["answer", "-", "--text", "--lang", "es"], asked);
     assert_eq!((code, error.as_str()), (0, ""), "{said}");
-    assert!(said.starts_with("Hágalo 12 de junio de 2027"), "{said}");
+    assert!(said.starts_with("Hágalo 12 jun 2027"), "{said}");
     speaks_spanish(&said);
     let (_, calendar, _) = run(&["answer", "-", "--ics", "--lang", "es"], asked);
     assert!(
@@ -465,4 +465,23 @@ fn a_decimal_comma_and_a_decimal_point_are_read_in_every_language() {
             );
         }
     }
+}
+
+/// Spain has words of its own in the trade, and a decimal comma; all else is as in Spanish.
+#[test]
+fn in_spain_numbers_have_a_comma_and_tools_their_names_there() {
+    let asked = r#"{"version":1,"species":"ACPL","units":"metric","stems":[{"diameter":"36,8"}],"date":"2027-06-12","none_in_reach":true,"line_within_reach":"no"}"#;
+    let said = |lang: &str| run(&["answer", "-", "--text", "--full", "--lang", lang], asked).1;
+    let (spain, other) = (said("es-ES"), said("es"));
+    assert!(
+        spain.contains("36,8 cm") && !spain.contains("36.8"),
+        "{spain}"
+    );
+    assert!(
+        other.contains("36.8 cm") && !other.contains("36,8"),
+        "{other}"
+    );
+    assert!(spain.contains("gafas de protección") && other.contains("lentes de seguridad"));
+    assert!(spain.contains("arce noruego"), "{spain}");
+    assert_eq!(said("es-MX"), other);
 }

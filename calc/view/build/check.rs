@@ -143,9 +143,17 @@ pub fn languages(
             problems.extend(wrong);
             Vec::new()
         });
+        let names = match base {
+            Some(base) if language.names.is_empty() => base.names.clone(),
+            _ => language.names.clone(),
+        };
         let base = base.map(|base| base.wordings.clone());
         let other = other(language, &checked, base, &mut problems);
-        whole.push(Whole { prose, ..other });
+        whole.push(Whole {
+            prose,
+            names,
+            ..other
+        });
     }
     if problems.is_empty() {
         Ok((checked, whole))
@@ -546,7 +554,7 @@ fn other(
         name: language.name.clone(),
         decimal: rules.decimal,
         wordings,
-        names: language.names.clone(),
+        names: Vec::new(),
         prose: Vec::new(),
     }
 }

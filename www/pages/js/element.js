@@ -54,7 +54,7 @@ async function load() {
 const PLACES = {
   climate: "./climate.bin", regional: "./regional.bin",
   US: "./towns-US.bin", CA: "./towns-CA.bin", GB: "./towns-GB.bin", IE: "./towns-IE.bin", DE: "./towns-DE.bin",
-  es: "./words-es.bin",
+  es: "./words-es.bin", "es-es": "./words-es-ES.bin",
   AT: "./towns-AT.bin", CH: "./towns-CH.bin", FR: "./towns-FR.bin", NZ: "./towns-NZ.bin", AU: "./towns-AU.bin",
 };
 const fetched = new Map();

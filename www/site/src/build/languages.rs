@@ -8,16 +8,18 @@ pub(crate) const FIRST: &str = "en";
 /// The language that is made for checks of the layout: a site has it only when asked.
 const STRETCHED: &str = "qps";
 
-/// The languages beside the first one that are for people, with their words.
+/// The languages beside the first one that are for people, with their words; those of a region among them, such as
+/// `es-ES`, which calculators speak.
 pub(crate) fn others() -> impl Iterator<Item = (&'static str, &'static str)> {
     let all = m::FILES.iter();
     let all = all.map(|(language, words, _)| (*language, *words));
     all.filter(|(language, _)| *language != STRETCHED)
 }
 
-/// All of them, the first one in front.
+/// Those that pages are in, the first one in front: a region has the pages of its language.
 pub(crate) fn all() -> impl Iterator<Item = &'static str> {
-    std::iter::once(FIRST).chain(others().map(|(language, _)| language))
+    let others = others().map(|(language, _)| language);
+    std::iter::once(FIRST).chain(others.filter(|language| !language.contains('-')))
 }
 
 /// Where the pages of a language lie under the base.
@@ -30,7 +32,7 @@ pub(crate) fn folder(language: &str) -> String {
 
 /// The language of the page at a path of the site, and the path without its folder.
 pub(crate) fn of(path: &str) -> (&'static str, &str) {
-    let other = others().find_map(|(language, _)| {
+    let other = all().skip(1).find_map(|language| {
         let rest = path.strip_prefix(language)?.strip_prefix('/')?;
         Some((language, rest))
     });

@@ -348,7 +348,8 @@ pub(crate) fn only_in(path: &str) -> Option<&'static str> {
     }
     let words = path.strip_prefix("assets/words-")?;
     let (language, _) = words.split_once('.')?;
-    languages::all().find(|known| *known == language)
+    let mut others = languages::others();
+    others.find_map(|(known, _)| (known == language).then_some(known))
 }
 
 /// The paper of the climate grid, as it is printed.
@@ -376,9 +377,7 @@ pub(crate) const FRAME_POLICY: &str = "default-src 'none'; script-src 'self' 'wa
 
 /// The folders of the bare pages for frames, as a pattern.
 pub(crate) fn frames() -> String {
-    let folders: Vec<String> = languages::others()
-        .map(|(language, _)| languages::folder(language))
-        .collect();
+    let folders: Vec<String> = languages::all().skip(1).map(languages::folder).collect();
     let names = Kind::ALL.map(Kind::name).join("|");
     format!("({})?embed/({names})/", folders.join("|"))
 }
