@@ -23,6 +23,7 @@ mod hosts;
 mod kept;
 mod kit;
 mod language;
+mod letters;
 mod lists;
 mod maker;
 mod measured;

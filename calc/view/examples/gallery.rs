@@ -2,7 +2,7 @@
 //! `cargo run -p calc-view --example gallery -- dark > page.html` (light, dark or sun).
 
 use calc_view::answer::reach::drawing::{DrawnTarget, ReachFigure, ReachLabels, reach};
-use calc_view::answer::ring::drawing::{RingHeights, Trunk, TrunkLabels, trunk};
+use calc_view::answer::ring::drawing::{CutLabels, Trunk, TrunkLabels, cut, trunk};
 use calc_view::answer::season::drawing::{
     DaySpan, Pin, VisitYear, VisitsLabels, YearLabels, YearTape, visits, year, year_small,
 };
@@ -10,7 +10,7 @@ use calc_view::draw::glyph::{Glyph, glyph};
 use calc_view::draw::mark::{Swatch, brand, defs, sun, swatch};
 use calc_view::draw::range::{RangeBar, RangeLabels, ShareBar, SharesLabels, range, shares};
 use calc_view::draw::tree::{Habit, stand};
-use calc_view::draw::{RangeGrade, Reading, ruler};
+use calc_view::draw::{RangeGrade, ruler};
 use calc_view::out::{Html, Out};
 use calc_view::page::Page;
 
@@ -36,76 +36,41 @@ fn figure(out: &mut Page<'_>, what: &str, draw: impl FnOnce(&mut dyn Out)) {
 
 fn trunks(out: &mut Page<'_>) {
     out.open_class("div", "plates");
-    for (name, inches, bark, ring, live) in [
-        ("2 in", 2.0, 2.0, Some((150.0, 150.0)), 1.0),
-        ("5 in, no ring", 5.0, 2.5, None, 1.0),
-        ("14.5 in", 14.5, 15.0, Some((150.0, 368.0)), 1.0),
-        (
-            "14.5 in, a third dead",
-            14.5,
-            15.0,
-            Some((150.0, 368.0)),
-            0.67,
-        ),
-        ("22 in, most dead", 22.0, 30.0, Some((200.0, 300.0)), 0.3),
-        ("40 in", 40.0, 40.0, Some((300.0, 1016.0)), 1.0),
-        ("30 in, thin bark", 30.0, 7.0, Some((254.0, 762.0)), 0.9),
-        ("9 in", 9.0, 5.0, Some((200.0, 229.0)), 1.0),
+    for (inches, bark, least, better) in [
+        (2.0, 2.0, 150.0, 150.0),
+        (9.0, 5.0, 200.0, 229.0),
+        (14.5, 10.0, 150.0, 368.0),
+        (22.0, 30.0, 200.0, 500.0),
+        (30.0, 7.0, 254.0, 500.0),
+        (60.0, 40.0, 254.0, 500.0),
     ] {
         let t = Trunk {
             dbh_mm: inches * 25.4,
             bark_mm: bark,
-            live_share: live,
-            ring: ring.map(|(at_least_mm, better_mm)| RingHeights {
-                at_least_mm,
-                better_mm,
-            }),
+            at_least_mm: least,
+            better_mm: better,
         };
-        let us = format!("{inches} in");
-        let metric = format!("{:.1} cm", inches * 2.54);
-        let both = |mm: f64| {
-            (
-                format!("{:.0} in", mm / 25.4),
-                format!("{:.0} cm", mm / 10.0),
-            )
-        };
-        let (least, better) = ring.map_or_else(Default::default, |(a, b)| (both(a), both(b)));
-        let bark_size = (format!("{:.1} in", bark / 25.4), format!("{bark:.0} mm"));
-        let pair = |p: &'_ (String, String)| -> (String, String) { p.clone() };
-        let (least, better, bark_size) = (pair(&least), pair(&better), pair(&bark_size));
+        let name = format!("{inches} in across");
+        let inch = |mm: f64| format!("{:.0} in", mm / 25.4);
         let l = TrunkLabels {
             aria: "Trunk to scale",
-            living_layer: ["living", "layer"],
-            bark: "bark",
-            bark_size: Reading {
-                us: &bark_size.0,
-                metric: &bark_size.1,
-            },
-            wood: "wood",
-            dead_bark: ["dead bark,", "leave it"],
-            size: Reading {
-                us: &us,
-                metric: &metric,
-            },
-            inch: "in",
-            cm: "cm",
-            bare_wood: "bare wood",
-            better_too: "better: this too",
-            at_least: "at least",
-            at_least_size: Reading {
-                us: &least.0,
-                metric: &least.1,
-            },
-            better: "better",
-            better_size: Reading {
-                us: &better.0,
-                metric: &better.1,
-            },
-            hand: "your hand",
-            hand_size: "7 in, 18 cm",
+            bare: "bare",
+            across: &name,
+            at_least: [&inch(least), "at least"],
+            better: [&inch(better), &format!("{:.0} cm", better / 10.0)],
+            up: ["4½ ft up", "3 ft up"],
+            person: "5 ft 7 in",
         };
-        figure(out, name, |out| trunk(out, &t, &l));
+        figure(out, &name, |out| trunk(out, &t, &l));
     }
+    let l = CutLabels {
+        aria: "The cut",
+        bark: "bark",
+        bark_size: "bark 0.4 in",
+        bare: "scraped bare",
+        wood: "wood: no cut here",
+    };
+    figure(out, "the cut", |out| cut(out, &l));
     out.close();
 }
 

@@ -27,28 +27,32 @@ ring-row-inside = Inside the bark
 ring-row-at-least = Ring, at least
 # The row of the better ring.
 ring-row-better = Ring, better
-# Words of the trunk drawing.
-ring-living-layer-living = living
-ring-living-layer-layer = layer
 # Bark.
 ring-bark = bark
-# Wood.
-ring-wood = wood
-# Dead bark.
-ring-dead-bark-dead-bark = dead bark,
-ring-dead-bark-leave-it = leave it
+
+## On the drawing of the trunk
 # In the ring.
-ring-bare-wood = bare wood
-# In the better part.
-ring-better-too = better: this too
-# Beside the least ring.
+ring-bare = bare
+# Beside the least ring, under its height.
 ring-at-least = at least
-# Beside the better ring.
-ring-better = better
-# Over the hand.
-ring-hand = your hand
-# How wide it is.
-ring-hand-size = 7 in, 18 cm
+# $size (Length)
+ring-trunk-across = { $size } across
+# $height (Length)
+ring-up = { $height } up
+# $least (Length)
+# $better (Length)
+ring-trunk-aria = A person at work beside the trunk, to scale. The ring is at least { $least } high, better { $better }.
+
+## On the drawing of the cut
+# $size (Length)
+ring-cut-bark = bark { $size }
+ring-cut-bare = scraped bare
+ring-cut-wood = wood: no cut here
+# What the coloured line is.
+ring-cut-living = the living layer, gone from the ring
+ring-cut-aria = The cut from the side: through bark and living layer, and not into the wood
+
+## Stems
 # Several stems.
 ring-stems = Stem by stem
 # The one to keep.

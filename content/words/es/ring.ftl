@@ -15,18 +15,23 @@ ring-row-bark = Corteza, un lado
 ring-row-inside = Bajo la corteza
 ring-row-at-least = Anillo, por lo menos
 ring-row-better = Anillo, mejor
-ring-living-layer-living = capa
-ring-living-layer-layer = viva
 ring-bark = corteza
-ring-wood = madera
-ring-dead-bark-dead-bark = corteza muerta,
-ring-dead-bark-leave-it = déjela
-ring-bare-wood = madera desnuda
-ring-better-too = mejor: también esto
+
+## On the drawing of the trunk
+ring-bare = pelado
 ring-at-least = por lo menos
-ring-better = mejor
-ring-hand = su mano
-ring-hand-size = 7 in, 18 cm
+ring-trunk-across = { $size } de diámetro
+ring-up = a { $height }
+ring-trunk-aria = Una persona que trabaja junto al tronco, a escala. El anillo mide por lo menos { $least } de alto, mejor { $better }.
+
+## On the drawing of the cut
+ring-cut-bark = corteza { $size }
+ring-cut-bare = raspado
+ring-cut-wood = madera: aquí no se corta
+ring-cut-living = la capa viva, que falta en el anillo
+ring-cut-aria = El corte visto de lado: por la corteza y la capa viva, sin entrar en la madera
+
+## Stems
 ring-stems = Tronco por tronco
 ring-keep-stem = déjelo en paz: es el que se queda
 ring-thorns = Quite las espinas de la franja de trabajo. Guantes gruesos y lentes de seguridad.

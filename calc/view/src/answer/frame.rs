@@ -193,8 +193,10 @@ pub(super) fn key(out: &mut Page<'_>, rows: &[(Swatch, &str, &str)]) {
         out.open("li");
         swatch(out.sink(), *mark);
         out.open("span");
-        out.leaf("b", *name);
-        out.text(" ");
+        if !name.is_empty() {
+            out.leaf("b", *name);
+            out.text(" ");
+        }
         out.text(*rest);
         out.close_two();
     }

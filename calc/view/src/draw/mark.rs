@@ -26,6 +26,8 @@ pub enum Swatch {
     Dotted,
     /// A caution that closes nothing.
     Dots,
+    /// The living layer.
+    Living,
     /// A visit.
     Pin,
     /// A reading, a day.
@@ -62,6 +64,7 @@ pub fn swatch(out: &mut dyn Out, kind: Swatch) {
             pen.path("dot", "M4 9H31");
             pen.path("s", "M2 4V14M33 4V14");
         }
+        Swatch::Living => pen.path("live", "M1 9H33"),
         Swatch::Pin => {
             pen.path("s", "M0 1H34M17 1V5");
             pen.circle("s", 17.0, 11.0, 5.6);

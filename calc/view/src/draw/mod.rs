@@ -20,7 +20,8 @@
 //! Drawings that one part alone has stand with it, and use the same pens:
 //!
 //! ```text
-//! answer::ring::drawing::trunk(out, &Trunk, &TrunkLabels)            section, tape, side view; one SVG, 372 wide
+//! answer::ring::drawing::trunk(out, &Trunk, &TrunkLabels)            a person at work beside the stem; one SVG, 366 wide
+//! answer::ring::drawing::cut(out, &CutLabels)                        bark, living layer and wood from the side, 358 wide
 //! answer::reach::drawing::reach(out, &ReachFigure, &ReachLabels)     wide and narrow
 //! answer::season::drawing::year(out, &YearTape, &YearLabels)         wide and narrow (two rows of six months)
 //! answer::season::drawing::year_small(out, &YearTape, &YearLabels)   the form's tape, 280 wide

@@ -136,15 +136,12 @@ impl Pen<'_> {
         self.out.text(text);
         self.end();
     }
-    /// Bold text on a paper plate with an edge, centred on (`x`, `y`); says whether it fitted in `room`.
+    /// Bold text on paper of its own shape, in any typeface, centred on (`x`, `y`); says whether it fitted in `room`.
     pub(crate) fn plate(&mut self, x: f64, y: f64, size: f64, room: f64, text: &str) -> bool {
-        let w = width(text, size, true) + 14.0;
-        if text.is_empty() || w > room {
+        if text.is_empty() || width(text, size, true) + 14.0 > room {
             return false;
         }
-        let h = size * 1.45;
-        self.rect("s fp", [x - w / 2.0, y - h / 2.0, w, h], "");
-        self.text(x, y + size * 0.35, size, "tb plate", Anchor::Middle, text);
+        self.text(x, y + size * 0.35, size, "halo pl", Anchor::Middle, text);
         true
     }
     /// A number in a circle: a visit or a target.
@@ -164,15 +161,6 @@ impl Pen<'_> {
             self.shape("fi", "M##l-4.5 11h9ZM##l-4.5-11h9Z", &points);
         }
     }
-}
-
-/// A full circle as path data, so that it can bound an area with another.
-pub(crate) fn ring(d: &mut D, x: f64, y: f64, r: f64) {
-    let across = 2.0 * r;
-    d.add(
-        "M##a## 0 0 1# 0a## 0 0 1# 0Z",
-        &[x - r, y, r, r, across, r, r, -across],
-    );
 }
 
 /// A closed outline through points, enlarged and moved so that their zero lies on (`x`, `y`).

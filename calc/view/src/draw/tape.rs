@@ -33,15 +33,6 @@ pub(crate) struct TapeScale {
     pub font: f64,
 }
 
-/// Inches: the unit is one inch.
-pub(crate) const INCH: [[f64; 3]; 6] = [
-    [0.25, 0.5, 1.0],
-    [0.5, 1.0, 2.0],
-    [0.5, 1.0, 4.0],
-    [1.0, 4.0, 8.0],
-    [2.0, 4.0, 12.0],
-    [5.0, 10.0, 20.0],
-];
 /// Tens: centimetres, metres, feet, minutes, years.
 pub(crate) const TENS: [[f64; 3]; 15] = [
     [0.5, 1.0, 1.0],

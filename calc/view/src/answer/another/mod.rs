@@ -186,7 +186,7 @@ fn body(out: &mut Page<'_>, cx: &Region<'_>) {
     for mark in &marks::marks(cx, &Moved::default()) {
         one(out, cx, &now, mark, live);
         if mark.which == Which::Day {
-            bands(out);
+            bands(out, &now);
         }
     }
 }
@@ -265,17 +265,21 @@ fn label(now: &Now<'_>, which: Which) -> String {
     }
 }
 
-/// The key of the bands.
-fn bands(out: &mut Page<'_>) {
-    key(
-        out,
-        &[
-            (Swatch::Solid, &m::ANOTHER_BEST, ""),
-            (Swatch::Hatch, &m::ANOTHER_TEST, ""),
-            (Swatch::Dotted, &m::ANOTHER_BOTH_ENDS, ""),
-            (Swatch::Empty, &m::ANOTHER_DOES_NOT_SLIP, ""),
-        ],
-    );
+/// The key of the bands that the year has.
+fn bands(out: &mut Page<'_>, now: &Now<'_>) {
+    let all = [
+        (Band::Best, Swatch::Solid, m::ANOTHER_BEST),
+        (Band::Test, Swatch::Hatch, m::ANOTHER_TEST),
+        (Band::Tight, Swatch::Dotted, m::ANOTHER_BOTH_ENDS),
+        (Band::DoesNotSlip, Swatch::Empty, m::ANOTHER_DOES_NOT_SLIP),
+    ];
+    let days = now.trial.days;
+    let there = |band: Band| days.iter().any(|span| marks::band(span.verdict) == band);
+    let rows = all.iter().filter(|(band, ..)| there(*band));
+    let rows: Vec<_> = rows
+        .map(|(_, mark, name)| (*mark, "", name.text()))
+        .collect();
+    key(out, &rows);
 }
 
 /// What the answer was and is, with what changed; or what to do.

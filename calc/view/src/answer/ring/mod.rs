@@ -2,18 +2,21 @@
 
 pub mod drawing;
 
+use super::frame::key;
 use super::frame::{Part, Region, items, table, twin};
 use super::method;
 use super::sources::weakest;
-use crate::answer::ring::drawing::{RingHeights, Trunk, TrunkLabels, trunk};
+use crate::answer::ring::drawing::{CutLabels, Trunk, TrunkLabels, cut, trunk};
+use crate::draw::mark::Swatch;
 use crate::measure::{self, Both};
 use crate::page::Page;
-use crate::words::{self, ring as w, ring::Ringing};
 use crate::words::{Word, m};
+use crate::words::{ring as w, ring::Ringing};
 use calc::answer::{Answer, StemAnswer};
 use calc::models::ring::Ring;
 use calc::terms::cite::Grade;
 use calc::terms::method::Method;
+use calc::terms::quantity::Units;
 use calc::terms::tree::Goal;
 
 /// From this thickness on bark asks for a mallet: the effort table's limit between medium and thick, 3/4 in.
@@ -94,6 +97,7 @@ fn ring_part(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring
     let on_trunk = m::ring_where_on_trunk(least.first(cx.say.units()));
     let tools = w::ring_tools(bark >= THICK_MM, bark < THIN_MM);
     out.p_class("soft", cat!(on_trunk, " ", &tools));
+    draw_cut(out, cx, stem);
     out.close_two();
     if !cx.tables_apart() {
         twin(out, cx, &m::RING_TWIN_TRUNK, &w::HEAD_PART);
@@ -122,73 +126,59 @@ pub(super) fn thorns(cx: &Region<'_>) -> bool {
     cx.say.question.tree.species.cautions.contains(&"TH1")
 }
 
-/// The words of the trunk that are the same for all.
-fn trunk_labels() -> TrunkLabels<'static> {
-    TrunkLabels {
-        aria: "",
-        living_layer: w::LIVING_LAYER.map(Word::text),
-        bark: &m::RING_BARK,
-        bark_size: NO_SIZE,
-        wood: &m::RING_WOOD,
-        dead_bark: w::DEAD_BARK.map(Word::text),
-        size: NO_SIZE,
-        inch: words::phrase::INCH,
-        cm: words::phrase::CM,
-        bare_wood: &m::RING_BARE_WOOD,
-        better_too: &m::RING_BETTER_TOO,
-        at_least: &m::RING_AT_LEAST,
-        at_least_size: NO_SIZE,
-        better: &m::RING_BETTER,
-        better_size: NO_SIZE,
-        hand: &m::RING_HAND,
-        hand_size: &m::RING_HAND_SIZE,
-    }
-}
-const NO_SIZE: crate::draw::Reading<'static> = crate::draw::Reading { us: "", metric: "" };
-
 fn draw(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring) {
     let units = cx.say.units();
     let size = measure::size(stem.dbh_mm);
     let bark = stem.bark.as_ref().map_or(0.0, |bark| bark.mm);
-    let bark_size = measure::bark(bark);
     let least = measure::ring(ring.at_least_mm);
     let better = measure::ring(ring.better_mm);
-    let aria = cat!(
-        &m::RING_ROW_ACROSS,
-        " ",
-        size.spoken(units),
-        ", ",
-        &m::RING_ROW_BARK,
-        " ",
-        bark_size.spoken(units),
-        ", ",
-        &m::RING_ROW_AT_LEAST,
-        " ",
-        least.spoken(units),
-        ", ",
-        &m::RING_ROW_BETTER,
-        " ",
-        better.spoken(units)
-    );
-    let mut labels = trunk_labels();
-    labels.aria = &aria;
-    labels.bark_size = bark_size.drawn();
-    labels.size = size.drawn();
-    labels.at_least_size = least.drawn();
-    labels.better_size = better.drawn();
+    let aria = m::ring_trunk_aria(m::RingTrunkAria {
+        least: &least.spoken(units),
+        better: &better.spoken(units),
+    });
+    let [upper, lower, person] = match units {
+        Units::Us => ["4½ ft", "3 ft", "5 ft 7 in"],
+        Units::Metric => ["1.4 m", "0.9 m", "1.7 m"],
+    };
+    let (first, second) = better.ordered(units);
     trunk(
         out.sink(),
         &Trunk {
             dbh_mm: stem.dbh_mm,
             bark_mm: bark,
-            live_share: stem.live_share,
-            ring: Some(RingHeights {
-                at_least_mm: ring.at_least_mm,
-                better_mm: ring.better_mm,
-            }),
+            at_least_mm: ring.at_least_mm,
+            better_mm: ring.better_mm,
         },
-        &labels,
+        &TrunkLabels {
+            aria: &aria,
+            bare: &m::RING_BARE,
+            across: &m::ring_trunk_across(size.first(units)),
+            at_least: [least.first(units), &m::RING_AT_LEAST],
+            better: [first, second],
+            up: [&m::ring_up(upper), &m::ring_up(lower)],
+            person,
+        },
     );
+}
+
+/// The cut from the side, and what its coloured line is.
+fn draw_cut(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer) {
+    let units = cx.say.units();
+    let bark = stem.bark.as_ref().map(|bark| measure::bark(bark.mm));
+    let bark_size = bark.map(|bark| m::ring_cut_bark(bark.first(units)));
+    out.open_class("figure", "noprint");
+    cut(
+        out.sink(),
+        &CutLabels {
+            aria: &m::RING_CUT_ARIA,
+            bark: &m::RING_BARK,
+            bark_size: bark_size.as_deref().unwrap_or(&m::RING_BARK),
+            bare: &m::RING_CUT_BARE,
+            wood: &m::RING_CUT_WOOD,
+        },
+    );
+    key(out, &[(Swatch::Living, "", &m::RING_CUT_LIVING)]);
+    out.close();
 }
 
 fn rows(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring) {

@@ -310,7 +310,9 @@ fn tape(out: &mut Page<'_>, cx: &Region<'_>) {
             rows.push((band.mark, band.name, &band.said));
         }
     }
-    rows.push((Swatch::Notch, &m::SEASON_NOTCH, &m::SEASON_NOTCH_IS));
+    if asked.is_some() {
+        rows.push((Swatch::Notch, &m::SEASON_NOTCH, &m::SEASON_NOTCH_IS));
+    }
     if !visits.is_empty() {
         rows.push((Swatch::Pin, &m::SEASON_PIN, &m::SEASON_PIN_IS));
     }

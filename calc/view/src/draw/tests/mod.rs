@@ -36,8 +36,8 @@ impl Drawn {
         self.get("class").split(' ').any(|c| c == class)
     }
     /// Left, top, right, bottom of a text.
-    fn text_box(&self) -> [f64; 4] {
-        let size = self.n("font-size");
+    fn text_box(&self, larger: f64) -> [f64; 4] {
+        let size = self.n("font-size") * larger;
         let w = width(&self.text, size, self.has("tb")) * 0.94;
         let (x, y) = (self.n("x"), self.n("y"));
         let left = match self.get("text-anchor") {
@@ -114,6 +114,11 @@ fn kept(draw: impl FnOnce(&mut dyn Out)) -> Vec<Drawn> {
 
 /// Texts of one figure that touch, and texts that run out of it.
 fn crowded(all: &[Drawn]) -> Vec<String> {
+    crowded_in(all, 1.0)
+}
+
+/// The same in letters so much larger.
+fn crowded_in(all: &[Drawn], larger: f64) -> Vec<String> {
     let mut found = Vec::new();
     let texts: Vec<&Drawn> = all.iter().filter(|d| d.tag == "text").collect();
     for (i, a) in texts.iter().enumerate() {
@@ -127,12 +132,12 @@ fn crowded(all: &[Drawn]) -> Vec<String> {
                     .collect()
             })
             .unwrap();
-        let p = a.text_box();
+        let p = a.text_box(larger);
         if p[0] < -2.0 || p[1] < -2.0 || p[2] > view[2] + 2.0 || p[3] > view[3] + 2.0 {
             found.push(format!("{} runs out: {p:?} of {view:?}", a.text));
         }
         for b in &texts[i + 1..] {
-            let q = b.text_box();
+            let q = b.text_box(larger);
             if a.figure == b.figure && p[0] < q[2] && q[0] < p[2] && p[1] < q[3] && q[1] < p[3] {
                 found.push(format!("{} on {}", a.text, b.text));
             }

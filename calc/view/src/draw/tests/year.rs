@@ -144,7 +144,7 @@ fn the_day_s_label_leaves_paper_above_the_window_s() {
             let all = kept(|out| year(out, &y, &labels));
             let texts: Vec<&Drawn> = all.iter().filter(|d| d.tag == "text").collect();
             let whole = |d: &Drawn| {
-                let [left, _, right, _] = d.text_box();
+                let [left, _, right, _] = d.text_box(1.0);
                 let (y, size) = (d.n("y"), d.n("font-size"));
                 [left, y - 0.76 * size, right, y + 0.24 * size]
             };

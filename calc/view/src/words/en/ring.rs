@@ -26,11 +26,6 @@ pub const HEAD_STEMS_ONLY: [Word; 3] = [
     m::RING_HEAD_STEMS_ACROSS,
     m::RING_HEAD_STEMS_WHAT_TO_DO,
 ];
-/// Words of the trunk drawing.
-pub const LIVING_LAYER: [Word; 2] = [m::RING_LIVING_LAYER_LIVING, m::RING_LIVING_LAYER_LAYER];
-/// Dead bark.
-pub const DEAD_BARK: [Word; 2] = [m::RING_DEAD_BARK_DEAD_BARK, m::RING_DEAD_BARK_LEAVE_IT];
-
 /// An estimate with its range, and what to do where it is poor.
 pub fn estimated(low: &str, high: &str, confidence: Confidence) -> String {
     let estimate = stop::estimated_from(low, high);

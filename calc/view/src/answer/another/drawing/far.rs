@@ -1,8 +1,8 @@
 //! The ground round the trunk, along one line: how far it can land, throw wood, and people keep out; the flag.
 
-use super::{Grip, Marked, Strip, TOP};
+use super::{Grip, Marked, NARROW, Strip, TOP};
 use crate::draw::number::num;
-use crate::draw::pen::Anchor;
+use crate::draw::pen::{Anchor, width};
 use crate::out::Out;
 
 /// The tape in the reader's unit.
@@ -56,7 +56,10 @@ pub(in crate::answer::another) fn far(out: &mut dyn Out, far: &Far, l: &FarLabel
     strip.rect("s", [0.0, 100.0], [TOP, FOOT], "");
     strip.hook(TOP - 6.0, FOOT + 8.0);
     let base = FOOT + 25.0;
-    strip.at("at", 0.0, |pen| {
+    // On a narrow tape the hook alone says it where the word would run into the first number.
+    let first = width(&num(far.step), 14.0, false) / 2.0;
+    let fits = 6.0 + width(l.trunk, 14.0, false) + 6.0 < NARROW / STEPS - first;
+    strip.at(if fits { "at" } else { "at cw" }, 0.0, |pen| {
         pen.text(6.0, base, 14.0, "", Anchor::Start, l.trunk);
     });
     for at in 1..=10_u32 {

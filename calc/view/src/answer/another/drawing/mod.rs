@@ -1,5 +1,6 @@
-//! The three tapes that marks are moved along. Each is one SVG as wide as the page gives it, with x in per cent, so that
-//! words and strokes keep their size at any width; a word that has two lengths swaps by the width of the tape.
+//! The three tapes that marks are moved along. Each is one SVG as wide as the page gives it, with x in per cent and all
+//! heights in em, so that words follow the reader's letters at any width; a word that has two lengths swaps by the width
+//! of the tape.
 //!
 //! ```text
 //! year::year(out, &Year, &YearLabels)      the bark of twelve months, a lane a rule, the notch
@@ -11,15 +12,17 @@ pub(super) mod far;
 pub(super) mod size;
 pub(super) mod year;
 
-use crate::draw::number::num;
 use crate::draw::pen::{Anchor, Pen, width};
 use crate::out::Out;
 use calc::terms::small::decimals::fixed;
 
 /// Where the scale begins: above it stands the mark.
 const TOP: f64 = 44.0;
-/// Pixels of the narrowest and of the narrowest wide tape that words are measured for.
-const NARROW: f64 = 290.0;
+/// Heights and letters are told in pixels of a tape whose letters have this size.
+const EM: f64 = 16.0;
+/// The narrowest tape that words are measured for, and the narrowest wide one: 18 and 34 em. The style sheet lets no
+/// tape be narrower: letters that are too large for a small screen become smaller.
+const NARROW: f64 = 288.0;
 const WIDE: f64 = 544.0;
 
 /// A mark: where it is, where it was, whether the value lies beyond the end of the tape. Per cent of the tape.
@@ -47,12 +50,17 @@ fn percent(x: f64) -> String {
     cat!(fixed(x, 2), "%")
 }
 
+/// A length in em, of letters of this size.
+fn em(length: f64, size: f64) -> String {
+    cat!(fixed(length / size, 3), "em")
+}
+
 impl Strip<'_> {
     fn open(&mut self, height: f64, aria: &str) {
         self.out.open("svg");
         self.out.attr("class", "strip");
         self.out.attr("width", "100%");
-        self.out.attr("height", &num(height));
+        self.out.attr("height", &em(height, EM));
         self.out.attr("role", "img");
         self.out.attr("aria-label", aria);
     }
@@ -66,8 +74,8 @@ impl Strip<'_> {
         self.out.attr("class", class);
         self.out.attr("x1", &percent(x0));
         self.out.attr("x2", &percent(x1));
-        self.out.attr("y1", &num(y0));
-        self.out.attr("y2", &num(y1));
+        self.out.attr("y1", &em(y0, EM));
+        self.out.attr("y2", &em(y1, EM));
         self.out.close();
     }
 
@@ -84,8 +92,8 @@ impl Strip<'_> {
         }
         self.out.attr("x", &percent(x0));
         self.out.attr("width", &percent(x1 - x0));
-        self.out.attr("y", &num(y0));
-        self.out.attr("height", &num(y1 - y0));
+        self.out.attr("y", &em(y0, EM));
+        self.out.attr("height", &em(y1 - y0, EM));
         if !fill.is_empty() {
             self.out.attr("fill", fill);
         }
@@ -98,8 +106,9 @@ impl Strip<'_> {
             self.out.attr("class", class);
         }
         self.out.attr("x", &percent(x));
-        self.out.attr("y", &num(y));
-        self.out.attr("font-size", &num(size));
+        // Of its own letters.
+        self.out.attr("y", &em(y, size));
+        self.out.attr("font-size", &em(size, EM));
         match at {
             Anchor::Start => {}
             Anchor::Middle => self.out.attr("text-anchor", "middle"),
@@ -120,11 +129,14 @@ impl Strip<'_> {
         }
     }
 
-    /// Draws at a place of the tape in pixels from there.
+    /// Draws at a place of the tape, from there on in the same pixels.
     fn at(&mut self, class: &str, x: f64, draw: impl FnOnce(&mut Pen<'_>)) {
         self.out.open("svg");
         self.out.attr("class", class);
         self.out.attr("x", &percent(x));
+        self.out.attr("width", "1em");
+        self.out.attr("height", "1em");
+        self.out.attr("viewBox", "0 0 16 16");
         draw(&mut Pen { out: self.out });
         self.out.close();
     }
