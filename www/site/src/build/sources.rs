@@ -87,7 +87,7 @@ pub(crate) fn rules(root: &Path) -> Result<[usize; 4]> {
     ])
 }
 
-/// By author, or what it appeared in, then year. A paper that stands under two ids is shown once, under the id that is
+/// By author, else what it appeared in, else its name, then year; what is only remembered stands last. A paper that stands under two ids is shown once, under the id that is
 /// cited.
 fn sorted(table: &Table<Source>) -> Result<Vec<&Row<Source>>, Problem> {
     table.by(|source| &source.id)?;
@@ -106,12 +106,14 @@ fn sorted(table: &Table<Source>) -> Result<Vec<&Row<Source>>, Problem> {
         .filter(|row| row.same_as.is_empty())
         .collect();
     sources.sort_by_key(|source| {
-        let by = if source.authors.is_empty() {
-            &source.container
-        } else {
-            &source.authors
-        };
-        (by.to_lowercase(), source.year.clone(), source.id.clone())
+        let names = [&source.authors, &source.container, &source.label];
+        let by = names.into_iter().find(|name| !name.is_empty());
+        (
+            source.id.ends_with("MEM"),
+            by.map(|name| name.to_lowercase()),
+            source.year.clone(),
+            source.id.clone(),
+        )
     });
     Ok(sources)
 }
