@@ -1,9 +1,9 @@
 //! plan.json, version 1: the plan as a file that the page, the command line and other programs read alike. Names are
 //! fixed: they are an interface. Lengths are metres, areas square metres, times person-minutes, days `2027-06-12`.
 
-mod shape;
+pub mod shape;
 
-pub use shape::{
+use shape::{
     AreaPrice, Assumed, BindOf, ClassOf, CrewOf, DayOf, ListOf, Objective, OtherOf, PlanFile, Term,
     TreeOf, UnitOf, UnitYear, VisitOf,
 };

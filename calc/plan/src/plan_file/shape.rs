@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 
 /// The file.
 #[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[allow(missing_docs, reason = "the names are those of the published schema")]
 pub struct PlanFile {
     pub version: u32,
@@ -25,13 +26,14 @@ pub struct PlanFile {
     pub other: Vec<OtherOf>,
     pub objective: Objective,
     pub binds: Vec<BindOf>,
-    pub edits: Vec<()>,
-    pub moved: Vec<()>,
+    pub edits: Vec<Edit>,
+    pub moved: Vec<Moved>,
     pub assumed: Vec<Assumed>,
 }
 
 /// The list.
 #[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[allow(missing_docs, reason = "the names are those of the published schema")]
 pub struct ListOf {
     pub id: String,
@@ -42,6 +44,7 @@ pub struct ListOf {
 
 /// Who works. `hours` are those of work, `day_hours` those from arriving to leaving.
 #[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[allow(missing_docs, reason = "the names are those of the published schema")]
 pub struct CrewOf {
     pub people: u32,
@@ -56,6 +59,7 @@ pub struct CrewOf {
 
 /// A work day.
 #[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[allow(missing_docs, reason = "the names are those of the published schema")]
 pub struct DayOf {
     pub day: String,
@@ -72,6 +76,7 @@ pub struct DayOf {
 
 /// A unit.
 #[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[allow(missing_docs, reason = "the names are those of the published schema")]
 pub struct UnitOf {
     pub unit: String,
@@ -86,6 +91,7 @@ pub struct UnitOf {
 
 /// What may go of a unit in a year, and what goes.
 #[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[allow(missing_docs, reason = "the names are those of the published schema")]
 pub struct UnitYear {
     pub year: i32,
@@ -96,6 +102,7 @@ pub struct UnitYear {
 
 /// Trees alike in species, place and days.
 #[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[allow(missing_docs, reason = "the names are those of the published schema")]
 pub struct ClassOf {
     pub id: String,
@@ -108,6 +115,7 @@ pub struct ClassOf {
 
 /// A tree that was understood.
 #[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[allow(missing_docs, reason = "the names are those of the published schema")]
 pub struct TreeOf {
     pub tree_id: String,
@@ -135,6 +143,7 @@ pub struct TreeOf {
 
 /// A visit that costs minutes.
 #[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[allow(missing_docs, reason = "the names are those of the published schema")]
 pub struct VisitOf {
     pub kind: &'static str,
@@ -151,6 +160,7 @@ pub struct VisitOf {
 
 /// A tree of another method.
 #[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[allow(missing_docs, reason = "the names are those of the published schema")]
 pub struct OtherOf {
     pub tree_id: String,
@@ -165,6 +175,7 @@ pub struct OtherOf {
 /// How good it is. No plan under these hours, windows and limits has a value over `bound`; by the prices anybody can
 /// work that out again.
 #[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[allow(missing_docs, reason = "the names are those of the published schema")]
 pub struct Objective {
     pub value: f64,
@@ -179,6 +190,7 @@ pub struct Objective {
 
 /// Value of a square metre of a unit's basal area.
 #[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[allow(missing_docs, reason = "the names are those of the published schema")]
 pub struct AreaPrice {
     pub unit: String,
@@ -188,6 +200,7 @@ pub struct AreaPrice {
 
 /// What a tree adds to the bound.
 #[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[allow(missing_docs, reason = "the names are those of the published schema")]
 pub struct Term {
     pub tree_id: String,
@@ -196,6 +209,7 @@ pub struct Term {
 
 /// A limit that binds.
 #[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[allow(missing_docs, reason = "the names are those of the published schema")]
 pub struct BindOf {
     pub what: &'static str,
@@ -206,9 +220,32 @@ pub struct BindOf {
 
 /// A constant that is our own assumption.
 #[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[allow(missing_docs, reason = "the names are those of the published schema")]
 pub struct Assumed {
     pub name: &'static str,
     pub value: f64,
     pub unit: &'static str,
+}
+
+/// A cell that was mended; all others are those of the list.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[allow(missing_docs, reason = "the names are those of the published schema")]
+pub struct Edit {
+    pub row: u64,
+    pub column: String,
+    pub was: String,
+    pub is: String,
+}
+
+/// A tree that an earlier plan had on another day.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[allow(missing_docs, reason = "the names are those of the published schema")]
+pub struct Moved {
+    pub tree_id: String,
+    pub from: Option<String>,
+    pub to: Option<String>,
+    pub because: String,
 }

@@ -35,6 +35,15 @@ pub(crate) fn settings() -> Result<String> {
     Ok(serde_json::to_string_pretty(&schema)?)
 }
 
+/// The JSON schema of plan.json.
+///
+/// # Errors
+/// When it can't be written as JSON.
+pub(crate) fn plan() -> Result<String> {
+    let schema = schemars::schema_for!(calc_plan::PlanFile);
+    Ok(serde_json::to_string_pretty(&schema)?)
+}
+
 /// Collects the declarations of a type and of all that it is made of.
 #[derive(Default)]
 struct Declarations {

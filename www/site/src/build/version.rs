@@ -43,6 +43,7 @@ pub(crate) fn newest(scripts: &Path, assets: &Assets) -> Result<Vec<File>> {
         ("question.schema.json", schema::question()?),
         ("answer.schema.json", schema::answer()?),
         ("config.schema.json", schema::settings()?),
+        ("plan.schema.json", schema::plan()?),
     ] {
         files.push(File::named(&format!("v1/{name}"), text));
     }
