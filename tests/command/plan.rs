@@ -278,6 +278,10 @@ fn chosen_and_closed_days_are_kept() {
     };
     assert!(day("T005") == "2027-06-05" || day("T005").is_null());
     assert!(day("T006").is_null(), "a Sunday is no work day");
+    assert!(
+        printed.contains("Days that you chose and that can't be") && printed.contains("T006"),
+        "{printed}"
+    );
     for tree in all(&plan["trees"]) {
         if let Some(day) = tree["day"].as_str() {
             assert!(!["2027-06-12", "2027-06-19"].contains(&day));

@@ -47,6 +47,9 @@ plan-binds-pacing = The limit on what goes in a year keeps trees out. Without it
 plan-gap = No plan under these hours, days and limits can be worth over { $percent } % more than this one.
 # $visits (Number)
 plan-needs-day = Visits without a work day in their weeks: { $visits }. plan.json names a day for each.
+# $trees (Number)
+# $which (Text): some of their tags
+plan-pins-refused = Days that you chose and that can't be: { $trees } ({ $which }). A stop, a closed day, a day without work or bark that does not slip goes before a choice.
 # $hours (Text)
 # $get_ready (Text)
 plan-work-hours = Hours of work a person and day: { $hours }, after { $get_ready } minutes to get ready.

@@ -47,6 +47,9 @@ plan-binds-pacing = El límite de lo que se mata en un año deja árboles fuera.
 plan-gap = Ningún plan con estas horas, jornadas y límites puede valer más de un { $percent } % más que este.
 # $visits (Number)
 plan-needs-day = Visitas sin jornada en sus semanas: { $visits }. plan.json nombra un día para cada una.
+# $trees (Number)
+# $which (Text): some of their tags
+plan-pins-refused = Días que usted eligió y que no pueden ser: { $trees } ({ $which }). Un alto, un día cerrado, un día sin jornada o una corteza que no se desprende van antes que una elección.
 # $hours (Text)
 # $get_ready (Text)
 plan-work-hours = Horas de trabajo por persona y jornada: { $hours }, después de { $get_ready } minutos para prepararse.

@@ -12,6 +12,9 @@ use std::path::Path;
 /// So many days are named where no tree can be ringed on those that were.
 const NEAREST: usize = 3;
 
+/// So many tags are named.
+const TAGS: usize = 6;
+
 /// All of it, a line each. What is none is left out; the parts add up to the trees that are ready.
 pub(super) fn of(
     file: &PlanFile,
@@ -71,6 +74,25 @@ pub(super) fn of(
     let open = open.count();
     if open > 0 {
         lines.push(m::plan_needs_day(open.to_string()));
+    }
+    let refused: Vec<&str> = file
+        .trees
+        .iter()
+        .filter(|tree| tree.pinned && tree.day.is_none())
+        .map(|tree| tree.tree_id.as_str())
+        .collect();
+    if !refused.is_empty() {
+        let mut which = refused
+            .iter()
+            .take(TAGS)
+            .copied()
+            .collect::<Vec<_>>()
+            .join(", ");
+        if refused.len() > TAGS {
+            which.push_str(", …");
+        }
+        let trees = refused.len().to_string();
+        lines.push(m::plan_pins_refused(trees, which));
     }
     lines.push(m::plan_work_hours(m::PlanWorkHours {
         hours: fixed(crew.working_hours(), 2),
