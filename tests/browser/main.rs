@@ -13,6 +13,7 @@ mod browser;
 mod calculator;
 mod call;
 mod deploy;
+mod early;
 mod embed;
 mod export;
 mod family;

@@ -72,5 +72,5 @@ pub mod words;
 
 pub use control::field_id;
 pub use words::group::settings_told;
-pub use words::problem::{DAY_OF_FORM, problem_text};
+pub use words::problem::{DAY_OF_FORM, PLACE_OF_FORM, problem_text};
 pub use words::verdict::status;

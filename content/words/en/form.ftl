@@ -155,6 +155,7 @@ form-practised = A practised crew
 form-cannot-wait = It must be done on that day
 form-show = Show the plan
 form-show-answer = Show the answer
+form-soon = The calculator is on its way. It answers as soon as it is here.
 form-next = Next tree, same place
 form-two = A size is enough to start.
 form-inches = inches

@@ -144,3 +144,5 @@ problem-not-listed = { $name } is not on this list. If it must go, choose “{ $
 problem-typed-day = “{ $typed }” is no day. Type a day such as 12 June 2027, or type year.
 # $typed (Text)
 problem-typed-no-such-day = “{ $typed }” is no day of the calendar. Check day and month.
+# $typed (Text)
+problem-typed-place = “{ $typed }” is no state or country, and no town was picked. Pick one of those under it, or leave it empty.

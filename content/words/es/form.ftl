@@ -151,6 +151,7 @@ form-practised = Una cuadrilla con práctica
 form-cannot-wait = Tiene que hacerse ese día
 form-show = Mostrar el plan
 form-show-answer = Mostrar la respuesta
+form-soon = La calculadora está en camino. Responde en cuanto llegue.
 form-next = Otro árbol, mismo lugar
 form-two = Para empezar basta un tamaño.
 form-inches = pulgadas

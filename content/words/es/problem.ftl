@@ -80,3 +80,4 @@ problem-not-listed-sure = { $name } no está en esta lista. Confirme qué es. Si
 problem-not-listed = { $name } no está en esta lista. Si tiene que irse, elija «{ $choose }»; las estimaciones son entonces más amplias.
 problem-typed-day = «{ $typed }» no es un día. Escriba un día como 12 de junio de 2027, o escriba año.
 problem-typed-no-such-day = «{ $typed }» no es un día del calendario. Revise el día y el mes.
+problem-typed-place = «{ $typed }» no es un estado ni un país, y no se eligió una población. Elija una de las de abajo, o déjelo vacío.

@@ -94,6 +94,24 @@
   document.addEventListener("slipbark-failure", (event) => { if (event.detail.code !== "config") failed(); });
   window.addEventListener("error", (event) => { if (event.target.localName === "script") failed(); }, true);
 
+  // The form stands before its module. A press on its button is kept until then, and said; without the module it gives
+  // nothing, and what weighs stands under it.
+  const early = () => {
+    const root = document.getElementById("calculator")?.shadowRoot;
+    root?.addEventListener("click", ({ target }) => {
+      const built = root.querySelector("[data-built]");
+      if (!built || !target.closest("button")) return;
+      built.querySelector(".soon").hidden = false;
+      if (!target.closest("[data-act]")) built.dataset.pressed = "";
+    });
+    document.addEventListener("slipbark-failure", () => {
+      const built = root?.querySelector("[data-built]");
+      if (!built) return;
+      built.querySelector(".soon").hidden = true;
+      root.append(document.createElement("slot"));
+    });
+  };
+
   // A link to a part that is folded opens it.
   document.addEventListener("click", (event) => {
     const link = event.target.closest?.("a[href^='#']");
@@ -104,6 +122,7 @@
   document.addEventListener("DOMContentLoaded", () => {
     colours();
     origins();
+    early();
     // After load, so that saving the site never delays showing it.
     if (document.readyState === "complete") offline();
     else window.addEventListener("load", offline, { once: true });

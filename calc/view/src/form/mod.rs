@@ -5,6 +5,7 @@
 //! Sheet                                          what stands in each control, character by character
 //! Sheet::typed(&self, reference, today) -> Typed what that says, as a question
 //! View::new(reference, &sheet, &options)         the form and its living parts
+//! frame(out, lang, Some(&view))                  the same with what stands around it, for a page that is built
 //! matters(reference, &typed) -> FieldSet         the fields that some rule reads for this tree
 //! Draft::of(reference, &typed, &options) -> Draft an answer to what is there so far: tapes, assumptions
 //! ```
@@ -18,6 +19,7 @@ mod aids;
 mod day;
 mod draft;
 mod field;
+mod frame;
 mod item;
 mod length;
 mod lines;
@@ -36,6 +38,7 @@ pub use aids::{TIMED_FILE_ID, TIMED_LINE, timed_from};
 pub use day::leaf_out::FILE_ID;
 pub use day::month_first;
 pub use draft::Draft;
+pub use frame::{BUILT, PRESSED, frame};
 pub use place::named::region_of as region_named;
 pub use relevant::{Field, FieldSet, matters};
 pub(crate) use sheet::whole;
@@ -224,6 +227,9 @@ impl<'a> View<'a> {
             m::FORM_SHOW_ANSWER
         });
         out.close();
+        if self.options.built {
+            frame::soon(out);
+        }
         field::button(out, "next", None, &m::FORM_NEXT, !self.options.answered);
         out.leaf_class("p", "soft", if whole { m::FORM_START } else { m::FORM_TWO });
         out.close();

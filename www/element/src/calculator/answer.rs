@@ -12,7 +12,7 @@ use calc_view::kind::Kind;
 use calc_view::out::Out;
 use calc_view::page::Page;
 use calc_view::words::m;
-use calc_view::{DAY_OF_FORM, answer, field_id, problem_text};
+use calc_view::{DAY_OF_FORM, PLACE_OF_FORM, answer, field_id, problem_text};
 use std::cell::OnceCell;
 use wasm_bindgen::JsCast;
 use web_sys::Element;
@@ -161,6 +161,8 @@ impl Calculator {
             if problem.field == "date" {
                 problem.field = DAY_OF_FORM.to_owned();
                 problem.typed = sheet.get(DAY_OF_FORM).to_owned();
+            } else if problem.field == "region" && sheet.blank("region") {
+                problem.field = PLACE_OF_FORM.to_owned();
             }
             let field = problems::find(&self.root, &field_id(&problem.field));
             let at = field.and_then(|field| ids.iter().position(|id| *id == field.id()));

@@ -3,13 +3,40 @@
 use crate::dom;
 use calc_view::form::Sheet;
 use js_sys::Reflect;
-use wasm_bindgen::JsCast;
+use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Element, HtmlInputElement, HtmlSelectElement};
 
 /// Reads every control of the form.
 pub(crate) fn read(form: &Element) -> Sheet {
+    read_some(form, |_| true)
+}
+
+/// Reads the controls that stand otherwise than the page brought them.
+pub(crate) fn touched(form: &Element) -> Sheet {
+    let held = |of: &JsValue, key: &str| dom::get(of, key);
+    read_some(form, |control| {
+        if let Some(input) = control.dyn_ref::<HtmlInputElement>() {
+            if matches!(&*input.type_(), "radio" | "checkbox") {
+                return held(input, "defaultChecked") != Some(input.checked().into());
+            }
+            return held(input, "defaultValue") != Some(input.value().into());
+        }
+        if let Some(select) = control.dyn_ref::<HtmlSelectElement>() {
+            let before = dom::all(select, "option")
+                .iter()
+                .position(|option| option.has_attribute("selected"));
+            return before.unwrap_or(0) as i32 != select.selected_index();
+        }
+        held(control, "defaultValue") != held(control, "value")
+    })
+}
+
+fn read_some(form: &Element, wanted: impl Fn(&Element) -> bool) -> Sheet {
     let mut sheet = Sheet::default();
     for element in dom::all(form, "[name]") {
+        if !wanted(&element) {
+            continue;
+        }
         let (name, value) = if let Some(input) = element.dyn_ref::<HtmlInputElement>() {
             let tick = matches!(&*input.type_(), "radio" | "checkbox");
             if tick && !input.checked() {

@@ -1,22 +1,24 @@
 //! One calculator in one host: its form, its answer, and what the reader does with them.
 //!
 //! `form` is what is drawn and follows the typing, `controls` what stands in its fields, `reader` what the reader does,
-//! `answer` what is worked out and shown, `another` the marks under it, `problems` what can't be read. What the host says and hears stands in
-//! `crate::host`.
+//! `answer` what is worked out and shown, `another` the marks under it, `problems` what can't be read,
+//! `early` what was typed before the module was there. What the host says and hears stands in `crate::host`.
 
 mod another;
 mod answer;
 pub(crate) mod controls;
+mod early;
 mod form;
 pub(crate) mod problems;
 mod reader;
 
-use crate::dom::{self, DomOut};
+use crate::dom::{self, DomOut, get};
 use calc::answer::Answer;
 use calc::question::Question;
-use calc_view::form::{Part, Sheet};
+use calc_view::form::{BUILT, Part, Sheet, frame};
 use calc_view::words::message::{Pack, pack};
 use calc_view::words::within;
+use early::Early;
 use js_sys::Array;
 use std::cell::{Cell, OnceCell, RefCell};
 use std::rc::{Rc, Weak};
@@ -106,46 +108,49 @@ impl Calculator {
                 .attach_shadow(&ShadowRootInit::new(ShadowRootMode::Open))
                 .ok()?,
         };
-        let before = stood.and_then(|root| root.query_selector(".sb").ok()?);
-        let sheet = before.map(|form| controls::read(&form));
+        let before = root.query_selector(".sb").ok().flatten();
+        let early = Early::of(before.as_ref());
+        let pressed = early.as_ref().is_some_and(|early| early.pressed);
+        let sheet = before.as_ref().filter(|_| early.is_none());
+        let sheet = sheet.map(controls::read);
         let answered = dom::by_id(&root, "answer").is_some_and(|answer| answer.has_child_nodes());
         dress(&root);
-        while let Some(old) = root.last_child() {
-            let _ = root.remove_child(&old);
-        }
-        let new = |tag: &str, class: &str| {
-            let element = document.create_element(tag).ok()?;
-            element.set_class_name(class);
-            Some(element)
+        let built =
+            before.filter(|body| body.get_attribute(BUILT).as_deref() == Some(words.language()));
+        let body = match &built {
+            Some(body) => {
+                for other in dom::all(&root, "link, noscript, slot") {
+                    other.remove();
+                }
+                let _ = body.remove_attribute(BUILT);
+                body.clone()
+            }
+            None => {
+                while let Some(old) = root.last_child() {
+                    let _ = root.remove_child(&old);
+                }
+                let mut out = DomOut::new(&document);
+                frame(&mut out, words.language(), None);
+                let body = out.first()?;
+                let _ = root.append_child(&body);
+                body
+            }
         };
-        let body = new("div", "sb")?;
-        let _ = body.set_attribute("lang", words.language());
-        let marks = new("div", "defs")?;
+        let part = |class: &str| body.query_selector(class).ok().flatten();
+        let marks = document.create_element("div").ok()?;
+        marks.set_class_name("defs");
         let mut out = DomOut::new(&document);
         calc_view::draw::mark::defs(&mut out);
         out.into(&marks);
-        let errors = new("div", "noprint")?;
-        let form = new("div", "formbox")?;
-        let asked = new("details", "asked")?;
-        let recap = new("summary", "recap")?;
-        let skip = new("p", "past")?;
-        let _ = asked.set_attribute("open", "");
-        // Where something is kept stands with the form: folded with it, it is in no reader's way to the card.
-        let kept = new("div", "noprint")?;
-        kept.set_id("kept");
-        for part in [&recap, &skip, &errors, &form, &kept] {
-            let _ = asked.append_child(part);
-        }
-        let status = new("p", "vh")?;
-        let region = new("div", "result")?;
-        let _ = status.set_attribute("role", "status");
-        let _ = region.set_attribute("part", "result");
-        region.set_id("answer");
-        let shared = new("div", "noprint")?;
-        shared.set_id("shared");
-        for part in [&marks, &shared, &asked, &status, &region] {
-            let _ = body.append_child(part);
-        }
+        let first = get(&body, "firstChild").map(JsCast::unchecked_into);
+        let _ = body.insert_before(&marks, first.as_ref());
+        let errors = part(".problems")?;
+        let asked = part(".asked")?;
+        let recap = part(".recap")?;
+        let skip = part(".past")?;
+        let form = part(".formbox")?;
+        let status = part(".said")?;
+        let region = part(".result")?;
         let calculator = Rc::new(Self {
             host: host.clone(),
             root,
@@ -167,18 +172,23 @@ impl Calculator {
             timer: Cell::new(None),
             words: Cell::new(words),
         });
-        let _ = calculator.root.append_child(&calculator.body);
         let mut begin = calculator.begin();
         if let Some(sheet) = sheet {
             begin.sheet = sheet;
             begin.answered = answered;
         }
-        calculator.begin_with(begin);
+        match early {
+            Some(early) => calculator.take_over(begin, &early, built.is_some()),
+            None => calculator.begin_with(begin),
+        }
         // A link to a question opens at its answer.
         if calculator.is_linked() && calculator.shares() {
             calculator.go_to_answer();
         }
         calculator.listen();
+        if pressed {
+            calculator.press();
+        }
         Some(calculator)
     }
 

@@ -291,7 +291,7 @@ impl Calculator {
 
     /// What was typed as the place: the region and the point that this field filled in before go, and the region that is
     /// named comes. What was typed or picked in fields of their own stays, but for a region that is now another.
-    fn place_typed(&self) -> Option<String> {
+    pub(super) fn place_typed(&self) -> Option<String> {
         let sheet = self.sheet();
         for (name, text) in filled(&SEARCHES[0].field(".at"), sheet.get(PLACED)) {
             if !text.is_empty() && sheet.is(&name, &text) {

@@ -182,7 +182,7 @@ impl Calculator {
 }
 
 /// The country of the reader's language (ISO 3166-1), or nothing: the last part of two capitals.
-fn country() -> String {
+pub(crate) fn country() -> String {
     let language = navigator().and_then(|navigator| get(&navigator, "language")?.as_string());
     let language = language.unwrap_or_default();
     let capitals = |part: &&str| part.len() == 2 && part.bytes().all(|c| c.is_ascii_uppercase());

@@ -4,10 +4,12 @@ use crate::build::assets::{Assets, File};
 use crate::build::template::{Template, fill};
 use crate::build::{languages, markdown, sources, species_list, static_answers, version};
 use anyhow::{Context, Result};
+use calc_view::form::{Options, Sheet, Towns, View, frame, no_table};
 use calc_view::kind::Kind;
 use calc_view::out::escaped;
 use calc_view::words::m;
 use calc_view::words::message::Word;
+use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use std::path::Path;
 
@@ -127,6 +129,7 @@ impl Site<'_> {
         let mut tree = calc_view::out::Html::default();
         calc_view::draw::tree::stand(&mut tree);
         common.insert("tree", tree.into_string());
+        common.insert("form", self.form(&common["css"]));
         let mut files = Vec::new();
         let mut write = |path: String,
                          name: &str,
@@ -174,6 +177,37 @@ impl Site<'_> {
             ));
         }
         Ok(files)
+    }
+
+    /// The form of the first page as it stands before its module, in the shadow root that the module takes over. Which
+    /// day it is only the reader's browser knows.
+    fn form(&self, css: &str) -> String {
+        let options = Options {
+            group: None,
+            lang: self.language,
+            kind: Kind::TreePlan,
+            heading_level: 2,
+            today: NaiveDate::default(),
+            local: no_table,
+            answered: false,
+            country: "",
+            towns: Some(|_, _| Towns::NotAsked),
+            position: true,
+            near: |_, _, _| Vec::new(),
+            keeps: true,
+            listed: false,
+            built: true,
+        };
+        let sheet = Sheet::new();
+        let view = View::new(calc_data::reference(), &sheet, &options);
+        let mut html = calc_view::out::Html::default();
+        frame(&mut html, self.language, Some(&view));
+        let note = escaped(&m::HOME_NO_SCRIPT);
+        format!(
+            "<template shadowrootmode=\"open\"><link rel=\"stylesheet\" href=\"{css}\">\
+             <noscript><p class=\"sb\"><b>{note}</b></p><slot></slot></noscript>{}</template>",
+            html.into_string()
+        )
     }
 
     /// What any page may name.

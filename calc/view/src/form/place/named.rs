@@ -11,6 +11,16 @@ fn plain(text: &str) -> String {
 /// Countries whose states stand in the form by their two letters too.
 const SHORT: [&str; 2] = ["US-", "CA-"];
 
+/// What people call a country that goes by another name here.
+const ALSO: [(&str, &str); 6] = [
+    ("england", "GB"),
+    ("scotland", "GB"),
+    ("wales", "GB"),
+    ("britain", "GB"),
+    ("usa", "US"),
+    ("america", "US"),
+];
+
 /// Whether a text is the whole name of a region, in the language of the page or in English, or its two letters.
 fn names(code: &str, name: &str, wanted: &str) -> bool {
     let short = SHORT.iter().find_map(|land| code.strip_prefix(land));
@@ -31,7 +41,11 @@ pub fn region_of(text: &str) -> Option<&'static str> {
             let fits = |(code, name): &(&str, &str)| {
                 super::region::in_form(code) && names(code, name, &wanted)
             };
-            regions().find(fits).map(|(code, _)| code)
+            let also = || ALSO.iter().find(|(name, _)| *name == wanted);
+            regions()
+                .find(fits)
+                .map(|(code, _)| code)
+                .or_else(|| also().map(|(_, code)| *code))
         })
 }
 
@@ -77,6 +91,8 @@ mod tests {
             ("Ontario", "CA-ON"),
             ("Germany", "DE"),
             ("Quebec", "CA-QC"),
+            ("England", "GB"),
+            ("USA", "US"),
         ] {
             assert_eq!(region_of(text), Some(code), "{text}");
         }

@@ -81,6 +81,30 @@ impl Sheet {
         written::read(self.get("day"), !self.day_first, today)
     }
 
+    /// What the field of the day shows for what a sheet has in it.
+    #[must_use]
+    pub fn day_shown(&self, today: NaiveDate) -> String {
+        written::shown(self.get("day"), Some(today))
+    }
+
+    /// Puts what stands here over what stands in another sheet.
+    pub fn lay_over(&self, other: &mut Self) {
+        for (name, text) in &self.entries {
+            // Several boxes share this name.
+            if name == "signs" {
+                other.push(name, text);
+            } else {
+                other.set(name, text);
+            }
+        }
+    }
+
+    /// Whether nothing stands in it.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.entries.is_empty()
+    }
+
     /// Keeps today as a word, so that a draft that is opened tomorrow says tomorrow's.
     pub fn settle_day(&mut self, today: NaiveDate) {
         if self.day_written(today).as_deref() == Some(&*calc::terms::day::iso(today)) {

@@ -129,3 +129,40 @@ fn typing_shortens_the_list_and_what_is_picked_stays() {
     assert_eq!(names("qqq", "Norway maple"), ["Norway maple", "?"]);
     assert_eq!(names("qqq", ""), ["?"]);
 }
+
+/// The builder's form is the one that the module would draw, but for what only the reader's browser knows: the day, and
+/// that the button waits.
+#[test]
+fn the_form_of_a_built_page_is_the_live_one() {
+    let form = |built: bool, today: NaiveDate| {
+        let options = Options {
+            built,
+            today,
+            ..options()
+        };
+        let mut out = Html::default();
+        View::new(calc_data::whole(), &Sheet::new(), &options).form(&mut out);
+        out.into_string()
+    };
+    let other_day = NaiveDate::from_ymd_opt(2031, 11, 29).unwrap();
+    let built = form(true, today());
+    assert_eq!(
+        built,
+        form(true, other_day),
+        "no day of the build stands in it"
+    );
+    let soon = built.split("<p class=\"used soon\"").nth(1).unwrap();
+    let soon = format!(
+        "<p class=\"used soon\"{}</p>",
+        soon.split("</p>").next().unwrap()
+    );
+    let live = built
+        .replace(&soon, "")
+        .replace("value=\"Today\"", "value=\"Today, 12 June 2027\"")
+        .replacen(
+            "class=\"btn\" type=\"button\"",
+            "class=\"btn\" type=\"submit\"",
+            1,
+        );
+    assert_eq!(live, form(false, today()));
+}

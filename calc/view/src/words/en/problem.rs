@@ -33,6 +33,9 @@ fn units(path: &str) -> &'static str {
 /// The one field of the form for the day, in which it may be written in other ways than a question has it.
 pub const DAY_OF_FORM: &str = "day";
 
+/// The one field of the form for the place, in which a town may stand that nobody picked.
+pub const PLACE_OF_FORM: &str = "town";
+
 /// The message of a problem: what it is and what to do. The same words at the field and in the summary.
 pub fn problem_text(problem: &Problem) -> String {
     bare(problem_on_page(problem))
@@ -47,6 +50,7 @@ pub fn problem_on_page(problem: &Problem) -> String {
         Code::DayMissing | Code::MonthMissing | Code::YearMissing if path == DAY_OF_FORM => {
             return m::problem_typed_day(typed);
         }
+        _ if path == PLACE_OF_FORM => return m::problem_typed_place(typed),
         _ => {}
     }
     let field = &fields::field(if path == DAY_OF_FORM { "date" } else { path });
