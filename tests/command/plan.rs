@@ -1,6 +1,7 @@
 //! `plan` on an invented list: what its files say is added up again from the files alone.
 
 use super::run;
+use icalendar::Component as _;
 use serde_json::Value;
 use std::collections::BTreeMap;
 use std::fs;
@@ -299,7 +300,12 @@ fn the_same_list_gives_the_same_bytes_and_shuffled_rows_the_same_plan() {
     let rows = invented(80);
     let (_, _, first) = planned("same-1", &rows, &TIGHT);
     let (_, _, second) = planned("same-2", &rows, &TIGHT);
-    for file in ["plan.json", "trees-plan.csv", "trees-to-fix.csv"] {
+    for file in [
+        "plan.json",
+        "trees-plan.csv",
+        "trees-to-fix.csv",
+        "season.ics",
+    ] {
         let read = |folder: &Path| fs::read(folder.join("out").join(file)).expect(file);
         assert_eq!(read(&first), read(&second), "{file}");
     }
@@ -432,4 +438,59 @@ fn bad_options_are_told_in_words_with_code_2_and_no_day_with_code_1() {
         printed.contains("se pueden anillar esta temporada") && !printed.contains("Another method"),
         "{printed}"
     );
+}
+
+/// The calendar read back by another library: a day of work is an event with as many trees as the plan has on it, later
+/// years are tentative, no name stands twice, and a second run gives the same names.
+#[test]
+fn the_calendar_holds_each_work_day_once() {
+    let (_, printed, folder) = planned("calendar", &invented(120), &TIGHT);
+    let text = fs::read_to_string(folder.join("out/season.ics")).expect(&printed);
+    assert!(
+        text.split("\r\n").all(|line| line.len() <= 75),
+        "RFC 5545, 3.1"
+    );
+    let calendar: icalendar::Calendar = text.parse().expect("a calendar");
+    let plan = json(&folder);
+    let mut names = Vec::new();
+    let mut rings: BTreeMap<(String, String), u64> = BTreeMap::new();
+    for tree in all(&plan["trees"]) {
+        if let Some(day) = tree["day"].as_str() {
+            let team = tree["team"].to_string();
+            *rings.entry((day.replace('-', ""), team)).or_default() += 1;
+        }
+    }
+    let mut seen = 0;
+    for event in calendar.components.iter().filter_map(|it| it.as_event()) {
+        names.push(event.get_uid().expect("a name").to_owned());
+        let (summary, start) = (event.get_summary().expect("a summary"), event.get_start());
+        let Some(icalendar::DatePerhapsTime::Date(day)) = start else {
+            panic!("{summary}: no day");
+        };
+        if let Some(rest) = summary.strip_prefix("Ring ") {
+            let trees: u64 = rest
+                .split(' ')
+                .next()
+                .and_then(|it| it.parse().ok())
+                .expect(summary);
+            let of_day = rings
+                .iter()
+                .filter(|((on, _), _)| *on == day.format("%Y%m%d").to_string());
+            assert!(
+                of_day.map(|(_, trees)| trees).any(|it| *it == trees),
+                "{summary}"
+            );
+            assert!(day.format("%Y").to_string() == "2027" && event.get_status().is_none());
+            seen += trees;
+        }
+    }
+    assert_eq!(
+        seen,
+        rings.values().sum::<u64>(),
+        "every ring stands in it once"
+    );
+    let count = names.len();
+    names.sort();
+    names.dedup();
+    assert!(count == names.len() && count > 3);
 }

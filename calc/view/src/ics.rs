@@ -6,7 +6,7 @@ use calc::terms::day::iso;
 use chrono::{Days, NaiveDate};
 
 /// The domain of the events' names: fixed, so that a second export replaces the first and doubles nothing.
-const DOMAIN: &str = "slipbark.invalid";
+pub(crate) const DOMAIN: &str = "slipbark.invalid";
 /// The longest line, in octets, its end not counted (RFC 5545, 3.1).
 const LONGEST: usize = 75;
 
@@ -69,7 +69,7 @@ fn key(answer: &Answer) -> String {
     (0..16).map(digit).collect()
 }
 
-fn compact(day: NaiveDate) -> String {
+pub(crate) fn compact(day: NaiveDate) -> String {
     iso(day).chars().filter(|c| *c != '-').collect()
 }
 
@@ -78,7 +78,7 @@ fn number(value: usize) -> String {
 }
 
 /// Backslash, semicolon, comma and line ends carry meaning in a text value (3.3.11).
-fn escaped(text: &str) -> String {
+pub(crate) fn escaped(text: &str) -> String {
     let mut out = String::with_capacity(text.len());
     for c in text.chars() {
         match c {
@@ -95,7 +95,7 @@ fn escaped(text: &str) -> String {
 }
 
 /// A content line, folded at 75 octets without parting a character, ended as the standard says.
-fn line(text: &mut String, content: &str) {
+pub(crate) fn line(text: &mut String, content: &str) {
     let mut used = 0;
     for c in content.chars() {
         if used + c.len_utf8() > LONGEST {

@@ -66,6 +66,8 @@ pub mod list;
 pub mod measure;
 pub mod out;
 pub mod page;
+#[cfg(feature = "list")]
+pub mod season_calendar;
 pub mod share;
 pub mod text;
 pub mod words;

@@ -54,8 +54,30 @@ plan-pins-refused = Days that you chose and that can't be: { $trees } ({ $which 
 # $get_ready (Text)
 plan-work-hours = Hours of work a person and day: { $hours }, after { $get_ready } minutes to get ready.
 # $folder (Text)
-plan-written = Written to { $folder }: plan.json, trees-plan.csv, trees-to-fix.csv.
+plan-written = Written to { $folder }: plan.json, trees-plan.csv, trees-to-fix.csv, season.ics.
 plan-look-first = A plan is no leave to cut. At each tree look up and round first: no wire, path, road or line within twice its height. What your local rules and a professional say goes before it.
+
+## The calendar of a season
+# $trees (Number)
+# $units (Text): names of parts of the property
+plan-ring-trees = { $trees ->
+    [one] Ring { $trees } tree: { $units }
+   *[other] Ring { $trees } trees: { $units }
+}
+# $trees (Number)
+# $units (Text)
+plan-visit-trees = { $trees ->
+    [one] Look again at { $trees } tree: { $units }
+   *[other] Look again at { $trees } trees: { $units }
+}
+# $tags (Text): in the order in which a crew goes
+plan-rings-of = Ring: { $tags }
+# $tags (Text)
+plan-visits-of = Look again: { $tags }
+# $what (Text): what the visit is for
+# $trees (Number)
+# $unit (Text)
+plan-round = Needs a day. { $what } { $unit }: { $trees }
 
 ## What the command line can't use
 # $option (Text)

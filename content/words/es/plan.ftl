@@ -54,8 +54,30 @@ plan-pins-refused = Días que usted eligió y que no pueden ser: { $trees } ({ $
 # $get_ready (Text)
 plan-work-hours = Horas de trabajo por persona y jornada: { $hours }, después de { $get_ready } minutos para prepararse.
 # $folder (Text)
-plan-written = Escrito en { $folder }: plan.json, trees-plan.csv, trees-to-fix.csv.
+plan-written = Escrito en { $folder }: plan.json, trees-plan.csv, trees-to-fix.csv, season.ics.
 plan-look-first = Un plan no es permiso para cortar. En cada árbol mire primero hacia arriba y alrededor: ningún cable, sendero, camino o lindero a menos de dos veces su altura. Lo que digan las reglas locales y un profesional va antes.
+
+## El calendario de una temporada
+# $trees (Number)
+# $units (Text): nombres de partes de la propiedad
+plan-ring-trees = { $trees ->
+    [one] Anillar { $trees } árbol: { $units }
+   *[other] Anillar { $trees } árboles: { $units }
+}
+# $trees (Number)
+# $units (Text)
+plan-visit-trees = { $trees ->
+    [one] Volver a mirar { $trees } árbol: { $units }
+   *[other] Volver a mirar { $trees } árboles: { $units }
+}
+# $tags (Text): en el orden en que va un equipo
+plan-rings-of = Anillar: { $tags }
+# $tags (Text)
+plan-visits-of = Volver a mirar: { $tags }
+# $what (Text): para qué es la visita
+# $trees (Number)
+# $unit (Text)
+plan-round = Necesita un día. { $what } { $unit }: { $trees }
 
 ## Lo que la línea de órdenes no puede usar
 # $option (Text)

@@ -14,6 +14,7 @@ use calc::terms::place::Place;
 use calc_list::reader::{Cut, Item, Reader, as_text};
 use calc_list::{Answers, Counts, Is, Layout, Record, Row};
 use calc_plan::{Judged, ListTree, Position, Standing};
+use calc_view::season_calendar::season_calendar;
 use calc_view::words::list as words;
 use calc_view::words::message::{pack, take_all};
 use calc_view::words::{m, within};
@@ -167,10 +168,13 @@ fn plan(options: &args::Plan) -> Result<ExitCode> {
         &planned,
         &binds,
     );
+    // The asker's day decides, so that two runs give the same bytes.
+    let stamp = calc::terms::day::iso(asked.today).replace('-', "") + "T000000Z";
     let made = [
         ("plan.json", serde_json::to_string(&file)? + "\n"),
         ("trees-plan.csv", tables::plan(&read, &planned, &asked)),
         ("trees-to-fix.csv", tables::to_fix(&read)),
+        ("season.ics", season_calendar(&file, &stamp)),
     ];
     let written = std::fs::create_dir_all(&options.out).and_then(|()| {
         made.iter()
