@@ -14,8 +14,8 @@ pub(crate) const YEAR: &str = "year";
 const TODAYS: [&str; 2] = ["today", "hoy"];
 const YEARS: [&str; 2] = ["year", "año"];
 /// Words that say nothing beside a day, or beside the year.
-const FILLERS: [&str; 9] = [
-    "of", "the", "this", "whole", "de", "del", "el", "este", "todo",
+const FILLERS: [&str; 10] = [
+    "of", "the", "this", "whole", "de", "del", "el", "este", "todo", "º",
 ];
 
 /// The day that a text says, as a question has it: `2027-06-12`, or `year`; none where nothing is typed. A day without a
@@ -177,6 +177,10 @@ mod tests {
             "20 June",
         ] {
             assert_eq!(said(text, true), "2027-06-20", "{text}");
+        }
+        // The first of a month, as Spanish has it.
+        for text in ["1.º de julio de 2027", "1º de julio", "1 de julio"] {
+            assert_eq!(said(text, false), "2027-07-01", "{text}");
         }
         assert_eq!(said("6/7/2027", true), "2027-06-07");
         assert_eq!(said("6/7/2027", false), "2027-07-06");
