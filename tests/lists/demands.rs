@@ -1,7 +1,7 @@
 //! What real lists demand, on invented ones: a column is judged before any cell is, what only the owner can know is
 //! asked, and nothing is guessed.
 
-use crate::show::{Told, file, hold};
+use crate::show::{Told, file, hold, read};
 
 fn holds(name: &str) {
     told(name, name, &Told::default());
@@ -163,4 +163,38 @@ fn where_the_tape_went_is_no_height() {
 #[test]
 fn what_it_could_hit_is_read_and_never_cleared_by_a_guess() {
     holds("targets");
+}
+
+#[test]
+fn open_names_are_one_question_each_the_commonest_first_and_a_decision_settles_all_its_rows() {
+    let mut text = String::from("Tag,Species,DBH in\n");
+    for row in 0..30 {
+        let name = match row % 10 {
+            0..=4 => "Zelkova serrata",
+            5..=7 => "maple",
+            8 => "Acer platanoides",
+            _ => "Sugar maple",
+        };
+        text.push_str(&format!("{row},{name},{}\n", 8 + row % 7));
+    }
+    let list = read(text.as_bytes(), &Told::default()).expect("a list");
+    let asks = calc_list::open_names(&list.rows);
+    let told: Vec<(&str, usize, bool)> = asks
+        .iter()
+        .map(|ask| (ask.typed.as_str(), ask.rows.len(), ask.proposal.is_some()))
+        .collect();
+    assert_eq!(
+        told,
+        [
+            ("Zelkova serrata", 15, true),
+            ("maple", 9, false),
+            ("Sugar maple", 3, true)
+        ]
+    );
+    let decided = Told::decided(
+        r#"{"names":{"zelkova SERRATA":"unknown broadleaf","maple":"leave out","Sugar maple":"unknown broadleaf"}}"#,
+    );
+    let list = read(text.as_bytes(), &decided).expect("a list");
+    assert!(calc_list::open_names(&list.rows).is_empty());
+    assert_eq!((list.counts.ready, list.counts.left_out), (30, 9));
 }

@@ -258,12 +258,8 @@ pub enum WordKind {
     YesNo,
     /// How far the work is.
     Status,
-    /// A name that is doubted.
-    Doubt,
     /// The name is not known; a group, where the word says one.
     UnknownName,
-    /// Only the genus is known.
-    GenusOnly,
     /// Several stems without their sizes.
     SeveralStems,
     /// A note that may say that the tree is gone.
@@ -288,9 +284,7 @@ impl WordKind {
         Self::Line,
         Self::YesNo,
         Self::Status,
-        Self::Doubt,
         Self::UnknownName,
-        Self::GenusOnly,
         Self::SeveralStems,
         Self::NoteGone,
         Self::StemWord,
@@ -310,9 +304,7 @@ impl WordKind {
         "line",
         "yes_no",
         "status",
-        "doubt",
         "unknown_name",
-        "genus_only",
         "several_stems",
         "note_gone",
         "stem_word",

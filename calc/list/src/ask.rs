@@ -2,6 +2,8 @@
 
 use crate::decisions::{Codes, ColumnDecision, Decisions, PLANTS};
 use crate::header::Unit;
+use crate::problem::Code;
+use crate::row::{Is, Row};
 use std::collections::BTreeMap;
 
 /// A question about a column or the whole file.
@@ -111,6 +113,65 @@ impl What {
             Self::UnitLost { .. } => "unit_lost",
         }
     }
+}
+
+/// A name that nobody could settle but the list's owner: one question for all its rows.
+#[derive(Clone, Debug, PartialEq)]
+pub struct NameAsk {
+    /// The name as it stands in its rows; a decision is taken under it.
+    pub typed: String,
+    /// Its rows.
+    pub rows: Vec<u64>,
+    /// Why it is open.
+    pub code: Code,
+    /// What is proposed: an entry for a tree without a name of its own; none where only the owner knows.
+    pub proposal: Option<String>,
+}
+
+/// The names that are open, those with most rows first. A decision for each goes into [`Decisions::names`]: a species, one
+/// of the entries for a tree without a name, or `leave out`.
+#[must_use]
+pub fn open_names(rows: &[Row]) -> Vec<NameAsk> {
+    let mut asks: BTreeMap<&str, NameAsk> = BTreeMap::new();
+    for row in rows.iter().filter(|row| matches!(row.is, Is::ToFix)) {
+        let name = row.tag.species.as_str();
+        let open = row
+            .problems
+            .iter()
+            .find(|problem| is_of_name(&problem.code));
+        let Some(problem) = open.filter(|_| !name.is_empty()) else {
+            continue;
+        };
+        let ask = asks.entry(name).or_insert_with(|| NameAsk {
+            typed: name.to_owned(),
+            rows: Vec::new(),
+            code: problem.code.clone(),
+            proposal: match &problem.code {
+                Code::NotListed { choose, .. } => Some(choose.clone()),
+                _ => None,
+            },
+        });
+        ask.rows.push(row.row);
+    }
+    let mut all: Vec<NameAsk> = asks.into_values().collect();
+    all.sort_by(|a, b| b.rows.len().cmp(&a.rows.len()).then(a.typed.cmp(&b.typed)));
+    all
+}
+
+fn is_of_name(code: &Code) -> bool {
+    matches!(
+        code,
+        Code::NameUnknown
+            | Code::NotListed { .. }
+            | Code::GenusOnly { .. }
+            | Code::SeveralTrees { .. }
+            | Code::TwoTrees
+            | Code::Shortened
+            | Code::CodeUnknown
+            | Code::CodeNotListed
+            | Code::CodeUndecided
+            | Code::DecisionUnknown { .. }
+    )
 }
 
 /// The decisions that were made, with what is asked filled in: a proposal where what was seen gives one, else empty.

@@ -41,7 +41,7 @@ mod words;
 pub mod write;
 
 pub use answers::Answers;
-pub use ask::{Ask, What, filled_in};
+pub use ask::{Ask, NameAsk, What, filled_in, open_names};
 pub use bytes::{Encoding, Look, NotList};
 pub use calc_data::list::Column;
 pub use decisions::Decisions;

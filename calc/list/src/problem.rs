@@ -128,8 +128,6 @@ pub enum Code {
     MeasuredOff,
     /// A count of stems that is none.
     StemCount,
-    /// A height that is no number.
-    HeightUnread,
     /// A word of the condition that is not known.
     ConditionUnknown,
     /// A status that is not known.
@@ -158,8 +156,6 @@ pub enum Code {
     CellTooLong,
     /// A quote was never closed.
     QuoteOpen,
-    /// What the row before this one could not know: a later row contradicts what was decided.
-    Contradicts,
     /// The same place as other trees.
     SamePlace {
         /// How many trees.
@@ -203,7 +199,6 @@ impl Code {
             Self::Shrunk { .. } => "shrunk",
             Self::MeasuredOff => "measured_off",
             Self::StemCount => "stem_count",
-            Self::HeightUnread => "height_not_read",
             Self::ConditionUnknown => "unknown_condition",
             Self::StatusUnknown => "unknown_status",
             Self::LeanUnknown => "unknown_lean",
@@ -218,7 +213,6 @@ impl Code {
             Self::TooLong => "more_cells",
             Self::CellTooLong => "cell_too_long",
             Self::QuoteOpen => "quote_open",
-            Self::Contradicts => "contradicts",
             Self::SamePlace { .. } => "same_place",
         }
     }

@@ -69,7 +69,6 @@ list-sizes-disagree = girth and diameter do not agree. Correct one of them.
 list-shrunk = the trunk is over a tenth thinner than in { $year }. Measure again.
 list-measured-off = not measured at breast height. The size is used as it is.
 list-stem-count = this is no count of stems. The size is used.
-list-height-unread = this height can't be read. It is estimated.
 # $typed (Text)
 list-condition-unknown = “{ $typed }” is no condition that we read. Type alive, declining or dead.
 # $typed (Text)
@@ -90,7 +89,6 @@ list-note-stems = the note tells of several stems. Look.
 list-too-long = more cells than the header has. They are kept.
 list-cell-too-long = longer than a cell of a spreadsheet can be. Shorten it.
 list-quote-open = a quote mark opens here and is never closed: the rows behind it can't be read. Close it.
-list-contradicts = this row contradicts what the rows before it decided. Look.
 # $trees (Count)
 list-same-place = { $trees } trees stand at exactly this place.
 

@@ -276,12 +276,30 @@ fn rank(target: Target) -> usize {
 const LONGEST: usize = 160;
 
 /// Words that doubt a name.
-const DOUBTS: [&str; 9] = [
-    "maybe", "possibly", "possible", "probably", "perhaps", "likely", "cf", "cf.", "aff.",
+const DOUBTS: [&str; 18] = [
+    "maybe",
+    "possibly",
+    "possible",
+    "probably",
+    "probable",
+    "perhaps",
+    "likely",
+    "unsure",
+    "cf",
+    "cf.",
+    "aff.",
+    "quizás",
+    "quizá",
+    "peut-être",
+    "vielleicht",
+    "vermutlich",
+    "talvez",
+    "provável",
 ];
 /// Words that stand for an epithet which nobody knew.
-const ONLY_GENUS: [&str; 8] = [
-    "sp", "sp.", "spp", "spp.", "species", "spec.", "especie", ".",
+const ONLY_GENUS: [&str; 12] = [
+    "sp", "sp.", "spp", "spp.", "species", "spec.", "genus", "especie", "espèce", "art", "espécie",
+    ".",
 ];
 
 /// Finds the tree that a cell of a list names. What is cut, in this order, each time looked up again: brackets, a

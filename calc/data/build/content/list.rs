@@ -67,12 +67,10 @@ const UNITS: [&str; 6] = ["", "in", "ft", "cm", "mm", "m"];
 
 /// Kinds whose words say all: nothing stands in `means`.
 fn says_all(kind: WordKind) -> bool {
-    use WordKind::{
-        Broken, Doubt, GenusOnly, Missing, NoTag, NoteGone, SeveralStems, StemWord, Total,
-    };
+    use WordKind::{Broken, Missing, NoTag, NoteGone, SeveralStems, StemWord, Total};
     matches!(
         kind,
-        Broken | Doubt | GenusOnly | Missing | NoTag | NoteGone | SeveralStems | StemWord | Total
+        Broken | Missing | NoTag | NoteGone | SeveralStems | StemWord | Total
     )
 }
 

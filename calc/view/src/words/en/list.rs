@@ -59,7 +59,6 @@ pub fn what(problem: &Problem) -> String {
         Code::Shrunk { year } => m::list_shrunk(year.to_string()),
         Code::MeasuredOff => m::LIST_MEASURED_OFF.into(),
         Code::StemCount => m::LIST_STEM_COUNT.into(),
-        Code::HeightUnread => m::LIST_HEIGHT_UNREAD.into(),
         Code::ConditionUnknown => m::list_condition_unknown(typed),
         Code::StatusUnknown => m::list_status_unknown(typed),
         Code::LeanUnknown => m::list_lean_unknown(typed),
@@ -74,7 +73,6 @@ pub fn what(problem: &Problem) -> String {
         Code::TooLong => m::LIST_TOO_LONG.into(),
         Code::CellTooLong => m::LIST_CELL_TOO_LONG.into(),
         Code::QuoteOpen => m::LIST_QUOTE_OPEN.into(),
-        Code::Contradicts => m::LIST_CONTRADICTS.into(),
         Code::SamePlace { trees } => m::list_same_place(*trees as usize),
     }
 }

@@ -59,7 +59,11 @@ impl Summary {
         if let Some((_, trees)) = self.outcomes.get("") {
             lines.push(words::outcome(None, *trees));
         }
-        for ((_, what), rows) in &self.groups {
+        let mut groups: Vec<_> = self.groups.iter().collect();
+        groups.sort_by_key(|((level, what), rows)| {
+            (*level, std::cmp::Reverse(rows.len()), what.as_str())
+        });
+        for ((_, what), rows) in groups {
             lines.push(words::group(rows, what));
         }
         lines.join("\n") + "\n"
