@@ -120,6 +120,8 @@
   });
 
   document.addEventListener("DOMContentLoaded", () => {
+    // Programs that read pages want whole addresses here; a build knows no host.
+    for (const link of document.querySelectorAll("link[hreflang]")) link.setAttribute("href", link.href);
     colours();
     origins();
     early();
