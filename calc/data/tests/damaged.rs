@@ -223,6 +223,13 @@ fn a_name_that_finds_another_species_already_stops_the_build() {
     );
 }
 
+#[test]
+fn a_plant_code_of_two_species_stops_the_build() {
+    let copy = Copy::new("species-code");
+    copy.replace(JOIN, "Betula pendula,", ",BEPE3,", ",BELE,");
+    copy.stops_at(JOIN, "Betula pendula,", &["BELE", "Betula lenta"]);
+}
+
 /// White oak shares its row of the responses with two others, and that row's name is of all three.
 #[test]
 fn a_species_without_a_name_of_its_own_stops_the_build() {

@@ -25,7 +25,7 @@ fn snake(id: &str) -> String {
 }
 
 /// The key of an attribute: no attribute begins with a digit, so `of-10` stands for `10`.
-fn key(word: &str) -> &str {
+pub fn key(word: &str) -> &str {
     match word.strip_prefix("of-") {
         Some(rest) if rest.starts_with(|c: char| c.is_ascii_digit()) => rest,
         _ => word,

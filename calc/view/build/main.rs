@@ -12,6 +12,8 @@ mod tables;
 #[path = "../src/words/text_key.rs"]
 mod text_key;
 
+use calc::models::condition::RowCondition;
+use calc::models::trigger::Trigger;
 use check::Whole;
 use file::Problems;
 use languages::{FIRST, Language, is_beside, is_of_lists};
@@ -47,7 +49,13 @@ fn main() {
 /// Writes what the view includes.
 fn made(all: Vec<Language>, texts: &[Text], out: &Path) -> Result<(), Problems> {
     let enums = enums::all();
-    let (messages, mut languages) = check::languages(all, &enums, texts)?;
+    let unsaid = unsaid(&all);
+    let checked = check::languages(all, &enums, texts);
+    let (messages, mut languages) = match checked {
+        Ok(checked) if unsaid.is_empty() => checked,
+        Ok(_) => return Err(unsaid),
+        Err(problems) => return Err([unsaid, problems].concat()),
+    };
     let mut code = generate::code(&messages, &enums);
     let mut told = String::new();
     let mut gaps: Vec<Vec<&str>> = Vec::new();
@@ -136,4 +144,34 @@ fn stretched_prose(texts: &[Text]) -> Vec<Said> {
         (text.english.clone(), said)
     });
     all.collect::<BTreeMap<_, _>>().into_iter().collect()
+}
+
+/// Messages of words under keys whose keys calc lists: every one of them must have words.
+fn unsaid(all: &[Language]) -> Problems {
+    let cautions: Vec<&str> = Trigger::ALL.iter().map(|it| it.id()).collect();
+    let listed = [
+        ("method-rule", "the row", RowCondition::IDS),
+        ("cautions-short", "the caution", cautions.as_slice()),
+    ];
+    let messages = all.first().map_or(&[][..], |first| &first.messages);
+    let mut problems = Problems::new();
+    for (id, what, keys) in listed {
+        let Some(message) = messages.iter().find(|message| message.id == id) else {
+            problems.push(format!("content/words/en: there is no {id}"));
+            continue;
+        };
+        for wanted in keys {
+            if !message
+                .wordings
+                .iter()
+                .any(|said| generate::key(&said.word) == *wanted)
+            {
+                problems.push(format!(
+                    "{}: {id} has no words for {what} {wanted}",
+                    message.place
+                ));
+            }
+        }
+    }
+    problems
 }

@@ -30,12 +30,23 @@ pub(crate) fn read(root: &Path, sources: &Sources) -> Result<&'static [Species],
     tables.strangers(&listed)?;
     let mut species = Vec::new();
     let mut known: BTreeMap<String, &str> = BTreeMap::new();
+    let mut codes: BTreeMap<&str, &str> = BTreeMap::new();
     for (name, row) in &listed {
         let one = one(row, &tables, sources)?;
+        if let Some(other) = codes
+            .insert(one.code, name)
+            .filter(|_| !one.code.is_empty())
+        {
+            return Err(row.at.problem(format!(
+                "plants_code: {} of {name} is that of {other} already",
+                one.code
+            )));
+        }
         for spelling in one.names {
             if let Some(other) = known.insert(spelling.to_lowercase(), name) {
                 return Err(row.at.problem(format!(
-                    "the name \"{spelling}\" of {name} finds {other} already"
+                    "the name \"{spelling}\" of {name} finds {other} already; names stand in bark.csv, \
+                     species_response.csv and species_names.csv"
                 )));
             }
         }
@@ -174,7 +185,7 @@ fn rows<'a>(row: &'a Row<JoinRow>, tables: &'a Tables) -> Result<Rows<'a>, Probl
         };
         if !asked.marks.split(" or ").any(carries) {
             missing.push(format!(
-                "genus_marks.csv asks each {genus} for {}",
+                "genus_marks.csv asks each {genus} for {}: a row of species_traits.csv or caution_species.csv",
                 asked.marks
             ));
         }
