@@ -77,7 +77,7 @@ plan-visits-of = Look again: { $tags }
 # $what (Text): what the visit is for
 # $trees (Number)
 # $unit (Text)
-plan-round = Needs a day. { $what } { $unit }: { $trees }
+plan-round = Needs a day: { $unit } ({ $trees }). { $what }
 
 ## What the command line can't use
 # $option (Text)

@@ -77,7 +77,7 @@ plan-visits-of = Volver a mirar: { $tags }
 # $what (Text): para qué es la visita
 # $trees (Number)
 # $unit (Text)
-plan-round = Necesita un día. { $what } { $unit }: { $trees }
+plan-round = Necesita un día: { $unit } ({ $trees }). { $what }
 
 ## Lo que la línea de órdenes no puede usar
 # $option (Text)
