@@ -100,7 +100,7 @@ problem-species-like = { $field }, “{ $typed }”, is no species that we know.
 problem-names-not-here = { $field }, “{ $typed }”, is not on this list, and the names of other trees are not here yet. Choose one from the list, or “I don’t know”.
 problem-no-such-stem = Stem to keep: choose one of two or more stems.
 problem-half-place = { $field }: give both latitude and longitude.
-problem-not-region = { $field }, “{ $typed }”, must be a code such as US-MA or GB.
+problem-not-region = { $field }, “{ $typed }”, is no state or country that we know. Pick your town from the names that come while you type, or type a state or country; in a file a code such as US-MA or GB.
 # $key (Text)
 problem-unknown-key = “{ $key }” is no field that we read. Check its spelling, or leave it out.
 # $key (Text)
