@@ -68,6 +68,8 @@ fn no_label_of_a_drawing_is_smaller_than_12_pixels() {
             for width in [280, 320, 360, 768, 1280] {
                 browser.width(width).await?;
                 let script = "const root = document.querySelector('slipbark-tree-plan').shadowRoot; const small = []; let seen = 0;
+                     // What is folded away is laid out only when it is opened.
+                     for (const fold of root.querySelectorAll('details')) fold.open = true;
                      for (const text of root.querySelectorAll('svg text')) {
                        if (!text.getBoundingClientRect().width) continue;
                        const scale = text.getScreenCTM(); seen += 1;
