@@ -68,6 +68,23 @@ impl<T> Answers<T> {
         question: &Question,
         make: impl FnOnce(&Question, &Local, &Answer) -> T,
     ) -> Rc<T> {
+        let reference = self.reference;
+        self.each(typed, question, |question, local| {
+            make(
+                question,
+                local,
+                &without_sources(reference, question, local),
+            )
+        })
+    }
+
+    /// The same for what asks by itself: `make` gets the question as the group's settings leave it, and no answer.
+    pub fn each(
+        &mut self,
+        typed: &Typed,
+        question: &Question,
+        make: impl FnOnce(&Question, &Local) -> T,
+    ) -> Rc<T> {
         let mut key = Vec::with_capacity(160);
         write(&mut typed.clone(), &mut key);
         if let Some(known) = self.kept.get(&key) {
@@ -84,9 +101,8 @@ impl<T> Answers<T> {
             }
             None => question,
         };
-        let answer = without_sources(self.reference, question, &local);
         self.asked += 1;
-        let made = Rc::new(make(question, &local, &answer));
+        let made = Rc::new(make(question, &local));
         if self.kept.len() < MOST_KEPT {
             self.kept.insert(key, Rc::clone(&made));
         }

@@ -53,8 +53,8 @@ impl Command {
     pub(crate) fn language(&self) -> &str {
         match self {
             Self::Answer(options) => &options.lang,
-            Self::List(options) => &options.lang,
-            Self::Plan(options) => &options.lang,
+            Self::List(options) => &options.reading.lang,
+            Self::Plan(options) => &options.reading.lang,
             Self::Settings(options) => &options.lang,
             Self::Year(options) => &options.lang,
             Self::Serve(_) | Self::Build(_) => "en",
@@ -118,23 +118,12 @@ pub(crate) struct Answer {
     pub lang: String,
 }
 
-/// Options of `list`.
+/// How a list of trees is read.
 #[derive(Args, Debug, PartialEq, Eq)]
-pub(crate) struct List {
-    /// The list, or - for standard input
-    pub file: String,
+pub(crate) struct Reading {
     /// A file of decisions (JSON): what the columns of the list hold, where it asks
     #[arg(long, value_name = "FILE", visible_alias = "decisions")]
     pub columns: Option<String>,
-    /// The list as it came, with plan_ columns, instead of a line of JSON a row
-    #[arg(long)]
-    pub csv: bool,
-    /// With each line of JSON the whole answer: 31 kB a row, 620 MB for 20,000
-    #[arg(long, conflicts_with_all = ["csv", "text"])]
-    pub whole: bool,
-    /// Words for people: how many rows of each kind, and what to mend
-    #[arg(long, conflicts_with = "csv")]
-    pub text: bool,
     /// Where the list is, for rows without a place: 42.36,-71.06,15 m, or a town, as "Madison, WI"
     #[arg(long, allow_hyphen_values = true)]
     pub place: Option<String>,
@@ -150,12 +139,30 @@ pub(crate) struct List {
     /// The day from which days are reckoned, as 2027-05-01: today unless said
     #[arg(long, value_name = "DAY")]
     pub today: Option<String>,
-    /// The number of the first row, for a piece of a longer file
-    #[arg(long, value_name = "N", default_value_t = 1)]
-    pub first_row: u64,
     /// The language of words and problems: en, es, or a tag such as es-MX
     #[arg(long, value_name = "TAG", default_value = "en", value_parser = language)]
     pub lang: String,
+}
+
+/// Options of `list`.
+#[derive(Args, Debug, PartialEq, Eq)]
+pub(crate) struct List {
+    /// The list, or - for standard input
+    pub file: String,
+    /// The list as it came, with plan_ columns, instead of a line of JSON a row
+    #[arg(long)]
+    pub csv: bool,
+    /// With each line of JSON the whole answer: 31 kB a row, 620 MB for 20,000
+    #[arg(long, conflicts_with_all = ["csv", "text"])]
+    pub whole: bool,
+    /// Words for people: how many rows of each kind, and what to mend
+    #[arg(long, conflicts_with = "csv")]
+    pub text: bool,
+    /// The number of the first row, for a piece of a longer file
+    #[arg(long, value_name = "N", default_value_t = 1)]
+    pub first_row: u64,
+    #[command(flatten)]
+    pub reading: Reading,
 }
 
 /// Options of `plan`.
@@ -208,47 +215,8 @@ pub(crate) struct Plan {
     /// With the plan what each tree adds to its bound
     #[arg(long)]
     pub whole: bool,
-    /// A file of decisions (JSON): what the columns of the list hold, where it asks
-    #[arg(long, value_name = "FILE", visible_alias = "decisions")]
-    pub columns: Option<String>,
-    /// Where the list is, for rows without a place: 42.36,-71.06,15 m, or a town, as "Madison, WI"
-    #[arg(long, allow_hyphen_values = true)]
-    pub place: Option<String>,
-    /// The state or country of the list, as US-MA or GB
-    #[arg(long, value_name = "CODE")]
-    pub region: Option<String>,
-    /// Units of sizes for which the list says none: us or metric
-    #[arg(long, default_value = "us", value_parser = units)]
-    pub units: calc::terms::quantity::Units,
-    /// A file of a group's own settings to answer under
-    #[arg(long, value_name = "FILE")]
-    pub settings: Option<String>,
-    /// The day from which days are reckoned, as 2027-05-01: today unless said
-    #[arg(long, value_name = "DAY")]
-    pub today: Option<String>,
-    /// The language of words: en, es, or a tag such as es-MX
-    #[arg(long, value_name = "TAG", default_value = "en", value_parser = language)]
-    pub lang: String,
-}
-
-impl Plan {
-    /// The options with which its list is read.
-    pub(crate) fn list(&self) -> List {
-        List {
-            file: self.file.clone(),
-            columns: self.columns.clone(),
-            csv: true,
-            whole: false,
-            text: false,
-            place: self.place.clone(),
-            region: self.region.clone(),
-            units: self.units,
-            settings: self.settings.clone(),
-            today: self.today.clone(),
-            first_row: 1,
-            lang: self.lang.clone(),
-        }
-    }
+    #[command(flatten)]
+    pub reading: Reading,
 }
 
 /// Options of `settings`.

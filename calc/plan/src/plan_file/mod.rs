@@ -10,7 +10,7 @@ use shape::{
 
 use crate::judged::{ComesTo, Judged};
 use crate::limits::{Bind, Change};
-use crate::listed::{ListTree, Reason, SeasonPlan};
+use crate::listed::{ListTree, Position, Reason, SeasonPlan};
 use crate::need::Need;
 use crate::season::Season;
 use crate::solve::Planned;
@@ -412,8 +412,8 @@ fn assumed(season: &Season) -> Vec<Assumed> {
         ("ready_minutes", season.crew.ready_minutes, "min"),
         ("over", OVER, ""),
         ("discount", DISCOUNT, "1/a"),
-        ("outlying", 1.5, ""),
-        ("edge", 1.2, ""),
+        ("outlying", Position::Outlying.weight(), ""),
+        ("edge", Position::Edge.weight(), ""),
     ];
     if season.crew.pairs {
         all.push(("pairs", season.crew.heads_a_tree(), ""));

@@ -11,7 +11,7 @@ use calc::answer::{Answer, Outcome};
 use calc::question::Question;
 use calc::question::settings::AskingGroup;
 use calc_list::reader::{Item, Reader};
-use calc_list::{Answers, Decisions, Is, Line, Opened, Options, Row};
+use calc_list::{Answers, Decisions, Is, Line, NotList, Opened, Options, Record, Row};
 use calc_view::words::list as words;
 use calc_view::words::message::{pack, take_all, tree_names};
 use calc_view::words::{m, within};
@@ -28,7 +28,7 @@ use summary::Summary;
 /// When a file can't be read or the output not be written.
 pub(crate) fn run(options: &args::List) -> Result<ExitCode> {
     take_all();
-    within(pack(&options.lang), || list(options))
+    within(pack(&options.reading.lang), || list(options))
 }
 
 /// What is kept of an answer: it is printed for each row that asks the same.
@@ -58,37 +58,23 @@ pub(crate) fn reason(row: &Row) -> Option<&'static str> {
 
 fn list(options: &args::List) -> Result<ExitCode> {
     let reference = calc_data::whole();
-    let (Some(asked), Some(decisions), Some(group)) =
-        (told(options)?, decisions(options)?, group(options)?)
-    else {
+    let (Some(asked), Some(decisions), Some(group)) = (
+        told(&options.reading)?,
+        decisions(&options.reading)?,
+        group(&options.reading)?,
+    ) else {
         return Ok(ExitCode::from(2));
     };
     let mut source = match Source::open(&options.file, &decisions)? {
         Ok(source) => source,
-        Err(why) => {
-            terminal::tell(&words::not_list(why));
-            return Ok(ExitCode::from(1));
-        }
+        Err(why) => return Ok(refused(why)),
     };
     let first = source.first_rows(options.first_row)?;
-    let mut opened = match calc_list::open(reference, &first, &asked, &decisions) {
+    let mut opened = match opened(&first, &asked, &decisions)? {
         Ok(opened) => opened,
-        Err(why) => {
-            terminal::tell(&words::not_list(why));
-            return Ok(ExitCode::from(1));
-        }
+        Err(code) => return Ok(code),
     };
     drop(first);
-    if !opened.strangers.is_empty() {
-        for name in &opened.strangers {
-            terminal::tell(&words::stranger(name));
-        }
-        return Ok(ExitCode::from(2));
-    }
-    if !opened.asks.is_empty() {
-        ask(&opened, &decisions)?;
-        return Ok(ExitCode::from(2));
-    }
     let records = source.records(options.first_row)?;
     let mut answers = Answers::new(reference, calc_data::places::places(), group);
     let mut output = Output::new(options, &opened)?;
@@ -131,8 +117,37 @@ fn list(options: &args::List) -> Result<ExitCode> {
     Ok(ExitCode::SUCCESS)
 }
 
+/// A list whose columns are all understood; else the exit code, and why not is told.
+pub(crate) fn opened(
+    first: &[Record],
+    asked: &Options,
+    decisions: &Decisions,
+) -> Result<Result<Opened, ExitCode>> {
+    let opened = match calc_list::open(calc_data::whole(), first, asked, decisions) {
+        Ok(opened) => opened,
+        Err(why) => return Ok(Err(refused(why))),
+    };
+    if !opened.strangers.is_empty() {
+        for name in &opened.strangers {
+            terminal::tell(&words::stranger(name));
+        }
+        return Ok(Err(ExitCode::from(2)));
+    }
+    if !opened.asks.is_empty() {
+        ask(&opened, decisions)?;
+        return Ok(Err(ExitCode::from(2)));
+    }
+    Ok(Ok(opened))
+}
+
+/// Tells why a file is no list of trees.
+pub(crate) fn refused(why: NotList) -> ExitCode {
+    terminal::tell(&words::not_list(why));
+    ExitCode::from(1)
+}
+
 /// What holds for the whole list, from the command line; none where it was not understood, which is told.
-pub(crate) fn told(options: &args::List) -> Result<Option<Options>> {
+pub(crate) fn told(options: &args::Reading) -> Result<Option<Options>> {
     let today = match &options.today {
         None => json_question::today(),
         Some(day) => match calc::question::read_day(day) {
@@ -173,7 +188,7 @@ pub(crate) fn told(options: &args::List) -> Result<Option<Options>> {
 }
 
 /// The file of decisions; none where it was not understood, which is told.
-pub(crate) fn decisions(options: &args::List) -> Result<Option<Decisions>> {
+pub(crate) fn decisions(options: &args::Reading) -> Result<Option<Decisions>> {
     let Some(file) = &options.columns else {
         return Ok(Some(Decisions::default()));
     };
@@ -197,7 +212,7 @@ pub(crate) fn decisions(options: &args::List) -> Result<Option<Decisions>> {
 }
 
 /// A group's own settings; the inner none where none were asked for, the outer where they can't be used, which is told.
-pub(crate) fn group(options: &args::List) -> Result<Option<Option<AskingGroup>>> {
+pub(crate) fn group(options: &args::Reading) -> Result<Option<Option<AskingGroup>>> {
     let Some(file) = &options.settings else {
         return Ok(Some(None));
     };
@@ -244,7 +259,7 @@ fn made(
 }
 
 /// Prints what is asked: questions in words on the error stream, the file to fill in on the other.
-pub(crate) fn ask(opened: &Opened, decisions: &Decisions) -> Result<()> {
+fn ask(opened: &Opened, decisions: &Decisions) -> Result<()> {
     terminal::tell(&words::asked(opened.asks.len()));
     for ask in &opened.asks {
         terminal::tell(&format!("- {}", words::ask(ask)));

@@ -4,7 +4,7 @@ mod asked;
 mod sentences;
 mod tables;
 
-use crate::command::list::{ask, decisions, group, reason, told};
+use crate::command::list::{decisions, group, opened, reason, refused, told};
 use crate::{args, terminal};
 use anyhow::{Context, Result};
 use asked::Asked;
@@ -15,7 +15,6 @@ use calc_list::reader::{Cut, Item, Reader, as_text};
 use calc_list::{Answers, Counts, Is, Layout, Record, Row};
 use calc_plan::{Judged, ListTree, Position, Standing};
 use calc_view::season_calendar::season_calendar;
-use calc_view::words::list as words;
 use calc_view::words::message::{pack, take_all};
 use calc_view::words::{m, within};
 use std::process::ExitCode;
@@ -28,7 +27,7 @@ use std::rc::Rc;
 /// When the list can't be read.
 pub(crate) fn run(options: &args::Plan) -> Result<ExitCode> {
     take_all();
-    within(pack(&options.lang), || plan(options))
+    within(pack(&options.reading.lang), || plan(options))
 }
 
 /// A line of the list, as it goes out again.
@@ -59,9 +58,9 @@ pub(crate) struct ReadList {
 type AtPlace = (Question, Rc<Local>);
 
 fn plan(options: &args::Plan) -> Result<ExitCode> {
-    let list = options.list();
+    let reading = &options.reading;
     let (Some(told), Some(decisions), Some(group)) =
-        (told(&list)?, decisions(&list)?, group(&list)?)
+        (told(reading)?, decisions(reading)?, group(reading)?)
     else {
         return Ok(ExitCode::from(2));
     };
@@ -74,38 +73,24 @@ fn plan(options: &args::Plan) -> Result<ExitCode> {
     };
     let reference = calc_data::whole();
     let bytes = read_file(&options.file)?;
-    let refused = |why| {
-        terminal::tell(&words::not_list(why));
-        Ok(ExitCode::from(1))
-    };
     let (text, encoding) = match as_text(&bytes) {
         Ok(read) => read,
-        Err(why) => return refused(why),
+        Err(why) => return Ok(refused(why)),
     };
     let cut = match Cut::of(&text, encoding, &decisions) {
         Ok(cut) => cut,
-        Err(why) => return refused(why),
+        Err(why) => return Ok(refused(why)),
     };
     let (mut first, mut records, mut record) =
         (Vec::new(), cut.records(&*text, 1)?, Record::default());
     while records.next(&mut record)?.0 {
         first.push(record.clone());
     }
-    let mut opened = match calc_list::open(reference, &first, &told, &decisions) {
+    let mut opened = match opened(&first, &told, &decisions)? {
         Ok(opened) => opened,
-        Err(why) => return refused(why),
+        Err(code) => return Ok(code),
     };
     drop(first);
-    if !opened.strangers.is_empty() {
-        for name in &opened.strangers {
-            terminal::tell(&words::stranger(name));
-        }
-        return Ok(ExitCode::from(2));
-    }
-    if !opened.asks.is_empty() {
-        ask(&opened, &decisions)?;
-        return Ok(ExitCode::from(2));
-    }
     let mut answers = Answers::new(reference, calc_data::places::places(), group);
     let mut read = ReadList {
         layout: opened.layout.clone(),
@@ -221,7 +206,7 @@ fn tree(
         (_, Some("dead")) => Standing::Dead,
         (Is::Tree(typed, of), _) => {
             let local = answers.local(typed, of);
-            let judged = answers.of(typed, of, |question, local, _| {
+            let judged = answers.each(typed, of, |question, local| {
                 let days = (asked.season.from, asked.judged_on.as_slice());
                 let judged =
                     calc_plan::judge(calc_data::whole(), question, local, days, asked.season.slip);

@@ -85,7 +85,11 @@ impl Output {
                 calc_data::whole().data_version,
             ]
             .concat(),
-            today: options.today.clone().unwrap_or_else(json_question::today),
+            today: options
+                .reading
+                .today
+                .clone()
+                .unwrap_or_else(json_question::today),
             line: String::new(),
         };
         // A piece of a file is no file of its own.

@@ -15,11 +15,14 @@ const MORE: [&str; 4] = ["plan_walk", "plan_team", "plan_order", "plan_unit_said
 const OWN: usize = 4;
 /// So many problems of a row are told in the file of rows to fix.
 const PROBLEMS: usize = 3;
-/// Where the columns of the day, of the number of the work day and of the next visits stand.
-const DO_ON: usize = 12;
-const BATCH: usize = 13;
-const CHECKS: [usize; 3] = [14, 15, 16];
-const MEAN: usize = 8;
+/// The next visits.
+const CHECKS: [&str; 3] = ["plan_check_1", "plan_check_2", "plan_check_3"];
+
+/// Where a column of the plan stands.
+fn at(column: &str) -> usize {
+    let place = COLUMNS.iter().position(|it| *it == column);
+    place.expect("a column of a list with its plan")
+}
 
 impl ReadList {
     /// The cells of a row that go out again, as many as the header has, and those behind it.
@@ -93,10 +96,10 @@ fn without_tree(row: &Row) -> (Vec<String>, Vec<String>) {
     (cells, vec![String::new(); MORE.len()])
 }
 
-fn of_tree(read: &ReadList, planned: &SeasonPlan, at: usize) -> (Vec<String>, Vec<String>) {
-    let reason = planned.reasons[at].word();
-    let on = planned.place[at].and_then(|place| planned.plan.trees[place].as_ref().ok());
-    let Some((question, local)) = &read.questions[at] else {
+fn of_tree(read: &ReadList, planned: &SeasonPlan, tree: usize) -> (Vec<String>, Vec<String>) {
+    let reason = planned.reasons[tree].word();
+    let on = planned.place[tree].and_then(|place| planned.plan.trees[place].as_ref().ok());
+    let Some((question, local)) = &read.questions[tree] else {
         let mut cells = vec![String::new(); COLUMNS.len() - OWN];
         cells.push(reason.into());
         cells.push(words::without_answer(reason, false));
@@ -113,10 +116,10 @@ fn of_tree(read: &ReadList, planned: &SeasonPlan, at: usize) -> (Vec<String>, Ve
     let mut row = cells(&asked, &answer, &line);
     let mut behind = vec![String::new(); MORE.len()];
     for check in CHECKS {
-        row[check].clear();
+        row[at(check)].clear();
     }
     if let Some(on) = on {
-        plan_cells(&mut row, &mut behind, planned, at, on);
+        plan_cells(&mut row, &mut behind, planned, tree, on);
     }
     row.push(reason.into());
     let kind = calc_view::kind::Kind::default();
@@ -129,19 +132,19 @@ fn plan_cells(
     row: &mut [String],
     behind: &mut [String],
     planned: &SeasonPlan,
-    at: usize,
+    tree: usize,
     on: &Planned,
 ) {
     let days = &planned.property.days;
-    row[DO_ON] = iso(days[on.day].day);
-    row[BATCH] = (on.day + 1).to_string();
-    row[MEAN] = fixed(on.minutes, 3);
+    row[at("plan_do_on")] = iso(days[on.day].day);
+    row[at("plan_batch")] = (on.day + 1).to_string();
+    row[at("plan_minutes_mean")] = fixed(on.minutes, 3);
     let mut visits: Vec<usize> = on.visits.iter().filter_map(|visit| visit.day).collect();
     visits.sort_unstable();
     for (check, day) in CHECKS.iter().zip(visits) {
-        row[*check] = iso(days[day].day);
+        row[at(check)] = iso(days[day].day);
     }
-    if let Some(place) = planned.place[at] {
+    if let Some(place) = planned.place[tree] {
         behind[0] = fixed(planned.property.trees[place].work[2], 3);
         if let Some(turn) = planned.turns[place].first().copied().flatten() {
             behind[1] = turn.team.to_string();
