@@ -3,12 +3,66 @@
 use crate::words::message::in_use;
 use calc::answer::Answer;
 use calc::terms::day::iso;
+use calc::terms::fingerprint::fnv1a;
 use chrono::{Days, NaiveDate};
 
 /// The domain of the events' names: fixed, so that a second export replaces the first and doubles nothing.
-pub(crate) const DOMAIN: &str = "slipbark.invalid";
+const DOMAIN: &str = "slipbark.invalid";
 /// The longest line, in octets, its end not counted (RFC 5545, 3.1).
 const LONGEST: usize = 75;
+
+/// An all-day event, in the language of its words. It has no alarm and no place.
+pub(crate) struct Event<'a> {
+    /// Its name, without the domain: fixed, so that a second export replaces the first.
+    pub(crate) key: &'a str,
+    /// The moment of writing, UTC, as `20270612T080000Z`.
+    pub(crate) stamp: &'a str,
+    /// First and last day.
+    pub(crate) days: [NaiveDate; 2],
+    /// Whether somebody agreed to it.
+    pub(crate) agreed: bool,
+    pub(crate) summary: &'a str,
+    pub(crate) description: &'a str,
+}
+
+/// A calendar of events; `of` says in its product line what they are.
+pub(crate) fn calendar(of: &str, events: impl FnOnce(&mut String)) -> String {
+    let mut text = String::new();
+    line(&mut text, "BEGIN:VCALENDAR");
+    line(&mut text, "VERSION:2.0");
+    line(&mut text, &cat!("PRODID:-//Slipbark//", of, "//EN"));
+    line(&mut text, "CALSCALE:GREGORIAN");
+    events(&mut text);
+    line(&mut text, "END:VCALENDAR");
+    text
+}
+
+impl Event<'_> {
+    /// Writes it behind what a calendar holds.
+    pub(crate) fn write(&self, text: &mut String) {
+        let [from, to] = self.days;
+        line(text, "BEGIN:VEVENT");
+        line(text, &cat!("UID:", self.key, "@", DOMAIN));
+        line(text, &cat!("DTSTAMP:", self.stamp));
+        line(text, &cat!("DTSTART;VALUE=DATE:", compact(from)));
+        // The end is the day after the last one: it is not part of the event (3.6.1).
+        let end = to.checked_add_days(Days::new(1)).unwrap_or(to);
+        line(text, &cat!("DTEND;VALUE=DATE:", compact(end)));
+        let language = match in_use().language() {
+            "en" => String::new(),
+            other => cat!(";LANGUAGE=", other),
+        };
+        for (name, words) in [("SUMMARY", self.summary), ("DESCRIPTION", self.description)] {
+            line(text, &cat!(name, &language, ":", escaped(words)));
+        }
+        if !self.agreed {
+            line(text, "STATUS:TENTATIVE");
+        }
+        line(text, "TRANSP:TRANSPARENT");
+        line(text, "CATEGORIES:Slipbark");
+        line(text, "END:VEVENT");
+    }
+}
 
 /// The calendar of an answer's visits. `stamp` is the moment of writing, UTC, as `20270612T080000Z`; `summary` words
 /// a visit by its number, `about` names the tree.
@@ -19,57 +73,37 @@ pub fn visits(
     about: &str,
     summary: &dyn Fn(usize) -> String,
 ) -> String {
-    let mut text = String::new();
-    line(&mut text, "BEGIN:VCALENDAR");
-    line(&mut text, "VERSION:2.0");
-    line(&mut text, "PRODID:-//Slipbark//Visits//EN");
-    line(&mut text, "CALSCALE:GREGORIAN");
     let key = key(answer);
-    for (at, visit) in answer.visits.iter().enumerate() {
-        line(&mut text, "BEGIN:VEVENT");
-        line(
-            &mut text,
-            &cat!("UID:", &key, "-", number(at + 1), "@", DOMAIN),
-        );
-        line(&mut text, &cat!("DTSTAMP:", stamp));
-        line(&mut text, &cat!("DTSTART;VALUE=DATE:", compact(visit.from)));
-        // The end is the day after the last one: it is not part of the event (3.6.1).
-        let end = visit.to.checked_add_days(Days::new(1)).unwrap_or(visit.to);
-        line(&mut text, &cat!("DTEND;VALUE=DATE:", compact(end)));
-        let language = match in_use().language() {
-            "en" => String::new(),
-            other => cat!(";LANGUAGE=", other),
-        };
-        let said = [("SUMMARY", about), ("DESCRIPTION", &summary(at))];
-        for (name, words) in said {
-            line(&mut text, &cat!(name, &language, ":", escaped(words)));
+    calendar("Visits", |text| {
+        for (at, visit) in answer.visits.iter().enumerate() {
+            let event = Event {
+                key: &cat!(&key, "-", number(at + 1)),
+                stamp,
+                days: [visit.from, visit.to],
+                agreed: true,
+                summary: about,
+                description: &summary(at),
+            };
+            event.write(text);
         }
-        line(&mut text, "TRANSP:TRANSPARENT");
-        line(&mut text, "CATEGORIES:Slipbark");
-        line(&mut text, "END:VEVENT");
-    }
-    line(&mut text, "END:VCALENDAR");
-    text
+    })
 }
 
-/// The same for the same tree and day, whatever else changed: FNV-1a over species, sizes and day.
+/// The same for the same tree and day, whatever else changed: of species, sizes and day.
 fn key(answer: &Answer) -> String {
-    let mut hash: u64 = 0xcbf2_9ce4_8422_2325;
-    let mut take = |bytes: &[u8]| {
-        for byte in bytes {
-            hash = (hash ^ u64::from(*byte)).wrapping_mul(0x0100_0000_01b3);
-        }
-    };
-    take(answer.species.scientific.as_bytes());
-    for stem in &answer.stems {
-        take(&stem.dbh_mm.to_le_bytes());
-    }
-    take(answer.advised_day.map(iso).unwrap_or_default().as_bytes());
+    let sizes: Vec<u8> = answer
+        .stems
+        .iter()
+        .flat_map(|stem| stem.dbh_mm.to_le_bytes())
+        .collect();
+    let day = answer.advised_day.map(iso).unwrap_or_default();
+    let hash = fnv1a(&[answer.species.scientific.as_bytes(), &sizes, day.as_bytes()]);
+    // The lowest digit first: names that calendars know already stay.
     let digit = |at: u32| char::from(b"0123456789abcdef"[(hash >> (4 * at)) as usize & 15]);
     (0..16).map(digit).collect()
 }
 
-pub(crate) fn compact(day: NaiveDate) -> String {
+fn compact(day: NaiveDate) -> String {
     iso(day).chars().filter(|c| *c != '-').collect()
 }
 
@@ -78,7 +112,7 @@ fn number(value: usize) -> String {
 }
 
 /// Backslash, semicolon, comma and line ends carry meaning in a text value (3.3.11).
-pub(crate) fn escaped(text: &str) -> String {
+fn escaped(text: &str) -> String {
     let mut out = String::with_capacity(text.len());
     for c in text.chars() {
         match c {
@@ -95,7 +129,7 @@ pub(crate) fn escaped(text: &str) -> String {
 }
 
 /// A content line, folded at 75 octets without parting a character, ended as the standard says.
-pub(crate) fn line(text: &mut String, content: &str) {
+fn line(text: &mut String, content: &str) {
     let mut used = 0;
     for c in content.chars() {
         if used + c.len_utf8() > LONGEST {

@@ -1,15 +1,13 @@
 //! A season's plan as a calendar file (RFC 5545): an all-day event for each work day and crew, and one for each round of
 //! visits that has no work day yet, over the days in which it falls. No alarm, no place.
 
-use crate::ics::{DOMAIN, compact, escaped, line};
+use crate::ics::{Event, calendar};
 use crate::words::m;
-use crate::words::message::in_use;
 use crate::words::visits::visit;
 use calc::models::visits::VisitKind;
 use calc::question::read_day;
 use calc::terms::method::Method;
 use calc_plan::plan_file::shape::{PlanFile, TreeOf};
-use chrono::{Days, NaiveDate};
 use std::collections::BTreeMap;
 
 /// What a crew does on a day.
@@ -30,13 +28,13 @@ struct Round<'a> {
 /// The calendar of a plan. `stamp` is the moment of writing, UTC, as `20270401T080000Z`.
 #[must_use]
 pub fn season_calendar(file: &PlanFile, stamp: &str) -> String {
-    let mut text = String::new();
-    line(&mut text, "BEGIN:VCALENDAR");
-    line(&mut text, "VERSION:2.0");
-    line(&mut text, "PRODID:-//Slipbark//Season//EN");
-    line(&mut text, "CALSCALE:GREGORIAN");
+    calendar("Season", |text| events(text, file, stamp))
+}
+
+fn events(text: &mut String, file: &PlanFile, stamp: &str) {
     let (days, rounds) = gathered(file);
     for ((day, team), crew) in days {
+        let Ok(on) = read_day(day) else { continue };
         let agreed = file.work_days.iter().any(|it| it.day == day && it.agreed);
         let mut said: Vec<String> = Vec::new();
         let mut about: Vec<String> = Vec::new();
@@ -55,43 +53,40 @@ pub fn season_calendar(file: &PlanFile, stamp: &str) -> String {
             about.push(m::plan_visits_of(tags(&crew.visits)));
         }
         about.push(m::PLAN_LOOK_FIRST.into());
-        event(
-            &mut text,
-            &Event {
-                key: &calc_plan::fingerprint(
-                    [&file.list.id, " day ", day, " ", &team.to_string()]
-                        .concat()
-                        .as_bytes(),
-                ),
-                stamp,
-                days: (day, day),
-                agreed,
-                summary: &said.join("; "),
-                description: &about.join("\n"),
-            },
-        );
+        let event = Event {
+            key: &calc_plan::fingerprint(
+                [&file.list.id, " day ", day, " ", &team.to_string()]
+                    .concat()
+                    .as_bytes(),
+            ),
+            stamp,
+            days: [on, on],
+            agreed,
+            summary: &said.join("; "),
+            description: &about.join("\n"),
+        };
+        event.write(text);
     }
     for ((kind, year, unit), round) in rounds {
+        let (Ok(from), Ok(to)) = (read_day(round.from), read_day(round.to)) else {
+            continue;
+        };
         let what = VisitKind::parse(kind).map_or(kind, |kind| visit(kind, Method::BarkRing).text());
         let trees = round.trees.len().to_string();
-        event(
-            &mut text,
-            &Event {
-                key: &calc_plan::fingerprint(
-                    [&file.list.id, " round ", kind, " ", year, " ", unit]
-                        .concat()
-                        .as_bytes(),
-                ),
-                stamp,
-                days: (round.from, round.to),
-                agreed: false,
-                summary: &m::plan_round(m::PlanRound { what, trees, unit }),
-                description: &m::plan_visits_of(tags(&round.trees)),
-            },
-        );
+        let event = Event {
+            key: &calc_plan::fingerprint(
+                [&file.list.id, " round ", kind, " ", year, " ", unit]
+                    .concat()
+                    .as_bytes(),
+            ),
+            stamp,
+            days: [from, to],
+            agreed: false,
+            summary: &m::plan_round(m::PlanRound { what, trees, unit }),
+            description: &m::plan_visits_of(tags(&round.trees)),
+        };
+        event.write(text);
     }
-    line(&mut text, "END:VCALENDAR");
-    text
 }
 
 type CrewDays<'a> = BTreeMap<(&'a str, u32), CrewDay<'a>>;
@@ -137,47 +132,4 @@ fn units(trees: &[&TreeOf]) -> String {
     units.sort_unstable();
     units.dedup();
     units.join(", ")
-}
-
-struct Event<'a> {
-    key: &'a str,
-    stamp: &'a str,
-    days: (&'a str, &'a str),
-    agreed: bool,
-    summary: &'a str,
-    description: &'a str,
-}
-
-fn event(text: &mut String, event: &Event<'_>) {
-    let (Ok(from), Ok(to)) = (read_day(event.days.0), read_day(event.days.1)) else {
-        return;
-    };
-    line(text, "BEGIN:VEVENT");
-    line(text, &cat!("UID:", event.key, "@", DOMAIN));
-    line(text, &cat!("DTSTAMP:", event.stamp));
-    line(text, &cat!("DTSTART;VALUE=DATE:", compact(from)));
-    line(text, &cat!("DTEND;VALUE=DATE:", compact(day_after(to))));
-    let language = match in_use().language() {
-        "en" => String::new(),
-        other => cat!(";LANGUAGE=", other),
-    };
-    line(
-        text,
-        &cat!("SUMMARY", &language, ":", escaped(event.summary)),
-    );
-    line(
-        text,
-        &cat!("DESCRIPTION", &language, ":", escaped(event.description)),
-    );
-    if !event.agreed {
-        line(text, "STATUS:TENTATIVE");
-    }
-    line(text, "TRANSP:TRANSPARENT");
-    line(text, "CATEGORIES:Slipbark");
-    line(text, "END:VEVENT");
-}
-
-/// The end of an event is the day after its last one (3.6.1).
-fn day_after(day: NaiveDate) -> NaiveDate {
-    day.checked_add_days(Days::new(1)).unwrap_or(day)
 }

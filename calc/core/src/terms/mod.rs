@@ -3,6 +3,7 @@
 pub mod cite;
 pub mod constants;
 pub mod day;
+pub mod fingerprint;
 pub mod leaf;
 pub mod lengths;
 pub mod method;
