@@ -30,7 +30,7 @@ async fn look(browser: &Browser, script: &str) -> Result<Value, fantoccini::erro
 }
 
 /// Asks about the maple, and waits for the answer.
-pub async fn ask(browser: &Browser) -> Outcome {
+pub(crate) async fn ask(browser: &Browser) -> Outcome {
     look(
         browser,
         "const year = new Date().getFullYear() + 2;

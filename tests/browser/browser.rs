@@ -65,13 +65,13 @@ impl Drop for Driver {
 
 /// A browser window.
 #[derive(Clone)]
-pub struct Browser {
+pub(crate) struct Browser {
     /// The driver's own commands.
     pub client: Client,
 }
 
 /// Opens Chromium, runs the test in it and closes it, also when it failed.
-pub fn in_browser<Test, Steps>(test: Test)
+pub(crate) fn in_browser<Test, Steps>(test: Test)
 where
     Test: FnOnce(Browser) -> Steps,
     Steps: Future<Output = Outcome> + Send + 'static,
@@ -80,7 +80,7 @@ where
 }
 
 /// The same with what an earlier browser has left in a folder, as after a restart of the device.
-pub fn in_browser_of<Test, Steps>(profile: &std::path::Path, test: Test)
+pub(crate) fn in_browser_of<Test, Steps>(profile: &std::path::Path, test: Test)
 where
     Test: FnOnce(Browser) -> Steps,
     Steps: Future<Output = Outcome> + Send + 'static,
@@ -116,7 +116,7 @@ where
 }
 
 /// Opens Firefox, runs the test in it and closes it. Its driver keeps no log of the console or the network.
-pub fn in_firefox<Test, Steps>(test: Test)
+pub(crate) fn in_firefox<Test, Steps>(test: Test)
 where
     Test: FnOnce(Browser) -> Steps,
     Steps: Future<Output = Outcome> + Send + 'static,
@@ -166,23 +166,26 @@ where
 
 impl Browser {
     /// Opens an address and waits until it has loaded.
-    pub async fn open(&self, address: &str) -> Outcome {
+    pub(crate) async fn open(&self, address: &str) -> Outcome {
         Ok(self.client.goto(address).await?)
     }
 
     /// Runs a script's body in the page and gives what it returns.
-    pub async fn run(&self, script: &str) -> Result<Value, fantoccini::error::CmdError> {
+    pub(crate) async fn run(&self, script: &str) -> Result<Value, fantoccini::error::CmdError> {
         self.client.execute(script, Vec::new()).await
     }
 
     /// Runs a script that calls `done(value)` when it has one.
-    pub async fn run_until_done(&self, script: &str) -> Result<Value, fantoccini::error::CmdError> {
+    pub(crate) async fn run_until_done(
+        &self,
+        script: &str,
+    ) -> Result<Value, fantoccini::error::CmdError> {
         let script = format!("const done = arguments[arguments.length - 1]; {script}");
         self.client.execute_async(&script, Vec::new()).await
     }
 
     /// Waits until a script's expression is true.
-    pub async fn until(&self, what: &str, expression: &str) -> Outcome {
+    pub(crate) async fn until(&self, what: &str, expression: &str) -> Outcome {
         let began = Instant::now();
         loop {
             // While a page is being replaced there is nothing to run a script in.
@@ -203,7 +206,7 @@ impl Browser {
     }
 
     /// Waits until the calculator in the page is ready.
-    pub async fn until_ready(&self) -> Outcome {
+    pub(crate) async fn until_ready(&self) -> Outcome {
         self.until(
             "the calculator",
             "document.querySelector('slipbark-tree-plan, #calculator')?.version",
@@ -219,7 +222,7 @@ impl Browser {
     }
 
     /// Opens a page of any kind; where it holds the calculator, waits until that is ready.
-    pub async fn open_page(&self, address: &str) -> Outcome {
+    pub(crate) async fn open_page(&self, address: &str) -> Outcome {
         self.open(address).await?;
         let holds = "return Boolean(document.querySelector('slipbark-tree-plan, #calculator'));";
         if self.run(holds).await? == true {
@@ -229,12 +232,12 @@ impl Browser {
     }
 
     /// Sets the page's width in CSS pixels, narrower than any window goes.
-    pub async fn width(&self, width: u32) -> Outcome {
+    pub(crate) async fn width(&self, width: u32) -> Outcome {
         self.window(width, 900).await
     }
 
     /// Sets the page's width and height in CSS pixels.
-    pub async fn window(&self, width: u32, height: u32) -> Outcome {
+    pub(crate) async fn window(&self, width: u32, height: u32) -> Outcome {
         let parameters =
             json!({ "width": width, "height": height, "deviceScaleFactor": 1, "mobile": false });
         self.devtools("Emulation.setDeviceMetricsOverride", parameters)
@@ -246,7 +249,7 @@ impl Browser {
     }
 
     /// Sends a command of the browser's own protocol.
-    pub async fn devtools(
+    pub(crate) async fn devtools(
         &self,
         name: &str,
         parameters: Value,
@@ -272,7 +275,7 @@ impl Browser {
     }
 
     /// Warnings and errors in the console since the last call.
-    pub async fn console(&self) -> Result<Vec<String>, fantoccini::error::CmdError> {
+    pub(crate) async fn console(&self) -> Result<Vec<String>, fantoccini::error::CmdError> {
         let entries = self.log("browser").await?;
         let bad = entries
             .iter()
@@ -281,7 +284,7 @@ impl Browser {
     }
 
     /// Fails when the console has a warning or an error.
-    pub async fn expect_quiet(&self) -> Outcome {
+    pub(crate) async fn expect_quiet(&self) -> Outcome {
         let console = self.console().await?;
         assert!(
             console.is_empty(),
@@ -291,7 +294,7 @@ impl Browser {
     }
 
     /// The addresses of all requests since the last call.
-    pub async fn requests(&self) -> Result<Vec<String>, fantoccini::error::CmdError> {
+    pub(crate) async fn requests(&self) -> Result<Vec<String>, fantoccini::error::CmdError> {
         let entries = self.log("performance").await?;
         let sent = entries.iter().filter_map(|entry| {
             let message: Value = serde_json::from_str(entry["message"].as_str()?).ok()?;
@@ -306,7 +309,7 @@ impl Browser {
     }
 
     /// What came over the net since the last call: bytes with their headers, as sent.
-    pub async fn bytes_received(&self) -> Result<f64, fantoccini::error::CmdError> {
+    pub(crate) async fn bytes_received(&self) -> Result<f64, fantoccini::error::CmdError> {
         let entries = self.log("performance").await?;
         let came = entries.iter().filter_map(|entry| {
             let message: Value = serde_json::from_str(entry["message"].as_str()?).ok()?;
@@ -318,7 +321,7 @@ impl Browser {
     }
 
     /// Fails when any request since the last call went elsewhere than to `origins`.
-    pub async fn expect_requests_only_to(&self, origins: &[&str]) -> Outcome {
+    pub(crate) async fn expect_requests_only_to(&self, origins: &[&str]) -> Outcome {
         let requests = self.requests().await?;
         assert!(
             !requests.is_empty(),

@@ -9,12 +9,12 @@ use fantoccini::error::CmdError;
 use fantoccini::key::Key;
 
 /// The answer as it stands in the page, in the calculator of the page.
-pub const ANSWER: &str =
+pub(crate) const ANSWER: &str =
     "document.querySelector('slipbark-tree-plan').shadowRoot.querySelector('.answer-region .say')";
 
 impl Browser {
     /// Finds an element inside the calculator.
-    pub async fn in_calculator(&self, css: &str) -> Result<Element, CmdError> {
+    pub(crate) async fn in_calculator(&self, css: &str) -> Result<Element, CmdError> {
         let host = self.client.find(Locator::Css("slipbark-tree-plan")).await?;
         host.shadow_root().await?.find(Locator::Css(css)).await
     }
@@ -34,7 +34,7 @@ impl Browser {
     }
 
     /// Presses what can be pressed inside the calculator.
-    pub async fn press(&self, css: &str) -> Outcome {
+    pub(crate) async fn press(&self, css: &str) -> Outcome {
         self.unfold(css).await?;
         let element = self
             .in_calculator(css)
@@ -48,7 +48,7 @@ impl Browser {
     }
 
     /// Types into a field of the calculator.
-    pub async fn type_into(&self, css: &str, text: &str) -> Outcome {
+    pub(crate) async fn type_into(&self, css: &str, text: &str) -> Outcome {
         self.unfold(css).await?;
         let element = self
             .in_calculator(css)
@@ -59,7 +59,7 @@ impl Browser {
     }
 
     /// Types into a field in place of what stands in it.
-    pub async fn type_over(&self, css: &str, text: &str) -> Outcome {
+    pub(crate) async fn type_over(&self, css: &str, text: &str) -> Outcome {
         self.unfold(css).await?;
         let element = self
             .in_calculator(css)
@@ -71,7 +71,7 @@ impl Browser {
     }
 
     /// Gives keys to whatever has the focus.
-    pub async fn keys(&self, keys: &[char]) -> Outcome {
+    pub(crate) async fn keys(&self, keys: &[char]) -> Outcome {
         let mut actions = KeyActions::new("keyboard".into());
         for key in keys {
             actions = actions
@@ -82,7 +82,7 @@ impl Browser {
     }
 
     /// Presses Tab until an element of the calculator has the focus; gives how often.
-    pub async fn tab_to(
+    pub(crate) async fn tab_to(
         &self,
         css: &str,
     ) -> Result<usize, Box<dyn std::error::Error + Send + Sync>> {
@@ -99,7 +99,7 @@ impl Browser {
     }
 
     /// Chooses an invented tree with nothing in reach: a Norway maple of 14 1/2 in, on a day of June.
-    pub async fn fill_in_a_tree(&self) -> Outcome {
+    pub(crate) async fn fill_in_a_tree(&self) -> Outcome {
         self.type_into("#f-find", "norway").await?;
         self.press("input[name=species][value='Norway maple']")
             .await?;
@@ -113,7 +113,7 @@ impl Browser {
     }
 
     /// Asks for the answer and waits until it stands there; gives its first sentence.
-    pub async fn show_the_answer(
+    pub(crate) async fn show_the_answer(
         &self,
     ) -> Result<String, Box<dyn std::error::Error + Send + Sync>> {
         self.press("button[type=submit]").await?;
@@ -123,7 +123,7 @@ impl Browser {
     }
 
     /// Opens a page, fills in the invented tree and asks for its answer; gives its first sentence.
-    pub async fn open_an_answer(
+    pub(crate) async fn open_an_answer(
         &self,
         address: &str,
     ) -> Result<String, Box<dyn std::error::Error + Send + Sync>> {
@@ -134,7 +134,7 @@ impl Browser {
     }
 
     /// Types the point of Boston, as the climate file has it, into fields that are folded away until asked for.
-    pub async fn type_the_point_of_boston(&self) -> Outcome {
+    pub(crate) async fn type_the_point_of_boston(&self) -> Outcome {
         self.run("document.querySelector('slipbark-tree-plan').shadowRoot.querySelectorAll('form details').forEach((fold) => { fold.open = true; });")
             .await?;
         self.type_into("[name='place.latitude']", "42.36").await?;
@@ -143,7 +143,7 @@ impl Browser {
     }
 
     /// The outcome of the answer that stands in the page.
-    pub async fn outcome(&self) -> Result<String, CmdError> {
+    pub(crate) async fn outcome(&self) -> Result<String, CmdError> {
         let outcome = self
             .run("return document.querySelector('slipbark-tree-plan').result?.outcome ?? '';")
             .await?;

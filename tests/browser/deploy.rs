@@ -8,7 +8,7 @@ use serde_json::{Value, json};
 use std::path::{Path, PathBuf};
 
 /// The asset of a name, whatever its digest: `element.0123.js`.
-pub fn asset(site: &Path, stem: &str, ending: &str) -> String {
+pub(crate) fn asset(site: &Path, stem: &str, ending: &str) -> String {
     let entries = std::fs::read_dir(site.join("assets")).expect("the site has assets");
     let names: Vec<String> = entries
         .flatten()

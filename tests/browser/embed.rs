@@ -4,12 +4,12 @@ use crate::browser::in_browser;
 use crate::site::{Server, folder};
 
 /// Writes a host page and serves it from an origin of its own.
-pub fn host(test: &str, head: &str, body: &str) -> Server {
+pub(crate) fn host(test: &str, head: &str, body: &str) -> Server {
     host_with(test, "lang=\"en\"", head, body)
 }
 
 /// The same with attributes of its root.
-pub fn host_with(test: &str, root: &str, head: &str, body: &str) -> Server {
+pub(crate) fn host_with(test: &str, root: &str, head: &str, body: &str) -> Server {
     let folder = folder(test);
     let page = format!(
         "<!doctype html><html {root}><head><meta charset=\"utf-8\"><title>A land trust</title>\

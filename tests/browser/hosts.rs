@@ -35,7 +35,7 @@ const LOOKS: &str = "
     looks('legend', ['fontSize', 'color', 'textTransform', 'marginTop']),
   ];";
 
-pub fn element(site: &Server) -> String {
+pub(crate) fn element(site: &Server) -> String {
     format!(
         "<script src=\"{0}v1/embed.js\" defer></script>\
          <slipbark-tree-plan><p><a href=\"{0}\">Plan one tree</a></p></slipbark-tree-plan>",

@@ -6,7 +6,7 @@ use crate::browser::{Browser, in_browser};
 use crate::site::{Server, pages};
 
 /// Fails when the page as it is scrolls sideways at any of the widths.
-pub async fn expect_no_sideways_scroll(browser: &Browser, what: &str) -> Outcome {
+pub(crate) async fn expect_no_sideways_scroll(browser: &Browser, what: &str) -> Outcome {
     for width in [280, 320, 360, 768, 1280] {
         browser.width(width).await?;
         let script = "const root = document.documentElement;

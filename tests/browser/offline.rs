@@ -7,11 +7,11 @@ use crate::site::{Server, copy, pages};
 use serde_json::json;
 use std::path::Path;
 
-pub const SAVED: &str =
+pub(crate) const SAVED: &str =
     "document.getElementById('saved')?.textContent.startsWith('Saved on this device')";
 
 /// Opens the home page and waits until it claims to be saved.
-pub async fn open_and_save(browser: &Browser, address: &str) -> Outcome {
+pub(crate) async fn open_and_save(browser: &Browser, address: &str) -> Outcome {
     browser.open(address).await?;
     browser.until_ready().await?;
     browser
@@ -20,12 +20,14 @@ pub async fn open_and_save(browser: &Browser, address: &str) -> Outcome {
 }
 
 /// The names of the caches.
-pub async fn caches(browser: &Browser) -> Result<serde_json::Value, fantoccini::error::CmdError> {
+pub(crate) async fn caches(
+    browser: &Browser,
+) -> Result<serde_json::Value, fantoccini::error::CmdError> {
     browser.run_until_done("caches.keys().then(done);").await
 }
 
 /// A next version that can't be kept whole is refused: nothing waits, and nothing is offered.
-pub async fn expect_refused(browser: &Browser) -> Outcome {
+pub(crate) async fn expect_refused(browser: &Browser) -> Outcome {
     let tried = browser
         .run_until_done(
             "(async () => {
@@ -42,7 +44,7 @@ pub async fn expect_refused(browser: &Browser) -> Outcome {
 }
 
 /// Every page in English opens with a heading and its style sheet.
-pub async fn expect_every_page(browser: &Browser, address: &str) -> Outcome {
+pub(crate) async fn expect_every_page(browser: &Browser, address: &str) -> Outcome {
     for page in pages().iter().filter(|page| !page.starts_with("es/")) {
         browser.open_page(&format!("{address}{page}")).await?;
         let seen = browser
@@ -57,7 +59,7 @@ pub async fn expect_every_page(browser: &Browser, address: &str) -> Outcome {
 }
 
 /// The worker's text under another version's name.
-pub fn renamed(worker: &str) -> String {
+pub(crate) fn renamed(worker: &str) -> String {
     let (before, rest) = worker
         .split_once("const VERSION = \"")
         .expect("the worker has a version");

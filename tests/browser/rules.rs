@@ -37,12 +37,12 @@ fn axe() -> &'static str {
 }
 
 /// Fails when the checker finds anything in the page as it is.
-pub async fn expect_no_violations(browser: &Browser, what: &str) -> Outcome {
+pub(crate) async fn expect_no_violations(browser: &Browser, what: &str) -> Outcome {
     expect(browser, what, "{ resultTypes: ['violations'] }").await
 }
 
 /// The same by the rule of contrast alone, the one that other colours can break.
-pub async fn expect_contrast(browser: &Browser, what: &str) -> Outcome {
+pub(crate) async fn expect_contrast(browser: &Browser, what: &str) -> Outcome {
     expect(
         browser,
         what,

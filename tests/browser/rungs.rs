@@ -9,7 +9,7 @@ use crate::site::{Server, built, folder};
 use serde_json::{Value, json};
 
 /// Each rung's name and its lines for a site.
-pub fn rungs(site: &Server) -> [(&'static str, String); 5] {
+pub(crate) fn rungs(site: &Server) -> [(&'static str, String); 5] {
     let address = &site.address;
     [
         (
@@ -157,7 +157,7 @@ fn a_frame_takes_its_own_height_and_no_other_frame_can_give_it_one() {
 
 /// Opens a page on a slow processor and gives what shifted in it, when its largest thing was drawn, when the
 /// calculator was ready, and when the largest thing of the page itself was drawn.
-pub async fn vitals(
+pub(crate) async fn vitals(
     browser: &Browser,
     address: &str,
 ) -> Result<Value, fantoccini::error::CmdError> {

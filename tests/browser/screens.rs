@@ -11,13 +11,13 @@ use crate::site::Server;
 use serde_json::{Value, json};
 
 /// The languages that an answer is written in.
-pub const LANGUAGES: [&str; 2] = ["en", "es"];
+pub(crate) const LANGUAGES: [&str; 2] = ["en", "es"];
 
 /// One named question of each outcome; of a stop also that of a line.
 const OUTCOMES: [&str; 6] = ["do", "wait", "other", "professional", "line", "open"];
 
 /// The text of every named question, with its name.
-pub fn questions() -> Vec<(String, String)> {
+pub(crate) fn questions() -> Vec<(String, String)> {
     let named = examples::all(&examples::folder());
     let text = |name: &str| {
         let file = examples::folder().join(name).with_extension("json");
@@ -39,7 +39,7 @@ fn of_each_outcome() -> Vec<(String, String)> {
 
 impl Browser {
     /// Lets the calculator speak a language, and waits until it does.
-    pub async fn speak(&self, language: &str) -> Outcome {
+    pub(crate) async fn speak(&self, language: &str) -> Outcome {
         let set = format!(
             "document.querySelector('slipbark-tree-plan, #calculator').setAttribute('lang', '{language}');"
         );
@@ -51,7 +51,7 @@ impl Browser {
     }
 
     /// Asks a question as its reader would: the form filled in, the button pressed, the form folded.
-    pub async fn ask(&self, question: &str) -> Outcome {
+    pub(crate) async fn ask(&self, question: &str) -> Outcome {
         let ask = format!(
             "const calculator = document.querySelector('slipbark-tree-plan, #calculator');
              calculator.inputs = {question};

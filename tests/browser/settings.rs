@@ -7,7 +7,7 @@ use crate::site::{Server, folder};
 use serde_json::{Value, json};
 
 /// Invented: the group and its people do not exist.
-pub fn group() -> Value {
+pub(crate) fn group() -> Value {
     json!({
         "schema": 1, "id": "river-friends", "name": { "en": "River Friends", "es": "Amigos del Río" }, "checked": "2026-05-01",
         "units": "metric", "region": "US-MA", "place": { "latitude": "42.36", "longitude": "-71.06" }, "colour of the house": "red",

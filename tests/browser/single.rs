@@ -9,19 +9,19 @@ use serde_json::json;
 const NAME: &str = "slipbark-single.html";
 
 /// What the build wrote.
-pub fn single_file() -> Vec<u8> {
+pub(crate) fn single_file() -> Vec<u8> {
     std::fs::read(built().join(NAME)).expect("the single file is built")
 }
 
 /// Its address in a folder of its own: nothing lies beside it that it could load.
-pub fn on_a_stick(test: &str, file: &[u8]) -> String {
+pub(crate) fn on_a_stick(test: &str, file: &[u8]) -> String {
     let path = folder(test).join(NAME);
     std::fs::write(&path, file).expect("the folder can be written");
     format!("file://{}", path.display())
 }
 
 /// With one letter in the middle of what is packed changed to its neighbour.
-pub fn with_one_letter_changed(mut file: Vec<u8>) -> Vec<u8> {
+pub(crate) fn with_one_letter_changed(mut file: Vec<u8>) -> Vec<u8> {
     let at = middle(&file);
     file[at] = if file[at] == b'a' { b'b' } else { b'a' };
     file
@@ -46,7 +46,7 @@ async fn open_an_answer_in_boston(browser: &Browser, address: &str) -> Outcome {
 }
 
 /// The page says this, shows what is weighed, and has no calculator.
-pub async fn expect_words_in_place_of_the_calculator(
+pub(crate) async fn expect_words_in_place_of_the_calculator(
     browser: &Browser,
     id: &str,
     words: &str,

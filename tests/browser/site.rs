@@ -13,7 +13,7 @@ fn root() -> &'static Path {
 }
 
 /// Where test runs may write.
-pub fn scratch() -> PathBuf {
+pub(crate) fn scratch() -> PathBuf {
     let target = std::env::var_os("CARGO_TARGET_DIR")
         .map_or_else(|| root().join("target"), |folder| root().join(folder));
     target.join("tests")
@@ -39,7 +39,7 @@ fn program() -> &'static Path {
 }
 
 /// The folder with the site, built for the root of an origin.
-pub fn built() -> &'static Path {
+pub(crate) fn built() -> &'static Path {
     static BUILT: OnceLock<PathBuf> = OnceLock::new();
     BUILT.get_or_init(|| {
         let folder = scratch().join("site");
@@ -51,7 +51,7 @@ pub fn built() -> &'static Path {
 }
 
 /// The folder with the site built to keep nothing on the device.
-pub fn built_without_offline() -> PathBuf {
+pub(crate) fn built_without_offline() -> PathBuf {
     let folder = scratch().join("site-without-offline");
     run(Command::new(program())
         .args(["build", "--quiet", "--no-offline", "--out"])
@@ -60,7 +60,7 @@ pub fn built_without_offline() -> PathBuf {
 }
 
 /// What `answer` prints for a question.
-pub fn answer_on_the_command_line(question: &str) -> String {
+pub(crate) fn answer_on_the_command_line(question: &str) -> String {
     let file = scratch().join(format!("question-{}.json", std::process::id()));
     std::fs::write(&file, question).expect("the target folder can be written");
     let output = Command::new(program())
@@ -74,7 +74,7 @@ pub fn answer_on_the_command_line(question: &str) -> String {
 }
 
 /// A folder of this test's own, empty.
-pub fn folder(test: &str) -> PathBuf {
+pub(crate) fn folder(test: &str) -> PathBuf {
     let folder = scratch().join("folders").join(test);
     let _ = std::fs::remove_dir_all(&folder);
     std::fs::create_dir_all(&folder).expect("the target folder can be written");
@@ -82,7 +82,7 @@ pub fn folder(test: &str) -> PathBuf {
 }
 
 /// A copy of the built site that a test may change.
-pub fn copy(test: &str) -> PathBuf {
+pub(crate) fn copy(test: &str) -> PathBuf {
     fn copy_into(from: &Path, to: &Path) -> std::io::Result<()> {
         std::fs::create_dir_all(to)?;
         for entry in std::fs::read_dir(from)? {
@@ -107,7 +107,7 @@ pub fn copy(test: &str) -> PathBuf {
 }
 
 /// A running server; it ends with the test.
-pub struct Server {
+pub(crate) struct Server {
     process: Child,
     /// Its origin with a slash: `http://127.0.0.1:40000/`.
     pub address: String,
@@ -115,12 +115,12 @@ pub struct Server {
 
 impl Server {
     /// Serves the built site on a free port.
-    pub fn of_the_site() -> Self {
+    pub(crate) fn of_the_site() -> Self {
         Self::of(built(), 0)
     }
 
     /// Serves a folder on a port; 0 takes a free one.
-    pub fn of(folder: &Path, port: u16) -> Self {
+    pub(crate) fn of(folder: &Path, port: u16) -> Self {
         let mut process = Command::new(program())
             .current_dir(root())
             .args(["serve", "--quiet", "--port", &port.to_string(), "--dir"])
@@ -142,7 +142,7 @@ impl Server {
     }
 
     /// The port it listens on.
-    pub fn port(&self) -> u16 {
+    pub(crate) fn port(&self) -> u16 {
         let port = self
             .address
             .trim_end_matches('/')
@@ -153,12 +153,12 @@ impl Server {
     }
 
     /// Its origin without the slash.
-    pub fn origin(&self) -> &str {
+    pub(crate) fn origin(&self) -> &str {
         self.address.trim_end_matches('/')
     }
 
     /// Stops it and waits until it is gone.
-    pub fn stop(&mut self) {
+    pub(crate) fn stop(&mut self) {
         self.process.kill().expect("the server can be stopped");
         self.process.wait().expect("the server ends");
     }
@@ -172,7 +172,7 @@ impl Drop for Server {
 }
 
 /// Every page of the site, as addresses below its origin.
-pub fn pages() -> Vec<String> {
+pub(crate) fn pages() -> Vec<String> {
     let mut pages = vec![String::new()];
     let mut folders = vec![built().to_path_buf()];
     while let Some(folder) = folders.pop() {

@@ -7,7 +7,7 @@ use std::path::{Path, PathBuf};
 
 /// What is told of a list from outside.
 #[derive(Clone, Copy, Default)]
-pub struct Told {
+pub(crate) struct Told {
     /// The page is metric.
     pub metric: bool,
     /// The state or country.
@@ -18,7 +18,7 @@ pub struct Told {
 
 impl Told {
     /// With a file of decisions.
-    pub const fn decided(decisions: &'static str) -> Self {
+    pub(crate) const fn decided(decisions: &'static str) -> Self {
         Self {
             metric: false,
             region: "",
@@ -27,13 +27,13 @@ impl Told {
     }
 
     /// On a metric page.
-    pub const METRIC: Self = Self {
+    pub(crate) const METRIC: Self = Self {
         metric: true,
         region: "",
         decisions: "",
     };
 
-    pub fn options(&self) -> Options {
+    pub(crate) fn options(&self) -> Options {
         Options {
             units: if self.metric {
                 calc::terms::quantity::Units::Metric
@@ -50,7 +50,7 @@ impl Told {
         }
     }
 
-    pub fn decisions(&self) -> Decisions {
+    pub(crate) fn decisions(&self) -> Decisions {
         if self.decisions.is_empty() {
             return Decisions::default();
         }
@@ -59,18 +59,18 @@ impl Told {
 }
 
 /// The folder of these checks.
-pub fn folder() -> PathBuf {
+pub(crate) fn folder() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("lists")
 }
 
 /// A list of a folder as it lies there.
-pub fn file(folder_name: &str, name: &str) -> String {
+pub(crate) fn file(folder_name: &str, name: &str) -> String {
     let path = folder().join(folder_name).join(name).with_extension("csv");
     std::fs::read_to_string(&path).unwrap_or_else(|error| panic!("{}: {error}", path.display()))
 }
 
 /// Reads a list as it was told.
-pub fn read(bytes: &[u8], told: &Told) -> Result<Whole, NotList> {
+pub(crate) fn read(bytes: &[u8], told: &Told) -> Result<Whole, NotList> {
     read_whole(
         calc_data::whole(),
         bytes,
@@ -80,7 +80,7 @@ pub fn read(bytes: &[u8], told: &Told) -> Result<Whole, NotList> {
 }
 
 /// Holds what comes of a list against `folder/expected.out`.
-pub fn hold(folder_name: &str, expected: &str, bytes: &[u8], told: &Told) {
+pub(crate) fn hold(folder_name: &str, expected: &str, bytes: &[u8], told: &Told) {
     let shown = shown(bytes, told);
     let path = folder()
         .join(folder_name)
@@ -103,7 +103,7 @@ pub fn hold(folder_name: &str, expected: &str, bytes: &[u8], told: &Told) {
 }
 
 /// All that is known of a list after it was read.
-pub fn shown(bytes: &[u8], told: &Told) -> String {
+pub(crate) fn shown(bytes: &[u8], told: &Told) -> String {
     let mut out = String::new();
     let list = match read(bytes, told) {
         Ok(list) => list,

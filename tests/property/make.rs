@@ -52,7 +52,7 @@ const SIGNS: [&str; 8] = [
 ];
 
 /// A question asked for another day. How long it has been dry is asked anew with another season.
-pub fn on_day(question: &Question, day: NaiveDate) -> Question {
+pub(crate) fn on_day(question: &Question, day: NaiveDate) -> Question {
     let mut then = question.clone();
     then.day = Day::On(day);
     let season = |day| season_year(day, question.place.hemisphere());
@@ -63,37 +63,37 @@ pub fn on_day(question: &Question, day: NaiveDate) -> Question {
 }
 
 /// A maker of questions.
-pub struct Maker(pub StdRng);
+pub(crate) struct Maker(pub StdRng);
 
 impl Maker {
-    pub fn new(seed: u64) -> Self {
+    pub(crate) fn new(seed: u64) -> Self {
         Self(StdRng::seed_from_u64(seed))
     }
 
-    pub fn one<T: Copy>(&mut self, of: &[T]) -> T {
+    pub(crate) fn one<T: Copy>(&mut self, of: &[T]) -> T {
         *of.choose(&mut self.0).expect("a list with something in it")
     }
 
-    pub fn chance(&mut self, share: f64) -> bool {
+    pub(crate) fn chance(&mut self, share: f64) -> bool {
         self.0.random_bool(share)
     }
 
-    pub fn between(&mut self, low: f64, high: f64) -> f64 {
+    pub(crate) fn between(&mut self, low: f64, high: f64) -> f64 {
         self.0.random_range(low..high)
     }
 
     /// Inches, small ones as often as large ones.
-    pub fn inches(&mut self) -> f64 {
+    pub(crate) fn inches(&mut self) -> f64 {
         let log = self.between((0.3_f64).ln(), (45.0_f64).ln());
         (log.exp() * 100.0).round() / 100.0
     }
 
-    pub fn species(&mut self) -> &'static str {
+    pub(crate) fn species(&mut self) -> &'static str {
         let all = reference().species;
         all[self.0.random_range(0..all.len())].scientific
     }
 
-    pub fn date(&mut self) -> String {
+    pub(crate) fn date(&mut self) -> String {
         let (year, month) = (self.one(&[2026, 2027, 2028]), self.0.random_range(1..=12));
         format!("{year}-{month}-{}", self.0.random_range(1..=28))
     }
@@ -109,7 +109,7 @@ impl Maker {
         stem
     }
 
-    pub fn target(&mut self) -> Value {
+    pub(crate) fn target(&mut self) -> Value {
         let kind = self.one(&KINDS);
         let mut target = json!({ "kind": kind });
         if self.chance(0.9) {
@@ -141,7 +141,7 @@ impl Maker {
     }
 
     /// A question about the given species.
-    pub fn about(&mut self, species: &str) -> Value {
+    pub(crate) fn about(&mut self, species: &str) -> Value {
         let stems = self.one(&[1, 1, 1, 1, 2, 3, 5]);
         let stems: Vec<Value> = (0..stems).map(|_| self.stem()).collect();
         let mut question = json!({
@@ -202,7 +202,7 @@ impl Maker {
     }
 
     /// A question that is a good one, with what is understood of it.
-    pub fn good(&mut self) -> (Value, Question) {
+    pub(crate) fn good(&mut self) -> (Value, Question) {
         loop {
             let species = self.species();
             let typed = self.about(species);
@@ -213,7 +213,7 @@ impl Maker {
     }
 
     /// A good question with the small aids in it, often: timed trees, a visit.
-    pub fn aided(&mut self) -> (Value, Question) {
+    pub(crate) fn aided(&mut self) -> (Value, Question) {
         loop {
             let (mut typed, _) = self.good();
             if self.chance(0.3) {
@@ -235,7 +235,7 @@ impl Maker {
     }
 
     /// A question whose list of targets is complete, with distances, no signs, and a height that is known.
-    pub fn listed(&mut self) -> Value {
+    pub(crate) fn listed(&mut self) -> Value {
         loop {
             let species = self.species();
             let mut typed = self.about(species);
@@ -270,7 +270,7 @@ fn places() -> &'static Places {
 }
 
 /// What is known of the place.
-pub fn local(question: &Question) -> Local {
+pub(crate) fn local(question: &Question) -> Local {
     Local::of(
         &reference().constants.timing,
         &question.place,
@@ -280,11 +280,11 @@ pub fn local(question: &Question) -> Local {
 }
 
 /// The answer without the search for what would change it.
-pub fn plain(question: &Question) -> Answer {
+pub(crate) fn plain(question: &Question) -> Answer {
     without_changes(reference(), question, &local(question))
 }
 
 /// The same from what was typed.
-pub fn plain_of(typed: &Value) -> Answer {
+pub(crate) fn plain_of(typed: &Value) -> Answer {
     plain(&crate::support::question(typed))
 }

@@ -5,7 +5,7 @@ use crate::support::as_json;
 use serde_json::{Value, json};
 
 /// Two answers are alike: same words, numbers equal to about the last digits.
-pub fn alike(a: &Value, b: &Value, path: &str) -> Result<(), String> {
+pub(crate) fn alike(a: &Value, b: &Value, path: &str) -> Result<(), String> {
     match (a, b) {
         (Value::Number(a), Value::Number(b)) => {
             let (a, b) = (a.as_f64().unwrap_or(0.0), b.as_f64().unwrap_or(0.0));

@@ -12,7 +12,7 @@ use serde_json::{Value, json};
 use std::sync::Arc;
 
 /// Invented: the group, its people and its town do not exist.
-pub fn whole() -> Value {
+pub(crate) fn whole() -> Value {
     json!({
         "$schema": "https://example.org/v1/config.schema.json", "schema": 1, "id": "river-friends",
         "name": { "en": "River Friends", "es": "Amigos del Río" }, "checked": "2026-05-01", "units": "metric", "region": "US-MA",

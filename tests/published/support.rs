@@ -11,15 +11,15 @@ use serde_json::{Value, json};
 
 #[path = "tables.rs"]
 mod tables;
-pub use tables::*;
+pub(crate) use tables::*;
 
 /// Everything that is known.
-pub fn reference() -> &'static Reference {
+pub(crate) fn reference() -> &'static Reference {
     calc_data::whole()
 }
 
 /// A species by its scientific name.
-pub fn species(scientific: &str) -> &'static Species {
+pub(crate) fn species(scientific: &str) -> &'static Species {
     reference()
         .species
         .iter()
@@ -28,7 +28,7 @@ pub fn species(scientific: &str) -> &'static Species {
 }
 
 /// A question that needs nothing more: nothing in reach, Massachusetts, early June, no place.
-pub fn tree(species: &str, diameter: &str) -> Value {
+pub(crate) fn tree(species: &str, diameter: &str) -> Value {
     json!({
         "version": 1,
         "units": "us",
@@ -41,7 +41,7 @@ pub fn tree(species: &str, diameter: &str) -> Value {
 }
 
 /// The question with some fields set; null takes one out.
-pub fn with(mut question: Value, fields: Value) -> Value {
+pub(crate) fn with(mut question: Value, fields: Value) -> Value {
     let all = question.as_object_mut().expect("a question is an object");
     for (name, value) in fields.as_object().expect("fields are an object") {
         if value.is_null() {
@@ -54,7 +54,7 @@ pub fn with(mut question: Value, fields: Value) -> Value {
 }
 
 /// The same with one target at a distance and no line within reach.
-pub fn near(question: Value, kind: &str, distance: &str) -> Value {
+pub(crate) fn near(question: Value, kind: &str, distance: &str) -> Value {
     with(
         question,
         json!({
@@ -66,39 +66,39 @@ pub fn near(question: Value, kind: &str, distance: &str) -> Value {
 }
 
 /// Reads a question; the problems if it is a bad one.
-pub fn try_read(question: &Value) -> Result<Question, Vec<Problem>> {
+pub(crate) fn try_read(question: &Value) -> Result<Question, Vec<Problem>> {
     let typed: Typed =
         serde_json::from_value(question.clone()).unwrap_or_else(|e| panic!("{e} in {question}"));
     read(reference(), &typed)
 }
 
 /// Reads a question that is a good one.
-pub fn question(question: &Value) -> Question {
+pub(crate) fn question(question: &Value) -> Question {
     try_read(question).unwrap_or_else(|problems| panic!("{problems:?} in {question}"))
 }
 
 /// Asks, with nothing known of the place but what the question says.
-pub fn ask(asked: &Value) -> Answer {
+pub(crate) fn ask(asked: &Value) -> Answer {
     answer(reference(), &question(asked), &Local::default())
 }
 
 /// The same without the search for what would change it, where many are asked.
-pub fn ask_plain(asked: &Value) -> Answer {
+pub(crate) fn ask_plain(asked: &Value) -> Answer {
     without_changes(reference(), &question(asked), &Local::default())
 }
 
 /// The answer as the interface gives it.
-pub fn as_json(answer: &Answer) -> Value {
+pub(crate) fn as_json(answer: &Answer) -> Value {
     serde_json::to_value(answer).expect("an answer is JSON")
 }
 
 /// The level of a method for the largest stem.
-pub fn level(answer: &Answer, method: Method) -> Level {
+pub(crate) fn level(answer: &Answer, method: Method) -> Level {
     line(answer, method).level
 }
 
 /// The line of a method for the largest stem.
-pub fn line(answer: &Answer, method: Method) -> &calc::models::method::MethodLine {
+pub(crate) fn line(answer: &Answer, method: Method) -> &calc::models::method::MethodLine {
     answer
         .methods
         .iter()
@@ -107,12 +107,12 @@ pub fn line(answer: &Answer, method: Method) -> &calc::models::method::MethodLin
 }
 
 /// Whether a caution speaks.
-pub fn speaks(answer: &Answer, id: &str) -> bool {
+pub(crate) fn speaks(answer: &Answer, id: &str) -> bool {
     answer.cautions.iter().any(|caution| caution.id == id)
 }
 
 /// A group's settings as the reader takes them.
-pub fn value_of(value: &Value) -> calc::question::settings::Value {
+pub(crate) fn value_of(value: &Value) -> calc::question::settings::Value {
     use calc::question::settings::Value as Taken;
     match value {
         Value::Null => Taken::Null,
@@ -129,7 +129,7 @@ pub fn value_of(value: &Value) -> calc::question::settings::Value {
 }
 
 /// Settings that are accepted.
-pub fn settings_of(value: &Value) -> calc::question::settings::Settings {
+pub(crate) fn settings_of(value: &Value) -> calc::question::settings::Settings {
     match calc::question::settings::read(reference(), &value_of(value), None) {
         Ok((settings, _)) => settings,
         Err(told) => panic!("{told:?} in {value}"),
@@ -138,7 +138,7 @@ pub fn settings_of(value: &Value) -> calc::question::settings::Settings {
 
 /// Fails unless two numbers lie within a tolerance.
 #[track_caller]
-pub fn near_to(got: f64, want: f64, tolerance: f64, what: &str) {
+pub(crate) fn near_to(got: f64, want: f64, tolerance: f64, what: &str) {
     assert!(
         (got - want).abs() <= tolerance,
         "{what}: {got}, not {want} within {tolerance}"

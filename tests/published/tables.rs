@@ -8,34 +8,34 @@ use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
 /// One row of a table by column name.
-pub type Row = BTreeMap<String, String>;
+pub(crate) type Row = BTreeMap<String, String>;
 
 /// The repository's root.
-pub fn root() -> PathBuf {
+pub(crate) fn root() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("..")
 }
 
 /// The rows of a CSV file, by its path from the repository's root.
-pub fn rows(path: &str) -> Vec<Row> {
+pub(crate) fn rows(path: &str) -> Vec<Row> {
     let table = Table::read(&root(), path).unwrap_or_else(|problem| panic!("{problem}"));
     table.rows.into_iter().map(|row| row.cells).collect()
 }
 
 /// A cell as a number.
-pub fn number(row: &Row, column: &str) -> f64 {
+pub(crate) fn number(row: &Row, column: &str) -> f64 {
     row[column]
         .parse()
         .unwrap_or_else(|_| panic!("{column} is no number in {row:?}"))
 }
 
 /// The climate file as the page has it.
-pub fn climate_file() -> Places {
+pub(crate) fn climate_file() -> Places {
     let (places, regions) = climate_rows();
     decode(&encode(&places, &regions)).expect("a whole file")
 }
 
 /// The rows behind it: content/places/climate_places.csv and content/evidence/region_places.csv.
-pub fn climate_rows() -> (Vec<ClimatePlace>, Vec<RegionPlaces>) {
+pub(crate) fn climate_rows() -> (Vec<ClimatePlace>, Vec<RegionPlaces>) {
     let rows_of = rows("content/places/climate_places.csv");
     let all: Vec<ClimatePlace> = rows_of
         .iter()
@@ -63,7 +63,7 @@ pub fn climate_rows() -> (Vec<ClimatePlace>, Vec<RegionPlaces>) {
 }
 
 /// The places of content/places/climate_places.csv.
-pub fn stations() -> Vec<Station> {
+pub(crate) fn stations() -> Vec<Station> {
     rows("content/places/climate_places.csv")
         .iter()
         .map(|r| {

@@ -18,8 +18,6 @@
 //! assert_eq!(answer.outcome.word(), "do");
 //! ```
 
-#![warn(unreachable_pub)]
-
 pub mod answer;
 pub mod models;
 pub mod question;

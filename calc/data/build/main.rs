@@ -1,7 +1,5 @@
 //! Reads and checks `content/` and packs it. The build stops at a file and a line.
 
-#![warn(unreachable_pub)]
-
 #[path = "../src/container.rs"]
 mod container;
 mod content;

@@ -1,7 +1,5 @@
 //! What is known, compiled in from `content/`: see `build/`.
 
-#![warn(unreachable_pub)]
-
 #[cfg(feature = "table")]
 pub mod table;
 #[macro_use]

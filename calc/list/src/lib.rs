@@ -19,8 +19,6 @@
 //! A column is judged before any cell is; what only the owner can know is asked; nothing is guessed. The one reader of
 //! values is [`calc::question::read`].
 
-#![warn(unreachable_pub)]
-
 mod answers;
 pub mod ask;
 pub mod bytes;

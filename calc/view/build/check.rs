@@ -7,7 +7,7 @@ use crate::pack::MOST_GAPS;
 use crate::tables::{self, Said, Text};
 
 /// A kind of gap: its name in comments, the Rust type that fills it, whether a plural is chosen by it.
-pub struct Kind {
+pub(crate) struct Kind {
     pub name: &'static str,
     pub rust: &'static str,
     pub counts: bool,
@@ -18,7 +18,7 @@ const fn kind(name: &'static str, rust: &'static str, counts: bool) -> Kind {
 }
 
 /// All of them. What is already words when it comes to the message is a `Text` in Rust.
-pub const KINDS: [Kind; 15] = [
+pub(crate) const KINDS: [Kind; 15] = [
     kind("Text", "Text", false),
     kind("Phrase", "Text", false),
     kind("Length", "Text", false),
@@ -64,7 +64,7 @@ const RULES: [Rules; 3] = [
 ];
 
 /// An enum of calc that messages may word: its name, its path, its variants.
-pub struct Enum {
+pub(crate) struct Enum {
     pub name: String,
     pub path: String,
     pub variants: Vec<String>,
@@ -72,17 +72,17 @@ pub struct Enum {
 
 /// A gap of a message.
 #[derive(Clone)]
-pub struct Gap {
+pub(crate) struct Gap {
     pub name: String,
     pub kind: usize,
 }
 
 /// The type of a message of words under keys, for which Rust asks by text: `# $of (Key)`. Its words are listed by the
 /// first language, and a test beside the code that asks holds them against the keys.
-pub const KEY: &str = "Key";
+pub(crate) const KEY: &str = "Key";
 
 /// A message of the first language, checked.
-pub struct Checked {
+pub(crate) struct Checked {
     /// Whether it is asked by key.
     pub keyed: bool,
     pub id: String,
@@ -96,7 +96,7 @@ pub struct Checked {
 }
 
 /// A language, checked: its wordings in the order of the first one's.
-pub struct Whole {
+pub(crate) struct Whole {
     pub name: String,
     pub decimal: char,
     pub wordings: Vec<Vec<Part>>,
@@ -107,7 +107,7 @@ pub struct Whole {
 }
 
 /// The first language's messages, and every language's wordings.
-pub fn languages(
+pub(crate) fn languages(
     mut all: Vec<Language>,
     enums: &[Enum],
     texts: &[Text],

@@ -28,7 +28,7 @@ macro_rules! enums {
 }
 
 /// All of them.
-pub fn all() -> Vec<Enum> {
+pub(crate) fn all() -> Vec<Enum> {
     enums! {
         calc::answer { Outcome }
         calc::models::calibrate { NoRate }

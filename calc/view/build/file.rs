@@ -5,7 +5,7 @@ use fluent_syntax::parser;
 
 /// A file and a line.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Place {
+pub(crate) struct Place {
     pub file: String,
     pub line: usize,
 }
@@ -17,11 +17,11 @@ impl std::fmt::Display for Place {
 }
 
 /// What stops the build: a place, and what is wrong there.
-pub type Problems = Vec<String>;
+pub(crate) type Problems = Vec<String>;
 
 /// A piece of a text.
 #[derive(Clone, Debug, PartialEq)]
-pub enum Part {
+pub(crate) enum Part {
     Text(String),
     /// `{ $name }`
     Gap(String),
@@ -36,7 +36,7 @@ pub enum Part {
 
 /// One wording: of a message, or of one word of an enum.
 #[derive(Clone, Debug)]
-pub struct Wording {
+pub(crate) struct Wording {
     /// Name of the enum's variant in kebab-case; empty where the message has one wording.
     pub word: String,
     pub place: Place,
@@ -45,7 +45,7 @@ pub struct Wording {
 
 /// A gap that a comment tells of.
 #[derive(Clone, Debug)]
-pub struct Told {
+pub(crate) struct Told {
     pub name: String,
     pub kind: String,
     pub place: Place,
@@ -53,7 +53,7 @@ pub struct Told {
 
 /// A message.
 #[derive(Clone, Debug)]
-pub struct Message {
+pub(crate) struct Message {
     pub id: String,
     pub place: Place,
     /// What its own comment tells of its gaps.
@@ -70,7 +70,7 @@ struct Reader<'a> {
 }
 
 /// Reads a file; `file` is its name as problems say it.
-pub fn read(file: &str, text: &str) -> Result<Vec<Message>, Problems> {
+pub(crate) fn read(file: &str, text: &str) -> Result<Vec<Message>, Problems> {
     let mut reader = Reader {
         file,
         text,
@@ -295,7 +295,7 @@ fn place_of<'a>(expression: &ast::Expression<&'a str>) -> Option<&'a str> {
 }
 
 /// Adds a text; texts that follow each other are one.
-pub fn push_text(parts: &mut Vec<Part>, text: &str) {
+pub(crate) fn push_text(parts: &mut Vec<Part>, text: &str) {
     match parts.last_mut() {
         Some(Part::Text(last)) => last.push_str(text),
         _ => parts.push(Part::Text(text.to_owned())),
@@ -303,7 +303,7 @@ pub fn push_text(parts: &mut Vec<Part>, text: &str) {
 }
 
 /// Every gap that a text names, in order, each once.
-pub fn gaps_of(parts: &[Part], into: &mut Vec<String>) {
+pub(crate) fn gaps_of(parts: &[Part], into: &mut Vec<String>) {
     for part in parts {
         match part {
             Part::Gap(name) => add(into, name),
@@ -326,7 +326,7 @@ fn add(into: &mut Vec<String>, name: &str) {
 
 /// What a choice asks of its gap.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Ask {
+pub(crate) enum Ask {
     /// `$count`: its number.
     Number,
     /// `$tree-gender`: the gender of its name.
@@ -336,7 +336,7 @@ pub enum Ask {
 }
 
 /// The gap of a choice, and what is asked of it.
-pub fn asked(name: &str) -> (&str, Ask) {
+pub(crate) fn asked(name: &str) -> (&str, Ask) {
     if let Some(gap) = name.strip_suffix("-gender") {
         (gap, Ask::Gender)
     } else if let Some(gap) = name.strip_suffix("-sound") {

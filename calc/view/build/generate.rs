@@ -10,7 +10,7 @@ const KEYWORDS: [&str; 12] = [
 ];
 
 /// The whole file.
-pub fn code(messages: &[Checked], enums: &[Enum]) -> String {
+pub(crate) fn code(messages: &[Checked], enums: &[Enum]) -> String {
     let mut code = String::new();
     let mut number = 0;
     for message in messages {
@@ -25,7 +25,7 @@ fn snake(id: &str) -> String {
 }
 
 /// The key of an attribute: no attribute begins with a digit, so `of-10` stands for `10`.
-pub fn key(word: &str) -> &str {
+pub(crate) fn key(word: &str) -> &str {
     match word.strip_prefix("of-") {
         Some(rest) if rest.starts_with(|c: char| c.is_ascii_digit()) => rest,
         _ => word,
@@ -41,7 +41,7 @@ fn variable(name: &str) -> String {
 }
 
 /// `crown-full` as the enum has it: `CrownFull`.
-pub fn pascal(kebab: &str) -> String {
+pub(crate) fn pascal(kebab: &str) -> String {
     kebab
         .split('-')
         .map(|word| {

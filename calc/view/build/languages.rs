@@ -4,10 +4,10 @@ use crate::file::{self, Message, Problems};
 use std::path::Path;
 
 /// The language in which everything stands, and which the module has inside.
-pub const FIRST: &str = "en";
+pub(crate) const FIRST: &str = "en";
 
 /// A language as it was read.
-pub struct Language {
+pub(crate) struct Language {
     pub name: String,
     /// As problems say it: `content/words/es`.
     pub folder: String,
@@ -31,7 +31,7 @@ fn names(folder: &Path) -> Result<Vec<String>, Problems> {
 }
 
 /// Every language: a folder each, the first one in front, one that only changes another behind it.
-pub fn read(words: &Path) -> Result<Vec<Language>, Problems> {
+pub(crate) fn read(words: &Path) -> Result<Vec<Language>, Problems> {
     let mut problems = Problems::new();
     let mut all = Vec::new();
     for name in names(words)? {
@@ -74,7 +74,7 @@ pub fn read(words: &Path) -> Result<Vec<Language>, Problems> {
 }
 
 /// Whether a message is of lists of trees: what answers one tree goes without them.
-pub fn is_of_lists(message: &file::Place) -> bool {
+pub(crate) fn is_of_lists(message: &file::Place) -> bool {
     let of_lists = |file: &&str| message.file.ends_with(*file);
     ["/list.ftl", "/plan.ftl"].iter().any(of_lists) && !is_beside(message)
 }
@@ -83,7 +83,7 @@ pub fn is_of_lists(message: &file::Place) -> bool {
 const BESIDE: [&str; 2] = ["/pages", "/program"];
 
 /// Whether a message is one that no calculator says.
-pub fn is_beside(message: &file::Place) -> bool {
+pub(crate) fn is_beside(message: &file::Place) -> bool {
     let folder = message
         .file
         .rsplit_once('/')

@@ -57,7 +57,7 @@ fn marks(parts: &[Part]) -> Vec<String> {
 }
 
 /// What is wrong with the marks of a wording, if it is to have those of the first language.
-pub fn differs(id: &str, wording: &Wording, first: &Wording) -> Option<String> {
+pub(crate) fn differs(id: &str, wording: &Wording, first: &Wording) -> Option<String> {
     let (here, there) = (marks(&wording.parts), marks(&first.parts));
     let lacks = |all: &[String], mark: &String| {
         let count = |all: &[String]| all.iter().filter(|it| *it == mark).count();
@@ -72,7 +72,7 @@ pub fn differs(id: &str, wording: &Wording, first: &Wording) -> Option<String> {
 }
 
 /// A text of a page for checks of the layout: what is no word stays.
-pub fn stretched(parts: &[Part]) -> Vec<Part> {
+pub(crate) fn stretched(parts: &[Part]) -> Vec<Part> {
     fn stretch((is_words, piece): (bool, &str)) -> String {
         match is_words {
             true => pack::stretch(piece),

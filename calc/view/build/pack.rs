@@ -5,7 +5,7 @@ use crate::file::{Ask, Part, asked};
 /// Stands for gap 1; gap 7 is U+0007.
 const FIRST_GAP: u8 = 1;
 /// The most gaps of a message.
-pub const MOST_GAPS: usize = 7;
+pub(crate) const MOST_GAPS: usize = 7;
 /// Around a choice.
 const CHOICE: char = '\u{e}';
 /// Behind the key of a case.
@@ -14,7 +14,7 @@ const KEY: char = '\u{f}';
 const CASE: char = '\u{10}';
 
 /// One wording, its gaps by their place in `gaps`.
-pub fn wording(parts: &[Part], gaps: &[&str]) -> String {
+pub(crate) fn wording(parts: &[Part], gaps: &[&str]) -> String {
     let mut text = String::new();
     write(parts, gaps, &mut text);
     text
@@ -52,7 +52,7 @@ fn write(parts: &[Part], gaps: &[&str], into: &mut String) {
 }
 
 /// The file: the language, the mark of the build, the decimal sign, names of trees, texts of tables, then the wordings.
-pub fn file(
+pub(crate) fn file(
     language: &str,
     mark: u32,
     decimal: char,
@@ -71,14 +71,14 @@ pub fn file(
 }
 
 /// FNV-1a: a pack of another build has another mark, and is refused.
-pub fn mark(names: &str) -> u32 {
+pub(crate) fn mark(names: &str) -> u32 {
     names.bytes().fold(0x811c_9dc5, |mark, byte| {
         (mark ^ u32::from(byte)).wrapping_mul(0x0100_0193)
     })
 }
 
 /// A text two in five longer and with accents everywhere: what doesn't fit shows, and so does what is not a message.
-pub fn stretched(parts: &[Part]) -> Vec<Part> {
+pub(crate) fn stretched(parts: &[Part]) -> Vec<Part> {
     parts
         .iter()
         .map(|part| match part {
@@ -95,7 +95,7 @@ pub fn stretched(parts: &[Part]) -> Vec<Part> {
         .collect()
 }
 
-pub fn stretch(text: &str) -> String {
+pub(crate) fn stretch(text: &str) -> String {
     let mut longer = String::new();
     let mut letters = 0;
     for c in text.chars() {

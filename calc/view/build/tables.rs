@@ -100,7 +100,7 @@ const LABELS: [(&str, &str); 3] = [
 const LABELLED: &str = "calc/data/build/content/sources.rs";
 
 /// A text of a table: where it stands, and the message and the attribute that say it.
-pub struct Text {
+pub(crate) struct Text {
     pub place: Place,
     pub id: String,
     pub attribute: &'static str,
@@ -108,10 +108,10 @@ pub struct Text {
 }
 
 /// A text, and what a language says for it.
-pub type Said = (String, String);
+pub(crate) type Said = (String, String);
 
 /// Every text of every table.
-pub fn read(root: &Path) -> Result<Vec<Text>, Problems> {
+pub(crate) fn read(root: &Path) -> Result<Vec<Text>, Problems> {
     let mut texts = Vec::new();
     for table in &TABLES {
         println!(
@@ -218,7 +218,7 @@ fn slug(cell: &str) -> String {
 
 /// What a language says for the texts. A text that stands in several rows is said once, at any of them; what the language
 /// that it changes says is its own where it tells nothing else.
-pub fn said(
+pub(crate) fn said(
     folder: &str,
     messages: &[Message],
     texts: &[Text],
@@ -301,7 +301,7 @@ fn gaps(english: &str) -> impl Iterator<Item = &str> {
 }
 
 /// As the pack has them: a line each, the key of the English in front.
-pub fn packed(said: &[Said]) -> String {
+pub(crate) fn packed(said: &[Said]) -> String {
     let mut keys = BTreeMap::new();
     let mut lines = Vec::new();
     for (english, said) in said {

@@ -18,8 +18,6 @@
 //! `data-act="change"` carry the id of a field in `data-field` and in `href` (`#f-species`). Links into the
 //! answer itself are plain fragments of ids that start with [`answer::Options::id_prefix`].
 
-#![warn(unreachable_pub)]
-
 /// Puts pieces of text together: literals become one template, the rest fills its gaps. What is given by value is
 /// used up, so that no caller drops it. The formatter, or an entry for each piece, would cost more bytes in the browser.
 macro_rules! cat {

@@ -4,7 +4,7 @@ use crate::support::*;
 use serde_json::{Value, json};
 
 /// A row: its name, its nine cells in the order of the table, a question that it answers, and one that it does not.
-pub struct Case {
+pub(super) struct Case {
     pub rule: &'static str,
     pub cells: &'static str,
     pub fires: Value,
@@ -25,16 +25,16 @@ fn case(
     }
 }
 
-pub fn on(question: Value, date: &str) -> Value {
+pub(super) fn on(question: Value, date: &str) -> Value {
     with(question, json!({ "date": date }))
 }
 
-pub fn said(question: Value, field: &str, word: &str) -> Value {
+pub(super) fn said(question: Value, field: &str, word: &str) -> Value {
     with(question, json!({ field: word }))
 }
 
 /// A maple of 50 ft with a path at a distance.
-pub fn path(diameter: &str, distance: &str) -> Value {
+pub(super) fn path(diameter: &str, distance: &str) -> Value {
     near(
         with(
             tree("Norway maple", diameter),
@@ -45,7 +45,7 @@ pub fn path(diameter: &str, distance: &str) -> Value {
     )
 }
 
-pub fn maple(diameter: &str) -> Value {
+pub(super) fn maple(diameter: &str) -> Value {
     tree("Norway maple", diameter)
 }
 
@@ -474,7 +474,7 @@ fn of_the_day() -> Vec<Case> {
     ]
 }
 
-pub fn cases() -> Vec<Case> {
+pub(super) fn cases() -> Vec<Case> {
     [general(), of_species(), of_size(), of_the_day()]
         .into_iter()
         .flatten()

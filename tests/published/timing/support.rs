@@ -12,10 +12,10 @@ use chrono::{Datelike, NaiveDate};
 
 #[path = "../tables.rs"]
 mod tables;
-pub use tables::*;
+pub(crate) use tables::*;
 
 /// The constants of content/rules/timing_constants.csv.
-pub fn constants() -> SeasonConstants {
+pub(crate) fn constants() -> SeasonConstants {
     let rows = rows("content/rules/timing_constants.csv");
     SeasonConstants::by_name("", &mut |name| {
         let row = rows.iter().find(|row| row["name"] == name);
@@ -24,7 +24,7 @@ pub fn constants() -> SeasonConstants {
 }
 
 /// The climate at a point; fails the check where there is none.
-pub fn point(
+pub(crate) fn point(
     stations: &[Station],
     lat: f64,
     lon: f64,
@@ -44,7 +44,7 @@ pub fn point(
 }
 
 /// A tree of a wood class with its sum.
-pub fn tree(wood: WoodClass, f_sum: f64) -> TreeTiming {
+pub(crate) fn tree(wood: WoodClass, f_sum: f64) -> TreeTiming {
     TreeTiming {
         wood: Some(wood),
         f_sum: Some(f_sum),
@@ -53,7 +53,7 @@ pub fn tree(wood: WoodClass, f_sum: f64) -> TreeTiming {
 }
 
 /// An ordinary question.
-pub fn ask<'a>(tree: TreeTiming, place: Where<'a>) -> Ask<'a> {
+pub(crate) fn ask<'a>(tree: TreeTiming, place: Where<'a>) -> Ask<'a> {
     Ask {
         tree,
         place,
@@ -66,7 +66,7 @@ pub fn ask<'a>(tree: TreeTiming, place: Where<'a>) -> Ask<'a> {
 }
 
 /// The season of a tree in a climate.
-pub fn season_at<'c>(
+pub(crate) fn season_at<'c>(
     wood: WoodClass,
     f_sum: f64,
     climate: &PointClimate,
@@ -76,7 +76,7 @@ pub fn season_at<'c>(
 }
 
 /// A wood class by the word of the tables.
-pub fn wood(word: &str) -> WoodClass {
+pub(crate) fn wood(word: &str) -> WoodClass {
     match word {
         "ring" => WoodClass::Ring,
         "diffuse" => WoodClass::Diffuse,
@@ -86,12 +86,12 @@ pub fn wood(word: &str) -> WoodClass {
 }
 
 /// A date.
-pub fn day(year: i32, month: u32, day: u32) -> NaiveDate {
+pub(crate) fn day(year: i32, month: u32, day: u32) -> NaiveDate {
     NaiveDate::from_ymd_opt(year, month, day).expect("a date")
 }
 
 /// "21 May" of a year.
-pub fn day_month(text: &str, year: i32) -> NaiveDate {
+pub(crate) fn day_month(text: &str, year: i32) -> NaiveDate {
     const NAMES: [&str; 12] = [
         "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec",
     ];
@@ -107,18 +107,18 @@ pub fn day_month(text: &str, year: i32) -> NaiveDate {
 }
 
 /// Whole days from `a` to `b`.
-pub fn days_between(a: NaiveDate, b: NaiveDate) -> i64 {
+pub(crate) fn days_between(a: NaiveDate, b: NaiveDate) -> i64 {
     (b - a).num_days()
 }
 
-pub const CLASSES: [(WoodClass, f64); 3] = [
+pub(crate) const CLASSES: [(WoodClass, f64); 3] = [
     (WoodClass::Ring, 235.0),
     (WoodClass::Diffuse, 180.0),
     (WoodClass::Conifer, 330.0),
 ];
 
 /// Every seventh place of the table, at its own elevation.
-pub fn places(c: &SeasonConstants) -> Vec<(Station, PointClimate)> {
+pub(crate) fn places(c: &SeasonConstants) -> Vec<(Station, PointClimate)> {
     let all = stations();
     all.iter()
         .step_by(7)
@@ -137,13 +137,13 @@ pub fn places(c: &SeasonConstants) -> Vec<(Station, PointClimate)> {
         .collect()
 }
 
-pub fn whole_year(year: i32) -> impl Iterator<Item = NaiveDate> {
+pub(crate) fn whole_year(year: i32) -> impl Iterator<Item = NaiveDate> {
     day(year, 1, 1)
         .iter_days()
         .take_while(move |d| d.year() == year)
 }
 
-pub fn here(stage: Stage, date: NaiveDate) -> Observed {
+pub(crate) fn here(stage: Stage, date: NaiveDate) -> Observed {
     Observed {
         stage,
         date,

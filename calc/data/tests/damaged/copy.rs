@@ -5,7 +5,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 /// A copy of content, and of the code that cites its sources, that goes when the check is done.
-pub struct Copy {
+pub(crate) struct Copy {
     pub folder: PathBuf,
 }
 
@@ -24,7 +24,7 @@ fn copy_all(from: &Path, to: &Path) {
 
 impl Copy {
     /// `name` is that of the check.
-    pub fn new(name: &str) -> Self {
+    pub(crate) fn new(name: &str) -> Self {
         let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
         let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join(name);
         for part in ["content/evidence", "content/rules", "calc/core/src"] {
@@ -33,17 +33,17 @@ impl Copy {
         Self { folder }
     }
 
-    pub fn text(&self, table: &str) -> String {
+    pub(crate) fn text(&self, table: &str) -> String {
         fs::read_to_string(self.folder.join(format!("content/{table}.csv"))).expect("a table")
     }
 
-    pub fn write(&self, table: &str, text: &str) {
+    pub(crate) fn write(&self, table: &str, text: &str) {
         fs::write(self.folder.join(format!("content/{table}.csv")), text).expect("a table");
     }
 
     /// Puts one text in the place of another in the line that begins so.
     #[track_caller]
-    pub fn replace(&self, table: &str, line: &str, from: &str, to: &str) {
+    pub(crate) fn replace(&self, table: &str, line: &str, from: &str, to: &str) {
         let text = self.text(table);
         let found = text.lines().find(|of| of.starts_with(line)).expect(line);
         assert!(found.contains(from), "{found} has no {from}");
@@ -53,20 +53,20 @@ impl Copy {
 
     /// Takes out every line that begins so.
     #[track_caller]
-    pub fn without(&self, table: &str, line: &str) {
+    pub(crate) fn without(&self, table: &str, line: &str) {
         let text = self.text(table);
         let kept: Vec<&str> = text.lines().filter(|of| !of.starts_with(line)).collect();
         assert!(kept.len() < text.lines().count(), "{table} has no {line}");
         self.write(table, &(kept.join("\n") + "\n"));
     }
 
-    pub fn add(&self, table: &str, line: &str) {
+    pub(crate) fn add(&self, table: &str, line: &str) {
         self.write(table, &format!("{}{line}\n", self.text(table)));
     }
 
     /// What stops the build.
     #[track_caller]
-    pub fn problem(&self) -> String {
+    pub(crate) fn problem(&self) -> String {
         match content::read(&self.folder) {
             Ok(_) => panic!("the damage goes unnoticed"),
             Err(problem) => problem.to_string(),
@@ -75,7 +75,7 @@ impl Copy {
 
     /// The build stops at the line of a table that begins so, and says these.
     #[track_caller]
-    pub fn stops_at(&self, table: &str, line: &str, says: &[&str]) {
+    pub(crate) fn stops_at(&self, table: &str, line: &str, says: &[&str]) {
         let at = self.text(table).lines().position(|of| of.starts_with(line));
         let at = at.expect(line) + 1;
         let problem = self.problem();
@@ -88,7 +88,7 @@ impl Copy {
 
     /// The build stops at the last line of a table, where a row is missing.
     #[track_caller]
-    pub fn stops_at_the_end(&self, table: &str, says: &str) {
+    pub(crate) fn stops_at_the_end(&self, table: &str, says: &str) {
         let text = self.text(table);
         let last = text.lines().last().expect("a line");
         self.stops_at(table, last, &[says]);

@@ -11,16 +11,16 @@ use web_sys::{
 };
 
 /// A host in the page; it goes when the test ends.
-pub struct Host {
+pub(crate) struct Host {
     pub element: HtmlElement,
 }
 
 impl Host {
-    pub fn new() -> Self {
+    pub(crate) fn new() -> Self {
         Self::with(&[])
     }
 
-    pub fn with(attributes: &[(&str, &str)]) -> Self {
+    pub(crate) fn with(attributes: &[(&str, &str)]) -> Self {
         let document = document();
         let element = document.create_element("div").expect("an element");
         for (name, value) in attributes {
@@ -37,34 +37,34 @@ impl Host {
         Self { element }
     }
 
-    pub fn root(&self) -> ShadowRoot {
+    pub(crate) fn root(&self) -> ShadowRoot {
         self.element.shadow_root().expect("an open shadow root")
     }
 
-    pub fn all(&self, css: &str) -> Vec<Element> {
+    pub(crate) fn all(&self, css: &str) -> Vec<Element> {
         let found = self.root().query_selector_all(css).expect("a selector");
         (0..found.length())
             .filter_map(|at| found.item(at)?.dyn_into().ok())
             .collect()
     }
 
-    pub fn one(&self, css: &str) -> Element {
+    pub(crate) fn one(&self, css: &str) -> Element {
         self.root()
             .query_selector(css)
             .expect("a selector")
             .unwrap_or_else(|| panic!("there is no {css}"))
     }
 
-    pub fn has(&self, css: &str) -> bool {
+    pub(crate) fn has(&self, css: &str) -> bool {
         !self.all(css).is_empty()
     }
 
-    pub fn text(&self, css: &str) -> String {
+    pub(crate) fn text(&self, css: &str) -> String {
         self.one(css).text_content().unwrap_or_default()
     }
 
     /// Types into a field, or picks from a list, as a person does: the events come with it.
-    pub fn type_in(&self, css: &str, text: &str) {
+    pub(crate) fn type_in(&self, css: &str, text: &str) {
         let field = self.one(css);
         if let Some(input) = field.dyn_ref::<HtmlInputElement>() {
             input.set_value(text);
@@ -78,14 +78,14 @@ impl Host {
         }
     }
 
-    pub fn send(&self, css: &str, name: &str) {
+    pub(crate) fn send(&self, css: &str, name: &str) {
         let init = EventInit::new();
         init.set_bubbles(true);
         let event = Event::new_with_event_init_dict(name, &init).expect("an event");
         self.one(css).dispatch_event(&event).expect("it is sent");
     }
 
-    pub fn value(&self, css: &str) -> String {
+    pub(crate) fn value(&self, css: &str) -> String {
         let value = js_sys::Reflect::get(&self.one(css), &"value".into());
         value
             .ok()
@@ -93,21 +93,21 @@ impl Host {
             .expect("a field")
     }
 
-    pub fn click(&self, css: &str) {
+    pub(crate) fn click(&self, css: &str) {
         self.one(css).unchecked_into::<HtmlElement>().click();
     }
 
-    pub fn focused(&self) -> String {
+    pub(crate) fn focused(&self) -> String {
         let active = self.root().active_element();
         active.map_or_else(String::new, |active| active.id())
     }
 
-    pub fn status(&self) -> String {
+    pub(crate) fn status(&self) -> String {
         self.text(".sb > [role=status]")
     }
 
     /// An invented tree with nothing near.
-    pub fn fill_in_a_tree(&self) {
+    pub(crate) fn fill_in_a_tree(&self) {
         self.type_in("#f-find", "norway");
         self.click("input[name=species][value='Norway maple']");
         self.type_in("#f-stems-0-diameter", "14 1/2");
@@ -115,15 +115,15 @@ impl Host {
         self.type_in("#f-day", "12 June 2027");
     }
 
-    pub fn press(&self) {
+    pub(crate) fn press(&self) {
         self.click("button[type=submit]");
     }
 
-    pub fn get(&self, name: &str) -> JsValue {
+    pub(crate) fn get(&self, name: &str) -> JsValue {
         www_element::calls::get_property(&self.element, name)
     }
 
-    pub fn result(&self, key: &str) -> String {
+    pub(crate) fn result(&self, key: &str) -> String {
         let value = js_sys::Reflect::get(&self.get("result"), &key.into());
         value
             .ok()
@@ -132,7 +132,7 @@ impl Host {
     }
 
     /// The names of events that the host hears from now on, with the keys of their details.
-    pub fn hear(&self) -> Rc<RefCell<Vec<String>>> {
+    pub(crate) fn hear(&self) -> Rc<RefCell<Vec<String>>> {
         let heard = Rc::new(RefCell::new(Vec::new()));
         let into = Rc::clone(&heard);
         let listener = Closure::<dyn FnMut(CustomEvent)>::new(move |event: CustomEvent| {
@@ -152,7 +152,7 @@ impl Host {
     }
 
     /// The last event of a name from now on, as text.
-    pub fn last_of(&self, name: &str) -> Rc<RefCell<String>> {
+    pub(crate) fn last_of(&self, name: &str) -> Rc<RefCell<String>> {
         let last = Rc::new(RefCell::new(String::new()));
         let into = Rc::clone(&last);
         let listener = Closure::<dyn FnMut(CustomEvent)>::new(move |event: CustomEvent| {
@@ -174,13 +174,13 @@ impl Drop for Host {
     }
 }
 
-pub fn document() -> Document {
+pub(crate) fn document() -> Document {
     web_sys::window()
         .and_then(|window| window.document())
         .expect("a page")
 }
 
-pub async fn wait(milliseconds: i32) {
+pub(crate) async fn wait(milliseconds: i32) {
     let promise = js_sys::Promise::new(&mut |resolve, _| {
         web_sys::window()
             .expect("a window")
