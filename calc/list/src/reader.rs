@@ -9,7 +9,7 @@ use crate::record::{Record, Records};
 use crate::row::{Is, Row};
 use crate::{Opened, open};
 use calc::reference::Reference;
-use std::borrow::Cow;
+use std::borrow::{BorrowMut, Cow};
 use std::collections::BTreeMap;
 use std::io::{BufRead, Result};
 
@@ -151,19 +151,19 @@ pub enum Item<'a> {
     Row(&'a Record, Box<Row>),
 }
 
-/// Reads a list that was opened, item by item.
-pub struct Reader<'a, R> {
+/// Reads a list that was opened, item by item; it may own what was opened.
+pub struct Reader<R, O> {
     records: Records<R>,
-    opened: &'a mut Opened,
+    opened: O,
     record: Record,
     /// The record was read and stands behind blank lines that were told.
     waits: bool,
     counts: Counts,
 }
 
-impl<'a, R: BufRead> Reader<'a, R> {
+impl<R: BufRead, O: BorrowMut<Opened>> Reader<R, O> {
     /// Of records that begin where the file does.
-    pub fn new(records: Records<R>, opened: &'a mut Opened) -> Self {
+    pub fn new(records: Records<R>, opened: O) -> Self {
         Self {
             records,
             opened,
@@ -178,7 +178,7 @@ impl<'a, R: BufRead> Reader<'a, R> {
     /// # Errors
     /// What can't be read.
     pub fn read_next(&mut self) -> Result<Option<Item<'_>>> {
-        let first = self.opened.layout.first_row;
+        let first = self.opened.borrow().layout.first_row;
         if !std::mem::take(&mut self.waits) {
             let before = self.records.row();
             let (more, blank) = self.records.next(&mut self.record)?;
@@ -200,7 +200,7 @@ impl<'a, R: BufRead> Reader<'a, R> {
             self.counts.take_blank(1);
             return Ok(Some(Item::Blank(&self.record)));
         }
-        let row = self.opened.rows.read(&self.record);
+        let row = self.opened.borrow_mut().rows.read(&self.record);
         self.counts.take(&row.is);
         Ok(Some(Item::Row(&self.record, Box::new(row))))
     }

@@ -74,6 +74,24 @@ pub struct Row {
     pub problems: Vec<Problem>,
 }
 
+impl Row {
+    /// Why it has no answer, in a word: `to_fix`, `not_a_tree`, `skipped`, `done` or `dead`.
+    #[must_use]
+    pub fn without_answer(&self) -> Option<&'static str> {
+        match &self.is {
+            Is::ToFix => Some("to_fix"),
+            Is::NotTree(_) => Some("not_a_tree"),
+            Is::LeftOut => Some("skipped"),
+            Is::Tree(..) => match self.tag.status {
+                "skip" => Some("skipped"),
+                "treated" | "checked" | "resprouted" => Some("done"),
+                "fallen" => Some("dead"),
+                _ => None,
+            },
+        }
+    }
+}
+
 /// Reads rows by the plan of a list.
 pub struct Rows {
     reference: &'static Reference,

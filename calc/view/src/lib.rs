@@ -65,6 +65,8 @@ pub mod measure;
 pub mod out;
 pub mod page;
 #[cfg(feature = "list")]
+pub mod plan;
+#[cfg(feature = "list")]
 pub mod season_calendar;
 pub mod share;
 pub mod text;

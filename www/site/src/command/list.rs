@@ -11,7 +11,7 @@ use calc::answer::{Answer, Outcome};
 use calc::question::Question;
 use calc::question::settings::AskingGroup;
 use calc_list::reader::{Item, Reader};
-use calc_list::{Answers, Decisions, Is, Line, NotList, Opened, Options, Record, Row};
+use calc_list::{Answers, Decisions, Is, Line, NotList, Opened, Options, Record};
 use calc_view::words::list as words;
 use calc_view::words::message::{pack, take_all, tree_names};
 use calc_view::words::{m, within};
@@ -39,21 +39,6 @@ pub(crate) struct Made {
     cells: Vec<String>,
     /// The whole answer as JSON, where it was asked for.
     whole: Option<String>,
-}
-
-/// A row without an answer: why, in a word.
-pub(crate) fn reason(row: &Row) -> Option<&'static str> {
-    match &row.is {
-        Is::ToFix => Some("to_fix"),
-        Is::NotTree(_) => Some("not_a_tree"),
-        Is::LeftOut => Some("skipped"),
-        Is::Tree(..) => match row.tag.status {
-            "skip" => Some("skipped"),
-            "treated" | "checked" | "resprouted" => Some("done"),
-            "fallen" => Some("dead"),
-            _ => None,
-        },
-    }
 }
 
 fn list(options: &args::List) -> Result<ExitCode> {
@@ -87,7 +72,7 @@ fn list(options: &args::List) -> Result<ExitCode> {
             Item::Lines(lines) => output.lines(lines)?,
             Item::Blank(record) => output.blank(record)?,
             Item::Row(record, row) => {
-                let reason = reason(&row);
+                let reason = row.without_answer();
                 let made = match (&row.is, reason) {
                     (Is::Tree(typed, question), None) => {
                         let of = |question: &Question, local: &_, answer: &Answer| {

@@ -1,9 +1,11 @@
 //! A plan in a few sentences: what there is, what can be ringed, what is left and why, what limits it.
 
-use super::{Asked, ReadList};
 use calc::terms::day::iso;
 use calc::terms::small::decimals::fixed;
-use calc_plan::{Bind, Change, ComesTo, PlanFile, Reason, SeasonPlan};
+use calc_plan::{Change, ComesTo, Reason};
+use calc_view::plan::asked::{Asked, Field, NotASeason};
+use calc_view::plan::made::Made;
+use calc_view::plan::read::ReadList;
 use calc_view::words::m;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
@@ -16,13 +18,8 @@ const NEAREST: usize = 3;
 const TAGS: usize = 6;
 
 /// All of it, a line each. What is none is left out; the parts add up to the trees that are ready.
-pub(super) fn of(
-    file: &PlanFile,
-    planned: &SeasonPlan,
-    binds: &[Bind],
-    asked: &Asked,
-    folder: &Path,
-) -> String {
+pub(super) fn of(made: &Made, asked: &Asked, folder: &Path) -> String {
+    let (file, planned, binds) = (&made.file, &made.planned, &made.binds);
     let count = |name: &str| file.counts.get(name).copied().unwrap_or(0).to_string();
     let crew = &asked.season.crew;
     let mut lines = vec![
@@ -152,4 +149,25 @@ pub(super) fn none_planned(asked: &Asked, read: &ReadList) -> String {
         told.push_str(&m::plan_nearest_days(days.join(", ")));
     }
     told
+}
+
+/// Why the options of a plan were not understood.
+pub(super) fn not_a_season(why: &NotASeason) -> String {
+    let option = |field: &Field| ["--", field.name()].concat();
+    match why {
+        NotASeason::NotADay(field, typed) => m::plan_not_a_day(m::PlanNotADay {
+            option: option(field),
+            typed: typed.as_str(),
+        }),
+        NotASeason::ToBeforeFrom => m::PLAN_TO_BEFORE_FROM.into(),
+        NotASeason::TooLong => m::PLAN_SEASON_TOO_LONG.into(),
+        NotASeason::NotWeekDays(typed) => m::plan_not_week_days(typed.as_str()),
+        NotASeason::NoDays => m::PLAN_NO_DAYS.into(),
+        NotASeason::OutOfRange(field, from, to, typed) => m::plan_out_of_range(m::PlanOutOfRange {
+            option: option(field),
+            from: from.to_string(),
+            to: to.to_string(),
+            typed: typed.as_str(),
+        }),
+    }
 }

@@ -1,13 +1,14 @@
 //! The list with its plan, and the rows that wait for a fix: every cell that came in goes out as it came.
 
-use super::{Asked, Listed, ReadList};
+use super::asked::Asked;
+use super::read::{Listed, ReadList};
+use crate::list::{COLUMNS, cells, problem_cell};
+use crate::words::list as words;
 use calc::question::Day;
 use calc::terms::day::iso;
 use calc::terms::small::decimals::fixed;
 use calc_list::{Is, Line, Record, Row, write};
 use calc_plan::{Planned, SeasonPlan};
-use calc_view::list::{COLUMNS, cells, problem_cell};
-use calc_view::words::list as words;
 
 /// Columns behind those of `list`: what a day can be added up from.
 const MORE: [&str; 4] = ["plan_walk", "plan_team", "plan_order", "plan_unit_said"];
@@ -21,7 +22,7 @@ const CHECKS: [&str; 3] = ["plan_check_1", "plan_check_2", "plan_check_3"];
 /// Where a column of the plan stands.
 fn at(column: &str) -> usize {
     let place = COLUMNS.iter().position(|it| *it == column);
-    place.expect("a column of a list with its plan")
+    place.expect("plan column")
 }
 
 impl ReadList {
@@ -45,12 +46,8 @@ impl ReadList {
 /// The list with columns of the plan.
 pub(super) fn plan(read: &ReadList, planned: &SeasonPlan, asked: &Asked) -> String {
     let mut text = write::MARK.to_owned();
-    let version = [
-        env!("CARGO_PKG_VERSION"),
-        "/",
-        calc_data::whole().data_version,
-    ]
-    .concat();
+    let data = read.reference.data_version;
+    let version = [env!("CARGO_PKG_VERSION"), "/", data].concat();
     let today = iso(asked.today);
     for line in &read.lines {
         match line {
@@ -105,7 +102,7 @@ fn of_tree(read: &ReadList, planned: &SeasonPlan, tree: usize) -> (Vec<String>, 
         cells.push(words::without_answer(reason, false));
         return (cells, vec![String::new(); MORE.len()]);
     };
-    let reference = calc_data::whole();
+    let reference = read.reference;
     let mut asked = question.clone();
     if let Some(on) = on {
         asked.day = Day::On(planned.property.days[on.day].day);
@@ -122,8 +119,8 @@ fn of_tree(read: &ReadList, planned: &SeasonPlan, tree: usize) -> (Vec<String>, 
         plan_cells(&mut row, &mut behind, planned, tree, on);
     }
     row.push(reason.into());
-    let kind = calc_view::kind::Kind::default();
-    row.push(calc_view::status(kind, reference, &asked, &answer));
+    let kind = crate::kind::Kind::default();
+    row.push(crate::status(kind, reference, &asked, &answer));
     (row, behind)
 }
 

@@ -1,0 +1,14 @@
+//! The season of a list, the same for the page and the command line.
+//!
+//! ```text
+//! asked::Asked::of(typed)               what is asked for: days, crew, limits
+//! read::ListFile::of(bytes, decisions)  a file, and its rows as they are cut
+//! read::ReadList                        the list row by row, then its trees judged, in slices where somebody waits
+//! made::Made::of(list, asked)           its plan, and what limits it
+//! made::Made::file(name)                one of the files of a plan
+//! ```
+
+pub mod asked;
+pub mod made;
+pub mod read;
+mod tables;

@@ -1,0 +1,288 @@
+//! A list in memory, read row by row and then judged tree by tree: in slices, so that a page can stop it between two.
+
+use super::asked::Asked;
+use calc::models::season::Local;
+use calc::question::Question;
+use calc::question::settings::AskingGroup;
+use calc::reference::Reference;
+use calc::terms::place::Place;
+use calc::timing::places::climate::Places;
+use calc_list::bytes::changed_words;
+use calc_list::reader::{Cut, Item, Reader, as_text};
+use calc_list::{
+    Answers, Counts, Decisions, Encoding, Is, Layout, NotList, Opened, Record, Records, Row,
+};
+use calc_plan::{Judged, ListTree, Position, Standing};
+use std::io::{Cursor, Result};
+use std::rc::Rc;
+
+/// A file whose letters and cells were understood.
+pub struct ListFile {
+    text: Rc<[u8]>,
+    cut: Cut,
+    /// The id of its bytes, see [`calc_plan::fingerprint`].
+    pub id: String,
+    /// Where its letters were those of an older encoding: three words of it, as they were read.
+    pub changed: Vec<String>,
+}
+
+impl ListFile {
+    /// Of the bytes as they came.
+    ///
+    /// # Errors
+    /// Why it is no list.
+    pub fn of(bytes: &[u8], decisions: &Decisions) -> std::result::Result<Self, NotList> {
+        let (text, encoding) = as_text(bytes)?;
+        Ok(Self {
+            cut: Cut::of(&text, encoding, decisions)?,
+            id: calc_plan::fingerprint(bytes),
+            changed: match encoding {
+                Encoding::Windows1252 => changed_words(&text),
+                _ => Vec::new(),
+            },
+            text: Rc::from(text),
+        })
+    }
+
+    fn records(&self) -> Result<Records<Cursor<Rc<[u8]>>>> {
+        self.cut.records(Cursor::new(Rc::clone(&self.text)), 1)
+    }
+
+    /// All its rows, by which its columns are judged.
+    ///
+    /// # Errors
+    /// What can't be read.
+    pub fn first_rows(&self) -> Result<Vec<Record>> {
+        let (mut rows, mut records, mut record) = (Vec::new(), self.records()?, Record::default());
+        while records.next(&mut record)?.0 {
+            rows.push(record.clone());
+        }
+        Ok(rows)
+    }
+}
+
+/// A line of the list, as it goes out again.
+pub(crate) enum Listed {
+    /// A title line, the header, or a row of units.
+    Above(Record),
+    /// Empty lines.
+    Lines(u64),
+    /// A row of empty cells.
+    Blank(Record),
+    /// Any other row; its tree by its place among the trees, where it is one that was understood.
+    Row(Record, Box<Row>, Option<usize>),
+}
+
+/// A question as the group's settings leave it, with the climate of its place.
+type AtPlace = (Question, Rc<Local>);
+
+/// What is kept of the trees that ask the same.
+pub type JudgedTrees = Answers<(Rc<Judged>, Question)>;
+
+/// Trees that ask the same are judged once; the climate places may be empty, and a group may have its own settings.
+#[must_use]
+pub fn judged_trees(
+    reference: &'static Reference,
+    places: &'static Places,
+    group: Option<AskingGroup>,
+) -> JudgedTrees {
+    Answers::new(reference, places, group)
+}
+
+/// A list that is being read.
+pub struct Reading {
+    reader: Reader<Cursor<Rc<[u8]>>, Box<Opened>>,
+    list: ReadList,
+}
+
+impl Reading {
+    /// From the first row on.
+    ///
+    /// # Errors
+    /// What can't be read.
+    pub fn of(file: &ListFile, reference: &'static Reference, opened: Opened) -> Result<Self> {
+        let list = ReadList {
+            reference,
+            id: file.id.clone(),
+            layout: opened.layout.clone(),
+            ours: opened
+                .rows
+                .plan()
+                .columns
+                .iter()
+                .map(|it| it.ours)
+                .collect(),
+            lines: Vec::new(),
+            counts: Counts::default(),
+            trees: Vec::new(),
+            questions: Vec::new(),
+            judged: 0,
+        };
+        Ok(Self {
+            reader: Reader::new(file.records()?, Box::new(opened)),
+            list,
+        })
+    }
+
+    /// Reads so many lines more; false where there was none left.
+    ///
+    /// # Errors
+    /// What can't be read.
+    pub fn read(&mut self, lines: usize) -> Result<bool> {
+        for _ in 0..lines {
+            let Some(item) = self.reader.read_next()? else {
+                return Ok(false);
+            };
+            self.list.lines.push(match item {
+                Item::Above(record) => Listed::Above(record.clone()),
+                Item::Lines(lines) => Listed::Lines(lines),
+                Item::Blank(record) => Listed::Blank(record.clone()),
+                Item::Row(record, row) => Listed::Row(record.clone(), row, None),
+            });
+        }
+        Ok(true)
+    }
+
+    /// How many lines were read.
+    #[must_use]
+    pub fn lines(&self) -> usize {
+        self.list.lines.len()
+    }
+
+    /// The list, once all of it was read.
+    #[must_use]
+    pub fn done(self) -> ReadList {
+        let mut list = self.list;
+        list.counts = self.reader.counts().clone();
+        list
+    }
+}
+
+/// A list that was read; its trees, as far as they were judged.
+pub struct ReadList {
+    pub(crate) reference: &'static Reference,
+    /// The id of its bytes.
+    pub id: String,
+    /// Its header.
+    pub layout: Layout,
+    /// Columns of an earlier run: left out.
+    pub(crate) ours: Vec<bool>,
+    pub(crate) lines: Vec<Listed>,
+    /// How many rows there are of each kind.
+    pub counts: Counts,
+    /// Its trees, in the order of their rows.
+    pub trees: Vec<ListTree>,
+    /// The question of each tree that was judged.
+    pub questions: Vec<Option<AtPlace>>,
+    /// So many lines were judged.
+    judged: usize,
+}
+
+impl ReadList {
+    /// Reads all of a file.
+    ///
+    /// # Errors
+    /// What can't be read.
+    pub fn of(file: &ListFile, reference: &'static Reference, opened: Opened) -> Result<Self> {
+        let mut reading = Reading::of(file, reference, opened)?;
+        while reading.read(usize::MAX)? {}
+        Ok(reading.done())
+    }
+
+    /// Its rows with what stands in them: blank ones left out.
+    pub fn rows(&self) -> impl Iterator<Item = (&Record, &Row)> {
+        self.lines.iter().filter_map(|line| match line {
+            Listed::Row(record, row, _) => Some((record, &**row)),
+            _ => None,
+        })
+    }
+
+    /// The tree of a row, by the row's number.
+    #[must_use]
+    pub fn tree_of(&self, row: u64) -> Option<usize> {
+        self.trees.binary_search_by_key(&row, |tree| tree.row).ok()
+    }
+
+    /// Forgets what was judged: other days were asked for.
+    pub fn judge_anew(&mut self) {
+        self.trees.clear();
+        self.questions.clear();
+        self.judged = 0;
+    }
+
+    /// Judges the trees of so many lines more; false where there was none left.
+    pub fn judge(&mut self, lines: usize, asked: &Asked, answers: &mut JudgedTrees) -> bool {
+        let to = self.judged.saturating_add(lines).min(self.lines.len());
+        for line in &mut self.lines[self.judged..to] {
+            let Listed::Row(_, row, place) = line else {
+                continue;
+            };
+            *place = tree(self.reference, row, asked, answers).map(|(tree, question)| {
+                self.trees.push(tree);
+                self.questions.push(question);
+                self.trees.len() - 1
+            });
+        }
+        self.judged = to;
+        to < self.lines.len()
+    }
+
+    /// How many lines were judged, of how many.
+    #[must_use]
+    pub fn judged(&self) -> (usize, usize) {
+        (self.judged, self.lines.len())
+    }
+}
+
+/// The tree of a row, where it was understood, and the question that was judged.
+fn tree(
+    reference: &'static Reference,
+    row: &Row,
+    asked: &Asked,
+    answers: &mut JudgedTrees,
+) -> Option<(ListTree, Option<AtPlace>)> {
+    let mut question = None;
+    let mut place = None;
+    let standing = match (&row.is, row.without_answer()) {
+        (_, Some("to_fix" | "not_a_tree")) => return None,
+        (_, Some("skipped")) | (Is::LeftOut, _) => Standing::Skipped,
+        (_, Some("done")) => Standing::Done,
+        (_, Some("dead")) => Standing::Dead,
+        (Is::Tree(typed, of), _) => {
+            let local = answers.local(typed, of);
+            let judged = answers.each(typed, of, |question, local| {
+                let days = (asked.season.from, asked.judged_on.as_slice());
+                let judged = calc_plan::judge(reference, question, local, days, asked.season.slip);
+                (Rc::new(judged), question.clone())
+            });
+            place = match &judged.1.place {
+                Place::Point {
+                    latitude,
+                    longitude,
+                    elevation,
+                } => Some((*latitude, *longitude, *elevation)),
+                Place::Hemisphere(_) => None,
+            };
+            question = Some((judged.1.clone(), local));
+            Standing::Open(Rc::clone(&judged.0))
+        }
+        (Is::ToFix | Is::NotTree(_), _) => return None,
+    };
+    let tag = &row.tag;
+    let unit = if tag.unit.is_empty() {
+        &tag.site
+    } else {
+        &tag.unit
+    };
+    let tree = ListTree {
+        tree_id: tag.tree_id.clone(),
+        row: row.row,
+        unit: unit.clone(),
+        priority: tag.priority,
+        position: Position::of(tag.position),
+        pinned: calc::question::read_day(&tag.pin).ok(),
+        place,
+        standing,
+    };
+    Some((tree, question))
+}
