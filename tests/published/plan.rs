@@ -83,6 +83,7 @@ fn case(it: &Value) -> Case {
             profiles: profiles.collect(),
             days: days.collect(),
             units: units.collect(),
+            ..Property::default()
         },
         lp: number(&it["lp"]),
         whole: number(&it["whole"]),

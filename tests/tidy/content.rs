@@ -229,7 +229,8 @@ fn every_graded_row_names_a_source_or_says_in_words_where_it_is_from() {
 #[test]
 fn every_constant_has_value_source_place_and_grade_and_stands_once() {
     let mut names = BTreeSet::new();
-    for row in read("rules/constants.csv") {
+    let tables = ["rules/constants.csv", "rules/plan_constants.csv"];
+    for row in tables.iter().flat_map(|table| read(table)) {
         let name = row["name"].as_str();
         for column in ["value", "unit", "source_id", "place", "grade"] {
             assert!(filled(&row, column), "{name}: {column} is empty");
@@ -297,6 +298,7 @@ fn no_constant_claims_a_better_grade_than_its_source_allows() {
     }
     for table in [
         "rules/constants.csv",
+        "rules/plan_constants.csv",
         "rules/species_traits.csv",
         "rules/timing_constants.csv",
     ] {

@@ -69,6 +69,7 @@ const PRINTED: &[(&str, &[&str])] = &[
     ),
     ("content/rules/methods.csv", &["words"]),
     ("content/rules/constants.csv", &["place", "note"]),
+    ("content/rules/plan_constants.csv", &["place", "note"]),
 ];
 
 #[test]

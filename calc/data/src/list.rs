@@ -1,8 +1,9 @@
 //! What the reader of lists knows, packed in a file of its own. A program that doesn't name it doesn't carry it.
 
+pub use crate::list_tables::{AssumedNumber, Column, ListTables, PlanConstants, fold, header_key};
 use crate::list_tables::{CellWord, HeaderWord, WordKind};
-pub use crate::list_tables::{Column, ListTables, fold, header_key};
 use crate::unpack::{Streams, Unpack};
+use calc::terms::constants::Constant;
 use std::sync::OnceLock;
 
 fn read() -> (ListTables, bool) {
@@ -20,6 +21,19 @@ fn read() -> (ListTables, bool) {
 pub fn tables() -> &'static ListTables {
     static TABLES: OnceLock<ListTables> = OnceLock::new();
     TABLES.get_or_init(|| read().0)
+}
+
+/// What a plan of many trees assumes, each number found by its name. The build saw that none is missing.
+#[must_use]
+pub fn plan_constants() -> &'static PlanConstants {
+    static CONSTANTS: OnceLock<PlanConstants> = OnceLock::new();
+    CONSTANTS.get_or_init(|| {
+        let assumed = tables().assumed;
+        PlanConstants::by_name("", &mut |name| {
+            let known = assumed.iter().find(|number| number.name == name);
+            known.map_or(f64::NAN, |number| number.value)
+        })
+    })
 }
 
 pub use crate::list_tables::{CellWord as Word, HeaderWord as Header, WordKind as Kind};
@@ -83,5 +97,11 @@ mod tests {
         assert_eq!(tables.word(WordKind::Line, "unknown"), Some("cant_tell"));
         assert!(tables.words_of(WordKind::StemWord).len() > 5);
         assert!(tables.is_symbol("ACPL") && !tables.is_symbol("ACSA1"));
+        let mut numbers = 0;
+        plan_constants().each(&mut |number| {
+            assert!(number > 0.0, "{number}");
+            numbers += 1;
+        });
+        assert_eq!(numbers, tables.assumed.len());
     }
 }

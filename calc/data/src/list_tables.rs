@@ -352,6 +352,41 @@ pub struct ListTables {
     pub words: &'static [CellWord],
     /// Symbols of plants that tables of ours name, in capitals, sorted: a column of other codes is local.
     pub symbols: &'static [&'static str],
+    /// What a plan of many trees assumes, sorted by name.
+    pub assumed: &'static [AssumedNumber],
+}
+
+/// A number that a plan of many trees assumes: a row of `content/rules/plan_constants.csv`.
+#[derive(Debug)]
+pub struct AssumedNumber {
+    /// Its name: that of its field in [`PlanConstants`].
+    pub name: &'static str,
+    /// The number.
+    pub value: f64,
+    /// Its unit; `1` for a share.
+    pub unit: &'static str,
+}
+
+calc::constants! {
+    /// What a plan of many trees assumes; content/rules/plan_constants.csv says where each comes from.
+    pub struct PlanConstants {
+        /// Minutes of each person and day that go into arriving, tools and talk.
+        pub ready_minutes: f64,
+        /// A crew may go over its share of a day's minutes by this share, so that every task finds one.
+        pub over: f64,
+        /// What of a tree's value is left after a year of waiting.
+        pub discount: f64,
+        /// What a tree of an outlying patch counts; one inside counts 1.
+        pub outlying: f64,
+        /// What a tree at the edge counts.
+        pub edge: f64,
+        /// Two probabilities of slip that differ by less are alike.
+        pub step: f64,
+        /// Person-minutes that a visit is charged more, where the crew is in no other place of that unit on the day.
+        pub enter_to_visit: f64,
+        /// The same for a ring.
+        pub enter_to_ring: f64,
+    }
 }
 
 /// Small letters without accents; every other sign stays. Headers and words are compared by it.

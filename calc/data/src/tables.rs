@@ -24,7 +24,7 @@ use calc::terms::tree::Setting;
 use calc::timing::closed_months::{Restriction, Scope, Topic};
 use calc::timing::disease::{DiseaseRegion, DiseaseStatus};
 
-use crate::list_tables::{CellWord, Column, HeaderWord, ListTables, WordKind};
+use crate::list_tables::{AssumedNumber, CellWord, Column, HeaderWord, ListTables, WordKind};
 
 packed! {
     Reference {
@@ -66,7 +66,8 @@ packed! {
     }
     NativeRange { codes, not_in, doubtful }
     Source { id, label }
-    ListTables { headers, words, symbols }
+    ListTables { headers, words, symbols, assumed }
+    AssumedNumber { name, value, unit }
     HeaderWord { key, column, unit, language }
     CellWord { kind, word, means }
     Cite { source, place, grade }

@@ -1,8 +1,9 @@
 //! Puts the property together, tree by tree: what trees share stands once.
 
+use crate::listed::Constants;
 use crate::need::Need;
-use crate::property::{PlanTree, PlanUnit, Profile, Property, RingDay, VisitNeed, WorkDay};
-use calc::models::visits::{self, VisitConstants, VisitKind};
+use crate::property::{Enter, PlanTree, PlanUnit, Profile, Property, RingDay, VisitNeed, WorkDay};
+use calc::models::visits::{self, VisitKind};
 use calc::terms::place::Hemisphere;
 use calc::terms::species::Species;
 use chrono::NaiveDate;
@@ -26,7 +27,7 @@ pub struct Listed {
 /// Puts a [`Property`] together.
 #[derive(Debug)]
 pub struct Builder<'a> {
-    constants: &'a VisitConstants,
+    constants: Constants<'a>,
     property: Property,
     /// Species and hemisphere of each profile.
     known: Vec<(&'static str, Hemisphere)>,
@@ -35,12 +36,16 @@ pub struct Builder<'a> {
 impl<'a> Builder<'a> {
     /// Begins with the work days, in order, and the units.
     #[must_use]
-    pub fn new(constants: &'a VisitConstants, days: Vec<WorkDay>, units: Vec<PlanUnit>) -> Self {
+    pub fn new(constants: Constants<'a>, days: Vec<WorkDay>, units: Vec<PlanUnit>) -> Self {
         Self {
             constants,
             property: Property {
                 days,
                 units,
+                enter: Enter {
+                    to_visit: constants.own.enter_to_visit,
+                    to_ring: constants.own.enter_to_ring,
+                },
                 ..Property::default()
             },
             known: Vec::new(),
@@ -90,7 +95,7 @@ impl<'a> Builder<'a> {
             if !day.rings {
                 return Vec::new();
             }
-            let visits = visits::after_ring(self.constants, species, hemisphere, day.day);
+            let visits = visits::after_ring(self.constants.visits, species, hemisphere, day.day);
             let mut needs = Vec::new();
             for (index, visit) in visits.iter().enumerate() {
                 let first_look = visit.kind == VisitKind::Recheck;

@@ -98,8 +98,13 @@ impl<'a> Book<'a> {
         true
     }
 
-    /// The day of a visit: the cheapest with room; of equally cheap ones one on which the crew is in that unit anyway,
-    /// then the earliest.
+    /// Whether the crew is in no place of a unit on a day.
+    pub(crate) fn is_elsewhere(&self, unit: usize, day: usize) -> bool {
+        self.here[day * self.property.units.len() + unit] == 0
+    }
+
+    /// The day of a visit: the cheapest with room, going there charged with it; of equally cheap ones one on which the
+    /// crew is in that unit anyway, then the earliest.
     fn visit_day(
         &self,
         unit: usize,
@@ -108,11 +113,15 @@ impl<'a> Book<'a> {
         market: &Market<'_>,
         by_hand: bool,
     ) -> Option<usize> {
-        let units = self.property.units.len();
         let mut best: Option<(f64, bool, usize)> = None;
         for day in window.clone().filter(|day| self.has_room(*day, minutes)) {
-            let price = market.prices.minute[day];
-            let elsewhere = self.here[day * units + unit] == 0;
+            let elsewhere = self.is_elsewhere(unit, day);
+            let enter = if elsewhere {
+                self.property.enter.to_visit
+            } else {
+                0.0
+            };
+            let price = market.prices.minute[day] * (minutes + enter);
             let better = |(least, away, _): (f64, bool, usize)| {
                 price < least || price == least && !elsewhere && away
             };
@@ -194,10 +203,15 @@ pub(crate) fn greedy<'a>(property: &'a Property, market: &Market<'_>) -> Book<'a
     order.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(&b.1)));
     for (_, at) in order {
         let tree = &property.trees[at];
+        let enter = |day: usize| match book.is_elsewhere(tree.unit, day) {
+            true => property.enter.to_ring * market.prices.minute[day],
+            false => 0.0,
+        };
         let days = by_worth(property, tree, |choice| {
-            market.reduced(tree, choice.day, choice.p)
+            market.reduced(tree, choice.day, choice.p) - enter(choice.day)
         });
-        for (worth, choice) in days {
+        for (_, choice) in days {
+            let worth = market.reduced(tree, choice.day, choice.p);
             if worth <= 0.0 || book.place(at, choice, market) {
                 break;
             }

@@ -9,6 +9,7 @@ use calc::terms::method::Method;
 use calc::terms::place::Hemisphere;
 use calc::terms::species::Species;
 use calc::terms::tree::Condition;
+use calc_data::list::PlanConstants;
 use chrono::NaiveDate;
 
 /// What a tree comes to in a season.
@@ -63,12 +64,13 @@ pub enum ComesTo {
 /// let question = read(reference, &examples::named("do")).expect("a good question");
 /// let from = NaiveDate::from_ymd_opt(2027, 5, 1).expect("a day");
 /// let days = [NaiveDate::from_ymd_opt(2027, 6, 12).expect("a day")];
-/// let judged = calc_plan::judge(reference, &question, &Local::default(), (from, &days), 0.4);
+/// let own = calc_data::list::plan_constants();
+/// let judged = calc_plan::judge((reference, own), &question, &Local::default(), (from, &days), 0.4);
 /// assert!(matches!(judged.comes_to, calc_plan::ComesTo::Ring(need) if need.days[0].0 == days[0]));
 /// ```
 #[must_use]
 pub fn judge(
-    reference: &'static Reference,
+    (reference, own): (&'static Reference, &PlanConstants),
     question: &Question,
     local: &Local,
     (from, days): (NaiveDate, &[NaiveDate]),
@@ -82,9 +84,8 @@ pub fn judge(
         (Outcome::Professional, _) => ComesTo::Professional,
         (Outcome::CannotTell, _) => ComesTo::CannotTell,
         (_, Method::LeaveIt) => ComesTo::LeaveIt,
-        (_, Method::BarkRing) => {
-            need(reference, question, local, days, slip).map_or(ComesTo::NoDay, ComesTo::Ring)
-        }
+        (_, Method::BarkRing) => need((reference, own), question, local, days, slip)
+            .map_or(ComesTo::NoDay, ComesTo::Ring),
         _ => ComesTo::OtherMethod,
     };
     judged(question, &answer, comes_to)

@@ -1,7 +1,7 @@
 //! The season of a whole property: which trees on which work day, and their visits.
 //!
 //! ```text
-//! need(reference, question, local, days, slip) -> Need   what one tree asks of a plan: its days, minutes, visits
+//! need(known, question, local, days, slip) -> Need   what one tree asks of a plan: its days, minutes, visits
 //! Property { trees, profiles, classes, days, units }      the whole list, with the hours of each day
 //! solve(&Property) -> Plan                                a day or none for each tree, and a day for each visit
 //! prices(&Property) -> Priced                             what a minute of each day is worth, and the bound they prove
@@ -35,12 +35,12 @@ pub use build::{Builder, Listed};
 pub use fingerprint::fingerprint;
 pub use judged::{ComesTo, Judged, judge};
 pub use limits::{Bind, Change, binds};
-pub use listed::{ListTree, Position, Reason, SeasonPlan, Standing, plan_list};
+pub use listed::{Constants, ListTree, Position, Reason, SeasonPlan, Standing, plan_list};
 pub use need::{Need, need};
 pub use plan_file::shape::PlanFile;
 pub use plan_file::{Asked, plan_file};
 pub use price::{Priced, Prices, prices};
-pub use property::{PlanTree, PlanUnit, Profile, Property, RingDay, VisitNeed, WorkDay};
+pub use property::{Enter, PlanTree, PlanUnit, Profile, Property, RingDay, VisitNeed, WorkDay};
 pub use season::{Crew, Season};
 pub use solve::{NotPlanned, Plan, Planned, PlannedVisit, solve};
-pub use teams::{OVER, Turn, share_out};
+pub use teams::{Turn, share_out};

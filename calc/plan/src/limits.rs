@@ -1,8 +1,7 @@
 //! What limits a plan, by planning again: prices say what to try, never how much is won.
 
-use crate::listed::{ListTree, Reason, SeasonPlan, plan_list};
+use crate::listed::{Constants, ListTree, Reason, SeasonPlan, plan_list};
 use crate::season::Season;
-use calc::models::visits::VisitConstants;
 use chrono::NaiveDate;
 
 /// So many more people are tried.
@@ -32,7 +31,7 @@ pub struct Bind {
 /// day that the trees were judged on and that nobody named.
 #[must_use]
 pub fn binds(
-    constants: &VisitConstants,
+    constants: Constants<'_>,
     season: &Season,
     trees: &[ListTree],
     planned: &SeasonPlan,

@@ -7,12 +7,13 @@ use crate::season::Season;
 use crate::solve::{NotPlanned, Plan, solve};
 use crate::teams::{Turn, share_days};
 use calc::models::visits::VisitConstants;
+use calc_data::list::PlanConstants;
 use chrono::NaiveDate;
 use std::rc::Rc;
 
 /// Where in its patch a tree stands: outlying patches go first, then the edge that bears seed, then inward (Moody and
 /// Mack 1988, "Controlling the spread of plant invasions: the importance of nascent foci"). The weights are our own
-/// assumption.
+/// assumption ([`PlanConstants`]).
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum Position {
     /// Outlying.
@@ -37,10 +38,10 @@ impl Position {
 
     /// What a tree there counts.
     #[must_use]
-    pub fn weight(self) -> f64 {
+    pub fn weight(self, own: &PlanConstants) -> f64 {
         match self {
-            Self::Outlying => 1.5,
-            Self::Edge => 1.2,
+            Self::Outlying => own.outlying,
+            Self::Edge => own.edge,
             Self::Inside => 1.0,
         }
     }
@@ -83,8 +84,8 @@ pub struct ListTree {
 impl ListTree {
     /// Priority times order.
     #[must_use]
-    pub fn value(&self) -> f64 {
-        f64::from(self.priority.max(1)) * self.position.weight()
+    pub fn value(&self, own: &PlanConstants) -> f64 {
+        f64::from(self.priority.max(1)) * self.position.weight(own)
     }
 
     /// What its answer came to, where it was asked for.
@@ -178,9 +179,18 @@ pub struct SeasonPlan {
     pub by_team: Vec<Vec<f64>>,
 }
 
+/// The constants that a plan is made by: when visits are due, and what a plan assumes.
+#[derive(Clone, Copy, Debug)]
+pub struct Constants<'a> {
+    /// When visits are due.
+    pub visits: &'a VisitConstants,
+    /// What a plan assumes.
+    pub own: &'a PlanConstants,
+}
+
 /// Plans the season of a list.
 #[must_use]
-pub fn plan_list(constants: &VisitConstants, season: &Season, trees: &[ListTree]) -> SeasonPlan {
+pub fn plan_list(constants: Constants<'_>, season: &Season, trees: &[ListTree]) -> SeasonPlan {
     let mut units: Vec<String> = trees.iter().map(|tree| tree.unit.clone()).collect();
     units.sort();
     units.dedup();
@@ -212,7 +222,7 @@ pub fn plan_list(constants: &VisitConstants, season: &Season, trees: &[ListTree]
         };
         let listed = Listed {
             unit: unit_of(tree),
-            value: tree.value(),
+            value: tree.value(constants.own),
             pinned: tree.pinned,
             heads,
         };
@@ -226,7 +236,7 @@ pub fn plan_list(constants: &VisitConstants, season: &Season, trees: &[ListTree]
         .zip(&place)
         .map(|(tree, place)| reason(tree, place.map(|at| &plan.trees[at])))
         .collect();
-    let (turns, by_team) = share_days(&property, &plan, season.crew.teams);
+    let (turns, by_team) = share_days(&property, &plan, season.crew.teams, constants.own.over);
     SeasonPlan {
         turns,
         by_team,

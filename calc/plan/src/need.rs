@@ -7,15 +7,14 @@ use calc::models::visits::Visit;
 use calc::question::{Day, Question};
 use calc::reference::Reference;
 use calc::terms::method::Method;
+use calc_data::list::PlanConstants;
 use chrono::NaiveDate;
-
-/// Steps in which a probability counts: two days that differ by less are alike.
-const STEP: f64 = 0.005;
 
 /// What a tree that may be ringed asks of a plan.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Need {
-    /// The days on which it may be ringed, in order, with the probability of slip: 0.4 to 1, in steps of 0.005.
+    /// The days on which it may be ringed, in order, with the probability of slip: 0.4 to 1, in steps of
+    /// [`PlanConstants::step`].
     pub days: Vec<(NaiveDate, f64)>,
     /// Mean person-minutes.
     pub means: Means,
@@ -42,12 +41,13 @@ pub struct Need {
 /// let reference = calc_data::whole();
 /// let question = read(reference, &examples::named("do")).expect("a good question");
 /// let days = [(2027, 1, 9), (2027, 6, 12)].map(|(y, m, d)| NaiveDate::from_ymd_opt(y, m, d).expect("a day"));
-/// let need = calc_plan::need(reference, &question, &Local::default(), &days, 0.4).expect("a day in June");
+/// let own = calc_data::list::plan_constants();
+/// let need = calc_plan::need((reference, own), &question, &Local::default(), &days, 0.4).expect("a day in June");
 /// assert!(need.days.len() == 1 && need.days[0].0 == days[1] && need.visits.len() == 9);
 /// ```
 #[must_use]
 pub fn need(
-    reference: &'static Reference,
+    (reference, own): (&'static Reference, &PlanConstants),
     question: &Question,
     local: &Local,
     days: &[NaiveDate],
@@ -56,7 +56,12 @@ pub fn need(
     let found: Vec<(NaiveDate, f64)> = days
         .iter()
         .zip(ring_days(reference, question, local, days))
-        .filter_map(|(day, p)| Some((*day, p.filter(|p| *p >= slip).map(stepped)?)))
+        .filter_map(|(day, p)| {
+            Some((
+                *day,
+                p.filter(|p| *p >= slip).map(|p| stepped(p, own.step))?,
+            ))
+        })
         .collect();
     let (first, _) = *found.first()?;
     let mut on = question.clone();
@@ -88,7 +93,7 @@ pub fn need(
     })
 }
 
-fn stepped(p: f64) -> f64 {
-    let steps = (p / STEP + 0.5) as u32;
-    f64::from(steps) * STEP
+fn stepped(p: f64, step: f64) -> f64 {
+    let steps = (p / step + 0.5) as u32;
+    f64::from(steps) * step
 }

@@ -87,6 +87,16 @@ pub struct RingDay {
     pub p: f64,
 }
 
+/// Person-minutes that going to a unit is charged, where the crew is in no other place of it on the day: they choose
+/// between days, and are no minutes of the plan.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Enter {
+    /// For a visit.
+    pub to_visit: f64,
+    /// For a ring.
+    pub to_ring: f64,
+}
+
 /// A list of trees, and what there is to do them with. Trees stand in the order of their ids: ties go by it.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Property {
@@ -100,6 +110,8 @@ pub struct Property {
     pub days: Vec<WorkDay>,
     /// Units of land.
     pub units: Vec<PlanUnit>,
+    /// What going there is charged.
+    pub enter: Enter,
 }
 
 impl Property {

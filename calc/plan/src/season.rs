@@ -18,7 +18,7 @@ pub struct Crew {
     pub teams: u32,
     /// Hours from arriving to leaving.
     pub hours: f64,
-    /// Minutes of each person and day that go into arriving, tools and talk. Our own assumption where nobody says: 45.
+    /// Minutes of each person and day that go into arriving, tools and talk.
     pub ready_minutes: f64,
     /// Whether two people work at each tree, so that it costs twice the minutes.
     pub pairs: bool,

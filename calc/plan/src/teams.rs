@@ -3,21 +3,18 @@
 use crate::property::Property;
 use crate::solve::Plan;
 
-/// A crew may go over its hours by this share, so that every task finds one. Our own assumption.
-pub const OVER: f64 = 0.05;
-
 /// The crew of each task, from 0, by the tasks' minutes in the order in which they are walked to. Each crew takes tasks
-/// until its share of the day's minutes is full; the last one takes what is left.
+/// until its share of the day's minutes, and `over` of it more, is full; the last one takes what is left.
 ///
 /// ```
-/// let (of_task, minutes) = calc_plan::share_out(&[30.0, 30.0, 20.0, 20.0], 100.0, 2);
+/// let (of_task, minutes) = calc_plan::share_out(&[30.0, 30.0, 20.0, 20.0], 100.0, 2, 0.05);
 /// assert_eq!(of_task, [0, 1, 1, 1]);
 /// assert_eq!(minutes, [30.0, 70.0]);
 /// ```
 #[must_use]
-pub fn share_out(tasks: &[f64], day_minutes: f64, teams: u32) -> (Vec<u32>, Vec<f64>) {
+pub fn share_out(tasks: &[f64], day_minutes: f64, teams: u32, over: f64) -> (Vec<u32>, Vec<f64>) {
     let teams = teams.max(1);
-    let most = day_minutes / f64::from(teams) * (1.0 + OVER);
+    let most = day_minutes / f64::from(teams) * (1.0 + over);
     let mut used = vec![0.0; teams as usize];
     let mut team = 0;
     let of_task = tasks
@@ -56,7 +53,12 @@ pub(crate) type Turns = Vec<Vec<Option<Turn>>>;
 
 /// For each tree of a plan its turns, and for each work day the minutes of each crew. Within a day crews go unit by unit,
 /// in the order of the trees.
-pub(crate) fn share_days(property: &Property, plan: &Plan, teams: u32) -> (Turns, Vec<Vec<f64>>) {
+pub(crate) fn share_days(
+    property: &Property,
+    plan: &Plan,
+    teams: u32,
+    over: f64,
+) -> (Turns, Vec<Vec<f64>>) {
     let mut tasks: Vec<Vec<Task>> = plan.used.iter().map(|_| Vec::new()).collect();
     let mut turns: Turns = Vec::with_capacity(plan.trees.len());
     for (tree, of) in plan.trees.iter().enumerate() {
@@ -83,7 +85,7 @@ pub(crate) fn share_days(property: &Property, plan: &Plan, teams: u32) -> (Turns
     for (of_day, day) in tasks.iter_mut().zip(&property.days) {
         of_day.sort_by_key(|task| (task.unit, task.tree, task.visit));
         let minutes: Vec<f64> = of_day.iter().map(|task| task.minutes).collect();
-        let (of_task, used) = share_out(&minutes, day.minutes, teams);
+        let (of_task, used) = share_out(&minutes, day.minutes, teams, over);
         let mut order = vec![0; used.len()];
         for (task, team) in of_day.iter().zip(of_task) {
             order[team as usize] += 1;

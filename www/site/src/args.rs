@@ -197,8 +197,13 @@ pub(crate) struct Plan {
     /// Hours of a work day, from arriving to leaving
     #[arg(long, value_name = "N", default_value = "3")]
     pub hours: String,
-    /// Minutes of a work day to arrive, talk and fetch tools: our own assumption
-    #[arg(long, value_name = "MINUTES", default_value = "45")]
+    /// Minutes of a work day to arrive, talk and fetch tools; 45 unless said, which is our own assumption
+    #[arg(
+        long,
+        value_name = "MINUTES",
+        default_value = "",
+        hide_default_value = true
+    )]
     pub ready: String,
     /// Two people at each tree
     #[arg(long)]

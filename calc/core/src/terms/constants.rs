@@ -27,7 +27,8 @@ impl Constant for f64 {
 }
 
 /// The name of a field: `ring` and `least_mm` make `ring.least_mm`.
-pub(crate) fn field(group: &str, field: &str) -> String {
+#[must_use]
+pub fn field(group: &str, field: &str) -> String {
     match group {
         "" => field.into(),
         group => [group, ".", field].concat(),
@@ -35,17 +36,18 @@ pub(crate) fn field(group: &str, field: &str) -> String {
 }
 
 /// Declares a group of constants. A field is all that a constant needs beside its row in content/rules.
+#[macro_export]
 macro_rules! constants {
     ($(#[$of:meta])* pub struct $name:ident { $($(#[$doc:meta])* pub $field:ident: $kind:ty),+ $(,)? }) => {
         $(#[$of])*
         #[derive(Clone, Copy, Debug, PartialEq)]
         pub struct $name { $($(#[$doc])* pub $field: $kind),+ }
 
-        impl crate::terms::constants::Constant for $name {
+        impl $crate::terms::constants::Constant for $name {
             fn by_name(name: &str, of: &mut dyn FnMut(&str) -> f64) -> Self {
                 Self {
-                    $($field: crate::terms::constants::Constant::by_name(
-                        &crate::terms::constants::field(name, stringify!($field)),
+                    $($field: $crate::terms::constants::Constant::by_name(
+                        &$crate::terms::constants::field(name, stringify!($field)),
                         of,
                     )),+
                 }
@@ -53,12 +55,12 @@ macro_rules! constants {
 
             fn in_order(next: &mut dyn FnMut() -> f64) -> Self {
                 // Before the struct is made: its fields are read in the order of the list.
-                $(let $field = crate::terms::constants::Constant::in_order(next);)+
+                $(let $field = $crate::terms::constants::Constant::in_order(next);)+
                 Self { $($field),+ }
             }
 
             fn each(&self, to: &mut dyn FnMut(f64)) {
-                $(crate::terms::constants::Constant::each(&self.$field, to);)+
+                $($crate::terms::constants::Constant::each(&self.$field, to);)+
             }
         }
     };

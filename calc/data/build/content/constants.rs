@@ -1,8 +1,9 @@
 //! The tunable constants: each is found by its name, which is that of its field (`ring.least_mm`).
 
-use super::cells::{List, cell};
+use super::cells::{List, cell, keep};
 use super::sources::Sources;
-use crate::table::{Problem, Table};
+use crate::list_tables::{AssumedNumber, PlanConstants};
+use crate::table::{At, Problem, Table};
 use calc::reference::Constants;
 use calc::terms::cite::Grade;
 use calc::terms::constants::Constant;
@@ -10,11 +11,12 @@ use serde::Deserialize;
 use std::collections::BTreeMap;
 use std::path::Path;
 
-/// A row of `rules/constants.csv`.
+/// A row of `rules/constants.csv` and of `rules/plan_constants.csv`.
 #[derive(Deserialize)]
 struct ConstantRow {
     name: String,
     value: f64,
+    unit: String,
     #[serde(deserialize_with = "cell")]
     source_id: List,
     place: String,
@@ -35,10 +37,15 @@ struct TimingRow {
     grade: Grade,
 }
 
-/// A value found by name stands in its field; a name that is missing or that no field has stops the build.
-pub(crate) fn read(root: &Path, sources: &Sources) -> Result<Constants, Problem> {
-    let table = Table::<ConstantRow>::read(root, "content/rules/constants.csv")?;
-    let timing = Table::<TimingRow>::read(root, "content/rules/timing_constants.csv")?;
+/// What a row holds, by its name.
+struct Told {
+    at: At,
+    value: f64,
+    unit: String,
+}
+
+/// The rows of a table of constants; each names a source that is known, or `own`, and the place in it.
+fn told(table: &Table<ConstantRow>, sources: &Sources) -> Result<BTreeMap<String, Told>, Problem> {
     let mut values = BTreeMap::new();
     for (name, row) in table.by(|row| &row.name)? {
         if row.place.is_empty() {
@@ -48,14 +55,24 @@ pub(crate) fn read(root: &Path, sources: &Sources) -> Result<Constants, Problem>
             sources.grade(row.at, id, row.grade)?;
             sources.name(id);
         }
-        values.insert(name.to_owned(), (row.at, row.value));
+        let of = Told {
+            at: row.at,
+            value: row.value,
+            unit: row.unit.clone(),
+        };
+        values.insert(name.to_owned(), of);
     }
-    for (name, row) in timing.by(|row| &row.name)? {
-        values.insert(format!("{TIMING}{name}"), (row.at, row.value));
-    }
+    Ok(values)
+}
+
+/// Each constant by its name. One without a row, or a row without one, stops the build.
+fn by_name<C: Constant>(
+    mut values: BTreeMap<String, Told>,
+    lacks: impl FnOnce(&str, String) -> Problem,
+) -> Result<C, Problem> {
     let mut missing = Vec::new();
-    let constants = Constants::by_name("", &mut |name| match values.remove(name) {
-        Some((_, value)) => value,
+    let constants = C::by_name("", &mut |name| match values.remove(name) {
+        Some(told) => told.value,
         None => {
             missing.push(name.to_owned());
             0.0
@@ -64,18 +81,50 @@ pub(crate) fn read(root: &Path, sources: &Sources) -> Result<Constants, Problem>
     let missing_names = missing.join(", ");
     match (values.first_key_value(), missing.first()) {
         (None, None) => Ok(constants),
-        (Some((name, (at, _))), first) => {
+        (Some((name, told)), first) => {
             let unread = format!("the code has no constant {name}");
             let also = first.map_or(String::new(), |_| format!("; no row for {missing_names}"));
-            Err(at.problem(unread + &also))
+            Err(told.at.problem(unread + &also))
         }
-        (None, Some(first)) => {
-            let what = format!("no row for {missing_names}");
-            Err(if first.starts_with(TIMING) {
-                timing.problem(what)
-            } else {
-                table.problem(what)
-            })
-        }
+        (None, Some(first)) => Err(lacks(first, format!("no row for {missing_names}"))),
     }
+}
+
+/// The constants of the models: a value found by name stands in its field.
+pub(crate) fn read(root: &Path, sources: &Sources) -> Result<Constants, Problem> {
+    let table = Table::<ConstantRow>::read(root, "content/rules/constants.csv")?;
+    let timing = Table::<TimingRow>::read(root, "content/rules/timing_constants.csv")?;
+    let mut values = told(&table, sources)?;
+    for (name, row) in timing.by(|row| &row.name)? {
+        let of = Told {
+            at: row.at,
+            value: row.value,
+            unit: String::new(),
+        };
+        values.insert(format!("{TIMING}{name}"), of);
+    }
+    by_name(values, |first, what| {
+        if first.starts_with(TIMING) {
+            timing.problem(what)
+        } else {
+            table.problem(what)
+        }
+    })
+}
+
+/// What a plan of many trees assumes, sorted by name; each is a field of [`PlanConstants`].
+pub(crate) fn of_plans(
+    root: &Path,
+    sources: &Sources,
+) -> Result<&'static [AssumedNumber], Problem> {
+    let table = Table::<ConstantRow>::read(root, "content/rules/plan_constants.csv")?;
+    let values = told(&table, sources)?;
+    let numbers = values.iter().map(|(name, told)| AssumedNumber {
+        name: keep(name),
+        value: told.value,
+        unit: keep(&told.unit),
+    });
+    let numbers: Vec<AssumedNumber> = numbers.collect();
+    by_name::<PlanConstants>(values, |_, what| table.problem(what))?;
+    Ok(numbers.leak())
 }

@@ -1,7 +1,9 @@
 //! What the reader of lists knows: headers in five languages, words in cells, and the symbols of plants that our tables
-//! name. A header that stands twice, or a word that means two things of one kind, stops the build.
+//! name; and what a plan of many trees assumes. A header that stands twice, or a word that means two things of one kind, stops the build.
 
 use super::cells::{Cell, cell, keep};
+use super::constants;
+use super::sources::Sources;
 use crate::list_tables::{CellWord, Column, HeaderWord, ListTables, WordKind, fold, header_key};
 use crate::table::{Problem, Table};
 use serde::Deserialize;
@@ -126,6 +128,7 @@ pub(crate) fn read(root: &Path) -> Result<ListTables, Problem> {
         headers: headers(root)?,
         words: words(root)?,
         symbols: symbols(root)?,
+        assumed: constants::of_plans(root, &Sources::read(root)?)?,
     })
 }
 

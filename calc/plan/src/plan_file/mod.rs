@@ -10,18 +10,19 @@ use shape::{
 
 use crate::judged::{ComesTo, Judged};
 use crate::limits::{Bind, Change};
-use crate::listed::{ListTree, Position, Reason, SeasonPlan};
+use crate::listed::{Constants, ListTree, Reason, SeasonPlan};
 use crate::need::Need;
 use crate::season::Season;
 use crate::solve::Planned;
-use crate::teams::{OVER, Turn};
-use calc::models::visits::{self, Visit, VisitConstants};
+use crate::teams::Turn;
+use calc::models::visits::{self, Visit};
 use calc::terms::day::iso;
+use calc_data::list::AssumedNumber;
 use chrono::{Datelike, Days, NaiveDate};
 use std::collections::BTreeMap;
 
-/// What of a year of waiting is left of a tree's value. Our own assumption.
-const DISCOUNT: f64 = 0.92;
+/// The one number of the table that a crew may change.
+const READY: &str = "ready_minutes";
 
 /// What a plan was asked for beyond its season.
 #[derive(Clone, Debug)]
@@ -52,12 +53,14 @@ pub struct Asked<'a> {
     pub wage: Option<f64>,
     /// Whether each tree's best reduced value is printed.
     pub whole: bool,
+    /// What is assumed.
+    pub assumed: &'static [AssumedNumber],
 }
 
 /// The file of a plan.
 #[must_use]
 pub fn plan_file(
-    constants: &VisitConstants,
+    constants: Constants<'_>,
     asked: &Asked<'_>,
     season: &Season,
     trees: &[ListTree],
@@ -94,7 +97,7 @@ pub fn plan_file(
             day_hours: season.crew.hours,
             ready_minutes: season.crew.ready_minutes,
             pairs: season.crew.pairs,
-            over: OVER,
+            over: constants.own.over,
             wage: asked.wage,
         },
         work_days: work_days(planned),
@@ -110,11 +113,11 @@ pub fn plan_file(
             .zip(&planned.reasons)
             .filter_map(other_of)
             .collect(),
-        objective: objective(asked, season, trees, planned),
+        objective: objective(constants, asked, season, trees, planned),
         binds: binds.iter().map(bind_of).collect(),
         edits: Vec::new(),
         moved: Vec::new(),
-        assumed: assumed(season),
+        assumed: assumed(season, asked.assumed),
     }
 }
 
@@ -255,7 +258,7 @@ fn ring_need(judged: &Judged) -> Option<&Need> {
 }
 
 fn tree_of(
-    constants: &VisitConstants,
+    constants: Constants<'_>,
     season: &Season,
     (tree, planned, at): (&ListTree, &SeasonPlan, usize),
     turns: &[Option<Turn>],
@@ -292,7 +295,7 @@ fn tree_of(
         walk: of_plan.map(|it| it.work[2]),
         basal_m2: need.map(|it| it.basal_m2),
         zone_m: judged.map(|it| it.zone_m),
-        value: tree.value(),
+        value: tree.value(constants.own),
         pinned: tree.pinned.is_some(),
         follow_up: !visits.is_empty(),
         visit_minutes,
@@ -301,7 +304,7 @@ fn tree_of(
 }
 
 fn visits_of(
-    constants: &VisitConstants,
+    constants: Constants<'_>,
     season: &Season,
     judged: &Judged,
     planned: &SeasonPlan,
@@ -309,7 +312,7 @@ fn visits_of(
     turns: &[Option<Turn>],
 ) -> Vec<VisitOf> {
     let day = planned.property.days[on.day].day;
-    let all = visits::after_ring(constants, judged.species, judged.hemisphere, day);
+    let all = visits::after_ring(constants.visits, judged.species, judged.hemisphere, day);
     let known = on.visits.iter().enumerate().filter_map(|(at, visit)| {
         let of: &Visit = all.get(usize::from(visit.index))?;
         let needs_day = visit.day.is_none();
@@ -352,6 +355,7 @@ fn other_of((tree, reason): (&ListTree, &Reason)) -> Option<OtherOf> {
 }
 
 fn objective(
+    constants: Constants<'_>,
     asked: &Asked<'_>,
     season: &Season,
     trees: &[ListTree],
@@ -371,7 +375,7 @@ fn objective(
         value: planned.plan.value,
         bound: planned.plan.priced.bound,
         gap_percent: planned.plan.gap_percent(),
-        discount: DISCOUNT,
+        discount: constants.own.discount,
         days: planned
             .property
             .days
@@ -407,18 +411,20 @@ fn bind_of(bind: &Bind) -> BindOf {
     }
 }
 
-fn assumed(season: &Season) -> Vec<Assumed> {
-    let mut all = vec![
-        ("ready_minutes", season.crew.ready_minutes, "min"),
-        ("over", OVER, ""),
-        ("discount", DISCOUNT, "1/a"),
-        ("outlying", Position::Outlying.weight(), ""),
-        ("edge", Position::Edge.weight(), ""),
-    ];
-    if season.crew.pairs {
-        all.push(("pairs", season.crew.heads_a_tree(), ""));
-    }
-    let all = all.into_iter();
-    all.map(|(name, value, unit)| Assumed { name, value, unit })
-        .collect()
+/// Every number that a plan assumes, by the season where it says otherwise.
+fn assumed(season: &Season, numbers: &'static [AssumedNumber]) -> Vec<Assumed> {
+    let of_table = numbers.iter().map(|number| Assumed {
+        name: number.name,
+        value: match number.name {
+            READY => season.crew.ready_minutes,
+            _ => number.value,
+        },
+        unit: number.unit,
+    });
+    let pairs = season.crew.pairs.then(|| Assumed {
+        name: "pairs",
+        value: season.crew.heads_a_tree(),
+        unit: "1",
+    });
+    of_table.chain(pairs).collect()
 }

@@ -1,6 +1,7 @@
 //! What is asked of a plan, as typed, and the season that it means.
 
 use calc::terms::number::read_number;
+use calc_data::list::plan_constants;
 use calc_plan::{Crew, Season};
 use chrono::{Datelike, Days, NaiveDate, Weekday};
 
@@ -98,7 +99,7 @@ pub struct Typed<'a> {
     pub teams: &'a str,
     /// Hours of a work day.
     pub hours: &'a str,
-    /// Minutes of it to get ready.
+    /// Minutes of it to get ready; empty: what plans assume.
     pub ready: &'a str,
     /// Two people at each tree.
     pub pairs: bool,
@@ -173,11 +174,14 @@ impl Asked {
             people: number(Field::Crew, typed.crew, 1.0, 500.0)? as u32,
             teams: number(Field::Teams, typed.teams, 1.0, 50.0)? as u32,
             hours: number(Field::Hours, typed.hours, 0.5, 16.0)?,
-            ready_minutes: number(Field::Ready, typed.ready, 0.0, 240.0)?,
+            ready_minutes: match typed.ready.trim() {
+                "" => plan_constants().ready_minutes,
+                typed => number(Field::Ready, typed, 0.0, 240.0)?,
+            },
             pairs: typed.pairs,
         };
         if crew.minutes() <= 0.0 {
-            let ready = typed.ready.to_owned();
+            let ready = crew.ready_minutes.to_string();
             return Err(NotASeason::OutOfRange(
                 Field::Ready,
                 0.0,

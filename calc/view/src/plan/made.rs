@@ -4,7 +4,8 @@ use super::asked::Asked;
 use super::read::ReadList;
 use super::tables;
 use crate::season_calendar::season_calendar;
-use calc_plan::{Bind, PlanFile, SeasonPlan};
+use calc_data::list::plan_constants;
+use calc_plan::{Bind, Constants, PlanFile, SeasonPlan};
 
 /// What a plan is made for beside its season.
 #[derive(Clone, Debug, Default)]
@@ -37,7 +38,10 @@ impl Made {
     /// The plan of a list whose trees were judged.
     #[must_use]
     pub fn of(list: &ReadList, asked: &Asked, about: &About) -> Self {
-        let constants = &list.reference.constants.visits;
+        let constants = Constants {
+            visits: &list.reference.constants.visits,
+            own: plan_constants(),
+        };
         let planned = calc_plan::plan_list(constants, &asked.season, &list.trees);
         let binds = calc_plan::binds(constants, &asked.season, &list.trees, &planned, asked.spare);
         let file = calc_plan::plan_file(
@@ -56,6 +60,7 @@ impl Made {
                 closed: &asked.closed,
                 wage: asked.wage,
                 whole: about.whole,
+                assumed: calc_data::list::tables().assumed,
             },
             &asked.season,
             &list.trees,

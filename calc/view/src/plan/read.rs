@@ -7,6 +7,7 @@ use calc::question::settings::AskingGroup;
 use calc::reference::Reference;
 use calc::terms::place::Place;
 use calc::timing::places::climate::Places;
+use calc_data::list::plan_constants;
 use calc_list::bytes::changed_words;
 use calc_list::reader::{Cut, Item, Reader, as_text};
 use calc_list::{
@@ -252,7 +253,13 @@ fn tree(
             let local = answers.local(typed, of);
             let judged = answers.each(typed, of, |question, local| {
                 let days = (asked.season.from, asked.judged_on.as_slice());
-                let judged = calc_plan::judge(reference, question, local, days, asked.season.slip);
+                let judged = calc_plan::judge(
+                    (reference, plan_constants()),
+                    question,
+                    local,
+                    days,
+                    asked.season.slip,
+                );
                 (Rc::new(judged), question.clone())
             });
             place = match &judged.1.place {
