@@ -208,25 +208,61 @@ fn a_site_built_without_offline_removes_what_an_earlier_one_kept() {
         open_and_save(&browser, &server.address).await?;
         let port = server.port();
         server.stop();
-        let off = crate::site::built_without_offline();
-        std::fs::copy(off.join("sw.js"), folder.join("sw.js"))?;
-        let server = Server::of(&folder, port);
+        let server = Server::of(crate::site::built_without_offline(), port);
+        // Notes whether any page claims to be saved, from the first load on.
+        let watch = "new MutationObserver(() => { if (document.getElementById('saved')?.textContent) sessionStorage.setItem('claimed', location.href); })
+                       .observe(document, { childList: true, subtree: true, characterData: true });";
+        browser
+            .devtools(
+                "Page.addScriptToEvaluateOnNewDocument",
+                json!({ "source": watch }),
+            )
+            .await?;
         browser.open(&server.address).await?;
-        let gone = "(await caches.keys()).length === 0 && (await navigator.serviceWorker.getRegistrations()).length === 0";
-        let wait = format!(
-            "(async () => {{ for (let i = 0; i < 100; i++) {{ if ({gone}) return true; await new Promise((r) => setTimeout(r, 100)); }} return false; }})().then(done);"
-        );
-        assert_eq!(browser.run_until_done(&wait).await?, true);
-        browser.client.refresh().await?;
+        browser
+            .until(
+                "the page from the server",
+                "!document.getElementById('saved') && document.readyState === 'complete'",
+            )
+            .await?;
         browser.until_ready().await?;
-        assert_eq!(
-            browser
-                .run("return document.getElementById('saved').textContent;")
-                .await?,
-            ""
-        );
-        Ok(())
+        let left = "(async () => { for (let i = 0; i < 100; i++) {
+               const left = [(await caches.keys()).length, (await navigator.serviceWorker.getRegistrations()).length];
+               if (left[0] + left[1] === 0) return [...left, sessionStorage.getItem('claimed')];
+               await new Promise((resolve) => setTimeout(resolve, 100)); } return 'something is left'; })().then(done, (error) => done(String(error)));";
+        assert_eq!(browser.run_until_done(left).await?, json!([0, 0, null]));
+        // And it stays as it is: no page is loaded again and again.
+        browser.run("globalThis.here = true;").await?;
+        tokio::time::sleep(std::time::Duration::from_millis(1500)).await;
+        assert_eq!(browser.run("return globalThis.here;").await?, true);
+        browser.expect_quiet().await
     });
+}
+
+#[test]
+#[ignore = "builds the site; tests/all runs it"]
+fn a_site_built_without_offline_says_nothing_of_it_on_any_page() {
+    let site = crate::site::built_without_offline();
+    let words = [
+        "no signal",
+        "sin señal",
+        "Saved on this device",
+        "Guardado en este aparato",
+        "offline/",
+    ];
+    for page in pages() {
+        // What changed in the program is told as it was, and an answer may say that a wood has no signal.
+        if page.ends_with("changes/") {
+            continue;
+        }
+        let Ok(text) = std::fs::read_to_string(site.join(&page).join("index.html")) else {
+            assert!(page.ends_with("offline/"), "{page} is built");
+            continue;
+        };
+        for word in words {
+            assert!(!text.contains(word), "/{page}: {word}");
+        }
+    }
 }
 
 /// The paths of pages and words that the one cache holds, without those in frames.

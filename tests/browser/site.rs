@@ -51,12 +51,15 @@ pub(crate) fn built() -> &'static Path {
 }
 
 /// The folder with the site built to keep nothing on the device.
-pub(crate) fn built_without_offline() -> PathBuf {
-    let folder = scratch().join("site-without-offline");
-    run(Command::new(program())
-        .args(["build", "--quiet", "--no-offline", "--out"])
-        .arg(&folder));
-    folder
+pub(crate) fn built_without_offline() -> &'static Path {
+    static BUILT: OnceLock<PathBuf> = OnceLock::new();
+    BUILT.get_or_init(|| {
+        let folder = scratch().join("site-without-offline");
+        run(Command::new(program())
+            .args(["build", "--quiet", "--no-offline", "--out"])
+            .arg(&folder));
+        folder
+    })
 }
 
 /// What `answer` prints for a question.

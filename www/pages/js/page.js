@@ -2,7 +2,7 @@
 // that were picked, then the copy for use with no signal.
 (() => {
   "use strict";
-  const base = document.currentScript.dataset.base;
+  const { base, keeps } = document.currentScript.dataset;
   const KEY = "slipbark-colours";
   const PICKS = ["light", "dark", "sun"];
   const root = document.documentElement;
@@ -40,31 +40,54 @@
     for (const span of document.querySelectorAll("[data-origin]")) span.textContent = location.origin;
   };
 
-  // Asks the worker that serves this page's address to keep every file for the language of the page, and whether it does.
+  // Asks the worker that serves this page's address to keep every file for the language of the page. It answers with the
+  // file that could not be kept, or with none.
   const checked = (worker) => new Promise((resolve) => {
     const channel = new MessageChannel();
-    channel.port1.onmessage = (event) => resolve(event.data === true);
+    channel.port1.onmessage = (event) => resolve(event.data);
     worker.postMessage({ check: root.lang }, [channel.port2]);
-    setTimeout(() => resolve(false), 60000);
+    setTimeout(() => resolve(null), 60000);
   });
 
+  // Resolves when a worker has been installed, or given up.
+  const settled = (worker) => new Promise((resolve) => {
+    const look = () => { if (worker.state !== "installing") resolve(); };
+    worker.addEventListener("statechange", look);
+    look();
+  });
+
+  let touched = false;
+  for (const event of ["input", "pointerdown", "keydown"]) window.addEventListener(event, () => { touched = true; }, { once: true, capture: true });
+
   const offline = async () => {
-    if (!("serviceWorker" in navigator) || window.top !== window) return;
+    const workers = navigator.serviceWorker;
+    if (!workers || window.top !== window) return;
     const saved = document.getElementById("saved");
     const bar = document.getElementById("update");
     let agreed = false;
-    navigator.serviceWorker.addEventListener("controllerchange", () => { if (agreed) location.reload(); });
     let registration;
+    const unsaved = document.getElementById("unsaved");
+    const failed = ({ path, why }, of) => { unsaved.textContent = unsaved.dataset[of ?? why].replace("{file}", () => path); };
+    workers.addEventListener("message", ({ data }) => {
+      // A version that could not be kept; one that was kept before goes on.
+      if (data?.notKept) failed(data.notKept, registration?.active && "update");
+      // The site was built anew to keep nothing. What nobody has touched yet is loaded from there at once.
+      if (data?.off && touched) saved.textContent = unsaved.textContent = "";
+      else if (data?.off) location.reload();
+    });
+    workers.addEventListener("controllerchange", () => { if (agreed) location.reload(); });
     try {
-      registration = await navigator.serviceWorker.register(`${base}sw.js`, { scope: base, updateViaCache: "none" });
+      registration = await workers.register(`${base}sw.js`, { scope: base, updateViaCache: "none" });
     } catch {
       return; // Refused or broken: the page works, and makes no claim.
     }
     const offer = () => { bar.hidden = !registration.waiting || !registration.active; };
     const claim = async () => {
-      if (registration.active && await checked(registration.active)) {
-        saved.textContent = saved.dataset.said;
-      }
+      const answer = registration.active && await checked(registration.active);
+      if (!answer) return;
+      // A file that is of no use to the version on the server is none to tell of: that version is offered.
+      saved.textContent = answer.notKept ? "" : saved.dataset.said;
+      if (answer.notKept && !registration.waiting) failed(answer.notKept);
     };
     const follow = (worker) => worker?.addEventListener("statechange", () => {
       offer();
@@ -77,8 +100,24 @@
       registration.waiting?.postMessage("take over");
     });
     offer();
-    if (registration.active?.state === "activated") claim();
-    else follow(registration.active);
+    if (registration.active?.state === "activated") {
+      // Nothing is claimed for a version that the server has taken back.
+      await Promise.race([registration.update().catch(() => {}), new Promise((resolve) => setTimeout(resolve, 5000))]);
+      if (registration.installing) await settled(registration.installing);
+      claim();
+    } else follow(registration.active);
+  };
+
+  // A site that keeps nothing removes what an earlier build of it kept, worker and files.
+  const forget = async () => {
+    if (!("serviceWorker" in navigator)) return;
+    const scope = new URL(base, document.baseURI).href;
+    for (const registration of await navigator.serviceWorker.getRegistrations()) {
+      if (registration.scope === scope) await registration.unregister();
+    }
+    for (const name of await caches.keys()) {
+      if (name.startsWith(`slipbark ${scope} `)) await caches.delete(name);
+    }
   };
 
   // A link to a question that is opened over this page begins it anew; one to a part of the page does not.
@@ -126,7 +165,8 @@
     origins();
     early();
     // After load, so that saving the site never delays showing it.
-    if (document.readyState === "complete") offline();
-    else window.addEventListener("load", offline, { once: true });
+    const after = () => (keeps === undefined ? forget().catch(() => {}) : offline());
+    if (document.readyState === "complete") after();
+    else window.addEventListener("load", after, { once: true });
   });
 })();

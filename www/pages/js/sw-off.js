@@ -1,7 +1,8 @@
 // The way out, should a version of the worker ever do harm: `build --no-offline`
 // writes this one in its place. It takes over at once, removes all that was
-// kept, and unregisters itself; from the next load on, pages come from the server.
-const PREFIX = `slipbark ${new URL("./", self.location).href} `;
+// kept, unregisters itself, and tells the pages that came from there: they are loaded anew, from the server.
+const BASE = new URL("./", self.location).href;
+const PREFIX = `slipbark ${BASE} `;
 
 self.addEventListener("install", () => self.skipWaiting());
 self.addEventListener("activate", (event) => event.waitUntil(off()));
@@ -11,4 +12,6 @@ async function off() {
     if (name.startsWith(PREFIX)) await caches.delete(name);
   }
   await self.registration.unregister();
+  const open = await self.clients.matchAll({ includeUncontrolled: true, type: "window" });
+  for (const client of open) if (client.url.startsWith(BASE)) client.postMessage({ off: true });
 }

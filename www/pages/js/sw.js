@@ -17,10 +17,10 @@ const homeOf = (language) => (language === FIRST ? "" : `${language}/`);
 const languageOf = (path) => LANGUAGES.find((language) => language !== FIRST && path.startsWith(homeOf(language))) ?? FIRST;
 const filesOf = (languages) => FILES.filter(([, , language]) => !language || languages.includes(language));
 
-/** The languages whose pages stand in a cache. */
+/** The languages of which a cache holds a file. */
 async function keptIn(cache) {
-  const found = await Promise.all(LANGUAGES.map((language) => cache.match(address(homeOf(language)))));
-  return LANGUAGES.filter((_, at) => found[at]);
+  const kept = new Set((await cache.keys()).map(({ url }) => url));
+  return LANGUAGES.filter((language) => FILES.some(([path, , own]) => own === language && kept.has(address(path))));
 }
 
 /** The languages of the pages that are open, and of those that an older version kept. */
@@ -33,10 +33,59 @@ async function read() {
   return languages.length ? languages : [FIRST];
 }
 
-// All or nothing, past the browser's own cache, and only the bytes this
-// version was made with: files of two versions are never mixed.
-const fetchAll = (cache, files) => cache.addAll(files.map(([path, integrity]) =>
-  new Request(address(path), { cache: "reload", integrity, credentials: "same-origin" })));
+/** A file that could not be kept, and why: `missing`, `altered` or `room`. */
+class NotKept extends Error {
+  constructor(path, why, cause) {
+    super(`${path}: ${why}`, { cause });
+    this.told = { path: path.replace(/(^|\/)$/, "$1index.html"), why };
+  }
+}
+
+const digest = async (bytes) =>
+  `sha256-${btoa(String.fromCharCode(...new Uint8Array(await crypto.subtle.digest("SHA-256", bytes))))}`;
+
+/** The file as this version was made with it. Its bytes decide, not where they come from: what the browser has already
+ *  will do, what it has of another version will not. */
+async function fetchOne(path, integrity, signal) {
+  let why = "missing";
+  for (const cache of ["default", "reload"]) {
+    let response, bytes;
+    try {
+      response = await fetch(address(path), { cache, signal, credentials: "same-origin" });
+      bytes = await response.clone().arrayBuffer();
+    } catch (error) {
+      throw new NotKept(path, "missing", error);
+    }
+    if (await digest(bytes) === integrity) return plain(response);
+    why = response.ok ? "altered" : "missing";
+  }
+  throw new NotKept(path, why);
+}
+
+/** The same as an answer of its own address: a browser shows no page from a redirected one. */
+function plain(response) {
+  if (!response.redirected && response.ok) return response;
+  const headers = new Headers(response.headers);
+  // What is kept is unpacked.
+  for (const name of ["Content-Encoding", "Content-Length"]) headers.delete(name);
+  return new Response(response.body, { headers });
+}
+
+// Only the bytes this version was made with: files of two versions are never mixed.
+async function fetchAll(cache, files) {
+  const stop = new AbortController();
+  const keep = async ([path, integrity]) => {
+    const response = await fetchOne(path, integrity, stop.signal);
+    await cache.put(address(path), response).catch((error) => { throw new NotKept(path, "room", error); });
+  };
+  try {
+    await Promise.all(files.map(keep));
+  } catch (error) {
+    // With one file not to be had, the rest is not fetched for nothing.
+    stop.abort();
+    throw error;
+  }
+}
 
 self.addEventListener("install", (event) => event.waitUntil(install()));
 
@@ -47,10 +96,15 @@ async function install() {
     await fetchAll(await caches.open(CACHE), filesOf(languages));
   } catch (error) {
     if (!mine) await caches.delete(CACHE);
+    const open = await self.clients.matchAll({ includeUncontrolled: true, type: "window" });
+    for (const client of open) if (client.url.startsWith(BASE)) client.postMessage({ notKept: told(error) });
     throw error;
   }
   // No skipWaiting: the page asks for it once its reader has agreed.
 }
+
+/** What a page says of a failure; a cache that can't be opened has no file's name. */
+const told = (error) => error.told ?? { path: "sw.js", why: "room" };
 
 self.addEventListener("activate", (event) => event.waitUntil(tidy()));
 
@@ -64,18 +118,17 @@ self.addEventListener("message", (event) => {
   if (event.data === "take over") self.skipWaiting();
   else if (event.data?.check) {
     const { check } = event.data;
-    event.waitUntil(keeps(check).catch(() => false).then((whole) => event.ports[0]?.postMessage(whole)));
+    event.waitUntil(keeps(check).then(() => null, told).then((notKept) => event.ports[0]?.postMessage({ notKept })));
   }
 });
 
-/** Whether every file of this version in a language is in its cache, and in those that were read before; what is not is
- *  fetched now. */
+/** Every file of this version in a language is in its cache after this, and in those that were read before: what was lost
+ *  is fetched now. */
 async function keeps(language) {
   const cache = await caches.open(CACHE);
   const files = filesOf([...await keptIn(cache), language]);
   const found = await Promise.all(files.map(([path]) => cache.match(address(path))));
   await fetchAll(cache, files.filter((_, at) => !found[at]));
-  return true;
 }
 
 self.addEventListener("fetch", (event) => {
@@ -85,28 +138,40 @@ self.addEventListener("fetch", (event) => {
 });
 
 async function serve(request) {
+  const page = request.mode === "navigate";
+  // A cache that can't be read leaves the net.
+  const kept = await fromCache(request, page).catch(() => null);
+  if (kept) return kept;
+  try {
+    return await fetch(request);
+  } catch (error) {
+    const other = page && await instead(request).catch(() => null);
+    if (!other) throw error;
+    return other;
+  }
+}
+
+async function fromCache(request, page) {
   const url = new URL(request.url);
   let path = url.origin + url.pathname;
   if (path.endsWith("/index.html")) path = path.slice(0, -"index.html".length);
   const cache = await caches.open(CACHE);
   const kept = await cache.match(path);
   if (kept) return kept;
-  const page = request.mode === "navigate";
-  if (page && !path.endsWith("/")) {
-    if (await cache.match(`${path}/`)) return Response.redirect(`${path}/${url.search}`, 302);
+  if (page && !path.endsWith("/") && await cache.match(`${path}/`)) return Response.redirect(`${path}/${url.search}`, 302);
+  return null;
+}
+
+/** With no signal a page in a language that is not kept is had in one that is, and one that is not there is said so. */
+async function instead(request) {
+  const cache = await caches.open(CACHE);
+  const url = new URL(request.url);
+  const asked = (url.origin + url.pathname).slice(BASE.length);
+  const rest = asked.slice(homeOf(languageOf(asked)).length);
+  for (const language of await keptIn(cache)) {
+    const other = address(homeOf(language) + rest);
+    if (await cache.match(other)) return Response.redirect(other, 302);
   }
-  try {
-    return await fetch(request);
-  } catch (error) {
-    // With no signal a page in a language that is not kept is had in one that is.
-    const asked = path.slice(BASE.length);
-    const rest = asked.slice(homeOf(languageOf(asked)).length);
-    for (const language of page ? await keptIn(cache) : []) {
-      const other = address(homeOf(language) + rest);
-      if (await cache.match(other)) return Response.redirect(other, 302);
-    }
-    const none = page && await cache.match(address("404.html"));
-    if (!none) throw error;
-    return new Response(none.body, { status: 404, headers: none.headers });
-  }
+  const none = await cache.match(address("404.html"));
+  return none && new Response(none.body, { status: 404, headers: none.headers });
 }

@@ -37,5 +37,14 @@ shell-colours-dark = Dark
 # $build (Text)
 shell-version = Version { $version }, build { $build }.
 shell-saved = Saved on this device. Works with no signal.
+# What the copy for no signal lacks, and why, by one of its files.
+# $file (Text)
+shell-unsaved-missing = Not saved on this device: the file { $file } did not arrive whole from the server. The site works while you have a signal.
+# $file (Text)
+shell-unsaved-altered = Not saved on this device: the file { $file } was changed on its way here. The site works while you have a signal.
+# $file (Text)
+shell-unsaved-room = Not saved on this device: there was no room left, at the file { $file }. The site works while you have a signal.
+# $file (Text)
+shell-unsaved-update = A newer version could not be saved, because of the file { $file }. You keep the one that you have.
 # In the place of the calculator, as a link to this site.
 shell-plan = Plan one tree

@@ -1,14 +1,20 @@
 //! The folder that a build goes to: written, replaced, read back.
+//!
+//! Assets of earlier builds stay for a while: a page or a script that somebody's browser still has names them.
 
 use crate::build::assets::File;
 use crate::build::{packed, version};
 use anyhow::{Context, Result, bail};
-use std::collections::BTreeSet;
+use chrono::NaiveDate;
+use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 
 /// Lists what a build wrote into a folder: the next one removes what it no
 /// longer makes, and a folder with other things in it is left alone.
+/// A line is a file's path; of an asset that only an earlier build has, a tab and the last day on which a build had it follow.
 const MARKER: &str = ".slipbark-files";
+/// How long an asset stays that no build has any more, days: our own assumption of how long a copy is kept elsewhere.
+const STAYS: i64 = 90;
 
 /// Refuses a folder that holds something which no build of ours wrote.
 pub(crate) fn may_write(out: &Path) -> Result<()> {
@@ -37,11 +43,12 @@ pub(crate) fn changes_full(out: &Path, files: &[File]) -> bool {
 }
 
 /// Writes the files into `out`, each text, module and table also packed beside itself, and removes what an earlier build
-/// left there. A file that stands there already with the same bytes stays as it is, with what was packed of it.
+/// left there, but for assets that one of the last 90 days before `today` had. A file that stands there already with the same
+/// bytes stays as it is, with what was packed of it.
 ///
 /// # Errors
 /// A folder with other things in it, or one that can't be written.
-pub(crate) fn write(out: &Path, files: &[File]) -> Result<()> {
+pub(crate) fn write(out: &Path, files: &[File], today: NaiveDate) -> Result<()> {
     may_write(out)?;
     let marker = out.join(MARKER);
     let before = std::fs::read_to_string(&marker).unwrap_or_default();
@@ -51,11 +58,11 @@ pub(crate) fn write(out: &Path, files: &[File]) -> Result<()> {
     let mut now: BTreeSet<&str> = files.iter().map(|file| file.path.as_str()).collect();
     now.extend(beside.iter().map(String::as_str));
     std::fs::create_dir_all(out).with_context(|| format!("{} could not be made", out.display()))?;
-    let mut listed: BTreeSet<&str> = before.lines().collect();
-    listed.extend(&now);
+    let before: BTreeMap<&str, NaiveDate> =
+        before.lines().map(|line| listed(line, today)).collect();
     // Both lists stand in the marker while files change, so that a build that
     // breaks half-way leaves nothing unaccounted for.
-    std::fs::write(&marker, lines(&listed))?;
+    std::fs::write(&marker, lines(&now, &before))?;
     let stands = |file: &&File| {
         std::fs::read(out.join(&file.path)).is_ok_and(|bytes| bytes == file.bytes)
             && (!worth(file) || names(file).iter().any(|name| out.join(name).is_file()))
@@ -79,19 +86,37 @@ pub(crate) fn write(out: &Path, files: &[File]) -> Result<()> {
         }
     }
     let own = format!("{}/", version::FULL);
-    // Folders of other full versions stay: somebody's page may name them.
-    let gone = |old: &&str| !now.contains(old) && (old.starts_with(&own) || !version::is_full(old));
-    for old in before.lines().filter(gone) {
+    let mut stay = BTreeMap::new();
+    for (old, day) in before {
         // Only names that a build can have written: never upwards, never absolute.
         let inside = Path::new(old)
             .components()
             .all(|part| matches!(part, std::path::Component::Normal(_)));
-        if inside {
+        if now.contains(old) || !inside {
+            continue;
+        }
+        // Folders of other full versions stay: somebody's page may name them.
+        if version::is_full(old) && !old.starts_with(&own) {
+            continue;
+        }
+        let young = (today - day).num_days() < STAYS;
+        if old.starts_with("assets/") && young && out.join(old).is_file() {
+            stay.insert(old, day);
+        } else {
             let _ = std::fs::remove_file(out.join(old));
         }
     }
-    std::fs::write(&marker, lines(&now))?;
+    std::fs::write(&marker, lines(&now, &stay))?;
     Ok(())
+}
+
+/// A line of the marker: the path, and the last day on which a build had it.
+fn listed(line: &str, today: NaiveDate) -> (&str, NaiveDate) {
+    let (path, day) = line.split_once('\t').unwrap_or((line, ""));
+    (
+        path,
+        NaiveDate::parse_from_str(day, "%Y-%m-%d").unwrap_or(today),
+    )
 }
 
 fn put(path: &Path, bytes: &[u8]) -> Result<()> {
@@ -116,13 +141,27 @@ pub(crate) fn holds_a_site(folder: &Path) -> Result<()> {
     )
 }
 
-fn lines(names: &BTreeSet<&str>) -> String {
-    names.iter().flat_map(|name| [name, "\n"]).collect()
+/// The marker's text: what a build has now, and what an earlier one had.
+fn lines(now: &BTreeSet<&str>, earlier: &BTreeMap<&str, NaiveDate>) -> String {
+    let now = now.iter().map(|name| format!("{name}\n"));
+    let earlier = earlier.iter();
+    now.chain(earlier.map(|(name, day)| format!("{name}\t{day}\n")))
+        .collect()
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    /// As a build of a day on which nothing has become old.
+    fn write(out: &Path, files: &[File]) -> Result<()> {
+        super::write(out, files, day(0))
+    }
+
+    /// A day, so many after the first build of a test.
+    fn day(after: u64) -> NaiveDate {
+        NaiveDate::from_ymd_opt(2027, 1, 31).unwrap() + chrono::Days::new(after)
+    }
 
     /// A new folder under the system's own for such things; removed at the end.
     struct Folder(std::path::PathBuf);
@@ -169,6 +208,43 @@ mod tests {
             std::fs::read_to_string(out.join("mine.txt")).unwrap(),
             "kept"
         );
+    }
+
+    #[test]
+    fn an_old_asset_stays_until_no_build_of_90_days_had_it() {
+        let folder = Folder::new("assets");
+        let out = folder.0.join("site");
+        let script = "step()".repeat(50);
+        let build = |name: &str, after: u64| {
+            let path = format!("assets/{name}.js");
+            let files = [
+                File::named("index.html", name),
+                File::named(&path, script.clone()),
+            ];
+            super::write(&out, &files, day(after)).unwrap();
+        };
+        let held = |name: &str| out.join(format!("assets/{name}")).is_file();
+        build("old", 0);
+        let list = std::fs::read_to_string(out.join(MARKER)).unwrap();
+        assert!(
+            !list.contains('\t'),
+            "a fresh folder holds one build: {list}"
+        );
+        std::fs::write(out.join("assets/not-listed.js"), "kept").unwrap();
+        // A hundred days later the first is replaced: it was in use until then.
+        build("old", 100);
+        build("new", 100);
+        assert!(held("old.js") && held("old.js.gz") && held("old.js.br") && held("new.js"));
+        build("newer", 189);
+        assert!(held("old.js") && held("new.js") && held("newer.js"));
+        // An asset that a build has again is one of its own.
+        build("new", 190);
+        assert!(!held("old.js") && !held("old.js.gz"), "90 days are over");
+        assert!(held("new.js") && held("newer.js") && held("not-listed.js"));
+        build("last", 279);
+        assert!(held("new.js") && held("newer.js"));
+        let list = std::fs::read_to_string(out.join(MARKER)).unwrap();
+        assert!(list.contains("assets/new.js\t2027-"), "{list}");
     }
 
     #[test]

@@ -89,7 +89,7 @@ pub(crate) fn site(
     assets.add("stepdown.js", version::stepdown(&scripts)?);
 
     let full = version::full(&scripts, &assets, &named)?;
-    let mut files = pages::render(root, base, &assets, &full)?;
+    let mut files = pages::render(root, base, offline, &assets, &full)?;
     files.extend(version::newest(&scripts, &assets)?);
     files.push(version::list(&full)?);
     let manifest = std::fs::read_to_string(root.join("www/pages/manifest.json"))

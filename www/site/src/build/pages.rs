@@ -83,12 +83,19 @@ pub(crate) const BUILD_MARK: &str = "@@build@@";
 /// # Errors
 /// A page file that can't be read or names something unknown, or a broken
 /// table of sources: with file and line.
-pub(crate) fn render(root: &Path, base: &str, assets: &Assets, full: &[File]) -> Result<Vec<File>> {
+pub(crate) fn render(
+    root: &Path,
+    base: &str,
+    offline: bool,
+    assets: &Assets,
+    full: &[File],
+) -> Result<Vec<File>> {
     let mut files = Vec::new();
     for language in languages::all() {
         let site = Site {
             root,
             base,
+            offline,
             language,
         };
         files.extend(languages::speaking(language, || site.render(assets, full))?);
@@ -100,6 +107,8 @@ pub(crate) fn render(root: &Path, base: &str, assets: &Assets, full: &[File]) ->
 struct Site<'a> {
     root: &'a Path,
     base: &'a str,
+    /// Whether it is kept on the device, and says so.
+    offline: bool,
     language: &'static str,
 }
 
@@ -154,7 +163,8 @@ impl Site<'_> {
             Ok(())
         };
         let home = languages::folder(self.language);
-        for page in PAGES {
+        let kept = |page: &&Page| self.offline || page.folder != "offline/";
+        for page in PAGES.iter().filter(kept) {
             let path = format!("{home}{}index.html", page.folder);
             write(path, page.file, Some(page.folder), &mut common)?;
         }
@@ -229,6 +239,10 @@ impl Site<'_> {
             ("version", env!("CARGO_PKG_VERSION").to_owned()),
             ("build", BUILD_MARK.to_owned()),
             ("policy", POLICY.to_owned()),
+            (
+                "offline",
+                String::from(if self.offline { "yes" } else { "" }),
+            ),
         ]);
         values.insert("not-reviewed", self.not_reviewed());
         // In the foot too: over an answer it would stand in the way of the card.

@@ -59,9 +59,13 @@ impl Template {
     }
 }
 
+/// Ends what hangs on a condition.
+const END: &str = "{{end}}";
+
 /// Replaces each `{{name}}` in `text` by its value, or else by the message of that id, whose gaps are such names too.
 /// Values go in as they are: who makes them escapes them. `{{said:id}}` is a message for a script: its gaps stay, as
-/// `{name}`.
+/// `{name}`. What stands between `{{if name}}` and `{{end}}` is left out where the value is empty, or not there; between
+/// `{{if not name}}` and `{{end}}` where it is.
 ///
 /// # Errors
 /// With `file` and line: a name without a value, or an opening without an end.
@@ -80,7 +84,26 @@ pub(crate) fn fill(file: &str, text: &str, values: &BTreeMap<&str, String>) -> R
         };
         let name = rest[start + 2..start + length].trim();
         filled.push_str(&rest[..start]);
-        if let Some(value) = values.get(name) {
+        if let Some(condition) = name.strip_prefix("if ") {
+            let (name, wanted) = match condition.strip_prefix("not ") {
+                Some(name) => (name, false),
+                None => (condition, true),
+            };
+            let holds = values.get(name).is_some_and(|value| !value.is_empty());
+            let after = &rest[start + length + 2..];
+            let Some(end) = after.find(END) else {
+                bail!("{file}:{}: `{{{{{}}}}}` without `{END}`", line(), condition);
+            };
+            rest = if holds == wanted {
+                after
+            } else {
+                &after[end..]
+            };
+            continue;
+        }
+        if name == "end" {
+            // Of a condition that held.
+        } else if let Some(value) = values.get(name) {
             filled.push_str(value);
         } else {
             let said = said(name, values).with_context(|| format!("{file}:{}", line()))?;
@@ -118,6 +141,16 @@ mod tests {
         assert_eq!(format!("{error:#}"), "f.html:2: nothing is called {{c}}");
         let error = fill("f.html", "{{a}}\n\n{{a", &values).unwrap_err();
         assert!(error.to_string().starts_with("f.html:"), "{error}");
+    }
+
+    #[test]
+    fn a_part_stands_where_its_condition_holds() {
+        let text = "a{{if x}}b{{x}}{{end}}{{if not x}}c{{end}}d";
+        let with = |x: &str| fill("f", text, &BTreeMap::from([("x", x.to_owned())])).unwrap();
+        assert_eq!((with("1"), with("")), ("ab1d".to_owned(), "acd".to_owned()));
+        assert_eq!(fill("f", text, &BTreeMap::new()).unwrap(), "acd");
+        let error = fill("f", "a\nb{{if x}}", &BTreeMap::new()).unwrap_err();
+        assert!(error.to_string().starts_with("f:2: "), "{error}");
     }
 
     #[test]

@@ -1,7 +1,7 @@
 //! Builds the site and hands it out on this machine.
 
 use crate::build::{self, folder};
-use crate::command::speaker;
+use crate::command::{question, speaker};
 use crate::server::{self, Site};
 use crate::{args, project, terminal};
 use anyhow::{Context, Result, bail};
@@ -29,7 +29,7 @@ pub(crate) fn run(options: &args::Serve) -> Result<()> {
             let files = build::site(&root, &options.base, true, options.quiet, &say)?;
             let folder = project::target(&root).join("site");
             say("Writing the files, packed ones beside them ...");
-            folder::write(&folder, &files)?;
+            folder::write(&folder, &files, question::today_day())?;
             folder
         }
     };
