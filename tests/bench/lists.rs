@@ -3,7 +3,7 @@
 //! eleven times as long.
 
 use calc_list::reader::{Item, Reader};
-use calc_list::{Answers, Decisions, Is, Line, Options, Record, open};
+use calc_list::{Answers, Decisions, Is, Line, ListContext, Record, open};
 use rand::rngs::StdRng;
 use rand::{Rng as _, SeedableRng as _};
 use std::fmt::Write as _;
@@ -80,10 +80,10 @@ fn micros(begin: f64) -> f64 {
 /// Microseconds of each step for all rows: cut, judged, read, answered, written.
 fn measure(text: &str) -> ([f64; 5], u64) {
     let reference = calc_data::whole();
-    let options = Options {
+    let options = ListContext {
         region: Some("US-MA".into()),
         today: "2027-05-01".into(),
-        ..Options::default()
+        ..ListContext::default()
     };
     let decisions = Decisions::default();
     let mut steps = [0.0; 5];

@@ -4,7 +4,7 @@
 
 use calc::terms::cite::Grade;
 use calc::terms::tree::{DrySpell, Vigour};
-use calc::timing::{Ask, PointClimate, Site, Station, TreeTiming, Where, climate, season};
+use calc::timing::{PointClimate, SeasonCase, Site, Station, TreeTiming, Where, climate, season};
 use std::hint::black_box;
 use wasm_bindgen_test::{Criterion, wasm_bindgen_bench, wasm_bindgen_test_configure};
 
@@ -40,7 +40,7 @@ fn table(place: &PointClimate) -> (usize, usize, usize) {
     let reference = calc_data::whole();
     let (mut species, mut days, mut good) = (0, 0, 0);
     for tree in reference.species.iter().filter(|species| !species.unknown) {
-        let ask = Ask {
+        let ask = SeasonCase {
             tree: TreeTiming {
                 wood: tree.wood,
                 f_sum: tree.budbreak_sum,

@@ -8,7 +8,7 @@ use crate::site::{Server, folder};
 use calc::answer::{answer, year_ahead};
 use calc::models::season::Local;
 use calc::question::read;
-use calc_view::answer::{Options, another::Trial};
+use calc_view::answer::{HostOptions, another::Trial};
 use calc_view::draw::mark::defs;
 use calc_view::out::Html;
 use calc_view::words::message::{pack, take_all, within};
@@ -48,7 +48,7 @@ fn page(language: &str) -> String {
         let days = year_ahead(reference, &question, &Local::default());
         let prefix = format!("{name}-");
         let mut out = Html::default();
-        let options = Options {
+        let options = HostOptions {
             id_prefix: &prefix,
             with_form: true,
             with_buttons: true,
@@ -57,7 +57,7 @@ fn page(language: &str) -> String {
                 answer: &answer,
                 days: &days,
             }),
-            ..Options::default()
+            ..HostOptions::default()
         };
         calc_view::answer::answer(&mut out, reference, &question, &answer, &options);
         body.push_str(&format!(

@@ -1,7 +1,7 @@
 //! `list`: an answer for every row, the same as one tree a call; what goes where; exit codes.
 
 use crate::{root, run};
-use calc_list::{Decisions, Is, Options, read_whole};
+use calc_list::{Decisions, Is, ListContext, read_whole};
 use serde_json::Value;
 
 const TODAY: &str = "2027-05-01";
@@ -46,10 +46,10 @@ fn every_row_has_a_line_and_the_answers_are_those_of_one_tree_a_call() {
     );
     assert_eq!(code, 0, "{error}");
     let printed = lines(&out);
-    let options = Options {
+    let options = ListContext {
         region: Some("US-MA".into()),
         today: TODAY.into(),
-        ..Options::default()
+        ..ListContext::default()
     };
     let list = read_whole(
         calc_data::whole(),

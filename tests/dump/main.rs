@@ -15,7 +15,7 @@ mod support;
 
 use calc::answer::{Answer, answer};
 use calc::question::{Problem, Question, Typed, read};
-use calc_view::answer::{self as view, Options};
+use calc_view::answer::{self as view, HostOptions};
 use calc_view::kind::Kind;
 use calc_view::out::Html;
 use sha2::{Digest, Sha256};
@@ -148,11 +148,11 @@ fn markup(question: &Question, answer: &Answer) -> String {
         reference(),
         question,
         answer,
-        &Options {
+        &HostOptions {
             sources_base: "sources/",
             with_form: true,
             with_buttons: true,
-            ..Options::default()
+            ..HostOptions::default()
         },
     );
     out.into_string().replace("><", ">\n<")

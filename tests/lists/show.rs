@@ -1,7 +1,7 @@
 //! What came of a list, in print: compared with the file beside it, line by line.
 
 use calc::question::Typed;
-use calc_list::{Column, Decisions, Is, NotList, Options, Row, Whole, letter, read_whole};
+use calc_list::{Column, Decisions, Is, ListContext, NotList, Row, Whole, letter, read_whole};
 use std::fmt::Write as _;
 use std::path::{Path, PathBuf};
 
@@ -33,8 +33,8 @@ impl Told {
         decisions: "",
     };
 
-    pub(crate) fn options(&self) -> Options {
-        Options {
+    pub(crate) fn options(&self) -> ListContext {
+        ListContext {
             units: if self.metric {
                 calc::terms::quantity::Units::Metric
             } else {
@@ -46,7 +46,7 @@ impl Told {
                 calc_view::words::message::take_all();
                 calc_view::words::message::tree_names()
             },
-            ..Options::default()
+            ..ListContext::default()
         }
     }
 
@@ -123,8 +123,8 @@ pub(crate) fn shown(bytes: &[u8], told: &Told) -> String {
     if !list.changed.is_empty() {
         let _ = writeln!(out, "changed words: {}", list.changed.join(", "));
     }
-    let plan = list.opened.rows.plan();
-    for (at, column) in plan.columns.iter().enumerate() {
+    let reading = list.opened.rows.reading();
+    for (at, column) in reading.columns.iter().enumerate() {
         let _ = write!(
             out,
             "{} \"{}\": {}",

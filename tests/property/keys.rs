@@ -2,12 +2,12 @@
 
 use calc::models::calibrate::Rate;
 use calc::question::{
-    HeightAidTyped, LeafOutTyped, PlaceTyped, Record, StemTyped, TargetTyped, TimedTyped, Typed,
+    HeightAidTyped, Keyed, LeafOutTyped, PlaceTyped, StemTyped, TargetTyped, TimedTyped, Typed,
     VisitTyped, slot_of,
 };
 use serde_json::Value;
 
-fn holds(record: &mut dyn Record, written: Result<String, serde_json::Error>) {
+fn holds(record: &mut dyn Keyed, written: Result<String, serde_json::Error>) {
     let written = written.expect("it is data");
     let known: Value = serde_json::from_str(&written).expect("it is JSON");
     let keys = record.keys();

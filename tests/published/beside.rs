@@ -16,7 +16,7 @@ fn printed(source: &str, measure: &str) -> f64 {
 
 fn page(asked: &serde_json::Value) -> String {
     let mut out = calc_view::out::Html::default();
-    let options = calc_view::answer::Options::default();
+    let options = calc_view::answer::HostOptions::default();
     calc_view::answer::answer(
         &mut out,
         reference(),

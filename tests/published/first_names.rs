@@ -2,14 +2,14 @@
 //! they are printed. Their order is ours.
 
 use crate::support::*;
-use calc_view::form::{Options, Part, Sheet, View, no_table};
+use calc_view::form::{FormOptions, Part, Sheet, View, no_table};
 use calc_view::kind::Kind;
 use calc_view::out::Html;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 
 fn named(region: &str) -> Vec<&'static str> {
-    let options = Options {
+    let options = FormOptions {
         group: None,
         lang: "en",
         kind: Kind::TreePlan,

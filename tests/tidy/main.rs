@@ -8,6 +8,7 @@ mod family;
 mod files;
 mod memory;
 mod messages;
+mod names;
 mod numbers;
 #[path = "../published/support.rs"]
 mod support;

@@ -1,6 +1,6 @@
 //! The climate places and the towns of `content/places`, packed for the page and the program.
 
-use crate::table::{Problem, Table};
+use crate::table::{Defect, Table};
 use calc::timing::climate::Station;
 use calc::timing::places::{climate, towns};
 use serde::Deserialize;
@@ -13,7 +13,7 @@ const COUNTRIES: [&str; 10] = ["US", "CA", "GB", "IE", "DE", "AT", "CH", "FR", "
 ///
 /// # Errors
 /// A table that can't be read or has a bad cell: with file and line.
-pub(crate) fn files(root: &Path) -> Result<Vec<(String, Vec<u8>)>, Problem> {
+pub(crate) fn files(root: &Path) -> Result<Vec<(String, Vec<u8>)>, Defect> {
     let mut files = vec![("climate".to_owned(), pack_climate(root)?)];
     for country in COUNTRIES {
         files.push((format!("towns-{country}"), pack_towns(root, country)?));
@@ -81,7 +81,7 @@ struct TownRow {
 ///
 /// # Errors
 /// A table that can't be read or has a bad cell: with file and line.
-fn pack_climate(root: &Path) -> Result<Vec<u8>, Problem> {
+fn pack_climate(root: &Path) -> Result<Vec<u8>, Defect> {
     let table = Table::<PlaceRow>::read(root, "content/places/climate_places.csv")?;
     let places = table.rows.iter().map(|row| climate::ClimatePlace {
         name: row.name.clone(),
@@ -127,7 +127,7 @@ fn pack_climate(root: &Path) -> Result<Vec<u8>, Problem> {
 ///
 /// # Errors
 /// A list that can't be read or has a bad cell: with file and line.
-fn pack_towns(root: &Path, country: &str) -> Result<Vec<u8>, Problem> {
+fn pack_towns(root: &Path, country: &str) -> Result<Vec<u8>, Defect> {
     let file = format!("content/places/towns/{country}.csv");
     let table = Table::<TownRow>::read(root, &file)?;
     let towns = table.rows.iter().map(|row| towns::Town {

@@ -1,7 +1,9 @@
 //! What the reader of lists knows, packed in a file of its own. A program that doesn't name it doesn't carry it.
 
-pub use crate::list_tables::{AssumedNumber, Column, ListTables, PlanConstants, fold, header_key};
-use crate::list_tables::{CellWord, HeaderWord, WordKind};
+pub use crate::list_tables::{
+    AssumedNumber, Column, ListTables, PlanConstants, WordKind, fold, header_key,
+};
+use crate::list_tables::{CellWord, HeaderWord};
 use crate::unpack::{Streams, Unpack};
 use calc::terms::constants::Constant;
 use std::sync::OnceLock;
@@ -35,8 +37,6 @@ pub fn plan_constants() -> &'static PlanConstants {
         })
     })
 }
-
-pub use crate::list_tables::{CellWord as Word, HeaderWord as Header, WordKind as Kind};
 
 impl ListTables {
     /// What a header's key means.

@@ -28,8 +28,8 @@ impl At {
     }
 
     /// What is wrong there.
-    pub fn problem(self, what: impl Into<String>) -> Problem {
-        Problem {
+    pub fn problem(self, what: impl Into<String>) -> Defect {
+        Defect {
             at: self,
             what: what.into(),
         }
@@ -38,12 +38,12 @@ impl At {
 
 /// What is wrong with content, and where: `content/rules/methods.csv:12: fell: "X" is …`.
 #[derive(Debug)]
-pub struct Problem {
+pub struct Defect {
     at: At,
     what: String,
 }
 
-impl fmt::Display for Problem {
+impl fmt::Display for Defect {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(f, "{}:{}: {}", self.at.file, self.at.line, self.what)
     }
@@ -51,16 +51,16 @@ impl fmt::Display for Problem {
 
 /// A row with the line that it stands on.
 #[derive(Debug)]
-pub struct Row<T> {
+pub struct RowAt<T> {
     /// Its file and line.
     pub at: At,
     /// Its cells; a row also stands for them itself.
     pub cells: T,
 }
 
-impl std::error::Error for Problem {}
+impl std::error::Error for Defect {}
 
-impl<T> Deref for Row<T> {
+impl<T> Deref for RowAt<T> {
     type Target = T;
 
     fn deref(&self) -> &T {
@@ -73,7 +73,7 @@ impl<T> Deref for Row<T> {
 pub struct Table<T> {
     file: &'static str,
     /// Its rows, as printed.
-    pub rows: Vec<Row<T>>,
+    pub rows: Vec<RowAt<T>>,
 }
 
 impl<T: DeserializeOwned> Table<T> {
@@ -83,7 +83,7 @@ impl<T: DeserializeOwned> Table<T> {
     /// # Errors
     /// A file that can't be opened or has no rows, a row of another length than the header, a cell that its field does
     /// not take.
-    pub fn read(root: &Path, file: &str) -> Result<Self, Problem> {
+    pub fn read(root: &Path, file: &str) -> Result<Self, Defect> {
         match std::fs::read(root.join(file)) {
             Ok(text) => Self::of(file, &text),
             Err(error) => {
@@ -97,7 +97,7 @@ impl<T: DeserializeOwned> Table<T> {
     ///
     /// # Errors
     /// As [`Self::read`].
-    pub fn of(file: &str, text: &[u8]) -> Result<Self, Problem> {
+    pub fn of(file: &str, text: &[u8]) -> Result<Self, Defect> {
         let file: &'static str = file.to_owned().leak();
         let at = |line| At { file, line };
         let mut reader = csv::ReaderBuilder::new()
@@ -118,7 +118,7 @@ impl<T: DeserializeOwned> Table<T> {
             if let Some(cell) = record.iter().find(|cell| is_endless(cell)) {
                 return Err(at.problem(format!("\"{cell}\" is not a number")));
             }
-            rows.push(Row { at, cells });
+            rows.push(RowAt { at, cells });
         }
         if rows.is_empty() {
             return Err(at(1).problem("has no rows"));
@@ -130,7 +130,7 @@ impl<T: DeserializeOwned> Table<T> {
 impl<T> Table<T> {
     /// What is wrong with the table as a whole: told at its last line, where a row would be added.
     #[must_use]
-    pub fn problem(&self, what: impl Into<String>) -> Problem {
+    pub fn problem(&self, what: impl Into<String>) -> Defect {
         let line = self.rows.last().map_or(1, |row| row.at.line);
         let file = self.file;
         At { file, line }.problem(what)
@@ -149,7 +149,7 @@ impl<T> Table<T> {
     pub fn by<'a>(
         &'a self,
         key: impl Fn(&'a T) -> &'a str,
-    ) -> Result<BTreeMap<&'a str, &'a Row<T>>, Problem> {
+    ) -> Result<BTreeMap<&'a str, &'a RowAt<T>>, Defect> {
         let mut found = BTreeMap::new();
         for row in &self.rows {
             let name = key(row);
@@ -168,7 +168,7 @@ fn is_endless(cell: &str) -> bool {
 }
 
 /// A line that is no row: too many cells, too few, or no text.
-fn whole_line(file: &'static str, error: &csv::Error) -> Problem {
+fn whole_line(file: &'static str, error: &csv::Error) -> Defect {
     let line = error.position().map_or(0, csv::Position::line);
     let at = At { file, line };
     match error.kind() {

@@ -3,7 +3,7 @@
 use calc::answer::{Answer, without_sources};
 use calc::models::season::Local;
 use calc::question::settings::AskingGroup;
-use calc::question::{Question, Record, Slot, Typed};
+use calc::question::{Keyed, Question, Slot, Typed};
 use calc::reference::Reference;
 use calc::timing::places::climate::Places;
 use std::collections::BTreeMap;
@@ -18,8 +18,8 @@ const MOST_PLACES: usize = 10_000;
 /// to keep one a row.
 ///
 /// ```
-/// use calc_list::{Answers, Decisions, Is, Options, read_whole};
-/// let options = Options { today: "2027-05-01".into(), ..Options::default() };
+/// use calc_list::{Answers, Decisions, Is, ListContext, read_whole};
+/// let options = ListContext { today: "2027-05-01".into(), ..ListContext::default() };
 /// let file = "Tag,Species,DBH (in)\n17,Norway maple,14\n18,Norway maple,14\n";
 /// let list = read_whole(calc_data::whole(), file.as_bytes(), &options, &Decisions::default());
 /// let list = list.expect("a list");
@@ -139,7 +139,7 @@ impl<T> Answers<T> {
 }
 
 /// Everything that is filled in a record, with the place of its key: equal records write equal bytes, others don't.
-fn write(record: &mut dyn Record, into: &mut Vec<u8>) {
+fn write(record: &mut dyn Keyed, into: &mut Vec<u8>) {
     let text = |text: &str, into: &mut Vec<u8>| {
         into.extend((text.len() as u32).to_le_bytes());
         into.extend(text.bytes());

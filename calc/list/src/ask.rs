@@ -1,8 +1,8 @@
 //! What is asked of a list before its rows are read: a question a column, with what was seen and what is proposed.
 
 use crate::decisions::{Codes, ColumnDecision, Decisions, PLANTS};
-use crate::header::Unit;
-use crate::problem::Code;
+use crate::header::LengthUnit;
+use crate::problem::RowFault;
 use crate::row::{Is, Row};
 use std::collections::BTreeMap;
 
@@ -16,18 +16,18 @@ pub struct Ask {
     /// How many rows it bears on, of those that were looked at.
     pub rows: usize,
     /// What is asked.
-    pub what: What,
+    pub what: ListQuestion,
 }
 
 /// What is asked.
 #[derive(Clone, Debug, PartialEq)]
-pub enum What {
+pub enum ListQuestion {
     /// A diameter that looks like a girth: the median in its unit, and its unit.
     Girth {
         /// The median.
         median: f64,
         /// The unit that it would have.
-        unit: Unit,
+        unit: LengthUnit,
         /// The unit stands in the header or was proven.
         said: bool,
     },
@@ -89,11 +89,11 @@ pub enum What {
     /// The header was cut off, and its unit may have been.
     UnitLost {
         /// What a neighbour has.
-        proposal: Option<Unit>,
+        proposal: Option<LengthUnit>,
     },
 }
 
-impl What {
+impl ListQuestion {
     /// Its name.
     #[must_use]
     pub fn name(&self) -> &'static str {
@@ -123,7 +123,7 @@ pub struct NameAsk {
     /// Its rows.
     pub rows: Vec<u64>,
     /// Why it is open.
-    pub code: Code,
+    pub code: RowFault,
     /// What is proposed: an entry for a tree without a name of its own; none where only the owner knows.
     pub proposal: Option<String>,
 }
@@ -147,7 +147,7 @@ pub fn open_names(rows: &[Row]) -> Vec<NameAsk> {
             rows: Vec::new(),
             code: problem.code.clone(),
             proposal: match &problem.code {
-                Code::NotListed { choose, .. } => Some(choose.clone()),
+                RowFault::NotListed { choose, .. } => Some(choose.clone()),
                 _ => None,
             },
         });
@@ -158,19 +158,19 @@ pub fn open_names(rows: &[Row]) -> Vec<NameAsk> {
     all
 }
 
-fn is_of_name(code: &Code) -> bool {
+fn is_of_name(code: &RowFault) -> bool {
     matches!(
         code,
-        Code::NameUnknown
-            | Code::NotListed { .. }
-            | Code::GenusOnly { .. }
-            | Code::SeveralTrees { .. }
-            | Code::TwoTrees
-            | Code::Shortened
-            | Code::CodeUnknown
-            | Code::CodeNotListed
-            | Code::CodeUndecided
-            | Code::DecisionUnknown { .. }
+        RowFault::NameUnknown
+            | RowFault::NotListed { .. }
+            | RowFault::GenusOnly { .. }
+            | RowFault::SeveralTrees { .. }
+            | RowFault::TwoTrees
+            | RowFault::Shortened
+            | RowFault::CodeUnknown
+            | RowFault::CodeNotListed
+            | RowFault::CodeUndecided
+            | RowFault::DecisionUnknown { .. }
     )
 }
 
@@ -182,22 +182,22 @@ pub fn filled_in(decided: &Decisions, asks: &[Ask]) -> Decisions {
         let mut column = |decision: ColumnDecision| {
             filled.columns.insert(ask.header.clone(), decision);
         };
-        let unit = |unit: Unit| Some(unit.sign().to_owned());
+        let unit = |unit: LengthUnit| Some(unit.sign().to_owned());
         match &ask.what {
-            What::Girth { unit: said, .. } => column(ColumnDecision {
+            ListQuestion::Girth { unit: said, .. } => column(ColumnDecision {
                 is: Some("girth".into()),
                 unit: unit(*said),
                 ..ColumnDecision::default()
             }),
-            What::Metres { .. } => column(ColumnDecision {
-                unit: unit(Unit::Metre),
+            ListQuestion::Metres { .. } => column(ColumnDecision {
+                unit: unit(LengthUnit::Metre),
                 ..ColumnDecision::default()
             }),
-            What::UnitLost { proposal } => column(ColumnDecision {
+            ListQuestion::UnitLost { proposal } => column(ColumnDecision {
                 unit: proposal.and_then(unit).or_else(|| Some(String::new())),
                 ..ColumnDecision::default()
             }),
-            What::Classes { values } => column(ColumnDecision {
+            ListQuestion::Classes { values } => column(ColumnDecision {
                 classes: Some(
                     values
                         .iter()
@@ -206,7 +206,7 @@ pub fn filled_in(decided: &Decisions, asks: &[Ask]) -> Decisions {
                 ),
                 ..ColumnDecision::default()
             }),
-            What::Codes { codes, stranger } => column(ColumnDecision {
+            ListQuestion::Codes { codes, stranger } => column(ColumnDecision {
                 codes: Some(if stranger.is_empty() {
                     Codes::Known(PLANTS.into())
                 } else {
@@ -216,7 +216,7 @@ pub fn filled_in(decided: &Decisions, asks: &[Ask]) -> Decisions {
                 }),
                 ..ColumnDecision::default()
             }),
-            What::Numbered { headers } => {
+            ListQuestion::Numbered { headers } => {
                 for (at, header) in headers.iter().enumerate() {
                     let order = Some((headers.len() - at).to_string());
                     let decision = ColumnDecision {
@@ -226,19 +226,21 @@ pub fn filled_in(decided: &Decisions, asks: &[Ask]) -> Decisions {
                     filled.columns.insert(header.clone(), decision);
                 }
             }
-            What::DayOrder { .. } => column(ColumnDecision {
+            ListQuestion::DayOrder { .. } => column(ColumnDecision {
                 order: Some(String::new()),
                 ..ColumnDecision::default()
             }),
-            What::PointOrder { .. } => column(ColumnDecision {
+            ListQuestion::PointOrder { .. } => column(ColumnDecision {
                 order: Some(String::new()),
                 ..ColumnDecision::default()
             }),
-            What::Missing { value, .. } => filled.missing.push(value.clone()),
-            What::Key { columns, .. } => filled.key.clone_from(columns),
-            What::NoSpecies => filled.every = Some(String::new()),
-            What::NoHeader { first } => filled.header = Some(vec![String::new(); first.len()]),
-            What::NoSize => {}
+            ListQuestion::Missing { value, .. } => filled.missing.push(value.clone()),
+            ListQuestion::Key { columns, .. } => filled.key.clone_from(columns),
+            ListQuestion::NoSpecies => filled.every = Some(String::new()),
+            ListQuestion::NoHeader { first } => {
+                filled.header = Some(vec![String::new(); first.len()])
+            }
+            ListQuestion::NoSize => {}
         }
     }
     filled

@@ -1,8 +1,8 @@
 //! What a cell of a size, a length or a tag says, before the question's reader judges it.
 
-use crate::words::{Words, has_month};
+use crate::words::{WordFinder, has_month};
 use calc::terms::number::read_number;
-use calc_data::list::Kind;
+use calc_data::list::WordKind;
 
 /// Why a size is none.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -49,7 +49,7 @@ pub(crate) fn unguarded(cell: &str) -> &str {
 
 /// Reads a size.
 #[must_use]
-pub(crate) fn size(words: Words, cell: &str) -> Size {
+pub(crate) fn size(words: WordFinder, cell: &str) -> Size {
     let text = unguarded(cell.trim());
     if words.is_missing(text) {
         return Size::None(NoSize::Missing);
@@ -57,13 +57,13 @@ pub(crate) fn size(words: Words, cell: &str) -> Size {
     if let Some(what) = words.not_tree(text) {
         return Size::None(NoSize::NotTree(what));
     }
-    if words.means(Kind::Broken, text).is_some() {
+    if words.means(WordKind::Broken, text).is_some() {
         return Size::None(NoSize::Broken);
     }
     if text.starts_with('=') {
         return Size::None(NoSize::Formula);
     }
-    if words.means(Kind::SeveralStems, text).is_some() {
+    if words.means(WordKind::SeveralStems, text).is_some() {
         return Size::None(NoSize::SeveralStems);
     }
     let (text, estimate) = without_estimate(text);
@@ -201,7 +201,7 @@ fn ten_to(power: f64) -> f64 {
 }
 
 /// `12 x 3`, `3 @ 12`, `3 stems`.
-fn is_several(words: Words, text: &str) -> bool {
+fn is_several(words: WordFinder, text: &str) -> bool {
     let lower = text.to_lowercase();
     let parts: Vec<&str> = lower
         .split([' ', '@'])
@@ -210,7 +210,7 @@ fn is_several(words: Words, text: &str) -> bool {
     let numbers = parts.iter().filter(|part| is_digits(part)).count();
     let stem = parts
         .iter()
-        .any(|part| words.means(Kind::StemWord, part).is_some());
+        .any(|part| words.means(WordKind::StemWord, part).is_some());
     let times = lower.contains('@') || parts.iter().any(|part| matches!(*part, "x" | "×"));
     (numbers > 0 && stem) || (numbers > 1 && times)
 }
@@ -244,7 +244,7 @@ mod tests {
     use super::*;
 
     fn read(cell: &str) -> Size {
-        size(Words::new(calc_data::list::tables()), cell)
+        size(WordFinder::new(calc_data::list::tables()), cell)
     }
 
     #[test]

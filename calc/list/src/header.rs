@@ -4,7 +4,7 @@ use calc_data::list::{Column, ListTables, header_key};
 
 /// A unit of length that a header or a column of units says.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Unit {
+pub enum LengthUnit {
     /// Inches.
     Inch,
     /// Feet.
@@ -17,7 +17,7 @@ pub enum Unit {
     Metre,
 }
 
-impl Unit {
+impl LengthUnit {
     /// The unit of a word.
     #[must_use]
     pub fn parse(word: &str) -> Option<Self> {
@@ -67,7 +67,7 @@ pub struct Header {
     /// Its column; none for a header that is not known.
     pub column: Option<Column>,
     /// The unit in it, or the one that such a header implies.
-    pub unit: Option<Unit>,
+    pub unit: Option<LengthUnit>,
     /// The unit stands in the header itself.
     pub unit_said: bool,
     /// The year in it.
@@ -160,7 +160,7 @@ pub fn read(tables: &'static ListTables, header: &str) -> Header {
     if found(tables, &key, &mut read) {
         // A header of ours may carry an inch mark.
         if trimmed.ends_with('"') {
-            read.unit = Some(Unit::Inch);
+            read.unit = Some(LengthUnit::Inch);
             read.unit_said = true;
         }
         read.of_stem = is_of_stem(&key);
@@ -225,7 +225,7 @@ fn found(tables: &'static ListTables, key: &str, read: &mut Header) -> bool {
         return false;
     };
     read.column = Some(word.column);
-    read.unit = Unit::parse(word.unit);
+    read.unit = LengthUnit::parse(word.unit);
     read.romance = matches!(word.language, "es" | "pt");
     true
 }
@@ -257,7 +257,7 @@ fn with_ending(
                 read.unit = None;
                 return true;
             }
-            read.unit = Unit::parse(unit);
+            read.unit = LengthUnit::parse(unit);
             read.unit_said = true;
             if read.column == Some(Column::Target) {
                 read.column = Some(Column::TargetDistance);
@@ -364,7 +364,7 @@ mod tests {
             let read = read(tables, header);
             let is = read.column.map_or("", Column::name);
             assert_eq!(
-                (is, read.unit.map_or("", Unit::sign)),
+                (is, read.unit.map_or("", LengthUnit::sign)),
                 (column, unit),
                 "{header}"
             );

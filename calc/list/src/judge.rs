@@ -6,16 +6,16 @@ mod kinds;
 mod sizes;
 mod stats;
 
-use crate::ask::{Ask, What};
+use crate::ask::{Ask, ListQuestion};
 use crate::bytes::NotList;
 use crate::decisions::{ColumnDecision, Decisions};
-use crate::header::Unit;
+use crate::header::LengthUnit;
 use crate::layout::Layout;
-use crate::plan::{ColumnPlan, DayOrder, Options, Plan, PointOrder};
+use crate::reading::{ColumnReading, DayOrder, ListContext, ListReading, PointOrder};
 use crate::record::Record;
 use crate::row::fields;
-use crate::words::Words;
-use calc_data::list::{Column, Kind, ListTables, fold, header_key};
+use crate::words::WordFinder;
+use calc_data::list::{Column, ListTables, WordKind, fold, header_key};
 use std::collections::BTreeSet;
 
 pub use stats::Stats;
@@ -28,7 +28,7 @@ pub enum Note {
         /// The header.
         header: String,
         /// The unit.
-        unit: Unit,
+        unit: LengthUnit,
         /// The median.
         median: f64,
     },
@@ -37,7 +37,7 @@ pub enum Note {
         /// The header.
         header: String,
         /// The unit.
-        unit: Unit,
+        unit: LengthUnit,
         /// The column that proves it.
         by: String,
     },
@@ -93,9 +93,9 @@ pub enum NotRead {
 
 /// What judging comes to.
 #[derive(Debug)]
-pub struct Judged {
+pub struct JudgedColumns {
     /// How the list is read.
-    pub plan: Plan,
+    pub reading: ListReading,
     /// What is asked, the question that bears on most rows first.
     pub asks: Vec<Ask>,
     /// What is said.
@@ -107,13 +107,13 @@ pub struct Judged {
 /// What a column of the list was decided as.
 pub(crate) struct Judge<'a> {
     tables: &'static ListTables,
-    words: Words,
+    words: WordFinder,
     layout: &'a Layout,
     rows: &'a [Record],
     decisions: &'a Decisions,
     /// The decision of each column.
     decided: Vec<ColumnDecision>,
-    plan: Plan,
+    reading: ListReading,
     asks: Vec<Ask>,
     notes: Vec<Note>,
 }
@@ -126,18 +126,18 @@ pub fn judge(
     tables: &'static ListTables,
     layout: &Layout,
     rows: &[Record],
-    options: &Options,
+    options: &ListContext,
     decisions: &Decisions,
-) -> Result<Judged, NotList> {
+) -> Result<JudgedColumns, NotList> {
     let of_a_piece = decisions.of_a_piece();
     let mut judge = Judge {
         tables,
-        words: Words::new(tables),
+        words: WordFinder::new(tables),
         layout,
         rows,
         decisions,
         decided: vec![ColumnDecision::default(); layout.texts.len()],
-        plan: Plan {
+        reading: ListReading {
             options: options.clone(),
             of_a_piece,
             every: decisions
@@ -159,7 +159,7 @@ pub fn judge(
                 .iter()
                 .map(|(name, is)| (fold(name.trim()), is.clone()))
                 .collect(),
-            ..Plan::default()
+            ..ListReading::default()
         },
         asks: Vec::new(),
         notes: Vec::new(),
@@ -167,7 +167,7 @@ pub fn judge(
     let strangers = judge.take_decisions();
     judge.columns();
     if layout.no_header && !of_a_piece {
-        judge.ask_file(What::NoHeader {
+        judge.ask_file(ListQuestion::NoHeader {
             first: rows.first().map_or(Vec::new(), |row| {
                 row.cells().map(crate::problem::repeated).collect()
             }),
@@ -184,8 +184,8 @@ pub fn judge(
         judge.keys();
         judge.many();
         judge.first_of_each();
-        if judge.plan.names.first().is_none() && judge.plan.every.is_none() {
-            judge.ask_file(What::NoSpecies);
+        if judge.reading.names.first().is_none() && judge.reading.every.is_none() {
+            judge.ask_file(ListQuestion::NoSpecies);
         }
     }
     let mut asks = judge.asks;
@@ -194,8 +194,8 @@ pub fn judge(
         asks.clear();
     }
     asks.sort_by_key(|ask| std::cmp::Reverse(ask.rows));
-    Ok(Judged {
-        plan: judge.plan,
+    Ok(JudgedColumns {
+        reading: judge.reading,
         asks,
         notes: judge.notes,
         strangers,
@@ -248,8 +248,8 @@ impl Judge<'_> {
             } else {
                 said.or(header.column).unwrap_or(Column::Keep)
             };
-            let unit = decided.unit.as_deref().and_then(Unit::parse);
-            self.plan.columns.push(ColumnPlan {
+            let unit = decided.unit.as_deref().and_then(LengthUnit::parse);
+            self.reading.columns.push(ColumnReading {
                 header: text.clone(),
                 is,
                 unit: unit.or(header.unit),
@@ -263,7 +263,7 @@ impl Judge<'_> {
         }
     }
 
-    fn ask_file(&mut self, what: What) {
+    fn ask_file(&mut self, what: ListQuestion) {
         self.asks.push(Ask {
             column: None,
             header: String::new(),
@@ -272,19 +272,19 @@ impl Judge<'_> {
         });
     }
 
-    fn ask(&mut self, at: usize, rows: usize, what: What) {
+    fn ask(&mut self, at: usize, rows: usize, what: ListQuestion) {
         self.asks.push(Ask {
             column: Some(at),
-            header: self.plan.columns[at].header.clone(),
+            header: self.reading.columns[at].header.clone(),
             rows,
             what,
         });
     }
 
     fn not_read(&mut self, at: usize, why: NotRead) {
-        self.plan.columns[at].is = Column::Keep;
+        self.reading.columns[at].is = Column::Keep;
         self.notes.push(Note::NotRead {
-            header: self.plan.columns[at].header.clone(),
+            header: self.reading.columns[at].header.clone(),
             why,
         });
     }
@@ -295,14 +295,14 @@ impl Judge<'_> {
     }
 
     fn stats(&self, at: usize) -> Stats {
-        Stats::of(self.words, &self.plan.missing, self.rows, at)
+        Stats::of(self.words, &self.reading.missing, self.rows, at)
     }
 
     /// Where columns of a kind stand.
     fn all(&self, column: Column) -> Vec<usize> {
-        let columns = self.plan.columns.iter().enumerate();
+        let columns = self.reading.columns.iter().enumerate();
         columns
-            .filter(|(_, plan)| plan.is == column)
+            .filter(|(_, read)| read.is == column)
             .map(|(at, _)| at)
             .collect()
     }
@@ -313,7 +313,7 @@ impl Judge<'_> {
         let (Some(lat), Some(lon)) = (first(Column::Lat), first(Column::Lon)) else {
             return;
         };
-        if self.plan.of_a_piece {
+        if self.reading.of_a_piece {
             return;
         }
         let degrees = |at: usize| {
@@ -325,7 +325,7 @@ impl Judge<'_> {
         };
         let (lats, lons) = (degrees(lat), degrees(lon));
         if lats.len() >= 3 && lons.len() >= 3 {
-            self.plan.middle = Some((stats::median(&lats), stats::median(&lons)));
+            self.reading.middle = Some((stats::median(&lats), stats::median(&lons)));
         }
     }
 
@@ -335,7 +335,7 @@ impl Judge<'_> {
         let is_none = |cell: &str| cell.trim() == "None";
         let mut elsewhere = false;
         let mut here = None;
-        for (at, column) in self.plan.columns.iter().enumerate() {
+        for (at, column) in self.reading.columns.iter().enumerate() {
             let any = self.rows.iter().any(|row| is_none(row.cell(at)));
             if any && words.contains(&column.is) {
                 here.get_or_insert(at);
@@ -343,9 +343,9 @@ impl Judge<'_> {
                 elsewhere |= any && !column.ours;
             }
         }
-        self.plan.none_is_nothing = elsewhere;
+        self.reading.none_is_nothing = elsewhere;
         if let Some(at) = here.filter(|_| elsewhere) {
-            let header = self.plan.columns[at].header.clone();
+            let header = self.reading.columns[at].header.clone();
             let why = NotRead::NoneIsNothing;
             self.notes.push(Note::NotRead { header, why });
         }
@@ -358,8 +358,8 @@ impl Judge<'_> {
             let known = |value: &str| {
                 self.words.not_tree(value).is_some()
                     || self.words.dead(value).is_some()
-                    || self.words.means(Kind::Status, value).is_some()
-                    || self.words.means(Kind::Condition, value).is_some()
+                    || self.words.means(WordKind::Status, value).is_some()
+                    || self.words.means(WordKind::Condition, value).is_some()
             };
             let rows: usize = stats.values.values().sum();
             let strange: usize = stats
@@ -369,8 +369,8 @@ impl Judge<'_> {
                 .map(|(_, rows)| rows)
                 .sum();
             if strange > 2 && strange * 2 > rows {
-                self.plan.own_states = true;
-                let header = self.plan.columns[at].header.clone();
+                self.reading.own_states = true;
+                let header = self.reading.columns[at].header.clone();
                 let why = NotRead::OwnWords;
                 self.notes.push(Note::NotRead { header, why });
             }
@@ -400,8 +400,8 @@ impl Judge<'_> {
             if pairs == 0 {
                 continue;
             }
-            let key = header_key(&self.plan.columns[at].header);
-            let here = self.plan.options.place.map(|(lat, lon, _)| {
+            let key = header_key(&self.reading.columns[at].header);
+            let here = self.reading.options.place.map(|(lat, lon, _)| {
                 let near = |a: f64, b: f64| (a - b).abs() < fields::NEAR_DEGREES;
                 let (a, b) = crate::place::two_numbers(&example).unwrap_or_default();
                 (near(a, lat) && near(b, lon), near(b, lat) && near(a, lon))
@@ -416,7 +416,7 @@ impl Judge<'_> {
                 "geopoint",
             ];
             let named = |names: &[&str]| names.iter().any(|name| key.contains(name));
-            self.plan.point = if said.starts_with("lon")
+            self.reading.point = if said.starts_with("lon")
                 || (first_over && !second_over)
                 || textual
                 || here == Some((false, true))
@@ -431,7 +431,7 @@ impl Judge<'_> {
             } else if named(&longitude_first) {
                 PointOrder::Longitude
             } else {
-                self.ask(at, pairs, What::PointOrder { example });
+                self.ask(at, pairs, ListQuestion::PointOrder { example });
                 PointOrder::Latitude
             };
         }
@@ -440,7 +440,7 @@ impl Judge<'_> {
     /// Planned days: past ones are no plan, and slashes need an order.
     fn days(&mut self) {
         for at in self.all(Column::Date) {
-            let today = self.plan.options.today.clone();
+            let today = self.reading.options.today.clone();
             let (mut past, mut days, mut both) = (0, 0, None);
             let (mut day_first, mut month_first) = (false, false);
             for row in self.rows {
@@ -464,19 +464,19 @@ impl Judge<'_> {
             }
             if days > 0 && past * 2 >= days && !self.is_decided(at) && !today.is_empty() {
                 self.not_read(at, NotRead::PastDays);
-                self.plan.columns[at].is = Column::SurveyDate;
+                self.reading.columns[at].is = Column::SurveyDate;
                 continue;
             }
             let said = self.decided[at].order.as_deref().unwrap_or("");
-            self.plan.day_order = match (said, day_first, month_first) {
+            self.reading.day_order = match (said, day_first, month_first) {
                 (said, ..) if said.starts_with("day") => Some(DayOrder::Day),
                 (said, ..) if said.starts_with("month") => Some(DayOrder::Month),
                 (_, true, false) => Some(DayOrder::Day),
                 (_, false, true) => Some(DayOrder::Month),
                 _ => None,
             };
-            if let (Some(example), None) = (both, self.plan.day_order) {
-                self.ask(at, days, What::DayOrder { example });
+            if let (Some(example), None) = (both, self.reading.day_order) {
+                self.ask(at, days, ListQuestion::DayOrder { example });
             }
         }
     }
@@ -487,7 +487,7 @@ impl Judge<'_> {
             return;
         }
         let mut columns = Vec::new();
-        for (at, column) in self.plan.columns.iter().enumerate() {
+        for (at, column) in self.reading.columns.iter().enumerate() {
             let values = self.stats(at).values.len();
             if (2..=500).contains(&values) && !column.ours {
                 columns.push((column.header.clone(), values));
@@ -500,12 +500,12 @@ impl Judge<'_> {
     /// The first column of each kind that is read by its kind alone.
     fn first_of_each(&mut self) {
         let mut seen = BTreeSet::new();
-        for (at, column) in self.plan.columns.iter().enumerate() {
+        for (at, column) in self.reading.columns.iter().enumerate() {
             if seen.insert(column.is) {
-                self.plan.of.insert(column.is, at);
+                self.reading.of.insert(column.is, at);
             }
         }
-        self.plan.unit_column = self.plan.at(Column::DbhUnit);
+        self.reading.unit_column = self.reading.at(Column::DbhUnit);
         let kinds = [
             Column::Status,
             Column::Condition,
@@ -514,12 +514,12 @@ impl Judge<'_> {
             Column::Planting,
         ];
         let mut states: Vec<usize> = Vec::new();
-        for (at, column) in self.plan.columns.iter().enumerate() {
+        for (at, column) in self.reading.columns.iter().enumerate() {
             if kinds.contains(&column.is) {
                 states.push(at);
             }
         }
-        states.sort_by_key(|at| std::cmp::Reverse(self.plan.columns[*at].year.unwrap_or(0)));
-        self.plan.states = states;
+        states.sort_by_key(|at| std::cmp::Reverse(self.reading.columns[*at].year.unwrap_or(0)));
+        self.reading.states = states;
     }
 }

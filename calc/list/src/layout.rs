@@ -1,7 +1,7 @@
 //! Where the list begins: title lines, the header, a row of units below it.
 
 use crate::bytes::NotList;
-use crate::header::{Header, Unit, read};
+use crate::header::{Header, LengthUnit, read};
 use crate::record::Record;
 use calc::terms::number::read_number;
 use calc_data::list::ListTables;
@@ -120,8 +120,8 @@ fn at_row(tables: &'static ListTables, records: &[Record], at: usize) -> Layout 
     layout
 }
 
-fn unit_of(cell: &str) -> Option<Unit> {
-    Unit::parse(cell.trim_matches(['(', ')', '[', ']']))
+fn unit_of(cell: &str) -> Option<LengthUnit> {
+    LengthUnit::parse(cell.trim_matches(['(', ')', '[', ']']))
 }
 
 /// The layout of a header that was told.
@@ -161,7 +161,7 @@ mod tests {
         ]);
         let found = found.expect("a list");
         assert_eq!((found.header_row, found.first_row), (Some(3), 5));
-        assert_eq!(found.headers[2].unit, Some(Unit::Centimetre));
+        assert_eq!(found.headers[2].unit, Some(LengthUnit::Centimetre));
         let bare =
             layout(&[&["1", "Norway maple", "14"], &["2", "Norway maple", "15"]]).expect("a list");
         assert!(bare.no_header && bare.first_row == 1);

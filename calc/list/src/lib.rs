@@ -30,25 +30,25 @@ pub mod judge;
 pub mod layout;
 mod line;
 mod place;
-pub mod plan;
 pub mod problem;
 pub mod reader;
+pub mod reading;
 pub mod record;
 mod row;
 mod words;
 pub mod write;
 
 pub use answers::Answers;
-pub use ask::{Ask, NameAsk, What, filled_in, open_names};
+pub use ask::{Ask, ListQuestion, NameAsk, filled_in, open_names};
 pub use bytes::{Encoding, Look, NotList};
 pub use calc_data::list::Column;
 pub use decisions::Decisions;
-pub use judge::{Judged, NotRead, Note};
+pub use judge::{JudgedColumns, NotRead, Note};
 pub use layout::{Layout, letter};
-pub use line::{Line, Minutes, Span, VisitLine};
-pub use plan::{Options, Plan};
-pub use problem::{Code, Level, Problem};
+pub use line::{DayWindow, Line, Minutes, VisitLine};
+pub use problem::{RowFault, RowProblem, Severity};
 pub use reader::{Counts, Whole, read_whole};
+pub use reading::{ListContext, ListReading};
 pub use record::{Record, Records};
 pub use row::{Is, Row, Rows, Tag};
 
@@ -75,7 +75,7 @@ pub struct Opened {
 pub fn open(
     reference: &'static Reference,
     first: &[Record],
-    options: &Options,
+    options: &ListContext,
     decisions: &Decisions,
 ) -> Result<Opened, NotList> {
     let tables = calc_data::list::tables();
@@ -114,6 +114,6 @@ pub fn open(
         asks: judged.asks,
         notes: judged.notes,
         strangers: judged.strangers,
-        rows: Rows::new(reference, tables, judged.plan),
+        rows: Rows::new(reference, tables, judged.reading),
     })
 }

@@ -23,7 +23,7 @@ pub struct Minutes {
 
 /// First and last day.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-pub struct Span {
+pub struct DayWindow {
     /// First day, as `2027-05-17`.
     pub from: String,
     /// Last day.
@@ -55,7 +55,7 @@ pub struct Line {
     /// Person-minutes of the method; none where nothing is known, or nothing is to be done.
     pub minutes: Option<Minutes>,
     /// The next days that are good for it, outside all closed months.
-    pub window: Option<Span>,
+    pub window: Option<DayWindow>,
     /// Probability that the bark slips on the advised day.
     pub p: Option<f64>,
     /// The day that the answer is for.
@@ -125,7 +125,7 @@ impl Line {
             window: timing
                 .next_good
                 .zip(timing.next_good_to)
-                .map(|(from, to)| Span {
+                .map(|(from, to)| DayWindow {
                     from: iso(from),
                     to: iso(to),
                 }),

@@ -1,6 +1,6 @@
 //! Where a tree stands: degrees in two columns, two numbers in one cell, text forms of a point.
 
-use crate::plan::PointOrder;
+use crate::reading::PointOrder;
 use calc::terms::number::read_number;
 
 /// Degrees of one cell: `42.36`, `42.36° N`, `40°26'46" N`, with a decimal comma too.

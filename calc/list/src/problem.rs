@@ -2,9 +2,9 @@
 
 use calc::question;
 
-/// How much it matters.
+/// How much a problem matters.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Level {
+pub enum Severity {
     /// The row has no answer until it is mended.
     Fix,
     /// The row is answered; look at it.
@@ -13,7 +13,7 @@ pub enum Level {
     Note,
 }
 
-impl Level {
+impl Severity {
     /// Its word.
     #[must_use]
     pub fn word(self) -> &'static str {
@@ -27,22 +27,22 @@ impl Level {
 
 /// One problem of one row.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Problem {
+pub struct RowProblem {
     /// The row, as the spreadsheet shows it.
     pub row: u64,
     /// The column, from 0; none for the row as a whole.
     pub column: Option<usize>,
     /// How much it matters.
-    pub level: Level,
+    pub level: Severity,
     /// What is wrong.
-    pub code: Code,
+    pub code: RowFault,
     /// The cell, shortened to what a message can carry.
     pub value: String,
 }
 
-/// What can be wrong.
+/// What is wrong with a row, or may be.
 #[derive(Clone, Debug, PartialEq)]
-pub enum Code {
+pub enum RowFault {
     /// What the reader of a question says of the value.
     Question(question::Problem),
     /// No size.
@@ -163,7 +163,7 @@ pub enum Code {
     },
 }
 
-impl Code {
+impl RowFault {
     /// Its name, as problems are printed.
     #[must_use]
     pub fn name(&self) -> &'static str {

@@ -4,7 +4,7 @@
 use crate::bytes::{Encoding, Look, NotList, changed_words, from_utf16};
 use crate::decisions::Decisions;
 use crate::delimiter::{DELIMITERS, Start, start};
-use crate::plan::Options;
+use crate::reading::ListContext;
 use crate::record::{Record, Records};
 use crate::row::{Is, Row};
 use crate::{Opened, open};
@@ -246,8 +246,8 @@ pub fn as_text(bytes: &[u8]) -> std::result::Result<(Cow<'_, [u8]>, Encoding), N
 /// Reads a list that is in memory.
 ///
 /// ```
-/// use calc_list::{Decisions, Is, Options, read_whole};
-/// let options = Options { today: "2027-05-01".into(), ..Options::default() };
+/// use calc_list::{Decisions, Is, ListContext, read_whole};
+/// let options = ListContext { today: "2027-05-01".into(), ..ListContext::default() };
 /// let file = "Tag,Species,DBH (in)\n17,Norway maple,14 1/2\n18,maple,9\n19,,\n";
 /// let list = read_whole(calc_data::whole(), file.as_bytes(), &options, &Decisions::default());
 /// let list = list.expect("a list");
@@ -263,7 +263,7 @@ pub fn as_text(bytes: &[u8]) -> std::result::Result<(Cow<'_, [u8]>, Encoding), N
 pub fn read_whole(
     reference: &'static Reference,
     bytes: &[u8],
-    options: &Options,
+    options: &ListContext,
     decisions: &Decisions,
 ) -> std::result::Result<Whole, NotList> {
     let (text, encoding) = as_text(bytes)?;

@@ -5,15 +5,15 @@ pub(crate) mod fields;
 mod names;
 mod size;
 
-use crate::header::Unit;
-use crate::plan::Plan;
-use crate::problem::{Code, Level, Problem, repeated};
+use crate::header::LengthUnit;
+use crate::problem::{RowFault, RowProblem, Severity, repeated};
+use crate::reading::ListReading;
 use crate::record::{LONGEST_CELL, Record};
-use crate::words::Words;
+use crate::words::WordFinder;
 use calc::question::{Question, Text, Typed, read};
 use calc::reference::Reference;
 use calc::terms::number::read_number;
-use calc_data::list::{Column, Kind, ListTables, fold};
+use calc_data::list::{Column, ListTables, WordKind, fold};
 use names::Namer;
 use std::collections::BTreeMap;
 
@@ -71,7 +71,7 @@ pub struct Row {
     /// What it is.
     pub is: Is,
     /// What is wrong, in the order of its columns.
-    pub problems: Vec<Problem>,
+    pub problems: Vec<RowProblem>,
 }
 
 impl Row {
@@ -92,11 +92,11 @@ impl Row {
     }
 }
 
-/// Reads rows by the plan of a list.
+/// Reads rows as their list is to be read.
 pub struct Rows {
     reference: &'static Reference,
-    words: Words,
-    plan: Plan,
+    words: WordFinder,
+    reading: ListReading,
     namer: Namer,
     /// Tags with the row of each.
     tags: BTreeMap<String, u64>,
@@ -111,12 +111,12 @@ const MOST_TAGS: usize = 2_000_000;
 /// What is wrong with one row, while it is read.
 pub(crate) struct Told<'a> {
     row: &'a Record,
-    list: Vec<Problem>,
+    list: Vec<RowProblem>,
 }
 
 impl Told<'_> {
-    fn add(&mut self, column: usize, level: Level, code: Code) {
-        self.list.push(Problem {
+    fn add(&mut self, column: usize, level: Severity, code: RowFault) {
+        self.list.push(RowProblem {
             row: self.row.row,
             column: Some(column),
             level,
@@ -129,13 +129,17 @@ impl Told<'_> {
 impl Rows {
     /// A reader of rows.
     #[must_use]
-    pub fn new(reference: &'static Reference, tables: &'static ListTables, plan: Plan) -> Self {
-        let words = Words::new(tables);
+    pub fn new(
+        reference: &'static Reference,
+        tables: &'static ListTables,
+        reading: ListReading,
+    ) -> Self {
+        let words = WordFinder::new(tables);
         Self {
             reference,
             words,
-            namer: Namer::new(reference, words, &plan),
-            plan,
+            namer: Namer::new(reference, words, &reading),
+            reading,
             tags: BTreeMap::new(),
             places: BTreeMap::new(),
             made: 0,
@@ -144,8 +148,8 @@ impl Rows {
 
     /// How the list is read.
     #[must_use]
-    pub fn plan(&self) -> &Plan {
-        &self.plan
+    pub fn reading(&self) -> &ListReading {
+        &self.reading
     }
 
     /// Reads a row.
@@ -157,31 +161,35 @@ impl Rows {
         let mut tag = self.tag(record);
         if let Some(at) = (0..record.len()).find(|at| record.cell(*at).len() > LONGEST_CELL) {
             let code = if record.unclosed {
-                Code::QuoteOpen
+                RowFault::QuoteOpen
             } else {
-                Code::CellTooLong
+                RowFault::CellTooLong
             };
-            told.add(at, Level::Fix, code);
+            told.add(at, Severity::Fix, code);
             return self.done(record, tag, Is::ToFix, told.list);
         }
         if record.unclosed {
-            told.add(record.len().saturating_sub(1), Level::Fix, Code::QuoteOpen);
+            told.add(
+                record.len().saturating_sub(1),
+                Severity::Fix,
+                RowFault::QuoteOpen,
+            );
             return self.done(record, tag, Is::ToFix, told.list);
         }
         if let Some(what) = self.not_tree(record) {
             return self.done(record, tag, Is::NotTree(what), Vec::new());
         }
-        let name = self.namer.of(&self.plan, record);
+        let name = self.namer.of(&self.reading, record);
         tag.species.clone_from(&name.typed);
         let mut dead = name.dead;
         let mut typed = Typed {
             version: 1,
-            units: Some(Text::from(match self.plan.options.units {
+            units: Some(Text::from(match self.reading.options.units {
                 calc::terms::quantity::Units::Us => "us",
                 calc::terms::quantity::Units::Metric => "metric",
             })),
-            today: Some(Text(self.plan.options.today.clone())),
-            region: self.plan.options.region.clone().map(Text),
+            today: Some(Text(self.reading.options.today.clone())),
+            region: self.reading.options.region.clone().map(Text),
             ..Typed::default()
         };
         let size = self.size(record, &mut typed, &mut told);
@@ -189,7 +197,7 @@ impl Rows {
             return self.done(record, tag, Is::NotTree(what), Vec::new());
         }
         let no_name = name.typed.is_empty() && name.species.is_none();
-        if no_name && matches!(size, size::Found::Missing) && self.plan.every.is_none() {
+        if no_name && matches!(size, size::Found::Missing) && self.reading.every.is_none() {
             // Neither a name nor a size: a place, or a row of totals.
             return self.done(record, tag, Is::NotTree("no_data"), Vec::new());
         }
@@ -214,11 +222,11 @@ impl Rows {
         self.place(record, &mut typed, &mut tag, &mut told);
         self.targets(record, &mut typed, &mut told);
         self.rest(record, &mut typed, &mut tag, &mut told);
-        if record.len() > self.plan.columns.len() {
-            let more = (self.plan.columns.len()..record.len())
+        if record.len() > self.reading.columns.len() {
+            let more = (self.reading.columns.len()..record.len())
                 .find(|at| !record.cell(*at).trim().is_empty());
             if let Some(at) = more {
-                told.add(at, Level::Check, Code::TooLong);
+                told.add(at, Severity::Check, RowFault::TooLong);
             }
         }
         // An open name must not hide what else is wrong: it is read as a tree without a name, and never answered so.
@@ -237,12 +245,16 @@ impl Rows {
                         continue;
                     }
                     let at = self.column_of(&problem.field);
-                    told.add(at, Level::Fix, Code::Question(problem));
+                    told.add(at, Severity::Fix, RowFault::Question(problem));
                 }
                 None
             }
         };
-        let mend = open || told.list.iter().any(|problem| problem.level == Level::Fix);
+        let mend = open
+            || told
+                .list
+                .iter()
+                .any(|problem| problem.level == Severity::Fix);
         let is = match question {
             Some(question) if !mend && !typed.stems.is_empty() => {
                 Is::Tree(Box::new(typed), Box::new(question))
@@ -252,7 +264,7 @@ impl Rows {
         self.done(record, tag, is, told.list)
     }
 
-    fn done(&self, record: &Record, tag: Tag, is: Is, mut problems: Vec<Problem>) -> Row {
+    fn done(&self, record: &Record, tag: Tag, is: Is, mut problems: Vec<RowProblem>) -> Row {
         problems.sort_by_key(|problem| problem.column);
         Row {
             row: record.row,
@@ -264,14 +276,14 @@ impl Rows {
 
     /// A cell that holds something.
     fn filled<'a>(&self, record: &'a Record, column: Column) -> Option<(usize, &'a str)> {
-        let at = self.plan.at(column)?;
+        let at = self.reading.at(column)?;
         self.filled_at(record, at).map(|cell| (at, cell))
     }
 
     fn filled_at<'a>(&self, record: &'a Record, at: usize) -> Option<&'a str> {
         let cell = crate::cell::unguarded(record.cell(at).trim());
         let missing = self.words.is_missing(cell)
-            || (!self.plan.missing.is_empty() && self.plan.missing.contains(&fold(cell)));
+            || (!self.reading.missing.is_empty() && self.reading.missing.contains(&fold(cell)));
         (!missing).then_some(cell)
     }
 
@@ -280,12 +292,12 @@ impl Rows {
         &self,
         record: &'a Record,
         column: Column,
-        kind: Kind,
+        kind: WordKind,
     ) -> Option<(usize, &'a str)> {
-        let at = self.plan.at(column)?;
+        let at = self.reading.at(column)?;
         let cell = crate::cell::unguarded(record.cell(at).trim());
-        let word = !self.plan.none_is_nothing && self.words.means(kind, cell).is_some();
-        if word && !self.plan.missing.contains(&fold(cell)) {
+        let word = !self.reading.none_is_nothing && self.words.means(kind, cell).is_some();
+        if word && !self.reading.missing.contains(&fold(cell)) {
             return Some((at, cell));
         }
         self.filled_at(record, at).map(|cell| (at, cell))
@@ -312,7 +324,7 @@ impl Rows {
 
     /// The word for what stands where no tree does, in a name, a state, a planting place; a row of totals.
     fn not_tree(&self, record: &Record) -> Option<&'static str> {
-        let names = &self.plan.names;
+        let names = &self.reading.names;
         let columns = [
             names.species,
             names.scientific,
@@ -323,17 +335,17 @@ impl Rows {
         let cells = columns
             .into_iter()
             .flatten()
-            .chain(self.plan.states.first().copied());
+            .chain(self.reading.states.first().copied());
         let planting = self
-            .plan
+            .reading
             .columns
             .iter()
             .position(|column| column.is == Column::Planting);
         for at in cells.chain(planting) {
             let cell = record.cell(at).trim();
             if let Some(what) = self.words.not_tree(cell)
-                && !self.plan.trees.contains(&fold(cell))
-                && !self.plan.trees.contains(what)
+                && !self.reading.trees.contains(&fold(cell))
+                && !self.reading.trees.contains(what)
             {
                 return Some(what);
             }
@@ -346,23 +358,29 @@ impl Rows {
             cell.len() < 40
                 && self
                     .words
-                    .means(Kind::Total, cell.trim().trim_end_matches(':'))
+                    .means(WordKind::Total, cell.trim().trim_end_matches(':'))
                     .is_some()
         });
         let named_total = columns.into_iter().flatten().any(|at| {
             self.words
-                .means(Kind::Total, record.cell(at).trim().trim_end_matches(':'))
+                .means(
+                    WordKind::Total,
+                    record.cell(at).trim().trim_end_matches(':'),
+                )
                 .is_some()
         });
-        let sums = no_name && self.plan.id.is_some() && self.own_tag(record).is_none();
+        let sums = no_name && self.reading.id.is_some() && self.own_tag(record).is_none();
         let only_numbers = || {
             let mut filled = record.cells().filter(|cell| !self.words.is_missing(cell));
             filled.all(|cell| read_number(cell).is_ok())
         };
-        let placed = self.plan.at(Column::Lat).or(self.plan.at(Column::Point));
+        let placed = self
+            .reading
+            .at(Column::Lat)
+            .or(self.reading.at(Column::Point));
         let placed = placed.is_some_and(|at| self.filled_at(record, at).is_some());
         let sized = self
-            .plan
+            .reading
             .sizes
             .iter()
             .any(|size| self.filled_at(record, size.at).is_some());
@@ -373,9 +391,9 @@ impl Rows {
 
     /// The tag that the row has.
     fn own_tag(&self, record: &Record) -> Option<String> {
-        if !self.plan.key.is_empty() {
+        if !self.reading.key.is_empty() {
             let parts: Vec<&str> = self
-                .plan
+                .reading
                 .key
                 .iter()
                 .map(|at| record.cell(*at).trim())
@@ -383,17 +401,23 @@ impl Rows {
             let filled = parts.iter().any(|part| !part.is_empty());
             return filled.then(|| parts.join(" "));
         }
-        let at = self.plan.id?;
+        let at = self.reading.id?;
         let cell = crate::cell::unguarded(record.cell(at).trim());
-        let none = cell.is_empty() || self.words.means(Kind::NoTag, cell).is_some();
+        let none = cell.is_empty() || self.words.means(WordKind::NoTag, cell).is_some();
         (!none).then(|| cell.to_owned())
     }
 
     /// The tag, made where there is none; one that stands in an earlier row is a problem from the second on.
     fn tag_of(&mut self, record: &Record, tag: &mut Tag, told: &mut Told<'_>) {
-        let at = self.plan.key.first().copied().or(self.plan.id).unwrap_or(0);
+        let at = self
+            .reading
+            .key
+            .first()
+            .copied()
+            .or(self.reading.id)
+            .unwrap_or(0);
         let Some(own) = self.own_tag(record) else {
-            if !self.plan.of_a_piece {
+            if !self.reading.of_a_piece {
                 self.made += 1;
                 tag.tree_id = format!("T{:03}", self.made);
                 while self.tags.contains_key(&tag.tree_id) {
@@ -404,17 +428,17 @@ impl Rows {
             }
             return;
         };
-        if self.plan.key.is_empty() && crate::cell::is_mangled_tag(&own) {
-            told.add(at, Level::Check, Code::TagMangled);
+        if self.reading.key.is_empty() && crate::cell::is_mangled_tag(&own) {
+            told.add(at, Severity::Check, RowFault::TagMangled);
         }
         tag.tree_id.clone_from(&own);
-        if self.plan.of_a_piece {
+        if self.reading.of_a_piece {
             return;
         }
         match self.tags.get(&own) {
             Some(first) => {
                 let first = *first;
-                told.add(at, Level::Fix, Code::TagTwice { first });
+                told.add(at, Severity::Fix, RowFault::TagTwice { first });
             }
             None if self.tags.len() < MOST_TAGS => {
                 self.tags.insert(own, record.row);
@@ -425,28 +449,32 @@ impl Rows {
 
     /// The column that a field of the question was filled from.
     fn column_of(&self, field: &str) -> usize {
-        let size = || self.plan.sizes.first().map(|size| size.at);
+        let size = || self.reading.sizes.first().map(|size| size.at);
         let found = match field.split(['[', '.']).next().unwrap_or("") {
-            "stems" if field.ends_with("bark") => self.plan.at(Column::Bark),
+            "stems" if field.ends_with("bark") => self.reading.at(Column::Bark),
             "stems" => size(),
-            "height" => self.plan.at(Column::Height),
-            "date" | "today" => self.plan.at(Column::Date),
-            "place" if field.ends_with("longitude") => {
-                self.plan.at(Column::Lon).or(self.plan.at(Column::Point))
-            }
-            "place" if field.ends_with("elevation") => self.plan.at(Column::Elevation),
-            "place" => self.plan.at(Column::Lat).or(self.plan.at(Column::Point)),
+            "height" => self.reading.at(Column::Height),
+            "date" | "today" => self.reading.at(Column::Date),
+            "place" if field.ends_with("longitude") => self
+                .reading
+                .at(Column::Lon)
+                .or(self.reading.at(Column::Point)),
+            "place" if field.ends_with("elevation") => self.reading.at(Column::Elevation),
+            "place" => self
+                .reading
+                .at(Column::Lat)
+                .or(self.reading.at(Column::Point)),
             "targets" if field.ends_with("distance") => self
-                .plan
+                .reading
                 .at(Column::TargetDistance)
-                .or(self.plan.at(Column::Target)),
-            "targets" => self.plan.at(Column::Target),
-            "line_within_reach" => self.plan.at(Column::LineWithinReach),
-            "condition" => self.plan.at(Column::Condition),
-            "walk" => self.plan.at(Column::WalkMin),
-            "whole_clone" => self.plan.at(Column::WholeClone),
-            "same_genus_near" => self.plan.at(Column::SameGenusNear),
-            "species" => self.plan.names.first(),
+                .or(self.reading.at(Column::Target)),
+            "targets" => self.reading.at(Column::Target),
+            "line_within_reach" => self.reading.at(Column::LineWithinReach),
+            "condition" => self.reading.at(Column::Condition),
+            "walk" => self.reading.at(Column::WalkMin),
+            "whole_clone" => self.reading.at(Column::WholeClone),
+            "same_genus_near" => self.reading.at(Column::SameGenusNear),
+            "species" => self.reading.names.first(),
             _ => None,
         };
         found.or_else(size).unwrap_or(0)
@@ -454,7 +482,7 @@ impl Rows {
 }
 
 /// A cell with the unit of its column, where it has none itself.
-pub(crate) fn with_unit(cell: &str, unit: Option<Unit>) -> String {
+pub(crate) fn with_unit(cell: &str, unit: Option<LengthUnit>) -> String {
     let bare = calc::terms::number::read_number(cell).is_ok_and(|number| number.unit.is_none());
     match unit {
         Some(unit) if bare => [cell, " ", unit.sign()].concat(),

@@ -1,14 +1,14 @@
 //! Words in cells: what stands for nothing, where no tree stands, and the contract's words as the question has them.
 
-use calc_data::list::{Kind, ListTables, fold};
+use calc_data::list::{ListTables, WordKind, fold};
 
 /// Looks words up; a cell is folded once.
 #[derive(Clone, Copy, Debug)]
-pub struct Words {
+pub struct WordFinder {
     tables: &'static ListTables,
 }
 
-impl Words {
+impl WordFinder {
     /// Of the tables.
     #[must_use]
     pub fn new(tables: &'static ListTables) -> Self {
@@ -17,7 +17,7 @@ impl Words {
 
     /// What a cell means as a word of a kind.
     #[must_use]
-    pub fn means(self, kind: Kind, cell: &str) -> Option<&'static str> {
+    pub fn means(self, kind: WordKind, cell: &str) -> Option<&'static str> {
         let folded = fold(cell.trim());
         self.tables.word(kind, folded.trim())
     }
@@ -34,7 +34,7 @@ impl Words {
         if cell.eq_ignore_ascii_case("nan") || cell.eq_ignore_ascii_case("inf") {
             return true;
         }
-        cell.len() < 40 && self.means(Kind::Missing, cell).is_some()
+        cell.len() < 40 && self.means(WordKind::Missing, cell).is_some()
     }
 
     /// What stands where no tree does, by the word for it: `stump`, `vacant`. The cell is such a word or begins with
@@ -46,7 +46,7 @@ impl Words {
         }
         let folded = fold(cell);
         let text = folded.trim();
-        if let Some(means) = self.tables.word(Kind::NotTree, text) {
+        if let Some(means) = self.tables.word(WordKind::NotTree, text) {
             return Some(means);
         }
         for part in text.split([';', '/', '(', ')', ':', ',']) {
@@ -56,7 +56,7 @@ impl Words {
                     rest.is_empty() || (rest.starts_with(' ') && LONG_ENOUGH <= word.len())
                 })
             };
-            let words = self.tables.words_of(Kind::NotTree);
+            let words = self.tables.words_of(WordKind::NotTree);
             if let Some(word) = words.iter().find(|word| begins(word.word)) {
                 // "Cut leaf birch" and "bank willow" are trees: only words that say no more than their state go on.
                 let rest = part[word.word.len()..].trim();
@@ -71,7 +71,7 @@ impl Words {
     /// `dead` or `fallen`, in a status or in place of a name.
     #[must_use]
     pub fn dead(self, cell: &str) -> Option<&'static str> {
-        self.means(Kind::Dead, cell)
+        self.means(WordKind::Dead, cell)
     }
 
     /// Whether it is a symbol of the plant list that our tables have.
@@ -83,7 +83,7 @@ impl Words {
     /// Yes or no; none for anything else.
     #[must_use]
     pub fn yes(self, cell: &str) -> Option<bool> {
-        match self.means(Kind::YesNo, cell)? {
+        match self.means(WordKind::YesNo, cell)? {
             "yes" => Some(true),
             "no" => Some(false),
             _ => None,
@@ -151,7 +151,7 @@ mod tests {
 
     #[test]
     fn no_tree_stands_there_in_five_languages_and_a_name_stays_a_name() {
-        let words = Words::new(calc_data::list::tables());
+        let words = WordFinder::new(calc_data::list::tables());
         for (cell, means) in [
             ("Vacant site", "vacant"),
             ("STUMP", "stump"),
@@ -183,7 +183,7 @@ mod tests {
 
     #[test]
     fn nothing_is_nothing_however_it_is_written() {
-        let words = Words::new(calc_data::list::tables());
+        let words = WordFinder::new(calc_data::list::tables());
         for cell in [
             "",
             " ",

@@ -1,6 +1,6 @@
 //! Puts the property together, tree by tree: what trees share stands once.
 
-use crate::listed::Constants;
+use crate::listed::PlanningConstants;
 use crate::need::Need;
 use crate::property::{Enter, PlanTree, PlanUnit, Profile, Property, RingDay, VisitNeed, WorkDay};
 use calc::models::visits::{self, VisitKind};
@@ -27,7 +27,7 @@ pub struct Listed {
 /// Puts a [`Property`] together.
 #[derive(Debug)]
 pub struct Builder<'a> {
-    constants: Constants<'a>,
+    constants: PlanningConstants<'a>,
     property: Property,
     /// Species and hemisphere of each profile.
     known: Vec<(&'static str, Hemisphere)>,
@@ -36,7 +36,7 @@ pub struct Builder<'a> {
 impl<'a> Builder<'a> {
     /// Begins with the work days, in order, and the units.
     #[must_use]
-    pub fn new(constants: Constants<'a>, days: Vec<WorkDay>, units: Vec<PlanUnit>) -> Self {
+    pub fn new(constants: PlanningConstants<'a>, days: Vec<WorkDay>, units: Vec<PlanUnit>) -> Self {
         Self {
             constants,
             property: Property {

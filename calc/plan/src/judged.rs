@@ -14,7 +14,7 @@ use chrono::NaiveDate;
 
 /// What a tree comes to in a season.
 #[derive(Clone, Debug)]
-pub struct Judged {
+pub struct JudgedTree {
     /// Its species.
     pub species: &'static Species,
     /// The half of the world that it stands in.
@@ -75,7 +75,7 @@ pub fn judge(
     local: &Local,
     (from, days): (NaiveDate, &[NaiveDate]),
     slip: f64,
-) -> Judged {
+) -> JudgedTree {
     let mut over_the_year = question.clone();
     over_the_year.day = Day::Year { today: from };
     let answer = without_changes(reference, &over_the_year, local);
@@ -91,8 +91,8 @@ pub fn judge(
     judged(question, &answer, comes_to)
 }
 
-fn judged(question: &Question, answer: &Answer, comes_to: ComesTo) -> Judged {
-    Judged {
+fn judged(question: &Question, answer: &Answer, comes_to: ComesTo) -> JudgedTree {
+    JudgedTree {
         species: question.tree.species,
         hemisphere: question.place.hemisphere(),
         outcome: answer.outcome,

@@ -33,14 +33,16 @@ mod teams;
 
 pub use build::{Builder, Listed};
 pub use fingerprint::fingerprint;
-pub use judged::{ComesTo, Judged, judge};
-pub use limits::{Bind, Change, binds};
-pub use listed::{Constants, ListTree, Position, Reason, SeasonPlan, Standing, plan_list};
+pub use judged::{ComesTo, JudgedTree, judge};
+pub use limits::{Bind, LooserLimit, binds};
+pub use listed::{
+    CountedAs, ListTree, PlanningConstants, Position, Progress, SeasonPlan, plan_list,
+};
 pub use need::{Need, need};
 pub use plan_file::shape::PlanFile;
-pub use plan_file::{Asked, plan_file};
+pub use plan_file::{PlanFileFacts, plan_file};
 pub use price::{Priced, Prices, prices};
 pub use property::{Enter, PlanTree, PlanUnit, Profile, Property, RingDay, VisitNeed, WorkDay};
-pub use season::{Crew, Season};
+pub use season::{Crew, WorkSeason};
 pub use solve::{NotPlanned, Plan, Planned, PlannedVisit, solve};
 pub use teams::{Turn, share_out};

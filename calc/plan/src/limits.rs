@@ -1,7 +1,7 @@
 //! What limits a plan, by planning again: prices say what to try, never how much is won.
 
-use crate::listed::{Constants, ListTree, Reason, SeasonPlan, plan_list};
-use crate::season::Season;
+use crate::listed::{CountedAs, ListTree, PlanningConstants, SeasonPlan, plan_list};
+use crate::season::WorkSeason;
 use chrono::NaiveDate;
 
 /// So many more people are tried.
@@ -9,7 +9,7 @@ const MORE_PEOPLE: u32 = 2;
 
 /// What is changed to see whether it binds.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Change {
+pub enum LooserLimit {
     /// So many more people on every day.
     MorePeople(u32),
     /// One more work day.
@@ -22,7 +22,7 @@ pub enum Change {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Bind {
     /// What was changed.
-    pub change: Change,
+    pub change: LooserLimit,
     /// How many more trees the plan then has.
     pub trees_more: usize,
 }
@@ -31,32 +31,32 @@ pub struct Bind {
 /// day that the trees were judged on and that nobody named.
 #[must_use]
 pub fn binds(
-    constants: Constants<'_>,
-    season: &Season,
+    constants: PlanningConstants<'_>,
+    season: &WorkSeason,
     trees: &[ListTree],
     planned: &SeasonPlan,
     spare: Option<NaiveDate>,
 ) -> Vec<Bind> {
     let now = planned.plan.planned();
-    let left = |reason: Reason| planned.reasons.contains(&reason);
-    let mut tries: Vec<(Change, Season)> = Vec::new();
-    if left(Reason::NoHours) {
+    let left = |reason: CountedAs| planned.reasons.contains(&reason);
+    let mut tries: Vec<(LooserLimit, WorkSeason)> = Vec::new();
+    if left(CountedAs::NoHours) {
         let mut more = season.clone();
         more.crew.people += MORE_PEOPLE;
-        tries.push((Change::MorePeople(MORE_PEOPLE), more));
+        tries.push((LooserLimit::MorePeople(MORE_PEOPLE), more));
     }
-    if (left(Reason::NoHours) || left(Reason::NoDay))
+    if (left(CountedAs::NoHours) || left(CountedAs::NoDay))
         && let Some(day) = spare
     {
         let mut more = season.clone();
         let at = more.days.partition_point(|named| *named < day);
         more.days.insert(at, day);
-        tries.push((Change::OneMoreDay(day), more));
+        tries.push((LooserLimit::OneMoreDay(day), more));
     }
-    if left(Reason::Pacing) {
+    if left(CountedAs::Pacing) {
         let mut more = season.clone();
         more.share = None;
-        tries.push((Change::NoPacing, more));
+        tries.push((LooserLimit::NoPacing, more));
     }
     let mut binds: Vec<Bind> = tries
         .into_iter()

@@ -1,9 +1,9 @@
 //! A list of trees with its season: which of them are planned, and why the others are not.
 
 use crate::build::{Builder, Listed};
-use crate::judged::{ComesTo, Judged};
+use crate::judged::{ComesTo, JudgedTree};
 use crate::property::{PlanUnit, Property};
-use crate::season::Season;
+use crate::season::WorkSeason;
 use crate::solve::{NotPlanned, Plan, solve};
 use crate::teams::{Turn, share_days};
 use calc::models::visits::VisitConstants;
@@ -49,7 +49,7 @@ impl Position {
 
 /// How far a tree is when the list is read.
 #[derive(Clone, Debug)]
-pub enum Standing {
+pub enum Progress {
     /// Left out, by its row or by a decision on its name.
     Skipped,
     /// Ringed already.
@@ -57,7 +57,7 @@ pub enum Standing {
     /// Dead, standing or down.
     Dead,
     /// To be judged.
-    Open(Rc<Judged>),
+    Open(Rc<JudgedTree>),
 }
 
 /// A tree of a list: a row that was understood.
@@ -78,7 +78,7 @@ pub struct ListTree {
     /// Latitude, longitude, and metres above the sea where known: as the climate was looked up.
     pub place: Option<(f64, f64, Option<f64>)>,
     /// How far it is.
-    pub standing: Standing,
+    pub standing: Progress,
 }
 
 impl ListTree {
@@ -90,17 +90,17 @@ impl ListTree {
 
     /// What its answer came to, where it was asked for.
     #[must_use]
-    pub fn judged(&self) -> Option<&Judged> {
+    pub fn judged(&self) -> Option<&JudgedTree> {
         match &self.standing {
-            Standing::Open(judged) => Some(judged),
-            Standing::Skipped | Standing::Done | Standing::Dead => None,
+            Progress::Open(judged) => Some(judged),
+            Progress::Skipped | Progress::Done | Progress::Dead => None,
         }
     }
 }
 
 /// Where a tree is counted: each stands under one of them.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Reason {
+pub enum CountedAs {
     /// On a work day.
     Planned,
     /// The hours do not suffice.
@@ -125,7 +125,7 @@ pub enum Reason {
     Skipped,
 }
 
-impl Reason {
+impl CountedAs {
     /// All of them, in the order in which a plan counts them.
     pub const ALL: [Self; 11] = [
         Self::Planned,
@@ -170,7 +170,7 @@ pub struct SeasonPlan {
     /// For each tree of the list, its place in the plan; none for those that nobody may ring on any day.
     pub place: Vec<Option<usize>>,
     /// For each tree of the list, where it is counted.
-    pub reasons: Vec<Reason>,
+    pub reasons: Vec<CountedAs>,
     /// The names of the units, in order.
     pub units: Vec<String>,
     /// For each tree of the plan the turn of its ring, then of each of its visits.
@@ -181,7 +181,7 @@ pub struct SeasonPlan {
 
 /// The constants that a plan is made by: when visits are due, and what a plan assumes.
 #[derive(Clone, Copy, Debug)]
-pub struct Constants<'a> {
+pub struct PlanningConstants<'a> {
     /// When visits are due.
     pub visits: &'a VisitConstants,
     /// What a plan assumes.
@@ -190,7 +190,11 @@ pub struct Constants<'a> {
 
 /// Plans the season of a list.
 #[must_use]
-pub fn plan_list(constants: Constants<'_>, season: &Season, trees: &[ListTree]) -> SeasonPlan {
+pub fn plan_list(
+    constants: PlanningConstants<'_>,
+    season: &WorkSeason,
+    trees: &[ListTree],
+) -> SeasonPlan {
     let mut units: Vec<String> = trees.iter().map(|tree| tree.unit.clone()).collect();
     units.sort();
     units.dedup();
@@ -248,22 +252,22 @@ pub fn plan_list(constants: Constants<'_>, season: &Season, trees: &[ListTree]) 
     }
 }
 
-fn reason<T>(tree: &ListTree, planned: Option<&Result<T, NotPlanned>>) -> Reason {
+fn reason<T>(tree: &ListTree, planned: Option<&Result<T, NotPlanned>>) -> CountedAs {
     let judged = match &tree.standing {
-        Standing::Skipped => return Reason::Skipped,
-        Standing::Done => return Reason::Done,
-        Standing::Dead => return Reason::Dead,
-        Standing::Open(judged) => judged,
+        Progress::Skipped => return CountedAs::Skipped,
+        Progress::Done => return CountedAs::Done,
+        Progress::Dead => return CountedAs::Dead,
+        Progress::Open(judged) => judged,
     };
     match (&judged.comes_to, planned) {
-        (ComesTo::Ring(_), Some(Ok(_))) => Reason::Planned,
-        (ComesTo::Ring(_), Some(Err(NotPlanned::NoHours))) => Reason::NoHours,
-        (ComesTo::Ring(_), Some(Err(NotPlanned::Pacing))) => Reason::Pacing,
-        (ComesTo::Ring(_) | ComesTo::NoDay, _) => Reason::NoDay,
-        (ComesTo::Dead, _) => Reason::Dead,
-        (ComesTo::Professional, _) => Reason::Professional,
-        (ComesTo::CannotTell, _) => Reason::CannotTell,
-        (ComesTo::LeaveIt, _) => Reason::LeaveIt,
-        (ComesTo::OtherMethod, _) => Reason::OtherMethod,
+        (ComesTo::Ring(_), Some(Ok(_))) => CountedAs::Planned,
+        (ComesTo::Ring(_), Some(Err(NotPlanned::NoHours))) => CountedAs::NoHours,
+        (ComesTo::Ring(_), Some(Err(NotPlanned::Pacing))) => CountedAs::Pacing,
+        (ComesTo::Ring(_) | ComesTo::NoDay, _) => CountedAs::NoDay,
+        (ComesTo::Dead, _) => CountedAs::Dead,
+        (ComesTo::Professional, _) => CountedAs::Professional,
+        (ComesTo::CannotTell, _) => CountedAs::CannotTell,
+        (ComesTo::LeaveIt, _) => CountedAs::LeaveIt,
+        (ComesTo::OtherMethod, _) => CountedAs::OtherMethod,
     }
 }

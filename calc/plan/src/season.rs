@@ -51,7 +51,7 @@ impl Crew {
 
 /// The days of a season.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Season {
+pub struct WorkSeason {
     /// Its first day.
     pub from: NaiveDate,
     /// Its last day.
@@ -66,7 +66,7 @@ pub struct Season {
     pub share: Option<f64>,
 }
 
-impl Season {
+impl WorkSeason {
     /// The work days with their minutes: those of the season, then the same week days of the two years after, which
     /// nobody agreed to yet.
     #[must_use]

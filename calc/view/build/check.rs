@@ -17,19 +17,19 @@ const fn kind(name: &'static str, rust: &'static str, counts: bool) -> Kind {
     Kind { name, rust, counts }
 }
 
-/// All of them. What is already words when it comes to the message is a `Text` in Rust.
+/// All of them. What is already words when it comes to the message is a `SaidText` in Rust.
 pub(crate) const KINDS: [Kind; 15] = [
-    kind("Text", "Text", false),
-    kind("Phrase", "Text", false),
-    kind("Length", "Text", false),
-    kind("Span", "Text", false),
-    kind("And", "Text", false),
-    kind("Or", "Text", false),
+    kind("Text", "SaidText", false),
+    kind("Phrase", "SaidText", false),
+    kind("Length", "SaidText", false),
+    kind("Span", "SaidText", false),
+    kind("And", "SaidText", false),
+    kind("Or", "SaidText", false),
     kind("Name", "Name", false),
     kind("Date", "Date", false),
     kind("Count", "Count", true),
     kind("Small", "Small", true),
-    kind("Number", "Number", true),
+    kind("Number", "ShownNumber", true),
     kind("Percent", "Percent", true),
     kind("Minutes", "Minutes", true),
     kind("Years", "Years", true),

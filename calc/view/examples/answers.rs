@@ -3,7 +3,7 @@
 
 use calc::models::season::Local;
 use calc::question::read;
-use calc_view::answer::{self, Options};
+use calc_view::answer::{self, HostOptions};
 use calc_view::draw::mark::defs;
 use calc_view::out::Html;
 
@@ -32,7 +32,7 @@ fn main() {
             Ok(question) => question,
             Err(problems) => {
                 let mut out = Html::default();
-                answer::problems(&mut out, &problems, &Options::default());
+                answer::problems(&mut out, &problems, &HostOptions::default());
                 body.push_str(&out.into_string());
                 continue;
             }
@@ -63,7 +63,7 @@ fn main() {
             reference,
             &question,
             &answer,
-            &Options {
+            &HostOptions {
                 id_prefix: &prefix,
                 sources_base: "sources/",
                 with_form: true,
@@ -73,7 +73,7 @@ fn main() {
                     answer: &answer,
                     days: &days,
                 }),
-                ..Options::default()
+                ..HostOptions::default()
             },
         );
         let html = out.into_string();

@@ -1,14 +1,14 @@
 //! An answer in words, HTML, SVG and text. Nothing here decides: it only words what `calc` found.
 //!
 //! ```text
-//! form::form(out, reference, typed, &form::Options)            the form; see [`form`]
-//! answer::answer(out, reference, question, answer, &Options)   the whole answer region, one `section`
-//! answer::problems(out, &[Problem], &Options)                  the error summary, links to the fields
-//! problem_text(&Problem) -> String                             the same words for the message at the field
-//! field_id("stems[0].diameter") -> "f-stems-0-diameter"        id of a field in the form
-//! text::answer(reference, question, answer, group) -> String   the whole answer as plain text
-//! share::write(&typed, south), share::read(fragment)           the question as the fragment of a link
-//! status(kind, reference, question, answer) -> String          one sentence, at most 140 characters
+//! form::form(out, reference, typed, &FormOptions)                 the form; see [`form`]
+//! answer::answer(out, reference, question, answer, &HostOptions)  the whole answer region, one `section`
+//! answer::problems(out, &[Problem], &HostOptions)                 the error summary, links to the fields
+//! problem_text(&Problem) -> String                                the same words for the message at the field
+//! field_id("stems[0].diameter") -> "f-stems-0-diameter"           id of a field in the form
+//! text::answer(reference, question, answer, group) -> String      the whole answer as plain text
+//! share::write(&typed, south), share::read(fragment)              the question as the fragment of a link
+//! status(kind, reference, question, answer) -> String             one sentence, at most 140 characters
 //! ```
 //!
 //! `out` is any [`out::Out`]: [`out::Html`] for a page, a sink of DOM nodes in the browser.
@@ -16,7 +16,7 @@
 //!
 //! What the host wires: elements with `data-act="print"`, `"copy"` and `"calendar"` are buttons; links with
 //! `data-act="change"` carry the id of a field in `data-field` and in `href` (`#f-species`). Links into the
-//! answer itself are plain fragments of ids that start with [`answer::Options::id_prefix`].
+//! answer itself are plain fragments of ids that start with [`answer::HostOptions::id_prefix`].
 
 /// Puts pieces of text together: literals become one template, the rest fills its gaps. What is given by value is
 /// used up, so that no caller drops it. The formatter, or an entry for each piece, would cost more bytes in the browser.

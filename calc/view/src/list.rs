@@ -8,7 +8,7 @@ use calc::terms::day::iso;
 use calc::terms::method::Method;
 use calc::terms::small::decimals::fixed;
 use calc::timing::Verdict;
-use calc_list::{Line, Problem};
+use calc_list::{Line, RowProblem};
 
 /// The columns, in order.
 pub const COLUMNS: [&str; 27] = [
@@ -145,7 +145,7 @@ pub fn cells(question: &Question, answer: &Answer, line: &Line) -> Vec<String> {
 
 /// What is wrong with a row, as its cells `problem_1` to `problem_3` have it: `D: dbh: …`.
 #[must_use]
-pub fn problem_cell(problem: &Problem, header: &str) -> String {
+pub fn problem_cell(problem: &RowProblem, header: &str) -> String {
     let column = problem.column.map_or(String::new(), calc_list::letter);
     [
         column.as_str(),

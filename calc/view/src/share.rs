@@ -5,7 +5,7 @@
 //! the world, never a point, a table of temperatures, or a crew's own rate.
 
 use calc::question::{
-    LeafOutTyped, PlaceTyped, Record, Slot, StemTyped, TargetTyped, Text, Typed, slot_of_link,
+    Keyed, LeafOutTyped, PlaceTyped, Slot, StemTyped, TargetTyped, Text, Typed, slot_of_link,
 };
 
 /// The longest fragment, in characters: what mail programs and notices leave whole.
@@ -117,8 +117,8 @@ fn take(typed: &mut Typed, key: &str, value: &str) -> bool {
 
 /// The place of what a key tells: in the question, in its last stem or target, in its place, or in what was seen.
 fn slot<'t>(typed: &'t mut Typed, key: &str) -> Option<Slot<'t>> {
-    let tells = |record: &dyn Record| record.keys().iter().any(|it| it.in_link == Some(key));
-    let record: &mut dyn Record = if tells(typed) {
+    let tells = |record: &dyn Keyed| record.keys().iter().any(|it| it.in_link == Some(key));
+    let record: &mut dyn Keyed = if tells(typed) {
         typed
     } else if tells(&StemTyped::default()) {
         typed.stems.last_mut()?
@@ -151,7 +151,7 @@ impl LinkWriter {
 
     /// The texts and ticks that a record has, each under its name in a link, where there is something. Units are
     /// told by the stems' own key.
-    fn own(&mut self, record: &mut dyn Record) {
+    fn own(&mut self, record: &mut dyn Keyed) {
         for (at, key) in record.keys().iter().enumerate() {
             let Some(name) = key.in_link.filter(|name| *name != SIZE_UNIT) else {
                 continue;

@@ -1,7 +1,7 @@
 //! An answer as plain text: the same walk as the page, written by another sink, so that both say the same in the same
 //! order. In short what is folded gives its title and its key line alone, as on the page and on paper.
 
-use crate::answer::{self, Options};
+use crate::answer::{self, HostOptions};
 use crate::out::Out;
 use calc::answer::Answer;
 use calc::question::Question;
@@ -41,9 +41,9 @@ fn write(
     answer: &Answer,
     group: Option<&AskingGroup>,
 ) -> String {
-    let options = Options {
+    let options = HostOptions {
         group,
-        ..Options::default()
+        ..HostOptions::default()
     };
     answer::answer(&mut plain, reference, question, answer, &options);
     plain.into_string()

@@ -4,7 +4,7 @@ use calc::answer::Answer;
 use calc::models::season::Local;
 use calc::question::{Question, Typed, read};
 use calc::reference::Reference;
-use calc_view::answer::{Options, answer};
+use calc_view::answer::{HostOptions, answer};
 use calc_view::out::Html;
 use calc_view::text;
 use calc_view::words::message::{pack, take_all, within};
@@ -166,11 +166,11 @@ fn no_english_of_a_table_stands_unmarked_in_an_answer_in_spanish() {
         answers += 1;
         within(pack("es"), || {
             let mut html = Html::default();
-            let options = Options {
+            let options = HostOptions {
                 with_form: true,
                 with_buttons: true,
                 with_link: true,
-                ..Options::default()
+                ..HostOptions::default()
             };
             answer(&mut html, reference, &question, &answered, &options);
             found.extend(unmarked(&html.into_string(), &prose));

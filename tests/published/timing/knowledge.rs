@@ -6,7 +6,7 @@ use calc::terms::place::Hemisphere;
 use calc::terms::species::WoodClass;
 use calc::terms::tree::{DrySpell, Stage, Vigour};
 use calc::timing::{
-    Ask, Basis, Daily, Flag, Observed, Season, Site, TreeTiming, Verdict, Where, season,
+    Basis, Daily, Flag, Observed, Season, SeasonCase, Site, TreeTiming, Verdict, Where, season,
 };
 
 #[test]
@@ -327,7 +327,8 @@ fn a_dry_spell_shortens_its_own_season_alone() {
     let (c, all) = (constants(), stations());
     let p = point(&all, 43.07, -89.4, 270.0, &c);
     let mut a = ask(tree(WoodClass::Diffuse, 180.0), Where::Climate(&p));
-    let closes = |a: &Ask<'_>, year: i32| season(a, &c).curve_of(year).expect("dates").closes;
+    let closes =
+        |a: &SeasonCase<'_>, year: i32| season(a, &c).curve_of(year).expect("dates").closes;
     let plain = closes(&a, 2027);
     (a.dry_spell, a.dry_in) = (DrySpell::Month, Some(2027));
     assert!((closes(&a, 2027) - plain + 28.0).abs() < 1e-9);

@@ -207,7 +207,7 @@ fn the_region_of_a_point_is_told_by_the_towns_near_and_both_sides_of_a_border_ar
         }
         near
     }
-    let options = calc_view::form::Options {
+    let options = calc_view::form::FormOptions {
         group: None,
         lang: "en",
         today: day(2027, 6, 12),

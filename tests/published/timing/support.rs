@@ -5,8 +5,8 @@ use calc::terms::constants::Constant;
 use calc::terms::species::WoodClass;
 use calc::terms::tree::{DrySpell, Stage, Vigour};
 use calc::timing::{
-    Ask, Observed, PointClimate, Rates, Season, SeasonConstants, Site, Station, TreeTiming, Where,
-    climate, season,
+    Observed, PointClimate, Rates, Season, SeasonCase, SeasonConstants, Site, Station, TreeTiming,
+    Where, climate, season,
 };
 use chrono::{Datelike, NaiveDate};
 
@@ -53,8 +53,8 @@ pub(crate) fn tree(wood: WoodClass, f_sum: f64) -> TreeTiming {
 }
 
 /// An ordinary question.
-pub(crate) fn ask<'a>(tree: TreeTiming, place: Where<'a>) -> Ask<'a> {
-    Ask {
+pub(crate) fn ask<'a>(tree: TreeTiming, place: Where<'a>) -> SeasonCase<'a> {
+    SeasonCase {
         tree,
         place,
         observed: None,

@@ -2,7 +2,7 @@
 //! `trigger.rs`, the words in content.
 
 use crate::models::native::Native;
-use crate::models::trigger::{CautionCase, Input, Trigger};
+use crate::models::trigger::{CautionCase, CautionInput, Trigger};
 use crate::terms::cite::{Cite, Grade};
 use crate::terms::constants::constants;
 use crate::terms::method::{Level, Method};
@@ -55,7 +55,7 @@ impl Caution {
     /// Whether it goes into the merged line "check these too", since nothing that is asked decides it.
     #[must_use]
     pub fn is_merged(&self) -> bool {
-        self.trigger.input() == Input::Unasked
+        self.trigger.input() == CautionInput::Unasked
     }
 }
 

@@ -10,7 +10,7 @@ use crate::timing::doy::season_year;
 use crate::timing::places::climate::Places;
 use crate::timing::spring::{BadLine, Doubt};
 use crate::timing::{
-    Ask, Basis, Daily, Fill, Flag, Observed, PointClimate, Season, SeasonConstants, Site,
+    Basis, Daily, Fill, Flag, Observed, PointClimate, Season, SeasonCase, SeasonConstants, Site,
     TreeTiming, Verdict, Where, climate,
 };
 use chrono::NaiveDate;
@@ -379,9 +379,9 @@ fn place<'a>(facts: &SeasonFacts<'_>, local: &'a Local) -> Where<'a> {
     }
 }
 
-fn ask<'a>(facts: &SeasonFacts<'a>, place: Where<'a>) -> Ask<'a> {
+fn ask<'a>(facts: &SeasonFacts<'a>, place: Where<'a>) -> SeasonCase<'a> {
     let species = facts.tree.species;
-    Ask {
+    SeasonCase {
         tree: TreeTiming {
             wood: species.wood,
             f_sum: species.budbreak_sum,

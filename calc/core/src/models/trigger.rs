@@ -15,7 +15,7 @@ use chrono::{Datelike, NaiveDate};
 
 words! {
     /// What decides a caution, as the table says it.
-    pub enum Input {
+    pub enum CautionInput {
         /// It stands with every tree.
         Always = "always",
         /// A question about a tree.
@@ -185,14 +185,14 @@ macro_rules! cautions {
 impl Trigger {
     /// What decides it, as the table says it.
     #[must_use]
-    pub fn input(self) -> Input {
+    pub fn input(self) -> CautionInput {
         match self.decided() {
-            Decided::Question(_) => Input::Question,
-            Decided::Species(_) => Input::Species,
-            Decided::Always => Input::Always,
-            Decided::Plan => Input::Plan,
-            Decided::Unlisted => Input::Unlisted,
-            Decided::Unasked => Input::Unasked,
+            Decided::Question(_) => CautionInput::Question,
+            Decided::Species(_) => CautionInput::Species,
+            Decided::Always => CautionInput::Always,
+            Decided::Plan => CautionInput::Plan,
+            Decided::Unlisted => CautionInput::Unlisted,
+            Decided::Unasked => CautionInput::Unasked,
         }
     }
 

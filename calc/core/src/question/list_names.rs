@@ -31,7 +31,7 @@ pub enum InList {
 
 /// A name as found, and whether the cell doubts it.
 #[derive(Clone, Debug)]
-pub struct Named {
+pub struct FoundName {
     /// What it names.
     pub found: InList,
     /// The cell has a question mark, or says `maybe`.
@@ -305,9 +305,9 @@ const ONLY_GENUS: [&str; 12] = [
 /// Finds the tree that a cell of a list names. What is cut, in this order, each time looked up again: brackets, a
 /// cultivar in quotes, a second name, authors, ranks below the species. The sign of a hybrid never is.
 #[must_use]
-pub fn find_in_list(names: &ListNames, typed: &str, region: Option<&str>) -> Named {
+pub fn find_in_list(names: &ListNames, typed: &str, region: Option<&str>) -> FoundName {
     if typed.chars().count() > LONGEST {
-        return Named {
+        return FoundName {
             found: InList::None,
             doubted: false,
         };
@@ -321,7 +321,7 @@ pub fn find_in_list(names: &ListNames, typed: &str, region: Option<&str>) -> Nam
         .filter(|word| !DOUBTS.contains(&word.to_lowercase().as_str()));
     let kept: Vec<&str> = kept.copied().collect();
     let doubted = mark || kept.len() < words.len();
-    Named {
+    FoundName {
         found: find(names, &kept.join(" "), region),
         doubted,
     }

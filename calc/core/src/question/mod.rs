@@ -14,10 +14,10 @@ mod when;
 pub use fields::{
     HeightAidTyped, LeafOutTyped, PlaceTyped, StemTyped, TargetTyped, TimedTyped, Typed, VisitTyped,
 };
-pub use list_names::{InList, ListNames, Named, find_in_list};
+pub use list_names::{FoundName, InList, ListNames, find_in_list};
 pub use problem::{Code, NotListed, Problem};
 pub use read::{problems_of_place, read, read_height_aid, read_timed};
-pub use record::{Key, Many, Maybe, Record, Slot, slot_of, slot_of_link};
+pub use record::{Key, Keyed, Many, Maybe, Slot, slot_of, slot_of_link};
 pub use region::{region_code, region_names};
 pub use species::{Found, entry_of, find_species};
 pub use text::Text;

@@ -28,19 +28,19 @@ pub enum Slot<'a> {
 /// An object that may be left out.
 pub trait Maybe {
     /// The object, where it is there.
-    fn there(&mut self) -> Option<&mut dyn Record>;
+    fn there(&mut self) -> Option<&mut dyn Keyed>;
     /// The object, an empty one where it was not there.
-    fn made(&mut self) -> &mut dyn Record;
+    fn made(&mut self) -> &mut dyn Keyed;
     /// Leaves it out.
     fn clear(&mut self);
 }
 
-impl<T: Record + Default> Maybe for Option<T> {
-    fn there(&mut self) -> Option<&mut dyn Record> {
+impl<T: Keyed + Default> Maybe for Option<T> {
+    fn there(&mut self) -> Option<&mut dyn Keyed> {
         Some(self.as_mut()?)
     }
 
-    fn made(&mut self) -> &mut dyn Record {
+    fn made(&mut self) -> &mut dyn Keyed {
         self.get_or_insert_default()
     }
 
@@ -52,15 +52,15 @@ impl<T: Record + Default> Maybe for Option<T> {
 /// A list of objects.
 pub trait Many {
     /// An object of the list, by its place in it.
-    fn nth(&mut self, at: usize) -> Option<&mut dyn Record>;
+    fn nth(&mut self, at: usize) -> Option<&mut dyn Keyed>;
     /// Puts an empty one behind the others.
     fn add(&mut self);
     /// Takes all of them out.
     fn clear(&mut self);
 }
 
-impl<T: Record + Default> Many for Vec<T> {
-    fn nth(&mut self, at: usize) -> Option<&mut dyn Record> {
+impl<T: Keyed + Default> Many for Vec<T> {
+    fn nth(&mut self, at: usize) -> Option<&mut dyn Keyed> {
         Some(self.get_mut(at)?)
     }
 
@@ -133,22 +133,22 @@ impl Key {
 }
 
 /// An object of the interface.
-pub trait Record {
+pub trait Keyed {
     /// Its keys, in order.
     fn keys(&self) -> &'static [Key];
 
-    /// The place of the value of a key, by the place of that key among [`Record::keys`].
+    /// The place of the value of a key, by the place of that key among [`Keyed::keys`].
     fn at(&mut self, key: usize) -> Option<Slot<'_>>;
 }
 
 /// The place of a key's value; none for a key that is not known.
-pub fn slot_of<'a>(record: &'a mut dyn Record, key: &str) -> Option<Slot<'a>> {
+pub fn slot_of<'a>(record: &'a mut dyn Keyed, key: &str) -> Option<Slot<'a>> {
     let at = record.keys().iter().position(|known| known.name == key)?;
     record.at(at)
 }
 
 /// The place of a value by the name that a link has for it; none for a name that is not of this record.
-pub fn slot_of_link<'a>(record: &'a mut dyn Record, name: &str) -> Option<Slot<'a>> {
+pub fn slot_of_link<'a>(record: &'a mut dyn Keyed, name: &str) -> Option<Slot<'a>> {
     let at = record
         .keys()
         .iter()
@@ -176,7 +176,7 @@ macro_rules! record {
         record!(@slots $name $($key: $kind $(, $told $(($told_as))?)*;)+);
     };
     (@slots $name:ident $($key:ident: $kind:ident $(, $told:ident $(($told_as:literal))?)*;)+) => {
-        impl crate::question::Record for $name {
+        impl crate::question::Keyed for $name {
             fn keys(&self) -> &'static [crate::question::Key] {
                 const KEYS: &[crate::question::Key] =
                     &[$(crate::question::Key::new(stringify!($key))$(.$told($($told_as)?))*),+];

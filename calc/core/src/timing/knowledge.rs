@@ -6,7 +6,7 @@ use super::constants::SeasonConstants;
 use super::curve::{Dated, conifer_opening, curve};
 use super::doy::season_year;
 use super::season::{Basis, Knowledge, Season};
-use super::{Ask, Flag, Where, shift};
+use super::{Flag, SeasonCase, Where, shift};
 use crate::terms::place::Hemisphere;
 use crate::terms::species::WoodClass;
 use crate::terms::tree::DrySpell;
@@ -20,9 +20,9 @@ use crate::terms::tree::DrySpell;
 ///
 /// ```
 /// use calc::{terms::place::Hemisphere, terms::species::WoodClass, terms::tree::{DrySpell, Vigour}};
-/// use calc::timing::{Ask, TreeTiming, Verdict, Where, season};
+/// use calc::timing::{SeasonCase, TreeTiming, Verdict, Where, season};
 /// let tree = TreeTiming { wood: Some(WoodClass::Diffuse), f_sum: Some(200.0), f_is_estimate: false };
-/// let ask = Ask {
+/// let ask = SeasonCase {
 ///     tree,
 ///     place: Where::Hemisphere(Hemisphere::North),
 ///     observed: None,
@@ -37,7 +37,7 @@ use crate::terms::tree::DrySpell;
 /// assert_eq!(good, 153);
 /// ```
 #[must_use]
-pub fn season<'c>(ask: &Ask<'_>, c: &'c SeasonConstants) -> Season<'c> {
+pub fn season<'c>(ask: &SeasonCase<'_>, c: &'c SeasonConstants) -> Season<'c> {
     let mut flags = Flags(Vec::new());
     let kind = kind(ask, c, &mut flags);
     Season::new(c, kind, flags.0)
@@ -59,7 +59,7 @@ impl Flags {
     }
 }
 
-fn kind(ask: &Ask<'_>, c: &SeasonConstants, flags: &mut Flags) -> Knowledge {
+fn kind(ask: &SeasonCase<'_>, c: &SeasonConstants, flags: &mut Flags) -> Knowledge {
     let Some(wood) = ask.tree.wood else {
         return Knowledge::NotTimed;
     };
@@ -95,7 +95,7 @@ fn without_model(wood: WoodClass, hemisphere: Hemisphere, flags: &mut Flags) -> 
 
 /// Dates, where what is known gives them; else none, and a flag that says why.
 fn dated(
-    ask: &Ask<'_>,
+    ask: &SeasonCase<'_>,
     class: Dated,
     place: &Place<'_>,
     c: &SeasonConstants,
@@ -210,7 +210,7 @@ impl<'a> Place<'a> {
 
 /// The day from which a conifer's bark lets go: the climate alone tells it.
 fn opening_of_conifer(
-    ask: &Ask<'_>,
+    ask: &SeasonCase<'_>,
     place: &Place<'_>,
     c: &SeasonConstants,
     flags: &mut Flags,
@@ -231,7 +231,7 @@ fn opening_of_conifer(
 }
 
 /// The spread of budbreak between years and within the place, days, where nothing of this year is known.
-fn ordinary_sd(ask: &Ask<'_>, place: &Place<'_>, c: &SeasonConstants, flags: &Flags) -> f64 {
+fn ordinary_sd(ask: &SeasonCase<'_>, place: &Place<'_>, c: &SeasonConstants, flags: &Flags) -> f64 {
     let sd = match place.climate {
         Some(p) if p.coldest_month() > c.mild_month => c.sd_mild,
         Some(_) if ask.tree.f_is_estimate || flags.wide() => c.sd_wide,
@@ -244,7 +244,7 @@ fn ordinary_sd(ask: &Ask<'_>, place: &Place<'_>, c: &SeasonConstants, flags: &Fl
 
 /// Budbreak by the climate's normals.
 fn from_normals(
-    ask: &Ask<'_>,
+    ask: &SeasonCase<'_>,
     place: &Place<'_>,
     c: &SeasonConstants,
     flags: &mut Flags,
@@ -259,7 +259,7 @@ fn from_normals(
 
 /// What is known of one season alone, with its year: leaf-out that was seen goes before this spring's temperatures.
 fn of_this_season(
-    ask: &Ask<'_>,
+    ask: &SeasonCase<'_>,
     place: &Place<'_>,
     (normal, ordinary_sd): (Option<f64>, f64),
     c: &SeasonConstants,
@@ -277,7 +277,7 @@ fn of_this_season(
 
 /// What holds for every other season: the normals; without them the leaf-out of one year, less sure by two years' spreads.
 fn of_any_year(
-    ask: &Ask<'_>,
+    ask: &SeasonCase<'_>,
     place: &Place<'_>,
     (normal, ordinary_sd): (Option<f64>, f64),
     own: Option<(i32, Budbreak)>,
@@ -308,7 +308,11 @@ fn of_any_year(
 
 /// The season with dates of its own: that of a dry spell has them too. Nothing better is known of it than that it is
 /// dry.
-fn or_dry(ask: &Ask<'_>, own: Option<(i32, Budbreak)>, usual: Budbreak) -> Option<(i32, Budbreak)> {
+fn or_dry(
+    ask: &SeasonCase<'_>,
+    own: Option<(i32, Budbreak)>,
+    usual: Budbreak,
+) -> Option<(i32, Budbreak)> {
     let dry = ask.dry_in.filter(|_| ask.dry_spell != DrySpell::None);
     match (own, dry) {
         (Some(own), dry) if dry.is_none_or(|year| year == own.0) => Some(own),
@@ -364,7 +368,7 @@ fn half(hemisphere: Hemisphere, c: &SeasonConstants) -> f64 {
 
 /// Season year and budbreak from a leaf-out that was seen.
 fn seen(
-    ask: &Ask<'_>,
+    ask: &SeasonCase<'_>,
     place: &Place<'_>,
     normal: Option<f64>,
     c: &SeasonConstants,
@@ -407,7 +411,7 @@ fn seen(
 
 /// The same from this spring's own temperatures.
 fn own_spring(
-    ask: &Ask<'_>,
+    ask: &SeasonCase<'_>,
     place: &Place<'_>,
     ordinary_sd: f64,
     c: &SeasonConstants,

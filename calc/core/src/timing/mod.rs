@@ -1,6 +1,6 @@
 //! When does the bark slip? Pure functions from a tree, a place and a day to a probability, a verdict and dates.
 //!
-//! The one entry point is [`season`]: it takes an [`Ask`] and the table of [`SeasonConstants`], and gives a [`Season`],
+//! The one entry point is [`season`]: it takes a [`SeasonCase`] and the table of [`SeasonConstants`], and gives a [`Season`],
 //! which answers for any day: [`Season::verdict`], [`Season::probability`], [`Season::p_for_rules`],
 //! [`Season::window`], [`Season::tape`], [`Season::best_day`], [`Season::next_stretches`].
 //!
@@ -95,9 +95,9 @@ pub struct Observed {
     pub rates: Rates,
 }
 
-/// The whole question to the engine.
+/// The whole question to the engine: a tree, its place and what was seen this year.
 #[derive(Debug, Clone, Copy)]
-pub struct Ask<'a> {
+pub struct SeasonCase<'a> {
     /// The species' part.
     pub tree: TreeTiming,
     /// The place.

@@ -3,7 +3,7 @@
 
 use super::cells::{Cell, List, cell, keep};
 use super::sources::Sources;
-use crate::table::{Problem, Row, Table};
+use crate::table::{Defect, RowAt, Table};
 use calc::models::bark::BarkRange;
 use calc::models::grown::ClimateRegion;
 use calc::models::height_hazard::{HazardRow, Measure, Trees};
@@ -110,10 +110,10 @@ impl Cell for HeightBand {
 }
 
 /// States and countries that the climate table tells of.
-pub(crate) fn regions(root: &Path) -> Result<&'static [ClimateRegion], Problem> {
+pub(crate) fn regions(root: &Path) -> Result<&'static [ClimateRegion], Defect> {
     let table = Table::<RegionRow>::read(root, "content/evidence/region_places.csv")?;
     table.by(|row| &row.region)?;
-    let region = |row: &Row<RegionRow>| ClimateRegion {
+    let region = |row: &RowAt<RegionRow>| ClimateRegion {
         code: keep(&row.region),
         south: row.hemisphere == Hemisphere::South,
         band: row.height_band,
@@ -122,7 +122,7 @@ pub(crate) fn regions(root: &Path) -> Result<&'static [ClimateRegion], Problem> 
 }
 
 /// How far the bark lies from an estimate, by trust and continent: each once.
-pub(crate) fn bark_ranges(root: &Path, sources: &Sources) -> Result<&'static [BarkRange], Problem> {
+pub(crate) fn bark_ranges(root: &Path, sources: &Sources) -> Result<&'static [BarkRange], Defect> {
     let table = Table::<RangeRow>::read(root, "content/evidence/bark_ranges.csv")?;
     let mut ranges: Vec<BarkRange> = Vec::new();
     for row in &table.rows {
@@ -157,7 +157,7 @@ pub(crate) fn hazard(
     root: &Path,
     sources: &Sources,
     listed: &[Species],
-) -> Result<&'static [HazardRow], Problem> {
+) -> Result<&'static [HazardRow], Defect> {
     let table = hazard_table(root)?;
     let mut rows = Vec::new();
     for row in &table.rows {
@@ -193,7 +193,7 @@ pub(crate) fn hazard(
 }
 
 /// The table of the hazard heights.
-pub(crate) fn hazard_table(root: &Path) -> Result<Table<HazardCells>, Problem> {
+pub(crate) fn hazard_table(root: &Path) -> Result<Table<HazardCells>, Defect> {
     Table::read(root, "content/evidence/height_hazard.csv")
 }
 
@@ -205,7 +205,7 @@ pub(crate) fn is_small(table: &Table<HazardCells>, name: &str) -> bool {
 }
 
 /// The four numbers of a row: `1.40` and `1.50`, or `0.50;0.85` and `1.18;1.43`.
-fn values(row: &Row<HazardCells>, measure: Measure) -> Result<[f64; 4], Problem> {
+fn values(row: &RowAt<HazardCells>, measure: Measure) -> Result<[f64; 4], Defect> {
     let within = match measure {
         Measure::Factor => 1.0..=3.0,
         Measure::Floor => -20.0..=20.0,

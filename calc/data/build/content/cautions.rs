@@ -3,9 +3,9 @@
 use super::cells::{Cell, List, cell, keep};
 use super::regional;
 use super::sources::Sources;
-use crate::table::{Problem, Table};
+use crate::table::{Defect, Table};
 use calc::models::cautions::{Caution, When};
-use calc::models::trigger::Input;
+use calc::models::trigger::CautionInput;
 use calc::models::trigger::Trigger;
 use calc::terms::cite::Grade;
 use calc::terms::method::Method;
@@ -33,7 +33,7 @@ struct CautionRow {
     #[serde(deserialize_with = "cell")]
     when: When,
     #[serde(deserialize_with = "cell")]
-    input: Input,
+    input: CautionInput,
 }
 
 /// `all`, or ids of methods between blanks.
@@ -55,7 +55,7 @@ pub(crate) fn read(
     sources: &Sources,
     species: &[Species],
     regional: &Regional,
-) -> Result<&'static [Caution], Problem> {
+) -> Result<&'static [Caution], Defect> {
     let table = Table::<CautionRow>::read(root, "content/evidence/cautions.csv")?;
     let rows = table.by(|row| row.id.id())?;
     let authorities = regional::authority_rows(root)?;
@@ -78,13 +78,13 @@ pub(crate) fn read(
             .iter()
             .any(|other| other.cautions.contains(&trigger.id()));
         match (row.input, named) {
-            (Input::Species, None) if other => {}
-            (Input::Species, None) => {
+            (CautionInput::Species, None) if other => {}
+            (CautionInput::Species, None) => {
                 return Err(row.at.problem(format!(
                     "{id} is decided by nothing: caution_species.csv names no species for it"
                 )));
             }
-            (Input::Species, Some(_)) | (_, None) => {}
+            (CautionInput::Species, Some(_)) | (_, None) => {}
             (_, Some(species)) => {
                 return Err(row.at.problem(format!(
                     "input: caution_species.csv names {} for {id}, and \"{told}\" asks for no species",

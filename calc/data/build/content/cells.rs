@@ -3,7 +3,7 @@
 use calc::models::cautions::When;
 use calc::models::condition::RowCondition;
 use calc::models::outlook::{OutlookClass, SizeClass};
-use calc::models::trigger::Input;
+use calc::models::trigger::CautionInput;
 use calc::models::trigger::Trigger;
 use calc::terms::cite::Grade;
 use calc::terms::method::{Cell as MethodCell, Method};
@@ -53,7 +53,7 @@ pub(crate) use closed_words;
 closed_words! {
     Confidence = "confidence",
     Group = "group",
-    Input = "input",
+    CautionInput = "input",
     Method = "method",
     OutlookClass = "class",
     Scope = "scope",

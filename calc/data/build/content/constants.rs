@@ -3,7 +3,7 @@
 use super::cells::{List, cell, keep};
 use super::sources::Sources;
 use crate::list_tables::{AssumedNumber, PlanConstants};
-use crate::table::{At, Problem, Table};
+use crate::table::{At, Defect, Table};
 use calc::reference::Constants;
 use calc::terms::cite::Grade;
 use calc::terms::constants::Constant;
@@ -45,7 +45,7 @@ struct Told {
 }
 
 /// The rows of a table of constants; each names a source that is known, or `own`, and the place in it.
-fn told(table: &Table<ConstantRow>, sources: &Sources) -> Result<BTreeMap<String, Told>, Problem> {
+fn told(table: &Table<ConstantRow>, sources: &Sources) -> Result<BTreeMap<String, Told>, Defect> {
     let mut values = BTreeMap::new();
     for (name, row) in table.by(|row| &row.name)? {
         if row.place.is_empty() {
@@ -68,8 +68,8 @@ fn told(table: &Table<ConstantRow>, sources: &Sources) -> Result<BTreeMap<String
 /// Each constant by its name. One without a row, or a row without one, stops the build.
 fn by_name<C: Constant>(
     mut values: BTreeMap<String, Told>,
-    lacks: impl FnOnce(&str, String) -> Problem,
-) -> Result<C, Problem> {
+    lacks: impl FnOnce(&str, String) -> Defect,
+) -> Result<C, Defect> {
     let mut missing = Vec::new();
     let constants = C::by_name("", &mut |name| match values.remove(name) {
         Some(told) => told.value,
@@ -91,7 +91,7 @@ fn by_name<C: Constant>(
 }
 
 /// The constants of the models: a value found by name stands in its field.
-pub(crate) fn read(root: &Path, sources: &Sources) -> Result<Constants, Problem> {
+pub(crate) fn read(root: &Path, sources: &Sources) -> Result<Constants, Defect> {
     let table = Table::<ConstantRow>::read(root, "content/rules/constants.csv")?;
     let timing = Table::<TimingRow>::read(root, "content/rules/timing_constants.csv")?;
     let mut values = told(&table, sources)?;
@@ -113,10 +113,7 @@ pub(crate) fn read(root: &Path, sources: &Sources) -> Result<Constants, Problem>
 }
 
 /// What a plan of many trees assumes, sorted by name; each is a field of [`PlanConstants`].
-pub(crate) fn of_plans(
-    root: &Path,
-    sources: &Sources,
-) -> Result<&'static [AssumedNumber], Problem> {
+pub(crate) fn of_plans(root: &Path, sources: &Sources) -> Result<&'static [AssumedNumber], Defect> {
     let table = Table::<ConstantRow>::read(root, "content/rules/plan_constants.csv")?;
     let values = told(&table, sources)?;
     let numbers = values.iter().map(|(name, told)| AssumedNumber {

@@ -2,7 +2,7 @@
 
 use super::cells::{List, Told, Usable, cell, keep};
 use super::sources::Sources;
-use crate::table::{Problem, Row, Table};
+use crate::table::{Defect, RowAt, Table};
 use calc::terms::cite::Grade;
 use calc::terms::species::{Form, HeightRow};
 use serde::Deserialize;
@@ -55,7 +55,7 @@ pub(crate) fn find<'a>(
     table: &'a Table<CurveRow>,
     list: &Told<List>,
     owner: &str,
-) -> (Vec<&'a Row<CurveRow>>, Vec<String>) {
+) -> (Vec<&'a RowAt<CurveRow>>, Vec<String>) {
     let (mut found, mut missing) = (Vec::new(), Vec::new());
     for pair in list.is().into_iter().flat_map(|list| list.iter()) {
         let row = pair.split_once('@').and_then(|(form, region)| {
@@ -77,10 +77,10 @@ pub(crate) fn find<'a>(
 
 /// The curve of a row.
 pub(crate) fn curve(
-    row: &Row<CurveRow>,
+    row: &RowAt<CurveRow>,
     regions: &Table<CurveRegion>,
     sources: &Sources,
-) -> Result<HeightRow, Problem> {
+) -> Result<HeightRow, Defect> {
     let known = FORMS.iter().find(|(name, ..)| *name == row.form);
     let (name, form, count) = known.ok_or_else(|| {
         let what = format!("form: \"{}\" is not known", row.form);

@@ -2,7 +2,7 @@
 
 use super::cells::{Cell, List, MonthDay, cell, keep, maybe};
 use super::sources::Sources;
-use crate::table::{At, Problem, Table};
+use crate::table::{At, Defect, Table};
 use calc::terms::cite::Grade;
 use calc::timing::closed_months::{Restriction, Scope, Topic};
 use calc::timing::disease::{DiseaseRegion, DiseaseStatus};
@@ -67,7 +67,7 @@ impl Cell for DiseaseStatus {
 /// The words by which a firm is told from an agency: nobody is sent to one.
 const FIRMS: [&str; 6] = ["Inc", "LLC", "Ltd", "GmbH", "Company", "Tree Care"];
 
-fn authority(at: At, name: &str) -> Result<&'static str, Problem> {
+fn authority(at: At, name: &str) -> Result<&'static str, Defect> {
     match FIRMS.iter().find(|word| name.contains(**word)) {
         Some(word) => Err(at.problem(format!("authority: \"{word}\" is a company's"))),
         None => Ok(keep(name)),
@@ -79,7 +79,7 @@ fn months(
     at: At,
     from: Option<MonthDay>,
     to: Option<MonthDay>,
-) -> Result<Option<(MonthDay, MonthDay)>, Problem> {
+) -> Result<Option<(MonthDay, MonthDay)>, Defect> {
     match (from, to) {
         (Some(from), Some(to)) => Ok(Some((from, to))),
         (None, None) => Ok(None),
@@ -98,7 +98,7 @@ struct Told<'a> {
     grade: Grade,
 }
 
-fn restriction(at: At, sources: &Sources, told: Told<'_>) -> Result<Restriction, Problem> {
+fn restriction(at: At, sources: &Sources, told: Told<'_>) -> Result<Restriction, Defect> {
     let (from, to) = told.span;
     Ok(Restriction {
         jurisdiction: keep(told.name),
@@ -113,7 +113,7 @@ fn restriction(at: At, sources: &Sources, told: Told<'_>) -> Result<Restriction,
 }
 
 /// Oak wilt, then the ash borer.
-pub(crate) fn read(root: &Path, sources: &Sources) -> Result<&'static [DiseaseRegion], Problem> {
+pub(crate) fn read(root: &Path, sources: &Sources) -> Result<&'static [DiseaseRegion], Defect> {
     let mut regions = Vec::new();
     let table = Table::<OakWiltRow>::read(root, "content/evidence/oak_wilt_regions.csv")?;
     table.by(|row| &row.code)?;

@@ -2,7 +2,7 @@
 
 use super::cells::{Codes, cell, keep};
 use super::sources::Sources;
-use crate::table::{Problem, Table};
+use crate::table::{Defect, Table};
 use calc::models::habitat::{CavityUser, SnagGuide};
 use calc::terms::cite::Grade;
 use serde::Deserialize;
@@ -47,7 +47,7 @@ struct GuideRow {
 pub(crate) fn cavity_users(
     root: &Path,
     sources: &Sources,
-) -> Result<&'static [CavityUser], Problem> {
+) -> Result<&'static [CavityUser], Defect> {
     let regions = Table::<RegionRow>::read(root, "content/evidence/regions.csv")?;
     let regions = regions.by(|row| &row.region_text)?;
     let table = Table::<UserRow>::read(root, "content/evidence/cavity_users.csv")?;
@@ -70,7 +70,7 @@ pub(crate) fn cavity_users(
 }
 
 /// Snags an acre by guideline; what is only remembered stays out.
-pub(crate) fn snag_guides(root: &Path, sources: &Sources) -> Result<&'static [SnagGuide], Problem> {
+pub(crate) fn snag_guides(root: &Path, sources: &Sources) -> Result<&'static [SnagGuide], Defect> {
     let table = Table::<GuideRow>::read(root, "content/evidence/snag_guides.csv")?;
     let mut guides = Vec::new();
     for row in table.rows.iter().filter(|row| row.grade != Grade::Memory) {

@@ -3,7 +3,7 @@
 
 use super::cells::{Cell, List, cell, closed_words, maybe};
 use super::species_tables::{JoinRow, MarksRow};
-use crate::table::{Problem, Row, Table};
+use crate::table::{Defect, RowAt, Table};
 use calc::terms::leaf::{
     Arrangement, BarkPattern, Base, Buds, Fruit, LeafKind, LeafOutTime, Lobing, Margin,
     MoistureUse, Sap, ShadeTolerance, Shape, Smell, Thorns, Tip, Touch,
@@ -183,9 +183,9 @@ impl LeafMarks {
 pub(crate) fn check(
     root: &Path,
     leaves: &Table<LeafMarks>,
-    listed: &BTreeMap<&str, &Row<JoinRow>>,
+    listed: &BTreeMap<&str, &RowAt<JoinRow>>,
     identification: &Table<MarksRow>,
-) -> Result<(), Problem> {
+) -> Result<(), Defect> {
     let by_name = leaves.by(|row| &row.scientific_name)?;
     for row in &leaves.rows {
         let name = &row.scientific_name;

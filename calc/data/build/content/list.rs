@@ -5,7 +5,7 @@ use super::cells::{Cell, cell, keep};
 use super::constants;
 use super::sources::Sources;
 use crate::list_tables::{CellWord, Column, HeaderWord, ListTables, WordKind, fold, header_key};
-use crate::table::{Problem, Table};
+use crate::table::{Defect, Table};
 use serde::Deserialize;
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
@@ -123,7 +123,7 @@ fn meanings(kind: WordKind) -> &'static [&'static str] {
 ///
 /// # Errors
 /// The first thing that is wrong, with its file and line.
-pub(crate) fn read(root: &Path) -> Result<ListTables, Problem> {
+pub(crate) fn read(root: &Path) -> Result<ListTables, Defect> {
     Ok(ListTables {
         headers: headers(root)?,
         words: words(root)?,
@@ -132,7 +132,7 @@ pub(crate) fn read(root: &Path) -> Result<ListTables, Problem> {
     })
 }
 
-fn headers(root: &Path) -> Result<&'static [HeaderWord], Problem> {
+fn headers(root: &Path) -> Result<&'static [HeaderWord], Defect> {
     let table = Table::<HeaderRow>::read(root, "content/rules/list_headers.csv")?;
     let mut known: BTreeMap<String, HeaderWord> = BTreeMap::new();
     for row in &table.rows {
@@ -185,7 +185,7 @@ const OWN_ONLY: [&str; 6] = [
     "keep",
 ];
 
-fn words(root: &Path) -> Result<&'static [CellWord], Problem> {
+fn words(root: &Path) -> Result<&'static [CellWord], Defect> {
     let table = Table::<WordRow>::read(root, "content/rules/list_words.csv")?;
     let mut known: BTreeMap<(WordKind, String), &'static str> = BTreeMap::new();
     for row in &table.rows {
@@ -227,7 +227,7 @@ fn words(root: &Path) -> Result<&'static [CellWord], Problem> {
 }
 
 /// Symbols of our own species, of the bark table and of the table of sprouts.
-fn symbols(root: &Path) -> Result<&'static [&'static str], Problem> {
+fn symbols(root: &Path) -> Result<&'static [&'static str], Defect> {
     let sprouts = Table::<SymbolRow>::read(root, "content/evidence/plants_resprout.csv")?;
     let bark = Table::<CodeRow>::read(root, "content/evidence/bark_all_species.csv")?;
     let own = Table::<OwnCodeRow>::read(root, "content/evidence/species_join.csv")?;

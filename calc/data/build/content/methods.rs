@@ -3,7 +3,7 @@
 use super::cells::{List, cell, keep, maybe};
 use super::sizes;
 use super::sources::Sources;
-use crate::table::{At, Problem, Table};
+use crate::table::{At, Defect, Table};
 use calc::models::condition::RowCondition;
 use calc::models::effort::MethodMinutes;
 use calc::models::method::MethodRule;
@@ -45,7 +45,7 @@ struct MethodRow {
 impl MethodRow {
     /// Whether the row may say so of itself: `print` where sources print it, `practice` where the trade does it and none
     /// was found, `own` where any of it is ours.
-    fn check_basis(&self, at: At) -> Result<(), Problem> {
+    fn check_basis(&self, at: At) -> Result<(), Defect> {
         let says = |id: &str| {
             self.cites
                 .iter()
@@ -86,7 +86,7 @@ impl MethodRow {
 }
 
 /// The rows, each with its condition; a condition without a row and a row without a condition stop the build.
-pub(crate) fn rules(root: &Path, sources: &Sources) -> Result<&'static [MethodRule], Problem> {
+pub(crate) fn rules(root: &Path, sources: &Sources) -> Result<&'static [MethodRule], Defect> {
     let table = Table::<MethodRow>::read(root, "content/rules/methods.csv")?;
     let rows = table.by(|row| row.id.id())?;
     if let Some(missing) = RowCondition::IDS.iter().find(|id| !rows.contains_key(*id)) {
@@ -129,7 +129,7 @@ const WIDEST_IN: f64 = 200.0;
 const LONGEST_MIN: f64 = 1000.0;
 
 /// Minutes of other methods, as printed.
-pub(crate) fn minutes(root: &Path, sources: &Sources) -> Result<&'static [MethodMinutes], Problem> {
+pub(crate) fn minutes(root: &Path, sources: &Sources) -> Result<&'static [MethodMinutes], Defect> {
     let table = Table::<MinutesRow>::read(root, "content/rules/method_minutes.csv")?;
     let mut minutes = Vec::new();
     for row in &table.rows {
@@ -160,7 +160,7 @@ pub(crate) fn minutes(root: &Path, sources: &Sources) -> Result<&'static [Method
 }
 
 /// Two ends of a range, the lower first, from 0 to a limit.
-pub(crate) fn in_order(at: At, what: &str, low: f64, high: f64, most: f64) -> Result<(), Problem> {
+pub(crate) fn in_order(at: At, what: &str, low: f64, high: f64, most: f64) -> Result<(), Defect> {
     if 0.0 <= low && low <= high && high <= most {
         return Ok(());
     }

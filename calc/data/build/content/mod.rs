@@ -21,7 +21,7 @@ mod species;
 mod species_tables;
 mod trials;
 
-use crate::table::Problem;
+use crate::table::Defect;
 use calc::reference::Reference;
 use std::path::Path;
 use std::sync::OnceLock;
@@ -33,7 +33,7 @@ const DATA_VERSION: &str = "2026-11-29";
 ///
 /// # Errors
 /// The first thing that is wrong with a table, with its file and line.
-pub(crate) fn read(root: &Path) -> Result<Reference, Problem> {
+pub(crate) fn read(root: &Path) -> Result<Reference, Defect> {
     let sources = sources::Sources::read(root)?;
     let listed = species::read(root, &sources)?;
     let regional = regional::read(root, &sources, listed)?;

@@ -2,7 +2,7 @@
 
 use super::cells::{Codes, List, MonthDay, cell, keep};
 use super::sources::Sources;
-use crate::table::{At, Problem, Table};
+use crate::table::{At, Defect, Table};
 use calc::terms::cite::Grade;
 use calc::timing::closed_months::{Restriction, Scope, Topic};
 use serde::Deserialize;
@@ -31,7 +31,7 @@ struct MonthsRow {
 }
 
 /// A group's own months come from its settings, never from a table.
-fn topic(at: At, kind: Topic) -> Result<Topic, Problem> {
+fn topic(at: At, kind: Topic) -> Result<Topic, Defect> {
     match kind {
         Topic::Group => Err(at.problem("kind: \"group\" stands in no table")),
         other => Ok(other),
@@ -39,7 +39,7 @@ fn topic(at: At, kind: Topic) -> Result<Topic, Problem> {
 }
 
 /// The months, in the order of the table.
-pub(crate) fn read(root: &Path, sources: &Sources) -> Result<&'static [Restriction], Problem> {
+pub(crate) fn read(root: &Path, sources: &Sources) -> Result<&'static [Restriction], Defect> {
     let table = Table::<MonthsRow>::read(root, "content/rules/seasonal_restrictions.csv")?;
     let mut months = Vec::new();
     for row in &table.rows {

@@ -3,7 +3,7 @@
 use super::cells::{List, Names, cell, keep};
 use super::methods::in_order;
 use super::sources::Sources;
-use crate::table::{At, Problem, Table};
+use crate::table::{At, Defect, Table};
 use calc::models::outlook::{OutlookClass, OutlookOverride, OutlookRow, Share, SizeClass};
 use calc::terms::cite::Grade;
 use calc::terms::species::Species;
@@ -56,7 +56,7 @@ struct SpeciesRow {
 /// A share cannot be more, percent.
 const ALL: f64 = 100.0;
 
-fn share(at: At, low: f64, likely: Option<f64>, high: f64) -> Result<Share, Problem> {
+fn share(at: At, low: f64, likely: Option<f64>, high: f64) -> Result<Share, Defect> {
     in_order(at, "low to high", low, high, ALL)?;
     if likely.is_some_and(|likely| !(low..=high).contains(&likely)) {
         return Err(at.problem("the likely value lies outside its range"));
@@ -67,7 +67,7 @@ fn share(at: At, low: f64, likely: Option<f64>, high: f64) -> Result<Share, Prob
 type Both = (&'static [OutlookRow], &'static [OutlookOverride]);
 
 /// Classes, then single species.
-pub(crate) fn read(root: &Path, sources: &Sources, listed: &[Species]) -> Result<Both, Problem> {
+pub(crate) fn read(root: &Path, sources: &Sources, listed: &[Species]) -> Result<Both, Defect> {
     let table = Table::<ClassRow>::read(root, "content/evidence/outlook.csv")?;
     let mut classes = Vec::new();
     for row in &table.rows {

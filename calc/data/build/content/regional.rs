@@ -4,7 +4,7 @@
 use super::cells::{Cell, Codes, List, cell, keep, maybe};
 use super::sources::Sources;
 use super::species_tables::ByPlaceRow;
-use crate::table::{At, Problem, Row, Table};
+use crate::table::{At, Defect, RowAt, Table};
 use calc::reference::NameByPlace;
 use calc::terms::cite::{Cite, Grade, Source};
 use calc::terms::regional::{Authority, OtherTree, Regional};
@@ -104,16 +104,12 @@ const NO_LAW: [&str; 5] = [
 const GROUPS: [&str; 3] = ["unknown broadleaf", "unknown conifer", "unknown shrub"];
 
 /// The rows of who decides, which the cautions ask too: where one of them is not told.
-pub(crate) fn authority_rows(root: &Path) -> Result<Table<AuthorityRow>, Problem> {
+pub(crate) fn authority_rows(root: &Path) -> Result<Table<AuthorityRow>, Defect> {
     Table::read(root, "content/evidence/caution_authorities.csv")
 }
 
 /// The whole file.
-pub(crate) fn read(
-    root: &Path,
-    sources: &Sources,
-    listed: &[Species],
-) -> Result<Regional, Problem> {
+pub(crate) fn read(root: &Path, sources: &Sources, listed: &[Species]) -> Result<Regional, Defect> {
     let rows = authority_rows(root)?;
     let mut cited: BTreeMap<&'static str, &'static str> = BTreeMap::new();
     let mut authorities = Vec::new();
@@ -136,10 +132,10 @@ pub(crate) fn read(
 }
 
 fn authority(
-    row: &Row<AuthorityRow>,
+    row: &RowAt<AuthorityRow>,
     rows: &Table<AuthorityRow>,
     sources: &Sources,
-) -> Result<Authority, Problem> {
+) -> Result<Authority, Defect> {
     let law = row.law_in_plain_words.as_str();
     let read = row.grade != Grade::Memory && !NO_LAW.contains(&law);
     let id = row.source_id.first().map_or("", String::as_str);
@@ -158,12 +154,12 @@ fn authority(
 
 /// Who decides. `see the line on felling licences` is that line's; `see oak_wilt_regions.csv` is the state's own, which
 /// the module has.
-fn who<'a>(row: &'a Row<AuthorityRow>, rows: &'a Table<AuthorityRow>) -> Result<&'a str, Problem> {
+fn who<'a>(row: &'a RowAt<AuthorityRow>, rows: &'a Table<AuthorityRow>) -> Result<&'a str, Defect> {
     match row.who_decides.as_str() {
         "see oak_wilt_regions.csv" | "see ash_borer_regions.csv" => Ok(""),
         "see the line on felling licences" => {
             let is =
-                |other: &&Row<AuthorityRow>| other.caution == "LW9" && other.region == row.region;
+                |other: &&RowAt<AuthorityRow>| other.caution == "LW9" && other.region == row.region;
             let found = rows.rows.iter().find(is);
             let none = || row.at.problem("there is no line on felling licences");
             found
@@ -181,7 +177,7 @@ fn others(
     root: &Path,
     sources: &Sources,
     listed: &[Species],
-) -> Result<&'static [OtherTree], Problem> {
+) -> Result<&'static [OtherTree], Defect> {
     let table = Table::<OtherRow>::read(root, "content/evidence/other_names.csv")?;
     let marks = Table::<MarkRow>::read(root, "content/rules/mark_of_caution.csv")?;
     let mut others = Vec::new();
@@ -193,11 +189,11 @@ fn others(
 }
 
 fn other(
-    row: &Row<OtherRow>,
+    row: &RowAt<OtherRow>,
     marks: &Table<MarkRow>,
     sources: &Sources,
     listed: &[Species],
-) -> Result<OtherTree, Problem> {
+) -> Result<OtherTree, Defect> {
     let scientific = row.scientific_name.as_str();
     let is_listed = |name: &str| {
         let mut species = listed.iter();
@@ -275,7 +271,7 @@ pub(crate) fn names_by_place(
     root: &Path,
     listed: &[Species],
     regional: &Regional,
-) -> Result<&'static [NameByPlace], Problem> {
+) -> Result<&'static [NameByPlace], Defect> {
     let table = Table::<ByPlaceRow>::read(root, "content/rules/names_by_place.csv")?;
     let mut names = Vec::new();
     for row in &table.rows {
@@ -306,9 +302,9 @@ pub(crate) fn not_in(rows: &Table<AuthorityRow>, caution: &str) -> &'static [&'s
 }
 
 /// Whether every caution of a table of who decides is one that is known.
-pub(crate) fn known(rows: &Table<AuthorityRow>, is: impl Fn(&str) -> bool) -> Result<(), Problem> {
+pub(crate) fn known(rows: &Table<AuthorityRow>, is: impl Fn(&str) -> bool) -> Result<(), Defect> {
     let stranger = rows.rows.iter().find(|row| !is(&row.caution));
-    stranger.map_or(Ok(()), |row: &Row<AuthorityRow>| {
+    stranger.map_or(Ok(()), |row: &RowAt<AuthorityRow>| {
         let at: At = row.at;
         Err(at.problem(format!("caution: there is no \"{}\"", row.caution)))
     })

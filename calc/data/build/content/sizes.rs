@@ -1,12 +1,12 @@
 //! Sizes of stem as the table of methods writes them: `> 6`, `>= 1 <= 2.5`, `base > 2.5; shrub: base > 4`,
 //! `shrub: base < 3 or 4 stems`. Inches at breast height, or at the base.
 
-use crate::table::{At, Problem};
+use crate::table::{At, Defect};
 use calc::models::condition::Sizes;
 use calc::terms::species::Group;
 
 /// Reads a cell; an empty one is every size.
-pub(crate) fn read(at: At, text: &str) -> Result<&'static [Sizes], Problem> {
+pub(crate) fn read(at: At, text: &str) -> Result<&'static [Sizes], Defect> {
     let mut all: Vec<Sizes> = Vec::new();
     for part in text
         .split(';')

@@ -1,7 +1,7 @@
 //! The sources that may be cited, and the best grade that each allows.
 
 use super::cells::{List, cell, keep};
-use crate::table::{At, Problem, Table};
+use crate::table::{At, Defect, Table};
 use calc::terms::cite::{Cite, Grade, Source};
 use serde::Deserialize;
 use std::cell::RefCell;
@@ -29,7 +29,7 @@ pub(crate) struct Sources {
 }
 
 impl Sources {
-    pub(crate) fn read(root: &Path) -> Result<Self, Problem> {
+    pub(crate) fn read(root: &Path) -> Result<Self, Defect> {
         let table = Table::<SourceRow>::read(root, "content/evidence/sources.csv")?;
         let mut lines = BTreeMap::new();
         let mut same_as = BTreeMap::new();
@@ -76,7 +76,7 @@ impl Sources {
     }
 
     /// The grade that a value from a source may carry: no better than its source allows.
-    pub(crate) fn grade(&self, at: At, id: &str, grade: Grade) -> Result<Grade, Problem> {
+    pub(crate) fn grade(&self, at: At, id: &str, grade: Grade) -> Result<Grade, Defect> {
         let line = self.lines.get(id);
         let (_, ceiling) =
             line.ok_or_else(|| at.problem(format!("the source \"{id}\" is not in sources.csv")))?;
@@ -85,13 +85,7 @@ impl Sources {
 
     /// A place in a source, which then has a label. It is printed as it stands, so no id of a source and no name of a
     /// column may be part of it.
-    pub(crate) fn cite(
-        &self,
-        at: At,
-        id: &str,
-        place: &str,
-        grade: Grade,
-    ) -> Result<Cite, Problem> {
+    pub(crate) fn cite(&self, at: At, id: &str, place: &str, grade: Grade) -> Result<Cite, Defect> {
         let mut words = place.split(|c: char| !(c.is_ascii_alphanumeric() || c == '_'));
         if let Some(code) = words.find(|word| {
             word.contains('_')
@@ -122,7 +116,7 @@ impl Sources {
         at: At,
         list: &List,
         grade: Grade,
-    ) -> Result<&'static [Cite], Problem> {
+    ) -> Result<&'static [Cite], Defect> {
         if list.is_empty() {
             return Err(at.problem("a source is needed"));
         }
@@ -140,7 +134,7 @@ impl Sources {
         ids: &List,
         place: &str,
         grade: Grade,
-    ) -> Result<Cite, Problem> {
+    ) -> Result<Cite, Defect> {
         let id = match (grade, ids.first()) {
             (Grade::Assumption, _) => "own",
             (_, Some(id)) => id,
@@ -151,7 +145,7 @@ impl Sources {
 
     /// The labels of the sources that something cites: a table, or the code of the models. Code says that a value was
     /// read in the source's own text, which the source has to allow.
-    pub(crate) fn shown(&self, root: &Path) -> Result<&'static [Source], Problem> {
+    pub(crate) fn shown(&self, root: &Path) -> Result<&'static [Source], Defect> {
         for (at, id) in in_code(root, &root.join("calc/core/src")) {
             let allowed = self.grade(at, &id, Grade::Published)?;
             if allowed != Grade::Published {

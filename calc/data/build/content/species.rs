@@ -12,7 +12,7 @@ use super::species_tables::{
     SproutCells, StatusRow, SumRow, Tables, TraitRow, UnknownRow,
 };
 use super::trials;
-use crate::table::{At, Problem, Row, Table};
+use crate::table::{At, Defect, RowAt, Table};
 use calc::terms::cite::{Cite, Grade};
 use calc::terms::region::country;
 use calc::terms::species::{
@@ -23,7 +23,7 @@ use std::collections::BTreeMap;
 use std::path::Path;
 
 /// All species, sorted by scientific name, then those whose name the asker does not know.
-pub(crate) fn read(root: &Path, sources: &Sources) -> Result<&'static [Species], Problem> {
+pub(crate) fn read(root: &Path, sources: &Sources) -> Result<&'static [Species], Defect> {
     let tables = Tables::read(root)?;
     let join = Table::<JoinRow>::read(root, "content/evidence/species_join.csv")?;
     let listed = join.by(|row| &row.scientific_name)?;
@@ -62,18 +62,18 @@ pub(crate) fn read(root: &Path, sources: &Sources) -> Result<&'static [Species],
 
 /// The rows of one species.
 struct Rows<'a> {
-    response: &'a Row<ResponseRow>,
-    status: &'a Row<StatusRow>,
-    range: &'a Row<RangeRow>,
-    marks: &'a Row<MarksRow>,
-    durability: &'a Row<DurabilityRow>,
-    bark: Option<&'a Row<BarkRow>>,
-    mature: Option<&'a Row<MatureRow>>,
-    sum: Option<&'a Row<SumRow>>,
-    heights: Vec<&'a Row<CurveRow>>,
-    crowns: Vec<&'a Row<CurveRow>>,
-    sprouts: Vec<&'a Row<SproutCells>>,
-    traits: Vec<&'a Row<TraitRow>>,
+    response: &'a RowAt<ResponseRow>,
+    status: &'a RowAt<StatusRow>,
+    range: &'a RowAt<RangeRow>,
+    marks: &'a RowAt<MarksRow>,
+    durability: &'a RowAt<DurabilityRow>,
+    bark: Option<&'a RowAt<BarkRow>>,
+    mature: Option<&'a RowAt<MatureRow>>,
+    sum: Option<&'a RowAt<SumRow>>,
+    heights: Vec<&'a RowAt<CurveRow>>,
+    crowns: Vec<&'a RowAt<CurveRow>>,
+    sprouts: Vec<&'a RowAt<SproutCells>>,
+    traits: Vec<&'a RowAt<TraitRow>>,
     cautions: Vec<&'static str>,
 }
 
@@ -87,7 +87,7 @@ fn owner<'a>(row: &'a JoinRow, borrowed_from: &'a str) -> &'a str {
 
 /// The rows that a line of the join table names, and those that bear the species' own name; one complaint names all
 /// that are missing.
-fn rows<'a>(row: &'a Row<JoinRow>, tables: &'a Tables) -> Result<Rows<'a>, Problem> {
+fn rows<'a>(row: &'a RowAt<JoinRow>, tables: &'a Tables) -> Result<Rows<'a>, Defect> {
     let name = row.scientific_name.as_str();
     let mut missing: Vec<String> = Vec::new();
     let mut unnamed = |file: &str, key: &str| missing.push(format!("{file} has no row \"{key}\""));
@@ -177,7 +177,7 @@ fn rows<'a>(row: &'a Row<JoinRow>, tables: &'a Tables) -> Result<Rows<'a>, Probl
     let genus = name.split(' ').next().unwrap_or(name);
     for asked in all(&tables.genera, |of| of.genus == genus) {
         let carries = |mark: &str| {
-            let is = |row: &&Row<TraitRow>| match row.mark.is() {
+            let is = |row: &&RowAt<TraitRow>| match row.mark.is() {
                 Some(Mark::Is(of)) => Trait::parse(mark) == Some(*of),
                 _ => false,
             };
@@ -217,15 +217,15 @@ fn rows<'a>(row: &'a Row<JoinRow>, tables: &'a Tables) -> Result<Rows<'a>, Probl
     }
 }
 
-fn find<T>(table: &Table<T>, is: impl Fn(&T) -> bool) -> Option<&Row<T>> {
+fn find<T>(table: &Table<T>, is: impl Fn(&T) -> bool) -> Option<&RowAt<T>> {
     table.rows.iter().find(|row| is(row))
 }
 
-fn all<T>(table: &Table<T>, is: impl Fn(&T) -> bool) -> Vec<&Row<T>> {
+fn all<T>(table: &Table<T>, is: impl Fn(&T) -> bool) -> Vec<&RowAt<T>> {
     table.rows.iter().filter(|row| is(row)).collect()
 }
 
-fn one(row: &Row<JoinRow>, tables: &Tables, sources: &Sources) -> Result<Species, Problem> {
+fn one(row: &RowAt<JoinRow>, tables: &Tables, sources: &Sources) -> Result<Species, Defect> {
     let name = row.scientific_name.as_str();
     let rows = rows(row, tables)?;
     let response = rows.response;
@@ -292,10 +292,10 @@ fn one(row: &Row<JoinRow>, tables: &Tables, sources: &Sources) -> Result<Species
 
 /// All names, the shown one first: the bark table's, the response table's parts, ours, scientific ones.
 fn names(
-    row: &Row<JoinRow>,
+    row: &RowAt<JoinRow>,
     response: &ResponseRow,
     tables: &Tables,
-) -> Result<Vec<String>, Problem> {
+) -> Result<Vec<String>, Defect> {
     let scientific = row.scientific_name.as_str();
     let mut names = Collected::default();
     let alone = !response.scientific_name.contains(';');
@@ -337,7 +337,7 @@ fn names(
 /// Thinnest and thickest bark over diameter that can be meant.
 const BARK: std::ops::RangeInclusive<f64> = 0.005..=0.12;
 
-fn bark(row: &Row<BarkRow>, sources: &Sources) -> Result<BarkRatio, Problem> {
+fn bark(row: &RowAt<BarkRow>, sources: &Sources) -> Result<BarkRatio, Defect> {
     let place = match row.class.as_str() {
         "" => "group or regression value".to_owned(),
         class => format!("bark class {class}"),
@@ -354,7 +354,7 @@ fn within(
     column: &str,
     value: f64,
     range: std::ops::RangeInclusive<f64>,
-) -> Result<f64, Problem> {
+) -> Result<f64, Defect> {
     if range.contains(&value) {
         return Ok(value);
     }
@@ -363,10 +363,10 @@ fn within(
 }
 
 fn curves_of(
-    rows: &[&Row<CurveRow>],
+    rows: &[&RowAt<CurveRow>],
     tables: &Tables,
     sources: &Sources,
-) -> Result<&'static [calc::terms::species::HeightRow], Problem> {
+) -> Result<&'static [calc::terms::species::HeightRow], Defect> {
     let curves = rows
         .iter()
         .map(|row| curves::curve(row, &tables.curve_regions, sources));
@@ -375,10 +375,10 @@ fn curves_of(
 
 /// Wood class, sum, and what the sum rests on.
 fn budbreak(
-    row: &Row<JoinRow>,
+    row: &RowAt<JoinRow>,
     rows: &Rows<'_>,
     sources: &Sources,
-) -> Result<(Option<WoodClass>, Option<f64>, Cite), Problem> {
+) -> Result<(Option<WoodClass>, Option<f64>, Cite), Defect> {
     let Some(sum) = rows.sum else {
         let Some(wood) = &row.wood_class else {
             return Err(row
@@ -407,7 +407,7 @@ fn budbreak(
     Ok((Some(wood), Some(value), cite))
 }
 
-fn sprouting(rows: &Rows<'_>) -> Result<&'static [SproutRow], Problem> {
+fn sprouting(rows: &Rows<'_>) -> Result<&'static [SproutRow], Defect> {
     let mut sprouting = Vec::new();
     for row in &rows.sprouts {
         let at = [
@@ -429,7 +429,7 @@ fn sprouting(rows: &Rows<'_>) -> Result<&'static [SproutRow], Problem> {
 
 /// Where the species is native. One of which nothing is said would never be warned of, and the national list and the
 /// ranges may not speak against each other.
-fn native(row: &Row<RangeRow>, status: &Row<StatusRow>) -> Result<NativeRange, Problem> {
+fn native(row: &RowAt<RangeRow>, status: &RowAt<StatusRow>) -> Result<NativeRange, Defect> {
     let range = NativeRange {
         codes: row.native_codes.0,
         not_in: row.not_native_countries.0,
@@ -457,7 +457,7 @@ fn native(row: &Row<RangeRow>, status: &Row<StatusRow>) -> Result<NativeRange, P
 
 /// Where the species is among those that are named first. What is not native in the United States or Canada is named
 /// where the national list has it.
-fn asked_for(name: &str, rows: &Rows<'_>, tables: &Tables) -> Result<Option<AskedFor>, Problem> {
+fn asked_for(name: &str, rows: &Rows<'_>, tables: &Tables) -> Result<Option<AskedFor>, Defect> {
     let Some(row) = find(&tables.asked_for, |row| row.scientific_name == name) else {
         return Ok(None);
     };
@@ -487,7 +487,7 @@ fn asked_for(name: &str, rows: &Rows<'_>, tables: &Tables) -> Result<Option<Aske
 }
 
 /// Look-alikes with a mark that was read in a source; marks from memory are never shown as sourced.
-fn look_alikes(row: &Row<MarksRow>, tables: &Tables) -> Result<&'static [LookAlike], Problem> {
+fn look_alikes(row: &RowAt<MarksRow>, tables: &Tables) -> Result<&'static [LookAlike], Defect> {
     let none = List::default();
     let others = row.lookalikes.is().unwrap_or(&none);
     let (marks, native) = (&row.telling_mark, &row.lookalike_is_native);
@@ -537,7 +537,7 @@ fn alike_name(scientific: &str, tables: &Tables) -> String {
 }
 
 /// The marks of a species, then its own least width.
-fn traits(rows: &Rows<'_>, sources: &Sources) -> Result<(&'static [Trait], Option<f64>), Problem> {
+fn traits(rows: &Rows<'_>, sources: &Sources) -> Result<(&'static [Trait], Option<f64>), Defect> {
     let (mut marks, mut minimum) = (Vec::new(), None);
     for row in &rows.traits {
         sources.grade(row.at, &row.source_id, row.grade)?;
@@ -556,7 +556,7 @@ fn traits(rows: &Rows<'_>, sources: &Sources) -> Result<(&'static [Trait], Optio
     Ok((marks.leak(), minimum))
 }
 
-fn unknown_species(row: &Row<UnknownRow>, sources: &Sources) -> Result<Species, Problem> {
+fn unknown_species(row: &RowAt<UnknownRow>, sources: &Sources) -> Result<Species, Defect> {
     let names = [&row.name].into_iter().chain(row.names.iter());
     let names: Vec<&'static str> = names.map(|name| keep(name)).collect();
     let bark = BarkRatio {

@@ -5,7 +5,7 @@ use super::cells::{Cell, Codes, List, Told, Usable, cell, maybe};
 use super::curves::{CurveRegion, CurveRow};
 use super::leaf_marks::{LeafMarks, SiteRow};
 use super::trials::DeathCells;
-use crate::table::{Problem, Row, Table};
+use crate::table::{Defect, RowAt, Table};
 use calc::models::trigger::Trigger;
 use calc::terms::cite::Grade;
 use calc::terms::species::{
@@ -314,7 +314,7 @@ pub(crate) struct Tables {
 }
 
 impl Tables {
-    pub(crate) fn read(root: &Path) -> Result<Self, Problem> {
+    pub(crate) fn read(root: &Path) -> Result<Self, Defect> {
         Ok(Self {
             response: Table::read(root, "content/evidence/species_response.csv")?,
             bark: Table::read(root, "content/evidence/bark.csv")?,
@@ -344,7 +344,7 @@ impl Tables {
     }
 
     /// Rows of our own tables that speak of a species that is not in the list.
-    pub(crate) fn strangers(&self, listed: &BTreeMap<&str, &Row<JoinRow>>) -> Result<(), Problem> {
+    pub(crate) fn strangers(&self, listed: &BTreeMap<&str, &RowAt<JoinRow>>) -> Result<(), Defect> {
         stranger(&self.traits, |row| &row.scientific_name, listed)?;
         stranger(&self.sites, |row| &row.scientific_name, listed)?;
         stranger(&self.names, |row| &row.scientific_name, listed)?;
@@ -368,8 +368,8 @@ impl Tables {
 fn stranger<T>(
     table: &Table<T>,
     name: fn(&T) -> &str,
-    listed: &BTreeMap<&str, &Row<JoinRow>>,
-) -> Result<(), Problem> {
+    listed: &BTreeMap<&str, &RowAt<JoinRow>>,
+) -> Result<(), Defect> {
     let mut rows = table.rows.iter();
     rows.find(|row| !listed.contains_key(name(row)))
         .map_or(Ok(()), |row| {

@@ -2,7 +2,7 @@
 
 use super::cells::{List, Names, cell, keep};
 use super::sources::Sources;
-use crate::table::{Problem, Table};
+use crate::table::{Defect, Table};
 use calc::terms::cite::Grade;
 use calc::terms::species::{DeathRow, TrialTold};
 use serde::Deserialize;
@@ -41,7 +41,7 @@ pub(crate) fn read(
     name: &str,
     table: &Table<DeathCells>,
     sources: &Sources,
-) -> Result<Trials, Problem> {
+) -> Result<Trials, Defect> {
     let mut trials = Trials::default();
     for row in &table.rows {
         let is_of = row.species.0.iter().any(|of| of == name);

@@ -1,10 +1,10 @@
 //! Codes of species: trusted as the plant list's symbols only if the whole column is of them.
 
 use super::{Judge, Stats};
-use crate::ask::What;
+use crate::ask::ListQuestion;
 use crate::decisions::{Codes, PLANTS};
-use crate::plan::CodePlan;
-use calc_data::list::{Column, Kind};
+use crate::reading::CodeMeaning;
+use calc_data::list::{Column, WordKind};
 
 /// The longest code, in characters.
 const LONGEST: usize = 8;
@@ -38,17 +38,17 @@ pub(super) fn are_codes(stats: &Stats) -> bool {
 
 impl Judge<'_> {
     pub(super) fn codes(&mut self) {
-        let names = &self.plan.names;
+        let names = &self.reading.names;
         let Some(at) = names.code else {
             return;
         };
         match &self.decided[at].codes {
             Some(Codes::Known(word)) if word == PLANTS => {
-                self.plan.codes = CodePlan::Plants;
+                self.reading.codes = CodeMeaning::Plants;
                 return;
             }
             Some(Codes::Own(table)) => {
-                self.plan.codes = CodePlan::Own(table.clone());
+                self.reading.codes = CodeMeaning::Own(table.clone());
                 return;
             }
             _ => {}
@@ -59,17 +59,17 @@ impl Judge<'_> {
             || names.genus.is_some()
             || names.species.is_some()
         {
-            self.plan.names.code = None;
-            self.plan.columns[at].is = Column::Keep;
+            self.reading.names.code = None;
+            self.reading.columns[at].is = Column::Keep;
             return;
         }
-        if self.plan.of_a_piece {
-            self.plan.codes = CodePlan::Undecided;
+        if self.reading.of_a_piece {
+            self.reading.codes = CodeMeaning::Undecided;
             return;
         }
         let stats = self.stats(at);
         let unknown = |value: &str| {
-            self.words.means(Kind::UnknownName, value).is_some()
+            self.words.means(WordKind::UnknownName, value).is_some()
                 || self.words.not_tree(value).is_some()
         };
         let symbol = |value: &str| {
@@ -91,16 +91,16 @@ impl Judge<'_> {
         // Our tables do not have every symbol of the plant list. A column with one that they lack is asked; a
         // column that has only known ones can be nothing else.
         if rows > 0 && commonest && known * 100 >= rows * 98 {
-            self.plan.codes = CodePlan::Plants;
+            self.reading.codes = CodeMeaning::Plants;
             return;
         }
-        self.plan.codes = CodePlan::Undecided;
+        self.reading.codes = CodeMeaning::Undecided;
         let stranger = all.iter().find(|(value, _)| !symbol(value));
         let stranger = stranger.map_or(String::new(), |(value, _)| value.clone());
         self.ask(
             at,
             stats.filled,
-            What::Codes {
+            ListQuestion::Codes {
                 codes: all,
                 stranger,
             },

@@ -1,7 +1,7 @@
 //! Tags that repeat: the smallest set of columns that is unique, or nearly, is proposed.
 
 use super::Judge;
-use crate::ask::What;
+use crate::ask::ListQuestion;
 use calc_data::list::{Column, header_key};
 use std::collections::BTreeSet;
 
@@ -16,20 +16,20 @@ impl Judge<'_> {
             .iter()
             .filter_map(|name| {
                 let key = header_key(name);
-                self.plan
+                self.reading
                     .columns
                     .iter()
                     .position(|column| header_key(&column.header) == key)
             })
             .collect();
         if !decided.is_empty() {
-            self.plan.key = decided;
+            self.reading.key = decided;
             return;
         }
-        let Some(id) = self.plan.id else {
+        let Some(id) = self.reading.id else {
             return;
         };
-        if self.plan.of_a_piece {
+        if self.reading.of_a_piece {
             return;
         }
         let repeats = self.repeats(&[id]);
@@ -41,12 +41,12 @@ impl Judge<'_> {
             .iter()
             .flat_map(|column| self.all(*column))
             .collect();
-        for at in 0..self.plan.columns.len() {
+        for at in 0..self.reading.columns.len() {
             let stats = self.stats(at);
             let groups =
                 (2..=500).contains(&stats.values.len()) && stats.values.len() * 2 < stats.filled;
             let text = matches!(
-                self.plan.columns[at].is,
+                self.reading.columns[at].is,
                 Column::Keep | Column::Unit | Column::Site
             );
             if groups && text && !others.contains(&at) {
@@ -62,9 +62,9 @@ impl Judge<'_> {
         {
             let columns = columns
                 .iter()
-                .map(|at| self.plan.columns[*at].header.clone())
+                .map(|at| self.reading.columns[*at].header.clone())
                 .collect();
-            self.ask(id, repeats, What::Key { columns, repeats });
+            self.ask(id, repeats, ListQuestion::Key { columns, repeats });
         }
     }
 

@@ -1,10 +1,10 @@
 //! Columns whose header does not settle what they hold: their values do.
 
 use super::{Judge, NotRead, Note};
-use crate::header::Unit;
-use crate::plan::NameColumns;
+use crate::header::LengthUnit;
+use crate::reading::NameColumns;
 use calc::terms::quantity::Units;
-use calc_data::list::{Column, Kind, header_key};
+use calc_data::list::{Column, WordKind, header_key};
 
 impl Judge<'_> {
     pub(super) fn kinds(&mut self) {
@@ -25,28 +25,29 @@ impl Judge<'_> {
                 !self.all(Column::Dbh).is_empty() || !self.all(Column::Girth).is_empty();
             let headers = &self.layout.headers;
             let romance = headers.iter().filter(|header| header.romance).count();
-            let accent = self.plan.columns[at].header.contains(['í', 'Í']);
+            let accent = self.reading.columns[at].header.contains(['í', 'Í']);
             let stats = self.stats(at);
             let no_number =
                 stats.filled > 0 && stats.numbers.len() + stats.with_unit < stats.filled / 2;
             let day = other_size || accent || no_number || romance > 1;
-            self.plan.columns[at].is = if day { Column::SurveyDate } else { Column::Dbh };
+            self.reading.columns[at].is = if day { Column::SurveyDate } else { Column::Dbh };
         }
     }
 
     /// A column whose header says nothing and whose cells all say that trees live or are dead is the status.
     fn states_without_a_name(&mut self) {
         for at in self.all(Column::Keep) {
-            if self.layout.headers[at].column.is_some() || self.plan.columns[at].ours {
+            if self.layout.headers[at].column.is_some() || self.reading.columns[at].ours {
                 continue;
             }
             let stats = self.stats(at);
             let dead = |value: &String| self.words.dead(value).is_some();
-            let known =
-                |value: &String| dead(value) || self.words.means(Kind::Condition, value).is_some();
+            let known = |value: &String| {
+                dead(value) || self.words.means(WordKind::Condition, value).is_some()
+            };
             let mut values = stats.values.keys();
             if values.clone().any(dead) && values.all(known) {
-                self.plan.columns[at].is = Column::Status;
+                self.reading.columns[at].is = Column::Status;
             }
         }
     }
@@ -58,10 +59,10 @@ impl Judge<'_> {
             let units = stats
                 .values
                 .keys()
-                .filter(|value| Unit::parse(value).is_some())
+                .filter(|value| LengthUnit::parse(value).is_some())
                 .count();
             if units > 0 && units == stats.values.len() {
-                self.plan.columns[at].is = Column::DbhUnit;
+                self.reading.columns[at].is = Column::DbhUnit;
             } else if stats.filled >= 3 && stats.values.len() == stats.filled {
                 // A flat or a house: it groups nothing.
                 self.not_read(at, NotRead::NoGroups);
@@ -79,7 +80,7 @@ impl Judge<'_> {
                 && points * 4 >= stats.values.len() * 3
                 && self.all(Column::Point).is_empty()
             {
-                self.plan.columns[at].is = Column::Point;
+                self.reading.columns[at].is = Column::Point;
             }
         }
     }
@@ -107,8 +108,8 @@ impl Judge<'_> {
                 continue;
             }
             // All of them between 1.2 and 1.5 m: the height of the tape.
-            let unit = self.plan.columns[at].unit;
-            let metres = |value: f64| value * unit.unwrap_or(Unit::Metre).mm() / 1000.0;
+            let unit = self.reading.columns[at].unit;
+            let metres = |value: f64| value * unit.unwrap_or(LengthUnit::Metre).mm() / 1000.0;
             let low = stats.numbers.first().copied().unwrap_or(0.0);
             let tape = |value: f64| {
                 (0.2..=2.0).contains(&metres(value))
@@ -120,16 +121,16 @@ impl Judge<'_> {
                 && tape(stats.median())
                 && stats.values.len() < 4;
             if is_tape {
-                self.plan.columns[at].is = Column::MeasuredAt;
+                self.reading.columns[at].is = Column::MeasuredAt;
             } else if unit.is_none() && stats.with_unit * 2 < stats.filled {
-                let assumed = match self.plan.options.units {
-                    Units::Us => Unit::Foot,
-                    Units::Metric => Unit::Metre,
+                let assumed = match self.reading.options.units {
+                    Units::Us => LengthUnit::Foot,
+                    Units::Metric => LengthUnit::Metre,
                 };
-                self.plan.columns[at].unit = Some(assumed);
-                self.plan.columns[at].assumed = true;
+                self.reading.columns[at].unit = Some(assumed);
+                self.reading.columns[at].assumed = true;
                 self.notes.push(Note::UnitAssumed {
-                    header: self.plan.columns[at].header.clone(),
+                    header: self.reading.columns[at].header.clone(),
                     unit: assumed,
                     median: stats.median(),
                 });
@@ -155,7 +156,7 @@ impl Judge<'_> {
                 }
                 if numbers > 0 && over * 2 > numbers && !self.is_decided(at) {
                     self.not_read(at, NotRead::NotDegrees);
-                    self.plan.columns[at].is = Column::Projected;
+                    self.reading.columns[at].is = Column::Projected;
                 }
             }
         }
@@ -171,7 +172,7 @@ impl Judge<'_> {
     fn projected(&mut self) {
         let all = self.all(Column::Projected);
         let axis = |judge: &Self, name: &str| {
-            let of = |at: &usize| header_key(&judge.plan.columns[*at].header) == name;
+            let of = |at: &usize| header_key(&judge.reading.columns[*at].header) == name;
             all.iter().copied().find(of)
         };
         if let (Some(x), Some(y)) = (axis(self, "x"), axis(self, "y"))
@@ -193,14 +194,14 @@ impl Judge<'_> {
                 fine && cells > 0
             };
             if fits(self, x, 180.0) && fits(self, y, 90.0) {
-                self.plan.columns[x].is = Column::Lon;
-                self.plan.columns[y].is = Column::Lat;
+                self.reading.columns[x].is = Column::Lon;
+                self.reading.columns[y].is = Column::Lat;
                 return;
             }
         }
         for at in &all {
             if self.stats(*at).filled > 0 {
-                let header = self.plan.columns[*at].header.clone();
+                let header = self.reading.columns[*at].header.clone();
                 let why = NotRead::NotDegrees;
                 self.notes.push(Note::NotRead { header, why });
             }
@@ -211,10 +212,10 @@ impl Judge<'_> {
                 value.len() <= 3 && !digits.is_empty() && digits.bytes().all(|c| c.is_ascii_digit())
             };
             if !all.is_empty()
-                && header_key(&self.plan.columns[at].header).contains("zone")
+                && header_key(&self.reading.columns[at].header).contains("zone")
                 && self.stats(at).values.keys().all(zone)
             {
-                self.plan.columns[at].is = Column::Projected;
+                self.reading.columns[at].is = Column::Projected;
             }
         }
     }
@@ -239,12 +240,12 @@ impl Judge<'_> {
             };
             let singles = stats.values.keys().filter(small).count();
             if genus.is_some()
-                && self.plan.columns[at].is == Column::Species
+                && self.reading.columns[at].is == Column::Species
                 && singles * 2 > stats.values.len()
             {
-                self.plan.columns[at].is = Column::Epithet;
+                self.reading.columns[at].is = Column::Epithet;
             } else if self.decided[at].codes.is_some() || super::codes::are_codes(&stats) {
-                self.plan.columns[at].is = Column::Code;
+                self.reading.columns[at].is = Column::Code;
             }
         }
         // A name of people may be the name of the tree, where nothing else is.
@@ -261,10 +262,10 @@ impl Judge<'_> {
         if names.first().is_none() {
             names.species = self.trees_called_name();
             if let Some(at) = names.species {
-                self.plan.columns[at].is = Column::Species;
+                self.reading.columns[at].is = Column::Species;
             }
         }
-        self.plan.names = names;
+        self.reading.names = names;
     }
 
     /// A column called name whose values are known trees.
@@ -316,7 +317,7 @@ impl Judge<'_> {
                 self.not_read(at, NotRead::Doubled);
             }
         }
-        self.plan.id = best.map(|(_, at)| at);
+        self.reading.id = best.map(|(_, at)| at);
     }
 }
 

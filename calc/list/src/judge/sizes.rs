@@ -3,10 +3,10 @@
 use super::kinds::LEAST_ROWS;
 use super::stats::median;
 use super::{Judge, NotRead, Note};
-use crate::ask::What;
+use crate::ask::ListQuestion;
 use crate::bytes::NotList;
-use crate::header::Unit;
-use crate::plan::SizeColumn;
+use crate::header::LengthUnit;
+use crate::reading::SizeColumn;
 use calc::terms::number::read_number;
 use calc::terms::quantity::{Dbh, Units};
 use calc_data::list::Column;
@@ -34,21 +34,21 @@ impl Judge<'_> {
         };
         let mut columns = if main.is_empty() { classes } else { main };
         if columns.is_empty() {
-            if !self.all(Column::Count).is_empty() && self.plan.id.is_none() {
+            if !self.all(Column::Count).is_empty() && self.reading.id.is_none() {
                 return Err(NotList::Counts);
             }
-            if !self.plan.of_a_piece {
-                self.ask_file(What::NoSize);
+            if !self.reading.of_a_piece {
+                self.ask_file(ListQuestion::NoSize);
             }
             return Ok(());
         }
         self.order(&mut columns, of_stems);
         for at in &columns {
-            let girth = self.plan.columns[*at].is == Column::Girth;
+            let girth = self.reading.columns[*at].is == Column::Girth;
             self.unit_of(*at, girth);
         }
         let made = |judge: &Self, at: usize| {
-            let column = &judge.plan.columns[at];
+            let column = &judge.reading.columns[at];
             SizeColumn {
                 at,
                 girth: column.is == Column::Girth,
@@ -64,26 +64,26 @@ impl Judge<'_> {
         }
         // A second diameter without a year is another measure of the same: it only proves.
         let years = sizes.iter().filter(|size| size.year.is_some()).count();
-        if years == 0 && !self.plan.stems_in_columns && self.numbered(&columns).is_none() {
+        if years == 0 && !self.reading.stems_in_columns && self.numbered(&columns).is_none() {
             for size in sizes.drain(1..) {
-                if self.plan.columns[size.at].unit == self.plan.columns[columns[0]].unit {
+                if self.reading.columns[size.at].unit == self.reading.columns[columns[0]].unit {
                     self.not_read(size.at, NotRead::Doubled);
                 }
             }
-        } else if sizes.len() > 1 && !self.plan.stems_in_columns {
+        } else if sizes.len() > 1 && !self.reading.stems_in_columns {
             let headers = sizes
                 .iter()
-                .map(|size| self.plan.columns[size.at].header.clone())
+                .map(|size| self.reading.columns[size.at].header.clone())
                 .collect();
             self.notes.push(Note::Newest { headers });
         }
         if !diameters.is_empty() {
-            self.plan.beside = girths.first().map(|at| {
+            self.reading.beside = girths.first().map(|at| {
                 self.unit_of(*at, true);
                 made(self, *at)
             });
         }
-        self.plan.sizes = sizes;
+        self.reading.sizes = sizes;
         Ok(())
     }
 
@@ -94,7 +94,7 @@ impl Judge<'_> {
         let all_said =
             columns.len() > 1 && columns.iter().all(|at| !said(self, at).trim().is_empty());
         if stems || (all_said && columns.iter().all(|at| said(self, at) == "stems")) {
-            self.plan.stems_in_columns = true;
+            self.reading.stems_in_columns = true;
             return;
         }
         if let Some(numbered) = self.numbered(columns) {
@@ -109,16 +109,16 @@ impl Judge<'_> {
                 }
                 return;
             }
-            if !self.plan.of_a_piece {
+            if !self.reading.of_a_piece {
                 let headers: Vec<String> = numbered
                     .iter()
-                    .map(|at| self.plan.columns[*at].header.clone())
+                    .map(|at| self.reading.columns[*at].header.clone())
                     .collect();
                 let filled = self.stats(numbered[0]).filled;
-                self.ask(numbered[0], filled, What::Numbered { headers });
+                self.ask(numbered[0], filled, ListQuestion::Numbered { headers });
             }
         }
-        columns.sort_by_key(|at| std::cmp::Reverse(self.plan.columns[*at].year.unwrap_or(0)));
+        columns.sort_by_key(|at| std::cmp::Reverse(self.reading.columns[*at].year.unwrap_or(0)));
     }
 
     /// Columns that differ by a number behind the same name.
@@ -135,39 +135,44 @@ impl Judge<'_> {
 
     /// Settles the unit of a column: said, in a column of its own, in its cells, proven by another column, or the page's.
     fn unit_of(&mut self, at: usize, girth: bool) {
-        if self.plan.columns[at].unit.is_some() || !self.all(Column::DbhUnit).is_empty() {
+        if self.reading.columns[at].unit.is_some() || !self.all(Column::DbhUnit).is_empty() {
             return;
         }
         let stats = self.stats(at);
         if stats.with_unit * 2 > stats.filled {
             // Bare numbers among them stay those of the page.
         } else if let Some((unit, by)) = self.proven(at, girth) {
-            let header = self.plan.columns[at].header.clone();
-            self.plan.columns[at].unit = Some(unit);
+            let header = self.reading.columns[at].header.clone();
+            self.reading.columns[at].unit = Some(unit);
             self.notes.push(Note::UnitProven { header, unit, by });
             return;
-        } else if self.layout.headers[at].cut && !self.plan.of_a_piece {
-            let neighbour = self.plan.columns.iter().enumerate();
+        } else if self.layout.headers[at].cut && !self.reading.of_a_piece {
+            let neighbour = self.reading.columns.iter().enumerate();
             let proposal = neighbour
                 .filter(|(other, column)| {
                     *other != at && matches!(column.is, Column::Dbh | Column::Girth)
                 })
                 .find_map(|(_, column)| column.unit);
-            self.ask(at, stats.filled, What::UnitLost { proposal });
+            self.ask(at, stats.filled, ListQuestion::UnitLost { proposal });
             return;
         }
-        let unit = match self.plan.options.units {
-            Units::Us => Unit::Inch,
-            Units::Metric => Unit::Centimetre,
+        let unit = match self.reading.options.units {
+            Units::Us => LengthUnit::Inch,
+            Units::Metric => LengthUnit::Centimetre,
         };
-        self.plan.columns[at].unit = Some(unit);
-        self.plan.columns[at].assumed = true;
+        self.reading.columns[at].unit = Some(unit);
+        self.reading.columns[at].assumed = true;
     }
 
     /// The unit that another column proves: basal area, girth beside diameter, the same size in another unit.
-    fn proven(&self, at: usize, girth: bool) -> Option<(Unit, String)> {
-        let units = [Unit::Inch, Unit::Centimetre, Unit::Millimetre, Unit::Metre];
-        let header = |other: usize| self.plan.columns[other].header.clone();
+    fn proven(&self, at: usize, girth: bool) -> Option<(LengthUnit, String)> {
+        let units = [
+            LengthUnit::Inch,
+            LengthUnit::Centimetre,
+            LengthUnit::Millimetre,
+            LengthUnit::Metre,
+        ];
+        let header = |other: usize| self.reading.columns[other].header.clone();
         let number = |cell: &str| {
             read_number(cell)
                 .ok()
@@ -205,8 +210,8 @@ impl Judge<'_> {
                 ] {
                     let feet = area > 1.0;
                     let named = match self.layout.headers[other].unit {
-                        Some(Unit::Foot) => feet,
-                        Some(Unit::Metre) => !feet,
+                        Some(LengthUnit::Foot) => feet,
+                        Some(LengthUnit::Metre) => !feet,
                         _ => true,
                     };
                     if named && agrees(other, square_metres * area, true) {
@@ -215,7 +220,7 @@ impl Judge<'_> {
                 }
             }
         }
-        for (other, column) in self.plan.columns.iter().enumerate() {
+        for (other, column) in self.reading.columns.iter().enumerate() {
             let is_girth = match column.is {
                 Column::Girth => true,
                 Column::Dbh => false,
@@ -242,11 +247,11 @@ impl Judge<'_> {
     /// Girth that is called diameter, metres, classes, values that stand for nothing.
     fn judge_one(&mut self, size: &mut SizeColumn) {
         let at = size.at;
-        let column = self.plan.columns[at].clone();
+        let column = self.reading.columns[at].clone();
         let stats = self.stats(at);
         let middle = stats.median();
         size.no_years = middle > 0.0 && middle < 100.0;
-        if self.plan.of_a_piece || stats.numbers.is_empty() {
+        if self.reading.of_a_piece || stats.numbers.is_empty() {
             return;
         }
         let classed = column.is == Column::SizeClass;
@@ -259,7 +264,7 @@ impl Judge<'_> {
                     && stats.are_classes()))
         {
             let values = stats.frequent();
-            self.ask(at, stats.filled, What::Classes { values });
+            self.ask(at, stats.filled, ListQuestion::Classes { values });
             // Until it is decided no row has a size.
             size.classes = Some(std::collections::BTreeMap::new());
             return;
@@ -269,7 +274,7 @@ impl Judge<'_> {
         }
         self.missing_values(at, size, &stats.numbers, &stats.frequent());
         if column.assumed {
-            let unit = column.unit.unwrap_or(Unit::Inch);
+            let unit = column.unit.unwrap_or(LengthUnit::Inch);
             let header = column.header.clone();
             self.notes.push(Note::UnitAssumed {
                 header,
@@ -287,7 +292,7 @@ impl Judge<'_> {
             && stats.numbers.len() >= 3
             && self.decided[at].unit.is_none()
         {
-            self.ask(at, stats.filled, What::Metres { median: middle });
+            self.ask(at, stats.filled, ListQuestion::Metres { median: middle });
             return;
         }
         let Some(unit) = column.unit else {
@@ -300,11 +305,11 @@ impl Judge<'_> {
             self.ask(
                 at,
                 stats.filled,
-                What::Girth {
+                ListQuestion::Girth {
                     median: middle,
                     // 94 with no unit is hardly inches.
-                    unit: if column.assumed && unit == Unit::Inch && mm > 2.0 * GIRTH_MM {
-                        Unit::Centimetre
+                    unit: if column.assumed && unit == LengthUnit::Inch && mm > 2.0 * GIRTH_MM {
+                        LengthUnit::Centimetre
                     } else {
                         unit
                     },
@@ -319,7 +324,7 @@ impl Judge<'_> {
         let Some(at) = self.all(Column::Height).first().copied() else {
             return (Vec::new(), None);
         };
-        let metres = self.plan.columns[at].unit.map(|unit| unit.mm() / 1000.0);
+        let metres = self.reading.columns[at].unit.map(|unit| unit.mm() / 1000.0);
         (self.stats(at).numbers, metres)
     }
 
@@ -332,7 +337,7 @@ impl Judge<'_> {
         frequent: &[(String, usize)],
     ) {
         let round = if size.girth { PI } else { 1.0 };
-        let scale = size.unit.map_or(1.0, Unit::mm);
+        let scale = size.unit.map_or(1.0, LengthUnit::mm);
         let high = sorted[(sorted.len() - 1) * 9 / 10];
         for (value, rows) in frequent {
             if *rows < 3 {
@@ -356,7 +361,7 @@ impl Judge<'_> {
                 self.ask(
                     at,
                     *rows,
-                    What::Missing {
+                    ListQuestion::Missing {
                         value: value.clone(),
                         rows: *rows,
                     },

@@ -1,7 +1,7 @@
 //! What a column looks like: how many cells are filled, which read as numbers, which stand often.
 
 use crate::record::Record;
-use crate::words::Words;
+use crate::words::WordFinder;
 use calc::terms::number::read_number;
 use calc_data::list::fold;
 use std::collections::{BTreeMap, BTreeSet};
@@ -27,7 +27,7 @@ pub struct Stats {
 impl Stats {
     /// Of one column.
     #[must_use]
-    pub fn of(words: Words, missing: &BTreeSet<String>, rows: &[Record], at: usize) -> Self {
+    pub fn of(words: WordFinder, missing: &BTreeSet<String>, rows: &[Record], at: usize) -> Self {
         let mut stats = Self::default();
         for row in rows {
             let cell = row.cell(at).trim();

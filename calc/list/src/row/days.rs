@@ -1,6 +1,6 @@
 //! Days in cells of a planned date.
 
-use crate::plan::DayOrder;
+use crate::reading::DayOrder;
 
 fn number(text: &str) -> Option<u32> {
     let digits = !text.is_empty() && text.len() <= 4 && text.bytes().all(|c| c.is_ascii_digit());

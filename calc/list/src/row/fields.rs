@@ -2,11 +2,11 @@
 
 use super::{Rows, Tag, Told, days, with_unit};
 use crate::place;
-use crate::problem::{Code, Level};
+use crate::problem::{RowFault, Severity};
 use crate::record::Record;
 use calc::question::{PlaceTyped, TargetTyped, Text, Typed};
 use calc::terms::number::read_number;
-use calc_data::list::{Column, Kind, fold};
+use calc_data::list::{Column, WordKind, fold};
 
 /// So many trees at one place are looked at.
 const SAME_PLACE: u32 = 3;
@@ -26,8 +26,8 @@ impl Rows {
         told: &mut Told<'_>,
     ) {
         let (mut condition_seen, mut status_seen) = (false, false);
-        for at in &self.plan.states {
-            let column = self.plan.columns[*at].is;
+        for at in &self.reading.states {
+            let column = self.reading.columns[*at].is;
             let Some(cell) = self.filled_at(record, *at) else {
                 continue;
             };
@@ -35,7 +35,7 @@ impl Rows {
                 match self.words.yes(cell) {
                     Some(yes) if yes == (column == Column::Dead) => *dead = Some("dead"),
                     Some(_) => {}
-                    None => told.add(*at, Level::Check, Code::NotYesNo),
+                    None => told.add(*at, Severity::Check, RowFault::NotYesNo),
                 }
                 continue;
             }
@@ -50,7 +50,7 @@ impl Rows {
                 }
                 continue;
             }
-            if let Some(status) = self.words.means(Kind::Status, cell) {
+            if let Some(status) = self.words.means(WordKind::Status, cell) {
                 if !status_seen {
                     tag.status = status;
                     match status {
@@ -62,22 +62,22 @@ impl Rows {
                 status_seen = true;
                 continue;
             }
-            if let Some(condition) = self.words.means(Kind::Condition, cell) {
+            if let Some(condition) = self.words.means(WordKind::Condition, cell) {
                 if !condition_seen && condition != "unknown" {
                     typed.condition = Some(Text::from(condition));
                 }
                 condition_seen = true;
                 continue;
             }
-            if column == Column::Status && self.plan.own_states {
+            if column == Column::Status && self.reading.own_states {
                 continue;
             }
             let code = if column == Column::Condition {
-                Code::ConditionUnknown
+                RowFault::ConditionUnknown
             } else {
-                Code::StatusUnknown
+                RowFault::StatusUnknown
             };
-            told.add(*at, Level::Check, code);
+            told.add(*at, Severity::Check, code);
         }
     }
 
@@ -98,14 +98,14 @@ impl Rows {
             found = match (place::degrees(lat), place::degrees(lon)) {
                 (Some(lat), Some(lon)) => Some((at, lat, lon)),
                 _ => {
-                    told.add(at, Level::Check, Code::NotDegrees);
+                    told.add(at, Severity::Check, RowFault::NotDegrees);
                     None
                 }
             };
         } else if let Some((at, cell)) = self.filled(record, Column::Point) {
-            found = place::point(cell, self.plan.point).map(|(lat, lon)| (at, lat, lon));
+            found = place::point(cell, self.reading.point).map(|(lat, lon)| (at, lat, lon));
             if found.is_none() {
-                told.add(at, Level::Check, Code::NotDegrees);
+                told.add(at, Severity::Check, RowFault::NotDegrees);
             }
         }
         let mut elevation = None;
@@ -113,9 +113,9 @@ impl Rows {
             if lat == 0.0 && lon == 0.0 {
                 // What programs write for no place.
             } else if lat.abs() > 180.0 || lon.abs() > 180.0 {
-                told.add(at, Level::Check, Code::NotOnEarth);
+                told.add(at, Severity::Check, RowFault::NotOnEarth);
             } else if lat.abs() > 90.0 || self.is_swapped(lat, lon) {
-                told.add(at, Level::Check, Code::PlaceSwapped);
+                told.add(at, Severity::Check, RowFault::PlaceSwapped);
             } else {
                 tag.point = Some((lat, lon));
                 elevation = self
@@ -124,9 +124,9 @@ impl Rows {
                         let number = read_number(cell).ok()?;
                         let scale = match number.unit {
                             Some(unit) => unit.in_mm()?,
-                            None => self.plan.columns[at]
+                            None => self.reading.columns[at]
                                 .unit
-                                .map_or(1000.0, crate::header::Unit::mm),
+                                .map_or(1000.0, crate::header::LengthUnit::mm),
                         };
                         Some(number.value * scale / 1000.0)
                     });
@@ -136,7 +136,7 @@ impl Rows {
         let here = tag
             .point
             .map(|(lat, lon)| (lat, lon, elevation))
-            .or(self.plan.options.place);
+            .or(self.reading.options.place);
         if let Some((lat, lon, elevation)) = here {
             typed.place = Some(PlaceTyped {
                 latitude: Some(Text(place::rounded(lat))),
@@ -157,7 +157,7 @@ impl Rows {
     /// Whether the two numbers lie where the list does once they change places, or where no tree stands.
     fn is_swapped(&self, lat: f64, lon: f64) -> bool {
         let near = |a: f64, b: f64| (a - b).abs() < NEAR_DEGREES;
-        match self.plan.middle {
+        match self.reading.middle {
             Some((middle_lat, middle_lon)) => {
                 let here = near(lat, middle_lat) && near(lon, middle_lon);
                 !here && near(lon, middle_lat) && near(lat, middle_lon)
@@ -167,7 +167,7 @@ impl Rows {
     }
 
     fn same_place(&mut self, at: usize, lat: f64, lon: f64, told: &mut Told<'_>) {
-        if self.plan.of_a_piece || self.places.len() >= super::MOST_TAGS {
+        if self.reading.of_a_piece || self.places.len() >= super::MOST_TAGS {
             return;
         }
         let key = [Text::of_number(lat).0, Text::of_number(lon).0].join(" ");
@@ -175,7 +175,7 @@ impl Rows {
         *trees += 1;
         if *trees >= SAME_PLACE {
             let trees = *trees;
-            told.add(at, Level::Check, Code::SamePlace { trees });
+            told.add(at, Severity::Check, RowFault::SamePlace { trees });
         }
     }
 
@@ -184,11 +184,11 @@ impl Rows {
         let distance = self
             .filled(record, Column::TargetDistance)
             .map(|(at, cell)| {
-                let unit = self.plan.columns[at].unit;
+                let unit = self.reading.columns[at].unit;
                 Text(with_unit(cell, unit))
             });
         let mut said = false;
-        if let Some((at, cell)) = self.worded(record, Column::Target, Kind::Target) {
+        if let Some((at, cell)) = self.worded(record, Column::Target, WordKind::Target) {
             let parts: Vec<&str> = cell
                 .split(';')
                 .map(str::trim)
@@ -209,7 +209,7 @@ impl Rows {
                             ..TargetTyped::default()
                         });
                     }
-                    None => told.add(at, Level::Fix, Code::TargetUnknown),
+                    None => told.add(at, Severity::Fix, RowFault::TargetUnknown),
                 }
             }
         }
@@ -217,11 +217,11 @@ impl Rows {
             // Both stand in one cell: the reader asks which holds only of what lies near. Nothing is cleared here.
             typed.none_in_reach = false;
         }
-        if let Some((at, cell)) = self.worded(record, Column::LineWithinReach, Kind::Line) {
+        if let Some((at, cell)) = self.worded(record, Column::LineWithinReach, WordKind::Line) {
             match self
                 .words
-                .means(Kind::Line, cell)
-                .or_else(|| self.words.means(Kind::YesNo, cell))
+                .means(WordKind::Line, cell)
+                .or_else(|| self.words.means(WordKind::YesNo, cell))
             {
                 Some(word) => {
                     typed.line_within_reach = Some(Text::from(if word == "unknown" {
@@ -230,34 +230,34 @@ impl Rows {
                         word
                     }))
                 }
-                None => told.add(at, Level::Fix, Code::NotYesNo),
+                None => told.add(at, Severity::Fix, RowFault::NotYesNo),
             }
         }
         // A wire there is a line; no wire in the growing space clears nothing.
         if let Some((at, cell)) = self.filled(record, Column::Wires) {
-            let wire = self.words.means(Kind::Target, cell) == Some("line");
+            let wire = self.words.means(WordKind::Target, cell) == Some("line");
             match self.words.yes(cell) {
                 _ if wire => typed.line_within_reach = Some(Text::from("yes")),
                 Some(true) => typed.line_within_reach = Some(Text::from("yes")),
                 Some(false) => {}
-                None if self.words.means(Kind::Target, cell).is_some() => {}
-                None => told.add(at, Level::Check, Code::NotYesNo),
+                None if self.words.means(WordKind::Target, cell).is_some() => {}
+                None => told.add(at, Severity::Check, RowFault::NotYesNo),
             }
         }
-        if let Some((at, cell)) = self.worded(record, Column::Lean, Kind::Lean) {
-            match self.words.means(Kind::Lean, cell) {
+        if let Some((at, cell)) = self.worded(record, Column::Lean, WordKind::Lean) {
+            match self.words.means(WordKind::Lean, cell) {
                 Some("toward") => typed.signs.push(Text::from("lean_toward")),
                 Some("away") => typed.signs.push(Text::from("lean_away")),
                 Some(_) => {}
                 // A lean that nobody can read is no word that it stands straight.
-                None => told.add(at, Level::Fix, Code::LeanUnknown),
+                None => told.add(at, Severity::Fix, RowFault::LeanUnknown),
             }
         }
     }
 
     /// A target and the distance behind it.
     fn target<'a>(&self, part: &'a str) -> Option<(&'static str, Option<&'a str>)> {
-        if let Some(kind) = self.words.means(Kind::Target, part) {
+        if let Some(kind) = self.words.means(WordKind::Target, part) {
             return Some((kind, None));
         }
         let at = part.find(|c: char| c.is_ascii_digit() || matches!(c, '½' | '¼' | '¾'))?;
@@ -266,7 +266,7 @@ impl Rows {
             c.is_whitespace() || matches!(c, ':' | ',' | '-' | '–' | '—' | '@')
         });
         let word = word.strip_suffix(" at").unwrap_or(word);
-        let kind = self.words.means(Kind::Target, word)?;
+        let kind = self.words.means(WordKind::Target, word)?;
         (kind != "none").then_some((kind, Some(distance)))
     }
 
@@ -281,16 +281,16 @@ impl Rows {
         if let Some((at, cell)) = self.filled(record, Column::Height) {
             let zero = read_number(cell).is_ok_and(|number| number.value <= 0.0);
             if !zero {
-                let unit = self.plan.columns[at].unit;
+                let unit = self.reading.columns[at].unit;
                 typed.height = Some(Text(with_unit(cell, unit)));
             }
         }
         if let Some((at, cell)) = self.filled(record, Column::Date) {
-            let day = days::iso(cell, self.plan.day_order);
-            let today = &self.plan.options.today;
+            let day = days::iso(cell, self.reading.day_order);
+            let today = &self.reading.options.today;
             match calc::question::read_day(&day) {
                 Ok(read) if calc::terms::day::iso(read) < *today => {
-                    told.add(at, Level::Check, Code::DayPast)
+                    told.add(at, Severity::Check, RowFault::DayPast)
                 }
                 _ => {
                     tag.pin.clone_from(&day);
@@ -310,10 +310,10 @@ impl Rows {
             (Column::SameGenusNear, &mut typed.same_genus_near),
         ] {
             if let Some((at, cell)) = self.filled(record, column) {
-                match self.words.means(Kind::YesNo, cell) {
+                match self.words.means(WordKind::YesNo, cell) {
                     Some("unknown") => {}
                     Some(word) => *slot = Some(Text::from(word)),
-                    None => told.add(at, Level::Fix, Code::NotYesNo),
+                    None => told.add(at, Severity::Fix, RowFault::NotYesNo),
                 }
             }
         }
@@ -348,16 +348,16 @@ impl Rows {
             .collect();
         let gone = words
             .iter()
-            .any(|word| self.words.means(Kind::NoteGone, word).is_some());
+            .any(|word| self.words.means(WordKind::NoteGone, word).is_some());
         if gone {
-            told.add(at, Level::Check, Code::NoteGone);
+            told.add(at, Severity::Check, RowFault::NoteGone);
         }
         let stems = words.windows(2).any(|pair| {
             let number = pair[0].len() < 3 && pair[0].bytes().all(|c| c.is_ascii_digit());
-            number && pair[0] != "1" && self.words.means(Kind::StemWord, pair[1]).is_some()
+            number && pair[0] != "1" && self.words.means(WordKind::StemWord, pair[1]).is_some()
         });
         if stems {
-            told.add(at, Level::Check, Code::NoteStems);
+            told.add(at, Severity::Check, RowFault::NoteStems);
         }
     }
 }

@@ -1,14 +1,14 @@
 //! The name of a row's tree: each different cell is looked up once.
 
 use crate::decisions::LEAVE_OUT;
-use crate::plan::{CodePlan, Plan};
-use crate::problem::{Code, Level};
+use crate::problem::{RowFault, Severity};
+use crate::reading::{CodeMeaning, ListReading};
 use crate::record::Record;
-use crate::words::Words;
-use calc::question::{InList, ListNames, Named, find_in_list};
+use crate::words::WordFinder;
+use calc::question::{FoundName, InList, ListNames, find_in_list};
 use calc::reference::Reference;
 use calc::terms::species::Species;
-use calc_data::list::{Kind, fold};
+use calc_data::list::{WordKind, fold};
 use std::collections::BTreeMap;
 
 /// What a row's name comes to.
@@ -19,7 +19,7 @@ pub(super) struct Name {
     /// The text that was looked up: what a decision names.
     pub typed: String,
     /// What is wrong, at the column.
-    pub problem: Option<(usize, Level, Code)>,
+    pub problem: Option<(usize, Severity, RowFault)>,
     /// It was decided that such rows are left out.
     pub left_out: bool,
     /// The cell says that the tree is dead, and not what it is.
@@ -30,7 +30,7 @@ pub(super) struct Name {
 pub(super) struct Namer {
     reference: &'static Reference,
     names: ListNames,
-    words: Words,
+    words: WordFinder,
     known: BTreeMap<String, Name>,
 }
 
@@ -38,8 +38,12 @@ pub(super) struct Namer {
 const MOST_KEPT: usize = 100_000;
 
 impl Namer {
-    pub(super) fn new(reference: &'static Reference, words: Words, plan: &Plan) -> Self {
-        let more = plan.options.names.iter();
+    pub(super) fn new(
+        reference: &'static Reference,
+        words: WordFinder,
+        reading: &ListReading,
+    ) -> Self {
+        let more = reading.options.names.iter();
         let more = more.map(|(name, scientific)| (name.as_str(), scientific.as_str()));
         Self {
             reference,
@@ -50,9 +54,9 @@ impl Namer {
     }
 
     /// The name of a row.
-    pub(super) fn of(&mut self, plan: &Plan, row: &Record) -> Name {
+    pub(super) fn of(&mut self, reading: &ListReading, row: &Record) -> Name {
         let mut key = String::new();
-        let columns = &plan.names;
+        let columns = &reading.names;
         for at in [
             columns.scientific,
             columns.genus,
@@ -70,15 +74,15 @@ impl Namer {
         if let Some(name) = self.known.get(&key) {
             return name.clone();
         }
-        let name = self.look_up(plan, row);
+        let name = self.look_up(reading, row);
         if self.known.len() < MOST_KEPT {
             self.known.insert(key, name.clone());
         }
         name
     }
 
-    fn look_up(&self, plan: &Plan, row: &Record) -> Name {
-        let columns = &plan.names;
+    fn look_up(&self, reading: &ListReading, row: &Record) -> Name {
+        let columns = &reading.names;
         let filled = |at: Option<usize>| {
             at.map(|at| (at, row.cell(at).trim()))
                 .filter(|(_, cell)| !self.words.is_missing(cell))
@@ -98,39 +102,39 @@ impl Namer {
             .flatten()
             .collect();
         if let Some((at, code)) = filled(columns.code).filter(|_| candidates.is_empty()) {
-            return self.code(plan, at, code);
+            return self.code(reading, at, code);
         }
         let Some((at, typed)) = candidates.first().cloned() else {
-            return self.none(plan);
+            return self.none(reading);
         };
-        let mut name = self.name(plan, at, &typed);
+        let mut name = self.name(reading, at, &typed);
         for (other, text) in &candidates[1..] {
-            let beside = self.name(plan, *other, text);
+            let beside = self.name(reading, *other, text);
             name = together(name, beside, *other);
         }
         name
     }
 
     /// No cell names it.
-    fn none(&self, plan: &Plan) -> Name {
-        if let Some(every) = &plan.every {
-            return self.decided(plan.names.first().unwrap_or(0), "", every, plan);
+    fn none(&self, reading: &ListReading) -> Name {
+        if let Some(every) = &reading.every {
+            return self.decided(reading.names.first().unwrap_or(0), "", every, reading);
         }
-        let column = plan.names.first().unwrap_or(0);
+        let column = reading.names.first().unwrap_or(0);
         Name {
             species: None,
             typed: String::new(),
-            problem: Some((column, Level::Fix, Code::NameMissing)),
+            problem: Some((column, Severity::Fix, RowFault::NameMissing)),
             left_out: false,
             dead: None,
         }
     }
 
-    fn open(at: usize, typed: &str, code: Code) -> Name {
+    fn open(at: usize, typed: &str, code: RowFault) -> Name {
         Name {
             species: None,
             typed: typed.to_owned(),
-            problem: Some((at, Level::Fix, code)),
+            problem: Some((at, Severity::Fix, code)),
             left_out: false,
             dead: None,
         }
@@ -153,19 +157,19 @@ impl Namer {
         }
     }
 
-    fn region<'a>(&self, plan: &'a Plan) -> Option<&'a str> {
-        plan.options.region.as_deref()
+    fn region<'a>(&self, reading: &'a ListReading) -> Option<&'a str> {
+        reading.options.region.as_deref()
     }
 
-    fn name(&self, plan: &Plan, at: usize, typed: &str) -> Name {
-        if let Some(decided) = plan.decided.get(&fold(typed)) {
-            return self.decided(at, typed, decided, plan);
+    fn name(&self, reading: &ListReading, at: usize, typed: &str) -> Name {
+        if let Some(decided) = reading.decided.get(&fold(typed)) {
+            return self.decided(at, typed, decided, reading);
         }
         if typed.starts_with('=') {
-            return Self::open(at, typed, Code::Formula);
+            return Self::open(at, typed, RowFault::Formula);
         }
-        if self.words.means(Kind::Broken, typed).is_some() {
-            return Self::open(at, typed, Code::Broken);
+        if self.words.means(WordKind::Broken, typed).is_some() {
+            return Self::open(at, typed, RowFault::Broken);
         }
         if let Some(dead) = self.words.dead(typed) {
             // No ring is cut on it whatever it was: it is told, and goes on.
@@ -176,13 +180,13 @@ impl Namer {
                 .find(|species| species.unknown);
             let mut name = match unknown {
                 Some(species) => Self::taken(typed, species),
-                None => Self::open(at, typed, Code::NameMissing),
+                None => Self::open(at, typed, RowFault::NameMissing),
             };
-            name.problem = Some((at, Level::Check, Code::NameMissing));
+            name.problem = Some((at, Severity::Check, RowFault::NameMissing));
             name.dead = Some(dead);
             return name;
         }
-        if let Some(group) = self.words.means(Kind::UnknownName, typed) {
+        if let Some(group) = self.words.means(WordKind::UnknownName, typed) {
             // An entry of the list that the cell itself says is taken; a bare "unknown" is asked.
             let entry = self
                 .reference
@@ -192,50 +196,50 @@ impl Namer {
             let said = fold(typed).starts_with("unknown ");
             return match entry.filter(|_| said) {
                 Some(species) => Self::taken(typed, species),
-                None => Self::open(at, typed, Code::NameUnknown),
+                None => Self::open(at, typed, RowFault::NameUnknown),
             };
         }
-        let named = find_in_list(&self.names, typed, self.region(plan));
+        let named = find_in_list(&self.names, typed, self.region(reading));
         self.found(at, typed, &named)
     }
 
-    fn found(&self, at: usize, typed: &str, named: &Named) -> Name {
+    fn found(&self, at: usize, typed: &str, named: &FoundName) -> Name {
         let mut name = match &named.found {
             InList::One(species) => Self::taken(typed, species),
             InList::Other(other) => Self::open(
                 at,
                 typed,
-                Code::NotListed {
+                RowFault::NotListed {
                     name: other.names[0],
                     choose: other.asked_as(),
                 },
             ),
-            InList::Several(of) => Self::open(at, typed, Code::SeveralTrees { of: of.clone() }),
-            InList::Genus(of) => Self::open(at, typed, Code::GenusOnly { of: of.clone() }),
-            InList::Two(..) => Self::open(at, typed, Code::TwoTrees),
-            InList::Shortened => Self::open(at, typed, Code::Shortened),
-            InList::None => Self::open(at, typed, Code::NameUnknown),
+            InList::Several(of) => Self::open(at, typed, RowFault::SeveralTrees { of: of.clone() }),
+            InList::Genus(of) => Self::open(at, typed, RowFault::GenusOnly { of: of.clone() }),
+            InList::Two(..) => Self::open(at, typed, RowFault::TwoTrees),
+            InList::Shortened => Self::open(at, typed, RowFault::Shortened),
+            InList::None => Self::open(at, typed, RowFault::NameUnknown),
         };
         if named.doubted && name.problem.is_none() {
-            name.problem = Some((at, Level::Check, Code::Doubted));
+            name.problem = Some((at, Severity::Check, RowFault::Doubted));
         }
         name
     }
 
     /// What a person decided for such a name: a species, an entry for one without a name, or nothing.
-    fn decided(&self, at: usize, typed: &str, decided: &str, plan: &Plan) -> Name {
+    fn decided(&self, at: usize, typed: &str, decided: &str, reading: &ListReading) -> Name {
         let decided = decided.trim();
         if decided.eq_ignore_ascii_case(LEAVE_OUT) {
-            let mut name = Self::open(at, typed, Code::NameUnknown);
+            let mut name = Self::open(at, typed, RowFault::NameUnknown);
             name.problem = None;
             name.left_out = true;
             return name;
         }
         if decided.is_empty() {
-            let named = find_in_list(&self.names, typed, self.region(plan));
+            let named = find_in_list(&self.names, typed, self.region(reading));
             return self.found(at, typed, &named);
         }
-        match calc::question::find_species(self.reference, decided, self.region(plan)) {
+        match calc::question::find_species(self.reference, decided, self.region(reading)) {
             calc::question::Found::One(species) => Name {
                 species: Some(
                     if species.unknown {
@@ -250,7 +254,7 @@ impl Namer {
             calc::question::Found::Other(other) => Self::open(
                 at,
                 typed,
-                Code::NotListed {
+                RowFault::NotListed {
                     name: other.names[0],
                     choose: other.asked_as(),
                 },
@@ -258,52 +262,54 @@ impl Namer {
             _ => Self::open(
                 at,
                 typed,
-                Code::DecisionUnknown {
+                RowFault::DecisionUnknown {
                     decided: decided.to_owned(),
                 },
             ),
         }
     }
 
-    fn code(&self, plan: &Plan, at: usize, typed: &str) -> Name {
-        if let Some(decided) = plan.decided.get(&fold(typed)) {
-            return self.decided(at, typed, decided, plan);
+    fn code(&self, reading: &ListReading, at: usize, typed: &str) -> Name {
+        if let Some(decided) = reading.decided.get(&fold(typed)) {
+            return self.decided(at, typed, decided, reading);
         }
-        if self.words.means(Kind::UnknownName, typed).is_some() {
-            return Self::open(at, typed, Code::NameUnknown);
+        if self.words.means(WordKind::UnknownName, typed).is_some() {
+            return Self::open(at, typed, RowFault::NameUnknown);
         }
         let doubted = typed.contains('?');
         let bare = typed.replace('?', "");
         let bare = bare.trim();
-        let mut name = match &plan.codes {
-            CodePlan::None | CodePlan::Undecided => Self::open(at, typed, Code::CodeUndecided),
-            CodePlan::Own(table) => {
+        let mut name = match &reading.codes {
+            CodeMeaning::None | CodeMeaning::Undecided => {
+                Self::open(at, typed, RowFault::CodeUndecided)
+            }
+            CodeMeaning::Own(table) => {
                 let found = table
                     .iter()
                     .find(|(code, _)| code.trim().eq_ignore_ascii_case(bare));
                 match found {
                     Some((_, Some(is))) if !is.trim().is_empty() => {
-                        self.decided(at, typed, is, plan)
+                        self.decided(at, typed, is, reading)
                     }
-                    Some(_) => Self::open(at, typed, Code::CodeUndecided),
-                    None => Self::open(at, typed, Code::CodeUnknown),
+                    Some(_) => Self::open(at, typed, RowFault::CodeUndecided),
+                    None => Self::open(at, typed, RowFault::CodeUnknown),
                 }
             }
-            CodePlan::Plants => {
+            CodeMeaning::Plants => {
                 let mut species = self.reference.species.iter();
                 match species.find(|species| {
                     !species.code.is_empty() && species.code.eq_ignore_ascii_case(bare)
                 }) {
                     Some(species) => Self::taken(typed, species),
                     None if self.words.is_symbol(&bare.to_ascii_uppercase()) => {
-                        Self::open(at, typed, Code::CodeNotListed)
+                        Self::open(at, typed, RowFault::CodeNotListed)
                     }
-                    None => Self::open(at, typed, Code::CodeUnknown),
+                    None => Self::open(at, typed, RowFault::CodeUnknown),
                 }
             }
         };
         if doubted && name.problem.is_none() && !name.left_out {
-            name.problem = Some((at, Level::Check, Code::Doubted));
+            name.problem = Some((at, Severity::Check, RowFault::Doubted));
         }
         name
     }
@@ -314,7 +320,7 @@ impl Namer {
 fn together(first: Name, second: Name, at: usize) -> Name {
     let disagree = |first: &Name| Name {
         species: None,
-        problem: Some((at, Level::Fix, Code::NamesDisagree)),
+        problem: Some((at, Severity::Fix, RowFault::NamesDisagree)),
         ..first.clone()
     };
     if first.left_out || second.left_out {
@@ -325,11 +331,11 @@ fn together(first: Name, second: Name, at: usize) -> Name {
         (Some(_), Some(_)) => disagree(&first),
         (Some(_), None) => match &second.problem {
             // A known tree that is not on the list beside one that is: two trees.
-            Some((_, _, Code::NotListed { .. })) => disagree(&first),
+            Some((_, _, RowFault::NotListed { .. })) => disagree(&first),
             _ => first,
         },
         (None, Some(_)) => match &first.problem {
-            Some((_, _, Code::GenusOnly { of })) => {
+            Some((_, _, RowFault::GenusOnly { of })) => {
                 // The genus must be that of the common name's tree.
                 let fits = second.species.as_ref().is_some_and(|scientific| {
                     let genus = |name: &str| fold(name.split(' ').next().unwrap_or(""));
@@ -338,14 +344,18 @@ fn together(first: Name, second: Name, at: usize) -> Name {
                 });
                 if fits { second } else { disagree(&first) }
             }
-            Some((_, _, Code::NameMissing)) => second,
+            Some((_, _, RowFault::NameMissing)) => second,
             // The scientific name is another tree's, known or not.
             _ => first,
         },
         (None, None) => match (&first.problem, &second.problem) {
             (
-                Some((_, _, Code::NameUnknown | Code::GenusOnly { .. } | Code::NameMissing)),
-                Some((_, _, Code::NotListed { .. })),
+                Some((
+                    _,
+                    _,
+                    RowFault::NameUnknown | RowFault::GenusOnly { .. } | RowFault::NameMissing,
+                )),
+                Some((_, _, RowFault::NotListed { .. })),
             ) => second,
             _ => first,
         },

@@ -2,9 +2,9 @@
 
 use super::{Rows, Told, with_unit};
 use crate::cell::{NoSize, Size, size};
-use crate::header::Unit;
-use crate::plan::SizeColumn;
-use crate::problem::{Code, Level};
+use crate::header::LengthUnit;
+use crate::problem::{RowFault, Severity};
+use crate::reading::SizeColumn;
 use crate::record::Record;
 use calc::question::{StemTyped, Text, Typed};
 use calc::terms::number::read_number;
@@ -33,11 +33,11 @@ const BREAST_M: [f64; 2] = [1.0, 1.7];
 
 impl Rows {
     pub(super) fn size(&self, record: &Record, typed: &mut Typed, told: &mut Told<'_>) -> Found {
-        if self.plan.stems_in_columns {
+        if self.reading.stems_in_columns {
             return self.stems_in_columns(record, typed, told);
         }
         let filled = |it: &&SizeColumn| self.filled_at(record, it.at).is_some();
-        let Some(column) = self.plan.sizes.iter().find(filled) else {
+        let Some(column) = self.reading.sizes.iter().find(filled) else {
             return self.size_of_girth(record, typed, told);
         };
         let cell = record.cell(column.at).trim();
@@ -47,7 +47,7 @@ impl Rows {
             Some(table) => match table.iter().find(|(class, _)| class.trim() == cell) {
                 Some((_, Some(use_it))) if !use_it.trim().is_empty() => use_it.trim().to_owned(),
                 _ => {
-                    told.add(column.at, Level::Fix, Code::ClassUndecided);
+                    told.add(column.at, Severity::Fix, RowFault::ClassUndecided);
                     return Found::Bad;
                 }
             },
@@ -59,13 +59,13 @@ impl Rows {
             Size::None(why) => return self.no_size(column.at, why, told),
         };
         if column.no_years && is_year(&stems) {
-            told.add(column.at, Level::Fix, Code::Year);
+            told.add(column.at, Severity::Fix, RowFault::Year);
             return Found::Bad;
         }
         if estimate {
             let read = stems.iter().all(|stem| read_number(stem).is_ok());
             if read {
-                told.add(column.at, Level::Check, Code::Estimate);
+                told.add(column.at, Severity::Check, RowFault::Estimate);
             }
         }
         self.fill(record, typed, &stems, column.girth, unit);
@@ -78,9 +78,9 @@ impl Rows {
 
     /// A girth beside an empty diameter.
     fn size_of_girth(&self, record: &Record, typed: &mut Typed, told: &mut Told<'_>) -> Found {
-        let first = self.plan.sizes.first().map(|size| size.at);
+        let first = self.reading.sizes.first().map(|size| size.at);
         let beside = self
-            .plan
+            .reading
             .beside
             .as_ref()
             .filter(|it| self.filled_at(record, it.at).is_some());
@@ -95,14 +95,14 @@ impl Rows {
             }
         }
         if let Some(at) = first {
-            told.add(at, Level::Fix, Code::SizeMissing);
+            told.add(at, Severity::Fix, RowFault::SizeMissing);
         }
         Found::Missing
     }
 
     fn stems_in_columns(&self, record: &Record, typed: &mut Typed, told: &mut Told<'_>) -> Found {
         let mut found = Found::Missing;
-        for column in &self.plan.sizes {
+        for column in &self.reading.sizes {
             if self.filled_at(record, column.at).is_none() {
                 continue;
             }
@@ -122,9 +122,9 @@ impl Rows {
             }
         }
         if found == Found::Missing
-            && let Some(first) = self.plan.sizes.first()
+            && let Some(first) = self.reading.sizes.first()
         {
-            told.add(first.at, Level::Fix, Code::SizeMissing);
+            told.add(first.at, Severity::Fix, RowFault::SizeMissing);
         }
         found
     }
@@ -132,29 +132,29 @@ impl Rows {
     fn no_size(&self, at: usize, why: NoSize, told: &mut Told<'_>) -> Found {
         let code = match why {
             NoSize::Missing => {
-                told.add(at, Level::Fix, Code::SizeMissing);
+                told.add(at, Severity::Fix, RowFault::SizeMissing);
                 return Found::Missing;
             }
-            NoSize::NotTree(what) if self.plan.trees.contains(what) => Code::SizeMissing,
+            NoSize::NotTree(what) if self.reading.trees.contains(what) => RowFault::SizeMissing,
             NoSize::NotTree(what) => return Found::NotTree(what),
-            NoSize::Broken => Code::Broken,
-            NoSize::Formula => Code::Formula,
-            NoSize::SeveralStems => Code::StemSizes { stems: None },
-            NoSize::Range => Code::Range,
-            NoSize::Open => Code::Open,
-            NoSize::Day => Code::MadeADay,
-            NoSize::TwoNumbers => Code::TwoNumbers,
+            NoSize::Broken => RowFault::Broken,
+            NoSize::Formula => RowFault::Formula,
+            NoSize::SeveralStems => RowFault::StemSizes { stems: None },
+            NoSize::Range => RowFault::Range,
+            NoSize::Open => RowFault::Open,
+            NoSize::Day => RowFault::MadeADay,
+            NoSize::TwoNumbers => RowFault::TwoNumbers,
         };
-        told.add(at, Level::Fix, code);
+        told.add(at, Severity::Fix, code);
         Found::Bad
     }
 
     /// The unit of a cell: of its row, of its column.
-    fn unit_for(&self, record: &Record, column: &SizeColumn) -> Option<Unit> {
+    fn unit_for(&self, record: &Record, column: &SizeColumn) -> Option<LengthUnit> {
         let of_row = self
-            .plan
+            .reading
             .unit_column
-            .and_then(|at| Unit::parse(record.cell(at)));
+            .and_then(|at| LengthUnit::parse(record.cell(at)));
         of_row.or(column.unit)
     }
 
@@ -164,10 +164,10 @@ impl Rows {
         typed: &mut Typed,
         stems: &[String],
         girth: bool,
-        unit: Option<Unit>,
+        unit: Option<LengthUnit>,
     ) {
         let bark = self.filled(record, Column::Bark).map(|(at, cell)| {
-            let unit = self.plan.columns[at].unit;
+            let unit = self.reading.columns[at].unit;
             Text(with_unit(cell, unit))
         });
         for stem in stems {
@@ -189,11 +189,11 @@ impl Rows {
         &self,
         record: &Record,
         column: &SizeColumn,
-        unit: Option<Unit>,
+        unit: Option<LengthUnit>,
         stems: &[String],
         told: &mut Told<'_>,
     ) {
-        let (Some(beside), [stem]) = (&self.plan.beside, stems) else {
+        let (Some(beside), [stem]) = (&self.reading.beside, stems) else {
             return;
         };
         let Some(cell) = self.filled_at(record, beside.at).filter(|_| !column.girth) else {
@@ -204,7 +204,7 @@ impl Rows {
             // A small trunk is rounded more.
             && (girth / PI - diameter).abs() > 5.0
         {
-            told.add(beside.at, Level::Fix, Code::SizesDisagree);
+            told.add(beside.at, Severity::Fix, RowFault::SizesDisagree);
         }
     }
 
@@ -212,7 +212,7 @@ impl Rows {
         &self,
         record: &Record,
         column: &SizeColumn,
-        unit: Option<Unit>,
+        unit: Option<LengthUnit>,
         stems: &[String],
         told: &mut Told<'_>,
     ) {
@@ -223,7 +223,7 @@ impl Rows {
             return;
         };
         for earlier in self
-            .plan
+            .reading
             .sizes
             .iter()
             .filter(|it| it.at != column.at && it.year < column.year)
@@ -233,7 +233,7 @@ impl Rows {
             if let (Some(before), Some(year)) = (before, earlier.year)
                 && now < before * SHRUNK
             {
-                told.add(column.at, Level::Check, Code::Shrunk { year });
+                told.add(column.at, Severity::Check, RowFault::Shrunk { year });
                 return;
             }
         }
@@ -253,23 +253,23 @@ impl Rows {
                 let count = number.value as usize;
                 if count > 1 && count != sizes {
                     let stems = Some(count as u32);
-                    told.add(at, Level::Fix, Code::StemSizes { stems });
+                    told.add(at, Severity::Fix, RowFault::StemSizes { stems });
                 } else if sizes > 1 && count != sizes {
-                    told.add(at, Level::Check, Code::StemCount);
+                    told.add(at, Severity::Check, RowFault::StemCount);
                 }
             }
             _ if self.words.yes(cell) == Some(true)
                 || self
                     .words
-                    .means(calc_data::list::Kind::SeveralStems, cell)
+                    .means(calc_data::list::WordKind::SeveralStems, cell)
                     .is_some() =>
             {
                 if sizes == 1 {
-                    told.add(at, Level::Fix, Code::StemSizes { stems: None });
+                    told.add(at, Severity::Fix, RowFault::StemSizes { stems: None });
                 }
             }
             _ if self.words.yes(cell) == Some(false) => {}
-            _ => told.add(at, Level::Check, Code::StemCount),
+            _ => told.add(at, Severity::Check, RowFault::StemCount),
         }
     }
 
@@ -278,31 +278,31 @@ impl Rows {
         let Some((at, cell)) = self.filled(record, Column::MeasuredAt) else {
             return;
         };
-        let unit = self.plan.columns[at].unit;
+        let unit = self.reading.columns[at].unit;
         let Some(metres) = metres(cell, unit) else {
             return;
         };
         if !(BREAST_M[0]..=BREAST_M[1]).contains(&metres) {
-            told.add(at, Level::Check, Code::MeasuredOff);
+            told.add(at, Severity::Check, RowFault::MeasuredOff);
         }
     }
 }
 
 /// Metres of a height on the trunk; a bare number is read by its size: 130 is centimetres, 4.5 feet, 1.3 metres.
-fn metres(cell: &str, unit: Option<Unit>) -> Option<f64> {
+fn metres(cell: &str, unit: Option<LengthUnit>) -> Option<f64> {
     let number = read_number(cell).ok()?;
     let scale = match (number.unit, unit) {
         (Some(unit), _) => unit.in_mm()?,
         (None, Some(unit)) => unit.mm(),
         (None, None) if number.value > 20.0 => 10.0,
-        (None, None) if number.value > 2.0 => Unit::Foot.mm(),
+        (None, None) if number.value > 2.0 => LengthUnit::Foot.mm(),
         (None, None) => 1000.0,
     };
     Some(number.value * scale / 1000.0)
 }
 
 /// Millimetres of a size; none where it has no unit or is no number.
-fn mm(cell: &str, unit: Option<Unit>) -> Option<f64> {
+fn mm(cell: &str, unit: Option<LengthUnit>) -> Option<f64> {
     let number = read_number(cell.trim()).ok()?;
     let scale = match number.unit {
         Some(unit) => unit.in_mm()?,

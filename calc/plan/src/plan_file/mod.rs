@@ -4,15 +4,15 @@
 pub mod shape;
 
 use shape::{
-    AreaPrice, Assumed, BindOf, ClassOf, CrewOf, DayOf, ListOf, Objective, OtherOf, PlanFile, Term,
-    TreeOf, UnitOf, UnitYear, VisitOf,
+    AreaPrice, AssumedConstant, BindOf, ClassOf, CrewOf, DayOf, ListOf, Objective, OtherOf,
+    PlanFile, Term, TreeOf, UnitOf, UnitYear, VisitOf,
 };
 
-use crate::judged::{ComesTo, Judged};
-use crate::limits::{Bind, Change};
-use crate::listed::{Constants, ListTree, Reason, SeasonPlan};
+use crate::judged::{ComesTo, JudgedTree};
+use crate::limits::{Bind, LooserLimit};
+use crate::listed::{CountedAs, ListTree, PlanningConstants, SeasonPlan};
 use crate::need::Need;
-use crate::season::Season;
+use crate::season::WorkSeason;
 use crate::solve::Planned;
 use crate::teams::Turn;
 use calc::models::visits::{self, Visit};
@@ -26,7 +26,7 @@ const READY: &str = "ready_minutes";
 
 /// What a plan was asked for beyond its season.
 #[derive(Clone, Debug)]
-pub struct Asked<'a> {
+pub struct PlanFileFacts<'a> {
     /// Of the program.
     pub product_version: &'a str,
     /// Of the tables.
@@ -60,9 +60,9 @@ pub struct Asked<'a> {
 /// The file of a plan.
 #[must_use]
 pub fn plan_file(
-    constants: Constants<'_>,
-    asked: &Asked<'_>,
-    season: &Season,
+    constants: PlanningConstants<'_>,
+    asked: &PlanFileFacts<'_>,
+    season: &WorkSeason,
     trees: &[ListTree],
     planned: &SeasonPlan,
     binds: &[Bind],
@@ -122,7 +122,7 @@ pub fn plan_file(
 }
 
 /// `rows = trees + blank + not_trees`, `trees = ready + to_fix`, and `ready` is the sum of all reasons.
-fn counts(asked: &Asked<'_>, planned: &SeasonPlan) -> BTreeMap<&'static str, u64> {
+fn counts(asked: &PlanFileFacts<'_>, planned: &SeasonPlan) -> BTreeMap<&'static str, u64> {
     let ready = planned.reasons.len() as u64;
     let mut counts = BTreeMap::from([
         ("rows", asked.rows),
@@ -132,7 +132,7 @@ fn counts(asked: &Asked<'_>, planned: &SeasonPlan) -> BTreeMap<&'static str, u64
         ("to_fix", asked.to_fix),
         ("ready", ready),
     ]);
-    for reason in Reason::ALL {
+    for reason in CountedAs::ALL {
         let trees = planned.reasons.iter().filter(|it| **it == reason).count();
         counts.insert(reason.word(), trees as u64);
     }
@@ -163,7 +163,7 @@ fn work_days(planned: &SeasonPlan) -> Vec<DayOf> {
         .collect()
 }
 
-fn units(season: &Season, trees: &[ListTree], planned: &SeasonPlan) -> Vec<UnitOf> {
+fn units(season: &WorkSeason, trees: &[ListTree], planned: &SeasonPlan) -> Vec<UnitOf> {
     let all = planned.units.iter().enumerate().map(|(unit, name)| {
         let (mut basal, mut largest, mut used) = (0.0, 0.0_f64, 0.0);
         let of_unit = planned.property.trees.iter().zip(&planned.plan.trees);
@@ -203,7 +203,7 @@ struct Classes {
 }
 
 impl Classes {
-    fn of(season: &Season, trees: &[ListTree]) -> Self {
+    fn of(season: &WorkSeason, trees: &[ListTree]) -> Self {
         let mut known: Vec<ClassKey<'_>> = Vec::new();
         let (mut all, mut of_tree) = (Vec::new(), Vec::with_capacity(trees.len()));
         for tree in trees {
@@ -250,7 +250,7 @@ fn rounded((latitude, longitude, elevation): (f64, f64, Option<f64>)) -> [i64; 3
     ]
 }
 
-fn ring_need(judged: &Judged) -> Option<&Need> {
+fn ring_need(judged: &JudgedTree) -> Option<&Need> {
     match &judged.comes_to {
         ComesTo::Ring(need) => Some(need),
         _ => None,
@@ -258,8 +258,8 @@ fn ring_need(judged: &Judged) -> Option<&Need> {
 }
 
 fn tree_of(
-    constants: Constants<'_>,
-    season: &Season,
+    constants: PlanningConstants<'_>,
+    season: &WorkSeason,
     (tree, planned, at): (&ListTree, &SeasonPlan, usize),
     turns: &[Option<Turn>],
     class: Option<String>,
@@ -304,9 +304,9 @@ fn tree_of(
 }
 
 fn visits_of(
-    constants: Constants<'_>,
-    season: &Season,
-    judged: &Judged,
+    constants: PlanningConstants<'_>,
+    season: &WorkSeason,
+    judged: &JudgedTree,
     planned: &SeasonPlan,
     on: &Planned,
     turns: &[Option<Turn>],
@@ -331,7 +331,7 @@ fn visits_of(
 }
 
 /// The first day of a visit's window that is the same day of the week as the season's first work day.
-fn suggested(season: &Season, visit: &Visit) -> NaiveDate {
+fn suggested(season: &WorkSeason, visit: &Visit) -> NaiveDate {
     let Some(first) = season.days.first() else {
         return visit.from;
     };
@@ -342,8 +342,10 @@ fn suggested(season: &Season, visit: &Visit) -> NaiveDate {
     day.min(visit.to)
 }
 
-fn other_of((tree, reason): (&ListTree, &Reason)) -> Option<OtherOf> {
-    let judged = tree.judged().filter(|_| *reason == Reason::OtherMethod)?;
+fn other_of((tree, reason): (&ListTree, &CountedAs)) -> Option<OtherOf> {
+    let judged = tree
+        .judged()
+        .filter(|_| *reason == CountedAs::OtherMethod)?;
     Some(OtherOf {
         tree_id: tree.tree_id.clone(),
         method: judged.method.word(),
@@ -355,9 +357,9 @@ fn other_of((tree, reason): (&ListTree, &Reason)) -> Option<OtherOf> {
 }
 
 fn objective(
-    constants: Constants<'_>,
-    asked: &Asked<'_>,
-    season: &Season,
+    constants: PlanningConstants<'_>,
+    asked: &PlanFileFacts<'_>,
+    season: &WorkSeason,
     trees: &[ListTree],
     planned: &SeasonPlan,
 ) -> Objective {
@@ -399,9 +401,9 @@ fn objective(
 
 fn bind_of(bind: &Bind) -> BindOf {
     let (what, change) = match bind.change {
-        Change::MorePeople(people) => ("people", format!("+{people}")),
-        Change::OneMoreDay(day) => ("day", iso(day)),
-        Change::NoPacing => ("pacing", "off".to_owned()),
+        LooserLimit::MorePeople(people) => ("people", format!("+{people}")),
+        LooserLimit::OneMoreDay(day) => ("day", iso(day)),
+        LooserLimit::NoPacing => ("pacing", "off".to_owned()),
     };
     BindOf {
         what,
@@ -412,8 +414,8 @@ fn bind_of(bind: &Bind) -> BindOf {
 }
 
 /// Every number that a plan assumes, by the season where it says otherwise.
-fn assumed(season: &Season, numbers: &'static [AssumedNumber]) -> Vec<Assumed> {
-    let of_table = numbers.iter().map(|number| Assumed {
+fn assumed(season: &WorkSeason, numbers: &'static [AssumedNumber]) -> Vec<AssumedConstant> {
+    let of_table = numbers.iter().map(|number| AssumedConstant {
         name: number.name,
         value: match number.name {
             READY => season.crew.ready_minutes,
@@ -421,7 +423,7 @@ fn assumed(season: &Season, numbers: &'static [AssumedNumber]) -> Vec<Assumed> {
         },
         unit: number.unit,
     });
-    let pairs = season.crew.pairs.then(|| Assumed {
+    let pairs = season.crew.pairs.then(|| AssumedConstant {
         name: "pairs",
         value: season.crew.heads_a_tree(),
         unit: "1",

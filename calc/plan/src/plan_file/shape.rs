@@ -28,7 +28,7 @@ pub struct PlanFile {
     pub binds: Vec<BindOf>,
     pub edits: Vec<Edit>,
     pub moved: Vec<Moved>,
-    pub assumed: Vec<Assumed>,
+    pub assumed: Vec<AssumedConstant>,
 }
 
 /// The list.
@@ -222,7 +222,7 @@ pub struct BindOf {
 #[derive(Clone, Debug, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[allow(missing_docs, reason = "the names are those of the published schema")]
-pub struct Assumed {
+pub struct AssumedConstant {
     pub name: &'static str,
     pub value: f64,
     pub unit: &'static str,

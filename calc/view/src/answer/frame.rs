@@ -1,6 +1,6 @@
 //! Small pieces that every part is built from.
 
-use super::Options;
+use super::HostOptions;
 use crate::draw::mark::{Swatch, swatch};
 use crate::kind::Kind;
 use crate::page::{Cells, Page, Wording};
@@ -13,7 +13,7 @@ pub(super) struct Region<'a> {
     /// Question, answer, tables.
     pub say: Say<'a>,
     /// The host's wishes.
-    pub options: &'a Options<'a>,
+    pub options: &'a HostOptions<'a>,
     /// Before every id.
     pub prefix: String,
     /// Level of the parts' headings.

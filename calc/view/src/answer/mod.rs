@@ -38,7 +38,7 @@ pub use visits::ADVICE_ID;
 
 /// What the host decides about the region.
 #[derive(Clone, Copy, Debug)]
-pub struct Options<'a> {
+pub struct HostOptions<'a> {
     /// The group whose page it stands on, with its settings.
     pub group: Option<&'a AskingGroup>,
     /// Level of the parts' headings, 2 to 5. The region's own hidden heading stands one above it, from 3 up.
@@ -59,7 +59,7 @@ pub struct Options<'a> {
     pub another: Option<another::Trial<'a>>,
 }
 
-impl Default for Options<'_> {
+impl Default for HostOptions<'_> {
     fn default() -> Self {
         Self {
             group: None,
@@ -81,7 +81,7 @@ pub fn answer(
     reference: &'static Reference,
     question: &Question,
     answer: &Answer,
-    options: &Options<'_>,
+    options: &HostOptions<'_>,
 ) {
     let cx = region(reference, question, answer, options);
     let out = &mut Page::new(out);
@@ -107,7 +107,7 @@ fn region<'a>(
     reference: &'static Reference,
     question: &'a Question,
     answer: &'a Answer,
-    options: &'a Options<'a>,
+    options: &'a HostOptions<'a>,
 ) -> Region<'a> {
     Region {
         say: Say {
@@ -239,7 +239,7 @@ fn after(cx: &Region<'_>) -> Vec<Part> {
 }
 
 /// Writes the summary: `div.errsum`, focusable, with a heading and one link a problem. Nothing without problems.
-pub fn problems(out: &mut dyn Out, problems: &[Problem], options: &Options<'_>) {
+pub fn problems(out: &mut dyn Out, problems: &[Problem], options: &HostOptions<'_>) {
     if problems.is_empty() {
         return;
     }

@@ -1,6 +1,6 @@
 //! What every answer's markup must hold, over real questions of every outcome.
 
-use super::{Options, answer, problems};
+use super::{HostOptions, answer, problems};
 use crate::out::Html;
 use crate::text;
 use calc::answer::{Answer, Outcome};
@@ -47,18 +47,18 @@ fn case(name: &str) -> &'static Case {
     found.unwrap_or_else(|| panic!("no question {name}"))
 }
 
-fn html(question: &Question, found: &Answer, options: &Options<'_>) -> String {
+fn html(question: &Question, found: &Answer, options: &HostOptions<'_>) -> String {
     let mut out = Html::default();
     answer(&mut out, calc_data::whole(), question, found, options);
     out.into_string()
 }
 
-fn with_all() -> Options<'static> {
-    Options {
+fn with_all() -> HostOptions<'static> {
+    HostOptions {
         sources_base: "/sources/",
         with_form: true,
         with_buttons: true,
-        ..Options::default()
+        ..HostOptions::default()
     }
 }
 
@@ -171,7 +171,7 @@ fn a_stop_shows_no_ring_width_and_no_steps() {
 fn headings_stand_in_order_without_skips_at_every_level() {
     for (name, question, found) in cases() {
         for level in 2..=5 {
-            let options = Options {
+            let options = HostOptions {
                 heading_level: level,
                 ..with_all()
             };
@@ -299,7 +299,7 @@ fn an_open_answer_says_first_what_is_missing_and_marks_the_rest() {
 fn every_caution_of_the_answer_is_written_once() {
     let reference = calc_data::whole();
     for (name, question, found) in cases() {
-        let html = html(question, found, &Options::default());
+        let html = html(question, found, &HostOptions::default());
         for line in &found.cautions {
             let caution = reference.cautions.iter().find(|it| it.id == line.id);
             let text = caution.expect("a caution of the tables").subject;
@@ -356,7 +356,7 @@ fn the_summary_of_problems_links_each_to_its_field() {
     typed.stems[0].diameter = Some(Text::from("fourteen"));
     let found = read(calc_data::whole(), &typed).expect_err("two problems");
     let mut out = Html::default();
-    problems(&mut out, &found, &Options::default());
+    problems(&mut out, &found, &HostOptions::default());
     let html = out.into_string();
     assert_eq!(values(&html, "href"), ["#f-species", "#f-stems-0-diameter"]);
     assert!(html.contains("There are 2 things to fix"));
@@ -375,7 +375,7 @@ fn the_year_tape_marks_today_beside_the_day_of_the_work() {
         let reference = calc_data::whole();
         let question = read(reference, &typed).expect("a good question");
         let found = calc::answer::answer(reference, &question, &Local::default());
-        let html = html(&question, &found, &Options::default());
+        let html = html(&question, &found, &HostOptions::default());
         let from = html.find("The bark in 2027").expect("the year tape");
         let to = html[from..].find("</svg>").expect("its end");
         html[from..from + to].to_owned()

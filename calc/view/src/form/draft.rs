@@ -1,12 +1,12 @@
 //! An answer to what is there so far: what can't be read yet is left out, so that the tapes and the
 //! assumptions beside the fields follow the typing.
 
-use super::Options;
+use super::FormOptions;
 use super::relevant::region_of;
 use super::sheet::{clear, entry, slot};
 use calc::answer::{Answer, without_changes};
 use calc::models::season::Local;
-use calc::question::{Found, Question, Record, StemTyped, Text, Typed, find_species, read};
+use calc::question::{Found, Keyed, Question, StemTyped, Text, Typed, find_species, read};
 use calc::reference::Reference;
 use chrono::NaiveDate;
 
@@ -34,7 +34,7 @@ const STAND_IN: &str = "10 in";
 impl Draft {
     /// Drafts an answer.
     #[must_use]
-    pub fn of(reference: &'static Reference, typed: &Typed, options: &Options<'_>) -> Self {
+    pub fn of(reference: &'static Reference, typed: &Typed, options: &FormOptions<'_>) -> Self {
         let today = options.today;
         let mut typed = typed.clone();
         let name = typed.species.clone().unwrap_or_default();

@@ -60,7 +60,7 @@ use item::Item;
 
 /// How the form is shown.
 #[derive(Clone, Copy, Debug)]
-pub struct Options<'a> {
+pub struct FormOptions<'a> {
     /// The group whose settings the page has.
     pub group: Option<&'a settings::AskingGroup>,
     /// Language tag of the page: decides the order of a date's parts.
@@ -103,7 +103,7 @@ pub fn form(
     out: &mut dyn Out,
     reference: &'static Reference,
     typed: &Typed,
-    options: &Options<'_>,
+    options: &FormOptions<'_>,
 ) {
     let sheet = Sheet::of(reference, typed, options.today);
     View::new(reference, &sheet, options).form(out);
@@ -167,7 +167,7 @@ const WHILE: [(&str, item::Test); 4] = [
 pub struct View<'a> {
     pub(crate) reference: &'static Reference,
     pub(crate) sheet: &'a Sheet,
-    pub(crate) options: &'a Options<'a>,
+    pub(crate) options: &'a FormOptions<'a>,
     pub(crate) set: FieldSet,
     pub(crate) draft: Draft,
     pub(crate) towns: [Towns; 2],
@@ -178,7 +178,11 @@ pub struct View<'a> {
 impl<'a> View<'a> {
     /// Works out what the form shows.
     #[must_use]
-    pub fn new(reference: &'static Reference, sheet: &'a Sheet, options: &'a Options<'a>) -> Self {
+    pub fn new(
+        reference: &'static Reference,
+        sheet: &'a Sheet,
+        options: &'a FormOptions<'a>,
+    ) -> Self {
         let typed = sheet.typed(reference, options.today);
         let mut view = Self {
             reference,

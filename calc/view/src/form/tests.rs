@@ -4,7 +4,7 @@ mod aids;
 mod front;
 mod place;
 
-use super::{Draft, Field, Options, Sheet, View, form, matters};
+use super::{Draft, Field, FormOptions, Sheet, View, form, matters};
 use crate::kind::Kind;
 use crate::out::Html;
 use calc::answer::{Answer, without_changes};
@@ -16,8 +16,8 @@ fn today() -> NaiveDate {
     NaiveDate::from_ymd_opt(2027, 6, 12).unwrap()
 }
 
-fn options() -> Options<'static> {
-    Options {
+fn options() -> FormOptions<'static> {
+    FormOptions {
         group: None,
         lang: "en",
         kind: Kind::TreePlan,
@@ -76,7 +76,7 @@ fn told(answer: &mut Answer) {
 
 fn markup(typed: &Typed) -> String {
     let mut out = Html::default();
-    let options = Options {
+    let options = FormOptions {
         group: None,
         towns: Some(|_, _| super::Towns::Coming),
         position: true,

@@ -2,7 +2,7 @@
 
 use calc::terms::number::read_number;
 use calc_data::list::plan_constants;
-use calc_plan::{Crew, Season};
+use calc_plan::{Crew, WorkSeason};
 use chrono::{Datelike, Days, NaiveDate, Weekday};
 
 /// A season is no longer.
@@ -12,7 +12,7 @@ const WEEKS: u64 = 2;
 
 /// What can be typed, a field each: the command line has an option of the same name.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Field {
+pub enum PlanField {
     /// First day of the season.
     From,
     /// Its last day.
@@ -41,7 +41,7 @@ pub enum Field {
     Today,
 }
 
-impl Field {
+impl PlanField {
     /// Its name: `from`.
     #[must_use]
     pub fn name(self) -> &'static str {
@@ -67,7 +67,7 @@ impl Field {
 #[derive(Clone, Debug, PartialEq)]
 pub enum NotASeason {
     /// No day, or one of several days is none.
-    NotADay(Field, String),
+    NotADay(PlanField, String),
     /// The last day lies before the first.
     ToBeforeFrom,
     /// More than a year.
@@ -77,12 +77,12 @@ pub enum NotASeason {
     /// No work day is left.
     NoDays,
     /// No number from the first to the second, and what was typed.
-    OutOfRange(Field, f64, f64, String),
+    OutOfRange(PlanField, f64, f64, String),
 }
 
 /// What is asked of a plan, as typed. Lists have a comma between their parts.
 #[derive(Clone, Copy, Debug)]
-pub struct Typed<'a> {
+pub struct PlanTyped<'a> {
     /// First day of the season.
     pub from: &'a str,
     /// Last day.
@@ -116,7 +116,7 @@ pub struct Typed<'a> {
 /// What was asked for.
 pub struct Asked {
     /// The season.
-    pub season: Season,
+    pub season: WorkSeason,
     /// Days that are closed.
     pub closed: Vec<NaiveDate>,
     /// The next day of the same kind that nobody named: tried to see whether days are short.
@@ -134,18 +134,18 @@ impl Asked {
     ///
     /// # Errors
     /// What was not understood.
-    pub fn of(typed: &Typed<'_>) -> Result<Self, NotASeason> {
-        let from = day(Field::From, typed.from)?;
-        let to = day(Field::To, typed.to)?;
+    pub fn of(typed: &PlanTyped<'_>) -> Result<Self, NotASeason> {
+        let from = day(PlanField::From, typed.from)?;
+        let to = day(PlanField::To, typed.to)?;
         if to < from {
             return Err(NotASeason::ToBeforeFrom);
         }
         if (to - from).num_days() > LONGEST {
             return Err(NotASeason::TooLong);
         }
-        let closed = days(Field::Closed, typed.closed)?;
+        let closed = days(PlanField::Closed, typed.closed)?;
         let week_days = week_days(typed.on)?;
-        let mut named = days(Field::Days, typed.days)?;
+        let mut named = days(PlanField::Days, typed.days)?;
         named.extend(
             from.iter_days()
                 .take_while(|day| *day <= to)
@@ -167,54 +167,54 @@ impl Asked {
             None => None,
             Some(typed) => {
                 let share = percent(typed).unwrap_or_else(|| typed.to_owned());
-                Some(number(Field::Share, &share, 1.0, 100.0)? / 100.0)
+                Some(number(PlanField::Share, &share, 1.0, 100.0)? / 100.0)
             }
         };
         let crew = Crew {
-            people: number(Field::Crew, typed.crew, 1.0, 500.0)? as u32,
-            teams: number(Field::Teams, typed.teams, 1.0, 50.0)? as u32,
-            hours: number(Field::Hours, typed.hours, 0.5, 16.0)?,
+            people: number(PlanField::Crew, typed.crew, 1.0, 500.0)? as u32,
+            teams: number(PlanField::Teams, typed.teams, 1.0, 50.0)? as u32,
+            hours: number(PlanField::Hours, typed.hours, 0.5, 16.0)?,
             ready_minutes: match typed.ready.trim() {
                 "" => plan_constants().ready_minutes,
-                typed => number(Field::Ready, typed, 0.0, 240.0)?,
+                typed => number(PlanField::Ready, typed, 0.0, 240.0)?,
             },
             pairs: typed.pairs,
         };
         if crew.minutes() <= 0.0 {
             let ready = crew.ready_minutes.to_string();
             return Err(NotASeason::OutOfRange(
-                Field::Ready,
+                PlanField::Ready,
                 0.0,
                 crew.hours * 60.0,
                 ready,
             ));
         }
         Ok(Self {
-            season: Season {
+            season: WorkSeason {
                 from,
                 to,
                 days: named,
                 crew,
-                slip: number(Field::Slip, typed.slip, 0.4, 0.95)?,
+                slip: number(PlanField::Slip, typed.slip, 0.4, 0.95)?,
                 share,
             },
             closed,
             spare,
             judged_on,
-            today: day(Field::Today, typed.today)?,
+            today: day(PlanField::Today, typed.today)?,
             wage: match typed.wage {
                 None => None,
-                Some(typed) => Some(number(Field::Wage, typed, 0.0, 10_000.0)?),
+                Some(typed) => Some(number(PlanField::Wage, typed, 0.0, 10_000.0)?),
             },
         })
     }
 }
 
-fn day(field: Field, typed: &str) -> Result<NaiveDate, NotASeason> {
+fn day(field: PlanField, typed: &str) -> Result<NaiveDate, NotASeason> {
     calc::question::read_day(typed.trim()).map_err(|_| NotASeason::NotADay(field, typed.to_owned()))
 }
 
-fn days(field: Field, typed: &str) -> Result<Vec<NaiveDate>, NotASeason> {
+fn days(field: PlanField, typed: &str) -> Result<Vec<NaiveDate>, NotASeason> {
     let parts = typed.split(',').filter(|part| !part.trim().is_empty());
     parts.map(|part| day(field, part)).collect()
 }
@@ -230,7 +230,7 @@ fn week_days(typed: &str) -> Result<Vec<Weekday>, NotASeason> {
         .collect()
 }
 
-fn number(field: Field, typed: &str, from: f64, to: f64) -> Result<f64, NotASeason> {
+fn number(field: PlanField, typed: &str, from: f64, to: f64) -> Result<f64, NotASeason> {
     match read_number(typed) {
         Ok(read) if (from..=to).contains(&read.value) => Ok(read.value),
         _ => Err(NotASeason::OutOfRange(field, from, to, typed.to_owned())),

@@ -5,7 +5,7 @@ use super::read::ReadList;
 use super::tables;
 use crate::season_calendar::season_calendar;
 use calc_data::list::plan_constants;
-use calc_plan::{Bind, Constants, PlanFile, SeasonPlan};
+use calc_plan::{Bind, PlanFile, PlanningConstants, SeasonPlan};
 
 /// What a plan is made for beside its season.
 #[derive(Clone, Debug, Default)]
@@ -38,7 +38,7 @@ impl Made {
     /// The plan of a list whose trees were judged.
     #[must_use]
     pub fn of(list: &ReadList, asked: &Asked, about: &About) -> Self {
-        let constants = Constants {
+        let constants = PlanningConstants {
             visits: &list.reference.constants.visits,
             own: plan_constants(),
         };
@@ -46,7 +46,7 @@ impl Made {
         let binds = calc_plan::binds(constants, &asked.season, &list.trees, &planned, asked.spare);
         let file = calc_plan::plan_file(
             constants,
-            &calc_plan::Asked {
+            &calc_plan::PlanFileFacts {
                 product_version: env!("CARGO_PKG_VERSION"),
                 data_version: list.reference.data_version,
                 made_on: asked.today,

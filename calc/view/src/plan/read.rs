@@ -13,7 +13,7 @@ use calc_list::reader::{Cut, Item, Reader, as_text};
 use calc_list::{
     Answers, Counts, Decisions, Encoding, Is, Layout, NotList, Opened, Record, Records, Row,
 };
-use calc_plan::{Judged, ListTree, Position, Standing};
+use calc_plan::{JudgedTree, ListTree, Position, Progress};
 use std::io::{Cursor, Result};
 use std::rc::Rc;
 
@@ -78,7 +78,7 @@ pub(crate) enum Listed {
 type AtPlace = (Question, Rc<Local>);
 
 /// What is kept of the trees that ask the same.
-pub type JudgedTrees = Answers<(Rc<Judged>, Question)>;
+pub type JudgedTrees = Answers<(Rc<JudgedTree>, Question)>;
 
 /// Trees that ask the same are judged once; the climate places may be empty, and a group may have its own settings.
 #[must_use]
@@ -91,12 +91,12 @@ pub fn judged_trees(
 }
 
 /// A list that is being read.
-pub struct Reading {
+pub struct ListBeingRead {
     reader: Reader<Cursor<Rc<[u8]>>, Box<Opened>>,
     list: ReadList,
 }
 
-impl Reading {
+impl ListBeingRead {
     /// From the first row on.
     ///
     /// # Errors
@@ -108,7 +108,7 @@ impl Reading {
             layout: opened.layout.clone(),
             ours: opened
                 .rows
-                .plan()
+                .reading()
                 .columns
                 .iter()
                 .map(|it| it.ours)
@@ -185,7 +185,7 @@ impl ReadList {
     /// # Errors
     /// What can't be read.
     pub fn of(file: &ListFile, reference: &'static Reference, opened: Opened) -> Result<Self> {
-        let mut reading = Reading::of(file, reference, opened)?;
+        let mut reading = ListBeingRead::of(file, reference, opened)?;
         while reading.read(usize::MAX)? {}
         Ok(reading.done())
     }
@@ -246,9 +246,9 @@ fn tree(
     let mut place = None;
     let standing = match (&row.is, row.without_answer()) {
         (_, Some("to_fix" | "not_a_tree")) => return None,
-        (_, Some("skipped")) | (Is::LeftOut, _) => Standing::Skipped,
-        (_, Some("done")) => Standing::Done,
-        (_, Some("dead")) => Standing::Dead,
+        (_, Some("skipped")) | (Is::LeftOut, _) => Progress::Skipped,
+        (_, Some("done")) => Progress::Done,
+        (_, Some("dead")) => Progress::Dead,
         (Is::Tree(typed, of), _) => {
             let local = answers.local(typed, of);
             let judged = answers.each(typed, of, |question, local| {
@@ -271,7 +271,7 @@ fn tree(
                 Place::Hemisphere(_) => None,
             };
             question = Some((judged.1.clone(), local));
-            Standing::Open(Rc::clone(&judged.0))
+            Progress::Open(Rc::clone(&judged.0))
         }
         (Is::ToFix | Is::NotTree(_), _) => return None,
     };

@@ -92,21 +92,21 @@ fn begins(text: &str) -> &'static str {
 }
 
 /// A text: typed by people, or another message.
-pub struct Text<'a>(pub Gap<'a>);
+pub struct SaidText<'a>(pub Gap<'a>);
 
-impl<'a, T: AsRef<str> + ?Sized> From<&'a T> for Text<'a> {
+impl<'a, T: AsRef<str> + ?Sized> From<&'a T> for SaidText<'a> {
     fn from(text: &'a T) -> Self {
         Self(Gap::Lent(text.as_ref()))
     }
 }
 
-impl From<String> for Text<'_> {
+impl From<String> for SaidText<'_> {
     fn from(text: String) -> Self {
         Self(Gap::Made(text))
     }
 }
 
-impl From<Word> for Text<'_> {
+impl From<Word> for SaidText<'_> {
     fn from(word: Word) -> Self {
         Self(Gap::Lent(word.text()))
     }
@@ -215,9 +215,9 @@ number!(
 );
 
 /// A number that is already shown: rounded, or with a fraction.
-pub struct Number<'a>(pub Gap<'a>);
+pub struct ShownNumber<'a>(pub Gap<'a>);
 
-impl<T: AsRef<str>> From<T> for Number<'_> {
+impl<T: AsRef<str>> From<T> for ShownNumber<'_> {
     fn from(shown: T) -> Self {
         Self(shown_number(shown.as_ref()))
     }

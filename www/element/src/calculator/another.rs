@@ -8,7 +8,7 @@ use crate::fetched;
 use calc::answer::Answer;
 use calc::question::{Problem, Question, Typed};
 use calc::timing::Span;
-use calc_view::answer::another::{CHANGES_ID, Mark, Moved, Trial, Trying, Which, mark_id};
+use calc_view::answer::another::{CHANGES_ID, Mark, MovedMarks, Trial, Trying, Which, mark_id};
 use calc_view::out::Html;
 use calc_view::{answer, problem_text};
 use js_sys::Reflect;
@@ -23,7 +23,7 @@ const TRIED: &str = "data-tried";
 pub(super) struct Tried {
     typed: Typed,
     days: Vec<Span>,
-    moved: Moved,
+    moved: MovedMarks,
 }
 
 impl Tried {
@@ -31,7 +31,7 @@ impl Tried {
         Self {
             typed: typed.clone(),
             days,
-            moved: Moved::default(),
+            moved: MovedMarks::default(),
         }
     }
 }
@@ -105,7 +105,7 @@ impl Calculator {
     pub(super) fn try_back(&self) {
         let ghost = self.region.query_selector(".grip.ghost").ok().flatten();
         let tape = ghost.and_then(|ghost| ghost.closest(".tape").ok().flatten());
-        self.tried.borrow_mut().moved = Moved::default();
+        self.tried.borrow_mut().moved = MovedMarks::default();
         self.draw_tried(None);
         let first = |tape: Element| tape.query_selector("input").ok().flatten();
         if let Some(slider) = tape.and_then(first) {
@@ -133,13 +133,13 @@ impl Calculator {
     }
 
     /// Runs over the marks and the question that they are moved from.
-    fn try_moved(&self, run: impl FnOnce(&Trying<'_>, &mut Moved)) {
+    fn try_moved(&self, run: impl FnOnce(&Trying<'_>, &mut MovedMarks)) {
         let options = self.options();
         let state = self.state.borrow();
         let mut tried = self.tried.borrow_mut();
         let Tried { days, moved, .. } = &mut *tried;
         if let Some((question, answer, _)) = &state.last {
-            let options = answer::Options {
+            let options = answer::HostOptions {
                 another: Some(Trial {
                     question,
                     answer,
@@ -207,7 +207,7 @@ impl Calculator {
         let state = self.state.borrow();
         let tried = self.tried.borrow();
         let (asked, before, _) = state.last.as_ref()?;
-        let options = answer::Options {
+        let options = answer::HostOptions {
             group: group.as_ref(),
             another: Some(Trial {
                 question: asked,

@@ -256,7 +256,7 @@ fn draw_answer(calculator: &Calculator, question: &Question, answer: &Answer, da
     let focused = focused(calculator);
     let mut out = DomOut::new(&calculator.document);
     let group = calculator.group();
-    let options = answer::Options {
+    let options = answer::HostOptions {
         group: group.as_ref(),
         another: Some(Trial {
             question,

@@ -7,7 +7,7 @@ use crate::fetched;
 use calc::question::{StemTyped, Text, Typed};
 use calc::terms::quantity::Units;
 use calc_view::answer;
-use calc_view::form::{Options, Sheet, View};
+use calc_view::form::{FormOptions, Sheet, View};
 use calc_view::kind::Kind;
 use calc_view::words::message::{in_use, pack};
 use calc_view::words::within;
@@ -105,7 +105,7 @@ impl Calculator {
     pub(crate) fn with_view<T>(&self, sheet: &Sheet, look: impl FnOnce(&View<'_>) -> T) -> T {
         let lang = calculator::lang(&self.host);
         let group = self.group();
-        let options = Options {
+        let options = FormOptions {
             group: group.as_ref(),
             lang: &lang,
             kind: self.kind(),
@@ -129,9 +129,9 @@ impl Calculator {
     }
 
     /// How answers are shown.
-    pub(crate) fn options(&self) -> answer::Options<'static> {
+    pub(crate) fn options(&self) -> answer::HostOptions<'static> {
         let kind = self.kind();
-        answer::Options {
+        answer::HostOptions {
             group: None,
             // Under the heading that is the calculator's own question.
             heading_level: self.heading_level() + u8::from(kind != Kind::TreePlan),

@@ -3,7 +3,7 @@
 
 use super::objects::set;
 use calc::models::calibrate::Rate;
-use calc::question::{Code, Problem, Record, Slot, Text, Typed, slot_of};
+use calc::question::{Code, Keyed, Problem, Slot, Text, Typed, slot_of};
 use js_sys::{Array, Object, Reflect};
 use serde::Deserialize;
 use serde::de::IntoDeserializer;
@@ -102,7 +102,7 @@ fn plain(value: &JsValue) -> Result<&Object, Wrong> {
 }
 
 /// Fills a record from an object, key by key. What is null or undefined is left out.
-fn record(value: &JsValue, into: &mut dyn Record) -> Result<(), Wrong> {
+fn record(value: &JsValue, into: &mut dyn Keyed) -> Result<(), Wrong> {
     for key in Object::keys(plain(value)?).iter() {
         let name = key.as_string().unwrap_or_default();
         let inner = Reflect::get(value, &key).unwrap_or(JsValue::UNDEFINED);
@@ -146,7 +146,7 @@ fn fill(slot: Slot<'_>, value: &JsValue) -> Result<(), Wrong> {
 }
 
 /// A record as an object has it, without what is nothing, false or an empty list: all the same as left out.
-pub(crate) fn object(record: &mut dyn Record) -> Object {
+pub(crate) fn object(record: &mut dyn Keyed) -> Object {
     let object = Object::new();
     for (at, key) in record.keys().iter().enumerate() {
         if let Some(value) = record.at(at).and_then(held) {

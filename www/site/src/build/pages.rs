@@ -4,7 +4,7 @@ use crate::build::assets::{Assets, File};
 use crate::build::template::{Template, fill};
 use crate::build::{languages, markdown, sources, species_list, static_answers, version};
 use anyhow::{Context, Result};
-use calc_view::form::{Options, Sheet, Towns, View, frame, no_table};
+use calc_view::form::{FormOptions, Sheet, Towns, View, frame, no_table};
 use calc_view::kind::Kind;
 use calc_view::out::escaped;
 use calc_view::words::m;
@@ -192,7 +192,7 @@ impl Site<'_> {
     /// The form of the first page as it stands before its module, in the shadow root that the module takes over. Which
     /// day it is only the reader's browser knows.
     fn form(&self, css: &str) -> String {
-        let options = Options {
+        let options = FormOptions {
             group: None,
             lang: self.language,
             kind: Kind::TreePlan,

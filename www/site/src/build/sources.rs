@@ -2,7 +2,7 @@
 
 use anyhow::Result;
 use calc::terms::cite::Grade;
-use calc_data::table::{Problem, Row, Table};
+use calc_data::table::{Defect, RowAt, Table};
 use calc_view::out::Html;
 use calc_view::page::Page;
 use calc_view::words::m;
@@ -89,7 +89,7 @@ pub(crate) fn rules(root: &Path) -> Result<[usize; 4]> {
 
 /// By author, else what it appeared in, else its name, then year; what is only remembered stands last. A paper that stands under two ids is shown once, under the id that is
 /// cited.
-fn sorted(table: &Table<Source>) -> Result<Vec<&Row<Source>>, Problem> {
+fn sorted(table: &Table<Source>) -> Result<Vec<&RowAt<Source>>, Defect> {
     table.by(|source| &source.id)?;
     let nameless = |source: &Source| source.title.is_empty() && source.container.is_empty();
     if let Some(row) = table
@@ -118,7 +118,7 @@ fn sorted(table: &Table<Source>) -> Result<Vec<&Row<Source>>, Problem> {
     Ok(sources)
 }
 
-fn list(table: &Table<Source>) -> Result<SourceList, Problem> {
+fn list(table: &Table<Source>) -> Result<SourceList, Defect> {
     let sources = sorted(table)?;
     let labels: BTreeMap<&str, &str> = table
         .rows
@@ -171,10 +171,10 @@ fn list(table: &Table<Source>) -> Result<SourceList, Problem> {
 /// One source, with an anchor for its id and for each other id of the same paper.
 fn entry<'a>(
     out: &mut Page<'_>,
-    source: &Row<Source>,
+    source: &RowAt<Source>,
     same: impl Iterator<Item = &'a str>,
     labels: &BTreeMap<&str, &str>,
-) -> Result<(), Problem> {
+) -> Result<(), Defect> {
     out.open("li");
     out.attr("id", &source.id);
     for id in same {

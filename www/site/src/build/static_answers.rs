@@ -23,7 +23,7 @@ pub(crate) fn example(base: &str) -> Result<String> {
     let (question, answer) = ask(reference, &typed)?;
     let days = calc::answer::year_ahead(reference, &question, &Local::default());
     let sources = format!("{base}sources/");
-    let options = answer::Options {
+    let options = answer::HostOptions {
         heading_level: 2,
         sources_base: &sources,
         another: Some(answer::another::Trial {
@@ -31,7 +31,7 @@ pub(crate) fn example(base: &str) -> Result<String> {
             answer: &answer,
             days: &days,
         }),
-        ..answer::Options::default()
+        ..answer::HostOptions::default()
     };
     let mut out = Html::default();
     draw::mark::defs(&mut out);

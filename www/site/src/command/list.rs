@@ -11,7 +11,7 @@ use calc::answer::{Answer, Outcome};
 use calc::question::Question;
 use calc::question::settings::AskingGroup;
 use calc_list::reader::{Item, Reader};
-use calc_list::{Answers, Decisions, Is, Line, NotList, Opened, Options, Record};
+use calc_list::{Answers, Decisions, Is, Line, ListContext, NotList, Opened, Record};
 use calc_view::words::list as words;
 use calc_view::words::message::{pack, take_all, tree_names};
 use calc_view::words::{m, within};
@@ -105,7 +105,7 @@ fn list(options: &args::List) -> Result<ExitCode> {
 /// A list whose columns are all understood; else the exit code, and why not is told.
 pub(crate) fn opened(
     first: &[Record],
-    asked: &Options,
+    asked: &ListContext,
     decisions: &Decisions,
 ) -> Result<Result<Opened, ExitCode>> {
     let opened = match calc_list::open(calc_data::whole(), first, asked, decisions) {
@@ -132,7 +132,7 @@ pub(crate) fn refused(why: NotList) -> ExitCode {
 }
 
 /// What holds for the whole list, from the command line; none where it was not understood, which is told.
-pub(crate) fn told(options: &args::Reading) -> Result<Option<Options>> {
+pub(crate) fn told(options: &args::Reading) -> Result<Option<ListContext>> {
     let today = match &options.today {
         None => json_question::today(),
         Some(day) => match calc::question::read_day(day) {
@@ -163,7 +163,7 @@ pub(crate) fn told(options: &args::Reading) -> Result<Option<Options>> {
         terminal::tell(&m::list_not_a_region(code.as_str()));
         return Ok(None);
     }
-    Ok(Some(Options {
+    Ok(Some(ListContext {
         units: options.units,
         region,
         place,

@@ -5,7 +5,7 @@ mod sentences;
 use crate::command::list::{decisions, group, opened, refused, told};
 use crate::{args, terminal};
 use anyhow::{Context, Result};
-use calc_view::plan::asked::{Asked, Typed};
+use calc_view::plan::asked::{Asked, PlanTyped};
 use calc_view::plan::made::{About, FILES, Made};
 use calc_view::plan::read::{ListFile, ReadList, judged_trees};
 use calc_view::words::message::{pack, take_all};
@@ -29,7 +29,7 @@ fn plan(options: &args::Plan) -> Result<ExitCode> {
     else {
         return Ok(ExitCode::from(2));
     };
-    let typed = Typed {
+    let typed = PlanTyped {
         from: &options.from,
         to: &options.to,
         on: &options.on,

@@ -9,7 +9,7 @@ use calc::terms::cite::Grade;
 use calc::terms::day::iso;
 use calc::terms::species::Species;
 use calc::terms::tree::{DrySpell, Vigour};
-use calc::timing::{self, Ask, Flag, Season, TreeTiming, Where, climate};
+use calc::timing::{self, Flag, Season, SeasonCase, TreeTiming, Where, climate};
 use calc_view::measure::plain;
 use calc_view::words::message::{pack, take_all};
 use calc_view::words::season as say;
@@ -112,7 +112,7 @@ fn of_place(flag: Flag) -> bool {
 }
 
 fn season(reference: &'static Reference, species: &Species, place: Where<'_>) -> Season<'static> {
-    let ask = Ask {
+    let ask = SeasonCase {
         tree: TreeTiming {
             wood: species.wood,
             f_sum: species.budbreak_sum,

@@ -7,7 +7,7 @@ pub const HEADS: [&str; 6] = [
 
 /// A row of a table.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Row {
+pub struct SpeciesListRow {
     /// Its number, as a spreadsheet counts: the first line is 1.
     pub number: usize,
     /// Its cells.
@@ -16,7 +16,7 @@ pub struct Row {
 
 /// Takes a table apart. None where a quote is left open. Rows without anything in them are counted and left out.
 #[must_use]
-pub fn rows(text: &str) -> Option<Vec<Row>> {
+pub fn rows(text: &str) -> Option<Vec<SpeciesListRow>> {
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     let first = text.split('\n').next().unwrap_or("");
     let many = |mark: char| first.chars().filter(|c| *c == mark).count();
@@ -24,7 +24,7 @@ pub fn rows(text: &str) -> Option<Vec<Row>> {
         .into_iter()
         .fold(',', |a, b| if many(b) > many(a) { b } else { a });
     let mut rows = Vec::new();
-    let mut row = Row {
+    let mut row = SpeciesListRow {
         number: 1,
         cells: vec![String::new()],
     };
@@ -51,7 +51,7 @@ pub fn rows(text: &str) -> Option<Vec<Row>> {
             row.cells.push(String::new());
         } else if c == '\n' {
             let number = row.number + 1;
-            let next = Row {
+            let next = SpeciesListRow {
                 number,
                 cells: vec![String::new()],
             };

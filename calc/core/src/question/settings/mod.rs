@@ -13,9 +13,9 @@ pub mod shape;
 mod told;
 mod value;
 
-pub use list::{HEADS, Row, rows};
+pub use list::{HEADS, SpeciesListRow, rows};
 pub use read::{KEYS, read};
-pub use told::{Told, What};
+pub use told::{SettingsFault, Told};
 pub use value::{LARGEST, Value};
 
 use crate::question::{PlaceTyped, Question, Text};
@@ -51,7 +51,7 @@ pub struct Settings {
     /// What makes advice more cautious.
     pub tighten: Tighten,
     /// The crew of a work day.
-    pub crew: Option<Crew>,
+    pub crew: Option<GroupCrew>,
     /// Whether a link may carry what was typed; none: the page decides.
     pub share: Option<bool>,
     /// When the whole was last checked.
@@ -152,14 +152,14 @@ impl CodeTopic {
 
 /// The crew of a work day.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Crew {
+pub struct GroupCrew {
     /// People.
     pub size: f64,
     /// Hours of work a day.
     pub hours: f64,
 }
 
-impl Crew {
+impl GroupCrew {
     /// How many trees like one a crew does in a day, from the mean minutes of one person.
     #[must_use]
     pub fn trees_a_day(self, mean_min: f64) -> f64 {
@@ -221,7 +221,7 @@ mod tests {
 
     #[test]
     fn a_crew_does_whole_trees() {
-        let crew = Crew {
+        let crew = GroupCrew {
             size: 4.0,
             hours: 3.0,
         };

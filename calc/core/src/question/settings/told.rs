@@ -9,12 +9,12 @@ pub struct Told {
     /// Where: `contacts[0].url`, or a cell of the list of species: `B4`.
     pub path: String,
     /// What.
-    pub what: What,
+    pub what: SettingsFault,
 }
 
-/// What is told.
+/// What is wrong with settings, or worth a warning.
 #[derive(Clone, Debug, PartialEq)]
-pub enum What {
+pub enum SettingsFault {
     /// A warning: this key does nothing.
     UnknownKey,
     /// A warning: nobody knows how old it is.
@@ -67,13 +67,13 @@ impl Told {
     pub fn too_large() -> Self {
         Self {
             path: String::new(),
-            what: What::TooLarge,
+            what: SettingsFault::TooLarge,
         }
     }
 
     /// Whether the settings can't be taken as they are.
     #[must_use]
     pub fn refuses(&self) -> bool {
-        !matches!(self.what, What::UnknownKey | What::NoDay)
+        !matches!(self.what, SettingsFault::UnknownKey | SettingsFault::NoDay)
     }
 }

@@ -37,7 +37,7 @@ pub struct Places {
     /// What [`crate::timing::climate::at`] takes.
     pub stations: Vec<Station>,
     /// Name and region of each.
-    pub names: Vec<Named>,
+    pub names: Vec<NamedPlace>,
     /// States and countries by the places that stand for them.
     pub regions: Vec<RegionPlaces>,
 }
@@ -53,7 +53,7 @@ impl Places {
 
 /// Name and region of a place.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Named {
+pub struct NamedPlace {
     /// Its name.
     pub name: String,
     /// `US-MA` where the state is known, `DE` where it is not.
@@ -191,7 +191,7 @@ pub fn decode(bytes: &[u8]) -> Result<Places, Broken> {
     let names = names
         .into_iter()
         .zip(regions_of)
-        .map(|(name, region)| Named { name, region })
+        .map(|(name, region)| NamedPlace { name, region })
         .collect();
     Ok(Places {
         stations,

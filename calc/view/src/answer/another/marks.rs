@@ -62,7 +62,7 @@ impl Which {
 
 /// The marks that were moved, each as text of a field; none where it rests as it was asked.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct Moved([Option<String>; 3]);
+pub struct MovedMarks([Option<String>; 3]);
 
 /// A mark as it stands.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -260,7 +260,7 @@ impl<'a> Now<'a> {
     }
 
     /// The mark as it stands, with what was typed beside it.
-    fn mark(&self, which: Which, moved: &Moved) -> Mark {
+    fn mark(&self, which: Which, moved: &MovedMarks) -> Mark {
         let most = self.most(which);
         let first = i32::from(which == Which::Day);
         let at = whole(self.steps(which, &self.now));
@@ -365,7 +365,7 @@ pub(super) fn band(verdict: Verdict) -> Band {
 }
 
 /// All marks of an answer as they stand.
-pub(super) fn marks(cx: &Region<'_>, moved: &Moved) -> Vec<Mark> {
+pub(super) fn marks(cx: &Region<'_>, moved: &MovedMarks) -> Vec<Mark> {
     let Some(now) = Now::of(cx) else {
         return Vec::new();
     };
@@ -385,7 +385,7 @@ fn date(days: &[Span], number: i32) -> Option<NaiveDate> {
     })
 }
 
-impl Moved {
+impl MovedMarks {
     /// Whether none was moved.
     #[must_use]
     pub fn none(&self) -> bool {

@@ -4,7 +4,7 @@
 //! Without a form the tapes stand as plain drawings. The host that moves the marks asks for the pieces by themselves:
 //!
 //! ```text
-//! Trying::new(reference, question, answer, &Options)   the question and answer as they stand now
+//! Trying::new(reference, question, answer, &HostOptions)   the question and answer as they stand now
 //!   .marks(&moved)                                      where each mark stands, and what it says
 //!   .card(out)  .changes(out)  .tape(out, which)        what is drawn anew while a mark moves
 //! ```
@@ -14,11 +14,11 @@ mod marks;
 #[cfg(test)]
 mod tests;
 
-pub use marks::{Mark, Moved, Which};
+pub use marks::{Mark, MovedMarks, Which};
 
 use super::frame::{Part, Region, key};
 use super::ring::ring_of;
-use super::{Options, card, region};
+use super::{HostOptions, card, region};
 use crate::draw::glyph::glyph;
 use crate::draw::mark::Swatch;
 use crate::form::Sheet;
@@ -75,26 +75,26 @@ impl<'a> Trying<'a> {
         reference: &'static Reference,
         question: &'a Question,
         answer: &'a Answer,
-        options: &'a Options<'a>,
+        options: &'a HostOptions<'a>,
     ) -> Self {
         Self(region(reference, question, answer, options))
     }
 
     /// Where each mark stands; none where there is nothing to try.
     #[must_use]
-    pub fn marks(&self, moved: &Moved) -> Vec<Mark> {
+    pub fn marks(&self, moved: &MovedMarks) -> Vec<Mark> {
         marks::marks(&self.0, moved)
     }
 
     /// Moves a mark to a step of its tape.
-    pub fn set_step(&self, moved: &mut Moved, which: Which, step: i32) {
+    pub fn set_step(&self, moved: &mut MovedMarks, which: Which, step: i32) {
         if let Some(now) = Now::of(&self.0) {
             moved.set_step(&now, which, step);
         }
     }
 
     /// Takes what was typed beside a mark.
-    pub fn set_text(&self, moved: &mut Moved, which: Which, text: &str) {
+    pub fn set_text(&self, moved: &mut MovedMarks, which: Which, text: &str) {
         if let Some(now) = Now::of(&self.0) {
             moved.set_text(&now, which, text);
         }
@@ -105,7 +105,7 @@ impl<'a> Trying<'a> {
     ///
     /// # Errors
     /// The question can't be read without any of the marks.
-    pub fn read(&self, moved: &Moved, typed: &Typed) -> Result<Read, Vec<Problem>> {
+    pub fn read(&self, moved: &MovedMarks, typed: &Typed) -> Result<Read, Vec<Problem>> {
         let whole = self.with(moved, typed);
         let (readable, problems) = match whole {
             Ok(question) => return Ok((question, Vec::new())),
@@ -114,7 +114,7 @@ impl<'a> Trying<'a> {
         Ok((self.with(&readable, typed)?, problems))
     }
 
-    fn with(&self, moved: &Moved, typed: &Typed) -> Result<Question, Vec<Problem>> {
+    fn with(&self, moved: &MovedMarks, typed: &Typed) -> Result<Question, Vec<Problem>> {
         let mut typed = typed.clone();
         if let Some(now) = Now::of(&self.0) {
             moved.put(&now, &mut typed);
@@ -131,7 +131,7 @@ impl<'a> Trying<'a> {
     }
 
     /// Writes what was moved into the controls of the form.
-    pub fn write(&self, moved: &Moved, sheet: &mut Sheet, today: NaiveDate) {
+    pub fn write(&self, moved: &MovedMarks, sheet: &mut Sheet, today: NaiveDate) {
         if let Some(now) = Now::of(&self.0) {
             moved.write(&now, sheet, self.0.say.reference, today);
         }
@@ -183,7 +183,7 @@ fn body(out: &mut Page<'_>, cx: &Region<'_>) {
         changes(out, &now);
         out.close();
     }
-    for mark in &marks::marks(cx, &Moved::default()) {
+    for mark in &marks::marks(cx, &MovedMarks::default()) {
         one(out, cx, &now, mark, live);
         if mark.which == Which::Day {
             bands(out, &now);

@@ -1,7 +1,7 @@
 //! What the marks say, where they stand, what a move makes of the question, and what the line of changes tells.
 
-use super::{Moved, Trial, Trying, Which};
-use crate::answer::Options;
+use super::{MovedMarks, Trial, Trying, Which};
+use crate::answer::HostOptions;
 use crate::form::Sheet;
 use crate::out::Html;
 use calc::answer::{Answer, year_ahead};
@@ -37,15 +37,15 @@ fn maple() -> Typed {
 }
 
 impl Asked {
-    fn options(&self) -> Options<'_> {
-        Options {
+    fn options(&self) -> HostOptions<'_> {
+        HostOptions {
             with_form: true,
             another: Some(Trial {
                 question: &self.question,
                 answer: &self.answer,
                 days: &self.days,
             }),
-            ..Options::default()
+            ..HostOptions::default()
         }
     }
 
@@ -62,18 +62,18 @@ impl Asked {
 
     /// The question with a mark at a step, and what stands then.
     fn step(&self, which: Which, step: i32) -> Stands {
-        let mut moved = Moved::default();
+        let mut moved = MovedMarks::default();
         self.rest(|trying| trying.set_step(&mut moved, which, step));
         self.then(moved)
     }
 
     fn text(&self, which: Which, text: &str) -> Stands {
-        let mut moved = Moved::default();
+        let mut moved = MovedMarks::default();
         self.rest(|trying| trying.set_text(&mut moved, which, text));
         self.then(moved)
     }
 
-    fn then(&self, moved: Moved) -> Stands {
+    fn then(&self, moved: MovedMarks) -> Stands {
         let reference = calc_data::whole();
         let (question, unread) = self
             .rest(|trying| trying.read(&moved, &self.typed))
@@ -108,7 +108,7 @@ struct Stands {
     marks: Vec<(Which, i32, String)>,
     changes: String,
     tapes: [String; 3],
-    moved: Moved,
+    moved: MovedMarks,
     question: Question,
     unread: Vec<(Which, String)>,
 }
@@ -127,7 +127,7 @@ impl Stands {
 #[test]
 fn a_mark_says_its_value_and_its_band() {
     let asked = ask(maple());
-    let rest = asked.then(Moved::default());
+    let rest = asked.then(MovedMarks::default());
     assert_eq!(rest.said(Which::Day), "12 June, best");
     assert_eq!(rest.said(Which::Far), "180 feet, outside");
     assert_eq!(rest.said(Which::Size), "14½ inches");
@@ -155,7 +155,7 @@ fn a_mark_says_its_value_and_its_band() {
 fn what_the_answer_was_and_is_stands_in_one_line_with_what_changed() {
     let asked = ask(maple());
     asked
-        .then(Moved::default())
+        .then(MovedMarks::default())
         .has("Move a mark. The answer follows.");
     let day = asked.step(Which::Day, 240);
     day.has("chip do old");
@@ -182,7 +182,7 @@ fn a_mark_put_back_where_it_was_rests() {
         assert_eq!(drawn.matches("ghost").count(), 1, "{drawn}");
     }
     assert!(asked.text(Which::Size, " ").moved.none());
-    let rest = asked.then(Moved::default());
+    let rest = asked.then(MovedMarks::default());
     assert!(rest.tapes.iter().all(|tape| !tape.contains("ghost")));
 }
 
@@ -210,7 +210,7 @@ fn where_nothing_is_near_the_flag_asks_how_near_a_path_could_be() {
     typed.targets.clear();
     typed.none_in_reach = true;
     let asked = ask(typed);
-    let rest = asked.then(Moved::default());
+    let rest = asked.then(MovedMarks::default());
     let end = rest.marks[1].1;
     assert_eq!(rest.said(Which::Far), "nothing near");
     let near = asked.step(Which::Far, 40);
@@ -268,11 +268,17 @@ fn nothing_is_tried_where_the_answer_stops_or_is_open() {
     let mut typed = maple();
     typed.targets[0].distance = Some(Text::from("40 ft"));
     let stop = ask(typed);
-    assert_eq!(stop.rest(|trying| trying.marks(&Moved::default()).len()), 0);
+    assert_eq!(
+        stop.rest(|trying| trying.marks(&MovedMarks::default()).len()),
+        0
+    );
     let mut typed = maple();
     typed.targets[0].distance = None;
     let open = ask(typed);
-    assert_eq!(open.rest(|trying| trying.marks(&Moved::default()).len()), 0);
+    assert_eq!(
+        open.rest(|trying| trying.marks(&MovedMarks::default()).len()),
+        0
+    );
 }
 
 #[test]
@@ -280,7 +286,7 @@ fn what_was_moved_goes_into_the_form_as_if_it_had_been_typed() {
     let reference = calc_data::whole();
     let today = NaiveDate::from_ymd_opt(2027, 3, 1).expect("a day");
     let asked = ask(maple());
-    let mut moved = Moved::default();
+    let mut moved = MovedMarks::default();
     asked.rest(|trying| {
         trying.set_step(&mut moved, Which::Day, 209);
         trying.set_text(&mut moved, Which::Far, "150");
@@ -299,7 +305,7 @@ fn what_was_moved_goes_into_the_form_as_if_it_had_been_typed() {
 #[test]
 fn what_cannot_be_read_is_told_and_the_other_marks_still_move() {
     let asked = ask(maple());
-    let mut moved = Moved::default();
+    let mut moved = MovedMarks::default();
     asked.rest(|trying| {
         trying.set_text(&mut moved, Which::Size, "ten-ish");
         trying.set_step(&mut moved, Which::Far, 40);
@@ -329,7 +335,7 @@ fn metric_readers_move_by_metres_and_centimetres() {
     typed.stems[0].diameter = Some(Text::from("37 cm"));
     typed.targets[0].distance = Some(Text::from("55 m"));
     let asked = ask(typed);
-    let rest = asked.then(Moved::default());
+    let rest = asked.then(MovedMarks::default());
     assert_eq!((rest.marks[1].1, rest.marks[2].1), (55, 37));
     let far = asked.step(Which::Far, 12);
     assert_eq!(far.said(Which::Far), "12 metres, it can land here");
@@ -342,7 +348,7 @@ fn metric_readers_move_by_metres_and_centimetres() {
 #[test]
 fn without_a_form_the_tapes_are_plain_drawings() {
     let asked = ask(maple());
-    let options = Options {
+    let options = HostOptions {
         with_form: false,
         ..asked.options()
     };

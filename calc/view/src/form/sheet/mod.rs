@@ -16,7 +16,7 @@ use super::day::written;
 use super::length::Length;
 use super::place::named::region_of as region_named;
 use calc::models::calibrate::Rate;
-use calc::question::{Record, Typed};
+use calc::question::{Keyed, Typed};
 use calc::terms::number::read_number;
 use chrono::NaiveDate;
 

@@ -2,7 +2,7 @@
 //! Which fields have a control is told by the list of fields itself.
 
 use super::{entry, path};
-use calc::question::{Record, Slot, StemTyped, TargetTyped, Typed, slot_of};
+use calc::question::{Keyed, Slot, StemTyped, TargetTyped, Typed, slot_of};
 
 /// The names of all controls that hold just what their field holds, with so many stems and things that it could hit.
 pub(crate) fn names(stems: usize, targets: usize) -> Vec<String> {
@@ -24,7 +24,7 @@ pub(crate) fn names(stems: usize, targets: usize) -> Vec<String> {
 }
 
 /// The names of a record's own fields, then those of the records in it.
-fn of_record(record: &mut dyn Record, before: &str, names: &mut Vec<String>) {
+fn of_record(record: &mut dyn Keyed, before: &str, names: &mut Vec<String>) {
     let keys = record.keys();
     let in_form = || keys.iter().enumerate().filter(|(_, key)| key.in_form);
     for (at, key) in in_form() {
@@ -42,7 +42,7 @@ fn of_record(record: &mut dyn Record, before: &str, names: &mut Vec<String>) {
 
 /// The slot of a field of a question by its path. A record on the way to it is made where there is none; none for an
 /// entry that its list does not have.
-pub(crate) fn slot<'t>(record: &'t mut dyn Record, name: &str) -> Option<Slot<'t>> {
+pub(crate) fn slot<'t>(record: &'t mut dyn Keyed, name: &str) -> Option<Slot<'t>> {
     let Some((head, key)) = name.split_once('.') else {
         return slot_of(record, name);
     };

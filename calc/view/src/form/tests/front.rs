@@ -1,7 +1,7 @@
 //! What stands in front: nine controls, an empty name, one field of the day, names while one types.
 
 use super::{markup, options, text, today, values};
-use crate::form::{Options, Part, Sheet, View};
+use crate::form::{FormOptions, Part, Sheet, View};
 use crate::out::Html;
 use calc::question::{Typed, read};
 use chrono::NaiveDate;
@@ -54,7 +54,7 @@ fn an_empty_name_is_an_unknown_tree() {
 #[test]
 fn the_day_line_says_how_it_was_read_and_when_the_bark_slips_next() {
     let reference = calc_data::whole();
-    let autumn = Options {
+    let autumn = FormOptions {
         today: NaiveDate::from_ymd_opt(2026, 11, 29).unwrap(),
         ..options()
     };
@@ -135,7 +135,7 @@ fn typing_shortens_the_list_and_what_is_picked_stays() {
 #[test]
 fn the_form_of_a_built_page_is_the_live_one() {
     let form = |built: bool, today: NaiveDate| {
-        let options = Options {
+        let options = FormOptions {
             built,
             today,
             ..options()

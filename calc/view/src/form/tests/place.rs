@@ -1,7 +1,7 @@
 //! The place: towns, points, leaves seen elsewhere, temperatures.
 
 use super::{full, options, text, today, values};
-use crate::form::{Options, Part, Sheet, Towns, View, filled};
+use crate::form::{FormOptions, Part, Sheet, Towns, View, filled};
 use crate::out::Html;
 use calc::models::season::Local;
 use calc::question::read;
@@ -31,7 +31,7 @@ fn three_stations(question: &calc::question::Question) -> Local {
 #[test]
 fn a_lost_sign_a_swap_and_feet_for_metres_are_asked_about() {
     let reference = calc_data::whole();
-    let options = Options {
+    let options = FormOptions {
         group: None,
         local: three_stations,
         ..options()
@@ -103,7 +103,7 @@ fn a_picked_town_fills_the_point_and_its_region() {
         })
     }
     let reference = calc_data::whole();
-    let options = Options {
+    let options = FormOptions {
         group: None,
         towns: Some(towns),
         ..options()
@@ -216,7 +216,7 @@ fn the_place_where_the_leaves_were_seen_has_a_search_of_its_own() {
         Towns::Found(vec![town])
     }
     let reference = calc_data::whole();
-    let options = Options {
+    let options = FormOptions {
         towns: Some(towns),
         local: three_stations,
         ..options()
@@ -298,7 +298,7 @@ fn the_region_of_a_point_is_proposed_and_never_filled_in() {
         list.iter().map(|(r, km)| ((*r).to_owned(), *km)).collect()
     }
     let reference = calc_data::whole();
-    let options = Options { near, ..options() };
+    let options = FormOptions { near, ..options() };
     let said = |lat: &str, region: &str| {
         let mut sheet = Sheet::new();
         sheet.set("place.latitude", lat);

@@ -5,7 +5,7 @@ use crate::measure;
 use crate::words::{Word, m};
 use calc::models::calibrate::NoRate;
 use calc::models::effort::Three;
-use calc::question::settings::Crew;
+use calc::question::settings::GroupCrew;
 
 /// Low, likely and high, as [`measure::span_of_minutes`] shows them.
 type Span = [String; 3];
@@ -105,7 +105,7 @@ pub const HEAD_MINUTES: [Word; 2] = [
 ];
 
 /// What a crew does in a day.
-pub fn crew_day(crew: Crew, mean_min: f64) -> String {
+pub fn crew_day(crew: GroupCrew, mean_min: f64) -> String {
     let number = |value: f64| measure::plain(value, 1);
     m::effort_crew_day(m::EffortCrewDay {
         people: number(crew.size),

@@ -10,7 +10,7 @@ use calc::terms::cite::Cite;
 use calc::terms::place::Hemisphere;
 
 /// A step of the working.
-pub struct Made {
+pub struct WorkingStep {
     /// What comes out and how, up to the result.
     pub how: String,
     /// The result.
@@ -22,7 +22,7 @@ pub struct Made {
 }
 
 /// The steps in their order.
-struct Steps(Vec<Made>);
+struct Steps(Vec<WorkingStep>);
 
 impl Steps {
     /// Adds a step.
@@ -32,7 +32,7 @@ impl Steps {
 
     /// Adds a step of which more is to be said.
     fn more(&mut self, how: String, result: String, rest: String, because: &[Cite]) {
-        self.0.push(Made {
+        self.0.push(WorkingStep {
             how,
             result,
             rest,
@@ -47,7 +47,7 @@ fn mm(value: f64) -> String {
 
 impl Say<'_> {
     /// How each number was made, in the order of the answer. A stop shows only what it rests on.
-    pub fn made(&self, stops: bool) -> Vec<Made> {
+    pub fn made(&self, stops: bool) -> Vec<WorkingStep> {
         let mut list = Steps(Vec::new());
         self.made_group(&mut list);
         // Widths and slip dates belong to an answer that has a ring in it, its own or one under a condition.

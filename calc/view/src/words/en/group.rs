@@ -4,44 +4,44 @@ use super::say::Say;
 use super::{phrase, problem};
 use crate::measure;
 use crate::words::m;
-use calc::question::settings::{AskingGroup, Contact, Told, What};
+use calc::question::settings::{AskingGroup, Contact, SettingsFault, Told};
 use chrono::NaiveDate;
 
 /// What is told of one place of the settings, and what to do.
 pub fn settings_told(told: &Told) -> String {
     let word = match &told.what {
-        What::UnknownKey => m::GROUP_UNKNOWN_KEY,
-        What::NoDay => m::GROUP_NO_DAY,
-        What::Hides => m::GROUP_HIDES,
-        What::Loosens => m::GROUP_LOOSENS,
-        What::Missing => m::GROUP_MISSING,
-        What::NoWay => m::GROUP_NO_WAY,
-        What::Markup => m::GROUP_MARKUP,
-        What::Link => m::GROUP_LINK,
-        What::Phone => m::GROUP_PHONE,
-        What::Day => m::GROUP_DAY,
-        What::Version => m::GROUP_VERSION,
-        What::Heads => m::GROUP_HEADS,
-        What::NoList => m::GROUP_NO_LIST,
-        What::TwoLists => m::GROUP_TWO_LISTS,
-        What::Quotes => m::GROUP_QUOTES,
-        What::TooLarge => {
+        SettingsFault::UnknownKey => m::GROUP_UNKNOWN_KEY,
+        SettingsFault::NoDay => m::GROUP_NO_DAY,
+        SettingsFault::Hides => m::GROUP_HIDES,
+        SettingsFault::Loosens => m::GROUP_LOOSENS,
+        SettingsFault::Missing => m::GROUP_MISSING,
+        SettingsFault::NoWay => m::GROUP_NO_WAY,
+        SettingsFault::Markup => m::GROUP_MARKUP,
+        SettingsFault::Link => m::GROUP_LINK,
+        SettingsFault::Phone => m::GROUP_PHONE,
+        SettingsFault::Day => m::GROUP_DAY,
+        SettingsFault::Version => m::GROUP_VERSION,
+        SettingsFault::Heads => m::GROUP_HEADS,
+        SettingsFault::NoList => m::GROUP_NO_LIST,
+        SettingsFault::TwoLists => m::GROUP_TWO_LISTS,
+        SettingsFault::Quotes => m::GROUP_QUOTES,
+        SettingsFault::TooLarge => {
             return m::group_too_large(calc::question::settings::LARGEST / 1000);
         }
-        What::NotTighter => {
+        SettingsFault::NotTighter => {
             let keys = calc::question::settings::KEYS[5].1;
             return m::group_not_tighter(phrase::either(keys));
         }
-        What::WrongType(kind) => return m::group_wrong_type(*kind),
-        What::TooLong(most) => return m::group_too_long(*most as u32),
-        What::NotOneOf(words) => return m::group_not_one_of(phrase::either(words)),
-        What::OutOfRange(range) => {
+        SettingsFault::WrongType(kind) => return m::group_wrong_type(*kind),
+        SettingsFault::TooLong(most) => return m::group_too_long(*most as u32),
+        SettingsFault::NotOneOf(words) => return m::group_not_one_of(phrase::either(words)),
+        SettingsFault::OutOfRange(range) => {
             return m::group_out_of_range(m::GroupOutOfRange {
                 low: measure::plain(range.low, 1),
                 high: measure::plain(range.high, 0),
             });
         }
-        What::Field(problem) => return problem::problem_text(problem),
+        SettingsFault::Field(problem) => return problem::problem_text(problem),
     };
     word.into()
 }

@@ -4,82 +4,82 @@ use super::problem::problem_text;
 use crate::measure;
 use crate::words::m;
 use calc::answer::Outcome;
-use calc_list::{Ask, Code, Counts, NotList, NotRead, Note, Problem, What, letter};
+use calc_list::{Ask, Counts, ListQuestion, NotList, NotRead, Note, RowFault, RowProblem, letter};
 
 /// So many values of a column are named in a question.
 const MOST_NAMED: usize = 12;
 
 /// What is wrong with a cell, and what to type; without its place.
 #[must_use]
-pub fn what(problem: &Problem) -> String {
+pub fn what(problem: &RowProblem) -> String {
     let typed = problem.value.as_str();
     match &problem.code {
-        Code::Question(problem) => problem_text(problem),
-        Code::SizeMissing => m::LIST_SIZE_MISSING.into(),
-        Code::NameMissing => m::LIST_NAME_MISSING.into(),
-        Code::NameUnknown => m::list_name_unknown(typed),
-        Code::NotListed { name, choose } => m::list_not_listed(m::ListNotListed {
+        RowFault::Question(problem) => problem_text(problem),
+        RowFault::SizeMissing => m::LIST_SIZE_MISSING.into(),
+        RowFault::NameMissing => m::LIST_NAME_MISSING.into(),
+        RowFault::NameUnknown => m::list_name_unknown(typed),
+        RowFault::NotListed { name, choose } => m::list_not_listed(m::ListNotListed {
             name: *name,
             choose: choose.as_str(),
         }),
-        Code::GenusOnly { of } if of.is_empty() => m::list_genus_only(typed),
-        Code::GenusOnly { of } => m::list_genus_of(m::ListGenusOf {
+        RowFault::GenusOnly { of } if of.is_empty() => m::list_genus_only(typed),
+        RowFault::GenusOnly { of } => m::list_genus_of(m::ListGenusOf {
             typed,
             of_: super::phrase::either(of),
         }),
-        Code::SeveralTrees { of } => m::list_several_trees(m::ListSeveralTrees {
+        RowFault::SeveralTrees { of } => m::list_several_trees(m::ListSeveralTrees {
             typed,
             of_: super::phrase::either(of),
         }),
-        Code::TwoTrees => m::list_two_trees(typed),
-        Code::NamesDisagree => m::LIST_NAMES_DISAGREE.into(),
-        Code::Shortened => m::list_shortened(typed),
-        Code::Doubted => m::list_doubted(typed),
-        Code::CodeUnknown => m::list_code_unknown(typed),
-        Code::CodeNotListed => m::list_code_not_listed(typed),
-        Code::CodeUndecided => m::list_code_undecided(typed),
-        Code::DecisionUnknown { decided } => m::list_decision_unknown(decided.as_str()),
-        Code::TagTwice { first } => m::list_tag_twice(m::ListTagTwice {
+        RowFault::TwoTrees => m::list_two_trees(typed),
+        RowFault::NamesDisagree => m::LIST_NAMES_DISAGREE.into(),
+        RowFault::Shortened => m::list_shortened(typed),
+        RowFault::Doubted => m::list_doubted(typed),
+        RowFault::CodeUnknown => m::list_code_unknown(typed),
+        RowFault::CodeNotListed => m::list_code_not_listed(typed),
+        RowFault::CodeUndecided => m::list_code_undecided(typed),
+        RowFault::DecisionUnknown { decided } => m::list_decision_unknown(decided.as_str()),
+        RowFault::TagTwice { first } => m::list_tag_twice(m::ListTagTwice {
             typed,
             first: first.to_string(),
         }),
-        Code::TagMangled => m::list_tag_mangled(typed),
-        Code::Broken => m::LIST_BROKEN.into(),
-        Code::Formula => m::LIST_FORMULA.into(),
-        Code::StemSizes { stems: None } => m::LIST_STEM_SIZES.into(),
-        Code::StemSizes { stems: Some(stems) } => m::list_stem_sizes_of(*stems as usize),
-        Code::Range => m::list_range(typed),
-        Code::Open => m::list_open(typed),
-        Code::MadeADay => m::list_made_a_day(typed),
-        Code::TwoNumbers => m::list_two_numbers(typed),
-        Code::Year => m::list_year(typed),
-        Code::Estimate => m::LIST_ESTIMATE.into(),
-        Code::ClassUndecided => m::list_class_undecided(typed),
-        Code::SizesDisagree => m::LIST_SIZES_DISAGREE.into(),
-        Code::Shrunk { year } => m::list_shrunk(year.to_string()),
-        Code::MeasuredOff => m::LIST_MEASURED_OFF.into(),
-        Code::StemCount => m::LIST_STEM_COUNT.into(),
-        Code::ConditionUnknown => m::list_condition_unknown(typed),
-        Code::StatusUnknown => m::list_status_unknown(typed),
-        Code::LeanUnknown => m::list_lean_unknown(typed),
-        Code::TargetUnknown => m::list_target_unknown(typed),
-        Code::NotYesNo => m::list_not_yes_no(typed),
-        Code::PlaceSwapped => m::LIST_PLACE_SWAPPED.into(),
-        Code::NotOnEarth => m::LIST_NOT_ON_EARTH.into(),
-        Code::NotDegrees => m::LIST_NOT_DEGREES.into(),
-        Code::DayPast => m::list_day_past(typed),
-        Code::NoteGone => m::LIST_NOTE_GONE.into(),
-        Code::NoteStems => m::LIST_NOTE_STEMS.into(),
-        Code::TooLong => m::LIST_TOO_LONG.into(),
-        Code::CellTooLong => m::LIST_CELL_TOO_LONG.into(),
-        Code::QuoteOpen => m::LIST_QUOTE_OPEN.into(),
-        Code::SamePlace { trees } => m::list_same_place(*trees as usize),
+        RowFault::TagMangled => m::list_tag_mangled(typed),
+        RowFault::Broken => m::LIST_BROKEN.into(),
+        RowFault::Formula => m::LIST_FORMULA.into(),
+        RowFault::StemSizes { stems: None } => m::LIST_STEM_SIZES.into(),
+        RowFault::StemSizes { stems: Some(stems) } => m::list_stem_sizes_of(*stems as usize),
+        RowFault::Range => m::list_range(typed),
+        RowFault::Open => m::list_open(typed),
+        RowFault::MadeADay => m::list_made_a_day(typed),
+        RowFault::TwoNumbers => m::list_two_numbers(typed),
+        RowFault::Year => m::list_year(typed),
+        RowFault::Estimate => m::LIST_ESTIMATE.into(),
+        RowFault::ClassUndecided => m::list_class_undecided(typed),
+        RowFault::SizesDisagree => m::LIST_SIZES_DISAGREE.into(),
+        RowFault::Shrunk { year } => m::list_shrunk(year.to_string()),
+        RowFault::MeasuredOff => m::LIST_MEASURED_OFF.into(),
+        RowFault::StemCount => m::LIST_STEM_COUNT.into(),
+        RowFault::ConditionUnknown => m::list_condition_unknown(typed),
+        RowFault::StatusUnknown => m::list_status_unknown(typed),
+        RowFault::LeanUnknown => m::list_lean_unknown(typed),
+        RowFault::TargetUnknown => m::list_target_unknown(typed),
+        RowFault::NotYesNo => m::list_not_yes_no(typed),
+        RowFault::PlaceSwapped => m::LIST_PLACE_SWAPPED.into(),
+        RowFault::NotOnEarth => m::LIST_NOT_ON_EARTH.into(),
+        RowFault::NotDegrees => m::LIST_NOT_DEGREES.into(),
+        RowFault::DayPast => m::list_day_past(typed),
+        RowFault::NoteGone => m::LIST_NOTE_GONE.into(),
+        RowFault::NoteStems => m::LIST_NOTE_STEMS.into(),
+        RowFault::TooLong => m::LIST_TOO_LONG.into(),
+        RowFault::CellTooLong => m::LIST_CELL_TOO_LONG.into(),
+        RowFault::QuoteOpen => m::LIST_QUOTE_OPEN.into(),
+        RowFault::SamePlace { trees } => m::list_same_place(*trees as usize),
     }
 }
 
 /// The same with row, column and header in front.
 #[must_use]
-pub fn problem(problem: &Problem, header: &str) -> String {
+pub fn problem(problem: &RowProblem, header: &str) -> String {
     let row = problem.row.to_string();
     let what = what(problem);
     match problem.column {
@@ -184,46 +184,46 @@ fn counted_values(values: &[(String, usize)]) -> String {
 pub fn ask(ask: &Ask) -> String {
     let header = ask.header.as_str();
     match &ask.what {
-        What::Girth { median, unit, .. } => m::list_ask_girth(m::ListAskGirth {
+        ListQuestion::Girth { median, unit, .. } => m::list_ask_girth(m::ListAskGirth {
             header,
             median: measure::plain(*median, 1),
             unit: unit.sign(),
             across: measure::plain(*median / core::f64::consts::PI, 1),
         }),
-        What::Metres { median } => m::list_ask_metres(m::ListAskMetres {
+        ListQuestion::Metres { median } => m::list_ask_metres(m::ListAskMetres {
             header,
             median: measure::plain(*median, 2),
         }),
-        What::Classes { values } => m::list_ask_classes(m::ListAskClasses {
+        ListQuestion::Classes { values } => m::list_ask_classes(m::ListAskClasses {
             header,
             values: counted_values(values),
         }),
-        What::Codes { codes, .. } => m::list_ask_codes(m::ListAskCodes {
+        ListQuestion::Codes { codes, .. } => m::list_ask_codes(m::ListAskCodes {
             header,
             codes: counted_values(codes),
         }),
-        What::Missing { value, rows } => m::list_ask_missing(m::ListAskMissing {
+        ListQuestion::Missing { value, rows } => m::list_ask_missing(m::ListAskMissing {
             header,
             value: value.as_str(),
             rows: rows.to_string(),
         }),
-        What::Numbered { headers } => m::list_ask_numbered(headers.join(", ")),
-        What::Key { columns, repeats } => m::list_ask_key(m::ListAskKey {
+        ListQuestion::Numbered { headers } => m::list_ask_numbered(headers.join(", ")),
+        ListQuestion::Key { columns, repeats } => m::list_ask_key(m::ListAskKey {
             repeats: repeats.to_string(),
             columns: columns.join(", "),
         }),
-        What::NoSpecies => m::LIST_ASK_NO_SPECIES.into(),
-        What::NoSize => m::LIST_ASK_NO_SIZE.into(),
-        What::NoHeader { first } => m::list_ask_no_header(first.join(" | ")),
-        What::DayOrder { example } => m::list_ask_day_order(m::ListAskDayOrder {
+        ListQuestion::NoSpecies => m::LIST_ASK_NO_SPECIES.into(),
+        ListQuestion::NoSize => m::LIST_ASK_NO_SIZE.into(),
+        ListQuestion::NoHeader { first } => m::list_ask_no_header(first.join(" | ")),
+        ListQuestion::DayOrder { example } => m::list_ask_day_order(m::ListAskDayOrder {
             header,
             example: example.as_str(),
         }),
-        What::PointOrder { example } => m::list_ask_point_order(m::ListAskPointOrder {
+        ListQuestion::PointOrder { example } => m::list_ask_point_order(m::ListAskPointOrder {
             header,
             example: example.as_str(),
         }),
-        What::UnitLost { .. } => m::list_ask_unit_lost(header),
+        ListQuestion::UnitLost { .. } => m::list_ask_unit_lost(header),
     }
 }
 

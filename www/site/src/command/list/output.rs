@@ -4,7 +4,9 @@ use super::Made;
 use crate::command::question as json_question;
 use crate::{args, terminal};
 use anyhow::{Context, Result};
-use calc_list::{Counts, Line, Minutes, Opened, Problem, Record, Row, Span, VisitLine, write};
+use calc_list::{
+    Counts, DayWindow, Line, Minutes, Opened, Record, Row, RowProblem, VisitLine, write,
+};
 use calc_view::list::COLUMNS;
 use calc_view::words::list as words;
 use serde::Serialize;
@@ -20,7 +22,7 @@ struct Printed<'a> {
     by_professional: Option<bool>,
     ring_mm: Option<f64>,
     minutes: Option<&'a Minutes>,
-    window: Option<&'a Span>,
+    window: Option<&'a DayWindow>,
     p: Option<f64>,
     advised_day: Option<&'a str>,
     reach_m: Option<f64>,
@@ -66,7 +68,7 @@ pub(super) struct Output {
 
 impl Output {
     pub(super) fn new(options: &args::List, opened: &Opened) -> Result<Self> {
-        let plan = opened.rows.plan();
+        let reading = opened.rows.reading();
         let stdout = std::io::stdout();
         let mut output = Self {
             watched: stdout.is_terminal(),
@@ -77,7 +79,7 @@ impl Output {
             gone: false,
             headed: false,
             headers: opened.layout.texts.clone(),
-            ours: plan.columns.iter().map(|column| column.ours).collect(),
+            ours: reading.columns.iter().map(|column| column.ours).collect(),
             header_row: opened.layout.header_row,
             version: [
                 env!("CARGO_PKG_VERSION"),
@@ -93,7 +95,7 @@ impl Output {
             line: String::new(),
         };
         // A piece of a file is no file of its own.
-        if output.csv && !plan.of_a_piece {
+        if output.csv && !reading.of_a_piece {
             output.line.push_str(write::MARK);
         }
         Ok(output)
@@ -279,7 +281,7 @@ impl Output {
         self.put()
     }
 
-    fn header(&self, problem: &Problem) -> &str {
+    fn header(&self, problem: &RowProblem) -> &str {
         let at = problem.column.and_then(|at| self.headers.get(at));
         at.map_or("", String::as_str)
     }
@@ -298,7 +300,7 @@ impl Output {
         Ok(())
     }
 
-    fn problem(&mut self, problem: &Problem) -> Result<()> {
+    fn problem(&mut self, problem: &RowProblem) -> Result<()> {
         let message = words::problem(problem, self.header(problem));
         let column = problem.column.map_or(String::new(), calc_list::letter);
         self.tell([

@@ -2,8 +2,8 @@
 
 use calc::terms::day::iso;
 use calc::terms::small::decimals::fixed;
-use calc_plan::{Change, ComesTo, Reason};
-use calc_view::plan::asked::{Asked, Field, NotASeason};
+use calc_plan::{ComesTo, CountedAs, LooserLimit};
+use calc_view::plan::asked::{Asked, NotASeason, PlanField};
 use calc_view::plan::made::Made;
 use calc_view::plan::read::ReadList;
 use calc_view::words::m;
@@ -37,31 +37,31 @@ pub(super) fn of(made: &Made, asked: &Asked, folder: &Path) -> String {
     for bind in binds.iter().take(1) {
         let trees = bind.trees_more.to_string();
         lines.push(match bind.change {
-            Change::MorePeople(people) => m::plan_binds_people(m::PlanBindsPeople {
+            LooserLimit::MorePeople(people) => m::plan_binds_people(m::PlanBindsPeople {
                 people: people.to_string(),
                 trees,
             }),
-            Change::OneMoreDay(day) => m::plan_binds_day(iso(day), trees),
-            Change::NoPacing => m::plan_binds_pacing(trees),
+            LooserLimit::OneMoreDay(day) => m::plan_binds_day(iso(day), trees),
+            LooserLimit::NoPacing => m::plan_binds_pacing(trees),
         });
     }
-    for reason in Reason::ALL {
+    for reason in CountedAs::ALL {
         let trees = count(reason.word());
         if trees == "0" {
             continue;
         }
         lines.push(match reason {
-            Reason::Planned => continue,
-            Reason::NoHours => m::plan_no_hours(trees),
-            Reason::NoDay => m::plan_no_day(trees),
-            Reason::Pacing => m::plan_pacing(trees),
-            Reason::OtherMethod => m::plan_other_method(trees),
-            Reason::LeaveIt => m::plan_leave_it(trees),
-            Reason::Professional => m::plan_professional(trees),
-            Reason::CannotTell => m::plan_cannot_tell(trees),
-            Reason::Dead => m::plan_dead(trees),
-            Reason::Done => m::plan_done(trees),
-            Reason::Skipped => m::plan_skipped(trees),
+            CountedAs::Planned => continue,
+            CountedAs::NoHours => m::plan_no_hours(trees),
+            CountedAs::NoDay => m::plan_no_day(trees),
+            CountedAs::Pacing => m::plan_pacing(trees),
+            CountedAs::OtherMethod => m::plan_other_method(trees),
+            CountedAs::LeaveIt => m::plan_leave_it(trees),
+            CountedAs::Professional => m::plan_professional(trees),
+            CountedAs::CannotTell => m::plan_cannot_tell(trees),
+            CountedAs::Dead => m::plan_dead(trees),
+            CountedAs::Done => m::plan_done(trees),
+            CountedAs::Skipped => m::plan_skipped(trees),
         });
     }
     let trees = planned.plan.trees.iter().flatten();
@@ -153,7 +153,7 @@ pub(super) fn none_planned(asked: &Asked, read: &ReadList) -> String {
 
 /// Why the options of a plan were not understood.
 pub(super) fn not_a_season(why: &NotASeason) -> String {
-    let option = |field: &Field| ["--", field.name()].concat();
+    let option = |field: &PlanField| ["--", field.name()].concat();
     match why {
         NotASeason::NotADay(field, typed) => m::plan_not_a_day(m::PlanNotADay {
             option: option(field),

@@ -2,7 +2,7 @@
 
 use super::Reader;
 use crate::question::read_day;
-use crate::question::settings::{KEYS, Told, Value, What};
+use crate::question::settings::{KEYS, SettingsFault, Told, Value};
 use crate::terms::quantity::Range;
 use crate::terms::small::decimals::fixed;
 use crate::terms::small::find::holds;
@@ -43,7 +43,7 @@ fn element(path: &str, at: usize) -> String {
 }
 
 impl Reader {
-    pub(super) fn tell(&mut self, path: &str, what: What) {
+    pub(super) fn tell(&mut self, path: &str, what: SettingsFault) {
         let path = path.chars().take(NAME).collect();
         self.told.push(Told { path, what });
     }
@@ -56,7 +56,7 @@ impl Reader {
         kind: &str,
     ) -> Option<Fields<'v>> {
         let Value::Map(entries) = value else {
-            self.tell(path, What::WrongType("object"));
+            self.tell(path, SettingsFault::WrongType("object"));
             return None;
         };
         let fields = Fields {
@@ -71,11 +71,11 @@ impl Reader {
             }
             let low = key.to_ascii_lowercase();
             let what = if HIDING.iter().any(|piece| holds(&low, piece)) {
-                What::Hides
+                SettingsFault::Hides
             } else if kind == "tighten" {
-                What::NotTighter
+                SettingsFault::NotTighter
             } else {
-                What::UnknownKey
+                SettingsFault::UnknownKey
             };
             self.tell(&fields.at(key), what);
         }
@@ -94,14 +94,14 @@ impl Reader {
             None => Vec::new(),
             Some(Value::List(values)) => {
                 if values.len() > MOST {
-                    self.tell(&path, What::TooLong(MOST));
+                    self.tell(&path, SettingsFault::TooLong(MOST));
                 }
                 let each = values.iter().take(MOST).enumerate();
                 each.map(|(at, value)| (element(&path, at), value))
                     .collect()
             }
             Some(_) => {
-                self.tell(&path, What::WrongType("list"));
+                self.tell(&path, SettingsFault::WrongType("list"));
                 Vec::new()
             }
         }
@@ -118,7 +118,7 @@ impl Reader {
 
     pub(super) fn need(&mut self, fields: &Fields<'_>, key: &str) {
         if fields.get(key).is_none() {
-            self.tell(&fields.at(key), What::Missing);
+            self.tell(&fields.at(key), SettingsFault::Missing);
         }
     }
 
@@ -140,7 +140,7 @@ impl Reader {
                 for (language, text) in entries {
                     let path = [path, ".", language].concat();
                     let (Value::Text(text), "en" | "es") = (text, language.as_str()) else {
-                        self.tell(&path, What::WrongType("text"));
+                        self.tell(&path, SettingsFault::WrongType("text"));
                         continue;
                     };
                     let text = self.plain(text, &path, most);
@@ -151,7 +151,7 @@ impl Reader {
                 taken
             }
             _ => {
-                self.tell(path, What::WrongType("text"));
+                self.tell(path, SettingsFault::WrongType("text"));
                 None
             }
         }
@@ -163,13 +163,13 @@ impl Reader {
         let control = |c: char| hidden(c) && c != '\n' && c != '\t';
         let low = text.to_ascii_lowercase();
         let what = if text.is_empty() {
-            What::Missing
+            SettingsFault::Missing
         } else if text.chars().any(|c| matches!(c, '<' | '>') || control(c))
             || holds(&low, "javascript:")
         {
-            What::Markup
+            SettingsFault::Markup
         } else if text.chars().count() > most {
-            What::TooLong(most)
+            SettingsFault::TooLong(most)
         } else {
             return Some(text.into());
         };
@@ -189,7 +189,7 @@ impl Reader {
             _ => None,
         };
         if at.is_none() {
-            self.tell(&fields.at(key), What::NotOneOf(words));
+            self.tell(&fields.at(key), SettingsFault::NotOneOf(words));
         }
         at
     }
@@ -201,8 +201,8 @@ impl Reader {
     pub(super) fn in_range(&mut self, value: &Value, path: &str, range: Range) -> Option<f64> {
         let what = match value {
             Value::Number(number) if range.holds(*number) => return Some(*number),
-            Value::Number(_) => What::OutOfRange(range),
-            _ => What::WrongType("number"),
+            Value::Number(_) => SettingsFault::OutOfRange(range),
+            _ => SettingsFault::WrongType("number"),
         };
         self.tell(path, what);
         None
@@ -215,7 +215,7 @@ impl Reader {
             _ => None,
         };
         if day.is_none() {
-            self.tell(&fields.at(key), What::Day);
+            self.tell(&fields.at(key), SettingsFault::Day);
         }
         day
     }
@@ -223,7 +223,7 @@ impl Reader {
     /// When an entry was last checked; one that does not say gets a warning.
     pub(super) fn checked(&mut self, fields: &Fields<'_>) -> Option<NaiveDate> {
         if fields.get("checked").is_none() {
-            self.tell(&fields.at("checked"), What::NoDay);
+            self.tell(&fields.at("checked"), SettingsFault::NoDay);
         }
         self.day(fields, "checked")
     }
@@ -236,7 +236,7 @@ impl Reader {
             _ => None,
         };
         if found.is_none() {
-            self.tell(&fields.at(key), What::Link);
+            self.tell(&fields.at(key), SettingsFault::Link);
         }
         found.map(str::to_owned)
     }

@@ -5,7 +5,8 @@ mod species;
 
 use self::fields::{Fields, NAME, TEXT, is_phone};
 use super::{
-    CodeTopic, Contact, ContactKind, Crew, LARGEST, LocalCode, Settings, Told, Value, What,
+    CodeTopic, Contact, ContactKind, GroupCrew, LARGEST, LocalCode, Settings, SettingsFault, Told,
+    Value,
 };
 use crate::question::{PlaceTyped, Text, problems_of_place, region_code};
 use crate::reference::Reference;
@@ -100,8 +101,8 @@ impl Reader {
         };
         match top.get("schema") {
             Some(Value::Number(1.0)) => {}
-            Some(_) => self.tell("schema", What::Version),
-            None => self.tell("schema", What::Missing),
+            Some(_) => self.tell("schema", SettingsFault::Version),
+            None => self.tell("schema", SettingsFault::Missing),
         }
         settings.id = self.text(&top, "id", NAME).unwrap_or_default();
         settings.name = self.needed(&top, "name", NAME);
@@ -128,7 +129,9 @@ impl Reader {
             for key in ["size", "hours_per_day"] {
                 self.need(&fields, key);
             }
-            settings.crew = size.zip(hours).map(|(size, hours)| Crew { size, hours });
+            settings.crew = size
+                .zip(hours)
+                .map(|(size, hours)| GroupCrew { size, hours });
         }
         let share = self.word(&top, "share", &["none", "fragment"]);
         settings.share = share.map(|at| at == 1);
@@ -141,11 +144,11 @@ impl Reader {
         let name = self.needed(fields, "name", NAME);
         let phone = self.text(fields, "phone", 40);
         if phone.as_ref().is_some_and(|phone| !is_phone(phone)) {
-            self.tell(&fields.at("phone"), What::Phone);
+            self.tell(&fields.at("phone"), SettingsFault::Phone);
         }
         let url = self.link(fields, "url");
         if fields.get("phone").is_none() && fields.get("url").is_none() {
-            self.tell(&fields.path, What::NoWay);
+            self.tell(&fields.path, SettingsFault::NoWay);
         }
         let checked = self.checked(fields);
         Some(Contact {
@@ -179,7 +182,7 @@ impl Reader {
         let tighten = &mut settings.tighten;
         match fields.get(key) {
             Some(Value::Number(factor)) if *factor < FACTOR.low => {
-                self.tell(&fields.at(key), What::Loosens);
+                self.tell(&fields.at(key), SettingsFault::Loosens);
             }
             _ => {
                 if let Some(factor) = self.number(fields, key, FACTOR) {
@@ -194,7 +197,7 @@ impl Reader {
                 if libm::floor(month) == month {
                     tighten.months |= 1 << (month as u16 - 1);
                 } else {
-                    self.tell(&path, What::OutOfRange(MONTH));
+                    self.tell(&path, SettingsFault::OutOfRange(MONTH));
                 }
             }
         }
@@ -220,7 +223,7 @@ impl Reader {
         let units = settings.units.unwrap_or(Units::Us);
         for problem in problems_of_place(units, settings.place.as_ref(), &settings.region) {
             let path = problem.field.clone();
-            self.tell(&path, What::Field(problem));
+            self.tell(&path, SettingsFault::Field(problem));
         }
         // A name is kept as its code, which the form's list knows.
         if let Some(text) = &mut settings.region

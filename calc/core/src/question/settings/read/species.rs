@@ -2,7 +2,7 @@
 
 use super::Reader;
 use super::fields::{Fields, MOST, NAME, TEXT, URL};
-use crate::question::settings::{HEADS, SpeciesList, Value, What, rows};
+use crate::question::settings::{HEADS, SettingsFault, SpeciesList, Value, rows};
 use crate::question::{Code, Found, NotListed, Problem, find_species};
 use crate::terms::small::decimals::fixed;
 use crate::terms::species::Species;
@@ -22,13 +22,13 @@ impl Reader {
                     species.put_first(found);
                 }
             } else {
-                self.tell(&path, What::WrongType("text"));
+                self.tell(&path, SettingsFault::WrongType("text"));
             }
         }
         match fields.get("only") {
             None => {}
             Some(Value::Bool(only)) => species.only = *only,
-            Some(_) => self.tell(&fields.at("only"), What::WrongType("yes or no")),
+            Some(_) => self.tell(&fields.at("only"), SettingsFault::WrongType("yes or no")),
         }
         for (path, key, value) in self.pairs(&fields, "aliases") {
             let name = self.plain(key, &path, NAME);
@@ -36,7 +36,7 @@ impl Reader {
                 let found = self.find(code, &path);
                 species.aliases.extend(name.zip(found));
             } else {
-                self.tell(&path, What::WrongType("text"));
+                self.tell(&path, SettingsFault::WrongType("text"));
             }
         }
         for (path, key, value) in self.pairs(&fields, "notes") {
@@ -53,13 +53,13 @@ impl Reader {
             Some(Value::Text(text)) if text.len() <= TABLE => Some(text.as_str()),
             None => None,
             Some(_) => {
-                self.tell("species.csv", What::TooLong(TABLE));
+                self.tell("species.csv", SettingsFault::TooLong(TABLE));
                 None
             }
         };
         match (named, list, pasted) {
-            (true, _, Some(_)) => self.tell("species.csv", What::TwoLists),
-            (true, None, None) => self.tell("species.list", What::NoList),
+            (true, _, Some(_)) => self.tell("species.csv", SettingsFault::TwoLists),
+            (true, None, None) => self.tell("species.list", SettingsFault::NoList),
             (true, Some(text), None) | (false, _, Some(text)) => self.table(text, &mut species),
             (false, _, None) => {}
         }
@@ -78,11 +78,11 @@ impl Reader {
                 .map(|(key, value)| ([&path, ".", key].concat(), key.as_str(), value))
                 .collect(),
             Some(Value::Map(_)) => {
-                self.tell(&path, What::TooLong(MOST));
+                self.tell(&path, SettingsFault::TooLong(MOST));
                 Vec::new()
             }
             Some(_) => {
-                self.tell(&path, What::WrongType("object"));
+                self.tell(&path, SettingsFault::WrongType("object"));
                 Vec::new()
             }
         }
@@ -96,26 +96,26 @@ impl Reader {
             Found::NotHere => Code::NamesNotHere,
         };
         let problem = Problem::new("species", code, name);
-        self.tell(path, What::Field(problem));
+        self.tell(path, SettingsFault::Field(problem));
         None
     }
 
     /// The table of species: what is wrong is told by column and row.
     fn table(&mut self, text: &str, species: &mut SpeciesList) {
         let Some(all) = rows(text) else {
-            self.tell("species", What::Quotes);
+            self.tell("species", SettingsFault::Quotes);
             return;
         };
         let mut all = all.into_iter();
         let head = all.next().map_or(Vec::new(), |row| row.cells);
         let column = |name: &str| head.iter().position(|cell| cell.trim() == name);
         let Some(code_at) = column("code") else {
-            self.tell("A1", What::Heads);
+            self.tell("A1", SettingsFault::Heads);
             return;
         };
         for (at, name) in head.iter().enumerate() {
             if !HEADS.contains(&name.trim()) {
-                self.tell(&cell_name(at, 1), What::UnknownKey);
+                self.tell(&cell_name(at, 1), SettingsFault::UnknownKey);
             }
         }
         for row in all.take(MOST) {
@@ -123,7 +123,7 @@ impl Reader {
             let text = |at: usize| row.cells.get(at).map_or("", |text| text.trim());
             let code = text(code_at);
             if code.is_empty() {
-                self.tell(&place(code_at), What::Missing);
+                self.tell(&place(code_at), SettingsFault::Missing);
                 continue;
             }
             let Some(found) = self.find(code, &place(code_at)) else {
@@ -137,7 +137,7 @@ impl Reader {
                     (_, "first") => match text.to_ascii_lowercase().as_str() {
                         "yes" | "y" | "x" | "1" | "true" => species.put_first(found),
                         "no" | "n" | "0" | "false" => {}
-                        _ => self.tell(&place, What::NotOneOf(&["yes", "no"])),
+                        _ => self.tell(&place, SettingsFault::NotOneOf(&["yes", "no"])),
                     },
                     (_, "alias_en" | "alias_es") => {
                         let alias = self.plain(text, &place, NAME);

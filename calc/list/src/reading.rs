@@ -1,13 +1,13 @@
 //! How the columns of a list are read, once they were judged and what they asked was decided.
 
-use crate::header::Unit;
+use crate::header::LengthUnit;
 use calc::terms::quantity::Units;
 use calc_data::list::Column;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// What holds for a whole list, from outside of it.
 #[derive(Clone, Debug, Default)]
-pub struct Options {
+pub struct ListContext {
     /// Inches and feet, or metric.
     pub units: Units,
     /// Code of state or country.
@@ -22,13 +22,13 @@ pub struct Options {
 
 /// A column of the list.
 #[derive(Clone, Debug)]
-pub struct ColumnPlan {
+pub struct ColumnReading {
     /// Its header as typed.
     pub header: String,
     /// What it holds.
     pub is: Column,
     /// Its unit, where one was said, implied, proven or decided.
-    pub unit: Option<Unit>,
+    pub unit: Option<LengthUnit>,
     /// The unit is the one of the page: nothing in the list says it.
     pub assumed: bool,
     /// The year in its header.
@@ -45,7 +45,7 @@ pub struct SizeColumn {
     /// Girth, not diameter.
     pub girth: bool,
     /// Its unit, where the column has one.
-    pub unit: Option<Unit>,
+    pub unit: Option<LengthUnit>,
     /// Its year.
     pub year: Option<u32>,
     /// The size to use for each class; none for plain sizes.
@@ -56,7 +56,7 @@ pub struct SizeColumn {
 
 /// What a column of codes means.
 #[derive(Clone, Debug, Default)]
-pub enum CodePlan {
+pub enum CodeMeaning {
     /// No code is read.
     #[default]
     None,
@@ -118,11 +118,11 @@ pub enum DayOrder {
 
 /// How a list is read.
 #[derive(Clone, Debug, Default)]
-pub struct Plan {
+pub struct ListReading {
     /// Its columns, in order.
-    pub columns: Vec<ColumnPlan>,
+    pub columns: Vec<ColumnReading>,
     /// What holds from outside.
-    pub options: Options,
+    pub options: ListContext,
     /// Sizes, the newest first.
     pub sizes: Vec<SizeColumn>,
     /// The columns of `sizes` are stems of one tree.
@@ -134,7 +134,7 @@ pub struct Plan {
     /// What names the tree.
     pub names: NameColumns,
     /// What its codes mean.
-    pub codes: CodePlan,
+    pub codes: CodeMeaning,
     /// The species of every row.
     pub every: Option<String>,
     /// What names were decided as, folded.
@@ -165,7 +165,7 @@ pub struct Plan {
     pub of_a_piece: bool,
 }
 
-impl Plan {
+impl ListReading {
     /// Where a kind of column stands.
     #[must_use]
     pub fn at(&self, column: Column) -> Option<usize> {
