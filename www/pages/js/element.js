@@ -31,6 +31,8 @@ export const dataVersion = () => engine.dataVersion();
 async function load() {
   try {
     await init({ module_or_path: ask("./engine.wasm") });
+    // The page may draw and hear in between: each of these steps holds a slow phone up.
+    await new Promise((go) => setTimeout(go));
     // Answers link to their sources on the site that these files come from.
     engine.locate(new URL("../", import.meta.url).href);
     engine.when_climate_is_wanted(() => { climate().catch(() => {}); });

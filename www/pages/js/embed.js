@@ -70,9 +70,14 @@
   });
   // Filled in for the folder of a full version: the browser runs its modules only as they were made.
   const HELD = {};
-  for (const [file, integrity] of Object.entries(HELD)) {
-    document.head.append(Object.assign(document.createElement("link"),
-      { rel: "modulepreload", href: new URL(file, here).href, integrity, crossOrigin: "anonymous" }));
+  const ahead = (rel, file, more) => document.head.append(Object.assign(document.createElement("link"),
+    { rel, href: new URL(file, here).href, crossOrigin: "anonymous", ...more }));
+  const held = Object.entries(HELD);
+  for (const [file, integrity] of held) ahead("modulepreload", file, { integrity });
+  if (!held.length) {
+    // Asked for with the script below, not after it. With a digest a browser would fetch the module twice.
+    ahead("modulepreload", "../engine.js");
+    ahead("preload", "../engine.wasm", { as: "fetch", type: "application/wasm" });
   }
   import(new URL("../element.js", here).href).catch((error) => {
     delete window[key];

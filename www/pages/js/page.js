@@ -120,11 +120,24 @@
     }
   };
 
+  // When nothing that this page shows is still on its way: saving the site takes neither the net nor the processor from
+  // it. A page with a calculator waits until that is there, or can't be had.
+  const shown = async () => {
+    const loaded = document.readyState === "complete" ? null : new Promise((go) => window.addEventListener("load", go, { once: true }));
+    await Promise.all([loaded, document.getElementById("calculator") && calculator]);
+    await new Promise((go) => { if (window.requestIdleCallback) requestIdleCallback(go, { timeout: 2000 }); else setTimeout(go, 200); });
+  };
+
   // A link to a question that is opened over this page begins it anew; one to a part of the page does not.
   window.addEventListener("hashchange", () => { if (location.hash.startsWith("#v=")) location.reload(); });
 
+  let begun;
+  const calculator = new Promise((go) => { begun = go; });
+  document.addEventListener("slipbark-ready", begun, { once: true });
+
   // What can't start says so where it would stand: a script that did not arrive, or a module that is refused.
   const failed = () => {
+    begun();
     const note = document.getElementById("failed");
     if (!note) return;
     note.hidden = false;
@@ -164,9 +177,6 @@
     colours();
     origins();
     early();
-    // After load, so that saving the site never delays showing it.
-    const after = () => (keeps === undefined ? forget().catch(() => {}) : offline());
-    if (document.readyState === "complete") after();
-    else window.addEventListener("load", after, { once: true });
+    shown().then(keeps === undefined ? forget : offline).catch(() => {});
   });
 })();

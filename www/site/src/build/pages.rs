@@ -153,7 +153,9 @@ impl Site<'_> {
             }
             common.insert("nav", self.nav(here));
             common.insert("alternates", self.alternates(here));
-            common.insert("head", head_of(&page, &calculator));
+            let [ahead, script] = head_of(&page, &calculator, &common["element-js"]);
+            common.insert("ahead", ahead);
+            common.insert("head", script);
             let body = page.body(common)?;
             common.insert("body", body);
             files.push(File::named(
@@ -175,7 +177,9 @@ impl Site<'_> {
         }
         // The bare pages for frames have neither head nor foot.
         let bare = Template::read("www/pages/frame.html", &read("frame.html")?)?;
-        common.insert("head", head_of(&bare, &calculator));
+        let [ahead, script] = head_of(&bare, &calculator, &common["element-js"]);
+        common.insert("ahead", ahead);
+        common.insert("head", script);
         common.insert("policy", FRAME_POLICY.to_owned());
         for kind in Kind::ALL {
             let name = kind.name();
@@ -404,14 +408,15 @@ pub(crate) fn only_in(path: &str) -> Option<&'static str> {
 const CLIMATE_PAPER: &str = "<span lang=\"en\">Hijmans, Cameron, Parra, Jones and Jarvis 2005, \
      <i>International Journal of Climatology</i> 25:1965–1978</span>";
 
-/// What a page with the calculator in it loads, so that the browser asks for
-/// all of it at once and not for one file after the other.
-fn head_of(page: &Template, calculator: &str) -> String {
-    let has_it = page.head("calculator").is_ok_and(|value| value == "yes");
-    if has_it {
-        calculator.to_owned()
+/// What a page with the calculator in it loads: first the links by which the browser asks for all of it at once and not
+/// for one file after the other, which stand before any script that holds the page up; then the script itself, behind
+/// the one that says when it does not arrive.
+fn head_of(page: &Template, ahead: &str, element: &str) -> [String; 2] {
+    if page.head("calculator").is_ok_and(|value| value == "yes") {
+        let script = format!("<script type=\"module\" src=\"{element}\"></script>\n");
+        [ahead.to_owned(), script]
     } else {
-        String::new()
+        Default::default()
     }
 }
 

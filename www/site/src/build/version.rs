@@ -16,7 +16,10 @@ pub(crate) const FULL: &str = env!("CARGO_PKG_VERSION");
 
 /// The scripts that pages name, and the files that each of them names in turn.
 const NAMED: [(&str, &[&str]); 2] = [
-    ("embed.js", &["element.js", "stepdown.js"]),
+    (
+        "embed.js",
+        &["element.js", "engine.js", "engine.wasm", "stepdown.js"],
+    ),
     ("slipbark.js", &["element.js"]),
 ];
 
