@@ -21,12 +21,17 @@ const ALSO: [(&str, &str); 6] = [
     ("america", "US"),
 ];
 
-/// Whether a text is the whole name of a region, in the language of the page or in English, or its two letters.
-fn names(code: &str, name: &str, wanted: &str) -> bool {
-    let short = SHORT.iter().find_map(|land| code.strip_prefix(land));
-    plain(name) == wanted
-        || short.is_some_and(|short| short.eq_ignore_ascii_case(wanted))
-        || region_names().any(|(other, english)| other == code && plain(english) == wanted)
+/// Whether a text is the whole name of a region, in the language of the page or in English, or its two letters: asked of
+/// a region's code and name.
+fn names(wanted: &str) -> impl Fn(&str, &str) -> bool {
+    let english = region_names().find(|(_, english)| plain(english) == wanted);
+    let english = english.map_or("", |(code, _)| code);
+    move |code, name| {
+        let short = SHORT.iter().find_map(|land| code.strip_prefix(land));
+        code == english
+            || short.is_some_and(|short| short.eq_ignore_ascii_case(wanted))
+            || plain(name) == wanted
+    }
 }
 
 /// The code of the region that a text names: all of it, or what stands behind its last comma. Only those of the form.
@@ -37,10 +42,11 @@ pub fn region_of(text: &str) -> Option<&'static str> {
     [Some(whole), behind]
         .into_iter()
         .flatten()
+        .filter(|wanted| !wanted.is_empty())
         .find_map(|wanted| {
-            let fits = |(code, name): &(&str, &str)| {
-                super::region::in_form(code) && names(code, name, &wanted)
-            };
+            let named = names(&wanted);
+            let fits =
+                |(code, name): &(&str, &str)| super::region::in_form(code) && named(code, name);
             let also = || ALSO.iter().find(|(name, _)| *name == wanted);
             regions()
                 .find(fits)
@@ -65,9 +71,10 @@ pub(crate) fn like(text: &str) -> Vec<(&'static str, &'static str)> {
         return found;
     }
     let spaced = cat!(" ", &wanted);
+    let named = names(&wanted);
     for (code, name) in regions().filter(|(code, _)| super::region::in_form(code)) {
         let plain = plain(name);
-        if names(code, name, &wanted) {
+        if named(code, name) {
             found.insert(0, (code, name));
         } else if plain.starts_with(&*wanted) || calc::terms::small::find::holds(&plain, &spaced) {
             found.push((code, name));
