@@ -2,10 +2,13 @@
 
 use super::another::Tried;
 use super::{Calculator, SPOKEN_MS, WAIT_MS, problems};
+use crate::device::today;
 use crate::dom::{self, DomOut};
 use crate::fetched;
 use calc::answer::{Answer, year_ahead};
-use calc::question::{Problem, Question, Typed, read};
+use calc::models::season::Local;
+use calc::question::{Problem, Question, StemTyped, Text, Typed, read};
+use calc::terms::day::iso;
 use calc::timing::Span;
 use calc_view::answer::another::Trial;
 use calc_view::kind::Kind;
@@ -116,11 +119,7 @@ impl Calculator {
             group.settings.apply(&mut question);
         }
         let local = fetched::local(&question);
-        let answer = calc::answer::answer(reference, &question, &local);
-        let days = match self.kind() {
-            Kind::TreePlan => year_ahead(reference, &question, &local),
-            _ => Vec::new(),
-        };
+        let (answer, days) = self.answer_of(&question, &local);
         draw_answer(self, &question, &answer, &days);
         let mut out = DomOut::new(&self.document);
         calc_view::answer::recap(&mut out, reference, &question, &answer);
@@ -139,6 +138,31 @@ impl Calculator {
         if tell {
             self.told_result(typed);
         }
+    }
+
+    /// The answer, and the year of its day for the marks under it.
+    fn answer_of(&self, question: &Question, local: &Local) -> (Answer, Vec<Span>) {
+        let reference = calc_data::reference();
+        let answer = calc::answer::answer(reference, question, local);
+        let days = match self.kind() {
+            Kind::TreePlan => year_ahead(reference, question, local),
+            _ => Vec::new(),
+        };
+        (answer, days)
+    }
+
+    fn write_answer(&self, out: &mut DomOut, question: &Question, answer: &Answer, days: &[Span]) {
+        let group = self.group();
+        let options = answer::HostOptions {
+            group: group.as_ref(),
+            another: Some(Trial {
+                question,
+                answer,
+                days,
+            }),
+            ..self.options()
+        };
+        answer::answer(out, calc_data::reference(), question, answer, &options);
     }
 
     /// The last answer with what it answers.
@@ -203,30 +227,72 @@ impl Calculator {
     /// Works the answer out once nothing changes any more.
     pub(super) fn soon(&self) {
         self.due.set(true);
-        self.wait();
+        self.wait_to_speak();
     }
 
     /// Says a sentence once nothing moves any more.
     pub(super) fn say_soon(&self, sentence: String) {
         self.saying.replace(Some(sentence));
-        self.wait();
+        self.wait_to_speak();
     }
 
     /// The time has come.
     pub(super) fn on_time(&self) {
         self.timer.set(None);
+        if self.following.take() {
+            self.follow_names();
+        }
         let sentence = self.saying.take();
         if self.due.take() {
             self.work_out(true);
         } else if let Some(sentence) = sentence {
             self.say(&sentence);
+        } else if self.touched.take() {
+            self.warm_up();
         }
     }
 
-    fn wait(&self) {
-        self.clear_timer();
+    /// Works an answer out in the first pause of the typing, for nobody to see: the browser compiles each piece of the
+    /// module where it first runs, and the reader waits for it less now than at the button.
+    pub(super) fn warm_up_soon(&self) {
+        if !self.is_answered() && !self.warm.replace(true) {
+            self.touched.set(true);
+            self.wait(WAIT_MS);
+        }
+    }
+
+    fn warm_up(&self) {
+        // An invented tree of which the answer has every part: its best day of the year is told.
+        let stem = StemTyped {
+            diameter: Some(Text::from("14 in")),
+            ..StemTyped::default()
+        };
+        let typed = Typed {
+            version: 1,
+            species: Some(Text::from("Norway maple")),
+            stems: vec![stem],
+            none_in_reach: true,
+            line_within_reach: Some(Text::from("no")),
+            date: Some(Text::from("year")),
+            today: Some(Text(iso(today()))),
+            ..Typed::default()
+        };
+        let Ok(question) = read(calc_data::reference(), &typed) else {
+            return;
+        };
+        let (answer, days) = self.answer_of(&question, &Local::default());
+        let mut out = DomOut::new(&self.document);
+        self.write_answer(&mut out, &question, &answer, &days);
+    }
+
+    /// Lets the clock run, anew if it did: longer where a sentence was just said.
+    fn wait_to_speak(&self) {
         let since = js_sys::Date::now() - self.spoke.get();
-        let wait = WAIT_MS.max((SPOKEN_MS - since) as i32);
+        self.wait(WAIT_MS.max((SPOKEN_MS - since) as i32));
+    }
+
+    pub(super) fn wait(&self, wait: i32) {
+        self.clear_timer();
         let state = self.state.borrow();
         if let (Some(window), Some(tick)) = (web_sys::window(), &state.tick) {
             let id = window.set_timeout_with_callback_and_timeout_and_arguments_0(
@@ -239,8 +305,12 @@ impl Calculator {
 
     pub(crate) fn cancel(&self) {
         self.due.set(false);
+        self.touched.set(false);
         self.saying.take();
-        self.clear_timer();
+        // What was taken over is still to be followed.
+        if !self.following.get() {
+            self.clear_timer();
+        }
     }
 
     fn clear_timer(&self) {
@@ -255,17 +325,7 @@ fn draw_answer(calculator: &Calculator, question: &Question, answer: &Answer, da
     let before = folds(&calculator.region);
     let focused = focused(calculator);
     let mut out = DomOut::new(&calculator.document);
-    let group = calculator.group();
-    let options = answer::HostOptions {
-        group: group.as_ref(),
-        another: Some(Trial {
-            question,
-            answer,
-            days,
-        }),
-        ..calculator.options()
-    };
-    answer::answer(&mut out, calc_data::reference(), question, answer, &options);
+    calculator.write_answer(&mut out, question, answer, days);
     out.into(&calculator.region);
     for (key, fold) in folds(&calculator.region) {
         if let Some((_, old)) = before.iter().find(|(other, _)| *other == key) {

@@ -3,7 +3,7 @@
 use super::{Begin, Calculator, controls};
 use crate::device::today;
 use crate::dom::get;
-use calc_view::form::{BUILT, PRESSED, Part, SEARCHES, Sheet, has_towns};
+use calc_view::form::{BUILT, PRESSED, SEARCHES, Sheet, has_towns};
 use js_sys::Reflect;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, HtmlInputElement};
@@ -56,7 +56,8 @@ impl Calculator {
         }
     }
 
-    /// Takes the controls as they stand; what only the reader's own browser knows is filled in.
+    /// Takes the controls as they stand; what only the reader's own browser knows is filled in. What follows them follows
+    /// a moment later: until then the page can be used as it stands.
     fn adopt(&self) {
         let sheet = self.sheet();
         controls::set(&self.form, "day", &sheet.day_shown(today()));
@@ -80,7 +81,7 @@ impl Calculator {
             self.place_typed();
         }
         self.state.borrow_mut().listed = self.focused().as_deref() == Some("#f-find");
-        self.follow(&self.sheet(), &[Part::Species]);
+        self.following.set(true);
     }
 
     /// Where the caret is in the field that has the focus.

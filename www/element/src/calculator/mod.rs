@@ -64,6 +64,11 @@ pub(crate) struct Calculator {
     /// Whether the answer is to be worked out anew then.
     due: Cell<bool>,
     timer: Cell<Option<i32>>,
+    /// Whether what follows the controls of a form that was taken over is still to follow them.
+    following: Cell<bool>,
+    /// Whether the first typing was seen, and whether its pause is still to come.
+    warm: Cell<bool>,
+    touched: Cell<bool>,
     /// The language it speaks.
     words: Cell<&'static Pack>,
 }
@@ -170,6 +175,9 @@ impl Calculator {
             saying: RefCell::default(),
             due: Cell::new(false),
             timer: Cell::new(None),
+            following: Cell::new(false),
+            warm: Cell::new(false),
+            touched: Cell::new(false),
             words: Cell::new(words),
         });
         let mut begin = calculator.begin();
@@ -186,6 +194,9 @@ impl Calculator {
             calculator.go_to_answer();
         }
         calculator.listen();
+        if calculator.following.get() {
+            calculator.wait(0);
+        }
         if pressed {
             calculator.press();
         }
@@ -250,6 +261,7 @@ impl Calculator {
 
     /// Takes the listeners and the clock down. The form stays, so that a host put back goes on.
     pub(crate) fn stop(&self) {
+        self.following.set(false);
         self.cancel();
         let mut state = self.state.borrow_mut();
         if let Some(listener) = state.listener.take() {

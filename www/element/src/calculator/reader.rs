@@ -131,6 +131,7 @@ impl Calculator {
             _ => &[],
         };
         self.follow(&sheet, parts);
+        self.warm_up_soon();
         if !done || name == "find" && !sheet.get("species").is_empty() {
             self.keep();
             return;
