@@ -38,6 +38,7 @@ mod repair;
 mod rules;
 mod rungs;
 mod screens;
+mod servers;
 mod settings;
 mod single;
 mod site;

@@ -13,7 +13,7 @@ const say = (name, gaps = {}) => Object.entries(gaps)
 const language = document.documentElement.lang;
 // Pages lie in the folder of their language, scripts beside it.
 const home = document.querySelector("a.brand").href;
-const site = new URL(builder.dataset.site, home).href;
+const site = new URL(builder.dataset.site, document.baseURI).href;
 // What a file had beyond the fields here is kept and written again.
 let opened = {};
 let shown = null;

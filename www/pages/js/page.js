@@ -36,8 +36,20 @@
     for (const radio of radios) radio.addEventListener("change", () => pick(radio.value));
   };
 
+  // Addresses that are shown to be copied are whole ones; in the kit a page tells its steps to where the site begins.
   const origins = () => {
-    for (const span of document.querySelectorAll("[data-origin]")) span.textContent = location.origin;
+    for (const span of document.querySelectorAll("[data-origin]")) {
+      const steps = span.dataset.origin;
+      span.textContent = steps ? new URL(steps, document.baseURI).href : location.origin;
+    }
+  };
+
+  // The kit can't hold itself: where nobody put it beside the pages, its link is plain text.
+  const kit = async () => {
+    const link = document.querySelector("a[href$='slipbark-kit.zip']");
+    if (!link) return;
+    const answer = await fetch(link.href, { method: "HEAD" }).catch(() => null);
+    if (answer && !answer.ok) link.replaceWith(...link.childNodes);
   };
 
   // Asks the worker that serves this page's address to keep every file for the language of the page. It answers with the
@@ -176,6 +188,7 @@
     for (const link of document.querySelectorAll("link[hreflang]")) link.setAttribute("href", link.href);
     colours();
     origins();
+    kit();
     early();
     shown().then(keeps === undefined ? forget : offline).catch(() => {});
   });

@@ -26,8 +26,7 @@ embed-programs-schema = The names are in the [schema of a question](v1/question.
 embed-programs-element = An element has the properties `inputs`, `result`, `config`, `ready`, `version` and `dataVersion`, and the methods `compute()`, `reset()`, `exportIcs()` and `focusFirst()`. It tells `slipbark-ready`, `slipbark-input`, `slipbark-result`, `slipbark-invalid` and `slipbark-failure`. Before a file is downloaded it tells `slipbark-export` with the text; call `preventDefault()` to take the file instead.
 embed-programs-parts = Your style sheet reaches the parts `form`, `field`, `button`, `tag`, `result`, `plot` and `working` by `::part()`. Cautions are no part.
 embed-server = From your own server
-# $base (Text): the path that the site was built for
-embed-server-kit = Everything here is files: no program runs on the server. [The kit](slipbark-kit.zip) is one zip with all of them, a list of SHA-256 checksums, the licences of code and data, and a README. It is made for the path `{ $base }`.
+embed-server-kit = Everything here is files: no program runs on the server. [The kit](slipbark-kit.zip) is one zip with all of them, a list of SHA-256 checksums, the licences of code and data, and a README. It works as it is, unpacked into any folder of any server.
 embed-server-headers = It has ready files that tell the server which headers to send: `_headers` and `.htaccess` for hosts that read them, `nginx.conf` to include in your own. For any other server:
 embed-headers = Table: headers of the files
 embed-headers-files = Files

@@ -44,11 +44,11 @@ pub(crate) fn changes_full(out: &Path, files: &[File]) -> bool {
 
 /// Writes the files into `out`, each text, module and table also packed beside itself, and removes what an earlier build
 /// left there, but for assets that one of the last 90 days before `today` had. A file that stands there already with the same
-/// bytes stays as it is, with what was packed of it.
+/// bytes stays as it is, with what was packed of it. `kept` is the folder that keeps what was packed.
 ///
 /// # Errors
 /// A folder with other things in it, or one that can't be written.
-pub(crate) fn write(out: &Path, files: &[File], today: NaiveDate) -> Result<()> {
+pub(crate) fn write(out: &Path, files: &[File], today: NaiveDate, kept: &Path) -> Result<()> {
     may_write(out)?;
     let marker = out.join(MARKER);
     let before = std::fs::read_to_string(&marker).unwrap_or_default();
@@ -73,7 +73,7 @@ pub(crate) fn write(out: &Path, files: &[File], today: NaiveDate) -> Result<()> 
         put(&out.join(&file.path), &file.bytes)?;
     }
     let texts: Vec<&[u8]> = to_pack.iter().map(|file| file.bytes.as_slice()).collect();
-    for (file, packed) in to_pack.iter().zip(packed::pack(&texts)) {
+    for (file, packed) in to_pack.iter().zip(packed::pack(&texts, kept)) {
         // A build that breaks here leaves nothing packed that is not of its file.
         for name in names(file) {
             let _ = std::fs::remove_file(out.join(name));
@@ -155,7 +155,11 @@ mod tests {
 
     /// As a build of a day on which nothing has become old.
     fn write(out: &Path, files: &[File]) -> Result<()> {
-        super::write(out, files, day(0))
+        super::write(out, files, day(0), &kept())
+    }
+
+    fn kept() -> std::path::PathBuf {
+        std::env::temp_dir().join("slipbark-tests-packed")
     }
 
     /// A day, so many after the first build of a test.
@@ -221,7 +225,7 @@ mod tests {
                 File::named("index.html", name),
                 File::named(&path, script.clone()),
             ];
-            super::write(&out, &files, day(after)).unwrap();
+            super::write(&out, &files, day(after), &kept()).unwrap();
         };
         let held = |name: &str| out.join(format!("assets/{name}")).is_file();
         build("old", 0);

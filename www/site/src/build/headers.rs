@@ -105,85 +105,109 @@ pub(crate) fn underscore(base: &str, files: &[File]) -> String {
     out
 }
 
-/// `.htaccess` for Apache 2.4 with its modules `headers` and `mime`.
+/// `.htaccess` for Apache 2.4 with its modules `headers`, `mime` and `rewrite`. One line names the path of the site.
 pub(crate) fn htaccess(base: &str) -> String {
-    let (single, frames) = (single::NAME, frames());
-    let [(sniff, no_sniff), (referrer, no_referrer)] = ALWAYS;
+    let (single, frames) = (single::NAME.replace('.', "\\."), frames());
+    let always: String = ALWAYS
+        .iter()
+        .map(|(name, value)| format!("Header set {name} \"{value}\"\n"))
+        .collect();
+    let packed: String = [("br", "br"), ("gzip", "gz")]
+        .iter()
+        .map(|(name, ending)| {
+            // A folder's own page is packed too. What is asked for with its ending is sent as it is.
+            format!(
+                "RewriteCond %{{HTTP:Accept-Encoding}} \\b{name}\\b\n\
+                 RewriteCond %{{REQUEST_FILENAME}}.{ending} -f\n\
+                 RewriteRule ^(.+)$ $1.{ending} [E=packed:1,L]\n\
+                 RewriteCond %{{HTTP:Accept-Encoding}} \\b{name}\\b\n\
+                 RewriteCond %{{REQUEST_FILENAME}}/index.html.{ending} -f\n\
+                 RewriteRule ^(.+/)?$ $1index.html.{ending} [E=packed:1,L]\n"
+            )
+        })
+        .collect();
     format!(
-        "# For Apache 2.4. Put this file where the site's index.html lies.\n\
+        "# For Apache 2.4. Put this file where the site's index.html lies; the server has to allow it\n\
+         # (AllowOverride All). The next line names the path of the site: for a folder write /FOLDER/404.html.\n\
          ErrorDocument 404 {base}404.html\n\
          AddType application/wasm .wasm\n\
          AddType application/manifest+json .webmanifest\n\
          AddType text/javascript .js\n\
+         DirectoryIndex index.html\n\
+         # The packed file beside each file, for browsers that take it.\n\
+         <IfModule mod_rewrite.c>\n\
+         RewriteEngine On\n\
+         {packed}\
+         </IfModule>\n\
+         RemoveType .gz\n\
+         RemoveLanguage .br\n\
+         AddEncoding br .br\n\
+         AddEncoding gzip .gz\n\
          <IfModule mod_headers.c>\n\
-         Header set {sniff} \"{no_sniff}\"\n\
-         Header set {referrer} \"{no_referrer}\"\n\
+         {always}\
+         Header merge Vary Accept-Encoding\n\
          Header set Cache-Control \"{ASKED}\"\n\
          Header set Access-Control-Allow-Origin \"*\"\n\
-         <FilesMatch \"\\.html$\">\n\
+         <FilesMatch \"\\.html(\\.br|\\.gz)?$\">\n\
          Header unset Access-Control-Allow-Origin\n\
          Header set Content-Security-Policy \"{POLICY}\"\n\
          </FilesMatch>\n\
-         <Files \"{single}\">\n\
+         <FilesMatch \"^{single}\">\n\
          Header unset Content-Security-Policy\n\
-         </Files>\n\
-         <If \"%{{REQUEST_URI}} =~ m#^{base}{frames}#\">\n\
+         </FilesMatch>\n\
+         <If \"%{{REQUEST_URI}} =~ m#/{frames}#\">\n\
          Header set Content-Security-Policy \"{FRAME_POLICY}\"\n\
          </If>\n\
-         <If \"%{{REQUEST_URI}} =~ m#^{base}(assets|[0-9]+\\.[0-9]+\\.[0-9]+)/#\">\n\
+         <If \"%{{REQUEST_URI}} =~ m#/(assets|[0-9]+\\.[0-9]+\\.[0-9]+)/#\">\n\
          Header set Cache-Control \"{KEPT}\"\n\
          </If>\n\
          </IfModule>\n"
     )
 }
 
-/// A piece of an nginx configuration, for inside `server { }`. Headers of an
-/// outer block do not reach into a `location` that has its own, so each block
-/// names all of them.
+/// A piece of an nginx configuration, for inside `server { }`. Two lines name the path of the site. Headers of an
+/// outer block do not reach into a `location` that has its own, so each block names all of them.
 pub(crate) fn nginx(base: &str) -> String {
     let mut out = format!(
-        "# For nginx: include it inside server {{ }}, with `root` set so that {base} leads\n\
-         # to the folder that holds the site's index.html.\n\
-         error_page 404 {base}404.html;\n"
+        "# For nginx: include it inside server {{ }}, with `root` set so that the path leads to the folder that holds\n\
+         # the site's index.html. The next two lines name the path: for a folder write /FOLDER/404.html and /FOLDER/.\n\
+         error_page 404 {base}404.html;\n\
+         location {base} {{\n\
+         index index.html;\n\
+         # The packed file beside each file, for browsers that take it.\n\
+         gzip_static on;\n\
+         gzip_vary on;\n\
+         # With nginx's module for brotli take away the # in front of the next line:\n\
+         #brotli_static on;\n"
     );
+    let headers = |path: &str| -> String {
+        of(path)
+            .iter()
+            .map(|(name, value)| format!("  add_header {name} \"{value}\";\n"))
+            .collect()
+    };
     let mut location = |matches: &str, path: &str, types: bool| {
-        let _ = writeln!(out, "location {matches} {{");
+        let _ = writeln!(out, "location ~ {matches} {{");
         if types {
             let _ = writeln!(out, "  types {{ }}\n  default_type \"{}\";", kind(path));
         }
-        for (name, value) in of(path) {
-            let _ = writeln!(out, "  add_header {name} \"{value}\";");
-        }
-        out.push_str("}\n");
+        let _ = writeln!(out, "{}}}", headers(path));
     };
-    let dots = base.replace('.', "\\.");
-    let full = "[0-9]+\\.[0-9]+\\.[0-9]+/";
-    location(&format!("= {base}{}", single::NAME), single::NAME, true);
+    let kept = "/(assets|[0-9]+\\.[0-9]+\\.[0-9]+)/";
+    let single = single::NAME.replace('.', "\\.");
+    location(&format!("/{single}$"), single::NAME, true);
+    location(&format!("\"{kept}.*\\.wasm$\""), "assets/x.wasm", true);
+    location(&format!("\"{kept}.*\\.js$\""), "assets/x.js", true);
+    location(&format!("\"{kept}\""), "assets/x.css", false);
+    location("\\.js$", "sw.js", true);
+    location("/manifest\\.webmanifest$", "manifest.webmanifest", true);
     location(
-        &format!("~ ^{dots}(assets/|{full}).*\\.wasm$"),
-        "assets/x.wasm",
-        true,
-    );
-    location(
-        &format!("~ ^{dots}(assets/|{full}).*\\.js$"),
-        "assets/x.js",
-        true,
-    );
-    location(&format!("~ ^{dots}(assets/|{full})"), "assets/x.css", false);
-    location(&format!("~ ^{dots}.*\\.js$"), "sw.js", true);
-    location(
-        &format!("= {base}manifest.webmanifest"),
-        "manifest.webmanifest",
-        true,
-    );
-    location(
-        &format!("~ ^{dots}{}", frames()),
+        &format!("/{}", frames()),
         "embed/tree-plan/index.html",
         false,
     );
-    location(&format!("~ ^{dots}(.*/)?$"), "index.html", false);
-    location(&format!("~ ^{dots}.*\\.html$"), "index.html", false);
-    location(base, "v1/x.json", false);
+    location("(/|\\.html)$", "index.html", false);
+    let _ = writeln!(out, "{}}}", headers("v1/x.json"));
     out
 }
 

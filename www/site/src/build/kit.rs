@@ -2,12 +2,13 @@
 //! and ready files that tell common servers which headers to send.
 
 use crate::build::assets::{File, hex};
-use crate::build::{headers, single};
+use crate::build::{headers, packed, single};
 use anyhow::{Context, Result};
 use sha2::{Digest as _, Sha256};
 use std::fmt::Write as _;
 use std::io::{Cursor, Write as _};
 use std::path::Path;
+use zip::CompressionMethod;
 use zip::write::SimpleFileOptions;
 
 /// Its name at the root of the site.
@@ -22,13 +23,34 @@ const LICENCES: [(&str, &str); 5] = [
     ("content/places/PROVENANCE.md", "data/places/PROVENANCE.md"),
 ];
 
-/// Makes the kit of a site that was built for `base`. The same files give the
-/// same bytes: entries are sorted and carry no time.
+/// The path that its files for servers name, which is changed there in a line each.
+const PATH: &str = "/";
+
+/// Makes the kit of a site whose pages work anywhere, each file with its packed ones beside it, from the folder `kept` if
+/// they are there. The same files give the same bytes: entries are sorted and carry no time.
 ///
 /// # Errors
 /// A licence that can't be read, named with its path.
-pub(crate) fn pack(root: &Path, base: &str, files: &[File]) -> Result<File> {
-    let mut entries: Vec<(String, Vec<u8>)> = files
+pub(crate) fn pack(root: &Path, kept: &Path, mut files: Vec<File>) -> Result<File> {
+    for (name, text) in [
+        ("_headers", headers::underscore(PATH, &files)),
+        (".htaccess", headers::htaccess(PATH)),
+    ] {
+        files.push(File::named(name, text));
+    }
+    // The single file is there to be downloaded.
+    let worth = |file: &&File| packed::is_worth_it(&file.path) && file.path != single::NAME;
+    let (to_pack, mut entries): (Vec<_>, Vec<_>) = files.iter().partition(worth);
+    let texts: Vec<&[u8]> = to_pack.iter().map(|file| file.bytes.as_slice()).collect();
+    let mut beside = Vec::new();
+    for (file, ways) in to_pack.iter().zip(packed::pack(&texts, kept)) {
+        for ((ending, _), bytes) in packed::WAYS.iter().zip(ways) {
+            beside.extend(bytes.map(|bytes| File::named(&format!("{}{ending}", file.path), bytes)));
+        }
+    }
+    entries.extend(to_pack);
+    entries.extend(&beside);
+    let mut entries: Vec<(String, Vec<u8>)> = entries
         .iter()
         .map(|file| (format!("site/{}", file.path), file.bytes.clone()))
         .collect();
@@ -38,10 +60,8 @@ pub(crate) fn pack(root: &Path, base: &str, files: &[File]) -> Result<File> {
         entries.push((name.to_owned(), bytes));
     }
     for (name, text) in [
-        ("site/_headers", headers::underscore(base, files)),
-        ("site/.htaccess", headers::htaccess(base)),
-        ("nginx.conf", headers::nginx(base)),
-        ("README.txt", readme(base)),
+        ("nginx.conf", headers::nginx(PATH)),
+        ("README.txt", readme()),
     ] {
         entries.push((name.to_owned(), text.into_bytes()));
     }
@@ -54,29 +74,41 @@ pub(crate) fn pack(root: &Path, base: &str, files: &[File]) -> Result<File> {
 
     let mut zip = zip::ZipWriter::new(Cursor::new(Vec::new()));
     let options = SimpleFileOptions::default()
-        .compression_method(zip::CompressionMethod::Deflated)
-        .compression_level(Some(9))
         .last_modified_time(zip::DateTime::default())
         .unix_permissions(0o644);
     for (name, bytes) in &entries {
-        zip.start_file(name.as_str(), options)?;
+        let is_packed = packed::WAYS
+            .iter()
+            .any(|(ending, _)| name.ends_with(ending));
+        let method = if is_packed {
+            CompressionMethod::Stored
+        } else {
+            CompressionMethod::Deflated
+        };
+        zip.start_file(name.as_str(), options.compression_method(method))?;
         zip.write_all(bytes)?;
     }
     Ok(File::named(NAME, zip.finish()?.into_inner()))
 }
 
-fn readme(base: &str) -> String {
+fn readme() -> String {
     format!(
         "Slipbark {version}: a kit to serve it from your own site\n\
          \n\
          1. Check the files:  sha256sum -c SHA256SUMS\n\
-         2. Put everything inside the folder site/ on a host for static files, so that\n\
-         \x20  site/index.html answers at {base} of your address. The addresses in the pages are\n\
-         \x20  for that path; another path needs a kit that was built for it.\n\
-         3. Let the host send the right headers. site/_headers and site/.htaccess are read by\n\
-         \x20  the hosts that know them; nginx.conf is for your own server.\n\
+         2. Put everything inside the folder site/ where your server's files lie: at the top or in any\n\
+         \x20  folder. The pages name each other by steps from themselves, so nothing in them is to be\n\
+         \x20  changed. The server has to show site/species/index.html at .../species/, with the slash.\n\
+         3. Let the server send the right headers, and the packed file (.br, .gz) beside each file to\n\
+         \x20  browsers that take it: that is less than half of the bytes. Ready for that are\n\
+         \x20  site/.htaccess (Apache reads it), nginx.conf (include it in your server block) and\n\
+         \x20  site/_headers (for hosts of static files that read it; they pack by themselves).\n\
+         \x20  Where the site is not at the top, write its path into nginx.conf and .htaccess: the lines\n\
+         \x20  that name it are marked. In _headers it stands in front of each address.\n\
          4. Put slipbark-kit.zip itself beside index.html, if people are to find it on the page\n\
          \x20  \"Put it on your site\".\n\
+         5. For a newer kit: unpack it over this one and leave the old files of assets/ for 90 days, as\n\
+         \x20  pages and scripts that browsers still have name them. Send sw.js last, when all else is there.\n\
          \n\
          The headers, for any other host:\n\
          - assets/* and {version}/*: Cache-Control: public, max-age=31536000, immutable (a change\n\
@@ -84,10 +116,12 @@ fn readme(base: &str) -> String {
          - all else: Cache-Control: no-cache (also sw.js and v1/*, or an update would not arrive)\n\
          - everything but .html: Access-Control-Allow-Origin: *, or other origins can't embed it\n\
          - .wasm: Content-Type: application/wasm\n\
-         - text, .wasm, .bin: packed by brotli or gzip as they are sent, if the host can; with\n\
-         \x20 `slipbark build` from the project each has a packed one (.br, .gz) beside it\n\
          - .html: the Content-Security-Policy that stands in _headers. Each page states it too,\n\
          \x20 so a host that can't send it loses nothing else. {single} has its own.\n\
+         \n\
+         A host that drops the slash at the end of addresses works with this kit at the top of an\n\
+         address only. For a folder of such a host build the site for its path:\n\
+         \x20 slipbark build --out site --base /trees/\n\
          \n\
          On other pages: <script src=\".../v1/embed.js\" defer></script> and one of the elements\n\
          slipbark-tree-plan, -year, -ring, -reach, -effort, -checks; in a frame: embed/NAME/.\n\
@@ -115,11 +149,12 @@ mod tests {
 
     fn kit() -> File {
         let root = Path::new(env!("CARGO_MANIFEST_DIR")).ancestors().nth(2);
-        let files = [
-            File::named("index.html", "page"),
+        let files = vec![
+            File::named("index.html", "page ".repeat(50)),
             File::named("assets/engine.0.wasm", [0, 97, 115, 109]),
         ];
-        pack(root.unwrap(), "/trees/", &files).unwrap()
+        let kept = std::env::temp_dir().join("slipbark-tests-packed");
+        pack(root.unwrap(), &kept, files).unwrap()
     }
 
     #[test]
@@ -141,7 +176,13 @@ mod tests {
             zip.by_name(name).unwrap().read_to_end(&mut bytes).unwrap();
             assert_eq!(hex(&Sha256::digest(&bytes)), sum, "{name}");
         }
-        for name in ["LICENSE-MIT", "site/.htaccess", "data/places/PROVENANCE.md"] {
+        for name in [
+            "LICENSE-MIT",
+            "site/.htaccess",
+            "site/index.html.br",
+            "site/index.html.gz",
+            "data/places/PROVENANCE.md",
+        ] {
             assert!(sums.contains(&format!("  {name}\n")), "{name}:\n{sums}");
         }
     }

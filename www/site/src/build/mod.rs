@@ -1,12 +1,13 @@
 //! Makes the whole site in memory: the order of its parts, a file each.
 
+mod addresses;
 pub(crate) mod assets;
 pub(crate) mod folder;
 pub(crate) mod headers;
 mod kit;
 pub(crate) mod languages;
 mod markdown;
-mod packed;
+pub(crate) mod packed;
 pub(crate) mod pages;
 mod schema;
 mod single;
@@ -89,14 +90,17 @@ pub(crate) fn site(
     assets.add("stepdown.js", version::stepdown(&scripts)?);
 
     let full = version::full(&scripts, &assets, &named)?;
-    let mut files = pages::render(root, base, offline, &assets, &full)?;
+    let mut files = pages::render(root, addresses::MARK, offline, &assets, &full)?;
     files.extend(version::newest(&scripts, &assets)?);
     files.push(version::list(&full)?);
     let manifest = std::fs::read_to_string(root.join("www/pages/manifest.json"))
         .context("www/pages/manifest.json could not be read")?;
     let values = std::collections::BTreeMap::from([
-        ("base", base.to_owned()),
-        ("icon", format!("{base}{}", assets.path("icon.svg")?)),
+        ("base", addresses::MARK.to_owned()),
+        (
+            "icon",
+            format!("{}{}", addresses::MARK, assets.path("icon.svg")?),
+        ),
     ]);
     let manifest = template::fill("www/pages/manifest.json", &manifest, &values)?;
     files.push(File::named("manifest.webmanifest", manifest));
@@ -114,15 +118,23 @@ pub(crate) fn site(
             .with_context(|| format!("{} is no text", file.path))?;
         file.bytes = page.replace(pages::BUILD_MARK, &build[..8]).into_bytes();
     }
-    files.push(if offline {
-        worker(&scripts, &files)?
-    } else {
-        File::named("sw.js", read(&scripts.join("sw-off.js"))?)
-    });
+    let worker = |files: &[File]| {
+        Ok::<_, anyhow::Error>(if offline {
+            worker(&scripts, files)?
+        } else {
+            File::named("sw.js", read(&scripts.join("sw-off.js"))?)
+        })
+    };
     // To be downloaded or named by other sites, not part of what the site keeps on a device.
-    files.push(single);
-    files.extend(full);
-    files.push(kit::pack(root, base, &files)?);
+    let also = || std::iter::once(single.clone()).chain(full.iter().cloned());
+    let mut anywhere = addresses::relative(&files);
+    anywhere.push(worker(&anywhere)?);
+    anywhere.extend(also());
+    let mut files = addresses::under(base, &files);
+    files.push(worker(&files)?);
+    files.extend(also());
+    say("Packing the kit ...");
+    files.push(kit::pack(root, &packed::cache(root), anywhere)?);
     Ok(files)
 }
 

@@ -1,8 +1,13 @@
-//! Files packed beforehand, as a server sends them: brotli (RFC 7932) and gzip (RFC 1952), each at its best level.
+//! Files packed beforehand, as a server sends them: brotli (RFC 7932) and gzip (RFC 1952), each at its best level. What was
+//! packed once is kept by its digest, since that takes seconds.
 
+use crate::build::assets::hex;
+use crate::project;
 use flate2::{Compression, write::GzEncoder};
+use sha2::{Digest as _, Sha256};
 use std::collections::HashMap;
 use std::io::Write as _;
+use std::path::{Path, PathBuf};
 use std::sync::Mutex;
 use std::sync::atomic::{AtomicUsize, Ordering};
 
@@ -52,9 +57,29 @@ fn gzip(bytes: &[u8]) -> Vec<u8> {
     done.unwrap_or_default()
 }
 
+/// The folder that keeps what was packed for the project at `root`.
+pub(crate) fn cache(root: &Path) -> PathBuf {
+    project::target(root).join("packed")
+}
+
+/// A text packed in one way, from the folder `kept` if it is there, else put there.
+fn packed(text: &[u8], (ending, way): Way, kept: &Path) -> Vec<u8> {
+    let file = kept.join(hex(&Sha256::digest(text)) + ending);
+    if let Ok(packed) = std::fs::read(&file) {
+        return packed;
+    }
+    let packed = way(text);
+    // Under its name only once it is whole; where it can't be kept it is packed again the next time.
+    let half = file.with_extension(format!("{}-{}", &ending[1..], std::process::id()));
+    let _ = std::fs::create_dir_all(kept)
+        .and_then(|()| std::fs::write(&half, &packed))
+        .and_then(|()| std::fs::rename(&half, &file));
+    packed
+}
+
 /// Packs each of `texts` in every way of [`WAYS`], on all processors; none where it does not become smaller. The same
-/// bytes are packed once.
-pub(crate) fn pack(texts: &[&[u8]]) -> Vec<[Option<Vec<u8>>; WAYS.len()]> {
+/// bytes are packed once: `kept` is the folder that keeps them.
+pub(crate) fn pack(texts: &[&[u8]], kept: &Path) -> Vec<[Option<Vec<u8>>; WAYS.len()]> {
     let mut once: Vec<&[u8]> = texts.to_vec();
     // The longest first, so that the last ones to end are short.
     once.sort_by(|a, b| b.len().cmp(&a.len()).then_with(|| a.cmp(b)));
@@ -63,8 +88,9 @@ pub(crate) fn pack(texts: &[&[u8]]) -> Vec<[Option<Vec<u8>>; WAYS.len()]> {
     let done: Mutex<HashMap<&[u8], _>> = Mutex::default();
     let work = || {
         while let Some(&text) = once.get(next.fetch_add(1, Ordering::Relaxed)) {
-            let packed = WAYS.map(|(_, way)| {
-                Some(way(text)).filter(|packed| !packed.is_empty() && packed.len() < text.len())
+            let packed = WAYS.map(|way| {
+                Some(packed(text, way, kept))
+                    .filter(|packed| !packed.is_empty() && packed.len() < text.len())
             });
             if let Ok(mut done) = done.lock() {
                 done.insert(text, packed);
@@ -92,7 +118,11 @@ mod tests {
     fn what_is_packed_is_unpacked_to_the_same_bytes() {
         let long = "bark and sapwood, ".repeat(500);
         let texts = [long.as_bytes(), b"x", long.as_bytes(), b"\0asm\x01\0\0\0"];
-        let packed = pack(&texts);
+        let kept = std::env::temp_dir().join(format!("slipbark-kept-{}", std::process::id()));
+        let packed = pack(&texts, &kept);
+        let again = pack(&texts, &kept);
+        let _ = std::fs::remove_dir_all(&kept);
+        assert_eq!(packed, again, "what was kept is what was packed");
         assert_eq!(packed[0], packed[2]);
         assert!(
             packed[1].iter().all(Option::is_none),

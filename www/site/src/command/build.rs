@@ -1,6 +1,6 @@
 //! `build`: writes the static site into a folder.
 
-use crate::build::{self, folder, version};
+use crate::build::{self, folder, packed, version};
 use crate::command::{question, speaker};
 use crate::{args, project, terminal};
 use anyhow::Result;
@@ -29,7 +29,7 @@ pub(crate) fn run(options: &args::Build) -> Result<()> {
         ));
     }
     say("Writing the files, packed ones beside them ...");
-    folder::write(&out, &files, question::today_day())?;
+    folder::write(&out, &files, question::today_day(), &packed::cache(&root))?;
     say(&format!(
         "{} files for {} are in:",
         files.len(),

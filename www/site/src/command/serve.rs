@@ -1,6 +1,6 @@
 //! Builds the site and hands it out on this machine.
 
-use crate::build::{self, folder};
+use crate::build::{self, folder, packed};
 use crate::command::{question, speaker};
 use crate::server::{self, Site};
 use crate::{args, project, terminal};
@@ -29,7 +29,12 @@ pub(crate) fn run(options: &args::Serve) -> Result<()> {
             let files = build::site(&root, &options.base, true, options.quiet, &say)?;
             let folder = project::target(&root).join("site");
             say("Writing the files, packed ones beside them ...");
-            folder::write(&folder, &files, question::today_day())?;
+            folder::write(
+                &folder,
+                &files,
+                question::today_day(),
+                &packed::cache(&root),
+            )?;
             folder
         }
     };

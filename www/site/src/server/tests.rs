@@ -30,7 +30,13 @@ fn served(name: &str, base: &str) -> Served {
         File::named("assets/a.0.wasm", [0, 97, 115, 109]),
         File::named("two words.txt", "ten letters"),
     ];
-    folder::write(&out, &files, chrono::NaiveDate::default()).unwrap();
+    folder::write(
+        &out,
+        &files,
+        chrono::NaiveDate::default(),
+        &whole.join("packed"),
+    )
+    .unwrap();
     std::fs::write(whole.join("secret.txt"), "secret").unwrap();
     for hidden in [".git", "assets/.well"] {
         std::fs::create_dir_all(out.join(hidden)).unwrap();

@@ -1,0 +1,75 @@
+//! Where the pages find the site's files: under a path that is known when they are built, or, in the kit, from where each
+//! page itself lies, so that it works in any folder of any server.
+
+use crate::build::assets::File;
+
+/// Stands in pages for the path of the site until that is known.
+pub(crate) const MARK: &str = "/@@base@@/";
+
+/// What stands in front of an address that a page shows to people: its script puts the origin there.
+const SHOWN: &str = "data-origin></span>";
+
+/// The files of a site that will live under `base`.
+pub(crate) fn under(base: &str, files: &[File]) -> Vec<File> {
+    let put = |_: &File, text: &str| text.replace(MARK, base);
+    all(files, put)
+}
+
+/// The files of a site that may live anywhere: a page names what it needs by steps upwards from itself.
+pub(crate) fn relative(files: &[File]) -> Vec<File> {
+    let put = |file: &File, text: &str| {
+        let up = match file.path.matches('/').count() {
+            0 => "./".to_owned(),
+            depth => "../".repeat(depth),
+        };
+        // What is shown is a whole address, which the page's script makes of the steps.
+        let shown = format!("data-origin=\"{up}\"></span>");
+        text.replace(&format!("{SHOWN}{MARK}"), &shown)
+            .replace(MARK, &up)
+    };
+    all(files, put)
+}
+
+fn all(files: &[File], put: impl Fn(&File, &str) -> String) -> Vec<File> {
+    let placed = |file: &File| match std::str::from_utf8(&file.bytes) {
+        Ok(text) if text.contains(MARK) => File::named(&file.path, put(file, text)),
+        _ => file.clone(),
+    };
+    files.iter().map(placed).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_page_finds_the_site_from_a_path_or_from_itself() {
+        let page = |path: &str| {
+            let text = format!(
+                "<a href=\"{MARK}\">x</a> <link href=\"{MARK}assets/a.css\"> <span {SHOWN}{MARK}es/"
+            );
+            File::named(path, text)
+        };
+        let files = [
+            page("index.html"),
+            page("es/sources/index.html"),
+            File::named("a.wasm", [0xff, 0]),
+        ];
+        let text = |file: &File| String::from_utf8(file.bytes.clone()).unwrap();
+        let under = under("/t/", &files);
+        assert!(
+            text(&under[1]).starts_with("<a href=\"/t/\">")
+                && text(&under[1]).ends_with("></span>/t/es/")
+        );
+        let relative = relative(&files);
+        assert!(
+            text(&relative[0]).starts_with("<a href=\"./\">x</a> <link href=\"./assets/a.css\">")
+        );
+        assert!(
+            text(&relative[1])
+                .starts_with("<a href=\"../../\">x</a> <link href=\"../../assets/a.css\">")
+        );
+        assert!(text(&relative[1]).ends_with("data-origin=\"../../\"></span>es/"));
+        assert_eq!(relative[2].bytes, [0xff, 0]);
+    }
+}
