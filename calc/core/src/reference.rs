@@ -131,6 +131,8 @@ constants! {
         pub long_wait_days: f64,
         /// Days on both sides of the asked one among which one that changes the answer is looked for.
         pub change_days: f64,
+        /// A trunk wider than this is asked about again, mm: a lost decimal point makes such sizes.
+        pub ask_trunk_mm: f64,
         /// How near another diameter must be to be told beside other changes, as a share of it.
         pub change_near_size: f64,
         /// A day that is named, and the last of its stretch, lies so many days before what ends it.

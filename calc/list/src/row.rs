@@ -10,7 +10,7 @@ use crate::problem::{RowFault, RowProblem, Severity, repeated};
 use crate::reading::ListReading;
 use crate::record::{LONGEST_CELL, Record};
 use crate::words::WordFinder;
-use calc::question::{Question, Text, Typed, read};
+use calc::question::{self, Question, Text, Typed, read};
 use calc::reference::Reference;
 use calc::terms::number::read_number;
 use calc_data::list::{Column, ListTables, WordKind, fold};
@@ -235,7 +235,23 @@ impl Rows {
             name.species
                 .unwrap_or_else(|| "unknown broadleaf".to_owned()),
         ));
-        let question = match read(self.reference, &typed) {
+        let mut found = read(self.reference, &typed);
+        if let Err(problems) = &mut found {
+            // Nobody stands by to confirm a wide trunk: it is read as it stands, and to be looked at.
+            let wide = |problem: &mut question::Problem| {
+                matches!(problem.code, question::Code::SizeInDoubt(_))
+            };
+            let doubts: Vec<_> = problems.extract_if(.., wide).collect();
+            for doubt in doubts {
+                let at = self.column_of(&doubt.field);
+                told.add(at, Severity::Check, RowFault::Question(doubt));
+                typed.size_confirmed = true;
+            }
+            if problems.is_empty() {
+                found = read(self.reference, &typed);
+            }
+        }
+        let question = match found {
             Ok(question) => Some(question),
             Err(problems) => {
                 for problem in problems {

@@ -57,11 +57,23 @@ pub(crate) fn label_of(out: &mut Page<'_>, class: &str, id: &str, label: &str) {
 
 /// The hint of a control, where there is one. Gives its id.
 pub(crate) fn hint_of(out: &mut Page<'_>, id: &str, hint: &str) -> String {
+    hint_with(out, id, hint, "")
+}
+
+/// The same with what may be typed word for word in bold, where the hint has it.
+pub(crate) fn hint_with(out: &mut Page<'_>, id: &str, hint: &str, example: &str) -> String {
     let hint_id = [id, "-h"].concat();
     if !hint.is_empty() {
         out.open_class("span", "hint");
         out.attr("id", &hint_id);
-        out.text(hint);
+        match hint.split_once(example).filter(|_| !example.is_empty()) {
+            Some((before, behind)) => {
+                out.text(before);
+                out.leaf("b", example);
+                out.text(behind);
+            }
+            None => out.text(hint),
+        }
         out.close();
     }
     hint_id

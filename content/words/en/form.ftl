@@ -17,10 +17,15 @@ form-any-line = Any power or phone line that near?
 form-line-hint = Look up, too.
 form-which-day = Which day?
 form-which-day-hint = Or type year to see the whole year.
+# What of it may be typed as it stands.
+form-which-day-example = year
 form-today-alone = Today
 form-year-alone = Year
 form-start = A size and a day are enough to start. What you leave out is named in the answer.
 form-more-used = None needed. Now used: usual bark, tallest height, no damage seen, 1 person.
+# The same with how many rows are folded.
+# $rows (Count)
+form-more-rows = { $rows } more, none needed. Now used: usual bark, tallest height, no damage seen, 1 person.
 form-told = You told it.
 form-grows = Where and how it grows
 form-seen = What you see on it
@@ -46,6 +51,9 @@ form-not-listed = not on this list,{ " " }
 form-unknown-kind = What kind is it?
 form-size-us = 4 ft 6 in up. 14 1/2 is fine.
 form-size-metric = 1.3 m up. 36.5 is fine.
+# What of the two may be typed as it stands.
+form-size-example-us = 14 1/2
+form-size-example-metric = 36.5
 form-how = How was it measured
 # Its number follows.
 form-stem = Stem{ " " }
@@ -64,6 +72,8 @@ form-add-thing = Add another thing
 form-height = Tree height
 form-if-measured = , if measured
 form-height-empty = Used now: the tallest estimate for species and size
+# A trunk wider than almost any.
+form-size-sure = I measured again: it is that thick.
 form-height-sure = Unusual for its size. I measured again: it is right.
 form-bark = Bark thickness
 form-bark-empty = Used now: the usual bark of your tree

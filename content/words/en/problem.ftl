@@ -67,6 +67,13 @@ problem-not-positive = { $field }, “{ $typed }”, must be more than 0. Type a
 # $typed (Text)
 # $range (Text): with its unit
 problem-out-of-range = { $field }, “{ $typed }”, must be { $range }.
+# $field (Phrase): its label
+# $typed (Text)
+# $us (Text): across
+# $metric (Text)
+# $meant (Or): what else it may be
+# $tick (Phrase): form-size-sure
+problem-size-in-doubt = { $field }, “{ $typed }”, is { $us } ({ $metric }) across. Did you mean { $meant }? If not, tick “{ $tick }”; in a file “size_confirmed”.
 problem-both = { $field }: give the size across or around, not both.
 problem-neither = Trunk size: type how thick the trunk is, across or around.
 # $field (Phrase): its label

@@ -37,6 +37,7 @@ problem-too-long = { $field }: es demasiado largo para leerlo. Escriba un númer
 problem-wrong-unit = { $field }: «{ $typed }» trae una unidad que aquí no se puede usar. Use { $units }.
 problem-not-positive = { $field }: «{ $typed }» debe ser más que 0. Escriba un número como { $example }.
 problem-out-of-range = { $field }: «{ $typed }» debe estar en el intervalo de { $range }.
+problem-size-in-doubt = { $field }, «{ $typed }»: serían { $us } ({ $metric }) de diámetro. ¿Quiso decir { $meant }? Si no, marque «{ $tick }»; en un archivo, “size_confirmed”.
 problem-both = { $field }: dé el diámetro o la circunferencia, no los dos.
 problem-neither = Diámetro del tronco: escriba qué tan grueso es, el diámetro o la circunferencia.
 problem-bark-too-thick = { $field }: «{ $typed }» es más que la mitad del tronco. Debe ser menos de { $most }: mida de afuera a la madera, en un lado.

@@ -75,7 +75,8 @@ fn a_size_that_is_none_says_why() {
         ("0", "not_positive"),
         ("-14", "not_positive"),
         ("0.1", "out_of_range"),
-        ("200", "out_of_range"),
+        ("500", "out_of_range"),
+        ("145", "size_in_doubt"),
         ("9999999999999999", "too_long"),
     ] {
         let (field, got) = only(&diameter(text));
@@ -107,11 +108,11 @@ fn a_range_is_told_in_the_unit_of_the_asker() {
         Code::OutOfRange(shown) | Code::BarkTooThick(shown) => *shown,
         code => panic!("{code:?}"),
     };
-    assert_eq!(shown(&diameter("200")).unit, "in");
-    let metric = with(diameter("600"), json!({ "units": "metric" }));
+    assert_eq!(shown(&diameter("500")).unit, "in");
+    let metric = with(diameter("1300"), json!({ "units": "metric" }));
     assert_eq!(
         (shown(&metric).unit, shown(&metric).range.high),
-        ("cm", 500.0)
+        ("cm", 1200.0)
     );
     let tall = with(tree("Norway maple", "14"), json!({ "height": "500 ft" }));
     assert_eq!(shown(&tall).unit, "ft");
@@ -154,4 +155,38 @@ fn bark_as_thick_as_the_trunk_a_share_over_100_and_odd_slopes_are_refused_at_the
         [],
         "at the trunk itself"
     );
+}
+
+/// A lost decimal point makes such sizes; the widest trees on earth are wider still (the General Sherman tree has some
+/// 25 ft, the cypress of Tule 38 ft, both from memory). The 72 in from which on it is asked are our own assumption.
+#[test]
+fn a_trunk_wider_than_almost_any_is_asked_about_and_read_once_it_is_confirmed() {
+    let doubt = |asked: &Value| match &try_read(asked).expect_err("a doubt")[..] {
+        [problem] => match problem.code {
+            Code::SizeInDoubt(doubt) => (problem.field.clone(), problem.typed.clone(), doubt),
+            _ => panic!("{problem:?}"),
+        },
+        all => panic!("{all:?}"),
+    };
+    let (field, typed, read) = doubt(&diameter("145"));
+    assert_eq!(
+        (field.as_str(), typed.as_str(), read.number, read.unit),
+        ("stems[0].diameter", "145", 145.0, "in")
+    );
+    near_to(read.across_m, 145.0 * 0.0254, 1e-9, "across");
+    let around = doubt(&stem(json!({ "girth": "455 in" })));
+    assert_eq!((around.0.as_str(), around.2.unit), ("stems[0].girth", "in"));
+    near_to(
+        around.2.across_m,
+        455.0 * 0.0254 / std::f64::consts::PI,
+        1e-9,
+        "across",
+    );
+    let metric = with(diameter("365"), json!({ "units": "metric" }));
+    assert_eq!(doubt(&metric).2.unit, "cm");
+    assert_eq!(problems(&diameter("72")), []);
+    for size in ["145", "25 ft", "38 ft"] {
+        let sure = with(diameter(size), json!({ "size_confirmed": true }));
+        assert!(question(&sure).tree.stems[0].dbh.mm() > 1829.0, "{size}");
+    }
 }

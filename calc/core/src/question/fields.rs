@@ -48,6 +48,8 @@ record! {
         height_aid: Record of HeightAidTyped, form;
         /// True once the asker has confirmed a height that looks odd.
         height_confirmed: Held, form, link;
+        /// True once the asker has confirmed a trunk that is wider than almost any.
+        size_confirmed: Held, form, link;
         /// What the tree could hit.
         targets: Records of TargetTyped, form;
         /// `yes`, `no` or `cant_tell`: any overhead line within two heights?

@@ -15,7 +15,7 @@ pub use fields::{
     HeightAidTyped, LeafOutTyped, PlaceTyped, StemTyped, TargetTyped, TimedTyped, Typed, VisitTyped,
 };
 pub use list_names::{FoundName, InList, ListNames, find_in_list};
-pub use problem::{Code, NotListed, Problem};
+pub use problem::{Code, NotListed, Problem, SizeInDoubt};
 pub use read::{problems_of_place, read, read_height_aid, read_timed};
 pub use record::{Key, Keyed, Many, Maybe, Slot, slot_of, slot_of_link};
 pub use region::{region_code, region_names};

@@ -35,6 +35,8 @@ pub enum Code {
     NotPositive,
     /// Out of range.
     OutOfRange(Shown),
+    /// A trunk wider than almost any, which nobody has confirmed.
+    SizeInDoubt(SizeInDoubt),
     /// Diameter and girth together.
     Both,
     /// Neither diameter nor girth.
@@ -145,6 +147,18 @@ impl NotListed {
     }
 }
 
+/// A size as it was read, and what it makes across.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
+pub struct SizeInDoubt {
+    /// The number, in its unit.
+    pub number: f64,
+    /// The unit's sign: `in`, `ft`, `cm`, `mm`, `m`.
+    pub unit: &'static str,
+    /// Across, metres.
+    pub across_m: f64,
+}
+
 /// A range in the unit that the message shows.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
@@ -167,6 +181,7 @@ impl Code {
             Self::WrongUnit => "wrong_unit",
             Self::NotPositive => "not_positive",
             Self::OutOfRange(_) => "out_of_range",
+            Self::SizeInDoubt(_) => "size_in_doubt",
             Self::Both => "both_diameter_and_girth",
             Self::Neither => "size_missing",
             Self::BarkTooThick(_) => "bark_too_thick",

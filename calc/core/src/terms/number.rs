@@ -38,6 +38,22 @@ impl Unit {
             Self::Percent | Self::Minute | Self::Volt | Self::Kilovolt => None,
         }
     }
+
+    /// Its sign.
+    #[must_use]
+    pub fn sign(self) -> &'static str {
+        match self {
+            Self::Inch => "in",
+            Self::Foot => "ft",
+            Self::Millimetre => "mm",
+            Self::Centimetre => "cm",
+            Self::Metre => "m",
+            Self::Percent => "%",
+            Self::Minute => "min",
+            Self::Volt => "V",
+            Self::Kilovolt => "kV",
+        }
+    }
 }
 
 /// A number as read, with the unit typed behind it.

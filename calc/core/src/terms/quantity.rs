@@ -71,8 +71,9 @@ macro_rules! kind {
 }
 
 kind!(
-    /// Diameter at breast height, outside bark. The range is ours: a pencil to the thickest trunk on record.
-    Dbh, "millimetres", mm, 3.0, 5000.0
+    /// Diameter at breast height, outside bark. The range is ours: a pencil to the thickest trunk on record, the cypress of
+    /// Tule at 11.6 m (from memory).
+    Dbh, "millimetres", mm, 3.0, 12_000.0
 );
 kind!(
     /// Thickness of the bark, one side, to the wood.

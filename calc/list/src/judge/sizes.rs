@@ -8,12 +8,14 @@ use crate::bytes::NotList;
 use crate::header::LengthUnit;
 use crate::reading::SizeColumn;
 use calc::terms::number::read_number;
-use calc::terms::quantity::{Dbh, Units};
+use calc::terms::quantity::Units;
 use calc_data::list::Column;
 use core::f64::consts::PI;
 
 /// A median above this in millimetres is that of a girth, unless the owner says otherwise: 60 cm.
 const GIRTH_MM: f64 = 600.0;
+/// Diameters above this in millimetres stand for nothing in a list, as 999 does: 5 m.
+const IMPOSSIBLE_MM: f64 = 5000.0;
 /// Trees whose height is less than so many diameters are absurdly stout.
 const STOUT: f64 = 15.0;
 /// Two columns agree where nine rows of ten do, within a hundredth.
@@ -349,7 +351,7 @@ impl Judge<'_> {
             else {
                 continue;
             };
-            let impossible = number.value * scale > Dbh::RANGE.high * round;
+            let impossible = number.value * scale > IMPOSSIBLE_MM * round;
             let digits: Vec<char> = value.chars().collect();
             let nines = digits.len() >= 2
                 && (digits.iter().all(|c| *c == '9') || digits.iter().all(|c| *c == '8'));

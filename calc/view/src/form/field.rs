@@ -2,7 +2,7 @@
 
 use super::View;
 use super::length::Length;
-use crate::control::{hint_of, label_of, labelled, open_control, open_input, option, tick_text};
+use crate::control::{hint_with, label_of, labelled, open_control, open_input, option, tick_text};
 use crate::field_id;
 use crate::page::Page;
 use crate::words::{Word, m};
@@ -18,6 +18,8 @@ pub(super) struct TextField {
     pub tail: Word,
     /// A hint of its own, or empty.
     pub hint: Word,
+    /// What of the hint may be typed as it stands, or empty.
+    pub example: Word,
     /// Whether the control of its unit stands beside it, not at another field.
     pub unit_here: bool,
     /// Whether its label leaves the unit to the list beside it.
@@ -43,6 +45,7 @@ pub(super) const NUMBER: TextField = TextField {
     label: Word::NONE,
     tail: Word::NONE,
     hint: Word::NONE,
+    example: Word::NONE,
     unit_here: false,
     unitless: false,
     takes: Takes::Digits,
@@ -100,7 +103,7 @@ impl View<'_> {
         out.text(field.tail);
         out.text(of);
         out.close();
-        let mut described = hint_of(out, &id, &field.hint);
+        let mut described = hint_with(out, &id, &field.hint, &field.example);
         if field.hint.is_empty() {
             described.clear();
         }

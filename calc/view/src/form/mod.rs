@@ -240,7 +240,10 @@ impl<'a> View<'a> {
         out.open_class("details", "more");
         out.open("summary");
         out.leaf("b", m::FORM_MORE);
-        out.leaf_class("span", "soft", m::FORM_MORE_USED);
+        out.open_class("span", "soft");
+        out.attr("id", more::ROWS_ID);
+        out.text(more::rows_line(self));
+        out.close();
         out.close();
         self.questions(out, false);
         self.items(out, more::ROWS);

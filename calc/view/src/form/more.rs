@@ -6,6 +6,7 @@ use super::item::Item;
 use super::place::region;
 use super::{Field, Part, View, aids, town, tree, words as w};
 use crate::control::{open_select, option};
+use crate::kind::Kind;
 use crate::measure::number;
 use crate::page::Page;
 use crate::words::{Word, m};
@@ -276,9 +277,21 @@ const USED: [Used; 8] = [
     },
 ];
 
+/// The id of the line under the title of the folded part.
+pub(super) const ROWS_ID: &str = "more-a";
+
+/// What the folded part uses, with the number of its rows where it has nothing but rows.
+pub(super) fn rows_line(view: &View<'_>) -> String {
+    if view.options.kind != Kind::TreePlan {
+        return m::FORM_MORE_USED.into();
+    }
+    let bark = usize::from(!view.shows(Field::Bark));
+    m::form_more_rows(ROWS.len() + CREW_ROW.len() - bark)
+}
+
 /// The lines of the rows that tell no number.
 pub(super) fn lines(view: &View<'_>) -> Vec<(String, String)> {
-    let mut lines = Vec::new();
+    let mut lines = vec![(ROWS_ID.to_owned(), rows_line(view))];
     for used in &USED {
         // A unit says nothing by itself.
         let of =

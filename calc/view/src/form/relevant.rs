@@ -65,6 +65,8 @@ fields! {
     Herbicide = "m-herbicide" of ["herbicide"],
     /// Which stem is spared.
     Spare = "m-spare" of ["spare"],
+    /// A confirmed trunk: asked once one was typed that is wider than almost any.
+    SizeConfirmed = "m-size-confirmed" of ["size_confirmed"],
     /// A confirmed height: asked once a height was typed that looks odd.
     Confirmed = "m-height-confirmed" of ["height_confirmed"],
 }
@@ -175,6 +177,11 @@ pub fn matters(reference: &'static Reference, typed: &Typed) -> FieldSet {
         (
             Field::Spare,
             typed.stems.len() > 1 && word(&typed.goal) == "spare_one",
+        ),
+        (
+            Field::SizeConfirmed,
+            thickest_in(typed)
+                .is_some_and(|inches| inches * MM_PER_IN > reference.constants.answer.ask_trunk_mm),
         ),
         (Field::Confirmed, typed.height.is_some()),
     ] {

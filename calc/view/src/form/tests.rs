@@ -117,7 +117,7 @@ fn unusual(typed: &mut Typed, field: Field) -> bool {
         Field::Spring => typed.spring = text("2027-03-01,2,9"),
         Field::Herbicide => typed.herbicide = text("no"),
         // These depend on what else was typed, not on the tree.
-        Field::Spare | Field::Confirmed => return false,
+        Field::Spare | Field::Confirmed | Field::SizeConfirmed => return false,
     }
     true
 }

@@ -11,7 +11,16 @@ use crate::page::Page;
 use crate::words::{Word, m};
 
 /// The questions.
-pub(super) const GROUP: &[Item] = &[species::FIELD, Item::Own(first)];
+pub(super) const GROUP: &[Item] = &[
+    species::FIELD,
+    Item::Field(&[
+        Item::Own(first),
+        Item::Where(
+            Field::SizeConfirmed,
+            &[Item::Tick("size_confirmed", m::FORM_SIZE_SURE)],
+        ),
+    ]),
+];
 
 /// The size of the first stem; one list beside it says what its number means.
 const FIRST: TextField = TextField {
@@ -43,9 +52,13 @@ fn first(view: &View<'_>, out: &mut Page<'_>) {
     let under = path("stems", 0, "");
     let field = TextField {
         hint: size_hint(view.sheet),
+        example: if view.sheet.metric() {
+            m::FORM_SIZE_EXAMPLE_METRIC
+        } else {
+            m::FORM_SIZE_EXAMPLE_US
+        },
         ..FIRST
     };
-    out.open_class("div", "field");
     view.open_text(out, &under, "", "", &field);
     let id = field_id(AS);
     label_of(out, "vh", &id, &m::FORM_MEASURED_AS);
@@ -56,7 +69,6 @@ fn first(view: &View<'_>, out: &mut Page<'_>) {
     }
     out.close();
     view.close_text(out, &under, &field);
-    out.close();
 }
 
 /// Across or around, of a stem behind the first.

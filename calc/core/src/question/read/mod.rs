@@ -136,7 +136,11 @@ impl Reader {
         };
         let region = aside.region(&typed.region);
         let species = self.species_in("species", reference, &typed.species, region.as_deref());
-        let stems = self.stems(&typed.stems);
+        let ask_over_mm = match typed.size_confirmed {
+            true => f64::INFINITY,
+            false => reference.constants.answer.ask_trunk_mm,
+        };
+        let stems = self.stems(&typed.stems, ask_over_mm);
         let day = self.day(typed);
         let place = typed
             .place

@@ -3,13 +3,14 @@
 use super::numbers::NumberOf;
 use super::{Reader, entry, given};
 use crate::question::fields::{LIVE_SHARE, MOST_STEMS};
-use crate::question::{Code, StemTyped, Text};
-use crate::terms::number::Unit;
-use crate::terms::quantity::{BarkThickness, Dbh, Range};
+use crate::question::{Code, SizeInDoubt, StemTyped, Text};
+use crate::terms::number::{Unit, read_number};
+use crate::terms::quantity::{BarkThickness, Dbh, Range, Units};
 use crate::terms::tree::Stem;
 
 impl Reader {
-    pub(super) fn stems(&mut self, typed: &[StemTyped]) -> Option<Vec<Stem>> {
+    /// The stems. One over `ask_over_mm` is asked about again.
+    pub(super) fn stems(&mut self, typed: &[StemTyped], ask_over_mm: f64) -> Option<Vec<Stem>> {
         if typed.is_empty() {
             self.problem("stems", Code::NoStem, "");
             return None;
@@ -21,12 +22,12 @@ impl Reader {
         let stems: Vec<Option<Stem>> = typed
             .iter()
             .enumerate()
-            .map(|(at, stem)| self.stem(at, stem))
+            .map(|(at, stem)| self.stem(at, stem, ask_over_mm))
             .collect();
         stems.into_iter().collect()
     }
 
-    pub(super) fn stem(&mut self, at: usize, typed: &StemTyped) -> Option<Stem> {
+    fn stem(&mut self, at: usize, typed: &StemTyped, ask_over_mm: f64) -> Option<Stem> {
         let field = |name: &str| entry("stems", at, name);
         let from_girth = given(&typed.girth).is_some();
         let dbh = match (given(&typed.diameter).is_some(), from_girth) {
@@ -42,6 +43,13 @@ impl Reader {
             (true, false) => self.size(&field("diameter"), &typed.diameter, 1.0),
             (false, true) => self.size(&field("girth"), &typed.girth, core::f64::consts::PI),
         };
+        if let Some(dbh) = dbh.filter(|dbh| dbh.mm() > ask_over_mm) {
+            let (name, text) = match from_girth {
+                true => ("girth", &typed.girth),
+                false => ("diameter", &typed.diameter),
+            };
+            self.doubt(&field(name), text, dbh);
+        }
         let live_share = self.live_share(&field("live_share"), &typed.live_share);
         let bark = self.length(&field("bark"), &typed.bark, NumberOf::Bark);
         if let (Some(dbh), Some(bark)) = (dbh, bark)
@@ -74,6 +82,25 @@ impl Reader {
         let mm = self.length_in(field, typed, NumberOf::Trunk, range)?;
         // Rounding at the very end of the range must not lose a girth that was taken.
         Dbh::new((mm / round).clamp(Dbh::RANGE.low, Dbh::RANGE.high))
+    }
+
+    /// Asks whether a trunk is as wide as it was read. The number and its unit are told as they were typed.
+    fn doubt(&mut self, field: &str, typed: &Option<Text>, dbh: Dbh) {
+        let Some((text, number)) =
+            given(typed).and_then(|text| Some((text, read_number(text).ok()?)))
+        else {
+            return;
+        };
+        let bare = match self.units {
+            Units::Us => Unit::Inch,
+            Units::Metric => Unit::Centimetre,
+        };
+        let doubt = SizeInDoubt {
+            number: number.value,
+            unit: number.unit.unwrap_or(bare).sign(),
+            across_m: dbh.mm() / 1000.0,
+        };
+        self.problem(field, Code::SizeInDoubt(doubt), text);
     }
 
     pub(super) fn live_share(&mut self, field: &str, typed: &Option<Text>) -> Option<f64> {

@@ -5,7 +5,7 @@ pub(crate) mod written;
 
 use super::View;
 use super::item::Item;
-use crate::control::{label_of, labelled, open_input};
+use crate::control::{hint_with, label_of, open_input};
 use crate::field_id;
 use crate::measure;
 use crate::page::Page;
@@ -25,7 +25,14 @@ pub(super) const GROUP: &[Item] = &[Item::Own(day)];
 
 fn day(view: &View<'_>, out: &mut Page<'_>) {
     let id = field_id("day");
-    let hint = labelled(out, &id, &m::FORM_WHICH_DAY, &m::FORM_WHICH_DAY_HINT);
+    out.open_class("div", "field");
+    label_of(out, "", &id, &m::FORM_WHICH_DAY);
+    let hint = hint_with(
+        out,
+        &id,
+        &m::FORM_WHICH_DAY_HINT,
+        &m::FORM_WHICH_DAY_EXAMPLE,
+    );
     let today = (!view.options.built).then_some(view.options.today);
     let shown = written::shown(view.sheet.get("day"), today);
     open_input(out, "wf", "", &id, "day", &shown);

@@ -21,7 +21,10 @@ fn nine_controls_stand_in_front_and_the_rest_is_folded() {
     let behind = kinds + front[kinds..].find("</fieldset>").unwrap();
     let seen = [&front[..kinds], &front[behind..hidden], &front[after..]].concat();
     let count = |tag: &str| seen.matches(tag).count();
-    let unseen = count("type=\"hidden\"");
+    // A trunk is confirmed only where it is in doubt.
+    let sure = seen.matches("id=\"m-size-confirmed\" hidden").count();
+    assert_eq!(sure, 1, "the confirmation waits for a doubt");
+    let unseen = count("type=\"hidden\"") + sure;
     assert_eq!(count("<input") + count("<select") - unseen, 9, "{seen}");
     assert_eq!(
         count("<button"),

@@ -4,7 +4,7 @@ use super::{fields, phrase, region};
 use crate::measure;
 use crate::words::m;
 use crate::words::prose::{bare, prose};
-use calc::question::{Code, NotListed, Problem};
+use calc::question::{Code, NotListed, Problem, SizeInDoubt};
 
 /// The heading of the summary.
 pub fn heading(problems: usize) -> String {
@@ -81,6 +81,7 @@ pub fn problem_on_page(problem: &Problem) -> String {
             typed,
             range: range(shown.range.low, shown.range.high, shown.unit),
         }),
+        Code::SizeInDoubt(doubt) => size_in_doubt(field, typed, doubt),
         Code::Both => m::problem_both(field),
         Code::Neither => m::PROBLEM_NEITHER.into(),
         Code::BarkTooThick(shown) => m::problem_bark_too_thick(m::ProblemBarkTooThick {
@@ -136,6 +137,24 @@ pub fn problem_on_page(problem: &Problem) -> String {
         Code::NoTemperatures => m::problem_no_temperatures(field),
         Code::OtherSeason => m::problem_other_season(m::ProblemOtherSeason { field, typed }),
     }
+}
+
+/// A trunk wider than almost any: what else may have been meant. Nothing is changed.
+fn size_in_doubt(field: &str, typed: &str, doubt: &SizeInDoubt) -> String {
+    let said = |number: f64, unit: &str| cat!(measure::plain(number, 2), " ", unit);
+    let mut meant = vec![said(doubt.number / 10.0, doubt.unit)];
+    if doubt.unit == phrase::INCH {
+        meant.push(said(doubt.number, phrase::CM));
+    }
+    let across = measure::length(doubt.across_m);
+    m::problem_size_in_doubt(m::ProblemSizeInDoubt {
+        field,
+        typed,
+        us: across.us,
+        metric: across.metric,
+        meant: phrase::either(&meant),
+        tick: m::FORM_SIZE_SURE,
+    })
 }
 
 fn missing(path: &str, field: &str) -> String {
