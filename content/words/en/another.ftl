@@ -71,7 +71,7 @@ another-outside = outside
 ## On the tapes
 # Where there is hardly any room.
 another-test-short = test
-another-both-ends = mostly tight, bonding
+another-both-ends = mostly tight
 another-can-land = can land
 another-can-throw = can throw
 another-can-throw-short = throw

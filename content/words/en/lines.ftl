@@ -1,7 +1,7 @@
 ### The line under the title of each folded part: its key number, true without opening it, 75 characters at most.
 
 ## Titles that only folds have
-lines-sure = How sure, and what would change it
+lines-sure = How sure, what changes it
 # In a stop.
 lines-for-professional = Numbers for the professional
 # In a stop at a line.
@@ -89,6 +89,18 @@ lines-leaves-holes = Big enough for holes. Half such snags fall { $low } to { $h
 # $low (Years)
 # $high (Years)
 lines-leaves-feeding = Feeding wood, no holes. Half such snags fall { $low } to { $high } years after death.
+
+## Stem by stem
+# $stem (Count): its number
+# $ring (Length)
+lines-stem-ring = { $stem }: ring { $ring }
+# $stem (Count)
+lines-stem-keep = { $stem }: leave alone
+# $stem (Count)
+# $method (Phrase): method-act
+lines-stem-other = { $stem }: { $method }
+# $stems (Phrase): those of the first stems
+lines-stems-more = { $stems } …
 
 ## Methods
 # $fit (Count)

@@ -67,8 +67,9 @@ reach-why =
     .height-unknown = the height is not known
     .people-out = it may stand; people out while you work
     .nothing = nothing that counts is near
-# The zone counts from the day of treatment.
-reach-from-today = From the day of the work on, no path, seat, camp or parking there.
+# Why the ground of a dead tree is wider than that of the work, and for how long.
+# $zone (Length)
+reach-from-today = From that day on, for years, no path, seat, camp or parking within { $zone }: a dead tree falls on no known day, breaks, and throws wood farther than its height.
 # The same for a tree that is left.
 reach-from-now = The zone counts now.
 # In the first zone.
@@ -131,7 +132,7 @@ reach-farther = { $target } is { $distance } away, farther than that.
 reach-none-said = You said that no { reach-counts } stands within { $out }. This answer relies on it.
 reach-only-if-none = This holds only if no { reach-counts } stands within { $out }.
 # $within (Length)
-reach-bystanders = Keep bystanders { $within } away while you work, and { $zone } afterwards.
+reach-bystanders = Keep bystanders { $within } away while you work.
 reach-throws = It can throw wood as far as { $zone }.
 # $target (Text): with the group's name for it, or reach-target
 reach-may-damage = { $target } may be damaged.

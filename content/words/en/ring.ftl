@@ -14,7 +14,7 @@ ring-head-part-standing = Standing
 # Stems.
 ring-head-stems-stem = Stem
 ring-head-stems-across = Across
-ring-head-stems-ring-at-least = Ring, at least
+ring-head-stems-ring-at-least = Ring, least
 ring-head-stems-better = Better
 ring-head-stems-what-to-do = What to do
 # Rows of the trunk table.
@@ -56,7 +56,7 @@ ring-cut-aria = The cut from the side: through bark and living layer, and not in
 # Several stems.
 ring-stems = Stem by stem
 # The one to keep.
-ring-keep-stem = leave alone: the one to keep
+ring-keep-stem = leave alone, to live
 # Before any work on a stem with thorns.
 ring-thorns = Trim the thorns from the work band. Heavy gloves, eye protection.
 
@@ -73,18 +73,23 @@ ring-step-peel = Peel all the way round. A missed strip keeps it alive.
 # $live (Percent)
 ring-step-peel-live = Peel off the live bark, about { $live } in 100 of the way round, and a little over its edges. Dead bark needs no ring.
 ring-step-scrape = Scrape the slippery film off the wood. Leave it bare.
-ring-step-check = Walk round once more: no bark bridges the ring, seams and folds too.
+ring-step-check = Walk round again: no bark bridges the ring, in seams and folds too.
 # $stem (Count): its number
 ring-step-others = Do the same on the other stems. Leave stem { $stem } alone: it is the one to keep.
 # $stem (Count): its number
 ring-step-leave = Leave stem { $stem } alone: it is the one to keep.
 # $stems (Small)
 ring-step-all = Do the same on each of the { $stems } stems that are ringed. One left keeps the roots alive.
-ring-tools = Tools: hand saw or drawknife, bark spud, scraper; gloves and eye protection.
-ring-tools-thick = Tools: hand saw, mallet and bark chisel, bark spud, scraper; gloves and eye protection.
-ring-tools-thin = Tools: knife or drawknife, scraper; gloves and eye protection.
+ring-tools = Hand saw or drawknife, bark spud, scraper; helmet, gloves, eye protection.
+ring-tools-thick = Hand saw, mallet and bark chisel, bark spud, scraper; helmet, gloves, eye protection.
+ring-tools-thin = Knife or drawknife, scraper; helmet, gloves, eye protection.
 # $estimate (Phrase)
 ring-estimated-poor = { $estimate }; poor: measure it
 # Waist to chest (common practice, no source).
 # $least (Length)
-ring-where-on-trunk = At least { $least }, 3 to 4½ ft (0.9 to 1.4 m) up, on a smooth stretch below the lowest live branch.
+ring-where-on-trunk = At least { $least }, 3 to 4½ ft up, on a smooth stretch below the lowest live branch.
+# The same for readers of metres.
+# $least (Length)
+ring-where-on-trunk-metric = At least { $least }, 0.9 to 1.4 m up, on a smooth stretch below the lowest live branch.
+# Where others work beside.
+ring-crew = Work 15 ft (4.6 m) from the next person, alone under a crown.

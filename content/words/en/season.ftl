@@ -129,7 +129,7 @@ season-notch-is = your day
 # Pin.
 season-pin = pin
 # What it stands for.
-season-pin-is = a visit, see below
+season-pin-is = a visit
 # Beside an empty band.
 season-rest-of-year = the rest of the year
 

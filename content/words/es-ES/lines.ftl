@@ -1,6 +1,6 @@
 ### What Spain says in other words than content/words/es/lines.ftl, by the trade's terms; its numbers have a decimal comma.
 
-lines-sure = Cómo de firme es, y qué lo cambiaría
+lines-sure = Cómo de firme y qué la cambia
 lines-method =
     .saw-ring = anillo con sierra de mano
 lines-alike-native = { $count ->

@@ -2,7 +2,7 @@
 
 another-title = Pruebe con otro día, distancia o grosor
 another-title-no-day = Pruebe con otra distancia o grosor
-another-move = Mueva una marca. La respuesta la sigue.
+another-move = Mueva una marca: la respuesta sigue.
 another-back = Dejar como estaba
 another-use = Usar estos datos
 another-above = La tarjeta cambia ya. Los pasos y dibujos, cuando use estos datos.
@@ -43,7 +43,7 @@ another-outside = fuera
 
 ## On the tapes
 another-test-short = pruebe
-another-both-ends = casi pegada, pegándose
+another-both-ends = casi pegada
 another-can-land = puede caer
 another-can-throw = puede lanzar
 another-can-throw-short = lanza

@@ -1,4 +1,4 @@
-lines-sure = Qué tan firme es, y qué lo cambiaría
+lines-sure = Qué tan firme y qué la cambia
 lines-for-professional = Números para el profesional
 lines-for-line-owner = Para la gente del dueño
 lines-do-then = Hacer, ese día
@@ -13,7 +13,7 @@ lines-if-clone = se puede anillar todo su clon
 lines-if-no-wilt = no hay marchitez del roble ahí
 lines-if-suits = un anillo le sirve a su especie
 
-lines-best-spread = Lo mejor: { $days }, más o menos { $spread }.
+lines-best-spread = Lo mejor: { $days }, ± { $spread }.
 lines-best = Lo mejor: { $days }.
 lines-next = Próximos días buenos: { $days }.
 lines-sentence = { $clause }.
@@ -42,6 +42,11 @@ lines-looks = Primera { $days }; luego { $more ->
 
 lines-leaves-holes = Sirve para huecos. La mitad cae de { $low } a { $high } años después de morir.
 lines-leaves-feeding = Madera para comer, sin huecos. La mitad cae de { $low } a { $high } años después.
+
+lines-stem-ring = { $stem }: anillo de { $ring }
+lines-stem-keep = { $stem }: déjelo vivo
+lines-stem-other = { $stem }: { $method }
+lines-stems-more = { $stems } …
 
 lines-fit-none = Sirven { $fit } de { $all }.
 lines-fit = Sirven { $fit } de { $all }: { $names }.

@@ -7,7 +7,7 @@ ring-head-part-metric = Métrico
 ring-head-part-standing = Qué tan firme
 ring-head-stems-stem = Tronco
 ring-head-stems-across = Diámetro
-ring-head-stems-ring-at-least = Anillo, por lo menos
+ring-head-stems-ring-at-least = Anillo, mínimo
 ring-head-stems-better = Mejor
 ring-head-stems-what-to-do = Qué hacer
 ring-row-across = Diámetro del tronco
@@ -33,7 +33,7 @@ ring-cut-aria = El corte visto de lado: por la corteza y la capa viva, sin entra
 
 ## Stems
 ring-stems = Tronco por tronco
-ring-keep-stem = déjelo en paz: es el que se queda
+ring-keep-stem = déjelo vivo
 ring-thorns = Quite las espinas de la franja de trabajo. Guantes gruesos y lentes de seguridad.
 ring-step-shoots = Corte todas las ramas y los brotes verdes que haya debajo del anillo.
 ring-step-limbs = Corte todas las ramas y los brotes verdes debajo del anillo. Uno que quede lo mantiene vivo.
@@ -43,15 +43,17 @@ ring-step-score-thick = Marque con corte dos líneas a nivel, separadas { $width
 ring-step-peel = Pele la corteza en toda la vuelta. Una tira que quede lo mantiene vivo.
 ring-step-peel-live = Pele la corteza viva, unos { $live } de cada 100 de la vuelta, y un poco más allá de sus orillas. La corteza muerta no necesita anillo.
 ring-step-scrape = Raspe la capa resbalosa de la madera. Déjela descubierta.
-ring-step-check = Dé otra vuelta: ningún puente de corteza cruza el anillo, tampoco en grietas y pliegues.
-ring-step-others = Haga lo mismo en los otros troncos. Deje en paz el tronco { $stem }: es el que se queda.
+ring-step-check = Revise la vuelta: ningún puente de corteza, ni en grietas ni pliegues.
+ring-step-others = Haga lo mismo en los otros troncos; deje en paz el { $stem }, que se queda.
 ring-step-leave = Deje el tronco { $stem }: es el que se queda.
 ring-step-all = { $stems ->
     [one] Haga lo mismo en el único tronco.
    *[other] Haga lo mismo en los { $stems } troncos. Un solo tronco que se deje mantiene vivas las raíces.
 }
-ring-tools = Herramientas: serrucho o cuchilla de dos mangos, espátula para corteza, raspador; guantes y lentes de seguridad.
-ring-tools-thick = Herramientas: serrucho, mazo y formón para corteza, espátula para corteza, raspador; guantes y lentes de seguridad.
-ring-tools-thin = Herramientas: cuchillo o cuchilla de dos mangos, raspador; guantes y lentes de seguridad.
+ring-tools = Serrucho o cuchilla de dos mangos, espátula para corteza, raspador; casco, guantes y lentes de seguridad.
+ring-tools-thick = Serrucho, mazo y formón para corteza, espátula para corteza, raspador; casco, guantes y lentes de seguridad.
+ring-tools-thin = Cuchillo o cuchilla de dos mangos, raspador; casco, guantes y lentes de seguridad.
 ring-estimated-poor = { $estimate }; dato flojo: mídalo
-ring-where-on-trunk = Por lo menos { $least }, de 0.9 a 1.4 m (3 a 4½ ft) de alto, en un tramo liso debajo de la rama viva más baja.
+ring-where-on-trunk = Por lo menos { $least }, de 3 a 4½ ft de alto, en un tramo liso debajo de la rama viva más baja.
+ring-where-on-trunk-metric = Por lo menos { $least }, de 0.9 a 1.4 m de alto, en un tramo liso debajo de la rama viva más baja.
+ring-crew = A 15 ft (4.6 m) del otro, y solo bajo una copa.

@@ -284,8 +284,9 @@ fn distance(asked: &Asked<'_>) -> Option<Change> {
 
 /// A measured height, lower or higher than the one used.
 fn measured(asked: &Asked<'_>) -> Option<Change> {
-    // A height that the page would ask about again is no advice.
+    // A height that the page would ask about again is no advice, nor one under the range of such trees.
     let (low, high) = height::likely_m(&asked.reference.heights(), &asked.question.tree);
+    let low = libm::fmax(low, asked.answer.height.low_m.unwrap_or(0.0));
     let mut other = asked.question.clone();
     other.tree.height_confirmed = true;
     let mut at = |m: f64| {

@@ -190,7 +190,10 @@ pub(super) fn items(out: &mut Page<'_>, tag: &'static str, class: &str, list: Ve
 pub(super) fn key(out: &mut Page<'_>, rows: &[(Swatch, &str, &str)]) {
     out.open_class("ul", "key");
     for (mark, name, rest) in rows {
-        out.open("li");
+        match mark {
+            Swatch::Notch | Swatch::Pin => out.open_class("li", "mark"),
+            _ => out.open("li"),
+        }
         swatch(out.sink(), *mark);
         out.open("span");
         if !name.is_empty() {
@@ -268,7 +271,13 @@ pub(super) fn twin(out: &mut Page<'_>, cx: &Region<'_>, summary: &str, heads: &[
     out.table.around += 1;
 }
 
-fn open_table(out: &mut Page<'_>, class: &str, caption: &str, heads: &[impl AsRef<str>]) {
+/// The same with a class for its caption: `vh` where a title over it says the same.
+pub(super) fn open_table(
+    out: &mut Page<'_>,
+    class: &str,
+    caption: &str,
+    heads: &[impl AsRef<str>],
+) {
     out.open_class("div", "tw");
     out.attr("tabindex", "0");
     out.attr("role", "region");

@@ -211,8 +211,8 @@ fn waiting(out: &mut Page<'_>, cx: &Region<'_>) {
     columns(
         out,
         cx,
-        &[season::part(cx)],
-        &[season::until_then(), cautions::part(cx)],
+        &[season::part(cx), cautions::part(cx)],
+        &[season::until_then()],
         &folds,
     );
 }

@@ -264,7 +264,7 @@ fn plain_text_keeps_the_order_of_the_page() {
         "\nWHAT IT LEAVES\n",
         "\nMETHODS\n",
         "\nIS IT THIS TREE?\n",
-        "\nHOW SURE, AND WHAT WOULD CHANGE IT\n",
+        "\nHOW SURE, WHAT CHANGES IT\n",
         "\nWORKING\n",
     ];
     let at: Vec<usize> = parts

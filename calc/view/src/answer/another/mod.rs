@@ -290,9 +290,6 @@ fn changes(out: &mut Page<'_>, now: &Now<'_>) {
     if !moved {
         out.leaf("span", m::ANOTHER_MOVE);
         out.close();
-        out.open("p");
-        out.leaf("b", now.now.card());
-        out.close();
         return;
     }
     out.open("span");

@@ -29,16 +29,18 @@ fn body(out: &mut Page<'_>, cx: &Region<'_>) {
     let found = &cx.say.answer.reach;
     let people = cx.say.answer.people_out_m.map(|m| cx.say.reach(m));
     let zone = cx.say.reach(found.zone_m);
-    let left = cx.say.answer.headline_method == Method::LeaveIt;
+    let method = cx.say.answer.headline_method;
+    let left = method == Method::LeaveIt;
     let near = cx.say.near_said();
     let said = match left {
-        // Nothing is done to a sound living tree: it stands as it stood.
-        true if !cx.say.drops_wood() => near,
-        true => cat!(near, " ", &m::REACH_FROM_NOW),
-        false => cat!(near, " ", &m::REACH_FROM_TODAY),
+        true if cx.say.drops_wood() => cat!(near, " ", &m::REACH_FROM_NOW),
+        false if method.leaves_standing() => cat!(near, " ", m::reach_from_today(&zone)),
+        // A sound living tree stands as it stood; of one that is taken away nothing stands.
+        _ => near,
     };
     lead(out, w::people_out(people.as_deref(), &zone), said);
-    if !left {
+    // With a ring its tools say so.
+    if !left && method != Method::BarkRing {
         out.p(m::REACH_CREW);
     }
     for target in &found.targets {

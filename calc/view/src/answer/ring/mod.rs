@@ -3,7 +3,7 @@
 pub mod drawing;
 
 use super::frame::key;
-use super::frame::{Part, Region, items, table, twin};
+use super::frame::{Part, Region, items, open_fold, open_table, table, twin};
 use super::method;
 use super::sources::weakest;
 use crate::answer::ring::drawing::{CutLabels, Trunk, TrunkLabels, cut, trunk};
@@ -94,9 +94,13 @@ fn ring_part(out: &mut Page<'_>, cx: &Region<'_>, stem: &StemAnswer, ring: &Ring
     steps.extend(cx.say.provisos().iter().map(|step| (*step).into()));
     items(out, "ol", "steps", steps);
     let least = measure::ring(ring.at_least_mm);
-    let on_trunk = m::ring_where_on_trunk(least.first(cx.say.units()));
+    let least = least.first(cx.say.units());
+    let on_trunk = match cx.say.units() {
+        Units::Us => m::ring_where_on_trunk(least),
+        Units::Metric => m::ring_where_on_trunk_metric(least),
+    };
     let tools = w::ring_tools(bark >= THICK_MM, bark < THIN_MM);
-    out.p_class("soft", cat!(on_trunk, " ", &tools));
+    out.p_class("soft", cat!(on_trunk, " ", &tools, " ", &m::RING_CREW));
     draw_cut(out, cx, stem);
     out.close_two();
     if !cx.tables_apart() {
@@ -223,7 +227,7 @@ pub(super) fn bark_standing(cx: &Region<'_>, bark: &calc::models::bark::Bark) ->
     )
 }
 
-/// Each stem by itself, with its ring where the answer is one.
+/// Each stem by itself, with its ring where the answer is one: folded under what is done with each.
 pub(super) fn stems(out: &mut Page<'_>, cx: &Region<'_>, rings: bool) {
     let units = cx.say.units();
     let heads: &[Word] = if rings {
@@ -231,7 +235,9 @@ pub(super) fn stems(out: &mut Page<'_>, cx: &Region<'_>, rings: bool) {
     } else {
         &w::HEAD_STEMS_ONLY
     };
-    table(out, &m::RING_STEMS, heads);
+    let key = cx.say.key_stems();
+    open_fold(out, cx, "p-stems", "stems", &m::RING_STEMS, &key);
+    open_table(out, "vh", &m::RING_STEMS, heads);
     let mut number = 0;
     for stem in &cx.say.answer.stems {
         number += 1;
@@ -254,6 +260,7 @@ pub(super) fn stems(out: &mut Page<'_>, cx: &Region<'_>, rings: bool) {
     if rings && cx.say.question.tree.spared().is_some() {
         out.p(m::RING_SPARED_UNPROVEN);
     }
+    out.close_two();
 }
 
 /// What is done with a stem.

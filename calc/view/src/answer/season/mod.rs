@@ -44,6 +44,11 @@ fn body(out: &mut Page<'_>, cx: &Region<'_>) {
     open_details(out, "", &m::SEASON_MORE_OF_DATES);
     if ring {
         notes(out, cx);
+        if !cx.say.answer.timing.tape.is_empty() {
+            twin(out, cx, &m::SEASON_TWIN_YEAR, &w::HEAD_YEAR);
+            tape_rows(out, cx);
+            out.close_table();
+        }
     }
     rules::inside(out, cx);
     out.close();
@@ -101,7 +106,9 @@ fn bark(out: &mut Page<'_>, cx: &Region<'_>) {
     if let Some(site) = timing.meant {
         out.p(w::meant(site));
     }
-    out.p_class("np", m::SEASON_ALWAYS_TEST);
+    if answer.headline_method == Method::BarkRing {
+        out.p_class("np", m::SEASON_ALWAYS_TEST);
+    }
     tape(out, cx);
 }
 
@@ -317,9 +324,6 @@ fn tape(out: &mut Page<'_>, cx: &Region<'_>) {
         rows.push((Swatch::Pin, &m::SEASON_PIN, &m::SEASON_PIN_IS));
     }
     key(out, &rows);
-    twin(out, cx, &m::SEASON_TWIN_YEAR, &w::HEAD_YEAR);
-    tape_rows(out, cx);
-    out.close_table();
 }
 
 /// A band of the tape.

@@ -147,6 +147,28 @@ impl Say<'_> {
         })
     }
 
+    /// Stem by stem: what is done with each.
+    pub fn key_stems(&self) -> String {
+        let units = self.units();
+        let mut all: Vec<String> = Vec::new();
+        for stem in &self.answer.stems {
+            let number = all.len() + 1;
+            all.push(match &stem.ring {
+                _ if stem.spared => m::lines_stem_keep(number),
+                Some(ring) if stem.headline_method == Method::BarkRing => {
+                    let ring = measure::ring(ring.better_mm);
+                    m::lines_stem_ring(number, ring.first(units))
+                }
+                _ => m::lines_stem_other(number, m::method_act(stem.headline_method)),
+            });
+        }
+        let some = |most: usize| match all.len() > most {
+            true => m::lines_stems_more(all[..most].join(", ")),
+            false => m::lines_sentence(all.join(", ")),
+        };
+        fitting([some(all.len()), some(4), some(3), some(2), some(1)])
+    }
+
     /// Methods: how many fit, and the first of them.
     pub fn key_methods(&self) -> String {
         let mut fits: Vec<&str> = Vec::new();

@@ -135,7 +135,7 @@ pub fn near(list: &[String]) -> String {
 /// The lead of the reach: nobody works at a tree that is left.
 pub fn people_out(within: Option<&str>, zone: &str) -> String {
     match within {
-        Some(within) => m::reach_bystanders(m::ReachBystanders { within, zone }),
+        Some(within) => m::reach_bystanders(within),
         None => m::reach_throws(zone),
     }
 }
