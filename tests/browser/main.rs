@@ -40,6 +40,7 @@ mod rungs;
 mod screens;
 mod servers;
 mod settings;
+mod sheets;
 mod single;
 mod site;
 mod town;

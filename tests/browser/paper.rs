@@ -17,7 +17,7 @@ const MORE: [&str; 3] = [
 ];
 
 /// How many pages the page prints on.
-async fn pages(
+pub(crate) async fn pages(
     browser: &Browser,
     size: PrintSize,
 ) -> Result<usize, Box<dyn std::error::Error + Send + Sync>> {

@@ -76,6 +76,22 @@ pub(crate) fn answer_on_the_command_line(question: &str) -> String {
     text
 }
 
+/// The folder with the files of a season for the sample property, in a language.
+pub(crate) fn plan_of_the_sample(language: &str) -> PathBuf {
+    let folder = folder(&format!("season-{language}"));
+    let output = Command::new(program())
+        .current_dir(root())
+        .args(["plan", "content/sample/trees.csv", "--region", "US-MA"])
+        .args(["--from", "2027-05-01", "--to", "2027-07-31", "--on", "sat"])
+        .args(["--today", "2027-04-01", "--lang", language, "--out"])
+        .arg(&folder)
+        .output()
+        .expect("the program can be started");
+    let error = String::from_utf8_lossy(&output.stderr);
+    assert!(output.status.success(), "{error}");
+    folder
+}
+
 /// A folder of this test's own, empty.
 pub(crate) fn folder(test: &str) -> PathBuf {
     let folder = scratch().join("folders").join(test);

@@ -3,6 +3,7 @@
 mod alone;
 mod list;
 mod plan;
+mod plan_files;
 mod settings;
 
 use serde_json::Value;

@@ -76,7 +76,10 @@ pub(crate) fn read(words: &Path) -> Result<Vec<Language>, Problems> {
 /// Whether a message is of lists of trees: what answers one tree goes without them.
 pub(crate) fn is_of_lists(message: &file::Place) -> bool {
     let of_lists = |file: &&str| message.file.ends_with(*file);
-    ["/list.ftl", "/plan.ftl"].iter().any(of_lists) && !is_beside(message)
+    ["/list.ftl", "/plan.ftl", "/sheets.ftl"]
+        .iter()
+        .any(of_lists)
+        && !is_beside(message)
 }
 
 /// Folders of messages that no calculator says: those of the pages around it, and of the command line.

@@ -54,7 +54,8 @@ plan-pins-refused = Days that you chose and that can't be: { $trees } ({ $which 
 # $get_ready (Text)
 plan-work-hours = Hours of work a person and day: { $hours }, after { $get_ready } minutes to get ready.
 # $folder (Text)
-plan-written = Written to { $folder }: plan.json, trees-plan.csv, trees-to-fix.csv, season.ics.
+# $files (Text)
+plan-written = Written to { $folder }: { $files }.
 plan-look-first = A plan is no leave to cut. At each tree look up and round first: no wire, path, road or line within twice its height. What your local rules and a professional say goes before it.
 
 ## The calendar of a season

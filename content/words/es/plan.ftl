@@ -54,7 +54,8 @@ plan-pins-refused = Días que usted eligió y que no pueden ser: { $trees } ({ $
 # $get_ready (Text)
 plan-work-hours = Horas de trabajo por persona y jornada: { $hours }, después de { $get_ready } minutos para prepararse.
 # $folder (Text)
-plan-written = Escrito en { $folder }: plan.json, trees-plan.csv, trees-to-fix.csv, season.ics.
+# $files (Text)
+plan-written = Escrito en { $folder }: { $files }.
 plan-look-first = Un plan no es permiso para cortar. En cada árbol mire primero hacia arriba y alrededor: ningún cable, sendero, camino o lindero a menos de dos veces su altura. Lo que digan las reglas locales y un profesional va antes.
 
 ## El calendario de una temporada

@@ -1,11 +1,18 @@
 //! The plan of a list, and its files.
 
 use super::asked::Asked;
-use super::read::ReadList;
-use super::tables;
+use super::geojson;
+use super::paper::{Sheets, WaitingRow};
+use super::read::{Listed, ReadList, unit_of};
+use super::standing::standing;
+use super::tables::{self, Told};
 use crate::season_calendar::season_calendar;
+use calc::question::settings::AskingGroup;
+use calc::terms::quantity::Units;
 use calc_data::list::plan_constants;
+use calc_list::Is;
 use calc_plan::{Bind, PlanFile, PlanningConstants, SeasonPlan};
+use core::cell::OnceCell;
 
 /// What a plan is made for beside its season.
 #[derive(Clone, Debug, Default)]
@@ -14,6 +21,10 @@ pub struct About {
     pub name: String,
     /// Whether each tree's best reduced value is printed.
     pub whole: bool,
+    /// Units that are printed first.
+    pub units: Units,
+    /// The group whose contacts stand on the sheets.
+    pub group: Option<AskingGroup>,
 }
 
 /// A plan.
@@ -24,15 +35,25 @@ pub struct Made {
     pub binds: Vec<Bind>,
     /// plan.json.
     pub file: PlanFile,
+    about: About,
+    /// What is told of each row, once a file asks for it.
+    told: OnceCell<Vec<Told>>,
 }
 
-/// The files of a plan, in the order in which they are told.
-pub const FILES: [&str; 4] = [
+/// The files of a plan, in the order in which they are told; the last one only where a tree is in the register.
+pub const FILES: [&str; 10] = [
     "plan.json",
     "trees-plan.csv",
     "trees-to-fix.csv",
     "season.ics",
+    "trees.geojson",
+    "reach.geojson",
+    "cover.html",
+    "crew-sheets.html",
+    "tags.html",
+    STANDING,
 ];
+const STANDING: &str = "standing.csv";
 
 impl Made {
     /// The plan of a list whose trees were judged.
@@ -71,7 +92,19 @@ impl Made {
             planned,
             binds,
             file,
+            about: about.clone(),
+            told: OnceCell::new(),
         }
+    }
+
+    /// The names of its files: [`FILES`], without the register where no tree is in it.
+    #[must_use]
+    pub fn files(&self, list: &ReadList, asked: &Asked) -> Vec<&'static str> {
+        let registered = standing(list, asked, &self.zones(list)).is_some();
+        let names = FILES.into_iter();
+        names
+            .filter(|name| *name != STANDING || registered)
+            .collect()
     }
 
     /// One of [`FILES`]: what stands in it.
@@ -79,15 +112,73 @@ impl Made {
     /// # Errors
     /// What can't be written as JSON.
     pub fn file(&self, name: &str, list: &ReadList, asked: &Asked) -> serde_json::Result<String> {
+        let told = || {
+            self.told
+                .get_or_init(|| tables::told(list, &self.planned, asked))
+                .as_slice()
+        };
         Ok(match name {
             "plan.json" => serde_json::to_string(&self.file)? + "\n",
-            "trees-plan.csv" => tables::plan(list, &self.planned, asked),
+            "trees-plan.csv" => tables::plan(list, told()),
             "trees-to-fix.csv" => tables::to_fix(list),
+            "trees.geojson" => geojson::trees(list, told()),
+            "reach.geojson" => geojson::reach(list, &self.planned, &self.zones(list)),
+            "cover.html" => self.sheets(list, told(), |sheets| sheets.cover()),
+            "crew-sheets.html" => self.sheets(list, told(), |sheets| sheets.crew_sheets()),
+            "tags.html" => self.sheets(list, told(), |sheets| sheets.tags()),
+            STANDING => standing(list, asked, &self.zones(list)).unwrap_or_default(),
             _ => {
                 // The asker's day decides, so that two runs give the same bytes.
                 let stamp = calc::terms::day::iso(asked.today).replace('-', "") + "T000000Z";
                 season_calendar(&self.file, &stamp)
             }
+        })
+    }
+
+    /// For each tree how wide the ground is that stays dangerous, where that is known.
+    fn zones(&self, list: &ReadList) -> Vec<Option<f64>> {
+        let trees = list.trees.iter().zip(&list.questions);
+        trees
+            .map(|(tree, question)| match (tree.judged(), question) {
+                (Some(judged), _) => Some(judged.zone_m),
+                (None, Some((question, local))) => {
+                    let answer = calc::answer::without_sources(list.reference, question, local);
+                    Some(answer.reach.zone_m)
+                }
+                (None, None) => None,
+            })
+            .collect()
+    }
+
+    fn sheets(
+        &self,
+        list: &ReadList,
+        told: &[Told],
+        print: impl FnOnce(&Sheets<'_>) -> String,
+    ) -> String {
+        let mut on_paper = vec![None; list.trees.len()];
+        let mut to_fix = Vec::new();
+        let rows = list.lines.iter().filter_map(|line| match line {
+            Listed::Row(_, row, tree) => Some((row, tree)),
+            _ => None,
+        });
+        for ((row, tree), told) in rows.zip(told) {
+            match tree {
+                Some(at) => on_paper[*at].clone_from(&told.paper),
+                None if matches!(row.is, Is::ToFix) => to_fix.push(WaitingRow {
+                    tree_id: row.tag.tree_id.clone(),
+                    unit: unit_of(&row.tag).to_owned(),
+                }),
+                None => {}
+            }
+        }
+        print(&Sheets {
+            reference: list.reference,
+            file: &self.file,
+            on_paper: &on_paper,
+            to_fix: &to_fix,
+            group: self.about.group.as_ref(),
+            units: self.about.units,
         })
     }
 }

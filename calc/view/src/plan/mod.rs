@@ -5,10 +5,15 @@
 //! read::ListFile::of(bytes, decisions)  a file, and its rows as they are cut
 //! read::ReadList                        the list row by row, then its trees judged, in slices where somebody waits
 //! made::Made::of(list, asked)           its plan, and what limits it
+//! made::Made::files(list, asked)         the names of its files
 //! made::Made::file(name)                one of the files of a plan
+//! paper::Sheets                         cover, crew sheets, tags
 //! ```
 
 pub mod asked;
+mod geojson;
 pub mod made;
+pub mod paper;
 pub mod read;
+mod standing;
 mod tables;

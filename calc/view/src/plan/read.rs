@@ -10,8 +10,9 @@ use calc::timing::places::climate::Places;
 use calc_data::list::plan_constants;
 use calc_list::bytes::changed_words;
 use calc_list::reader::{Cut, Item, Reader, as_text};
+use calc_list::reading::ColumnReading;
 use calc_list::{
-    Answers, Counts, Decisions, Encoding, Is, Layout, NotList, Opened, Record, Records, Row,
+    Answers, Counts, Decisions, Encoding, Is, Layout, NotList, Opened, Record, Records, Row, Tag,
 };
 use calc_plan::{JudgedTree, ListTree, Position, Progress};
 use std::io::{Cursor, Result};
@@ -106,13 +107,7 @@ impl ListBeingRead {
             reference,
             id: file.id.clone(),
             layout: opened.layout.clone(),
-            ours: opened
-                .rows
-                .reading()
-                .columns
-                .iter()
-                .map(|it| it.ours)
-                .collect(),
+            columns: opened.rows.reading().columns.clone(),
             lines: Vec::new(),
             counts: Counts::default(),
             trees: Vec::new(),
@@ -166,14 +161,14 @@ pub struct ReadList {
     pub id: String,
     /// Its header.
     pub layout: Layout,
-    /// Columns of an earlier run: left out.
-    pub(crate) ours: Vec<bool>,
+    /// What its columns hold; those of an earlier run are left out.
+    pub(crate) columns: Vec<ColumnReading>,
     pub(crate) lines: Vec<Listed>,
     /// How many rows there are of each kind.
     pub counts: Counts,
     /// Its trees, in the order of their rows.
     pub trees: Vec<ListTree>,
-    /// The question of each tree that was judged.
+    /// The question of each tree but those that are left out.
     pub questions: Vec<Option<AtPlace>>,
     /// So many lines were judged.
     judged: usize,
@@ -244,22 +239,16 @@ fn tree(
 ) -> Option<(ListTree, Option<AtPlace>)> {
     let mut question = None;
     let mut place = None;
-    let standing = match (&row.is, row.without_answer()) {
-        (_, Some("to_fix" | "not_a_tree")) => return None,
+    let reason = row.without_answer();
+    let standing = match (&row.is, reason) {
+        (_, Some("to_fix" | "not_a_tree")) | (Is::ToFix | Is::NotTree(_), _) => return None,
         (_, Some("skipped")) | (Is::LeftOut, _) => Progress::Skipped,
-        (_, Some("done")) => Progress::Done,
-        (_, Some("dead")) => Progress::Dead,
         (Is::Tree(typed, of), _) => {
             let local = answers.local(typed, of);
             let judged = answers.each(typed, of, |question, local| {
+                let known = (reference, plan_constants());
                 let days = (asked.season.from, asked.judged_on.as_slice());
-                let judged = calc_plan::judge(
-                    (reference, plan_constants()),
-                    question,
-                    local,
-                    days,
-                    asked.season.slip,
-                );
+                let judged = calc_plan::judge(known, question, local, days, asked.season.slip);
                 (Rc::new(judged), question.clone())
             });
             place = match &judged.1.place {
@@ -271,20 +260,18 @@ fn tree(
                 Place::Hemisphere(_) => None,
             };
             question = Some((judged.1.clone(), local));
-            Progress::Open(Rc::clone(&judged.0))
+            match reason {
+                Some("done") => Progress::Done,
+                Some("dead") => Progress::Dead,
+                _ => Progress::Open(Rc::clone(&judged.0)),
+            }
         }
-        (Is::ToFix | Is::NotTree(_), _) => return None,
     };
     let tag = &row.tag;
-    let unit = if tag.unit.is_empty() {
-        &tag.site
-    } else {
-        &tag.unit
-    };
     let tree = ListTree {
         tree_id: tag.tree_id.clone(),
         row: row.row,
-        unit: unit.clone(),
+        unit: unit_of(tag).to_owned(),
         priority: tag.priority,
         position: Position::of(tag.position),
         pinned: calc::question::read_day(&tag.pin).ok(),
@@ -292,4 +279,13 @@ fn tree(
         standing,
     };
     Some((tree, question))
+}
+
+/// The part of the property that a row stands in: its unit, else its place.
+pub(crate) fn unit_of(tag: &Tag) -> &str {
+    if tag.unit.is_empty() {
+        &tag.site
+    } else {
+        &tag.unit
+    }
 }

@@ -1,6 +1,7 @@
 //! The list with its plan, and the rows that wait for a fix: every cell that came in goes out as it came.
 
 use super::asked::Asked;
+use super::paper::OnPaper;
 use super::read::{Listed, ReadList};
 use crate::list::{COLUMNS, cells, problem_cell};
 use crate::words::list as words;
@@ -28,8 +29,8 @@ fn at(column: &str) -> usize {
 impl ReadList {
     /// The cells of a row that go out again, as many as the header has, and those behind it.
     fn kept<'a>(&self, record: &'a Record) -> (Vec<&'a str>, Vec<&'a str>) {
-        let width = self.ours.len();
-        let mine = |at: &usize| !self.ours.get(*at).copied().unwrap_or(false);
+        let width = self.columns.len();
+        let mine = |at: &usize| !self.columns.get(*at).is_some_and(|column| column.ours);
         let of = |from: usize, to: usize| {
             let cells = (from..to).filter(mine).map(|at| record.cell(at));
             cells.collect::<Vec<_>>()
@@ -43,17 +44,50 @@ impl ReadList {
     }
 }
 
-/// The list with columns of the plan.
-pub(super) fn plan(read: &ReadList, planned: &SeasonPlan, asked: &Asked) -> String {
-    let mut text = write::MARK.to_owned();
+/// What is told of a row: the cells of the columns that a plan adds, and what a sheet says of a tree that is ringed.
+pub(super) struct Told {
+    /// In the order of [`added_names`].
+    pub(super) cells: Vec<String>,
+    /// None where it is not ringed.
+    pub(super) paper: Option<OnPaper>,
+}
+
+/// The columns that a plan adds.
+pub(super) fn added_names<'a>() -> impl Iterator<Item = &'a str> {
+    COLUMNS.into_iter().chain(MORE)
+}
+
+/// What is told of each row, blank ones left out: each tree is answered once, on its own day.
+pub(super) fn told(read: &ReadList, planned: &SeasonPlan, asked: &Asked) -> Vec<Told> {
     let data = read.reference.data_version;
     let version = [env!("CARGO_PKG_VERSION"), "/", data].concat();
     let today = iso(asked.today);
+    let rows = read.lines.iter().filter_map(|line| match line {
+        Listed::Row(_, row, tree) => Some((row, tree)),
+        _ => None,
+    });
+    rows.map(|(row, tree)| {
+        let (mut cells, behind, paper) = match tree {
+            Some(at) => of_tree(read, planned, *at),
+            None => without_tree(row),
+        };
+        cells.push(version.clone());
+        cells.push(today.clone());
+        cells.extend(behind);
+        Told { cells, paper }
+    })
+    .collect()
+}
+
+/// The list with columns of the plan.
+pub(super) fn plan(read: &ReadList, told: &[Told]) -> String {
+    let mut text = write::MARK.to_owned();
+    let mut told = told.iter();
     for line in &read.lines {
         match line {
             Listed::Above(record) if Some(record.row) == read.layout.header_row => {
                 let (cells, more) = read.kept(record);
-                let cells = cells.into_iter().chain(COLUMNS).chain(MORE);
+                let cells = cells.into_iter().chain(added_names());
                 write::row(cells.chain(more), &mut text);
             }
             Listed::Above(record) => write::row(record.cells(), &mut text),
@@ -62,17 +96,10 @@ pub(super) fn plan(read: &ReadList, planned: &SeasonPlan, asked: &Asked) -> Stri
                 let (cells, more) = read.kept(record);
                 write::row(cells.into_iter().chain(more), &mut text);
             }
-            Listed::Row(record, row, tree) => {
+            Listed::Row(record, ..) => {
                 let (own, more) = read.kept(record);
-                let added = match tree {
-                    Some(at) => of_tree(read, planned, *at),
-                    None => without_tree(row),
-                };
-                let (mut plan_cells, behind) = added;
-                plan_cells.push(version.clone());
-                plan_cells.push(today.clone());
-                plan_cells.extend(behind);
-                let guarded: Vec<_> = plan_cells.iter().map(|cell| write::guarded(cell)).collect();
+                let added = told.next().map_or(&[][..], |told| &told.cells);
+                let guarded: Vec<_> = added.iter().map(|cell| write::guarded(cell)).collect();
                 let cells = own.into_iter().chain(guarded.iter().map(AsRef::as_ref));
                 write::row(cells.chain(more), &mut text);
             }
@@ -81,8 +108,11 @@ pub(super) fn plan(read: &ReadList, planned: &SeasonPlan, asked: &Asked) -> Stri
     text
 }
 
+/// Cells in front of version and day, cells behind them, and the sheet's part.
+type Cells = (Vec<String>, Vec<String>, Option<OnPaper>);
+
 /// Cells of a row that is no tree, or has something to mend.
-fn without_tree(row: &Row) -> (Vec<String>, Vec<String>) {
+fn without_tree(row: &Row) -> Cells {
     let reason = match row.is {
         Is::NotTree(_) => "not_a_tree",
         _ => "to_fix",
@@ -90,17 +120,18 @@ fn without_tree(row: &Row) -> (Vec<String>, Vec<String>) {
     let mut cells = vec![String::new(); COLUMNS.len() - OWN];
     cells.push(reason.into());
     cells.push(words::without_answer(reason, false));
-    (cells, vec![String::new(); MORE.len()])
+    (cells, vec![String::new(); MORE.len()], None)
 }
 
-fn of_tree(read: &ReadList, planned: &SeasonPlan, tree: usize) -> (Vec<String>, Vec<String>) {
+fn of_tree(read: &ReadList, planned: &SeasonPlan, tree: usize) -> Cells {
     let reason = planned.reasons[tree].word();
     let on = planned.place[tree].and_then(|place| planned.plan.trees[place].as_ref().ok());
-    let Some((question, local)) = &read.questions[tree] else {
+    let open = read.trees[tree].judged().is_some();
+    let Some((question, local)) = read.questions[tree].as_ref().filter(|_| open) else {
         let mut cells = vec![String::new(); COLUMNS.len() - OWN];
         cells.push(reason.into());
         cells.push(words::without_answer(reason, false));
-        return (cells, vec![String::new(); MORE.len()]);
+        return (cells, vec![String::new(); MORE.len()], None);
     };
     let reference = read.reference;
     let mut asked = question.clone();
@@ -121,7 +152,8 @@ fn of_tree(read: &ReadList, planned: &SeasonPlan, tree: usize) -> (Vec<String>, 
     row.push(reason.into());
     let kind = crate::kind::Kind::default();
     row.push(crate::status(kind, reference, &asked, &answer));
-    (row, behind)
+    let paper = on.map(|_| OnPaper::of(asked.tree.species, &answer));
+    (row, behind, paper)
 }
 
 /// What the plan says of a tree that is planned.

@@ -6,7 +6,7 @@ use crate::command::list::{decisions, group, opened, refused, told};
 use crate::{args, terminal};
 use anyhow::{Context, Result};
 use calc_view::plan::asked::{Asked, PlanTyped};
-use calc_view::plan::made::{About, FILES, Made};
+use calc_view::plan::made::{About, Made};
 use calc_view::plan::read::{ListFile, ReadList, judged_trees};
 use calc_view::words::message::{pack, take_all};
 use calc_view::words::{m, within};
@@ -63,7 +63,7 @@ fn plan(options: &args::Plan) -> Result<ExitCode> {
         Err(code) => return Ok(code),
     };
     let mut read = ReadList::of(&file, reference, opened)?;
-    let mut answers = judged_trees(reference, calc_data::places::places(), group);
+    let mut answers = judged_trees(reference, calc_data::places::places(), group.clone());
     while read.judge(usize::MAX, &asked, &mut answers) {}
     let about = About {
         name: options
@@ -73,11 +73,14 @@ fn plan(options: &args::Plan) -> Result<ExitCode> {
             .unwrap_or("")
             .to_owned(),
         whole: options.whole,
+        units: reading.units,
+        group,
     };
     let made = Made::of(&read, &asked, &about);
     let mut texts = Vec::new();
-    for name in FILES {
-        texts.push((name, made.file(name, &read, &asked)?));
+    let files = made.files(&read, &asked);
+    for name in &files {
+        texts.push((*name, made.file(name, &read, &asked)?));
     }
     let written = std::fs::create_dir_all(&options.out).and_then(|()| {
         texts
@@ -91,7 +94,7 @@ fn plan(options: &args::Plan) -> Result<ExitCode> {
         }));
         return Ok(ExitCode::from(1));
     }
-    let said = sentences::of(&made, &asked, &options.out);
+    let said = sentences::of(&made, &asked, (&options.out, &files));
     terminal::print(&said)?;
     if made.planned.plan.planned() == 0 {
         terminal::tell(&sentences::none_planned(&asked, &read));

@@ -2,9 +2,10 @@
 
 use calc::terms::day::iso;
 use calc::terms::small::decimals::fixed;
-use calc_plan::{ComesTo, CountedAs, LooserLimit};
+use calc_plan::{ComesTo, LooserLimit};
 use calc_view::plan::asked::{Asked, NotASeason, PlanField};
 use calc_view::plan::made::Made;
+use calc_view::plan::paper::counted;
 use calc_view::plan::read::ReadList;
 use calc_view::words::m;
 use chrono::NaiveDate;
@@ -18,25 +19,14 @@ const NEAREST: usize = 3;
 const TAGS: usize = 6;
 
 /// All of it, a line each. What is none is left out; the parts add up to the trees that are ready.
-pub(super) fn of(made: &Made, asked: &Asked, folder: &Path) -> String {
+pub(super) fn of(made: &Made, asked: &Asked, (folder, files): (&Path, &[&str])) -> String {
     let (file, planned, binds) = (&made.file, &made.planned, &made.binds);
-    let count = |name: &str| file.counts.get(name).copied().unwrap_or(0).to_string();
     let crew = &asked.season.crew;
-    let mut lines = vec![
-        m::plan_trees(m::PlanTrees {
-            trees: count("trees"),
-            ready: count("ready"),
-            fix: count("to_fix"),
-        }),
-        m::plan_can_be_ringed(m::PlanCanBeRinged {
-            planned: count("planned"),
-            people: crew.people.to_string(),
-            days: asked.season.days.len().to_string(),
-        }),
-    ];
+    let mut lines = counted(file);
+    let mut limits = Vec::new();
     for bind in binds.iter().take(1) {
         let trees = bind.trees_more.to_string();
-        lines.push(match bind.change {
+        limits.push(match bind.change {
             LooserLimit::MorePeople(people) => m::plan_binds_people(m::PlanBindsPeople {
                 people: people.to_string(),
                 trees,
@@ -45,25 +35,8 @@ pub(super) fn of(made: &Made, asked: &Asked, folder: &Path) -> String {
             LooserLimit::NoPacing => m::plan_binds_pacing(trees),
         });
     }
-    for reason in CountedAs::ALL {
-        let trees = count(reason.word());
-        if trees == "0" {
-            continue;
-        }
-        lines.push(match reason {
-            CountedAs::Planned => continue,
-            CountedAs::NoHours => m::plan_no_hours(trees),
-            CountedAs::NoDay => m::plan_no_day(trees),
-            CountedAs::Pacing => m::plan_pacing(trees),
-            CountedAs::OtherMethod => m::plan_other_method(trees),
-            CountedAs::LeaveIt => m::plan_leave_it(trees),
-            CountedAs::Professional => m::plan_professional(trees),
-            CountedAs::CannotTell => m::plan_cannot_tell(trees),
-            CountedAs::Dead => m::plan_dead(trees),
-            CountedAs::Done => m::plan_done(trees),
-            CountedAs::Skipped => m::plan_skipped(trees),
-        });
-    }
+    // Behind the first two sentences, in front of what is left.
+    lines.splice(2..2, limits);
     let trees = planned.plan.trees.iter().flatten();
     let open = trees
         .flat_map(|tree| &tree.visits)
@@ -98,7 +71,10 @@ pub(super) fn of(made: &Made, asked: &Asked, folder: &Path) -> String {
     if planned.plan.planned() > 0 {
         lines.push(m::plan_gap(fixed(planned.plan.gap_percent(), 1)));
     }
-    lines.push(m::plan_written(folder.display().to_string()));
+    lines.push(m::plan_written(m::PlanWritten {
+        folder: folder.display().to_string(),
+        files: files.join(", "),
+    }));
     lines.push(m::PLAN_LOOK_FIRST.into());
     lines.join("\n") + "\n"
 }

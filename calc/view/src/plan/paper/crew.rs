@@ -1,0 +1,419 @@
+//! Crew sheets: for each crew and work day of the season its trees in order, with what is ticked at each; above them the
+//! cautions of the day and who is not on the sheet, below them the six steps and whom to call.
+
+use super::{OnPaper, Sheets, long_day, rank, short, tick_box};
+use crate::measure;
+use crate::page::Page;
+use crate::words::visits::visit;
+use crate::words::{m, phrase};
+use calc::models::cautions::{Caution, When};
+use calc::models::visits::VisitKind;
+use calc::terms::method::Method;
+use calc::terms::small::decimals::fixed;
+use calc_plan::plan_file::shape::{DayOf, TreeOf, VisitOf};
+
+/// Rows of a sheet: what fits on Letter with its boxes of text at ten points.
+const ROWS: usize = 20;
+/// Rows that the head of a second table takes.
+const HEAD: usize = 2;
+/// Trees that are named where they are not on a sheet; the others are counted.
+const NAMED: usize = 4;
+/// Letters of a tree's name that stand on one line.
+const ON_ONE_LINE: usize = 20;
+/// Letters of cautions that are told in full above the rows; the others are told in two or three words.
+const IN_FULL: usize = 260;
+
+/// What a crew does at a tree.
+enum Task<'a> {
+    Ring(&'a TreeOf, &'a OnPaper),
+    Visit(&'a TreeOf, &'a OnPaper, &'a VisitOf),
+}
+
+impl<'a> Task<'a> {
+    fn tree(&self) -> (&'a TreeOf, &'a OnPaper) {
+        match self {
+            Self::Ring(tree, on) | Self::Visit(tree, on, _) => (tree, on),
+        }
+    }
+
+    fn minutes(&self) -> f64 {
+        match self {
+            Self::Ring(tree, _) => tree.minutes.unwrap_or(0.0),
+            Self::Visit(_, _, visit) => visit.minutes,
+        }
+    }
+}
+
+impl Sheets<'_> {
+    /// The sheets of the days that are agreed, day by day and crew by crew.
+    #[must_use]
+    pub fn crew_sheets(&self) -> String {
+        self.page(m::SHEETS_CREW_TITLE.text(), |page| {
+            let mut any = false;
+            for day in self.file.work_days.iter().filter(|day| day.agreed) {
+                for team in 1..=self.file.crew.teams {
+                    let tasks = self.tasks(&day.day, team);
+                    any |= !tasks.is_empty();
+                    let sheets = parted(&tasks);
+                    for (at, of_sheet) in sheets.iter().enumerate() {
+                        self.sheet(page, (day, team), (at + 1, sheets.len()), of_sheet);
+                    }
+                }
+            }
+            if !any {
+                page.p(m::SHEETS_NO_TAGS);
+            }
+        })
+    }
+
+    /// What a crew does on a day: rings in their order, then looks at trees that were ringed.
+    fn tasks(&self, day: &str, team: u32) -> Vec<Task<'_>> {
+        let mut rings: Vec<(&TreeOf, &OnPaper)> = self
+            .trees()
+            .filter(|(tree, _)| tree.day.as_deref() == Some(day) && tree.team == Some(team))
+            .collect();
+        rings.sort_by_key(|(tree, _)| (tree.order, tree.row));
+        let mut visits: Vec<(&TreeOf, &OnPaper, &VisitOf)> = self
+            .trees()
+            .flat_map(|(tree, on)| tree.visits.iter().map(move |visit| (tree, on, visit)))
+            .filter(|(.., visit)| visit.day.as_deref() == Some(day) && visit.team == Some(team))
+            .collect();
+        visits.sort_by(|(a, ..), (b, ..)| (&a.unit, &a.tree_id).cmp(&(&b.unit, &b.tree_id)));
+        let rings = rings.into_iter().map(|(tree, on)| Task::Ring(tree, on));
+        let visits = visits
+            .into_iter()
+            .map(|(tree, on, visit)| Task::Visit(tree, on, visit));
+        rings.chain(visits).collect()
+    }
+
+    fn sheet(
+        &self,
+        page: &mut Page<'_>,
+        (day, team): (&DayOf, u32),
+        (at, sheets): (usize, usize),
+        tasks: &[Task<'_>],
+    ) {
+        page.open_class("section", "sheet");
+        page.open_class("div", "head");
+        page.leaf("h1", long_day(&day.day, true));
+        page.p([
+            self.units_of(tasks).join(", ").as_str(),
+            ", ",
+            &m::sheets_crew_of(m::SheetsCrewOf {
+                team: team.to_string(),
+                teams: self.file.crew.teams.to_string(),
+                sheet: at.to_string(),
+                sheets: sheets.to_string(),
+            }),
+        ]
+        .concat());
+        page.close();
+        self.work(page, tasks);
+        self.first(page, tasks);
+        self.ring_table(page, tasks);
+        self.visit_table(page, tasks);
+        page.open("p");
+        page.leaf("b", m::SHEETS_STEPS);
+        page.text(" ");
+        page.text(m::SHEETS_SIX_STEPS);
+        page.close();
+        self.whom_to_call(page);
+        self.said_of(page, tasks);
+        page.p(self.made());
+        page.close();
+    }
+
+    /// The units of some tasks, each once.
+    fn units_of<'t>(&self, tasks: &'t [Task<'_>]) -> Vec<&'t str> {
+        let mut units: Vec<&str> = tasks
+            .iter()
+            .map(|task| task.tree().0.unit.as_str())
+            .filter(|unit| !unit.is_empty())
+            .collect();
+        units.sort_unstable();
+        units.dedup();
+        units
+    }
+
+    /// People, hours, and the minutes of this sheet.
+    fn work(&self, page: &mut Page<'_>, tasks: &[Task<'_>]) {
+        let crew = &self.file.crew;
+        let minutes: f64 = tasks.iter().map(Task::minutes).sum();
+        let walk: f64 = tasks
+            .iter()
+            .map(|task| match task {
+                Task::Ring(tree, _) => tree.walk.unwrap_or(0.0),
+                Task::Visit(..) => 0.0,
+            })
+            .sum();
+        page.p(m::sheets_people(m::SheetsPeople {
+            people: crew.people.to_string(),
+            hours: measure::plain(crew.hours, 2),
+            get_ready: fixed(crew.ready_minutes, 0),
+            trees: tasks.len().to_string(),
+            minutes: fixed(minutes, 0),
+            walk: fixed(walk, 0),
+        }));
+    }
+
+    /// The look up first, the cautions of the day, who is not on the sheet.
+    fn first(&self, page: &mut Page<'_>, tasks: &[Task<'_>]) {
+        page.open_class("div", "first");
+        page.open("p");
+        page.leaf("b", m::SHEETS_FIRST);
+        page.text(" ");
+        page.text(m::SHEETS_LOOK);
+        page.close();
+        let cautions = self.cautions(tasks.iter().map(|task| task.tree().1));
+        let people_out = tasks
+            .iter()
+            .map(|task| task.tree().1.people_out_m)
+            .fold(0.0, f64::max);
+        let mut told: Vec<String> = Vec::new();
+        let mut letters = 0;
+        let mut in_short: Vec<&str> = Vec::new();
+        for caution in cautions {
+            let sentence = self.sentence(caution, people_out);
+            let fits = letters + sentence.chars().count() <= IN_FULL;
+            if fits && says_of_the_day(caution) {
+                letters += sentence.chars().count();
+                let name = phrase::sentence(short(caution));
+                told.push([name.as_str(), ": ", &sentence].concat());
+            } else if caution.when != When::Law || says_of_the_day(caution) {
+                in_short.push(short(caution));
+            }
+        }
+        page.open("p");
+        page.leaf("b", m::SHEETS_TODAY);
+        page.text(" ");
+        page.text(told.join(" "));
+        if !in_short.is_empty() {
+            page.text(" ");
+            page.text(m::sheets_mind_too(phrase::joined_by(&in_short, "; ")));
+        }
+        page.close();
+        self.not_here(page, &self.units_of(tasks));
+        page.close();
+    }
+
+    /// Trees of these units that are not on a sheet, by the reason.
+    fn not_here(&self, page: &mut Page<'_>, units: &[&str]) {
+        let of_units = |unit: &str| units.is_empty() || units.contains(&unit);
+        let tags = |reasons: &[&str]| -> Vec<&str> {
+            let trees = self.file.trees.iter();
+            trees
+                .filter(|tree| reasons.contains(&tree.reason) && of_units(&tree.unit))
+                .map(|tree| tree.tree_id.as_str())
+                .collect()
+        };
+        let waiting = self.to_fix.iter().filter(|row| of_units(&row.unit));
+        let parts = [
+            (m::SHEETS_NOT_PROFESSIONAL, tags(&["professional"])),
+            (m::SHEETS_NOT_KNOWN, tags(&["cannot_tell"])),
+            (m::SHEETS_NOT_OTHER, tags(&["other_method", "leave_it"])),
+            (
+                m::SHEETS_NOT_FIXED,
+                waiting.map(|row| row.tree_id.as_str()).collect(),
+            ),
+        ];
+        let said: Vec<String> = parts
+            .into_iter()
+            .filter(|(_, tags)| !tags.is_empty())
+            .map(|(why, tags)| {
+                [phrase::sentence(why.text()).as_str(), ": ", &some_of(&tags)].concat()
+            })
+            .collect();
+        if said.is_empty() {
+            return;
+        }
+        page.open("p");
+        page.leaf("b", m::SHEETS_NOT_HERE);
+        page.text(" ");
+        page.text([&phrase::joined_by(&said, ". "), "."].concat());
+        page.close();
+    }
+
+    fn ring_table(&self, page: &mut Page<'_>, tasks: &[Task<'_>]) {
+        if !tasks.iter().any(|task| matches!(task, Task::Ring(..))) {
+            return;
+        }
+        let unit = self.unit();
+        page.open("table");
+        page.open("thead");
+        page.open("tr");
+        for head in [
+            m::SHEETS_HEAD_DONE.text().to_owned(),
+            m::SHEETS_HEAD_TAG.text().to_owned(),
+            m::SHEETS_HEAD_TREE.text().to_owned(),
+            [m::SHEETS_HEAD_ACROSS.text(), ", ", unit].concat(),
+            [m::SHEETS_HEAD_RING.text(), ", ", unit].concat(),
+            m::SHEETS_HEAD_UP.text().to_owned(),
+            m::SHEETS_HEAD_PEOPLE_OFF.text().to_owned(),
+            m::SHEETS_HEAD_LOOKED.text().to_owned(),
+            m::SHEETS_HEAD_PATCH.text().to_owned(),
+            m::SHEETS_HEAD_ROUND.text().to_owned(),
+            m::SHEETS_HEAD_MINUTES.text().to_owned(),
+        ] {
+            head_cell(page, "", &head);
+        }
+        head_cell(page, "note", m::SHEETS_HEAD_NOTE.text());
+        page.close_two();
+        page.open("tbody");
+        for task in tasks {
+            let Task::Ring(tree, on) = task else { continue };
+            page.open("tr");
+            box_cell(page, "");
+            row_head(page, &tree.tree_id);
+            name_cell(page, on);
+            page.leaf_class("td", "n", self.sizes(on));
+            page.open_class("td", "n");
+            page.leaf("b", self.rings(on));
+            page.close();
+            page.leaf_class("td", "n", self.up());
+            page.leaf_class("td", "n", self.distance(on.people_out_m));
+            box_cell(page, &self.distance(on.look_m));
+            box_cell(page, "");
+            box_cell(page, "");
+            page.leaf_class("td", "n", fixed(task.minutes(), 0));
+            page.leaf("td", "");
+            page.close();
+        }
+        page.close_two();
+    }
+
+    fn visit_table(&self, page: &mut Page<'_>, tasks: &[Task<'_>]) {
+        if !tasks.iter().any(|task| matches!(task, Task::Visit(..))) {
+            return;
+        }
+        page.open("table");
+        page.open("thead");
+        page.open("tr");
+        for head in [
+            m::SHEETS_HEAD_DONE,
+            m::SHEETS_HEAD_TAG,
+            m::SHEETS_HEAD_TREE,
+            m::SHEETS_HEAD_LOOK_AGAIN,
+            m::SHEETS_HEAD_PEOPLE_OFF,
+            m::SHEETS_HEAD_LOOKED,
+            m::SHEETS_HEAD_MINUTES,
+        ] {
+            head_cell(page, "", head.text());
+        }
+        head_cell(page, "note", m::SHEETS_HEAD_NOTE.text());
+        page.close_two();
+        page.open("tbody");
+        for task in tasks {
+            let Task::Visit(tree, on, of) = task else {
+                continue;
+            };
+            page.open("tr");
+            box_cell(page, "");
+            row_head(page, &tree.tree_id);
+            name_cell(page, on);
+            let what = match VisitKind::parse(of.kind) {
+                Some(VisitKind::Recheck) => m::SHEETS_LOOK_AGAIN.text(),
+                Some(kind) => visit(kind, Method::BarkRing).text(),
+                None => of.kind,
+            };
+            page.leaf("td", what);
+            page.leaf_class("td", "n", self.distance(on.people_out_m));
+            box_cell(page, &self.distance(on.look_m));
+            page.leaf_class("td", "n", fixed(of.minutes, 0));
+            page.leaf("td", "");
+            page.close();
+        }
+        page.close_two();
+    }
+
+    /// Who said that nothing stands near, of which unit.
+    fn said_of(&self, page: &mut Page<'_>, tasks: &[Task<'_>]) {
+        let units = self.units_of(tasks);
+        for unit in &self.file.units {
+            if let (Some(within), true) =
+                (unit.nothing_within_m, units.contains(&unit.unit.as_str()))
+            {
+                let by = unit.said_by.as_deref().unwrap_or("");
+                page.p(m::sheets_nothing_within(m::SheetsNothingWithin {
+                    unit: unit.unit.as_str(),
+                    distance: self.distance(within),
+                    by: if by.is_empty() {
+                        m::SHEETS_NOT_SAID.text()
+                    } else {
+                        by
+                    },
+                    day: unit
+                        .said_on
+                        .as_deref()
+                        .map_or(String::new(), |day| long_day(day, false)),
+                }));
+            }
+        }
+    }
+}
+
+/// The tasks of each sheet. Where looks again stand below rings, their table's head takes the room of some rows.
+fn parted<'t, 'a>(tasks: &'t [Task<'a>]) -> Vec<&'t [Task<'a>]> {
+    let (mut sheets, mut from, mut room) = (Vec::new(), 0, ROWS);
+    for at in 0..tasks.len() {
+        let begins_visits = matches!(tasks[at], Task::Visit(..))
+            && at > from
+            && matches!(tasks[at - 1], Task::Ring(..));
+        let needs = if begins_visits { 1 + HEAD } else { 1 };
+        if needs > room {
+            sheets.push(&tasks[from..at]);
+            (from, room) = (at, ROWS - 1);
+        } else {
+            room -= needs;
+        }
+    }
+    if from < tasks.len() {
+        sheets.push(&tasks[from..]);
+    }
+    sheets
+}
+
+/// Whether a caution is told in full: what the day or the species brings, not what holds at every tree.
+fn says_of_the_day(caution: &Caution) -> bool {
+    matches!(rank(caution), 1..=3)
+}
+
+/// Some tags, and how many more there are.
+fn some_of(tags: &[&str]) -> String {
+    let named = tags.get(..NAMED).unwrap_or(tags).join(", ");
+    match tags.len().saturating_sub(NAMED) {
+        0 => named,
+        more => m::sheets_and_more(named, more.to_string()),
+    }
+}
+
+fn head_cell(page: &mut Page<'_>, class: &str, text: &str) {
+    page.open_class("th", class);
+    page.attr("scope", "col");
+    page.text(text);
+    page.close();
+}
+
+fn row_head(page: &mut Page<'_>, tag: &str) {
+    page.open_class("th", "no");
+    page.attr("scope", "row");
+    page.text(tag);
+    page.close();
+}
+
+/// A name on one line, where it is not too long for that.
+fn name_cell(page: &mut Page<'_>, on: &OnPaper) {
+    let name = phrase::tree(on.species);
+    let class = if name.chars().count() <= ON_ONE_LINE {
+        "w"
+    } else {
+        ""
+    };
+    page.leaf_class("td", class, name);
+}
+
+fn box_cell(page: &mut Page<'_>, text: &str) {
+    page.open_class("td", "w");
+    tick_box(page);
+    page.text(text);
+    page.close();
+}

@@ -1,0 +1,123 @@
+//! The register of standing dead trees: those of the list that are ringed or dead already, each with its ground and the day
+//! on which somebody looks at it next; those that are overdue first.
+
+use super::asked::Asked;
+use super::read::{Listed, ReadList};
+use calc::models::visits::after_ring;
+use calc::question::{Question, read_day};
+use calc::terms::day::iso;
+use calc::terms::small::decimals::fixed;
+use calc_list::write;
+use calc_plan::{ComesTo, Progress};
+use chrono::NaiveDate;
+
+/// Its columns.
+const COLUMNS: [&str; 11] = [
+    "tree_id",
+    "ringed_on",
+    "dead_on",
+    "zone_m",
+    "zone_from",
+    "last_looked",
+    "next_look",
+    "looked_by",
+    "state",
+    "down_on",
+    "near",
+];
+
+/// A row of it.
+struct Registered {
+    tree_id: String,
+    ringed_on: Option<NaiveDate>,
+    zone_m: Option<f64>,
+    next_look: Option<NaiveDate>,
+    state: &'static str,
+    near: String,
+}
+
+/// The register; none where no tree of the list is in it.
+pub(super) fn standing(list: &ReadList, asked: &Asked, zones: &[Option<f64>]) -> Option<String> {
+    let mut all = Vec::new();
+    for line in &list.lines {
+        let Listed::Row(_, row, Some(at)) = line else {
+            continue;
+        };
+        let fallen = row.tag.status == "fallen";
+        let ringed = match &list.trees[*at].standing {
+            Progress::Done => true,
+            Progress::Dead => false,
+            Progress::Open(judged) if matches!(judged.comes_to, ComesTo::Dead) => false,
+            Progress::Skipped | Progress::Open(_) => continue,
+        };
+        let question = list.questions[*at].as_ref().map(|(question, _)| question);
+        let ringed_on = read_day(&row.tag.done_date).ok().filter(|_| ringed);
+        let next_look = match (fallen, ringed_on, question) {
+            (true, ..) => None,
+            (false, Some(day), Some(question)) => next_look(list, question, day),
+            // Nobody knows when somebody looked at it: today.
+            (false, ..) => Some(asked.today),
+        };
+        all.push(Registered {
+            tree_id: row.tag.tree_id.clone(),
+            ringed_on,
+            zone_m: zones[*at],
+            next_look,
+            state: if fallen { "down" } else { "standing" },
+            near: question.map_or(String::new(), near),
+        });
+    }
+    if all.is_empty() {
+        return None;
+    }
+    all.sort_by(|a, b| {
+        let key = |it: &Registered| (it.next_look.is_none(), it.next_look);
+        key(a).cmp(&key(b)).then(a.tree_id.cmp(&b.tree_id))
+    });
+    let mut text = write::MARK.to_owned();
+    write::row(COLUMNS, &mut text);
+    for tree in all {
+        let day = |day: Option<NaiveDate>| day.map_or(String::new(), iso);
+        let cells = [
+            tree.tree_id,
+            day(tree.ringed_on),
+            String::new(),
+            tree.zone_m.map_or(String::new(), |m| fixed(m, 1)),
+            day(tree.ringed_on),
+            String::new(),
+            day(tree.next_look),
+            String::new(),
+            tree.state.to_owned(),
+            String::new(),
+            tree.near,
+        ];
+        let guarded: Vec<_> = cells.iter().map(|cell| write::guarded(cell)).collect();
+        write::row(guarded.iter().map(AsRef::as_ref), &mut text);
+    }
+    Some(text)
+}
+
+/// The first look after a ring: nobody wrote down that one was made.
+fn next_look(list: &ReadList, question: &Question, ringed_on: NaiveDate) -> Option<NaiveDate> {
+    let visits = after_ring(
+        &list.reference.constants.visits,
+        question.tree.species,
+        question.place.hemisphere(),
+        ringed_on,
+    );
+    visits.first().map(|visit| visit.from)
+}
+
+/// What stands near, with its distance: `path 18.3 m`.
+fn near(question: &Question) -> String {
+    let each: Vec<String> = question
+        .tree
+        .targets
+        .iter()
+        .map(|target| match target.distance {
+            Some(distance) => [target.kind.word(), " ", &fixed(distance.m(), 1), " m"].concat(),
+            None => target.kind.word().to_owned(),
+        })
+        .collect();
+    each.join("; ")
+}
