@@ -5,7 +5,8 @@
 use crate::support::*;
 use calc::models::at_visit::{Act, NoAdvice, RingJudged};
 use calc::models::calibrate::{NoRate, Rate, update};
-use calc::models::effort::{StemWork, Three, minutes};
+use calc::models::effort::{StemWork, minutes};
+use calc::models::effort_constants::Three;
 use calc::models::height_aid::HeightBy;
 use serde_json::{Value, json};
 

@@ -5,7 +5,8 @@
 mod visits;
 
 use crate::support::*;
-use calc::models::effort::{Effort, StemWork, Three, minutes};
+use calc::models::effort::{Effort, StemWork, minutes};
+use calc::models::effort_constants::Three;
 use calc::terms::quantity::MM_PER_IN;
 use rand::SeedableRng;
 use rand::rngs::StdRng;

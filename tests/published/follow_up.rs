@@ -3,7 +3,7 @@
 use crate::support::{number, reference, rows, tree};
 use calc::models::at_visit::{Act, NoAdvice, RingJudged, Seen, advise};
 use calc::models::calibrate::{NoRate, Rate, update};
-use calc::models::effort::Three;
+use calc::models::effort_constants::Three;
 use calc::models::height_aid::{NoHeight, by_angles, by_shadow, by_stick};
 use calc::models::visits;
 use calc::terms::place::Hemisphere;

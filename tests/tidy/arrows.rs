@@ -2,6 +2,7 @@
 
 use crate::support::root;
 use serde_json::Value;
+use std::collections::BTreeSet;
 use std::process::Command;
 
 fn cargo(arguments: &[&str]) -> String {
@@ -321,4 +322,108 @@ fn layers_are_found_as_they_are_named() {
         ["terms", "question"]
     );
     assert!(named("use super::bark::Bark; // crate::question").is_empty());
+}
+
+/// The parts of a folder that a file of one part names: a part is a file or a folder in it, `inside` the file's path from
+/// there, as `["ring", "drawing"]`. What stands in checks doesn't count.
+fn parts_named(folder: &str, inside: &[&str], text: &str, parts: &BTreeSet<String>) -> Vec<String> {
+    let code = text.split("#[cfg(test)]").next().unwrap_or("");
+    let lines = code
+        .lines()
+        .map(|line| line.split("//").next().unwrap_or(""));
+    let code: String = lines.flat_map(|line| [line.trim(), " "]).collect();
+    let ways = [
+        format!("crate::{folder}::"),
+        format!(" {}", "super::".repeat(inside.len())),
+    ];
+    let mut named = Vec::new();
+    for way in &ways {
+        for behind in code.split(way.as_str()).skip(1) {
+            // `use super::{frame, ring::{a, b}};`: what follows a comma of the outer braces, or the one name.
+            let (mut deep, mut begins) = (0, true);
+            for word in behind.split_inclusive(|c: char| !c.is_ascii_alphanumeric() && c != '_') {
+                let name = word.trim_end_matches(|c: char| !c.is_ascii_alphanumeric() && c != '_');
+                if !name.is_empty() {
+                    if begins && parts.contains(name) {
+                        named.push(name.to_owned());
+                    }
+                    begins = false;
+                }
+                deep += word.matches('{').count() as i32 - word.matches('}').count() as i32;
+                begins |= deep == 1 && word.ends_with(['{', ',']);
+                if deep == 0 && !begins {
+                    break;
+                }
+            }
+        }
+    }
+    named
+}
+
+#[test]
+fn no_two_models_and_no_two_parts_of_the_answer_name_each_other() {
+    for (root, folder) in [
+        ("calc/core/src/models/", "models"),
+        ("calc/view/src/answer/", "answer"),
+    ] {
+        let files = crate::files(&[root]);
+        let inside = |path: &str| -> Vec<String> {
+            let path = path.trim_start_matches(root).trim_end_matches(".rs");
+            let steps = path.split('/').filter(|step| *step != "mod");
+            steps.map(str::to_owned).collect()
+        };
+        let parts: BTreeSet<String> = files
+            .iter()
+            .filter_map(|file| inside(&file.path).into_iter().next())
+            .collect();
+        let mut names: BTreeSet<(String, String)> = BTreeSet::new();
+        for file in &files {
+            let steps = inside(&file.path);
+            let steps: Vec<&str> = steps.iter().map(String::as_str).collect();
+            let Some(own) = steps.first().filter(|_| !steps.contains(&"tests")) else {
+                continue;
+            };
+            for other in parts_named(folder, &steps, &file.text, &parts) {
+                names.insert(((*own).to_owned(), other));
+            }
+        }
+        assert!(names.len() > 10, "{folder}: the reading of paths is broken");
+        for (one, other) in &names {
+            assert!(
+                !names.contains(&(other.clone(), one.clone())) || one == other,
+                "{folder}: {one} and {other} name each other: move down what both need"
+            );
+        }
+    }
+}
+
+#[test]
+fn parts_are_found_as_they_are_named() {
+    let parts: BTreeSet<String> = ["ring", "bark", "reach", "drawing"]
+        .map(str::to_owned)
+        .into();
+    let named = |inside: &[&str], text: &str| parts_named("models", inside, text, &parts);
+    assert_eq!(
+        named(&["visits"], "use crate::models::ring::Ring;"),
+        ["ring"]
+    );
+    assert_eq!(
+        named(
+            &["visits"],
+            "use super::{\n    bark,\n    ring::{Ring, reach},\n};"
+        ),
+        ["bark", "ring"]
+    );
+    assert_eq!(
+        named(&["visits"], "let a = crate::models::bark::of(reach);"),
+        ["bark"]
+    );
+    // From a file of a folder `super` is the folder itself.
+    assert!(named(&["ring", "drawing"], "use super::bark;").is_empty());
+    assert_eq!(
+        named(&["ring", "drawing"], "use super::super::bark;"),
+        ["bark"]
+    );
+    assert!(named(&["visits"], "use calc::other::ring; // crate::models::ring").is_empty());
+    assert!(named(&["visits"], "fn f() {}\n#[cfg(test)]\nuse super::ring;").is_empty());
 }

@@ -1,11 +1,11 @@
 //! What is known, as data: passed in, never global. The data crate compiles it from `content/`.
 
 use crate::models::cautions::Caution;
+use crate::models::condition::MethodRule;
 use crate::models::condition::{RowCondition, Sizes};
 use crate::models::effort::MethodMinutes;
 use crate::models::habitat::{CavityUser, SnagGuide};
 use crate::models::height::HeightTables;
-use crate::models::method::MethodRule;
 use crate::models::outlook::{OutlookOverride, OutlookRow};
 use crate::terms::cite::Source;
 use crate::terms::constants::constants;
@@ -160,13 +160,13 @@ constants! {
         /// Reach.
         pub reach: crate::models::reach::ReachConstants,
         /// Minutes.
-        pub effort: crate::models::effort::EffortConstants,
+        pub effort: crate::models::effort_constants::EffortConstants,
         /// Methods.
-        pub method: crate::models::method::MethodConstants,
+        pub method: crate::models::condition::MethodConstants,
         /// Visits.
         pub visits: crate::models::visits::VisitConstants,
         /// Cautions.
-        pub cautions: crate::models::cautions::CautionConstants,
+        pub cautions: crate::models::trigger::CautionConstants,
         /// What the answer decides by.
         pub answer: AnswerConstants,
         /// The base of a stem over its dbh.

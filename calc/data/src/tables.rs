@@ -3,12 +3,12 @@
 
 use calc::models::bark::BarkRange;
 use calc::models::cautions::{Caution, When};
+use calc::models::condition::MethodRule;
 use calc::models::condition::{RowCondition, Sizes};
 use calc::models::effort::MethodMinutes;
 use calc::models::grown::ClimateRegion;
 use calc::models::habitat::{CavityUser, SnagGuide};
 use calc::models::height_hazard::{HazardRow, Measure, Trees};
-use calc::models::method::MethodRule;
 use calc::models::outlook::{OutlookClass, OutlookOverride, OutlookRow, Share, SizeClass};
 use calc::models::trigger::Trigger;
 use calc::reference::{NameByPlace, Reference};

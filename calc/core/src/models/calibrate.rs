@@ -1,7 +1,7 @@
 //! Minutes of one's own trees: so many trees, these diameters, so many minutes. The crew's rate is log-normal;
 //! the update is the conjugate one of a normal mean with known variance, on the logarithm.
 
-use super::effort::{EffortConstants, Three};
+use super::effort_constants::{EffortConstants, Three};
 use crate::terms::object::object_only;
 use crate::terms::words::words;
 use libm::{exp, log, sqrt};
@@ -93,7 +93,7 @@ impl Rate {
 ///
 /// ```
 /// # let reference = calc_data::whole();
-/// use calc::models::{calibrate::{Rate, update}, effort::Three};
+/// use calc::models::{calibrate::{Rate, update}, effort_constants::Three};
 /// // Two trees for which the model says 20 minutes each took 60 together: this crew is slower.
 /// let (constants, tree) = (&reference.constants.effort, Three { low: 12.0, likely: 20.0, high: 33.0 });
 /// let rate = update(constants, Rate::prior(constants), &[tree, tree], 60.0).expect("a rate");

@@ -2,9 +2,8 @@
 //! `trigger.rs`, the words in content.
 
 use crate::models::native::Native;
-use crate::models::trigger::{CautionCase, CautionInput, Trigger};
+use crate::models::trigger::{CautionCase, CautionConstants, CautionInput, Trigger};
 use crate::terms::cite::{Cite, Grade};
-use crate::terms::constants::constants;
 use crate::terms::method::{Level, Method};
 use crate::terms::region::{country, lies_in_any};
 use crate::terms::regional::Regional;
@@ -56,16 +55,6 @@ impl Caution {
     #[must_use]
     pub fn is_merged(&self) -> bool {
         self.trigger.input() == CautionInput::Unasked
-    }
-}
-
-constants! {
-    /// Constants of the cautions; content/rules/constants.csv says where each comes from.
-    pub struct CautionConstants {
-        /// At most so many in view.
-        pub in_view: f64,
-        /// The slope from which ground is steep to work on, percent.
-        pub steep: f64,
     }
 }
 

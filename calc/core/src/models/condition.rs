@@ -1,12 +1,33 @@
 //! The conditions of the method table: one small predicate each. The table itself is data, and so are the sizes of stem
 //! that a row speaks of.
 
-use crate::models::method::{MethodConstants, MethodRule};
 use crate::models::reach::{ReachOutcome, Surroundings};
+use crate::terms::cite::Cite;
+use crate::terms::constants::constants;
+use crate::terms::method::Cell;
+use crate::terms::months::{Months, YearStretch};
 use crate::terms::quantity::inches;
 use crate::terms::species::{Group, SproutVigor, Suitability, Trait};
 use crate::terms::tree::Tree;
 use crate::terms::tree::{Goal, Herbicide};
+
+constants! {
+    /// Constants of the methods; content/rules/constants.csv says where each comes from.
+    pub struct MethodConstants {
+        /// The smallest dbh for cavities, inches: a thinner snag offers feeding wood only, and ties change.
+        pub cavities_in: f64,
+        /// How near a limit of size both sides are named, as a share of it.
+        pub near_limit: f64,
+        /// The smallest limit at breast height that is named, inches.
+        pub near_from_in: f64,
+        /// Months of strong flow of sap, in which cuts with herbicide wash out.
+        pub sap_flow: Months,
+        /// Months in which an oak may be cut into the wood.
+        pub oak_saw: Months,
+        /// When herbicide suits tree-of-heaven.
+        pub heaven: YearStretch,
+    }
+}
 
 /// The sizes of stem that a row of the table speaks of, inches.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -44,6 +65,21 @@ impl Sizes {
         let below = |(at, with): (f64, bool)| inches < at || with && inches == at;
         self.from.is_none_or(above) && self.to.is_none_or(below)
     }
+}
+
+/// Nine cells of one row of the method table.
+#[derive(Clone, Copy, Debug)]
+pub struct MethodRule {
+    /// Name of the row; also the reason that is kept.
+    pub id: &'static str,
+    /// Its condition.
+    pub condition: RowCondition,
+    /// The sizes of stem that it speaks of.
+    pub sizes: &'static [Sizes],
+    /// What the row does to each method, in the order of [`crate::terms::method::Method::ALL`].
+    pub cells: [Cell; 9],
+    /// What it rests on.
+    pub cites: &'static [Cite],
 }
 
 /// The rows of the table whose sizes a stem has: bit 0 is the first row.

@@ -1,47 +1,12 @@
 //! Which method? Nine start at *recommended*; each row of the table whose condition holds may only lower them.
 
-use crate::models::condition::{Case, RowCondition, Sizes};
+use crate::models::condition::{Case, MethodConstants, MethodRule, RowCondition, Sizes};
 use crate::terms::cite::Cite;
-use crate::terms::constants::constants;
 use crate::terms::method::{Cell, Level, Method};
-use crate::terms::months::{Months, YearStretch};
 use crate::terms::quantity::{MM_PER_IN, inches};
 use crate::terms::small::sort::sort;
 use crate::terms::tree::{Goal, Herbicide};
 use serde::Serialize;
-
-constants! {
-    /// Constants of the methods; content/rules/constants.csv says where each comes from.
-    pub struct MethodConstants {
-        /// The smallest dbh for cavities, inches: a thinner snag offers feeding wood only, and ties change.
-        pub cavities_in: f64,
-        /// How near a limit of size both sides are named, as a share of it.
-        pub near_limit: f64,
-        /// The smallest limit at breast height that is named, inches.
-        pub near_from_in: f64,
-        /// Months of strong flow of sap, in which cuts with herbicide wash out.
-        pub sap_flow: Months,
-        /// Months in which an oak may be cut into the wood.
-        pub oak_saw: Months,
-        /// When herbicide suits tree-of-heaven.
-        pub heaven: YearStretch,
-    }
-}
-
-/// Nine cells of one row of the method table.
-#[derive(Clone, Copy, Debug)]
-pub struct MethodRule {
-    /// Name of the row; also the reason that is kept.
-    pub id: &'static str,
-    /// Its condition.
-    pub condition: RowCondition,
-    /// The sizes of stem that it speaks of.
-    pub sizes: &'static [Sizes],
-    /// What the row does to each method, in the order of [`Method::ALL`].
-    pub cells: [Cell; 9],
-    /// What it rests on.
-    pub cites: &'static [Cite],
-}
 
 /// Why a method stands where it does: a row of the table that touched it.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]

@@ -7,6 +7,7 @@ pub mod calibrate;
 pub mod cautions;
 pub mod condition;
 pub mod effort;
+pub mod effort_constants;
 pub mod grown;
 pub mod habitat;
 pub mod height;

@@ -1,9 +1,9 @@
 //! What makes each caution speak: one small predicate for each row of cautions.csv that a question decides.
 
-use crate::models::cautions::CautionConstants;
 use crate::models::method::MethodLine;
 use crate::models::native::Native;
 use crate::models::reach::{Reach, ReachOutcome, nearer};
+use crate::terms::constants::constants;
 use crate::terms::method::{Level, Method};
 use crate::terms::months::Months;
 use crate::terms::place::Hemisphere;
@@ -28,6 +28,16 @@ words! {
         Plan = "from a plan",
         /// Nothing that is asked: it goes into the line "check these too".
         Unasked = "none: a line under \"check these too\"",
+    }
+}
+
+constants! {
+    /// Constants of the cautions; content/rules/constants.csv says where each comes from.
+    pub struct CautionConstants {
+        /// At most so many in view.
+        pub in_view: f64,
+        /// The slope from which ground is steep to work on, percent.
+        pub steep: f64,
     }
 }
 

@@ -7,7 +7,7 @@ use crate::measure;
 use crate::page::Page;
 use crate::words::m;
 use crate::words::{self, effort as w};
-use calc::models::effort::Three;
+use calc::models::effort_constants::Three;
 use calc::terms::method::Method;
 
 /// How long it takes. None where nobody measured it and no ring may be cut.

@@ -1,7 +1,6 @@
-//! The method that leads where it is no ring, in short steps; and the nine methods side by side.
+//! The nine methods side by side: how each stands, who does it, and why.
 
-use super::frame::{Part, Region, lead, table};
-use super::ring;
+use super::frame::{Part, Region, table};
 use super::sources::{cited, is_bare, source};
 use crate::page::Page;
 use crate::words::m;
@@ -10,11 +9,9 @@ use crate::words::{self, Word, method as w};
 use calc::answer::Outcome;
 use calc::models::effort::MethodWork;
 use calc::models::method::MethodLine;
-use calc::models::provisos::Proviso;
 use calc::models::reach::ReachOutcome as Reached;
 use calc::terms::cite::Cite;
-use calc::terms::method::{Level, Method};
-use calc::terms::tree::Condition;
+use calc::terms::method::Level;
 
 /// The part: nine rows, level, who, reasons.
 pub(super) fn part(cx: &Region<'_>) -> Part {
@@ -128,47 +125,4 @@ fn why(cx: &Region<'_>, line: &MethodLine) -> String {
         ". ",
         &m::method_leaves(line.method)
     )
-}
-
-/// Short steps of another method.
-pub(super) fn steps(out: &mut Page<'_>, cx: &Region<'_>) {
-    let answer = cx.say.answer;
-    let question = cx.say.question;
-    let method = answer.headline_method;
-    let dead =
-        question.tree.condition == Condition::Dead || question.tree.heading().live_share <= 0.0;
-    if dead {
-        out.p(m::METHOD_NO_RING_DEAD);
-    }
-    lead(
-        out,
-        cat!(words::phrase::sentence(&m::method_act(method)), "."),
-        m::method_who_does_it(cx.say.who_does_it()),
-    );
-    let hands_on = !answer.headline_by_professional
-        && !matches!(method, Method::LeaveIt | Method::Frill | Method::BasalBark);
-    out.open_class("ol", "steps");
-    if hands_on && ring::thorns(cx) {
-        out.leaf("li", m::RING_THORNS);
-    }
-    let wood_goes = answer
-        .provisos
-        .iter()
-        .any(|it| matches!(it, Proviso::TakeAwayOrPeel | Proviso::BarkOff));
-    for step in w::other_steps(
-        method,
-        (dead, cx.say.drops_wood()),
-        answer.headline_by_professional,
-    ) {
-        if w::step_stands(*step, wood_goes) {
-            out.leaf("li", *step);
-        }
-    }
-    for step in cx.say.provisos() {
-        out.leaf("li", step);
-    }
-    out.close();
-    if question.tree.stems.len() > 1 {
-        ring::stems(out, cx, false);
-    }
 }

@@ -1,7 +1,8 @@
 //! Then check: the visits, and what to do at one.
 
 use super::frame::{Part, Region, folded_table, open_details};
-use crate::answer::season::drawing::{Pin, VisitYear, VisitsLabels, visits};
+use crate::answer::season::drawing::{VisitYear, VisitsLabels, visits};
+use crate::answer::season::{doy, middle, pins};
 use crate::control::{open_select, open_set, option, tick_text};
 use crate::measure;
 use crate::page::Page;
@@ -12,30 +13,6 @@ use calc::models::visits::Visit;
 use calc::question::VisitAt;
 use calc::terms::method::Method;
 use chrono::{Datelike, NaiveDate};
-
-/// The day that stands for a visit in a drawing.
-fn middle(visit: &Visit) -> NaiveDate {
-    let half = (visit.to - visit.from).num_days().unsigned_abs() / 2;
-    visit
-        .from
-        .checked_add_days(chrono::Days::new(half))
-        .unwrap_or(visit.from)
-}
-
-/// Pins of the visits of a year: the day with the number of the list.
-pub(super) fn pins(cx: &Region<'_>, year: i32) -> Vec<Pin> {
-    let mut pins = Vec::new();
-    for (visit, number) in cx.say.answer.visits.iter().zip(1..) {
-        let day = middle(visit);
-        if day.year() == year {
-            pins.push(Pin {
-                day: super::season::doy(day),
-                number,
-            });
-        }
-    }
-    pins
-}
 
 /// Visits. None where there is nothing to come back to.
 pub(super) fn part(cx: &Region<'_>) -> Option<Part> {
@@ -200,9 +177,7 @@ fn draw_visits(out: &mut Page<'_>, cx: &Region<'_>) {
     for year in first..=last {
         years.push(VisitYear {
             label: measure::number(year.unsigned_abs()),
-            ring: ring_day
-                .filter(|day| day.year() == year)
-                .map(super::season::doy),
+            ring: ring_day.filter(|day| day.year() == year).map(doy),
             visits: pins(cx, year),
         });
     }

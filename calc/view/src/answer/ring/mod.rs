@@ -3,21 +3,21 @@
 pub mod drawing;
 
 use super::frame::key;
-use super::frame::{Part, Region, items, open_fold, open_table, table, twin};
-use super::method;
+use super::frame::{Part, Region, items, lead, open_fold, open_table, table, twin};
 use super::sources::weakest;
 use crate::answer::ring::drawing::{CutLabels, Trunk, TrunkLabels, cut, trunk};
 use crate::draw::mark::Swatch;
 use crate::measure::{self, Both};
 use crate::page::Page;
-use crate::words::{Word, m};
+use crate::words::{self, Word, m, method};
 use crate::words::{ring as w, ring::Ringing};
 use calc::answer::{Answer, StemAnswer};
+use calc::models::provisos::Proviso;
 use calc::models::ring::Ring;
 use calc::terms::cite::Grade;
 use calc::terms::method::Method;
 use calc::terms::quantity::Units;
-use calc::terms::tree::Goal;
+use calc::terms::tree::{Condition, Goal};
 
 /// From this thickness on bark asks for a mallet: the effort table's limit between medium and thick, 3/4 in.
 const THICK_MM: f64 = 0.75 * 25.4;
@@ -43,7 +43,7 @@ fn body(out: &mut Page<'_>, cx: &Region<'_>) {
         Some((stem, ring)) if answer.headline_method == Method::BarkRing => {
             ring_part(out, cx, stem, ring)
         }
-        _ => method::steps(out, cx),
+        _ => other_steps(out, cx),
     }
 }
 
@@ -126,7 +126,7 @@ pub(super) fn in_table(out: &mut Page<'_>, cx: &Region<'_>) {
 }
 
 /// Whether the species has thorns.
-pub(super) fn thorns(cx: &Region<'_>) -> bool {
+fn thorns(cx: &Region<'_>) -> bool {
     cx.say.question.tree.species.cautions.contains(&"TH1")
 }
 
@@ -228,7 +228,7 @@ pub(super) fn bark_standing(cx: &Region<'_>, bark: &calc::models::bark::Bark) ->
 }
 
 /// Each stem by itself, with its ring where the answer is one: folded under what is done with each.
-pub(super) fn stems(out: &mut Page<'_>, cx: &Region<'_>, rings: bool) {
+fn stems(out: &mut Page<'_>, cx: &Region<'_>, rings: bool) {
     let units = cx.say.units();
     let heads: &[Word] = if rings {
         &w::HEAD_STEMS[..]
@@ -269,5 +269,48 @@ fn plan_of(stem: &StemAnswer) -> &'static str {
         m::RING_KEEP_STEM.text()
     } else {
         m::method_act(stem.headline_method).text()
+    }
+}
+
+/// Short steps of another method than a ring.
+fn other_steps(out: &mut Page<'_>, cx: &Region<'_>) {
+    let answer = cx.say.answer;
+    let question = cx.say.question;
+    let other = answer.headline_method;
+    let dead =
+        question.tree.condition == Condition::Dead || question.tree.heading().live_share <= 0.0;
+    if dead {
+        out.p(m::METHOD_NO_RING_DEAD);
+    }
+    lead(
+        out,
+        cat!(words::phrase::sentence(&m::method_act(other)), "."),
+        m::method_who_does_it(cx.say.who_does_it()),
+    );
+    let hands_on = !answer.headline_by_professional
+        && !matches!(other, Method::LeaveIt | Method::Frill | Method::BasalBark);
+    out.open_class("ol", "steps");
+    if hands_on && thorns(cx) {
+        out.leaf("li", m::RING_THORNS);
+    }
+    let wood_goes = answer
+        .provisos
+        .iter()
+        .any(|it| matches!(it, Proviso::TakeAwayOrPeel | Proviso::BarkOff));
+    for step in method::other_steps(
+        other,
+        (dead, cx.say.drops_wood()),
+        answer.headline_by_professional,
+    ) {
+        if method::step_stands(*step, wood_goes) {
+            out.leaf("li", *step);
+        }
+    }
+    for step in cx.say.provisos() {
+        out.leaf("li", step);
+    }
+    out.close();
+    if question.tree.stems.len() > 1 {
+        stems(out, cx, false);
     }
 }

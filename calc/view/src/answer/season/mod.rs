@@ -4,13 +4,14 @@ pub mod drawing;
 mod rules;
 
 use crate::answer::frame::{Part, Region, key, lead, open_details, twin};
-use crate::answer::season::drawing::{DaySpan, YearLabels, YearTape, year};
+use crate::answer::season::drawing::{DaySpan, Pin, YearLabels, YearTape, year};
 use crate::draw::mark::Swatch;
 use crate::measure;
 use crate::page::Page;
 use crate::words::{self, season as w};
 use crate::words::{Word, m};
 use calc::models::season::{Rules, TapeSpan};
+use calc::models::visits::Visit;
 use calc::terms::method::Method;
 use calc::terms::species::Trait;
 use calc::timing::{Doy, Fill};
@@ -257,7 +258,7 @@ fn tape(out: &mut Page<'_>, cx: &Region<'_>) {
         from: doy(from),
         to: if to.year() == shown { doy(to) } else { 365 },
     });
-    let visits = crate::answer::visits::pins(cx, shown);
+    let visits = pins(cx, shown);
     let asked = answer
         .asked_day
         .filter(|day| day.year() == shown)
@@ -422,4 +423,28 @@ pub(super) fn doy_md(md: (u8, u8)) -> u16 {
 /// A rule of the whole year marks no months.
 pub(super) fn all_year(rule: &Rules) -> bool {
     rule.from_md == (1, 1) && rule.to_md == (12, 31)
+}
+
+/// The day that stands for a visit in a drawing.
+pub(super) fn middle(visit: &Visit) -> NaiveDate {
+    let half = (visit.to - visit.from).num_days().unsigned_abs() / 2;
+    visit
+        .from
+        .checked_add_days(chrono::Days::new(half))
+        .unwrap_or(visit.from)
+}
+
+/// Pins of the visits of a year: the day with the number of the list.
+pub(super) fn pins(cx: &Region<'_>, year: i32) -> Vec<Pin> {
+    let mut pins = Vec::new();
+    for (visit, number) in cx.say.answer.visits.iter().zip(1..) {
+        let day = middle(visit);
+        if day.year() == year {
+            pins.push(Pin {
+                day: doy(day),
+                number,
+            });
+        }
+    }
+    pins
 }

@@ -4,7 +4,7 @@ use super::phrase;
 use crate::measure;
 use crate::words::{Word, m};
 use calc::models::calibrate::NoRate;
-use calc::models::effort::Three;
+use calc::models::effort_constants::Three;
 use calc::question::settings::GroupCrew;
 
 /// Low, likely and high, as [`measure::span_of_minutes`] shows them.
