@@ -105,7 +105,7 @@ where
         "--disable-dev-shm-usage".into(),
         "--window-size=1280,1000".into(),
         // No name leads anywhere: a page that asked another host would fail loudly.
-        "--host-resolver-rules=MAP * ~NOTFOUND , EXCLUDE 127.0.0.1".into(),
+        "--host-resolver-rules=MAP * ~NOTFOUND , EXCLUDE 127.0.0.1 , EXCLUDE localhost".into(),
     ];
     arguments.extend(profile.map(|folder| format!("--user-data-dir={}", folder.display())));
     let capabilities = json!({

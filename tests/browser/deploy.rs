@@ -205,7 +205,7 @@ fn a_browser_that_starts_anew_with_no_signal_has_every_page_and_the_draft() {
     in_browser_of(&profile, async move |browser| {
         open_and_save(&browser, &saved).await?;
         browser.fill_in_a_tree().await?;
-        Ok(())
+        crate::kept::keep_a_draft(&browser).await
     });
     server.stop();
     in_browser_of(&profile, async move |browser| {

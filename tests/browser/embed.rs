@@ -198,3 +198,78 @@ fn in_a_frame_it_tells_its_height_and_no_more() {
         Ok(())
     });
 }
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn a_div_that_comes_later_is_filled_and_every_form_brings_its_own_link() {
+    let site = Server::of_the_site();
+    let words = "Our own words";
+    let own = |form: &str| crate::rungs::snippet(&site, form).replace("Plan one tree", words);
+    let host = host("later", "", &format!("{}{}", own("script"), own("div")));
+    let later = serde_json::Value::from(own("div").lines().next().unwrap_or_default());
+    in_browser(async move |browser| {
+        browser.open(&host.address).await?;
+        browser.until_ready().await?;
+        // As page builders and frameworks do it: markup set, and an element that is made and put in.
+        browser
+            .run(&format!(
+                "const box = document.createElement('div'); box.innerHTML = {later}; document.body.append(box);
+                 const made = Object.assign(document.createElement('div'), {{ id: 'made' }}); made.dataset.slipbark = 'ring';
+                 document.body.append(made);"
+            ))
+            .await?;
+        browser
+            .until("four of them", "document.querySelectorAll('slipbark-tree-plan').length === 3 && document.querySelector('#made > slipbark-ring')?.version")
+            .await?;
+        let links = "return [...document.querySelectorAll('slipbark-tree-plan')].map((it) => [it.querySelectorAll('a').length, it.textContent]);";
+        let one = serde_json::json!([1, words]);
+        assert_eq!(
+            browser.run(links).await?,
+            serde_json::json!([one, one, one])
+        );
+        let outside = "return [...document.querySelectorAll('a')].filter((it) => !it.closest('slipbark-tree-plan, slipbark-ring')).length;";
+        assert_eq!(browser.run(outside).await?, 0);
+        browser.expect_quiet().await
+    });
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn a_script_in_a_bundle_says_that_it_has_no_line_of_its_own() {
+    let site = Server::of_the_site();
+    let script =
+        std::fs::read_to_string(crate::site::built().join("v1/embed.js")).expect("it is built");
+    // Put into the page as an optimiser does it; and as a module beside its own line.
+    let bundled = host(
+        "bundled",
+        "",
+        &format!("<script>{script}</script><slipbark-tree-plan><p>x</p></slipbark-tree-plan>"),
+    );
+    let module = host(
+        "as-module",
+        "",
+        &format!(
+            "<script type=\"module\" src=\"{0}v1/embed.js\"></script><slipbark-tree-plan></slipbark-tree-plan>",
+            site.address
+        ),
+    );
+    in_browser(async move |browser| {
+        for (host, words) in [
+            (&bundled, "Nothing is loaded."),
+            (&module, "It uses those beside"),
+        ] {
+            browser.open(&host.address).await?;
+            if words.starts_with("It") {
+                browser.until_ready().await?;
+            }
+            let console = browser.console().await?;
+            assert_eq!(console.len(), 1, "{console:#?}");
+            assert!(
+                console[0].contains("without a script line of its own")
+                    && console[0].contains(words),
+                "{console:#?}"
+            );
+        }
+        Ok(())
+    });
+}

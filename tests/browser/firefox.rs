@@ -120,6 +120,7 @@ fn firefox_answers_after_the_server_has_stopped() {
             .until("the page again", "navigator.serviceWorker.controller")
             .await?;
         expect_an_answer(&browser).await?;
+        crate::kept::keep_a_draft(&browser).await?;
         // Every page, none of which was opened before, each as if its address were typed.
         for page in pages() {
             browser
@@ -133,7 +134,7 @@ fn firefox_answers_after_the_server_has_stopped() {
                 "/{page}: {seen}"
             );
         }
-        // The page that held a draft before the signal went holds it still.
+        // The page where a draft was kept holds it still.
         browser.open(&server.address).await?;
         browser.until_ready().await?;
         let kept = "return document.querySelector('slipbark-tree-plan').inputs.stems[0].diameter;";

@@ -12,6 +12,17 @@ const ROOT: &str = "document.querySelector('slipbark-tree-plan').shadowRoot";
 /// All that the page keeps on the device beside its own files.
 const HELD: &str = "return [Object.keys(localStorage), sessionStorage.length, document.cookie];";
 
+/// The key of the draft of our own first page.
+const DRAFT: &str = "slipbark-draft /#calculator";
+
+/// Presses the button that keeps a draft; under an answer the form is folded.
+pub(crate) async fn keep_a_draft(browser: &Browser) -> Outcome {
+    browser
+        .run(&format!("{ROOT}.querySelector('.asked').open = true;"))
+        .await?;
+    browser.press("[data-act=keep]").await
+}
+
 impl Browser {
     /// What stands in the field of the trunk's size, and what is said of draft and link.
     async fn size_and_notes(&self) -> Result<Value, fantoccini::error::CmdError> {
@@ -40,10 +51,16 @@ fn a_draft_survives_reload_and_return_until_it_is_forgotten() {
         assert_eq!(browser.run(HELD).await?, json!([[], 0, ""]));
         browser.expect_notes("", "", "").await?;
         browser.fill_in_a_tree().await?;
+        // Nothing before its reader has asked for it.
+        browser
+            .expect_notes("14 1/2", "No draft is kept.", "")
+            .await?;
+        assert_eq!(browser.run(HELD).await?, json!([[], 0, ""]));
+        browser.press("[data-act=keep]").await?;
         browser
             .expect_notes("14 1/2", "Draft on this device.", "")
             .await?;
-        assert_eq!(browser.run(HELD).await?, json!([["slipbark-draft"], 0, ""]));
+        assert_eq!(browser.run(HELD).await?, json!([[DRAFT], 0, ""]));
         expect_no_violations(&browser, "a form with a draft").await?;
         browser.client.refresh().await?;
         browser.until_ready().await?;
@@ -71,6 +88,8 @@ fn a_draft_survives_reload_and_return_until_it_is_forgotten() {
         );
         browser.press("[data-act=forget]").await?;
         browser.expect_notes("14 1/2", "Forgotten.", "").await?;
+        browser.press("[name='stems[0].diameter']").await?;
+        browser.type_into("[name='stems[0].diameter']", "7").await?;
         assert_eq!(browser.run(HELD).await?, json!([[], 0, ""]));
         browser.client.refresh().await?;
         browser.until_ready().await?;
@@ -90,6 +109,7 @@ fn where_storage_is_refused_or_full_it_says_so_and_answers() {
              try { localStorage.setItem('full', all + 'x'.repeat(size)); all += 'x'.repeat(size); } catch { size >>= 1; } }";
         browser.run(fill).await?;
         browser.open_an_answer(&server.address).await?;
+        keep_a_draft(&browser).await?;
         browser.expect_notes("14 1/2", "No draft.", "").await?;
         expect_no_violations(&browser, "no draft").await?;
         browser.run("localStorage.clear();").await?;
@@ -103,6 +123,7 @@ fn where_storage_is_refused_or_full_it_says_so_and_answers() {
             )
             .await?;
         browser.open_an_answer(&server.address).await?;
+        keep_a_draft(&browser).await?;
         browser.expect_notes("14 1/2", "No draft.", "").await?;
         assert_eq!(browser.outcome().await?, "do");
         browser.press(".p-work > summary").await?;
@@ -171,10 +192,12 @@ fn a_link_shows_someone_else_s_tree_and_leaves_the_draft_alone() {
             .run(&format!("return {ANSWER}.textContent;"))
             .await?;
         // The reader's own draft, with another size.
+        keep_a_draft(&browser).await?;
         browser.press("[name='stems[0].diameter']").await?;
         browser.type_into("[name='stems[0].diameter']", "7").await?;
-        let draft = "return localStorage.getItem('slipbark-draft');";
+        let draft = &format!("return localStorage.getItem('{DRAFT}');");
         let before = browser.run(draft).await?;
+        assert!(before.is_string(), "{before}");
         // Opened over the page that stands there, as from a bar of addresses.
         browser
             .run(&format!("location.hash = '{fragment}';"))
@@ -272,6 +295,60 @@ fn a_link_with_too_much_or_unknown_things_is_told_in_words() {
                 &format!("{ROOT}.querySelector('.told')?.textContent.includes('400')"),
             )
             .await?;
+        browser.expect_quiet().await
+    });
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn each_page_has_its_own_draft_and_what_it_presets_comes_first() {
+    let site = Server::of_the_site();
+    let folder = crate::site::folder("drafts");
+    let page = |presets: &str| {
+        format!(
+            "<!doctype html><html lang=\"en\"><meta charset=\"utf-8\"><title>A land trust</title><link rel=\"icon\" href=\"data:,\">\
+             <script src=\"{0}v1/embed.js\" defer></script><slipbark-tree-plan storage=\"draft\"{presets}></slipbark-tree-plan></html>",
+            site.address
+        )
+    };
+    let write = |name: &str, presets: &str| {
+        std::fs::write(folder.join(name), page(presets)).expect("the page can be written");
+    };
+    write("index.html", "");
+    write("other.html", "");
+    let host = Server::of(&folder, 0);
+    let preset = folder.join("index.html");
+    let with_presets = page(" species=\"Red maple\" size=\"9\" region=\"US-VT\"");
+    in_browser(async move |browser| {
+        browser.open(&host.address).await?;
+        browser.until_ready().await?;
+        browser.fill_in_a_tree().await?;
+        keep_a_draft(&browser).await?;
+        let keys = "return Object.keys(localStorage).sort();";
+        assert_eq!(browser.run(keys).await?, json!(["slipbark-draft /#"]));
+        // Another page, and the same one with another query, know nothing of it.
+        for other in ["other.html", "?p=2"] {
+            browser.open(&format!("{}{other}", host.address)).await?;
+            browser.until_ready().await?;
+            browser.expect_notes("", "", "").await?;
+        }
+        browser.open(&host.address).await?;
+        browser.until_ready().await?;
+        browser
+            .expect_notes("14 1/2", "Draft on this device.", "")
+            .await?;
+        // The page says now what it is about: that counts, and the rest of the draft stays.
+        std::fs::write(preset, with_presets)?;
+        browser.open(&host.address).await?;
+        browser.until_ready().await?;
+        browser
+            .expect_notes("9", "Draft on this device.", "")
+            .await?;
+        let inputs = "const { species, region, date } = document.querySelector('slipbark-tree-plan').inputs; return [species, region, date];";
+        assert_eq!(
+            browser.run(inputs).await?,
+            json!(["Red maple", "US-VT", "2027-06-12"])
+        );
         browser.expect_quiet().await
     });
 }

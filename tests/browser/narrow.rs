@@ -7,7 +7,16 @@ use crate::site::{Server, pages};
 
 /// Fails when the page as it is scrolls sideways at any of the widths.
 pub(crate) async fn expect_no_sideways_scroll(browser: &Browser, what: &str) -> Outcome {
-    for width in [280, 320, 360, 768, 1280] {
+    expect_no_sideways_scroll_at(browser, what, &[280, 320, 360, 768, 1280]).await
+}
+
+/// The same at these widths.
+pub(crate) async fn expect_no_sideways_scroll_at(
+    browser: &Browser,
+    what: &str,
+    widths: &[u32],
+) -> Outcome {
+    for width in widths.iter().copied() {
         browser.width(width).await?;
         let script = "const root = document.documentElement;
              const wide = [];

@@ -14,6 +14,10 @@ device-timed-saved = The timed trees are in a file.
 device-timed-opened = The timed trees of that file are filled in.
 # Another file.
 device-timed-other = That is no file of timed trees of this version. Open one that was downloaded here.
+# A draft may be kept: lead, words, button.
+device-offer-lead = No draft is kept.
+device-offer-more = What you type is gone once the page is closed.
+device-keep = Keep a draft on this device
 # A draft is there: lead, words, button.
 device-draft-lead = Draft on this device.
 device-draft-more = It is sent nowhere, and stays until you forget it.
@@ -21,7 +25,7 @@ device-draft-more = It is sent nowhere, and stays until you forget it.
 device-forget = Forget the draft
 # The draft is gone.
 device-forgotten-lead = Forgotten.
-device-forgotten-more = No draft is on this device. What you type on is kept again.
+device-forgotten-more = No draft is on this device.
 # Storage is refused.
 device-no-draft-lead = No draft.
 device-no-draft-more = This browser lets the page keep nothing. What you type is gone once the page is closed.

@@ -18,8 +18,8 @@ const site = new URL(builder.dataset.site, document.baseURI).href;
 let opened = {};
 let shown = null;
 let counter = 0;
-// The files of the full version with their digests; null until they are here.
-let full = null;
+// The lines for a site, by their form, with gaps in braces.
+const snippets = JSON.parse(builder.dataset.snippets);
 
 // ---- an object from the fields, and back
 
@@ -244,20 +244,25 @@ function lines() {
   const esc = (text) => text.replaceAll("&", "&amp;").replaceAll('"', "&quot;").replaceAll("<", "&lt;");
   const config = address ? ` config="${esc(address)}"` : "";
   const kind = $("b-kind").value;
-  const held = $("b-full").checked && full ? `${full.version}/embed.js` : null;
-  const script = held
-    ? `<script src="${site}${held}" integrity="${full.files[held]}" crossorigin="anonymous"`
-    : `<script src="${site}v1/embed.js"`;
-  const link = `<p><a href="${home}">${esc(say("plan"))}</a></p>`;
+  const held = $("b-full").checked;
   const data = config.replace("config", "data-config");
   const whole = /^https?:\/\//.test(address);
   const frame = address && whole ? `?config=${encodeURIComponent(address)}` : "";
+  const gaps = {
+    embed: `${site}${held ? builder.dataset.version : "v1"}/embed.js`, "embed-digest": builder.dataset.digest, home, kind,
+    attributes: config, data, query: frame, words: esc(say("plan")), title: esc($("b-kind").selectedOptions[0].text),
+  };
+  const filled = (form, more) => {
+    // What follows the newest version has no digest: it changes.
+    const text = held ? snippets[form] : snippets[form].replace(' integrity="{embed-digest}"', "");
+    return text.replace(/\{([a-z-]+)\}/g, (_, gap) => ({ ...gaps, ...more })[gap]);
+  };
   const rungs = [
-    [say("line-element"), say("line-element-hint"), `${script} defer></script>\n<slipbark-${kind} style="display:block;min-height:100vh"${config}>${link}</slipbark-${kind}>`],
-    [say("line-div"), "", `<div data-slipbark="${kind}"${data} style="min-height:100vh"></div>\n${script} defer></script>`],
-    [say("line-script"), say("line-script-hint"), `${script} data-slipbark="${kind}"${data}></script>`],
-    [say("line-frame"), address && !whole ? say("line-frame-lacks") : say("line-frame-hint"), `<iframe src="${home}embed/${kind}/${frame}" title="${esc($("b-kind").selectedOptions[0].text)}" loading="lazy" width="100%" height="640" style="border:0"></iframe>`],
-    [say("line-link"), say("line-link-hint"), `<p><a href="${home}">${esc(say("link-words"))}</a></p>`],
+    [say("line-element"), say("line-element-hint"), filled("element")],
+    [say("line-div"), "", filled("div")],
+    [say("line-script"), say("line-script-hint"), filled("script")],
+    [say("line-frame"), address && !whole ? say("line-frame-lacks") : say("line-frame-hint"), filled("frame")],
+    [say("line-link"), say("line-link-hint"), filled("link", { words: esc(say("link-words")) })],
   ];
   const holder = $("b-lines");
   rungs.forEach(([name, hint, text], at) => {
@@ -359,13 +364,5 @@ builder.addEventListener("click", ({ target }) => {
 });
 $("b-save").addEventListener("click", save);
 $("b-open").addEventListener("change", (event) => { const [file] = event.target.files; event.target.value = ""; if (file) open(file); });
-$("b-full").addEventListener("change", async () => {
-  try {
-    full ??= await (await fetch(`${site}v1/integrity.json`)).json();
-  } catch {
-    $("b-full").checked = false;
-    $("b-saved").textContent = say("no-digests");
-  }
-  lines();
-});
+$("b-full").addEventListener("change", lines);
 ready.then(() => follow(false), () => { $("b-count").textContent = say("no-start"); });

@@ -4,10 +4,8 @@ import init, * as engine from "./engine.js";
 
 // The calculators; each is one element with the same interface.
 const NAMES = ["tree-plan", "year", "ring", "reach", "effort", "checks"];
-const ATTRIBUTES = [
-  "lang", "units", "config", "species", "size", "size-unit", "date", "region",
-  "mode", "theme", "heading-level", "share", "storage", "print",
-];
+// Its attributes, each with the values that it may have where they are few: the build puts them in.
+const ATTRIBUTES = {};
 // Properties that may be set on a host before this file has run.
 const PROPERTIES = ["config", "inputs"];
 
@@ -40,8 +38,8 @@ async function load() {
     engine.when_towns_are_wanted((country) => { towns(country); });
     loaded = true;
   } catch (error) {
-    failure = describe(error);
-    console.error(`Slipbark: ${failure.words} The link in its place stays. (${error})`);
+    failure = await describe(error);
+    console.error(`Slipbark: ${failure.words} Until then a frame takes its place where frame-src allows one, else the link stays. (${error})`);
     for (const host of waiting) fail(host);
     throw error;
   } finally {
@@ -102,21 +100,89 @@ const towns = (country) => place(country, (bytes) => engine.take_towns(country, 
 // An unanswered promise is told once, above, and not again as an unhandled one.
 ready.catch(() => {});
 
-function describe(error) {
+const cause = "@@cause@@";
+
+async function describe(error) {
   if (typeof WebAssembly === "undefined") {
     return { code: "wasm-blocked", words: "this browser has no WebAssembly." };
   }
-  if (error instanceof WebAssembly.CompileError || error instanceof EvalError) {
+  try {
+    // The empty module: a magic number and a version.
+    new WebAssembly.Module(Uint8Array.of(0, 97, 115, 109, 1, 0, 0, 0));
+  } catch {
     return {
       code: "wasm-blocked",
-      words: "this page's Content-Security-Policy refuses WebAssembly. Add 'wasm-unsafe-eval' to its script-src. Until then a frame takes its place where frame-src allows one.",
+      words: "this page's Content-Security-Policy refuses WebAssembly. Add 'wasm-unsafe-eval' to its script-src.",
     };
   }
-  const from = new URL(import.meta.url).origin;
-  return {
-    code: "network",
-    words: `the calculator could not be fetched from ${from}. Check that it can be reached, and that the page's connect-src names it.`,
-  };
+  const address = new URL("./engine.wasm", import.meta.url).href;
+  const words = await cause(address, "wasm");
+  return { code: "network", words: words || `${address} is not as it was made: it was changed on its way, or is part of another version.` };
+}
+
+// What was said of attributes: each thing once a page.
+const told = new Set();
+function tellOnce(words) {
+  if (told.has(words)) return;
+  told.add(words);
+  console.warn(`Slipbark: ${words}`);
+}
+
+/** Says what is wrong with the attributes of a host, in words. */
+async function judge(host) {
+  const bare = (name) => name.replace(/[-_]/g, "");
+  for (const { name, value } of host.attributes) {
+    const known = Object.hasOwn(ATTRIBUTES, name);
+    const meant = !known && Object.keys(ATTRIBUTES).find((it) => bare(it) === bare(name) || name === `${it}s` || it === `${name}s`);
+    if (meant) tellOnce(`the attribute ${name} of <${host.localName}> is not known. Write ${meant}.`);
+    if (!known || !ATTRIBUTES[name] || ATTRIBUTES[name].includes(value.trim())) continue;
+    tellOnce(`${name}="${value}" of <${host.localName}> is not known and is left out. Use: ${ATTRIBUTES[name].join(", ")}.`);
+  }
+  // The rest is read as a question is, with the same words for what is wrong.
+  const given = (name) => host.getAttribute(name)?.trim() || undefined;
+  const fields = { species: given("species"), date: given("date"), region: given("region") };
+  const metric = ["cm", "mm"].includes(given("size-unit")) || (!given("size-unit") && given("units") === "metric");
+  const question = { version: 1, units: metric ? "metric" : "us", ...fields, stems: given("size") ? [{ diameter: given("size") }] : [] };
+  const wrong = () => (engine.answer(question, { changes: false }).problems ?? []).map(({ field, message }) => {
+    const name = field === "stems[0].diameter" ? "size" : field;
+    return given(name) === undefined ? "" : `${name}="${given(name)}" of <${host.localName}>: ${message}`;
+  }).filter(Boolean);
+  // A name may be one of a tree that is known only by its name: those come by themselves.
+  if (wrong().length) await regional().catch(() => {});
+  wrong().forEach(tellOnce);
+}
+
+// Keys that are typed into a field are not for the page around: "/" in `14 1/2` would open its search. Those that leave
+// or close pass, and those with Ctrl or Command.
+const FIELDS = "input:not([type=radio], [type=checkbox], [type=range], [type=file]), select, textarea";
+function hold(event) {
+  const passes = event.key === "Escape" || event.key === "Tab" || event.metaKey || (event.ctrlKey && !event.altKey);
+  if (!passes && event.composedPath()[0].matches?.(FIELDS)) event.stopPropagation();
+}
+
+/** How light a computed colour looks, 0 to 1; NaN where it is see-through or not known. */
+function lightness(colour) {
+  const [name, ...rest] = colour.split(/[\s,()/]+/).filter(Boolean);
+  // `color()` names its space first.
+  const [a, b, c, alpha = 1] = (name === "color" ? rest.slice(1) : rest).map(Number);
+  if (!(alpha >= 0.5)) return NaN;
+  if (name.startsWith("ok")) return a;
+  if (name === "lab" || name === "lch") return a / 100;
+  return (0.299 * a + 0.587 * b + 0.114 * c) / (name === "color" ? 1 : 255);
+}
+
+/** Whether a host stands on dark ground: on its own surface, else on the nearest that is painted, else as its text says. */
+function onDark(host) {
+  const own = getComputedStyle(host);
+  const set = own.getPropertyValue("--slipbark-surface") ? lightness(own.backgroundColor) : NaN;
+  if (!Number.isNaN(set)) return set < 0.5;
+  const around = (node) => node.assignedSlot ?? node.parentElement ?? node.getRootNode().host;
+  for (let node = around(host); node; node = around(node)) {
+    const light = lightness(getComputedStyle(node).backgroundColor);
+    if (!Number.isNaN(light)) return light < 0.5;
+  }
+  // Grey text is as likely on white.
+  return lightness(getComputedStyle(around(host) ?? host).color) > 0.6;
 }
 
 function tell(host, name, detail) {
@@ -128,7 +194,11 @@ function fail(host) {
 }
 
 class Slipbark extends HTMLElement {
-  static observedAttributes = ATTRIBUTES;
+  static observedAttributes = Object.keys(ATTRIBUTES);
+  // Those that stand in the page, and follow its ground.
+  static #standing = new Set();
+  static #follows = false;
+  #states = this.attachInternals?.().states;
   #running = false;
   #kept = new Map();
   #config;
@@ -152,6 +222,9 @@ class Slipbark extends HTMLElement {
   }
 
   connectedCallback() {
+    Slipbark.#standing.add(this);
+    Slipbark.#follow();
+    this.#look();
     if (!this.#settings) this.#want();
     if (loaded) this.start();
     else if (failure) { fail(this); this.#reject(new Error(failure.words)); }
@@ -162,7 +235,9 @@ class Slipbark extends HTMLElement {
     waiting.delete(this);
     // A move is a removal and an insertion: only what stays out is taken down.
     queueMicrotask(() => {
-      if (this.isConnected || !this.#running) return;
+      if (this.isConnected) return;
+      Slipbark.#standing.delete(this);
+      if (!this.#running) return;
       this.#running = false;
       engine.disconnect(this);
     });
@@ -178,6 +253,7 @@ class Slipbark extends HTMLElement {
     if (!this.#running || before === after) return;
     const language = name === "lang" && languageOf(this);
     const change = () => { if (this.#running) engine.attribute_changed(this, name, before, after); };
+    judge(this);
     if (language) words(language).then(change);
     else change();
   }
@@ -202,6 +278,28 @@ class Slipbark extends HTMLElement {
       else if (loaded) this.start();
     });
     this.#settings = coming;
+  }
+
+  #look() {
+    if (!this.#states || !this.isConnected) return;
+    if (onDark(this)) this.#states.add("dark");
+    else this.#states.delete("dark");
+  }
+
+  // Pages change their ground by a class or an attribute of their root, as the reader's system does, or with a sheet that
+  // comes late; colours that fade have arrived a little later.
+  static #follow() {
+    if (Slipbark.#follows) return;
+    Slipbark.#follows = true;
+    let later = 0;
+    const look = () => { for (const host of Slipbark.#standing) host.#look(); };
+    const soon = () => { look(); clearTimeout(later); later = setTimeout(look, 700); };
+    const watch = new MutationObserver(soon);
+    for (const element of [document.documentElement, document.body]) {
+      if (element) watch.observe(element, { attributes: true });
+    }
+    matchMedia("(prefers-color-scheme: dark)").addEventListener("change", soon);
+    window.addEventListener("load", soon, { once: true });
   }
 
   #use() {
@@ -230,6 +328,7 @@ class Slipbark extends HTMLElement {
       return;
     }
     this.#running = true;
+    for (const name of ["keydown", "keypress", "keyup"]) this.shadowRoot.addEventListener(name, hold);
     if (this.#settings) this.#use();
     const kept = [...this.#kept];
     this.#kept.clear();
@@ -239,6 +338,7 @@ class Slipbark extends HTMLElement {
       console.error(`Slipbark: a property was set before the calculator was ready, and can't be read. ${error.message}`);
     }
     this.#resolve();
+    judge(this);
     tell(this, "slipbark-ready", { version: engine.version(), dataVersion: engine.dataVersion() });
   }
 

@@ -9,7 +9,7 @@
       // Only the frame that spoke, and only while it shows that site; never lower than the page gave it, or what stands
       // below would jump up.
       const least = parseFloat(frame.getAttribute("height")) || 320;
-      if (source && frame.contentWindow === source) frame.style.height = `${Math.min(12000, Math.max(least, data.h))}px`;
+      if (source && frame.contentWindow === source) frame.style.height = `${Math.max(least, data.h)}px`;
     }
   });
 })();

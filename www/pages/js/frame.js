@@ -2,10 +2,8 @@
 // it tells the page around it how tall it is.
 (() => {
   "use strict";
-  const ATTRIBUTES = [
-    "lang", "units", "config", "species", "size", "size-unit", "date", "region",
-    "mode", "theme", "heading-level", "print",
-  ];
+  // Those of the element that the address may give: the build puts them in.
+  const PASSED = [];
   const asked = new URLSearchParams(location.search);
   const calculator = document.getElementById("calculator");
   const framed = window.parent !== window;
@@ -13,7 +11,7 @@
   const failed = () => { document.getElementById("failed").hidden = false; };
   document.addEventListener("slipbark-failure", (event) => { if (event.detail.code !== "config") failed(); });
   window.addEventListener("error", (event) => { if (event.target.localName === "script") failed(); }, true);
-  for (const name of ATTRIBUTES) {
+  for (const name of PASSED) {
     // Opened by itself it is a page of this site: nobody else's contacts stand in it.
     if (name === "config" && !framed) continue;
     if (asked.has(name)) calculator.setAttribute(name, asked.get(name));
@@ -26,7 +24,7 @@
   let timer = 0;
   const tell = () => {
     timer = 0;
-    const h = Math.min(12000, Math.max(320, Math.ceil(document.body.getBoundingClientRect().height)));
+    const h = Math.max(320, Math.ceil(document.body.getBoundingClientRect().height));
     if (Math.abs(h - told) < 4) return;
     told = h;
     // A height is no secret, and the frame can't know who holds it.
@@ -37,6 +35,8 @@
   const begin = () => {
     if (begun) return;
     begun = true;
+    // Told at once: a frame of another site that is not drawn yet, as one without a height, observes nothing.
+    tell();
     new ResizeObserver(() => { timer ||= setTimeout(tell, 100); }).observe(document.body);
   };
   for (const name of ["slipbark-ready", "slipbark-failure"]) document.addEventListener(name, begin);

@@ -91,6 +91,9 @@ pub(crate) struct Build {
     /// A site that keeps nothing on the device, and removes what an earlier one kept
     #[arg(long)]
     pub no_offline: bool,
+    /// A plugin for WordPress with the site in it, to be put into wp-content/plugins
+    #[arg(long)]
+    pub wordpress: bool,
     /// Print only the folder
     #[arg(long)]
     pub quiet: bool,

@@ -118,7 +118,7 @@ fn region<'a>(
         },
         options,
         prefix: options.id_prefix.into(),
-        level: options.heading_level.clamp(2, 5),
+        level: options.heading_level.clamp(2, 6),
         nested: false,
     }
 }
@@ -250,7 +250,7 @@ pub fn problems(out: &mut dyn Out, problems: &[Problem], options: &HostOptions<'
     out.attr("tabindex", "-1");
     out.attr("aria-labelledby", &id);
     let title = words::problem::heading(problems.len());
-    out.heading(options.heading_level.clamp(2, 5), "", &id, &title);
+    out.heading(options.heading_level.clamp(2, 6), "", &id, &title);
     out.open("ul");
     for problem in problems {
         out.open("li");

@@ -134,5 +134,4 @@ builder-unreadable = { $file } can't be read as JSON, so nothing was changed. ({
 # $bytes (Text)
 builder-too-large = it is larger than { $bytes } bytes
 builder-no-object = it is no object
-builder-no-digests = The list of digests can't be had now. Try it again.
 builder-no-start = The calculator could not start here, so nothing can be checked.

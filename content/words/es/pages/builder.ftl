@@ -120,5 +120,4 @@ builder-opened = { $file } está abierto. Los campos lo siguen.
 builder-unreadable = { $file } no se puede leer como JSON, así que nada ha cambiado. ({ $why })
 builder-too-large = pasa de { $bytes } bytes
 builder-no-object = no es un objeto
-builder-no-digests = La lista de sumas no se puede traer ahora. Inténtelo otra vez.
 builder-no-start = La calculadora no pudo arrancar aquí, así que nada se puede comprobar.

@@ -337,6 +337,7 @@ impl Calculator {
             "keep-timed" => self.keep_timed(true),
             "forget-timed" => self.keep_timed(false),
             "link" => kept::copy_link(self),
+            "keep" => self.begin_draft(),
             "forget" => self.forget_draft(),
             "own" => self.back_to_own(),
             _ => {}

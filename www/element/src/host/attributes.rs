@@ -43,6 +43,20 @@ fn sources() -> &'static str {
     })
 }
 
+/// Attributes that say what the form begins with.
+const PRESETS: [&str; 5] = ["species", "size", "size-unit", "date", "region"];
+
+/// The fields that one of them fills.
+fn preset_keys(name: &str) -> &'static [&'static str] {
+    match name {
+        "species" => &["species", "species.kind", "find"],
+        "size" => &["stems[0].diameter", "stems.how"],
+        "size-unit" => &["stems.unit"],
+        "date" => &["day"],
+        _ => &["region"],
+    }
+}
+
 impl Calculator {
     pub(crate) fn attribute(&self, name: &str) -> String {
         self.host.get_attribute(name).unwrap_or_default()
@@ -50,10 +64,10 @@ impl Calculator {
 
     fn heading_level(&self) -> u8 {
         match self.attribute("heading-level").trim() {
-            "2" => 2,
+            "3" => 3,
             "4" => 4,
             "5" => 5,
-            _ => 3,
+            _ => 2,
         }
     }
 
@@ -101,6 +115,18 @@ impl Calculator {
         sheet
     }
 
+    /// Lays what the host's attributes preset over what stands in a form: a page's own word counts before a draft.
+    pub(crate) fn preset_over(&self, sheet: &mut Sheet) {
+        let preset = self.preset();
+        for name in PRESETS {
+            if !self.attribute(name).trim().is_empty() {
+                for key in preset_keys(name) {
+                    sheet.set(key, preset.get(key));
+                }
+            }
+        }
+    }
+
     /// Looks at the form over a sheet.
     pub(crate) fn with_view<T>(&self, sheet: &Sheet, look: impl FnOnce(&View<'_>) -> T) -> T {
         let lang = calculator::lang(&self.host);
@@ -133,8 +159,9 @@ impl Calculator {
         let kind = self.kind();
         answer::HostOptions {
             group: None,
-            // Under the heading that is the calculator's own question.
-            heading_level: self.heading_level() + u8::from(kind != Kind::TreePlan),
+            // The answer's own sentence stands at the level that is asked for, beside the question of the
+            // calculator, and its parts under it.
+            heading_level: self.heading_level() + 1,
             kind,
             id_prefix: "",
             sources_base: sources(),
@@ -149,16 +176,9 @@ impl Calculator {
     pub(crate) fn attribute_changed(&self, name: &str) {
         let mut sheet = self.sheet();
         match name {
-            "species" | "size" | "size-unit" | "date" | "region" => {
+            name if PRESETS.contains(&name) => {
                 let preset = self.preset();
-                let keys: &[&str] = match name {
-                    "species" => &["species", "species.kind", "find"],
-                    "size" => &["stems[0].diameter", "stems.how"],
-                    "size-unit" => &["stems.unit"],
-                    "date" => &["day"],
-                    _ => &["region"],
-                };
-                for key in keys {
+                for key in preset_keys(name) {
                     sheet.set(key, preset.get(key));
                 }
             }

@@ -17,7 +17,8 @@ use js_sys::{Object, Reflect};
 use std::rc::Rc;
 use wasm_bindgen::{JsCast, JsValue};
 
-const KEY: &str = "slipbark-draft";
+/// What the key of a draft begins with: the address of its page follows.
+const DRAFT: &str = "slipbark-draft ";
 const TIMED: &str = "slipbark-timed-trees";
 /// What a link to a question begins with.
 const LINK: &str = "#v=";
@@ -46,9 +47,15 @@ fn drop(key: &str) {
     }
 }
 
+/// A part of the page's address.
+fn address(name: &str) -> String {
+    let text = part("location").and_then(|location| get(&location, name)?.as_string());
+    text.unwrap_or_default()
+}
+
 /// The fragment of the page's address, if it is a question.
 fn fragment() -> Option<String> {
-    let hash = get(&part("location")?, "hash")?.as_string()?;
+    let hash = address("hash");
     hash.starts_with(LINK).then(|| behind(&hash, 1).to_owned())
 }
 
@@ -94,17 +101,37 @@ impl Calculator {
         nodes.into(&note);
     }
 
-    fn note_draft(&self, kept: bool) {
-        let words = if kept { w::DRAFT } else { w::NO_DRAFT };
+    /// The key of this page's draft: another page, and another calculator with an id, has its own.
+    fn draft_key(&self) -> String {
+        [
+            DRAFT,
+            &address("pathname"),
+            &address("search"),
+            "#",
+            &self.host.id(),
+        ]
+        .concat()
+    }
+
+    fn note_draft(&self, words: [Word; 2], act: Option<(&'static str, &str)>) {
         let words = words.map(Word::text);
         let said = dom::by_id(&self.root, NOTES[1]).and_then(|note| note.text_content());
         // Drawn once, not at each key.
         if !said.is_some_and(|said| said.starts_with(words[0])) {
-            self.note(1, &words, kept.then_some(("forget", &m::DEVICE_FORGET)));
+            self.note(1, &words, act);
         }
     }
 
-    /// What the form begins with: the question of the link, else the draft, else what the host presets.
+    /// Says that a draft is kept, or that none can be.
+    fn note_kept(&self, kept: bool) {
+        if kept {
+            self.note_draft(w::DRAFT, Some(("forget", &m::DEVICE_FORGET)));
+        } else {
+            self.note_draft(w::NO_DRAFT, None);
+        }
+    }
+
+    /// What the form begins with: the question of the link, else the draft under what the host presets.
     pub(crate) fn begin(&self) -> Begin {
         let mut unread = false;
         if let Some(text) = fragment().filter(|_| self.shares()) {
@@ -125,14 +152,15 @@ impl Calculator {
         }
         let keeps = self.keeps();
         let kept = |key: &str| stored(key).filter(|_| keeps);
-        let draft = kept(KEY).map(|text| Sheet::unpack(&text));
+        let draft = kept(&self.draft_key()).map(|text| Sheet::unpack(&text));
         if draft.is_some() {
-            self.note_draft(true);
+            self.note_kept(true);
         }
         let words = w::SHARED_LONG.map(Word::text);
         self.note(0, if unread { &words } else { &[] }, None);
         let answered = draft.as_ref().is_some_and(|draft| draft.ticked("answered"));
         let mut sheet = draft.unwrap_or_else(|| self.preset());
+        self.preset_over(&mut sheet);
         // Timed trees that are kept serve every tree, but those of a draft are newer.
         if sheet.get("timed.trees").is_empty() {
             let fields = kept(TIMED).as_deref().and_then(timed_from);
@@ -165,24 +193,44 @@ impl Calculator {
         device::note(self, TIMED_LINE, &words);
     }
 
-    /// Keeps what stands in the form, if this page keeps drafts. Someone else's question is never kept.
+    /// Keeps what stands in the form, if this page keeps drafts and its reader has asked for one; else offers it.
+    /// Someone else's question is never kept.
     pub(crate) fn keep(&self) {
         if !self.keeps() || self.state.borrow().hosted.shared {
             return;
         }
+        if stored(&self.draft_key()).is_some() {
+            self.keep_draft();
+        } else if !dom::by_id(&self.root, NOTES[1]).is_some_and(|note| note.has_child_nodes()) {
+            self.note_draft(w::OFFER, Some(("keep", &m::DEVICE_KEEP)));
+        }
+    }
+
+    fn keep_draft(&self) {
         let mut sheet = self.sheet();
         if self.is_answered() {
             sheet.set("answered", "on");
         }
         sheet.settle_day(today());
-        self.note_draft(store(KEY, &sheet.pack()));
+        self.note_kept(store(&self.draft_key(), &sheet.pack()));
+    }
+
+    /// Keeps a draft from now on, as the reader has asked for.
+    pub(crate) fn begin_draft(&self) {
+        self.keep_draft();
+        self.focus_note();
     }
 
     /// Takes the draft off the device. The form stays as it is.
     pub(crate) fn forget_draft(&self) {
-        drop(KEY);
-        self.note(1, &w::FORGOTTEN.map(Word::text), None);
-        // The button is gone: the focus goes to what stands in its place.
+        drop(&self.draft_key());
+        let words = w::FORGOTTEN.map(Word::text);
+        self.note(1, &words, Some(("keep", &m::DEVICE_KEEP)));
+        self.focus_note();
+    }
+
+    /// The button is gone: the focus goes to what stands in its place.
+    fn focus_note(&self) {
         if let Some(note) = dom::by_id(&self.root, NOTES[1]) {
             let _ = note.set_attribute("tabindex", "-1");
             dom::focus(&note);

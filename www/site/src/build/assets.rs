@@ -1,5 +1,6 @@
 //! Files of the built site, and names that change with their content.
 
+use crate::build::interface;
 use anyhow::{Context, Result, bail};
 use base64::Engine as _;
 use sha2::{Digest as _, Sha256};
@@ -119,14 +120,32 @@ impl Assets {
     }
 }
 
+/// Where a script holds the function that finds out why a file can't be used.
+const CAUSE: &str = "\"@@cause@@\"";
+
 /// Reads a script and puts names in: each of `names` stands in it as a string
 /// literal to be replaced, at least once, so that the source is a script too.
+/// What several scripts hold goes into each that has its mark.
 ///
 /// # Errors
 /// When the file can't be read, or does not hold one of the literals.
 pub(crate) fn script(path: &Path, names: &[(&str, &str)]) -> Result<String> {
     let mut text = std::fs::read_to_string(path)
         .with_context(|| format!("{} could not be read", path.display()))?;
+    if text.contains(CAUSE) {
+        let cause = path.with_file_name("cause.js");
+        let cause = std::fs::read_to_string(&cause)
+            .with_context(|| format!("{} could not be read", cause.display()))?;
+        // Its comment stands in front of it there, and would part it from its name here.
+        let code = cause.lines().filter(|line| !line.starts_with("/**"));
+        text = text.replace(CAUSE, &code.collect::<Vec<_>>().join("\n"));
+    }
+    for (mark, made) in [
+        ("ATTRIBUTES = {}", interface::attributes()),
+        ("PASSED = []", interface::passed()),
+    ] {
+        text = text.replace(mark, &format!("{}{made}", &mark[..mark.len() - 2]));
+    }
     for (literal, name) in names {
         if !text.contains(literal) {
             bail!(

@@ -16,9 +16,11 @@ const ASKED: &str = "no-cache";
 pub(crate) const POLICY_NAME: &str = "Content-Security-Policy";
 
 /// Sent with every file.
-const ALWAYS: [(&str, &str); 2] = [
+const ALWAYS: [(&str, &str); 3] = [
     ("X-Content-Type-Options", "nosniff"),
     ("Referrer-Policy", "no-referrer"),
+    // Pages that let in only what asks to be let in (`Cross-Origin-Embedder-Policy: require-corp`) may hold it too.
+    ("Cross-Origin-Resource-Policy", "cross-origin"),
 ];
 
 /// The headers of the file at `path` of the site, but for its type and length.
@@ -301,6 +303,7 @@ mod tests {
                 "application/wasm",
                 "Access-Control-Allow-Origin",
                 "nosniff",
+                "Cross-Origin-Resource-Policy",
                 "no-referrer",
                 "/t/",
             ] {

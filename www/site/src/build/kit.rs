@@ -2,7 +2,7 @@
 //! and ready files that tell common servers which headers to send.
 
 use crate::build::assets::{File, hex};
-use crate::build::{headers, packed, single};
+use crate::build::{headers, hosts, packed, single};
 use anyhow::{Context, Result};
 use sha2::{Digest as _, Sha256};
 use std::fmt::Write as _;
@@ -65,6 +65,9 @@ pub(crate) fn pack(root: &Path, kept: &Path, mut files: Vec<File>) -> Result<Fil
     ] {
         entries.push((name.to_owned(), text.into_bytes()));
     }
+    for (name, text) in hosts::shortcodes(root, &files)? {
+        entries.push((name, text.into_bytes()));
+    }
     entries.sort();
     let mut sums = String::new();
     for (name, bytes) in &entries {
@@ -126,6 +129,10 @@ fn readme() -> String {
          On other pages: <script src=\".../v1/embed.js\" defer></script> and one of the elements\n\
          slipbark-tree-plan, -year, -ring, -reach, -effort, -checks; in a frame: embed/NAME/.\n\
          \n\
+         For sites made by a program: hugo/slipbark.html is a shortcode for Hugo, eleventy/slipbark.njk\n\
+         a macro for Eleventy; how to use each stands at its top. A plugin for WordPress is made from\n\
+         the project: slipbark build --wordpress --out DIR.\n\
+         \n\
          v1/ follows the newest version. {version}/ never changes; v1/integrity.json lists the digests\n\
          of its files, for the integrity attribute of a script.\n\
          \n\
@@ -152,6 +159,10 @@ mod tests {
         let files = vec![
             File::named("index.html", "page ".repeat(50)),
             File::named("assets/engine.0.wasm", [0, 97, 115, 109]),
+            File::named(
+                &format!("{}/embed.js", crate::build::version::FULL),
+                "script",
+            ),
         ];
         let kept = std::env::temp_dir().join("slipbark-tests-packed");
         pack(root.unwrap(), &kept, files).unwrap()

@@ -1,8 +1,11 @@
 //! Renders the static pages from their files in `www/pages`.
 
 use crate::build::assets::{Assets, File};
+use crate::build::snippets::{self, Gaps};
 use crate::build::template::{Template, fill};
-use crate::build::{languages, markdown, sources, species_list, static_answers, version};
+use crate::build::{
+    interface, languages, markdown, sources, species_list, static_answers, version,
+};
 use anyhow::{Context, Result};
 use calc_view::form::{FormOptions, Sheet, Towns, View, frame, no_table};
 use calc_view::kind::Kind;
@@ -125,11 +128,12 @@ impl Site<'_> {
                 .with_context(|| format!("www/pages/{name} could not be read"))
         };
         let mut common = self.common_values(assets)?;
-        let embed = full.iter().find(|file| file.path.ends_with("/embed.js"));
-        common.insert(
-            "embed-integrity",
-            embed.map_or_else(String::new, |file| version::integrity(&file.bytes)),
-        );
+        let digest = |name: &str| {
+            let file = full.iter().find(|file| file.path.ends_with(name));
+            file.map_or_else(String::new, |file| version::integrity(&file.bytes))
+        };
+        let digests = [digest("/embed.js"), digest("/frame-height.js")];
+        self.snippets(&mut common, &digests);
         let shell = read("shell.html")?;
         let head = "calculator-head.html";
         let calculator = fill(&format!("www/pages/{head}"), &read(head)?, &common)?;
@@ -191,6 +195,39 @@ impl Site<'_> {
             ));
         }
         Ok(files)
+    }
+
+    /// The lines for other sites, and the table of what the elements have.
+    fn snippets(&self, common: &mut BTreeMap<&str, String>, digests: &[String; 2]) {
+        let names = [
+            "snippet-element",
+            "snippet-div",
+            "snippet-script",
+            "snippet-frame",
+            "snippet-height",
+            "snippet-link",
+        ];
+        for (name, form) in names.into_iter().zip(snippets::FORMS) {
+            let words = match form {
+                "link" => m::EMBED_LINK_WORDS,
+                _ => m::SHELL_PLAN,
+            };
+            let gaps = Gaps {
+                site: self.base,
+                home: &self.home(),
+                kind: Kind::TreePlan.name(),
+                attributes: "",
+                data: "",
+                query: "",
+                words: words.text(),
+                title: m::EMBED_FRAME_TITLE.text(),
+                digests: [&digests[0], &digests[1]],
+            };
+            common.insert(name, snippets::shown(form, self.base, &gaps));
+        }
+        let templates = snippets::templates().to_string();
+        common.insert("snippet-templates", escaped(&templates));
+        common.insert("embed-integrity", digests[0].clone());
     }
 
     /// The form of the first page as it stands before its module, in the shadow root that the module takes over. Which
@@ -292,6 +329,7 @@ impl Site<'_> {
             values.insert(name, said);
         }
         values.insert("home", home);
+        values.insert("interface", interface::table()?);
         Ok(values)
     }
 

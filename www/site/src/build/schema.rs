@@ -1,6 +1,7 @@
 //! The interface's types for other people's tools: JSON schemas and TypeScript,
 //! both generated from the types that read and write it.
 
+use crate::build::interface;
 use anyhow::{Result, bail};
 use calc::answer::Answer;
 use calc::question::Typed;
@@ -105,6 +106,7 @@ pub(crate) fn typescript() -> Result<String> {
          /** The version of the tables behind it. */\n\
          export function dataVersion(): string;\n",
     );
+    out += &interface::typescript();
     Ok(out)
 }
 

@@ -3,6 +3,8 @@
 use super::phrase;
 use crate::words::{Word, m};
 
+/// A draft may be kept: lead, words, button.
+pub const OFFER: [Word; 2] = [m::DEVICE_OFFER_LEAD, m::DEVICE_OFFER_MORE];
 /// A draft is there: lead, words, button.
 pub const DRAFT: [Word; 2] = [m::DEVICE_DRAFT_LEAD, m::DEVICE_DRAFT_MORE];
 /// The draft is gone.

@@ -1,0 +1,44 @@
+### What the elements have, as a table. Names in code stay as they are.
+
+interface-attribute = Attribute
+interface-property = Property
+interface-read = Property, read only
+interface-method = Method
+interface-event = Event
+interface-what = What
+interface-name = Name
+interface-values = Values
+interface-default = Without it
+interface-does = What it does
+interface-table = Table: attributes, properties, methods and events of the elements
+
+interface-attribute-lang = The language. Without it that of the page around counts.
+interface-attribute-units = The unit in which a preset `size` is read and the form begins. Answers show both.
+interface-attribute-config = The address of your group's settings. A property of the same name comes before it.
+interface-attribute-species = The tree that the form begins with: an English, Spanish or Latin name, or a code.
+interface-attribute-size = The trunk's diameter at breast height that the form begins with, as people write it.
+interface-attribute-size-unit = The unit of `size`, where that names none. Without it `units` counts.
+interface-attribute-date = The day that the form begins with, as year, month and day. Without it today.
+interface-attribute-region = The state, province or country that the form begins with (ISO 3166).
+interface-attribute-theme = Its colours. `inherit` takes your tokens, and is dark on dark ground; `auto` follows the reader's system; `sun` is black on white.
+interface-attribute-heading-level = The level of its first heading; the others stand under it.
+interface-attribute-share = `fragment` offers a link to the question, and reads one in the address of your page.
+interface-attribute-storage = `draft` offers the reader to keep a draft on the device, one for each page.
+interface-attribute-print = `self` prints the answer alone, `page` the page with it, `none` has no buttons to take an answer along.
+interface-attribute-events = `full` leaves positions in what events tell.
+interface-property-config = Your group's settings as an object, in place of the attribute.
+interface-property-inputs = What is typed, as a question; set it to fill the form in, also in part.
+interface-property-result = The last answer, which nobody can change; null without one.
+interface-property-ready = Resolves when it can answer, is rejected where it can't start.
+interface-property-version = The version of the calculator; undefined until it is ready.
+interface-property-data-version = The version of the tables behind it; undefined until it is ready.
+interface-method-compute = Shows the answer as the button does, and gives it, or what is wrong. No focus moves.
+interface-method-reset = Empties the form down to what the attributes say.
+interface-method-export-ics = The visits of the last answer as the text of a calendar file; undefined without one.
+interface-method-focus-first = Puts the focus into the first field.
+interface-event-ready = It can answer.
+interface-event-input = The reader has changed something.
+interface-event-result = An answer stands there.
+interface-event-invalid = The question can't be answered; each field that is wrong.
+interface-event-export = A file is about to be downloaded; `preventDefault()` takes it instead.
+interface-event-failure = It can't start, or the settings can't be used, and why.

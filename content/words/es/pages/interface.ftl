@@ -1,0 +1,44 @@
+### What the elements have, as a table. Names in code stay as they are.
+
+interface-attribute = Atributo
+interface-property = Propiedad
+interface-read = Propiedad, solo lectura
+interface-method = Método
+interface-event = Evento
+interface-what = Qué
+interface-name = Nombre
+interface-values = Valores
+interface-default = Sin él
+interface-does = Qué hace
+interface-table = Tabla: atributos, propiedades, métodos y eventos de los elementos
+
+interface-attribute-lang = El idioma. Sin él vale el de la página que lo rodea.
+interface-attribute-units = La unidad en que se lee un `size` dado y con que empieza el formulario. Las respuestas dan las dos.
+interface-attribute-config = La dirección de los ajustes de su grupo. Una propiedad del mismo nombre va antes.
+interface-attribute-species = El árbol con que empieza el formulario: un nombre en inglés, español o latín, o un código.
+interface-attribute-size = El diámetro del tronco a la altura del pecho con que empieza el formulario, como se escribe.
+interface-attribute-size-unit = La unidad de `size`, si no la lleva. Sin él vale `units`.
+interface-attribute-date = El día con que empieza el formulario, como año, mes y día. Sin él, hoy.
+interface-attribute-region = El estado, la provincia o el país con que empieza el formulario (ISO 3166).
+interface-attribute-theme = Sus colores. `inherit` toma los suyos, y es oscuro sobre fondo oscuro; `auto` sigue al sistema de quien lee; `sun` es negro sobre blanco.
+interface-attribute-heading-level = El nivel de su primer título; los demás van debajo.
+interface-attribute-share = `fragment` ofrece un enlace a la pregunta, y lee uno en la dirección de su página.
+interface-attribute-storage = `draft` ofrece a quien lee guardar un borrador en el dispositivo, uno por página.
+interface-attribute-print = `self` imprime solo la respuesta, `page` la página con ella, `none` no tiene botones para llevarse una respuesta.
+interface-attribute-events = `full` deja las posiciones en lo que cuentan los eventos.
+interface-property-config = Los ajustes de su grupo como objeto, en lugar del atributo.
+interface-property-inputs = Lo escrito, como pregunta; al ponerla se rellena el formulario, también en parte.
+interface-property-result = La última respuesta, que nadie puede cambiar; null si no hay.
+interface-property-ready = Se cumple cuando puede responder, se rechaza si no puede empezar.
+interface-property-version = La versión de la calculadora; undefined hasta que esté lista.
+interface-property-data-version = La versión de sus tablas; undefined hasta que esté lista.
+interface-method-compute = Muestra la respuesta como el botón, y la da, o lo que está mal. El foco no se mueve.
+interface-method-reset = Vacía el formulario hasta lo que dicen los atributos.
+interface-method-export-ics = Las visitas de la última respuesta como texto de un archivo de calendario; undefined si no hay.
+interface-method-focus-first = Pone el foco en el primer campo.
+interface-event-ready = Puede responder.
+interface-event-input = Quien lee ha cambiado algo.
+interface-event-result = Hay una respuesta.
+interface-event-invalid = La pregunta no se puede responder; cada campo que está mal.
+interface-event-export = Se va a descargar un archivo; `preventDefault()` se lo queda usted.
+interface-event-failure = No puede empezar, o los ajustes no se pueden usar, y por qué.

@@ -1,0 +1,246 @@
+//! What goes wrong on servers and in pages, and what the console says of it: the true cause, in words, once.
+
+use crate::browser::{Browser, in_browser};
+use crate::embed::host;
+use crate::hosts::element;
+use crate::site::{Server, built};
+use std::io::{BufRead as _, BufReader, Write as _};
+use std::net::{TcpListener, TcpStream};
+
+/// What a server does wrong.
+#[derive(Clone, Copy)]
+enum Fault {
+    /// It sends a page in place of a file that it lacks, with the status of success.
+    Page,
+    Missing,
+    Type(&'static str),
+    /// It lets no other origin read its files.
+    NoHeader,
+    Half,
+}
+
+/// Serves the built site to other origins but for one fault, in each file whose name begins and ends so. It ends with
+/// the program of the tests.
+fn faulty(begins: &'static str, ends: &'static str, fault: Fault) -> String {
+    let listener = TcpListener::bind("127.0.0.1:0").expect("a port");
+    let port = listener.local_addr().expect("an address").port();
+    std::thread::spawn(move || {
+        for stream in listener.incoming().flatten() {
+            std::thread::spawn(move || {
+                let _ = answer(&stream, begins, ends, fault);
+            });
+        }
+    });
+    format!("http://127.0.0.1:{port}/")
+}
+
+fn answer(mut stream: &TcpStream, begins: &str, ends: &str, fault: Fault) -> std::io::Result<()> {
+    let mut lines = BufReader::new(stream).lines();
+    let first = lines.next().transpose()?.unwrap_or_default();
+    for line in lines {
+        if line?.is_empty() {
+            break;
+        }
+    }
+    let path = first.split(' ').nth(1).unwrap_or("/");
+    let path = path
+        .split('?')
+        .next()
+        .unwrap_or("/")
+        .trim_start_matches('/');
+    let path = if path.is_empty() || path.ends_with('/') {
+        format!("{path}index.html")
+    } else {
+        path.to_owned()
+    };
+    let name = path.rsplit('/').next().unwrap_or_default();
+    let mut kind = match name.rsplit('.').next().unwrap_or_default() {
+        "js" => "text/javascript",
+        "wasm" => "application/wasm",
+        "css" => "text/css",
+        "svg" => "image/svg+xml",
+        "html" => "text/html",
+        _ => "application/octet-stream",
+    };
+    let mut status = "200 OK";
+    let mut opens = "Access-Control-Allow-Origin: *\r\n";
+    let mut body = std::fs::read(built().join(&path)).unwrap_or_else(|_| {
+        status = "404 Not Found";
+        Vec::new()
+    });
+    if name.starts_with(begins) && name.ends_with(ends) {
+        match fault {
+            Fault::Page => {
+                (body, kind) = (
+                    b"<!doctype html><title>Nothing here</title>".to_vec(),
+                    "text/html",
+                )
+            }
+            Fault::Missing => (status, body) = ("404 Not Found", Vec::new()),
+            Fault::Type(other) => kind = other,
+            Fault::NoHeader => opens = "",
+            Fault::Half => body.truncate(body.len() / 2),
+        }
+    }
+    let head = format!(
+        "HTTP/1.1 {status}\r\nContent-Type: {kind}\r\nX-Content-Type-Options: nosniff\r\nContent-Length: {}\r\n{opens}Connection: close\r\n\r\n",
+        body.len()
+    );
+    stream.write_all(head.as_bytes())?;
+    stream.write_all(&body)
+}
+
+/// What we said in the console.
+async fn said(browser: &Browser) -> Result<Vec<String>, fantoccini::error::CmdError> {
+    let console = browser.console().await?;
+    let ours = console
+        .into_iter()
+        .filter(|line| line.contains("Slipbark:"));
+    // Quotes come escaped, and those in them again.
+    Ok(ours.map(|line| line.replace('\\', "")).collect())
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn the_console_names_what_a_server_does_wrong() {
+    let cases = [
+        (
+            "engine.",
+            ".wasm",
+            Fault::Page,
+            "is not there: its server sends a page in its place",
+        ),
+        (
+            "engine.",
+            ".wasm",
+            Fault::Missing,
+            "is not there: its server answers 404",
+        ),
+        ("engine.", ".wasm", Fault::Half, "is not as it was made"),
+        (
+            "engine.",
+            ".wasm",
+            Fault::NoHeader,
+            "without the header Access-Control-Allow-Origin: *",
+        ),
+        (
+            "element.",
+            ".js",
+            Fault::Page,
+            "is not there: its server sends a page in its place",
+        ),
+        (
+            "element.",
+            ".js",
+            Fault::Type("text/plain"),
+            "comes as \"text/plain\"",
+        ),
+        (
+            "engine.",
+            ".js",
+            Fault::Missing,
+            "is not there: its server answers 404",
+        ),
+        (
+            "",
+            "",
+            Fault::NoHeader,
+            "without the header Access-Control-Allow-Origin: *",
+        ),
+    ];
+    let hosts = cases.map(|(begins, ends, fault, words)| {
+        let site = faulty(begins, ends, fault);
+        let lines = format!(
+            "<script src=\"{site}v1/embed.js\" defer></script>\
+             <slipbark-tree-plan><p><a href=\"{site}\">Plan one tree</a></p></slipbark-tree-plan>"
+        );
+        (
+            host(
+                &format!("cause-{begins}{ends}-{}", words.len()), // A frame from the same server would say the same in a console of its own.
+                if begins.is_empty() {
+                    ""
+                } else {
+                    "<meta http-equiv=\"Content-Security-Policy\" content=\"frame-src 'none'\">"
+                },
+                &lines,
+            ),
+            format!("{begins}{ends}: {words}"),
+            words,
+        )
+    });
+    in_browser(async move |browser| {
+        for (host, what, words) in &hosts {
+            browser.open(&host.address).await?;
+            let mut lines = Vec::new();
+            for _ in 0..100 {
+                lines.extend(said(&browser).await?);
+                if !lines.is_empty() {
+                    break;
+                }
+                tokio::time::sleep(std::time::Duration::from_millis(100)).await;
+            }
+            assert_eq!(lines.len(), 1, "{what}: {lines:#?}");
+            assert!(lines[0].contains(words), "{what}: {lines:#?}");
+            assert!(!lines[0].contains("unsafe-eval"), "{what}: {lines:#?}");
+        }
+        // A server that lets no other origin use its modules lets itself be framed.
+        let (host, ..) = hosts.last().expect("cases");
+        browser.open(&host.address).await?;
+        let shown = "document.querySelector('slipbark-tree-plan iframe')?.offsetHeight >= 320";
+        browser.until("the frame", shown).await
+    });
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn a_module_of_another_type_still_starts() {
+    let site = faulty("engine.", ".wasm", Fault::Type("application/octet-stream"));
+    let lines = format!(
+        "<script src=\"{site}v1/embed.js\" defer></script><slipbark-tree-plan></slipbark-tree-plan>"
+    );
+    let host = host("cause-type", "", &lines);
+    in_browser(async move |browser| {
+        browser.open(&host.address).await?;
+        browser.until_ready().await?;
+        let console = browser.console().await?;
+        assert!(
+            console.iter().any(|line| line.contains("application/wasm")),
+            "{console:#?}"
+        );
+        Ok(())
+    });
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn attributes_that_are_not_known_are_told_once_in_words() {
+    let site = Server::of_the_site();
+    let lines = element(&site).replace(
+        "<slipbark-tree-plan>",
+        "<slipbark-tree-plan theme=\"night\" heading-level=\"7\" units=\"metric\" headinglevel=\"4\" species=\"Nortway mapel\" size=\"thick\" date=\"2027-13-01\" storage=\"none\">",
+    );
+    let again = "<slipbark-ring theme=\"night\"></slipbark-ring>";
+    let host = host("attributes", "", &format!("{lines}{again}"));
+    in_browser(async move |browser| {
+        browser.open(&host.address).await?;
+        browser.until_ready().await?;
+        browser.run("document.querySelector('slipbark-tree-plan').setAttribute('theme', 'dark'); document.querySelector('slipbark-tree-plan').setAttribute('theme', 'night');").await?;
+        tokio::time::sleep(std::time::Duration::from_millis(1500)).await;
+        let lines = said(&browser).await?;
+        for words in [
+            "theme=\"night\" of u003Cslipbark-tree-plan> is not known",
+            "theme=\"night\" of u003Cslipbark-ring> is not known",
+            "heading-level=\"7\"",
+            "the attribute headinglevel",
+            "species=\"Nortway mapel\"",
+            "size=\"thick\"",
+            "date=\"2027-13-01\"",
+        ] {
+            let count = lines.iter().filter(|line| line.contains(words)).count();
+            assert_eq!(count, 1, "{words}: {lines:#?}");
+        }
+        assert_eq!(lines.len(), 7, "{lines:#?}");
+        // It works all the same.
+        browser.until_ready().await
+    });
+}
