@@ -433,6 +433,13 @@ fn visits_after_cutting_follow_the_leaf_season_and_not_the_calendar_year() {
             .collect();
         assert_eq!(season.len(), 3, "three times a season");
     }
+    // Ten weeks from 23 June end on 1 September: the first look is that of the autumn then, and no second one follows.
+    for (on, looks) in [(day(2027, 6, 22), 2), (day(2027, 6, 23), 1)] {
+        let asked = crate::support::question(&tree("autumn olive", "3"));
+        let plan = of(&asked, Method::RepeatCutting, on);
+        let in_first_year = plan.iter().filter(|visit| visit.from.year() == 2027);
+        assert_eq!(in_first_year.count(), looks, "{on}");
+    }
     // The south is half a year on.
     let south = serde_json::json!({ "place": { "hemisphere": "south" }, "region": "NZ" });
     let visit = first(

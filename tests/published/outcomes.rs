@@ -105,6 +105,15 @@ fn inside_with_nothing_but_felling_left_is_for_a_professional_and_with_another_m
         Some(Method::RepeatCutting)
     );
     assert_eq!(level(&small, Method::BarkRing), Level::RuledOut);
+    // Own rule: beside a stem of 7 in that is spared, one of 1 in is pulled; no trained hand is asked for.
+    let spared = with(
+        of_50_ft("Norway maple", "7", "path", "60 ft"),
+        json!({ "stems": [{ "diameter": "7 in" }, { "diameter": "1 in" }], "goal": "spare_one", "spare": 0 }),
+    );
+    assert_eq!(
+        head(&ask(&spared)),
+        (Outcome::OtherMethod, Method::PullOrDig)
+    );
 }
 
 #[test]

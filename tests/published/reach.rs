@@ -337,6 +337,17 @@ fn a_trail_crew_s_small_tree_is_no_stop_beside_a_path_and_is_one_beside_anything
         beside("line", "4", json!("22 ft")).reach.outcome,
         ReachOutcome::Line
     );
+    // Nothing else within one and a half heights, 33 ft.
+    let beside_a_building = |distance: &str| {
+        ask(&with(
+            tree("common buckthorn", "4"),
+            json!({ "none_in_reach": false, "line_within_reach": "no", "height": "22 ft",
+                "targets": [{ "kind": "path", "distance": "15 ft" },
+                    { "kind": "building", "distance": distance }] }),
+        ))
+    };
+    assert!(!beside_a_building("30 ft").reach.trail);
+    assert!(beside_a_building("34 ft").reach.trail);
     // A building without a distance is not known to stand outside.
     let unknown = with(
         tree("common buckthorn", "4"),
@@ -444,5 +455,33 @@ fn measure_the_height_first_is_said_only_where_a_low_and_a_tall_tree_give_differ
     assert!(
         !at(&format!("{:.2} m", tall * 1.5 + 0.5)).measure_first,
         "both are clear"
+    );
+}
+
+/// Own rule: the worst first, then the nearest; what has no distance may be the nearest of all.
+#[test]
+fn targets_stand_in_the_order_of_what_they_come_to_and_then_of_their_distance_however_they_are_listed()
+ {
+    let order = |targets: Value| -> Vec<Option<f64>> {
+        let asked = with(
+            tree("Norway maple", "14"),
+            json!({ "none_in_reach": false, "line_within_reach": "no", "height": "50 ft",
+                "height_confirmed": true, "targets": targets }),
+        );
+        let feet = |m: f64| (m / 0.3048).round();
+        let reach = ask_plain(&asked).reach;
+        reach
+            .targets
+            .iter()
+            .map(|it| it.distance_m.map(feet))
+            .collect()
+    };
+    let keep = |distance: &str| json!({ "kind": "keep_tree", "distance": distance });
+    let path = |distance: &str| json!({ "kind": "path", "distance": distance });
+    assert_eq!(
+        order(
+            json!([keep("30 ft"), path("65 ft"), { "kind": "keep_tree" }, path("60 ft"), keep("2 ft")])
+        ),
+        [Some(60.0), Some(65.0), None, Some(2.0), Some(30.0)]
     );
 }

@@ -89,6 +89,8 @@ fn tree_of_heaven_is_never_told_to_be_cut_alive_and_waits_for_its_months() {
             Some("10-15".to_owned())
         );
         assert_eq!(answer.waits_for, Some("heaven_out_of_season"));
+        // The ring is refused by the species, not by the place.
+        assert_eq!(beside(&answer, AlsoKind::NoRingHere), None);
         let today = answer.next_line.expect("today's in the next line");
         assert_eq!(today.kind, AlsoKind::Today);
     }
@@ -277,4 +279,34 @@ fn the_season_waited_for_is_not_shortened_by_this_summer_s_dry_spell() {
     assert_eq!((plain.outcome, dry.outcome), (Outcome::Wait, Outcome::Wait));
     assert_eq!(plain.timing.closes, dry.timing.closes);
     assert!(plain.asked_probability > dry.asked_probability);
+}
+
+/// Own rule: a better method is worth waiting for, one that stands no higher is not.
+#[test]
+fn in_a_year_what_stands_today_is_not_put_off_for_what_stands_no_higher() {
+    for today in ["2027-03-02", "2027-09-02"] {
+        let asked = with(
+            near(tree("common buckthorn", "4"), "path", "15 ft"),
+            json!({ "height": "22 ft", "height_confirmed": true, "herbicide": "no", "date": "year",
+                "today": today }),
+        );
+        let answer = ask(&asked);
+        assert_eq!(head(&answer), (Outcome::OtherMethod, Method::RepeatCutting));
+        assert_eq!(day(&answer), today);
+    }
+}
+
+/// Own rule: a stem over the size that a group leaves to volunteers is a professional's on the day that was asked about;
+/// the months that the method would have waited for are then nobody's reason.
+#[test]
+fn a_professional_s_stem_waits_for_no_month() {
+    let mut asked = question(&on(tree("tree-of-heaven", "8"), "2027-06-15"));
+    asked.tree.tighten.volunteers_mm = Some(100.0);
+    let answer =
+        calc::answer::without_changes(reference(), &asked, &calc::models::season::Local::default());
+    assert_eq!(answer.outcome, Outcome::Professional);
+    assert_eq!(
+        (day(&answer), answer.waits_for),
+        ("2027-06-15".into(), None)
+    );
 }
