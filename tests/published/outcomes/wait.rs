@@ -294,6 +294,14 @@ fn in_a_year_what_stands_today_is_not_put_off_for_what_stands_no_higher() {
         assert_eq!(head(&answer), (Outcome::OtherMethod, Method::RepeatCutting));
         assert_eq!(day(&answer), today);
     }
+    for (today, best) in [("2027-03-02", "2027-07-15"), ("2027-12-02", "2028-07-15")] {
+        let answer = ask(&with(
+            tree("tree-of-heaven", "8"),
+            json!({ "date": "year", "today": today }),
+        ));
+        assert_eq!(head(&answer), (Outcome::OtherMethod, Method::Frill));
+        assert_eq!(day(&answer), best);
+    }
 }
 
 /// Own rule: a stem over the size that a group leaves to volunteers is a professional's on the day that was asked about;
