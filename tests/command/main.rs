@@ -4,6 +4,7 @@ mod alone;
 mod list;
 mod plan;
 mod plan_files;
+mod plan_said;
 mod settings;
 
 use serde_json::Value;

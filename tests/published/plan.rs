@@ -2,7 +2,8 @@
 //! is `vectors/plan/plans.py`) found the value of the linear relaxation and the best whole plan it could.
 
 use calc_plan::{
-    Plan, PlanTree, PlanUnit, Profile, Property, RingDay, VisitNeed, WorkDay, prices, solve,
+    EarlierDays, KeptDays, Plan, PlanTree, PlanUnit, Profile, Property, RingDay, VisitNeed,
+    WorkDay, prices, solve, solve_kept,
 };
 use chrono::{Days, NaiveDate};
 use serde_json::Value;
@@ -263,5 +264,83 @@ fn a_plan_is_the_same_twice_and_hours_without_end_take_the_best_days() {
             assert_eq!(planned.as_ref().ok().map(|planned| planned.p), best);
         }
         assert!(plan.gap_percent() < 1e-9);
+    }
+}
+
+/// What a plan had for each tree.
+fn had(plan: &Plan) -> Vec<EarlierDays> {
+    let of = plan.trees.iter().map(|tree| match tree {
+        Ok(tree) => EarlierDays::On(KeptDays {
+            day: tree.day,
+            visits: tree.visits.iter().map(|visit| visit.day).collect(),
+        }),
+        Err(_) => EarlierDays::Out,
+    });
+    of.collect()
+}
+
+/// One row changed: over 200 random edits at most five other trees move, all limits hold, and nothing that no longer may be
+/// ringed is planned.
+#[test]
+fn one_changed_row_moves_few_trees() {
+    let cases = cases();
+    let mut random = 20_270_612_u64;
+    let mut draw = |below: usize| {
+        // Knuth's MMIX constants; any will do.
+        random = random
+            .wrapping_mul(6_364_136_223_846_793_005)
+            .wrapping_add(1_442_695_040_888_963_407);
+        (random >> 33) as usize % below
+    };
+    let plans: Vec<Plan> = cases.iter().map(|case| solve(&case.property)).collect();
+    let mut most = 0;
+    for _ in 0..200 {
+        let at = draw(cases.len());
+        let (plan, mut property) = (&plans[at], cases[at].property.clone());
+        let tree = draw(property.trees.len());
+        let mut before = had(plan);
+        let edit = draw(5);
+        match edit {
+            0 => property.trees[tree].value *= 4.0,
+            1 => property.trees[tree].work = property.trees[tree].work.map(|it| it * 2.0),
+            2 => property.trees[tree].visits = property.trees[tree].visits.map(|it| it * 2.0),
+            3 => {
+                // A stop: it may be ringed on no day.
+                property.classes.push(Vec::new());
+                property.trees[tree].class = property.classes.len() - 1;
+            }
+            _ => property.trees[tree].class = draw(property.classes.len()),
+        }
+        if before[tree] == EarlierDays::Out {
+            before[tree] = EarlierDays::New;
+        }
+        let again = solve_kept(&property, &before);
+        keeps_to_its_limits(&property, &again);
+        if edit == 3 {
+            assert!(again.trees[tree].is_err(), "a stop is never planned");
+        }
+        let day = |plan: &Plan, at: usize| plan.trees[at].as_ref().ok().map(|tree| tree.day);
+        let others = (0..property.trees.len()).filter(|at| *at != tree);
+        let moved = others
+            .filter(|at| day(plan, *at) != day(&again, *at))
+            .count();
+        assert!(moved <= 5, "edit {edit} of tree {tree}: {moved} moved");
+        most = most.max(moved);
+    }
+    println!("at most {most} moved");
+}
+
+/// Nothing changed: nothing moves.
+#[test]
+fn the_same_list_keeps_every_day() {
+    for case in cases() {
+        let plan = solve(&case.property);
+        let again = solve_kept(&case.property, &had(&plan));
+        assert!(again.value >= plan.value - 1e-9);
+        for (a, b) in plan.trees.iter().zip(&again.trees) {
+            if let Ok(a) = a {
+                assert_eq!(Ok(a.day), b.as_ref().map(|b| b.day));
+            }
+        }
     }
 }

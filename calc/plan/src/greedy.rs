@@ -103,6 +103,39 @@ impl<'a> Book<'a> {
         self.here[day * self.property.units.len() + unit] == 0
     }
 
+    /// Puts a tree on a day with its visits on given days, or leaves everything as it was. A tree whose day was chosen by
+    /// hand goes there even where the hours do not suffice.
+    pub(crate) fn place_as(
+        &mut self,
+        at: usize,
+        choice: RingDay,
+        visits: &[Option<usize>],
+    ) -> bool {
+        let tree = &self.property.trees[at];
+        let by_hand = tree.pinned == Some(choice.day);
+        let needs = self.property.visits(tree, choice.day);
+        let windows = needs.iter().zip(visits);
+        let in_windows = windows.clone().all(|(need, day)| match day {
+            Some(day) => (need.from..need.to).contains(day),
+            None => need.from == need.to,
+        });
+        if needs.len() != visits.len() || !in_windows {
+            return false;
+        }
+        let placed = Placed {
+            choice,
+            visits: visits.to_vec(),
+        };
+        self.put_back(at, placed);
+        let days = visits.iter().flatten().chain([&choice.day]);
+        let fits = days.copied().all(|day| self.has_room(day, 0.0));
+        if !(by_hand || fits && self.area[tree.unit] >= -SLACK) {
+            self.remove(at);
+            return false;
+        }
+        true
+    }
+
     /// The day of a visit: the cheapest with room, going there charged with it; of equally cheap ones one on which the
     /// crew is in that unit anyway, then the earliest.
     fn visit_day(

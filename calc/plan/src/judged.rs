@@ -1,7 +1,7 @@
 //! What one tree of a list comes to in a season: ringed on some of its days, or why not. The answer itself is dropped.
 
 use crate::need::{Need, need};
-use calc::answer::{Answer, Outcome, without_changes};
+use calc::answer::{Answer, Conditional, Outcome, without_changes};
 use calc::models::season::Local;
 use calc::question::{Day, Question};
 use calc::reference::Reference;
@@ -31,6 +31,8 @@ pub struct JudgedTree {
     pub zone_m: f64,
     /// The circle that is looked through before anything is cut, metres: twice the tree's height.
     pub reach_m: f64,
+    /// What would settle it, where something decisive is not known.
+    pub asks: Vec<Conditional>,
     /// What it comes to.
     pub comes_to: ComesTo,
 }
@@ -101,6 +103,10 @@ fn judged(question: &Question, answer: &Answer, comes_to: ComesTo) -> JudgedTree
         days: answer.advised_day.zip(answer.advised_to),
         zone_m: answer.reach.zone_m,
         reach_m: answer.reach.two_heights_m,
+        asks: answer
+            .conditional
+            .as_ref()
+            .map_or(Vec::new(), |open| open.conditions.clone()),
         comes_to,
     }
 }

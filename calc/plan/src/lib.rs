@@ -4,6 +4,7 @@
 //! need(known, question, local, days, slip) -> Need   what one tree asks of a plan: its days, minutes, visits
 //! Property { trees, profiles, classes, days, units }      the whole list, with the hours of each day
 //! solve(&Property) -> Plan                                a day or none for each tree, and a day for each visit
+//! solve_kept(&Property, before) -> Plan      the same with the days of an earlier plan, which stay unless forced
 //! prices(&Property) -> Priced                             what a minute of each day is worth, and the bound they prove
 //! ```
 //!
@@ -20,6 +21,7 @@ mod build;
 mod fingerprint;
 mod greedy;
 mod judged;
+mod kept;
 mod limits;
 mod listed;
 mod mend;
@@ -34,6 +36,7 @@ mod teams;
 pub use build::{Builder, Listed};
 pub use fingerprint::fingerprint;
 pub use judged::{ComesTo, JudgedTree, judge};
+pub use kept::{EarlierDays, Kept, KeptDays, KeptTree};
 pub use limits::{Bind, LooserLimit, binds};
 pub use listed::{
     CountedAs, ListTree, PlanningConstants, Position, Progress, SeasonPlan, plan_list,
@@ -44,5 +47,5 @@ pub use plan_file::{PlanFileFacts, plan_file};
 pub use price::{Priced, Prices, prices};
 pub use property::{Enter, PlanTree, PlanUnit, Profile, Property, RingDay, VisitNeed, WorkDay};
 pub use season::{Crew, WorkSeason};
-pub use solve::{NotPlanned, Plan, Planned, PlannedVisit, solve};
+pub use solve::{NotPlanned, Plan, Planned, PlannedVisit, solve, solve_kept};
 pub use teams::{Turn, share_out};

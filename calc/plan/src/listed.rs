@@ -4,7 +4,7 @@ use crate::build::{Builder, Listed};
 use crate::judged::{ComesTo, JudgedTree};
 use crate::property::{PlanUnit, Property};
 use crate::season::WorkSeason;
-use crate::solve::{NotPlanned, Plan, solve};
+use crate::solve::{NotPlanned, Plan, solve, solve_kept};
 use crate::teams::{Turn, share_days};
 use calc::models::visits::VisitConstants;
 use calc_data::list::PlanConstants;
@@ -79,6 +79,8 @@ pub struct ListTree {
     pub place: Option<(f64, f64, Option<f64>)>,
     /// How far it is.
     pub standing: Progress,
+    /// Nothing stands within this, metres: it was said of its unit, and nobody looked at this tree.
+    pub said_within_m: Option<f64>,
 }
 
 impl ListTree {
@@ -234,7 +236,12 @@ pub fn plan_list(
         place[*at] = Some(index);
     }
     let property = builder.finish();
-    let plan = solve(&property);
+    let kept = season.kept.days(&property, trees, &place);
+    let plan = if season.kept.is_empty() {
+        solve(&property)
+    } else {
+        solve_kept(&property, &kept)
+    };
     let reasons = trees
         .iter()
         .zip(&place)

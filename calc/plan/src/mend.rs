@@ -52,6 +52,23 @@ fn better_days(book: &mut Book<'_>, market: &Market<'_>) {
 
 /// One tree out, a better one in: the one that goes takes another day if one has room.
 fn swap(book: &mut Book<'_>, market: &Market<'_>) {
+    let mut on_day = on_days(book);
+    let out = left_out(book);
+    swap_each(book, market, &mut on_day, &out);
+}
+
+/// The same for some trees alone.
+pub(crate) fn swap_in(book: &mut Book<'_>, market: &Market<'_>, trees: &[usize]) {
+    let mut on_day = on_days(book);
+    let out: Vec<usize> = left_out(book)
+        .into_iter()
+        .filter(|at| trees.contains(at))
+        .collect();
+    swap_each(book, market, &mut on_day, &out);
+}
+
+/// The trees of each day, without those whose day was chosen.
+fn on_days(book: &Book<'_>) -> Vec<Vec<usize>> {
     let property = book.property;
     let mut on_day: Vec<Vec<usize>> = vec![Vec::new(); property.days.len()];
     for (at, placed) in book.placed.iter().enumerate() {
@@ -61,13 +78,18 @@ fn swap(book: &mut Book<'_>, market: &Market<'_>) {
             on_day[placed.choice.day].push(at);
         }
     }
+    on_day
+}
+
+fn swap_each(book: &mut Book<'_>, market: &Market<'_>, on_day: &mut [Vec<usize>], out: &[usize]) {
+    let property = book.property;
     let gain = |book: &Book<'_>, at: usize| {
         let p = book.placed[at]
             .as_ref()
             .map_or(0.0, |placed| placed.choice.p);
         property.trees[at].value * p
     };
-    for at in left_out(book) {
+    for at in out.iter().copied() {
         let tree = &property.trees[at];
         let days = by_worth(property, tree, |choice| choice.p);
         'days: for (p, choice) in days.into_iter().take(DAYS_TRIED) {

@@ -1,6 +1,7 @@
 //! Who works on which days: the days that were named, and the same days of the two years after, when trees are looked
 //! at again.
 
+use crate::kept::Kept;
 use crate::property::WorkDay;
 use chrono::{Days, NaiveDate};
 
@@ -64,6 +65,8 @@ pub struct WorkSeason {
     pub slip: f64,
     /// Share of each unit's basal area that may be killed in the season; none where nothing is said.
     pub share: Option<f64>,
+    /// The days of an earlier plan, which stay unless something forces them.
+    pub kept: Kept,
 }
 
 impl WorkSeason {

@@ -1,7 +1,8 @@
 //! The plan: prices, a greedy plan along them, mended; the best of several tries.
 
-use crate::greedy::{Book, greedy};
-use crate::mend::mend;
+use crate::greedy::{Book, by_worth, fill, greedy};
+use crate::kept::EarlierDays;
+use crate::mend::{mend, swap_in};
 use crate::price::{Market, Priced, Prices, prices};
 use crate::property::Property;
 
@@ -116,6 +117,58 @@ pub fn solve(property: &Property) -> Plan {
         }
     }
     told(&best, priced)
+}
+
+/// Finds a plan that keeps the days of an earlier one: what no longer fits is dropped, changed and new trees are offered a
+/// place, by a swap where hours are full, and what is left of the hours is filled. Nothing else moves.
+///
+/// ```
+/// use calc_plan::{Property, solve_kept};
+/// assert_eq!(solve_kept(&Property::default(), &[]).planned(), 0);
+/// ```
+#[must_use]
+pub fn solve_kept(property: &Property, before: &[EarlierDays]) -> Plan {
+    let priced = prices(property);
+    let market = Market::new(property, &priced.prices);
+    let mut book = Book::new(property);
+    let mut changed = Vec::new();
+    // Days that somebody chose go first, as in a fresh plan.
+    for by_hand in [true, false] {
+        for (at, tree) in property.trees.iter().enumerate() {
+            if tree.pinned.is_some() != by_hand {
+                continue;
+            }
+            let had = before.get(at).unwrap_or(&EarlierDays::New);
+            let chosen = |day: usize| property.choices(tree).find(|it| it.day == day);
+            let stays = match had {
+                EarlierDays::On(kept) => chosen(kept.day).is_some_and(|choice| {
+                    book.place_as(at, choice, &kept.visits) || book.place(at, choice, &market)
+                }),
+                EarlierDays::New | EarlierDays::Out => {
+                    by_hand && place_pinned(&mut book, at, &market)
+                }
+            };
+            if !stays && *had != EarlierDays::Out {
+                changed.push(at);
+            }
+        }
+    }
+    for at in &changed {
+        let days = by_worth(property, &property.trees[*at], |choice| choice.p);
+        let _ = days
+            .into_iter()
+            .any(|(_, choice)| book.place(*at, choice, &market));
+    }
+    swap_in(&mut book, &market, &changed);
+    fill(&mut book, &market);
+    told(&book, priced)
+}
+
+/// A tree on the day that somebody chose.
+fn place_pinned(book: &mut Book<'_>, at: usize, market: &Market<'_>) -> bool {
+    let property = book.property;
+    let choice = property.choices(&property.trees[at]).next();
+    choice.is_some_and(|choice| book.place(at, choice, market))
 }
 
 fn scaled(prices: &[f64], share: f64) -> Vec<f64> {

@@ -57,6 +57,19 @@ plan-work-hours = Hours of work a person and day: { $hours }, after { $get_ready
 # $files (Text)
 plan-written = Written to { $folder }: { $files }.
 plan-look-first = A plan is no leave to cut. At each tree look up and round first: no wire, path, road or line within twice its height. What your local rules and a professional say goes before it.
+# $trees (Number)
+# $which (Text): some of their tags
+plan-moved = Moved against the earlier plan: { $trees } ({ $which }). plan.json says why.
+# $percent (Text)
+plan-fresh = A plan that keeps none of its days would be worth { $percent } % more: leave out --keep to see it.
+plan-kept-all = Every tree of the earlier plan keeps its day.
+# $metres (Text)
+# $day (Text): as 2027-06-12
+plan-unit-said = nothing within { $metres } m, said on { $day }
+# $unit (Text)
+# $trees (Number)
+# $distance (Text)
+plan-ask-within = { $unit } ({ $trees }): is any wire, path, road, building or boundary within { $distance } of any of these trees, twice the height of the tallest? If nothing is: --nothing-within "{ $unit }={ $distance }" --said-by NAME
 
 ## The calendar of a season
 # $trees (Number)
@@ -97,6 +110,17 @@ plan-out-of-range = { $option } { $typed }: give a number from { $from } to { $t
 # $folder (Text)
 # $why (Text)
 plan-unwritten = { $folder } could not be written: { $why }
+# $option (Text)
+# $typed (Text)
+plan-not-a-unit = { $option } { $typed }: name a part of the property and a distance, as "Old field=230 ft".
+# $option (Text)
+# $typed (Text)
+plan-not-a-reply = { $option } { $typed }: name a species and yes or no, as "Black locust=yes", or "Black locust@Old field=no".
+# $unit (Text)
+# $units (Text)
+plan-no-such-unit = No part of the list is called { $unit }. It has: { $units }.
+# $file (Text)
+plan-not-a-plan = { $file } is no plan.json that this program can keep.
 plan-none-planned = No tree can be ringed on these days.
 # $days (Text)
 plan-nearest-days = Days on which most of them could be: { $days }.

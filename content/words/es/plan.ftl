@@ -57,6 +57,19 @@ plan-work-hours = Horas de trabajo por persona y jornada: { $hours }, después d
 # $files (Text)
 plan-written = Escrito en { $folder }: { $files }.
 plan-look-first = Un plan no es permiso para cortar. En cada árbol mire primero hacia arriba y alrededor: ningún cable, sendero, camino o lindero a menos de dos veces su altura. Lo que digan las reglas locales y un profesional va antes.
+# $trees (Number)
+# $which (Text): algunas de sus placas
+plan-moved = Movidos frente al plan anterior: { $trees } ({ $which }). plan.json dice por qué.
+# $percent (Text)
+plan-fresh = Un plan que no conserve sus días valdría { $percent } % más: quite --keep para verlo.
+plan-kept-all = Cada árbol del plan anterior conserva su día.
+# $metres (Text)
+# $day (Text): as 2027-06-12
+plan-unit-said = nada a menos de { $metres } m, dicho el { $day }
+# $unit (Text)
+# $trees (Number)
+# $distance (Text)
+plan-ask-within = { $unit } ({ $trees }): ¿hay un cable, sendero, camino, edificio o lindero a menos de { $distance } de alguno de estos árboles, el doble de la altura del más alto? Si no hay nada: --nothing-within "{ $unit }={ $distance }" --said-by NOMBRE
 
 ## El calendario de una temporada
 # $trees (Number)
@@ -97,6 +110,17 @@ plan-out-of-range = { $option } { $typed }: dé un número de { $from } a { $to 
 # $folder (Text)
 # $why (Text)
 plan-unwritten = { $folder } no se pudo escribir: { $why }
+# $option (Text)
+# $typed (Text)
+plan-not-a-unit = { $option } { $typed }: nombre una parte de la propiedad y una distancia, como "Old field=230 ft".
+# $option (Text)
+# $typed (Text)
+plan-not-a-reply = { $option } { $typed }: nombre una especie y yes o no, como "Black locust=yes" o "Black locust@Old field=no".
+# $unit (Text)
+# $units (Text)
+plan-no-such-unit = Ninguna parte de la lista se llama { $unit }. Tiene: { $units }.
+# $file (Text)
+plan-not-a-plan = { $file } no es un plan.json que este programa pueda conservar.
 plan-none-planned = Ningún árbol se puede anillar en estos días.
 # $days (Text)
 plan-nearest-days = Días en que se podrían más de ellos: { $days }.

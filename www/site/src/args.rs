@@ -220,6 +220,21 @@ pub(crate) struct Plan {
     /// What an hour of work costs: it is written into the plan
     #[arg(long, value_name = "N")]
     pub wage: Option<String>,
+    /// Nothing that counts stands within a distance of any tree of a part of the property: "Old field=230 ft"
+    #[arg(long, value_name = "UNIT=DISTANCE")]
+    pub nothing_within: Vec<String>,
+    /// Who said so
+    #[arg(long, value_name = "NAME", default_value = "")]
+    pub said_by: String,
+    /// Whether every stem of a species' clones can be ringed: "Black locust=yes", or "Black locust@Old field=no"
+    #[arg(long, value_name = "SPECIES=REPLY")]
+    pub whole_clone: Vec<String>,
+    /// Whether others of a species' genus stand near: "Scots pine=no"
+    #[arg(long, value_name = "SPECIES=REPLY")]
+    pub same_genus_near: Vec<String>,
+    /// The plan.json of an earlier plan: its days stay unless something forces them
+    #[arg(long, value_name = "FILE")]
+    pub keep: Option<String>,
     /// With the plan what each tree adds to its bound
     #[arg(long)]
     pub whole: bool,

@@ -4,7 +4,7 @@
 pub mod shape;
 
 use shape::{
-    AreaPrice, AssumedConstant, BindOf, ClassOf, CrewOf, DayOf, ListOf, Objective, OtherOf,
+    AreaPrice, AssumedConstant, BindOf, ClassOf, CrewOf, DayOf, ListOf, Moved, Objective, OtherOf,
     PlanFile, Term, TreeOf, UnitOf, UnitYear, VisitOf,
 };
 
@@ -53,6 +53,10 @@ pub struct PlanFileFacts<'a> {
     pub wage: Option<f64>,
     /// Whether each tree's best reduced value is printed.
     pub whole: bool,
+    /// Units of which somebody said that nothing stands within a distance, metres.
+    pub said: &'a [(String, f64)],
+    /// Who said so; empty where no name was given.
+    pub said_by: &'a str,
     /// What is assumed.
     pub assumed: &'static [AssumedNumber],
 }
@@ -105,7 +109,7 @@ pub fn plan_file(
         from: iso(season.from),
         to: iso(season.to),
         slip: season.slip,
-        units: units(season, trees, planned),
+        units: units(asked, season, trees, planned),
         trees: rows.collect(),
         classes: classes.all,
         other: trees
@@ -116,7 +120,7 @@ pub fn plan_file(
         objective: objective(constants, asked, season, trees, planned),
         binds: binds.iter().map(bind_of).collect(),
         edits: Vec::new(),
-        moved: Vec::new(),
+        moved: moved(season, trees, planned),
         assumed: assumed(season, asked.assumed),
     }
 }
@@ -163,8 +167,15 @@ fn work_days(planned: &SeasonPlan) -> Vec<DayOf> {
         .collect()
 }
 
-fn units(season: &WorkSeason, trees: &[ListTree], planned: &SeasonPlan) -> Vec<UnitOf> {
+fn units(
+    asked: &PlanFileFacts<'_>,
+    season: &WorkSeason,
+    trees: &[ListTree],
+    planned: &SeasonPlan,
+) -> Vec<UnitOf> {
     let all = planned.units.iter().enumerate().map(|(unit, name)| {
+        let said = asked.said.iter().find(|(unit, _)| unit == name);
+        let said = said.map(|(_, metres)| *metres);
         let (mut basal, mut largest, mut used) = (0.0, 0.0_f64, 0.0);
         let of_unit = planned.property.trees.iter().zip(&planned.plan.trees);
         for (tree, of) in of_unit.filter(|(tree, _)| tree.unit == unit) {
@@ -185,9 +196,9 @@ fn units(season: &WorkSeason, trees: &[ListTree], planned: &SeasonPlan) -> Vec<U
                 used_m2: used,
             }],
             floor_share: None,
-            nothing_within_m: None,
-            said_by: None,
-            said_on: None,
+            nothing_within_m: said,
+            said_by: said.map(|_| asked.said_by.to_owned()),
+            said_on: said.map(|_| iso(asked.made_on)),
         }
     });
     all.collect()
@@ -397,6 +408,40 @@ fn objective(
             .collect(),
         terms: if asked.whole { terms() } else { Vec::new() },
     }
+}
+
+/// Trees that an earlier plan had on another day, and why they are not there.
+fn moved(season: &WorkSeason, trees: &[ListTree], planned: &SeasonPlan) -> Vec<Moved> {
+    let mut moved = Vec::new();
+    for (at, tree) in trees.iter().enumerate() {
+        let Some(kept) = season.kept.0.get(&tree.tree_id) else {
+            continue;
+        };
+        let on = planned.place[at].and_then(|place| planned.plan.trees[place].as_ref().ok());
+        let now = on.map(|on| planned.property.days[on.day].day);
+        if now == kept.day {
+            continue;
+        }
+        let allowed = |day: NaiveDate| {
+            let days = tree.judged().and_then(ring_need).map(|need| &need.days);
+            days.is_some_and(|days| days.iter().any(|(it, _)| *it == day))
+        };
+        let because = match (kept.day, now) {
+            (None, _) => "room",
+            (Some(day), _) if !season.days.contains(&day) => "no_work_day",
+            (Some(_), None) => planned.reasons[at].word(),
+            (Some(_), Some(_)) if tree.pinned.is_some() => "chosen",
+            (Some(day), Some(_)) if !allowed(day) => "not_allowed",
+            (Some(_), Some(_)) => "no_room",
+        };
+        moved.push(Moved {
+            tree_id: tree.tree_id.clone(),
+            from: kept.day.map(iso),
+            to: now.map(iso),
+            because: because.to_owned(),
+        });
+    }
+    moved
 }
 
 fn bind_of(bind: &Bind) -> BindOf {

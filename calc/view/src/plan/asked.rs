@@ -1,8 +1,9 @@
 //! What is asked of a plan, as typed, and the season that it means.
 
+use super::said::Said;
 use calc::terms::number::read_number;
 use calc_data::list::plan_constants;
-use calc_plan::{Crew, WorkSeason};
+use calc_plan::{Crew, Kept, WorkSeason};
 use chrono::{Datelike, Days, NaiveDate, Weekday};
 
 /// A season is no longer.
@@ -39,6 +40,14 @@ pub enum PlanField {
     Wage,
     /// The asker's day.
     Today,
+    /// Nothing stands near the trees of a unit.
+    NothingWithin,
+    /// What is said of a species that grows in clones.
+    WholeClone,
+    /// Whether others of a genus stand near.
+    SameGenusNear,
+    /// An earlier plan.
+    Keep,
 }
 
 impl PlanField {
@@ -59,6 +68,10 @@ impl PlanField {
             Self::Share => "share",
             Self::Wage => "wage",
             Self::Today => "today",
+            Self::NothingWithin => "nothing-within",
+            Self::WholeClone => "whole-clone",
+            Self::SameGenusNear => "same-genus-near",
+            Self::Keep => "keep",
         }
     }
 }
@@ -78,6 +91,10 @@ pub enum NotASeason {
     NoDays,
     /// No number from the first to the second, and what was typed.
     OutOfRange(PlanField, f64, f64, String),
+    /// No name of a part of the property with a distance.
+    NotAUnit(PlanField, String),
+    /// No name of a species with yes or no.
+    NotAReply(PlanField, String),
 }
 
 /// What is asked of a plan, as typed. Lists have a comma between their parts.
@@ -127,6 +144,8 @@ pub struct Asked {
     pub today: NaiveDate,
     /// What an hour of work costs.
     pub wage: Option<f64>,
+    /// What was said once for many trees.
+    pub said: Said,
 }
 
 impl Asked {
@@ -197,6 +216,7 @@ impl Asked {
                 crew,
                 slip: number(PlanField::Slip, typed.slip, 0.4, 0.95)?,
                 share,
+                kept: Kept::default(),
             },
             closed,
             spare,
@@ -206,6 +226,7 @@ impl Asked {
                 None => None,
                 Some(typed) => Some(number(PlanField::Wage, typed, 0.0, 10_000.0)?),
             },
+            said: Said::default(),
         })
     }
 }

@@ -11,7 +11,7 @@ use calc::question::settings::AskingGroup;
 use calc::terms::quantity::Units;
 use calc_data::list::plan_constants;
 use calc_list::Is;
-use calc_plan::{Bind, PlanFile, PlanningConstants, SeasonPlan};
+use calc_plan::{Bind, Kept, PlanFile, PlanningConstants, SeasonPlan};
 use core::cell::OnceCell;
 
 /// What a plan is made for beside its season.
@@ -35,6 +35,8 @@ pub struct Made {
     pub binds: Vec<Bind>,
     /// plan.json.
     pub file: PlanFile,
+    /// Where days of an earlier plan were kept: how many per cent more a plan without them would be worth.
+    pub fresh_percent: Option<f64>,
     about: About,
     /// What is told of each row, once a file asks for it.
     told: OnceCell<Vec<Told>>,
@@ -54,6 +56,22 @@ pub const FILES: [&str; 10] = [
     STANDING,
 ];
 const STANDING: &str = "standing.csv";
+
+/// How many per cent more a plan would be worth that keeps no day of an earlier one.
+fn fresh_percent(
+    constants: PlanningConstants<'_>,
+    asked: &Asked,
+    list: &ReadList,
+    planned: &SeasonPlan,
+) -> Option<f64> {
+    if asked.season.kept.is_empty() || planned.plan.value <= 0.0 {
+        return None;
+    }
+    let mut season = asked.season.clone();
+    season.kept = Kept::default();
+    let fresh = calc_plan::plan_list(constants, &season, &list.trees);
+    Some(100.0 * (fresh.plan.value / planned.plan.value - 1.0))
+}
 
 impl Made {
     /// The plan of a list whose trees were judged.
@@ -81,6 +99,8 @@ impl Made {
                 closed: &asked.closed,
                 wage: asked.wage,
                 whole: about.whole,
+                said: &asked.said.nothing_within,
+                said_by: &asked.said.by,
                 assumed: calc_data::list::tables().assumed,
             },
             &asked.season,
@@ -89,6 +109,7 @@ impl Made {
             &binds,
         );
         Self {
+            fresh_percent: fresh_percent(constants, asked, list, &planned),
             planned,
             binds,
             file,

@@ -2,6 +2,7 @@
 //!
 //! ```text
 //! asked::Asked::of(typed)               what is asked for: days, crew, limits
+//! said::Said                            what was said once for a unit or a species
 //! read::ListFile::of(bytes, decisions)  a file, and its rows as they are cut
 //! read::ReadList                        the list row by row, then its trees judged, in slices where somebody waits
 //! made::Made::of(list, asked)           its plan, and what limits it
@@ -11,9 +12,11 @@
 //! ```
 
 pub mod asked;
+pub mod earlier;
 mod geojson;
 pub mod made;
 pub mod paper;
 pub mod read;
+pub mod said;
 mod standing;
 mod tables;

@@ -1,9 +1,10 @@
 //! A list in memory, read row by row and then judged tree by tree: in slices, so that a page can stop it between two.
 
 use super::asked::Asked;
+use super::said::says_itself;
 use calc::models::season::Local;
-use calc::question::Question;
 use calc::question::settings::AskingGroup;
+use calc::question::{Question, Typed, read};
 use calc::reference::Reference;
 use calc::terms::place::Place;
 use calc::timing::places::climate::Places;
@@ -199,6 +200,22 @@ impl ReadList {
         self.trees.binary_search_by_key(&row, |tree| tree.row).ok()
     }
 
+    /// The names of its parts, in order; none for rows that name none.
+    #[must_use]
+    pub fn units(&self) -> Vec<&str> {
+        let mut units: Vec<&str> = self.rows().map(|(_, row)| unit_of(&row.tag)).collect();
+        units.sort_unstable();
+        units.dedup();
+        units.retain(|unit| !unit.is_empty());
+        units
+    }
+
+    /// Whether a part of it is called so.
+    #[must_use]
+    pub fn has_unit(&self, name: &str) -> bool {
+        self.rows().any(|(_, row)| unit_of(&row.tag) == name)
+    }
+
     /// Forgets what was judged: other days were asked for.
     pub fn judge_anew(&mut self) {
         self.trees.clear();
@@ -210,10 +227,11 @@ impl ReadList {
     pub fn judge(&mut self, lines: usize, asked: &Asked, answers: &mut JudgedTrees) -> bool {
         let to = self.judged.saturating_add(lines).min(self.lines.len());
         for line in &mut self.lines[self.judged..to] {
-            let Listed::Row(_, row, place) = line else {
+            let Listed::Row(record, row, place) = line else {
                 continue;
             };
-            *place = tree(self.reference, row, asked, answers).map(|(tree, question)| {
+            let of = (&*record, &self.columns[..], &**row);
+            *place = tree(self.reference, of, asked, answers).map(|(tree, question)| {
                 self.trees.push(tree);
                 self.questions.push(question);
                 self.trees.len() - 1
@@ -233,24 +251,49 @@ impl ReadList {
 /// The tree of a row, where it was understood, and the question that was judged.
 fn tree(
     reference: &'static Reference,
-    row: &Row,
+    (record, columns, row): (&Record, &[ColumnReading], &Row),
     asked: &Asked,
     answers: &mut JudgedTrees,
 ) -> Option<(ListTree, Option<AtPlace>)> {
     let mut question = None;
     let mut place = None;
+    let mut said_within_m = None;
     let reason = row.without_answer();
     let standing = match (&row.is, reason) {
         (_, Some("to_fix" | "not_a_tree")) | (Is::ToFix | Is::NotTree(_), _) => return None,
         (_, Some("skipped")) | (Is::LeftOut, _) => Progress::Skipped,
         (Is::Tree(typed, of), _) => {
             let local = answers.local(typed, of);
-            let judged = answers.each(typed, of, |question, local| {
-                let known = (reference, plan_constants());
-                let days = (asked.season.from, asked.judged_on.as_slice());
-                let judged = calc_plan::judge(known, question, local, days, asked.season.slip);
-                (Rc::new(judged), question.clone())
-            });
+            let unit = unit_of(&row.tag);
+            let (mut typed, mut of) = (typed.clone(), of.clone());
+            if asked
+                .said
+                .fill(&mut typed, of.tree.species.scientific, unit)
+            {
+                // What was filled in is yes or no: it reads.
+                of = read(reference, &typed).map_or(of, Box::new);
+            }
+            let mut judge = |typed: &Typed, of: &Question| {
+                answers.each(typed, of, |question, local| {
+                    let known = (reference, plan_constants());
+                    let days = (asked.season.from, asked.judged_on.as_slice());
+                    let judged = calc_plan::judge(known, question, local, days, asked.season.slip);
+                    (Rc::new(judged), question.clone())
+                })
+            };
+            let mut judged = judge(&typed, &of);
+            // What was said of its unit holds as far as the tree could reach, and where the row itself says nothing.
+            let within = asked.said.within(unit);
+            let within = within.filter(|within| judged.0.reach_m <= *within);
+            if let Some(within) = within
+                && !says_itself(columns, record, &typed)
+            {
+                typed.none_in_reach = true;
+                if let Ok(cleared) = read(reference, &typed) {
+                    judged = judge(&typed, &cleared);
+                    said_within_m = Some(within);
+                }
+            }
             place = match &judged.1.place {
                 Place::Point {
                     latitude,
@@ -277,6 +320,7 @@ fn tree(
         pinned: calc::question::read_day(&tag.pin).ok(),
         place,
         standing,
+        said_within_m,
     };
     Some((tree, question))
 }

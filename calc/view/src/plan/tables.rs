@@ -4,12 +4,13 @@ use super::asked::Asked;
 use super::paper::OnPaper;
 use super::read::{Listed, ReadList};
 use crate::list::{COLUMNS, cells, problem_cell};
-use crate::words::list as words;
+use crate::words::{list as words, m};
 use calc::question::Day;
 use calc::terms::day::iso;
 use calc::terms::small::decimals::fixed;
 use calc_list::{Is, Line, Record, Row, write};
 use calc_plan::{Planned, SeasonPlan};
+use chrono::NaiveDate;
 
 /// Columns behind those of `list`: what a day can be added up from.
 const MORE: [&str; 4] = ["plan_walk", "plan_team", "plan_order", "plan_unit_said"];
@@ -68,7 +69,7 @@ pub(super) fn told(read: &ReadList, planned: &SeasonPlan, asked: &Asked) -> Vec<
     });
     rows.map(|(row, tree)| {
         let (mut cells, behind, paper) = match tree {
-            Some(at) => of_tree(read, planned, *at),
+            Some(at) => of_tree(read, planned, asked.today, *at),
             None => without_tree(row),
         };
         cells.push(version.clone());
@@ -123,7 +124,7 @@ fn without_tree(row: &Row) -> Cells {
     (cells, vec![String::new(); MORE.len()], None)
 }
 
-fn of_tree(read: &ReadList, planned: &SeasonPlan, tree: usize) -> Cells {
+fn of_tree(read: &ReadList, planned: &SeasonPlan, on_day: NaiveDate, tree: usize) -> Cells {
     let reason = planned.reasons[tree].word();
     let on = planned.place[tree].and_then(|place| planned.plan.trees[place].as_ref().ok());
     let open = read.trees[tree].judged().is_some();
@@ -152,6 +153,13 @@ fn of_tree(read: &ReadList, planned: &SeasonPlan, tree: usize) -> Cells {
     row.push(reason.into());
     let kind = crate::kind::Kind::default();
     row.push(crate::status(kind, reference, &asked, &answer));
+    if let Some(within) = read.trees[tree].said_within_m {
+        row[at("plan_assumed")].push_str(";unit_said");
+        behind[3] = m::plan_unit_said(m::PlanUnitSaid {
+            metres: fixed(within, 1),
+            day: iso(on_day),
+        });
+    }
     let paper = on.map(|_| OnPaper::of(asked.tree.species, &answer));
     (row, behind, paper)
 }

@@ -6,8 +6,10 @@ use crate::command::list::{decisions, group, opened, refused, told};
 use crate::{args, terminal};
 use anyhow::{Context, Result};
 use calc_view::plan::asked::{Asked, PlanTyped};
+use calc_view::plan::earlier;
 use calc_view::plan::made::{About, Made};
 use calc_view::plan::read::{ListFile, ReadList, judged_trees};
+use calc_view::plan::said::{Said, SaidTyped};
 use calc_view::words::message::{pack, take_all};
 use calc_view::words::{m, within};
 use std::process::ExitCode;
@@ -45,14 +47,32 @@ fn plan(options: &args::Plan) -> Result<ExitCode> {
         wage: options.wage.as_deref(),
         today: &told.today,
     };
-    let asked = match Asked::of(&typed) {
+    let reference = calc_data::whole();
+    let said = SaidTyped {
+        nothing_within: &options.nothing_within,
+        said_by: &options.said_by,
+        whole_clone: &options.whole_clone,
+        same_genus_near: &options.same_genus_near,
+    };
+    let asked = Asked::of(&typed).and_then(|mut asked| {
+        asked.said = Said::of(reference, &said, reading.units)?;
+        Ok(asked)
+    });
+    let mut asked = match asked {
         Ok(asked) => asked,
         Err(what) => {
             terminal::tell(&sentences::not_a_season(&what));
             return Ok(ExitCode::from(2));
         }
     };
-    let reference = calc_data::whole();
+    if let Some(name) = &options.keep {
+        let text = String::from_utf8(read_file(name)?).ok();
+        let Some(kept) = text.and_then(|text| earlier::kept(&text)) else {
+            terminal::tell(&m::plan_not_a_plan(name.as_str()));
+            return Ok(ExitCode::from(2));
+        };
+        asked.season.kept = kept;
+    }
     let bytes = read_file(&options.file)?;
     let file = match ListFile::of(&bytes, &decisions) {
         Ok(file) => file,
@@ -63,6 +83,18 @@ fn plan(options: &args::Plan) -> Result<ExitCode> {
         Err(code) => return Ok(code),
     };
     let mut read = ReadList::of(&file, reference, opened)?;
+    if let Some((name, _)) = asked
+        .said
+        .nothing_within
+        .iter()
+        .find(|(name, _)| !read.has_unit(name))
+    {
+        terminal::tell(&m::plan_no_such_unit(m::PlanNoSuchUnit {
+            unit: name.as_str(),
+            units: read.units().join(", "),
+        }));
+        return Ok(ExitCode::from(2));
+    }
     let mut answers = judged_trees(reference, calc_data::places::places(), group.clone());
     while read.judge(usize::MAX, &asked, &mut answers) {}
     let about = About {
@@ -94,7 +126,11 @@ fn plan(options: &args::Plan) -> Result<ExitCode> {
         }));
         return Ok(ExitCode::from(1));
     }
-    let said = sentences::of(&made, &asked, (&options.out, &files));
+    let said = sentences::of(
+        (&made, &read),
+        &asked,
+        (&options.out, &files, reading.units),
+    );
     terminal::print(&said)?;
     if made.planned.plan.planned() == 0 {
         terminal::tell(&sentences::none_planned(&asked, &read));

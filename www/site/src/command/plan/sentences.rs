@@ -1,8 +1,11 @@
 //! A plan in a few sentences: what there is, what can be ringed, what is left and why, what limits it.
 
+use calc::answer::Conditional;
 use calc::terms::day::iso;
+use calc::terms::quantity::Units;
 use calc::terms::small::decimals::fixed;
 use calc_plan::{ComesTo, LooserLimit};
+use calc_view::measure;
 use calc_view::plan::asked::{Asked, NotASeason, PlanField};
 use calc_view::plan::made::Made;
 use calc_view::plan::paper::counted;
@@ -15,11 +18,17 @@ use std::path::Path;
 /// So many days are named where no tree can be ringed on those that were.
 const NEAREST: usize = 3;
 
+/// A fresh plan that is worth more by this many per cent is told.
+const FRESH: f64 = 1.0;
 /// So many tags are named.
 const TAGS: usize = 6;
 
 /// All of it, a line each. What is none is left out; the parts add up to the trees that are ready.
-pub(super) fn of(made: &Made, asked: &Asked, (folder, files): (&Path, &[&str])) -> String {
+pub(super) fn of(
+    (made, read): (&Made, &ReadList),
+    asked: &Asked,
+    (folder, files, shown_in): (&Path, &[&str], Units),
+) -> String {
     let (file, planned, binds) = (&made.file, &made.planned, &made.binds);
     let crew = &asked.season.crew;
     let mut lines = counted(file);
@@ -37,6 +46,21 @@ pub(super) fn of(made: &Made, asked: &Asked, (folder, files): (&Path, &[&str])) 
     }
     // Behind the first two sentences, in front of what is left.
     lines.splice(2..2, limits);
+    lines.extend(what_could_they_hit(read, shown_in));
+    if !asked.season.kept.is_empty() {
+        let moved = file.moved.iter().take(TAGS).map(|it| it.tree_id.as_str());
+        let mut which: Vec<&str> = moved.collect();
+        if file.moved.len() > TAGS {
+            which.push("…");
+        }
+        lines.push(match file.moved.len() {
+            0 => m::PLAN_KEPT_ALL.into(),
+            trees => m::plan_moved(trees.to_string(), which.join(", ")),
+        });
+        if let Some(percent) = made.fresh_percent.filter(|percent| *percent > FRESH) {
+            lines.push(m::plan_fresh(fixed(percent, 1)));
+        }
+    }
     let trees = planned.plan.trees.iter().flatten();
     let open = trees
         .flat_map(|tree| &tree.visits)
@@ -77,6 +101,35 @@ pub(super) fn of(made: &Made, asked: &Asked, (folder, files): (&Path, &[&str])) 
     }));
     lines.push(m::PLAN_LOOK_FIRST.into());
     lines.join("\n") + "\n"
+}
+
+/// Parts of the property whose trees wait for what they could hit, most trees first, with the distance to ask for: twice
+/// the height of the tallest of them.
+fn what_could_they_hit(read: &ReadList, units_shown: Units) -> Vec<String> {
+    let mut units: BTreeMap<&str, (usize, f64)> = BTreeMap::new();
+    for tree in &read.trees {
+        let within = tree.judged().and_then(|judged| {
+            let mut asks = judged.asks.iter();
+            asks.find_map(|open| match open {
+                Conditional::NothingInReach { within_m } => Some(*within_m),
+                _ => None,
+            })
+        });
+        if let Some(within) = within.filter(|_| !tree.unit.is_empty()) {
+            let of = units.entry(&tree.unit).or_default();
+            *of = (of.0 + 1, of.1.max(within));
+        }
+    }
+    let mut units: Vec<_> = units.into_iter().collect();
+    units.sort_by_key(|(unit, (trees, _))| (std::cmp::Reverse(*trees), *unit));
+    let lines = units.into_iter().map(|(unit, (trees, within))| {
+        m::plan_ask_within(m::PlanAskWithin {
+            unit,
+            trees: trees.to_string(),
+            distance: measure::reach(within).first(units_shown),
+        })
+    });
+    lines.collect()
 }
 
 /// Why nothing was planned, and the days on which most trees could be.
@@ -139,6 +192,14 @@ pub(super) fn not_a_season(why: &NotASeason) -> String {
         NotASeason::TooLong => m::PLAN_SEASON_TOO_LONG.into(),
         NotASeason::NotWeekDays(typed) => m::plan_not_week_days(typed.as_str()),
         NotASeason::NoDays => m::PLAN_NO_DAYS.into(),
+        NotASeason::NotAUnit(field, typed) => m::plan_not_a_unit(m::PlanNotAUnit {
+            option: option(field),
+            typed,
+        }),
+        NotASeason::NotAReply(field, typed) => m::plan_not_a_reply(m::PlanNotAReply {
+            option: option(field),
+            typed,
+        }),
         NotASeason::OutOfRange(field, from, to, typed) => m::plan_out_of_range(m::PlanOutOfRange {
             option: option(field),
             from: from.to_string(),

@@ -1,0 +1,168 @@
+//! What was said once for many trees: that nothing stands near any tree of a unit, and what a rule of a species leaves
+//! open. A row that says something itself keeps what it says.
+
+use super::asked::{NotASeason, PlanField};
+use calc::question::{Found, Text, Typed, find_species};
+use calc::reference::Reference;
+use calc::terms::number::read_number;
+use calc::terms::quantity::Units;
+use calc_data::list::{Column, WordKind, fold, tables};
+use calc_list::Record;
+use calc_list::reading::ColumnReading;
+
+/// The nearest and the farthest distance that can be said, metres.
+const DISTANCES: (f64, f64) = (1.0, 500.0);
+
+/// What can be said, as typed: `Old field=230 ft`; `Black locust=yes`, or `Black locust@Old field=no` for one unit.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct SaidTyped<'a> {
+    /// Nothing stands within a distance of any tree of a unit.
+    pub nothing_within: &'a [String],
+    /// Who said that.
+    pub said_by: &'a str,
+    /// Whether every stem of the clones of a species can be ringed.
+    pub whole_clone: &'a [String],
+    /// Whether others of its genus stand near.
+    pub same_genus_near: &'a [String],
+}
+
+/// A reply for a species, everywhere or in one unit.
+#[derive(Clone, Debug)]
+struct Reply {
+    /// Its scientific name.
+    species: &'static str,
+    unit: Option<String>,
+    yes: bool,
+}
+
+/// What was said.
+#[derive(Clone, Debug, Default)]
+pub struct Said {
+    /// Units, and the distance in metres within which nothing stands.
+    pub nothing_within: Vec<(String, f64)>,
+    /// Who said so; empty where no name was given.
+    pub by: String,
+    whole_clone: Vec<Reply>,
+    same_genus_near: Vec<Reply>,
+}
+
+impl Said {
+    /// Of what was typed. Distances without a unit are in the list's.
+    ///
+    /// # Errors
+    /// What was not understood.
+    pub fn of(
+        reference: &'static Reference,
+        typed: &SaidTyped<'_>,
+        units: Units,
+    ) -> Result<Self, NotASeason> {
+        let replies = |field: PlanField, all: &[String]| -> Result<Vec<Reply>, NotASeason> {
+            all.iter()
+                .map(|typed| {
+                    reply(reference, typed)
+                        .ok_or_else(|| NotASeason::NotAReply(field, typed.clone()))
+                })
+                .collect()
+        };
+        let within = typed.nothing_within.iter().map(|typed| {
+            distance(typed, units)
+                .ok_or_else(|| NotASeason::NotAUnit(PlanField::NothingWithin, typed.clone()))
+        });
+        Ok(Self {
+            nothing_within: within.collect::<Result<_, _>>()?,
+            by: typed.said_by.trim().to_owned(),
+            whole_clone: replies(PlanField::WholeClone, typed.whole_clone)?,
+            same_genus_near: replies(PlanField::SameGenusNear, typed.same_genus_near)?,
+        })
+    }
+
+    /// The distance within which nothing stands at any tree of a unit, metres.
+    #[must_use]
+    pub fn within(&self, unit: &str) -> Option<f64> {
+        let mut units = self.nothing_within.iter();
+        units.find(|(of, _)| of == unit).map(|(_, metres)| *metres)
+    }
+
+    /// Fills in what was said of a tree's species; whether anything was.
+    pub(super) fn fill(&self, typed: &mut Typed, species: &str, unit: &str) -> bool {
+        let yes = |yes: bool| Some(Text(if yes { "yes" } else { "no" }.to_owned()));
+        let mut filled = false;
+        for (replies, slot) in [
+            (&self.whole_clone, &mut typed.whole_clone),
+            (&self.same_genus_near, &mut typed.same_genus_near),
+        ] {
+            if let (None, Some(reply)) = (&slot, said_of(replies, species, unit)) {
+                *slot = yes(reply);
+                filled = true;
+            }
+        }
+        filled
+    }
+}
+
+/// What was said of a unit goes before what was said everywhere.
+fn said_of(replies: &[Reply], species: &str, unit: &str) -> Option<bool> {
+    let of = |in_unit: Option<&str>| {
+        let mut all = replies.iter();
+        all.find(|it| it.species == species && it.unit.as_deref() == in_unit)
+    };
+    of(Some(unit)).or_else(|| of(None)).map(|reply| reply.yes)
+}
+
+/// Whether a row says itself what its tree could hit: then nothing that was said of its unit holds for it.
+pub(super) fn says_itself(columns: &[ColumnReading], record: &Record, typed: &Typed) -> bool {
+    let line = typed.line_within_reach.as_ref();
+    // `none` is a reply, or the list's word for nothing: the reader of rows knows which. `unknown` is a reply too: nobody
+    // could tell.
+    let said = |cell: &str| {
+        let folded = fold(cell);
+        match tables().word(WordKind::Target, &folded) {
+            Some(word) => word != "none",
+            None => tables().word(WordKind::Missing, &folded).is_none(),
+        }
+    };
+    let target = columns.iter().enumerate().any(|(at, column)| {
+        let cell = record.cell(at).trim();
+        !cell.is_empty()
+            && matches!(column.is, Column::Target | Column::TargetDistance)
+            && said(cell)
+    });
+    typed.none_in_reach
+        || target
+        || !typed.targets.is_empty()
+        || line.is_some_and(|line| line.0 != "no")
+}
+
+fn distance(typed: &str, units: Units) -> Option<(String, f64)> {
+    let (unit, distance) = typed.rsplit_once('=')?;
+    let number = read_number(distance).ok()?;
+    let in_mm = match (number.unit, units) {
+        (Some(unit), _) => unit.in_mm()?,
+        (None, Units::Us) => calc::terms::quantity::M_PER_FT * 1000.0,
+        (None, Units::Metric) => 1000.0,
+    };
+    let metres = number.value * in_mm / 1000.0;
+    let fits = (DISTANCES.0..=DISTANCES.1).contains(&metres);
+    fits.then(|| (unit.trim().to_owned(), metres))
+}
+
+fn reply(reference: &'static Reference, typed: &str) -> Option<Reply> {
+    let (of, reply) = typed.rsplit_once('=')?;
+    let (species, unit) = match of.split_once('@') {
+        Some((species, unit)) => (species, Some(unit.trim().to_owned())),
+        None => (of, None),
+    };
+    let Found::One(species) = find_species(reference, species.trim(), None) else {
+        return None;
+    };
+    let yes = match tables().word(WordKind::YesNo, &fold(reply.trim()))? {
+        "yes" => true,
+        "no" => false,
+        _ => return None,
+    };
+    Some(Reply {
+        species: species.scientific,
+        unit,
+        yes,
+    })
+}
