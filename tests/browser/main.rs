@@ -47,6 +47,7 @@ mod settings;
 mod sheets;
 mod single;
 mod site;
+mod species_page;
 mod town;
 mod version;
 

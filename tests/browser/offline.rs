@@ -3,7 +3,7 @@
 
 use crate::Outcome;
 use crate::browser::{Browser, in_browser};
-use crate::site::{Server, copy, pages};
+use crate::site::{Server, copy, is_species, pages};
 use serde_json::json;
 use std::path::Path;
 
@@ -45,7 +45,8 @@ pub(crate) async fn expect_refused(browser: &Browser) -> Outcome {
 
 /// Every page in English opens with a heading and its style sheet.
 pub(crate) async fn expect_every_page(browser: &Browser, address: &str) -> Outcome {
-    for page in pages().iter().filter(|page| !page.starts_with("es/")) {
+    let kept = |page: &&String| !page.starts_with("es/") && !is_species(page);
+    for page in pages().iter().filter(kept) {
         browser.open_page(&format!("{address}{page}")).await?;
         let seen = browser
             .run("return [document.querySelector('h1')?.textContent ?? '', document.styleSheets.length];")
@@ -250,7 +251,7 @@ fn a_site_built_without_offline_says_nothing_of_it_on_any_page() {
         "Guardado en este aparato",
         "offline/",
     ];
-    for page in pages() {
+    for page in pages().into_iter().filter(|page| !is_species(page)) {
         // What changed in the program is told as it was, and an answer may say that a wood has no signal.
         if page.ends_with("changes/") {
             continue;

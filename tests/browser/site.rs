@@ -28,7 +28,7 @@ fn run(command: &mut Command) {
 }
 
 /// The site's program.
-fn program() -> &'static Path {
+pub(crate) fn program() -> &'static Path {
     static PROGRAM: OnceLock<PathBuf> = OnceLock::new();
     PROGRAM.get_or_init(|| {
         run(Command::new(env!("CARGO")).args(["build", "--quiet", "--package", "slipbark"]));
@@ -190,7 +190,18 @@ impl Drop for Server {
     }
 }
 
-/// Every page of the site, as addresses below its origin.
+/// Of some 160 pages of one template these stand for all: a tree that asks for visits, one that answers by suckers, a
+/// group without plates.
+const SPECIES: [&str; 3] = ["norway-maple", "tree-of-heaven", "palms-group"];
+
+/// Whether an address is the page of one species.
+pub(crate) fn is_species(page: &str) -> bool {
+    let own = page.strip_prefix("es/").unwrap_or(page);
+    own.strip_prefix("species/")
+        .is_some_and(|rest| !rest.is_empty())
+}
+
+/// Every page of the site but for most of those of one species, as addresses below its origin.
 pub(crate) fn pages() -> Vec<String> {
     let mut pages = vec![String::new()];
     let mut folders = vec![built().to_path_buf()];
@@ -204,7 +215,10 @@ pub(crate) fn pages() -> Vec<String> {
                         .expect("inside")
                         .to_string_lossy()
                         .replace('\\', "/");
-                    pages.push(format!("{inside}/"));
+                    let page = format!("{inside}/");
+                    if !is_species(&page) || SPECIES.iter().any(|name| inside.ends_with(name)) {
+                        pages.push(page);
+                    }
                 }
                 folders.push(path);
             }

@@ -16,6 +16,7 @@ pub mod reach;
 pub mod ring;
 pub mod season;
 mod sources;
+pub mod species;
 mod stop;
 #[cfg(test)]
 mod tests;

@@ -15,6 +15,7 @@
 //! ruler::foot(out, width_mm, inches, centimetres)       print: 1:1
 //! ruler::head(out)                                      the ruled line of page head and foot
 //! tree::stand(out)                                      the tree of the home page, decor
+//! plate::leaf, twig, fruit, bark(out, &marks, says)     a species by its marks, on its own page
 //! ```
 //!
 //! Drawings that one part alone has stand with it, and use the same pens:
@@ -35,6 +36,7 @@ pub mod glyph;
 pub mod mark;
 pub mod number;
 pub(crate) mod pen;
+pub mod plate;
 pub mod range;
 pub mod ruler;
 

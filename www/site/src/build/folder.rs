@@ -72,7 +72,7 @@ pub(crate) fn write(out: &Path, files: &[File], today: NaiveDate, kept: &Path) -
     for file in plain {
         put(&out.join(&file.path), &file.bytes)?;
     }
-    let texts: Vec<&[u8]> = to_pack.iter().map(|file| file.bytes.as_slice()).collect();
+    let texts: Vec<_> = to_pack.iter().map(|file| packed::Text::of(file)).collect();
     for (file, packed) in to_pack.iter().zip(packed::pack(&texts, kept)) {
         // A build that breaks here leaves nothing packed that is not of its file.
         for name in names(file) {

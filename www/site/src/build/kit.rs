@@ -41,7 +41,7 @@ pub(crate) fn pack(root: &Path, kept: &Path, mut files: Vec<File>) -> Result<Fil
     // The single file is there to be downloaded.
     let worth = |file: &&File| packed::is_worth_it(&file.path) && file.path != single::NAME;
     let (to_pack, mut entries): (Vec<_>, Vec<_>) = files.iter().partition(worth);
-    let texts: Vec<&[u8]> = to_pack.iter().map(|file| file.bytes.as_slice()).collect();
+    let texts: Vec<_> = to_pack.iter().map(|file| packed::Text::of(file)).collect();
     let mut beside = Vec::new();
     for (file, ways) in to_pack.iter().zip(packed::pack(&texts, kept)) {
         for ((ending, _), bytes) in packed::WAYS.iter().zip(ways) {

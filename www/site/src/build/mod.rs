@@ -8,6 +8,7 @@ pub(crate) mod hosts;
 mod interface;
 mod kit;
 pub(crate) mod languages;
+mod leaf_marks;
 mod markdown;
 pub(crate) mod packed;
 pub(crate) mod pages;
@@ -16,6 +17,7 @@ mod single;
 mod snippets;
 mod sources;
 mod species_list;
+mod species_pages;
 mod static_answers;
 mod template;
 pub(crate) mod version;
@@ -163,7 +165,7 @@ fn naming(
     script(&scripts.join(file), &names)
 }
 
-/// The service worker with the list of all files in it, each with its digest, and with its language where it is of use
+/// The service worker with the list of the files that it keeps in it, each with its digest, and with its language where it is of use
 /// in one alone. The cache's name is
 /// the digest of all paths and bytes, and of the worker's own code: a changed
 /// worker must not install into the cache that the one before still serves.
@@ -176,6 +178,7 @@ fn worker(scripts: &Path, files: &[File]) -> Result<File> {
     let version = digest(all.chain([("sw.js", code.as_slice())]));
     let list: Vec<_> = files
         .iter()
+        .filter(|file| !species_pages::is_one(&file.path))
         .map(|file| {
             let mut entry = vec![file.address().to_owned(), file.integrity()];
             entry.extend(pages::only_in(&file.path).map(str::to_owned));

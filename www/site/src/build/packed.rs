@@ -1,7 +1,9 @@
-//! Files packed beforehand, as a server sends them: brotli (RFC 7932) and gzip (RFC 1952), each at its best level. What was
-//! packed once is kept by its digest, since that takes seconds.
+//! Files packed beforehand, as a server sends them: brotli (RFC 7932) and gzip (RFC 1952), each at its best level but for
+//! the many pages of species, which would take a minute for three bytes in a hundred. What was packed once is kept by its
+//! digest, since that takes seconds.
 
-use crate::build::assets::hex;
+use crate::build::assets::{File, hex};
+use crate::build::species_pages::is_one as is_species_page;
 use crate::project;
 use flate2::{Compression, write::GzEncoder};
 use sha2::{Digest as _, Sha256};
@@ -12,7 +14,25 @@ use std::sync::Mutex;
 use std::sync::atomic::{AtomicUsize, Ordering};
 
 /// A way to pack: the ending of the packed file's name, and how.
-type Way = (&'static str, fn(&[u8]) -> Vec<u8>);
+type Way = (&'static str, fn(&Text<'_>) -> Vec<u8>);
+
+/// What is packed.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(crate) struct Text<'a> {
+    bytes: &'a [u8],
+    /// Whether the best level is worth its time.
+    best: bool,
+}
+
+impl<'a> Text<'a> {
+    /// A file of the site.
+    pub(crate) fn of(file: &'a File) -> Self {
+        Self {
+            bytes: &file.bytes,
+            best: !is_species_page(&file.path),
+        }
+    }
+}
 
 /// The ways that a file is packed.
 pub(crate) const WAYS: [Way; 2] = [(".br", brotli), (".gz", gzip)];
@@ -37,9 +57,9 @@ pub(crate) fn is_worth_it(path: &str) -> bool {
     )
 }
 
-fn brotli(bytes: &[u8]) -> Vec<u8> {
+fn brotli(Text { bytes, best }: &Text<'_>) -> Vec<u8> {
     let params = brotli::enc::BrotliEncoderParams {
-        quality: 11,
+        quality: if *best { 11 } else { 9 },
         // The largest window that every browser takes.
         lgwin: 24,
         size_hint: bytes.len(),
@@ -47,11 +67,11 @@ fn brotli(bytes: &[u8]) -> Vec<u8> {
     };
     let mut packed = Vec::new();
     // Memory takes whatever is written to it.
-    let _ = brotli::BrotliCompress(&mut &*bytes, &mut packed, &params);
+    let _ = brotli::BrotliCompress(&mut &**bytes, &mut packed, &params);
     packed
 }
 
-fn gzip(bytes: &[u8]) -> Vec<u8> {
+fn gzip(Text { bytes, .. }: &Text<'_>) -> Vec<u8> {
     let mut packer = GzEncoder::new(Vec::new(), Compression::best());
     let done = packer.write_all(bytes).and_then(|()| packer.finish());
     done.unwrap_or_default()
@@ -63,8 +83,8 @@ pub(crate) fn cache(root: &Path) -> PathBuf {
 }
 
 /// A text packed in one way, from the folder `kept` if it is there, else put there.
-fn packed(text: &[u8], (ending, way): Way, kept: &Path) -> Vec<u8> {
-    let file = kept.join(hex(&Sha256::digest(text)) + ending);
+fn packed(text: &Text<'_>, (ending, way): Way, kept: &Path) -> Vec<u8> {
+    let file = kept.join(hex(&Sha256::digest(text.bytes)) + ending);
     if let Ok(packed) = std::fs::read(&file) {
         return packed;
     }
@@ -79,21 +99,26 @@ fn packed(text: &[u8], (ending, way): Way, kept: &Path) -> Vec<u8> {
 
 /// Packs each of `texts` in every way of [`WAYS`], on all processors; none where it does not become smaller. The same
 /// bytes are packed once: `kept` is the folder that keeps them.
-pub(crate) fn pack(texts: &[&[u8]], kept: &Path) -> Vec<[Option<Vec<u8>>; WAYS.len()]> {
-    let mut once: Vec<&[u8]> = texts.to_vec();
+pub(crate) fn pack(texts: &[Text<'_>], kept: &Path) -> Vec<[Option<Vec<u8>>; WAYS.len()]> {
+    let mut once: Vec<Text<'_>> = texts.to_vec();
     // The longest first, so that the last ones to end are short.
-    once.sort_by(|a, b| b.len().cmp(&a.len()).then_with(|| a.cmp(b)));
-    once.dedup();
+    once.sort_by(|a, b| {
+        b.bytes
+            .len()
+            .cmp(&a.bytes.len())
+            .then_with(|| a.bytes.cmp(b.bytes))
+    });
+    once.dedup_by(|a, b| a.bytes == b.bytes);
     let next = AtomicUsize::new(0);
     let done: Mutex<HashMap<&[u8], _>> = Mutex::default();
     let work = || {
         while let Some(&text) = once.get(next.fetch_add(1, Ordering::Relaxed)) {
             let packed = WAYS.map(|way| {
-                Some(packed(text, way, kept))
-                    .filter(|packed| !packed.is_empty() && packed.len() < text.len())
+                Some(packed(&text, way, kept))
+                    .filter(|packed| !packed.is_empty() && packed.len() < text.bytes.len())
             });
             if let Ok(mut done) = done.lock() {
-                done.insert(text, packed);
+                done.insert(text.bytes, packed);
             }
         }
     };
@@ -105,7 +130,7 @@ pub(crate) fn pack(texts: &[&[u8]], kept: &Path) -> Vec<[Option<Vec<u8>>; WAYS.l
         work();
     });
     let done = done.into_inner().unwrap_or_default();
-    let of = |text: &&[u8]| done.get(text).cloned().unwrap_or_default();
+    let of = |text: &Text<'_>| done.get(text.bytes).cloned().unwrap_or_default();
     texts.iter().map(of).collect()
 }
 
@@ -119,6 +144,7 @@ mod tests {
         let long = "bark and sapwood, ".repeat(500);
         let texts = [long.as_bytes(), b"x", long.as_bytes(), b"\0asm\x01\0\0\0"];
         let kept = std::env::temp_dir().join(format!("slipbark-kept-{}", std::process::id()));
+        let texts = texts.map(|bytes| Text { bytes, best: true });
         let packed = pack(&texts, &kept);
         let again = pack(&texts, &kept);
         let _ = std::fs::remove_dir_all(&kept);

@@ -2,6 +2,7 @@
 
 use crate::build::assets::{Assets, File};
 use crate::build::snippets::{self, Gaps};
+use crate::build::species_pages::{self, Facts};
 use crate::build::template::{Template, fill};
 use crate::build::{
     interface, languages, markdown, sources, species_list, static_answers, version,
@@ -94,12 +95,14 @@ pub(crate) fn render(
     full: &[File],
 ) -> Result<Vec<File>> {
     let mut files = Vec::new();
+    let facts = species_pages::facts(root)?;
     for language in languages::all() {
         let site = Site {
             root,
             base,
             offline,
             language,
+            facts: &facts,
         };
         files.extend(languages::speaking(language, || site.render(assets, full))?);
     }
@@ -113,6 +116,8 @@ struct Site<'a> {
     /// Whether it is kept on the device, and says so.
     offline: bool,
     language: &'static str,
+    /// What the pages of the species say.
+    facts: &'a [Facts],
 }
 
 impl Site<'_> {
@@ -173,6 +178,14 @@ impl Site<'_> {
         for page in PAGES.iter().filter(kept) {
             let path = format!("{home}{}index.html", page.folder);
             write(path, page.file, Some(page.folder), &mut common)?;
+        }
+        let site_home = self.home();
+        for facts in self.facts {
+            let name = calc_view::words::phrase::tree(facts.species);
+            common.insert("species-name", calc_view::words::phrase::sentence(name));
+            common.insert("species-one-body", species_pages::body(facts, &site_home));
+            let path = format!("{home}{}index.html", facts.folder);
+            write(path, "species-one.html", Some(&facts.folder), &mut common)?;
         }
         if self.language == languages::FIRST {
             // One for every language: a server knows one page for what it has not.
@@ -338,7 +351,8 @@ impl Site<'_> {
         let home = self.home();
         let mut links = String::new();
         for (folder, name) in NAV {
-            let current = if here == Some(*folder) {
+            let inside = here.is_some_and(|here| !folder.is_empty() && here.starts_with(folder));
+            let current = if here == Some(*folder) || inside {
                 " aria-current=\"page\""
             } else {
                 ""

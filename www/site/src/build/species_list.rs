@@ -2,6 +2,7 @@
 //! sizes of trunk what the calculator says. Made by the same core and the same view as the live answer; it stands
 //! without script, and each line carries the names by which a script finds it.
 
+use super::species_pages;
 use super::static_answers::ask;
 use anyhow::Result;
 use calc::answer::Answer;
@@ -95,14 +96,8 @@ impl Line {
         })
     }
 
-    /// Whether a ring suits it on the condition that every stem of its clone is ringed: the row of the methods says so.
     fn is_clone(&self) -> bool {
-        self.asked.iter().any(|(_, answer)| {
-            let reasons = answer.methods.iter().flat_map(|line| &line.reasons);
-            reasons
-                .into_iter()
-                .any(|reason| reason.rule == "suitable_clone")
-        })
+        is_clone(&self.asked)
     }
 
     fn suits(&self) -> Suitability {
@@ -111,6 +106,16 @@ impl Line {
             suits => suits,
         }
     }
+}
+
+/// Whether a ring suits a tree on the condition that every stem of its clone is ringed: the row of the methods says so.
+pub(super) fn is_clone(asked: &[(Question, Answer)]) -> bool {
+    asked.iter().any(|(_, answer)| {
+        let reasons = answer.methods.iter().flat_map(|line| &line.reasons);
+        reasons
+            .into_iter()
+            .any(|reason| reason.rule == "suitable_clone")
+    })
 }
 
 /// Small letters without the accents that names of trees have.
@@ -252,6 +257,13 @@ fn row(out: &mut Page<'_>, base: &str, line: &Line) {
         species: Some(Text::from(species.names[0])),
         ..Typed::default()
     };
+    if !species.unknown {
+        out.open("p");
+        out.open("a");
+        out.attr("href", &format!("{base}{}", species_pages::folder(species)));
+        out.text(m::species_one_more(line.name));
+        out.close_two();
+    }
     if let Some(link) = share::write(&asked, false) {
         out.open("p");
         out.open("a");
@@ -262,7 +274,7 @@ fn row(out: &mut Page<'_>, base: &str, line: &Line) {
     out.close_two();
 }
 
-fn latin(out: &mut Page<'_>, species: &Species) {
+pub(super) fn latin(out: &mut Page<'_>, species: &Species) {
     out.open("i");
     out.attr("lang", "la");
     out.text(species.scientific);
@@ -279,7 +291,7 @@ fn sign(suits: Suitability) -> Glyph {
 }
 
 /// What comes of a cut: sprouts from the base, suckers from the roots.
-fn after(species: &Species) -> String {
+pub(super) fn after(species: &Species) -> String {
     let base = m::species_basal(species.basal);
     let roots = m::species_suckering(species.suckering);
     match (species.basal, species.suckering) {

@@ -1,0 +1,49 @@
+//! The parts of an answer that the page of one species shows: no card, nothing that speaks of one tree's own place.
+
+use super::frame::{folded, shown};
+use super::{HostOptions, cautions, confidence, habitat, method, region, season, visits, working};
+use crate::out::Out;
+use crate::page::Page;
+use calc::answer::Answer;
+use calc::question::Question;
+use calc::reference::Reference;
+
+/// Writes how the tree is told from those that it is mistaken for; nothing where no look-alike is known.
+pub fn look_alikes(
+    out: &mut dyn Out,
+    reference: &'static Reference,
+    question: &Question,
+    answer: &Answer,
+    options: &HostOptions<'_>,
+) {
+    let cx = region(reference, question, answer, options);
+    if let Some(part) = confidence::identity(&cx) {
+        (part.body)(&mut Page::new(out), &cx);
+    }
+}
+
+/// Writes when the bark slips, the cautions, and folded behind them what comes after, the methods and the working.
+pub fn parts(
+    out: &mut dyn Out,
+    reference: &'static Reference,
+    question: &Question,
+    answer: &Answer,
+    options: &HostOptions<'_>,
+) {
+    let cx = region(reference, question, answer, options);
+    let out = &mut Page::new(out);
+    out.open_class("div", "two");
+    out.open("div");
+    shown(out, &cx, &season::part(&cx));
+    out.close();
+    out.open("div");
+    shown(out, &cx, &cautions::part(&cx));
+    out.close_two();
+    out.open_class("div", "folds cols");
+    let after = visits::part(&cx).into_iter().chain(habitat::part(&cx));
+    let rest = [method::part(&cx), confidence::part(&cx), working::part(&cx)];
+    for part in after.chain(rest) {
+        folded(out, &cx, &part);
+    }
+    out.close();
+}

@@ -1,0 +1,540 @@
+//! A page for each species: what it is, how it is told, whether a ring suits it, when its bark slips, and what five
+//! trunks of it ask for. Made by the calculator's own code, so that it is the whole answer without script.
+
+use super::static_answers::ask;
+use super::{leaf_marks, species_list};
+use anyhow::{Result, bail};
+use calc::answer::{Answer, Outcome, without_changes};
+use calc::models::season::Local;
+use calc::question::{Question, StemTyped, TargetTyped, Text, Typed, read, region_names};
+use calc::terms::leaf::LeafKind;
+use calc::terms::method::Method;
+use calc::terms::species::{Species, Suitability};
+use calc_view::answer::{self, HostOptions, ring_of};
+use calc_view::draw::glyph::{Glyph, glyph};
+use calc_view::draw::plate::{self, Marks};
+use calc_view::draw::{self};
+use calc_view::measure;
+use calc_view::out::Html;
+use calc_view::page::Page;
+use calc_view::words::{m, phrase, region};
+use chrono::NaiveDate;
+use std::path::Path;
+
+/// The day from which a page speaks: no clock, so that a build is the same on every day.
+const NEW_YEAR: &str = "2027-01-01";
+/// Trunk sizes of the tables, inches.
+const SIZES: [&str; 5] = ["4 in", "8 in", "14 in", "20 in", "28 in"];
+/// The size that the parts in words speak of: the middle one.
+const MIDDLE: usize = 2;
+/// How far a path stands, feet.
+const FAR: [&str; 5] = ["40 ft", "70 ft", "100 ft", "130 ft", "190 ft"];
+
+/// Whether a file is the page of one species. There are some 160 of them: they are packed at a quicker level, and no
+/// device keeps them before they are read.
+pub(crate) fn is_one(path: &str) -> bool {
+    let own = super::languages::of(path).1;
+    own.strip_prefix("species/")
+        .is_some_and(|rest| rest != "index.html")
+}
+
+/// What the calculator says of a species, whatever the language.
+pub(crate) struct Facts {
+    pub(crate) species: &'static Species,
+    /// The folder of its page: its English name.
+    pub(crate) folder: String,
+    marks: Option<Marks>,
+    /// For each size, with nothing in reach.
+    sizes: Vec<(Question, Answer)>,
+    /// For each size, beside a path at each distance.
+    near: Vec<Vec<Outcome>>,
+    /// For each size, in each month.
+    months: Vec<Vec<Outcome>>,
+    /// The best days of each state and province that has some, from the earliest.
+    states: Vec<(&'static str, NaiveDate, NaiveDate)>,
+}
+
+/// Asks for all species that have a name.
+///
+/// # Errors
+/// A listed tree without marks, or a question that is none any more.
+pub(crate) fn facts(root: &Path) -> Result<Vec<Facts>> {
+    let marks = leaf_marks::read(root)?;
+    let named = calc_data::whole().species.iter().filter(|it| !it.unknown);
+    named
+        .map(|species| {
+            let marks = leaf_marks::of(&marks, species.scientific)?;
+            Facts::of(species, *marks)
+        })
+        .collect()
+}
+
+/// The folder of a species' page.
+pub(crate) fn folder(species: &Species) -> String {
+    let letter = |c: char| {
+        if c.is_ascii_alphanumeric() {
+            c.to_ascii_lowercase()
+        } else {
+            ' '
+        }
+    };
+    let plain: String = species.name.chars().map(letter).collect();
+    let words: Vec<&str> = plain.split_whitespace().collect();
+    format!("species/{}/", words.join("-"))
+}
+
+impl Facts {
+    fn of(species: &'static Species, marks: Marks) -> Result<Self> {
+        let free = |size: &str| Typed {
+            none_in_reach: true,
+            ..typed(species, size)
+        };
+        let sizes = SIZES.map(|size| ask(calc_data::whole(), &free(size)));
+        let mut near = Vec::new();
+        let mut months = Vec::new();
+        for size in SIZES {
+            let beside = FAR.map(|far| {
+                outcome(&Typed {
+                    targets: vec![TargetTyped {
+                        kind: Some(Text::from("path")),
+                        distance: Some(Text::from(far)),
+                        ..TargetTyped::default()
+                    }],
+                    line_within_reach: Some(Text::from("no")),
+                    ..typed(species, size)
+                })
+            });
+            near.push(beside.into_iter().collect::<Result<_>>()?);
+            let by_month = (1..=12).map(|month| {
+                let day = format!("2027-{month:02}-15");
+                outcome(&Typed {
+                    date: Some(Text::from(day.as_str())),
+                    ..free(size)
+                })
+            });
+            months.push(by_month.collect::<Result<_>>()?);
+        }
+        Ok(Self {
+            species,
+            folder: folder(species),
+            marks: Some(marks).filter(has_plates),
+            sizes: sizes.into_iter().collect::<Result<_>>()?,
+            near,
+            months,
+            states: states(&free(SIZES[MIDDLE]))?,
+        })
+    }
+
+    fn middle(&self) -> &(Question, Answer) {
+        &self.sizes[MIDDLE]
+    }
+}
+
+/// Whether one tree stands for the name: a group of palms has no plate.
+fn has_plates(marks: &Marks) -> bool {
+    !matches!(
+        marks.kind,
+        LeafKind::Fan | LeafKind::Feather | LeafKind::Blade | LeafKind::Sword
+    )
+}
+
+fn typed(species: &Species, size: &str) -> Typed {
+    Typed {
+        version: 1,
+        species: Some(Text::from(species.names[0])),
+        stems: vec![StemTyped {
+            diameter: Some(Text::from(size)),
+            ..StemTyped::default()
+        }],
+        date: Some(Text::from("year")),
+        today: Some(Text::from(NEW_YEAR)),
+        ..Typed::default()
+    }
+}
+
+fn question(typed: &Typed) -> Result<Question> {
+    match read(calc_data::whole(), typed) {
+        Ok(question) => Ok(question),
+        Err(problems) => bail!("a question of a species' page has problems: {problems:?}"),
+    }
+}
+
+fn outcome(typed: &Typed) -> Result<Outcome> {
+    let question = question(typed)?;
+    Ok(without_changes(calc_data::whole(), &question, &Local::default()).outcome)
+}
+
+/// The best days in the middle of each state and province, from the earliest.
+fn states(free: &Typed) -> Result<Vec<(&'static str, NaiveDate, NaiveDate)>> {
+    let reference = calc_data::whole();
+    let mut states = Vec::new();
+    for (code, _) in region_names().filter(|(code, _)| code.contains('-')) {
+        let question = question(&Typed {
+            region: Some(Text::from(code)),
+            ..free.clone()
+        })?;
+        let constants = &reference.constants.timing;
+        let places = calc_data::places::places();
+        let local = Local::of(constants, &question.place, Some(code), places);
+        let timing = without_changes(reference, &question, &local).timing;
+        if let (Some(from), Some(to)) = (timing.best_from, timing.best_to) {
+            states.push((code, from, to));
+        }
+    }
+    states.sort_by_key(|(code, from, _)| (*from, *code));
+    Ok(states)
+}
+
+/// The body of the page, in the language in use.
+pub(crate) fn body(facts: &Facts, home: &str) -> String {
+    let sources = format!("{home}sources/");
+    let options = HostOptions {
+        heading_level: 2,
+        sources_base: &sources,
+        ..HostOptions::default()
+    };
+    let mut html = Html::default();
+    draw::mark::defs(&mut html);
+    let out = &mut Page::new(&mut html);
+    head(out, facts, home);
+    know(out, facts, &options);
+    let (question, answer) = facts.middle();
+    answer::species::parts(out.sink(), calc_data::whole(), question, answer, &options);
+    out.open_class("div", "two");
+    wide(out, facts);
+    near(out, facts);
+    out.close();
+    out.open_class("div", "folds cols");
+    by_month(out, facts);
+    by_state(out, facts);
+    out.close();
+    html.into_string()
+}
+
+fn head(out: &mut Page<'_>, facts: &Facts, home: &str) {
+    let species = facts.species;
+    let name = phrase::tree(species);
+    let (_, answer) = facts.middle();
+    out.open("p");
+    out.open("a");
+    out.attr("href", &format!("{home}species/"));
+    out.text(m::SPECIES_ONE_ALL);
+    out.close_two();
+    out.open_class("div", "two sphead");
+    out.open("div");
+    out.leaf("h1", phrase::sentence(name));
+    out.open_class("p", "lede");
+    species_list::latin(out, species);
+    out.text(". ");
+    out.text(phrase::sentence(&species_list::after(species)));
+    out.text(".");
+    out.close();
+    if let Some(link) = calc_view::share::write(&ask_for(species), false) {
+        out.open("p");
+        out.open_class("a", "btn");
+        out.attr("href", &format!("{home}#{link}"));
+        out.text(m::species_one_ask(name));
+        out.close_two();
+    }
+    out.close();
+    out.open_class("dl", "four");
+    let clone = species_list::is_clone(&facts.sizes);
+    let suits = match species.suitability {
+        Suitability::Suitable if clone => Suitability::Conditional,
+        suits => suits,
+    };
+    let short = m::species_one_suits_short(suits).to_string();
+    let more = match suits {
+        Suitability::Suitable | Suitability::NotApplicable | Suitability::Unknown => String::new(),
+        Suitability::Followup => m::SPECIES_ONE_FOLLOWUP.to_string(),
+        Suitability::NotAlone => m::method_method(answer.headline_method).to_string(),
+        Suitability::Conditional if clone => m::SPECIES_SUITS_CLONE.to_string(),
+        Suitability::Conditional => m::species_suits(suits).to_string(),
+    };
+    fact(out, m::SPECIES_ONE_SUITS.as_ref(), short, &more);
+    let timing = &answer.timing;
+    if let (Some(from), Some(to)) = (timing.best_from, timing.best_to) {
+        fact(
+            out,
+            m::SPECIES_ONE_BEST.as_ref(),
+            measure::days(from, to),
+            "",
+        );
+    }
+    let last = answer
+        .outlook
+        .as_ref()
+        .and_then(|outlook| outlook.seasons.last());
+    if let Some(season) = last {
+        let (low, high) = (season.share.low, season.share.high);
+        fact(
+            out,
+            m::SPECIES_ONE_DEAD.as_ref(),
+            m::species_one_dead_of(m::SpeciesOneDeadOf { low, high }).to_string(),
+            "",
+        );
+    }
+    if let Some(habitat) = &answer.habitat {
+        let (low, _, high) = habitat.half_life_years;
+        let (low, high) = (measure::years(low), measure::years(high));
+        let years = m::species_one_years(m::SpeciesOneYears { low, high }).to_string();
+        fact(out, m::SPECIES_ONE_STANDS.as_ref(), years, "");
+    }
+    out.close_two();
+}
+
+fn ask_for(species: &Species) -> Typed {
+    Typed {
+        version: 1,
+        species: Some(Text::from(species.names[0])),
+        ..Typed::default()
+    }
+}
+
+fn fact(out: &mut Page<'_>, name: &str, said: String, more: &str) {
+    out.open("div");
+    out.leaf("dt", name);
+    out.open("dd");
+    out.leaf("b", said);
+    out.text(more);
+    out.close_all(2);
+}
+
+/// Plates of its marks, and what it is mistaken for.
+fn know(out: &mut Page<'_>, facts: &Facts, options: &HostOptions<'_>) {
+    let (question, answer) = facts.middle();
+    section(out, "know", m::SPECIES_ONE_KNOW.as_ref());
+    match &facts.marks {
+        Some(marks) => {
+            out.open_class("div", "plates");
+            let twig = matches!(
+                marks.kind,
+                LeafKind::Simple | LeafKind::Trifoliate | LeafKind::Pinnate | LeafKind::Bipinnate
+            );
+            type Plate = fn(&mut dyn calc_view::out::Out, &Marks, &str);
+            let plates: [(Plate, calc_view::words::Word, bool); 4] = [
+                (plate::leaf, m::SPECIES_ONE_LEAF, true),
+                (plate::twig, m::SPECIES_ONE_TWIG, twig),
+                (plate::fruit, m::SPECIES_ONE_FRUIT, true),
+                (plate::bark, m::SPECIES_ONE_BARK, true),
+            ];
+            for (draw, says, shown) in plates {
+                if shown {
+                    out.open("figure");
+                    draw(out.sink(), marks, says.as_ref());
+                    out.leaf("figcaption", says);
+                    out.close();
+                }
+            }
+            out.close();
+            out.p_class("soft", m::SPECIES_ONE_DRAWN);
+        }
+        None => out.p(m::SPECIES_ONE_NO_MARKS),
+    }
+    if !facts.species.look_alikes.is_empty() {
+        out.leaf("h3", m::SPECIES_ONE_MISTAKEN);
+        answer::species::look_alikes(out.sink(), calc_data::whole(), question, answer, options);
+    }
+    out.open("p");
+    out.leaf("b", m::SPECIES_ONE_NOT_SURE);
+    out.close_two();
+}
+
+fn section(out: &mut Page<'_>, id: &str, title: &str) {
+    out.open_class("section", "sec");
+    out.attr("aria-labelledby", id);
+    out.open("h2");
+    out.attr("id", id);
+    out.text(title);
+    out.close();
+}
+
+/// Opens a table with its heads.
+fn table(out: &mut Page<'_>, caption: &str, heads: &[String]) {
+    out.open_class("div", "scroll");
+    out.attr("role", "region");
+    out.attr("tabindex", "0");
+    out.attr("aria-label", caption);
+    out.open("table");
+    out.open_class("caption", "vh");
+    out.text(caption);
+    out.close();
+    out.open("thead");
+    out.open("tr");
+    for head in heads {
+        out.open("th");
+        out.attr("scope", "col");
+        out.text(head.as_str());
+        out.close();
+    }
+    out.close_two();
+    out.open("tbody");
+}
+
+fn close_table(out: &mut Page<'_>) {
+    out.close_all(3);
+}
+
+fn row_head(out: &mut Page<'_>, said: &str) {
+    out.open("tr");
+    out.open("th");
+    out.attr("scope", "row");
+    out.text(said);
+    out.close();
+}
+
+fn size(question: &Question) -> String {
+    let size = measure::size(question.tree.heading().dbh.mm());
+    size.first(question.units).to_owned()
+}
+
+/// A length in both systems that breaks between the two alone.
+fn in_two(length: &measure::Both, question: &Question) -> String {
+    let (first, second) = length.ordered(question.units);
+    let whole = |reading: &str| reading.replace(' ', "\u{a0}");
+    format!("{} ({})", whole(first), whole(second))
+}
+
+/// Ring, minutes and dangerous ground of five trunks.
+fn wide(out: &mut Page<'_>, facts: &Facts) {
+    section(out, "wide", m::SPECIES_ONE_WIDE.as_ref());
+    let heads = [
+        m::SPECIES_ONE_ACROSS,
+        m::SPECIES_ONE_RING,
+        m::SPECIES_ONE_MINUTES,
+        m::SPECIES_ONE_ZONE,
+    ];
+    table(
+        out,
+        &m::SPECIES_ONE_WIDE,
+        &heads.map(|head| head.to_string()),
+    );
+    for (question, answer) in &facts.sizes {
+        row_head(out, &size(question));
+        let shown = answer
+            .conditional
+            .as_ref()
+            .map_or(answer, |it| it.answer.as_ref());
+        let ring = ring_of(shown).filter(|_| shown.headline_method == Method::BarkRing);
+        match ring {
+            Some(ring) => out.leaf("td", in_two(&measure::ring(ring.better_mm), question)),
+            None => out.leaf(
+                "td",
+                m::species_one_no_ring(m::method_method(shown.headline_method)),
+            ),
+        }
+        let minutes = shown.effort.as_ref().filter(|_| ring.is_some());
+        let said = minutes.map_or_else(String::new, |effort| measure::minutes(effort.likely_min));
+        out.leaf("td", said);
+        out.leaf("td", in_two(&measure::reach(answer.reach.zone_m), question));
+        out.close();
+    }
+    close_table(out);
+    out.p_class("soft", m::SPECIES_ONE_WIDE_NOTE);
+    out.close();
+}
+
+fn near(out: &mut Page<'_>, facts: &Facts) {
+    section(out, "near", m::SPECIES_ONE_NEAR.as_ref());
+    let mut heads = vec![m::SPECIES_ONE_ACROSS.to_string()];
+    heads.extend(FAR.map(str::to_owned));
+    outcomes(out, &m::SPECIES_ONE_NEAR, &heads, facts, &facts.near);
+    out.p_class("soft", m::SPECIES_ONE_NEAR_NOTE);
+    out.close();
+}
+
+fn by_month(out: &mut Page<'_>, facts: &Facts) {
+    fold(
+        out,
+        "by-month",
+        &m::SPECIES_ONE_BY_MONTH,
+        &m::SPECIES_ONE_BY_MONTH_KEY,
+    );
+    let mut heads = vec![m::SPECIES_ONE_ACROSS.to_string()];
+    heads.extend(m::MEASURE_MONTHS.split(' ').map(phrase::sentence));
+    outcomes(out, &m::SPECIES_ONE_BY_MONTH, &heads, facts, &facts.months);
+    out.p_class("soft", m::SPECIES_ONE_BY_MONTH_NOTE);
+    out.close_two();
+}
+
+/// Outcomes of five trunks: signs in the cells with their words, and the signs once more below.
+fn outcomes(
+    out: &mut Page<'_>,
+    caption: &str,
+    heads: &[String],
+    facts: &Facts,
+    cells: &[Vec<Outcome>],
+) {
+    table(out, caption, heads);
+    let mut seen = Vec::new();
+    for ((question, _), row) in facts.sizes.iter().zip(cells) {
+        row_head(out, &size(question));
+        for outcome in row {
+            out.open("td");
+            glyph(out.sink(), sign(*outcome));
+            out.leaf_class("span", "vh", m::species_one_outcome(*outcome));
+            out.close();
+            if !seen.contains(outcome) {
+                seen.push(*outcome);
+            }
+        }
+        out.close();
+    }
+    close_table(out);
+    out.open_class("ul", "key signs");
+    for outcome in seen {
+        out.open("li");
+        glyph(out.sink(), sign(outcome));
+        out.leaf("span", m::species_one_outcome(outcome));
+        out.close();
+    }
+    out.close();
+}
+
+fn sign(outcome: Outcome) -> Glyph {
+    match outcome {
+        Outcome::Do => Glyph::Do,
+        Outcome::Wait => Glyph::Wait,
+        Outcome::OtherMethod => Glyph::OtherWay,
+        Outcome::Professional => Glyph::Stop,
+        Outcome::CannotTell => Glyph::CantTell,
+    }
+}
+
+/// The best days by state; nothing for a tree without a date model.
+fn by_state(out: &mut Page<'_>, facts: &Facts) {
+    // Where no ring is cut, no bark has to slip.
+    let rings = facts.middle().1.headline_method == Method::BarkRing
+        || species_list::is_clone(&facts.sizes);
+    if facts.states.is_empty() || !rings {
+        return;
+    }
+    fold(
+        out,
+        "by-state",
+        &m::SPECIES_ONE_BY_STATE,
+        &m::SPECIES_ONE_BY_STATE_KEY,
+    );
+    let heads = [m::SPECIES_ONE_STATE, m::SPECIES_ONE_FROM_TO].map(|head| head.to_string());
+    table(out, &m::SPECIES_ONE_BY_STATE, &heads);
+    for (code, from, to) in &facts.states {
+        row_head(out, region::region(code));
+        out.leaf("td", measure::days(*from, *to));
+        out.close();
+    }
+    close_table(out);
+    out.p_class("soft", m::SPECIES_ONE_STATE_NOTE);
+    out.close_two();
+}
+
+/// Opens a fold up to its body; two elements are open then.
+fn fold(out: &mut Page<'_>, id: &str, title: &str, key: &str) {
+    out.open_class("details", "fold");
+    out.attr("id", id);
+    out.open("summary");
+    out.leaf("h2", title);
+    out.text(" ");
+    out.leaf_class("span", "soft", key);
+    out.close();
+    out.open("div");
+}
