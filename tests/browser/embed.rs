@@ -32,6 +32,14 @@ fn one_line_puts_it_on_another_origin() {
     in_browser(async move |browser| {
         browser.open(&host.address).await?;
         browser.until_ready().await?;
+        // The module is asked for beside the scripts, not after them, and once.
+        let asked = browser
+            .run(
+                "return performance.getEntriesByType('resource').filter(({ name }) => name.endsWith('.wasm'))
+                   .map(({ initiatorType }) => initiatorType);",
+            )
+            .await?;
+        assert_eq!(asked, serde_json::json!(["link"]));
         // It takes neither the focus nor the page's place, and stores nothing.
         let state = browser
             .run_until_done(

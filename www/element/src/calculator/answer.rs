@@ -5,6 +5,7 @@ use super::{Calculator, SPOKEN_MS, WAIT_MS, problems};
 use crate::device::today;
 use crate::dom::{self, DomOut};
 use crate::fetched;
+use crate::host::objects;
 use calc::answer::{Answer, year_ahead};
 use calc::models::season::Local;
 use calc::question::{Problem, Question, StemTyped, Text, Typed, read};
@@ -283,6 +284,7 @@ impl Calculator {
         let (answer, days) = self.answer_of(&question, &Local::default());
         let mut out = DomOut::new(&self.document);
         self.write_answer(&mut out, &question, &answer, &days);
+        objects::answer_object(&answer);
     }
 
     /// Lets the clock run, anew if it did: longer where a sentence was just said.

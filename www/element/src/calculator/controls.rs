@@ -93,9 +93,7 @@ fn first_named(form: &Element, name: &str) -> Option<Element> {
 
 /// Sets what stands in a control.
 pub(crate) fn set(form: &Element, name: &str, text: &str) {
-    for element in dom::all(form, "[name]") {
-        if element.get_attribute("name").as_deref() == Some(name) {
-            let _ = Reflect::set(&element, &"value".into(), &text.into());
-        }
+    for element in dom::all(form, &format!("[name='{name}']")) {
+        let _ = Reflect::set(&element, &"value".into(), &text.into());
     }
 }
