@@ -432,6 +432,12 @@ fn visits_after_cutting_follow_the_leaf_season_and_not_the_calendar_year() {
             .filter(|visit| visit.from.year() == 2028)
             .collect();
         assert_eq!(season.len(), 3, "three times a season");
+        let number = |year| {
+            plan.iter()
+                .find(|visit| visit.from.year() == year)
+                .map(|it| it.season)
+        };
+        assert_eq!((number(2028), number(2029)), (Some(2), Some(3)));
     }
     // Ten weeks from 23 June end on 1 September: the first look is that of the autumn then, and no second one follows.
     for (on, looks) in [(day(2027, 6, 22), 2), (day(2027, 6, 23), 1)] {
@@ -439,6 +445,13 @@ fn visits_after_cutting_follow_the_leaf_season_and_not_the_calendar_year() {
         let plan = of(&asked, Method::RepeatCutting, on);
         let in_first_year = plan.iter().filter(|visit| visit.from.year() == 2027);
         assert_eq!(in_first_year.count(), looks, "{on}");
+    }
+    // A ring that suits the species is looked at once in season 3; one that it may outlive, three times.
+    for (name, looks) in [("Scots pine", 1), ("Norway maple", 3)] {
+        let asked = crate::support::question(&tree(name, "12"));
+        let plan = of(&asked, Method::BarkRing, day(2027, 6, 5));
+        let third = plan.iter().filter(|visit| visit.season == 3);
+        assert_eq!(third.count(), looks, "{name}");
     }
     // The south is half a year on.
     let south = serde_json::json!({ "place": { "hemisphere": "south" }, "region": "NZ" });
