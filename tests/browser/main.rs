@@ -37,6 +37,7 @@ mod offline;
 mod page;
 mod paper;
 mod parents;
+mod property_page;
 mod regional;
 mod repair;
 mod rules;

@@ -92,6 +92,16 @@ pub(crate) fn plan_of_the_sample(language: &str) -> PathBuf {
     folder
 }
 
+/// Runs the program with these words; it must do what it is told.
+pub(crate) fn on_the_command_line(words: &[String]) {
+    let output = Command::new(program())
+        .args(words)
+        .output()
+        .expect("the program can be started");
+    let told = String::from_utf8_lossy(&output.stderr);
+    assert!(output.status.success(), "{words:?}: {told}");
+}
+
 /// A folder of this test's own, empty.
 pub(crate) fn folder(test: &str) -> PathBuf {
     let folder = scratch().join("folders").join(test);

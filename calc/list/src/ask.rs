@@ -131,9 +131,10 @@ pub struct NameAsk {
 /// The names that are open, those with most rows first. A decision for each goes into [`Decisions::names`]: a species, one
 /// of the entries for a tree without a name, or `leave out`.
 #[must_use]
-pub fn open_names(rows: &[Row]) -> Vec<NameAsk> {
+pub fn open_names<'a>(rows: impl IntoIterator<Item = &'a Row>) -> Vec<NameAsk> {
     let mut asks: BTreeMap<&str, NameAsk> = BTreeMap::new();
-    for row in rows.iter().filter(|row| matches!(row.is, Is::ToFix)) {
+    let to_fix = rows.into_iter().filter(|row| matches!(row.is, Is::ToFix));
+    for row in to_fix {
         let name = row.tag.species.as_str();
         let open = row
             .problems

@@ -7,6 +7,7 @@ use crate::delimiter::{DELIMITERS, Start, start};
 use crate::reading::ListContext;
 use crate::record::{Record, Records};
 use crate::row::{Is, Row};
+use crate::write::guarded;
 use crate::{Opened, open};
 use calc::reference::Reference;
 use std::borrow::{BorrowMut, Cow};
@@ -159,6 +160,24 @@ pub struct Reader<R, O> {
     /// The record was read and stands behind blank lines that were told.
     waits: bool,
     counts: Counts,
+    edits: CellEdits,
+    edited: Vec<EditedCell>,
+}
+
+/// Cells that were typed anew, by row and column.
+pub type CellEdits = BTreeMap<(u64, usize), String>;
+
+/// A cell that was typed anew.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct EditedCell {
+    /// The row, as the spreadsheet shows it.
+    pub row: u64,
+    /// The column, from 0.
+    pub column: usize,
+    /// What stands in the file.
+    pub was: String,
+    /// What was typed.
+    pub is: String,
 }
 
 impl<R: BufRead, O: BorrowMut<Opened>> Reader<R, O> {
@@ -170,7 +189,16 @@ impl<R: BufRead, O: BorrowMut<Opened>> Reader<R, O> {
             record: Record::default(),
             waits: false,
             counts: Counts::default(),
+            edits: CellEdits::new(),
+            edited: Vec::new(),
         }
+    }
+
+    /// With cells typed anew: they are read instead of those of the file.
+    #[must_use]
+    pub fn with(mut self, edits: CellEdits) -> Self {
+        self.edits = edits;
+        self
     }
 
     /// The next item; none at the end.
@@ -196,6 +224,17 @@ impl<R: BufRead, O: BorrowMut<Opened>> Reader<R, O> {
         if self.record.row < first {
             return Ok(Some(Item::Above(&self.record)));
         }
+        let row = self.record.row;
+        for ((_, at), text) in self.edits.range((row, 0)..=(row, usize::MAX)) {
+            // A spreadsheet would run a formula: it gets the sign that reading takes off again.
+            let was = self.record.put(*at, &guarded(text));
+            self.edited.push(EditedCell {
+                row,
+                column: *at,
+                was,
+                is: text.clone(),
+            });
+        }
         if self.record.is_blank() {
             self.counts.take_blank(1);
             return Ok(Some(Item::Blank(&self.record)));
@@ -203,6 +242,12 @@ impl<R: BufRead, O: BorrowMut<Opened>> Reader<R, O> {
         let row = self.opened.borrow_mut().rows.read(&self.record);
         self.counts.take(&row.is);
         Ok(Some(Item::Row(&self.record, Box::new(row))))
+    }
+
+    /// The cells that were typed anew, as far as their rows were read.
+    #[must_use]
+    pub fn edited(&self) -> &[EditedCell] {
+        &self.edited
     }
 
     /// How many rows were read, by kind.

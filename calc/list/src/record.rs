@@ -48,6 +48,21 @@ impl Record {
         (0..self.len()).map(|at| self.cell(at))
     }
 
+    /// Puts another text into a cell; gives what stood there.
+    pub(crate) fn put(&mut self, at: usize, text: &str) -> String {
+        let was = self.cell(at).to_owned();
+        let mut cells: Vec<String> = self.cells().map(str::to_owned).collect();
+        cells.resize(cells.len().max(at + 1), String::new());
+        text.clone_into(&mut cells[at]);
+        self.text.clear();
+        self.ends.clear();
+        for cell in cells {
+            self.text.push_str(&cell);
+            self.ends.push(self.text.len() as u32);
+        }
+        was
+    }
+
     /// Whether every cell is empty or space.
     #[must_use]
     pub fn is_blank(&self) -> bool {

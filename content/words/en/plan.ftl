@@ -37,10 +37,16 @@ plan-done = Done already: { $trees }.
 plan-skipped = Left out: { $trees }.
 # $people (Number)
 # $trees (Number)
-plan-binds-people = Hours are short. { $people } more people: { $trees } more trees.
+plan-binds-people = { $trees ->
+    [one] Hours are short. { $people } more people: { $trees } more tree.
+   *[other] Hours are short. { $people } more people: { $trees } more trees.
+}
 # $day (Text): as 2027-06-12
 # $trees (Number)
-plan-binds-day = Days are short. One more day, { $day }: { $trees } more trees.
+plan-binds-day = { $trees ->
+    [one] Days are short. One more day, { $day }: { $trees } more tree.
+   *[other] Days are short. One more day, { $day }: { $trees } more trees.
+}
 # $trees (Number)
 plan-binds-pacing = The limit on what goes in a year keeps trees out. Without it: { $trees } more trees.
 # $percent (Text)

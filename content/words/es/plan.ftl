@@ -37,10 +37,16 @@ plan-done = Ya hechos: { $trees }.
 plan-skipped = Dejados fuera: { $trees }.
 # $people (Number)
 # $trees (Number)
-plan-binds-people = Faltan horas. Con { $people } personas más: { $trees } árboles más.
+plan-binds-people = { $trees ->
+    [one] Faltan horas. Con { $people } personas más: { $trees } árbol más.
+   *[other] Faltan horas. Con { $people } personas más: { $trees } árboles más.
+}
 # $day (Text): as 2027-06-12
 # $trees (Number)
-plan-binds-day = Faltan jornadas. Una más, el { $day }: { $trees } árboles más.
+plan-binds-day = { $trees ->
+    [one] Faltan jornadas. Una más, el { $day }: { $trees } árbol más.
+   *[other] Faltan jornadas. Una más, el { $day }: { $trees } árboles más.
+}
 # $trees (Number)
 plan-binds-pacing = El límite de lo que se mata en un año deja árboles fuera. Sin él: { $trees } árboles más.
 # $percent (Text)

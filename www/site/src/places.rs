@@ -4,6 +4,7 @@
 use anyhow::{Result, bail};
 use calc::timing::climate::Site;
 use calc::timing::places::towns;
+use calc_view::plan::place::{NotAPoint, point};
 use calc_view::words::m;
 
 /// A place as typed on the command line: `42.36,-71.06`, with elevation
@@ -13,7 +14,11 @@ use calc_view::words::m;
 /// What was not understood, and what to type.
 pub(crate) fn find(typed: &str) -> Result<(Site, Option<String>)> {
     if let Some(site) = point(typed) {
-        return Ok((site?, None));
+        return match site {
+            Ok(site) => Ok((site, None)),
+            Err(NotAPoint::Height(height)) => bail!(m::year_no_elevation(height)),
+            Err(NotAPoint::OffEarth) => bail!(m::year_off_earth(typed)),
+        };
     }
     let mut found = Vec::new();
     for (_, bytes) in calc_data::places::TOWNS {
@@ -45,36 +50,6 @@ pub(crate) fn find(typed: &str) -> Result<(Site, Option<String>)> {
             bail!(m::year_towns(m::YearTowns { typed, names }))
         }
     }
-}
-
-/// Latitude, longitude and perhaps elevation; none where it is not numbers.
-fn point(typed: &str) -> Option<Result<Site>> {
-    let parts: Vec<&str> = typed.split(',').map(str::trim).collect();
-    let number = |at: usize| -> Option<f64> {
-        parts
-            .get(at)
-            .and_then(|text| calc::terms::number::read_number(text).ok())
-            .map(|number| number.value)
-    };
-    let (lat, lon) = (number(0)?, number(1)?);
-    let elev_m = match parts.get(2) {
-        None => None,
-        Some(text) => match calc::terms::number::read_number(text) {
-            Ok(number) => {
-                let unit = number.unit.unwrap_or(calc::terms::number::Unit::Metre);
-                unit.in_mm().map(|mm| number.value * mm / 1000.0)
-            }
-            Err(_) => {
-                return Some(Err(anyhow::anyhow!(m::year_no_elevation(*text))));
-            }
-        },
-    };
-    let site = Site { lat, lon, elev_m };
-    Some(if site.is_on_earth() {
-        Ok(site)
-    } else {
-        Err(anyhow::anyhow!(m::year_off_earth(typed)))
-    })
 }
 
 #[cfg(test)]

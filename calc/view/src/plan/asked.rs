@@ -130,6 +130,27 @@ pub struct PlanTyped<'a> {
     pub today: &'a str,
 }
 
+impl Default for PlanTyped<'_> {
+    fn default() -> Self {
+        Self {
+            from: "",
+            to: "",
+            on: "",
+            days: "",
+            closed: "",
+            crew: "4",
+            teams: "1",
+            hours: "3",
+            ready: "",
+            pairs: false,
+            slip: "0.4",
+            share: None,
+            wage: None,
+            today: "",
+        }
+    }
+}
+
 /// What was asked for.
 pub struct Asked {
     /// The season.

@@ -11,6 +11,7 @@ use calc::question::settings::AskingGroup;
 use calc::terms::quantity::Units;
 use calc_data::list::plan_constants;
 use calc_list::Is;
+use calc_plan::plan_file::shape::Edit;
 use calc_plan::{Bind, Kept, PlanFile, PlanningConstants, SeasonPlan};
 use core::cell::OnceCell;
 
@@ -83,7 +84,7 @@ impl Made {
         };
         let planned = calc_plan::plan_list(constants, &asked.season, &list.trees);
         let binds = calc_plan::binds(constants, &asked.season, &list.trees, &planned, asked.spare);
-        let file = calc_plan::plan_file(
+        let mut file = calc_plan::plan_file(
             constants,
             &calc_plan::PlanFileFacts {
                 product_version: env!("CARGO_PKG_VERSION"),
@@ -108,6 +109,20 @@ impl Made {
             &planned,
             &binds,
         );
+        let header = |at: usize| match list.layout.texts.get(at) {
+            Some(header) if !header.trim().is_empty() => header.clone(),
+            _ => calc_list::letter(at),
+        };
+        file.edits = list
+            .edited
+            .iter()
+            .map(|cell| Edit {
+                row: cell.row,
+                column: header(cell.column),
+                was: cell.was.clone(),
+                is: cell.is.clone(),
+            })
+            .collect();
         Self {
             fresh_percent: fresh_percent(constants, asked, list, &planned),
             planned,

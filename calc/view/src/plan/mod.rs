@@ -9,6 +9,7 @@
 //! made::Made::files(list, asked)         the names of its files
 //! made::Made::file(name)                one of the files of a plan
 //! paper::Sheets                         cover, crew sheets, tags
+//! screen                                what the page shows of it
 //! ```
 
 pub mod asked;
@@ -16,7 +17,9 @@ pub mod earlier;
 mod geojson;
 pub mod made;
 pub mod paper;
+pub mod place;
 pub mod read;
 pub mod said;
+pub mod screen;
 mod standing;
 mod tables;

@@ -10,7 +10,7 @@ use calc::terms::place::Place;
 use calc::timing::places::climate::Places;
 use calc_data::list::plan_constants;
 use calc_list::bytes::changed_words;
-use calc_list::reader::{Cut, Item, Reader, as_text};
+use calc_list::reader::{CellEdits, Cut, EditedCell, Item, Reader, as_text};
 use calc_list::reading::ColumnReading;
 use calc_list::{
     Answers, Counts, Decisions, Encoding, Is, Layout, NotList, Opened, Record, Records, Row, Tag,
@@ -99,11 +99,16 @@ pub struct ListBeingRead {
 }
 
 impl ListBeingRead {
-    /// From the first row on.
+    /// From the first row on; cells that were typed anew are read instead of those of the file.
     ///
     /// # Errors
     /// What can't be read.
-    pub fn of(file: &ListFile, reference: &'static Reference, opened: Opened) -> Result<Self> {
+    pub fn of(
+        file: &ListFile,
+        reference: &'static Reference,
+        opened: Opened,
+        edits: CellEdits,
+    ) -> Result<Self> {
         let list = ReadList {
             reference,
             id: file.id.clone(),
@@ -113,10 +118,11 @@ impl ListBeingRead {
             counts: Counts::default(),
             trees: Vec::new(),
             questions: Vec::new(),
+            edited: Vec::new(),
             judged: 0,
         };
         Ok(Self {
-            reader: Reader::new(file.records()?, Box::new(opened)),
+            reader: Reader::new(file.records()?, Box::new(opened)).with(edits),
             list,
         })
     }
@@ -151,6 +157,7 @@ impl ListBeingRead {
     pub fn done(self) -> ReadList {
         let mut list = self.list;
         list.counts = self.reader.counts().clone();
+        list.edited = self.reader.edited().to_vec();
         list
     }
 }
@@ -171,6 +178,8 @@ pub struct ReadList {
     pub trees: Vec<ListTree>,
     /// The question of each tree but those that are left out.
     pub questions: Vec<Option<AtPlace>>,
+    /// Cells that were typed anew.
+    pub edited: Vec<EditedCell>,
     /// So many lines were judged.
     judged: usize,
 }
@@ -181,7 +190,7 @@ impl ReadList {
     /// # Errors
     /// What can't be read.
     pub fn of(file: &ListFile, reference: &'static Reference, opened: Opened) -> Result<Self> {
-        let mut reading = ListBeingRead::of(file, reference, opened)?;
+        let mut reading = ListBeingRead::of(file, reference, opened, CellEdits::new())?;
         while reading.read(usize::MAX)? {}
         Ok(reading.done())
     }
@@ -192,6 +201,12 @@ impl ReadList {
             Listed::Row(record, row, _) => Some((record, &**row)),
             _ => None,
         })
+    }
+
+    /// A row by its number.
+    #[must_use]
+    pub fn row(&self, number: u64) -> Option<(&Record, &Row)> {
+        self.rows().find(|(_, row)| row.row == number)
     }
 
     /// The tree of a row, by the row's number.

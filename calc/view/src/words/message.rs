@@ -100,11 +100,16 @@ static TAKEN: RwLock<Vec<&'static Pack>> = RwLock::new(Vec::new());
 
 /// Takes the words of a language, as fetched. False where the bytes are no pack of this build.
 pub fn take_words(file: &[u8]) -> bool {
-    let Ok(text) = std::str::from_utf8(file) else {
+    take_words_of_lists(file, &[])
+}
+
+/// The same with what the language says of lists of trees.
+pub fn take_words_of_lists(file: &[u8], lists: &[u8]) -> bool {
+    let (Ok(text), Ok(lists)) = (std::str::from_utf8(file), std::str::from_utf8(lists)) else {
         return false;
     };
     // A language stays as long as the page does.
-    let Some(pack) = Pack::read(String::from(text).leak(), [""; 2]) else {
+    let Some(pack) = Pack::read(String::from(text).leak(), [String::from(lists).leak(), ""]) else {
         return false;
     };
     take(pack)

@@ -16,6 +16,13 @@ pub(crate) fn others() -> impl Iterator<Item = (&'static str, &'static str)> {
     all.filter(|(language, _)| *language != STRETCHED)
 }
 
+/// What each other language that pages are in says of lists of trees.
+pub(crate) fn of_lists() -> impl Iterator<Item = (&'static str, &'static str)> {
+    let all = m::FILES.iter();
+    let all = all.map(|(language, _, [lists, _])| (*language, *lists));
+    all.filter(|(language, _)| *language != STRETCHED && !language.contains('-'))
+}
+
 /// Those that pages are in, the first one in front: a region has the pages of its language.
 pub(crate) fn all() -> impl Iterator<Item = &'static str> {
     let others = others().map(|(language, _)| language);

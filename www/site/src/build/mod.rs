@@ -42,7 +42,9 @@ pub(crate) fn site(
     quiet: bool,
     say: &dyn Fn(&str),
 ) -> Result<Vec<File>> {
-    let module = wasm::module(root, &project::target(root), quiet, say)?;
+    let target = project::target(root);
+    let module = wasm::module(&wasm::CALCULATOR, root, &target, quiet, say)?;
+    let of_lists = wasm::module(&wasm::LISTS, root, &target, quiet, say)?;
     say("Rendering the pages ...");
     let scripts = root.join("www/pages/js");
     let mut assets = Assets::default();
@@ -88,6 +90,7 @@ pub(crate) fn site(
     let build = ["element.js".to_owned()];
     let build = naming(&scripts, "build.js", &assets, &build, &largest)?;
     assets.add("build.js", build);
+    list_page(root, &scripts, &mut assets, of_lists)?;
     assets.add("page.js", script(&scripts.join("page.js"), &[])?);
     for name in ["filter.js", "frame.js"] {
         assets.add(name, script(&scripts.join(name), &[])?);
@@ -96,6 +99,8 @@ pub(crate) fn site(
 
     let full = version::full(&scripts, &assets, &named)?;
     let mut files = pages::render(root, addresses::MARK, offline, &assets, &full)?;
+    let sample = read(&root.join("content/sample/trees.csv"))?;
+    files.push(File::named("sample/trees.csv", sample));
     files.extend(version::newest(&scripts, &assets)?);
     files.push(version::list(&full)?);
     let manifest = std::fs::read_to_string(root.join("www/pages/manifest.json"))
@@ -141,6 +146,36 @@ pub(crate) fn site(
     say("Packing the kit ...");
     files.push(kit::pack(root, &packed::cache(root), anywhere)?);
     Ok(files)
+}
+
+/// What the page of a list alone loads: its module, with the words of lists in other languages, and the scripts around it.
+fn list_page(root: &Path, scripts: &Path, assets: &mut Assets, module: wasm::Module) -> Result<()> {
+    assets.add("list.css", read(&root.join("www/style/list.css"))?);
+    assets.add("list-engine.wasm", module.wasm);
+    assets.add("list-engine.js", module.js);
+    for (language, words) in languages::of_lists() {
+        assets.add(&format!("lists-{language}.bin"), words);
+    }
+    let named = [
+        "list-engine.js",
+        "list-engine.wasm",
+        "climate.bin",
+        "regional.bin",
+        "words-es.bin",
+        "lists-es.bin",
+    ];
+    let worker = naming(
+        scripts,
+        "list-worker.js",
+        assets,
+        &named.map(str::to_owned),
+        &[],
+    )?;
+    assets.add("list-worker.js", worker);
+    let named = ["list-worker.js".to_owned()];
+    let page = naming(scripts, "list.js", assets, &named, &[])?;
+    assets.add("list.js", page);
+    Ok(())
 }
 
 /// A script whose literals `"./name"` become those of the assets of that name, which lie beside it, and `more` what it says.

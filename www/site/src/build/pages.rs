@@ -30,6 +30,10 @@ const PAGES: &[Page] = &[
         file: "home.html",
     },
     Page {
+        folder: "list/",
+        file: "list.html",
+    },
+    Page {
         folder: "species/",
         file: "species.html",
     },
@@ -74,6 +78,7 @@ const PAGES: &[Page] = &[
 /// The pages named in the head, in order.
 const NAV: &[(&str, Word)] = &[
     ("", m::SHELL_NAV_TREE),
+    ("list/", m::TREES_NAV),
     ("species/", m::SHELL_NAV_SPECIES),
     ("method/", m::SHELL_NAV_METHOD),
     ("sources/", m::SHELL_NAV_SOURCES),
@@ -286,6 +291,8 @@ impl Site<'_> {
             ("frame-js", address("frame.js")?),
             ("build-js", address("build.js")?),
             ("filter-js", address("filter.js")?),
+            ("list-css", address("list.css")?),
+            ("list-js", address("list.js")?),
             ("element-js", address("element.js")?),
             ("engine-js", address("engine.js")?),
             ("engine-wasm", address("engine.wasm")?),
@@ -450,7 +457,9 @@ pub(crate) fn only_in(path: &str) -> Option<&'static str> {
     if path.ends_with(".html") && path != "404.html" {
         return Some(languages::of(path).0);
     }
-    let words = path.strip_prefix("assets/words-")?;
+    let words = path
+        .strip_prefix("assets/words-")
+        .or_else(|| path.strip_prefix("assets/lists-"))?;
     let (language, _) = words.split_once('.')?;
     let mut others = languages::others();
     others.find_map(|(known, _)| (known == language).then_some(known))

@@ -1,4 +1,4 @@
-//! Compiles the element to WebAssembly and binds it, with no tool to install:
+//! Compiles the modules to WebAssembly and binds them, with no tool to install:
 //! cargo does the first, the binding library the second.
 
 use anyhow::{Context, Result, bail};
@@ -17,27 +17,44 @@ pub(crate) struct Module {
     pub wasm: Vec<u8>,
 }
 
-/// The package that is compiled.
-const PACKAGE: &str = "www-element";
+/// A package that is compiled, and what it is to people.
+pub(crate) struct Package {
+    name: &'static str,
+    is: &'static str,
+}
 
-/// Compiles and binds the module, telling `say` what it is doing.
+/// The calculator of one tree.
+pub(crate) const CALCULATOR: Package = Package {
+    name: "www-element",
+    is: "calculator",
+};
+
+/// What the page of a list does its work with.
+pub(crate) const LISTS: Package = Package {
+    name: "www-list",
+    is: "module for lists",
+};
+
+/// Compiles and binds a module, telling `say` what it is doing.
 ///
 /// # Errors
 /// A missing compiler target that can't be installed, code or content that
 /// does not compile, a file that can't be read: each with what to do.
 pub(crate) fn module(
+    package: &Package,
     root: &Path,
     target: &Path,
     quiet: bool,
     say: &dyn Fn(&str),
 ) -> Result<Module> {
+    let Package { name, is } = package;
     ensure_target(root, say)?;
-    say("Compiling the calculator to WebAssembly ...");
+    say(&format!("Compiling the {is} to WebAssembly ..."));
     // A folder of its own: the outer cargo may still hold the lock of the usual one.
     let folder = target.join("web");
     let status = cargo()
         .current_dir(root)
-        .args(["rustc", "--package", PACKAGE, "--lib"])
+        .args(["rustc", "--package", name, "--lib"])
         .args(["--profile", "wasm", "--target", TARGET])
         // The library is an rlib in its manifest, since a cdylib beside it
         // spoils the link-time optimisation of both.
@@ -54,12 +71,12 @@ pub(crate) fn module(
         )?;
     if !status.success() {
         bail!(
-            "The calculator did not compile. The lines above say in which file and line; correct that and run this again."
+            "The {is} did not compile. The lines above say in which file and line; correct that and run this again."
         );
     }
     let compiled = folder
         .join(TARGET)
-        .join(format!("wasm/{}.wasm", PACKAGE.replace('-', "_")));
+        .join(format!("wasm/{}.wasm", name.replace('-', "_")));
     say("Binding it for the browser ...");
     let mut output = Bindgen::new()
         .input_path(&compiled)

@@ -1,0 +1,264 @@
+### La página de toda una lista de árboles: lo que pregunta, lo que dice de la temporada, y sus tablas.
+
+## Mientras alguien espera
+property-reading = Leyendo la lista …
+property-looking = Mirando cada árbol …
+property-planning = Planificando …
+property-stopped = Detenido. Lo que escribió sigue ahí.
+# $name (Text): of a file
+# $trees (Number)
+# $ready (Number)
+# $fix (Number)
+property-list = { $trees ->
+    [one] { $name }: { $trees } árbol, { $ready } listos, { $fix } por corregir.
+   *[other] { $name }: { $trees } árboles, { $ready } listos, { $fix } por corregir.
+}
+# $blank (Number)
+# $others (Number)
+property-other-rows = Filas que no son árboles: { $others }. Filas vacías: { $blank }.
+
+## Lo que contienen las columnas
+property-columns = ¿Qué contienen estas columnas?
+property-columns-why = Solo usted puede saberlo. No se adivina nada.
+# $questions (Number)
+property-columns-more = Más preguntas después de estas: { $questions }.
+# $questions (Number)
+property-columns-asked = { $questions ->
+    [one] Primero, una pregunta sobre una columna.
+   *[other] Primero, { $questions } preguntas sobre columnas.
+}
+property-go-on = Continuar
+# $across (Text)
+# $unit (Text)
+property-girth-yes = Alrededor del tronco. El árbol mediano mide { $across } { $unit } de lado a lado.
+# $median (Text)
+# $unit (Text)
+property-girth-no = De lado a lado. El árbol mediano mide { $median } { $unit } de lado a lado.
+property-leave-column = Dejar fuera esta columna
+property-codes-plants = Símbolos de la lista de plantas: ACPL es el arce de Noruega
+property-codes-own = Códigos propios, como se escriben abajo
+property-code-hint = El nombre de un árbol. Vacío: se pregunta por sus filas una por una.
+property-class-hint = El tamaño que se usa, como 6 in o 15 cm
+# $value (Text)
+# $rows (Number)
+property-value = { $rows ->
+    [one] { $value } ({ $rows } fila)
+   *[other] { $value } ({ $rows } filas)
+}
+# $value (Text)
+property-missing-yes = { $value } no representa nada
+# $columns (Text)
+property-key-these = Sí: { $columns }
+property-key-alone = No. Una etiqueta repetida queda por corregir.
+# $header (Text)
+property-newest = { $header } es la más nueva
+property-stems = Tallos de un mismo árbol
+property-day-first = Primero el día
+property-month-first = Primero el mes
+property-latitude-first = Primero la latitud
+property-longitude-first = Primero la longitud
+property-which-column = ¿Qué columna?
+property-no-column = Ninguna
+property-every = O la única especie de todas las filas
+property-size-is = Es
+# $unit (Text): inches, centimetres, millimetres or metres
+property-diameter-in = el diámetro en { $unit }
+# $unit (Text)
+property-girth-in = el contorno en { $unit }
+# $letter (Text): of a column
+# $cell (Text): what stands in it
+property-first-cell = Columna { $letter }: «{ $cell }»
+property-header-hint = Como tag, species, dbh_in, girth_cm, unit, target, target_ft. Vacío: no se toca.
+
+## Qué podrían golpear
+property-hit = ¿Qué podrían golpear?
+# $trees (Number)
+property-hit-line = Árboles que esperan una respuesta: { $trees }
+# $unit (Text): a part of the property
+# $trees (Number)
+# $within (Text): a distance
+property-hit-unit = { $trees ->
+    [one] { $unit }, { $trees } árbol: ¿hay un cable, sendero, camino, edificio o lindero a menos de { $within }, el doble de su altura?
+   *[other] { $unit }, { $trees } árboles: ¿hay un cable, sendero, camino, edificio o lindero a menos de { $within } de alguno, el doble de la altura del más alto?
+}
+property-hit-none = No, no hay nada
+property-hit-some = Sí, cerca de algunos
+property-hit-wire = Sí, un cable
+property-hit-unknown = No lo sé
+property-hit-then-some = Escriba qué es y a qué distancia, para cada árbol, en las columnas target y target_m de su lista.
+property-hit-then-wire = No se acerque, y llame al dueño de la línea. Las filas sin cable pueden decirlo en la columna target de su lista.
+property-hit-by = ¿Quién lo dice?
+property-hit-by-hint = Queda en el plan con el día y la distancia.
+# $species (Text)
+# $trees (Number)
+property-clone = { $trees ->
+    [one] { $species }, { $trees } árbol: ¿se puede anillar cada tallo de su clon?
+   *[other] { $species }, { $trees } árboles: ¿se puede anillar cada tallo de sus clones?
+}
+property-yes = Sí
+property-no = No
+property-hit-say = Decirlo
+
+## Quién y cuándo
+property-when = ¿Quién y cuándo?
+# $people (Text)
+# $hours (Text)
+# $days (Number)
+property-when-line = { $days ->
+    [one] { $people } personas, { $hours } horas, { $days } jornada
+   *[other] { $people } personas, { $hours } horas, { $days } jornadas
+}
+property-people = Personas
+property-hours = Horas por día
+property-hours-hint = Desde que llegan hasta que se van.
+property-days = Sábados en que la corteza puede desprenderse, cada uno con sus árboles
+property-days-named = Jornadas:
+property-days-none = No se halló ninguno para estos árboles. Nombre días abajo.
+# $day (Text)
+# $trees (Number)
+property-day = { $day }: { $trees }
+property-more-days = Otras jornadas
+property-more-days-hint = Como 2027-06-12, 2027-06-13
+property-place = Lugar, para los árboles que no lo tienen
+property-place-hint = Grados, altura: 42.36, -71.50, 120 m
+property-region = Estado o país
+property-region-none = Sin decir
+property-plan-it = Planificar
+property-no-days = Marque una jornada, o nombre una.
+property-too-long = Entre las jornadas hay más de 366 días. Planifique una temporada a la vez.
+# $typed (Text)
+property-no-place = Lugar { $typed }: escriba grados al norte y al este, con un menos para el sur y el oeste, como en 42.36, -71.50.
+
+## A qué se llega
+# $trees (Number)
+# $ready (Number)
+# $fix (Number)
+# $planned (Number)
+# $people (Number)
+# $days (Number)
+# $professional (Number)
+property-sentence = { $trees ->
+    [one] { $trees } árbol: { $ready } listos, { $fix } por corregir; { $planned } se pueden anillar esta temporada con { $people } personas × { $days } jornadas; { $professional } van a un profesional.
+   *[other] { $trees } árboles: { $ready } listos, { $fix } por corregir; { $planned } se pueden anillar esta temporada con { $people } personas × { $days } jornadas; { $professional } van a un profesional.
+}
+property-part-planned = se anillan esta temporada
+property-part-no-hours = sin horas
+property-part-no-day = sin jornada en sus semanas
+property-part-pacing = quedan para otros años
+property-part-other-method = otro método
+property-part-leave-it = dejar en paz
+property-part-professional = de un profesional
+property-part-cannot-tell = aún no se puede decir
+property-part-dead = muertos
+property-part-done = hechos
+property-part-skipped = dejados fuera
+property-part-to-fix = por corregir
+property-plan-with-it = Planificar así
+# $day (Text)
+property-next-day = La próxima jornada: { $day }
+# $trees (Number)
+property-next-day-trees = { $trees ->
+    [one] { $trees } árbol para anillar
+   *[other] { $trees } árboles para anillar
+}
+# $team (Text)
+# $trees (Number)
+# $hours (Text)
+# $tags (Text)
+property-crew-day = { $trees ->
+    [one] Grupo { $team }: { $trees } árbol, { $hours } horas-persona. En orden: { $tags }.
+   *[other] Grupo { $team }: { $trees } árboles, { $hours } horas-persona. En orden: { $tags }.
+}
+# $distance (Text)
+property-keep-off = Mientras trabajan, que nadie se acerque a menos de { $distance }.
+
+## Árboles por corregir
+property-fix = Árboles por corregir
+# $rows (Number)
+property-fix-rows = { $rows ->
+    [one] { $rows } fila no tiene respuesta todavía. Las filas buenas siguen sin ella.
+   *[other] { $rows } filas no tienen respuesta todavía. Las filas buenas siguen sin ellas.
+}
+# $rows (Number)
+# $which (Text)
+# $what (Text)
+property-fix-name = { $rows ->
+    [one] { $rows } fila ({ $which }): { $what }
+   *[other] { $rows } filas ({ $which }): { $what }
+}
+property-fix-species = Especie
+property-fix-it = Corregir
+property-broadleaf = Latifoliado
+property-conifer = Conífera
+property-leave-out = Dejar fuera
+# $row (Text)
+property-fix-look = Fila { $row }: mírela en su archivo.
+
+## Lo que está plegado
+property-season-by-day = La temporada día por día
+# $used (Text)
+# $all (Text)
+property-hours-used = { $used } de { $all } horas-persona usadas
+property-all-to-fix = Todo lo que hay por corregir
+# $questions (Number)
+property-questions = { $questions ->
+    [one] { $questions } pregunta
+   *[other] { $questions } preguntas
+}
+# $trees (Number)
+property-trees = { $trees ->
+    [one] { $trees } árbol
+   *[other] { $trees } árboles
+}
+property-table-planned = Planificados
+property-table-professional = Para un profesional
+property-table-other-method = Otros métodos
+property-table-cannot-tell = Aún no se puede decir
+property-table-left = Sin planificar esta temporada
+# $title (Text)
+# $from (Text)
+# $to (Text)
+# $all (Text)
+property-shown = { $title }: { $from } a { $to } de { $all }
+# $rows (Number)
+property-next-rows = Mostrar los { $rows } siguientes
+property-rows-before = Mostrar los anteriores
+property-head-tag = Etiqueta
+property-head-row = Fila
+property-head-tree = Árbol
+property-head-why = Qué
+property-head-day = Día
+property-head-trees = Árboles
+property-head-hours = Horas-persona
+property-head-ring-hours = Anillar, horas
+property-head-visit-hours = Visitas, horas
+property-head-all-hours = Hay, horas
+property-head-year = Año
+property-head-visits = Visitas
+property-head-no-day = Sin día
+# $species (Text)
+# $size (Text)
+property-tree = { $species }, { $size }
+# $day (Text)
+# $minutes (Text)
+property-on-day = { $day }, { $minutes }
+property-visits = Rondas de visitas
+# $visits (Number)
+# $hours (Text)
+property-visits-line = { $visits ->
+    [one] { $visits } visita en tres temporadas, { $hours } horas-persona
+   *[other] { $visits } visitas en tres temporadas, { $hours } horas-persona
+}
+property-visits-are = Los años siguientes tienen los mismos días de la semana mientras usted no diga otra cosa: es una suposición nuestra. Una visita sin día cae en una semana sin jornada; el calendario nombra un día para ella.
+property-good = ¿Qué tan bueno es este plan?
+property-command = El mismo plan en la línea de comandos:
+property-notes = Cómo se leyeron las columnas
+# $notes (Number)
+property-notes-line = { $notes ->
+    [one] { $notes } cosa que saber
+   *[other] { $notes } cosas que saber
+}
+property-files = Archivos para guardar
+# $files (Number)
+property-files-line = { $files } archivos: la lista con su plan, hojas, etiquetas, calendario, mapa
+property-files-are = El archivo es la lista: esta página no guarda nada. trees-plan.csv es su lista con su plan, y se abre aquí otra vez.

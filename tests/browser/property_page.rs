@@ -1,0 +1,401 @@
+//! The page for a whole list of trees: its sample, a list that asks, cells typed anew, a stop, and the files of the plan
+//! against those of the command line.
+
+use crate::Outcome;
+use crate::browser::{Browser, in_browser};
+use crate::narrow::expect_no_sideways_scroll;
+use crate::rules::{expect_contrast, expect_no_violations};
+use crate::site::{Server, folder, on_the_command_line};
+use serde_json::{Value, json};
+use std::path::Path;
+
+/// The day that the page takes for today.
+const TODAY: &str = "2027-05-01";
+
+/// Opens the page, with downloads caught before they become files.
+async fn open(browser: &Browser, site: &Server, language: &str) -> Outcome {
+    let address = format!("{}{language}list/?today={TODAY}", site.address);
+    browser.open(&address).await?;
+    let catch = "window.made = []; const url = URL.createObjectURL;
+        URL.createObjectURL = (blob) => { blob.text().then((text) => made.push(text)); return url(blob); };
+        HTMLAnchorElement.prototype.click = () => {};";
+    browser.run(catch).await?;
+    Ok(())
+}
+
+/// Opens a file of this text, or of what an expression gives.
+async fn open_file(browser: &Browser, name: &str, text: &str) -> Outcome {
+    let script = format!(
+        "const files = new DataTransfer(); files.items.add(new File([{text}], '{name}'));
+         const field = document.getElementById('l-open'); field.files = files.files;
+         field.dispatchEvent(new Event('change'));"
+    );
+    browser.run(&script).await?;
+    Ok(())
+}
+
+async fn click(browser: &Browser, css: &str) -> Outcome {
+    let script = format!(
+        "const it = document.querySelector(`{css}`); it.scrollIntoView({{ block: 'center' }}); it.click();"
+    );
+    browser.run(&script).await?;
+    Ok(())
+}
+
+async fn text(
+    browser: &Browser,
+    css: &str,
+) -> Result<String, Box<dyn std::error::Error + Send + Sync>> {
+    let script = format!("return document.querySelector(`{css}`)?.textContent ?? '';");
+    let text = browser.run(&script).await?;
+    Ok(text.as_str().unwrap_or_default().to_owned())
+}
+
+/// Opens the sample and plans it.
+async fn planned_sample(browser: &Browser) -> Outcome {
+    click(browser, "#l-sample").await?;
+    browser
+        .until(
+            "the fields",
+            "document.querySelector('#area-season input[name=days]')",
+        )
+        .await?;
+    click(browser, "#area-season button[type=submit]").await?;
+    browser
+        .until("the plan", "document.getElementById('l-sentence')")
+        .await
+}
+
+/// The numbers of a text, in order.
+fn numbers(text: &str) -> Vec<u64> {
+    let parts = text.split(|c: char| !c.is_ascii_digit());
+    parts.filter_map(|part| part.parse().ok()).collect()
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn the_sample_opens_with_one_press_and_the_parts_of_its_plan_add_up() {
+    let site = Server::of_the_site();
+    in_browser(async move |browser| {
+        for (language, trees) in [("", "300 trees"), ("es/", "300 árboles")] {
+            open(&browser, &site, language).await?;
+            expect_no_violations(&browser, &format!("{language}list/, nothing open")).await?;
+            planned_sample(&browser).await?;
+            let sentence = text(&browser, "#l-sentence").await?;
+            assert!(sentence.starts_with(trees), "{sentence}");
+            let said = numbers(&sentence);
+            let parts = browser
+                .run("return [...document.querySelectorAll('.parts-of b')].map((it) => Number(it.textContent));")
+                .await?;
+            let parts: Vec<u64> = serde_json::from_value(parts)?;
+            // Trees; ready, to fix; planned, people, days; a professional's.
+            assert_eq!(said.len(), 7, "{sentence}");
+            assert_eq!(said[0], said[1] + said[2], "{sentence}");
+            assert_eq!(parts.iter().sum::<u64>(), said[0], "{parts:?}");
+            assert!(
+                parts.contains(&said[3]) && parts.contains(&said[6]),
+                "{parts:?}"
+            );
+            assert_eq!(text(&browser, "#l-told").await?, sentence);
+            // The first screens are short on a phone.
+            browser.window(390, 844).await?;
+            let height = browser
+                .run("return document.documentElement.scrollHeight;")
+                .await?;
+            println!("{language}list/ at 390: {height} px");
+            assert!(height.as_u64().is_some_and(|it| it <= 4 * 844), "{height}");
+            expect_no_sideways_scroll(&browser, "the planned sample").await?;
+            browser.window(1280, 900).await?;
+            expect_no_violations(&browser, &format!("{language}list/, planned")).await?;
+            // Every table, opened.
+            browser
+                .run("for (const fold of document.querySelectorAll('.folds > details')) fold.open = true;")
+                .await?;
+            browser
+                .until(
+                    "the tables",
+                    "document.querySelectorAll('[id^=t-]:empty').length === 0",
+                )
+                .await?;
+            expect_no_violations(&browser, &format!("{language}list/, unfolded")).await?;
+            browser
+                .run("document.documentElement.dataset.theme = 'dark';")
+                .await?;
+            expect_contrast(&browser, &format!("{language}list/, dark")).await?;
+            let rows = "return document.querySelectorAll('#t-planned tbody tr').length;";
+            let shown = browser.run(rows).await?;
+            assert_eq!(shown, said[3].min(100), "a part of a long table");
+        }
+        browser.expect_quiet().await?;
+        browser.expect_requests_only_to(&[&site.address]).await
+    });
+}
+
+/// The words of a command, those in quotes as one.
+fn words_of(command: &str) -> Vec<String> {
+    let parts = command.split('"').enumerate();
+    parts
+        .flat_map(|(at, part)| match at % 2 {
+            0 => part.split_whitespace().map(str::to_owned).collect(),
+            _ => vec![part.to_owned()],
+        })
+        .collect()
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn the_files_of_the_page_are_those_of_the_command_line_to_the_byte() {
+    let site = Server::of_the_site();
+    in_browser(async move |browser| {
+        open(&browser, &site, "").await?;
+        planned_sample(&browser).await?;
+        let mut words = words_of(&text(&browser, "#l-good code").await?);
+        assert_eq!(words[..3], ["slipbark", "plan", "trees.csv"]);
+        let made = folder("plan-of-the-page");
+        let sample = Path::new(env!("CARGO_MANIFEST_DIR")).join("../content/sample/trees.csv");
+        words[2] = sample.display().to_string();
+        let out = words
+            .iter()
+            .position(|word| word == "--out")
+            .expect("a folder");
+        words[out + 1] = made.display().to_string();
+        on_the_command_line(&words[1..]);
+        let names = browser
+            .run("return [...document.querySelectorAll('button[data-kind]')].map((it) => it.dataset.kind);")
+            .await?;
+        let names: Vec<String> = serde_json::from_value(names)?;
+        let mut written: Vec<String> = std::fs::read_dir(&made)?
+            .map(|entry| Ok(entry?.file_name().to_string_lossy().into_owned()))
+            .collect::<std::io::Result<_>>()?;
+        written.sort();
+        let mut offered = names.clone();
+        offered.sort();
+        assert_eq!(offered, written, "the page offers what the program writes");
+        for (at, name) in names.iter().enumerate() {
+            click(&browser, &format!("button[data-kind='{name}']")).await?;
+            browser
+                .until(name, &format!("made.length === {}", at + 1))
+                .await?;
+            let page = browser.run(&format!("return made[{at}];")).await?;
+            let page = page.as_str().unwrap_or_default();
+            let program = std::fs::read_to_string(made.join(name))?;
+            // A blob read as text has lost its mark of order.
+            let program = program.strip_prefix('\u{feff}').unwrap_or(&program);
+            assert!(
+                page == program,
+                "{name} differs: {} and {} bytes",
+                page.len(),
+                program.len()
+            );
+            assert!(page.len() > 100, "{name}");
+        }
+        browser.expect_quiet().await
+    });
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn a_list_asks_of_its_columns_first_and_takes_what_is_typed_in_place_of_a_cell() {
+    let site = Server::of_the_site();
+    // Invented: girths in a column that is called diameter, a word for a number, no size, and a tree that is not ours.
+    let mut list = "Tag,Species,DBH,Unit,Target\n".to_owned();
+    for tag in 1..=40 {
+        let size = match tag {
+            7 => "ninety".to_owned(),
+            9 => String::new(),
+            tag => (80 + tag).to_string(),
+        };
+        let species = if tag == 12 { "Zelkova" } else { "Norway maple" };
+        list += &format!("{tag},{species},{size},Hedge,none\n");
+    }
+    in_browser(async move |browser| {
+        open(&browser, &site, "").await?;
+        open_file(&browser, "dirty.csv", &json!(list).to_string()).await?;
+        browser
+            .until(
+                "the question",
+                "document.querySelector('#area-columns input[value=girth]')",
+            )
+            .await?;
+        expect_no_violations(&browser, "a question about a column").await?;
+        // Nothing is read while a column asks, and nothing is picked for anybody.
+        assert_eq!(
+            browser.run("return [document.querySelectorAll('#area-columns :checked').length, document.getElementById('area-season').childElementCount];").await?,
+            json!([0, 0])
+        );
+        click(&browser, "#area-columns input[value=girth]").await?;
+        click(&browser, "#area-columns button[type=submit]").await?;
+        browser
+            .until("the list", "document.querySelector('#area-fix form')")
+            .await?;
+        assert_eq!(
+            numbers(&text(&browser, "#area-list .lede").await?),
+            [40, 37, 3]
+        );
+        expect_no_violations(&browser, "trees to fix").await?;
+        // What is typed for another row and not sent stays while one is fixed.
+        let fix = "[data-row='8'][data-column='2']";
+        let other = "[data-row='10'][data-column='2']";
+        browser
+            .run(&format!(
+                "document.querySelector(\"#area-fix {other} input\").value = '91';
+                 document.querySelector(\"#area-fix {fix} input\").value = '88';"
+            ))
+            .await?;
+        click(&browser, &format!("#area-fix {fix} button")).await?;
+        browser
+            .until(
+                "the fix",
+                "document.querySelector('#area-list .lede').textContent.includes('38 ready')",
+            )
+            .await?;
+        assert_eq!(
+            browser
+                .run(&format!(
+                    "return document.querySelector(\"#area-fix {other} input\").value;"
+                ))
+                .await?,
+            "91"
+        );
+        // A name is decided once for all its rows.
+        click(&browser, "#area-fix [data-as='unknown broadleaf']").await?;
+        browser
+            .until(
+                "the name",
+                "document.querySelector('#area-list .lede').textContent.includes('39 ready')",
+            )
+            .await?;
+        browser
+            .run("document.getElementById('region').value = 'US-MA';")
+            .await?;
+        click(&browser, "#area-season button[type=submit]").await?;
+        browser
+            .until("the plan", "document.getElementById('l-sentence')")
+            .await?;
+        click(&browser, "button[data-kind='plan.json']").await?;
+        browser.until("plan.json", "made.length === 1").await?;
+        let plan = browser.run("return made[0];").await?;
+        let plan: Value = serde_json::from_str(plan.as_str().unwrap_or_default())?;
+        assert_eq!(
+            plan["edits"],
+            json!([{ "row": 8, "column": "DBH", "was": "ninety", "is": "88" }])
+        );
+        assert_eq!(
+            (&plan["counts"]["ready"], &plan["counts"]["to_fix"]),
+            (&json!(39), &json!(1))
+        );
+        // What is no list is said, and replaces nothing.
+        open_file(
+            &browser,
+            "picture.png",
+            "new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0, 1, 2])",
+        )
+        .await?;
+        browser
+            .until(
+                "what is wrong",
+                "!document.getElementById('l-told').textContent.includes('saved')",
+            )
+            .await?;
+        assert_eq!(
+            numbers(&text(&browser, "#l-sentence").await?)[..3],
+            [40, 39, 1]
+        );
+        browser.expect_quiet().await
+    });
+}
+
+/// A list of so many rows, all different, as an expression for the page.
+fn long_list(rows: usize) -> String {
+    format!(
+        "'Tag,Species,DBH (in),Lat,Lon\\n' + Array.from({{ length: {rows} }}, (_, at) =>
+           `${{at}},Norway maple,${{(4 + at / 2000).toFixed(4)}},${{(42 + at % 100 / 100).toFixed(2)}},-71.5`).join('\\n')"
+    )
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn a_long_list_shows_its_progress_and_stops_when_told() {
+    let site = Server::of_the_site();
+    in_browser(async move |browser| {
+        open(&browser, &site, "").await?;
+        open_file(&browser, "long.csv", &long_list(20_000)).await?;
+        browser
+            .until("the progress", "!document.getElementById('l-progress').hidden && document.getElementById('l-what').textContent")
+            .await?;
+        click(&browser, "#l-stop").await?;
+        browser
+            .until(
+                "the stop",
+                "document.getElementById('l-told').textContent.startsWith('Stopped')",
+            )
+            .await?;
+        assert_eq!(
+            browser
+                .run("return document.getElementById('l-progress').hidden;")
+                .await?,
+            true
+        );
+        // The page goes on with another list.
+        planned_sample(&browser).await?;
+        browser.expect_quiet().await
+    });
+}
+
+#[test]
+#[ignore = "prints times; run by hand, see the top of measured.rs"]
+fn measured_on_the_page_of_a_list() {
+    let site = Server::of_the_site();
+    in_browser(async move |browser| {
+        open(&browser, &site, "").await?;
+        browser
+            .run("window.long = []; new PerformanceObserver((list) => long.push(...list.getEntries().map((it) => Math.round(it.duration)))).observe({ type: 'longtask', buffered: true });")
+            .await?;
+        let timed = async |what: &str, act: &str, until: &str| -> Outcome {
+            let script = format!(
+                "const began = performance.now(); {act};
+                 const look = () => ({until}) ? done(performance.now() - began) : setTimeout(look, 4); look();"
+            );
+            println!("{what}: {} ms", browser.run_until_done(&script).await?);
+            Ok(())
+        };
+        timed(
+            "open the sample, first call",
+            "document.getElementById('l-sample').click()",
+            "document.querySelector('#area-season input[name=days]')",
+        )
+        .await?;
+        timed(
+            "plan it",
+            "document.querySelector('#area-season button[type=submit]').click()",
+            "document.getElementById('l-sentence')",
+        )
+        .await?;
+        timed("fix a cell", "const form = document.querySelector('#area-fix form[data-do=edit]'); form.querySelector('input').value = '14'; window.before = document.getElementById('l-sentence').textContent; form.querySelector('button').click()", "document.getElementById('l-sentence').textContent !== window.before").await?;
+        println!(
+            "tasks over 50 ms on the page, ms: {}",
+            browser.run("return long;").await?
+        );
+        let text = long_list(20_000);
+        let open = format!(
+            "const files = new DataTransfer(); files.items.add(new File([{text}], 'long.csv')); const field = document.getElementById('l-open'); field.files = files.files; field.dispatchEvent(new Event('change'))"
+        );
+        timed(
+            "open 20,000 rows, all different",
+            &open,
+            "document.querySelector('#area-list .lede').textContent.startsWith('long')",
+        )
+        .await?;
+        timed(
+            "plan them",
+            "document.querySelector('#area-season button[type=submit]').click()",
+            "document.getElementById('l-sentence')",
+        )
+        .await?;
+        println!(
+            "tasks over 50 ms on the page, ms: {}",
+            browser.run("return long;").await?
+        );
+        Ok(())
+    });
+}

@@ -1,0 +1,584 @@
+//! One open list, and what is being done with it.
+
+use crate::record::recorded;
+use calc::terms::quantity::Units;
+use calc::timing::places::climate::Places;
+use calc_list::reader::CellEdits;
+use calc_list::{Ask, Decisions, ListContext, Note};
+use calc_view::plan::asked::Asked;
+use calc_view::plan::made::{About, Made};
+use calc_view::plan::place;
+use calc_view::plan::read::{JudgedTrees, ListBeingRead, ListFile, ReadList, judged_trees};
+use calc_view::plan::said::Said;
+use calc_view::plan::screen::hit::{Replied, ToAsk, hit};
+use calc_view::plan::screen::season::{
+    Offered, SeasonForm, not_a_season, offered, picked, season, year_of_saturdays,
+};
+use calc_view::plan::screen::table::TreeTable;
+use calc_view::plan::screen::{columns, fix, folds, result, table};
+use calc_view::words::message::{Pack, pack, tree_names};
+use calc_view::words::{list as words, m, within};
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
+
+/// What a control asks for.
+#[derive(Deserialize)]
+struct Act {
+    r#do: String,
+    /// What stands at the control.
+    #[serde(default)]
+    data: BTreeMap<String, String>,
+    /// The fields of the form around it.
+    #[serde(default)]
+    entries: Vec<(String, String)>,
+}
+
+/// What is told to the page.
+#[derive(Default, Serialize)]
+struct Told {
+    more: bool,
+    done: usize,
+    of: usize,
+    what: String,
+    /// Areas drawn anew.
+    areas: BTreeMap<String, Vec<String>>,
+    /// One sentence for those who listen.
+    said: String,
+    /// Where the reader is led, by its id.
+    to: &'static str,
+    /// Whether cells were changed that no file has yet.
+    edited: bool,
+}
+
+/// What is being done.
+enum Work {
+    /// Nothing.
+    None,
+    /// Rows are read.
+    Reading(Box<ListBeingRead>),
+    /// Trees are judged for every Saturday of a year.
+    Looking,
+    /// Trees are judged for the work days.
+    Judging,
+    /// The plan is made.
+    Planning,
+}
+
+/// Days, with the trees that were judged for them.
+struct ForDays {
+    asked: Asked,
+    trees: JudgedTrees,
+}
+
+pub(crate) struct Session {
+    words: &'static Pack,
+    options: ListContext,
+    places: &'static Places,
+    name: String,
+    bytes: Vec<u8>,
+    decisions: Decisions,
+    edits: CellEdits,
+    filled: SeasonForm,
+    wrong: Option<String>,
+    asks: Vec<Ask>,
+    headers: Vec<String>,
+    notes: Vec<Note>,
+    changed: Vec<String>,
+    work: Work,
+    /// What was decided or typed since the list was read is not in it yet.
+    unread: bool,
+    list: Option<ReadList>,
+    look: Option<ForDays>,
+    offered: Vec<Offered>,
+    to_ask: ToAsk,
+    replied: Replied,
+    season: Option<ForDays>,
+    made: Option<Made>,
+    told: Told,
+}
+
+impl Session {
+    pub(crate) fn new(language: &str, today: &str, units: &str, places: &'static Places) -> Self {
+        Self {
+            words: pack(language),
+            options: ListContext {
+                units: match units {
+                    "metric" => Units::Metric,
+                    _ => Units::Us,
+                },
+                names: tree_names(),
+                today: today.to_owned(),
+                ..ListContext::default()
+            },
+            places,
+            name: String::new(),
+            bytes: Vec::new(),
+            decisions: Decisions::default(),
+            edits: CellEdits::new(),
+            filled: SeasonForm::default(),
+            wrong: None,
+            asks: Vec::new(),
+            headers: Vec::new(),
+            notes: Vec::new(),
+            changed: Vec::new(),
+            work: Work::None,
+            unread: false,
+            list: None,
+            look: None,
+            offered: Vec::new(),
+            to_ask: ToAsk::default(),
+            replied: Replied::default(),
+            season: None,
+            made: None,
+            told: Told::default(),
+        }
+    }
+
+    /// Runs in the language of the page.
+    pub(crate) fn speaking<T>(&mut self, run: impl FnOnce(&mut Self) -> T) -> T {
+        within(self.words, || run(self))
+    }
+
+    pub(crate) fn open(&mut self, name: &str, bytes: Vec<u8>) {
+        // What is no list replaces nothing.
+        let before = (
+            std::mem::replace(&mut self.name, name.to_owned()),
+            std::mem::replace(&mut self.bytes, bytes),
+            std::mem::take(&mut self.decisions),
+            std::mem::take(&mut self.edits),
+        );
+        let (list, season, made) = (self.list.take(), self.season.take(), self.made.take());
+        if self.begin() {
+            self.filled.days = None;
+            self.offered.clear();
+            self.replied = Replied::default();
+            self.look = None;
+            self.wrong = None;
+        } else {
+            (self.list, self.season, self.made) = (list, season, made);
+            (self.name, self.bytes, self.decisions, self.edits) = before;
+        }
+    }
+
+    /// Judges the columns, and begins to read where they ask nothing. False where the file is no list.
+    fn begin(&mut self) -> bool {
+        let reference = calc_data::reference();
+        let opened = ListFile::of(&self.bytes, &self.decisions).and_then(|file| {
+            // Bytes in memory are always there to be read.
+            let first = file.first_rows().unwrap_or_default();
+            let opened = calc_list::open(reference, &first, &self.options, &self.decisions)?;
+            Ok((file, opened))
+        });
+        let (file, opened) = match opened {
+            Ok(opened) => opened,
+            Err(why) => {
+                self.told.said = words::not_list(why);
+                return false;
+            }
+        };
+        self.asks.clone_from(&opened.asks);
+        self.headers.clone_from(&opened.layout.texts);
+        self.notes.clone_from(&opened.notes);
+        self.changed.clone_from(&file.changed);
+        self.work = Work::None;
+        self.unread = true;
+        if self.asks.is_empty() {
+            if let Ok(reading) = ListBeingRead::of(&file, reference, opened, self.edits.clone()) {
+                self.work = Work::Reading(Box::new(reading));
+            }
+        } else {
+            self.draw();
+            self.told.said = m::property_columns_asked(self.asks.len().to_string());
+            self.told.to = "area-columns";
+        }
+        true
+    }
+
+    pub(crate) fn act(&mut self, asked: &str) {
+        let Ok(act) = serde_json::from_str::<Act>(asked) else {
+            return;
+        };
+        let data = |name: &str| act.data.get(name).map_or("", String::as_str);
+        match act.r#do.as_str() {
+            "decide" => {
+                columns::decide(&mut self.decisions, &self.asks, &act.entries);
+                self.begin();
+            }
+            "name" => {
+                let typed = act.entries.first().map_or("", |(_, typed)| typed.trim());
+                let is = if data("as").is_empty() {
+                    typed
+                } else {
+                    data("as")
+                };
+                if !is.is_empty() {
+                    let name = data("name").to_owned();
+                    self.decisions.names.insert(name, is.to_owned());
+                    self.told.to = "area-fix";
+                    self.begin();
+                }
+            }
+            "edit" => {
+                let (row, column) = (data("row").parse(), data("column").parse());
+                if let (Ok(row), Ok(column), Some((_, typed))) = (row, column, act.entries.first())
+                {
+                    self.edits.insert((row, column), typed.trim().to_owned());
+                    self.told.to = "area-fix";
+                    self.begin();
+                }
+            }
+            "said" => {
+                self.replied.take(&self.to_ask, &act.entries);
+                self.said();
+            }
+            "plan" => {
+                self.filled.take(&act.entries);
+                self.plan();
+            }
+            "more" => {
+                let people = data("people").parse::<u32>().unwrap_or(0);
+                if let Ok(now) = self.filled.people.trim().parse::<u32>() {
+                    self.filled.people = (now + people).to_string();
+                }
+                if !data("day").is_empty() {
+                    let days = self.filled.days.get_or_insert_default();
+                    days.push(data("day").to_owned());
+                }
+                self.plan();
+            }
+            _ => {}
+        }
+    }
+
+    /// Takes what was filled in; where it is a season, the trees are judged for its days.
+    fn plan(&mut self) {
+        self.wrong = None;
+        let at = self.filled.place.trim();
+        let point = match place::point(at) {
+            _ if at.is_empty() => None,
+            Some(Ok(site)) => Some((site.lat, site.lon, site.elev_m)),
+            _ => {
+                return self.refused(m::property_no_place(at));
+            }
+        };
+        let region = Some(self.filled.region.clone()).filter(|code| !code.is_empty());
+        let elsewhere = point != self.options.place || region != self.options.region;
+        if elsewhere {
+            self.options.place = point;
+            self.options.region = region;
+            self.look = None;
+            self.offered.clear();
+        }
+        if self.filled.days.is_none() {
+            self.filled.days = Some(picked(&self.offered));
+        }
+        match self.filled.asked(&self.options.today) {
+            Ok(mut asked) => {
+                asked.said = self.what_was_said();
+                self.season = Some(ForDays {
+                    asked,
+                    trees: self.judge_nothing(),
+                });
+                self.told.to = "l-sentence";
+                if elsewhere || self.unread || self.list.is_none() {
+                    self.begin();
+                } else {
+                    self.judge();
+                }
+            }
+            Err(wrong) => self.refused(not_a_season(&wrong)),
+        }
+    }
+
+    /// What was replied holds from now on: trees are looked at anew.
+    fn said(&mut self) {
+        let said = self.what_was_said();
+        for days in [&mut self.look, &mut self.season].into_iter().flatten() {
+            days.asked.said = said.clone();
+        }
+        if let Some(list) = &mut self.list {
+            list.judge_anew();
+            self.work = Work::Looking;
+        }
+    }
+
+    fn what_was_said(&self) -> Said {
+        // What is replied was made here: it reads.
+        let said = self
+            .replied
+            .said(calc_data::reference(), self.options.units);
+        said.unwrap_or_default()
+    }
+
+    fn refused(&mut self, wrong: String) {
+        self.told.said.clone_from(&wrong);
+        self.wrong = Some(wrong);
+        self.told.to = "l-wrong";
+        self.draw();
+    }
+
+    fn judge_nothing(&self) -> JudgedTrees {
+        judged_trees(calc_data::reference(), self.places, None)
+    }
+
+    fn judge(&mut self) {
+        if let Some(list) = &mut self.list {
+            list.judge_anew();
+            self.work = Work::Judging;
+        }
+    }
+
+    pub(crate) fn step(&mut self, rows: usize) -> String {
+        let (mut done, mut of, mut what) = (0, 0, String::new());
+        match std::mem::replace(&mut self.work, Work::None) {
+            Work::None => {}
+            Work::Reading(mut reading) => {
+                what = m::PROPERTY_READING.into();
+                if reading.read(rows).unwrap_or(false) {
+                    done = reading.lines();
+                    self.work = Work::Reading(reading);
+                } else {
+                    self.list = Some(reading.done());
+                    self.unread = false;
+                    self.after_reading();
+                }
+            }
+            Work::Looking => {
+                what = m::PROPERTY_LOOKING.into();
+                if let (Some(list), Some(look)) = (&mut self.list, &mut self.look) {
+                    if list.judge(rows, &look.asked, &mut look.trees) {
+                        (done, of) = list.judged();
+                        self.work = Work::Looking;
+                    } else {
+                        self.offered = offered(list);
+                        self.to_ask = ToAsk::of(list, self.options.units);
+                        match self.season {
+                            Some(_) => self.judge(),
+                            None => self.shown(),
+                        }
+                    }
+                }
+            }
+            Work::Judging => {
+                what = m::PROPERTY_LOOKING.into();
+                if let (Some(list), Some(season)) = (&mut self.list, &mut self.season) {
+                    let more = list.judge(rows, &season.asked, &mut season.trees);
+                    (done, of) = list.judged();
+                    self.work = if more { Work::Judging } else { Work::Planning };
+                }
+            }
+            Work::Planning => {
+                what = m::PROPERTY_PLANNING.into();
+                if let (Some(list), Some(season)) = (&self.list, &self.season) {
+                    let about = About {
+                        name: self.name.clone(),
+                        whole: false,
+                        units: self.options.units,
+                        group: None,
+                    };
+                    self.made = Some(Made::of(list, &season.asked, &about));
+                }
+                self.shown();
+            }
+        }
+        let mut told = std::mem::take(&mut self.told);
+        told.more = !matches!(self.work, Work::None);
+        told.edited = !self.edits.is_empty() || self.decisions != Decisions::default();
+        if told.more {
+            (told.done, told.of, told.what) = (done, of, what);
+            // Where the reader is led is told at the end.
+            self.told.to = told.to;
+        }
+        serde_json::to_string(&told).unwrap_or_default()
+    }
+
+    fn after_reading(&mut self) {
+        if self.look.is_none() {
+            // The asker's day was read from a clock.
+            let Ok(mut asked) = year_of_saturdays(&self.options.today) else {
+                return;
+            };
+            asked.said = self.what_was_said();
+            let trees = self.judge_nothing();
+            self.look = Some(ForDays { asked, trees });
+        }
+        self.work = match self.season {
+            // The days that are offered stay as they were.
+            Some(_) if !self.offered.is_empty() => Work::Judging,
+            _ => Work::Looking,
+        };
+    }
+
+    /// All is done: it is drawn and said.
+    fn shown(&mut self) {
+        self.draw();
+        let Some(list) = &self.list else { return };
+        self.told.said = match (&self.made, &self.season) {
+            (Some(made), Some(season)) => result::sentence(made, &season.asked),
+            _ => result::counted(list, &self.name),
+        };
+    }
+
+    pub(crate) fn stop(&mut self) {
+        self.work = Work::None;
+        if self
+            .list
+            .as_ref()
+            .is_some_and(|list| list.judged().0 < list.judged().1)
+        {
+            // Half of it was judged for other days.
+            self.made = None;
+        }
+        self.draw();
+        self.told.said = m::PROPERTY_STOPPED.into();
+    }
+
+    /// What makes the same plan on the command line.
+    fn command(&self, asked: &Asked) -> String {
+        let days = self.filled.all_days();
+        let (from, to) = (asked.season.from, asked.season.to);
+        let day = calc::terms::day::iso;
+        let name = match self.edits.is_empty() {
+            true => self.name.as_str(),
+            false => "trees-plan.csv",
+        };
+        let mut command = format!(
+            "slipbark plan \"{name}\" --out season --from {} --to {} --days {days} --crew {} --hours {} --today {}",
+            day(from),
+            day(to),
+            self.filled.people.trim(),
+            self.filled.hours.trim(),
+            day(asked.today),
+        );
+        if !self.filled.place.trim().is_empty() {
+            command += &format!(" --place \"{}\"", self.filled.place.trim());
+        }
+        if !self.filled.region.is_empty() {
+            command += &format!(" --region {}", self.filled.region);
+        }
+        if self.options.units == Units::Metric {
+            command += " --units metric";
+        }
+        if self.words.language() != "en" {
+            command += &format!(" --lang {}", self.words.language());
+        }
+        for (option, value) in self.replied.options() {
+            command += &format!(" --{option} \"{value}\"");
+        }
+        if self.decisions != Decisions::default() {
+            command += " --columns decisions.json";
+        }
+        command
+    }
+
+    /// Draws every area.
+    fn draw(&mut self) {
+        let command = match &self.season {
+            Some(season) => self.command(&season.asked),
+            None => String::new(),
+        };
+        let areas = &mut self.told.areas;
+        areas.insert(
+            "columns".to_owned(),
+            recorded(|out| {
+                if !self.asks.is_empty() {
+                    columns::columns(out, &self.asks, &self.headers);
+                }
+            }),
+        );
+        let list = self.list.as_ref();
+        areas.insert(
+            "list".to_owned(),
+            recorded(|out| {
+                if let Some(list) = list {
+                    result::list(
+                        out,
+                        list,
+                        &self.name,
+                        self.made.is_none(),
+                        &self.notes,
+                        &self.changed,
+                    );
+                }
+            }),
+        );
+        areas.insert(
+            "hit".to_owned(),
+            recorded(|out| {
+                if list.is_some() {
+                    hit(out, &self.to_ask, &self.replied, self.made.is_some());
+                }
+            }),
+        );
+        areas.insert(
+            "season".to_owned(),
+            recorded(|out| {
+                if list.is_some() {
+                    let planned = self.made.is_some();
+                    season(
+                        out,
+                        &self.filled,
+                        &self.offered,
+                        self.wrong.as_deref(),
+                        planned,
+                    );
+                }
+            }),
+        );
+        let made = list.zip(self.made.as_ref()).zip(self.season.as_ref());
+        areas.insert(
+            "result".to_owned(),
+            recorded(|out| {
+                if let Some(((list, made), season)) = made {
+                    result::result(out, list, made, &season.asked, self.options.units);
+                }
+            }),
+        );
+        areas.insert(
+            "fix".to_owned(),
+            recorded(|out| {
+                if let Some(list) = list.filter(|list| list.counts.to_fix > 0) {
+                    fix::Fixes::of(list).front(out);
+                }
+            }),
+        );
+        areas.insert(
+            "folds".to_owned(),
+            recorded(|out| {
+                if let Some(((list, made), season)) = made {
+                    let beside = folds::Beside {
+                        notes: &self.notes,
+                        changed: &self.changed,
+                        command: &command,
+                        decided: self.decisions != Decisions::default(),
+                    };
+                    folds::folds(out, list, made, &season.asked, &beside);
+                }
+            }),
+        );
+    }
+
+    /// Rows of a table as [`Self::step`] tells areas; nothing is stopped by it.
+    pub(crate) fn page(&mut self, name: &str, from: usize) -> String {
+        let mut told = Told::default();
+        if let (Some(list), Some(made), Some(season), Some(of)) =
+            (&self.list, &self.made, &self.season, TreeTable::of(name))
+        {
+            let day = season.asked.season.from;
+            let drawn = recorded(|out| table::rows(out, of, list, made, day, from));
+            told.areas.insert(["t-", name].concat(), drawn);
+        }
+        serde_json::to_string(&told).unwrap_or_default()
+    }
+
+    pub(crate) fn file(&mut self, name: &str) -> Vec<u8> {
+        if name == folds::DECISIONS {
+            return serde_json::to_vec_pretty(&self.decisions).unwrap_or_default();
+        }
+        let (Some(list), Some(made), Some(season)) = (&self.list, &self.made, &self.season) else {
+            return Vec::new();
+        };
+        let text = made.file(name, list, &season.asked);
+        text.map(String::into_bytes).unwrap_or_default()
+    }
+}
