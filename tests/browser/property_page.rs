@@ -51,15 +51,24 @@ async fn text(
     Ok(text.as_str().unwrap_or_default().to_owned())
 }
 
-/// Opens the sample and plans it.
-async fn planned_sample(browser: &Browser) -> Outcome {
+/// Opens the sample.
+async fn open_sample(browser: &Browser) -> Outcome {
     click(browser, "#l-sample").await?;
     browser
         .until(
             "the fields",
             "document.querySelector('#area-season input[name=days]')",
         )
-        .await?;
+        .await
+}
+
+/// Opens the sample and plans it.
+async fn planned_sample(browser: &Browser) -> Outcome {
+    open_sample(browser).await?;
+    plan(browser).await
+}
+
+async fn plan(browser: &Browser) -> Outcome {
     click(browser, "#area-season button[type=submit]").await?;
     browser
         .until("the plan", "document.getElementById('l-sentence')")
@@ -148,7 +157,24 @@ fn the_files_of_the_page_are_those_of_the_command_line_to_the_byte() {
     let site = Server::of_the_site();
     in_browser(async move |browser| {
         open(&browser, &site, "").await?;
-        planned_sample(&browser).await?;
+        open_sample(&browser).await?;
+        // What the trees of a part could hit, and what a species' rule leaves open, is said once.
+        browser
+            .run(
+                "document.querySelector('#area-hit input[name=u0][value=none]').click();
+                 document.querySelector('#area-hit input[name=c0][value=yes]')?.click();
+                 document.getElementById('by').value = 'A. Alder';
+                 window.before = document.querySelector('#area-season form');",
+            )
+            .await?;
+        click(&browser, "#area-hit button[type=submit]").await?;
+        browser
+            .until(
+                "what was said",
+                "document.querySelector('#area-season form') !== window.before",
+            )
+            .await?;
+        plan(&browser).await?;
         let mut words = words_of(&text(&browser, "#l-good code").await?);
         assert_eq!(words[..3], ["slipbark", "plan", "trees.csv"]);
         let made = folder("plan-of-the-page");
@@ -188,6 +214,16 @@ fn the_files_of_the_page_are_those_of_the_command_line_to_the_byte() {
                 program.len()
             );
             assert!(page.len() > 100, "{name}");
+            if name == "plan.json" {
+                let plan: Value = serde_json::from_str(page)?;
+                let units = plan["units"].as_array().expect("units");
+                let said = units.iter().filter(|it| it["said_by"] == "A. Alder");
+                assert_eq!(
+                    said.count(),
+                    1,
+                    "one part was said to have nothing in reach"
+                );
+            }
         }
         browser.expect_quiet().await
     });
