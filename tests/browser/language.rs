@@ -147,7 +147,7 @@ fn the_form_of_a_group_and_the_filters_of_lists_speak_spanish() {
                 .as_str()
                 .is_some_and(|it| it.contains("/es/\">Planear un árbol<")
                     && it.contains(":")
-                    && it.contains("/v1/embed.js")),
+                    && it.contains("/embed.js\" integrity=\"sha384-")),
             "{lines}"
         );
         assert_eq!(lines[1], "El elemento");
