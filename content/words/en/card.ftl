@@ -180,6 +180,8 @@ card-by-trained-licensed = { $act } (trained to fell, licensed)
 card-live = Take every line as live.
 card-live-why = Only the owner’s own people work near it.
 card-pieces = Once ringed it falls in pieces,
+# The same of a tree that is dead already.
+card-pieces-dead = Dead, it falls in pieces,
 card-pieces-why = for years, on no known day.
 card-do-not-start = Do not start.
 card-turns-on-it = The answer turns on it.

@@ -7,6 +7,7 @@ card-bark-mostly-tight = La corteza está casi toda agarrada
 card-bark-bound = Hoy la corteza está agarrada
 card-native = Autóctono de { $place }. ¿Es este árbol, y tiene que morir?
 card-pieces = Anillado cae en trozos,
+card-pieces-dead = Muerto, cae en trozos,
 card-no-ring-now-why = La corteza agarrada se rasga, queda una tira y el árbol puede vivir.
 card-test-first = Pruebe primero con un trozo.
 card-n-patch = primero un trozo

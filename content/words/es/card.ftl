@@ -118,6 +118,7 @@ card-by-trained-licensed = { $act } (quien sabe talar, con licencia)
 card-live = Tome toda línea como viva.
 card-live-why = Solo la gente del dueño trabaja cerca.
 card-pieces = Anillado cae en pedazos,
+card-pieces-dead = Muerto, cae en pedazos,
 card-pieces-why = por años, sin día conocido.
 card-do-not-start = No empiece.
 card-turns-on-it = De eso depende la respuesta.

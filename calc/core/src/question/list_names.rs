@@ -227,7 +227,9 @@ impl ListNames {
         match by_place(self.reference, &name, region) {
             Some(Found::One(species)) => return Some(InList::One(species)),
             Some(Found::Other(other)) => return Some(InList::Other(other)),
-            Some(Found::Like(names)) => return Some(InList::Several(names)),
+            Some(Found::Like(names)) => {
+                return Some(InList::Several(names.iter().map(|it| it.name).collect()));
+            }
             Some(Found::NotHere) | None => {}
         }
         // A genus that is a name of one species too stays a genus.

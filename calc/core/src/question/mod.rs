@@ -19,7 +19,7 @@ pub use problem::{Code, NotListed, Problem, SizeInDoubt};
 pub use read::{problems_of_place, read, read_height_aid, read_timed};
 pub use record::{Key, Keyed, Many, Maybe, Slot, slot_of, slot_of_link};
 pub use region::{region_code, region_names};
-pub use species::{Found, entry_of, find_species};
+pub use species::{Found, Like, entry_of, find_species};
 pub use text::Text;
 pub use when::read_day;
 

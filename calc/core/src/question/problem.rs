@@ -1,5 +1,6 @@
 //! What is wrong with a question, as data: a field, a code and its figures. The view words it.
 
+use super::species::Like;
 use crate::models::height_aid::NoHeight;
 use crate::terms::quantity::Range;
 use crate::terms::regional::OtherTree;
@@ -62,7 +63,14 @@ pub enum Code {
     /// Not one of the words taken.
     NotOneOf(&'static [&'static str]),
     /// The species is not known; names that are like it.
-    UnknownSpecies(Vec<&'static str>),
+    UnknownSpecies(
+        #[cfg_attr(
+            feature = "schema",
+            schemars(with = "Vec<String>"),
+            ts(type = "string[]")
+        )]
+        Vec<Like>,
+    ),
     /// A tree that is known and is not on the list.
     NotListed(NotListed),
     /// Not on the list, and the names of other trees are not here yet.

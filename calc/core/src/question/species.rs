@@ -7,6 +7,7 @@ use crate::terms::regional::{OtherTree, Regional};
 use crate::terms::small::find::{holds, is_letter};
 use crate::terms::small::sort::sort;
 use crate::terms::species::Species;
+use serde::{Serialize, Serializer};
 
 /// What a name finds.
 #[derive(Clone, Debug)]
@@ -16,9 +17,30 @@ pub enum Found {
     /// A tree that is not on the list.
     Other(&'static OtherTree),
     /// None, but these names are like it, the likest first.
-    Like(Vec<&'static str>),
+    Like(Vec<Like>),
     /// No species of the list, and the names of other trees are not here yet: nothing is offered.
     NotHere,
+}
+
+/// A tree whose name is like what was typed. In the interface it is its name.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Like {
+    /// Its common name.
+    pub name: &'static str,
+    /// Its scientific name, by which other languages know it.
+    pub scientific: &'static str,
+}
+
+impl Like {
+    fn of(name: &'static str, scientific: &'static str) -> Self {
+        Self { name, scientific }
+    }
+}
+
+impl Serialize for Like {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_str(self.name)
+    }
 }
 
 /// The most suggestions given.
@@ -109,8 +131,8 @@ pub(super) fn by_place(
     let mut names = Vec::new();
     for row in rows() {
         match scientific(reference, row.scientific) {
-            Found::One(species) => names.push(species.name),
-            Found::Other(other) => names.push(other.names[0]),
+            Found::One(species) => names.push(Like::of(species.name, species.scientific)),
+            Found::Other(other) => names.push(Like::of(other.names[0], other.scientific)),
             other => return Some(other),
         }
     }
@@ -133,12 +155,8 @@ fn scientific(reference: &'static Reference, name: &str) -> Found {
 
 /// Names that are like what was typed, on the list or not; never a tree that must not be offered for another that is
 /// like it too.
-fn near(
-    reference: &'static Reference,
-    regional: &'static Regional,
-    wanted: &str,
-) -> Vec<&'static str> {
-    let mut near: Vec<(usize, &'static str)> = Vec::new();
+fn near(reference: &'static Reference, regional: &'static Regional, wanted: &str) -> Vec<Like> {
+    let mut near: Vec<(usize, Like)> = Vec::new();
     let mut barred: Vec<&'static str> = Vec::new();
     let best = |names: &[&'static str]| {
         let alike = names
@@ -148,7 +166,7 @@ fn near(
     };
     for other in regional.others {
         if let Some(score) = best(other.names) {
-            near.push((score, other.names[0]));
+            near.push((score, Like::of(other.names[0], other.scientific)));
             if score < SHARED {
                 barred.extend(other.never_offer);
             }
@@ -159,10 +177,10 @@ fn near(
             && !barred.contains(&species.name)
             && !barred.contains(&species.scientific)
         {
-            near.push((score, species.name));
+            near.push((score, Like::of(species.name, species.scientific)));
         }
     }
-    sort(&mut near, |a, b| a < b);
+    sort(&mut near, |a, b| (a.0, a.1.name) < (b.0, b.1.name));
     near.truncate(MOST);
     near.into_iter().map(|(_, name)| name).collect()
 }

@@ -48,3 +48,6 @@ shell-unsaved-room = Not saved on this device: there was no room left, at the fi
 shell-unsaved-update = A newer version could not be saved, because of the file { $file }. You keep the one that you have.
 # In the place of the calculator, as a link to this site.
 shell-plan = Plan one tree
+# The site as an app on a device: its name, and what it does.
+shell-app = Slipbark: one tree, one answer
+shell-app-does = Plan one ring on one unwanted tree that is to die standing.

@@ -36,3 +36,5 @@ shell-unsaved-altered = No se guardó en este aparato: el archivo { $file } fue 
 shell-unsaved-room = No se guardó en este aparato: no quedó espacio, al llegar al archivo { $file }. El sitio funciona mientras tenga señal.
 shell-unsaved-update = Una versión más nueva no se pudo guardar, por el archivo { $file }. Se queda la que usted tiene.
 shell-plan = Planear un árbol
+shell-app = Slipbark: un árbol, una respuesta
+shell-app-does = Planee un anillo en un árbol no deseado que ha de morir en pie.

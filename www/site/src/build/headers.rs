@@ -37,7 +37,7 @@ pub(crate) fn of(path: &str) -> Vec<(&'static str, &'static str)> {
     if !path.ends_with(".html") {
         // Pages of other origins may load the element, its module and data.
         headers.push(("Access-Control-Allow-Origin", "*"));
-    } else if path != single::NAME {
+    } else if !single::is(path) {
         // The single file states its own policy: its script stands inside it.
         headers.push((POLICY_NAME, policy(path)));
     }
@@ -109,7 +109,7 @@ pub(crate) fn underscore(base: &str, files: &[File]) -> String {
 
 /// `.htaccess` for Apache 2.4 with its modules `headers`, `mime` and `rewrite`. One line names the path of the site.
 pub(crate) fn htaccess(base: &str) -> String {
-    let (single, frames) = (single::NAME.replace('.', "\\."), frames());
+    let (single, frames) = (single::NAMES, frames());
     let always: String = ALWAYS
         .iter()
         .map(|(name, value)| format!("Header set {name} \"{value}\"\n"))
@@ -196,8 +196,7 @@ pub(crate) fn nginx(base: &str) -> String {
         let _ = writeln!(out, "{}}}", headers(path));
     };
     let kept = "/(assets|[0-9]+\\.[0-9]+\\.[0-9]+)/";
-    let single = single::NAME.replace('.', "\\.");
-    location(&format!("/{single}$"), single::NAME, true);
+    location(&format!("/{}$", single::NAMES), single::NAME, true);
     location(&format!("\"{kept}.*\\.wasm$\""), "assets/x.wasm", true);
     location(&format!("\"{kept}.*\\.js$\""), "assets/x.js", true);
     location(&format!("\"{kept}\""), "assets/x.css", false);
@@ -218,7 +217,7 @@ mod tests {
     use super::*;
     use std::collections::BTreeMap;
 
-    const PATHS: [&str; 15] = [
+    const PATHS: [&str; 17] = [
         concat!(env!("CARGO_PKG_VERSION"), "/embed.js"),
         concat!(env!("CARGO_PKG_VERSION"), "/engine.wasm"),
         "index.html",
@@ -228,8 +227,10 @@ mod tests {
         "es/embed/tree-plan/index.html",
         "404.html",
         "slipbark-single.html",
+        "slipbark-single-es.html",
         "sw.js",
         "manifest.webmanifest",
+        "es/manifest.webmanifest",
         "v1/embed.js",
         "v1/question.schema.json",
         "assets/engine.0.wasm",

@@ -38,8 +38,8 @@ pub(crate) fn pack(root: &Path, kept: &Path, mut files: Vec<File>) -> Result<Fil
     ] {
         files.push(File::named(name, text));
     }
-    // The single file is there to be downloaded.
-    let worth = |file: &&File| packed::is_worth_it(&file.path) && file.path != single::NAME;
+    // The single files are there to be downloaded.
+    let worth = |file: &&File| packed::is_worth_it(&file.path) && !single::is(&file.path);
     let (to_pack, mut entries): (Vec<_>, Vec<_>) = files.iter().partition(worth);
     let texts: Vec<_> = to_pack.iter().map(|file| packed::Text::of(file)).collect();
     let mut beside = Vec::new();

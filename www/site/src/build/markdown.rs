@@ -1,6 +1,7 @@
 //! Markdown to HTML, for the changes page and for messages on pages. The files are our own;
 //! raw HTML in them is shown as text all the same, so that none slips in.
 
+use crate::build::single;
 use anyhow::{Result, bail};
 use calc_view::out::escaped;
 use pulldown_cmark::{Event, Options, Parser, Tag, TagEnd, html};
@@ -17,7 +18,7 @@ pub(crate) fn render(text: &str) -> String {
 }
 
 /// Renders one message: its links, code and bold. A link to a folder leads to that page under `home`, one to a file to
-/// that file under `base`; a page that is one file is downloaded.
+/// that file under `base`; a page that is one file is downloaded, in the language of `home`.
 ///
 /// # Errors
 /// Where there is anything else in it.
@@ -32,12 +33,13 @@ pub(crate) fn inline(text: &str, home: &str, base: &str) -> Result<String> {
             Event::End(TagEnd::Strong) => out.push_str("</b>"),
             Event::Start(Tag::Link { dest_url, .. }) => {
                 let at = if dest_url.ends_with('/') { home } else { base };
-                let download = if dest_url.ends_with(".html") {
-                    " download"
+                let language = home.strip_prefix(base).unwrap_or_default();
+                let (file, download) = if *dest_url == *single::NAME {
+                    (single::name(language.trim_end_matches('/')), " download")
                 } else {
-                    ""
+                    (dest_url.into_string(), "")
                 };
-                out.extend(["<a href=\"", at, &escaped(&dest_url), "\"", download, ">"]);
+                out.extend(["<a href=\"", at, &escaped(&file), "\"", download, ">"]);
             }
             Event::End(TagEnd::Link) => out.push_str("</a>"),
             other => bail!("only links, code and bold are read in it, not {other:?}"),
@@ -72,6 +74,11 @@ mod tests {
         let expected =
             "<b>A</b> <a href=\"/es/d/\">b &amp; c</a>, <code>e&lt;f</code>, &quot;g&quot;";
         assert_eq!(html, expected);
+        let one = inline("[one](slipbark-single.html)", "/t/es/", "/t/").unwrap();
+        assert_eq!(
+            one,
+            "<a href=\"/t/slipbark-single-es.html\" download>one</a>"
+        );
         for block in ["- a", "# a", "1. a", "![a](b)", "*a*"] {
             assert!(inline(block, "/", "/").is_err(), "{block}");
         }

@@ -56,7 +56,9 @@ pub(crate) fn site(
         climate: CLIMATE,
         regional: calc_data::REGIONAL,
     };
-    let mut single = single::render(root, &parts)?;
+    let mut singles: Vec<File> = languages::all()
+        .map(|language| single::render(root, &parts, language))
+        .collect::<Result<_>>()?;
     assets.add("engine.wasm", module.wasm);
     assets.add("climate.bin", CLIMATE);
     assets.add("regional.bin", calc_data::REGIONAL.to_vec());
@@ -105,15 +107,20 @@ pub(crate) fn site(
     files.push(version::list(&full)?);
     let manifest = std::fs::read_to_string(root.join("www/pages/manifest.json"))
         .context("www/pages/manifest.json could not be read")?;
-    let values = std::collections::BTreeMap::from([
-        ("base", addresses::MARK.to_owned()),
-        (
-            "icon",
-            format!("{}{}", addresses::MARK, assets.path("icon.svg")?),
-        ),
-    ]);
-    let manifest = template::fill("www/pages/manifest.json", &manifest, &values)?;
-    files.push(File::named("manifest.webmanifest", manifest));
+    let mark = addresses::MARK;
+    for language in languages::all() {
+        let folder = languages::folder(language);
+        let values = std::collections::BTreeMap::from([
+            ("lang", language.to_owned()),
+            ("home", format!("{mark}{folder}")),
+            ("icon", format!("{mark}{}", assets.path("icon.svg")?)),
+        ]);
+        let manifest = languages::speaking(language, || {
+            template::fill("www/pages/manifest.json", &manifest, &values)
+        })?;
+        let path = format!("{folder}manifest.webmanifest");
+        files.push(File::named(&path, manifest));
+    }
     files.extend(assets.into_files());
 
     // Name the build by its bytes, then put the name where people see it.
@@ -123,7 +130,7 @@ pub(crate) fn site(
             .map(|file| (file.path.as_str(), file.bytes.as_slice())),
     );
     let pages = files.iter_mut().filter(|file| file.path.ends_with(".html"));
-    for file in pages.chain([&mut single]) {
+    for file in pages.chain(&mut singles) {
         let page = std::str::from_utf8(&file.bytes)
             .with_context(|| format!("{} is no text", file.path))?;
         file.bytes = page.replace(pages::BUILD_MARK, &build[..8]).into_bytes();
@@ -136,7 +143,7 @@ pub(crate) fn site(
         })
     };
     // To be downloaded or named by other sites, not part of what the site keeps on a device.
-    let also = || std::iter::once(single.clone()).chain(full.iter().cloned());
+    let also = || singles.iter().chain(&full).cloned();
     let mut anywhere = addresses::relative(&files);
     anywhere.push(worker(&anywhere)?);
     anywhere.extend(also());

@@ -18,8 +18,23 @@ use std::collections::BTreeMap;
 use std::io::Write as _;
 use std::path::Path;
 
-/// Its name at the root of the site.
+/// Its name at the root of the site, in the first language.
 pub(crate) const NAME: &str = "slipbark-single.html";
+/// Its names in every language, as servers that match by a pattern know them.
+pub(crate) const NAMES: &str = "slipbark-single(-[a-z]+)?\\.html";
+
+/// Its name in a language.
+pub(crate) fn name(language: &str) -> String {
+    match language {
+        "" | languages::FIRST => NAME.to_owned(),
+        other => format!("slipbark-single-{other}.html"),
+    }
+}
+
+/// Whether a path of the site is that of a single file.
+pub(crate) fn is(path: &str) -> bool {
+    languages::all().any(|language| path == name(language))
+}
 
 /// What goes in, as the site has it.
 pub(crate) struct Parts<'a> {
@@ -33,12 +48,16 @@ pub(crate) struct Parts<'a> {
     pub regional: &'a [u8],
 }
 
-/// Makes the file. Its build mark is filled in with those of the pages.
+/// Makes the file in a language, with that language's words in it. Its build mark is filled in with those of the pages.
 ///
 /// # Errors
 /// A page or script that can't be read, or that has changed so that it can't
 /// be put together in this way: the message names it.
-pub(crate) fn render(root: &Path, parts: &Parts<'_>) -> Result<File> {
+pub(crate) fn render(root: &Path, parts: &Parts<'_>, language: &str) -> Result<File> {
+    languages::speaking(language, || spoken(root, parts, language))
+}
+
+fn spoken(root: &Path, parts: &Parts<'_>, language: &str) -> Result<File> {
     let scripts = root.join("www/pages/js");
     let (engine, names) = closed(parts.engine)?;
     let element = open(&scripts, "element.js", &names)?;
@@ -72,15 +91,23 @@ pub(crate) fn render(root: &Path, parts: &Parts<'_>) -> Result<File> {
         hash(&style)
     );
 
-    let in_order = [
+    let words = format!("words-{language}.bin");
+    let mut in_order = vec![
         ("climate.bin", parts.climate),
         ("regional.bin", parts.regional),
         ("engine.wasm", parts.wasm),
         ("module.js", module.as_bytes()),
         ("style.css", style.as_bytes()),
     ];
-    let sizes = in_order.map(|(name, bytes)| format!("{name} {}", bytes.len()));
-    let packed = gzip(&in_order.map(|(_, bytes)| bytes).concat())?;
+    // Those of the first language are inside the WebAssembly.
+    let own = languages::others().find(|(other, _)| *other == language);
+    in_order.extend(own.map(|(_, text)| (words.as_str(), text.as_bytes())));
+    let sizes: Vec<String> = in_order
+        .iter()
+        .map(|(name, bytes)| format!("{name} {}", bytes.len()))
+        .collect();
+    let bytes: Vec<&[u8]> = in_order.iter().map(|(_, bytes)| *bytes).collect();
+    let packed = gzip(&bytes.concat())?;
 
     let shell = "www/pages/single.html";
     let page = Template::read(shell, &text(shell)?)?;
@@ -96,7 +123,7 @@ pub(crate) fn render(root: &Path, parts: &Parts<'_>) -> Result<File> {
     )?;
     let values = BTreeMap::from([
         ("title", title),
-        ("lang", languages::FIRST.to_owned()),
+        ("lang", language.to_owned()),
         ("weighs", weighs),
         ("policy", policy),
         ("first", first),
@@ -106,7 +133,7 @@ pub(crate) fn render(root: &Path, parts: &Parts<'_>) -> Result<File> {
         ("version", env!("CARGO_PKG_VERSION").to_owned()),
         ("build", crate::build::pages::BUILD_MARK.to_owned()),
     ]);
-    Ok(File::named(NAME, page.body(&values)?))
+    Ok(File::named(&name(language), page.body(&values)?))
 }
 
 fn gzip(bytes: &[u8]) -> Result<Vec<u8>> {
@@ -135,7 +162,11 @@ mod tests {
             climate: b"climate",
             regional: b"regional",
         };
-        let page = String::from_utf8(render(&root, &parts).unwrap().bytes).unwrap();
+        let file = render(&root, &parts, "es").unwrap();
+        assert_eq!(file.path, "slipbark-single-es.html");
+        assert!(is(&file.path) && is(NAME) && !is("es/index.html"));
+        let page = String::from_utf8(file.bytes).unwrap();
+        assert!(page.contains("<html lang=\"es\">"));
         let cut = |before: &str, after: &str| {
             let from = page.find(before).unwrap() + before.len();
             page[from..].split(after).next().unwrap().to_owned()
@@ -155,6 +186,8 @@ mod tests {
             .collect();
         assert!(rest.is_empty());
         assert_eq!(found["engine.wasm"], b"wasm");
+        let words = std::str::from_utf8(found["words-es.bin"]).unwrap();
+        assert!(words.contains("Anille este árbol"));
         assert_eq!(found["climate.bin"], b"climate");
         assert_eq!(found["regional.bin"], b"regional");
         let policy = cut("Content-Security-Policy\" content=\"", "\"");

@@ -13,7 +13,7 @@ use calc::timing::{self, Flag, Season, SeasonCase, TreeTiming, Where, climate};
 use calc_view::measure::plain;
 use calc_view::words::message::{pack, take_all};
 use calc_view::words::season as say;
-use calc_view::words::{m, phrase, scientific_of, within};
+use calc_view::words::{gap, m, phrase, scientific_of, within};
 use std::fmt::Write as _;
 use std::process::ExitCode;
 
@@ -92,7 +92,10 @@ fn species(reference: &'static Reference, name: &str) -> Result<&'static Species
         Found::NotHere => bail!(m::year_unknown(name)),
         Found::Like(names) if names.is_empty() => bail!(m::year_unknown_type(name)),
         Found::Like(names) => {
-            let names = names.join("; ");
+            let names = names
+                .iter()
+                .map(|like| gap::tree_name(like.scientific, like.name).0);
+            let names = names.collect::<Vec<_>>().join("; ");
             bail!(m::year_unknown_like(m::YearUnknownLike { name, names }))
         }
     }

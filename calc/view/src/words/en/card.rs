@@ -11,7 +11,7 @@ use calc::models::provisos::Proviso;
 use calc::models::reach::{ReachOutcome, Why, nearer};
 use calc::terms::method::{Level, Method};
 use calc::terms::region::country;
-use calc::terms::tree::{Goal, Herbicide, TargetKind};
+use calc::terms::tree::{Condition, Goal, Herbicide, TargetKind};
 use calc::timing::Verdict;
 use chrono::Datelike;
 
@@ -281,7 +281,13 @@ impl Say<'_> {
             Outcome::Professional if reach.outcome == ReachOutcome::Line => {
                 return both(m::CARD_LIVE, m::CARD_LIVE_WHY);
             }
-            Outcome::Professional => return both(m::CARD_PIECES, m::CARD_PIECES_WHY),
+            Outcome::Professional => {
+                let ask = match self.question.tree.condition {
+                    Condition::Dead => m::CARD_PIECES_DEAD,
+                    Condition::Alive | Condition::Declining => m::CARD_PIECES,
+                };
+                return both(ask, m::CARD_PIECES_WHY);
+            }
             // Where it is not the ground that is open, the reach is not what decides.
             Outcome::CannotTell if reach.missing.is_empty() => {
                 return both(m::CARD_DO_NOT_START, m::CARD_TURNS_ON_IT);

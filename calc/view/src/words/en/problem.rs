@@ -2,9 +2,10 @@
 
 use super::{fields, phrase, region};
 use crate::measure;
+use crate::words::gap::other_tree;
 use crate::words::m;
 use crate::words::prose::{bare, prose};
-use calc::question::{Code, NotListed, Problem, SizeInDoubt};
+use calc::question::{Code, Like, NotListed, Problem, SizeInDoubt};
 
 /// The heading of the summary.
 pub fn heading(problems: usize) -> String {
@@ -113,7 +114,7 @@ pub fn problem_on_page(problem: &Problem) -> String {
         Code::UnknownSpecies(like) => m::problem_species_like(m::ProblemSpeciesLike {
             field,
             typed,
-            like: phrase::either(like),
+            like: phrase::either(&names(like)),
         }),
         Code::NotListed(told) => not_listed(told),
         Code::NamesNotHere => m::problem_names_not_here(m::ProblemNamesNotHere { field, typed }),
@@ -137,6 +138,18 @@ pub fn problem_on_page(problem: &Problem) -> String {
         Code::NoTemperatures => m::problem_no_temperatures(field),
         Code::OtherSeason => m::problem_other_season(m::ProblemOtherSeason { field, typed }),
     }
+}
+
+/// Names in the language in use; where it has none, the scientific one with the English one, marked as such.
+fn names(like: &[Like]) -> Vec<String> {
+    let name = |it: &Like| {
+        let said = other_tree(it.scientific, it.name);
+        match said.contains(it.name) && said != it.name {
+            true => cat!(it.scientific, " (", said, ")"),
+            false => said,
+        }
+    };
+    like.iter().map(name).collect()
 }
 
 /// A trunk wider than almost any: what else may have been meant. Nothing is changed.
@@ -254,7 +267,16 @@ mod tests {
         assert_eq!(
             text(
                 "species",
-                Code::UnknownSpecies(vec!["red oak", "red ash"]),
+                Code::UnknownSpecies(vec![
+                    Like {
+                        name: "red oak",
+                        scientific: "Quercus rubra"
+                    },
+                    Like {
+                        name: "red ash",
+                        scientific: "Fraxinus pennsylvanica"
+                    },
+                ]),
                 "red osk"
             ),
             "Species, “red osk”, is no species that we know. Did you mean red oak or red ash? \
