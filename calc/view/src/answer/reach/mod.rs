@@ -34,7 +34,7 @@ fn body(out: &mut Page<'_>, cx: &Region<'_>) {
     let near = cx.say.near_said();
     let said = match left {
         true if cx.say.drops_wood() => cat!(near, " ", &m::REACH_FROM_NOW),
-        false if method.leaves_standing() => cat!(near, " ", m::reach_from_today(&zone)),
+        false if method.leaves_standing() => cat!(m::reach_from_today(&zone), " ", near),
         // A sound living tree stands as it stood; of one that is taken away nothing stands.
         _ => near,
     };
