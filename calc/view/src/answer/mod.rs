@@ -168,6 +168,9 @@ fn columns(out: &mut Page<'_>, cx: &Region<'_>, left: &[Part], right: &[Part], f
         left.iter().chain(right).chain(&another).chain(folds),
     );
     out.open_class("div", "two");
+    if another.is_some() && cx.options.with_form {
+        out.p_class("turned soft noprint", words::m::ANOTHER_ABOVE);
+    }
     out.open("div");
     for part in left {
         shown(out, cx, part);
