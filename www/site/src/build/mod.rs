@@ -28,6 +28,7 @@ use anyhow::{Context, Result};
 use assets::{Assets, File, digest, script};
 use calc::question::settings::LARGEST;
 use calc_data::places::{CLIMATE, TOWNS};
+use calc_view::words::m;
 use std::path::Path;
 
 /// Makes every file of the site that will live under `base`; without `offline`
@@ -110,14 +111,17 @@ pub(crate) fn site(
     let mark = addresses::MARK;
     for language in languages::all() {
         let folder = languages::folder(language);
+        let [app, does] = languages::speaking(language, || {
+            [m::SHELL_APP.to_string(), m::SHELL_APP_DOES.to_string()]
+        });
         let values = std::collections::BTreeMap::from([
+            ("app", app),
+            ("app-does", does),
             ("lang", language.to_owned()),
             ("home", format!("{mark}{folder}")),
             ("icon", format!("{mark}{}", assets.path("icon.svg")?)),
         ]);
-        let manifest = languages::speaking(language, || {
-            template::fill("www/pages/manifest.json", &manifest, &values)
-        })?;
+        let manifest = template::fill("www/pages/manifest.json", &manifest, &values)?;
         let path = format!("{folder}manifest.webmanifest");
         files.push(File::named(&path, manifest));
     }
