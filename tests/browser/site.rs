@@ -38,11 +38,18 @@ pub(crate) fn program() -> &'static Path {
     })
 }
 
+/// A folder for one build: over an earlier one it would keep what that had.
+fn emptied(name: &str) -> PathBuf {
+    let folder = scratch().join(name);
+    let _ = std::fs::remove_dir_all(&folder);
+    folder
+}
+
 /// The folder with the site, built for the root of an origin.
 pub(crate) fn built() -> &'static Path {
     static BUILT: OnceLock<PathBuf> = OnceLock::new();
     BUILT.get_or_init(|| {
-        let folder = scratch().join("site");
+        let folder = emptied("site");
         run(Command::new(program())
             .args(["build", "--quiet", "--out"])
             .arg(&folder));
@@ -54,7 +61,7 @@ pub(crate) fn built() -> &'static Path {
 pub(crate) fn built_without_offline() -> &'static Path {
     static BUILT: OnceLock<PathBuf> = OnceLock::new();
     BUILT.get_or_init(|| {
-        let folder = scratch().join("site-without-offline");
+        let folder = emptied("site-without-offline");
         run(Command::new(program())
             .args(["build", "--quiet", "--no-offline", "--out"])
             .arg(&folder));

@@ -6,6 +6,7 @@ mod arrows;
 mod content;
 mod family;
 mod files;
+mod licences;
 mod memory;
 mod messages;
 mod names;

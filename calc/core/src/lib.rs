@@ -4,7 +4,7 @@
 //! - [`terms`]: plain data and its words: quantities, tree, species, methods, sources. No rule.
 //! - [`timing`]: when the bark slips at a place, and the months that law and biology close.
 //! - [`models`]: a file for each part of the answer: a tree and a table in, a value with its reasons out.
-//! - [`reference`]: all tables together, passed in; `calc-data` holds the ones that are compiled in.
+//! - [`mod@reference`]: all tables together, passed in; `calc-data` holds the ones that are compiled in.
 //! - [`question`]: from what was typed to what was meant, or every problem at once; a group's settings likewise.
 //! - [`answer`]: asks the models in order, reach first, and puts together what they say.
 //!

@@ -25,6 +25,25 @@ fn read() -> (Reference, bool) {
     (reference, streams.is_done())
 }
 
+/// The packed tables with the names of their files, for a crate that carries them to other programs.
+pub static TABLES: [(&str, &[u8]); 6] = [
+    ("ints", include_bytes!(concat!(env!("OUT_DIR"), "/ints"))),
+    ("tags", include_bytes!(concat!(env!("OUT_DIR"), "/tags"))),
+    ("texts", include_bytes!(concat!(env!("OUT_DIR"), "/texts"))),
+    (
+        "list-ints",
+        include_bytes!(concat!(env!("OUT_DIR"), "/list-ints")),
+    ),
+    (
+        "list-tags",
+        include_bytes!(concat!(env!("OUT_DIR"), "/list-tags")),
+    ),
+    (
+        "list-texts",
+        include_bytes!(concat!(env!("OUT_DIR"), "/list-texts")),
+    ),
+];
+
 /// The file beside the module: what differs by country. A program that doesn't name it doesn't carry it.
 pub use regional::FILE as REGIONAL;
 

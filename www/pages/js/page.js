@@ -185,7 +185,7 @@
 
   document.addEventListener("DOMContentLoaded", () => {
     // Programs that read pages want whole addresses here; a build knows no host.
-    for (const link of document.querySelectorAll("link[hreflang]")) link.setAttribute("href", link.href);
+    for (const link of document.querySelectorAll("link[hreflang], link[rel=canonical]")) link.setAttribute("href", link.href);
     colours();
     origins();
     kit();

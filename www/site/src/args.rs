@@ -82,12 +82,22 @@ pub(crate) struct Serve {
 /// Options of `build`.
 #[derive(Args, Debug, PartialEq, Eq)]
 pub(crate) struct Build {
-    /// The folder to write: an empty or a new one, or one that was built before
+    /// The folder for the site: an empty or a new one, or one that was built before
+    #[arg(long, value_name = "DIR", required_unless_present_any = ["npm", "library"])]
+    pub out: Option<PathBuf>,
+    /// The folder for a package for npm: for programs in Node, and for pages that a bundler makes
     #[arg(long, value_name = "DIR")]
-    pub out: PathBuf,
+    pub npm: Option<PathBuf>,
+    /// The folder for a Rust crate with the tables in it, for other programs
+    #[arg(long = "crate", value_name = "DIR")]
+    pub library: Option<PathBuf>,
     /// The path that the site will live under
     #[arg(long, value_name = "/PATH/", default_value = "/", value_parser = base_path)]
     pub base: String,
+    /// The origin that it will live at, as https://trees.example.org: then pages tell their whole addresses, and a
+    /// sitemap lists them
+    #[arg(long, value_name = "ORIGIN", default_value = "", value_parser = origin)]
+    pub origin: String,
     /// A site that keeps nothing on the device, and removes what an earlier one kept
     #[arg(long)]
     pub no_offline: bool,
@@ -294,6 +304,25 @@ fn language(tag: &str) -> Result<String, String> {
 
 /// Checks a base path: slashes at both ends, and only letters, digits, `.`,
 /// `_`, `~` and `-` between them, so that it needs no escaping anywhere.
+/// An origin: a scheme, a host, a port if need be, and no path.
+fn origin(text: &str) -> Result<String, String> {
+    let plain = text.trim_end_matches('/');
+    let host = plain
+        .strip_prefix("https://")
+        .or(plain.strip_prefix("http://"));
+    let is_host = |host: &str| {
+        !host.is_empty()
+            && host
+                .chars()
+                .all(|sign| sign.is_ascii_alphanumeric() || ".-:[]".contains(sign))
+    };
+    if text.is_empty() || host.is_some_and(is_host) {
+        Ok(plain.to_owned())
+    } else {
+        Err("write it like https://trees.example.org; the path goes into --base".to_owned())
+    }
+}
+
 fn base_path(text: &str) -> Result<String, String> {
     let plain = |c: char| c.is_ascii_alphanumeric() || "._~-".contains(c);
     let inner = text.strip_prefix('/').and_then(|t| t.strip_suffix('/'));

@@ -1,6 +1,6 @@
 //! When does the bark slip? Pure functions from a tree, a place and a day to a probability, a verdict and dates.
 //!
-//! The one entry point is [`season`]: it takes a [`SeasonCase`] and the table of [`SeasonConstants`], and gives a [`Season`],
+//! The one entry point is [`season()`]: it takes a [`SeasonCase`] and the table of [`SeasonConstants`], and gives a [`Season`],
 //! which answers for any day: [`Season::verdict`], [`Season::probability`], [`Season::p_for_rules`],
 //! [`Season::window`], [`Season::tape`], [`Season::best_day`], [`Season::next_stretches`].
 //!
@@ -102,7 +102,7 @@ pub struct SeasonCase<'a> {
     pub tree: TreeTiming,
     /// The place.
     pub place: Where<'a>,
-    /// A leaf-out that was seen; it counts for its own season only (see [`season`]).
+    /// A leaf-out that was seen; it counts for its own season only (see [`season()`]).
     pub observed: Option<Observed>,
     /// This spring's own daily temperatures, in the order of their days; empty where there are none.
     /// They need a climate for the rest of the season, and serve one season, the one of their last day.

@@ -81,7 +81,7 @@ pub(super) enum Knowledge {
     },
 }
 
-/// What is known of the bark of one tree, for every day. Made by [`super::season`].
+/// What is known of the bark of one tree, for every day. Made by [`super::season()`].
 #[derive(Debug, Clone)]
 pub struct Season<'c> {
     pub(super) c: &'c SeasonConstants,

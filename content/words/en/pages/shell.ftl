@@ -36,6 +36,12 @@ shell-colours-dark = Dark
 # $version (Text)
 # $build (Text)
 shell-version = Version { $version }, build { $build }.
+# $version (Text)
+# $build (Text)
+# $day (Text): of the newest change of its source, with the year
+shell-version-of = Version { $version }, build { $build }, { $day }.
+# Beside a link to the site, in programs that show a picture of it.
+shell-picture = An answer for one tree: ring it, how wide, how long, which days, and how far people stay away
 shell-saved = Saved on this device. Works with no signal.
 # What the copy for no signal lacks, and why, by one of its files.
 # $file (Text)

@@ -5,13 +5,15 @@ use crate::build::assets::File;
 
 /// Stands in pages for the path of the site until that is known.
 pub(crate) const MARK: &str = "/@@base@@/";
+/// Stands in front of that where programs want a whole address; a build that is told no origin leaves it out.
+pub(crate) const ORIGIN: &str = "@@origin@@";
 
 /// What stands in front of an address that a page shows to people: its script puts the origin there.
 const SHOWN: &str = "data-origin></span>";
 
-/// The files of a site that will live under `base`.
-pub(crate) fn under(base: &str, files: &[File]) -> Vec<File> {
-    let put = |_: &File, text: &str| text.replace(MARK, base);
+/// The files of a site that will live under `base` of an origin, if that is known.
+pub(crate) fn under(origin: &str, base: &str, files: &[File]) -> Vec<File> {
+    let put = |_: &File, text: &str| text.replace(ORIGIN, origin).replace(MARK, base);
     all(files, put)
 }
 
@@ -25,6 +27,7 @@ pub(crate) fn relative(files: &[File]) -> Vec<File> {
         // What is shown is a whole address, which the page's script makes of the steps.
         let shown = format!("data-origin=\"{up}\"></span>");
         text.replace(&format!("{SHOWN}{MARK}"), &shown)
+            .replace(ORIGIN, "")
             .replace(MARK, &up)
     };
     all(files, put)
@@ -56,7 +59,7 @@ mod tests {
             File::named("a.wasm", [0xff, 0]),
         ];
         let text = |file: &File| String::from_utf8(file.bytes.clone()).unwrap();
-        let under = under("/t/", &files);
+        let under = under("", "/t/", &files);
         assert!(
             text(&under[1]).starts_with("<a href=\"/t/\">")
                 && text(&under[1]).ends_with("></span>/t/es/")

@@ -110,6 +110,28 @@ pub(crate) fn write(out: &Path, files: &[File], today: NaiveDate, kept: &Path) -
     Ok(())
 }
 
+/// Writes the files of a package into `out`, in the place of those that an earlier build wrote there.
+///
+/// # Errors
+/// As [`write`].
+pub(crate) fn write_plain(out: &Path, files: &[File]) -> Result<()> {
+    may_write(out)?;
+    let marker = out.join(MARKER);
+    let before = std::fs::read_to_string(&marker).unwrap_or_default();
+    for old in before.lines() {
+        let mut parts = Path::new(old).components();
+        if parts.all(|part| matches!(part, std::path::Component::Normal(_))) {
+            let _ = std::fs::remove_file(out.join(old));
+        }
+    }
+    for file in files {
+        put(&out.join(&file.path), &file.bytes)?;
+    }
+    let now = files.iter().map(|file| file.path.as_str()).collect();
+    std::fs::write(&marker, lines(&now, &BTreeMap::new()))?;
+    Ok(())
+}
+
 /// A line of the marker: the path, and the last day on which a build had it.
 fn listed(line: &str, today: NaiveDate) -> (&str, NaiveDate) {
     let (path, day) = line.split_once('\t').unwrap_or((line, ""));

@@ -2,7 +2,7 @@
 //! and ready files that tell common servers which headers to send.
 
 use crate::build::assets::{File, hex};
-use crate::build::{headers, hosts, packed, single};
+use crate::build::{headers, hosts, notices, packed, single};
 use anyhow::{Context, Result};
 use sha2::{Digest as _, Sha256};
 use std::fmt::Write as _;
@@ -15,7 +15,7 @@ use zip::write::SimpleFileOptions;
 pub(crate) const NAME: &str = "slipbark-kit.zip";
 
 /// Files that go in as they lie in the project, with their names in the kit.
-const LICENCES: [(&str, &str); 5] = [
+pub(crate) const LICENCES: [(&str, &str); 5] = [
     ("LICENSE-MIT", "LICENSE-MIT"),
     ("LICENSE-APACHE", "LICENSE-APACHE"),
     ("content/README.md", "data/README.md"),
@@ -58,6 +58,10 @@ pub(crate) fn pack(root: &Path, kept: &Path, mut files: Vec<File>) -> Result<Fil
         let bytes = std::fs::read(root.join(from))
             .with_context(|| format!("{from} could not be read: the kit carries it"))?;
         entries.push((name.to_owned(), bytes));
+    }
+    let notices = files.iter().find(|file| file.path == notices::NAME);
+    if let Some(file) = notices {
+        entries.push(("LICENSES-OF-OTHERS.txt".to_owned(), file.bytes.clone()));
     }
     for (name, text) in [
         ("nginx.conf", headers::nginx(PATH)),
@@ -143,7 +147,8 @@ fn readme() -> String {
          \n\
          Licences: the code under MIT or Apache-2.0, as you choose (LICENSE-MIT, LICENSE-APACHE);\n\
          the data as data/README.md and data/places/ say: the climate table is CC BY-SA 4.0, the\n\
-         town names CC BY 4.0. Keep those files with the kit.\n",
+         town names CC BY 4.0; code of others in the module as LICENSES-OF-OTHERS.txt says. Keep those\n\
+         files with the kit.\n",
         version = env!("CARGO_PKG_VERSION"),
         single = single::NAME,
     )

@@ -2,6 +2,7 @@
 
 mod addresses;
 pub(crate) mod assets;
+mod day;
 pub(crate) mod folder;
 pub(crate) mod headers;
 pub(crate) mod hosts;
@@ -9,11 +10,15 @@ mod interface;
 mod kit;
 pub(crate) mod languages;
 mod leaf_marks;
+pub(crate) mod library;
 mod markdown;
+mod notices;
+pub(crate) mod npm;
 pub(crate) mod packed;
 pub(crate) mod pages;
 mod schema;
 mod single;
+mod sitemap;
 mod snippets;
 mod sources;
 mod species_list;
@@ -31,21 +36,41 @@ use calc_data::places::{CLIMATE, TOWNS};
 use calc_view::words::m;
 use std::path::Path;
 
-/// Makes every file of the site that will live under `base`; without `offline`
-/// its worker is the one that removes what an earlier site kept.
+/// Where a site will live, and what it does there.
+pub(crate) struct Options<'a> {
+    /// Its path: `/trees/`.
+    pub base: &'a str,
+    /// Its origin, `https://example.org`, or nothing.
+    pub origin: &'a str,
+    /// Whether it is kept on the device. Without, its worker is the one that removes what an earlier site kept.
+    pub offline: bool,
+}
+
+/// What programs show beside a link to the site: an answer, of an invented tree.
+const PICTURE: &str = "content/pictures/answer.png";
+
+/// Makes every file of the site.
 ///
 /// # Errors
 /// Code, content or pages that are broken: with file and line.
 pub(crate) fn site(
     root: &Path,
-    base: &str,
-    offline: bool,
+    options: &Options,
     quiet: bool,
     say: &dyn Fn(&str),
 ) -> Result<Vec<File>> {
+    let &Options {
+        base,
+        origin,
+        offline,
+    } = options;
     let target = project::target(root);
     let module = wasm::module(&wasm::CALCULATOR, root, &target, quiet, say)?;
     let of_lists = wasm::module(&wasm::LISTS, root, &target, quiet, say)?;
+    let mut crates = module.crates.clone();
+    crates.extend(of_lists.crates.iter().cloned());
+    crates.sort();
+    crates.dedup();
     say("Rendering the pages ...");
     let scripts = root.join("www/pages/js");
     let mut assets = Assets::default();
@@ -101,7 +126,12 @@ pub(crate) fn site(
     assets.add("stepdown.js", version::stepdown(&scripts)?);
 
     let full = version::full(&scripts, &assets, &named)?;
-    let mut files = pages::render(root, addresses::MARK, offline, &assets, &full)?;
+    let about = pages::AboutTheBuild {
+        offline,
+        day: day::of_the_source(root),
+        crates: &crates,
+    };
+    let mut files = pages::render(root, addresses::MARK, &about, &assets, &full)?;
     let sample = read(&root.join("content/sample/trees.csv"))?;
     files.push(File::named("sample/trees.csv", sample));
     files.extend(version::newest(&scripts, &assets)?);
@@ -147,13 +177,22 @@ pub(crate) fn site(
         })
     };
     // To be downloaded or named by other sites, not part of what the site keeps on a device.
-    let also = || singles.iter().chain(&full).cloned();
+    let mut also = singles;
+    also.push(notices::text(&crates));
+    also.push(File::named("picture.png", read(&root.join(PICTURE))?));
+    also.push(sitemap::robots("", base));
+    also.extend(full);
     let mut anywhere = addresses::relative(&files);
     anywhere.push(worker(&anywhere)?);
-    anywhere.extend(also());
-    let mut files = addresses::under(base, &files);
+    anywhere.extend(also.iter().cloned());
+    let mut files = addresses::under(origin, base, &files);
     files.push(worker(&files)?);
-    files.extend(also());
+    files.extend(also);
+    if !origin.is_empty() {
+        files.retain(|file| file.path != sitemap::ROBOTS);
+        files.push(sitemap::robots(origin, base));
+        files.push(sitemap::make(origin, base, &files));
+    }
     say("Packing the kit ...");
     files.push(kit::pack(root, &packed::cache(root), anywhere)?);
     Ok(files)

@@ -5,7 +5,8 @@ use crate::build::snippets::{self, Gaps};
 use crate::build::species_pages::{self, Facts};
 use crate::build::template::{Template, fill};
 use crate::build::{
-    interface, languages, markdown, sources, species_list, static_answers, version,
+    addresses, interface, languages, markdown, notices, sources, species_list, static_answers,
+    version,
 };
 use anyhow::{Context, Result};
 use calc_view::form::{FormOptions, Sheet, Towns, View, frame, no_table};
@@ -66,6 +67,10 @@ const PAGES: &[Page] = &[
         file: "changes.html",
     },
     Page {
+        folder: "notices/",
+        file: "notices.html",
+    },
+    Page {
         folder: "accessibility/",
         file: "accessibility.html",
     },
@@ -84,6 +89,22 @@ const NAV: &[(&str, Word)] = &[
     ("sources/", m::SHELL_NAV_SOURCES),
 ];
 
+/// What pages tell of the build.
+pub(crate) struct AboutTheBuild<'a> {
+    /// Whether the site is kept on the device, and says so.
+    pub offline: bool,
+    /// The day of the source.
+    pub day: Option<NaiveDate>,
+    /// Whose work is in the module.
+    pub crates: &'a [notices::Crate],
+}
+
+/// The folders of the pages that have the head and the foot, under the home of a language.
+fn folders(offline: bool) -> impl Iterator<Item = &'static str> {
+    let all = PAGES.iter().map(|page| page.folder);
+    all.filter(move |folder| offline || *folder != "offline/")
+}
+
 /// Stands for the build's id until all bytes are known.
 pub(crate) const BUILD_MARK: &str = "@@build@@";
 
@@ -95,7 +116,7 @@ pub(crate) const BUILD_MARK: &str = "@@build@@";
 pub(crate) fn render(
     root: &Path,
     base: &str,
-    offline: bool,
+    about: &AboutTheBuild,
     assets: &Assets,
     full: &[File],
 ) -> Result<Vec<File>> {
@@ -105,7 +126,7 @@ pub(crate) fn render(
         let site = Site {
             root,
             base,
-            offline,
+            about,
             language,
             facts: &facts,
         };
@@ -118,8 +139,7 @@ pub(crate) fn render(
 struct Site<'a> {
     root: &'a Path,
     base: &'a str,
-    /// Whether it is kept on the device, and says so.
-    offline: bool,
+    about: &'a AboutTheBuild<'a>,
     language: &'static str,
     /// What the pages of the species say.
     facts: &'a [Facts],
@@ -179,8 +199,8 @@ impl Site<'_> {
             Ok(())
         };
         let home = languages::folder(self.language);
-        let kept = |page: &&Page| self.offline || page.folder != "offline/";
-        for page in PAGES.iter().filter(kept) {
+        let there: Vec<_> = folders(self.about.offline).collect();
+        for page in PAGES.iter().filter(|page| there.contains(&page.folder)) {
             let path = format!("{home}{}index.html", page.folder);
             write(path, page.file, Some(page.folder), &mut common)?;
         }
@@ -302,9 +322,13 @@ impl Site<'_> {
             ("policy", POLICY.to_owned()),
             (
                 "offline",
-                String::from(if self.offline { "yes" } else { "" }),
+                String::from(if self.about.offline { "yes" } else { "" }),
             ),
         ]);
+        let day = self.about.day.map(calc_view::measure::day_year);
+        values.insert("day", day.as_deref().map(escaped).unwrap_or_default());
+        values.insert("crates", notices::rows(self.about.crates));
+        values.insert("origin", addresses::ORIGIN.to_owned());
         values.insert("not-reviewed", self.not_reviewed());
         // In the foot too: over an answer it would stand in the way of the card.
         let unread = match self.language {
@@ -382,17 +406,22 @@ impl Site<'_> {
         format!("{}{folder}{}", self.base, here.unwrap_or(""))
     }
 
-    /// Says to programs that read pages where the same one stands in each language. Addresses have no host: a build knows
-    /// none.
+    /// Says to programs that read pages where a page stands, and the same one in each language. Addresses are whole ones in a
+    /// build that is told its origin.
     fn alternates(&self, here: Option<&str>) -> String {
         let Some(here) = here else {
             return String::new();
         };
+        let origin = addresses::ORIGIN;
         let link = |language: &str| {
             let address = self.same_page(language, Some(here));
-            format!("<link rel=\"alternate\" hreflang=\"{language}\" href=\"{address}\">\n")
+            format!("<link rel=\"alternate\" hreflang=\"{language}\" href=\"{origin}{address}\">\n")
         };
-        languages::all().map(link).collect()
+        let own = self.same_page(self.language, Some(here));
+        let others: String = languages::all().map(link).collect();
+        format!(
+            "<link rel=\"canonical\" href=\"{origin}{own}\">\n{others}<meta property=\"og:url\" content=\"{origin}{own}\">\n"
+        )
     }
 
     /// Says over each page of a translation that no native speaker has read it.

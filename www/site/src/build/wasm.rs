@@ -1,10 +1,11 @@
 //! Compiles the modules to WebAssembly and binds them, with no tool to install:
 //! cargo does the first, the binding library the second.
 
+use crate::build::notices::{self, Crate};
 use anyhow::{Context, Result, bail};
 use std::ffi::OsString;
 use std::path::Path;
-use std::process::Command;
+use std::process::{Command, Stdio};
 use wasm_bindgen_cli_support::Bindgen;
 
 const TARGET: &str = "wasm32-unknown-unknown";
@@ -15,6 +16,8 @@ pub(crate) struct Module {
     pub js: String,
     /// The WebAssembly.
     pub wasm: Vec<u8>,
+    /// Whose work is in it beside our own.
+    pub crates: Vec<Crate>,
 }
 
 /// A package that is compiled, and what it is to people.
@@ -52,7 +55,7 @@ pub(crate) fn module(
     say(&format!("Compiling the {is} to WebAssembly ..."));
     // A folder of its own: the outer cargo may still hold the lock of the usual one.
     let folder = target.join("web");
-    let status = cargo()
+    let build = cargo()
         .current_dir(root)
         .args(["rustc", "--package", name, "--lib"])
         .args(["--profile", "wasm", "--target", TARGET])
@@ -62,14 +65,18 @@ pub(crate) fn module(
         .arg("--target-dir")
         .arg(&folder)
         .args(quiet.then_some("--quiet"))
+        // What people read still goes to the error stream.
+        .args(["--message-format", "json-render-diagnostics"])
+        .stdout(Stdio::piped())
         .env("CARGO_ENCODED_RUSTFLAGS", remapped_paths(root))
         .env_remove("RUSTFLAGS")
         .env_remove("CARGO_BUILD_TARGET")
-        .status()
+        .spawn()
+        .and_then(std::process::Child::wait_with_output)
         .context(
             "cargo could not be started. Install Rust from https://rustup.rs and run this again",
         )?;
-    if !status.success() {
+    if !build.status.success() {
         bail!(
             "The {is} did not compile. The lines above say in which file and line; correct that and run this again."
         );
@@ -88,8 +95,11 @@ pub(crate) fn module(
         .generate_output()
         .with_context(|| format!("{} could not be bound", compiled.display()))?;
     let js = output.js().to_owned();
+    let messages = String::from_utf8_lossy(&build.stdout);
+    let crates = notices::read(&messages, TARGET, root)?;
     Ok(Module {
         js,
+        crates,
         wasm: output.wasm_mut().emit_wasm(),
     })
 }

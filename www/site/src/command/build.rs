@@ -1,9 +1,11 @@
 //! `build`: writes the static site into a folder.
 
+use crate::build::assets::File;
 use crate::build::{self, folder, hosts, packed, version};
 use crate::command::{question, speaker};
 use crate::{args, project, terminal};
 use anyhow::Result;
+use std::path::Path;
 
 /// Runs `build`.
 ///
@@ -13,14 +15,28 @@ use anyhow::Result;
 pub(crate) fn run(options: &args::Build) -> Result<()> {
     let root = project::root()?;
     let say = speaker(options.quiet);
-    let out = std::path::absolute(&options.out)?;
+    if let Some(out) = &options.npm {
+        package(out, || build::npm::files(&root, options.quiet, &say))?;
+    }
+    if let Some(out) = &options.library {
+        package(out, || build::library::files(&root))?;
+    }
+    let Some(out) = &options.out else {
+        return Ok(());
+    };
+    let out = std::path::absolute(out)?;
     folder::may_write(&out)?;
     // A plugin has its own place in a site; another one is named as ever.
     let base = match &*options.base {
         "/" if options.wordpress => hosts::WORDPRESS_BASE,
         base => base,
     };
-    let mut files = build::site(&root, base, !options.no_offline, options.quiet, &say)?;
+    let place = build::Options {
+        base,
+        origin: &options.origin,
+        offline: !options.no_offline,
+    };
+    let mut files = build::site(&root, &place, options.quiet, &say)?;
     if options.wordpress {
         files = hosts::wordpress(&root, files)?;
     }
@@ -33,5 +49,13 @@ pub(crate) fn run(options: &args::Build) -> Result<()> {
     say("Writing the files, packed ones beside them ...");
     folder::write(&out, &files, question::today_day(), &packed::cache(&root))?;
     say(&format!("{} files for {base} are in:", files.len()));
-    terminal::print(&format!("{}\n", options.out.display()))
+    terminal::print(&format!("{}\n", out.display()))
+}
+
+/// Writes a package into a folder, and says where it is.
+fn package(out: &Path, make: impl FnOnce() -> Result<Vec<File>>) -> Result<()> {
+    let out = std::path::absolute(out)?;
+    folder::may_write(&out)?;
+    folder::write_plain(&out, &make()?)?;
+    terminal::print(&format!("{}\n", out.display()))
 }

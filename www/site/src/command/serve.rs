@@ -26,7 +26,16 @@ pub(crate) fn run(options: &args::Serve) -> Result<()> {
         }
         None => {
             let root = project::root()?;
-            let files = build::site(&root, &options.base, true, options.quiet, &say)?;
+            let files = build::site(
+                &root,
+                &build::Options {
+                    base: &options.base,
+                    origin: "",
+                    offline: true,
+                },
+                options.quiet,
+                &say,
+            )?;
             let folder = project::target(&root).join("site");
             say("Writing the files, packed ones beside them ...");
             folder::write(

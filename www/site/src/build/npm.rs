@@ -1,0 +1,147 @@
+//! The package for npm: the same calculator for programs in Node, and for pages that a bundler makes.
+
+use crate::build::assets::{File, script};
+use crate::build::{kit, languages, notices, schema, wasm};
+use crate::project;
+use anyhow::{Context, Result};
+use calc::question::settings::LARGEST;
+use calc_data::places::{CLIMATE, TOWNS};
+use calc_view::kind::Kind;
+use std::path::Path;
+
+/// Makes the files of the package.
+///
+/// # Errors
+/// Code or content that is broken, a file that can't be read.
+pub(crate) fn files(root: &Path, quiet: bool, say: &dyn Fn(&str)) -> Result<Vec<File>> {
+    let module = wasm::module(&wasm::CALCULATOR, root, &project::target(root), quiet, say)?;
+    let scripts = root.join("www/pages/js");
+    let mut files = vec![
+        File::named("engine.wasm", module.wasm),
+        File::named("climate.bin", CLIMATE),
+        File::named("regional.bin", calc_data::REGIONAL),
+    ];
+    for (country, towns) in TOWNS {
+        files.push(File::named(&format!("towns-{country}.bin"), *towns));
+    }
+    for (language, words) in languages::others() {
+        files.push(File::named(&format!("words-{language}.bin"), words));
+    }
+    // A bundler finds a file by an address that is written out in this way.
+    let names: Vec<_> = files
+        .iter()
+        .map(|file| {
+            let name = format!("\"./{}\"", file.path);
+            let address = format!("new URL({name}, import.meta.url).href");
+            (name, address)
+        })
+        .collect();
+    let names: Vec<_> = names.iter().map(|(a, b)| (&**a, &**b)).collect();
+    let element = script(&scripts.join("element.js"), &names)?;
+    let largest = LARGEST.to_string();
+    let config = script(&scripts.join("config.js"), &[("\"@@largest@@\"", &largest)])?;
+    files.push(File::named("engine.js", module.js));
+    files.push(File::named("element.js", element));
+    files.push(File::named("config.js", config));
+    for name in ["answer.js", "node.js"] {
+        let code = script(&scripts.join("npm").join(name), &[])?;
+        files.push(File::named(name, code));
+    }
+    files.push(File::named("answer.d.ts", schema::typescript()?));
+    files.push(File::named("element.d.ts", element_types()));
+    for (name, text) in [
+        ("question.schema.json", schema::question()?),
+        ("answer.schema.json", schema::answer()?),
+    ] {
+        files.push(File::named(name, text));
+    }
+    for (from, name) in kit::LICENCES {
+        let bytes = std::fs::read(root.join(from))
+            .with_context(|| format!("{from} could not be read: the package carries it"))?;
+        files.push(File::named(name, bytes));
+    }
+    files.push(notices::text(&module.crates));
+    files.push(File::named("package.json", package()));
+    files.push(File::named("README.md", README));
+    Ok(files)
+}
+
+/// The manifest. In `exports` the order counts: the first condition that holds is taken.
+fn package() -> String {
+    format!(
+        r#"{{
+  "name": "slipbark",
+  "version": "{version}",
+  "description": "What about my tree? Plans a ring on one unwanted tree that is to die standing.",
+  "license": "MIT OR Apache-2.0",
+  "type": "module",
+  "engines": {{ "node": ">=20" }},
+  "exports": {{
+    ".": {{ "types": "./answer.d.ts", "node": "./node.js", "default": "./answer.js" }},
+    "./element": {{ "types": "./element.d.ts", "default": "./element.js" }},
+    "./question.schema.json": "./question.schema.json",
+    "./answer.schema.json": "./answer.schema.json",
+    "./package.json": "./package.json"
+  }},
+  "types": "./answer.d.ts",
+  "sideEffects": ["./element.js"],
+  "files": ["*.js", "*.d.ts", "*.wasm", "*.bin", "*.schema.json", "LICENSE-*", "data/", "{notices}"]
+}}
+"#,
+        version = env!("CARGO_PKG_VERSION"),
+        notices = notices::NAME,
+    )
+}
+
+/// Types of the entry that registers the elements.
+fn element_types() -> String {
+    let tags: String = Kind::ALL
+        .iter()
+        .map(|kind| format!("    \"slipbark-{}\": SlipbarkElement;\n", kind.name()))
+        .collect();
+    format!(
+        "import type {{ Answer, Problems, Question }} from \"./answer.js\";\n\
+         /** What each of the elements has; importing this module registers them. */\n\
+         export interface SlipbarkElement extends HTMLElement {{\n\
+         \x20 inputs: Question;\n\
+         \x20 readonly result: Answer | Problems | undefined;\n\
+         \x20 config: unknown;\n\
+         \x20 readonly ready: Promise<void>;\n\
+         \x20 readonly version: string | undefined;\n\
+         \x20 readonly dataVersion: string | undefined;\n\
+         \x20 compute(): Answer | Problems | undefined;\n\
+         \x20 reset(): void;\n\
+         \x20 exportIcs(): string | undefined;\n\
+         \x20 focusFirst(): void;\n\
+         }}\n\
+         declare global {{\n  interface HTMLElementTagNameMap {{\n{tags}  }}\n}}\n"
+    )
+}
+
+const README: &str = r#"# Slipbark
+
+What about my tree? Species, size and date in; method, ring width, effort, a verdict on the date and cautions out, each with
+its reason and its source. Nothing here says that anything is free of danger, legal or permitted: it says who decides.
+
+In Node (20 or newer) and in pages:
+
+```js
+import { answer } from "slipbark";
+answer({ version: 1, species: "Norway maple", stems: [{ diameter: "14 1/2 in" }], date: "2027-06-12", none_in_reach: true });
+answer(question, { changes: false }); // without the search for what would change it, which takes most of the time
+```
+
+A bad question gives `problems`; nothing is thrown. `question.schema.json` and `answer.schema.json` tell the names.
+
+The elements, registered by the import alone:
+
+```js
+import "slipbark/element";
+```
+
+```html
+<slipbark-tree-plan units="us" heading-level="3"></slipbark-tree-plan>
+```
+
+Code: MIT or Apache-2.0, as you like. Data: see `data/README.md`. Code of others: see `notices.txt`.
+"#;
