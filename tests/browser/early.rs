@@ -22,10 +22,16 @@ fn held_back() -> std::path::PathBuf {
         let script = std::fs::read_to_string(&file).expect("a script");
         let begin = "await init(";
         let waits = format!("await new Promise((go) => {{ globalThis.letGo = go; }}); {begin}");
-        held += script.matches(begin).count();
+        assert_eq!(
+            script.matches(begin).count(),
+            1,
+            "one place where the module begins"
+        );
+        held += 1;
         std::fs::write(&file, script.replace(begin, &waits)).expect("the copy takes it");
     }
-    assert_eq!(held, 1, "one place where the module begins");
+    // A folder that was built into before has scripts of earlier builds too.
+    assert!(held >= 1, "no script begins the module");
     folder
 }
 

@@ -419,7 +419,7 @@ fn measured_on_the_page_of_a_list() {
         timed(
             "open 20,000 rows, all different",
             &open,
-            "document.querySelector('#area-list .lede').textContent.startsWith('long')",
+            "document.querySelector('#area-list .lede')?.textContent.startsWith('long')",
         )
         .await?;
         timed(
