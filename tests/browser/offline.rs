@@ -43,7 +43,7 @@ pub(crate) async fn expect_refused(browser: &Browser) -> Outcome {
     Ok(())
 }
 
-/// Every page in English opens with a heading and its style sheet.
+/// Every page in English opens with a heading and its style sheets: the page for lists has one of its own beside the site's.
 pub(crate) async fn expect_every_page(browser: &Browser, address: &str) -> Outcome {
     let kept = |page: &&String| !page.starts_with("es/") && !is_species(page);
     for page in pages().iter().filter(kept) {
@@ -52,7 +52,7 @@ pub(crate) async fn expect_every_page(browser: &Browser, address: &str) -> Outco
             .run("return [document.querySelector('h1')?.textContent ?? '', document.styleSheets.length];")
             .await?;
         assert!(
-            seen[0].as_str().is_some_and(|heading| !heading.is_empty()) && seen[1] == 1,
+            seen[0].as_str().is_some_and(|heading| !heading.is_empty()) && seen[1].as_u64() >= Some(1),
             "/{page}: {seen}"
         );
     }
