@@ -52,7 +52,8 @@ pub(crate) async fn expect_every_page(browser: &Browser, address: &str) -> Outco
             .run("return [document.querySelector('h1')?.textContent ?? '', document.styleSheets.length];")
             .await?;
         assert!(
-            seen[0].as_str().is_some_and(|heading| !heading.is_empty()) && seen[1].as_u64() >= Some(1),
+            seen[0].as_str().is_some_and(|heading| !heading.is_empty())
+                && seen[1].as_u64() >= Some(1),
             "/{page}: {seen}"
         );
     }
