@@ -133,7 +133,7 @@ fn every_field_of_a_question_is_told_or_left_out_on_purpose() {
         "setting": "woods", "date": "2027-06-12", "today": "2027-06-01",
         "place": { "latitude": "-41.123", "longitude": "174.456", "elevation": "21" },
         "region": "NZ", "leafed_out": { "stage": "buds_open", "date": "2027-10-01" },
-        "spring": "2027-03-01, 2, 9", "spring_scale": "celsius", "height": "20 m", "height_confirmed": true,
+        "spring": "2027-03-01, 2, 9", "spring_scale": "celsius", "height": "20 m", "height_confirmed": true, "size_confirmed": true,
         "targets": [{ "kind": "line", "distance": "30 m", "slope": "20", "downhill": true, "voltage": "12" }],
         "line_within_reach": "yes", "none_in_reach": true, "condition": "alive", "signs": ["cavity", "vines"],
         "herbicide": "no", "goal": "kill", "spare": 1, "whole_clone": "no", "same_genus_near": "no", "vigour": "slow",

@@ -72,9 +72,13 @@ pub(crate) fn try_read(question: &Value) -> Result<Question, Vec<Problem>> {
     read(reference(), &typed)
 }
 
-/// Reads a question that is a good one.
+/// Reads a question that is a good one; a trunk wider than almost any is meant as it stands.
 pub(crate) fn question(question: &Value) -> Question {
-    try_read(question).unwrap_or_else(|problems| panic!("{problems:?} in {question}"))
+    let mut question = question.clone();
+    if question.get("size_confirmed").is_none() {
+        question["size_confirmed"] = json!(true);
+    }
+    try_read(&question).unwrap_or_else(|problems| panic!("{problems:?} in {question}"))
 }
 
 /// Asks, with nothing known of the place but what the question says.
