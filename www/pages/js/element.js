@@ -13,14 +13,6 @@ const PROPERTIES = ["config", "inputs"];
 const DIGESTS = {};
 const ask = (file) => fetch(new URL(file, import.meta.url), DIGESTS[file] && { integrity: DIGESTS[file] });
 
-// What stands in the page is drawn first: on a quick net the module would come before, and hold it up. A page that
-// nobody looks at is not drawn.
-const drawn = () => new Promise((go) => {
-  if (document.hidden) go();
-  else requestAnimationFrame(() => setTimeout(go));
-  setTimeout(go, 300);
-});
-
 let loaded = false;
 let failure = null;
 const waiting = new Set();
@@ -36,7 +28,7 @@ export const dataVersion = () => engine.dataVersion();
 
 async function load() {
   try {
-    await init({ module_or_path: drawn().then(() => ask("./engine.wasm")) });
+    await init({ module_or_path: ask("./engine.wasm") });
     // The page may draw and hear in between: each of these steps holds a slow phone up.
     await new Promise((go) => setTimeout(go));
     // Answers link to their sources on the site that these files come from.

@@ -19,12 +19,6 @@
     if (PICKS.includes(pick)) root.dataset.theme = pick;
     else delete root.dataset.theme;
   };
-  // The module is the largest file by far: it is asked for as soon as the page is drawn, before the script that runs it
-  // is there, and not sooner, or on a quick net it would hold the drawing up.
-  const module = document.querySelector("meta[name=slipbark-module]")?.content;
-  if (module) requestAnimationFrame(() => setTimeout(() => document.head.append(Object.assign(document.createElement("link"),
-    { rel: "preload", href: module, as: "fetch", type: "application/wasm", crossOrigin: "anonymous" }))));
-
   const kept = recall();
   show(kept);
 
