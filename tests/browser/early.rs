@@ -125,7 +125,7 @@ fn what_is_typed_before_the_module_is_there_stays_and_nothing_moves() {
             "{follows}"
         );
 
-        // It was kept on the device. What is typed before the module stands over it.
+        // Nothing was kept that nobody asked to keep. What is typed before the module stays.
         browser.open(&server.address).await?;
         browser
             .type_into("[name='stems[0].diameter']", "20")
@@ -136,7 +136,7 @@ fn what_is_typed_before_the_module_is_there_stays_and_nothing_moves() {
         );
         assert_eq!(
             browser.run(&seen).await?,
-            json!(["norway", "20", "stems[0].diameter"])
+            json!(["", "20", "stems[0].diameter"])
         );
 
         // A press is kept too, and said.

@@ -1,7 +1,7 @@
 //! What each page tells programs that read, list and show it; its version and day; and whose work is in it.
 
 use crate::browser::in_browser;
-use crate::site::{Server, built, folder, pages, program};
+use crate::site::{Server, built, every_page, folder, program};
 use std::path::Path;
 use std::process::Command;
 
@@ -24,7 +24,10 @@ fn listed() -> Vec<String> {
     let framed = |page: &String| {
         page.contains("embed/") && !page.ends_with("embed/") && !page.ends_with("build/")
     };
-    pages().into_iter().filter(|page| !framed(page)).collect()
+    every_page()
+        .into_iter()
+        .filter(|page| !framed(page))
+        .collect()
 }
 
 #[test]

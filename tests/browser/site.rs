@@ -218,8 +218,20 @@ pub(crate) fn is_species(page: &str) -> bool {
         .is_some_and(|rest| !rest.is_empty())
 }
 
-/// Every page of the site but for most of those of one species, as addresses below its origin.
+/// The pages of the site, with three for those of one species, as addresses below its origin.
 pub(crate) fn pages() -> Vec<String> {
+    let stands = |page: &String| {
+        SPECIES
+            .iter()
+            .any(|name| page.ends_with(&format!("/{name}/")))
+    };
+    let mut pages = every_page();
+    pages.retain(|page| !is_species(page) || stands(page));
+    pages
+}
+
+/// Every page of the site, as addresses below its origin.
+pub(crate) fn every_page() -> Vec<String> {
     let mut pages = vec![String::new()];
     let mut folders = vec![built().to_path_buf()];
     while let Some(folder) = folders.pop() {
@@ -232,10 +244,7 @@ pub(crate) fn pages() -> Vec<String> {
                         .expect("inside")
                         .to_string_lossy()
                         .replace('\\', "/");
-                    let page = format!("{inside}/");
-                    if !is_species(&page) || SPECIES.iter().any(|name| inside.ends_with(name)) {
-                        pages.push(page);
-                    }
+                    pages.push(format!("{inside}/"));
                 }
                 folders.push(path);
             }

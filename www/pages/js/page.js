@@ -71,6 +71,11 @@
   let touched = false;
   for (const event of ["input", "pointerdown", "keydown"]) window.addEventListener(event, () => { touched = true; }, { once: true, capture: true });
 
+  // What the worker tells may come before this page has anything to do with it.
+  const heard = [];
+  let hear = (data) => heard.push(data);
+  navigator.serviceWorker?.addEventListener("message", ({ data }) => hear(data));
+
   const offline = async () => {
     const workers = navigator.serviceWorker;
     if (!workers || window.top !== window) return;
@@ -80,13 +85,14 @@
     let registration;
     const unsaved = document.getElementById("unsaved");
     const failed = ({ path, why }, of) => { unsaved.textContent = unsaved.dataset[of ?? why].replace("{file}", () => path); };
-    workers.addEventListener("message", ({ data }) => {
+    hear = (data) => {
       // A version that could not be kept; one that was kept before goes on.
       if (data?.notKept) failed(data.notKept, registration?.active && "update");
       // The site was built anew to keep nothing. What nobody has touched yet is loaded from there at once.
       if (data?.off && touched) saved.textContent = unsaved.textContent = "";
       else if (data?.off) location.reload();
-    });
+    };
+    heard.splice(0).forEach(hear);
     workers.addEventListener("controllerchange", () => { if (agreed) location.reload(); });
     try {
       registration = await workers.register(`${base}sw.js`, { scope: base, updateViaCache: "none" });

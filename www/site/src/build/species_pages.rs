@@ -352,7 +352,8 @@ fn section(out: &mut Page<'_>, id: &str, title: &str) {
 /// Opens a table with its heads.
 fn table(out: &mut Page<'_>, caption: &str, heads: &[String]) {
     out.open_class("div", "scroll");
-    out.attr("role", "region");
+    // No landmark: the section around it is one.
+    out.attr("role", "group");
     out.attr("tabindex", "0");
     out.attr("aria-label", caption);
     out.open("table");
