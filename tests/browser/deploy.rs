@@ -143,7 +143,7 @@ fn an_old_tab_keeps_page_script_and_module_until_a_yes_brings_all_three() {
                 "(async () => { const names = await caches.keys(); const all = [];
                    for (const name of names) all.push(...(await (await caches.open(name)).keys()).map((it) => it.url));
                    const of = (stem) => all.filter((it) => it.includes(stem)).map((it) => it.split('/').pop());
-                   return [names.length, of('/element.'), all.filter((it) => /engine\\..*wasm/.test(it)).map((it) => it.split('/').pop())];
+                   return [names.length, of('/element.'), all.map((it) => it.split('/').pop()).filter((it) => /^engine\\..*wasm/.test(it))];
                  })().then(done, (error) => done(String(error)));",
             )
             .await?;

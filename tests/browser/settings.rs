@@ -318,7 +318,7 @@ fn the_other_ways_onto_a_page_carry_the_settings_too() {
         let framed = "const script = document.querySelector('script[src]').src; const holder = document.createElement('div'); holder.setAttribute('config', 'ours.json'); document.body.append(holder);
              const list = new URL('v1/integrity.json', new URL('../', script)); fetch(list).then((it) => it.json())
                .then(({ version }) => import(new URL(`../${version}/stepdown.js`, script).href))
-               .then(({ stepDown }) => { stepDown(holder, new URL('../', script).href); done(new URL(holder.querySelector('iframe').src).searchParams.get('config')); }, (e) => done(String(e)));";
+               .then(() => { window[Symbol.for('slipbark.step-down')](holder, new URL('../', script).href); done(new URL(holder.querySelector('iframe').src).searchParams.get('config')); }, (e) => done(String(e)));";
         let address = browser.run_until_done(framed).await?;
         assert_eq!(address, format!("{}ours.json", host.address));
         Ok(())

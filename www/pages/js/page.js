@@ -74,7 +74,11 @@
   // What the worker tells may come before this page has anything to do with it.
   const heard = [];
   let hear = (data) => heard.push(data);
-  navigator.serviceWorker?.addEventListener("message", ({ data }) => hear(data));
+  navigator.serviceWorker?.addEventListener("message", ({ data }) => {
+    // The site was built anew to keep nothing. What nobody has touched yet is loaded from there at once.
+    if (data?.off && !touched) location.reload();
+    else hear(data);
+  });
 
   const offline = async () => {
     const workers = navigator.serviceWorker;
@@ -88,9 +92,7 @@
     hear = (data) => {
       // A version that could not be kept; one that was kept before goes on.
       if (data?.notKept) failed(data.notKept, registration?.active && "update");
-      // The site was built anew to keep nothing. What nobody has touched yet is loaded from there at once.
-      if (data?.off && touched) saved.textContent = unsaved.textContent = "";
-      else if (data?.off) location.reload();
+      if (data?.off) saved.textContent = unsaved.textContent = "";
     };
     heard.splice(0).forEach(hear);
     workers.addEventListener("controllerchange", () => { if (agreed) location.reload(); });
