@@ -198,6 +198,8 @@
     origins();
     kit();
     early();
-    shown().then(keeps === undefined ? forget : offline).catch(() => {});
+    // A page that comes from the device asks at once whether the site has changed: that is one small file.
+    const begin = navigator.serviceWorker?.controller ? Promise.resolve() : shown();
+    begin.then(keeps === undefined ? forget : offline).catch(() => {});
   });
 })();
