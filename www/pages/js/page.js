@@ -126,6 +126,8 @@
       if (registration.installing) await settled(registration.installing);
       claim();
     } else follow(registration.active);
+    // A worker that took itself away keeps nothing more; what it told may have come before anybody heard it.
+    setTimeout(async () => { if (!touched && !await workers.getRegistration(base)) location.reload(); }, 3000);
   };
 
   // A site that keeps nothing removes what an earlier build of it kept, worker and files.
