@@ -132,6 +132,46 @@ impl<'a> Page<'a> {
         self.open_class(HEADINGS[usize::from(level.clamp(1, 6)) - 1], class);
     }
 
+    /// Writes the line of a fold, its title and what carries its key number, behind the opened `details`, and opens its
+    /// body: two elements are open then.
+    pub fn open_folded(&mut self, level: u8, title: &str, key: &str) {
+        self.open("summary");
+        self.heading(level, "", "", title);
+        self.text(" ");
+        self.leaf_class("span", "soft", key);
+        self.close();
+        self.open("div");
+    }
+
+    /// Opens a table that scrolls inside its own named region, as far as its rows. `class` is that of its caption: `vh`
+    /// where a title over it says the same.
+    pub fn open_table(&mut self, class: &str, caption: &str, heads: &[impl AsRef<str>]) {
+        self.open_class("div", "tw");
+        self.attr("tabindex", "0");
+        self.attr("role", "region");
+        self.attr("aria-label", caption);
+        self.open("table");
+        self.open("caption");
+        self.open_class("span", class);
+        self.text(caption);
+        self.close_two();
+        self.open("thead");
+        self.open("tr");
+        for head in heads {
+            self.open("th");
+            self.attr("scope", "col");
+            self.text(head.as_ref());
+            self.close();
+        }
+        self.close_two();
+        self.open("tbody");
+        self.table = Cells {
+            columns: heads.len(),
+            at: 0,
+            around: 3,
+        };
+    }
+
     /// Opens the next cell; the first of a row is its heading.
     pub fn open_cell(&mut self) {
         if self.table.at == 0 {
@@ -166,7 +206,7 @@ impl<'a> Page<'a> {
         self.cell(value.metric);
     }
 
-    /// Closes what was opened last of [`table`], [`folded_table`] and [`twin`].
+    /// Closes the table that was opened last, and what was opened around it.
     pub fn close_table(&mut self) {
         self.close_all(self.table.around);
     }

@@ -1,5 +1,5 @@
-//! Marks by which a tree is told, and the light and moisture it stands in: checked cell by cell. Nothing shows them yet,
-//! so nothing is packed.
+//! Marks by which a tree is told, and the light and moisture it stands in: checked cell by cell. No
+//! calculator shows them: the pages of the species read the table themselves, so nothing is packed.
 
 use super::cells::{Cell, List, cell, closed_words, maybe};
 use super::species_tables::{JoinRow, MarksRow};

@@ -3,7 +3,7 @@
 use super::HostOptions;
 use crate::draw::mark::{Swatch, swatch};
 use crate::kind::Kind;
-use crate::page::{Cells, Page, Wording};
+use crate::page::{Page, Wording};
 use crate::words::{Say, Word, m};
 use calc::answer::{Also, AlsoKind, Outcome};
 use calc::terms::method::{Level, Method};
@@ -123,14 +123,7 @@ pub(super) fn open_fold(
 ) {
     out.open_class("details", &cat!("fold ", class));
     out.attr("id", &cx.id(id));
-    out.open("summary");
-    out.open_heading(cx.level, "");
-    out.text(title);
-    out.close();
-    out.text(" ");
-    out.leaf_class("span", "soft", key);
-    out.close();
-    out.open("div");
+    out.open_folded(cx.level, title, key);
 }
 
 /// The parts by name, each a link to it: shown where the screen is wide.
@@ -248,7 +241,7 @@ pub(super) fn to_field(out: &mut Page<'_>, path: &str) {
 
 /// Opens a table that scrolls inside its own named region, as far as its rows.
 pub(super) fn table(out: &mut Page<'_>, caption: &str, heads: &[impl AsRef<str>]) {
-    open_table(out, "", caption, heads);
+    out.open_table("", caption, heads);
 }
 
 /// Opens a table in folded text: the summary above it says what its caption says.
@@ -259,7 +252,7 @@ pub(super) fn folded_table(
     heads: &[impl AsRef<str>],
 ) {
     open_details(out, class, caption);
-    open_table(out, "vh", caption, heads);
+    out.open_table("vh", caption, heads);
     out.table.around += 1;
 }
 
@@ -269,37 +262,4 @@ pub(super) fn twin(out: &mut Page<'_>, cx: &Region<'_>, summary: &str, heads: &[
     // Several twins of one tree stand in an answer: each region has a name of its own.
     table(out, &cat!(cx.title(), ": ", summary), heads);
     out.table.around += 1;
-}
-
-/// The same with a class for its caption: `vh` where a title over it says the same.
-pub(super) fn open_table(
-    out: &mut Page<'_>,
-    class: &str,
-    caption: &str,
-    heads: &[impl AsRef<str>],
-) {
-    out.open_class("div", "tw");
-    out.attr("tabindex", "0");
-    out.attr("role", "region");
-    out.attr("aria-label", caption);
-    out.open("table");
-    out.open("caption");
-    out.open_class("span", class);
-    out.text(caption);
-    out.close_two();
-    out.open("thead");
-    out.open("tr");
-    for head in heads {
-        out.open("th");
-        out.attr("scope", "col");
-        out.text(head.as_ref());
-        out.close();
-    }
-    out.close_two();
-    out.open("tbody");
-    out.table = Cells {
-        columns: heads.len(),
-        at: 0,
-        around: 3,
-    };
 }

@@ -3,6 +3,7 @@
 
 use super::pen::{Pen, outline};
 use crate::out::Out;
+use calc::answer::Outcome;
 
 /// A sign.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
@@ -31,6 +32,19 @@ pub enum Glyph {
     Call,
     /// On to the next tree.
     Next,
+}
+
+impl From<Outcome> for Glyph {
+    /// The sign of an outcome.
+    fn from(outcome: Outcome) -> Self {
+        match outcome {
+            Outcome::Do => Self::Do,
+            Outcome::Wait => Self::Wait,
+            Outcome::OtherMethod => Self::OtherWay,
+            Outcome::Professional => Self::Stop,
+            Outcome::CannotTell => Self::CantTell,
+        }
+    }
 }
 
 /// Draws a sign, class `gl`, hidden from readers.

@@ -42,6 +42,7 @@ pub mod ruler;
 
 pub(crate) mod tape;
 pub mod tree;
+mod wobble;
 
 /// One reading worded in both systems: `"14½ in"` and `"37 cm"`.
 #[derive(Clone, Copy, Default)]

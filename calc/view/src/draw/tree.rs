@@ -1,6 +1,7 @@
 //! Trees as decor: a bare hardwood and a conifer, grown by a rule, the same every time.
 
 use super::pen::{D, Pen, outline};
+use super::wobble::Wobble;
 use crate::out::Out;
 
 /// How a tree is drawn.
@@ -10,17 +11,6 @@ pub enum Habit {
     Hardwood,
     /// One stem to the top with drooping tiers.
     Conifer,
-}
-
-/// A small repeatable sequence, so that twigs do not all look alike.
-struct Wobble(u32);
-
-impl Wobble {
-    /// The next number from -1 to 1.
-    fn next(&mut self) -> f64 {
-        self.0 = self.0.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
-        f64::from(self.0 >> 8) / 8_388_608.0 - 1.0
-    }
 }
 
 /// A direction turned by an angle given as the tangent of its half, so no sine is needed.

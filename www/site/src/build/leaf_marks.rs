@@ -99,6 +99,7 @@ pub(crate) fn of<'m>(all: &'m BTreeMap<String, Marks>, scientific: &str) -> Resu
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::build::species_pages::has_plates;
     use crate::project;
     use calc_view::draw::plate;
     use calc_view::out::{Html, Out};
@@ -124,12 +125,7 @@ mod tests {
                 let Some(other_marks) = all.get(other.scientific) else {
                     continue;
                 };
-                // Groups as palms and bamboos have no plates.
-                let group = matches!(
-                    own.kind,
-                    LeafKind::Fan | LeafKind::Feather | LeafKind::Blade | LeafKind::Sword
-                );
-                if own != other_marks && !group {
+                if own != other_marks && has_plates(own) {
                     let same = drawn(own) == drawn(other_marks);
                     assert!(!same, "{} and {}", species.name, other.scientific);
                     compared += 1;

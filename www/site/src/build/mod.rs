@@ -21,6 +21,7 @@ mod single;
 mod sitemap;
 mod snippets;
 mod sources;
+mod species_asked;
 mod species_list;
 mod species_pages;
 mod static_answers;

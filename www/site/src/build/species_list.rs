@@ -2,11 +2,11 @@
 //! sizes of trunk what the calculator says. Made by the same core and the same view as the live answer; it stands
 //! without script, and each line carries the names by which a script finds it.
 
+use super::species_asked::{answered, free, is_clone, named, shown, suits};
 use super::species_pages;
-use super::static_answers::ask;
 use anyhow::Result;
 use calc::answer::Answer;
-use calc::question::{Question, StemTyped, Text, Typed};
+use calc::question::Question;
 use calc::terms::method::Method;
 use calc::terms::species::{Species, SproutVigor, Suitability};
 use calc_view::draw::glyph::{Glyph, glyph};
@@ -16,8 +16,6 @@ use calc_view::words::message::{pack, take_all};
 use calc_view::words::{m, phrase, within};
 use calc_view::{measure, share};
 
-/// The day from which the list speaks: no clock, so that a build is the same on every day.
-const NEW_YEAR: &str = "2027-01-01";
 /// Trunk sizes, inches.
 const SIZES: [&str; 3] = ["6 in", "12 in", "20 in"];
 /// The languages whose names find a tree.
@@ -81,7 +79,7 @@ impl Line {
     fn of(species: &'static Species) -> Result<Self> {
         let name = phrase::tree(species);
         let key = plain(name);
-        let asked = SIZES.map(|size| ask(calc_data::whole(), &typed(species.names[0], size)));
+        let asked = SIZES.map(|size| answered(&free(species, size)));
         let first = key.chars().next().unwrap_or(NAMELESS);
         Ok(Self {
             species,
@@ -96,26 +94,9 @@ impl Line {
         })
     }
 
-    fn is_clone(&self) -> bool {
-        is_clone(&self.asked)
-    }
-
     fn suits(&self) -> Suitability {
-        match self.species.suitability {
-            Suitability::Suitable if self.is_clone() => Suitability::Conditional,
-            suits => suits,
-        }
+        suits(self.species, &self.asked)
     }
-}
-
-/// Whether a ring suits a tree on the condition that every stem of its clone is ringed: the row of the methods says so.
-pub(super) fn is_clone(asked: &[(Question, Answer)]) -> bool {
-    asked.iter().any(|(_, answer)| {
-        let reasons = answer.methods.iter().flat_map(|line| &line.reasons);
-        reasons
-            .into_iter()
-            .any(|reason| reason.rule == "suitable_clone")
-    })
 }
 
 /// Small letters without the accents that names of trees have.
@@ -200,7 +181,7 @@ fn row(out: &mut Page<'_>, base: &str, line: &Line) {
     let species = line.species;
     let suits = line.suits();
     let words = match suits {
-        Suitability::Conditional if line.is_clone() => m::SPECIES_SUITS_CLONE,
+        Suitability::Conditional if is_clone(&line.asked) => m::SPECIES_SUITS_CLONE,
         suits => m::species_suits(suits),
     };
     out.open("li");
@@ -252,11 +233,6 @@ fn row(out: &mut Page<'_>, base: &str, line: &Line) {
         out.leaf("dd", cell(question, answer));
     }
     out.close();
-    let asked = Typed {
-        version: 1,
-        species: Some(Text::from(species.names[0])),
-        ..Typed::default()
-    };
     if !species.unknown {
         out.open("p");
         out.open("a");
@@ -264,7 +240,7 @@ fn row(out: &mut Page<'_>, base: &str, line: &Line) {
         out.text(m::species_one_more(line.name));
         out.close_two();
     }
-    if let Some(link) = share::write(&asked, false) {
+    if let Some(link) = share::write(&named(species), false) {
         out.open("p");
         out.open("a");
         out.attr("href", &format!("{base}#{link}"));
@@ -319,26 +295,9 @@ fn names(species: &Species) -> Vec<String> {
     names
 }
 
-fn typed(name: &str, size: &str) -> Typed {
-    Typed {
-        version: 1,
-        species: Some(Text::from(name)),
-        stems: vec![StemTyped {
-            diameter: Some(Text::from(size)),
-            ..StemTyped::default()
-        }],
-        date: Some(Text::from("year")),
-        today: Some(Text::from(NEW_YEAR)),
-        none_in_reach: true,
-        ..Typed::default()
-    }
-}
-
 /// What the answer says in a line: method, width of a ring, reach.
 fn cell(question: &Question, answer: &Answer) -> String {
-    // Where a fact is missing the answer hangs on it, and the cell says the answer if it is so.
-    let conditional = answer.conditional.as_ref();
-    let shown = conditional.map_or(answer, |conditional| conditional.answer.as_ref());
+    let shown = shown(answer);
     let zone = measure::reach(answer.reach.zone_m).text(question.units);
     let method = shown.headline_method;
     let stem = shown.stems.first().filter(|_| method == Method::BarkRing);
@@ -352,7 +311,7 @@ fn cell(question: &Question, answer: &Answer) -> String {
             m::species_cell(m::SpeciesCell { method, zone })
         }
     };
-    match conditional {
+    match &answer.conditional {
         Some(_) => m::species_cell_if(said),
         None => phrase::sentence(&said),
     }

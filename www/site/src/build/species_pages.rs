@@ -1,19 +1,19 @@
 //! A page for each species: what it is, how it is told, whether a ring suits it, when its bark slips, and what five
 //! trunks of it ask for. Made by the calculator's own code, so that it is the whole answer without script.
 
-use super::static_answers::ask;
+use super::species_asked::{answered, free, is_clone, named, shown, suits};
+use super::static_answers::{ask, question};
 use super::{leaf_marks, species_list};
-use anyhow::{Result, bail};
+use anyhow::Result;
 use calc::answer::{Answer, Outcome, without_changes};
 use calc::models::season::Local;
-use calc::question::{Question, StemTyped, TargetTyped, Text, Typed, read, region_names};
+use calc::question::{Question, TargetTyped, Text, Typed, region_names};
 use calc::terms::leaf::LeafKind;
 use calc::terms::method::Method;
 use calc::terms::species::{Species, Suitability};
 use calc_view::answer::{self, HostOptions, ring_of};
-use calc_view::draw::glyph::{Glyph, glyph};
+use calc_view::draw::glyph::glyph;
 use calc_view::draw::plate::{self, Marks};
-use calc_view::draw::{self};
 use calc_view::measure;
 use calc_view::out::Html;
 use calc_view::page::Page;
@@ -21,8 +21,6 @@ use calc_view::words::{m, phrase, region};
 use chrono::NaiveDate;
 use std::path::Path;
 
-/// The day from which a page speaks: no clock, so that a build is the same on every day.
-const NEW_YEAR: &str = "2027-01-01";
 /// Trunk sizes of the tables, inches.
 const SIZES: [&str; 5] = ["4 in", "8 in", "14 in", "20 in", "28 in"];
 /// The size that the parts in words speak of: the middle one.
@@ -85,11 +83,12 @@ pub(crate) fn folder(species: &Species) -> String {
 
 impl Facts {
     fn of(species: &'static Species, marks: Marks) -> Result<Self> {
-        let free = |size: &str| Typed {
-            none_in_reach: true,
-            ..typed(species, size)
-        };
-        let sizes = SIZES.map(|size| ask(calc_data::whole(), &free(size)));
+        // The parts in words speak of the middle size, and of what would change its answer.
+        let asked = SIZES.iter().enumerate().map(|(at, size)| match at {
+            MIDDLE => ask(calc_data::whole(), &free(species, size)),
+            _ => answered(&free(species, size)),
+        });
+        let sizes: Result<Vec<_>> = asked.collect();
         let mut near = Vec::new();
         let mut months = Vec::new();
         for size in SIZES {
@@ -101,7 +100,8 @@ impl Facts {
                         ..TargetTyped::default()
                     }],
                     line_within_reach: Some(Text::from("no")),
-                    ..typed(species, size)
+                    none_in_reach: false,
+                    ..free(species, size)
                 })
             });
             near.push(beside.into_iter().collect::<Result<_>>()?);
@@ -109,7 +109,7 @@ impl Facts {
                 let day = format!("2027-{month:02}-15");
                 outcome(&Typed {
                     date: Some(Text::from(day.as_str())),
-                    ..free(size)
+                    ..free(species, size)
                 })
             });
             months.push(by_month.collect::<Result<_>>()?);
@@ -118,10 +118,10 @@ impl Facts {
             species,
             folder: folder(species),
             marks: Some(marks).filter(has_plates),
-            sizes: sizes.into_iter().collect::<Result<_>>()?,
+            sizes: sizes?,
             near,
             months,
-            states: states(&free(SIZES[MIDDLE]))?,
+            states: states(&free(species, SIZES[MIDDLE]))?,
         })
     }
 
@@ -131,37 +131,15 @@ impl Facts {
 }
 
 /// Whether one tree stands for the name: a group of palms has no plate.
-fn has_plates(marks: &Marks) -> bool {
+pub(super) fn has_plates(marks: &Marks) -> bool {
     !matches!(
         marks.kind,
         LeafKind::Fan | LeafKind::Feather | LeafKind::Blade | LeafKind::Sword
     )
 }
 
-fn typed(species: &Species, size: &str) -> Typed {
-    Typed {
-        version: 1,
-        species: Some(Text::from(species.names[0])),
-        stems: vec![StemTyped {
-            diameter: Some(Text::from(size)),
-            ..StemTyped::default()
-        }],
-        date: Some(Text::from("year")),
-        today: Some(Text::from(NEW_YEAR)),
-        ..Typed::default()
-    }
-}
-
-fn question(typed: &Typed) -> Result<Question> {
-    match read(calc_data::whole(), typed) {
-        Ok(question) => Ok(question),
-        Err(problems) => bail!("a question of a species' page has problems: {problems:?}"),
-    }
-}
-
 fn outcome(typed: &Typed) -> Result<Outcome> {
-    let question = question(typed)?;
-    Ok(without_changes(calc_data::whole(), &question, &Local::default()).outcome)
+    answered(typed).map(|(_, answer)| answer.outcome)
 }
 
 /// The best days in the middle of each state and province, from the earliest.
@@ -169,10 +147,13 @@ fn states(free: &Typed) -> Result<Vec<(&'static str, NaiveDate, NaiveDate)>> {
     let reference = calc_data::whole();
     let mut states = Vec::new();
     for (code, _) in region_names().filter(|(code, _)| code.contains('-')) {
-        let question = question(&Typed {
-            region: Some(Text::from(code)),
-            ..free.clone()
-        })?;
+        let question = question(
+            reference,
+            &Typed {
+                region: Some(Text::from(code)),
+                ..free.clone()
+            },
+        )?;
         let constants = &reference.constants.timing;
         let places = calc_data::places::places();
         let local = Local::of(constants, &question.place, Some(code), places);
@@ -194,7 +175,7 @@ pub(crate) fn body(facts: &Facts, home: &str) -> String {
         ..HostOptions::default()
     };
     let mut html = Html::default();
-    draw::mark::defs(&mut html);
+    calc_view::draw::mark::defs(&mut html);
     let out = &mut Page::new(&mut html);
     head(out, facts, home);
     know(out, facts, &options);
@@ -229,7 +210,7 @@ fn head(out: &mut Page<'_>, facts: &Facts, home: &str) {
     out.text(phrase::sentence(&species_list::after(species)));
     out.text(".");
     out.close();
-    if let Some(link) = calc_view::share::write(&ask_for(species), false) {
+    if let Some(link) = calc_view::share::write(&named(species), false) {
         out.open("p");
         out.open_class("a", "btn");
         out.attr("href", &format!("{home}#{link}"));
@@ -238,11 +219,8 @@ fn head(out: &mut Page<'_>, facts: &Facts, home: &str) {
     }
     out.close();
     out.open_class("dl", "four");
-    let clone = species_list::is_clone(&facts.sizes);
-    let suits = match species.suitability {
-        Suitability::Suitable if clone => Suitability::Conditional,
-        suits => suits,
-    };
+    let clone = is_clone(&facts.sizes);
+    let suits = suits(species, &facts.sizes);
     let short = m::species_one_suits_short(suits).to_string();
     let more = match suits {
         Suitability::Suitable | Suitability::NotApplicable | Suitability::Unknown => String::new(),
@@ -281,14 +259,6 @@ fn head(out: &mut Page<'_>, facts: &Facts, home: &str) {
         fact(out, m::SPECIES_ONE_STANDS.as_ref(), years, "");
     }
     out.close_two();
-}
-
-fn ask_for(species: &Species) -> Typed {
-    Typed {
-        version: 1,
-        species: Some(Text::from(species.names[0])),
-        ..Typed::default()
-    }
 }
 
 fn fact(out: &mut Page<'_>, name: &str, said: String, more: &str) {
@@ -349,39 +319,10 @@ fn section(out: &mut Page<'_>, id: &str, title: &str) {
     out.close();
 }
 
-/// Opens a table with its heads.
-fn table(out: &mut Page<'_>, caption: &str, heads: &[String]) {
-    out.open_class("div", "scroll");
-    // No landmark: the section around it is one.
-    out.attr("role", "group");
-    out.attr("tabindex", "0");
-    out.attr("aria-label", caption);
-    out.open("table");
-    out.open_class("caption", "vh");
-    out.text(caption);
-    out.close();
-    out.open("thead");
-    out.open("tr");
-    for head in heads {
-        out.open("th");
-        out.attr("scope", "col");
-        out.text(head.as_str());
-        out.close();
-    }
-    out.close_two();
-    out.open("tbody");
-}
-
-fn close_table(out: &mut Page<'_>) {
-    out.close_all(3);
-}
-
-fn row_head(out: &mut Page<'_>, said: &str) {
-    out.open("tr");
-    out.open("th");
-    out.attr("scope", "row");
-    out.text(said);
-    out.close();
+/// Opens a table under its title: its region is told from the section around it by the tree's name.
+fn table(out: &mut Page<'_>, facts: &Facts, title: &str, heads: &[String]) {
+    let name = phrase::sentence(phrase::tree(facts.species));
+    out.open_table("vh", &format!("{name}: {title}"), heads);
 }
 
 fn size(question: &Question) -> String {
@@ -405,32 +346,21 @@ fn wide(out: &mut Page<'_>, facts: &Facts) {
         m::SPECIES_ONE_MINUTES,
         m::SPECIES_ONE_ZONE,
     ];
-    table(
-        out,
-        &m::SPECIES_ONE_WIDE,
-        &heads.map(|head| head.to_string()),
-    );
+    let heads = heads.map(|head| head.to_string());
+    table(out, facts, &m::SPECIES_ONE_WIDE, &heads);
     for (question, answer) in &facts.sizes {
-        row_head(out, &size(question));
-        let shown = answer
-            .conditional
-            .as_ref()
-            .map_or(answer, |it| it.answer.as_ref());
+        out.cell(size(question));
+        let shown = shown(answer);
         let ring = ring_of(shown).filter(|_| shown.headline_method == Method::BarkRing);
-        match ring {
-            Some(ring) => out.leaf("td", in_two(&measure::ring(ring.better_mm), question)),
-            None => out.leaf(
-                "td",
-                m::species_one_no_ring(m::method_method(shown.headline_method)),
-            ),
-        }
+        out.cell(match ring {
+            Some(ring) => in_two(&measure::ring(ring.better_mm), question),
+            None => m::species_one_no_ring(m::method_method(shown.headline_method)).to_string(),
+        });
         let minutes = shown.effort.as_ref().filter(|_| ring.is_some());
-        let said = minutes.map_or_else(String::new, |effort| measure::minutes(effort.likely_min));
-        out.leaf("td", said);
-        out.leaf("td", in_two(&measure::reach(answer.reach.zone_m), question));
-        out.close();
+        out.cell(minutes.map_or_else(String::new, |effort| measure::minutes(effort.likely_min)));
+        out.cell(in_two(&measure::reach(answer.reach.zone_m), question));
     }
-    close_table(out);
+    out.close_table();
     out.p_class("soft", m::SPECIES_ONE_WIDE_NOTE);
     out.close();
 }
@@ -439,7 +369,7 @@ fn near(out: &mut Page<'_>, facts: &Facts) {
     section(out, "near", m::SPECIES_ONE_NEAR.as_ref());
     let mut heads = vec![m::SPECIES_ONE_ACROSS.to_string()];
     heads.extend(FAR.map(str::to_owned));
-    outcomes(out, &m::SPECIES_ONE_NEAR, &heads, facts, &facts.near);
+    outcomes(out, facts, &m::SPECIES_ONE_NEAR, &heads, &facts.near);
     out.p_class("soft", m::SPECIES_ONE_NEAR_NOTE);
     out.close();
 }
@@ -453,7 +383,7 @@ fn by_month(out: &mut Page<'_>, facts: &Facts) {
     );
     let mut heads = vec![m::SPECIES_ONE_ACROSS.to_string()];
     heads.extend(m::MEASURE_MONTHS.split(' ').map(phrase::sentence));
-    outcomes(out, &m::SPECIES_ONE_BY_MONTH, &heads, facts, &facts.months);
+    outcomes(out, facts, &m::SPECIES_ONE_BY_MONTH, &heads, &facts.months);
     out.p_class("soft", m::SPECIES_ONE_BY_MONTH_NOTE);
     out.close_two();
 }
@@ -461,52 +391,40 @@ fn by_month(out: &mut Page<'_>, facts: &Facts) {
 /// Outcomes of five trunks: signs in the cells with their words, and the signs once more below.
 fn outcomes(
     out: &mut Page<'_>,
-    caption: &str,
-    heads: &[String],
     facts: &Facts,
+    title: &str,
+    heads: &[String],
     cells: &[Vec<Outcome>],
 ) {
-    table(out, caption, heads);
+    table(out, facts, title, heads);
     let mut seen = Vec::new();
     for ((question, _), row) in facts.sizes.iter().zip(cells) {
-        row_head(out, &size(question));
+        out.cell(size(question));
         for outcome in row {
-            out.open("td");
-            glyph(out.sink(), sign(*outcome));
+            out.open_cell();
+            glyph(out.sink(), (*outcome).into());
             out.leaf_class("span", "vh", m::species_one_outcome(*outcome));
-            out.close();
+            out.close_cell();
             if !seen.contains(outcome) {
                 seen.push(*outcome);
             }
         }
-        out.close();
     }
-    close_table(out);
+    out.close_table();
     out.open_class("ul", "key signs");
     for outcome in seen {
         out.open("li");
-        glyph(out.sink(), sign(outcome));
+        glyph(out.sink(), outcome.into());
         out.leaf("span", m::species_one_outcome(outcome));
         out.close();
     }
     out.close();
 }
 
-fn sign(outcome: Outcome) -> Glyph {
-    match outcome {
-        Outcome::Do => Glyph::Do,
-        Outcome::Wait => Glyph::Wait,
-        Outcome::OtherMethod => Glyph::OtherWay,
-        Outcome::Professional => Glyph::Stop,
-        Outcome::CannotTell => Glyph::CantTell,
-    }
-}
-
 /// The best days by state; nothing for a tree without a date model.
 fn by_state(out: &mut Page<'_>, facts: &Facts) {
     // Where no ring is cut, no bark has to slip.
-    let rings = facts.middle().1.headline_method == Method::BarkRing
-        || species_list::is_clone(&facts.sizes);
+    let rings = facts.middle().1.headline_method == Method::BarkRing || is_clone(&facts.sizes);
     if facts.states.is_empty() || !rings {
         return;
     }
@@ -517,13 +435,12 @@ fn by_state(out: &mut Page<'_>, facts: &Facts) {
         &m::SPECIES_ONE_BY_STATE_KEY,
     );
     let heads = [m::SPECIES_ONE_STATE, m::SPECIES_ONE_FROM_TO].map(|head| head.to_string());
-    table(out, &m::SPECIES_ONE_BY_STATE, &heads);
+    table(out, facts, &m::SPECIES_ONE_BY_STATE, &heads);
     for (code, from, to) in &facts.states {
-        row_head(out, region::region(code));
-        out.leaf("td", measure::days(*from, *to));
-        out.close();
+        out.cell(region::region(code));
+        out.cell(measure::days(*from, *to));
     }
-    close_table(out);
+    out.close_table();
     out.p_class("soft", m::SPECIES_ONE_STATE_NOTE);
     out.close_two();
 }
@@ -532,10 +449,5 @@ fn by_state(out: &mut Page<'_>, facts: &Facts) {
 fn fold(out: &mut Page<'_>, id: &str, title: &str, key: &str) {
     out.open_class("details", "fold");
     out.attr("id", id);
-    out.open("summary");
-    out.leaf("h2", title);
-    out.text(" ");
-    out.leaf_class("span", "soft", key);
-    out.close();
-    out.open("div");
+    out.open_folded(2, title, key);
 }

@@ -79,11 +79,18 @@ pub(crate) fn month_boxes() -> String {
 }
 
 pub(super) fn ask(reference: &'static Reference, typed: &Typed) -> Result<(Question, Answer)> {
+    let question = question(reference, typed)?;
+    let answer = calc::answer::answer(reference, &question, &Local::default());
+    Ok((question, answer))
+}
+
+/// Reads a question that the pages ask.
+///
+/// # Errors
+/// If it is no good question any more.
+pub(super) fn question(reference: &'static Reference, typed: &Typed) -> Result<Question> {
     match read(reference, typed) {
-        Ok(question) => {
-            let answer = calc::answer::answer(reference, &question, &Local::default());
-            Ok((question, answer))
-        }
+        Ok(question) => Ok(question),
         Err(problems) => bail!("a question of the static pages has problems: {problems:?}"),
     }
 }

@@ -322,7 +322,7 @@ fn act(out: &mut Page<'_>, name: &str, word: Word) {
 fn chip(out: &mut Page<'_>, outcome: Outcome, old: bool) {
     let old = if old { " old" } else { "" };
     out.open_class("span", &cat!("chip ", card::role(outcome), old));
-    glyph(out.sink(), card::shape(outcome));
+    glyph(out.sink(), outcome.into());
     out.text(m::card_tag(outcome));
     out.close();
 }

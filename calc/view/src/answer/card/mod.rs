@@ -24,17 +24,6 @@ pub(super) fn role(outcome: Outcome) -> &'static str {
     }
 }
 
-/// Sign of an outcome.
-pub(super) fn shape(outcome: Outcome) -> Glyph {
-    match outcome {
-        Outcome::Do => Glyph::Do,
-        Outcome::Wait => Glyph::Wait,
-        Outcome::OtherMethod => Glyph::OtherWay,
-        Outcome::Professional => Glyph::Stop,
-        Outcome::CannotTell => Glyph::CantTell,
-    }
-}
-
 /// The card of an answer.
 pub(super) fn card(out: &mut Page<'_>, cx: &Region<'_>) {
     let outcome = cx.say.answer.outcome;
@@ -66,7 +55,7 @@ fn tag(out: &mut Page<'_>, cx: &Region<'_>) {
     out.open_class("i", "rim");
     out.attr("aria-hidden", "true");
     out.close();
-    glyph(out.sink(), shape(answer.outcome));
+    glyph(out.sink(), answer.outcome.into());
     out.leaf("b", m::card_tag(answer.outcome));
     out.text(" ");
     out.open_class("span", "when");

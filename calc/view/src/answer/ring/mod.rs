@@ -3,7 +3,7 @@
 pub mod drawing;
 
 use super::frame::key;
-use super::frame::{Part, Region, items, lead, open_fold, open_table, table, twin};
+use super::frame::{Part, Region, items, lead, open_fold, table, twin};
 use super::sources::weakest;
 use crate::answer::ring::drawing::{CutLabels, Trunk, TrunkLabels, cut, trunk};
 use crate::draw::mark::Swatch;
@@ -237,7 +237,7 @@ fn stems(out: &mut Page<'_>, cx: &Region<'_>, rings: bool) {
     };
     let key = cx.say.key_stems();
     open_fold(out, cx, "p-stems", "stems", &m::RING_STEMS, &key);
-    open_table(out, "vh", &m::RING_STEMS, heads);
+    out.open_table("vh", &m::RING_STEMS, heads);
     let mut number = 0;
     for stem in &cx.say.answer.stems {
         number += 1;

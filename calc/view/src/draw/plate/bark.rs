@@ -2,6 +2,7 @@
 
 use super::{Marks, SIZE};
 use crate::draw::pen::{D, Pen};
+use crate::draw::wobble::Wobble;
 use crate::out::Out;
 use calc::terms::leaf::BarkPattern;
 
@@ -11,25 +12,16 @@ const RIGHT: f64 = 320.0;
 const TOP: f64 = 6.0;
 const FOOT: f64 = 366.0;
 
-/// A small repeatable sequence from -1 to 1, so that no two plates of bark are alike and every build draws the same.
-struct Wobble(u32);
-
-impl Wobble {
-    fn next(&mut self) -> f64 {
-        self.0 = self.0.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
-        f64::from(self.0 >> 8) / 8_388_608.0 - 1.0
-    }
-}
-
 /// Draws the bark that the marks name.
 pub fn bark(out: &mut dyn Out, marks: &Marks, says: &str) {
     let pen = &mut Pen { out };
     pen.svg("d", SIZE[0], SIZE[1], says);
     let wobble = &mut Wobble(7);
-    if !matches!(
+    let is_trunk = !matches!(
         marks.bark,
         BarkPattern::Herb | BarkPattern::Vine | BarkPattern::Cane
-    ) {
+    );
+    if is_trunk {
         let fill = match marks.bark {
             BarkPattern::SmoothPale | BarkPattern::PeelingCurls => "fp",
             _ => "fwood2",
@@ -66,10 +58,7 @@ pub fn bark(out: &mut dyn Out, marks: &Marks, says: &str) {
         BarkPattern::Herb => stems(pen, 5),
         BarkPattern::Vine => stems(pen, 2),
     }
-    if !matches!(
-        marks.bark,
-        BarkPattern::Herb | BarkPattern::Vine | BarkPattern::Cane
-    ) {
+    if is_trunk {
         pen.shape("s3", "M##V#M##V#", &[LEFT, TOP, FOOT, RIGHT, TOP, FOOT]);
     }
     pen.end();

@@ -3,7 +3,7 @@
 use super::edge::{Fading, toothed};
 use super::side::{bezier, side};
 use super::{Marks, Point};
-use crate::draw::pen::{D, Pen};
+use crate::draw::pen::{D, Pen, outline};
 use calc::terms::leaf::{Base, Lobing, Margin, Shape, Tip};
 
 /// Where a blade's foot lies, how it is turned, and how long it is in the drawing's units.
@@ -68,27 +68,22 @@ pub(super) fn draw(pen: &mut Pen<'_>, marks: &Marks, place: &Place) {
         bristles,
     } = drawn(marks);
     left.reverse();
-    let mut d = D::default();
-    for (i, point) in right.iter().chain(&left).enumerate() {
-        let [x, y] = place.at(*point);
-        d.add(if i == 0 { "M##" } else { "L##" }, &[x, y]);
-    }
-    d.0.push('Z');
-    pen.path("s fleaf", &d.0);
+    let placed: Vec<Point> = right.iter().chain(&left).map(|at| place.at(*at)).collect();
+    pen.path("s fleaf", &outline(&placed, [0.0, 0.0], 1.0));
     // A small one shows its middle vein alone.
     let shown = if place.long < SMALL { 1 } else { veins.len() };
-    let mut lines = D::default();
-    for [from, to] in veins.iter().take(shown) {
+    strokes(pen, "s1", &veins[..shown], place);
+    strokes(pen, "s", &bristles, place);
+}
+
+/// Straight lines, each from one point to another.
+fn strokes(pen: &mut Pen<'_>, class: &str, lines: &[[Point; 2]], place: &Place) {
+    let mut d = D::default();
+    for [from, to] in lines {
         let (from, to) = (place.at(*from), place.at(*to));
-        lines.add("M##L##", &[from[0], from[1], to[0], to[1]]);
+        d.add("M##L##", &[from[0], from[1], to[0], to[1]]);
     }
-    pen.path("s1", &lines.0);
-    let mut hairs = D::default();
-    for [from, to] in &bristles {
-        let (from, to) = (place.at(*from), place.at(*to));
-        hairs.add("M##L##", &[from[0], from[1], to[0], to[1]]);
-    }
-    pen.path("s", &hairs.0);
+    pen.path(class, &d.0);
 }
 
 fn mirrored(line: &[Point]) -> Vec<Point> {

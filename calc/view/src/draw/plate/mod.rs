@@ -66,6 +66,12 @@ pub struct Marks {
 /// A point of a drawing.
 pub(crate) type Point = [f64; 2];
 
+/// The point so far from another, `degrees` to the right of straight up.
+fn polar([x, y]: Point, degrees: f64, far: f64) -> Point {
+    let turn = degrees.to_radians();
+    [x + libm::sin(turn) * far, y - libm::cos(turn) * far]
+}
+
 /// Draws one leaf.
 pub fn leaf(out: &mut dyn Out, marks: &Marks, says: &str) {
     let pen = &mut Pen { out };

@@ -1,13 +1,8 @@
 //! Leaves that are no blade of a broadleaf: needles, scales, grass, swords, fans, feathers.
 
-use super::Marks;
-use crate::draw::pen::{D, Pen};
+use super::{Marks, Point, polar};
+use crate::draw::pen::{D, Pen, outline};
 use calc::terms::leaf::{Arrangement, Tip};
-
-fn polar([x, y]: [f64; 2], degrees: f64, far: f64) -> [f64; 2] {
-    let turn = degrees.to_radians();
-    [x + libm::sin(turn) * far, y - libm::cos(turn) * far]
-}
 
 /// Needles as they stand: in a bundle from one sheath, in a tuft on a short side shoot, or one at a time.
 pub(super) fn needles(pen: &mut Pen<'_>, marks: &Marks) {
@@ -79,7 +74,7 @@ fn single(pen: &mut Pen<'_>, marks: &Marks) {
 pub(super) fn scales(pen: &mut Pen<'_>) {
     let mut cords = D::default();
     let mut marks = D::default();
-    let mut cord = |from: [f64; 2], degrees: f64, long: f64| {
+    let mut cord = |from: Point, degrees: f64, long: f64| {
         let count = (long / 13.0) as u32;
         for i in 0..count {
             let [x, y] = polar(from, degrees, 13.0 * f64::from(i));
@@ -136,27 +131,31 @@ pub(super) fn grass(pen: &mut Pen<'_>) {
     pen.path("s fleaf", &d.0);
 }
 
+/// A narrow leaf with straight sides, widest at `middle`, where its sides stand `spread` degrees from its own line.
+fn lance(foot: Point, degrees: f64, spread: f64, middle: f64, far: f64) -> String {
+    let corners = [
+        foot,
+        polar(foot, degrees - spread, middle),
+        polar(foot, degrees, far),
+        polar(foot, degrees + spread, middle),
+    ];
+    outline(&corners, [0.0, 0.0], 1.0)
+}
+
 /// Swords in a crown; spines along the edge where the tip is one.
 pub(super) fn sword(pen: &mut Pen<'_>, marks: &Marks) {
     let foot = [180.0, 330.0];
-    let mut d = D::default();
+    let mut swords = String::new();
     let mut spines = D::default();
     for degrees in [-84.0, 84.0, -62.0, 62.0, -40.0, 40.0, -20.0, 20.0, 0.0] {
-        let tip = polar(foot, degrees, 250.0 - f64::abs(degrees) * 0.9);
-        let (a, b) = (
-            polar(foot, degrees - 7.0, 120.0),
-            polar(foot, degrees + 7.0, 120.0),
-        );
-        d.add(
-            "M##L##L##L##Z",
-            &[foot[0], foot[1], a[0], a[1], tip[0], tip[1], b[0], b[1]],
-        );
+        let far = 250.0 - f64::abs(degrees) * 0.9;
+        swords += &lance(foot, degrees, 7.0, 120.0, far);
         if marks.tip == Tip::Spine {
-            let end = polar(tip, degrees, 14.0);
+            let (tip, end) = (polar(foot, degrees, far), polar(foot, degrees, far + 14.0));
             spines.add("M##L##", &[tip[0], tip[1], end[0], end[1]]);
         }
     }
-    pen.path("s fleaf", &d.0);
+    pen.path("s fleaf", &swords);
     pen.path("s3", &spines.0);
     pen.shape("s fwood2", "M##h60v34h-60Z", &[150.0, 330.0]);
 }
@@ -164,41 +163,21 @@ pub(super) fn sword(pen: &mut Pen<'_>, marks: &Marks) {
 /// A fan of a palm.
 pub(super) fn fan(pen: &mut Pen<'_>) {
     let foot = [180.0, 232.0];
-    let mut d = D::default();
-    for i in 0..19 {
-        let degrees = -126.0 + 14.0 * f64::from(i);
-        let tip = polar(foot, degrees, 196.0);
-        let (a, b) = (
-            polar(foot, degrees - 7.0, 130.0),
-            polar(foot, degrees + 7.0, 130.0),
-        );
-        d.add(
-            "M##L##L##L##Z",
-            &[foot[0], foot[1], a[0], a[1], tip[0], tip[1], b[0], b[1]],
-        );
-    }
-    pen.path("s fleaf", &d.0);
+    let parts = (0..19).map(|i| lance(foot, -126.0 + 14.0 * f64::from(i), 7.0, 130.0, 196.0));
+    pen.path("s fleaf", &parts.collect::<String>());
     pen.line("s3", 180.0, 232.0, 180.0, 364.0);
 }
 
 /// A feather of a palm.
 pub(super) fn feather(pen: &mut Pen<'_>) {
-    let mut d = D::default();
+    let mut parts = String::new();
     for i in 0..24 {
-        let y = 300.0 - 11.6 * f64::from(i);
+        let foot = [180.0, 300.0 - 11.6 * f64::from(i)];
         let long = 132.0 - (f64::from(i) - 9.0).abs() * 3.6;
         for way in [1.0, -1.0] {
-            let tip = polar([180.0, y], way * 52.0, long);
-            let (a, b) = (
-                polar([180.0, y], way * 46.0, long * 0.5),
-                polar([180.0, y], way * 58.0, long * 0.5),
-            );
-            d.add(
-                "M##L##L##L##Z",
-                &[180.0, y, a[0], a[1], tip[0], tip[1], b[0], b[1]],
-            );
+            parts += &lance(foot, way * 52.0, 6.0, long * 0.5, long);
         }
     }
-    pen.path("s1 fleaf", &d.0);
+    pen.path("s1 fleaf", &parts);
     pen.shape("s3", "M##L##", &[180.0, 364.0, 180.0, 20.0]);
 }

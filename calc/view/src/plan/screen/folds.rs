@@ -1,7 +1,7 @@
 //! What is folded under a plan, each fold under a line with its key number.
 
 use super::table::TreeTable;
-use super::{button, columns, open_fold, open_table};
+use super::{button, columns, open_fold};
 use crate::measure::{day_year, plain};
 use crate::page::Page;
 use crate::plan::asked::Asked;
@@ -105,7 +105,7 @@ fn days(out: &mut Page<'_>, made: &Made) {
         m::PROPERTY_HEAD_VISIT_HOURS.text(),
         m::PROPERTY_HEAD_ALL_HOURS.text(),
     ];
-    open_table(out, &m::PROPERTY_SEASON_BY_DAY, &heads);
+    out.open_table("", &m::PROPERTY_SEASON_BY_DAY, &heads);
     for day in days {
         let trees = made.file.trees.iter();
         let trees = trees
@@ -145,7 +145,7 @@ fn visits(out: &mut Page<'_>, made: &Made) {
         m::PROPERTY_HEAD_HOURS.text(),
         m::PROPERTY_HEAD_NO_DAY.text(),
     ];
-    open_table(out, &m::PROPERTY_VISITS, &heads);
+    out.open_table("", &m::PROPERTY_VISITS, &heads);
     for (year, (visits, minutes, open)) in years {
         out.cell(year);
         out.cell(visits.to_string());

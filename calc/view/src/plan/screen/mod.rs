@@ -100,34 +100,5 @@ fn open_fold_at(
         Some(false) => out.attr("data-shut", "yes"),
         None => {}
     }
-    out.open("summary");
-    out.heading(level, "", "", title);
-    out.leaf_class("span", "soft", line);
-    out.close();
-    out.open("div");
-}
-
-/// Opens a table with its caption and the heads of its columns.
-fn open_table(out: &mut Page<'_>, caption: &str, heads: &[&str]) {
-    out.open_class("div", "tw");
-    out.attr("tabindex", "0");
-    out.attr("role", "region");
-    out.attr("aria-label", caption);
-    out.open("table");
-    out.leaf("caption", caption);
-    out.open("thead");
-    out.open("tr");
-    for head in heads {
-        out.open("th");
-        out.attr("scope", "col");
-        out.text(*head);
-        out.close();
-    }
-    out.close_two();
-    out.open("tbody");
-    out.table = crate::page::Cells {
-        columns: heads.len(),
-        at: 0,
-        around: 3,
-    };
+    out.open_folded(level, title, line);
 }

@@ -1,7 +1,7 @@
 //! Tables of trees, a part of the rows at a time.
 
+use super::button;
 use super::fix::Fixes;
-use super::{button, open_table};
 use crate::measure;
 use crate::page::Page;
 use crate::plan::made::Made;
@@ -143,7 +143,7 @@ pub fn rows(
             to: to.min(all).to_string(),
             all: all.to_string(),
         });
-        open_table(out, &shown, &heads);
+        out.open_table("", &shown, &heads);
         for at in trees.into_iter().take(to).skip(from) {
             row(out, table, list, made, first_day, at);
         }

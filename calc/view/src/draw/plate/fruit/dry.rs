@@ -1,8 +1,8 @@
 //! Dry fruits: wings, pods, capsules, cotton, grains.
 
-use super::{bough, ellipse, polar};
+use super::{bough, ellipse};
 use crate::draw::pen::{D, Pen};
-use crate::draw::plate::Point;
+use crate::draw::plate::{Point, polar};
 
 /// Two seeds, a wing each.
 pub(super) fn pair(pen: &mut Pen<'_>) {

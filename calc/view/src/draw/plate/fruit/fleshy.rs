@@ -1,8 +1,8 @@
 //! Fleshy fruits, nuts and balls.
 
-use super::{bough, ellipse, polar};
+use super::{bough, ellipse};
 use crate::draw::pen::{D, Pen};
-use crate::draw::plate::Point;
+use crate::draw::plate::{Point, polar};
 
 pub(super) fn drupes(pen: &mut Pen<'_>, berries: bool) {
     bough(pen);

@@ -120,8 +120,3 @@ fn ellipse(pen: &mut Pen<'_>, class: &str, [x, y]: Point, across: f64, down: f64
         ],
     );
 }
-
-fn polar([x, y]: Point, degrees: f64, far: f64) -> Point {
-    let turn = degrees.to_radians();
-    [x + libm::sin(turn) * far, y - libm::cos(turn) * far]
-}
