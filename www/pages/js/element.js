@@ -142,14 +142,19 @@ async function judge(host) {
   const given = (name) => host.getAttribute(name)?.trim() || undefined;
   const fields = { species: given("species"), date: given("date"), region: given("region") };
   const metric = ["cm", "mm"].includes(given("size-unit")) || (!given("size-unit") && given("units") === "metric");
+  if (!given("size") && Object.values(fields).every((value) => value === undefined)) return;
   const question = { version: 1, units: metric ? "metric" : "us", ...fields, stems: given("size") ? [{ diameter: given("size") }] : [] };
   const wrong = () => (engine.answer(question, { changes: false }).problems ?? []).map(({ field, message }) => {
     const name = field === "stems[0].diameter" ? "size" : field;
     return given(name) === undefined ? "" : `${name}="${given(name)}" of <${host.localName}>: ${message}`;
   }).filter(Boolean);
-  // A name may be one of a tree that is known only by its name: those come by themselves.
-  if (wrong().length) await regional().catch(() => {});
-  wrong().forEach(tellOnce);
+  let found = wrong();
+  if (found.length) {
+    // A name may be one of a tree that is known only by its name: those come by themselves.
+    await regional().catch(() => {});
+    found = wrong();
+  }
+  found.forEach(tellOnce);
 }
 
 // Keys that are typed into a field are not for the page around: "/" in `14 1/2` would open its search. Those that leave

@@ -83,6 +83,7 @@
   const offline = async () => {
     const workers = navigator.serviceWorker;
     if (!workers || window.top !== window) return;
+    const served = workers.controller;
     const saved = document.getElementById("saved");
     const bar = document.getElementById("update");
     let agreed = false;
@@ -126,8 +127,9 @@
       if (registration.installing) await settled(registration.installing);
       claim();
     } else follow(registration.active);
-    // A worker that took itself away keeps nothing more; what it told may have come before anybody heard it.
-    setTimeout(async () => { if (!touched && !await workers.getRegistration(base)) location.reload(); }, 3000);
+    // A worker that served this page and took itself away keeps nothing more; what it told may have come before anybody
+    // heard it.
+    setTimeout(async () => { if (served && !touched && !await workers.getRegistration(base)) location.reload(); }, 3000);
   };
 
   // A site that keeps nothing removes what an earlier build of it kept, worker and files.

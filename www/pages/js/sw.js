@@ -23,10 +23,15 @@ async function keptIn(cache) {
   return LANGUAGES.filter((language) => FILES.some(([path, , own]) => own === language && kept.has(address(path))));
 }
 
+/** The site's pages that are open. */
+async function pages() {
+  const open = await self.clients.matchAll({ includeUncontrolled: true, type: "window" });
+  return open.filter(({ url }) => url.startsWith(BASE));
+}
+
 /** The languages of the pages that are open, and of those that an older version kept. */
 async function read() {
-  const open = await self.clients.matchAll({ includeUncontrolled: true, type: "window" });
-  const languages = open.filter(({ url }) => url.startsWith(BASE)).map(({ url }) => languageOf(url.slice(BASE.length)));
+  const languages = (await pages()).map(({ url }) => languageOf(url.slice(BASE.length)));
   for (const name of await caches.keys()) {
     if (name.startsWith(PREFIX)) languages.push(...await keptIn(await caches.open(name)));
   }
@@ -96,8 +101,7 @@ async function install() {
     await fetchAll(await caches.open(CACHE), filesOf(languages));
   } catch (error) {
     if (!mine) await caches.delete(CACHE);
-    const open = await self.clients.matchAll({ includeUncontrolled: true, type: "window" });
-    for (const client of open) if (client.url.startsWith(BASE)) client.postMessage({ notKept: told(error) });
+    for (const client of await pages()) client.postMessage({ notKept: told(error) });
     throw error;
   }
   // No skipWaiting: the page asks for it once its reader has agreed.

@@ -302,8 +302,6 @@ fn language(tag: &str) -> Result<String, String> {
     }
 }
 
-/// Checks a base path: slashes at both ends, and only letters, digits, `.`,
-/// `_`, `~` and `-` between them, so that it needs no escaping anywhere.
 /// An origin: a scheme, a host, a port if need be, and no path.
 fn origin(text: &str) -> Result<String, String> {
     let plain = text.trim_end_matches('/');
@@ -323,6 +321,8 @@ fn origin(text: &str) -> Result<String, String> {
     }
 }
 
+/// Checks a base path: slashes at both ends, and only letters, digits, `.`,
+/// `_`, `~` and `-` between them, so that it needs no escaping anywhere.
 fn base_path(text: &str) -> Result<String, String> {
     let plain = |c: char| c.is_ascii_alphanumeric() || "._~-".contains(c);
     let inner = text.strip_prefix('/').and_then(|t| t.strip_suffix('/'));

@@ -88,11 +88,7 @@ pub(crate) fn write(out: &Path, files: &[File], today: NaiveDate, kept: &Path) -
     let own = format!("{}/", version::FULL);
     let mut stay = BTreeMap::new();
     for (old, day) in before {
-        // Only names that a build can have written: never upwards, never absolute.
-        let inside = Path::new(old)
-            .components()
-            .all(|part| matches!(part, std::path::Component::Normal(_)));
-        if now.contains(old) || !inside {
+        if now.contains(old) || !is_inside(old) {
             continue;
         }
         // Folders of other full versions stay: somebody's page may name them.
@@ -118,18 +114,24 @@ pub(crate) fn write_plain(out: &Path, files: &[File]) -> Result<()> {
     may_write(out)?;
     let marker = out.join(MARKER);
     let before = std::fs::read_to_string(&marker).unwrap_or_default();
-    for old in before.lines() {
-        let mut parts = Path::new(old).components();
-        if parts.all(|part| matches!(part, std::path::Component::Normal(_))) {
-            let _ = std::fs::remove_file(out.join(old));
-        }
+    let before = before.lines().map(|line| listed(line, NaiveDate::MAX).0);
+    for old in before.filter(|old| is_inside(old)) {
+        let _ = std::fs::remove_file(out.join(old));
     }
+    // First the marker: a build that breaks half-way leaves nothing that the next one would not touch.
+    std::fs::create_dir_all(out).with_context(|| format!("{} could not be made", out.display()))?;
+    let now = files.iter().map(|file| file.path.as_str()).collect();
+    std::fs::write(&marker, lines(&now, &BTreeMap::new()))?;
     for file in files {
         put(&out.join(&file.path), &file.bytes)?;
     }
-    let now = files.iter().map(|file| file.path.as_str()).collect();
-    std::fs::write(&marker, lines(&now, &BTreeMap::new()))?;
     Ok(())
+}
+
+/// Whether a build can have written a file of this name: never upwards, never absolute.
+fn is_inside(path: &str) -> bool {
+    let mut parts = Path::new(path).components();
+    parts.all(|part| matches!(part, std::path::Component::Normal(_)))
 }
 
 /// A line of the marker: the path, and the last day on which a build had it.

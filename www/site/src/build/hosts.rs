@@ -4,9 +4,8 @@
 use crate::build::assets::{File, script};
 use crate::build::snippets::{self, Gaps};
 use crate::build::{interface, languages, version};
-use anyhow::{Context as _, Result};
+use anyhow::Result;
 use calc_view::kind::Kind;
-use calc_view::words::calculators::asks;
 use calc_view::words::m;
 use std::path::Path;
 
@@ -16,20 +15,12 @@ pub(crate) const WORDPRESS_BASE: &str = "/wp-content/plugins/slipbark/site/";
 /// The folder of the plugin.
 const PLUGIN: &str = "slipbark";
 
-/// The digest of the script of the full version.
-fn digest(files: &[File]) -> Result<String> {
-    let path = format!("{}/embed.js", version::FULL);
-    let file = files.iter().find(|file| file.path == path);
-    let file = file.with_context(|| format!("{path} was not made"))?;
-    Ok(version::integrity(&file.bytes))
-}
-
 /// The shortcode and the macro, with their names in the kit.
 ///
 /// # Errors
 /// A file that can't be read, or lacks the mark for its lines.
 pub(crate) fn shortcodes(root: &Path, files: &[File]) -> Result<Vec<(String, String)>> {
-    let digest = digest(files)?;
+    let digest = version::digest_of(files, "embed.js")?;
     let gaps = |site, kind, data| Gaps {
         site,
         home: site,
@@ -66,7 +57,7 @@ pub(crate) fn shortcodes(root: &Path, files: &[File]) -> Result<Vec<(String, Str
 /// # Errors
 /// As [`shortcodes`].
 pub(crate) fn wordpress(root: &Path, site: Vec<File>) -> Result<Vec<File>> {
-    let digest = digest(&site)?;
+    let digest = version::digest_of(&site, "embed.js")?;
     let gaps = Gaps {
         site: "",
         home: "%3$s",
@@ -117,22 +108,15 @@ pub(crate) fn wordpress(root: &Path, site: Vec<File>) -> Result<Vec<File>> {
 
 /// What the plugin says, by language.
 fn words() -> Result<String> {
-    let all: serde_json::Map<_, _> = languages::all()
-        .map(|language| {
-            let said = languages::speaking(language, || {
-                let kinds =
-                    Kind::ALL.map(|kind| (kind.name().to_owned(), asks(kind).text().into()));
-                serde_json::json!({
-                    "link": m::SHELL_PLAN.to_string(),
-                    "about": m::EMBED_LINK_WORDS.to_string(),
-                    "which": m::BUILDER_WHICH.to_string(),
-                    "stands": m::EMBED_BLOCK_STANDS.to_string(),
-                    "kinds": serde_json::Map::from_iter(kinds),
-                })
-            });
-            (language.to_owned(), said)
+    let all = languages::by_language(|| {
+        serde_json::json!({
+            "link": m::SHELL_PLAN.to_string(),
+            "about": m::EMBED_LINK_WORDS.to_string(),
+            "which": m::BUILDER_WHICH.to_string(),
+            "stands": m::EMBED_BLOCK_STANDS.to_string(),
+            "kinds": languages::asked_by_kind(),
         })
-        .collect();
+    });
     Ok(serde_json::to_string_pretty(&all)?)
 }
 

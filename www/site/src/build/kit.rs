@@ -26,6 +26,21 @@ pub(crate) const LICENCES: [(&str, &str); 5] = [
 /// The path that its files for servers name, which is changed there in a line each.
 const PATH: &str = "/";
 
+/// The licences of the code and of the data, which each package carries.
+///
+/// # Errors
+/// One that can't be read, named with its path.
+pub(crate) fn licences(root: &Path) -> Result<Vec<File>> {
+    LICENCES
+        .iter()
+        .map(|(from, name)| {
+            let bytes = std::fs::read(root.join(from))
+                .with_context(|| format!("{from} could not be read: a package carries it"))?;
+            Ok(File::named(name, bytes))
+        })
+        .collect()
+}
+
 /// Makes the kit of a site whose pages work anywhere, each file with its packed ones beside it, from the folder `kept` if
 /// they are there. The same files give the same bytes: entries are sorted and carry no time.
 ///
@@ -54,11 +69,8 @@ pub(crate) fn pack(root: &Path, kept: &Path, mut files: Vec<File>) -> Result<Fil
         .iter()
         .map(|file| (format!("site/{}", file.path), file.bytes.clone()))
         .collect();
-    for (from, name) in LICENCES {
-        let bytes = std::fs::read(root.join(from))
-            .with_context(|| format!("{from} could not be read: the kit carries it"))?;
-        entries.push((name.to_owned(), bytes));
-    }
+    let licences = licences(root)?.into_iter();
+    entries.extend(licences.map(|file| (file.path, file.bytes)));
     let notices = files.iter().find(|file| file.path == notices::NAME);
     if let Some(file) = notices {
         entries.push(("LICENSES-OF-OTHERS.txt".to_owned(), file.bytes.clone()));

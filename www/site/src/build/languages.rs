@@ -1,5 +1,7 @@
 //! The languages of the site: the pages of the first one lie at its base, those of each other in a folder of its name.
 
+use calc_view::kind::Kind;
+use calc_view::words::calculators::asks;
 use calc_view::words::message::{pack, take_all};
 use calc_view::words::{m, within};
 
@@ -50,6 +52,20 @@ pub(crate) fn of(path: &str) -> (&'static str, &str) {
 pub(crate) fn speaking<T>(language: &str, run: impl FnOnce() -> T) -> T {
     take_all();
     within(pack(language), run)
+}
+
+/// What is said in each language of the site, as a script's object.
+pub(crate) fn by_language(say: impl Fn() -> serde_json::Value) -> serde_json::Value {
+    all()
+        .map(|language| (language.to_owned(), speaking(language, &say)))
+        .collect::<serde_json::Map<_, _>>()
+        .into()
+}
+
+/// What each calculator asks, by its name, in the language in use.
+pub(crate) fn asked_by_kind() -> serde_json::Value {
+    let all = Kind::ALL.map(|kind| (kind.name().to_owned(), asks(kind).text().into()));
+    serde_json::Map::from_iter(all).into()
 }
 
 #[cfg(test)]

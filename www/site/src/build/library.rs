@@ -77,11 +77,7 @@ pub(crate) fn files(root: &Path) -> Result<Vec<File>> {
     let also = read(&root.join("calc/core/Cargo.toml"))?;
     files.push(File::named("Cargo.toml", manifest(&versions, &also)?));
     files.push(File::named("README.md", README));
-    for (from, name) in kit::LICENCES {
-        let bytes = std::fs::read(root.join(from))
-            .with_context(|| format!("{from} could not be read: the crate carries it"))?;
-        files.push(File::named(name, bytes));
-    }
+    files.extend(kit::licences(root)?);
     Ok(files)
 }
 

@@ -181,17 +181,16 @@ pub(crate) fn site(
     let mut also = singles;
     also.push(notices::text(&crates));
     also.push(File::named("picture.png", read(&root.join(PICTURE))?));
-    also.push(sitemap::robots("", base));
     also.extend(full);
     let mut anywhere = addresses::relative(&files);
     anywhere.push(worker(&anywhere)?);
     anywhere.extend(also.iter().cloned());
+    anywhere.push(sitemap::robots("", base));
     let mut files = addresses::under(origin, base, &files);
     files.push(worker(&files)?);
     files.extend(also);
+    files.push(sitemap::robots(origin, base));
     if !origin.is_empty() {
-        files.retain(|file| file.path != sitemap::ROBOTS);
-        files.push(sitemap::robots(origin, base));
         files.push(sitemap::make(origin, base, &files));
     }
     say("Packing the kit ...");
@@ -212,16 +211,12 @@ fn list_page(root: &Path, scripts: &Path, assets: &mut Assets, module: wasm::Mod
         "list-engine.wasm",
         "climate.bin",
         "regional.bin",
-        "words-es.bin",
-        "lists-es.bin",
     ];
-    let worker = naming(
-        scripts,
-        "list-worker.js",
-        assets,
-        &named.map(str::to_owned),
-        &[],
-    )?;
+    // Names of trees are read in every language: the script names the words of each.
+    let words = languages::of_lists()
+        .flat_map(|(language, _)| ["words", "lists"].map(|of| format!("{of}-{language}.bin")));
+    let named: Vec<String> = named.map(str::to_owned).into_iter().chain(words).collect();
+    let worker = naming(scripts, "list-worker.js", assets, &named, &[])?;
     assets.add("list-worker.js", worker);
     let named = ["list-worker.js".to_owned()];
     let page = naming(scripts, "list.js", assets, &named, &[])?;

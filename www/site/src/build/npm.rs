@@ -3,10 +3,9 @@
 use crate::build::assets::{File, script};
 use crate::build::{kit, languages, notices, schema, wasm};
 use crate::project;
-use anyhow::{Context, Result};
+use anyhow::Result;
 use calc::question::settings::LARGEST;
 use calc_data::places::{CLIMATE, TOWNS};
-use calc_view::kind::Kind;
 use std::path::Path;
 
 /// Makes the files of the package.
@@ -48,18 +47,14 @@ pub(crate) fn files(root: &Path, quiet: bool, say: &dyn Fn(&str)) -> Result<Vec<
         files.push(File::named(name, code));
     }
     files.push(File::named("answer.d.ts", schema::typescript()?));
-    files.push(File::named("element.d.ts", element_types()));
+    files.push(File::named("element.d.ts", ELEMENT_TYPES));
     for (name, text) in [
         ("question.schema.json", schema::question()?),
         ("answer.schema.json", schema::answer()?),
     ] {
         files.push(File::named(name, text));
     }
-    for (from, name) in kit::LICENCES {
-        let bytes = std::fs::read(root.join(from))
-            .with_context(|| format!("{from} could not be read: the package carries it"))?;
-        files.push(File::named(name, bytes));
-    }
+    files.extend(kit::licences(root)?);
     files.push(notices::text(&module.crates));
     files.push(File::named("package.json", package()));
     files.push(File::named("README.md", README));
@@ -93,30 +88,9 @@ fn package() -> String {
     )
 }
 
-/// Types of the entry that registers the elements.
-fn element_types() -> String {
-    let tags: String = Kind::ALL
-        .iter()
-        .map(|kind| format!("    \"slipbark-{}\": SlipbarkElement;\n", kind.name()))
-        .collect();
-    format!(
-        "import type {{ Answer, Problems, Question }} from \"./answer.js\";\n\
-         /** What each of the elements has; importing this module registers them. */\n\
-         export interface SlipbarkElement extends HTMLElement {{\n\
-         \x20 inputs: Question;\n\
-         \x20 readonly result: Answer | Problems | undefined;\n\
-         \x20 config: unknown;\n\
-         \x20 readonly ready: Promise<void>;\n\
-         \x20 readonly version: string | undefined;\n\
-         \x20 readonly dataVersion: string | undefined;\n\
-         \x20 compute(): Answer | Problems | undefined;\n\
-         \x20 reset(): void;\n\
-         \x20 exportIcs(): string | undefined;\n\
-         \x20 focusFirst(): void;\n\
-         }}\n\
-         declare global {{\n  interface HTMLElementTagNameMap {{\n{tags}  }}\n}}\n"
-    )
-}
+/// Types of the entry that registers the elements: they stand with those of the call, tags and all.
+const ELEMENT_TYPES: &str =
+    "export type { SlipbarkAttributes, SlipbarkElement, SlipbarkEvents } from \"./answer.js\";\n";
 
 const README: &str = r#"# Slipbark
 

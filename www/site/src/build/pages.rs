@@ -158,11 +158,10 @@ impl Site<'_> {
                 .with_context(|| format!("www/pages/{name} could not be read"))
         };
         let mut common = self.common_values(assets)?;
-        let digest = |name: &str| {
-            let file = full.iter().find(|file| file.path.ends_with(name));
-            file.map_or_else(String::new, |file| version::integrity(&file.bytes))
-        };
-        let digests = [digest("/embed.js"), digest("/frame-height.js")];
+        let digests = [
+            version::digest_of(full, "embed.js")?,
+            version::digest_of(full, "frame-height.js")?,
+        ];
         self.snippets(&mut common, &digests);
         let shell = read("shell.html")?;
         let head = "calculator-head.html";

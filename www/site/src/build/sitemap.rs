@@ -5,7 +5,7 @@ use crate::build::languages;
 use std::fmt::Write as _;
 
 /// The file that says who may look through the site (RFC 9309).
-pub(crate) const ROBOTS: &str = "robots.txt";
+const ROBOTS: &str = "robots.txt";
 /// The list of pages.
 const SITEMAP: &str = "sitemap.xml";
 

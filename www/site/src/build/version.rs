@@ -3,10 +3,8 @@
 
 use crate::build::assets::{Assets, File, script};
 use crate::build::{languages, schema};
-use anyhow::Result;
+use anyhow::{Context, Result};
 use base64::Engine as _;
-use calc_view::kind::Kind;
-use calc_view::words::calculators::asks;
 use calc_view::words::m;
 use sha2::{Digest as _, Sha384};
 use std::path::Path;
@@ -69,7 +67,7 @@ pub(crate) fn full(scripts: &Path, assets: &Assets, named: &[String]) -> Result<
     let names = names.each_ref().map(|(a, b)| (*a, &**b));
     let element = script(&scripts.join("element.js"), &names)?;
     files.push(File::named(&format!("{FULL}/element.js"), element));
-    let stepdown = stepdown(scripts)?;
+    let stepdown = assets.bytes("stepdown.js")?;
     files.push(File::named(&format!("{FULL}/stepdown.js"), stepdown));
     let modules = digests(files.iter().filter(|file| file.path.ends_with(".js")));
     let mut all = scripts_in(scripts, FULL, |name| Ok(format!("\"./{name}\"")))?;
@@ -88,20 +86,20 @@ pub(crate) fn full(scripts: &Path, assets: &Assets, named: &[String]) -> Result<
 /// # Errors
 /// As [`newest`].
 pub(crate) fn stepdown(scripts: &Path) -> Result<String> {
-    let titles = by_language(|| {
-        let all = Kind::ALL.map(|kind| (kind.name().to_owned(), asks(kind).text().into()));
-        serde_json::Map::from_iter(all).into()
-    });
+    let titles = languages::by_language(languages::asked_by_kind);
     let titles = format!("WORDS = {titles}");
     script(&scripts.join("stepdown.js"), &[("WORDS = {}", &titles)])
 }
 
-/// What is said in each language of the site, as a script's object.
-fn by_language(say: impl Fn() -> serde_json::Value) -> serde_json::Value {
-    languages::all()
-        .map(|language| (language.to_owned(), languages::speaking(language, &say)))
-        .collect::<serde_json::Map<_, _>>()
-        .into()
+/// The digest of a file of the full version, by its name.
+///
+/// # Errors
+/// If it was not made.
+pub(crate) fn digest_of(files: &[File], name: &str) -> Result<String> {
+    let path = format!("{FULL}/{name}");
+    let file = files.iter().find(|file| file.path == path);
+    let file = file.with_context(|| format!("{path} was not made"))?;
+    Ok(integrity(&file.bytes))
 }
 
 /// Digests by name, as a script's object: `{"./engine.wasm":"sha384-…"}`.
@@ -127,7 +125,7 @@ fn scripts_in(
             names.push((format!("\"../{name}\""), address(name)?));
         }
         if file == "embed.js" {
-            let words = by_language(|| m::SHELL_PLAN.to_string().into());
+            let words = languages::by_language(|| m::SHELL_PLAN.to_string().into());
             names.push(("WORDS = {}".to_owned(), format!("WORDS = {words}")));
             names.push(("/v1/embed.js'".to_owned(), format!("/{folder}/embed.js'")));
             // Left as it is here, but it must be there to be filled in.
