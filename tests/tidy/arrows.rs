@@ -5,7 +5,7 @@ use serde_json::Value;
 use std::collections::BTreeSet;
 use std::process::Command;
 
-fn cargo(arguments: &[&str]) -> String {
+pub(crate) fn cargo(arguments: &[&str]) -> String {
     let cargo = std::env::var("CARGO").unwrap_or_else(|_| "cargo".into());
     let output = Command::new(cargo)
         .args(arguments)

@@ -21,7 +21,7 @@ const FINE: [&str; 11] = [
 /// What asks that changes to its own files are shared, and is only in what runs the tests.
 const ONLY_IN_TESTS: &str = "MPL-2.0";
 /// What browsers get, and the program.
-const GIVEN_AWAY: [&str; 2] = ["www-element", "slipbark"];
+const GIVEN_AWAY: [&str; 3] = ["www-element", "www-list", "slipbark"];
 
 /// Whether an expression can be met by licences on the list: `OR` by one of them (the older `/` too), `AND` by all.
 fn can_be_met(expression: &str, fine: &dyn Fn(&str) -> bool) -> bool {
@@ -69,24 +69,15 @@ fn every_crate_has_a_licence_on_the_list() {
         .find_map(|line| line.strip_prefix("host: "))
         .expect("it names its host");
     for platform in [host, "wasm32-unknown-unknown"] {
-        let out = Command::new(env!("CARGO"))
-            .current_dir(concat!(env!("CARGO_MANIFEST_DIR"), "/.."))
-            .args([
-                "metadata",
-                "--format-version",
-                "1",
-                "--locked",
-                "--filter-platform",
-                platform,
-            ])
-            .output()
-            .expect("cargo can be started");
-        assert!(
-            out.status.success(),
-            "{}",
-            String::from_utf8_lossy(&out.stderr)
-        );
-        let metadata: serde_json::Value = serde_json::from_slice(&out.stdout).expect("JSON");
+        let metadata = crate::arrows::cargo(&[
+            "metadata",
+            "--format-version",
+            "1",
+            "--locked",
+            "--filter-platform",
+            platform,
+        ]);
+        let metadata: serde_json::Value = serde_json::from_str(&metadata).expect("JSON");
         let packages = metadata["packages"].as_array().expect("packages");
         assert!(packages.len() > 100, "{} packages", packages.len());
         let given = given_away(&metadata);

@@ -3,13 +3,14 @@
 use std::collections::BTreeMap;
 
 /// What people read side by side: the packages whose types one file may name together.
-const PACKAGES: [&str; 6] = [
+const PACKAGES: [&str; 7] = [
     "calc/core/src",
     "calc/data/src",
     "calc/list/src",
     "calc/plan/src",
     "calc/view/src",
     "www/element/src",
+    "www/list/src",
 ];
 
 /// The type that a line declares for everybody: `pub struct Tree {` gives `Tree`.

@@ -335,8 +335,10 @@ fn diameter(asked: &Asked<'_>) -> Option<Change> {
     let stems = &asked.question.tree.stems;
     let now = asked.question.tree.heading().dbh;
     let mut other = asked.question.clone();
+    let most = asked.reference.constants.answer.ask_trunk_mm.max(now.mm());
     let mut at = |mm: f64| {
-        let to = Dbh::new(mm)?;
+        // A trunk that would be asked about again is no advice.
+        let to = Dbh::new(mm).filter(|to| to.mm() <= most)?;
         for (stem, _) in other
             .tree
             .stems

@@ -1,6 +1,6 @@
 //! The small calculators: each answers its own question first, then says what could stop it, then shows its part.
 
-use super::frame::{Part, Region, shown};
+use super::frame::{Part, Region, level_over, shown};
 use super::{card, cautions, confidence, effort, reach, ring, season, visits};
 use crate::draw::glyph::{Glyph, glyph};
 use crate::kind::Kind;
@@ -25,7 +25,7 @@ pub(super) fn first(out: &mut Page<'_>, cx: &Region<'_>) {
     out.attr("aria-labelledby", &id);
     out.open_class("div", "ans");
     card::numbers::one(out, cx);
-    out.open_heading(cx.level.saturating_sub(1).max(2), "say");
+    out.open_heading(level_over(cx.level), "say");
     out.attr("id", &id);
     out.attr("tabindex", "-1");
     out.text(told.unwrap_or_default());

@@ -5,7 +5,7 @@ use super::group;
 use super::sources::{cited, is_bare};
 use crate::page::Page;
 use crate::words::prose::prose;
-use crate::words::{Word, cautions as w, m};
+use crate::words::{Word, m};
 use calc::models::cautions::{Caution, CautionLine, When};
 use calc::terms::small::find;
 
@@ -144,7 +144,7 @@ pub(super) fn all(cx: &Region<'_>) -> Part {
 }
 
 fn names(lines: &[&CautionLine]) -> Vec<&'static str> {
-    let name = |line: &&CautionLine| w::caution_short(line.id).map_or("", Word::text);
+    let name = |line: &&CautionLine| m::cautions_short(line.id).map_or("", Word::text);
     lines.iter().map(name).collect()
 }
 
@@ -224,7 +224,7 @@ fn law(out: &mut Page<'_>, cx: &Region<'_>, line: &CautionLine) {
     out.leaf(
         "b",
         cat!(
-            crate::words::phrase::sentence(w::caution_short(line.id).map_or("", Word::text)),
+            crate::words::phrase::sentence(m::cautions_short(line.id).map_or("", Word::text)),
             "."
         ),
     );

@@ -67,6 +67,12 @@ pub(super) fn about_ring(say: &Say<'_>) -> bool {
     answer.headline_method == Method::BarkRing || possible || later
 }
 
+/// The level of the heading over parts whose own stand at `level`: the answer's sentence, or the problems in its place. A
+/// page has its own first heading.
+pub(super) fn level_over(level: u8) -> u8 {
+    level.saturating_sub(1).clamp(2, 6)
+}
+
 /// A part of an answer: where it stands, what it is called, the line that says its key number, and what is in it.
 pub(super) struct Part {
     /// Class for the style sheet.

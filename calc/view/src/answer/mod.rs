@@ -254,9 +254,7 @@ pub fn problems(out: &mut dyn Out, problems: &[Problem], options: &HostOptions<'
     out.attr("tabindex", "-1");
     out.attr("aria-labelledby", &id);
     let title = words::problem::heading(problems.len());
-    // It stands in front of the answer, whose parts are one level lower than what they are parts of.
-    let level = (options.heading_level - 1).clamp(2, 6);
-    out.heading(level, "", &id, &title);
+    out.heading(frame::level_over(options.heading_level), "", &id, &title);
     out.open("ul");
     for problem in problems {
         out.open("li");

@@ -313,7 +313,7 @@ fn every_caution_of_the_answer_is_written_once() {
     }
     for caution in reference.cautions {
         assert!(
-            crate::words::cautions::caution_short(caution.id).is_some(),
+            crate::words::m::cautions_short(caution.id).is_some(),
             "{} has no short name",
             caution.id
         );

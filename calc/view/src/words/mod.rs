@@ -10,9 +10,9 @@ mod text_key;
 #[cfg(feature = "list")]
 pub use en::list;
 pub use en::{
-    another, calculators, card, cautions, confidence, device, effort, fields, formulas, group,
-    habitat, key_lines, method, missing, outlook, phrase, problem, reach, recap, region, ring, say,
-    season, spring, stop, verdict, visits, working,
+    another, calculators, card, confidence, device, effort, fields, formulas, group, habitat,
+    key_lines, method, missing, outlook, phrase, problem, reach, recap, region, ring, say, season,
+    spring, stop, verdict, visits, working,
 };
 pub use gap::scientific_of;
 pub use message::{Word, m, within};

@@ -1,7 +1,7 @@
 //! The answer: asked for by the button, then worked out again after each change.
 
 use super::another::Tried;
-use super::{Calculator, SPOKEN_MS, WAIT_MS, problems};
+use super::{Calculator, SPOKEN_MS, WAIT_MS, Warmth, problems};
 use crate::device::today;
 use crate::dom::{self, DomOut};
 use crate::fetched;
@@ -248,7 +248,8 @@ impl Calculator {
             self.work_out(true);
         } else if let Some(sentence) = sentence {
             self.say(&sentence);
-        } else if self.touched.take() {
+        } else if self.warmth.get() == Warmth::Waiting {
+            self.warmth.set(Warmth::Warm);
             self.warm_up();
         }
     }
@@ -256,8 +257,8 @@ impl Calculator {
     /// Works an answer out in the first pause of the typing, for nobody to see: the browser compiles each piece of the
     /// module where it first runs, and the reader waits for it less now than at the button.
     pub(super) fn warm_up_soon(&self) {
-        if !self.is_answered() && !self.warm.replace(true) {
-            self.touched.set(true);
+        if !self.is_answered() && self.warmth.get() != Warmth::Warm {
+            self.warmth.set(Warmth::Waiting);
             self.wait(WAIT_MS);
         }
     }
@@ -307,7 +308,9 @@ impl Calculator {
 
     pub(crate) fn cancel(&self) {
         self.due.set(false);
-        self.touched.set(false);
+        if self.warmth.get() == Warmth::Waiting {
+            self.warmth.set(Warmth::Cold);
+        }
         self.saying.take();
         // What was taken over is still to be followed.
         if !self.following.get() {

@@ -66,11 +66,22 @@ pub(crate) struct Calculator {
     timer: Cell<Option<i32>>,
     /// Whether what follows the controls of a form that was taken over is still to follow them.
     following: Cell<bool>,
-    /// Whether the first typing was seen, and whether its pause is still to come.
-    warm: Cell<bool>,
-    touched: Cell<bool>,
+    /// Whether an answer was worked out for nobody to see.
+    warmth: Cell<Warmth>,
     /// The language it speaks.
     words: Cell<&'static Pack>,
+}
+
+/// Where the first, unseen answer stands.
+#[derive(Clone, Copy, Default, PartialEq)]
+enum Warmth {
+    /// Nobody has typed.
+    #[default]
+    Cold,
+    /// Somebody types; it comes in the first pause.
+    Waiting,
+    /// It was worked out.
+    Warm,
 }
 
 #[derive(Default)]
@@ -176,8 +187,7 @@ impl Calculator {
             due: Cell::new(false),
             timer: Cell::new(None),
             following: Cell::new(false),
-            warm: Cell::new(false),
-            touched: Cell::new(false),
+            warmth: Cell::default(),
             words: Cell::new(words),
         });
         let mut begin = calculator.begin();

@@ -47,14 +47,7 @@ impl Reader {
     ) -> Option<f64> {
         let text = given(typed)?;
         let number = self.number(field, text)?;
-        let bare = match (measure, self.units) {
-            (NumberOf::Trunk | NumberOf::Bark, Units::Us) => Unit::Inch,
-            (NumberOf::Trunk, Units::Metric) => Unit::Centimetre,
-            (NumberOf::Bark, Units::Metric) => Unit::Millimetre,
-            (NumberOf::Ground | NumberOf::Height, Units::Us) => Unit::Foot,
-            (NumberOf::Ground | NumberOf::Height, Units::Metric) => Unit::Metre,
-        };
-        let Some(scale) = number.unit.unwrap_or(bare).in_mm() else {
+        let Some(scale) = number.unit.unwrap_or(self.bare(measure)).in_mm() else {
             self.problem(field, Code::WrongUnit, text);
             return None;
         };
@@ -70,6 +63,17 @@ impl Reader {
             return None;
         }
         Some(mm)
+    }
+
+    /// The unit of a number without one.
+    pub(super) fn bare(&self, measure: NumberOf) -> Unit {
+        match (measure, self.units) {
+            (NumberOf::Trunk | NumberOf::Bark, Units::Us) => Unit::Inch,
+            (NumberOf::Trunk, Units::Metric) => Unit::Centimetre,
+            (NumberOf::Bark, Units::Metric) => Unit::Millimetre,
+            (NumberOf::Ground | NumberOf::Height, Units::Us) => Unit::Foot,
+            (NumberOf::Ground | NumberOf::Height, Units::Metric) => Unit::Metre,
+        }
     }
 
     /// A range in millimetres, in the unit that the asker uses for such a thing.

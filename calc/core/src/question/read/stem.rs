@@ -5,7 +5,7 @@ use super::{Reader, entry, given};
 use crate::question::fields::{LIVE_SHARE, MOST_STEMS};
 use crate::question::{Code, SizeInDoubt, StemTyped, Text};
 use crate::terms::number::{Unit, read_number};
-use crate::terms::quantity::{BarkThickness, Dbh, Range, Units};
+use crate::terms::quantity::{BarkThickness, Dbh, Range};
 use crate::terms::tree::Stem;
 
 impl Reader {
@@ -91,13 +91,9 @@ impl Reader {
         else {
             return;
         };
-        let bare = match self.units {
-            Units::Us => Unit::Inch,
-            Units::Metric => Unit::Centimetre,
-        };
         let doubt = SizeInDoubt {
             number: number.value,
-            unit: number.unit.unwrap_or(bare).sign(),
+            unit: number.unit.unwrap_or(self.bare(NumberOf::Trunk)).sign(),
             across_m: dbh.mm() / 1000.0,
         };
         self.problem(field, Code::SizeInDoubt(doubt), text);

@@ -463,6 +463,8 @@ impl MovedMarks {
             stem.diameter = Some(size);
             // A height that was measured was so of this tree; whether it suits another size is not asked here.
             typed.height_confirmed = true;
+            // Nor whether anybody meant so wide a trunk: the mark stands there to be seen.
+            typed.size_confirmed = true;
         }
     }
 

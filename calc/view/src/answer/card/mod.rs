@@ -4,7 +4,7 @@
 mod ask;
 pub(super) mod numbers;
 
-use super::frame::Region;
+use super::frame::{Region, level_over};
 use super::group;
 use crate::draw::glyph::{Glyph, glyph};
 use crate::measure;
@@ -70,8 +70,7 @@ fn tag(out: &mut Page<'_>, cx: &Region<'_>) {
 
 /// The sentence, and the line under it where one is owed.
 fn sentence(out: &mut Page<'_>, cx: &Region<'_>, id: &str) {
-    // It is the heading of the answer; a page has its own first heading.
-    out.open_heading(cx.level.saturating_sub(1).max(2), "say");
+    out.open_heading(level_over(cx.level), "say");
     out.attr("id", id);
     out.attr("tabindex", "-1");
     out.text(cx.say.card());

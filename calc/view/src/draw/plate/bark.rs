@@ -235,7 +235,7 @@ fn patches(pen: &mut Pen<'_>, wobble: &mut Wobble) {
                 y - 6.0,
                 r,
                 y,
-                r + 0.0,
+                r,
                 b - 6.0,
                 x + 12.0,
                 b,

@@ -103,21 +103,21 @@ fn drawn(marks: &Marks) -> Drawn {
 /// A blade without lobes.
 fn whole(marks: &Marks) -> Drawn {
     let right = side(marks, false);
-    let left = mirrored(&side(marks, true));
+    let lower = side(marks, true);
     let at = |line: &[Point], t: f64| line.iter().find(|[_, y]| *y >= t).map_or(0.0, |[x, _]| *x);
     let mut veins = vec![[[0.0, 0.0], [0.0, 0.97]]];
     for i in 0..6 {
         let low = 0.06 + 0.125 * f64::from(i);
         let high = low + 0.16;
         veins.push([[0.0, low], [at(&right, high) * 0.85, high]]);
-        veins.push([[0.0, low], [at(&left, high) * 0.85, high]]);
+        veins.push([[0.0, low], [-at(&lower, high) * 0.85, high]]);
     }
     let mut bristles = Vec::new();
     if matches!(marks.tip, Tip::Spine | Tip::Bristle) {
         bristles.push([[0.0, 1.0], [0.0, 1.05]]);
     }
     let mut right = toothed(&right, marks.margin, 1.0, Fading::Both);
-    let mut left = mirrored(&toothed(&mirrored(&left), marks.margin, 1.0, Fading::Both));
+    let mut left = mirrored(&toothed(&lower, marks.margin, 1.0, Fading::Both));
     if marks.margin == Margin::Gland {
         gland(&mut right, 1.0);
         gland(&mut left, -1.0);

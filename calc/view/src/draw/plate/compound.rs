@@ -3,18 +3,14 @@
 use super::Marks;
 use super::blade::{self, Place};
 use crate::draw::pen::{D, Pen};
-use calc::terms::leaf::{LeafKind, Lobing};
+use calc::terms::leaf::LeafKind;
 
 /// The stalk's foot and the top of its axis.
 const FOOT: f64 = 356.0;
 
 /// Draws a leaf of three leaflets, of leaflets on both sides of an axis, or of such axes.
 pub(super) fn draw(pen: &mut Pen<'_>, marks: &Marks) {
-    let leaflet = Marks {
-        kind: LeafKind::Simple,
-        lobes: (Lobing::None, 0.0),
-        ..*marks
-    };
+    let leaflet = marks.leaflet();
     match marks.kind {
         LeafKind::Bipinnate => twice(pen),
         LeafKind::Trifoliate => axis(pen, &leaflet, 3.0, 150.0),

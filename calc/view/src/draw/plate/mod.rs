@@ -63,6 +63,17 @@ pub struct Marks {
     pub bark: BarkPattern,
 }
 
+impl Marks {
+    /// One leaflet of a compound leaf, as a leaf of its own.
+    fn leaflet(&self) -> Self {
+        Self {
+            kind: LeafKind::Simple,
+            lobes: (Lobing::None, 0.0),
+            ..*self
+        }
+    }
+}
+
 /// A point of a drawing.
 pub(crate) type Point = [f64; 2];
 

@@ -58,8 +58,7 @@ fn sharp_foot(base: Base) -> f64 {
 
 fn sharp_tip(tip: Tip) -> f64 {
     match tip {
-        Tip::DrawnOut => 1.0,
-        Tip::Pointed | Tip::Spine | Tip::Bristle => 1.0,
+        Tip::DrawnOut | Tip::Pointed | Tip::Spine | Tip::Bristle => 1.0,
         Tip::Blunt => 0.35,
         Tip::Rounded | Tip::Notched => 0.0,
     }

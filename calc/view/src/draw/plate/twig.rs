@@ -4,7 +4,7 @@ use super::blade::{self, Place};
 use super::{Marks, Point, SIZE};
 use crate::draw::pen::{D, Pen};
 use crate::out::Out;
-use calc::terms::leaf::{Arrangement, Buds, LeafKind, Lobing, Thorns};
+use calc::terms::leaf::{Arrangement, Buds, LeafKind, Thorns};
 
 /// Where leaves leave the twig, from the foot up.
 const NODES: [f64; 3] = [292.0, 214.0, 136.0];
@@ -62,11 +62,7 @@ fn leaf(pen: &mut Pen<'_>, marks: &Marks, [x, y]: Point, turned: f64) {
         blade::draw(pen, marks, &Place::new(from, turned, long));
         return;
     }
-    let leaflet = Marks {
-        kind: LeafKind::Simple,
-        lobes: (Lobing::None, 0.0),
-        ..*marks
-    };
+    let leaflet = marks.leaflet();
     let end = [from[0] + way[0] * 100.0, from[1] + way[1] * 100.0];
     pen.line("s", from[0], from[1], end[0], end[1]);
     let pairs = if marks.kind == LeafKind::Trifoliate {

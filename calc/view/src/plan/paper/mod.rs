@@ -18,7 +18,7 @@ use crate::out::{Html, Out as _};
 use crate::page::Page;
 use crate::words::message::in_use;
 use crate::words::prose::prose;
-use crate::words::{Word, cautions, group, m, phrase};
+use crate::words::{Word, group, m, phrase};
 use calc::answer::Answer;
 use calc::models::cautions::Caution;
 use calc::question::settings::AskingGroup;
@@ -251,7 +251,7 @@ fn rank(caution: &Caution) -> u8 {
 
 /// A caution in two or three words.
 fn short(caution: &Caution) -> &'static str {
-    cautions::caution_short(caution.id).map_or("", Word::text)
+    m::cautions_short(caution.id).map_or("", Word::text)
 }
 
 /// A day as a person says it: `Saturday 8 May 2027`, or without its day of the week.

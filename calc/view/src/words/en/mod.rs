@@ -3,7 +3,6 @@
 pub mod another;
 pub mod calculators;
 pub mod card;
-pub mod cautions;
 pub mod confidence;
 pub mod device;
 pub mod effort;

@@ -4,7 +4,7 @@ use super::{fields, phrase, region};
 use crate::measure;
 use crate::words::gap::other_tree;
 use crate::words::m;
-use crate::words::prose::{bare, prose};
+use crate::words::prose::{bare, is_marked, prose};
 use calc::question::{Code, Like, NotListed, Problem, SizeInDoubt};
 
 /// The heading of the summary.
@@ -144,7 +144,8 @@ pub fn problem_on_page(problem: &Problem) -> String {
 fn names(like: &[Like]) -> Vec<String> {
     let name = |it: &Like| {
         let said = other_tree(it.scientific, it.name);
-        match said.contains(it.name) && said != it.name {
+        // A name that stays English, in another language.
+        match is_marked(&said) {
             true => cat!(it.scientific, " (", said, ")"),
             false => said,
         }

@@ -9,7 +9,8 @@ pub(super) struct Cone {
     pub(super) top: f64,
     pub(super) foot: f64,
     pub(super) upright: bool,
-    pub(super) seeds: bool,
+    /// Rows of scales.
+    pub(super) rows: u8,
 }
 
 pub(super) fn cone(
@@ -19,7 +20,7 @@ pub(super) fn cone(
         top,
         foot,
         upright,
-        seeds,
+        rows,
     }: Cone,
 ) {
     if upright {
@@ -33,7 +34,6 @@ pub(super) fn cone(
         bough(pen);
         pen.line("s3", 180.0, 40.0, 180.0, top);
     }
-    let rows = if seeds { 9 } else { 7 };
     let step = (foot - top) / f64::from(rows);
     // From the far end, so that each row lies over the one behind it.
     for i in 0..rows {

@@ -41,30 +41,33 @@ pub(super) fn pair(pen: &mut Pen<'_>) {
     }
 }
 
-pub(super) fn single_wing(pen: &mut Pen<'_>, x: f64) {
-    pen.line("s", x, 60.0, x, 100.0);
-    pen.shape(
-        "s fleaf",
-        "M##C######C######Z",
-        &[
-            x,
-            100.0,
-            x + 30.0,
-            170.0,
-            x + 26.0,
-            250.0,
-            x,
-            300.0,
-            x - 26.0,
-            250.0,
-            x - 30.0,
-            170.0,
-            x,
-            100.0,
-        ],
-    );
-    ellipse(pen, "s fwood", [x, 176.0], 9.0, 24.0);
-    pen.shape("s1", "M##V#M##V#", &[x, 204.0, 288.0, x, 108.0, 150.0]);
+/// Seeds with one wing each.
+pub(super) fn single_wings(pen: &mut Pen<'_>) {
+    for x in [110.0, 180.0, 250.0] {
+        pen.line("s", x, 60.0, x, 100.0);
+        pen.shape(
+            "s fleaf",
+            "M##C######C######Z",
+            &[
+                x,
+                100.0,
+                x + 30.0,
+                170.0,
+                x + 26.0,
+                250.0,
+                x,
+                300.0,
+                x - 26.0,
+                250.0,
+                x - 30.0,
+                170.0,
+                x,
+                100.0,
+            ],
+        );
+        ellipse(pen, "s fwood", [x, 176.0], 9.0, 24.0);
+        pen.shape("s1", "M##V#M##V#", &[x, 204.0, 288.0, x, 108.0, 150.0]);
+    }
 }
 
 /// A seed in the middle of a round wing.

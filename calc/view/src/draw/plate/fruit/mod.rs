@@ -15,10 +15,7 @@ pub fn fruit(out: &mut dyn Out, marks: &Marks, says: &str) {
     pen.svg("d", SIZE[0], SIZE[1], says);
     match marks.fruit {
         Fruit::WingedPair => dry::pair(pen),
-        Fruit::WingedSingle => [110.0, 180.0, 250.0]
-            .map(|x| dry::single_wing(pen, x))
-            .into_iter()
-            .collect(),
+        Fruit::WingedSingle => dry::single_wings(pen),
         Fruit::WingedRound => dry::round_wing(pen),
         Fruit::WingedCone => cones::cone(
             pen,
@@ -27,7 +24,7 @@ pub fn fruit(out: &mut dyn Out, marks: &Marks, says: &str) {
                 top: 96.0,
                 foot: 290.0,
                 upright: true,
-                seeds: false,
+                rows: 7,
             },
         ),
         Fruit::Pod => dry::pods(pen, &[(130.0, 190.0), (228.0, 170.0)], 15.0),
@@ -50,7 +47,7 @@ pub fn fruit(out: &mut dyn Out, marks: &Marks, says: &str) {
                 top: 78.0,
                 foot: 330.0,
                 upright: false,
-                seeds: true,
+                rows: 9,
             },
         ),
         Fruit::ConeUpright => cones::cone(
@@ -60,7 +57,7 @@ pub fn fruit(out: &mut dyn Out, marks: &Marks, says: &str) {
                 top: 46.0,
                 foot: 300.0,
                 upright: true,
-                seeds: true,
+                rows: 9,
             },
         ),
         Fruit::ConeRed => cones::red_cone(pen),
