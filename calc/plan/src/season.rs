@@ -75,7 +75,7 @@ impl WorkSeason {
     #[must_use]
     pub fn work_days(&self) -> Vec<WorkDay> {
         let minutes = self.crew.minutes();
-        (0..YEARS)
+        let mut days: Vec<WorkDay> = (0..YEARS)
             .flat_map(|year| {
                 self.days.iter().map(move |day| WorkDay {
                     day: *day + Days::new(7 * WEEKS_OF_YEAR * year),
@@ -84,6 +84,43 @@ impl WorkSeason {
                     agreed: year == 0,
                 })
             })
-            .collect()
+            .collect();
+        // A season of a whole year reaches into the same week of the next one: a day that was named is that one.
+        days.sort_by_key(|it| (it.day, !it.rings));
+        days.dedup_by_key(|it| it.day);
+        days
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn day(text: &str) -> NaiveDate {
+        text.parse().expect("a day")
+    }
+
+    #[test]
+    fn a_season_of_a_whole_year_has_each_day_once_and_in_order() {
+        let season = WorkSeason {
+            from: day("2027-05-01"),
+            to: day("2028-04-30"),
+            days: vec![day("2027-05-01"), day("2028-04-29"), day("2028-04-30")],
+            crew: Crew {
+                people: 4,
+                teams: 1,
+                hours: 3.0,
+                ready_minutes: 45.0,
+                pairs: false,
+            },
+            slip: 0.4,
+            share: None,
+            kept: Kept::default(),
+        };
+        let days = season.work_days();
+        assert!(days.is_sorted_by(|a, b| a.day < b.day), "{days:?}");
+        // A year in weeks after the first day stands the second one, which was named: its hours count once.
+        let named: Vec<NaiveDate> = days.iter().filter(|it| it.rings).map(|it| it.day).collect();
+        assert_eq!(named, season.days);
     }
 }

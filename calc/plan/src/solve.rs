@@ -30,7 +30,7 @@ pub struct Planned {
     pub visits: Vec<PlannedVisit>,
 }
 
-/// NotPlanned a tree is not planned; the first that holds.
+/// Why a tree is not planned; the first that holds.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum NotPlanned {
     /// On no work day may it be ringed.

@@ -268,6 +268,8 @@ impl Session {
             self.options.region = region;
             self.look = None;
             self.offered.clear();
+            // Its rows were read with the place before: they are read again, now or once the rest is mended.
+            self.unread = true;
         }
         if self.filled.days.is_none() {
             self.filled.days = Some(picked(&self.offered));
@@ -275,15 +277,18 @@ impl Session {
         match self.filled.asked(&self.options.today) {
             Ok(mut asked) => {
                 asked.said = self.what_was_said();
-                self.season = Some(ForDays {
-                    asked,
-                    trees: self.judge_nothing(),
-                });
+                // With the same days only who works on them changed: what was judged stays known.
+                let trees = match self.season.take() {
+                    Some(before) if before.asked.judges_as(&asked) => before.trees,
+                    _ => self.judge_nothing(),
+                };
+                self.season = Some(ForDays { asked, trees });
+                self.made = None;
                 self.told.to = "l-sentence";
-                if elsewhere || self.unread || self.list.is_none() {
+                if self.unread || self.list.is_none() {
                     self.begin();
                 } else {
-                    self.judge();
+                    self.judge_for(Work::Judging);
                 }
             }
             Err(wrong) => self.refused(not_a_season(&wrong)),
@@ -296,9 +301,11 @@ impl Session {
         for days in [&mut self.look, &mut self.season].into_iter().flatten() {
             days.asked.said = said.clone();
         }
-        if let Some(list) = &mut self.list {
-            list.judge_anew();
-            self.work = Work::Looking;
+        // Rows that are being read, or are to be, are looked at when they are there.
+        if self.unread {
+            self.begin();
+        } else {
+            self.judge_for(Work::Looking);
         }
     }
 
@@ -321,10 +328,12 @@ impl Session {
         judged_trees(calc_data::reference(), self.places, None)
     }
 
-    fn judge(&mut self) {
+    /// Begins to judge the trees anew: a plan of them as they were would name trees that are not there.
+    fn judge_for(&mut self, work: Work) {
+        self.made = None;
         if let Some(list) = &mut self.list {
             list.judge_anew();
-            self.work = Work::Judging;
+            self.work = work;
         }
     }
 
@@ -339,6 +348,7 @@ impl Session {
                     self.work = Work::Reading(reading);
                 } else {
                     self.list = Some(reading.done());
+                    self.made = None;
                     self.unread = false;
                     self.after_reading();
                 }
@@ -353,7 +363,7 @@ impl Session {
                         self.offered = offered(list);
                         self.to_ask = ToAsk::of(list, self.options.units);
                         match self.season {
-                            Some(_) => self.judge(),
+                            Some(_) => self.judge_for(Work::Judging),
                             None => self.shown(),
                         }
                     }
@@ -364,7 +374,13 @@ impl Session {
                 if let (Some(list), Some(season)) = (&mut self.list, &mut self.season) {
                     let more = list.judge(rows, &season.asked, &mut season.trees);
                     (done, of) = list.judged();
-                    self.work = if more { Work::Judging } else { Work::Planning };
+                    if more {
+                        self.work = Work::Judging;
+                    } else {
+                        // A row that was mended may ask of its unit or its species.
+                        self.to_ask = ToAsk::of(list, self.options.units);
+                        self.work = Work::Planning;
+                    }
                 }
             }
             Work::Planning => {
@@ -421,14 +437,6 @@ impl Session {
 
     pub(crate) fn stop(&mut self) {
         self.work = Work::None;
-        if self
-            .list
-            .as_ref()
-            .is_some_and(|list| list.judged().0 < list.judged().1)
-        {
-            // Half of it was judged for other days.
-            self.made = None;
-        }
         self.draw();
         self.told.said = m::PROPERTY_STOPPED.into();
     }

@@ -136,6 +136,8 @@ function tell(words) {
 }
 
 function save(name, bytes) {
+  // What is being planned anew has no files.
+  if (!bytes.length) return;
   const link = document.createElement("a");
   link.href = URL.createObjectURL(new Blob([bytes]));
   link.download = name;

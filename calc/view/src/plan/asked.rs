@@ -18,8 +18,6 @@ pub enum PlanField {
     From,
     /// Its last day.
     To,
-    /// Days of the week.
-    On,
     /// Work days.
     Days,
     /// Days that are closed.
@@ -46,8 +44,6 @@ pub enum PlanField {
     WholeClone,
     /// Whether others of a genus stand near.
     SameGenusNear,
-    /// An earlier plan.
-    Keep,
 }
 
 impl PlanField {
@@ -57,7 +53,6 @@ impl PlanField {
         match self {
             Self::From => "from",
             Self::To => "to",
-            Self::On => "on",
             Self::Days => "days",
             Self::Closed => "closed",
             Self::Crew => "crew",
@@ -71,7 +66,6 @@ impl PlanField {
             Self::NothingWithin => "nothing-within",
             Self::WholeClone => "whole-clone",
             Self::SameGenusNear => "same-genus-near",
-            Self::Keep => "keep",
         }
     }
 }
@@ -170,6 +164,13 @@ pub struct Asked {
 }
 
 impl Asked {
+    /// Whether trees are judged for it as for another: what hangs on neither crew nor limits.
+    #[must_use]
+    pub fn judges_as(&self, other: &Self) -> bool {
+        let of = |it: &Self| (it.season.from, it.season.slip);
+        of(self) == of(other) && self.judged_on == other.judged_on
+    }
+
     /// Of what was typed.
     ///
     /// # Errors

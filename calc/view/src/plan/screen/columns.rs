@@ -1,4 +1,4 @@
-//! ListQuestion only the list's owner can know of its columns: the questions, and what the answers decide.
+//! What only the list's owner can know of its columns: the questions, and what the answers decide.
 
 use super::{field, heading, open_form, open_group, option, send};
 use crate::measure;
@@ -16,12 +16,12 @@ const IN_VIEW: usize = 5;
 const MOST_CODES: usize = 60;
 /// Units of a size.
 const UNITS: [&str; 5] = ["in", "cm", "mm", "m", "ft"];
-/// ListQuestion a size may be, in the words of a decision.
+/// What a size may be, in the words of a decision.
 const SIZES: [&str; 8] = [
     "dbh in", "dbh cm", "dbh mm", "dbh m", "girth in", "girth cm", "girth mm", "girth m",
 ];
 
-/// ListQuestion is asked, the question with most rows first.
+/// What is asked, the question with most rows first.
 pub fn columns(out: &mut Page<'_>, asks: &[Ask], headers: &[String]) {
     heading(out, &m::PROPERTY_COLUMNS);
     out.p(m::PROPERTY_COLUMNS_WHY);
@@ -42,7 +42,7 @@ pub fn columns(out: &mut Page<'_>, asks: &[Ask], headers: &[String]) {
     out.close();
 }
 
-/// ListQuestion the judging of columns said.
+/// What the judging of columns said.
 pub fn notes(out: &mut Page<'_>, notes: &[Note], changed: &[String]) {
     out.open("ul");
     if !changed.is_empty() {
@@ -123,7 +123,7 @@ fn choices(ask: &Ask) -> Vec<(String, String)> {
     }
 }
 
-/// ListQuestion is typed or picked from a list.
+/// What is typed or picked from a list.
 fn fields(out: &mut Page<'_>, ask: &Ask, headers: &[String], name: &str) {
     let id = |at: usize| [name, "-", &at.to_string()].concat();
     match &ask.what {
@@ -192,7 +192,7 @@ fn pick_column(out: &mut Page<'_>, id: &str, headers: &[String]) {
     out.close_two();
 }
 
-/// ListQuestion the fields of the form decide; what nobody answered is asked again.
+/// What the fields of the form decide; what nobody answered is asked again.
 pub fn decide(decisions: &mut Decisions, asks: &[Ask], entries: &[(String, String)]) {
     let typed = |name: &str| {
         let mut all = entries.iter();
@@ -289,7 +289,7 @@ fn one<'a>(decisions: &mut Decisions, ask: &Ask, value: &str, sub: &dyn Fn(usize
     }
 }
 
-/// ListQuestion was typed for each value; nothing where the field is empty.
+/// What was typed for each value; nothing where the field is empty.
 fn told<'a>(
     values: &[(String, usize)],
     sub: &dyn Fn(usize) -> &'a str,

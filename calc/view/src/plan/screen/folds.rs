@@ -42,15 +42,11 @@ pub fn folds(out: &mut Page<'_>, list: &ReadList, made: &Made, asked: &Asked, be
             out.attr("id", &["l-", table.name()].concat());
             out.attr("data-open", "page");
             out.attr("data-table", table.name());
-            out.open("summary");
-            out.leaf("h3", table.title());
             let line = match table {
                 TreeTable::ToFix => m::property_questions(count.to_string()),
                 _ => m::property_trees(count.to_string()),
             };
-            out.leaf_class("span", "soft", line);
-            out.close();
-            out.open("div");
+            out.open_folded(3, &table.title(), &line);
             out.attr("id", &["t-", table.name()].concat());
             out.close_two();
         }

@@ -83,22 +83,21 @@ impl SeasonForm {
     /// What was not understood.
     pub fn asked(&self, today: &str) -> Result<Asked, NotASeason> {
         let days = self.all_days();
-        let mut sorted: Vec<&str> = days.split(',').collect();
-        sorted.sort_unstable();
         if days.is_empty() {
             return Err(NotASeason::NoDays);
         }
-        let (from, to) = (sorted[0], sorted[sorted.len() - 1]);
         // What is no day is said of the days, not of the season.
-        if let Some(typed) = sorted
-            .iter()
-            .find(|typed| calc::question::read_day(typed).is_err())
-        {
-            return Err(NotASeason::NotADay(PlanField::Days, (*typed).to_owned()));
-        }
+        let read = days.split(',').map(|typed| {
+            calc::question::read_day(typed)
+                .map_err(|_| NotASeason::NotADay(PlanField::Days, typed.to_owned()))
+        });
+        let read: Vec<NaiveDate> = read.collect::<Result<_, _>>()?;
+        let (Some(from), Some(to)) = (read.iter().min(), read.iter().max()) else {
+            return Err(NotASeason::NoDays);
+        };
         Asked::of(&PlanTyped {
-            from,
-            to,
+            from: &iso(*from),
+            to: &iso(*to),
             days: &days,
             crew: &self.people,
             hours: &self.hours,
@@ -284,5 +283,24 @@ pub fn not_a_season(wrong: &NotASeason) -> String {
         NotASeason::NotAUnit(_, typed) | NotASeason::NotAReply(_, typed) => typed.clone(),
         NotASeason::TooLong | NotASeason::ToBeforeFrom => m::PROPERTY_TOO_LONG.into(),
         NotASeason::NoDays | NotASeason::NotWeekDays(_) => m::PROPERTY_NO_DAYS.into(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_season_ends_on_its_last_day_however_days_are_typed() {
+        let form = SeasonForm {
+            days: Some(vec!["2027-05-08".to_owned(), "2027-05-22".to_owned()]),
+            more_days: "2027-5-15".to_owned(),
+            ..SeasonForm::default()
+        };
+        let asked = form.asked("2027-03-01").expect("they are days");
+        let day = |text: &str| text.parse::<NaiveDate>().expect("a day");
+        assert_eq!(asked.season.from, day("2027-05-08"));
+        assert_eq!(asked.season.to, day("2027-05-22"));
+        assert_eq!(asked.season.days.len(), 3);
     }
 }
