@@ -119,10 +119,9 @@ impl<'a> Builder<'a> {
     /// The property. A unit whose limit is less than its largest tree may have that one: else it could never go.
     #[must_use]
     pub fn finish(mut self) -> Property {
-        for (at, unit) in self.property.units.iter_mut().enumerate() {
-            let of_unit = self.property.trees.iter().filter(|tree| tree.unit == at);
-            let largest = of_unit.map(|tree| tree.basal_m2).fold(0.0, f64::max);
-            unit.limit_m2 = unit.limit_m2.map(|limit| limit.max(largest));
+        for tree in &self.property.trees {
+            let limit = &mut self.property.units[tree.unit].limit_m2;
+            *limit = limit.map(|limit| limit.max(tree.basal_m2));
         }
         self.property
     }

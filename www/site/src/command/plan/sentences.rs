@@ -1,15 +1,14 @@
 //! A plan in a few sentences: what there is, what can be ringed, what is left and why, what limits it.
 
-use calc::answer::Conditional;
 use calc::terms::day::iso;
 use calc::terms::quantity::Units;
 use calc::terms::small::decimals::fixed;
 use calc_plan::{ComesTo, LooserLimit};
-use calc_view::measure;
 use calc_view::plan::asked::{Asked, NotASeason, PlanField};
 use calc_view::plan::made::Made;
 use calc_view::plan::paper::counted;
 use calc_view::plan::read::ReadList;
+use calc_view::plan::screen::hit::{ToAsk, UnitToAsk};
 use calc_view::words::m;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
@@ -48,14 +47,10 @@ pub(super) fn of(
     lines.splice(2..2, limits);
     lines.extend(what_could_they_hit(read, shown_in));
     if !asked.season.kept.is_empty() {
-        let moved = file.moved.iter().take(TAGS).map(|it| it.tree_id.as_str());
-        let mut which: Vec<&str> = moved.collect();
-        if file.moved.len() > TAGS {
-            which.push("…");
-        }
+        let which = first_tags(file.moved.iter().map(|it| it.tree_id.as_str()));
         lines.push(match file.moved.len() {
             0 => m::PLAN_KEPT_ALL.into(),
-            trees => m::plan_moved(trees.to_string(), which.join(", ")),
+            trees => m::plan_moved(trees.to_string(), which),
         });
         if let Some(percent) = made.fresh_percent.filter(|percent| *percent > FRESH) {
             lines.push(m::plan_fresh(fixed(percent, 1)));
@@ -76,15 +71,7 @@ pub(super) fn of(
         .map(|tree| tree.tree_id.as_str())
         .collect();
     if !refused.is_empty() {
-        let mut which = refused
-            .iter()
-            .take(TAGS)
-            .copied()
-            .collect::<Vec<_>>()
-            .join(", ");
-        if refused.len() > TAGS {
-            which.push_str(", …");
-        }
+        let which = first_tags(refused.iter().copied());
         let trees = refused.len().to_string();
         lines.push(m::plan_pins_refused(trees, which));
     }
@@ -105,31 +92,28 @@ pub(super) fn of(
 
 /// Parts of the property whose trees wait for what they could hit, most trees first, with the distance to ask for: twice
 /// the height of the tallest of them.
-fn what_could_they_hit(read: &ReadList, units_shown: Units) -> Vec<String> {
-    let mut units: BTreeMap<&str, (usize, f64)> = BTreeMap::new();
-    for tree in &read.trees {
-        let within = tree.judged().and_then(|judged| {
-            let mut asks = judged.asks.iter();
-            asks.find_map(|open| match open {
-                Conditional::NothingInReach { within_m } => Some(*within_m),
-                _ => None,
-            })
-        });
-        if let Some(within) = within.filter(|_| !tree.unit.is_empty()) {
-            let of = units.entry(&tree.unit).or_default();
-            *of = (of.0 + 1, of.1.max(within));
-        }
-    }
-    let mut units: Vec<_> = units.into_iter().collect();
-    units.sort_by_key(|(unit, (trees, _))| (std::cmp::Reverse(*trees), *unit));
-    let lines = units.into_iter().map(|(unit, (trees, within))| {
+fn what_could_they_hit(read: &ReadList, shown_in: Units) -> Vec<String> {
+    let ask = |of: UnitToAsk| {
         m::plan_ask_within(m::PlanAskWithin {
-            unit,
-            trees: trees.to_string(),
-            distance: measure::reach(within).first(units_shown),
+            unit: &of.unit,
+            trees: of.trees.to_string(),
+            distance: &of.within,
         })
-    });
-    lines.collect()
+    };
+    ToAsk::of(read, shown_in)
+        .units
+        .into_iter()
+        .map(ask)
+        .collect()
+}
+
+/// The first of some tags; that there are more is said.
+fn first_tags<'t>(tags: impl Iterator<Item = &'t str>) -> String {
+    let mut first: Vec<&str> = tags.take(TAGS + 1).collect();
+    if first.len() > TAGS {
+        first[TAGS] = "…";
+    }
+    first.join(", ")
 }
 
 /// Why nothing was planned, and the days on which most trees could be.
