@@ -81,10 +81,26 @@ pub(crate) struct Gap {
 /// first language, and a test beside the code that asks holds them against the keys.
 pub(crate) const KEY: &str = "Key";
 
+/// The type of a message of the lines of a list to pick from: `# $of (Value)`. Each word is a value of a field as it is
+/// typed, with dashes for what joins its words; [`UNSAID`] is the empty one.
+pub(crate) const VALUE: &str = "Value";
+/// The word of the line that stands picked while nothing is.
+pub(crate) const UNSAID: &str = "unsaid";
+
+/// How the words of a message are asked for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Asked {
+    /// It has one wording, or those of an enum.
+    ByName,
+    /// By text: [`KEY`].
+    ByKey,
+    /// All at once, with their values: [`VALUE`].
+    AsLines,
+}
+
 /// A message of the first language, checked.
 pub(crate) struct Checked {
-    /// Whether it is asked by key.
-    pub keyed: bool,
+    pub asked: Asked,
     pub id: String,
     /// Whether its gaps and words are in order, so that other languages can be held against it.
     pub clear: bool,
@@ -265,12 +281,13 @@ fn first_of(
     let mut gaps: Vec<Gap> = Vec::new();
     // In the order of its own comment, then as they stand in the text.
     let mut names: Vec<String> = Vec::new();
-    let keyed = message.told.iter().any(|told| told.kind == KEY);
+    let mut asked = Asked::ByName;
     for told in &message.told {
         if told.kind == KEY {
-            continue;
-        }
-        if let Some(at) = enums.iter().position(|it| it.name == told.kind) {
+            asked = Asked::ByKey;
+        } else if told.kind == VALUE {
+            asked = Asked::AsLines;
+        } else if let Some(at) = enums.iter().position(|it| it.name == told.kind) {
             of = Some(at);
         } else if !names.contains(&told.name) {
             names.push(told.name.clone());
@@ -308,7 +325,7 @@ fn first_of(
         Some(of) => variants(message, &enums[of], problems),
         None => {
             let mut words = message.wordings.iter();
-            if !keyed && words.any(|wording| !wording.word.is_empty()) {
+            if asked == Asked::ByName && words.any(|wording| !wording.word.is_empty()) {
                 problems.push(format!(
                     "{}: {id}: say whose words these are, as `# $of (TargetKind)`",
                     message.place
@@ -327,7 +344,7 @@ fn first_of(
         }
     }
     Checked {
-        keyed,
+        asked,
         id: id.clone(),
         clear,
         gaps,

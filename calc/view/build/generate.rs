@@ -1,6 +1,6 @@
 //! Writes the Rust of the messages: a constant where there is no gap, else a function with typed gaps.
 
-use crate::check::{Checked, Enum, Gap, KINDS};
+use crate::check::{Asked, Checked, Enum, Gap, KINDS, UNSAID};
 use crate::file::{Part, Wording};
 use std::fmt::Write;
 
@@ -80,7 +80,21 @@ fn doc(code: &mut String, wordings: &[Wording]) {
 fn one(code: &mut String, message: &Checked, number: usize, enums: &[Enum]) {
     let name = snake(&message.id);
     let of = message.of.map(|of| &enums[of]);
-    if message.keyed {
+    if message.asked == Asked::AsLines {
+        doc(code, &message.wordings);
+        let mut lines = String::new();
+        for (at, wording) in message.wordings.iter().enumerate() {
+            let value = match &*wording.word {
+                UNSAID => String::new(),
+                word => snake(word),
+            };
+            let _ = write!(lines, "({value:?}, Word({})), ", number + at);
+        }
+        let name = name.to_uppercase();
+        let _ = writeln!(code, "pub const {name}: Lines = &[{lines}];");
+        return;
+    }
+    if message.asked == Asked::ByKey {
         doc(code, &message.wordings);
         let keys: Vec<&str> = message.wordings.iter().map(|it| key(&it.word)).collect();
         let _ = writeln!(

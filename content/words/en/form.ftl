@@ -260,88 +260,124 @@ form-unknown-names-unknown-shrub = A shrub
 form-unknown-names-palm = A palm
 form-unknown-names-bamboo = Bamboo
 
-form-kinds-unsaid = Pick one
-form-kinds-building = Building
-form-kinds-road = Road or street
-form-kinds-path = Path or place people use
-form-kinds-line = Power or phone line
-form-kinds-property-line = Property line or neighbour’s tree
-form-kinds-fence = Fence or field
-form-kinds-keep-tree = Tree to keep
+# $of (Value)
+form-kinds =
+    .unsaid = Pick one
+    .building = Building
+    .road = Road or street
+    .path = Path or place people use
+    .line = Power or phone line
+    .property-line = Property line or neighbour’s tree
+    .fence = Fence or field
+    .keep-tree = Tree to keep
 
-form-hows-across = Across
-form-hows-around = Around
+# $of (Value)
+form-hows =
+    .across = Across
+    .around = Around
 
-form-replies-yes = Yes
-form-replies-no = No
-form-replies-cant-tell = Can’t tell
+# $of (Value)
+form-replies =
+    .yes = Yes
+    .no = No
+    .cant-tell = Can’t tell
 
-form-sign-words-cavity = A hole or cavity
-form-sign-words-cracks = Cracks in the trunk
-form-sign-words-conks = Shelf fungus, or fungus at the base
-form-sign-words-hung-limbs = Broken limbs hung in the crown
-form-sign-words-lean-toward = A lean toward something it could hit
-form-sign-words-lean-away = A lean away from it
-form-sign-words-dead-top = A dead top
-form-sign-words-vines = Vines up into the crown
+# $of (Value)
+form-sign-words =
+    .cavity = A hole or cavity
+    .cracks = Cracks in the trunk
+    .conks = Shelf fungus, or fungus at the base
+    .hung-limbs = Broken limbs hung in the crown
+    .lean-toward = A lean toward something it could hit
+    .lean-away = A lean away from it
+    .dead-top = A dead top
+    .vines = Vines up into the crown
 
-form-settings-unsaid = Not said: woods used
-form-settings-woods = In the woods, or left over from them
-form-settings-open = In the open all its life, live limbs low down
+# $of (Value)
+form-settings =
+    .unsaid = Not said: woods used
+    .woods = In the woods, or left over from them
+    .open = In the open all its life, live limbs low down
 
-form-conditions-unsaid = Not said: alive used
-form-conditions-alive = Alive
-form-conditions-declining = Declining
-form-conditions-dead = Dead
+# $of (Value)
+form-conditions =
+    .unsaid = Not said: alive used
+    .alive = Alive
+    .declining = Declining
+    .dead = Dead
 
-form-aid-ways-unsaid = Pick one
-form-aid-ways-shadow = By its shadow and that of a stick
-form-aid-ways-angles = By a distance and two angles
-form-aid-ways-stick = By a stick held upright
+# $of (Value)
+form-aid-ways =
+    .unsaid = Pick one
+    .shadow = By its shadow and that of a stick
+    .angles = By a distance and two angles
+    .stick = By a stick held upright
 
-form-yes-no-unsaid = Not said
-form-yes-no-yes = Yes
-form-yes-no-no = No
+# $of (Value)
+form-yes-no =
+    .unsaid = Not said
+    .yes = Yes
+    .no = No
 
-form-vigours-unsaid = Not said: ordinary used
-form-vigours-slow = Slowly
-form-vigours-ordinary = Ordinary
-form-vigours-fast = Fast
+# $of (Value)
+form-vigours =
+    .unsaid = Not said: ordinary used
+    .slow = Slowly
+    .ordinary = Ordinary
+    .fast = Fast
 
-form-limb-words-unsaid = Not said: none used
-form-limb-words-none = None
-form-limb-words-some = Some
-form-limb-words-many = Many
+# $of (Value)
+form-limb-words =
+    .unsaid = Not said: none used
+    .none = None
+    .some = Some
+    .many = Many
 
-form-halves-unsaid = Not said: north used
-form-halves-north = North of the equator
-form-halves-south = South of the equator
+# $of (Value)
+form-halves =
+    .unsaid = Not said: north used
+    .north = North of the equator
+    .south = South of the equator
 
-form-stages-unsaid = Not seen: usual dates
-form-stages-buds-open = Half of the buds open
-form-stages-leaves-full = Leaves nearly full size
-form-stages-first-leaf = The first leaf
+# $of (Value)
+form-stages =
+    .unsaid = Not seen: usual dates
+    .buds-open = Half of the buds open
+    .leaves-full = Leaves nearly full size
+    .first-leaf = The first leaf
 
-form-seen-wheres-unsaid = Here, or within a mile or so
-form-seen-wheres-elsewhere = Elsewhere
+# $of (Value)
+form-seen-wheres =
+    .unsaid = Here, or within a mile or so
+    .elsewhere = Elsewhere
 
-form-rate-words-unsaid = Fitted to eastern North America
-form-rate-words-hopkins = Hopkins’ rates of 1918
+# $of (Value)
+form-rate-words =
+    .unsaid = Fitted to eastern North America
+    .hopkins = Hopkins’ rates of 1918
 
-form-scales-celsius = °C
-form-scales-fahrenheit = °F
+# $of (Value)
+form-scales =
+    .celsius = °C
+    .fahrenheit = °F
 
-form-dries-unsaid = Not said: not dry used
-form-dries-none = Not dry
-form-dries-two-weeks = Two weeks
-form-dries-month = A month or more
+# $of (Value)
+form-dries =
+    .unsaid = Not said: not dry used
+    .none = Not dry
+    .two-weeks = Two weeks
+    .month = A month or more
 
-form-goals-unsaid = Not said: for wildlife
-form-goals-wildlife = A standing dead tree for wildlife
-form-goals-kill = Only to kill it
-form-goals-spare-one = To spare one stem of several
+# $of (Value)
+form-goals =
+    .unsaid = Not said: for wildlife
+    .wildlife = A standing dead tree for wildlife
+    .kill = Only to kill it
+    .spare-one = To spare one stem of several
 
-form-herbicides-unsaid = Not said: both shown
-form-herbicides-no = No
-form-herbicides-licensed = By a licensed applicator
-form-herbicides-yes = Yes
+# $of (Value)
+form-herbicides =
+    .unsaid = Not said: both shown
+    .no = No
+    .licensed = By a licensed applicator
+    .yes = Yes

@@ -207,88 +207,106 @@ form-unknown-names-unknown-shrub = Un arbusto
 form-unknown-names-palm = Una palma
 form-unknown-names-bamboo = Bambú
 
-form-kinds-unsaid = Elija
-form-kinds-building = Edificio
-form-kinds-road = Camino o calle
-form-kinds-path = Sendero o lugar que usa la gente
-form-kinds-line = Línea eléctrica o de teléfono
-form-kinds-property-line = Lindero o árbol del vecino
-form-kinds-fence = Cerca o campo
-form-kinds-keep-tree = Árbol que se queda
+form-kinds =
+    .unsaid = Elija
+    .building = Edificio
+    .road = Camino o calle
+    .path = Sendero o lugar que usa la gente
+    .line = Línea eléctrica o de teléfono
+    .property-line = Lindero o árbol del vecino
+    .fence = Cerca o campo
+    .keep-tree = Árbol que se queda
 
-form-hows-across = Diámetro
-form-hows-around = Circunferencia
+form-hows =
+    .across = Diámetro
+    .around = Circunferencia
 
-form-replies-yes = Sí
-form-replies-no = No
-form-replies-cant-tell = No sé
+form-replies =
+    .yes = Sí
+    .no = No
+    .cant-tell = No sé
 
-form-sign-words-cavity = Un hueco o cavidad
-form-sign-words-cracks = Grietas en el tronco
-form-sign-words-conks = Oreja de palo, u hongos en la base
-form-sign-words-hung-limbs = Ramas quebradas colgadas en la copa
-form-sign-words-lean-toward = Inclinación hacia algo que podría golpear
-form-sign-words-lean-away = Inclinación hacia el otro lado
-form-sign-words-dead-top = La punta seca
-form-sign-words-vines = Enredaderas hasta la copa
+form-sign-words =
+    .cavity = Un hueco o cavidad
+    .cracks = Grietas en el tronco
+    .conks = Oreja de palo, u hongos en la base
+    .hung-limbs = Ramas quebradas colgadas en la copa
+    .lean-toward = Inclinación hacia algo que podría golpear
+    .lean-away = Inclinación hacia el otro lado
+    .dead-top = La punta seca
+    .vines = Enredaderas hasta la copa
 
-form-settings-unsaid = No se dijo: se usa bosque
-form-settings-woods = En el bosque, o quedó de uno
-form-settings-open = Toda su vida en lugar abierto, con ramas vivas abajo
+form-settings =
+    .unsaid = No se dijo: se usa bosque
+    .woods = En el bosque, o quedó de uno
+    .open = Toda su vida en lugar abierto, con ramas vivas abajo
 
-form-conditions-unsaid = No se dijo: se usa vivo
-form-conditions-alive = Vivo
-form-conditions-declining = En declive
-form-conditions-dead = Muerto
+form-conditions =
+    .unsaid = No se dijo: se usa vivo
+    .alive = Vivo
+    .declining = En declive
+    .dead = Muerto
 
-form-aid-ways-unsaid = Elija
-form-aid-ways-shadow = Por su sombra y la de un palo
-form-aid-ways-angles = Por una distancia y dos ángulos
-form-aid-ways-stick = Con un palo parado
+form-aid-ways =
+    .unsaid = Elija
+    .shadow = Por su sombra y la de un palo
+    .angles = Por una distancia y dos ángulos
+    .stick = Con un palo parado
 
-form-yes-no-unsaid = No se dijo
-form-yes-no-yes = Sí
-form-yes-no-no = No
+form-yes-no =
+    .unsaid = No se dijo
+    .yes = Sí
+    .no = No
 
-form-vigours-unsaid = No se dijo: se usa común
-form-vigours-slow = Lento
-form-vigours-ordinary = Común
-form-vigours-fast = Rápido
+form-vigours =
+    .unsaid = No se dijo: se usa común
+    .slow = Lento
+    .ordinary = Común
+    .fast = Rápido
 
-form-limb-words-unsaid = No se dijo: se usa ninguna
-form-limb-words-none = Ninguna
-form-limb-words-some = Algunas
-form-limb-words-many = Muchas
+form-limb-words =
+    .unsaid = No se dijo: se usa ninguna
+    .none = Ninguna
+    .some = Algunas
+    .many = Muchas
 
-form-halves-unsaid = No se dijo: se usa el norte
-form-halves-north = Al norte del ecuador
-form-halves-south = Al sur del ecuador
+form-halves =
+    .unsaid = No se dijo: se usa el norte
+    .north = Al norte del ecuador
+    .south = Al sur del ecuador
 
-form-stages-unsaid = No se vio: fechas usuales
-form-stages-buds-open = La mitad de las yemas abiertas
-form-stages-leaves-full = Las hojas casi de su tamaño
-form-stages-first-leaf = La primera hoja
+form-stages =
+    .unsaid = No se vio: fechas usuales
+    .buds-open = La mitad de las yemas abiertas
+    .leaves-full = Las hojas casi de su tamaño
+    .first-leaf = La primera hoja
 
-form-seen-wheres-unsaid = Aquí, o a una milla más o menos
-form-seen-wheres-elsewhere = En otro lugar
+form-seen-wheres =
+    .unsaid = Aquí, o a una milla más o menos
+    .elsewhere = En otro lugar
 
-form-rate-words-unsaid = Ajustada al este de Norteamérica
-form-rate-words-hopkins = La regla de Hopkins de 1918
+form-rate-words =
+    .unsaid = Ajustada al este de Norteamérica
+    .hopkins = La regla de Hopkins de 1918
 
-form-scales-celsius = °C
-form-scales-fahrenheit = °F
+form-scales =
+    .celsius = °C
+    .fahrenheit = °F
 
-form-dries-unsaid = No se dijo: se usa que no está seco
-form-dries-none = No está seco
-form-dries-two-weeks = Dos semanas
-form-dries-month = Un mes o más
+form-dries =
+    .unsaid = No se dijo: se usa que no está seco
+    .none = No está seco
+    .two-weeks = Dos semanas
+    .month = Un mes o más
 
-form-goals-unsaid = No se dijo: para los animales
-form-goals-wildlife = Un árbol muerto en pie para los animales
-form-goals-kill = Solo matarlo
-form-goals-spare-one = Dejar un tronco de varios
+form-goals =
+    .unsaid = No se dijo: para los animales
+    .wildlife = Un árbol muerto en pie para los animales
+    .kill = Solo matarlo
+    .spare-one = Dejar un tronco de varios
 
-form-herbicides-unsaid = No se dijo: se muestran los dos
-form-herbicides-no = No
-form-herbicides-licensed = Por un aplicador con licencia
-form-herbicides-yes = Sí
+form-herbicides =
+    .unsaid = No se dijo: se muestran los dos
+    .no = No
+    .licensed = Por un aplicador con licencia
+    .yes = Sí

@@ -3,7 +3,7 @@
 
 use super::field::{NUMBER, Takes, TextField, open_shown};
 use super::item::Item;
-use super::{Field, Sheet, View, words as w};
+use super::{Field, Sheet, View};
 use crate::page::Page;
 use crate::words::{Word, m};
 use crate::{field_id, measure, problem_text, words};
@@ -103,7 +103,12 @@ pub(super) const HEIGHT: Item = Item::Fold(
     m::FORM_AID,
     |sheet| !sheet.is("height_aid.by", ""),
     &[
-        Item::Select("height_aid.by", m::FORM_AID_BY, Word::NONE, w::AID_WAYS),
+        Item::Select(
+            "height_aid.by",
+            m::FORM_AID_BY,
+            Word::NONE,
+            m::FORM_AID_WAYS,
+        ),
         Item::Own(readings),
         Item::Field(&[
             Item::Button("aid", m::FORM_AID_FILL),

@@ -2,11 +2,10 @@
 //! them. A field is added as a line of its group, and by its name in `sheet/names.rs`.
 
 use super::field::{TextField, open_shown};
-use super::words::Choice;
 use super::{Field, Part, Sheet, View};
 use crate::control::{file, open_select, open_set, option, tick_text};
 use crate::page::Page;
-use crate::words::Word;
+use crate::words::{Lines, Word};
 
 /// How a sheet must be for something.
 pub(super) type Test = fn(&Sheet) -> bool;
@@ -30,11 +29,11 @@ pub(super) enum Item {
     /// A text of one line.
     Text(TextField),
     /// A list to pick one from: name, label, hint, lines. Its first, empty value says what is used if nothing is.
-    Select(&'static str, Word, Word, Choice),
+    Select(&'static str, Word, Word, Lines),
     /// One of several, none picked unless it stands in the sheet: name, values.
-    Radios(&'static str, Choice),
+    Radios(&'static str, Lines),
     /// Some of several, which share a name: name, values.
-    Ticks(&'static str, Choice),
+    Ticks(&'static str, Lines),
     /// A thing to tick: name, words.
     Tick(&'static str, Word),
     /// A button that acts on the form: act, words.
@@ -130,7 +129,7 @@ impl View<'_> {
         name: &str,
         label: &str,
         hint: &str,
-        choice: Choice,
+        choice: Lines,
     ) {
         open_select(out, name, label, hint);
         let picked = self.sheet.get(name);
@@ -141,7 +140,7 @@ impl View<'_> {
     }
 
     /// A choice of one, none picked unless it stands in the sheet.
-    pub(super) fn radios(&self, out: &mut Page<'_>, name: &str, choice: Choice) {
+    pub(super) fn radios(&self, out: &mut Page<'_>, name: &str, choice: Lines) {
         let picked = self.sheet.get(name);
         for &(value, words) in choice {
             tick_text(out, "radio", name, value, value == picked, &words);

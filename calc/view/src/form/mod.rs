@@ -32,7 +32,6 @@ mod species;
 mod tests;
 mod town;
 mod tree;
-mod words;
 
 pub use aids::{TIMED_FILE_ID, TIMED_LINE, timed_from};
 pub use day::leaf_out::FILE_ID;
@@ -46,7 +45,6 @@ pub use sheet::{
     ASK_CLONE, ASK_FAR, ASK_HEIGHT, ASK_KIND, ASK_LINE, ASK_NOTHING, ASK_REGION, Sheet, Unfinished,
 };
 pub use town::{MOST, PLACED, POSITION_ID, SEARCHES, Search, Towns, filled, has_towns};
-pub(crate) use words::KINDS;
 
 use crate::kind::{FormGroup, Kind};
 use crate::out::Out;

@@ -4,7 +4,7 @@ use super::day::leaf_out;
 use super::field::{NUMBER, TextField};
 use super::item::Item;
 use super::place::region;
-use super::{Field, Part, View, aids, town, tree, words as w};
+use super::{Field, Part, View, aids, town, tree};
 use crate::control::{open_select, option};
 use crate::kind::Kind;
 use crate::measure::number;
@@ -57,7 +57,7 @@ pub(super) const ROWS: &[Item] = &[
                     "setting",
                     m::FORM_SETTING,
                     Word::NONE,
-                    w::SETTINGS,
+                    m::FORM_SETTINGS,
                 )],
             ),
             Item::Where(
@@ -66,7 +66,7 @@ pub(super) const ROWS: &[Item] = &[
                     "vigour",
                     m::FORM_VIGOUR,
                     Word::NONE,
-                    w::VIGOURS,
+                    m::FORM_VIGOURS,
                 )],
             ),
             Item::Where(
@@ -75,7 +75,7 @@ pub(super) const ROWS: &[Item] = &[
                     "whole_clone",
                     m::FORM_CLONE,
                     m::FORM_CLONE_HINT,
-                    w::YES_NO,
+                    m::FORM_YES_NO,
                 )],
             ),
             Item::Where(
@@ -84,7 +84,7 @@ pub(super) const ROWS: &[Item] = &[
                     "same_genus_near",
                     m::FORM_GENUS,
                     Word::NONE,
-                    w::YES_NO,
+                    m::FORM_YES_NO,
                 )],
             ),
         ],
@@ -96,9 +96,14 @@ pub(super) const ROWS: &[Item] = &[
             Item::Set(
                 "signs",
                 m::FORM_SIGNS,
-                &[Item::Ticks("signs", w::SIGN_WORDS)],
+                &[Item::Ticks("signs", m::FORM_SIGN_WORDS)],
             ),
-            Item::Select("condition", m::FORM_CONDITION, Word::NONE, w::CONDITIONS),
+            Item::Select(
+                "condition",
+                m::FORM_CONDITION,
+                Word::NONE,
+                m::FORM_CONDITIONS,
+            ),
             Item::Own(tree::live_share),
             Item::Where(
                 Field::Limbs,
@@ -106,7 +111,7 @@ pub(super) const ROWS: &[Item] = &[
                     "limbs",
                     m::FORM_LIMBS,
                     Word::NONE,
-                    w::LIMB_WORDS,
+                    m::FORM_LIMB_WORDS,
                 )],
             ),
         ],
@@ -141,7 +146,12 @@ pub(super) const ROWS: &[Item] = &[
             leaf_out::SPRING,
             Item::Where(
                 Field::DrySpell,
-                &[Item::Select("dry_spell", m::FORM_DRY, Word::NONE, w::DRIES)],
+                &[Item::Select(
+                    "dry_spell",
+                    m::FORM_DRY,
+                    Word::NONE,
+                    m::FORM_DRIES,
+                )],
             ),
         ],
     ),
@@ -155,7 +165,7 @@ pub(super) const ROWS: &[Item] = &[
                     "herbicide",
                     m::FORM_HERBICIDE,
                     Word::NONE,
-                    w::HERBICIDES,
+                    m::FORM_HERBICIDES,
                 )],
             ),
             Item::Part(Part::Goal),
@@ -190,10 +200,10 @@ pub(super) const CREW: &[Item] = &[
 pub(super) fn goal(view: &View<'_>, out: &mut Page<'_>) {
     let count = view.sheet.count("stems");
     let choice = if count > 1 || view.sheet.is("goal", "spare_one") {
-        w::GOALS
+        m::FORM_GOALS
     } else {
         // All but the last.
-        &w::GOALS[..w::GOALS.len() - 1]
+        &m::FORM_GOALS[..m::FORM_GOALS.len() - 1]
     };
     view.select(out, "goal", &m::FORM_GOAL, "", choice);
     super::field::open_shown(out, Field::Spare.id(), view.shows(Field::Spare));

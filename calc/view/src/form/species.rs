@@ -1,13 +1,13 @@
 //! Which species: a text field, and under it, once something is typed, the few names that it may be. Left empty it means
 //! that the tree is unknown.
 
+use super::View;
 use super::item::Item;
-use super::{View, words as w};
 use crate::control::{hint_of, label_of, open_input, tick, tick_text};
 use crate::page::Page;
-use crate::words::m;
 use crate::words::phrase::{sentence, tree};
 use crate::words::problem::not_listed;
+use crate::words::{Lines, m};
 use calc::models::native::{Native, native};
 use calc::question::NotListed;
 use calc::question::settings::SpeciesList;
@@ -16,6 +16,14 @@ use calc::terms::regional::OtherTree;
 use calc::terms::small::find::holds;
 use calc::terms::species::Species;
 
+/// What a tree can be whose name is not known: each as it is typed.
+pub(super) const UNKNOWN_NAMES: Lines = &[
+    ("unknown broadleaf", m::FORM_UNKNOWN_NAMES_UNKNOWN_BROADLEAF),
+    ("unknown conifer", m::FORM_UNKNOWN_NAMES_UNKNOWN_CONIFER),
+    ("unknown shrub", m::FORM_UNKNOWN_NAMES_UNKNOWN_SHRUB),
+    ("palm", m::FORM_UNKNOWN_NAMES_PALM),
+    ("bamboo", m::FORM_UNKNOWN_NAMES_BAMBOO),
+];
 /// The value that opens the kinds.
 pub(super) const UNKNOWN: &str = "?";
 /// The element of the kinds.
@@ -61,7 +69,7 @@ fn kinds(view: &View<'_>, out: &mut Page<'_>) {
         out.attr("hidden", "");
     }
     out.leaf("legend", m::FORM_UNKNOWN_KIND);
-    view.radios(out, "species.kind", w::UNKNOWN_NAMES);
+    view.radios(out, "species.kind", UNKNOWN_NAMES);
     out.close();
 }
 
@@ -215,7 +223,7 @@ fn found(view: &View<'_>) -> Vec<&'static Species> {
 
 /// All that can be named; the kinds for the others stand behind the last line.
 fn all(view: &View<'_>) -> Vec<&'static Species> {
-    let kinds = w::UNKNOWN_NAMES;
+    let kinds = UNKNOWN_NAMES;
     let mut all: Vec<&'static Species> = Vec::new();
     for species in view.reference.species {
         if kind_in(kinds, species).is_none() {
@@ -367,10 +375,10 @@ pub(super) fn plain(name: &str) -> String {
 
 /// Which kind behind the last line an entry of the table is.
 pub(super) fn kind_of(species: &Species) -> Option<&'static str> {
-    kind_in(w::UNKNOWN_NAMES, species)
+    kind_in(UNKNOWN_NAMES, species)
 }
 
-fn kind_in(kinds: w::Choice, species: &Species) -> Option<&'static str> {
+fn kind_in(kinds: Lines, species: &Species) -> Option<&'static str> {
     let named = |key: &str| {
         let mut names = species.names.iter();
         names.any(|name| name.eq_ignore_ascii_case(key))

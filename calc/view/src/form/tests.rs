@@ -232,7 +232,7 @@ fn every_name_in_the_list_finds_its_species() {
             species.name
         );
     }
-    for (name, _) in super::words::UNKNOWN_NAMES {
+    for (name, _) in super::species::UNKNOWN_NAMES {
         let found = calc::question::find_species(reference, name, None);
         assert!(
             matches!(found, calc::question::Found::One(one) if super::species::kind_of(one) == Some(name)),

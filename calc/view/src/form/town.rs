@@ -4,7 +4,7 @@ use super::field::{NUMBER, Takes, TextField};
 use super::item::Item;
 use super::place::named;
 use super::place::region::{self, countries, known};
-use super::{Part, View, words as w};
+use super::{Part, View};
 use crate::control::{labelled, open_input, open_select, option};
 use crate::field_id;
 use crate::page::Page;
@@ -168,7 +168,7 @@ pub(super) const PLACE: Item = Item::Set(
             Item::Line("asm", "elevation-a"),
         ]),
         Item::Field(&[Item::Status(region::LINE_ID), Item::Part(Part::Near)]),
-        Item::Select("place.hemisphere", m::FORM_HALF, Word::NONE, w::HALVES),
+        Item::Select("place.hemisphere", m::FORM_HALF, Word::NONE, m::FORM_HALVES),
     ],
 );
 
@@ -198,7 +198,12 @@ pub(super) const SEEN_PLACE: Item = Item::Set(
             ..ELEVATION
         })]),
         Item::Field(&[Item::Status(CARRIED_ID)]),
-        Item::Select("leafed_out.rates", m::FORM_RATES, Word::NONE, w::RATE_WORDS),
+        Item::Select(
+            "leafed_out.rates",
+            m::FORM_RATES,
+            Word::NONE,
+            m::FORM_RATE_WORDS,
+        ),
     ],
 );
 

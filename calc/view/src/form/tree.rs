@@ -3,13 +3,20 @@
 use super::field::{NUMBER, TextField, button, open_shown};
 use super::item::Item;
 use super::sheet::{AS, path};
-use super::{Field, View, species, words as w};
+use super::{Field, View, species};
 use crate::control::{label_of, open_control, option};
 use crate::field_id;
 use crate::measure::number;
 use crate::page::Page;
-use crate::words::{Word, m};
+use crate::words::{Lines, Word, m};
 
+/// What a number of the trunk means: its unit, and across or around.
+const MEASURED_AS: Lines = &[
+    ("in across", m::FORM_MEASURED_IN_ACROSS),
+    ("in around", m::FORM_MEASURED_IN_AROUND),
+    ("cm across", m::FORM_MEASURED_CM_ACROSS),
+    ("cm around", m::FORM_MEASURED_CM_AROUND),
+];
 /// The questions.
 pub(super) const GROUP: &[Item] = &[
     species::FIELD,
@@ -64,7 +71,7 @@ fn first(view: &View<'_>, out: &mut Page<'_>) {
     label_of(out, "vh", &id, &m::FORM_MEASURED_AS);
     open_control(out, "select", "", &id, AS);
     let picked = view.sheet.measured_as();
-    for &(value, words) in w::MEASURED_AS {
+    for &(value, words) in MEASURED_AS {
         option(out, value, &words, value == picked);
     }
     out.close();
@@ -79,7 +86,7 @@ fn how(view: &View<'_>, out: &mut Page<'_>, at: usize) {
     out.text(m::form_of_stem(at + 1));
     out.close();
     out.open_class("div", "row2");
-    view.radios(out, &super::sheet::how(at), w::HOWS);
+    view.radios(out, &super::sheet::how(at), m::FORM_HOWS);
     out.close_two();
 }
 

@@ -241,6 +241,9 @@ impl From<Word> for String {
     }
 }
 
+/// The lines of a list to pick from: a value as it is typed, and its words. The empty value stands picked while nothing is.
+pub(crate) type Lines = &'static [(&'static str, Word)];
+
 /// A word under a key: `keys` are those of words that follow each other from `first` on.
 fn keyed(keys: &str, key: &str, first: u16) -> Option<Word> {
     let at = keys.split('|').position(|known| known == key)?;

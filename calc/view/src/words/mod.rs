@@ -15,6 +15,7 @@ pub use en::{
     spring, stop, verdict, visits, working,
 };
 pub use gap::scientific_of;
+pub(crate) use message::Lines;
 pub use message::{Word, m, within};
 
 pub(crate) use en::say::Say;

@@ -4,7 +4,6 @@
 use crate::answer::frame::Region;
 use crate::answer::missing::to_find_out;
 use crate::control::{field_id, label_of, open_control, open_input, option};
-use crate::form::KINDS;
 use crate::form::{ASK_CLONE, ASK_FAR, ASK_HEIGHT, ASK_KIND, ASK_LINE, ASK_NOTHING, ASK_REGION};
 use crate::measure;
 use crate::page::Page;
@@ -147,7 +146,7 @@ fn near(out: &mut Page<'_>, cx: &Region<'_>, within: &str) {
     let id = field_id(ASK_KIND);
     label_of(out, "vh", &id, &m::CARD_ASK_WHAT);
     open_control(out, "select", "", &id, ASK_KIND);
-    for &(value, said) in KINDS {
+    for &(value, said) in m::FORM_KINDS {
         option(out, value, &said, value == picked);
     }
     option(out, ASK_NOTHING, &m::card_ask_nothing(within), false);

@@ -1,7 +1,7 @@
 //! What was seen of this spring: the leaf-out, here or elsewhere, and its own temperatures.
 
 use crate::form::item::Item;
-use crate::form::{Field, View, day, town, words as w};
+use crate::form::{Field, View, day, town};
 use crate::page::Page;
 use crate::words::{Word, m};
 use calc::timing::Basis;
@@ -37,7 +37,7 @@ pub(crate) fn elsewhere(sheet: &crate::form::Sheet) -> bool {
 pub(crate) const LEAF_OUT: Item = Item::Where(
     Field::LeafedOut,
     &[
-        Item::Select("leafed_out.stage", m::FORM_LEAF, Word::NONE, w::STAGES),
+        Item::Select("leafed_out.stage", m::FORM_LEAF, Word::NONE, m::FORM_STAGES),
         Item::While(
             SEEN_ID,
             any,
@@ -53,7 +53,7 @@ pub(crate) const LEAF_OUT: Item = Item::Where(
                     "leafed_out.where",
                     m::FORM_SEEN_WHERE,
                     Word::NONE,
-                    w::SEEN_WHERES,
+                    m::FORM_SEEN_WHERES,
                 ),
                 Item::While(ELSEWHERE_ID, elsewhere, &[town::SEEN_PLACE]),
             ],
@@ -78,7 +78,10 @@ pub(crate) const SPRING: Item = Item::Where(
             Item::Set(
                 "spring_scale",
                 m::FORM_SPRING_SCALE,
-                &[Item::Beside(&[Item::Radios("spring_scale", w::SCALES)])],
+                &[Item::Beside(&[Item::Radios(
+                    "spring_scale",
+                    m::FORM_SCALES,
+                )])],
             ),
         ],
     )],

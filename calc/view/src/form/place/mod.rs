@@ -3,11 +3,11 @@
 pub(crate) mod named;
 pub(crate) mod region;
 
+use super::View;
 use super::field::{NUMBER, TextField, button, open_shown};
 use super::item::Item;
 use super::lines::units;
 use super::sheet::{NOTHING, path};
-use super::{View, words as w};
 use crate::control::{hint_of, label_of, open_control, open_select, option};
 use crate::field_id;
 use crate::measure;
@@ -67,7 +67,7 @@ fn nearest(view: &View<'_>, out: &mut Page<'_>) {
 /// The kinds of things; the first may be that nothing is there, and so may be what a host has said so of.
 fn kinds(view: &View<'_>, out: &mut Page<'_>, name: &str, at: usize) {
     let picked = view.sheet.get(name);
-    for &(value, words) in w::KINDS {
+    for &(value, words) in m::FORM_KINDS {
         option(out, value, &words, value == picked);
     }
     if at == 0 || picked == NOTHING {
@@ -147,7 +147,7 @@ fn line(view: &View<'_>, out: &mut Page<'_>) {
     out.leaf_class("p", "hint", m::FORM_LINE_HINT);
     out.open_class("div", "seg");
     let picked = view.sheet.get(name);
-    for &(value, words) in w::REPLIES {
+    for &(value, words) in m::FORM_REPLIES {
         out.open("label");
         out.open("input");
         out.attr("type", "radio");

@@ -5,8 +5,10 @@ use super::{NOTHING, Sheet, whole, with_unit};
 use crate::form::aids::made;
 use crate::form::day::leaf_out::elsewhere;
 use crate::form::length::Length;
+use crate::form::matters;
 use crate::form::species::UNKNOWN;
-use crate::form::{matters, words as w};
+use crate::form::species::UNKNOWN_NAMES;
+use crate::words::m;
 use calc::models::at_visit::Seen;
 use calc::question::{Slot, StemTyped, TargetTyped, Text, Typed};
 use calc::reference::Reference;
@@ -36,7 +38,7 @@ impl Sheet {
     pub fn asked(&self, reference: &'static Reference, today: NaiveDate) -> Typed {
         let mut typed = self.typed(reference, today);
         if typed.species.is_none() {
-            typed.species = Some(Text::from(w::UNKNOWN_NAMES[0].0));
+            typed.species = Some(Text::from(UNKNOWN_NAMES[0].0));
         }
         typed
     }
@@ -163,7 +165,7 @@ impl Sheet {
 
     /// Signs, trees that were timed, one a line, and what was seen at a visit.
     fn lists(&self, typed: &mut Typed) {
-        for &(sign, _) in w::SIGN_WORDS {
+        for &(sign, _) in m::FORM_SIGN_WORDS {
             if self.holds("signs", sign) {
                 typed.signs.push(Text::from(sign));
             }
