@@ -417,7 +417,7 @@ fn bad_options_are_told_in_words_with_code_2_and_no_day_with_code_1() {
         (vec![], "No work day is left"),
         (
             vec!["--on", "sat", "--to", "2026-01-01"],
-            "cannot be used multiple times",
+            "--to <DAY> stands twice",
         ),
     ] {
         let (code, printed, _) = planned("bad", &invented(3), &more);

@@ -7,32 +7,30 @@
 mod args;
 mod build;
 mod command;
+mod help;
 mod places;
 mod project;
 mod server;
 mod terminal;
 
 use args::{Command, Line};
-use calc_view::words::message::pack;
+use calc_view::words::message::{pack, take_all};
 use calc_view::words::{m, within};
-use clap::Parser as _;
+use clap::{CommandFactory as _, FromArgMatches as _};
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
-    let command = match Line::try_parse() {
-        Ok(line) => line.command(),
-        Err(told) => {
-            let text = told.to_string();
-            // Help and version are what was asked for; all else was not understood.
-            if told.use_stderr() {
-                terminal::tell(text.trim_end());
-                return ExitCode::from(2);
-            }
-            return match terminal::print(&text) {
-                Ok(()) => ExitCode::SUCCESS,
-                Err(_) => ExitCode::from(1),
-            };
-        }
+    take_all();
+    let words: Vec<String> = std::env::args_os()
+        .map(|word| word.to_string_lossy().into_owned())
+        .collect();
+    let command = within(pack(&help::language_of(&words)), || {
+        let matches = help::worded(Line::command()).try_get_matches()?;
+        Line::from_arg_matches(&matches).map(Line::typed)
+    });
+    let command = match command {
+        Ok(command) => command,
+        Err(told) => return tell(&told, &words),
     };
     let language = command.language().to_owned();
     let outcome = match command {
@@ -50,4 +48,17 @@ fn main() -> ExitCode {
         terminal::tell(&format!("\n{stopped}"));
         ExitCode::from(1)
     })
+}
+
+/// Help and version are what was asked for; all else was not understood.
+fn tell(told: &clap::Error, words: &[String]) -> ExitCode {
+    if told.use_stderr() {
+        let refusal = within(pack(&help::language_of(words)), || help::refusal(told));
+        terminal::tell(refusal.trim_end());
+        return ExitCode::from(2);
+    }
+    match terminal::print(&told.to_string()) {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(_) => ExitCode::from(1),
+    }
 }

@@ -1,4 +1,4 @@
-### What the program says on the command line. Words of its options and their help are in English.
+### What the program says on the command line.
 
 # $why (Text): what went wrong, and what to do
 command-stopped = Stopped: { $why }

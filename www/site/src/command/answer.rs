@@ -7,7 +7,7 @@ use calc::models::season::Local;
 use calc::question::Problem;
 use calc::question::settings::AskingGroup;
 use calc::timing::Flag;
-use calc_view::words::message::{pack, take_all};
+use calc_view::words::message::pack;
 use calc_view::words::{m, season, within};
 use serde::Serialize;
 use std::io::Read as _;
@@ -20,7 +20,6 @@ use std::sync::Arc;
 /// # Errors
 /// When the file can't be read.
 pub(crate) fn run(options: &args::Answer) -> Result<ExitCode> {
-    take_all();
     within(pack(&options.lang), || answer(options))
 }
 

@@ -13,7 +13,7 @@ use calc::question::settings::AskingGroup;
 use calc_list::reader::{Item, Reader};
 use calc_list::{Answers, Decisions, Is, Line, ListContext, NotList, Opened, Record};
 use calc_view::words::list as words;
-use calc_view::words::message::{pack, take_all, tree_names};
+use calc_view::words::message::{pack, tree_names};
 use calc_view::words::{m, within};
 use output::Output;
 use source::Source;
@@ -27,7 +27,6 @@ use summary::Summary;
 /// # Errors
 /// When a file can't be read or the output not be written.
 pub(crate) fn run(options: &args::List) -> Result<ExitCode> {
-    take_all();
     within(pack(&options.reading.lang), || list(options))
 }
 

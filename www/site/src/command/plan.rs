@@ -10,7 +10,7 @@ use calc_view::plan::earlier;
 use calc_view::plan::made::{About, Made};
 use calc_view::plan::read::{ListFile, ReadList, judged_trees};
 use calc_view::plan::said::{Said, SaidTyped};
-use calc_view::words::message::{pack, take_all};
+use calc_view::words::message::pack;
 use calc_view::words::{m, within};
 use std::process::ExitCode;
 
@@ -20,7 +20,6 @@ use std::process::ExitCode;
 /// # Errors
 /// When the list can't be read.
 pub(crate) fn run(options: &args::Plan) -> Result<ExitCode> {
-    take_all();
     within(pack(&options.reading.lang), || plan(options))
 }
 

@@ -3,7 +3,7 @@
 use crate::{args, terminal};
 use anyhow::{Context, Result};
 use calc::question::settings::{LARGEST, Settings, Told, Value, read};
-use calc_view::words::message::{pack, take_all};
+use calc_view::words::message::pack;
 use calc_view::words::{m, within};
 use serde_json::Value as Json;
 use std::io::Read as _;
@@ -15,7 +15,6 @@ use std::process::ExitCode;
 /// # Errors
 /// When the file can't be read.
 pub(crate) fn run(options: &args::Settings) -> Result<ExitCode> {
-    take_all();
     within(pack(&options.lang), || judge(options))
 }
 

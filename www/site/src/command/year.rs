@@ -11,7 +11,7 @@ use calc::terms::species::Species;
 use calc::terms::tree::{DrySpell, Vigour};
 use calc::timing::{self, Flag, Season, SeasonCase, TreeTiming, Where, climate};
 use calc_view::measure::plain;
-use calc_view::words::message::{pack, take_all};
+use calc_view::words::message::pack;
 use calc_view::words::season as say;
 use calc_view::words::{gap, m, phrase, scientific_of, within};
 use std::fmt::Write as _;
@@ -22,7 +22,6 @@ use std::process::ExitCode;
 /// # Errors
 /// A place or a species that is not known: the message says what to type.
 pub(crate) fn run(options: &args::Year) -> Result<ExitCode> {
-    take_all();
     within(pack(&options.lang), || tell(options))
 }
 
