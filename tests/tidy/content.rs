@@ -63,6 +63,10 @@ const NO_GRADE: &[(&str, &str)] = &[
         "marks that a genus must have; the marks themselves are graded",
     ),
     (
+        "rules/key.csv",
+        "questions, no values; the marks they ask for are graded",
+    ),
+    (
         "rules/list_headers.csv",
         "headers of lists, no numbers; basis says from where",
     ),

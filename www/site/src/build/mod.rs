@@ -7,6 +7,7 @@ pub(crate) mod folder;
 pub(crate) mod headers;
 pub(crate) mod hosts;
 mod interface;
+mod key;
 mod kit;
 pub(crate) mod languages;
 mod leaf_marks;
@@ -259,7 +260,7 @@ fn worker(scripts: &Path, files: &[File]) -> Result<File> {
     let version = digest(all.chain([("sw.js", code.as_slice())]));
     let list: Vec<_> = files
         .iter()
-        .filter(|file| !species_pages::is_one(&file.path))
+        .filter(|file| !species_pages::is_one(&file.path) && !key::is_one(&file.path))
         .map(|file| {
             let mut entry = vec![file.address().to_owned(), file.integrity()];
             entry.extend(pages::only_in(&file.path).map(str::to_owned));

@@ -1,9 +1,9 @@
 //! Files packed beforehand, as a server sends them: brotli (RFC 7932) and gzip (RFC 1952), each at its best level but for
-//! the many pages of species, which would take a minute for three bytes in a hundred. What was packed once is kept by its
+//! the many pages of species and of the key, which would take a minute for three bytes in a hundred. What was packed once is kept by its
 //! digest, since that takes seconds.
 
 use crate::build::assets::{File, hex};
-use crate::build::species_pages::is_one as is_species_page;
+use crate::build::{key, species_pages};
 use crate::project;
 use flate2::{Compression, write::GzEncoder};
 use sha2::{Digest as _, Sha256};
@@ -29,7 +29,7 @@ impl<'a> Text<'a> {
     pub(crate) fn of(file: &'a File) -> Self {
         Self {
             bytes: &file.bytes,
-            best: !is_species_page(&file.path),
+            best: !species_pages::is_one(&file.path) && !key::is_one(&file.path),
         }
     }
 }

@@ -1,6 +1,7 @@
 //! Renders the static pages from their files in `www/pages`.
 
 use crate::build::assets::{Assets, File};
+use crate::build::key::{self, Key};
 use crate::build::snippets::{self, Gaps};
 use crate::build::species_pages::{self, Facts};
 use crate::build::template::{Template, fill};
@@ -122,6 +123,7 @@ pub(crate) fn render(
 ) -> Result<Vec<File>> {
     let mut files = Vec::new();
     let facts = species_pages::facts(root)?;
+    let key = Key::read(root)?;
     for language in languages::all() {
         let site = Site {
             root,
@@ -129,6 +131,7 @@ pub(crate) fn render(
             about,
             language,
             facts: &facts,
+            key: &key,
         };
         files.extend(languages::speaking(language, || site.render(assets, full))?);
     }
@@ -143,6 +146,8 @@ struct Site<'a> {
     language: &'static str,
     /// What the pages of the species say.
     facts: &'a [Facts],
+    /// The steps of the key.
+    key: &'a Key,
 }
 
 impl Site<'_> {
@@ -204,6 +209,17 @@ impl Site<'_> {
             write(path, page.file, Some(page.folder), &mut common)?;
         }
         let site_home = self.home();
+        let body = key::first(self.key, &site_home)?;
+        common.insert("key-body", body);
+        let path = format!("{home}key/index.html");
+        write(path, "key.html", Some("key/"), &mut common)?;
+        for page in &self.key.pages {
+            common.insert("key-leaves", escaped(&page.says()));
+            common.insert("key-body", key::one(self.key, page, &site_home)?);
+            let folder = page.folder();
+            let path = format!("{home}{folder}index.html");
+            write(path, "key-one.html", Some(&folder), &mut common)?;
+        }
         for facts in self.facts {
             let name = calc_view::words::phrase::tree(facts.species);
             common.insert("species-name", calc_view::words::phrase::sentence(name));

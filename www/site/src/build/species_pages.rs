@@ -178,7 +178,7 @@ pub(crate) fn body(facts: &Facts, home: &str) -> String {
     calc_view::draw::mark::defs(&mut html);
     let out = &mut Page::new(&mut html);
     head(out, facts, home);
-    know(out, facts, &options);
+    know(out, facts, home, &options);
     let (question, answer) = facts.middle();
     answer::species::parts(out.sink(), calc_data::whole(), question, answer, &options);
     out.open_class("div", "two");
@@ -271,7 +271,7 @@ fn fact(out: &mut Page<'_>, name: &str, said: String, more: &str) {
 }
 
 /// Plates of its marks, and what it is mistaken for.
-fn know(out: &mut Page<'_>, facts: &Facts, options: &HostOptions<'_>) {
+fn know(out: &mut Page<'_>, facts: &Facts, home: &str, options: &HostOptions<'_>) {
     let (question, answer) = facts.middle();
     section(out, "know", m::SPECIES_ONE_KNOW.as_ref());
     match &facts.marks {
@@ -307,7 +307,11 @@ fn know(out: &mut Page<'_>, facts: &Facts, options: &HostOptions<'_>) {
     }
     out.open("p");
     out.leaf("b", m::SPECIES_ONE_NOT_SURE);
-    out.close_two();
+    out.text(" ");
+    out.open("a");
+    out.attr("href", &format!("{home}key/"));
+    out.text(m::KEY_TITLE);
+    out.close_all(3);
 }
 
 fn section(out: &mut Page<'_>, id: &str, title: &str) {
