@@ -359,13 +359,37 @@ fn a_long_list_shows_its_progress_and_stops_when_told() {
         browser
             .until("the progress", "!document.getElementById('l-progress').hidden && document.getElementById('l-what').textContent")
             .await?;
-        click(&browser, "#l-stop").await?;
+        // What was counted is there while the trees are still looked at, one after the other.
+        browser
+            .until("the counts", "document.querySelector('#area-list .lede')")
+            .await?;
+        assert_eq!(
+            numbers(&text(&browser, "#area-list .lede").await?),
+            [20_000, 20_000, 0]
+        );
+        let done = async || numbers(&text(&browser, "#l-what").await.unwrap_or_default());
         browser
             .until(
-                "the stop",
-                "document.getElementById('l-told').textContent.startsWith('Stopped')",
+                "a number that grows",
+                "document.getElementById('l-what').textContent.includes('/')",
             )
             .await?;
+        let before = done().await;
+        browser
+            .until(
+                "more that was done",
+                &format!("(Number(document.getElementById('l-what').textContent.match(/\\d+/)?.[0] ?? 0) > {})", before[0]),
+            )
+            .await?;
+        // A stop is heard between two slices.
+        let heard = browser
+            .run_until_done(
+                "const began = performance.now(); document.getElementById('l-stop').click();
+                 const look = () => document.getElementById('l-told').textContent.startsWith('Stopped') ? done(performance.now() - began) : setTimeout(look, 4); look();",
+            )
+            .await?;
+        println!("a stop was heard after {heard} ms");
+        assert!(heard.as_f64().is_some_and(|ms| ms < 900.0), "{heard}");
         assert_eq!(
             browser
                 .run("return document.getElementById('l-progress').hidden;")
@@ -420,6 +444,12 @@ fn measured_on_the_page_of_a_list() {
             "open 20,000 rows, all different",
             &open,
             "document.querySelector('#area-list .lede')?.textContent.startsWith('long')",
+        )
+        .await?;
+        timed(
+            "– and look at each tree",
+            "",
+            "document.querySelector('#area-season button[type=submit]')",
         )
         .await?;
         timed(

@@ -46,6 +46,8 @@ pub struct Tag {
     pub coord_m: Option<f64>,
     /// Minutes from the tree before, as typed.
     pub walk_min: String,
+    /// The row says itself what the tree could hit, or that nobody could tell.
+    pub says_targets: bool,
 }
 
 /// What a row is.
@@ -220,7 +222,7 @@ impl Rows {
         }
         self.tag_of(record, &mut tag, &mut told);
         self.place(record, &mut typed, &mut tag, &mut told);
-        self.targets(record, &mut typed, &mut told);
+        self.targets(record, &mut typed, &mut tag, &mut told);
         self.rest(record, &mut typed, &mut tag, &mut told);
         if record.len() > self.reading.columns.len() {
             let more = (self.reading.columns.len()..record.len())

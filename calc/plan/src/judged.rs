@@ -1,7 +1,7 @@
 //! What one tree of a list comes to in a season: ringed on some of its days, or why not. The answer itself is dropped.
 
 use crate::need::{Need, need};
-use calc::answer::{Answer, Conditional, Outcome, without_changes};
+use calc::answer::{Answer, Conditional, Outcome, without_sources};
 use calc::models::season::Local;
 use calc::question::{Day, Question};
 use calc::reference::Reference;
@@ -80,7 +80,7 @@ pub fn judge(
 ) -> JudgedTree {
     let mut over_the_year = question.clone();
     over_the_year.day = Day::Year { today: from };
-    let answer = without_changes(reference, &over_the_year, local);
+    let answer = without_sources(reference, &over_the_year, local);
     let comes_to = match (answer.outcome, answer.headline_method) {
         _ if question.tree.condition == Condition::Dead => ComesTo::Dead,
         (Outcome::Professional, _) => ComesTo::Professional,

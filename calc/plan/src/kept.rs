@@ -54,7 +54,8 @@ impl Kept {
         trees: &[ListTree],
         place: &[Option<usize>],
     ) -> Vec<EarlierDays> {
-        let on = |day: NaiveDate| property.days.iter().position(|it| it.day == day);
+        // They stand in order, each once.
+        let on = |day: NaiveDate| property.days.binary_search_by_key(&day, |it| it.day).ok();
         let mut before = vec![EarlierDays::New; property.trees.len()];
         for (tree, at) in trees.iter().zip(place) {
             let (Some(at), Some(kept)) = (at, self.0.get(&tree.tree_id)) else {

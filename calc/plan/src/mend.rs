@@ -2,6 +2,7 @@
 
 use crate::greedy::{Book, by_worth, fill, left_out};
 use crate::price::Market;
+use std::collections::BTreeSet;
 
 /// Passes at most.
 const PASSES: usize = 4;
@@ -60,6 +61,7 @@ fn swap(book: &mut Book<'_>, market: &Market<'_>) {
 /// The same for some trees alone.
 pub(crate) fn swap_in(book: &mut Book<'_>, market: &Market<'_>, trees: &[usize]) {
     let mut on_day = on_days(book);
+    let trees: BTreeSet<usize> = trees.iter().copied().collect();
     let out: Vec<usize> = left_out(book)
         .into_iter()
         .filter(|at| trees.contains(at))

@@ -1,6 +1,6 @@
 //! What one tree asks of a plan, taken from its own answer, which is dropped at once: a list has thousands.
 
-use calc::answer::{Outcome, ring_days, without_changes};
+use calc::answer::{Outcome, ring_days, without_sources};
 use calc::models::effort::Means;
 use calc::models::season::Local;
 use calc::models::visits::Visit;
@@ -67,7 +67,7 @@ pub fn need(
     let mut on = question.clone();
     on.day = Day::On(first);
     on.cannot_wait = true;
-    let answer = without_changes(reference, &on, local);
+    let answer = without_sources(reference, &on, local);
     debug_assert_eq!(answer.outcome, Outcome::Do);
     let effort = answer.effort?;
     let ringed = answer

@@ -59,6 +59,12 @@ impl List {
         self.session.speaking(|it| it.page(table, from))
     }
 
+    /// Begins to make a file of the plan ready, by [`Self::step`]; [`Self::file`] gives it then. False where there is none,
+    /// or while something else is being done.
+    pub fn want(&mut self, name: &str) -> bool {
+        self.session.speaking(|it| it.want(name))
+    }
+
     /// A file of the plan; empty where there is none.
     pub fn file(&mut self, name: &str) -> Vec<u8> {
         self.session.speaking(|it| it.file(name))

@@ -1,5 +1,7 @@
 //! One open list, and what is being done with it.
 
+mod areas;
+
 use crate::record::recorded;
 use calc::terms::quantity::Units;
 use calc::timing::places::climate::Places;
@@ -10,12 +12,12 @@ use calc_view::plan::made::{About, Made};
 use calc_view::plan::place;
 use calc_view::plan::read::{JudgedTrees, ListBeingRead, ListFile, ReadList, judged_trees};
 use calc_view::plan::said::Said;
-use calc_view::plan::screen::hit::{Replied, ToAsk, hit};
+use calc_view::plan::screen::hit::{Replied, ToAsk};
 use calc_view::plan::screen::season::{
-    Offered, SeasonForm, not_a_season, offered, picked, season, year_of_saturdays,
+    Offered, SeasonForm, not_a_season, offered, picked, year_of_saturdays,
 };
 use calc_view::plan::screen::table::TreeTable;
-use calc_view::plan::screen::{columns, fix, folds, result, table};
+use calc_view::plan::screen::{columns, folds, result, table};
 use calc_view::words::message::{Pack, pack, tree_names};
 use calc_view::words::{list as words, m, within};
 use serde::{Deserialize, Serialize};
@@ -62,6 +64,8 @@ enum Work {
     Judging,
     /// The plan is made.
     Planning,
+    /// Each row is told for a file.
+    Telling,
 }
 
 /// Days, with the trees that were judged for them.
@@ -351,6 +355,11 @@ impl Session {
                     self.made = None;
                     self.unread = false;
                     self.after_reading();
+                    // What was counted and what is to mend is there before any tree is looked at; a plan stays until
+                    // there is another.
+                    if self.season.is_none() {
+                        self.draw();
+                    }
                 }
             }
             Work::Looking => {
@@ -395,6 +404,16 @@ impl Session {
                     self.made = Some(Made::of(list, &season.asked, &about));
                 }
                 self.shown();
+            }
+            Work::Telling => {
+                what = m::PROPERTY_WRITING.into();
+                if let (Some(list), Some(made), Some(season)) =
+                    (&self.list, &self.made, &self.season)
+                    && made.tell(rows, list, &season.asked)
+                {
+                    (done, of) = made.told(list);
+                    self.work = Work::Telling;
+                }
             }
         }
         let mut told = std::mem::take(&mut self.told);
@@ -441,131 +460,6 @@ impl Session {
         self.told.said = m::PROPERTY_STOPPED.into();
     }
 
-    /// What makes the same plan on the command line.
-    fn command(&self, asked: &Asked) -> String {
-        let days = self.filled.all_days();
-        let (from, to) = (asked.season.from, asked.season.to);
-        let day = calc::terms::day::iso;
-        let name = match self.edits.is_empty() {
-            true => self.name.as_str(),
-            false => "trees-plan.csv",
-        };
-        let mut command = format!(
-            "slipbark plan \"{name}\" --out season --from {} --to {} --days {days} --crew {} --hours {} --today {}",
-            day(from),
-            day(to),
-            self.filled.people.trim(),
-            self.filled.hours.trim(),
-            day(asked.today),
-        );
-        if !self.filled.place.trim().is_empty() {
-            command += &format!(" --place \"{}\"", self.filled.place.trim());
-        }
-        if !self.filled.region.is_empty() {
-            command += &format!(" --region {}", self.filled.region);
-        }
-        if self.options.units == Units::Metric {
-            command += " --units metric";
-        }
-        if self.words.language() != "en" {
-            command += &format!(" --lang {}", self.words.language());
-        }
-        for (option, value) in self.replied.options() {
-            command += &format!(" --{option} \"{value}\"");
-        }
-        if self.decisions != Decisions::default() {
-            command += " --columns decisions.json";
-        }
-        command
-    }
-
-    /// Draws every area.
-    fn draw(&mut self) {
-        let command = match &self.season {
-            Some(season) => self.command(&season.asked),
-            None => String::new(),
-        };
-        let areas = &mut self.told.areas;
-        areas.insert(
-            "columns".to_owned(),
-            recorded(|out| {
-                if !self.asks.is_empty() {
-                    columns::columns(out, &self.asks, &self.headers);
-                }
-            }),
-        );
-        let list = self.list.as_ref();
-        areas.insert(
-            "list".to_owned(),
-            recorded(|out| {
-                if let Some(list) = list {
-                    result::list(
-                        out,
-                        list,
-                        &self.name,
-                        self.made.is_none(),
-                        &self.notes,
-                        &self.changed,
-                    );
-                }
-            }),
-        );
-        areas.insert(
-            "hit".to_owned(),
-            recorded(|out| {
-                if list.is_some() {
-                    hit(out, &self.to_ask, &self.replied, self.made.is_some());
-                }
-            }),
-        );
-        areas.insert(
-            "season".to_owned(),
-            recorded(|out| {
-                if list.is_some() {
-                    let planned = self.made.is_some();
-                    season(
-                        out,
-                        &self.filled,
-                        &self.offered,
-                        self.wrong.as_deref(),
-                        planned,
-                    );
-                }
-            }),
-        );
-        let made = list.zip(self.made.as_ref()).zip(self.season.as_ref());
-        areas.insert(
-            "result".to_owned(),
-            recorded(|out| {
-                if let Some(((list, made), season)) = made {
-                    result::result(out, list, made, &season.asked, self.options.units);
-                }
-            }),
-        );
-        areas.insert(
-            "fix".to_owned(),
-            recorded(|out| {
-                if let Some(list) = list.filter(|list| list.counts.to_fix > 0) {
-                    fix::Fixes::of(list).front(out);
-                }
-            }),
-        );
-        areas.insert(
-            "folds".to_owned(),
-            recorded(|out| {
-                if let Some(((list, made), season)) = made {
-                    let beside = folds::Beside {
-                        notes: &self.notes,
-                        changed: &self.changed,
-                        command: &command,
-                        decided: self.decisions != Decisions::default(),
-                    };
-                    folds::folds(out, list, made, &season.asked, &beside);
-                }
-            }),
-        );
-    }
-
     /// Rows of a table as [`Self::step`] tells areas; nothing is stopped by it.
     pub(crate) fn page(&mut self, name: &str, from: usize) -> String {
         let mut told = Told::default();
@@ -577,6 +471,17 @@ impl Session {
             told.areas.insert(["t-", name].concat(), drawn);
         }
         serde_json::to_string(&told).unwrap_or_default()
+    }
+
+    /// Begins to make a file ready, in slices. False where there is none, or other work is being done.
+    pub(crate) fn want(&mut self, name: &str) -> bool {
+        if !matches!(self.work, Work::None) {
+            return false;
+        }
+        if self.made.is_some() && Made::tells_rows(name) {
+            self.work = Work::Telling;
+        }
+        self.made.is_some() || name == folds::DECISIONS
     }
 
     pub(crate) fn file(&mut self, name: &str) -> Vec<u8> {

@@ -33,17 +33,26 @@ async function start({ language, today, units }) {
   list = new List(language, today, units, climate);
 }
 
-/** Works until all is done, or another request comes. */
-async function work(number) {
+function saved(number, file) {
+  const bytes = list.file(file);
+  postMessage({ number, file, bytes }, [bytes.buffer]);
+}
+
+/** Works until all is done, or another request comes. What it was for may be a file. */
+async function work(number, file = "") {
   let rows = 50;
   let told = performance.now();
   for (;;) {
     const began = performance.now();
     const said = JSON.parse(list.step(rows));
     const now = performance.now();
-    if (!said.more) return postMessage({ number, ...said });
+    if (!said.more) {
+      if (file) return saved(number, file);
+      return postMessage({ number, ...said });
+    }
     rows = Math.max(10, Math.min(20000, Math.round((rows * SLICE) / Math.max(now - began, 1))));
-    if (now - told > TELL) {
+    // What is drawn is always told.
+    if (now - told > TELL || Object.keys(said.areas).length > 0) {
       told = now;
       postMessage({ number, ...said });
     }
@@ -62,14 +71,15 @@ self.onmessage = async ({ data }) => {
       return;
     }
     await started;
-    if (does === "file") {
-      const bytes = list.file(data.kind);
-      postMessage({ number, file: data.kind, bytes }, [bytes.buffer]);
-      return;
-    }
     if (does === "page") {
       postMessage({ page: true, ...JSON.parse(list.page(data.table, data.from)) });
       return;
+    }
+    if (does === "file") {
+      // What is being planned anew has no files: its work goes on.
+      if (!list.want(data.kind)) return postMessage({ number, file: data.kind, bytes: new Uint8Array() });
+      current = number;
+      return await work(number, data.kind);
     }
     current = number;
     if (does === "open") list.open(data.name, new Uint8Array(data.bytes));

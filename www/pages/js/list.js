@@ -27,6 +27,7 @@ const start = {
 let worker = null;
 let number = 0;
 let waits = null;
+let busy = false;
 let edited = false;
 
 function ask(message, transfer = []) {
@@ -36,11 +37,13 @@ function ask(message, transfer = []) {
     worker.onerror = failed;
     worker.postMessage(start);
   }
-  // A file and rows of a table are had beside what is being done.
-  if (message.does === "file" || message.does === "page") {
+  // Rows of a table are had beside what is being done; a file is made once all is done.
+  if (message.does === "page") {
     worker.postMessage(message);
     return;
   }
+  if (message.does === "file" && busy) return;
+  busy = true;
   number += 1;
   worker.postMessage({ ...message, number }, transfer);
   clearTimeout(waits);
@@ -48,6 +51,7 @@ function ask(message, transfer = []) {
 }
 
 function done() {
+  busy = false;
   clearTimeout(waits);
   progress.hidden = true;
   bar.removeAttribute("value");
@@ -62,7 +66,6 @@ function failed() {
 }
 
 function hear(told) {
-  if (told.file) return save(told.file, told.bytes);
   if (told.page) {
     for (const [name, texts] of Object.entries(told.areas)) show(area(name), texts);
     return undefined;
@@ -70,7 +73,12 @@ function hear(told) {
   if (told.failed && told.number === undefined) return failed();
   if (told.number !== number) return undefined;
   if (told.failed) return failed();
+  if (told.file) {
+    done();
+    return save(told.file, told.bytes);
+  }
   if (told.more) {
+    for (const [name, texts] of Object.entries(told.areas)) show(area(name), texts);
     what.textContent = told.of ? `${told.what} ${told.done} / ${told.of}` : `${told.what} ${told.done || ""}`;
     if (told.of) bar.value = told.done / told.of;
     return undefined;

@@ -180,13 +180,21 @@ impl Rows {
     }
 
     /// What it could hit: `path 60 ft; line 90 ft`, a distance in its own column, wires, lines.
-    pub(super) fn targets(&self, record: &Record, typed: &mut Typed, told: &mut Told<'_>) {
+    pub(super) fn targets(
+        &self,
+        record: &Record,
+        typed: &mut Typed,
+        tag: &mut Tag,
+        told: &mut Told<'_>,
+    ) {
         let distance = self
             .filled(record, Column::TargetDistance)
             .map(|(at, cell)| {
                 let unit = self.reading.columns[at].unit;
                 Text(with_unit(cell, unit))
             });
+        // A distance says that something is there, and so does a second column that is not read.
+        tag.says_targets = distance.is_some() || self.says_more(record);
         let mut said = false;
         if let Some((at, cell)) = self.worded(record, Column::Target, WordKind::Target) {
             let parts: Vec<&str> = cell
@@ -194,6 +202,7 @@ impl Rows {
                 .map(str::trim)
                 .filter(|part| !part.is_empty())
                 .collect();
+            tag.says_targets |= !parts.is_empty();
             for part in &parts {
                 match self.target(part) {
                     Some(("none", _)) => typed.none_in_reach = true,
@@ -244,6 +253,8 @@ impl Rows {
                 None => told.add(at, Severity::Check, RowFault::NotYesNo),
             }
         }
+        let line = typed.line_within_reach.as_ref();
+        tag.says_targets |= line.is_some_and(|line| line.0 != "no");
         if let Some((at, cell)) = self.worded(record, Column::Lean, WordKind::Lean) {
             match self.words.means(WordKind::Lean, cell) {
                 Some("toward") => typed.signs.push(Text::from("lean_toward")),
@@ -253,6 +264,19 @@ impl Rows {
                 None => told.add(at, Severity::Fix, RowFault::LeanUnknown),
             }
         }
+    }
+
+    /// Whether a further column of targets says anything but that nothing is there.
+    fn says_more(&self, record: &Record) -> bool {
+        let columns = self.reading.columns.iter().enumerate();
+        let mut more = columns.filter(|(at, column)| {
+            matches!(column.is, Column::Target | Column::TargetDistance)
+                && self.reading.at(column.is) != Some(*at)
+        });
+        more.any(|(at, _)| {
+            let cell = self.filled_at(record, at);
+            cell.is_some_and(|cell| self.words.means(WordKind::Target, cell) != Some("none"))
+        })
     }
 
     /// A target and the distance behind it.

@@ -5,7 +5,7 @@ use super::geojson;
 use super::paper::{Sheets, WaitingRow};
 use super::read::{Listed, ReadList, unit_of};
 use super::standing::standing;
-use super::tables::{self, Told};
+use super::tables::{self, Telling, Told};
 use crate::season_calendar::season_calendar;
 use calc::question::settings::AskingGroup;
 use calc::terms::quantity::Units;
@@ -13,7 +13,7 @@ use calc_data::list::plan_constants;
 use calc_list::Is;
 use calc_plan::plan_file::shape::Edit;
 use calc_plan::{Bind, Kept, PlanFile, PlanningConstants, SeasonPlan};
-use core::cell::OnceCell;
+use core::cell::RefCell;
 
 /// What a plan is made for beside its season.
 #[derive(Clone, Debug, Default)]
@@ -40,7 +40,7 @@ pub struct Made {
     pub fresh_percent: Option<f64>,
     about: About,
     /// What is told of each row, once a file asks for it.
-    told: OnceCell<Vec<Told>>,
+    telling: RefCell<Telling>,
 }
 
 /// The files of a plan, in the order in which they are told; the last one only where a tree is in the register.
@@ -129,18 +129,40 @@ impl Made {
             binds,
             file,
             about: about.clone(),
-            told: OnceCell::new(),
+            telling: RefCell::default(),
         }
     }
 
     /// The names of its files: [`FILES`], without the register where no tree is in it.
     #[must_use]
     pub fn files(&self, list: &ReadList, asked: &Asked) -> Vec<&'static str> {
-        let registered = standing(list, asked, &self.zones(list)).is_some();
+        let registered = standing(list, asked, &list.zones).is_some();
         let names = FILES.into_iter();
         names
             .filter(|name| *name != STANDING || registered)
             .collect()
+    }
+
+    /// Tells so many lines of the list more, for the files that tell of each row; false where none is left.
+    #[must_use]
+    pub fn tell(&self, lines: usize, list: &ReadList, asked: &Asked) -> bool {
+        let mut telling = self.telling.borrow_mut();
+        telling.tell(lines, list, &self.planned, asked)
+    }
+
+    /// How many lines were told, of how many.
+    #[must_use]
+    pub fn told(&self, list: &ReadList) -> (usize, usize) {
+        (self.telling.borrow().lines, list.lines.len())
+    }
+
+    /// Whether a file tells of each row.
+    #[must_use]
+    pub fn tells_rows(name: &str) -> bool {
+        matches!(
+            name,
+            "trees-plan.csv" | "trees.geojson" | "cover.html" | "crew-sheets.html" | "tags.html"
+        )
     }
 
     /// One of [`FILES`]: what stands in it.
@@ -148,42 +170,25 @@ impl Made {
     /// # Errors
     /// What can't be written as JSON.
     pub fn file(&self, name: &str, list: &ReadList, asked: &Asked) -> serde_json::Result<String> {
-        let told = || {
-            self.told
-                .get_or_init(|| tables::told(list, &self.planned, asked))
-                .as_slice()
-        };
+        while Self::tells_rows(name) && self.tell(usize::MAX, list, asked) {}
+        let telling = self.telling.borrow();
+        let told = telling.told.as_slice();
         Ok(match name {
             "plan.json" => serde_json::to_string(&self.file)? + "\n",
-            "trees-plan.csv" => tables::plan(list, told()),
+            "trees-plan.csv" => tables::plan(list, told),
             "trees-to-fix.csv" => tables::to_fix(list),
-            "trees.geojson" => geojson::trees(list, told()),
-            "reach.geojson" => geojson::reach(list, &self.planned, &self.zones(list)),
-            "cover.html" => self.sheets(list, told(), |sheets| sheets.cover()),
-            "crew-sheets.html" => self.sheets(list, told(), |sheets| sheets.crew_sheets()),
-            "tags.html" => self.sheets(list, told(), |sheets| sheets.tags()),
-            STANDING => standing(list, asked, &self.zones(list)).unwrap_or_default(),
+            "trees.geojson" => geojson::trees(list, told),
+            "reach.geojson" => geojson::reach(list, &self.planned, &list.zones),
+            "cover.html" => self.sheets(list, told, |sheets| sheets.cover()),
+            "crew-sheets.html" => self.sheets(list, told, |sheets| sheets.crew_sheets()),
+            "tags.html" => self.sheets(list, told, |sheets| sheets.tags()),
+            STANDING => standing(list, asked, &list.zones).unwrap_or_default(),
             _ => {
                 // The asker's day decides, so that two runs give the same bytes.
                 let stamp = calc::terms::day::iso(asked.today).replace('-', "") + "T000000Z";
                 season_calendar(&self.file, &stamp)
             }
         })
-    }
-
-    /// For each tree how wide the ground is that stays dangerous, where that is known.
-    fn zones(&self, list: &ReadList) -> Vec<Option<f64>> {
-        let trees = list.trees.iter().zip(&list.questions);
-        trees
-            .map(|(tree, question)| match (tree.judged(), question) {
-                (Some(judged), _) => Some(judged.zone_m),
-                (None, Some((question, local))) => {
-                    let answer = calc::answer::without_sources(list.reference, question, local);
-                    Some(answer.reach.zone_m)
-                }
-                (None, None) => None,
-            })
-            .collect()
     }
 
     fn sheets(

@@ -1,7 +1,6 @@
 //! A list in memory, read row by row and then judged tree by tree: in slices, so that a page can stop it between two.
 
 use super::asked::Asked;
-use super::said::says_itself;
 use calc::models::season::Local;
 use calc::question::settings::AskingGroup;
 use calc::question::{Question, Typed, read};
@@ -16,6 +15,7 @@ use calc_list::{
     Answers, Counts, Decisions, Encoding, Is, Layout, NotList, Opened, Record, Records, Row, Tag,
 };
 use calc_plan::{JudgedTree, ListTree, Position, Progress};
+use std::borrow::Cow;
 use std::io::{Cursor, Result};
 use std::rc::Rc;
 
@@ -77,10 +77,10 @@ pub(crate) enum Listed {
 }
 
 /// A question as the group's settings leave it, with the climate of its place.
-type AtPlace = (Question, Rc<Local>);
+type AtPlace = (Rc<Question>, Rc<Local>);
 
 /// What is kept of the trees that ask the same.
-pub type JudgedTrees = Answers<(Rc<JudgedTree>, Question)>;
+pub type JudgedTrees = Answers<(Rc<JudgedTree>, Rc<Question>)>;
 
 /// Trees that ask the same are judged once; the climate places may be empty, and a group may have its own settings.
 #[must_use]
@@ -115,9 +115,11 @@ impl ListBeingRead {
             layout: opened.layout.clone(),
             columns: opened.rows.reading().columns.clone(),
             lines: Vec::new(),
+            places: Vec::new(),
             counts: Counts::default(),
             trees: Vec::new(),
             questions: Vec::new(),
+            zones: Vec::new(),
             edited: Vec::new(),
             judged: 0,
         };
@@ -136,6 +138,9 @@ impl ListBeingRead {
             let Some(item) = self.reader.read_next()? else {
                 return Ok(false);
             };
+            if let Item::Row(_, row) = &item {
+                self.list.places.push((row.row, self.list.lines.len()));
+            }
             self.list.lines.push(match item {
                 Item::Above(record) => Listed::Above(record.clone()),
                 Item::Lines(lines) => Listed::Lines(lines),
@@ -172,12 +177,16 @@ pub struct ReadList {
     /// What its columns hold; those of an earlier run are left out.
     pub(crate) columns: Vec<ColumnReading>,
     pub(crate) lines: Vec<Listed>,
+    /// The number of each row with something in it, and its place among the lines.
+    places: Vec<(u64, usize)>,
     /// How many rows there are of each kind.
     pub counts: Counts,
     /// Its trees, in the order of their rows.
     pub trees: Vec<ListTree>,
     /// The question of each tree but those that are left out.
     pub questions: Vec<Option<AtPlace>>,
+    /// For each tree how wide the ground is that stays dangerous, metres; none where it was left out.
+    pub zones: Vec<Option<f64>>,
     /// Cells that were typed anew.
     pub edited: Vec<EditedCell>,
     /// So many lines were judged.
@@ -206,7 +215,11 @@ impl ReadList {
     /// A row by its number.
     #[must_use]
     pub fn row(&self, number: u64) -> Option<(&Record, &Row)> {
-        self.rows().find(|(_, row)| row.row == number)
+        let at = self.places.binary_search_by_key(&number, |(row, _)| *row);
+        match &self.lines[self.places[at.ok()?].1] {
+            Listed::Row(record, row, _) => Some((record, row)),
+            _ => None,
+        }
     }
 
     /// The tree of a row, by the row's number.
@@ -235,6 +248,7 @@ impl ReadList {
     pub fn judge_anew(&mut self) {
         self.trees.clear();
         self.questions.clear();
+        self.zones.clear();
         self.judged = 0;
     }
 
@@ -242,13 +256,13 @@ impl ReadList {
     pub fn judge(&mut self, lines: usize, asked: &Asked, answers: &mut JudgedTrees) -> bool {
         let to = self.judged.saturating_add(lines).min(self.lines.len());
         for line in &mut self.lines[self.judged..to] {
-            let Listed::Row(record, row, place) = line else {
+            let Listed::Row(_, row, place) = line else {
                 continue;
             };
-            let of = (&*record, &self.columns[..], &**row);
-            *place = tree(self.reference, of, asked, answers).map(|(tree, question)| {
-                self.trees.push(tree);
-                self.questions.push(question);
+            *place = tree(self.reference, row, asked, answers).map(|it| {
+                self.trees.push(it.tree);
+                self.questions.push(it.question);
+                self.zones.push(it.zone_m);
                 self.trees.len() - 1
             });
         }
@@ -263,14 +277,22 @@ impl ReadList {
     }
 }
 
-/// The tree of a row, where it was understood, and the question that was judged.
+/// A tree of the list, and the question that was judged.
+struct TreeOfRow {
+    tree: ListTree,
+    question: Option<AtPlace>,
+    zone_m: Option<f64>,
+}
+
+/// The tree of a row, where it was understood.
 fn tree(
     reference: &'static Reference,
-    (record, columns, row): (&Record, &[ColumnReading], &Row),
+    row: &Row,
     asked: &Asked,
     answers: &mut JudgedTrees,
-) -> Option<(ListTree, Option<AtPlace>)> {
+) -> Option<TreeOfRow> {
     let mut question = None;
+    let mut zone_m = None;
     let mut place = None;
     let mut said_within_m = None;
     let reason = row.without_answer();
@@ -280,20 +302,20 @@ fn tree(
         (Is::Tree(typed, of), _) => {
             let local = answers.local(typed, of);
             let unit = unit_of(&row.tag);
-            let (mut typed, mut of) = (typed.clone(), of.clone());
-            if asked
-                .said
-                .fill(&mut typed, of.tree.species.scientific, unit)
-            {
+            let (mut typed, mut of) = (Cow::Borrowed(&**typed), Cow::Borrowed(&**of));
+            if let Some(filled) = asked.said.filled(&typed, of.tree.species.scientific, unit) {
                 // What was filled in is yes or no: it reads.
-                of = read(reference, &typed).map_or(of, Box::new);
+                if let Ok(read) = read(reference, &filled) {
+                    of = Cow::Owned(read);
+                }
+                typed = Cow::Owned(filled);
             }
             let mut judge = |typed: &Typed, of: &Question| {
                 answers.each(typed, of, |question, local| {
                     let known = (reference, plan_constants());
                     let days = (asked.season.from, asked.judged_on.as_slice());
                     let judged = calc_plan::judge(known, question, local, days, asked.season.slip);
-                    (Rc::new(judged), question.clone())
+                    (Rc::new(judged), Rc::new(question.clone()))
                 })
             };
             let mut judged = judge(&typed, &of);
@@ -301,14 +323,16 @@ fn tree(
             let within = asked.said.within(unit);
             let within = within.filter(|within| judged.0.reach_m <= *within);
             if let Some(within) = within
-                && !says_itself(columns, record, &typed)
+                && !row.tag.says_targets
             {
-                typed.none_in_reach = true;
-                if let Ok(cleared) = read(reference, &typed) {
-                    judged = judge(&typed, &cleared);
+                let mut none = typed.into_owned();
+                none.none_in_reach = true;
+                if let Ok(cleared) = read(reference, &none) {
+                    judged = judge(&none, &cleared);
                     said_within_m = Some(within);
                 }
             }
+            zone_m = Some(judged.0.zone_m);
             place = match &judged.1.place {
                 Place::Point {
                     latitude,
@@ -317,7 +341,7 @@ fn tree(
                 } => Some((*latitude, *longitude, *elevation)),
                 Place::Hemisphere(_) => None,
             };
-            question = Some((judged.1.clone(), local));
+            question = Some((Rc::clone(&judged.1), local));
             match reason {
                 Some("done") => Progress::Done,
                 Some("dead") => Progress::Dead,
@@ -337,7 +361,11 @@ fn tree(
         standing,
         said_within_m,
     };
-    Some((tree, question))
+    Some(TreeOfRow {
+        tree,
+        question,
+        zone_m,
+    })
 }
 
 /// The part of the property that a row stands in: its unit, else its place.

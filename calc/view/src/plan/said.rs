@@ -6,9 +6,7 @@ use calc::question::{Found, Text, Typed, find_species};
 use calc::reference::Reference;
 use calc::terms::number::read_number;
 use calc::terms::quantity::Units;
-use calc_data::list::{Column, WordKind, fold, tables};
-use calc_list::Record;
-use calc_list::reading::ColumnReading;
+use calc_data::list::{WordKind, fold, tables};
 
 /// The nearest and the farthest distance that can be said, metres.
 const DISTANCES: (f64, f64) = (1.0, 500.0);
@@ -83,20 +81,21 @@ impl Said {
         units.find(|(of, _)| of == unit).map(|(_, metres)| *metres)
     }
 
-    /// Fills in what was said of a tree's species; whether anything was.
-    pub(super) fn fill(&self, typed: &mut Typed, species: &str, unit: &str) -> bool {
-        let yes = |yes: bool| Some(Text(if yes { "yes" } else { "no" }.to_owned()));
-        let mut filled = false;
-        for (replies, slot) in [
-            (&self.whole_clone, &mut typed.whole_clone),
-            (&self.same_genus_near, &mut typed.same_genus_near),
-        ] {
-            if let (None, Some(reply)) = (&slot, said_of(replies, species, unit)) {
-                *slot = yes(reply);
-                filled = true;
-            }
+    /// A tree with what was said of its species filled in; none where nothing is.
+    pub(super) fn filled(&self, typed: &Typed, species: &str, unit: &str) -> Option<Typed> {
+        let of = |replies: &[Reply], slot: &Option<Text>| {
+            let reply = said_of(replies, species, unit).filter(|_| slot.is_none())?;
+            Some(Text(if reply { "yes" } else { "no" }.to_owned()))
+        };
+        let whole_clone = of(&self.whole_clone, &typed.whole_clone);
+        let same_genus_near = of(&self.same_genus_near, &typed.same_genus_near);
+        if whole_clone.is_none() && same_genus_near.is_none() {
+            return None;
         }
-        filled
+        let mut filled = typed.clone();
+        filled.whole_clone = whole_clone.or(filled.whole_clone);
+        filled.same_genus_near = same_genus_near.or(filled.same_genus_near);
+        Some(filled)
     }
 }
 
@@ -107,30 +106,6 @@ fn said_of(replies: &[Reply], species: &str, unit: &str) -> Option<bool> {
         all.find(|it| it.species == species && it.unit.as_deref() == in_unit)
     };
     of(Some(unit)).or_else(|| of(None)).map(|reply| reply.yes)
-}
-
-/// Whether a row says itself what its tree could hit: then nothing that was said of its unit holds for it.
-pub(super) fn says_itself(columns: &[ColumnReading], record: &Record, typed: &Typed) -> bool {
-    let line = typed.line_within_reach.as_ref();
-    // `none` is a reply, or the list's word for nothing: the reader of rows knows which. `unknown` is a reply too: nobody
-    // could tell.
-    let said = |cell: &str| {
-        let folded = fold(cell);
-        match tables().word(WordKind::Target, &folded) {
-            Some(word) => word != "none",
-            None => tables().word(WordKind::Missing, &folded).is_none(),
-        }
-    };
-    let target = columns.iter().enumerate().any(|(at, column)| {
-        let cell = record.cell(at).trim();
-        !cell.is_empty()
-            && matches!(column.is, Column::Target | Column::TargetDistance)
-            && said(cell)
-    });
-    typed.none_in_reach
-        || target
-        || !typed.targets.is_empty()
-        || line.is_some_and(|line| line.0 != "no")
 }
 
 fn distance(typed: &str, units: Units) -> Option<(String, f64)> {

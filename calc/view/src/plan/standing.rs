@@ -50,7 +50,9 @@ pub(super) fn standing(list: &ReadList, asked: &Asked, zones: &[Option<f64>]) ->
             Progress::Open(judged) if matches!(judged.comes_to, ComesTo::Dead) => false,
             Progress::Skipped | Progress::Open(_) => continue,
         };
-        let question = list.questions[*at].as_ref().map(|(question, _)| question);
+        let question = list.questions[*at]
+            .as_ref()
+            .map(|(question, _)| &**question);
         let ringed_on = read_day(&row.tag.done_date).ok().filter(|_| ringed);
         let next_look = match (fallen, ringed_on, question) {
             (true, ..) => None,

@@ -5,7 +5,7 @@ use super::paper::OnPaper;
 use super::read::{Listed, ReadList};
 use crate::list::{COLUMNS, cells, problem_cell};
 use crate::words::{list as words, m};
-use calc::question::Day;
+use calc::question::{Day, Question};
 use calc::terms::day::iso;
 use calc::terms::small::decimals::fixed;
 use calc_list::{Is, Line, Record, Row, write};
@@ -58,12 +58,38 @@ pub(super) fn added_names<'a>() -> impl Iterator<Item = &'a str> {
     COLUMNS.into_iter().chain(MORE)
 }
 
-/// What is told of each row, blank ones left out: each tree is answered once, on its own day.
-pub(super) fn told(read: &ReadList, planned: &SeasonPlan, asked: &Asked) -> Vec<Told> {
+/// What is told of each row, blank ones left out: each tree is answered once, on its own day. In slices, where somebody
+/// waits.
+#[derive(Default)]
+pub(super) struct Telling {
+    /// So many lines were told.
+    pub(super) lines: usize,
+    /// A row each.
+    pub(super) told: Vec<Told>,
+}
+
+impl Telling {
+    /// Tells so many lines more; false where none is left.
+    pub(super) fn tell(
+        &mut self,
+        lines: usize,
+        read: &ReadList,
+        planned: &SeasonPlan,
+        asked: &Asked,
+    ) -> bool {
+        let to = self.lines.saturating_add(lines).min(read.lines.len());
+        let more = told(read, &read.lines[self.lines..to], planned, asked);
+        self.told.extend(more);
+        self.lines = to;
+        to < read.lines.len()
+    }
+}
+
+fn told(read: &ReadList, lines: &[Listed], planned: &SeasonPlan, asked: &Asked) -> Vec<Told> {
     let data = read.reference.data_version;
     let version = [env!("CARGO_PKG_VERSION"), "/", data].concat();
     let today = iso(asked.today);
-    let rows = read.lines.iter().filter_map(|line| match line {
+    let rows = lines.iter().filter_map(|line| match line {
         Listed::Row(_, row, tree) => Some((row, tree)),
         _ => None,
     });
@@ -135,12 +161,12 @@ fn of_tree(read: &ReadList, planned: &SeasonPlan, on_day: NaiveDate, tree: usize
         return (cells, vec![String::new(); MORE.len()], None);
     };
     let reference = read.reference;
-    let mut asked = question.clone();
+    let mut asked = Question::clone(question);
     if let Some(on) = on {
         asked.day = Day::On(planned.property.days[on.day].day);
         asked.cannot_wait = true;
     }
-    let answer = calc::answer::without_changes(reference, &asked, local);
+    let answer = calc::answer::without_sources(reference, &asked, local);
     let line = Line::of(&asked, &answer);
     let mut row = cells(&asked, &answer, &line);
     let mut behind = vec![String::new(); MORE.len()];

@@ -9,7 +9,7 @@ use crate::plan::read::ReadList;
 use crate::words::phrase::tree as tree_name;
 use crate::words::{Word, m};
 use calc::answer::without_sources;
-use calc::question::Day;
+use calc::question::{Day, Question};
 use calc_plan::CountedAs;
 use chrono::NaiveDate;
 
@@ -203,7 +203,7 @@ fn row(
         }));
         return;
     }
-    let mut asked = question.clone();
+    let mut asked = Question::clone(question);
     asked.day = Day::Year { today: first_day };
     let answer = without_sources(list.reference, &asked, local);
     let kind = crate::kind::Kind::default();

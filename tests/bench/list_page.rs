@@ -1,0 +1,157 @@
+//! How long the page for lists works on a list, natively: `cargo bench -p tests --bench list_page`. The module's own
+//! session is driven as the worker drives it, in slices. It prints milliseconds of processor time of each step and the
+//! longest slice, and holds what is the same on any machine: ten times the rows take no more than some times as long.
+
+use serde_json::{Value, json};
+use std::fmt::Write as _;
+use std::sync::OnceLock;
+use std::time::Instant;
+use www_list::calls::List;
+
+/// What a slice may take, milliseconds, and how many rows at least and at most: as in the worker.
+const SLICE: f64 = 20.0;
+const ROWS: (f64, f64) = (10.0, 20_000.0);
+/// Ten times the rows take no more than so many times as long.
+const TIMES: f64 = 12.0;
+
+/// An invented list, no two rows alike, the place of a row in a hundred like another's; two targets in five say nothing.
+fn list(rows: usize) -> String {
+    const TREES: [&str; 6] = [
+        "Norway maple",
+        "Siberian elm",
+        "Pyrus calleryana",
+        "Black locust",
+        "boxelder",
+        "White mulberry",
+    ];
+    let mut text = String::from("Tag,Species,DBH (in),Latitude,Longitude,Target,Unit,Photo\n");
+    for row in 0..rows {
+        let size = 4.0 + (row * 7919 % rows) as f64 * 12.0 / rows as f64;
+        let target = ["none", "none", "path 180 ft", "none", ""][row % 5];
+        let _ = writeln!(
+            text,
+            "T{row},{},{size:.4},{:.3},-71.5,{target},Unit {},p{row}.jpg",
+            TREES[row % TREES.len()],
+            42.0 + (row % 100) as f64 / 100.0,
+            row % 7
+        );
+    }
+    text
+}
+
+/// Milliseconds of processor time of this thread, where the system tells it; elsewhere those that went by.
+fn now() -> f64 {
+    static BEGIN: OnceLock<Instant> = OnceLock::new();
+    let begin = BEGIN.get_or_init(Instant::now);
+    let told = std::fs::read_to_string("/proc/thread-self/schedstat").ok();
+    let spent = told.and_then(|text| text.split(' ').next()?.parse::<f64>().ok());
+    spent.map_or_else(|| begin.elapsed().as_secs_f64() * 1e3, |nanos| nanos / 1e6)
+}
+
+/// Name, milliseconds and longest slice of each step.
+type Steps = Vec<(String, f64, f64)>;
+
+/// Works until all is done, as the worker does.
+fn work(list: &mut List, steps: &mut Steps) -> Value {
+    let mut rows = 50.0;
+    loop {
+        let begin = now();
+        let told: Value = serde_json::from_str(&list.step(rows as usize)).expect("JSON");
+        let took = now() - begin;
+        let what = told["what"].as_str().unwrap_or_default();
+        let name = if what.is_empty() { "end" } else { what };
+        match steps.last_mut().filter(|it| it.0 == name) {
+            Some(step) => {
+                step.1 += took;
+                step.2 = step.2.max(took);
+            }
+            None => steps.push((name.to_owned(), took, took)),
+        }
+        if told["more"] != true {
+            return told;
+        }
+        rows = (rows * SLICE / took.max(1.0)).clamp(ROWS.0, ROWS.1).round();
+    }
+}
+
+fn once(steps: &mut Steps, name: &str, run: impl FnOnce()) {
+    let begin = now();
+    run();
+    let took = now() - begin;
+    steps.push((name.to_owned(), took, took));
+}
+
+fn measure(rows: usize) -> Steps {
+    let mut page = List::new("en", "2027-05-01", "us", calc_data::places::CLIMATE);
+    let mut steps = Vec::new();
+    let text = list(rows).into_bytes();
+    once(&mut steps, "open", || page.open("long.csv", text));
+    work(&mut page, &mut steps);
+    let entries = |days: &str| {
+        json!([
+            ["people", "40"],
+            ["hours", "6"],
+            ["more-days", days],
+            ["place", "42.36,-71.5"],
+            ["region", "US-MA"]
+        ])
+    };
+    let days = "2027-05-08,2027-05-15,2027-05-22,2027-05-29,2027-06-05,2027-06-12";
+    let plan = json!({ "do": "plan", "entries": entries(days) }).to_string();
+    once(&mut steps, "ask for a plan", || page.act(&plan));
+    let told = work(&mut page, &mut steps);
+    assert!(
+        told["said"]
+            .as_str()
+            .is_some_and(|it| it.contains("can be ringed")),
+        "{}",
+        told["said"]
+    );
+    println!("{}", told["said"]);
+    for name in [
+        "plan.json",
+        "trees-plan.csv",
+        "reach.geojson",
+        "crew-sheets.html",
+        "season.ics",
+    ] {
+        let mut bytes = 0;
+        once(&mut steps, name, || bytes = page.file(name).len());
+        assert!(bytes > 0, "{name}");
+    }
+    once(&mut steps, "a table", || drop(page.page("planned", 0)));
+    let more = json!({ "do": "more", "data": { "people": "2" } }).to_string();
+    once(&mut steps, "ask for two more people", || page.act(&more));
+    work(&mut page, &mut steps);
+    steps
+}
+
+fn main() {
+    assert!(calc_data::whole().species.len() > 10);
+    let mut all = Vec::new();
+    let wanted: Vec<usize> = std::env::args().filter_map(|it| it.parse().ok()).collect();
+    let wanted = if wanted.is_empty() {
+        vec![300, 2_000, 20_000]
+    } else {
+        wanted
+    };
+    for rows in wanted {
+        println!("{rows} rows: ms, longest slice");
+        let steps = measure(rows);
+        for (name, took, longest) in &steps {
+            println!("  {name:<40} {took:>9.1} {longest:>9.1}");
+        }
+        let total: f64 = steps.iter().map(|it| it.1).sum();
+        println!("  {:<40} {total:>9.1}", "all");
+        all.push((rows, total));
+    }
+    for pair in all.windows(2) {
+        let ratio = pair[1].1 / pair[0].1;
+        let rows = pair[1].0 as f64 / pair[0].0 as f64;
+        println!("{rows:.1} times the rows: {ratio:.1} times as long");
+        assert!(
+            pair[0].0 < 2_000 || ratio < rows / 10.0 * TIMES,
+            "{ratio:.1}"
+        );
+    }
+}
