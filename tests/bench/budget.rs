@@ -57,12 +57,12 @@ fn gzip(bytes: &[u8]) -> u64 {
     packer.finish().expect("memory takes it").len() as u64
 }
 
-/// Whether a file is the page of one species: `species/NAME/index.html`.
-fn is_species_page(path: &Path) -> bool {
+/// Whether a file is one of many pages of a kind: `species/NAME/index.html`, an article.
+fn is_one_of(kind: &str, path: &Path) -> bool {
     let above = path.parent().and_then(Path::parent);
     above
         .and_then(Path::file_name)
-        .is_some_and(|name| name == "species")
+        .is_some_and(|name| name == kind)
 }
 
 /// What is measured: each kind of file compressed, and all of the site as it is.
@@ -77,6 +77,7 @@ fn measure(folder: &Path) -> BTreeMap<&'static str, u64> {
         ("home_html", 0),
         ("single_html", 0),
         ("species_html", 0),
+        ("article_html", 0),
         ("site_uncompressed", 0),
     ]);
     let mut folders = vec![folder.to_path_buf()];
@@ -116,9 +117,11 @@ fn measure(folder: &Path) -> BTreeMap<&'static str, u64> {
             if path == folder.join("slipbark-single-es.html") {
                 continue;
             }
-            // The pages of the species are kept by nobody before they are read: the largest has a limit of its own.
-            if is_species_page(&path) {
-                let largest = sizes.get_mut("species_html").expect("named above");
+            // The pages of the species and the articles are kept by nobody before they are read: the largest of each has a
+            // limit of its own.
+            let many = [("species", "species_html"), ("articles", "article_html")];
+            if let Some((_, limit)) = many.iter().find(|(kind, _)| is_one_of(kind, &path)) {
+                let largest = sizes.get_mut(limit).expect("named above");
                 *largest = (*largest).max(gzip(&bytes));
                 continue;
             }

@@ -3,7 +3,7 @@
 
 use crate::Outcome;
 use crate::browser::{Browser, in_browser};
-use crate::site::{Server, copy, is_species, pages};
+use crate::site::{Server, copy, is_kept_once_read, pages};
 use serde_json::json;
 use std::path::Path;
 
@@ -45,7 +45,7 @@ pub(crate) async fn expect_refused(browser: &Browser) -> Outcome {
 
 /// Every page in English opens with a heading and its style sheets: the page for lists has one of its own beside the site's.
 pub(crate) async fn expect_every_page(browser: &Browser, address: &str) -> Outcome {
-    let kept = |page: &&String| !page.starts_with("es/") && !is_species(page);
+    let kept = |page: &&String| !page.starts_with("es/") && !is_kept_once_read(page);
     for page in pages().iter().filter(kept) {
         browser.open_page(&format!("{address}{page}")).await?;
         let seen = browser
@@ -252,7 +252,7 @@ fn a_site_built_without_offline_says_nothing_of_it_on_any_page() {
         "Guardado en este aparato",
         "offline/",
     ];
-    for page in pages().into_iter().filter(|page| !is_species(page)) {
+    for page in pages().into_iter().filter(|page| !is_kept_once_read(page)) {
         // What changed in the program is told as it was, and an answer may say that a wood has no signal.
         if page.ends_with("changes/") {
             continue;

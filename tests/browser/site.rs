@@ -218,15 +218,33 @@ pub(crate) fn is_species(page: &str) -> bool {
         .is_some_and(|rest| !rest.is_empty())
 }
 
-/// The pages of the site, with three for those of one species, as addresses below its origin.
+/// Of the articles, one template too: one without a calculator, one with it and a drawing, one with a table.
+const ARTICLES: [&str; 3] = ["what-a-ring-does", "before-you-start", "how-wide-and-why"];
+
+/// Whether an address is an article.
+pub(crate) fn is_article(page: &str) -> bool {
+    let own = page.strip_prefix("es/").unwrap_or(page);
+    own.strip_prefix("articles/")
+        .is_some_and(|rest| !rest.is_empty())
+}
+
+/// Whether a page is kept for no signal only once it was read: one of many of its kind.
+pub(crate) fn is_kept_once_read(page: &str) -> bool {
+    let own = page.strip_prefix("es/").unwrap_or(page);
+    let is_key = own
+        .strip_prefix("key/")
+        .is_some_and(|rest| !rest.is_empty());
+    is_species(page) || is_article(page) || is_key
+}
+
+/// The pages of the site, with three for those of one species and three for the articles, as addresses below its origin.
 pub(crate) fn pages() -> Vec<String> {
     let stands = |page: &String| {
-        SPECIES
-            .iter()
-            .any(|name| page.ends_with(&format!("/{name}/")))
+        let mut names = SPECIES.iter().chain(&ARTICLES);
+        names.any(|name| page.ends_with(&format!("/{name}/")))
     };
     let mut pages = every_page();
-    pages.retain(|page| !is_species(page) || stands(page));
+    pages.retain(|page| !(is_species(page) || is_article(page)) || stands(page));
     pages
 }
 

@@ -3,6 +3,7 @@
 //! needed must go.
 
 mod arrows;
+mod articles;
 mod content;
 mod family;
 mod files;
@@ -11,6 +12,7 @@ mod memory;
 mod messages;
 mod names;
 mod numbers;
+mod reading;
 #[path = "../published/support.rs"]
 mod support;
 mod words;

@@ -79,6 +79,8 @@ pub(crate) struct Build {
     pub base: String,
     #[arg(long, value_name = "ORIGIN", default_value = "", value_parser = origin)]
     pub origin: String,
+    #[arg(long, value_name = "DIR")]
+    pub own: Option<PathBuf>,
     #[arg(long)]
     pub no_offline: bool,
     #[arg(long)]

@@ -7,6 +7,7 @@ use crate::measure;
 use crate::page::Page;
 use crate::words::m;
 use crate::words::{self, effort as w};
+use calc::models::effort::EffortAnswer;
 use calc::models::effort_constants::Three;
 use calc::terms::method::Method;
 
@@ -36,8 +37,7 @@ fn body(out: &mut Page<'_>, cx: &Region<'_>) {
     if answer.headline_method != Method::BarkRing {
         out.p(m::EFFORT_IF_RINGED);
     }
-    let (span, hours) =
-        measure::span_of_minutes(effort.low_min, effort.likely_min, effort.high_min);
+    let (span, hours) = spoken(effort);
     let width = match answer
         .stems
         .iter()
@@ -54,29 +54,7 @@ fn body(out: &mut Page<'_>, cx: &Region<'_>) {
     let rest = w::minutes_for(&width, effort.walk_min, cx.say.question.pace.practised);
     let aria = w::minutes_lead(&span, hours);
     lead(out, aria.as_str(), rest.as_str());
-    let scale = if hours { 60.0 } else { 1.0 };
-    let unit = if hours {
-        &m::MEASURE_HOURS_LABEL
-    } else {
-        &m::MEASURE_MINUTES_LABEL
-    };
-    let tick = w::minutes_tick(&span[1], hours);
-    out.open("figure");
-    range(
-        out.sink(),
-        &RangeBar {
-            low: effort.low_min / scale,
-            likely: Some(effort.likely_min / scale),
-            high: effort.high_min / scale,
-            grade: drawn_grade(weakest(&effort.because)),
-        },
-        &RangeLabels {
-            aria: &aria,
-            likely: &tick,
-            unit,
-        },
-    );
-    out.close();
+    bar(out, effort, &aria);
     let (low, likely, high) = effort.visit_min;
     if !answer.visits.is_empty() {
         out.p_class("np", w::visit_minutes(low, likely, high));
@@ -101,6 +79,53 @@ fn body(out: &mut Page<'_>, cx: &Region<'_>) {
         out.p(w::crew_day(crew, effort.mean_min));
     }
     out.p_class("soft np", m::EFFORT_NO_TABLE);
+    tasks(out, cx, effort);
+}
+
+/// The bar of minutes alone, with its table.
+pub(super) fn drawn(out: &mut Page<'_>, cx: &Region<'_>) {
+    if let Some(effort) = &cx.say.answer.effort {
+        let (span, hours) = spoken(effort);
+        bar(out, effort, &w::minutes_lead(&span, hours));
+        tasks(out, cx, effort);
+    }
+}
+
+/// Low, likely and high as they are said, and whether in hours.
+fn spoken(effort: &EffortAnswer) -> ([String; 3], bool) {
+    measure::span_of_minutes(effort.low_min, effort.likely_min, effort.high_min)
+}
+
+/// The bar of minutes; `aria` says the same.
+fn bar(out: &mut Page<'_>, effort: &EffortAnswer, aria: &str) {
+    let (span, hours) = spoken(effort);
+    let scale = if hours { 60.0 } else { 1.0 };
+    let unit = if hours {
+        &m::MEASURE_HOURS_LABEL
+    } else {
+        &m::MEASURE_MINUTES_LABEL
+    };
+    let tick = w::minutes_tick(&span[1], hours);
+    out.open("figure");
+    range(
+        out.sink(),
+        &RangeBar {
+            low: effort.low_min / scale,
+            likely: Some(effort.likely_min / scale),
+            high: effort.high_min / scale,
+            grade: drawn_grade(weakest(&effort.because)),
+        },
+        &RangeLabels {
+            aria,
+            likely: &tick,
+            unit,
+        },
+    );
+    out.close();
+}
+
+/// The minutes by what they go to.
+fn tasks(out: &mut Page<'_>, cx: &Region<'_>, effort: &EffortAnswer) {
     let tasks = effort.tasks;
     twin(out, cx, &m::EFFORT_TWIN_MINUTES, &w::HEAD_MINUTES);
     for (name, minutes) in w::TASKS.iter().zip(&[

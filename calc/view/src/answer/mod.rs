@@ -6,6 +6,7 @@ mod card;
 mod cautions;
 mod confidence;
 mod effort;
+pub mod figure;
 mod frame;
 mod group;
 mod habitat;

@@ -162,6 +162,12 @@ fn at_a_visit(out: &mut Page<'_>, cx: &Region<'_>) {
     out.close_table();
 }
 
+/// The years with their visits, and the list of them.
+pub(super) fn drawn(out: &mut Page<'_>, cx: &Region<'_>) {
+    draw_visits(out, cx);
+    list(out, cx);
+}
+
 fn draw_visits(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     let ring_day = answer.advised_day;

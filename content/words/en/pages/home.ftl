@@ -8,6 +8,7 @@ home-no-script = Scripts are turned off here, so the form below can't answer. Th
 home-without-script = [All species in one table](species/), [a worked example](example/) and [how answers are made](method/) need no script.
 home-species = Which trees
 home-species-about = Every tree of the list, and if a ring suits it.
+home-articles-about = What a ring does, and what to settle before you start.
 home-example-about = One tree, from tape to last visit.
 home-method-about = The rules, what they rest on, what they leave out.
 home-embed-about = For a group that answers its neighbours.

@@ -41,6 +41,7 @@ help-build =
     .crate = The folder for a Rust crate with the tables in it, for other programs
     .base = The path that the site will live under
     .origin = The origin that it will live at, as https://trees.example.org: then pages tell their whole addresses, and a sitemap lists them
+    .own = The folder of a group with articles and sources of its own: articles/en/NAME.md, sources.csv
     .no-offline = A site that keeps nothing on the device, and removes what an earlier one kept
     .wordpress = A plugin for WordPress with the site in it, to be put into wp-content/plugins
     .quiet = Print only the folder

@@ -8,6 +8,7 @@ home-no-script = Aquí los scripts están desactivados, así que el formulario d
 home-without-script = [Todas las especies en una lista](species/), [un ejemplo resuelto](example/) y [cómo se hacen las respuestas](method/) no necesitan scripts.
 home-species = Qué árboles
 home-species-about = Cada árbol de la lista, y si le sirve un anillo.
+home-articles-about = Qué hace un anillo, y qué aclarar antes de empezar.
 home-example-about = Un árbol, de la cinta a la última visita.
 home-method-about = Las reglas, en qué se apoyan y qué dejan fuera.
 home-embed-about = Para un grupo que responde a sus vecinos.

@@ -34,6 +34,7 @@ help-build =
     .crate = La carpeta para un paquete de Rust con las tablas dentro, para otros programas
     .base = La ruta bajo la que estará el sitio
     .origin = El origen en el que estará, como https://trees.example.org: entonces las páginas dicen sus direcciones enteras, y un mapa del sitio las lista
+    .own = La carpeta de un grupo con artículos y fuentes propios: articles/es/NOMBRE.md, sources.csv
     .no-offline = Un sitio que no guarda nada en el dispositivo, y quita lo que uno anterior guardó
     .wordpress = Un complemento para WordPress con el sitio dentro, para ponerlo en wp-content/plugins
     .quiet = Escribe solo la carpeta

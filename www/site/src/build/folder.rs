@@ -7,7 +7,7 @@ use crate::build::{packed, version};
 use anyhow::{Context, Result, bail};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 /// Lists what a build wrote into a folder: the next one removes what it no
 /// longer makes, and a folder with other things in it is left alone.
@@ -32,6 +32,17 @@ pub(crate) fn may_write(out: &Path) -> Result<()> {
         );
     }
     Ok(())
+}
+
+/// The folder of a group, as a whole path.
+pub(crate) fn of_a_group(own: &Path) -> Result<PathBuf> {
+    if !own.is_dir() {
+        bail!(
+            "{} is no folder. Give --own the folder with your articles.",
+            own.display()
+        );
+    }
+    Ok(std::path::absolute(own)?)
 }
 
 /// Whether a file of the full version stands in `out` with other bytes: it should never change.

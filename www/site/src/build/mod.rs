@@ -1,6 +1,7 @@
 //! Makes the whole site in memory: the order of its parts, a file each.
 
 mod addresses;
+mod articles;
 pub(crate) mod assets;
 mod day;
 pub(crate) mod folder;
@@ -12,6 +13,7 @@ mod kit;
 pub(crate) mod languages;
 mod leaf_marks;
 pub(crate) mod library;
+mod lines;
 mod markdown;
 mod notices;
 pub(crate) mod npm;
@@ -44,6 +46,8 @@ pub(crate) struct Options<'a> {
     pub base: &'a str,
     /// Its origin, `https://example.org`, or nothing.
     pub origin: &'a str,
+    /// The folder of a group, with articles of its own.
+    pub own: Option<&'a Path>,
     /// Whether it is kept on the device. Without, its worker is the one that removes what an earlier site kept.
     pub offline: bool,
 }
@@ -64,6 +68,7 @@ pub(crate) fn site(
     let &Options {
         base,
         origin,
+        own,
         offline,
     } = options;
     let target = project::target(root);
@@ -130,6 +135,7 @@ pub(crate) fn site(
     let full = version::full(&scripts, &assets, &named)?;
     let about = pages::AboutTheBuild {
         offline,
+        own,
         day: day::of_the_source(root),
         crates: &crates,
     };
@@ -247,6 +253,11 @@ fn naming(
     script(&scripts.join(file), &names)
 }
 
+/// Whether a page is kept on a device only once it was read: one of many of its kind.
+fn is_read_first(path: &str) -> bool {
+    species_pages::is_one(path) || key::is_one(path) || articles::is_one(path)
+}
+
 /// The service worker with the list of the files that it keeps in it, each with its digest, and with its language where it is of use
 /// in one alone. The cache's name is
 /// the digest of all paths and bytes, and of the worker's own code: a changed
@@ -260,7 +271,7 @@ fn worker(scripts: &Path, files: &[File]) -> Result<File> {
     let version = digest(all.chain([("sw.js", code.as_slice())]));
     let list: Vec<_> = files
         .iter()
-        .filter(|file| !species_pages::is_one(&file.path) && !key::is_one(&file.path))
+        .filter(|file| !is_read_first(&file.path))
         .map(|file| {
             let mut entry = vec![file.address().to_owned(), file.integrity()];
             entry.extend(pages::only_in(&file.path).map(str::to_owned));

@@ -3,7 +3,7 @@
 //! digest, since that takes seconds.
 
 use crate::build::assets::{File, hex};
-use crate::build::{key, species_pages};
+use crate::build::is_read_first;
 use crate::project;
 use flate2::{Compression, write::GzEncoder};
 use sha2::{Digest as _, Sha256};
@@ -29,7 +29,7 @@ impl<'a> Text<'a> {
     pub(crate) fn of(file: &'a File) -> Self {
         Self {
             bytes: &file.bytes,
-            best: !species_pages::is_one(&file.path) && !key::is_one(&file.path),
+            best: !is_read_first(&file.path),
         }
     }
 }

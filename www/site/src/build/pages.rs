@@ -1,13 +1,14 @@
 //! Renders the static pages from their files in `www/pages`.
 
+use crate::build::articles::Articles;
 use crate::build::assets::{Assets, File};
 use crate::build::key::{self, Key};
 use crate::build::snippets::{self, Gaps};
 use crate::build::species_pages::{self, Facts};
 use crate::build::template::{Template, fill};
 use crate::build::{
-    addresses, interface, languages, markdown, notices, sources, species_list, static_answers,
-    version,
+    addresses, articles, interface, languages, markdown, notices, sources, species_list,
+    static_answers, version,
 };
 use anyhow::{Context, Result};
 use calc_view::form::{FormOptions, Sheet, Towns, View, frame, no_table};
@@ -38,6 +39,10 @@ const PAGES: &[Page] = &[
     Page {
         folder: "species/",
         file: "species.html",
+    },
+    Page {
+        folder: "articles/",
+        file: "articles.html",
     },
     Page {
         folder: "example/",
@@ -86,6 +91,7 @@ const NAV: &[(&str, Word)] = &[
     ("", m::SHELL_NAV_TREE),
     ("list/", m::TREES_NAV),
     ("species/", m::SHELL_NAV_SPECIES),
+    ("articles/", m::ARTICLES_TITLE),
     ("method/", m::SHELL_NAV_METHOD),
     ("sources/", m::SHELL_NAV_SOURCES),
 ];
@@ -94,6 +100,8 @@ const NAV: &[(&str, Word)] = &[
 pub(crate) struct AboutTheBuild<'a> {
     /// Whether the site is kept on the device, and says so.
     pub offline: bool,
+    /// The folder of a group, with articles of its own.
+    pub own: Option<&'a Path>,
     /// The day of the source.
     pub day: Option<NaiveDate>,
     /// Whose work is in the module.
@@ -124,6 +132,7 @@ pub(crate) fn render(
     let mut files = Vec::new();
     let facts = species_pages::facts(root)?;
     let key = Key::read(root)?;
+    let articles = articles::read(root, about.own, sources::known(root, about.own)?)?;
     for language in languages::all() {
         let site = Site {
             root,
@@ -132,6 +141,7 @@ pub(crate) fn render(
             language,
             facts: &facts,
             key: &key,
+            articles: &articles,
         };
         files.extend(languages::speaking(language, || site.render(assets, full))?);
     }
@@ -148,6 +158,7 @@ struct Site<'a> {
     facts: &'a [Facts],
     /// The steps of the key.
     key: &'a Key,
+    articles: &'a Articles,
 }
 
 impl Site<'_> {
@@ -191,7 +202,11 @@ impl Site<'_> {
             }
             common.insert("nav", self.nav(here));
             common.insert("alternates", self.alternates(here));
-            let [ahead, script] = head_of(&page, &calculator, &common["element-js"]);
+            let calculates = fill(&file, page.head("calculator").unwrap_or_default(), common)?;
+            let [ahead, script] = match &*calculates {
+                "yes" => [calculator.clone(), element_script(&common["element-js"])],
+                _ => Default::default(),
+            };
             common.insert("ahead", ahead);
             common.insert("head", script);
             let body = page.body(common)?;
@@ -227,6 +242,17 @@ impl Site<'_> {
             let path = format!("{home}{}index.html", facts.folder);
             write(path, "species-one.html", Some(&facts.folder), &mut common)?;
         }
+        for id in self.articles.ids() {
+            let shown = self.articles.show(id, self.language, &site_home)?;
+            let calculates = String::from(if shown.calculates { "yes" } else { "" });
+            common.insert("article-title", shown.title);
+            common.insert("article-summary", shown.summary);
+            common.insert("article-body", shown.body);
+            common.insert("article-calculates", calculates);
+            let folder = articles::folder(id);
+            let path = format!("{home}{folder}index.html");
+            write(path, "article.html", Some(&folder), &mut common)?;
+        }
         if self.language == languages::FIRST {
             // One for every language: a server knows one page for what it has not.
             common.insert("nowhere-in-others", self.nowhere_in_others());
@@ -234,9 +260,8 @@ impl Site<'_> {
         }
         // The bare pages for frames have neither head nor foot.
         let bare = Template::read("www/pages/frame.html", &read("frame.html")?)?;
-        let [ahead, script] = head_of(&bare, &calculator, &common["element-js"]);
-        common.insert("ahead", ahead);
-        common.insert("head", script);
+        common.insert("ahead", calculator.clone());
+        common.insert("head", element_script(&common["element-js"]));
         common.insert("policy", FRAME_POLICY.to_owned());
         for kind in Kind::ALL {
             let name = kind.name();
@@ -351,7 +376,7 @@ impl Site<'_> {
             _ => escaped(&m::SHELL_NOT_REVIEWED) + " ",
         };
         values.insert("unread", unread);
-        let sources = sources::make(root)?;
+        let sources = sources::make(root, self.about.own)?;
         values.insert("source-count", sources.count.to_string());
         values.insert("source-groups", sources.groups);
         values.insert("source-list", sources.list);
@@ -387,6 +412,7 @@ impl Site<'_> {
             let said = format!("<code>{directive} <span data-origin>{origin}</span>{more}</code>");
             values.insert(name, said);
         }
+        values.insert("article-list", self.articles.list(self.language, &home));
         values.insert("home", home);
         values.insert("interface", interface::table()?);
         Ok(values)
@@ -513,16 +539,10 @@ pub(crate) fn only_in(path: &str) -> Option<&'static str> {
 const CLIMATE_PAPER: &str = "<span lang=\"en\">Hijmans, Cameron, Parra, Jones and Jarvis 2005, \
      <i>International Journal of Climatology</i> 25:1965–1978</span>";
 
-/// What a page with the calculator in it loads: first the links by which the browser asks for all of it at once and not
-/// for one file after the other, which stand before any script that holds the page up; then the script itself, behind
-/// the one that says when it does not arrive.
-fn head_of(page: &Template, ahead: &str, element: &str) -> [String; 2] {
-    if page.head("calculator").is_ok_and(|value| value == "yes") {
-        let script = format!("<script type=\"module\" src=\"{element}\"></script>\n");
-        [ahead.to_owned(), script]
-    } else {
-        Default::default()
-    }
+/// What a page with the calculator in it loads behind the links by which the browser asks for all of it at once, which
+/// stand before any script that holds the page up.
+fn element_script(element: &str) -> String {
+    format!("<script type=\"module\" src=\"{element}\"></script>\n")
 }
 
 /// The policy of our own pages: nothing but our own files, and WebAssembly.

@@ -13,6 +13,8 @@ use std::collections::BTreeMap;
 use std::path::Path;
 
 const FILE: &str = "content/evidence/sources.csv";
+/// The same of a group, in its own folder.
+const OWN: &str = "sources.csv";
 /// What sources are used for, in the order of the page, as the table has it; a blank in it is written `_`.
 const GROUPS: [&str; 13] = [
     "response",
@@ -60,8 +62,39 @@ pub(crate) struct SourceList {
 /// # Errors
 /// A column that is missing, a row without id or title, an id twice, a group, part or grade without words: each with
 /// file and line.
-pub(crate) fn make(root: &Path) -> Result<SourceList> {
-    Ok(list(&Table::read(root, FILE)?)?)
+pub(crate) fn make(root: &Path, own: Option<&Path>) -> Result<SourceList> {
+    Ok(list(&table(root, own)?)?)
+}
+
+/// The table of sources, with that in the folder of a group behind it.
+fn table(root: &Path, own: Option<&Path>) -> Result<Table<Source>, Defect> {
+    let mut table = Table::<Source>::read(root, FILE)?;
+    if let Some(own) = own.filter(|own| own.join(OWN).is_file()) {
+        table.rows.extend(Table::<Source>::read(own, OWN)?.rows);
+    }
+    Ok(table)
+}
+
+/// What a text that cites a source needs to know of it.
+pub(crate) struct Known {
+    /// What people know it by.
+    pub(crate) label: String,
+    /// Whether it is only remembered, so that nothing may rest on it.
+    pub(crate) remembered: bool,
+}
+
+/// All sources by id.
+///
+/// # Errors
+/// A table that can't be read.
+pub(crate) fn known(root: &Path, own: Option<&Path>) -> Result<BTreeMap<String, Known>> {
+    let table = table(root, own)?;
+    let known = |row: &RowAt<Source>| {
+        let remembered = row.grade_ceiling == "MEMORY" || row.id.ends_with("MEM");
+        let label = row.label.clone();
+        (row.id.clone(), Known { label, remembered })
+    };
+    Ok(table.rows.iter().map(known).collect())
 }
 
 const METHODS: &str = "content/rules/methods.csv";
@@ -313,7 +346,7 @@ mod tests {
     #[test]
     fn a_source_for_something_without_words_is_named_by_its_line() {
         let root = crate::project::root().expect("the project");
-        let made = make(&root).expect("the table");
+        let made = make(&root, None).expect("the table");
         for group in GROUPS {
             assert!(
                 made.list

@@ -31,9 +31,11 @@ pub(crate) fn run(options: &args::Build) -> Result<()> {
         "/" if options.wordpress => hosts::WORDPRESS_BASE,
         base => base,
     };
+    let own = options.own.as_deref().map(folder::of_a_group).transpose()?;
     let place = build::Options {
         base,
         origin: &options.origin,
+        own: own.as_deref(),
         offline: !options.no_offline,
     };
     let mut files = build::site(&root, &place, options.quiet, &say)?;

@@ -125,6 +125,22 @@ pub(super) fn in_table(out: &mut Page<'_>, cx: &Region<'_>) {
     }
 }
 
+/// The trunk alone, where a ring may be cut.
+pub(super) fn drawn(out: &mut Page<'_>, cx: &Region<'_>) {
+    if let Some((stem, ring)) = largest(cx).and_then(|stem| Some((stem, stem.ring.as_ref()?))) {
+        out.open("figure");
+        draw(out, cx, stem, ring);
+        out.close();
+    }
+}
+
+/// The cut from the side alone.
+pub(super) fn cut_alone(out: &mut Page<'_>, cx: &Region<'_>) {
+    if let Some(stem) = largest(cx) {
+        draw_cut(out, cx, stem);
+    }
+}
+
 /// Whether the species has thorns.
 fn thorns(cx: &Region<'_>) -> bool {
     cx.say.question.tree.species.cautions.contains(&"TH1")

@@ -220,7 +220,8 @@ fn year_labels() -> YearLabels<'static> {
     }
 }
 
-fn tape(out: &mut Page<'_>, cx: &Region<'_>) {
+/// The year tape with its key.
+pub(super) fn tape(out: &mut Page<'_>, cx: &Region<'_>) {
     let answer = cx.say.answer;
     let timing = &answer.timing;
     let Some(first) = timing.tape.first() else {

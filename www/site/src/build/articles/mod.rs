@@ -1,0 +1,470 @@
+//! Articles: Markdown files with a head, a folder a language, the project's own and those of a group.
+
+mod head;
+mod picture;
+mod text;
+
+use crate::build::languages;
+use crate::build::lines::Lines;
+use crate::build::sources::Known;
+use anyhow::{Context as _, Result, bail};
+use calc_view::measure;
+use calc_view::out::{Html, escaped};
+use calc_view::page::Page;
+use calc_view::words::m;
+use head::{Calculator, Head};
+use std::collections::BTreeMap;
+use std::fmt::Write as _;
+use std::path::{Path, PathBuf};
+use text::{Around, BARE, Section};
+
+/// Where the project's own are.
+const FOLDER: &str = "content/articles";
+
+/// A file of an article in one language.
+struct Written {
+    /// The file, as people are told of it.
+    file: String,
+    text: String,
+    head: Head,
+    /// Where the text begins behind the head, at which byte.
+    begin: usize,
+}
+
+/// An article, in the languages that it is written in.
+pub(crate) struct Article {
+    /// Its name in addresses: that of its file.
+    pub(crate) id: String,
+    written: BTreeMap<&'static str, Written>,
+    /// Whether it is a group's.
+    own: bool,
+}
+
+/// All articles, and what they are made with.
+pub(crate) struct Articles {
+    all: Vec<Article>,
+    root: PathBuf,
+    /// The folder of a group.
+    own: Option<PathBuf>,
+    sources: BTreeMap<String, Known>,
+}
+
+/// What the page of an article shows.
+pub(crate) struct Shown {
+    pub(crate) title: String,
+    pub(crate) summary: String,
+    pub(crate) body: String,
+    /// Whether there is a calculator in it.
+    pub(crate) calculates: bool,
+}
+
+/// Whether a file is the page of an article: no device keeps it before it is read.
+pub(crate) fn is_one(path: &str) -> bool {
+    let own = languages::of(path).1;
+    own.strip_prefix("articles/")
+        .is_some_and(|rest| rest != "index.html")
+}
+
+/// The folder of an article's page.
+pub(crate) fn folder(id: &str) -> String {
+    format!("articles/{id}/")
+}
+
+/// Reads the project's articles, and those in the folder `articles` of a group's own folder.
+///
+/// # Errors
+/// A file that is no article, with file and line; one of the project's that a language lacks.
+pub(crate) fn read(
+    root: &Path,
+    own: Option<&Path>,
+    sources: BTreeMap<String, Known>,
+) -> Result<Articles> {
+    let mut all = gather(&root.join(FOLDER), FOLDER, false)?;
+    for article in &all {
+        for language in languages::all() {
+            if !article.written.contains_key(language) {
+                bail!("{FOLDER}/{language}/{}.md is not there", article.id);
+            }
+        }
+    }
+    if let Some(folder) = own.map(|own| own.join("articles")).filter(|it| it.is_dir()) {
+        for article in gather(&folder, &folder.display().to_string(), true)? {
+            // A group may say something in other words; its own article stands in place of ours.
+            all.retain(|known| known.id != article.id);
+            all.push(article);
+        }
+    }
+    let rank = |article: &Article| {
+        let head = &article.in_language(languages::FIRST).0.head;
+        (head.order, head.title.to_lowercase())
+    };
+    all.sort_by_key(rank);
+    Ok(Articles {
+        all,
+        root: root.to_owned(),
+        own: own.map(Path::to_owned),
+        sources,
+    })
+}
+
+fn gather(folder: &Path, told: &str, own: bool) -> Result<Vec<Article>> {
+    let mut all: BTreeMap<String, BTreeMap<&'static str, Written>> = BTreeMap::new();
+    for language in languages::all() {
+        let inside = folder.join(language);
+        if !inside.is_dir() {
+            continue;
+        }
+        let entries = std::fs::read_dir(&inside)
+            .with_context(|| format!("{} can't be read", inside.display()))?;
+        for entry in entries {
+            let path = entry?.path();
+            if path.extension().is_none_or(|ending| ending != "md") {
+                continue;
+            }
+            let id = path.file_stem().unwrap_or_default().to_string_lossy();
+            let file = format!("{told}/{language}/{id}.md");
+            let fits = |c: char| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-';
+            if id.is_empty() || !id.chars().all(fits) {
+                bail!("{file}:1: a name is of small letters, digits and -, as before-you-start.md");
+            }
+            let text = std::fs::read_to_string(&path)
+                .with_context(|| format!("{file} can't be read"))?
+                .replace("\r\n", "\n");
+            let (head, begin) = head::read(&Lines::of(&file, &text))?;
+            let written = Written {
+                file,
+                text,
+                head,
+                begin,
+            };
+            all.entry(id.into_owned())
+                .or_default()
+                .insert(language, written);
+        }
+    }
+    let article = |(id, written)| Article { id, written, own };
+    Ok(all.into_iter().map(article).collect())
+}
+
+impl Article {
+    /// It in a language, or in one that it is written in, with that one.
+    fn in_language(&self, language: &str) -> (&Written, &'static str) {
+        let found = self.written.get_key_value(language);
+        let first = self.written.first_key_value();
+        let (language, written) = found.or(first).expect("it is written in a language");
+        (written, language)
+    }
+}
+
+impl Articles {
+    /// The folders of their pages.
+    pub(crate) fn ids(&self) -> impl Iterator<Item = &str> {
+        self.all.iter().map(|article| article.id.as_str())
+    }
+
+    /// The list of them in the language in use.
+    pub(crate) fn list(&self, language: &str, home: &str) -> String {
+        let mut html = Html::default();
+        let out = &mut Page::new(&mut html);
+        out.open_class("ul", "ways");
+        for article in &self.all {
+            let (written, spoken) = article.in_language(language);
+            out.open("li");
+            if spoken != language {
+                out.attr("lang", spoken);
+            }
+            out.open("a");
+            out.attr("href", &format!("{home}{}", folder(&article.id)));
+            out.text(written.head.title.as_str());
+            out.close();
+            out.p(written.head.summary.as_str());
+            out.close();
+        }
+        out.close();
+        html.into_string()
+    }
+
+    /// An article's page in the language in use.
+    ///
+    /// # Errors
+    /// What is wrong in its text or its head, with file and line.
+    pub(crate) fn show(&self, id: &str, language: &str, home: &str) -> Result<Shown> {
+        let article = self.all.iter().find(|article| article.id == id);
+        let article = article.with_context(|| format!("no article is called {id}"))?;
+        let (written, spoken) = article.in_language(language);
+        let head = &written.head;
+        let lines = Lines::of(&written.file, &written.text);
+        for source in head
+            .sources
+            .iter()
+            .filter(|id| !BARE.contains(&id.as_str()))
+        {
+            match self.sources.get(source) {
+                None => {
+                    let what = format!("sources: {source} is in no table of sources");
+                    return Err(lines.problem(0, what));
+                }
+                Some(known) if known.remembered => {
+                    let what = format!("sources: {source} is only remembered: nothing rests on it");
+                    return Err(lines.problem(0, what));
+                }
+                Some(_) => {}
+            }
+        }
+        let around = Around {
+            home,
+            sources: &head.sources,
+            strict: !article.own,
+        };
+        let sections = text::read(&lines, written.begin, &around)?;
+        let has = |holds: fn(&Section) -> bool| sections.iter().any(holds);
+        for (name, there, said) in [
+            ("picture", head.picture.is_some(), has(|it| it.pictured)),
+            (
+                "calculator",
+                head.calculator.is_some(),
+                has(|it| it.calculates),
+            ),
+        ] {
+            if there != said {
+                let what =
+                    format!("{name} stands in the head and {{{name}}} in the text, or neither");
+                return Err(lines.problem(0, what));
+            }
+        }
+        let drawn = match &head.picture {
+            Some(picture) => picture
+                .draw(&self.root, self.own.as_deref(), home)
+                .map_err(|error| lines.problem(0, format!("{error:#}")))?,
+            None => String::new(),
+        };
+        let mut body = self.body(head, &sections, &drawn, language, home);
+        if spoken != language {
+            let note = escaped(&m::ARTICLES_OTHER_LANGUAGE);
+            body = format!("<p class=\"soft\">{note}</p><div lang=\"{spoken}\">{body}</div>");
+        }
+        Ok(Shown {
+            title: escaped(&head.title),
+            summary: escaped(&head.summary),
+            body,
+            calculates: head.calculator.is_some(),
+        })
+    }
+
+    fn body(
+        &self,
+        head: &Head,
+        sections: &[Section],
+        drawn: &str,
+        language: &str,
+        home: &str,
+    ) -> String {
+        let mut out = String::from("<article class=\"art\">\n");
+        let put = |out: &mut String, text: std::fmt::Arguments<'_>| {
+            // Memory takes whatever is written to it.
+            let _ = out.write_fmt(text);
+        };
+        put(
+            &mut out,
+            format_args!(
+                "<div class=\"top\"><p><a href=\"{home}articles/\">{}</a></p><h1>{}</h1><p class=\"lede\">{}</p></div>\n",
+                escaped(&m::ARTICLES_ALL),
+                escaped(&head.title),
+                escaped(&head.summary)
+            ),
+        );
+        put(
+            &mut out,
+            format_args!(
+                "<nav class=\"toc\" aria-label=\"{}\"><ul>",
+                escaped(&m::ARTICLES_INSIDE)
+            ),
+        );
+        let titled = || sections.iter().filter(|section| !section.title.is_empty());
+        for section in titled() {
+            let (id, title) = (&section.id, escaped(&section.title));
+            put(
+                &mut out,
+                format_args!("<li><a href=\"#{id}\">{title}</a></li>"),
+            );
+        }
+        out.push_str("</ul></nav>\n");
+        for section in sections {
+            let (tag, title) = match section.title.is_empty() {
+                true => ("div".to_owned(), String::new()),
+                false => (
+                    format!("section aria-labelledby=\"{}\"", section.id),
+                    format!(
+                        "<h2 id=\"{}\">{}</h2>\n",
+                        section.id,
+                        escaped(&section.title)
+                    ),
+                ),
+            };
+            let side = match section.side.is_empty() {
+                true => String::new(),
+                false => format!("<div class=\"side\">{}</div>", section.side),
+            };
+            put(
+                &mut out,
+                format_args!(
+                    "<{tag} class=\"part\"><div class=\"body\">{title}{}</div>{side}",
+                    section.body
+                ),
+            );
+            if section.pictured {
+                put(&mut out, format_args!("<div class=\"full\">{drawn}</div>"));
+            }
+            if let Some(calculator) = head.calculator.as_ref().filter(|_| section.calculates) {
+                let element = element(calculator, language, home);
+                put(
+                    &mut out,
+                    format_args!("<div class=\"full\">{element}</div>"),
+                );
+            }
+            let name = tag.split(' ').next().unwrap_or_default();
+            put(&mut out, format_args!("</{name}>\n"));
+        }
+        self.end(&mut out, head, home);
+        out.push_str("</article>\n");
+        out
+    }
+
+    /// What it rests on, who wrote it, and when it was read through.
+    fn end(&self, out: &mut String, head: &Head, home: &str) {
+        let mut html = Html::default();
+        let page = &mut Page::new(&mut html);
+        page.open_class("div", "part");
+        page.open_class("div", "body");
+        page.heading(2, "", "article-sources", &m::ARTICLES_SOURCES);
+        page.open_class("ol", "cited");
+        for (at, id) in head.sources.iter().enumerate() {
+            let label = self
+                .sources
+                .get(id)
+                .map_or(id.as_str(), |known| &known.label);
+            page.open("li");
+            page.attr("id", &format!("source-{}", at + 1));
+            page.open("a");
+            page.attr("href", &format!("{home}sources/#{id}"));
+            page.attr("lang", "en");
+            page.text(label);
+            page.close_two();
+        }
+        page.close_two();
+        page.open_class("div", "side");
+        page.heading(3, "", "", &m::ARTICLES_WRITTEN);
+        let count = head.sources.len();
+        let read = measure::day_year(head.reviewed);
+        match head.by.as_str() {
+            "" => page.p(m::articles_by_the_project(count, &read)),
+            by => page.p(m::articles_by(m::ArticlesBy {
+                by,
+                count,
+                read: &read,
+            })),
+        }
+        page.p(m::ARTICLES_DEFERS);
+        page.open("p");
+        page.open_class("a", "btn");
+        page.attr("href", home);
+        page.text(m::SHELL_PLAN);
+        page.close_all(4);
+        out.push_str(&html.into_string());
+    }
+}
+
+/// The element of a calculator, with what stands there while it is not.
+fn element(calculator: &Calculator, language: &str, home: &str) -> String {
+    let name = calculator.kind.name();
+    let mut presets = String::new();
+    for (key, value) in &calculator.presets {
+        let _ = write!(presets, " {key}=\"{}\"", escaped(value));
+    }
+    let asks = escaped(&calc_view::words::calculators::asks(calculator.kind));
+    let link = escaped(&m::ARTICLES_CALCULATOR_LATER);
+    format!(
+        "<slipbark-{name} class=\"reserve\" lang=\"{language}\" heading-level=\"2\"{presets}><h2>{asks}</h2><p>{link}</p><p><a href=\"{home}\">{}</a></p></slipbark-{name}>",
+        escaped(&m::SHELL_PLAN)
+    )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::build::sources;
+    use crate::project;
+
+    #[test]
+    fn the_articles_of_the_project_are_made_in_every_language() -> Result<()> {
+        let root = project::root()?;
+        let articles = read(&root, None, sources::known(&root, None)?)?;
+        assert!(articles.ids().count() >= 10);
+        let mut wrong = Vec::new();
+        for language in languages::all() {
+            languages::speaking(language, || {
+                for id in articles.ids() {
+                    match articles.show(id, language, "/") {
+                        Ok(shown) => assert!(shown.body.contains("<figure"), "{id}"),
+                        Err(error) => wrong.push(format!("{error:#}")),
+                    }
+                }
+            });
+        }
+        assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+        Ok(())
+    }
+
+    #[test]
+    fn a_group_adds_its_own_articles_and_sources_and_may_speak_one_language_alone() -> Result<()> {
+        let own = std::env::temp_dir().join(format!("slipbark-own-{}", std::process::id()));
+        std::fs::create_dir_all(own.join("articles/en"))?;
+        let header =
+            std::fs::read_to_string(project::root()?.join("content/evidence/sources.csv"))?;
+        let header = header.lines().next().unwrap_or_default();
+        let columns = header.split(',').count();
+        let mut row = vec!["OUR1", "practice"];
+        row.resize(columns, "");
+        let mut row: Vec<String> = row.into_iter().map(str::to_owned).collect();
+        for (at, column) in header.split(',').enumerate() {
+            match column {
+                "title" | "label" => row[at] = "Our own count".to_owned(),
+                "part_read" => row[at] = "whole".to_owned(),
+                "grade_ceiling" => row[at] = "PUBLISHED".to_owned(),
+                _ => {}
+            }
+        }
+        std::fs::write(
+            own.join("sources.csv"),
+            format!("{header}\n{}\n", row.join(",")),
+        )?;
+        let text = "---\ntitle: Our wood\nsummary: Where we work.\nsources: OUR1\nreviewed: 2026-11-01\nby: The <b> group\n---\nWe ring 9 trees [OUR1].\n";
+        std::fs::write(own.join("articles/en/our-wood.md"), text)?;
+        let root = project::root()?;
+        let articles = read(&root, Some(&own), sources::known(&root, Some(&own))?)?;
+        let english = languages::speaking("en", || articles.show("our-wood", "en", "/"))?;
+        assert!(
+            english.body.contains("The &lt;b&gt; group, from 1 source"),
+            "{}",
+            english.body
+        );
+        assert!(
+            english.body.contains("Our own count</a>"),
+            "{}",
+            english.body
+        );
+        let spanish = languages::speaking("es", || articles.show("our-wood", "es", "/es/"))?;
+        assert!(
+            spanish.body.contains("aún no está en español"),
+            "{}",
+            spanish.body
+        );
+        assert!(
+            spanish.body.contains("<div lang=\"en\">"),
+            "{}",
+            spanish.body
+        );
+        std::fs::remove_dir_all(&own)?;
+        Ok(())
+    }
+}
