@@ -115,9 +115,14 @@ fn firefox_answers_after_the_server_has_stopped() {
             .await?;
         server.stop();
         // The driver's own reload passes the worker by; a reader's does not.
-        browser.run("location.reload();").await?;
         browser
-            .until("the page again", "navigator.serviceWorker.controller")
+            .run("window.isBefore = true; location.reload();")
+            .await?;
+        browser
+            .until(
+                "the page again",
+                "!window.isBefore && navigator.serviceWorker.controller",
+            )
             .await?;
         expect_an_answer(&browser).await?;
         crate::kept::keep_a_draft(&browser).await?;
