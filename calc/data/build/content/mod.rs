@@ -13,6 +13,7 @@ pub(crate) mod list;
 mod methods;
 mod months;
 mod names;
+mod natives;
 mod outlook;
 mod regional;
 mod sizes;
@@ -36,6 +37,7 @@ const DATA_VERSION: &str = "2026-11-29";
 pub(crate) fn read(root: &Path) -> Result<Reference, Defect> {
     let sources = sources::Sources::read(root)?;
     let listed = species::read(root, &sources)?;
+    natives::check(root)?;
     let regional = regional::read(root, &sources, listed)?;
     let (outlook, outlook_species) = outlook::read(root, &sources, listed)?;
     Ok(Reference {

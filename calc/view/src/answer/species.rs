@@ -8,38 +8,32 @@ use calc::answer::Answer;
 use calc::question::Question;
 use calc::reference::Reference;
 
-/// Writes how the tree is told from those that it is mistaken for; nothing where no look-alike is known.
-pub fn look_alikes(
-    out: &mut dyn Out,
-    reference: &'static Reference,
-    question: &Question,
-    answer: &Answer,
-    options: &HostOptions<'_>,
-) {
-    let cx = region(reference, question, answer, options);
-    if let Some(part) = confidence::identity(&cx) {
-        (part.body)(&mut Page::new(out), &cx);
-    }
-}
-
-/// Writes when the bark slips, the cautions, and folded behind them what comes after, the methods and the working.
+/// Writes when the bark slips, the cautions, and folded behind them what comes after, the methods and the working. `when` says
+/// the first in the page's own way; the part of the answer is then folded too.
 pub fn parts(
     out: &mut dyn Out,
     reference: &'static Reference,
     question: &Question,
     answer: &Answer,
     options: &HostOptions<'_>,
+    when: Option<&dyn Fn(&mut Page<'_>)>,
 ) {
     let cx = region(reference, question, answer, options);
     let out = &mut Page::new(out);
     out.open_class("div", "two");
     out.open("div");
-    shown(out, &cx, &season::part(&cx));
+    match when {
+        Some(when) => when(out),
+        None => shown(out, &cx, &season::part(&cx)),
+    }
     out.close();
     out.open("div");
     shown(out, &cx, &cautions::part(&cx));
     out.close_two();
     out.open_class("div", "folds cols");
+    if when.is_some() {
+        folded(out, &cx, &season::part(&cx));
+    }
     let after = visits::part(&cx).into_iter().chain(habitat::part(&cx));
     let rest = [method::part(&cx), confidence::part(&cx), working::part(&cx)];
     for part in after.chain(rest) {

@@ -10,6 +10,7 @@
 //! mark::swatch(out, Swatch::Hatch)                      inline key symbol, class gm
 //! mark::brand(out)  mark::sun(out)                      page head
 //! glyph::glyph(out, Glyph::Do)                           the outcomes and the buttons, class gl
+//! bands::bands(out, &rows, &months, says)               best days of bands of states, a row each
 //! range::range(out, &RangeBar, &RangeLabels)            minutes or years, low to high
 //! range::shares(out, &[ShareBar], &SharesLabels)        0 to 100 in 100, one bar a row
 //! ruler::foot(out, width_mm, inches, centimetres)       print: 1:1
@@ -32,6 +33,7 @@
 //! Strokes do not scale (`vector-effect` in calc.css). Hatches are presentation attributes
 //! (`fill="url(#h)"`), since policies refuse style attributes; the ids live in [`mark::defs`].
 
+pub mod bands;
 pub mod glyph;
 pub mod mark;
 pub mod number;

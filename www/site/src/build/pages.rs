@@ -3,6 +3,7 @@
 use crate::build::articles::Articles;
 use crate::build::assets::{Assets, File};
 use crate::build::key::{self, Key};
+use crate::build::natives::Natives;
 use crate::build::snippets::{self, Gaps};
 use crate::build::species_pages::{self, Facts};
 use crate::build::template::{Template, fill};
@@ -133,6 +134,7 @@ pub(crate) fn render(
     let facts = species_pages::facts(root)?;
     let key = Key::read(root)?;
     let articles = articles::read(root, about.own, sources::known(root, about.own)?)?;
+    let natives = Natives::read(root)?;
     for language in languages::all() {
         let site = Site {
             root,
@@ -142,6 +144,7 @@ pub(crate) fn render(
             facts: &facts,
             key: &key,
             articles: &articles,
+            natives: &natives,
         };
         files.extend(languages::speaking(language, || site.render(assets, full))?);
     }
@@ -159,6 +162,8 @@ struct Site<'a> {
     /// The steps of the key.
     key: &'a Key,
     articles: &'a Articles,
+    /// What may follow a tree.
+    natives: &'a Natives,
 }
 
 impl Site<'_> {
@@ -238,7 +243,8 @@ impl Site<'_> {
         for facts in self.facts {
             let name = calc_view::words::phrase::tree(facts.species);
             common.insert("species-name", calc_view::words::phrase::sentence(name));
-            common.insert("species-one-body", species_pages::body(facts, &site_home));
+            let body = species_pages::body(facts, &site_home, self.natives, self.key.marks());
+            common.insert("species-one-body", body);
             let path = format!("{home}{}index.html", facts.folder);
             write(path, "species-one.html", Some(&facts.folder), &mut common)?;
         }

@@ -3,7 +3,8 @@
 
 use super::species_asked::{answered, free, is_clone, named, shown, suits};
 use super::static_answers::{ask, question};
-use super::{leaf_marks, species_list};
+use super::{leaf_marks, look_alikes, species_after, species_list};
+use crate::build::natives::Natives;
 use anyhow::Result;
 use calc::answer::{Answer, Outcome, without_changes};
 use calc::models::season::Local;
@@ -18,7 +19,8 @@ use calc_view::measure;
 use calc_view::out::Html;
 use calc_view::page::Page;
 use calc_view::words::{m, phrase, region};
-use chrono::NaiveDate;
+use chrono::{Datelike as _, NaiveDate};
+use std::collections::BTreeMap;
 use std::path::Path;
 
 /// Trunk sizes of the tables, inches.
@@ -166,8 +168,13 @@ fn states(free: &Typed) -> Result<Vec<(&'static str, NaiveDate, NaiveDate)>> {
     Ok(states)
 }
 
-/// The body of the page, in the language in use.
-pub(crate) fn body(facts: &Facts, home: &str) -> String {
+/// The body of the page, in the language in use. `all` has the marks of its look-alikes.
+pub(crate) fn body(
+    facts: &Facts,
+    home: &str,
+    natives: &Natives,
+    all: &BTreeMap<String, Marks>,
+) -> String {
     let sources = format!("{home}sources/");
     let options = HostOptions {
         heading_level: 2,
@@ -178,16 +185,25 @@ pub(crate) fn body(facts: &Facts, home: &str) -> String {
     calc_view::draw::mark::defs(&mut html);
     let out = &mut Page::new(&mut html);
     head(out, facts, home);
-    know(out, facts, home, &options);
+    know(out, facts, home, all);
     let (question, answer) = facts.middle();
-    answer::species::parts(out.sink(), calc_data::whole(), question, answer, &options);
-    out.open_class("div", "two");
+    let bands = bands_of(facts);
+    let when = |out: &mut Page<'_>| when(out, facts, &bands);
+    let when: Option<&dyn Fn(&mut Page<'_>)> = is_ringed(facts).then_some(&when);
+    answer::species::parts(
+        out.sink(),
+        calc_data::whole(),
+        question,
+        answer,
+        &options,
+        when,
+    );
     wide(out, facts);
-    near(out, facts);
-    out.close();
     out.open_class("div", "folds cols");
+    near(out, facts);
     by_month(out, facts);
-    by_state(out, facts);
+    species_after::cut(out, facts.species, facts.middle().0.units);
+    species_after::follows(out, facts.species, natives, home);
     out.close();
     html.into_string()
 }
@@ -271,8 +287,7 @@ fn fact(out: &mut Page<'_>, name: &str, said: String, more: &str) {
 }
 
 /// Plates of its marks, and what it is mistaken for.
-fn know(out: &mut Page<'_>, facts: &Facts, home: &str, options: &HostOptions<'_>) {
-    let (question, answer) = facts.middle();
+fn know(out: &mut Page<'_>, facts: &Facts, home: &str, all: &BTreeMap<String, Marks>) {
     section(out, "know", m::SPECIES_ONE_KNOW.as_ref());
     match &facts.marks {
         Some(marks) => {
@@ -303,7 +318,6 @@ fn know(out: &mut Page<'_>, facts: &Facts, home: &str, options: &HostOptions<'_>
     }
     if !facts.species.look_alikes.is_empty() {
         out.leaf("h3", m::SPECIES_ONE_MISTAKEN);
-        answer::species::look_alikes(out.sink(), calc_data::whole(), question, answer, options);
     }
     out.open("p");
     out.leaf("b", m::SPECIES_ONE_NOT_SURE);
@@ -311,7 +325,9 @@ fn know(out: &mut Page<'_>, facts: &Facts, home: &str, options: &HostOptions<'_>
     out.open("a");
     out.attr("href", &format!("{home}key/"));
     out.text(m::KEY_TITLE);
-    out.close_all(3);
+    out.close_two();
+    look_alikes::write(out, facts.species, all);
+    out.close();
 }
 
 fn section(out: &mut Page<'_>, id: &str, title: &str) {
@@ -324,7 +340,7 @@ fn section(out: &mut Page<'_>, id: &str, title: &str) {
 }
 
 /// Opens a table under its title: its region is told from the section around it by the tree's name.
-fn table(out: &mut Page<'_>, facts: &Facts, title: &str, heads: &[String]) {
+fn table(out: &mut Page<'_>, facts: &Facts, title: &str, heads: &[impl AsRef<str>]) {
     let name = phrase::sentence(phrase::tree(facts.species));
     out.open_table("vh", &format!("{name}: {title}"), heads);
 }
@@ -341,41 +357,84 @@ fn in_two(length: &measure::Both, question: &Question) -> String {
     format!("{} ({})", whole(first), whole(second))
 }
 
-/// Ring, minutes and dangerous ground of five trunks.
+/// Ring, minutes and dangerous ground of five trunks; where none is ringed, that once, and the ground.
 fn wide(out: &mut Page<'_>, facts: &Facts) {
     section(out, "wide", m::SPECIES_ONE_WIDE.as_ref());
-    let heads = [
-        m::SPECIES_ONE_ACROSS,
-        m::SPECIES_ONE_RING,
-        m::SPECIES_ONE_MINUTES,
-        m::SPECIES_ONE_ZONE,
-    ];
-    let heads = heads.map(|head| head.to_string());
-    table(out, facts, &m::SPECIES_ONE_WIDE, &heads);
+    let is_ringed = |answer: &Answer| shown(answer).headline_method == Method::BarkRing;
+    let rings = facts.sizes.iter().any(|(_, answer)| is_ringed(answer));
+    let mut heads = vec![m::SPECIES_ONE_ACROSS];
+    if rings {
+        heads.extend([m::SPECIES_ONE_RING, m::SPECIES_ONE_MINUTES]);
+    } else {
+        heads.push(m::SPECIES_ONE_INSTEAD);
+    }
+    heads.push(m::SPECIES_ONE_ZONE);
+    let heads: Vec<String> = heads.iter().map(ToString::to_string).collect();
+    let methods = facts.sizes.iter();
+    let methods: Vec<Method> = methods
+        .map(|(_, answer)| shown(answer).headline_method)
+        .collect();
+    let one = methods.iter().all(|it| *it == methods[0]) && !rings;
+    if one {
+        let method = m::method_method(methods[0]);
+        out.p(phrase::sentence(&m::species_one_no_ring(method)) + ".");
+    }
+    let shown_heads: Vec<&String> = heads
+        .iter()
+        .enumerate()
+        .filter(|(at, _)| !one || *at != 1)
+        .map(|(_, it)| it)
+        .collect();
+    table(out, facts, &m::SPECIES_ONE_WIDE, &shown_heads);
     for (question, answer) in &facts.sizes {
         out.cell(size(question));
         let shown = shown(answer);
-        let ring = ring_of(shown).filter(|_| shown.headline_method == Method::BarkRing);
-        out.cell(match ring {
-            Some(ring) => in_two(&measure::ring(ring.better_mm), question),
-            None => m::species_one_no_ring(m::method_method(shown.headline_method)).to_string(),
-        });
-        let minutes = shown.effort.as_ref().filter(|_| ring.is_some());
-        out.cell(minutes.map_or_else(String::new, |effort| measure::minutes(effort.likely_min)));
+        let ring = ring_of(shown).filter(|_| is_ringed(answer));
+        if !one {
+            out.cell(match ring {
+                Some(ring) => in_two(&measure::ring(ring.better_mm), question),
+                None if rings => {
+                    m::species_one_no_ring(m::method_method(shown.headline_method)).to_string()
+                }
+                None => m::method_method(shown.headline_method).to_string(),
+            });
+        }
+        if rings {
+            let minutes = shown.effort.as_ref().filter(|_| ring.is_some());
+            out.cell(minutes.map_or_else(String::new, |it| measure::minutes(it.likely_min)));
+        }
         out.cell(in_two(&measure::reach(answer.reach.zone_m), question));
     }
     out.close_table();
-    out.p_class("soft", m::SPECIES_ONE_WIDE_NOTE);
+    out.p_class(
+        "soft",
+        if rings {
+            m::SPECIES_ONE_WIDE_NOTE
+        } else {
+            m::SPECIES_ONE_ZONE_NOTE
+        },
+    );
     out.close();
 }
 
 fn near(out: &mut Page<'_>, facts: &Facts) {
-    section(out, "near", m::SPECIES_ONE_NEAR.as_ref());
+    fold(out, "near", &m::SPECIES_ONE_NEAR, &near_key(facts));
     let mut heads = vec![m::SPECIES_ONE_ACROSS.to_string()];
     heads.extend(FAR.map(str::to_owned));
     outcomes(out, facts, &m::SPECIES_ONE_NEAR, &heads, &facts.near);
     out.p_class("soft", m::SPECIES_ONE_NEAR_NOTE);
-    out.close();
+    out.close_two();
+}
+
+/// At which of the distances the middle trunk may be worked on; at the nearest one that lets it.
+fn near_key(facts: &Facts) -> String {
+    let middle = &facts.near[MIDDLE];
+    let size = size(&facts.middle().0);
+    let free = middle.iter().position(|it| *it != Outcome::Professional);
+    match free {
+        Some(at) => m::species_one_near_from(m::SpeciesOneNearFrom { size, far: FAR[at] }),
+        None => m::species_one_near_never(size),
+    }
 }
 
 fn by_month(out: &mut Page<'_>, facts: &Facts) {
@@ -425,32 +484,103 @@ fn outcomes(
     out.close();
 }
 
-/// The best days by state; nothing for a tree without a date model.
-fn by_state(out: &mut Page<'_>, facts: &Facts) {
-    // Where no ring is cut, no bark has to slip.
-    let rings = facts.middle().1.headline_method == Method::BarkRing || is_clone(&facts.sizes);
-    if facts.states.is_empty() || !rings {
-        return;
+/// Bands of spring; none for a tree without a date model.
+fn bands_of(facts: &Facts) -> Vec<Band> {
+    if is_ringed(facts) {
+        bands(&facts.states)
+    } else {
+        Vec::new()
     }
-    fold(
-        out,
-        "by-state",
-        &m::SPECIES_ONE_BY_STATE,
-        &m::SPECIES_ONE_BY_STATE_KEY,
-    );
-    let heads = [m::SPECIES_ONE_STATE, m::SPECIES_ONE_FROM_TO].map(|head| head.to_string());
+}
+
+/// Whether a ring is cut: where none is, no bark has to slip.
+fn is_ringed(facts: &Facts) -> bool {
+    facts.middle().1.headline_method == Method::BarkRing || is_clone(&facts.sizes)
+}
+
+/// The best days by bands of spring on a year, and folded the states of each.
+fn when(out: &mut Page<'_>, facts: &Facts, bands: &[Band]) {
+    section(out, "bands", m::SPECIES_ONE_BY_STATE.as_ref());
+    let (Some(first), Some(last)) = (bands.first(), bands.last()) else {
+        out.p(m::SPECIES_ONE_NO_BANDS);
+        out.close();
+        return;
+    };
+    let days = |band: &Band| measure::days(band.from, band.to);
+    let key = m::species_one_by_state_key(m::SpeciesOneByStateKey {
+        first: days(first),
+        last: days(last),
+        count: bands.len(),
+    });
+    let months: Vec<String> = m::MEASURE_MONTHS.split(' ').map(phrase::sentence).collect();
+    let drawn: Vec<(String, [u32; 2])> = (1..)
+        .zip(bands)
+        .map(|(at, band)| {
+            let days = |day: NaiveDate| day.ordinal();
+            (at.to_string(), [days(band.from), days(band.to)])
+        })
+        .collect();
+    let says = m::species_one_bands_drawn(phrase::tree(facts.species));
+    out.open("figure");
+    calc_view::draw::bands::bands(out.sink(), &drawn, &months, &says);
+    out.close();
+    fold(out, "by-state", &m::SPECIES_ONE_STATES, &key);
+    let heads = [
+        m::SPECIES_ONE_BAND,
+        m::SPECIES_ONE_FROM_TO,
+        m::SPECIES_ONE_STATE,
+    ];
+    let heads = heads.map(|head| head.to_string());
     table(out, facts, &m::SPECIES_ONE_BY_STATE, &heads);
-    for (code, from, to) in &facts.states {
-        out.cell(region::region(code));
-        out.cell(measure::days(*from, *to));
+    for (at, band) in (1..).zip(bands) {
+        out.cell(at.to_string());
+        out.cell(measure::days(band.from, band.to));
+        let names: Vec<&str> = band
+            .states
+            .iter()
+            .map(|code| region::region(code))
+            .collect();
+        out.cell(phrase::joined_by(&names, ", "));
     }
     out.close_table();
     out.p_class("soft", m::SPECIES_ONE_STATE_NOTE);
-    out.close_two();
+    out.close_all(3);
+}
+
+/// How many bands spring is cut into.
+const BANDS: usize = 5;
+
+/// States in which the best days begin at about the same time.
+struct Band {
+    /// The first and the last of the best days of any of them.
+    from: NaiveDate,
+    to: NaiveDate,
+    states: Vec<&'static str>,
+}
+
+/// Cuts the time between the first and the last beginning into five equal pieces; one in which no state begins is left out.
+fn bands(states: &[(&'static str, NaiveDate, NaiveDate)]) -> Vec<Band> {
+    let (Some((_, first, _)), Some((_, last, _))) = (states.first(), states.last()) else {
+        return Vec::new();
+    };
+    let whole = (*last - *first).num_days() + 1;
+    let piece = |from: NaiveDate| (from - *first).num_days() * BANDS as i64 / whole;
+    let pieces = states.chunk_by(|(_, a, _), (_, b, _)| piece(*a) == piece(*b));
+    pieces
+        .map(|states| Band {
+            from: states
+                .iter()
+                .map(|(_, from, _)| *from)
+                .min()
+                .unwrap_or(*first),
+            to: states.iter().map(|(_, _, to)| *to).max().unwrap_or(*last),
+            states: states.iter().map(|(code, _, _)| *code).collect(),
+        })
+        .collect()
 }
 
 /// Opens a fold up to its body; two elements are open then.
-fn fold(out: &mut Page<'_>, id: &str, title: &str, key: &str) {
+pub(super) fn fold(out: &mut Page<'_>, id: &str, title: &str, key: &str) {
     out.open_class("details", "fold");
     out.attr("id", id);
     out.open_folded(2, title, key);

@@ -93,6 +93,11 @@ impl Key {
         })
     }
 
+    /// The marks of every tree of the table.
+    pub(crate) fn marks(&self) -> &BTreeMap<String, Marks> {
+        &self.marks
+    }
+
     /// The drawing of a tree's fruit: its name, and the tree that it is drawn as.
     fn fruit(&self, tree: &Tree) -> Option<(String, &str)> {
         let question = self

@@ -1,0 +1,71 @@
+//! What a species is mistaken for, beside each other: a drawing of each that has marks, and the mark that tells it apart. Native
+//! ones stand first, since killing one by mistake is the worst error.
+
+use calc::terms::leaf::LeafKind;
+use calc::terms::species::{LookAlike, Species};
+use calc_view::draw::plate::{self, Marks};
+use calc_view::page::Page;
+use calc_view::words::gap::other_tree;
+use calc_view::words::prose::prose;
+use calc_view::words::{m, phrase};
+use std::collections::BTreeMap;
+
+/// So many are in view.
+const IN_VIEW: usize = 2;
+
+/// Writes them.
+pub(super) fn write(out: &mut Page<'_>, species: &Species, all: &BTreeMap<String, Marks>) {
+    let mut alike: Vec<&LookAlike> = species.look_alikes.iter().collect();
+    alike.sort_by_key(|it| !it.native);
+    let (view, rest) = alike.split_at(alike.len().min(IN_VIEW));
+    if !view.is_empty() {
+        list(out, view, all);
+    }
+    if !rest.is_empty() {
+        out.open("details");
+        out.leaf("summary", m::CONFIDENCE_MORE_ALIKE);
+        list(out, rest, all);
+        out.close();
+    }
+}
+
+fn list(out: &mut Page<'_>, alike: &[&LookAlike], all: &BTreeMap<String, Marks>) {
+    out.open_class("ul", "cands");
+    for it in alike {
+        out.open("li");
+        if let Some(marks) = all.get(it.scientific) {
+            // Of many leaflets each weighs as much as a leaf: such a tree shows its fruit.
+            match marks.kind {
+                LeafKind::Trifoliate | LeafKind::Pinnate | LeafKind::Bipinnate => {
+                    plate::fruit(out.sink(), marks, "");
+                }
+                _ => plate::leaf(out.sink(), marks, ""),
+            }
+        }
+        out.open("div");
+        one(out, it);
+        out.close_two();
+    }
+    out.close();
+}
+
+/// Its name and the mark.
+pub(super) fn one(out: &mut Page<'_>, it: &LookAlike) {
+    out.open("p");
+    if !it.name.is_empty() {
+        let name = other_tree(it.scientific, it.name);
+        out.leaf("b", phrase::sentence(&name));
+        out.text(" ");
+    }
+    out.open("i");
+    out.attr("lang", "la");
+    out.text(it.scientific);
+    out.close();
+    if it.native {
+        out.text(m::CONFIDENCE_NATIVE);
+    }
+    out.text(": ");
+    out.text(prose(it.mark));
+    out.text(".");
+    out.close();
+}
