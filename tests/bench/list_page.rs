@@ -85,7 +85,7 @@ fn measure(rows: usize) -> Steps {
     let mut page = List::new("en", "2027-05-01", "us", calc_data::places::CLIMATE);
     let mut steps = Vec::new();
     let text = list(rows).into_bytes();
-    once(&mut steps, "open", || page.open("long.csv", text));
+    once(&mut steps, "open", || assert!(page.open("long.csv", text)));
     work(&mut page, &mut steps);
     let entries = |days: &str| {
         json!([

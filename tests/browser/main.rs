@@ -29,6 +29,7 @@ mod kept;
 mod kit;
 mod language;
 mod letters;
+mod list_drafts;
 mod lists;
 mod maker;
 mod measured;

@@ -13,7 +13,7 @@ use std::path::Path;
 const TODAY: &str = "2027-05-01";
 
 /// Opens the page, with downloads caught before they become files.
-async fn open(browser: &Browser, site: &Server, language: &str) -> Outcome {
+pub(crate) async fn open(browser: &Browser, site: &Server, language: &str) -> Outcome {
     let address = format!("{}{language}list/?today={TODAY}", site.address);
     browser.open(&address).await?;
     let catch = "window.made = []; const url = URL.createObjectURL;
@@ -24,7 +24,7 @@ async fn open(browser: &Browser, site: &Server, language: &str) -> Outcome {
 }
 
 /// Opens a file of this text, or of what an expression gives.
-async fn open_file(browser: &Browser, name: &str, text: &str) -> Outcome {
+pub(crate) async fn open_file(browser: &Browser, name: &str, text: &str) -> Outcome {
     let script = format!(
         "const files = new DataTransfer(); files.items.add(new File([{text}], '{name}'));
          const field = document.getElementById('l-open'); field.files = files.files;
@@ -34,7 +34,7 @@ async fn open_file(browser: &Browser, name: &str, text: &str) -> Outcome {
     Ok(())
 }
 
-async fn click(browser: &Browser, css: &str) -> Outcome {
+pub(crate) async fn click(browser: &Browser, css: &str) -> Outcome {
     let script = format!(
         "const it = document.querySelector(`{css}`); it.scrollIntoView({{ block: 'center' }}); it.click();"
     );
@@ -42,7 +42,7 @@ async fn click(browser: &Browser, css: &str) -> Outcome {
     Ok(())
 }
 
-async fn text(
+pub(crate) async fn text(
     browser: &Browser,
     css: &str,
 ) -> Result<String, Box<dyn std::error::Error + Send + Sync>> {
@@ -52,7 +52,7 @@ async fn text(
 }
 
 /// Opens the sample.
-async fn open_sample(browser: &Browser) -> Outcome {
+pub(crate) async fn open_sample(browser: &Browser) -> Outcome {
     click(browser, "#l-sample").await?;
     browser
         .until(
@@ -63,12 +63,12 @@ async fn open_sample(browser: &Browser) -> Outcome {
 }
 
 /// Opens the sample and plans it.
-async fn planned_sample(browser: &Browser) -> Outcome {
+pub(crate) async fn planned_sample(browser: &Browser) -> Outcome {
     open_sample(browser).await?;
     plan(browser).await
 }
 
-async fn plan(browser: &Browser) -> Outcome {
+pub(crate) async fn plan(browser: &Browser) -> Outcome {
     click(browser, "#area-season button[type=submit]").await?;
     browser
         .until("the plan", "document.getElementById('l-sentence')")
@@ -106,13 +106,17 @@ fn the_sample_opens_with_one_press_and_the_parts_of_its_plan_add_up() {
                 "{parts:?}"
             );
             assert_eq!(text(&browser, "#l-told").await?, sentence);
-            // The first screens are short on a phone.
+            // The first screens are short on a phone. A browser on a desk is narrower by its scroll bar: some lines break
+            // there that a phone keeps.
             browser.window(390, 844).await?;
             let height = browser
                 .run("return document.documentElement.scrollHeight;")
                 .await?;
             println!("{language}list/ at 390: {height} px");
-            assert!(height.as_u64().is_some_and(|it| it <= 4 * 844), "{height}");
+            assert!(
+                height.as_u64().is_some_and(|it| it <= 35 * 844 / 10),
+                "{height}"
+            );
             expect_no_sideways_scroll(&browser, "the planned sample").await?;
             browser.window(1280, 900).await?;
             expect_no_violations(&browser, &format!("{language}list/, planned")).await?;
@@ -344,8 +348,8 @@ fn a_list_asks_of_its_columns_first_and_takes_what_is_typed_in_place_of_a_cell()
 /// A list of so many rows, all different, as an expression for the page.
 fn long_list(rows: usize) -> String {
     format!(
-        "'Tag,Species,DBH (in),Lat,Lon\\n' + Array.from({{ length: {rows} }}, (_, at) =>
-           `${{at}},Norway maple,${{(4 + at / 2000).toFixed(4)}},${{(42 + at % 100 / 100).toFixed(2)}},-71.5`).join('\\n')"
+        "'Tag,Species,DBH (in),Lat,Lon,Target\\n' + Array.from({{ length: {rows} }}, (_, at) =>
+           `${{at}},Norway maple,${{(4 + at / 2000).toFixed(4)}},${{(42 + at % 100 / 100).toFixed(2)}},-71.5,none`).join('\\n')"
     )
 }
 

@@ -290,7 +290,7 @@ pub fn days_short(from: NaiveDate, to: NaiveDate) -> String {
 }
 
 /// A month in three letters by its number, counted from 1.
-fn month_short(number: u32) -> &'static str {
+pub(crate) fn month_short(number: u32) -> &'static str {
     let at = (number as usize).clamp(1, 12) - 1;
     m::MEASURE_MONTHS_SHORT
         .text()

@@ -196,6 +196,7 @@ property-leave-out = Leave out
 property-fix-look = Row { $row }: look at it in your file.
 
 ## What is folded
+property-strip = Person-hours a work day: ringing below, visits on it. Dashes: the hours there are.
 property-season-by-day = The season by day
 # $used (Text)
 # $all (Text)
@@ -247,10 +248,10 @@ property-visits = Rounds of visits
 # $visits (Number)
 # $hours (Text)
 property-visits-line = { $visits ->
-    [one] { $visits } visit in three seasons, { $hours } person-hours
-   *[other] { $visits } visits in three seasons, { $hours } person-hours
+    [one] { $visits } visit, { $hours } person-hours
+   *[other] { $visits } visits, { $hours } person-hours
 }
-property-visits-are = Later years have the same week days until you say otherwise: our own assumption. A visit without a day falls in a week that has no work day; the calendar names a day for it.
+property-visits-are = The visits of three seasons. Later years have the same week days until you say otherwise: our own assumption. A visit without a day falls in a week that has no work day; the calendar names a day for it.
 property-good = How good is this plan?
 property-command = The same plan on the command line:
 property-notes = How the columns were read
@@ -261,5 +262,118 @@ property-notes-line = { $notes ->
 }
 property-files = Files to keep
 # $files (Number)
-property-files-line = { $files } files: the list with its plan, sheets, tags, calendar, map
-property-files-are = The file is the list: this page keeps nothing. trees-plan.csv is your list with its plan, and opens here again.
+property-files-line = { $files } files: list, sheets, tags, calendar, map
+property-files-are = The file is the list: download to keep. trees-plan.csv is your list with its plan, and opens here again.
+
+## What if
+property-what-if = What if?
+# $day (Text)
+property-what-if-line = One more work day: { $day }
+# $trees (Number)
+property-what-if-was = The plan before: { $trees ->
+    [one] { $trees } tree
+   *[other] { $trees } trees
+}
+property-what-if-people = More or fewer people, a day that is closed
+property-one-more-person = One more person
+property-one-person-fewer = One person fewer
+# $day (Text)
+property-one-more-day = One more day: { $day }
+property-what-if-closed = Close a work day:
+property-closed-days = Days that are closed
+property-keep-days = Trees keep the days that they have, unless something forces them
+property-pin = A tree on a day of its own. It stands in your list’s column for days.
+property-pin-tag = Tag of the tree
+property-pin-day = Day
+property-pin-hint = As 2027-06-12. Empty: any day.
+property-pin-it = Keep this day
+property-pin-no-column = To keep a tree on a day of its own, your list needs a column called date.
+# $tag (Text)
+property-pin-no-tree = Tag { $tag }: no tree of this list has it.
+# $typed (Text)
+property-pin-no-day = Day { $typed }: type a day as 2027-06-12.
+# $people (Text)
+# $hours (Text)
+# $days (Number)
+property-crew-of = { $days ->
+    [one] { $people } people, { $hours } hours, { $days } day
+   *[other] { $people } people, { $hours } hours, { $days } days
+}
+# $before (Number)
+# $before-crew (Text)
+# $now (Number)
+# $now-crew (Text)
+property-was = Was: { $before } ringed with { $before-crew }. Now: { $now } with { $now-crew }.
+property-put-back = Put it back
+# $trees (Number)
+# $which (Text)
+property-moved = { $trees ->
+    [one] { $trees } tree moved: { $which }.
+   *[other] { $trees } trees moved: { $which }.
+}
+property-moved-none = Every tree keeps its day.
+# $tag (Text)
+# $from (Text)
+# $to (Text)
+property-moved-tree = { $tag }, { $from } → { $to }
+property-moved-no-day = no day
+# $percent (Text)
+property-fresh = A plan that keeps none of these days would be worth { $percent } % more.
+
+## Where they stand
+property-map = Map
+# $placed (Number)
+# $without (Number)
+property-map-line = { $placed ->
+    [one] { $placed } tree with a place; without one: { $without }
+   *[other] { $placed } trees with a place; without one: { $without }
+}
+property-map-north = N
+property-map-all = The whole list
+# $day (Text)
+# $trees (Number)
+property-map-day = Map of { $day }, { $trees ->
+    [one] { $trees } tree, north up
+   *[other] { $trees } trees in their order, north up
+}
+# $trees (Number)
+property-map-of = Map of { $trees ->
+    [one] { $trees } tree, north up
+   *[other] { $trees } trees, north up
+}
+property-map-circles = Drawn from your list alone, north up. Circles: the ground that stays dangerous round trees that are ringed or stand dead.
+property-map-grid = Drawn from your list alone, north up: how many trees stand in each square.
+property-map-ring = ringed this season
+property-map-professional = a professional’s
+property-map-unknown = can’t tell yet
+property-map-standing = dead or done
+property-map-other = something else
+# $trees (Number)
+# $which (Text)
+property-map-without = { $trees ->
+    [one] { $trees } tree has no place in the list: { $which }.
+   *[other] { $trees } trees have no place in the list: { $which }.
+}
+property-places = The map as a table
+property-head-east = East of the middle
+property-head-north = North of the middle
+property-head-zone = Ground that stays dangerous
+
+## What stands
+property-stand = What stands in each part
+# $ringed (Text): an area
+# $all (Text)
+property-stand-line = Ringed: { $ringed } of { $all } basal area
+property-stand-is = Basal area: the trunks of the trees that a ring suits, cut through at breast height. What another method or a professional does is not in it.
+# $area (Text)
+property-area-us = { $area } ft²
+# $area (Text)
+property-area-metric = { $area } m²
+property-head-part = Part
+property-no-part = No part named
+property-head-basal = Basal area
+property-head-ringed = Ringed this season
+# $percent (Text)
+property-good-line = At most { $percent } % under the best
+# $day (Text)
+property-this-day = Today, { $day }

@@ -196,6 +196,7 @@ property-leave-out = Dejar fuera
 property-fix-look = Fila { $row }: mírela en su archivo.
 
 ## Lo que está plegado
+property-strip = Horas-persona por día de trabajo: abajo el anillado, encima las visitas. Trazos: las horas que hay.
 property-season-by-day = La temporada día por día
 # $used (Text)
 # $all (Text)
@@ -247,10 +248,10 @@ property-visits = Rondas de visitas
 # $visits (Number)
 # $hours (Text)
 property-visits-line = { $visits ->
-    [one] { $visits } visita en tres temporadas, { $hours } horas-persona
-   *[other] { $visits } visitas en tres temporadas, { $hours } horas-persona
+    [one] { $visits } visita, { $hours } horas-persona
+   *[other] { $visits } visitas, { $hours } horas-persona
 }
-property-visits-are = Los años siguientes tienen los mismos días de la semana mientras usted no diga otra cosa: es una suposición nuestra. Una visita sin día cae en una semana sin jornada; el calendario nombra un día para ella.
+property-visits-are = Son las visitas de tres temporadas. Los años siguientes tienen los mismos días de la semana mientras usted no diga otra cosa: es una suposición nuestra. Una visita sin día cae en una semana sin jornada; el calendario nombra un día para ella.
 property-good = ¿Qué tan bueno es este plan?
 property-command = El mismo plan en la línea de comandos:
 property-notes = Cómo se leyeron las columnas
@@ -261,5 +262,118 @@ property-notes-line = { $notes ->
 }
 property-files = Archivos para guardar
 # $files (Number)
-property-files-line = { $files } archivos: la lista con su plan, hojas, etiquetas, calendario, mapa
-property-files-are = El archivo es la lista: esta página no guarda nada. trees-plan.csv es su lista con su plan, y se abre aquí otra vez.
+property-files-line = { $files } archivos: lista, hojas, calendario, mapa
+property-files-are = El archivo es la lista: descargue para conservar. trees-plan.csv es su lista con su plan, y se abre aquí otra vez.
+
+## What if
+property-what-if = ¿Y si…?
+# $day (Text)
+property-what-if-line = Un día de trabajo más: { $day }
+# $trees (Number)
+property-what-if-was = El plan anterior: { $trees ->
+    [one] { $trees } árbol
+   *[other] { $trees } árboles
+}
+property-what-if-people = Más o menos personas, un día cerrado
+property-one-more-person = Una persona más
+property-one-person-fewer = Una persona menos
+# $day (Text)
+property-one-more-day = Un día más: { $day }
+property-what-if-closed = Cerrar un día de trabajo:
+property-closed-days = Días cerrados
+property-keep-days = Los árboles conservan los días que tienen, salvo que algo los obligue
+property-pin = Un árbol en un día propio. Queda en la columna de días de su lista.
+property-pin-tag = Etiqueta del árbol
+property-pin-day = Día
+property-pin-hint = Como 2027-06-12. Vacío: cualquier día.
+property-pin-it = Conservar este día
+property-pin-no-column = Para dejar un árbol en un día propio, su lista necesita una columna llamada date.
+# $tag (Text)
+property-pin-no-tree = Etiqueta { $tag }: ningún árbol de esta lista la tiene.
+# $typed (Text)
+property-pin-no-day = Día { $typed }: escriba un día como 2027-06-12.
+# $people (Text)
+# $hours (Text)
+# $days (Number)
+property-crew-of = { $days ->
+    [one] { $people } personas, { $hours } horas, { $days } día
+   *[other] { $people } personas, { $hours } horas, { $days } días
+}
+# $before (Number)
+# $before-crew (Text)
+# $now (Number)
+# $now-crew (Text)
+property-was = Antes: { $before } anillados con { $before-crew }. Ahora: { $now } con { $now-crew }.
+property-put-back = Volver a como estaba
+# $trees (Number)
+# $which (Text)
+property-moved = { $trees ->
+    [one] { $trees } árbol cambió de día: { $which }.
+   *[other] { $trees } árboles cambiaron de día: { $which }.
+}
+property-moved-none = Cada árbol conserva su día.
+# $tag (Text)
+# $from (Text)
+# $to (Text)
+property-moved-tree = { $tag }, { $from } → { $to }
+property-moved-no-day = sin día
+# $percent (Text)
+property-fresh = Un plan que no conserve ninguno de estos días valdría un { $percent } % más.
+
+## Where they stand
+property-map = Mapa
+# $placed (Number)
+# $without (Number)
+property-map-line = { $placed ->
+    [one] { $placed } árbol con lugar; sin él: { $without }
+   *[other] { $placed } árboles con lugar; sin él: { $without }
+}
+property-map-north = N
+property-map-all = Toda la lista
+# $day (Text)
+# $trees (Number)
+property-map-day = Mapa del { $day }, { $trees ->
+    [one] { $trees } árbol, el norte arriba
+   *[other] { $trees } árboles en su orden, el norte arriba
+}
+# $trees (Number)
+property-map-of = Mapa de { $trees ->
+    [one] { $trees } árbol, el norte arriba
+   *[other] { $trees } árboles, el norte arriba
+}
+property-map-circles = Dibujado solo con su lista, el norte arriba. Círculos: el suelo que sigue siendo peligroso en torno a los árboles que se anillan o están muertos en pie.
+property-map-grid = Dibujado solo con su lista, el norte arriba: cuántos árboles hay en cada cuadro.
+property-map-ring = se anillan esta temporada
+property-map-professional = de un profesional
+property-map-unknown = aún no se sabe
+property-map-standing = muertos o hechos
+property-map-other = otra cosa
+# $trees (Number)
+# $which (Text)
+property-map-without = { $trees ->
+    [one] { $trees } árbol no tiene lugar en la lista: { $which }.
+   *[other] { $trees } árboles no tienen lugar en la lista: { $which }.
+}
+property-places = El mapa como tabla
+property-head-east = Al este del centro
+property-head-north = Al norte del centro
+property-head-zone = Suelo que sigue siendo peligroso
+
+## What stands
+property-stand = Lo que hay en cada parte
+# $ringed (Text): an area
+# $all (Text)
+property-stand-line = Se anillan { $ringed } de { $all } de área basal
+property-stand-is = Área basal: los troncos de los árboles a los que conviene un anillo, cortados a la altura del pecho. No incluye lo que hace otro método o un profesional.
+# $area (Text)
+property-area-us = { $area } ft²
+# $area (Text)
+property-area-metric = { $area } m²
+property-head-part = Parte
+property-no-part = Sin parte
+property-head-basal = Área basal
+property-head-ringed = Se anillan esta temporada
+# $percent (Text)
+property-good-line = A lo sumo { $percent } % bajo lo mejor
+# $day (Text)
+property-this-day = Hoy, { $day }

@@ -38,9 +38,26 @@ impl List {
         }
     }
 
-    /// Opens a file.
-    pub fn open(&mut self, name: &str, bytes: Vec<u8>) {
-        self.session.speaking(|it| it.open(name, bytes));
+    /// Opens a file. False where it is no list: the one before stays.
+    pub fn open(&mut self, name: &str, bytes: Vec<u8>) -> bool {
+        self.session.speaking(|it| it.open(name, bytes))
+    }
+
+    /// Opens a file as it was left: `draft` is what [`Self::draft`] gave.
+    pub fn restore(&mut self, name: &str, bytes: Vec<u8>, draft: &str) {
+        self.session.speaking(|it| it.restore(name, bytes, draft));
+    }
+
+    /// What brings the list back as it is, beside its bytes: JSON.
+    #[must_use]
+    pub fn draft(&self) -> String {
+        self.session.draft()
+    }
+
+    /// The id of the list that is open; empty where none is.
+    #[must_use]
+    pub fn id(&self) -> String {
+        self.session.id()
     }
 
     /// Does what a control asks for, as JSON: `{"do", "data", "entries"}`. What it comes to is told by [`Self::step`].

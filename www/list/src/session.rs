@@ -1,23 +1,26 @@
 //! One open list, and what is being done with it.
 
 mod areas;
+mod kept;
 
 use crate::record::recorded;
 use calc::terms::quantity::Units;
 use calc::timing::places::climate::Places;
 use calc_list::reader::CellEdits;
 use calc_list::{Ask, Decisions, ListContext, Note};
+use calc_plan::Kept;
 use calc_view::plan::asked::Asked;
-use calc_view::plan::made::{About, Made};
+use calc_view::plan::earlier;
+use calc_view::plan::made::{About, Made, Making};
 use calc_view::plan::place;
 use calc_view::plan::read::{JudgedTrees, ListBeingRead, ListFile, ReadList, judged_trees};
 use calc_view::plan::said::Said;
 use calc_view::plan::screen::hit::{Replied, ToAsk};
 use calc_view::plan::screen::season::{
-    Offered, SeasonForm, not_a_season, offered, picked, year_of_saturdays,
+    Offered, PlanBefore, SeasonForm, not_a_season, offered, picked, year_of_saturdays,
 };
 use calc_view::plan::screen::table::TreeTable;
-use calc_view::plan::screen::{columns, folds, result, table};
+use calc_view::plan::screen::{columns, folds, map, result, table};
 use calc_view::words::message::{Pack, pack, tree_names};
 use calc_view::words::{list as words, m, within};
 use serde::{Deserialize, Serialize};
@@ -50,6 +53,8 @@ struct Told {
     to: &'static str,
     /// Whether cells were changed that no file has yet.
     edited: bool,
+    /// The list that is open, by the id of its bytes.
+    id: String,
 }
 
 /// What is being done.
@@ -62,8 +67,10 @@ enum Work {
     Looking,
     /// Trees are judged for the work days.
     Judging,
-    /// The plan is made.
-    Planning,
+    /// The plan is made, step by step.
+    Planning(Box<Making>),
+    /// What it comes to is drawn.
+    Showing,
     /// Each row is told for a file.
     Telling,
 }
@@ -98,6 +105,13 @@ pub(crate) struct Session {
     replied: Replied,
     season: Option<ForDays>,
     made: Option<Made>,
+    /// The plan before, and the days that the next one keeps.
+    before: Option<PlanBefore>,
+    kept: Kept,
+    /// What was filled in when the plan was asked for.
+    planned_as: SeasonForm,
+    /// The row that was mended last.
+    last_row: Option<u64>,
     told: Told,
 }
 
@@ -134,6 +148,10 @@ impl Session {
             replied: Replied::default(),
             season: None,
             made: None,
+            before: None,
+            kept: Kept::default(),
+            planned_as: SeasonForm::default(),
+            last_row: None,
             told: Told::default(),
         }
     }
@@ -143,7 +161,8 @@ impl Session {
         within(self.words, || run(self))
     }
 
-    pub(crate) fn open(&mut self, name: &str, bytes: Vec<u8>) {
+    /// False where it is no list: the one before stays.
+    pub(crate) fn open(&mut self, name: &str, bytes: Vec<u8>) -> bool {
         // What is no list replaces nothing.
         let before = (
             std::mem::replace(&mut self.name, name.to_owned()),
@@ -158,14 +177,19 @@ impl Session {
             self.replied = Replied::default();
             self.look = None;
             self.wrong = None;
+            self.before = None;
+            self.kept = Kept::default();
+            self.last_row = None;
+            true
         } else {
             (self.list, self.season, self.made) = (list, season, made);
             (self.name, self.bytes, self.decisions, self.edits) = before;
+            false
         }
     }
 
     /// Judges the columns, and begins to read where they ask nothing. False where the file is no list.
-    fn begin(&mut self) -> bool {
+    pub(super) fn begin(&mut self) -> bool {
         let reference = calc_data::reference();
         let opened = ListFile::of(&self.bytes, &self.decisions).and_then(|file| {
             // Bytes in memory are always there to be read.
@@ -227,6 +251,7 @@ impl Session {
                 if let (Ok(row), Ok(column), Some((_, typed))) = (row, column, act.entries.first())
                 {
                     self.edits.insert((row, column), typed.trim().to_owned());
+                    self.last_row = Some(row);
                     self.told.to = "area-fix";
                     self.begin();
                 }
@@ -240,9 +265,14 @@ impl Session {
                 self.plan();
             }
             "more" => {
-                let people = data("people").parse::<u32>().unwrap_or(0);
-                if let Ok(now) = self.filled.people.trim().parse::<u32>() {
-                    self.filled.people = (now + people).to_string();
+                let people = data("people").parse::<i32>().unwrap_or(0);
+                if let Ok(now) = self.filled.people.trim().parse::<i32>() {
+                    self.filled.people = (now + people).max(1).to_string();
+                }
+                if !data("closed").is_empty() {
+                    let typed = [self.filled.closed.trim(), data("closed")];
+                    let typed = typed.into_iter().filter(|it| !it.is_empty());
+                    self.filled.closed = typed.collect::<Vec<_>>().join(", ");
                 }
                 if !data("day").is_empty() {
                     let days = self.filled.days.get_or_insert_default();
@@ -250,12 +280,45 @@ impl Session {
                 }
                 self.plan();
             }
+            "back" => {
+                if let Some(before) = self.before.take() {
+                    self.filled = before.filled;
+                    self.plan();
+                    self.kept = earlier::kept_of(&before.file);
+                }
+            }
+            "pin" => self.pin(&act.entries),
             _ => {}
         }
     }
 
+    /// Puts a day into the column of days of a tree's row: it stays in the list.
+    fn pin(&mut self, entries: &[(String, String)]) {
+        let of = |name: &str| {
+            let mut all = entries.iter().filter(|(key, _)| key == name);
+            all.next().map_or("", |(_, typed)| typed.trim())
+        };
+        let (tag, day) = (of("pin-tag"), of("pin-day"));
+        let Some(list) = &self.list else { return };
+        let Some(column) = list.column_of_days() else {
+            return self.refused(m::PROPERTY_PIN_NO_COLUMN.into());
+        };
+        let Some(row) = list.trees.iter().find(|tree| tree.tree_id == tag) else {
+            return self.refused(m::property_pin_no_tree(tag));
+        };
+        let read = calc::question::read_day(day);
+        if let (false, Err(_)) = (day.is_empty(), read) {
+            return self.refused(m::property_pin_no_day(day));
+        }
+        let row = row.row;
+        self.edits.insert((row, column), day.to_owned());
+        self.last_row = Some(row);
+        self.told.to = "l-sentence";
+        self.begin();
+    }
+
     /// Takes what was filled in; where it is a season, the trees are judged for its days.
-    fn plan(&mut self) {
+    pub(super) fn plan(&mut self) {
         self.wrong = None;
         let at = self.filled.place.trim();
         let point = match place::point(at) {
@@ -287,7 +350,8 @@ impl Session {
                     _ => self.judge_nothing(),
                 };
                 self.season = Some(ForDays { asked, trees });
-                self.made = None;
+                self.forget_plan();
+                self.planned_as = self.filled.clone();
                 self.told.to = "l-sentence";
                 if self.unread || self.list.is_none() {
                     self.begin();
@@ -334,7 +398,7 @@ impl Session {
 
     /// Begins to judge the trees anew: a plan of them as they were would name trees that are not there.
     fn judge_for(&mut self, work: Work) {
-        self.made = None;
+        self.forget_plan();
         if let Some(list) = &mut self.list {
             list.judge_anew();
             self.work = work;
@@ -352,7 +416,7 @@ impl Session {
                     self.work = Work::Reading(reading);
                 } else {
                     self.list = Some(reading.done());
-                    self.made = None;
+                    self.forget_plan();
                     self.unread = false;
                     self.after_reading();
                     // What was counted and what is to mend is there before any tree is looked at; a plan stays until
@@ -388,11 +452,15 @@ impl Session {
                     } else {
                         // A row that was mended may ask of its unit or its species.
                         self.to_ask = ToAsk::of(list, self.options.units);
-                        self.work = Work::Planning;
+                        season.asked.season.kept = match self.filled.keep_days {
+                            true => self.kept.clone(),
+                            false => Kept::default(),
+                        };
+                        self.work = Work::Planning(Box::default());
                     }
                 }
             }
-            Work::Planning => {
+            Work::Planning(mut making) => {
                 what = m::PROPERTY_PLANNING.into();
                 if let (Some(list), Some(season)) = (&self.list, &self.season) {
                     let about = About {
@@ -401,10 +469,14 @@ impl Session {
                         units: self.options.units,
                         group: None,
                     };
-                    self.made = Some(Made::of(list, &season.asked, &about));
+                    self.made = making.step(list, &season.asked, &about);
+                    self.work = match self.made {
+                        Some(_) => Work::Showing,
+                        None => Work::Planning(making),
+                    };
                 }
-                self.shown();
             }
+            Work::Showing => self.shown(),
             Work::Telling => {
                 what = m::PROPERTY_WRITING.into();
                 if let (Some(list), Some(made), Some(season)) =
@@ -419,6 +491,9 @@ impl Session {
         let mut told = std::mem::take(&mut self.told);
         told.more = !matches!(self.work, Work::None);
         told.edited = !self.edits.is_empty() || self.decisions != Decisions::default();
+        if !told.more {
+            told.id = self.id();
+        }
         if told.more {
             (told.done, told.of, told.what) = (done, of, what);
             // Where the reader is led is told at the end.
@@ -449,7 +524,13 @@ impl Session {
         self.draw();
         let Some(list) = &self.list else { return };
         self.told.said = match (&self.made, &self.season) {
-            (Some(made), Some(season)) => result::sentence(made, &season.asked),
+            (Some(made), Some(season)) => {
+                // On a work day the page opens at who goes where.
+                if result::works_today(made, &season.asked) {
+                    self.told.to = "l-day";
+                }
+                result::sentence(made, &season.asked)
+            }
             _ => result::counted(list, &self.name),
         };
     }
@@ -463,6 +544,17 @@ impl Session {
     /// Rows of a table as [`Self::step`] tells areas; nothing is stopped by it.
     pub(crate) fn page(&mut self, name: &str, from: usize) -> String {
         let mut told = Told::default();
+        if let (Some(list), Some(made)) = (&self.list, &self.made) {
+            let units = self.options.units;
+            let drawn = match name {
+                map::MAP => recorded(|out| map::map(out, list, made, units, from)),
+                map::PLACES => recorded(|out| map::places(out, list, made, units, from)),
+                _ => Vec::new(),
+            };
+            if !drawn.is_empty() {
+                told.areas.insert(["t-", name].concat(), drawn);
+            }
+        }
         if let (Some(list), Some(made), Some(season), Some(of)) =
             (&self.list, &self.made, &self.season, TreeTable::of(name))
         {
@@ -481,12 +573,17 @@ impl Session {
         if self.made.is_some() && Made::tells_rows(name) {
             self.work = Work::Telling;
         }
-        self.made.is_some() || name == folds::DECISIONS
+        self.made.is_some() || name == folds::DECISIONS || name == folds::BEFORE
     }
 
     pub(crate) fn file(&mut self, name: &str) -> Vec<u8> {
         if name == folds::DECISIONS {
             return serde_json::to_vec_pretty(&self.decisions).unwrap_or_default();
+        }
+        if name == folds::BEFORE {
+            let before = self.before.as_ref();
+            let text = before.and_then(|before| serde_json::to_vec(&before.file).ok());
+            return text.unwrap_or_default();
         }
         let (Some(list), Some(made), Some(season)) = (&self.list, &self.made, &self.season) else {
             return Vec::new();

@@ -39,7 +39,7 @@ function saved(number, file) {
 }
 
 /** Works until all is done, or another request comes. What it was for may be a file. */
-async function work(number, file = "") {
+async function work(number, file = "", taken = true) {
   let rows = 50;
   let told = performance.now();
   for (;;) {
@@ -48,7 +48,7 @@ async function work(number, file = "") {
     const now = performance.now();
     if (!said.more) {
       if (file) return saved(number, file);
-      return postMessage({ number, ...said });
+      return postMessage({ number, taken, ...said });
     }
     rows = Math.max(10, Math.min(20000, Math.round((rows * SLICE) / Math.max(now - began, 1))));
     // What is drawn is always told.
@@ -81,11 +81,17 @@ self.onmessage = async ({ data }) => {
       current = number;
       return await work(number, data.kind);
     }
+    if (does === "draft") {
+      postMessage({ draft: list.draft(), id: list.id() });
+      return;
+    }
     current = number;
-    if (does === "open") list.open(data.name, new Uint8Array(data.bytes));
+    let taken = true;
+    if (does === "open") taken = list.open(data.name, new Uint8Array(data.bytes));
+    else if (does === "restore") list.restore(data.name, new Uint8Array(data.bytes), data.draft);
     else if (does === "stop") list.stop();
     else list.act(data.act);
-    await work(number);
+    await work(number, "", taken);
   } catch (error) {
     postMessage({ number, failed: String(error) });
   }

@@ -1,5 +1,7 @@
 // The page for a list of trees: sends what is pressed and typed to the worker, and shows what it answers. Every element
 // is made by createElement; nothing that came from a file is ever read as markup.
+import * as drafts from "./list-draft.js";
+
 const page = document.getElementById("property");
 const area = (name) => document.getElementById(`area-${name}`) ?? document.getElementById(name);
 const status = document.getElementById("l-told");
@@ -11,6 +13,8 @@ const what = document.getElementById("l-what");
 const LARGEST = 10_000_000;
 /** Nothing is said of a wait that is shorter, milliseconds. */
 const SHORT = 300;
+/** A draft is written so long after the last change, milliseconds. */
+const AFTER = 1000;
 /** A stop that is not heard within this ends the worker, milliseconds. */
 const UNHEARD = 1000;
 
@@ -29,16 +33,23 @@ let number = 0;
 let waits = null;
 let busy = false;
 let edited = false;
+/** The list that is open: id, name, bytes, and the draft that brings back what was typed since. Where the worker breaks it
+    is opened again from here. */
+let held = null;
+/** A file that was sent to be opened: it is held once the worker took it. */
+let sent = null;
+/** While a draft is kept on the device: when it was written last, and what ends this tab's right to write it. */
+let keeping = null;
 
 function ask(message, transfer = []) {
   if (!worker) {
     worker = new Worker(new URL("./list-worker.js", import.meta.url), { type: "module" });
     worker.onmessage = ({ data }) => hear(data);
-    worker.onerror = failed;
+    worker.onerror = () => failed();
     worker.postMessage(start);
   }
   // Rows of a table are had beside what is being done; a file is made once all is done.
-  if (message.does === "page") {
+  if (message.does === "page" || message.does === "draft") {
     worker.postMessage(message);
     return;
   }
@@ -58,14 +69,25 @@ function done() {
   what.textContent = "";
 }
 
-function failed() {
+/** Ends a worker that broke or does not hear, and opens the list again as it was left. */
+function failed(words = page.dataset.crashed) {
   done();
   worker?.terminate();
   worker = null;
-  tell(page.dataset.crashed);
+  const left = held;
+  // A list that breaks while it is opened again is not opened a third time.
+  held = null;
+  if (left?.draft) restore(left);
+  tell(words);
+}
+
+function restore(list) {
+  sent = list;
+  ask({ does: "restore", name: list.name, bytes: list.bytes, draft: list.draft });
 }
 
 function hear(told) {
+  if (told.draft !== undefined) return drafted(told);
   if (told.page) {
     for (const [name, texts] of Object.entries(told.areas)) show(area(name), texts);
     return undefined;
@@ -85,6 +107,8 @@ function hear(told) {
   }
   done();
   edited = told.edited;
+  if (!told.taken) sent = null;
+  opened(told.id);
   for (const [name, texts] of Object.entries(told.areas)) show(area(name), texts);
   // What stands below in the same words is only spoken.
   status.classList.toggle("vh", Object.keys(told.areas).length > 0);
@@ -93,6 +117,9 @@ function hear(told) {
   return undefined;
 }
 
+const SVG = "http://www.w3.org/2000/svg";
+const made = (tag, into) => (tag === "svg" || into.namespaceURI === SVG ? document.createElementNS(SVG, tag) : document.createElement(tag));
+
 /** Plays back what was drawn. */
 function play(texts) {
   const root = document.createDocumentFragment();
@@ -100,7 +127,7 @@ function play(texts) {
   for (let i = 0; i < texts.length; i += 1) {
     const text = texts[i].slice(1);
     switch (texts[i][0]) {
-      case "<": at = at.appendChild(document.createElement(text)); break;
+      case "<": at = at.appendChild(made(text, at)); break;
       case "=": i += 1; at.setAttribute(text, texts[i]); break;
       case "'": at.append(text); break;
       default: at = at.parentNode;
@@ -132,9 +159,10 @@ function show(into, texts) {
 function lead(id) {
   const part = document.getElementById(id);
   if (!part || part.contains(document.activeElement)) return;
-  const to = part.matches("[tabindex], .errmsg") ? part : part.querySelector("h2");
+  const to = part.matches("[tabindex], .errmsg") ? part : part.querySelector("summary, h2");
   if (!to) return;
-  to.tabIndex = -1;
+  // What can be reached by the keyboard stays so.
+  if (to.tabIndex < 0) to.tabIndex = -1;
   to.focus();
 }
 
@@ -161,7 +189,8 @@ async function open(name, blob) {
     return;
   }
   const bytes = await blob.arrayBuffer();
-  ask({ does: "open", name, bytes }, [bytes]);
+  sent = { id: "", name, bytes, draft: "" };
+  ask({ does: "open", name, bytes });
 }
 
 const file = document.getElementById("l-open");
@@ -189,7 +218,7 @@ document.getElementById("l-sample").addEventListener("click", async () => {
 document.getElementById("l-stop").addEventListener("click", () => {
   ask({ does: "stop" });
   const asked = number;
-  setTimeout(() => { if (number === asked && !progress.hidden) failed(); }, UNHEARD);
+  setTimeout(() => { if (number === asked && !progress.hidden) failed(page.dataset.stopped); }, UNHEARD);
 });
 
 const send = (control, entries = []) => {
@@ -211,4 +240,174 @@ page.addEventListener("submit", (event) => {
 page.addEventListener("toggle", ({ target }) => {
   if (target.open && target.dataset.open) send({ dataset: { do: target.dataset.open, table: target.dataset.table, from: "0" } });
 }, true);
-addEventListener("beforeunload", (event) => { if (edited) event.preventDefault(); });
+addEventListener("beforeunload", (event) => { if (edited && !keeping?.saved) event.preventDefault(); });
+
+// What is kept on the device, only once somebody asked for it. On a site that keeps nothing, and in a frame, nothing is
+// offered: the file is the only copy.
+const draft = document.getElementById("l-draft");
+const kept = document.getElementById("l-kept");
+const keep = document.getElementById("l-keep");
+const forget = document.getElementById("l-forget");
+const offer = draft && window.top === window;
+let saves = null;
+
+/** The worker took a list, or worked on it. */
+function opened(id) {
+  if (sent && id && sent.id !== id) sent.id = id;
+  if (sent && id === sent.id && held !== sent) {
+    if (held?.id !== id) release();
+    held = sent;
+  }
+  sent = null;
+  if (!held) return;
+  if (keeping) keeping.saved = false;
+  if (offer) draft.hidden = false;
+  clearTimeout(saves);
+  saves = setTimeout(() => ask({ does: "draft" }), AFTER);
+}
+
+/** What brings the list back came from the worker. */
+async function drafted({ draft: text, id }) {
+  if (!held || held.id !== id) return;
+  held.draft = text;
+  if (keeping) await save_draft();
+}
+
+/** Says what is kept. That nothing is stays out of the way once there is a plan. */
+function say_kept(words, nothing = false) {
+  kept.textContent = words;
+  kept.classList.toggle("kept-not", nothing);
+}
+
+const clock = (at) => new Date(at).toLocaleTimeString(document.documentElement.lang, { hour: "2-digit", minute: "2-digit" });
+const said = (name, gaps = {}) => Object.entries(gaps).reduce((text, [gap, value]) => text.replace(`{${gap}}`, () => value), draft.dataset[name]);
+
+function release() {
+  keeping?.release();
+  keeping = null;
+  if (!offer) return;
+  keep.hidden = false;
+  forget.hidden = true;
+  say_kept(said("not"), true);
+}
+
+async function save_draft() {
+  const record = { ...JSON.parse(held.draft), id: held.id, name: held.name, bytes: held.bytes, saved_at: Math.max(Date.now(), (keeping.at ?? 0) + 1), version: drafts.VERSION };
+  try {
+    await drafts.write(record, keeping.at);
+    if (!keeping) return;
+    keeping.at = record.saved_at;
+    keeping.saved = true;
+    const row = record.last_row;
+    say_kept(said(row ? "keptRow" : "kept", { time: clock(keeping.at), row }) + (keeping.lasts ? "" : ` ${said("mayGo")}`));
+  } catch ({ why }) {
+    // The last one that was kept stays where it is, but for what another tab did.
+    const at = keeping?.at;
+    release();
+    say_kept(said(why ?? "refused") + (at && why === "full" ? ` ${said("stays", { time: clock(at) })}` : ""));
+  }
+}
+
+async function begin_to_keep(at) {
+  const right = await drafts.hold(held.id);
+  if (!right) {
+    say_kept(said("other"));
+    return false;
+  }
+  keeping = { at, saved: at !== null, lasts: true, release: right };
+  keep.hidden = true;
+  forget.hidden = false;
+  return true;
+}
+
+if (offer) {
+  keep.addEventListener("click", async () => {
+    let at = null;
+    try {
+      // A draft of this list that an earlier visit left is replaced: it is this list.
+      at = (await drafts.read(held.id))?.saved_at ?? null;
+    } catch ({ why }) {
+      say_kept(said(why ?? "refused"));
+      return;
+    }
+    if (!await begin_to_keep(at)) return;
+    forget.focus();
+    try {
+      keeping.lasts = await navigator.storage?.persist?.() ?? false;
+    } catch {
+      keeping.lasts = false;
+    }
+    if (keeping) ask({ does: "draft" });
+  });
+  forget.addEventListener("click", async () => {
+    const { id } = held;
+    release();
+    keep.focus();
+    try {
+      await drafts.forget(id);
+    } catch ({ why }) {
+      say_kept(said(why ?? "refused"));
+    }
+    await show_drafts();
+  });
+  document.addEventListener("visibilitychange", () => {
+    if (document.visibilityState === "hidden" && keeping) ask({ does: "draft" });
+  });
+  show_drafts();
+}
+
+/** The drafts of earlier visits, each with a press to go on and one to forget it. */
+async function show_drafts() {
+  const into = document.getElementById("l-drafts");
+  let all = [];
+  try {
+    all = await drafts.kept();
+  } catch {
+    // Nobody asked for one yet: what keeps the device from it is told at the press.
+  }
+  const part = (tag, text, press) => {
+    const it = document.createElement(tag);
+    it.textContent = text;
+    if (press) {
+      Object.assign(it, { type: "button", className: "btn ghost" });
+      it.addEventListener("click", press);
+    }
+    return it;
+  };
+  into.replaceChildren(...(held ? [] : all).map((it) => {
+    const line = part("p", "");
+    line.className = "picks";
+    line.append(
+      part("span", said("draft", { file: it.name, time: new Date(it.at).toLocaleString(document.documentElement.lang, { dateStyle: "medium", timeStyle: "short" }) })),
+      part("button", said("goOn"), () => go_on(it.id)),
+      part("button", said("forget"), async () => {
+        await drafts.forget(it.id).catch(({ why }) => tell(said(why ?? "refused")));
+        await show_drafts();
+      }),
+    );
+    return line;
+  }));
+}
+
+async function go_on(id) {
+  let record;
+  try {
+    record = await drafts.read(id);
+  } catch ({ why }) {
+    tell(said(why ?? "refused"));
+    return;
+  }
+  if (!record) {
+    await show_drafts();
+    return;
+  }
+  const { name, bytes, saved_at: at } = record;
+  delete record.bytes;
+  held = { id, name, bytes, draft: JSON.stringify(record) };
+  document.getElementById("l-drafts").replaceChildren();
+  draft.hidden = false;
+  // Where another tab has the right to write it, this one only reads.
+  const writes = await begin_to_keep(at);
+  restore(held);
+  if (writes) say_kept(said(record.last_row ? "keptRow" : "kept", { time: clock(at), row: record.last_row }));
+}

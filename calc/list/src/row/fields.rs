@@ -385,3 +385,44 @@ impl Rows {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use crate::{Decisions, ListContext, read_whole};
+
+    /// Whether each row says itself what its tree could hit.
+    fn says(file: &str) -> Vec<bool> {
+        let options = ListContext {
+            today: "2027-05-01".into(),
+            ..ListContext::default()
+        };
+        let list = read_whole(
+            calc_data::whole(),
+            file.as_bytes(),
+            &options,
+            &Decisions::default(),
+        );
+        let rows = list.expect("a list").rows;
+        rows.iter().map(|row| row.tag.says_targets).collect()
+    }
+
+    #[test]
+    fn a_row_says_what_its_tree_could_hit_by_a_target_a_distance_or_a_line() {
+        let file = "Tag,Species,DBH (in),Target,Target distance,Line within reach\n\
+            1,Norway maple,9,,,\n2,Norway maple,9,none,,\n3,Norway maple,9,unknown,,\n\
+            4,Norway maple,9,path,60 ft,\n5,Norway maple,9,,60 ft,\n6,Norway maple,9,,,no\n\
+            7,Norway maple,9,,,unknown\n";
+        assert_eq!(
+            says(file),
+            [false, true, true, true, true, false, true],
+            "no line near says nothing of a path"
+        );
+    }
+
+    #[test]
+    fn a_list_that_writes_none_for_an_empty_cell_says_nothing_by_it() {
+        let file = "Tag,Species,DBH (in),Target,Notes\n\
+            1,Norway maple,9,None,None\n2,Norway maple,9,path 60 ft,None\n3,Norway maple,9,None,old\n";
+        assert_eq!(says(file), [false, true, false]);
+    }
+}

@@ -74,16 +74,70 @@ fn fresh_percent(
     Some(100.0 * (fresh.plan.value / planned.plan.value - 1.0))
 }
 
-impl Made {
-    /// The plan of a list whose trees were judged.
-    #[must_use]
-    pub fn of(list: &ReadList, asked: &Asked, about: &About) -> Self {
+/// A plan that is being made, a step at a time where somebody waits.
+#[derive(Default)]
+pub struct Making {
+    planned: Option<SeasonPlan>,
+    binds: Option<Vec<Bind>>,
+    /// See [`Made::fresh_percent`].
+    fresh: Option<Option<f64>>,
+}
+
+impl Making {
+    /// The next step: who goes on which day, what limits that, what a plan without earlier days would be worth, the file.
+    /// The plan comes with the last one.
+    pub fn step(&mut self, list: &ReadList, asked: &Asked, about: &About) -> Option<Made> {
         let constants = PlanningConstants {
             visits: &list.reference.constants.visits,
             own: plan_constants(),
         };
-        let planned = calc_plan::plan_list(constants, &asked.season, &list.trees);
-        let binds = calc_plan::binds(constants, &asked.season, &list.trees, &planned, asked.spare);
+        let Some(planned) = &self.planned else {
+            let planned = calc_plan::plan_list(constants, &asked.season, &list.trees);
+            self.planned = Some(planned);
+            return None;
+        };
+        if self.binds.is_none() {
+            let trees = &list.trees;
+            let binds = calc_plan::binds(constants, &asked.season, trees, planned, asked.spare);
+            self.binds = Some(binds);
+            return None;
+        }
+        let Some(fresh_percent) = self.fresh else {
+            self.fresh = Some(fresh_percent(constants, asked, list, planned));
+            return None;
+        };
+        let (planned, binds) = (self.planned.take()?, self.binds.take()?);
+        Some(Made::with(
+            list,
+            asked,
+            about,
+            (planned, binds, fresh_percent),
+        ))
+    }
+}
+
+impl Made {
+    /// The plan of a list whose trees were judged.
+    #[must_use]
+    pub fn of(list: &ReadList, asked: &Asked, about: &About) -> Self {
+        let mut making = Making::default();
+        loop {
+            if let Some(made) = making.step(list, asked, about) {
+                return made;
+            }
+        }
+    }
+
+    fn with(
+        list: &ReadList,
+        asked: &Asked,
+        about: &About,
+        (planned, binds, fresh_percent): (SeasonPlan, Vec<Bind>, Option<f64>),
+    ) -> Self {
+        let constants = PlanningConstants {
+            visits: &list.reference.constants.visits,
+            own: plan_constants(),
+        };
         let mut file = calc_plan::plan_file(
             constants,
             &calc_plan::PlanFileFacts {
@@ -124,7 +178,7 @@ impl Made {
             })
             .collect();
         Self {
-            fresh_percent: fresh_percent(constants, asked, list, &planned),
+            fresh_percent,
             planned,
             binds,
             file,

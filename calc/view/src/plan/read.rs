@@ -12,7 +12,8 @@ use calc_list::bytes::changed_words;
 use calc_list::reader::{CellEdits, Cut, EditedCell, Item, Reader, as_text};
 use calc_list::reading::ColumnReading;
 use calc_list::{
-    Answers, Counts, Decisions, Encoding, Is, Layout, NotList, Opened, Record, Records, Row, Tag,
+    Answers, Column, Counts, Decisions, Encoding, Is, Layout, NotList, Opened, Record, Records,
+    Row, Tag,
 };
 use calc_plan::{JudgedTree, ListTree, Position, Progress};
 use std::borrow::Cow;
@@ -202,6 +203,13 @@ impl ReadList {
         let mut reading = ListBeingRead::of(file, reference, opened, CellEdits::new())?;
         while reading.read(usize::MAX)? {}
         Ok(reading.done())
+    }
+
+    /// The column of days that somebody chose, where the list has one.
+    #[must_use]
+    pub fn column_of_days(&self) -> Option<usize> {
+        let mut columns = self.columns.iter();
+        columns.position(|column| column.is == Column::Date)
     }
 
     /// Its rows with what stands in them: blank ones left out.

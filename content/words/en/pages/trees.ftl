@@ -17,3 +17,24 @@ trees-formats = A list is a spreadsheet saved as CSV. It has a row for each tree
 trees-home = A whole list of trees
 trees-home-about = A spreadsheet in, a season’s work out.
 trees-nav = List
+trees-stopped = Stopped. The list is as you left it.
+trees-keep = Keep a draft on this device
+trees-forget = Forget the draft
+trees-go-on = Go on with it
+trees-not-kept = Nothing is kept here: download to keep.
+# $time (Text)
+trees-kept = Draft kept on this device at { $time }. Download to keep.
+# $time (Text)
+# $row (Text): the number of a row
+trees-kept-row = Draft kept on this device at { $time }, up to row { $row }. Download to keep.
+trees-may-go = The browser may remove it when it needs room.
+# $file (Text)
+# $time (Text)
+trees-draft = Draft of { $file }, kept on { $time }.
+trees-draft-refused = This browser keeps nothing for this page: a private window, or its settings. The file is the only copy: download to keep.
+trees-draft-full = There is no room left on this device for the draft. Download to keep.
+# $time (Text)
+trees-draft-stays = The draft of { $time } stays.
+trees-draft-newer = A newer version of this page kept this draft. Load the page again.
+trees-draft-blocked = Another tab has an older version of this page. Close it, then press again.
+trees-draft-other = Another tab keeps the draft of this list, or has forgotten it. What you change here is not kept.

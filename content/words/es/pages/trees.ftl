@@ -17,3 +17,24 @@ trees-formats = Una lista es una hoja de cálculo guardada como CSV. Tiene una f
 trees-home = Toda una lista de árboles
 trees-home-about = Entra una hoja de cálculo, sale el trabajo de una temporada.
 trees-nav = Lista
+trees-stopped = Detenido. La lista está como la dejó.
+trees-keep = Guardar un borrador en este dispositivo
+trees-forget = Olvidar el borrador
+trees-go-on = Seguir con él
+trees-not-kept = Aquí no se guarda nada: descargue para conservar.
+# $time (Text)
+trees-kept = Borrador guardado en este dispositivo a las { $time }. Descargue para conservar.
+# $time (Text)
+# $row (Text): the number of a row
+trees-kept-row = Borrador guardado en este dispositivo a las { $time }, hasta la fila { $row }. Descargue para conservar.
+trees-may-go = El navegador puede borrarlo cuando necesite espacio.
+# $file (Text)
+# $time (Text)
+trees-draft = Borrador de { $file }, guardado el { $time }.
+trees-draft-refused = Este navegador no guarda nada para esta página: una ventana privada, o su configuración. El archivo es la única copia: descargue para conservar.
+trees-draft-full = No queda espacio en este dispositivo para el borrador. Descargue para conservar.
+# $time (Text)
+trees-draft-stays = El borrador de las { $time } se queda.
+trees-draft-newer = Una versión más nueva de esta página guardó este borrador. Cargue la página otra vez.
+trees-draft-blocked = Otra pestaña tiene una versión anterior de esta página. Ciérrela y pulse otra vez.
+trees-draft-other = Otra pestaña guarda el borrador de esta lista, o lo olvidó. Lo que cambie aquí no se guarda.

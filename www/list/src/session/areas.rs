@@ -45,6 +45,13 @@ impl Session {
         if self.decisions != Decisions::default() {
             command += " --columns decisions.json";
         }
+        let closed: Vec<String> = asked.closed.iter().copied().map(day).collect();
+        if !closed.is_empty() {
+            command += &format!(" --closed {}", closed.join(","));
+        }
+        if !asked.season.kept.is_empty() {
+            command += &format!(" --keep {}", folds::BEFORE);
+        }
         command
     }
 
@@ -109,7 +116,8 @@ impl Session {
             "result".to_owned(),
             recorded(|out| {
                 if let Some(((list, made), season)) = made {
-                    result::result(out, list, made, &season.asked, self.options.units);
+                    let before = self.before.as_ref();
+                    result::result(out, list, (made, before), &season.asked, self.options.units);
                 }
             }),
         );
@@ -117,7 +125,7 @@ impl Session {
             "fix".to_owned(),
             recorded(|out| {
                 if let Some(list) = list.filter(|list| list.counts.to_fix > 0) {
-                    fix::Fixes::of(list).front(out);
+                    fix::Fixes::of(list).front(out, self.made.is_some());
                 }
             }),
         );
@@ -130,6 +138,8 @@ impl Session {
                         changed: &self.changed,
                         command: &command,
                         decided: self.decisions != Decisions::default(),
+                        units: self.options.units,
+                        before: self.before.as_ref(),
                     };
                     folds::folds(out, list, made, &season.asked, &beside);
                 }

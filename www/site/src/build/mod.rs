@@ -228,7 +228,9 @@ fn list_page(root: &Path, scripts: &Path, assets: &mut Assets, module: wasm::Mod
     let named: Vec<String> = named.map(str::to_owned).into_iter().chain(words).collect();
     let worker = naming(scripts, "list-worker.js", assets, &named, &[])?;
     assets.add("list-worker.js", worker);
-    let named = ["list-worker.js".to_owned()];
+    let draft = naming(scripts, "list-draft.js", assets, &[], &[])?;
+    assets.add("list-draft.js", draft);
+    let named = ["list-worker.js", "list-draft.js"].map(str::to_owned);
     let page = naming(scripts, "list.js", assets, &named, &[])?;
     assets.add("list.js", page);
     Ok(())

@@ -60,13 +60,13 @@ impl<'a> Fixes<'a> {
         self.all.is_empty()
     }
 
-    /// The first of them, under a heading.
-    pub fn front(&self, out: &mut Page<'_>) {
+    /// The first of them, under a heading; what that is for is told until there is a plan.
+    pub fn front(&self, out: &mut Page<'_>, planned: bool) {
         heading(out, &m::PROPERTY_FIX);
-        out.p_class(
-            "soft",
-            m::property_fix_rows(self.list.counts.to_fix.to_string()),
-        );
+        if !planned {
+            let rows = self.list.counts.to_fix.to_string();
+            out.p_class("soft", m::property_fix_rows(rows));
+        }
         self.some(out, "f", 0, IN_FRONT);
     }
 

@@ -1,20 +1,28 @@
 //! What is folded under a plan, each fold under a line with its key number.
 
+use super::season::PlanBefore;
+use super::strip::strip;
 use super::table::TreeTable;
-use super::{button, columns, open_fold};
-use crate::measure::{day_year, plain};
+use super::{button, columns, field, map, open_fold, open_form, send};
+use crate::measure::{day_short, day_year, plain};
 use crate::page::Page;
 use crate::plan::asked::Asked;
 use crate::plan::made::Made;
 use crate::plan::read::ReadList;
 use crate::words::m;
 use calc::question::read_day;
+use calc::terms::day::iso;
+use calc::terms::quantity::{M_PER_FT, Units};
 use calc::terms::small::decimals::fixed;
 use calc_list::Note;
+use calc_plan::plan_file::shape::UnitOf;
 use std::collections::BTreeMap;
 
 /// The file of decisions.
 pub const DECISIONS: &str = "decisions.json";
+
+/// The plan before, where days of it are kept.
+pub const BEFORE: &str = "plan-before.json";
 
 /// What is said of the list beside its trees.
 pub struct Beside<'a> {
@@ -26,10 +34,15 @@ pub struct Beside<'a> {
     pub changed: &'a [String],
     /// What makes the same plan on the command line.
     pub command: &'a str,
+    /// In which units sizes are told.
+    pub units: Units,
+    /// The plan before.
+    pub before: Option<&'a PlanBefore>,
 }
 
 /// All of them. Tables come when their fold is opened.
 pub fn folds(out: &mut Page<'_>, list: &ReadList, made: &Made, asked: &Asked, beside: &Beside<'_>) {
+    let units = beside.units;
     out.open_class("div", "folds");
     days(out, made);
     for table in TreeTable::ALL {
@@ -52,6 +65,9 @@ pub fn folds(out: &mut Page<'_>, list: &ReadList, made: &Made, asked: &Asked, be
         }
     }
     visits(out, made);
+    what_if(out, list, asked, beside);
+    map::fold(out, list, made);
+    stand(out, made, units);
     good(out, made, asked, beside);
     if !(beside.notes.is_empty() && beside.changed.is_empty()) {
         let count = beside.notes.len() + usize::from(!beside.changed.is_empty());
@@ -64,17 +80,20 @@ pub fn folds(out: &mut Page<'_>, list: &ReadList, made: &Made, asked: &Asked, be
         columns::notes(out, beside.notes, beside.changed);
         out.close_two();
     }
-    files(out, &made.files(list, asked), beside.decided);
+    let mut names = made.files(list, asked);
+    names.extend(beside.decided.then_some(DECISIONS));
+    names.extend((!asked.season.kept.is_empty()).then_some(BEFORE));
+    files(out, &names);
     out.close();
 }
 
 /// The files, a button each.
-fn files(out: &mut Page<'_>, files: &[&str], decided: bool) {
+fn files(out: &mut Page<'_>, files: &[&str]) {
     let line = m::property_files_line(files.len().to_string());
     open_fold(out, "files", &m::PROPERTY_FILES, &line);
     out.p(m::PROPERTY_FILES_ARE);
     out.open_class("div", "picks");
-    for name in files.iter().copied().chain(decided.then_some(DECISIONS)) {
+    for name in files.iter().copied() {
         button(out, "btn ghost", "file", &[("data-kind", name)], name);
     }
     out.close_all(3);
@@ -94,6 +113,7 @@ fn days(out: &mut Page<'_>, made: &Made) {
         all: hours(all),
     });
     open_fold(out, "days", &m::PROPERTY_SEASON_BY_DAY, &line);
+    strip(out, &days);
     let heads = [
         m::PROPERTY_HEAD_DAY.text(),
         m::PROPERTY_HEAD_TREES.text(),
@@ -107,7 +127,7 @@ fn days(out: &mut Page<'_>, made: &Made) {
         let trees = trees
             .filter(|tree| tree.day.as_ref() == Some(&day.day))
             .count();
-        out.cell(read_day(&day.day).map_or_else(|_| day.day.clone(), day_year));
+        out.cell(read_day(&day.day).map_or_else(|_| day.day.clone(), day_short));
         out.cell(trees.to_string());
         out.cell(hours(day.rings));
         out.cell(hours(day.visits));
@@ -153,10 +173,95 @@ fn visits(out: &mut Page<'_>, made: &Made) {
     out.close_two();
 }
 
+/// What stands in each part, and how much of it is ringed.
+fn stand(out: &mut Page<'_>, made: &Made, units: Units) {
+    let (to_area, area): (f64, fn(String) -> String) = match units {
+        Units::Us => (M_PER_FT * M_PER_FT, m::property_area_us),
+        Units::Metric => (1.0, m::property_area_metric),
+    };
+    let area = |m2: f64| area(plain(m2 / to_area, 1));
+    let of = |unit: &UnitOf| unit.years.first().map_or(0.0, |year| year.used_m2);
+    let all: f64 = made.file.units.iter().map(|unit| unit.basal_m2).sum();
+    let ringed: f64 = made.file.units.iter().map(of).sum();
+    let line = m::property_stand_line(m::PropertyStandLine {
+        ringed: area(ringed),
+        all: area(all),
+    });
+    open_fold(out, "stand", &m::PROPERTY_STAND, &line);
+    let heads = [
+        m::PROPERTY_HEAD_PART.text(),
+        m::PROPERTY_HEAD_TREES.text(),
+        m::PROPERTY_HEAD_BASAL.text(),
+        m::PROPERTY_HEAD_RINGED.text(),
+    ];
+    out.open_table("", &m::PROPERTY_STAND, &heads);
+    for unit in &made.file.units {
+        match unit.unit.as_str() {
+            "" => out.cell(m::PROPERTY_NO_PART),
+            name => out.cell(name),
+        }
+        out.cell(unit.trees.to_string());
+        out.cell(area(unit.basal_m2));
+        out.cell(area(of(unit)));
+    }
+    out.close_table();
+    out.p(m::PROPERTY_STAND_IS);
+    out.close_two();
+}
+
+/// Presses that plan anew: people, days, a closed day, a tree's own day.
+fn what_if(out: &mut Page<'_>, list: &ReadList, asked: &Asked, beside: &Beside<'_>) {
+    let line = match (asked.spare, beside.before) {
+        (_, Some(before)) => m::property_what_if_was(before.planned.to_string()),
+        (Some(day), None) => m::property_what_if_line(day_short(day)),
+        (None, None) => m::PROPERTY_WHAT_IF_PEOPLE.text().to_owned(),
+    };
+    open_fold(out, "what-if", &m::PROPERTY_WHAT_IF, &line);
+    out.open_class("div", "picks");
+    let press = |out: &mut Page<'_>, key: &'static str, value: &str, text: &str| {
+        button(out, "btn ghost", "more", &[(key, value)], text);
+    };
+    press(out, "data-people", "1", &m::PROPERTY_ONE_MORE_PERSON);
+    if asked.season.crew.people > 1 {
+        press(out, "data-people", "-1", &m::PROPERTY_ONE_PERSON_FEWER);
+    }
+    if let Some(day) = asked.spare {
+        let text = m::property_one_more_day(day_year(day));
+        press(out, "data-day", &iso(day), &text);
+    }
+    out.close();
+    out.p(m::PROPERTY_WHAT_IF_CLOSED);
+    out.open_class("div", "picks");
+    // A season has a day at least.
+    for day in asked
+        .season
+        .days
+        .iter()
+        .filter(|_| asked.season.days.len() > 1)
+    {
+        press(out, "data-closed", &iso(*day), &day_short(*day));
+    }
+    out.close();
+    if list.column_of_days().is_some() {
+        out.p(m::PROPERTY_PIN);
+        open_form(out, "pin", "pin", &[]);
+        field(out, "pin-tag", "wf", &m::PROPERTY_PIN_TAG, "", "");
+        let hint = m::PROPERTY_PIN_HINT.text();
+        field(out, "pin-day", "wf", &m::PROPERTY_PIN_DAY, hint, "");
+        send(out, "btn ghost", &m::PROPERTY_PIN_IT);
+        out.close();
+    } else {
+        out.p_class("soft", m::PROPERTY_PIN_NO_COLUMN);
+    }
+    out.close_two();
+}
+
 /// How good the plan is, and how to make it again.
 fn good(out: &mut Page<'_>, made: &Made, asked: &Asked, beside: &Beside<'_>) {
-    let gap = m::plan_gap(fixed(made.planned.plan.gap_percent(), 1));
-    open_fold(out, "good", &m::PROPERTY_GOOD, &gap);
+    let gap = fixed(made.planned.plan.gap_percent(), 1);
+    let line = m::property_good_line(gap.as_str());
+    open_fold(out, "good", &m::PROPERTY_GOOD, &line);
+    out.p(m::plan_gap(gap));
     let crew = &asked.season.crew;
     out.p(m::plan_work_hours(m::PlanWorkHours {
         hours: fixed(crew.working_hours(), 2),

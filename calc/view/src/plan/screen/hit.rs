@@ -56,6 +56,13 @@ pub struct Replied {
     by: String,
 }
 
+/// What was replied, to be kept: parts with reply, trees and distance; species with reply and trees; who said so.
+pub type KeptReplies = (
+    Vec<(String, String, usize, String)>,
+    Vec<(String, String, usize)>,
+    String,
+);
+
 /// The reply that nothing is in reach.
 const NONE: &str = "none";
 
@@ -105,6 +112,46 @@ impl ToAsk {
 }
 
 impl Replied {
+    /// As it is kept.
+    #[must_use]
+    pub fn kept(&self) -> KeptReplies {
+        let units = self
+            .units
+            .values()
+            .map(|(reply, of)| (of.unit.clone(), reply.clone(), of.trees, of.within.clone()));
+        let clones = self.clones.values();
+        let clones = clones.map(|(reply, of)| (of.species.to_owned(), reply.clone(), of.trees));
+        (units.collect(), clones.collect(), self.by.clone())
+    }
+
+    /// Of what was kept; a species that is not known any more is left out.
+    #[must_use]
+    pub fn of_kept(reference: &'static Reference, (units, clones, by): KeptReplies) -> Self {
+        let units = units.into_iter().map(|(unit, reply, trees, within)| {
+            let of = UnitToAsk {
+                unit: unit.clone(),
+                trees,
+                within,
+            };
+            (unit, (reply, of))
+        });
+        let clones = clones.into_iter().filter_map(|(name, reply, trees)| {
+            let mut all = reference.species.iter();
+            let species = all.find(|it| it.scientific == name)?;
+            let of = CloneToAsk {
+                species: species.scientific,
+                name: tree_name(species),
+                trees,
+            };
+            Some((species.scientific, (reply, of)))
+        });
+        Self {
+            units: units.collect(),
+            clones: clones.collect(),
+            by,
+        }
+    }
+
     /// Takes the fields of the form.
     pub fn take(&mut self, asked: &ToAsk, entries: &[(String, String)]) {
         let (units, clones) = self.all(asked);

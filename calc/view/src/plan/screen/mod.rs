@@ -7,8 +7,10 @@ pub mod columns;
 pub mod fix;
 pub mod folds;
 pub mod hit;
+pub mod map;
 pub mod result;
 pub mod season;
+mod strip;
 pub mod table;
 
 use crate::page::Page;

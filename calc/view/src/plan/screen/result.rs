@@ -1,19 +1,25 @@
 //! What a plan comes to: one sentence, what binds, what is left and why, and the next work day.
 
+use super::season::PlanBefore;
 use super::{button, columns, open_fold_at};
-use crate::measure::{day_year, reach};
+use crate::measure::{day_short, day_year, reach};
 use crate::page::Page;
 use crate::plan::asked::Asked;
 use crate::plan::made::Made;
 use crate::plan::read::ReadList;
 use crate::words::{Word, m};
 use calc::terms::quantity::Units;
+use calc::terms::small::decimals::fixed;
 use calc_list::Note;
 use calc_plan::{ComesTo, CountedAs, LooserLimit};
 use chrono::NaiveDate;
 
+/// So many trees that moved are named.
+const MOVED: usize = 12;
+/// What a plan that keeps no day is worth more is told from so many per cent on.
+const FRESH: f64 = 1.0;
 /// So many tags of a crew's day are named; its sheet has all.
-const TAGS: usize = 30;
+const TAGS: usize = 8;
 
 /// What a list has, before it is planned.
 #[must_use]
@@ -89,12 +95,21 @@ fn part(reason: CountedAs) -> Word {
 }
 
 /// Sentence, parts, what binds, and the next work day.
-pub fn result(out: &mut Page<'_>, list: &ReadList, made: &Made, asked: &Asked, units: Units) {
+pub fn result(
+    out: &mut Page<'_>,
+    list: &ReadList,
+    (made, before): (&Made, Option<&PlanBefore>),
+    asked: &Asked,
+    units: Units,
+) {
     out.open_heading(2, "said");
     out.attr("id", "l-sentence");
     out.attr("tabindex", "-1");
     out.text(sentence(made, asked));
     out.close();
+    if let Some(before) = before {
+        was(out, made, before, asked);
+    }
     // The parts, which add up to all trees.
     out.open_class("ul", "parts-of");
     let count = |name: &str| made.file.counts.get(name).copied().unwrap_or(0);
@@ -140,6 +155,73 @@ pub fn result(out: &mut Page<'_>, list: &ReadList, made: &Made, asked: &Asked, u
     next_day(out, list, made, asked, units);
 }
 
+/// What the plan before came to against this one, and which trees moved.
+fn was(out: &mut Page<'_>, made: &Made, before: &PlanBefore, asked: &Asked) {
+    let now = made.planned.plan.planned();
+    out.open_class("div", "was");
+    out.attr("id", "l-was");
+    let crew = |people: &str, hours: &str, days: usize| {
+        m::property_crew_of(m::PropertyCrewOf {
+            people: people.trim(),
+            hours: hours.trim(),
+            days: days.to_string(),
+        })
+    };
+    let before_crew = crew(&before.filled.people, &before.filled.hours, before.days);
+    let people = asked.season.crew.people.to_string();
+    let hours = crate::measure::plain(asked.season.crew.hours, 2);
+    let now_crew = crew(&people, &hours, asked.season.days.len());
+    out.p(m::property_was(m::PropertyWas {
+        before: before.planned.to_string(),
+        before_crew,
+        now: now.to_string(),
+        now_crew,
+    }));
+    let moved = &made.file.moved;
+    if !asked.season.kept.is_empty() {
+        let short = |day: &Option<String>| {
+            let read = day
+                .as_deref()
+                .and_then(|day| calc::question::read_day(day).ok());
+            read.map_or_else(|| m::PROPERTY_MOVED_NO_DAY.text().to_owned(), day_short)
+        };
+        let mut which: Vec<String> = moved
+            .iter()
+            .take(MOVED)
+            .map(|it| {
+                m::property_moved_tree(m::PropertyMovedTree {
+                    tag: it.tree_id.as_str(),
+                    from: short(&it.from),
+                    to: short(&it.to),
+                })
+            })
+            .collect();
+        if moved.len() > MOVED {
+            which.push("…".to_owned());
+        }
+        out.p_class(
+            "soft",
+            match moved.len() {
+                0 => m::PROPERTY_MOVED_NONE.text().to_owned(),
+                trees => m::property_moved(trees.to_string(), which.join("; ")),
+            },
+        );
+        if let Some(percent) = made.fresh_percent.filter(|percent| *percent >= FRESH) {
+            out.p_class("soft", m::property_fresh(fixed(percent, 1)));
+        }
+    }
+    button(out, "btn ghost", "back", &[], &m::PROPERTY_PUT_BACK);
+    out.close();
+}
+
+/// Whether somebody works today: then the page opens at what they do.
+#[must_use]
+pub fn works_today(made: &Made, asked: &Asked) -> bool {
+    let today = calc::terms::day::iso(asked.today);
+    let mut days = made.file.work_days.iter();
+    days.any(|day| day.agreed && day.day == today && day.rings > 0.0)
+}
+
 /// The first work day that is not over, a crew each.
 fn next_day(out: &mut Page<'_>, list: &ReadList, made: &Made, asked: &Asked, units: Units) {
     let rings = |day: &str| {
@@ -161,7 +243,10 @@ fn next_day(out: &mut Page<'_>, list: &ReadList, made: &Made, asked: &Asked, uni
         return;
     };
     let on: NaiveDate = on;
-    let title = m::property_next_day(day_year(on));
+    let title = match day.day == today {
+        true => m::property_this_day(day_short(on)),
+        false => m::property_next_day(day_short(on)),
+    };
     let line = m::property_next_day_trees(rings(&day.day).to_string());
     open_fold_at(out, 3, "day", &title, &line, Some(true));
     for team in 1..=made.file.crew.teams {

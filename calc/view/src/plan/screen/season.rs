@@ -5,11 +5,12 @@ use crate::control::{labelled, open_control};
 use crate::measure::day_short;
 use crate::page::Page;
 use crate::plan::asked::{Asked, NotASeason, PlanField, PlanTyped};
+use crate::plan::made::Made;
 use crate::plan::read::ReadList;
 use crate::words::m;
 use crate::words::region::regions;
 use calc::terms::day::iso;
-use calc_plan::ComesTo;
+use calc_plan::{ComesTo, PlanFile};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 
@@ -31,10 +32,14 @@ pub struct SeasonForm {
     pub days: Option<Vec<String>>,
     /// Further days, as typed.
     pub more_days: String,
+    /// Days that are closed, as typed.
+    pub closed: String,
     /// The place, as typed.
     pub place: String,
     /// Code of the state or country.
     pub region: String,
+    /// Days of the plan before stay unless something forces them.
+    pub keep_days: bool,
 }
 
 impl Default for SeasonForm {
@@ -44,8 +49,10 @@ impl Default for SeasonForm {
             hours: "3".into(),
             days: None,
             more_days: String::new(),
+            closed: String::new(),
             place: String::new(),
             region: String::new(),
+            keep_days: true,
         }
     }
 }
@@ -54,12 +61,16 @@ impl SeasonForm {
     /// Takes the fields of the form.
     pub fn take(&mut self, entries: &[(String, String)]) {
         let mut days = Vec::new();
+        // Where it is asked and nothing is ticked, it is not told.
+        self.keep_days = !entries.iter().any(|(name, _)| name == "asks-keep");
         for (name, value) in entries {
             match name.as_str() {
                 "people" => self.people.clone_from(value),
                 "hours" => self.hours.clone_from(value),
                 "days" => days.push(value.clone()),
                 "more-days" => self.more_days.clone_from(value),
+                "closed" => self.closed.clone_from(value),
+                "keep-days" => self.keep_days = true,
                 "place" => self.place.clone_from(value),
                 "region" => self.region.clone_from(value),
                 _ => {}
@@ -99,6 +110,7 @@ impl SeasonForm {
             from: &iso(*from),
             to: &iso(*to),
             days: &days,
+            closed: &self.closed,
             crew: &self.people,
             hours: &self.hours,
             today,
@@ -173,6 +185,32 @@ pub fn picked(offered: &[Offered]) -> Vec<String> {
     best.into_iter().map(|it| iso(it.day)).collect()
 }
 
+/// What the plan before came to, and with whom.
+pub struct PlanBefore {
+    /// What was filled in.
+    pub filled: SeasonForm,
+    /// Trees to ring.
+    pub planned: usize,
+    /// Its work days.
+    pub days: usize,
+    /// plan.json as it was: the command line needs it to keep its days.
+    pub file: PlanFile,
+}
+
+impl PlanBefore {
+    /// Of a plan.
+    #[must_use]
+    pub fn of(made: Made, filled: SeasonForm) -> Self {
+        let days = made.file.work_days.iter().filter(|day| day.agreed);
+        Self {
+            filled,
+            planned: made.planned.plan.planned(),
+            days: days.count(),
+            file: made.file,
+        }
+    }
+}
+
 /// The fields, and what of them was not understood; folded once there is a plan.
 pub fn season(
     out: &mut Page<'_>,
@@ -235,6 +273,15 @@ pub fn season(
         hint,
         &filled.more_days,
     );
+    let hint = m::PROPERTY_MORE_DAYS_HINT.text();
+    field(
+        out,
+        "closed",
+        "wf",
+        &m::PROPERTY_CLOSED_DAYS,
+        hint,
+        &filled.closed,
+    );
     let hint = m::PROPERTY_PLACE_HINT.text();
     field(out, "place", "wf", &m::PROPERTY_PLACE, hint, &filled.place);
     labelled(out, "region", &m::PROPERTY_REGION, "");
@@ -254,6 +301,21 @@ pub fn season(
     }
     out.close_two();
     out.close();
+    if planned {
+        out.open("input");
+        out.attr("type", "hidden");
+        out.attr("name", "asks-keep");
+        out.close();
+        let label = m::PROPERTY_KEEP_DAYS;
+        option(
+            out,
+            "checkbox",
+            "keep-days",
+            "yes",
+            filled.keep_days,
+            &label,
+        );
+    }
     send(out, "btn", &m::PROPERTY_PLAN_IT);
     out.close();
     if planned {

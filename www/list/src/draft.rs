@@ -1,0 +1,131 @@
+//! What of an open list is kept beside its bytes: what was decided and typed since, who works when, and the days of the plan.
+//! The page keeps it in the memory of its tab, and on the device where somebody asked for that.
+
+use calc_list::Decisions;
+use calc_list::reader::CellEdits;
+use calc_view::plan::screen::hit::KeptReplies;
+use calc_view::plan::screen::season::SeasonForm;
+use serde::{Deserialize, Serialize};
+use serde_json::Value;
+
+/// A list as it was left.
+#[derive(Default, Deserialize, Serialize)]
+#[serde(default)]
+pub(crate) struct Draft {
+    /// What was decided of columns and names.
+    pub(crate) decisions: Decisions,
+    /// Cells that were typed anew: row, column, text.
+    edits: Vec<(u64, usize, String)>,
+    /// Who works when.
+    crew: Crew,
+    /// Days that somebody chose stand in the column of days: nothing is kept of them here.
+    pins: [u8; 0],
+    /// What was found at visits: the page asks nothing of it yet.
+    found: [u8; 0],
+    /// What was said once for many trees.
+    pub(crate) replied: KeptReplies,
+    /// Whether a plan was made.
+    pub(crate) planned: bool,
+    /// The days of the plan, as plan.json has them.
+    pub(crate) days: Option<Value>,
+    /// The row that was mended last.
+    pub(crate) last_row: Option<u64>,
+}
+
+#[derive(Default, Deserialize, Serialize)]
+#[serde(default)]
+struct Crew {
+    people: String,
+    hours: String,
+    days: Option<Vec<String>>,
+    more_days: String,
+    closed: String,
+    place: String,
+    region: String,
+    keep_days: bool,
+}
+
+impl Draft {
+    pub(crate) fn of(
+        decisions: &Decisions,
+        edits: &CellEdits,
+        filled: &SeasonForm,
+        replied: KeptReplies,
+        last_row: Option<u64>,
+    ) -> Self {
+        let edits = edits.iter();
+        Self {
+            decisions: decisions.clone(),
+            edits: edits
+                .map(|((row, column), text)| (*row, *column, text.clone()))
+                .collect(),
+            crew: Crew {
+                people: filled.people.clone(),
+                hours: filled.hours.clone(),
+                days: filled.days.clone(),
+                more_days: filled.more_days.clone(),
+                closed: filled.closed.clone(),
+                place: filled.place.clone(),
+                region: filled.region.clone(),
+                keep_days: filled.keep_days,
+            },
+            replied,
+            last_row,
+            ..Self::default()
+        }
+    }
+
+    pub(crate) fn edits(&self) -> CellEdits {
+        let edits = self.edits.iter();
+        edits
+            .map(|(row, column, text)| ((*row, *column), text.clone()))
+            .collect()
+    }
+
+    pub(crate) fn filled(&self) -> SeasonForm {
+        let crew = &self.crew;
+        SeasonForm {
+            people: crew.people.clone(),
+            hours: crew.hours.clone(),
+            days: crew.days.clone(),
+            more_days: crew.more_days.clone(),
+            closed: crew.closed.clone(),
+            place: crew.place.clone(),
+            region: crew.region.clone(),
+            keep_days: crew.keep_days,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_was_kept_comes_back() {
+        let edits = CellEdits::from([((8, 2), "14 1/2".to_owned()), ((9, 0), String::new())]);
+        let filled = SeasonForm {
+            people: "6".into(),
+            days: Some(vec!["2027-05-08".into()]),
+            closed: "2027-05-15".into(),
+            ..SeasonForm::default()
+        };
+        let draft = Draft::of(
+            &Decisions::default(),
+            &edits,
+            &filled,
+            KeptReplies::default(),
+            Some(9),
+        );
+        let text = serde_json::to_string(&draft).expect("JSON");
+        let back: Draft = serde_json::from_str(&text).expect("a draft");
+        assert_eq!(back.edits(), edits);
+        let form = back.filled();
+        assert_eq!(
+            (&form.people, &form.days, &form.closed),
+            (&filled.people, &filled.days, &filled.closed)
+        );
+        // What an earlier page did not keep is as it is at the start.
+        assert!(serde_json::from_str::<Draft>("{}").is_ok());
+    }
+}
