@@ -91,6 +91,11 @@ fn a_draft_of_a_list_is_kept_once_asked_for_and_comes_back_with_what_was_typed()
             .until("the draft", "document.querySelector('#l-drafts button')")
             .await?;
         expect_no_violations(&browser, "drafts of earlier visits").await?;
+        // The same file opened again does not write over it.
+        open_list(&browser).await?;
+        click(&browser, "#l-keep").await?;
+        until_said(&browser, "Draft of hedge.csv").await?;
+        assert_eq!(kept(&browser).await?[0]["edits"], json!([[3, 2, "14"]]));
         click(&browser, "#l-drafts button").await?;
         browser
             .until(

@@ -250,6 +250,8 @@ const keep = document.getElementById("l-keep");
 const forget = document.getElementById("l-forget");
 const offer = draft && window.top === window;
 let saves = null;
+/** When this tab wrote which list last. */
+let mine = "";
 
 /** The worker took a list, or worked on it. */
 function opened(id) {
@@ -257,6 +259,8 @@ function opened(id) {
   if (sent && id === sent.id && held !== sent) {
     if (held?.id !== id) release();
     held = sent;
+    // An earlier visit may have left a draft of this very list.
+    if (offer) show_drafts();
   }
   sent = null;
   if (!held) return;
@@ -297,6 +301,7 @@ async function save_draft() {
     await drafts.write(record, keeping.at);
     if (!keeping) return;
     keeping.at = record.saved_at;
+    mine = `${record.id} ${record.saved_at}`;
     keeping.saved = true;
     const row = record.last_row;
     say_kept(said(row ? "keptRow" : "kept", { time: clock(keeping.at), row }) + (keeping.lasts ? "" : ` ${said("mayGo")}`));
@@ -322,15 +327,21 @@ async function begin_to_keep(at) {
 
 if (offer) {
   keep.addEventListener("click", async () => {
-    let at = null;
+    let there;
     try {
-      // A draft of this list that an earlier visit left is replaced: it is this list.
-      at = (await drafts.read(held.id))?.saved_at ?? null;
+      there = await drafts.read(held.id);
     } catch ({ why }) {
       say_kept(said(why ?? "refused"));
       return;
     }
-    if (!await begin_to_keep(at)) return;
+    // What an earlier visit or another tab kept of this list is never written over: it is gone on with, or forgotten first.
+    if (there && mine !== `${there.id} ${there.saved_at}`) {
+      say_kept(said("draft", { file: there.name, time: clock(there.saved_at) }));
+      await show_drafts();
+      document.querySelector("#l-drafts button")?.focus();
+      return;
+    }
+    if (!await begin_to_keep(there?.saved_at ?? null)) return;
     forget.focus();
     try {
       keeping.lasts = await navigator.storage?.persist?.() ?? false;
@@ -374,7 +385,8 @@ async function show_drafts() {
     }
     return it;
   };
-  into.replaceChildren(...(held ? [] : all).map((it) => {
+  const shown = all.filter((it) => !held || (it.id === held.id && !keeping));
+  into.replaceChildren(...shown.map((it) => {
     const line = part("p", "");
     line.className = "picks";
     line.append(
