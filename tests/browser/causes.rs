@@ -118,6 +118,12 @@ fn the_console_names_what_a_server_does_wrong() {
         ),
         ("engine.", ".wasm", Fault::Half, "is not as it was made"),
         (
+            "calculator.",
+            ".css",
+            Fault::Missing,
+            "is not there: its server answers 404",
+        ),
+        (
             "engine.",
             ".wasm",
             Fault::NoHeader,
@@ -217,9 +223,10 @@ fn attributes_that_are_not_known_are_told_once_in_words() {
     let site = Server::of_the_site();
     let lines = element(&site).replace(
         "<slipbark-tree-plan>",
-        "<slipbark-tree-plan theme=\"night\" heading-level=\"7\" units=\"metric\" headinglevel=\"4\" species=\"Nortway mapel\" size=\"thick\" date=\"2027-13-01\" storage=\"none\">",
+        "<slipbark-tree-plan theme=\"night\" heading-level=\"7\" units=\"metric\" headinglevel=\"4\" species=\"Nortway mapel\" size=\"thick\" date=\"2027-13-01\" region=\"Nowhereland\" storage=\"none\">",
     );
-    let again = "<slipbark-ring theme=\"night\"></slipbark-ring>";
+    // What stands right in a list of codes that ends may still be none of them (ISO 3166-2: no such state).
+    let again = "<slipbark-ring theme=\"night\" region=\"US-ZZ\"></slipbark-ring><slipbark-year region=\"US-MA\"></slipbark-year>";
     let host = host("attributes", "", &format!("{lines}{again}"));
     in_browser(async move |browser| {
         browser.open(&host.address).await?;
@@ -235,12 +242,44 @@ fn attributes_that_are_not_known_are_told_once_in_words() {
             "species=\"Nortway mapel\"",
             "size=\"thick\"",
             "date=\"2027-13-01\"",
+            "region=\"Nowhereland\"",
+            "region=\"US-ZZ\"",
         ] {
             let count = lines.iter().filter(|line| line.contains(words)).count();
             assert_eq!(count, 1, "{words}: {lines:#?}");
         }
-        assert_eq!(lines.len(), 7, "{lines:#?}");
+        assert_eq!(lines.len(), 9, "{lines:#?}");
         // It works all the same.
         browser.until_ready().await
+    });
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn a_region_that_is_not_known_is_told_in_the_form_in_each_language() {
+    let site = Server::of_the_site();
+    let hosts = [
+        ("en", "is no state or country that we know"),
+        ("es", "no es un estado ni un país que conozcamos"),
+    ]
+    .map(|(language, words)| {
+        let lines = element(&site).replace(
+            "<slipbark-tree-plan>",
+            &format!("<slipbark-tree-plan lang=\"{language}\" region=\"Nowhereland\">"),
+        );
+        (host(&format!("region-{language}"), "", &lines), words)
+    });
+    in_browser(async move |browser| {
+        for (host, words) in &hosts {
+            browser.open(&host.address).await?;
+            browser.until_ready().await?;
+            let shown = "const calculator = document.querySelector('slipbark-tree-plan'); calculator.compute();
+                 return calculator.shadowRoot.querySelector('.problems')?.textContent ?? '';";
+            let shown = browser.run(shown).await?;
+            let shown = shown.as_str().unwrap_or_default();
+            assert_eq!(shown.matches("Nowhereland").count(), 1, "{shown}");
+            assert!(shown.contains(words), "{shown}");
+        }
+        Ok(())
     });
 }

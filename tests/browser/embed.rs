@@ -281,3 +281,27 @@ fn a_script_in_a_bundle_says_that_it_has_no_line_of_its_own() {
         Ok(())
     });
 }
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn module_binding_and_style_are_asked_for_with_the_script_and_not_after_it() {
+    let site = Server::of_the_site();
+    let line = format!(
+        "<script src=\"{}v1/embed.js\" defer></script><slipbark-tree-plan></slipbark-tree-plan>",
+        site.address
+    );
+    let host = host("ahead", "", &line);
+    in_browser(async move |browser| {
+        browser.open(&host.address).await?;
+        browser.until_ready().await?;
+        let asked = "const all = performance.getEntriesByType('resource');
+             const first = (name) => all.filter((entry) => name.test(entry.name)).sort((a, b) => a.startTime - b.startTime)[0];
+             const there = first(/element\\.\\w+\\.js$/).responseEnd;
+             return [/engine\\.\\w+\\.wasm$/, /engine\\.\\w+\\.js$/, /calculator\\.\\w+\\.css$/].map((name) => first(name)?.startTime < there);";
+        assert_eq!(
+            browser.run(asked).await?,
+            serde_json::json!([true, true, true])
+        );
+        browser.expect_quiet().await
+    });
+}

@@ -3,14 +3,15 @@
 use crate::browser::in_browser;
 use crate::site::{Server, answer_on_the_command_line, folder, program, scratch};
 use serde_json::{Value, json};
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::process::Command;
+use std::sync::OnceLock;
 
-const QUESTION: &str = r#"{"version":1,"species":"Norway maple","stems":[{"diameter":"14 1/2 in"}],"date":"2027-06-12",
+pub(crate) const QUESTION: &str = r#"{"version":1,"species":"Norway maple","stems":[{"diameter":"14 1/2 in"}],"date":"2027-06-12",
   "today":"2027-06-01","place":{"latitude":"42.36","longitude":"-71.06"},"none_in_reach":true,"line_within_reach":"no"}"#;
 
 /// Runs a command in a folder; gives what it prints.
-fn run(folder: &Path, command: &mut Command) -> String {
+pub(crate) fn run(folder: &Path, command: &mut Command) -> String {
     let output = command
         .current_dir(folder)
         .output()
@@ -32,41 +33,43 @@ fn build(option: &str, to: &Path) {
     );
 }
 
-/// A package for npm installed into an empty project, from the archive that `npm pack` makes of it.
-fn installed() -> std::path::PathBuf {
-    let all = folder("npm");
-    let (package, user) = (all.join("package"), all.join("user"));
-    build("--npm", &package);
-    std::fs::create_dir_all(&user).expect("a folder");
-    let archive = run(
-        &all,
-        Command::new("npm").args(["pack", "--silent", "./package"]),
-    );
-    let archive = all.join(archive.trim());
+/// The archive that `npm pack` makes of the package for npm.
+pub(crate) fn archive() -> &'static Path {
+    static ARCHIVE: OnceLock<PathBuf> = OnceLock::new();
+    ARCHIVE.get_or_init(|| {
+        let all = folder("npm");
+        build("--npm", &all.join("package"));
+        let name = run(
+            &all,
+            Command::new("npm").args(["pack", "--silent", "./package"]),
+        );
+        all.join(name.trim())
+    })
+}
+
+/// Makes an empty project, and installs the package into it without asking anybody.
+pub(crate) fn install_into(user: &Path) {
+    std::fs::create_dir_all(user).expect("a folder");
     std::fs::write(
         user.join("package.json"),
         r#"{"name":"user","private":true,"type":"module"}"#,
     )
     .expect("written");
+    let quietly = ["--silent", "--offline", "--no-audit", "--no-fund"];
     run(
-        &user,
+        user,
         Command::new("npm")
-            .args([
-                "install",
-                "--silent",
-                "--offline",
-                "--no-audit",
-                "--no-fund",
-            ])
-            .arg(archive),
+            .arg("install")
+            .args(quietly)
+            .arg(archive()),
     );
-    user
 }
 
 #[test]
 #[ignore = "needs npm, Node, Chromium and chromedriver; tests/all runs it"]
 fn the_npm_package_answers_in_node_and_in_a_page_as_the_command_line_does() {
-    let user = installed();
+    let user = folder("npm-user");
+    install_into(&user);
     let script = format!(
         "import {{ answer, version }} from 'slipbark';\n\
          const bad = answer({{ version: 1, stems: [{{ diameter: 'wide' }}] }});\n\
@@ -135,7 +138,7 @@ fn the_npm_package_answers_in_node_and_in_a_page_as_the_command_line_does() {
 }
 
 /// The same with every number as JavaScript writes it: 120 for 120.0.
-fn numbers(value: &Value) -> Value {
+pub(crate) fn numbers(value: &Value) -> Value {
     match value {
         Value::Number(number) => json!(number.as_f64()),
         Value::Array(all) => all.iter().map(numbers).collect(),

@@ -21,13 +21,15 @@ fn the_calculator_becomes_ready_and_asks_nobody_else() {
     });
 }
 
-/// The calculators' sheets as they are written, joined.
+/// The tokens and the calculators' sheets as they are written, joined.
 fn calculator_sheets() -> String {
     let names: [&str; 9] = include!("../../www/style/sheets.rs");
-    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../www/style/parts");
-    names
+    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../www/style");
+    let parts = names.map(|name| format!("parts/{name}"));
+    std::iter::once("tokens".to_owned())
+        .chain(parts)
         .map(|name| std::fs::read_to_string(format!("{folder}/{name}.css")).expect("a sheet"))
-        .concat()
+        .collect()
 }
 
 #[test]
@@ -69,7 +71,7 @@ fn every_page_loads_without_a_complaint_and_no_link_is_dead() {
                        // What stands behind #v= is a question, and no part of the page.
                        if (!url.hash || url.hash.startsWith('#v=')) return null;
                        const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
-                       return page.getElementById(url.hash.slice(1)) ? null : url.href;
+                       return page.getElementById(decodeURIComponent(url.hash.slice(1))) ? null : url.href;
                      })).then((all) => done(all.filter(Boolean)), (error) => done([String(error)]));",
                 )
                 .await?;

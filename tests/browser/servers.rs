@@ -325,6 +325,16 @@ fn expect_a_first_visit(name: &str, server: Foreign) {
         assert_eq!(browser.outcome().await?, "do");
         browser.expect_quiet().await?;
         browser.expect_requests_only_to(&[&address]).await?;
+        // What is not there is said in the site's own dress at any depth, with links that lead home.
+        for nowhere in ["no-such-page", "no/such/page/", "es/species/no-such-tree/"] {
+            browser.open(&format!("{address}{nowhere}")).await?;
+            let dressed = "return [getComputedStyle(document.querySelector('.head nav ul')).listStyleType, document.querySelector('.brand').href];";
+            let dressed = browser.run(dressed).await?;
+            assert_eq!(dressed[0], "none", "{nowhere}");
+            assert_eq!(dressed[1], address.as_str(), "{nowhere}");
+            // The page itself, and the note that it asked and waited.
+            browser.console().await?;
+        }
         crate::offline::expect_every_page(&browser, &address).await?;
         drop(server);
         Ok(())

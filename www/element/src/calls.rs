@@ -50,6 +50,12 @@ pub fn take_regional(bytes: &[u8]) -> bool {
     fetched::take_regional(bytes)
 }
 
+/// Keeps the style sheet of the calculators, before the first is connected.
+#[wasm_bindgen]
+pub fn take_style(text: String) {
+    calculator::take_style(text);
+}
+
 /// Puts the calculator into its host element. Once is enough; more does no harm.
 #[wasm_bindgen]
 pub fn connect(host: &HtmlElement) {

@@ -1,6 +1,6 @@
 //! The answer taken along: printed, copied as text, its visits as a calendar file; and timed trees as a file.
 
-use crate::calculator::{Calculator, SHEET};
+use crate::calculator::{Calculator, sheet_text};
 use crate::device::note;
 use crate::dom::{self, call, get};
 use calc_view::form::TIMED_LINE;
@@ -149,7 +149,7 @@ fn fill_frame(calculator: &Calculator, frame: &Element) -> Option<JsValue> {
     let class: Function = get(&window, "CSSStyleSheet")?.dyn_into().ok()?;
     let style = Reflect::construct(&class, &Array::new()).ok()?;
     let replace: Function = get(&style, "replaceSync")?.dyn_into().ok()?;
-    replace.call1(&style, &SHEET.into()).ok()?;
+    replace.call1(&style, &sheet_text().into()).ok()?;
     Reflect::set(&root, &"adoptedStyleSheets".into(), &Array::of1(&style)).ok()?;
     let wrap = document.create_element("div").ok()?;
     wrap.set_class_name("sb");

@@ -13,6 +13,9 @@ const PROPERTIES = ["config", "inputs"];
 const DIGESTS = {};
 const ask = (file) => fetch(new URL(file, import.meta.url), DIGESTS[file] && { integrity: DIGESTS[file] });
 
+// What is waited for: which file is to blame where one can't be used.
+const STYLE = "./calculator.css";
+let awaited = "./engine.wasm";
 let loaded = false;
 let failure = null;
 const waiting = new Set();
@@ -26,9 +29,21 @@ export const checkSettings = (settings, list, language) => engine.check_settings
 export const version = () => engine.version();
 export const dataVersion = () => engine.dataVersion();
 
+/** The style sheet of the calculators, as a text: a policy that ignores style elements does not ignore what is made of it. */
+async function styleSheet() {
+  const response = await ask(STYLE);
+  if (!response.ok || /\bhtml\b/.test(response.headers.get("Content-Type"))) throw new Error(`${STYLE} is no style sheet`);
+  return response.text();
+}
+
 async function load() {
   try {
+    const style = styleSheet();
+    // Told below, once the module is there.
+    style.catch(() => {});
     await init({ module_or_path: ask("./engine.wasm") });
+    awaited = STYLE;
+    engine.take_style(await style);
     // The page may draw and hear in between: each of these steps holds a slow phone up.
     await new Promise((go) => setTimeout(go));
     // Answers link to their sources on the site that these files come from.
@@ -115,8 +130,8 @@ async function describe(error) {
       words: "this page's Content-Security-Policy refuses WebAssembly. Add 'wasm-unsafe-eval' to its script-src.",
     };
   }
-  const address = new URL("./engine.wasm", import.meta.url).href;
-  const words = await cause(address, "wasm");
+  const address = new URL(awaited, import.meta.url).href;
+  const words = await cause(address, awaited === STYLE ? "css" : "wasm");
   return { code: "network", words: words || `${address} is not as it was made: it was changed on its way, or is part of another version.` };
 }
 

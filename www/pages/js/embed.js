@@ -107,6 +107,7 @@
     // Asked for with the script below, not after it. With a digest a browser would fetch the module twice.
     ahead("modulepreload", "../engine.js");
     ahead("preload", "../engine.wasm", { as: "fetch", type: "application/wasm" });
+    ahead("preload", "../calculator.css", { as: "fetch" });
   }
   const cause = "@@cause@@";
   // Why the module, or one that it names at its top, could not be loaded.

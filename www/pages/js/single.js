@@ -1,6 +1,6 @@
 // Begins the module of the single file. Pages opened from a disk may fetch nothing: what the
 // scripts after this one ask for by name was unpacked from the page itself.
-const TYPES = { wasm: "application/wasm", bin: "application/octet-stream" };
+const TYPES = { wasm: "application/wasm", bin: "application/octet-stream", css: "text/css" };
 
 const fetch = async (address) => {
   const name = new URL(address, document.baseURI).pathname.split("/").pop();

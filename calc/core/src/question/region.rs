@@ -14,6 +14,21 @@ pub fn region_code(name: &str) -> Option<&'static str> {
     at.map(|(code, _)| code)
 }
 
+/// Whether a code of a state or province can be one: of the United States and Canada all are known, of other countries
+/// none is listed here.
+#[must_use]
+pub(super) fn may_be_part(country: &str, part: &str) -> bool {
+    let code = |known: &str| known.split_once('-') == Some((country, part));
+    match country {
+        "US" if US_OUTLYING.contains(&part) => true,
+        "US" | "CA" => region_names().any(|(known, _)| code(known)),
+        _ => true,
+    }
+}
+
+/// The outlying areas that have a code of the United States too (ISO 3166-2:US; from memory).
+const US_OUTLYING: [&str; 6] = ["AS", "GU", "MP", "PR", "UM", "VI"];
+
 /// One string: a table of pairs would cost a relocation each.
 const NAMES: &str = "US-AL=Alabama|US-AK=Alaska|US-AZ=Arizona|US-AR=Arkansas|US-CA=California|\
 US-CO=Colorado|US-CT=Connecticut|US-DE=Delaware|US-DC=District of Columbia|US-FL=Florida|US-GA=Georgia|\
@@ -32,6 +47,20 @@ IE=Ireland|NZ=New Zealand|CH=Switzerland|GB=United Kingdom|US=United States";
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_part_of_a_country_whose_parts_are_listed_is_one_of_them() {
+        for (country, part, may) in [
+            ("US", "MA", true),
+            ("US", "PR", true),
+            ("US", "ZZ", false),
+            ("CA", "ON", true),
+            ("CA", "MA", false),
+            ("FR", "75", true),
+        ] {
+            assert_eq!(may_be_part(country, part), may, "{country}-{part}");
+        }
+    }
 
     #[test]
     fn a_name_has_one_code_and_no_name_is_a_code() {

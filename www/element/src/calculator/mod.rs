@@ -285,12 +285,21 @@ impl Calculator {
     }
 }
 
-/// The text of the style sheet.
-pub(crate) const SHEET: &str = include_str!(concat!(env!("OUT_DIR"), "/calculator.css"));
-
 thread_local! {
+    /// The text of the style sheet, which comes as a file of its own: pages of ours have it before the module.
+    static SHEET: Cell<&'static str> = const { Cell::new("") };
     static CALCULATORS: RefCell<Vec<Rc<Calculator>>> = const { RefCell::new(Vec::new()) };
     static STYLE: OnceCell<Option<CssStyleSheet>> = const { OnceCell::new() };
+}
+
+/// Keeps the text of the style sheet, once for all calculators of a page.
+pub(crate) fn take_style(text: String) {
+    SHEET.set(text.leak());
+}
+
+/// The text of the style sheet; empty before it came.
+pub(crate) fn sheet_text() -> &'static str {
+    SHEET.get()
 }
 
 /// Gives a shadow root the one style sheet that all calculators of a page share. A policy that ignores
@@ -299,7 +308,7 @@ pub(crate) fn dress(root: &ShadowRoot) {
     STYLE.with(|style| {
         let sheet = style.get_or_init(|| {
             let sheet = CssStyleSheet::new().ok()?;
-            sheet.replace_sync(SHEET).ok()?;
+            sheet.replace_sync(sheet_text()).ok()?;
             Some(sheet)
         });
         if let Some(sheet) = sheet {

@@ -2,11 +2,15 @@
 //! page itself lies, so that it works in any folder of any server.
 
 use crate::build::assets::File;
+use crate::build::pages::{NOWHERE, NOWHERE_POLICY, POLICY};
 
 /// Stands in pages for the path of the site until that is known.
 pub(crate) const MARK: &str = "/@@base@@/";
 /// Stands in front of that where programs want a whole address; a build that is told no origin leaves it out.
 pub(crate) const ORIGIN: &str = "@@origin@@";
+
+/// Finds the site from wherever the kit's page for what is not there is shown; the policy of that page names its digest.
+pub(crate) const FIND_SITE: &str = include_str!("../../../pages/js/find-site.js");
 
 /// What stands in front of an address that a page shows to people: its script puts the origin there.
 const SHOWN: &str = "data-origin></span>";
@@ -26,11 +30,22 @@ pub(crate) fn relative(files: &[File]) -> Vec<File> {
         };
         // What is shown is a whole address, which the page's script makes of the steps.
         let shown = format!("data-origin=\"{up}\"></span>");
+        let text = match &*file.path {
+            NOWHERE => found_from_anywhere(text),
+            _ => text.to_owned(),
+        };
         text.replace(&format!("{SHOWN}{MARK}"), &shown)
             .replace(ORIGIN, "")
             .replace(MARK, &up)
     };
     all(files, put)
+}
+
+/// The page for what is not there, which is shown at other addresses than its own.
+fn found_from_anywhere(page: &str) -> String {
+    let script = format!("<script>{FIND_SITE}</script>\n<title>");
+    page.replace(POLICY, &NOWHERE_POLICY)
+        .replacen("<title>", &script, 1)
 }
 
 fn all(files: &[File], put: impl Fn(&File, &str) -> String) -> Vec<File> {
@@ -44,6 +59,20 @@ fn all(files: &[File], put: impl Fn(&File, &str) -> String) -> Vec<File> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn the_page_for_what_is_not_there_may_run_what_finds_the_site() {
+        let text = format!("<meta content=\"{POLICY}\"><title>x</title><a href=\"{MARK}\">");
+        let files = [File::named(NOWHERE, text), File::named("index.html", MARK)];
+        let found = relative(&files);
+        let text = std::str::from_utf8(&found[0].bytes).unwrap();
+        let script = text.split_once("<script>").unwrap().1;
+        let script = script.split_once("</script>").unwrap().0;
+        let digest = File::named("", script).integrity();
+        assert!(text.contains(&format!("'{digest}'")), "{text}");
+        assert!(text.contains("base-uri 'self'") && !text.contains(POLICY));
+        assert_eq!(found[1].bytes, b"./");
+    }
 
     #[test]
     fn a_page_finds_the_site_from_a_path_or_from_itself() {

@@ -158,6 +158,29 @@ pub(crate) fn script(path: &Path, names: &[(&str, &str)]) -> Result<String> {
     Ok(text)
 }
 
+/// A script or a style sheet as browsers get it, without indents, blank lines and comments that have lines to themselves. No text
+/// of ours goes over several lines.
+pub(crate) fn tidy(text: &str) -> String {
+    let mut out = String::with_capacity(text.len());
+    let mut comment = false;
+    for line in text.lines().map(str::trim) {
+        let begins = line.starts_with("/*");
+        let ends = line.ends_with("*/");
+        if comment || begins {
+            // What follows a comment on its last line is kept, with the comment.
+            comment = !line.contains("*/");
+            if comment || ends {
+                continue;
+            }
+        }
+        if !line.is_empty() && !line.starts_with("//") {
+            out.push_str(line);
+            out.push('\n');
+        }
+    }
+    out
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -205,5 +228,14 @@ mod tests {
         assert_eq!(File::named("index.html", "").address(), "");
         assert_eq!(File::named("sources/index.html", "").address(), "sources/");
         assert_eq!(File::named("404.html", "").address(), "404.html");
+    }
+
+    #[test]
+    fn tidying_takes_comments_and_keeps_rules_and_code() {
+        let text = "/** a\n * b\n */\n  let x = 1; // kept\n// gone\n\n/* one */\n* { margin: 0 }\n/* c */ p { }\n";
+        assert_eq!(
+            tidy(text),
+            "let x = 1; // kept\n* { margin: 0 }\n/* c */ p { }\n"
+        );
     }
 }

@@ -2,7 +2,7 @@
 //! server answers and the ready files for other servers are written.
 
 use crate::build::assets::File;
-use crate::build::pages::{FRAME_POLICY, POLICY, frames, policy};
+use crate::build::pages::{FRAME_POLICY, NOWHERE, NOWHERE_POLICY, POLICY, frames, policy};
 use crate::build::{single, version};
 use std::fmt::Write as _;
 
@@ -110,6 +110,7 @@ pub(crate) fn underscore(base: &str, files: &[File]) -> String {
 /// `.htaccess` for Apache 2.4 with its modules `headers`, `mime` and `rewrite`. One line names the path of the site.
 pub(crate) fn htaccess(base: &str) -> String {
     let (single, frames) = (single::NAMES, frames());
+    let (nowhere, of_nowhere) = (NOWHERE.replace('.', "\\."), &*NOWHERE_POLICY);
     let always: String = ALWAYS
         .iter()
         .map(|(name, value)| format!("Header set {name} \"{value}\"\n"))
@@ -156,6 +157,9 @@ pub(crate) fn htaccess(base: &str) -> String {
          </FilesMatch>\n\
          <FilesMatch \"^{single}\">\n\
          Header unset Content-Security-Policy\n\
+         </FilesMatch>\n\
+         <FilesMatch \"^{nowhere}\">\n\
+         Header set Content-Security-Policy \"{of_nowhere}\"\n\
          </FilesMatch>\n\
          <If \"%{{REQUEST_URI}} =~ m#/{frames}#\">\n\
          Header set Content-Security-Policy \"{FRAME_POLICY}\"\n\
@@ -207,6 +211,7 @@ pub(crate) fn nginx(base: &str) -> String {
         "embed/tree-plan/index.html",
         false,
     );
+    location("/404\\.html$", NOWHERE, false);
     location("(/|\\.html)$", "index.html", false);
     let _ = writeln!(out, "{}}}", headers("v1/x.json"));
     out
@@ -301,6 +306,7 @@ mod tests {
                 ASKED,
                 POLICY,
                 FRAME_POLICY,
+                &NOWHERE_POLICY,
                 "application/wasm",
                 "Access-Control-Allow-Origin",
                 "nosniff",

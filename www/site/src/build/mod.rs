@@ -31,13 +31,14 @@ mod species_asked;
 mod species_list;
 mod species_pages;
 mod static_answers;
+pub(crate) mod style;
 mod template;
 pub(crate) mod version;
 mod wasm;
 
 use crate::project;
 use anyhow::{Context, Result};
-use assets::{Assets, File, digest, script};
+use assets::{Assets, File, digest, script, tidy};
 use calc::question::settings::LARGEST;
 use calc_data::places::{CLIMATE, TOWNS};
 use calc_view::words::m;
@@ -84,10 +85,12 @@ pub(crate) fn site(
     say("Rendering the pages ...");
     let scripts = root.join("www/pages/js");
     let mut assets = Assets::default();
-    assets.add("site.css", stylesheet(root)?);
+    assets.add("site.css", style::pages(root)?);
     assets.add("icon.svg", read(&root.join("www/pages/icon.svg"))?);
+    let style = style::calculator(root)?;
     let parts = single::Parts {
         engine: &module.js,
+        style: &style,
         wasm: &module.wasm,
         climate: CLIMATE,
         regional: calc_data::REGIONAL,
@@ -95,6 +98,7 @@ pub(crate) fn site(
     let mut singles: Vec<File> = languages::all()
         .map(|language| single::render(root, &parts, language))
         .collect::<Result<_>>()?;
+    assets.add("calculator.css", style.clone());
     assets.add("engine.wasm", module.wasm);
     assets.add("climate.bin", CLIMATE);
     assets.add("regional.bin", calc_data::REGIONAL.to_vec());
@@ -104,7 +108,7 @@ pub(crate) fn site(
     for (language, words) in languages::others() {
         assets.add(&format!("words-{language}.bin"), words);
     }
-    assets.add("engine.js", module.js);
+    assets.add("engine.js", tidy(&module.js));
     // The limit of a group's settings stands once, with their reader.
     let largest = LARGEST.to_string();
     let largest = [("\"@@largest@@\"", largest.as_str())];
@@ -113,6 +117,7 @@ pub(crate) fn site(
     let mut named = vec![
         "engine.js".to_owned(),
         "engine.wasm".to_owned(),
+        "calculator.css".to_owned(),
         "climate.bin".to_owned(),
         "regional.bin".to_owned(),
         "config.js".to_owned(),
@@ -129,7 +134,7 @@ pub(crate) fn site(
     let build = naming(&scripts, "build.js", &assets, &build, &largest)?;
     assets.add("build.js", build);
     list_page(root, &scripts, &mut assets, of_lists)?;
-    assets.add("page.js", script(&scripts.join("page.js"), &[])?);
+    assets.add("page.js", tidy(&script(&scripts.join("page.js"), &[])?));
     for name in ["filter.js", "frame.js"] {
         assets.add(name, script(&scripts.join(name), &[])?);
     }
@@ -255,7 +260,7 @@ fn naming(
         .collect::<Result<Vec<_>>>()?;
     let names = names.iter().map(|(a, b)| (&**a, &**b));
     let names: Vec<(&str, &str)> = names.chain(more.iter().copied()).collect();
-    script(&scripts.join(file), &names)
+    Ok(tidy(&script(&scripts.join(file), &names)?))
 }
 
 /// Whether a page is kept on a device only once it was read: one of many of its kind.
@@ -291,27 +296,6 @@ fn worker(scripts: &Path, files: &[File]) -> Result<File> {
         ],
     )?;
     Ok(File::named("sw.js", text))
-}
-
-/// Names of the calculators' sheets, in order.
-const CALCULATOR_SHEETS: [&str; 9] = include!("../../../style/sheets.rs");
-
-/// The pages' stylesheet: the tokens, what the calculators show, then the
-/// pages' own rules, which may depend on both.
-fn stylesheet(root: &Path) -> Result<Vec<u8>> {
-    let mut all = Vec::new();
-    let calculators = CALCULATOR_SHEETS.map(|name| format!("parts/{name}.css"));
-    for sheet in [
-        &["tokens.css".to_owned()],
-        &calculators[..],
-        &["page.css".to_owned()],
-    ]
-    .concat()
-    {
-        all.extend(read(&root.join("www/style").join(sheet))?);
-        all.push(b'\n');
-    }
-    Ok(all)
 }
 
 fn read(path: &Path) -> Result<Vec<u8>> {

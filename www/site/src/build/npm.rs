@@ -1,22 +1,27 @@
 //! The package for npm: the same calculator for programs in Node, and for pages that a bundler makes.
 
 use crate::build::assets::{File, script};
-use crate::build::{kit, languages, notices, schema, wasm};
+use crate::build::{kit, languages, notices, schema, style, wasm};
 use crate::project;
 use anyhow::Result;
 use calc::question::settings::LARGEST;
 use calc_data::places::{CLIMATE, TOWNS};
 use std::path::Path;
 
-/// Makes the files of the package.
+/// The address of the site that the element's script reads from its own place; a package lies in none.
+const SITE: &str = "new URL(\"../\", import.meta.url).href";
+
+/// Makes the files of the package. Its answers link to the list of sources of `site`, the whole address of a copy; where
+/// that is empty they name their sources without links.
 ///
 /// # Errors
 /// Code or content that is broken, a file that can't be read.
-pub(crate) fn files(root: &Path, quiet: bool, say: &dyn Fn(&str)) -> Result<Vec<File>> {
+pub(crate) fn files(root: &Path, site: &str, quiet: bool, say: &dyn Fn(&str)) -> Result<Vec<File>> {
     let module = wasm::module(&wasm::CALCULATOR, root, &project::target(root), quiet, say)?;
     let scripts = root.join("www/pages/js");
     let mut files = vec![
         File::named("engine.wasm", module.wasm),
+        File::named("calculator.css", style::calculator(root)?),
         File::named("climate.bin", CLIMATE),
         File::named("regional.bin", calc_data::REGIONAL),
     ];
@@ -35,7 +40,9 @@ pub(crate) fn files(root: &Path, quiet: bool, say: &dyn Fn(&str)) -> Result<Vec<
             (name, address)
         })
         .collect();
-    let names: Vec<_> = names.iter().map(|(a, b)| (&**a, &**b)).collect();
+    let mut names: Vec<_> = names.iter().map(|(a, b)| (&**a, &**b)).collect();
+    let site = format!("\"{site}\"");
+    names.push((SITE, &site));
     let element = script(&scripts.join("element.js"), &names)?;
     let largest = LARGEST.to_string();
     let config = script(&scripts.join("config.js"), &[("\"@@largest@@\"", &largest)])?;
@@ -80,7 +87,7 @@ fn package() -> String {
   }},
   "types": "./answer.d.ts",
   "sideEffects": ["./element.js"],
-  "files": ["*.js", "*.d.ts", "*.wasm", "*.bin", "*.schema.json", "LICENSE-*", "data/", "{notices}"]
+  "files": ["*.js", "*.d.ts", "*.css", "*.wasm", "*.bin", "*.schema.json", "LICENSE-*", "data/", "{notices}"]
 }}
 "#,
         version = env!("CARGO_PKG_VERSION"),

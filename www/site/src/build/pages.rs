@@ -20,6 +20,7 @@ use calc_view::words::message::Word;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use std::path::Path;
+use std::sync::LazyLock;
 
 /// A page: its folder under the base, and its file in `www/pages`.
 struct Page {
@@ -192,7 +193,7 @@ impl Site<'_> {
         let mut tree = calc_view::out::Html::default();
         calc_view::draw::tree::stand(&mut tree);
         common.insert("tree", tree.into_string());
-        common.insert("form", self.form(&common["css"]));
+        common.insert("form", self.form(&common["calculator-css"]));
         let mut files = Vec::new();
         let mut write = |path: String,
                          name: &str,
@@ -262,7 +263,7 @@ impl Site<'_> {
         if self.language == languages::FIRST {
             // One for every language: a server knows one page for what it has not.
             common.insert("nowhere-in-others", self.nowhere_in_others());
-            write("404.html".to_owned(), "404.html", None, &mut common)?;
+            write(NOWHERE.to_owned(), NOWHERE, None, &mut common)?;
         }
         // The bare pages for frames have neither head nor foot.
         let bare = Template::read("www/pages/frame.html", &read("frame.html")?)?;
@@ -353,6 +354,7 @@ impl Site<'_> {
             ("base", base.to_owned()),
             ("lang", self.language.to_owned()),
             ("css", address("site.css")?),
+            ("calculator-css", address("calculator.css")?),
             ("page-js", address("page.js")?),
             ("frame-js", address("frame.js")?),
             ("build-js", address("build.js")?),
@@ -530,7 +532,7 @@ fn others(beside: &str) -> impl Iterator<Item = (&'static str, String)> {
 
 /// The language of a file that is of no use in any other: a page, or the words of one.
 pub(crate) fn only_in(path: &str) -> Option<&'static str> {
-    if path.ends_with(".html") && path != "404.html" {
+    if path.ends_with(".html") && path != NOWHERE {
         return Some(languages::of(path).0);
     }
     let words = path
@@ -559,6 +561,17 @@ pub(crate) const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-uns
 pub(crate) const FRAME_POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; \
      img-src 'self'; connect-src 'self' http: https:; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'self'";
 
+/// The page for what is not there, at the root of the site.
+pub(crate) const NOWHERE: &str = "404.html";
+
+/// That of this page: in the kit it runs one script that stands inside it, and names the site as its base.
+pub(crate) static NOWHERE_POLICY: LazyLock<String> = LazyLock::new(|| {
+    let script = File::named("", addresses::FIND_SITE).integrity();
+    POLICY
+        .replace("script-src", &format!("script-src '{script}'"))
+        .replace("base-uri 'none'", "base-uri 'self'")
+});
+
 /// The folders of the bare pages for frames, as a pattern.
 pub(crate) fn frames() -> String {
     let folders: Vec<String> = languages::all().skip(1).map(languages::folder).collect();
@@ -574,6 +587,8 @@ pub(crate) fn policy(path: &str) -> &'static str {
         .and_then(|rest| rest.strip_suffix("/index.html"));
     if Kind::ALL.iter().any(|kind| folder == Some(kind.name())) {
         FRAME_POLICY
+    } else if path == NOWHERE {
+        &NOWHERE_POLICY
     } else {
         POLICY
     }

@@ -5,17 +5,16 @@
 
 mod scripts;
 
-use crate::build::assets::{File, script};
+use crate::build::assets::{File, script, tidy};
 use crate::build::languages;
+use crate::build::packed;
 use crate::build::template::{Template, fill};
 use anyhow::{Context, Result, bail};
 use base64::Engine as _;
 use base64::engine::general_purpose::STANDARD;
-use flate2::{Compression, write::GzEncoder};
-use scripts::{closed, open, tidy};
+use scripts::{closed, open};
 use sha2::{Digest as _, Sha256};
 use std::collections::BTreeMap;
-use std::io::Write as _;
 use std::path::Path;
 
 /// Its name at the root of the site, in the first language.
@@ -42,6 +41,8 @@ pub(crate) struct Parts<'a> {
     pub engine: &'a str,
     /// The WebAssembly.
     pub wasm: &'a [u8],
+    /// The style sheet of the calculators.
+    pub style: &'a str,
     /// The packed climate places.
     pub climate: &'a [u8],
     /// What differs by country.
@@ -96,6 +97,7 @@ fn spoken(root: &Path, parts: &Parts<'_>, language: &str) -> Result<File> {
         ("climate.bin", parts.climate),
         ("regional.bin", parts.regional),
         ("engine.wasm", parts.wasm),
+        ("calculator.css", parts.style.as_bytes()),
         ("module.js", module.as_bytes()),
         ("style.css", style.as_bytes()),
     ];
@@ -107,7 +109,7 @@ fn spoken(root: &Path, parts: &Parts<'_>, language: &str) -> Result<File> {
         .map(|(name, bytes)| format!("{name} {}", bytes.len()))
         .collect();
     let bytes: Vec<&[u8]> = in_order.iter().map(|(_, bytes)| *bytes).collect();
-    let packed = gzip(&bytes.concat())?;
+    let packed = packed::smallest_gzip(&bytes.concat());
 
     let shell = "www/pages/single.html";
     let page = Template::read(shell, &text(shell)?)?;
@@ -136,12 +138,6 @@ fn spoken(root: &Path, parts: &Parts<'_>, language: &str) -> Result<File> {
     Ok(File::named(&name(language), page.body(&values)?))
 }
 
-fn gzip(bytes: &[u8]) -> Result<Vec<u8>> {
-    let mut packer = GzEncoder::new(Vec::new(), Compression::best());
-    packer.write_all(bytes)?;
-    Ok(packer.finish()?)
-}
-
 /// For a policy: the SHA-256 of what stands in an element.
 fn hash(text: &str) -> String {
     format!("sha256-{}", STANDARD.encode(Sha256::digest(text)))
@@ -159,6 +155,7 @@ mod tests {
         let parts = Parts {
             engine: "function __wbg_init() {\n}\nexport function answer(q) {\n}\nexport { initSync, __wbg_init as default };\n",
             wasm: b"wasm",
+            style: "style",
             climate: b"climate",
             regional: b"regional",
         };

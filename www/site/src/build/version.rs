@@ -1,7 +1,7 @@
 //! The addresses that other people's pages name: `v1/`, which follows the newest version, and a folder of the
 //! full version, whose files never change, so that a page can hold them to their digests.
 
-use crate::build::assets::{Assets, File, script};
+use crate::build::assets::{Assets, File, script, tidy};
 use crate::build::{languages, schema};
 use anyhow::{Context, Result};
 use base64::Engine as _;
@@ -16,7 +16,13 @@ pub(crate) const FULL: &str = env!("CARGO_PKG_VERSION");
 const NAMED: [(&str, &[&str]); 2] = [
     (
         "embed.js",
-        &["element.js", "engine.js", "engine.wasm", "stepdown.js"],
+        &[
+            "element.js",
+            "engine.js",
+            "engine.wasm",
+            "calculator.css",
+            "stepdown.js",
+        ],
     ),
     ("slipbark.js", &["element.js"]),
 ];
@@ -66,7 +72,7 @@ pub(crate) fn full(scripts: &Path, assets: &Assets, named: &[String]) -> Result<
     let names = [("DIGESTS = {}", format!("DIGESTS = {fetched}"))];
     let names = names.each_ref().map(|(a, b)| (*a, &**b));
     let element = script(&scripts.join("element.js"), &names)?;
-    files.push(File::named(&format!("{FULL}/element.js"), element));
+    files.push(File::named(&format!("{FULL}/element.js"), tidy(&element)));
     let stepdown = assets.bytes("stepdown.js")?;
     files.push(File::named(&format!("{FULL}/stepdown.js"), stepdown));
     let modules = digests(files.iter().filter(|file| file.path.ends_with(".js")));
@@ -133,7 +139,7 @@ fn scripts_in(
         }
         let names: Vec<_> = names.iter().map(|(a, b)| (&**a, &**b)).collect();
         let text = script(&scripts.join(file), &names)?;
-        files.push(File::named(&format!("{folder}/{file}"), text));
+        files.push(File::named(&format!("{folder}/{file}"), tidy(&text)));
     }
     let height = script(&scripts.join("frame-height.js"), &[])?;
     files.push(File::named(&format!("{folder}/frame-height.js"), height));

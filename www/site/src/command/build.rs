@@ -16,7 +16,11 @@ pub(crate) fn run(options: &args::Build) -> Result<()> {
     let root = project::root()?;
     let say = speaker(options.quiet);
     if let Some(out) = &options.npm {
-        package(out, || build::npm::files(&root, options.quiet, &say))?;
+        let site = match &*options.origin {
+            "" => String::new(),
+            origin => format!("{origin}{}", options.base),
+        };
+        package(out, || build::npm::files(&root, &site, options.quiet, &say))?;
     }
     if let Some(out) = &options.library {
         package(out, || build::library::files(&root))?;

@@ -3,6 +3,7 @@
 use super::numbers::NumberOf;
 use super::{Reader, given};
 use crate::question::fields::{LATITUDE, LONGITUDE};
+use crate::question::region::may_be_part;
 use crate::question::{Code, Day, LeafOutTyped, PlaceTyped, Text, Typed, read_day, region_code};
 use crate::terms::number::Unit;
 use crate::terms::place::Hemisphere;
@@ -101,7 +102,7 @@ impl Reader {
         let letters = country.len() == 2 && country.bytes().all(|c| c.is_ascii_uppercase());
         let rest = part == "-"
             || ((1..=3).contains(&part.len()) && part.bytes().all(|c| c.is_ascii_alphanumeric()));
-        if letters && rest {
+        if letters && rest && (part == "-" || may_be_part(country, part)) {
             return Some(code);
         }
         self.problem("region", Code::NotRegion, text);

@@ -74,28 +74,6 @@ pub(crate) fn open(folder: &Path, name: &str, engine: &[String]) -> Result<Strin
     Ok(out)
 }
 
-/// Without indents, blank lines and comments that have lines to themselves.
-pub(crate) fn tidy(text: &str) -> String {
-    let mut out = String::with_capacity(text.len());
-    let mut comment = false;
-    for line in text.lines().map(str::trim) {
-        let begins = line.starts_with("/*");
-        let ends = line.ends_with("*/");
-        if comment || begins {
-            // What follows a comment on its last line is kept, with the comment.
-            comment = !line.contains("*/");
-            if comment || ends {
-                continue;
-            }
-        }
-        if !line.is_empty() && !line.starts_with("//") {
-            out.push_str(line);
-            out.push('\n');
-        }
-    }
-    out
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -112,14 +90,5 @@ mod tests {
         assert!(!text.contains("export"), "{text}");
         let error = closed("export * from \"x\";").unwrap_err().to_string();
         assert!(error.contains("* from"), "{error}");
-    }
-
-    #[test]
-    fn tidying_takes_comments_and_keeps_rules_and_code() {
-        let text = "/** a\n * b\n */\n  let x = 1; // kept\n// gone\n\n/* one */\n* { margin: 0 }\n/* c */ p { }\n";
-        assert_eq!(
-            tidy(text),
-            "let x = 1; // kept\n* { margin: 0 }\n/* c */ p { }\n"
-        );
     }
 }
