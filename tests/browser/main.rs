@@ -28,6 +28,7 @@ mod generators;
 mod heads;
 mod hosts;
 mod kept;
+mod key_page;
 mod kit;
 mod language;
 mod letters;

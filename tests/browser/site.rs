@@ -228,23 +228,31 @@ pub(crate) fn is_article(page: &str) -> bool {
         .is_some_and(|rest| !rest.is_empty())
 }
 
-/// Whether a page is kept for no signal only once it was read: one of many of its kind.
-pub(crate) fn is_kept_once_read(page: &str) -> bool {
+/// Of the key behind its first page, and of the plates: one with a warning, one with few steps; one with the most leaflets.
+const KEY_AND_PLATES: [&str; 4] = ["alternate-pinnate", "scales-scale", "plates", "leaflets"];
+
+/// Whether an address is a page of the key behind its first one, or one of plates.
+pub(crate) fn is_key_or_plates(page: &str) -> bool {
     let own = page.strip_prefix("es/").unwrap_or(page);
     let is_key = own
         .strip_prefix("key/")
         .is_some_and(|rest| !rest.is_empty());
-    is_species(page) || is_article(page) || is_key
+    is_key || own.starts_with("plates/")
 }
 
-/// The pages of the site, with three for those of one species and three for the articles, as addresses below its origin.
+/// Whether a page is kept for no signal only once it was read: one of many of its kind.
+pub(crate) fn is_kept_once_read(page: &str) -> bool {
+    is_species(page) || is_article(page) || is_key_or_plates(page)
+}
+
+/// The pages of the site, with some for those that are many of a kind, as addresses below its origin.
 pub(crate) fn pages() -> Vec<String> {
     let stands = |page: &String| {
-        let mut names = SPECIES.iter().chain(&ARTICLES);
-        names.any(|name| page.ends_with(&format!("/{name}/")))
+        let mut names = SPECIES.iter().chain(&ARTICLES).chain(&KEY_AND_PLATES);
+        names.any(|name| format!("/{page}").ends_with(&format!("/{name}/")))
     };
     let mut pages = every_page();
-    pages.retain(|page| !(is_species(page) || is_article(page)) || stands(page));
+    pages.retain(|page| !is_kept_once_read(page) || stands(page));
     pages
 }
 

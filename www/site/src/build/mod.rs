@@ -5,6 +5,7 @@ mod articles;
 pub(crate) mod assets;
 mod day;
 pub(crate) mod folder;
+mod gallery;
 pub(crate) mod headers;
 pub(crate) mod hosts;
 mod interface;
@@ -265,7 +266,10 @@ fn naming(
 
 /// Whether a page is kept on a device only once it was read: one of many of its kind.
 fn is_read_first(path: &str) -> bool {
-    species_pages::is_one(path) || key::is_one(path) || articles::is_one(path)
+    species_pages::is_one(path)
+        || key::is_one(path)
+        || articles::is_one(path)
+        || gallery::is_one(path)
 }
 
 /// The service worker with the list of the files that it keeps in it, each with its digest, and with its language where it is of use

@@ -1,5 +1,5 @@
 //! Files packed beforehand, as a server sends them: brotli (RFC 7932) and gzip (RFC 1952), each at its best level but for
-//! the many pages of species and of the key, which would take a minute for three bytes in a hundred. What was packed once is kept by its
+//! the many pages of species, of the key and of plates, which would take a minute for three bytes in a hundred. What was packed once is kept by its
 //! digest, since that takes seconds.
 
 use crate::build::assets::{File, hex};

@@ -2,6 +2,7 @@
 
 use crate::build::articles::Articles;
 use crate::build::assets::{Assets, File};
+use crate::build::gallery;
 use crate::build::key::{self, Key};
 use crate::build::natives::Natives;
 use crate::build::snippets::{self, Gaps};
@@ -240,6 +241,17 @@ impl Site<'_> {
             let folder = page.folder();
             let path = format!("{home}{folder}index.html");
             write(path, "key-one.html", Some(&folder), &mut common)?;
+        }
+        let body = gallery::first(self.key, &site_home);
+        common.insert("gallery-body", body);
+        let path = format!("{home}plates/index.html");
+        write(path, "gallery.html", Some("plates/"), &mut common)?;
+        for plates in &gallery::PLATES {
+            common.insert("gallery-name", escaped(&plates.title));
+            let body = gallery::one_page(plates, self.key, &site_home);
+            common.insert("gallery-body", body);
+            let path = format!("{home}{}index.html", plates.folder);
+            write(path, "gallery-one.html", Some(plates.folder), &mut common)?;
         }
         for facts in self.facts {
             let name = calc_view::words::phrase::tree(facts.species);

@@ -44,7 +44,7 @@ pub(crate) fn words(column: &str, word: &str) -> String {
 }
 
 /// A mark of a tree in words, `a or b` where either occurs; nothing where none is known.
-fn mark(tree: &Tree, column: &str, name: &str) -> Option<String> {
+pub(crate) fn mark(tree: &Tree, column: &str, name: &str) -> Option<String> {
     let said: Vec<String> = tree
         .words(column)
         // `palmate 3-5`: the count is left out.

@@ -98,6 +98,14 @@ impl Key {
         &self.marks
     }
 
+    /// A tree by its scientific name.
+    pub(crate) fn tree(&self, scientific: &str) -> Option<&Tree> {
+        self.known
+            .trees
+            .iter()
+            .find(|it| it.scientific == scientific)
+    }
+
     /// The drawing of a tree's fruit: its name, and the tree that it is drawn as.
     fn fruit(&self, tree: &Tree) -> Option<(String, &str)> {
         let question = self
