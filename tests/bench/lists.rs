@@ -8,8 +8,9 @@ use rand::rngs::StdRng;
 use rand::{Rng as _, SeedableRng as _};
 use std::fmt::Write as _;
 use std::hint::black_box;
-use std::sync::OnceLock;
-use std::time::Instant;
+
+#[path = "processor.rs"]
+mod processor;
 
 const SEED: u64 = 20_270_612;
 
@@ -63,18 +64,8 @@ fn list(rows: usize, different: bool) -> String {
     text
 }
 
-/// Microseconds of processor time of this thread, where the system tells it: other work on the machine is not counted.
-/// Elsewhere those that went by.
-fn now() -> f64 {
-    static BEGIN: OnceLock<Instant> = OnceLock::new();
-    let begin = BEGIN.get_or_init(Instant::now);
-    let told = std::fs::read_to_string("/proc/thread-self/schedstat").ok();
-    let spent = told.and_then(|text| text.split(' ').next()?.parse::<f64>().ok());
-    spent.map_or_else(|| begin.elapsed().as_secs_f64() * 1e6, |nanos| nanos / 1e3)
-}
-
 fn micros(begin: f64) -> f64 {
-    now() - begin
+    processor::micros() - begin
 }
 
 /// Microseconds of each step for all rows: cut, judged, read, answered, written.
@@ -87,7 +78,7 @@ fn measure(text: &str) -> ([f64; 5], u64) {
     };
     let decisions = Decisions::default();
     let mut steps = [0.0; 5];
-    let begin = now();
+    let begin = processor::micros();
     let (bytes, encoding) = calc_list::reader::as_text(text.as_bytes()).expect("a text");
     let cut = calc_list::reader::Cut::of(&bytes, encoding, &decisions).expect("a list");
     let mut records = cut.records(&*bytes, 1).expect("bytes");
@@ -96,11 +87,11 @@ fn measure(text: &str) -> ([f64; 5], u64) {
         first.push(record.clone());
     }
     steps[0] = micros(begin);
-    let begin = now();
+    let begin = processor::micros();
     let mut opened = open(reference, &first, &options, &decisions).expect("a list");
     assert!(opened.asks.is_empty());
     steps[1] = micros(begin);
-    let begin = now();
+    let begin = processor::micros();
     let mut rows = Vec::new();
     let mut reader = Reader::new(cut.records(&*bytes, 1).expect("bytes"), &mut opened);
     while let Some(item) = reader.read_next().expect("bytes") {
@@ -109,7 +100,7 @@ fn measure(text: &str) -> ([f64; 5], u64) {
         }
     }
     steps[2] = micros(begin);
-    let begin = now();
+    let begin = processor::micros();
     let mut answers = Answers::new(reference, calc_data::places::places(), None);
     let mut lines = Vec::new();
     for row in &rows {
@@ -121,7 +112,7 @@ fn measure(text: &str) -> ([f64; 5], u64) {
     }
     steps[3] = micros(begin);
     assert_eq!(lines.len(), rows.len());
-    let begin = now();
+    let begin = processor::micros();
     let mut out = String::new();
     for line in &lines {
         out.clear();

@@ -4,6 +4,8 @@ mod alone;
 mod list;
 mod plan;
 mod plan_files;
+mod plan_found;
+mod plan_land;
 mod plan_said;
 mod settings;
 

@@ -12,6 +12,7 @@ mod first_names;
 mod follow_up;
 mod heights;
 mod heights_measured;
+mod kill_rate;
 mod limits;
 mod methods;
 mod names;

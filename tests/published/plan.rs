@@ -38,6 +38,7 @@ fn tree(it: &Value) -> PlanTree {
         work: [0, 1, 2].map(|at| number(&it["work"][at])),
         visits: [0, 1].map(|at| number(&it["visits"][at])),
         basal_m2: number(&it["basal_m2"]),
+        crown_m2: it["crown_m2"].as_f64().unwrap_or(0.0),
         pinned: None,
     }
 }
@@ -76,6 +77,7 @@ fn case(it: &Value) -> Case {
     });
     let units = list(&it["limits"]).map(|limit| PlanUnit {
         limit_m2: limit.as_f64(),
+        crown_limit_m2: None,
     });
     Case {
         property: Property {
@@ -342,5 +344,108 @@ fn the_same_list_keeps_every_day() {
                 assert_eq!(Ok(a.day), b.as_ref().map(|b| b.day));
             }
         }
+    }
+}
+
+/// Numbers of content/rules/plan_constants.csv that a source outside gives, and what it says.
+const PUBLISHED: [(&str, &str); 3] = [
+    (
+        "canopy_floor",
+        "forest management sheet for summer habitat of Indiana bats (A08): at least 60 % closure",
+    ),
+    (
+        "basal_floor",
+        "windthrow lesson 2-07 (G02): usually leave more than 40 % of the basal area",
+    ),
+    (
+        "plan_years",
+        "follow-up for three years: the seasons of the outlook's printed counts (evidence/outlook.csv)",
+    ),
+];
+
+/// It fails in both directions: a row without a case, and a line without a row or with a case.
+#[test]
+fn every_constant_of_plans_has_a_published_case_or_a_line_that_says_why_not() {
+    use crate::methods::{PLANS, unchecked};
+    let own = calc_data::list::plan_constants();
+    for (name, value) in [
+        ("canopy_floor", own.canopy_floor),
+        ("basal_floor", own.basal_floor),
+        ("plan_years", own.plan_years),
+    ] {
+        let printed = match name {
+            "canopy_floor" => 0.60,
+            "basal_floor" => 0.40,
+            _ => crate::support::reference().outlook[0].seasons.len() as f64,
+        };
+        assert_eq!(value, printed, "{name}");
+        assert!(PUBLISHED.iter().any(|(known, _)| *known == name), "{name}");
+    }
+    // Outlying patches first, then the edge, then inward (Moody and Mack 1988): the order, not the weights.
+    assert!(own.outlying > own.edge && own.edge > 1.0);
+    let names: Vec<&str> = calc_data::list::tables()
+        .assumed
+        .iter()
+        .map(|it| it.name)
+        .collect();
+    let lines = unchecked(PLANS);
+    for name in &names {
+        let case = PUBLISHED.iter().any(|(known, _)| known == name);
+        let line = lines.iter().any(|(known, _)| known == name);
+        assert!(
+            case || line,
+            "{name} has neither a case nor a line in unchecked.txt"
+        );
+        assert!(
+            !(case && line),
+            "{name} has a case: take its line out of unchecked.txt"
+        );
+    }
+    for (name, _) in &lines {
+        assert!(
+            names.contains(&name.as_str()),
+            "unchecked.txt names {name}, which is no row"
+        );
+    }
+}
+
+/// Crowns that stand at random: the share of points under at least one of many discs, by throwing them (a grid of points on
+/// land without an edge), within a point of a hundred of 1 - exp(-C/A).
+#[test]
+fn the_share_of_land_under_crowns_is_that_of_discs_thrown_at_random() {
+    let mut state = 20_270_612_u64;
+    let mut draw = move || {
+        // Knuth's MMIX constants; any will do.
+        state = state
+            .wrapping_mul(6_364_136_223_846_793_005)
+            .wrapping_add(1_442_695_040_888_963_407);
+        (state >> 11) as f64 / (1_u64 << 53) as f64
+    };
+    for crowns in [40_usize, 120, 300] {
+        // Land of 100 by 100 m, crowns 8 m across.
+        let (side, radius) = (100.0, 4.0);
+        let (mut under, mut points) = (0, 0);
+        for _ in 0..20 {
+            let discs: Vec<[f64; 2]> = (0..crowns)
+                .map(|_| [draw() * side, draw() * side])
+                .collect();
+            for at in 0..2_500 {
+                let point = [(at % 50) as f64 * 2.0, (at / 50) as f64 * 2.0];
+                let covers = |disc: &[f64; 2]| {
+                    let apart = [0, 1].map(|axis| {
+                        let apart: f64 = (disc[axis] - point[axis]).abs();
+                        apart.min(side - apart)
+                    });
+                    apart[0] * apart[0] + apart[1] * apart[1] <= radius * radius
+                };
+                under += usize::from(discs.iter().any(covers));
+                points += 1;
+            }
+        }
+        let area = crowns as f64 * core::f64::consts::PI * radius * radius;
+        let said = calc_plan::closure(area, side * side);
+        let thrown = f64::from(u32::try_from(under).expect("few")) / points as f64;
+        assert!((said - thrown).abs() < 0.01, "{crowns}: {said} {thrown}");
+        assert!((calc_plan::crowns_for(said, side * side) - area).abs() < 1e-6);
     }
 }

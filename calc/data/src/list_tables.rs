@@ -386,6 +386,32 @@ calc::constants! {
         pub enter_to_visit: f64,
         /// The same for a ring.
         pub enter_to_ring: f64,
+        /// Years whose visits are part of a plan, that of the rings included.
+        pub plan_years: f64,
+        /// A share of trees is told from so many on that were looked at; of fewer only counts.
+        pub share_fewest: f64,
+        /// Share of a unit's land that stays under crowns, where somebody asks for a floor.
+        pub canopy_floor: f64,
+        /// Share of its basal area that stays then.
+        pub basal_floor: f64,
+        /// People on a work day, until somebody says how many.
+        pub crew_people: f64,
+        /// Hours of a work day, until somebody says how long.
+        pub crew_hours: f64,
+        /// So many more people are tried.
+        pub more_people: f64,
+        /// Person-minutes of a minute at a tree, where two work at it.
+        pub pair_heads: f64,
+        /// The highest threshold of slip that may be asked for.
+        pub slip_most: f64,
+        /// The nearest distance that is said once for a unit, m.
+        pub said_from: f64,
+        /// The farthest.
+        pub said_to: f64,
+        /// Days further apart are of two seasons.
+        pub season_apart: f64,
+        /// Share of the most trees of any day with which a day is offered.
+        pub good_share: f64,
     }
 }
 

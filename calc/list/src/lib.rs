@@ -5,6 +5,7 @@
 //! Answers::of(typed, question, make)      their answers: each different question is answered once
 //! Line::of(question, answer)              what a list prints of an answer
 //! write::row                              a row as it came, or one of ours
+//! found::FoundFile::of(bytes, units)      another table: what was found at visits of these trees
 //! ```
 //!
 //! A file that streams goes the same way in steps:
@@ -25,6 +26,7 @@ pub mod bytes;
 mod cell;
 pub mod decisions;
 pub mod delimiter;
+pub mod found;
 pub mod header;
 pub mod judge;
 pub mod layout;

@@ -7,9 +7,7 @@ use calc::models::visits::{self, VisitKind};
 use calc::terms::place::Hemisphere;
 use calc::terms::species::Species;
 use chrono::NaiveDate;
-
-/// Seasons whose visits are part of a plan; later ones have no minutes.
-const SEASONS: u8 = 3;
+use std::collections::BTreeMap;
 
 /// What a row of a list says beyond its question.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -20,6 +18,8 @@ pub struct Listed {
     pub value: f64,
     /// The day that somebody chose.
     pub pinned: Option<NaiveDate>,
+    /// Area of its crown, m².
+    pub crown_m2: f64,
     /// Person-minutes that a minute of work at it costs: 2 where two people work at a tree.
     pub heads: f64,
 }
@@ -29,6 +29,8 @@ pub struct Listed {
 pub struct Builder<'a> {
     constants: PlanningConstants<'a>,
     property: Property,
+    /// The place of each class, by its days and the bits of their probabilities.
+    classes: BTreeMap<Vec<(usize, u64)>, usize>,
     /// Species and hemisphere of each profile.
     known: Vec<(&'static str, Hemisphere)>,
 }
@@ -48,6 +50,7 @@ impl<'a> Builder<'a> {
                 },
                 ..Property::default()
             },
+            classes: BTreeMap::new(),
             known: Vec::new(),
         }
     }
@@ -55,8 +58,9 @@ impl<'a> Builder<'a> {
     /// Takes a tree in; of its days those count on which the crew rings.
     pub fn add(&mut self, need: &Need, species: &Species, hemisphere: Hemisphere, listed: Listed) {
         let on = |day: NaiveDate| {
-            let mut days = self.property.days.iter();
-            days.position(|it| it.day == day && it.rings)
+            let days = &self.property.days;
+            let at = days.binary_search_by_key(&day, |it| it.day).ok()?;
+            days[at].rings.then_some(at)
         };
         let choices: Vec<RingDay> = need
             .days
@@ -70,7 +74,7 @@ impl<'a> Builder<'a> {
             .collect();
         // A day that is no work day is no day of this tree: it stays out, and the plan says so.
         let pinned = listed.pinned.map(|day| on(day).unwrap_or(usize::MAX));
-        let class = find_or_push(&mut self.property.classes, choices);
+        let class = self.class(choices);
         let profile = self.profile(species, hemisphere);
         let means = &need.means;
         self.property.trees.push(PlanTree {
@@ -81,8 +85,19 @@ impl<'a> Builder<'a> {
             work: [means.slip, means.tight, means.walk].map(|it| it * listed.heads),
             visits: [means.first_look, means.sprouts].map(|it| it * listed.heads),
             basal_m2: need.basal_m2,
+            crown_m2: listed.crown_m2,
             pinned,
         });
+    }
+
+    /// The class of some days, which stands once: thousands of trees share it.
+    fn class(&mut self, choices: Vec<RingDay>) -> usize {
+        let key = choices.iter().map(|it| (it.day, it.p.to_bits())).collect();
+        let classes = &mut self.property.classes;
+        *self.classes.entry(key).or_insert_with(|| {
+            classes.push(choices);
+            classes.len() - 1
+        })
     }
 
     fn profile(&mut self, species: &Species, hemisphere: Hemisphere) -> usize {
@@ -99,7 +114,9 @@ impl<'a> Builder<'a> {
             let mut needs = Vec::new();
             for (index, visit) in visits.iter().enumerate() {
                 let first_look = visit.kind == VisitKind::Recheck;
-                if visit.season <= SEASONS && (first_look || visit.is_work()) {
+                if f64::from(visit.season) <= self.constants.own.plan_years
+                    && (first_look || visit.is_work())
+                {
                     needs.push(VisitNeed {
                         index: index as u8,
                         from: days.partition_point(|day| day.day < visit.from),
@@ -116,23 +133,9 @@ impl<'a> Builder<'a> {
         self.property.profiles.len() - 1
     }
 
-    /// The property. A unit whose limit is less than its largest tree may have that one: else it could never go.
+    /// The property.
     #[must_use]
-    pub fn finish(mut self) -> Property {
-        for tree in &self.property.trees {
-            let limit = &mut self.property.units[tree.unit].limit_m2;
-            *limit = limit.map(|limit| limit.max(tree.basal_m2));
-        }
+    pub fn finish(self) -> Property {
         self.property
     }
-}
-
-fn find_or_push(classes: &mut Vec<Vec<RingDay>>, choices: Vec<RingDay>) -> usize {
-    classes
-        .iter()
-        .position(|known| *known == choices)
-        .unwrap_or_else(|| {
-            classes.push(choices);
-            classes.len() - 1
-        })
 }

@@ -23,6 +23,8 @@ pub(crate) struct Book<'a> {
     room: Vec<f64>,
     /// Basal area left, by unit.
     area: Vec<f64>,
+    /// Crown area left, by unit.
+    crown: Vec<f64>,
     /// How many tasks of a unit lie on a day, by day and unit.
     here: Vec<u32>,
 }
@@ -39,6 +41,11 @@ impl<'a> Book<'a> {
                 .iter()
                 .map(|unit| limit(unit.limit_m2))
                 .collect(),
+            crown: property
+                .units
+                .iter()
+                .map(|unit| limit(unit.crown_limit_m2))
+                .collect(),
             here: vec![0; property.days.len() * property.units.len()],
         }
     }
@@ -53,6 +60,12 @@ impl<'a> Book<'a> {
     /// Whether the unit's limit leaves room for a tree.
     pub(crate) fn has_area(&self, tree: &PlanTree) -> bool {
         tree.basal_m2 <= self.area[tree.unit] + SLACK
+            && tree.crown_m2 <= self.crown[tree.unit] + SLACK
+    }
+
+    fn take_area(&mut self, tree: &PlanTree, times: f64) {
+        self.area[tree.unit] -= times * tree.basal_m2;
+        self.crown[tree.unit] -= times * tree.crown_m2;
     }
 
     fn has_room(&self, day: usize, minutes: f64) -> bool {
@@ -93,7 +106,7 @@ impl<'a> Book<'a> {
             }
             visits.push(day);
         }
-        self.area[tree.unit] -= tree.basal_m2;
+        self.take_area(tree, 1.0);
         self.placed[at] = Some(Placed { choice, visits });
         true
     }
@@ -129,7 +142,8 @@ impl<'a> Book<'a> {
         self.put_back(at, placed);
         let days = visits.iter().flatten().chain([&choice.day]);
         let fits = days.copied().all(|day| self.has_room(day, 0.0));
-        if !(by_hand || fits && self.area[tree.unit] >= -SLACK) {
+        let in_area = self.area[tree.unit] >= -SLACK && self.crown[tree.unit] >= -SLACK;
+        if !(by_hand || fits && in_area) {
             self.remove(at);
             return false;
         }
@@ -182,7 +196,7 @@ impl<'a> Book<'a> {
         let placed = self.placed[at].take()?;
         let tree = &self.property.trees[at];
         self.take_back(tree, placed.choice, &placed.visits);
-        self.area[tree.unit] += tree.basal_m2;
+        self.take_area(tree, -1.0);
         Some(placed)
     }
 
@@ -196,7 +210,7 @@ impl<'a> Book<'a> {
                 self.task(tree.unit, *day, tree.visit_minutes(visit));
             }
         }
-        self.area[tree.unit] -= tree.basal_m2;
+        self.take_area(tree, 1.0);
         self.placed[at] = Some(placed);
     }
 }

@@ -3,6 +3,7 @@
 use crate::need::{Need, need};
 use calc::answer::{Answer, Conditional, Outcome, without_sources};
 use calc::models::season::Local;
+use calc::models::stand::{basal_area_m2, combined_mm};
 use calc::question::{Day, Question};
 use calc::reference::Reference;
 use calc::terms::method::Method;
@@ -31,10 +32,22 @@ pub struct JudgedTree {
     pub zone_m: f64,
     /// The circle that is looked through before anything is cut, metres: twice the tree's height.
     pub reach_m: f64,
+    /// Basal area of all its stems, m².
+    pub basal_m2: f64,
+    /// Area of its crown, m²; 0 where no table has one.
+    pub crown_m2: f64,
     /// What would settle it, where something decisive is not known.
     pub asks: Vec<Conditional>,
     /// What it comes to.
     pub comes_to: ComesTo,
+}
+
+impl JudgedTree {
+    /// Whether it is dead already.
+    #[must_use]
+    pub fn is_dead(&self) -> bool {
+        matches!(self.comes_to, ComesTo::Dead)
+    }
 }
 
 /// What a tree comes to.
@@ -103,6 +116,14 @@ fn judged(question: &Question, answer: &Answer, comes_to: ComesTo) -> JudgedTree
         days: answer.advised_day.zip(answer.advised_to),
         zone_m: answer.reach.zone_m,
         reach_m: answer.reach.two_heights_m,
+        basal_m2: basal_area_m2(combined_mm(
+            question.tree.stems.iter().map(|stem| stem.dbh.mm()),
+        )),
+        // A crown is as round as a trunk.
+        crown_m2: answer
+            .crown_m
+            .as_ref()
+            .map_or(0.0, |across| basal_area_m2(across.value * 1000.0)),
         asks: answer
             .conditional
             .as_ref()

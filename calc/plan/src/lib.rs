@@ -6,6 +6,8 @@
 //! solve(&Property) -> Plan                                a day or none for each tree, and a day for each visit
 //! solve_kept(&Property, before) -> Plan      the same with the days of an earlier plan, which stay unless forced
 //! prices(&Property) -> Priced                             what a minute of each day is worth, and the bound they prove
+//! kill_rates(known, trees, today)                         after the work: what share died, with its interval
+//! open_visits(...) -> Vec<OpenVisit>                      visits that a tree ringed before still needs
 //! ```
 //!
 //! A plan has no rule of its own: on which days a tree may be ringed is [`calc::answer::ring_days`], minutes and visits
@@ -18,7 +20,9 @@
 //! comes within a few per cent of it, and the gap is given.
 
 mod build;
+mod canopy;
 mod fingerprint;
+mod follow;
 mod greedy;
 mod judged;
 mod kept;
@@ -26,6 +30,7 @@ mod limits;
 mod listed;
 mod mend;
 mod need;
+mod open_visits;
 pub mod plan_file;
 mod price;
 mod property;
@@ -34,7 +39,9 @@ mod solve;
 mod teams;
 
 pub use build::{Builder, Listed};
+pub use canopy::{Canopy, closure, crowns_for};
 pub use fingerprint::fingerprint;
+pub use follow::{KillRate, LookedAt, RingedTree, ShareOf, kill_rates, rings_that_held};
 pub use judged::{ComesTo, JudgedTree, judge};
 pub use kept::{EarlierDays, Kept, KeptDays, KeptTree};
 pub use limits::{Bind, LooserLimit, binds};
@@ -42,10 +49,11 @@ pub use listed::{
     CountedAs, ListTree, PlanningConstants, Position, Progress, SeasonPlan, plan_list,
 };
 pub use need::{Need, need};
+pub use open_visits::{AfterRing, OpenVisit, open_visits};
 pub use plan_file::shape::PlanFile;
 pub use plan_file::{PlanFileFacts, plan_file};
 pub use price::{Priced, Prices, prices};
 pub use property::{Enter, PlanTree, PlanUnit, Profile, Property, RingDay, VisitNeed, WorkDay};
-pub use season::{Crew, WorkSeason};
+pub use season::{Crew, UnitLand, WorkSeason};
 pub use solve::{NotPlanned, Plan, Planned, PlannedVisit, solve, solve_kept};
 pub use teams::{Turn, share_out};

@@ -4,9 +4,6 @@ use crate::listed::{CountedAs, ListTree, PlanningConstants, SeasonPlan, plan_lis
 use crate::season::WorkSeason;
 use chrono::NaiveDate;
 
-/// So many more people are tried.
-const MORE_PEOPLE: u32 = 2;
-
 /// What is changed to see whether it binds.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum LooserLimit {
@@ -14,7 +11,7 @@ pub enum LooserLimit {
     MorePeople(u32),
     /// One more work day.
     OneMoreDay(NaiveDate),
-    /// No limit on what is killed of a unit.
+    /// No limit on what is killed of a unit, and no floor.
     NoPacing,
 }
 
@@ -42,8 +39,9 @@ pub fn binds(
     let mut tries: Vec<(LooserLimit, WorkSeason)> = Vec::new();
     if left(CountedAs::NoHours) {
         let mut more = season.clone();
-        more.crew.people += MORE_PEOPLE;
-        tries.push((LooserLimit::MorePeople(MORE_PEOPLE), more));
+        let people = constants.own.more_people as u32;
+        more.crew.people += people;
+        tries.push((LooserLimit::MorePeople(people), more));
     }
     if (left(CountedAs::NoHours) || left(CountedAs::NoDay))
         && let Some(day) = spare
@@ -56,6 +54,7 @@ pub fn binds(
     if left(CountedAs::Pacing) {
         let mut more = season.clone();
         more.share = None;
+        more.canopy_floor = None;
         tries.push((LooserLimit::NoPacing, more));
     }
     let mut binds: Vec<Bind> = tries

@@ -1,11 +1,13 @@
 //! A list of trees with its season: which of them are planned, and why the others are not.
 
 use crate::build::{Builder, Listed};
+use crate::canopy::Canopy;
 use crate::judged::{ComesTo, JudgedTree};
+use crate::open_visits::{AfterRing, OpenVisit, give_days};
 use crate::property::{PlanUnit, Property};
 use crate::season::WorkSeason;
-use crate::solve::{NotPlanned, Plan, solve, solve_kept};
-use crate::teams::{Turn, share_days};
+use crate::solve::{NotPlanned, Plan, PlannedVisit, solve, solve_kept};
+use crate::teams::{OpenTasks, Turn, share_days};
 use calc::models::visits::VisitConstants;
 use calc_data::list::PlanConstants;
 use chrono::NaiveDate;
@@ -81,6 +83,8 @@ pub struct ListTree {
     pub standing: Progress,
     /// Nothing stands within this, metres: it was said of its unit, and nobody looked at this tree.
     pub said_within_m: Option<f64>,
+    /// What became of it after its ring, where visits were read.
+    pub after: Option<AfterRing>,
 }
 
 impl ListTree {
@@ -179,6 +183,12 @@ pub struct SeasonPlan {
     pub turns: Vec<Vec<Option<Turn>>>,
     /// For each work day the minutes of each crew.
     pub by_team: Vec<Vec<f64>>,
+    /// For each tree of the list the days of the visits that it still needs after an earlier ring, with their turns.
+    pub open: Vec<Vec<(PlannedVisit, Option<Turn>)>>,
+    /// Minutes of each work day that these visits take: the days of [`SeasonPlan::property`] are without them.
+    pub open_minutes: Vec<f64>,
+    /// For each unit its land and crowns, where somebody said how much land it is.
+    pub canopies: Vec<Option<Canopy>>,
 }
 
 /// The constants that a plan is made by: when visits are due, and what a plan assumes.
@@ -202,10 +212,13 @@ pub fn plan_list(
     units.dedup();
     let unit_of = |tree: &ListTree| units.partition_point(|unit| *unit < tree.unit);
     let mut basal_m2 = vec![0.0; units.len()];
+    let mut largest_m2 = vec![0.0_f64; units.len()];
     let mut open: Vec<usize> = Vec::new();
     for (at, tree) in trees.iter().enumerate() {
         if let Some(ComesTo::Ring(need)) = tree.judged().map(|judged| &judged.comes_to) {
-            basal_m2[unit_of(tree)] += need.basal_m2;
+            let unit = unit_of(tree);
+            basal_m2[unit] += need.basal_m2;
+            largest_m2[unit] = largest_m2[unit].max(need.basal_m2);
             open.push(at);
         }
     }
@@ -214,13 +227,41 @@ pub fn plan_list(
         let (a, b) = (&trees[*a], &trees[*b]);
         a.tree_id.cmp(&b.tree_id).then(a.row.cmp(&b.row))
     });
-    let limit = |basal: &f64| PlanUnit {
-        limit_m2: season.share.map(|share| share * basal),
+    // A unit whose limit is less than its largest tree may have that one: else it could never go. A floor stays.
+    let canopies: Vec<Option<Canopy>> = units
+        .iter()
+        .map(|unit| season.land.iter().find(|land| land.unit == *unit))
+        .map(|land| land.map(|land| Canopy::of(land, trees)))
+        .collect();
+    let limit = |unit: usize| {
+        let paced = season.share;
+        let paced = paced.map(|share| (share * basal_m2[unit]).max(largest_m2[unit]));
+        let floor = season.canopy_floor.zip(canopies[unit]);
+        let stays = floor.map(|(_, canopy)| (1.0 - constants.own.basal_floor) * canopy.basal_m2);
+        PlanUnit {
+            limit_m2: match (paced, stays) {
+                (Some(a), Some(b)) => Some(a.min(b)),
+                (a, b) => a.or(b),
+            },
+            crown_limit_m2: floor.map(|(floor, canopy)| canopy.may_go_m2(floor)),
+        }
     };
-    let limits = basal_m2.iter().map(limit).collect();
-    let mut builder = Builder::new(constants, season.work_days(), limits);
+    let limits = (0..units.len()).map(limit).collect();
+    let heads = season.crew.heads_a_tree(constants.own);
+    let mut days = season.work_days(constants.own);
+    let ringed: Vec<(usize, &[OpenVisit])> = trees
+        .iter()
+        .map(|tree| {
+            let visits = tree.after.as_ref().map_or(&[][..], |after| &after.open);
+            (unit_of(tree), visits)
+        })
+        .collect();
+    let (open_days, open_minutes) = give_days(&days, &ringed, heads);
+    for (day, taken) in days.iter_mut().zip(&open_minutes) {
+        day.minutes -= taken;
+    }
+    let mut builder = Builder::new(constants, days, limits);
     let mut place = vec![None; trees.len()];
-    let heads = season.crew.heads_a_tree();
     for (index, at) in open.iter().enumerate() {
         let tree = &trees[*at];
         let Some((judged, ComesTo::Ring(need))) = tree.judged().map(|it| (it, &it.comes_to)) else {
@@ -230,6 +271,7 @@ pub fn plan_list(
             unit: unit_of(tree),
             value: tree.value(constants.own),
             pinned: tree.pinned,
+            crown_m2: judged.crown_m2,
             heads,
         };
         builder.add(need, judged.species, judged.hemisphere, listed);
@@ -247,10 +289,21 @@ pub fn plan_list(
         .zip(&place)
         .map(|(tree, place)| reason(tree, place.map(|at| &plan.trees[at])))
         .collect();
-    let (turns, by_team) = share_days(&property, &plan, season.crew.teams, constants.own.over);
+    let open_tasks = OpenTasks {
+        trees: &ringed,
+        planned: &open_days,
+        minutes: &open_minutes,
+    };
+    let crews = (season.crew.teams, constants.own.over);
+    let (turns, open_turns, by_team) = share_days(&property, &plan, &open_tasks, crews);
+    let with_turns = open_days.into_iter().zip(open_turns);
+    let open = with_turns.map(|(visits, turns)| visits.into_iter().zip(turns).collect());
     SeasonPlan {
         turns,
         by_team,
+        open: open.collect(),
+        open_minutes,
+        canopies,
         property,
         plan,
         place,

@@ -9,6 +9,19 @@ pub struct Prices {
     pub minute: Vec<f64>,
     /// Value a square metre of basal area, by unit; 0 where nothing limits it.
     pub area: Vec<f64>,
+    /// Value a square metre of crown, by unit; 0 where no floor of canopy limits it.
+    pub crown: Vec<f64>,
+}
+
+impl Prices {
+    /// No price at all.
+    fn none(property: &Property) -> Self {
+        Self {
+            minute: vec![0.0; property.days.len()],
+            area: vec![0.0; property.units.len()],
+            crown: vec![0.0; property.units.len()],
+        }
+    }
 }
 
 /// Prices with the bound that they prove.
@@ -81,6 +94,7 @@ impl<'a> Market<'a> {
             - tree.minutes(p) * self.prices.minute[day]
             - visits
             - tree.basal_m2 * self.prices.area[tree.unit]
+            - tree.crown_m2 * self.prices.crown[tree.unit]
     }
 
     /// The day on which a tree is worth most, and how much; the earliest of equals. A tree whose day was chosen has it,
@@ -101,6 +115,7 @@ impl<'a> Market<'a> {
 struct Asked {
     minutes: Vec<f64>,
     area: Vec<f64>,
+    crown: Vec<f64>,
     bound: f64,
 }
 
@@ -109,6 +124,7 @@ fn ask(property: &Property, prices: &Prices) -> Asked {
     let mut asked = Asked {
         minutes: vec![0.0; property.days.len()],
         area: vec![0.0; property.units.len()],
+        crown: vec![0.0; property.units.len()],
         bound: 0.0,
     };
     for (day, price) in property.days.iter().zip(&prices.minute) {
@@ -117,6 +133,9 @@ fn ask(property: &Property, prices: &Prices) -> Asked {
     for (unit, price) in property.units.iter().zip(&prices.area) {
         asked.bound += unit.limit_m2.unwrap_or(0.0) * price;
     }
+    for (unit, price) in property.units.iter().zip(&prices.crown) {
+        asked.bound += unit.crown_limit_m2.unwrap_or(0.0) * price;
+    }
     for tree in &property.trees {
         let Some((day, p, worth)) = market.best(tree) else {
             continue;
@@ -124,6 +143,7 @@ fn ask(property: &Property, prices: &Prices) -> Asked {
         asked.bound += worth;
         asked.minutes[day] += tree.minutes(p);
         asked.area[tree.unit] += tree.basal_m2;
+        asked.crown[tree.unit] += tree.crown_m2;
         for visit in property.visits(tree, day) {
             let window = visit.from..visit.to;
             let least = prices.minute[window.clone()]
@@ -150,18 +170,12 @@ fn ask(property: &Property, prices: &Prices) -> Asked {
 #[must_use]
 pub fn prices(property: &Property) -> Priced {
     let mut best = Priced {
-        prices: Prices {
-            minute: vec![0.0; property.days.len()],
-            area: vec![0.0; property.units.len()],
-        },
+        prices: Prices::none(property),
         bound: f64::INFINITY,
         terms: Vec::new(),
     };
     let mut now = best.prices.clone();
-    let mut direction = Prices {
-        minute: vec![0.0; property.days.len()],
-        area: vec![0.0; property.units.len()],
-    };
+    let mut direction = Prices::none(property);
     let (mut aim, mut waited) = (AIM, 0);
     for _ in 0..PASSES {
         let asked = ask(property, &now);
@@ -183,6 +197,7 @@ pub fn prices(property: &Property) -> Priced {
             now = best.prices.clone();
             direction.minute.fill(0.0);
             direction.area.fill(0.0);
+            direction.crown.fill(0.0);
             if aim < AIM_LEAST {
                 break;
             }
@@ -214,6 +229,13 @@ pub fn prices(property: &Property) -> Priced {
         for (at, unit) in property.units.iter().enumerate() {
             let there = unit.limit_m2.unwrap_or(0.0);
             turn(&mut direction.area[at], asked.area[at], there, now.area[at]);
+            let there = unit.crown_limit_m2.unwrap_or(0.0);
+            turn(
+                &mut direction.crown[at],
+                asked.crown[at],
+                there,
+                now.crown[at],
+            );
         }
         if length == 0.0 {
             break;
@@ -228,6 +250,9 @@ pub fn prices(property: &Property) -> Priced {
         for (at, unit) in property.units.iter().enumerate() {
             if let Some(limit) = unit.limit_m2.filter(|limit| *limit > 0.0) {
                 now.area[at] = (now.area[at] + step * direction.area[at] / limit).max(0.0);
+            }
+            if let Some(limit) = unit.crown_limit_m2.filter(|limit| *limit > 0.0) {
+                now.crown[at] = (now.crown[at] + step * direction.crown[at] / limit).max(0.0);
             }
         }
     }

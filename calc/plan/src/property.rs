@@ -16,10 +16,12 @@ pub struct WorkDay {
 }
 
 /// A unit of land, with what may be killed of it in the season.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct PlanUnit {
     /// Basal area, m², at most; none where nothing limits it.
     pub limit_m2: Option<f64>,
+    /// Crown area, m², at most: what a floor of canopy leaves; none where nothing limits it.
+    pub crown_limit_m2: Option<f64>,
 }
 
 /// One visit of a tree ringed on some day: the work days on which it can be made, and who pays for it.
@@ -59,6 +61,8 @@ pub struct PlanTree {
     pub visits: [f64; 2],
     /// Basal area of its stems, m².
     pub basal_m2: f64,
+    /// Area of its crown, m².
+    pub crown_m2: f64,
     /// The work day that somebody chose, by place in [`Property::days`].
     pub pinned: Option<usize>,
 }

@@ -3,10 +3,9 @@
 
 use crate::kept::Kept;
 use crate::property::WorkDay;
+use calc_data::list::PlanConstants;
 use chrono::{Days, NaiveDate};
 
-/// Years in which visits fall, that of the rings included.
-const YEARS: u64 = 3;
 /// A year in weeks, so that a Saturday stays a Saturday.
 const WEEKS_OF_YEAR: u64 = 52;
 
@@ -45,9 +44,20 @@ impl Crew {
 
     /// Person-minutes that a minute of work at a tree costs.
     #[must_use]
-    pub fn heads_a_tree(&self) -> f64 {
-        if self.pairs { 2.0 } else { 1.0 }
+    pub fn heads_a_tree(&self, own: &PlanConstants) -> f64 {
+        if self.pairs { own.pair_heads } else { 1.0 }
     }
+}
+
+/// A unit's land.
+#[derive(Clone, Debug, PartialEq)]
+pub struct UnitLand {
+    /// Its name.
+    pub unit: String,
+    /// Square metres.
+    pub area_m2: f64,
+    /// Share of it under crowns now, 0 to 1, all trees counted; none: the crowns of the list's own trees.
+    pub closure: Option<f64>,
 }
 
 /// The days of a season.
@@ -65,17 +75,21 @@ pub struct WorkSeason {
     pub slip: f64,
     /// Share of each unit's basal area that may be killed in the season; none where nothing is said.
     pub share: Option<f64>,
+    /// Land of units, where somebody said how much it is.
+    pub land: Vec<UnitLand>,
+    /// Share of each such unit that stays under crowns, 0 to 1; none where nobody asked for it.
+    pub canopy_floor: Option<f64>,
     /// The days of an earlier plan, which stay unless something forces them.
     pub kept: Kept,
 }
 
 impl WorkSeason {
-    /// The work days with their minutes: those of the season, then the same week days of the two years after, which
-    /// nobody agreed to yet.
+    /// The work days with their minutes: those of the season, then the same week days of the years after in which trees
+    /// are looked at, which nobody agreed to yet.
     #[must_use]
-    pub fn work_days(&self) -> Vec<WorkDay> {
+    pub fn work_days(&self, own: &PlanConstants) -> Vec<WorkDay> {
         let minutes = self.crew.minutes();
-        let mut days: Vec<WorkDay> = (0..YEARS)
+        let mut days: Vec<WorkDay> = (0..own.plan_years as u64)
             .flat_map(|year| {
                 self.days.iter().map(move |day| WorkDay {
                     day: *day + Days::new(7 * WEEKS_OF_YEAR * year),
@@ -115,9 +129,11 @@ mod tests {
             },
             slip: 0.4,
             share: None,
+            land: Vec::new(),
+            canopy_floor: None,
             kept: Kept::default(),
         };
-        let days = season.work_days();
+        let days = season.work_days(calc_data::list::plan_constants());
         assert!(days.is_sorted_by(|a, b| a.day < b.day), "{days:?}");
         // A year in weeks after the first day stands the second one, which was named: its hours count once.
         let named: Vec<NaiveDate> = days.iter().filter(|it| it.rings).map(|it| it.day).collect();

@@ -109,6 +109,7 @@ pub fn solve(property: &Property) -> Plan {
         let cheaper = Prices {
             minute: scaled(&priced.prices.minute, of_minutes),
             area: scaled(&priced.prices.area, of_area),
+            crown: scaled(&priced.prices.crown, of_area),
         };
         let other = attempt(&cheaper);
         if other.value() > value {

@@ -158,11 +158,11 @@ pub(crate) struct Plan {
     pub days: String,
     #[arg(long, value_name = "DAYS", default_value = "")]
     pub closed: String,
-    #[arg(long, value_name = "N", default_value = "4")]
+    #[arg(long, value_name = "N", default_value = "", hide_default_value = true)]
     pub crew: String,
     #[arg(long, value_name = "N", default_value = "1")]
     pub teams: String,
-    #[arg(long, value_name = "N", default_value = "3")]
+    #[arg(long, value_name = "N", default_value = "", hide_default_value = true)]
     pub hours: String,
     #[arg(
         long,
@@ -173,10 +173,16 @@ pub(crate) struct Plan {
     pub ready: String,
     #[arg(long)]
     pub pairs: bool,
-    #[arg(long, value_name = "P", default_value = "0.4")]
+    #[arg(long, value_name = "P", default_value = "", hide_default_value = true)]
     pub slip: String,
     #[arg(long, value_name = "SHARE")]
     pub share: Option<String>,
+    #[arg(long, value_name = "UNIT=AREA")]
+    pub area: Vec<String>,
+    #[arg(long, value_name = "UNIT=SHARE", requires = "area")]
+    pub closure: Vec<String>,
+    #[arg(long, value_name = "SHARE", requires = "area", num_args = 0..=1, default_missing_value = "")]
+    pub floor: Option<String>,
     #[arg(long, value_name = "N")]
     pub wage: Option<String>,
     #[arg(long, value_name = "UNIT=DISTANCE")]
@@ -189,6 +195,10 @@ pub(crate) struct Plan {
     pub same_genus_near: Vec<String>,
     #[arg(long, value_name = "FILE")]
     pub keep: Option<String>,
+    #[arg(long, value_name = "FILE")]
+    pub found: Option<String>,
+    #[arg(long, requires = "found")]
+    pub own_rate: bool,
     #[arg(long)]
     pub whole: bool,
     #[command(flatten)]
@@ -284,6 +294,23 @@ mod tests {
         Line::try_parse_from(words)
             .map(Line::typed)
             .map_err(|error| error.to_string())
+    }
+
+    /// What the help says is used unless something is said is what is used.
+    #[test]
+    fn the_help_names_the_numbers_that_are_used() {
+        let own = calc_data::list::plan_constants();
+        let slip = calc_data::reference().constants.timing.p_test;
+        let help = include_str!("../../../content/words/en/program/help.ftl");
+        for said in [
+            format!("work day; {} unless said", own.crew_people),
+            format!("leaving; {} unless said", own.crew_hours),
+            format!("tools; {} unless said", own.ready_minutes),
+            format!("{slip} to {}; {slip} unless said", own.slip_most),
+            format!("{}% where no share is named", 100.0 * own.canopy_floor),
+        ] {
+            assert!(help.contains(&said), "{said}");
+        }
     }
 
     #[test]

@@ -334,6 +334,16 @@ fn species_row(row: &'static OutlookOverride) -> SpeciesRow {
     }
 }
 
+/// The size class that trees of a list are counted by: under 6 in, 6 to 10, over 10; `dbh_mm` is across at breast height.
+#[must_use]
+pub fn size_class(dbh_mm: f64) -> SizeClass {
+    let inches = inches(dbh_mm);
+    let holding = [SizeClass::Small, SizeClass::Middle]
+        .into_iter()
+        .find(|size| holds(*size, inches));
+    holding.unwrap_or(SizeClass::Large)
+}
+
 fn holds(size: SizeClass, inches: f64) -> bool {
     match size {
         SizeClass::All => true,

@@ -1,13 +1,15 @@
 //! plan.json, version 1: the plan as a file that the page, the command line and other programs read alike. Names are
 //! fixed: they are an interface. Lengths are metres, areas square metres, times person-minutes, days `2027-06-12`.
 
+pub mod after_shape;
 pub mod shape;
 
 use shape::{
-    AreaPrice, AssumedConstant, BindOf, ClassOf, CrewOf, DayOf, ListOf, Moved, Objective, OtherOf,
-    PlanFile, Term, TreeOf, UnitOf, UnitYear, VisitOf,
+    AreaPrice, AssumedConstant, BindOf, ClassOf, CrewOf, DayOf, LandOf, ListOf, Moved, Objective,
+    OtherOf, PlanFile, Term, TreeOf, UnitOf, UnitYear, VisitOf,
 };
 
+use crate::canopy::closure;
 use crate::judged::{ComesTo, JudgedTree};
 use crate::limits::{Bind, LooserLimit};
 use crate::listed::{CountedAs, ListTree, PlanningConstants, SeasonPlan};
@@ -17,7 +19,7 @@ use crate::solve::Planned;
 use crate::teams::Turn;
 use calc::models::visits::{self, Visit};
 use calc::terms::day::iso;
-use calc_data::list::AssumedNumber;
+use calc_data::list::{AssumedNumber, PlanConstants};
 use chrono::{Datelike, Days, NaiveDate};
 use std::collections::BTreeMap;
 
@@ -121,7 +123,8 @@ pub fn plan_file(
         binds: binds.iter().map(bind_of).collect(),
         edits: Vec::new(),
         moved: moved(season, trees, planned),
-        assumed: assumed(season, asked.assumed),
+        after: None,
+        assumed: assumed((season, constants.own), asked.assumed),
     }
 }
 
@@ -151,15 +154,17 @@ fn work_days(planned: &SeasonPlan) -> Vec<DayOf> {
             walk[of.day] += tree.work[2];
         }
     }
-    let days = property.days.iter().zip(&planned.plan.used);
+    let used = planned.plan.used.iter().zip(&planned.open_minutes);
+    let days = property.days.iter().zip(used);
     days.zip(walk.iter().zip(&planned.by_team))
-        .map(|((day, [rings, visits]), (walk, by_team))| DayOf {
+        .map(|((day, ([rings, visits], open)), (walk, by_team))| DayOf {
             day: iso(day.day),
             agreed: day.agreed,
-            minutes: day.minutes,
-            used: rings + visits,
+            minutes: day.minutes + open,
+            used: rings + visits + open,
             rings: *rings,
-            visits: *visits,
+            visits: visits + open,
+            visits_before: (*open > 0.0).then_some(*open),
             walk_charged: *walk,
             walk_routed: None,
             by_team: by_team.clone(),
@@ -173,29 +178,48 @@ fn units(
     trees: &[ListTree],
     planned: &SeasonPlan,
 ) -> Vec<UnitOf> {
+    let mut of_list: BTreeMap<&str, usize> = BTreeMap::new();
+    for tree in trees {
+        *of_list.entry(&tree.unit).or_default() += 1;
+    }
+    // Basal area, that of the largest tree, basal area and crowns of the trees of the plan.
+    let mut sums = vec![[0.0_f64; 4]; planned.units.len()];
+    for (tree, of) in planned.property.trees.iter().zip(&planned.plan.trees) {
+        let [basal, largest, used, crowns] = &mut sums[tree.unit];
+        *basal += tree.basal_m2;
+        *largest = largest.max(tree.basal_m2);
+        if of.is_ok() {
+            *used += tree.basal_m2;
+            *crowns += tree.crown_m2;
+        }
+    }
     let all = planned.units.iter().enumerate().map(|(unit, name)| {
         let said = asked.said.iter().find(|(unit, _)| unit == name);
         let said = said.map(|(_, metres)| *metres);
-        let (mut basal, mut largest, mut used) = (0.0, 0.0_f64, 0.0);
-        let of_unit = planned.property.trees.iter().zip(&planned.plan.trees);
-        for (tree, of) in of_unit.filter(|(tree, _)| tree.unit == unit) {
-            basal += tree.basal_m2;
-            largest = largest.max(tree.basal_m2);
-            if of.is_ok() {
-                used += tree.basal_m2;
-            }
-        }
+        let canopy = planned.canopies[unit];
+        let [basal, largest, used, crowns] = sums[unit];
         UnitOf {
             unit: name.clone(),
-            trees: trees.iter().filter(|tree| tree.unit == *name).count(),
+            trees: of_list.get(name.as_str()).copied().unwrap_or(0),
             basal_m2: basal,
             years: vec![UnitYear {
                 year: season.from.year(),
                 limit_m2: planned.property.units[unit].limit_m2,
                 largest_m2: largest,
                 used_m2: used,
+                crown_limit_m2: planned.property.units[unit].crown_limit_m2,
+                crown_used_m2: canopy.map(|_| crowns),
             }],
-            floor_share: None,
+            floor_share: canopy.and(season.canopy_floor),
+            land: canopy.map(|canopy| LandOf {
+                area_m2: canopy.land_m2,
+                closure_before: closure(canopy.crowns_m2, canopy.land_m2),
+                closure_after: closure((canopy.crowns_m2 - crowns).max(0.0), canopy.land_m2),
+                closure_said: season
+                    .land
+                    .iter()
+                    .any(|land| land.unit == *name && land.closure.is_some()),
+            }),
             nothing_within_m: said,
             said_by: said.map(|_| asked.said_by.to_owned()),
             said_on: said.map(|_| iso(asked.made_on)),
@@ -204,8 +228,8 @@ fn units(
     all.collect()
 }
 
-/// What trees of a class share: the species, the place, the days.
-type ClassKey<'a> = (&'static str, Option<[i64; 3]>, &'a [(NaiveDate, f64)]);
+/// What trees of a class share: the species, the place, the days with the bits of their probabilities.
+type ClassKey = (&'static str, Option<[i64; 3]>, Vec<(NaiveDate, u64)>);
 
 /// Trees alike in species, place and days.
 struct Classes {
@@ -215,8 +239,9 @@ struct Classes {
 
 impl Classes {
     fn of(season: &WorkSeason, trees: &[ListTree]) -> Self {
-        let mut known: Vec<ClassKey<'_>> = Vec::new();
-        let (mut all, mut of_tree) = (Vec::new(), Vec::with_capacity(trees.len()));
+        let mut known: BTreeMap<ClassKey, usize> = BTreeMap::new();
+        let mut all: Vec<ClassOf> = Vec::new();
+        let mut of_tree = Vec::with_capacity(trees.len());
         for tree in trees {
             let judged = tree.judged();
             let Some((judged, need)) = judged.and_then(|it| Some((it, ring_need(it)?))) else {
@@ -226,12 +251,14 @@ impl Classes {
             let key = (
                 judged.species.scientific,
                 tree.place.map(rounded),
-                &*need.days,
+                need.days
+                    .iter()
+                    .map(|(day, p)| (*day, p.to_bits()))
+                    .collect(),
             );
-            let at = known.iter().position(|it| *it == key).unwrap_or_else(|| {
-                known.push(key);
+            let at = *known.entry(key).or_insert_with(|| {
                 all.push(ClassOf {
-                    id: format!("c{}", known.len()),
+                    id: format!("c{}", all.len() + 1),
                     species: judged.species.scientific,
                     latitude: tree.place.map(|(latitude, ..)| latitude),
                     longitude: tree.place.map(|(_, longitude, _)| longitude),
@@ -243,7 +270,7 @@ impl Classes {
                         .map(|(day, p)| (iso(*day), *p))
                         .collect(),
                 });
-                known.len() - 1
+                all.len() - 1
             });
             of_tree.push(Some(format!("c{}", at + 1)));
         }
@@ -283,7 +310,7 @@ fn tree_of(
     let ring_turn = turns.first().copied().flatten();
     let visits = match (judged, on) {
         (Some(judged), Some(on)) => visits_of(constants, season, judged, planned, on, turns),
-        _ => Vec::new(),
+        _ => open_visits_of(season, tree, planned, at),
     };
     let mut visit_minutes = BTreeMap::new();
     for visit in &visits {
@@ -305,6 +332,9 @@ fn tree_of(
         work: of_plan.map(|it| it.work),
         walk: of_plan.map(|it| it.work[2]),
         basal_m2: need.map(|it| it.basal_m2),
+        crown_m2: of_plan
+            .filter(|_| !season.land.is_empty())
+            .map(|it| it.crown_m2),
         zone_m: judged.map(|it| it.zone_m),
         value: tree.value(constants.own),
         pinned: tree.pinned.is_some(),
@@ -335,22 +365,44 @@ fn visits_of(
             minutes: visit.minutes,
             team: turns.get(at + 1).copied().flatten().map(|turn| turn.team),
             reason: needs_day.then_some("needs_day"),
-            suggest: needs_day.then(|| iso(suggested(season, of))),
+            suggest: needs_day.then(|| iso(suggested(season, of.from, of.to))),
         })
     });
     known.collect()
 }
 
+/// The visits that a tree ringed before still needs.
+fn open_visits_of(
+    season: &WorkSeason,
+    tree: &ListTree,
+    planned: &SeasonPlan,
+    at: usize,
+) -> Vec<VisitOf> {
+    let open = tree.after.iter().flat_map(|after| &after.open);
+    open.zip(&planned.open[at])
+        .map(|(visit, (on, turn))| VisitOf {
+            kind: visit.kind.word(),
+            from: iso(visit.from),
+            to: iso(visit.to),
+            day: on.day.map(|at| iso(planned.property.days[at].day)),
+            minutes: on.minutes,
+            team: turn.map(|turn| turn.team),
+            reason: on.day.is_none().then_some("needs_day"),
+            suggest: (on.day.is_none()).then(|| iso(suggested(season, visit.from, visit.to))),
+        })
+        .collect()
+}
+
 /// The first day of a visit's window that is the same day of the week as the season's first work day.
-fn suggested(season: &WorkSeason, visit: &Visit) -> NaiveDate {
+fn suggested(season: &WorkSeason, from: NaiveDate, to: NaiveDate) -> NaiveDate {
     let Some(first) = season.days.first() else {
-        return visit.from;
+        return from;
     };
     let wait = (7 + first.weekday().num_days_from_monday() as i64
-        - visit.from.weekday().num_days_from_monday() as i64)
+        - from.weekday().num_days_from_monday() as i64)
         % 7;
-    let day = visit.from + Days::new(wait.unsigned_abs());
-    day.min(visit.to)
+    let day = from + Days::new(wait.unsigned_abs());
+    day.min(to)
 }
 
 fn other_of((tree, reason): (&ListTree, &CountedAs)) -> Option<OtherOf> {
@@ -399,11 +451,13 @@ fn objective(
         areas: planned
             .units
             .iter()
-            .zip(&prices.area)
-            .map(|(unit, price)| AreaPrice {
+            .zip(prices.area.iter().zip(&prices.crown))
+            .zip(&planned.property.units)
+            .map(|((unit, (price, crown)), limits)| AreaPrice {
                 unit: unit.clone(),
                 year: season.from.year(),
                 price: *price,
+                crown_price: limits.crown_limit_m2.map(|_| *crown),
             })
             .collect(),
         terms: if asked.whole { terms() } else { Vec::new() },
@@ -419,7 +473,9 @@ fn moved(season: &WorkSeason, trees: &[ListTree], planned: &SeasonPlan) -> Vec<M
         };
         let on = planned.place[at].and_then(|place| planned.plan.trees[place].as_ref().ok());
         let now = on.map(|on| planned.property.days[on.day].day);
-        if now == kept.day {
+        // What was ringed meanwhile has not moved.
+        let ringed = tree.after.is_some() && tree.judged().is_none();
+        if now == kept.day || ringed {
             continue;
         }
         let allowed = |day: NaiveDate| {
@@ -459,7 +515,10 @@ fn bind_of(bind: &Bind) -> BindOf {
 }
 
 /// Every number that a plan assumes, by the season where it says otherwise.
-fn assumed(season: &WorkSeason, numbers: &'static [AssumedNumber]) -> Vec<AssumedConstant> {
+fn assumed(
+    (season, own): (&WorkSeason, &PlanConstants),
+    numbers: &'static [AssumedNumber],
+) -> Vec<AssumedConstant> {
     let of_table = numbers.iter().map(|number| AssumedConstant {
         name: number.name,
         value: match number.name {
@@ -470,7 +529,7 @@ fn assumed(season: &WorkSeason, numbers: &'static [AssumedNumber]) -> Vec<Assume
     });
     let pairs = season.crew.pairs.then(|| AssumedConstant {
         name: "pairs",
-        value: season.crew.heads_a_tree(),
+        value: season.crew.heads_a_tree(own),
         unit: "1",
     });
     of_table.chain(pairs).collect()

@@ -1,5 +1,6 @@
 //! The names of plan.json: they are an interface, and stay.
 
+use super::after_shape::AfterOf;
 use serde::Serialize;
 use std::collections::BTreeMap;
 
@@ -29,6 +30,9 @@ pub struct PlanFile {
     pub edits: Vec<Edit>,
     pub moved: Vec<Moved>,
     pub assumed: Vec<AssumedConstant>,
+    /// What was found at visits, where a file of them was read.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub after: Option<AfterOf>,
 }
 
 /// The list.
@@ -68,6 +72,9 @@ pub struct DayOf {
     pub used: f64,
     pub rings: f64,
     pub visits: f64,
+    /// Of `visits` those to trees that were ringed before, which go first: the bound counts `minutes` without them.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub visits_before: Option<f64>,
     pub walk_charged: f64,
     /// None until the crews' ways are drawn.
     pub walk_routed: Option<f64>,
@@ -84,9 +91,24 @@ pub struct UnitOf {
     pub basal_m2: f64,
     pub years: Vec<UnitYear>,
     pub floor_share: Option<f64>,
+    /// None where nobody said how much land it is.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub land: Option<LandOf>,
     pub nothing_within_m: Option<f64>,
     pub said_by: Option<String>,
     pub said_on: Option<String>,
+}
+
+/// Land, and the share of it under crowns: of all trees where somebody said so, else of the list's.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[allow(missing_docs, reason = "the names are those of the published schema")]
+pub struct LandOf {
+    pub area_m2: f64,
+    pub closure_before: f64,
+    /// With every tree of the plan dead.
+    pub closure_after: f64,
+    pub closure_said: bool,
 }
 
 /// What may go of a unit in a year, and what goes.
@@ -98,6 +120,11 @@ pub struct UnitYear {
     pub limit_m2: Option<f64>,
     pub largest_m2: f64,
     pub used_m2: f64,
+    /// Crown area that may go before a floor of canopy is reached.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub crown_limit_m2: Option<f64>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub crown_used_m2: Option<f64>,
 }
 
 /// Trees alike in species, place and days.
@@ -133,6 +160,8 @@ pub struct TreeOf {
     pub work: Option<[f64; 3]>,
     pub walk: Option<f64>,
     pub basal_m2: Option<f64>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub crown_m2: Option<f64>,
     pub zone_m: Option<f64>,
     pub value: f64,
     pub pinned: bool,
@@ -196,6 +225,9 @@ pub struct AreaPrice {
     pub unit: String,
     pub year: i32,
     pub price: f64,
+    /// Of a square metre of crown, where there is a floor.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub crown_price: Option<f64>,
 }
 
 /// What a tree adds to the bound.

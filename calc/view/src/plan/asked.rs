@@ -44,6 +44,12 @@ pub enum PlanField {
     WholeClone,
     /// Whether others of a genus stand near.
     SameGenusNear,
+    /// Land of a unit.
+    Area,
+    /// Share of it under crowns now.
+    Closure,
+    /// Share that stays under crowns.
+    Floor,
 }
 
 impl PlanField {
@@ -66,6 +72,9 @@ impl PlanField {
             Self::NothingWithin => "nothing-within",
             Self::WholeClone => "whole-clone",
             Self::SameGenusNear => "same-genus-near",
+            Self::Area => "area",
+            Self::Closure => "closure",
+            Self::Floor => "floor",
         }
     }
 }
@@ -104,17 +113,17 @@ pub struct PlanTyped<'a> {
     pub days: &'a str,
     /// Days that are closed.
     pub closed: &'a str,
-    /// People.
+    /// People; empty: what is proposed.
     pub crew: &'a str,
     /// Crews that they work in.
     pub teams: &'a str,
-    /// Hours of a work day.
+    /// Hours of a work day; empty: what is proposed.
     pub hours: &'a str,
     /// Minutes of it to get ready; empty: what plans assume.
     pub ready: &'a str,
     /// Two people at each tree.
     pub pairs: bool,
-    /// The least probability that the bark slips.
+    /// The least probability that the bark slips; empty: the least at which a ring heads.
     pub slip: &'a str,
     /// The share of each unit's basal area at most.
     pub share: Option<&'a str>,
@@ -132,12 +141,12 @@ impl Default for PlanTyped<'_> {
             on: "",
             days: "",
             closed: "",
-            crew: "4",
+            crew: "",
             teams: "1",
-            hours: "3",
+            hours: "",
             ready: "",
             pairs: false,
-            slip: "0.4",
+            slip: "",
             share: None,
             wage: None,
             today: "",
@@ -211,14 +220,18 @@ impl Asked {
                 Some(number(PlanField::Share, &share, 1.0, 100.0)? / 100.0)
             }
         };
+        let own = plan_constants();
+        // Below this the models let no ring head, and nothing lowers it.
+        let least_slip = calc_data::reference().constants.timing.p_test;
+        let given = |field, typed: &str, unless: f64, from, to| match typed.trim() {
+            "" => Ok(unless),
+            typed => number(field, typed, from, to),
+        };
         let crew = Crew {
-            people: number(PlanField::Crew, typed.crew, 1.0, 500.0)? as u32,
+            people: given(PlanField::Crew, typed.crew, own.crew_people, 1.0, 500.0)? as u32,
             teams: number(PlanField::Teams, typed.teams, 1.0, 50.0)? as u32,
-            hours: number(PlanField::Hours, typed.hours, 0.5, 16.0)?,
-            ready_minutes: match typed.ready.trim() {
-                "" => plan_constants().ready_minutes,
-                typed => number(PlanField::Ready, typed, 0.0, 240.0)?,
-            },
+            hours: given(PlanField::Hours, typed.hours, own.crew_hours, 0.5, 16.0)?,
+            ready_minutes: given(PlanField::Ready, typed.ready, own.ready_minutes, 0.0, 240.0)?,
             pairs: typed.pairs,
         };
         if crew.minutes() <= 0.0 {
@@ -236,8 +249,16 @@ impl Asked {
                 to,
                 days: named,
                 crew,
-                slip: number(PlanField::Slip, typed.slip, 0.4, 0.95)?,
+                slip: given(
+                    PlanField::Slip,
+                    typed.slip,
+                    least_slip,
+                    least_slip,
+                    own.slip_most,
+                )?,
                 share,
+                land: Vec::new(),
+                canopy_floor: None,
                 kept: Kept::default(),
             },
             closed,

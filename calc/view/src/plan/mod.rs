@@ -2,9 +2,11 @@
 //!
 //! ```text
 //! asked::Asked::of(typed)               what is asked for: days, crew, limits
+//! land::land(typed, units)               land of its parts, and a floor of canopy
 //! said::Said                            what was said once for a unit or a species
 //! read::ListFile::of(bytes, decisions)  a file, and its rows as they are cut
 //! read::ReadList                        the list row by row, then its trees judged, in slices where somebody waits
+//! after::AfterWork::of(list, asked, file) what was found at visits: its trees move on
 //! made::Made::of(list, asked)           its plan, and what limits it
 //! made::Made::files(list, asked)         the names of its files
 //! made::Made::file(name)                one of the files of a plan
@@ -12,9 +14,11 @@
 //! screen                                what the page shows of it
 //! ```
 
+pub mod after;
 pub mod asked;
 pub mod earlier;
 mod geojson;
+pub mod land;
 pub mod made;
 pub mod paper;
 pub mod place;

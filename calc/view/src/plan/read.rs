@@ -368,6 +368,7 @@ fn tree(
         place,
         standing,
         said_within_m,
+        after: None,
     };
     Some(TreeOfRow {
         tree,

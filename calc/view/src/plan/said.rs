@@ -2,14 +2,12 @@
 //! open. A row that says something itself keeps what it says.
 
 use super::asked::{NotASeason, PlanField};
+use calc::models::calibrate::Rate;
 use calc::question::{Found, Text, Typed, find_species};
 use calc::reference::Reference;
 use calc::terms::number::read_number;
 use calc::terms::quantity::Units;
-use calc_data::list::{WordKind, fold, tables};
-
-/// The nearest and the farthest distance that can be said, metres.
-const DISTANCES: (f64, f64) = (1.0, 500.0);
+use calc_data::list::{WordKind, fold, plan_constants, tables};
 
 /// What can be said, as typed: `Old field=230 ft`; `Black locust=yes`, or `Black locust@Old field=no` for one unit.
 #[derive(Clone, Copy, Debug, Default)]
@@ -42,6 +40,8 @@ pub struct Said {
     pub by: String,
     whole_clone: Vec<Reply>,
     same_genus_near: Vec<Reply>,
+    /// The crew's own rate.
+    pub rate: Option<Rate>,
 }
 
 impl Said {
@@ -71,6 +71,7 @@ impl Said {
             by: typed.said_by.trim().to_owned(),
             whole_clone: replies(PlanField::WholeClone, typed.whole_clone)?,
             same_genus_near: replies(PlanField::SameGenusNear, typed.same_genus_near)?,
+            rate: None,
         })
     }
 
@@ -81,7 +82,7 @@ impl Said {
         units.find(|(of, _)| of == unit).map(|(_, metres)| *metres)
     }
 
-    /// A tree with what was said of its species filled in; none where nothing is.
+    /// A tree with what was said of its species filled in, and the crew's own rate; none where nothing is.
     pub(super) fn filled(&self, typed: &Typed, species: &str, unit: &str) -> Option<Typed> {
         let of = |replies: &[Reply], slot: &Option<Text>| {
             let reply = said_of(replies, species, unit).filter(|_| slot.is_none())?;
@@ -89,12 +90,13 @@ impl Said {
         };
         let whole_clone = of(&self.whole_clone, &typed.whole_clone);
         let same_genus_near = of(&self.same_genus_near, &typed.same_genus_near);
-        if whole_clone.is_none() && same_genus_near.is_none() {
+        if whole_clone.is_none() && same_genus_near.is_none() && self.rate.is_none() {
             return None;
         }
         let mut filled = typed.clone();
         filled.whole_clone = whole_clone.or(filled.whole_clone);
         filled.same_genus_near = same_genus_near.or(filled.same_genus_near);
+        filled.rate = filled.rate.or(self.rate);
         Some(filled)
     }
 }
@@ -117,7 +119,8 @@ fn distance(typed: &str, units: Units) -> Option<(String, f64)> {
         (None, Units::Metric) => 1000.0,
     };
     let metres = number.value * in_mm / 1000.0;
-    let fits = (DISTANCES.0..=DISTANCES.1).contains(&metres);
+    let own = plan_constants();
+    let fits = (own.said_from..=own.said_to).contains(&metres);
     fits.then(|| (unit.trim().to_owned(), metres))
 }
 

@@ -30,9 +30,12 @@ const COLUMNS: [&str; 11] = [
 struct Registered {
     tree_id: String,
     ringed_on: Option<NaiveDate>,
+    dead_on: Option<NaiveDate>,
     zone_m: Option<f64>,
+    last_looked: Option<NaiveDate>,
     next_look: Option<NaiveDate>,
     state: &'static str,
+    down_on: Option<NaiveDate>,
     near: String,
 }
 
@@ -43,8 +46,11 @@ pub(super) fn standing(list: &ReadList, asked: &Asked, zones: &[Option<f64>]) ->
         let Listed::Row(_, row, Some(at)) = line else {
             continue;
         };
-        let fallen = row.tag.status == "fallen";
-        let ringed = match &list.trees[*at].standing {
+        let tree = &list.trees[*at];
+        let after = tree.after.as_ref();
+        let fallen = row.tag.status == "fallen" || after.is_some_and(|it| it.down_on.is_some());
+        let ringed = match &tree.standing {
+            _ if after.is_some() => true,
             Progress::Done => true,
             Progress::Dead => false,
             Progress::Open(judged) if matches!(judged.comes_to, ComesTo::Dead) => false,
@@ -53,19 +59,26 @@ pub(super) fn standing(list: &ReadList, asked: &Asked, zones: &[Option<f64>]) ->
         let question = list.questions[*at]
             .as_ref()
             .map(|(question, _)| &**question);
-        let ringed_on = read_day(&row.tag.done_date).ok().filter(|_| ringed);
-        let next_look = match (fallen, ringed_on, question) {
+        let ringed_on = match after {
+            Some(after) => after.ringed_on,
+            None => read_day(&row.tag.done_date).ok().filter(|_| ringed),
+        };
+        let next_look = match (fallen, after, ringed_on, question) {
             (true, ..) => None,
-            (false, Some(day), Some(question)) => next_look(list, question, day),
+            (false, Some(after), ..) => after.next_look,
+            (false, None, Some(day), Some(question)) => next_look(list, question, day),
             // Nobody knows when somebody looked at it: today.
-            (false, ..) => Some(asked.today),
+            (false, None, ..) => Some(asked.today),
         };
         all.push(Registered {
             tree_id: row.tag.tree_id.clone(),
             ringed_on,
+            dead_on: after.and_then(|it| it.dead_on),
             zone_m: zones[*at],
+            last_looked: after.and_then(|it| it.looked_on),
             next_look,
             state: if fallen { "down" } else { "standing" },
+            down_on: after.and_then(|it| it.down_on),
             near: question.map_or(String::new(), near),
         });
     }
@@ -83,14 +96,14 @@ pub(super) fn standing(list: &ReadList, asked: &Asked, zones: &[Option<f64>]) ->
         let cells = [
             tree.tree_id,
             day(tree.ringed_on),
-            String::new(),
+            day(tree.dead_on),
             tree.zone_m.map_or(String::new(), |m| fixed(m, 1)),
             day(tree.ringed_on),
-            String::new(),
+            day(tree.last_looked),
             day(tree.next_look),
             String::new(),
             tree.state.to_owned(),
-            String::new(),
+            day(tree.down_on),
             tree.near,
         ];
         let guarded: Vec<_> = cells.iter().map(|cell| write::guarded(cell)).collect();

@@ -158,7 +158,8 @@ fn of_tree(read: &ReadList, planned: &SeasonPlan, on_day: NaiveDate, tree: usize
         let mut cells = vec![String::new(); COLUMNS.len() - OWN];
         cells.push(reason.into());
         cells.push(words::without_answer(reason, false));
-        return (cells, vec![String::new(); MORE.len()], None);
+        let paper = ringed_before(read, tree);
+        return (cells, vec![String::new(); MORE.len()], paper);
     };
     let reference = read.reference;
     let mut asked = Question::clone(question);
@@ -188,6 +189,17 @@ fn of_tree(read: &ReadList, planned: &SeasonPlan, on_day: NaiveDate, tree: usize
     }
     let paper = on.map(|_| OnPaper::of(asked.tree.species, &answer));
     (row, behind, paper)
+}
+
+/// What a sheet says of a tree that was ringed before and is still gone to.
+fn ringed_before(read: &ReadList, tree: usize) -> Option<OnPaper> {
+    let after = read.trees[tree].after.as_ref()?;
+    let (question, local) = read.questions[tree].as_ref()?;
+    let mut asked = (**question).clone();
+    asked.day = Day::On(after.ringed_on.filter(|_| !after.open.is_empty())?);
+    asked.cannot_wait = true;
+    let answer = calc::answer::without_changes(read.reference, &asked, local);
+    Some(OnPaper::of(asked.tree.species, &answer))
 }
 
 /// What the plan says of a tree that is planned.

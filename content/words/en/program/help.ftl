@@ -83,19 +83,24 @@ help-plan =
     .on = Days of the week on which the crew works: sat, or sat,sun
     .days = Work days, with a comma between them
     .closed = Days that are closed, with a comma between them
-    .crew = People on each work day
+    .crew = People on each work day; 4 unless said
     .teams = Crews that they work in
-    .hours = Hours of a work day, from arriving to leaving
+    .hours = Hours of a work day, from arriving to leaving; 3 unless said
     .ready = Minutes of a work day to arrive, talk and fetch tools; 45 unless said, which is our own assumption
     .pairs = Two people at each tree
-    .slip = Ring only where the bark slips with at least this probability, 0.4 to 0.95
+    .slip = Ring only where the bark slips with at least this probability, 0.4 to 0.95; 0.4 unless said
     .share = At most this share of the basal area of each unit in the season, as 20%
+    .area = How much land a part of the property is: "North wood=12 acres", "North wood=5 ha"
+    .closure = How much of that land lies under crowns now, of all trees: "North wood=85%"; the crowns of the list unless said
+    .floor = Leave at least this share of that land under crowns, and two fifths of its basal area; 60% where no share is named
     .wage = What an hour of work costs: it is written into the plan
     .nothing-within = Nothing that counts stands within a distance of any tree of a part of the property: "Old field=230 ft"
     .said-by = Who said so
     .whole-clone = Whether every stem of a species' clones can be ringed: "Black locust=yes", or "Black locust@Old field=no"
     .same-genus-near = Whether others of a species' genus stand near: "Scots pine=no"
     .keep = The plan.json of an earlier plan: its days stay unless something forces them
+    .found = What was found at visits (CSV: tree_id, visited_on, found, minutes, people, ringed_on, ring_width, note): the plan moves on by it, and shares of dead trees are told
+    .own-rate = Plan with the crew's own rate, from the rings in --found that were timed
     .whole = With the plan what each tree adds to its bound
 
 # $of (Key)

@@ -72,19 +72,24 @@ help-plan =
     .on = Días de la semana en que trabaja la cuadrilla: sat (sábado), o sat,sun
     .days = Días de trabajo, con una coma entre ellos
     .closed = Días cerrados, con una coma entre ellos
-    .crew = Personas en cada día de trabajo
+    .crew = Personas en cada día de trabajo; 4 si no se dice
     .teams = Cuadrillas en que trabajan
-    .hours = Horas de un día de trabajo, desde llegar hasta irse
+    .hours = Horas de un día de trabajo, desde llegar hasta irse; 3 si no se dice
     .ready = Minutos de un día de trabajo para llegar, hablar y traer las herramientas; 45 si no se dice, una suposición nuestra
     .pairs = Dos personas en cada árbol
-    .slip = Anillar solo donde la corteza se desprende al menos con esta probabilidad, de 0.4 a 0.95
+    .slip = Anillar solo donde la corteza se desprende al menos con esta probabilidad, de 0.4 a 0.95; 0.4 si no se dice
     .share = Como mucho esta parte del área basal de cada unidad en la temporada, como 20%
+    .area = Cuánta tierra es una parte de la propiedad: "Bosque norte=12 acres", "Bosque norte=5 ha"
+    .closure = Cuánto de esa tierra está ahora bajo copas, de todos los árboles: "Bosque norte=85%"; las copas de la lista si no se dice
+    .floor = Dejar al menos esta parte de esa tierra bajo copas, y dos quintos de su área basal; 60% si no se nombra
     .wage = Lo que cuesta una hora de trabajo: se escribe en el plan
     .nothing-within = Nada que cuente está a menos de una distancia de ningún árbol de una parte de la propiedad: "Old field=230 ft"
     .said-by = Quién lo dijo
     .whole-clone = Si se puede anillar cada tallo de los clones de una especie: "Black locust=yes", o "Black locust@Old field=no"
     .same-genus-near = Si hay cerca otros del género de una especie: "Scots pine=no"
     .keep = El plan.json de un plan anterior: sus días quedan salvo que algo obligue a cambiarlos
+    .found = Lo que se encontró en las visitas (CSV: tree_id, visited_on, found, minutes, people, ringed_on, ring_width, note): el plan sigue adelante con ello y se dice qué parte murió
+    .own-rate = Planificar con el ritmo propio del grupo, de los anillos cronometrados de --found
     .whole = Con el plan, lo que cada árbol añade a su cota
 
 help-settings =

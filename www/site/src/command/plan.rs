@@ -1,5 +1,6 @@
 //! `plan`: a season's work for a list of trees: which on which day, their visits, what is left and what limits it.
 
+mod after;
 mod sentences;
 
 use crate::command::list::{decisions, group, opened, refused, told};
@@ -7,6 +8,7 @@ use crate::{args, terminal};
 use anyhow::{Context, Result};
 use calc_view::plan::asked::{Asked, PlanTyped};
 use calc_view::plan::earlier;
+use calc_view::plan::land::{LandTyped, land};
 use calc_view::plan::made::{About, Made};
 use calc_view::plan::read::{ListFile, ReadList, judged_trees};
 use calc_view::plan::said::{Said, SaidTyped};
@@ -53,8 +55,14 @@ fn plan(options: &args::Plan) -> Result<ExitCode> {
         whole_clone: &options.whole_clone,
         same_genus_near: &options.same_genus_near,
     };
+    let of_land = LandTyped {
+        area: &options.area,
+        closure: &options.closure,
+        floor: options.floor.as_deref(),
+    };
     let asked = Asked::of(&typed).and_then(|mut asked| {
         asked.said = Said::of(reference, &said, reading.units)?;
+        (asked.season.land, asked.season.canopy_floor) = land(&of_land, reading.units)?;
         Ok(asked)
     });
     let mut asked = match asked {
@@ -82,12 +90,9 @@ fn plan(options: &args::Plan) -> Result<ExitCode> {
         Err(code) => return Ok(code),
     };
     let mut read = ReadList::of(&file, reference, opened)?;
-    if let Some((name, _)) = asked
-        .said
-        .nothing_within
-        .iter()
-        .find(|(name, _)| !read.has_unit(name))
-    {
+    let said = asked.said.nothing_within.iter().map(|(name, _)| name);
+    let lands = asked.season.land.iter().map(|land| &land.unit);
+    if let Some(name) = said.chain(lands).find(|name| !read.has_unit(name)) {
         terminal::tell(&m::plan_no_such_unit(m::PlanNoSuchUnit {
             unit: name.as_str(),
             units: read.units().join(", "),
@@ -96,6 +101,13 @@ fn plan(options: &args::Plan) -> Result<ExitCode> {
     }
     let mut answers = judged_trees(reference, calc_data::places::places(), group.clone());
     while read.judge(usize::MAX, &asked, &mut answers) {}
+    let after = match &options.found {
+        None => None,
+        Some(name) => match after::found(name, &mut read, &mut asked, options, &mut answers)? {
+            Some(after) => Some(after),
+            None => return Ok(ExitCode::from(2)),
+        },
+    };
     let about = About {
         name: options
             .file
@@ -107,7 +119,8 @@ fn plan(options: &args::Plan) -> Result<ExitCode> {
         units: reading.units,
         group,
     };
-    let made = Made::of(&read, &asked, &about);
+    let mut made = Made::of(&read, &asked, &about);
+    made.file.after = after.as_ref().map(|after| after.file(options.own_rate));
     let mut texts = Vec::new();
     let files = made.files(&read, &asked);
     for name in &files {
@@ -131,6 +144,9 @@ fn plan(options: &args::Plan) -> Result<ExitCode> {
         (&options.out, &files, reading.units),
     );
     terminal::print(&said)?;
+    if let Some(after) = &after {
+        terminal::print(&after::sentences(after, options.own_rate))?;
+    }
     if made.planned.plan.planned() == 0 {
         terminal::tell(&sentences::none_planned(&asked, &read));
         return Ok(ExitCode::from(1));
@@ -138,7 +154,7 @@ fn plan(options: &args::Plan) -> Result<ExitCode> {
     Ok(ExitCode::SUCCESS)
 }
 
-fn read_file(name: &str) -> Result<Vec<u8>> {
+pub(super) fn read_file(name: &str) -> Result<Vec<u8>> {
     let unread = || m::list_unreadable(name);
     if name == "-" {
         let mut bytes = Vec::new();

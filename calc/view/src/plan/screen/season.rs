@@ -10,6 +10,7 @@ use crate::plan::read::ReadList;
 use crate::words::m;
 use crate::words::region::regions;
 use calc::terms::day::iso;
+use calc_data::list::plan_constants;
 use calc_plan::{ComesTo, PlanFile};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
@@ -18,8 +19,6 @@ use std::collections::BTreeMap;
 const PICKED: usize = 6;
 /// So many days are offered.
 const OFFERED: usize = 16;
-/// Days that lie further apart are of two seasons.
-const APART: i64 = 60;
 
 /// What is filled in.
 #[derive(Clone, Debug)]
@@ -45,8 +44,8 @@ pub struct SeasonForm {
 impl Default for SeasonForm {
     fn default() -> Self {
         Self {
-            people: "4".into(),
-            hours: "3".into(),
+            people: plan_constants().crew_people.to_string(),
+            hours: plan_constants().crew_hours.to_string(),
             days: None,
             more_days: String::new(),
             closed: String::new(),
@@ -162,12 +161,13 @@ pub fn offered(list: &ReadList) -> Vec<Offered> {
     }
     let most = all.values().map(|it| it.0).max().unwrap_or(0);
     let mut good: Vec<Offered> = Vec::new();
+    let own = plan_constants();
     for (day, (trees, slips)) in all {
         let before = good.last().map(|it| it.day);
-        if before.is_some_and(|before| (day - before).num_days() > APART) {
+        if before.is_some_and(|before| (day - before).num_days() as f64 > own.season_apart) {
             break;
         }
-        if trees * 3 >= most {
+        if trees as f64 >= own.good_share * most as f64 {
             good.push(Offered { day, trees, slips });
         }
     }

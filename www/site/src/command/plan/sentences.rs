@@ -3,6 +3,7 @@
 use calc::terms::day::iso;
 use calc::terms::quantity::Units;
 use calc::terms::small::decimals::fixed;
+use calc_plan::plan_file::shape::UnitOf;
 use calc_plan::{ComesTo, LooserLimit};
 use calc_view::plan::asked::{Asked, NotASeason, PlanField};
 use calc_view::plan::made::Made;
@@ -56,6 +57,7 @@ pub(super) fn of(
             lines.push(m::plan_fresh(fixed(percent, 1)));
         }
     }
+    lines.extend(file.units.iter().filter_map(under_crowns));
     let trees = planned.plan.trees.iter().flatten();
     let open = trees
         .flat_map(|tree| &tree.visits)
@@ -105,6 +107,25 @@ fn what_could_they_hit(read: &ReadList, shown_in: Units) -> Vec<String> {
         .into_iter()
         .map(ask)
         .collect()
+}
+
+/// How much of a unit's land lies under crowns, now and with the trees of the plan dead.
+fn under_crowns(unit: &UnitOf) -> Option<String> {
+    let land = unit.land.as_ref()?;
+    let percent = |share: f64| fixed(100.0 * share, 0);
+    let told = m::AfterCrowns {
+        unit: unit.unit.as_str(),
+        now: percent(land.closure_before),
+        then: percent(land.closure_after),
+    };
+    Some(match land.closure_said {
+        true => m::after_crowns(told),
+        false => m::after_crowns_of_list(m::AfterCrownsOfList {
+            unit: told.unit,
+            now: told.now,
+            then: told.then,
+        }),
+    })
 }
 
 /// The first of some tags; that there are more is said.
@@ -176,6 +197,10 @@ pub(super) fn not_a_season(why: &NotASeason) -> String {
         NotASeason::TooLong => m::PLAN_SEASON_TOO_LONG.into(),
         NotASeason::NotWeekDays(typed) => m::plan_not_week_days(typed.as_str()),
         NotASeason::NoDays => m::PLAN_NO_DAYS.into(),
+        NotASeason::NotAUnit(PlanField::Area, typed) => m::after_not_an_area(typed.as_str()),
+        NotASeason::NotAUnit(PlanField::Closure | PlanField::Floor, typed) => {
+            m::after_not_a_closure(typed.as_str())
+        }
         NotASeason::NotAUnit(field, typed) => m::plan_not_a_unit(m::PlanNotAUnit {
             option: option(field),
             typed,

@@ -1,0 +1,167 @@
+//! Visits that trees ringed before still need: they take hours of the work days before any tree is ringed on them.
+
+use crate::property::WorkDay;
+use crate::solve::PlannedVisit;
+use calc::models::visits::{Visit, VisitConstants, VisitKind, after_ring, comes_back};
+use calc::terms::place::Hemisphere;
+use calc::terms::species::Species;
+use calc_data::list::PlanConstants;
+use chrono::NaiveDate;
+
+/// A visit that is still to be made.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct OpenVisit {
+    /// What for.
+    pub kind: VisitKind,
+    /// First day.
+    pub from: NaiveDate,
+    /// Last day.
+    pub to: NaiveDate,
+    /// Mean person-minutes of one person at a time, with the walk.
+    pub minutes: f64,
+}
+
+/// What became of a tree after its ring.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct AfterRing {
+    /// The day of the ring that counts: the last one.
+    pub ringed_on: Option<NaiveDate>,
+    /// The day on which it was first found dead.
+    pub dead_on: Option<NaiveDate>,
+    /// The day on which it was first found down.
+    pub down_on: Option<NaiveDate>,
+    /// The last day on which somebody looked at it.
+    pub looked_on: Option<NaiveDate>,
+    /// The day by which somebody looks again; none once it is down.
+    pub next_look: Option<NaiveDate>,
+    /// Visits that cost minutes and are still to be made, in order.
+    pub open: Vec<OpenVisit>,
+}
+
+/// The visits after a ring that are still to be made behind the last look, with the mean minutes of a first look and of
+/// a visit to take sprouts off. Where the stem is dead, only what sprouts from below the ring is still gone to.
+#[must_use]
+pub fn open_visits(
+    (constants, own): (&VisitConstants, &PlanConstants),
+    (species, hemisphere): (&Species, Hemisphere),
+    ringed_on: NaiveDate,
+    looked_on: Option<NaiveDate>,
+    dead: bool,
+    [first_look, sprouts]: [f64; 2],
+) -> Vec<OpenVisit> {
+    let open = |visit: &Visit| {
+        let costs = visit.kind == VisitKind::Recheck || visit.is_work();
+        let comes = looked_on.is_none_or(|looked| visit.from > looked);
+        let worth = !dead || visit.is_work() && comes_back(species);
+        costs && comes && worth && f64::from(visit.season) <= own.plan_years
+    };
+    let visits = after_ring(constants, species, hemisphere, ringed_on);
+    let visits = visits.iter().filter(|visit| open(visit));
+    visits
+        .map(|visit| OpenVisit {
+            kind: visit.kind,
+            from: visit.from,
+            to: visit.to,
+            minutes: match visit.kind {
+                VisitKind::Recheck => first_look,
+                _ => sprouts,
+            },
+        })
+        .collect()
+}
+
+/// The days of the open visits of many trees, and the minutes that they take of each work day. `trees` holds the unit of
+/// each tree and its visits. Visits that end first choose first; each takes a day of its weeks on which somebody is in its
+/// unit anyway, else the one with most time left; where no day has room it has none.
+pub(crate) fn give_days(
+    days: &[WorkDay],
+    trees: &[(usize, &[OpenVisit])],
+    heads: f64,
+) -> (Vec<Vec<PlannedVisit>>, Vec<f64>) {
+    let mut planned: Vec<Vec<PlannedVisit>> = trees
+        .iter()
+        .map(|(_, visits)| {
+            let of = visits.iter().enumerate().map(|(at, visit)| PlannedVisit {
+                index: at as u8,
+                day: None,
+                minutes: visit.minutes * heads,
+            });
+            of.collect()
+        })
+        .collect();
+    let mut order: Vec<(NaiveDate, usize, usize)> = Vec::new();
+    for (tree, (_, visits)) in trees.iter().enumerate() {
+        order.extend(
+            visits
+                .iter()
+                .enumerate()
+                .map(|(at, visit)| (visit.to, tree, at)),
+        );
+    }
+    order.sort_unstable();
+    let mut taken = vec![0.0; days.len()];
+    let mut units_on: Vec<Vec<usize>> = vec![Vec::new(); days.len()];
+    for (_, tree, at) in order {
+        let (unit, visit) = (trees[tree].0, trees[tree].1[at]);
+        let minutes = planned[tree][at].minutes;
+        let from = days.partition_point(|day| day.day < visit.from);
+        let to = days.partition_point(|day| day.day <= visit.to);
+        let mut best: Option<(bool, f64, usize)> = None;
+        for day in from..to.max(from) {
+            let left = days[day].minutes - taken[day] - minutes;
+            let there = units_on[day].contains(&unit);
+            let better = |(known, most, _): (bool, f64, usize)| (there, left) > (known, most);
+            if left >= 0.0 && best.is_none_or(better) {
+                best = Some((there, left, day));
+            }
+        }
+        if let Some((there, _, day)) = best {
+            taken[day] += minutes;
+            if !there {
+                units_on[day].push(unit);
+            }
+            planned[tree][at].day = Some(day);
+        }
+    }
+    (planned, taken)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn day(text: &str) -> NaiveDate {
+        text.parse().expect("a day")
+    }
+
+    #[test]
+    fn visits_take_days_of_their_weeks_with_room_and_share_a_trip_to_a_unit() {
+        let days: Vec<WorkDay> = ["2027-06-05", "2027-06-12", "2027-06-19"]
+            .map(|text| WorkDay {
+                day: day(text),
+                minutes: 30.0,
+                rings: true,
+                agreed: true,
+            })
+            .to_vec();
+        let visit = |from: &str, to: &str| OpenVisit {
+            kind: VisitKind::Recheck,
+            from: day(from),
+            to: day(to),
+            minutes: 10.0,
+        };
+        let wide = [visit("2027-06-01", "2027-06-20")];
+        let narrow = [visit("2027-06-12", "2027-06-13")];
+        let never = [visit("2027-06-13", "2027-06-18")];
+        let trees: [(usize, &[OpenVisit]); 4] = [(0, &wide), (0, &narrow), (1, &never), (0, &wide)];
+        let (planned, taken) = give_days(&days, &trees, 1.0);
+        let on: Vec<Option<usize>> = planned.iter().map(|visits| visits[0].day).collect();
+        // The narrow one goes first, and the others of its unit join it while there is room.
+        assert_eq!(on, [Some(1), Some(1), None, Some(1)]);
+        assert_eq!(taken, [0.0, 30.0, 0.0]);
+        let (planned, taken) = give_days(&days, &trees, 2.0);
+        let on: Vec<Option<usize>> = planned.iter().map(|visits| visits[0].day).collect();
+        assert_eq!(on, [Some(0), Some(1), None, Some(2)]);
+        assert_eq!(taken, [20.0; 3]);
+    }
+}
