@@ -103,9 +103,15 @@ fn measure(folder: &Path) -> BTreeMap<&'static str, u64> {
             let bytes = std::fs::read(&path).expect("a built file can be read");
             // Downloads: the kit is the site once more, the single file has a limit of its own.
             // The licences of others and the picture for programs that show links are asked for by few.
-            if ["slipbark-kit.zip", "notices.txt", "picture.png"]
-                .iter()
-                .any(|name| path == folder.join(name))
+            if [
+                "slipbark-kit.zip",
+                "notices.txt",
+                "picture.png",
+                "sources/slipbark.bib",
+                "sources/slipbark.json",
+            ]
+            .iter()
+            .any(|name| path == folder.join(name))
             {
                 continue;
             }

@@ -84,6 +84,48 @@ fn each_page_tells_its_address_its_picture_its_version_and_its_day() {
     );
 }
 
+/// schema.org: what a page is, in JSON-LD that a reader of JSON takes.
+#[test]
+#[ignore = "needs the built site; tests/all runs it"]
+fn articles_and_trees_say_what_they_are_to_programs() {
+    let (mut articles, mut trees) = (0, 0);
+    for page in listed() {
+        let text = text(built(), &page);
+        let block = text
+            .split_once("<script type=\"application/ld+json\">")
+            .and_then(|(_, rest)| rest.split_once("</script>"));
+        let own = page.strip_prefix("es/").unwrap_or(&page);
+        let wanted = match own.split('/').collect::<Vec<_>>()[..] {
+            ["articles", id, ""] if !id.is_empty() => "Article",
+            ["species", id, ""] if !id.is_empty() => "WebPage",
+            [""] => "WebApplication",
+            _ => {
+                assert!(block.is_none(), "/{page}");
+                continue;
+            }
+        };
+        let block = block.unwrap_or_else(|| panic!("/{page} says nothing")).0;
+        let said: serde_json::Value = serde_json::from_str(block).expect("it is JSON");
+        assert_eq!(said["@context"], "https://schema.org");
+        assert_eq!(said["@type"], wanted, "/{page}");
+        assert_eq!(said["url"], format!("/{page}"));
+        let language = if page.starts_with("es/") { "es" } else { "en" };
+        assert_eq!(said["inLanguage"], language);
+        let title = said["headline"].as_str().or(said["name"].as_str());
+        assert!(title.is_some_and(|title| title.len() > 3), "/{page}");
+        if wanted == "Article" {
+            articles += 1;
+            let cited = said["citation"].as_array().map_or(0, Vec::len);
+            assert!(cited > 3 && said["dateModified"].is_string(), "/{page}");
+        }
+        if wanted == "WebPage" {
+            trees += 1;
+            assert_eq!(said["about"]["@type"], "Taxon", "/{page}");
+        }
+    }
+    assert!(articles >= 20 && trees > 150, "{articles} and {trees}");
+}
+
 #[test]
 #[ignore = "builds the site; tests/all runs it"]
 fn a_build_that_is_told_its_origin_lists_every_page_by_its_whole_address() {

@@ -73,3 +73,31 @@ fn an_answer_is_one_page_on_letter_and_on_a4() {
         Ok(())
     });
 }
+
+/// The field card and the handout are two sides of a sheet, on both sizes of paper.
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn pages_made_for_paper_are_two_sides_of_a_sheet() {
+    let server = Server::of_the_site();
+    in_browser(async move |browser| -> Outcome {
+        let mut wrong: Vec<String> = Vec::new();
+        for page in [
+            "paper/card/",
+            "paper/day/",
+            "es/paper/card/",
+            "es/paper/day/",
+        ] {
+            browser
+                .open_page(&format!("{}{page}", server.address))
+                .await?;
+            for size in [PrintSize::US_LETTER, PrintSize::A4] {
+                let sides = pages(&browser, size.clone()).await?;
+                if sides != 2 {
+                    wrong.push(format!("{sides} sides of {size:?}: /{page}"));
+                }
+            }
+        }
+        assert!(wrong.is_empty(), "{wrong:#?}");
+        Ok(())
+    });
+}

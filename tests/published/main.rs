@@ -8,6 +8,7 @@ mod bad_place;
 mod bark;
 mod beside;
 mod effort;
+mod figures_told;
 mod first_names;
 mod follow_up;
 mod heights;

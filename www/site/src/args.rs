@@ -81,6 +81,8 @@ pub(crate) struct Build {
     pub origin: String,
     #[arg(long, value_name = "DIR")]
     pub own: Option<PathBuf>,
+    #[arg(long, value_name = "ADDRESS", default_value = "", value_parser = contact)]
+    pub contact: String,
     #[arg(long)]
     pub no_offline: bool,
     #[arg(long)]
@@ -245,6 +247,16 @@ fn language(tag: &str) -> Result<String, String> {
         Ok(tag.to_owned())
     } else {
         Err(m::help_no_such_language(known.join(", ")))
+    }
+}
+
+/// An address to write to: `mailto:` or `https:`, without a space or a sign of markup.
+fn contact(value: &str) -> Result<String, String> {
+    let good = value.is_empty() || value.starts_with("mailto:") || value.starts_with("https://");
+    if good && !value.contains(['<', '>', '"', ' ']) {
+        Ok(value.to_owned())
+    } else {
+        Err(m::HELP_CONTACT_LIKE.into())
     }
 }
 

@@ -2,6 +2,7 @@
 //! reader of the settings lets in.
 
 use super::frame::{Region, sub};
+use crate::out::Out;
 use crate::page::Page;
 use crate::words::group as w;
 use crate::words::m;
@@ -125,6 +126,36 @@ fn rule(out: &mut Page<'_>, group: &AskingGroup, code: &LocalCode) {
     out.close();
 }
 
+/// Writes whom a group names, each with what they are asked for and when that was checked.
+pub fn contacts(out: &mut dyn Out, group: &AskingGroup) {
+    let out = &mut Page::new(out);
+    for contact in &group.settings.contacts {
+        person(out, group, contact);
+    }
+}
+
+/// Writes a group's rules, each with who decides and when that was checked.
+pub fn rules(out: &mut dyn Out, group: &AskingGroup) {
+    let out = &mut Page::new(out);
+    for code in &group.settings.codes {
+        rule(out, group, code);
+    }
+    if let Some(age) = w::settings_age(group) {
+        out.p(age);
+    }
+}
+
+/// Somebody of a group, in a line.
+fn person(out: &mut Page<'_>, group: &AskingGroup, contact: &Contact) {
+    out.open("p");
+    out.leaf("b", w::contact(contact));
+    if let Some(phone) = &contact.phone {
+        out.text(", ");
+        call(out, phone, phone, "");
+    }
+    page(out, group, contact);
+}
+
 /// Rules that stand beside no caution in view, and everyone who is not named in the stop.
 pub(super) fn rest(out: &mut Page<'_>, cx: &Region<'_>, in_view: &[&str]) {
     let Some(group) = group(cx) else {
@@ -147,13 +178,7 @@ pub(super) fn rest(out: &mut Page<'_>, cx: &Region<'_>, in_view: &[&str]) {
         out.close();
     }
     for contact in settings.contacts.iter().filter(other) {
-        out.open("p");
-        out.leaf("b", w::contact(contact));
-        if let Some(phone) = &contact.phone {
-            out.text(", ");
-            call(out, phone, phone, "");
-        }
-        page(out, group, contact);
+        person(out, group, contact);
     }
     if let Some(age) = age {
         out.p(age);

@@ -8,7 +8,7 @@ mod confidence;
 mod effort;
 pub mod figure;
 mod frame;
-mod group;
+pub mod group;
 mod habitat;
 mod method;
 mod missing;

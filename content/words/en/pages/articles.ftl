@@ -28,3 +28,6 @@ articles-defers = Local codes, permits and the word of a licensed professional s
 # On the page of an article that is not written in the language of the page.
 articles-other-language = This article is not there in English yet.
 articles-calculator-later = The calculator needs JavaScript and WebAssembly. The page of each tree has its numbers without.
+# Names the region of a table in an article, for those who listen.
+# $title (Text): the heading over it
+articles-table = Table: { $title }

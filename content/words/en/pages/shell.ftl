@@ -12,7 +12,6 @@ shell-nav = Site
 shell-nav-tree = Tree
 shell-nav-species = Species
 shell-nav-method = Method
-shell-nav-sources = Sources
 shell-embed = Put it on your site
 shell-sun = Sun
 shell-new-version = New version
@@ -40,6 +39,8 @@ shell-version = Version { $version }, build { $build }.
 # $build (Text)
 # $day (Text): of the newest change of its source, with the year
 shell-version-of = Version { $version }, build { $build }, { $day }.
+# $read (Text): a day with its year
+shell-reviewed = Last read through on { $read }.
 # Beside a link to the site, in programs that show a picture of it.
 shell-picture = An answer for one tree: ring it, how wide, how long, which days, and how far people stay away
 shell-saved = Saved on this device. Works with no signal.

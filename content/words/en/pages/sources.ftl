@@ -6,6 +6,7 @@ sources-page-description = Every source a number or a caution rests on, which pa
 sources-page-lede = { $source-count } sources, by what they are used for. For each: which part of it was read, and the best grade that a number taken from it can have.
 sources-page-find = Author, title or other words
 sources-page-groups = By what they are used for
+sources-page-files = For programs for references: [BibTeX](sources/slipbark.bib), [CSL-JSON](sources/slipbark.json).
 sources-page-own = Our own assumption
 sources-page-own-is = A number or a rule that nobody published. It is said so wherever it is used.
 sources-page-practice = Common practice

@@ -42,6 +42,7 @@ help-build =
     .base = The path that the site will live under
     .origin = The origin that it will live at, as https://trees.example.org: then pages tell their whole addresses, a sitemap lists them, and answers of a package for npm link to the sources there
     .own = The folder of a group with articles and sources of its own: articles/en/NAME.md, sources.csv
+    .contact = Where readers report a mistake: mailto: or https:
     .no-offline = A site that keeps nothing on the device, and removes what an earlier one kept
     .wordpress = A plugin for WordPress with the site in it, to be put into wp-content/plugins
     .quiet = Print only the folder
@@ -143,5 +144,6 @@ help-more = For more, type --help.
 # $known (Text): languages, with commas
 help-no-such-language = no words of it are here: use { $known }
 help-us-or-metric = it is us or metric
+help-contact-like = write it like mailto:trees@example.org or https://example.org/mistakes
 help-origin-like = write it like https://trees.example.org; the path goes into --base
 help-path-like = it begins and ends with a slash and has only letters, digits, . _ ~ - between slashes, as in /trees/

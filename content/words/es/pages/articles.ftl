@@ -20,3 +20,4 @@ articles-by = { $by }, a partir de { $count ->
 articles-defers = Las reglas locales, los permisos y la palabra de un profesional con licencia están por encima de lo que aquí se escribe.
 articles-other-language = Este artículo aún no está en español.
 articles-calculator-later = La calculadora necesita JavaScript y WebAssembly. La página de cada árbol tiene sus números sin ellos.
+articles-table = Tabla: { $title }

@@ -5,6 +5,7 @@ sources-page-description = Cada fuente en que se apoya un número o una precauci
 sources-page-lede = { $source-count } fuentes, según para qué se usan. De cada una: qué parte se leyó, y lo más firme que puede ser un número tomado de ella.
 sources-page-find = Autor, título u otras palabras
 sources-page-groups = Según para qué se usan
+sources-page-files = Para programas de referencias: [BibTeX](sources/slipbark.bib), [CSL-JSON](sources/slipbark.json).
 sources-page-own = Supuesto nuestro
 sources-page-own-is = Un número o una regla que nadie ha publicado. Se dice dondequiera que se usa.
 sources-page-practice = Práctica común

@@ -4,24 +4,29 @@ mod addresses;
 mod articles;
 pub(crate) mod assets;
 mod day;
+mod feed;
 pub(crate) mod folder;
 mod gallery;
 pub(crate) mod headers;
 pub(crate) mod hosts;
 mod interface;
+mod json_ld;
 mod key;
 mod kit;
 pub(crate) mod languages;
 mod leaf_marks;
 pub(crate) mod library;
 mod lines;
+mod local;
 mod look_alikes;
 mod markdown;
 mod natives;
 mod notices;
 pub(crate) mod npm;
 pub(crate) mod packed;
+mod page_list;
 pub(crate) mod pages;
+mod paper;
 mod schema;
 mod single;
 mod sitemap;
@@ -51,7 +56,9 @@ pub(crate) struct Options<'a> {
     pub base: &'a str,
     /// Its origin, `https://example.org`, or nothing.
     pub origin: &'a str,
-    /// The folder of a group, with articles of its own.
+    /// Where mistakes are told: mailto: or https:, or nothing.
+    pub contact: &'a str,
+    /// The folder of a group, with articles, sources and pages of its own.
     pub own: Option<&'a Path>,
     /// Whether it is kept on the device. Without, its worker is the one that removes what an earlier site kept.
     pub offline: bool,
@@ -73,6 +80,7 @@ pub(crate) fn site(
     let &Options {
         base,
         origin,
+        contact,
         own,
         offline,
     } = options;
@@ -144,6 +152,7 @@ pub(crate) fn site(
     let full = version::full(&scripts, &assets, &named)?;
     let about = pages::AboutTheBuild {
         offline,
+        contact,
         own,
         day: day::of_the_source(root),
         crates: &crates,
@@ -197,13 +206,17 @@ pub(crate) fn site(
     let mut also = singles;
     also.push(notices::text(&crates));
     also.push(File::named("picture.png", read(&root.join(PICTURE))?));
+    also.extend(sources::files(root, own)?);
     also.extend(full);
+    let feed = [feed::make(root)?];
     let mut anywhere = addresses::relative(&files);
     anywhere.push(worker(&anywhere)?);
+    anywhere.extend(addresses::relative(&feed));
     anywhere.extend(also.iter().cloned());
     anywhere.push(sitemap::robots("", base));
     let mut files = addresses::under(origin, base, &files);
     files.push(worker(&files)?);
+    files.extend(addresses::under(origin, base, &feed));
     files.extend(also);
     files.push(sitemap::robots(origin, base));
     if !origin.is_empty() {

@@ -4,117 +4,39 @@ use crate::build::articles::Articles;
 use crate::build::assets::{Assets, File};
 use crate::build::gallery;
 use crate::build::key::{self, Key};
+use crate::build::local::{self, Local};
 use crate::build::natives::Natives;
+use crate::build::page_list::{NAV, PAGES, folders};
+use crate::build::paper::{self, Card};
 use crate::build::snippets::{self, Gaps};
 use crate::build::species_pages::{self, Facts};
 use crate::build::template::{Template, fill};
 use crate::build::{
-    addresses, articles, interface, languages, markdown, notices, sources, species_list,
+    addresses, articles, interface, json_ld, languages, markdown, notices, sources, species_list,
     static_answers, version,
 };
-use anyhow::{Context, Result};
+use anyhow::{Context, Result, bail};
 use calc_view::form::{FormOptions, Sheet, Towns, View, frame, no_table};
 use calc_view::kind::Kind;
 use calc_view::out::escaped;
 use calc_view::words::m;
-use calc_view::words::message::Word;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use std::path::Path;
 use std::sync::LazyLock;
 
-/// A page: its folder under the base, and its file in `www/pages`.
-struct Page {
-    folder: &'static str,
-    file: &'static str,
-}
-
-/// Every page that has the head and the foot.
-const PAGES: &[Page] = &[
-    Page {
-        folder: "",
-        file: "home.html",
-    },
-    Page {
-        folder: "list/",
-        file: "list.html",
-    },
-    Page {
-        folder: "species/",
-        file: "species.html",
-    },
-    Page {
-        folder: "articles/",
-        file: "articles.html",
-    },
-    Page {
-        folder: "example/",
-        file: "example.html",
-    },
-    Page {
-        folder: "method/",
-        file: "method.html",
-    },
-    Page {
-        folder: "sources/",
-        file: "sources.html",
-    },
-    Page {
-        folder: "embed/",
-        file: "embed.html",
-    },
-    Page {
-        folder: "embed/build/",
-        file: "build.html",
-    },
-    Page {
-        folder: "offline/",
-        file: "offline.html",
-    },
-    Page {
-        folder: "changes/",
-        file: "changes.html",
-    },
-    Page {
-        folder: "notices/",
-        file: "notices.html",
-    },
-    Page {
-        folder: "accessibility/",
-        file: "accessibility.html",
-    },
-    Page {
-        folder: "privacy/",
-        file: "privacy.html",
-    },
-];
-
-/// The pages named in the head, in order.
-const NAV: &[(&str, Word)] = &[
-    ("", m::SHELL_NAV_TREE),
-    ("list/", m::TREES_NAV),
-    ("species/", m::SHELL_NAV_SPECIES),
-    ("articles/", m::ARTICLES_TITLE),
-    ("method/", m::SHELL_NAV_METHOD),
-    ("sources/", m::SHELL_NAV_SOURCES),
-];
-
 /// What pages tell of the build.
 pub(crate) struct AboutTheBuild<'a> {
     /// Whether the site is kept on the device, and says so.
     pub offline: bool,
-    /// The folder of a group, with articles of its own.
+    /// Where mistakes are told: mailto: or https:, or nothing.
+    pub contact: &'a str,
+    /// The folder of a group, with articles, sources and pages of its own.
     pub own: Option<&'a Path>,
     /// The day of the source.
     pub day: Option<NaiveDate>,
     /// Whose work is in the module.
     pub crates: &'a [notices::Crate],
-}
-
-/// The folders of the pages that have the head and the foot, under the home of a language.
-fn folders(offline: bool) -> impl Iterator<Item = &'static str> {
-    let all = PAGES.iter().map(|page| page.folder);
-    all.filter(move |folder| offline || *folder != "offline/")
 }
 
 /// Stands for the build's id until all bytes are known.
@@ -135,6 +57,9 @@ pub(crate) fn render(
     let mut files = Vec::new();
     let facts = species_pages::facts(root)?;
     let key = Key::read(root)?;
+    let card = Card::of_all_trees()?;
+    let today = about.day.unwrap_or(WRITTEN);
+    let groups = local::read(about.own, today)?;
     let articles = articles::read(root, about.own, sources::known(root, about.own)?)?;
     let natives = Natives::read(root)?;
     for language in languages::all() {
@@ -147,8 +72,13 @@ pub(crate) fn render(
             key: &key,
             articles: &articles,
             natives: &natives,
+            groups: &groups,
+            card: &card,
         };
         files.extend(languages::speaking(language, || site.render(assets, full))?);
+    }
+    for group in &groups {
+        files.extend(group.files().iter().cloned());
     }
     Ok(files)
 }
@@ -166,6 +96,9 @@ struct Site<'a> {
     articles: &'a Articles,
     /// What may follow a tree.
     natives: &'a Natives,
+    /// The groups that have a page.
+    groups: &'a [Local],
+    card: &'a Card,
 }
 
 impl Site<'_> {
@@ -216,6 +149,10 @@ impl Site<'_> {
             };
             common.insert("ahead", ahead);
             common.insert("head", script);
+            let ld = common.remove("ld").unwrap_or_default();
+            common.insert("json-ld", ld);
+            let reviewed = fill(&file, page.head("reviewed").unwrap_or_default(), common)?;
+            common.insert("reviewed", read_through(&file, &reviewed)?);
             let body = page.body(common)?;
             common.insert("body", body);
             files.push(File::named(
@@ -226,8 +163,14 @@ impl Site<'_> {
         };
         let home = languages::folder(self.language);
         let there: Vec<_> = folders(self.about.offline).collect();
+        let site_home = self.home();
         for page in PAGES.iter().filter(|page| there.contains(&page.folder)) {
             let path = format!("{home}{}index.html", page.folder);
+            if page.folder.is_empty() {
+                let (title, does) = (m::HOME_TITLE.text(), m::HOME_DESCRIPTION.text());
+                let ld = json_ld::application(title, does, self.language, &site_home);
+                common.insert("ld", ld);
+            }
             write(path, page.file, Some(page.folder), &mut common)?;
         }
         let site_home = self.home();
@@ -258,6 +201,12 @@ impl Site<'_> {
             common.insert("species-name", calc_view::words::phrase::sentence(name));
             let body = species_pages::body(facts, &site_home, self.natives, self.key.marks());
             common.insert("species-one-body", body);
+            let said = calc_view::words::phrase::sentence(name);
+            let address = format!("{site_home}{}", facts.folder);
+            let does = calc_view::words::message::on_page("species-one-description");
+            let does = does.unwrap_or_default().replace("{{species-name}}", &said);
+            let ld = json_ld::species(facts.species, &said, &does, self.language, &address);
+            common.insert("ld", ld);
             let path = format!("{home}{}index.html", facts.folder);
             write(path, "species-one.html", Some(&facts.folder), &mut common)?;
         }
@@ -268,9 +217,19 @@ impl Site<'_> {
             common.insert("article-summary", shown.summary);
             common.insert("article-body", shown.body);
             common.insert("article-calculates", calculates);
+            common.insert("article-reviewed", shown.reviewed.to_string());
+            common.insert("ld", shown.json_ld);
             let folder = articles::folder(id);
             let path = format!("{home}{folder}index.html");
             write(path, "article.html", Some(&folder), &mut common)?;
+        }
+        for group in self.groups {
+            common.insert("local-name", escaped(group.name()));
+            let body = group.body(self.language, &site_home, self.base);
+            common.insert("local-body", body);
+            let folder = group.folder();
+            let path = format!("{home}{folder}index.html");
+            write(path, "local.html", Some(&folder), &mut common)?;
         }
         if self.language == languages::FIRST {
             // One for every language: a server knows one page for what it has not.
@@ -432,6 +391,15 @@ impl Site<'_> {
             let said = format!("<code>{directive} <span data-origin>{origin}</span>{more}</code>");
             values.insert(name, said);
         }
+        let [contents, parts] = self.articles.page("method", self.language, &home)?;
+        values.insert("method-contents", contents);
+        values.insert("method-parts", parts);
+        values.insert("paper-table", self.card.table());
+        values.insert("paper-kinds", self.card.kinds.to_string());
+        values.insert("paper-rows", paper::rows());
+        values.insert("contact", escaped(self.about.contact));
+        let shown = self.about.contact.trim_start_matches("mailto:");
+        values.insert("contact-shown", escaped(shown));
         values.insert("article-list", self.articles.list(self.language, &home));
         values.insert("home", home);
         values.insert("interface", interface::table()?);
@@ -558,6 +526,22 @@ pub(crate) fn only_in(path: &str) -> Option<&'static str> {
 /// The paper of the climate grid, as it is printed.
 const CLIMATE_PAPER: &str = "<span lang=\"en\">Hijmans, Cameron, Parra, Jones and Jarvis 2005, \
      <i>International Journal of Climatology</i> 25:1965–1978</span>";
+
+/// The day by which ages are told where the day of the source is not known: none is old then.
+const WRITTEN: NaiveDate = NaiveDate::MIN;
+
+/// Says when a page was last read through, by the day in its opening comment; nothing for one that is made from tables.
+fn read_through(file: &str, day: &str) -> Result<String> {
+    if day.is_empty() {
+        return Ok(String::new());
+    }
+    let Ok(day) = day.parse::<NaiveDate>() else {
+        bail!("{file}: reviewed: \"{day}\" is no day as 2026-11-30");
+    };
+    Ok(escaped(&m::shell_reviewed(calc_view::measure::day_year(
+        day,
+    ))))
+}
 
 /// What a page with the calculator in it loads behind the links by which the browser asks for all of it at once, which
 /// stand before any script that holds the page up.

@@ -1,5 +1,8 @@
 //! The list of sources, made from `content/evidence/sources.csv`: by what they are used for, in the language in use.
 
+mod bibliography;
+
+use crate::build::assets::File;
 use anyhow::Result;
 use calc::terms::cite::Grade;
 use calc_data::table::{Defect, RowAt, Table};
@@ -46,8 +49,10 @@ struct Source {
     container: String,
     volume_pages: String,
     doi: String,
+    kind: String,
     part_read: String,
     grade_ceiling: String,
+    year_basis: String,
 }
 
 /// The page's parts: how many sources, links to their groups, the list.
@@ -64,6 +69,18 @@ pub(crate) struct SourceList {
 /// file and line.
 pub(crate) fn make(root: &Path, own: Option<&Path>) -> Result<SourceList> {
     Ok(list(&table(root, own)?)?)
+}
+
+/// The sources as files for programs for references: BibTeX and CSL-JSON.
+///
+/// # Errors
+/// A table that can't be read.
+pub(crate) fn files(root: &Path, own: Option<&Path>) -> Result<[File; 2]> {
+    let table = table(root, own)?;
+    Ok([
+        File::named("sources/slipbark.bib", bibliography::bibtex(&table)),
+        File::named("sources/slipbark.json", bibliography::csl(&table)),
+    ])
 }
 
 /// The table of sources, with that in the folder of a group behind it.
@@ -309,7 +326,7 @@ fn named(text: &str, labels: &BTreeMap<&str, &str>) -> String {
 mod tests {
     use super::*;
 
-    const HEAD: &str = "id,table_group,label,same_as,superseded_by,authors,year,title,container,volume_pages,doi,part_read,grade_ceiling\n";
+    const HEAD: &str = "id,table_group,label,same_as,superseded_by,authors,year,title,container,volume_pages,doi,kind,part_read,grade_ceiling,year_basis\n";
 
     #[test]
     fn every_row_of_the_methods_is_counted_once() {
@@ -325,9 +342,9 @@ mod tests {
     #[test]
     fn each_source_stands_in_its_group_with_its_anchors_and_link_and_is_escaped() {
         let text = format!(
-            "{HEAD}AB1,oak wilt,A & B 2001,,CD2 (a later one),A & B,2001,On <bark>,J. Trees,\"1, 2-3\",10.1/x,whole,PUBLISHED\n\
-             CD2,timing,C & D 2002,,,,,On dates,J. Trees,,,page,SECONDARY\n\
-             CD3,timing,C & D 2002,CD2,,,,On dates,J. Trees,,,page,SECONDARY\n"
+            "{HEAD}AB1,oak wilt,A & B 2001,,CD2 (a later one),A & B,2001,On <bark>,J. Trees,\"1, 2-3\",10.1/x,paper,whole,PUBLISHED,read\n\
+             CD2,timing,C & D 2002,,,,,On dates,J. Trees,,,paper,page,SECONDARY,read\n\
+             CD3,timing,C & D 2002,CD2,,,,On dates,J. Trees,,,paper,page,SECONDARY,read\n"
         );
         let made = list(&Table::of(FILE, text.as_bytes()).unwrap()).unwrap();
         assert_eq!(made.count, 2);
@@ -355,9 +372,9 @@ mod tests {
             );
         }
         for (row, part) in [
-            ("A,gossip,,,,,,t,,,,page,PUBLISHED", "gossip"),
-            ("A,timing,,,,,,t,,,,cover,PUBLISHED", "cover"),
-            ("A,timing,,,,,,t,,,,page,SURE", "SURE"),
+            ("A,gossip,,,,,,t,,,,paper,page,PUBLISHED,read", "gossip"),
+            ("A,timing,,,,,,t,,,,paper,cover,PUBLISHED,read", "cover"),
+            ("A,timing,,,,,,t,,,,paper,page,SURE,read", "SURE"),
         ] {
             let table = Table::of(FILE, format!("{HEAD}{row}\n").as_bytes()).expect("columns");
             let said = list(&table)
@@ -375,8 +392,8 @@ mod tests {
             Err(problem) => Some(problem.to_string()),
         };
         for (row, part) in [
-            ("A,,,,,,,,,,,,\n", ":2: "),
-            ("A,,,,,,,t,,,,,\nA,,,,,,,t,,,,,\n", ":3: "),
+            ("A,,,,,,,,,,,,,,\n", ":2: "),
+            ("A,,,,,,,t,,,,,,,\nA,,,,,,,t,,,,,,,\n", ":3: "),
             ("A,b\n", ":2: "),
         ] {
             let said = problem(format!("{HEAD}{row}")).unwrap_or_else(|| panic!("{row} was read"));

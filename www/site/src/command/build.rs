@@ -39,6 +39,7 @@ pub(crate) fn run(options: &args::Build) -> Result<()> {
     let place = build::Options {
         base,
         origin: &options.origin,
+        contact: &options.contact,
         own: own.as_deref(),
         offline: !options.no_offline,
     };

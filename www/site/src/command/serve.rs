@@ -31,6 +31,7 @@ pub(crate) fn run(options: &args::Serve) -> Result<()> {
                 &build::Options {
                     base: &options.base,
                     origin: "",
+                    contact: "",
                     own: None,
                     offline: true,
                 },

@@ -1,25 +1,28 @@
 //! Articles: Markdown files with a head, a folder a language, the project's own and those of a group.
 
 mod head;
+mod markup;
 mod picture;
 mod text;
 
-use crate::build::languages;
 use crate::build::lines::Lines;
 use crate::build::sources::Known;
+use crate::build::{json_ld, languages};
 use anyhow::{Context as _, Result, bail};
-use calc_view::measure;
 use calc_view::out::{Html, escaped};
 use calc_view::page::Page;
 use calc_view::words::m;
-use head::{Calculator, Head};
+use chrono::NaiveDate;
+use head::Head;
+use markup::With;
 use std::collections::BTreeMap;
-use std::fmt::Write as _;
 use std::path::{Path, PathBuf};
 use text::{Around, BARE, Section};
 
 /// Where the project's own are.
 const FOLDER: &str = "content/articles";
+/// Texts of pages that are written as articles are.
+const PAGES: &str = "content/pages";
 
 /// A file of an article in one language.
 struct Written {
@@ -43,6 +46,8 @@ pub(crate) struct Article {
 /// All articles, and what they are made with.
 pub(crate) struct Articles {
     all: Vec<Article>,
+    /// The texts of other pages.
+    pages: Vec<Article>,
     root: PathBuf,
     /// The folder of a group.
     own: Option<PathBuf>,
@@ -56,6 +61,10 @@ pub(crate) struct Shown {
     pub(crate) body: String,
     /// Whether there is a calculator in it.
     pub(crate) calculates: bool,
+    /// The day when it was last read through.
+    pub(crate) reviewed: NaiveDate,
+    /// What it is, for programs.
+    pub(crate) json_ld: String,
 }
 
 /// Whether a file is the page of an article: no device keeps it before it is read.
@@ -80,10 +89,15 @@ pub(crate) fn read(
     sources: BTreeMap<String, Known>,
 ) -> Result<Articles> {
     let mut all = gather(&root.join(FOLDER), FOLDER, false)?;
-    for article in &all {
+    let pages = gather(&root.join(PAGES), PAGES, false)?;
+    for (article, folder) in all
+        .iter()
+        .map(|it| (it, FOLDER))
+        .chain(pages.iter().map(|it| (it, PAGES)))
+    {
         for language in languages::all() {
             if !article.written.contains_key(language) {
-                bail!("{FOLDER}/{language}/{}.md is not there", article.id);
+                bail!("{folder}/{language}/{}.md is not there", article.id);
             }
         }
     }
@@ -101,6 +115,7 @@ pub(crate) fn read(
     all.sort_by_key(rank);
     Ok(Articles {
         all,
+        pages,
         root: root.to_owned(),
         own: own.map(Path::to_owned),
         sources,
@@ -184,14 +199,35 @@ impl Articles {
         html.into_string()
     }
 
-    /// An article's page in the language in use.
+    /// The text of another page in the language in use: its contents, and its sections.
     ///
     /// # Errors
-    /// What is wrong in its text or its head, with file and line.
-    pub(crate) fn show(&self, id: &str, language: &str, home: &str) -> Result<Shown> {
-        let article = self.all.iter().find(|article| article.id == id);
-        let article = article.with_context(|| format!("no article is called {id}"))?;
-        let (written, spoken) = article.in_language(language);
+    /// What is wrong in it, with file and line.
+    pub(crate) fn page(&self, id: &str, language: &str, home: &str) -> Result<[String; 2]> {
+        let page = self.pages.iter().find(|page| page.id == id);
+        let page = page.with_context(|| format!("no page is called {id}"))?;
+        let (written, _) = page.in_language(language);
+        let (_, sections) = self.sections(page, written, home)?;
+        let with = With {
+            head: &written.head,
+            drawn: "",
+            language,
+            home,
+            sources: &self.sources,
+        };
+        let (mut contents, mut parts) = (String::new(), String::new());
+        markup::contents(&mut contents, &sections);
+        markup::parts(&mut parts, &sections, &with);
+        Ok([contents, parts])
+    }
+
+    /// The sections of a file.
+    fn sections<'w>(
+        &self,
+        article: &Article,
+        written: &'w Written,
+        home: &str,
+    ) -> Result<(Lines<'w>, Vec<Section>)> {
         let head = &written.head;
         let lines = Lines::of(&written.file, &written.text);
         for source in head
@@ -217,6 +253,19 @@ impl Articles {
             strict: !article.own,
         };
         let sections = text::read(&lines, written.begin, &around)?;
+        Ok((lines, sections))
+    }
+
+    /// An article's page in the language in use.
+    ///
+    /// # Errors
+    /// What is wrong in its text or its head, with file and line.
+    pub(crate) fn show(&self, id: &str, language: &str, home: &str) -> Result<Shown> {
+        let article = self.all.iter().find(|article| article.id == id);
+        let article = article.with_context(|| format!("no article is called {id}"))?;
+        let (written, spoken) = article.in_language(language);
+        let head = &written.head;
+        let (lines, sections) = self.sections(article, written, home)?;
         let has = |holds: fn(&Section) -> bool| sections.iter().any(holds);
         for (name, there, said) in [
             ("picture", head.picture.is_some(), has(|it| it.pictured)),
@@ -238,7 +287,18 @@ impl Articles {
                 .map_err(|error| lines.problem(0, format!("{error:#}")))?,
             None => String::new(),
         };
-        let mut body = self.body(head, &sections, &drawn, language, home);
+        let with = With {
+            head,
+            drawn: &drawn,
+            language,
+            home,
+            sources: &self.sources,
+        };
+        let mut body = String::from("<article class=\"art\">\n");
+        markup::top(&mut body, &with);
+        markup::contents(&mut body, &sections);
+        markup::parts(&mut body, &sections, &with);
+        body.push_str("</article>\n");
         if spoken != language {
             let note = escaped(&m::ARTICLES_OTHER_LANGUAGE);
             body = format!("<p class=\"soft\">{note}</p><div lang=\"{spoken}\">{body}</div>");
@@ -248,145 +308,22 @@ impl Articles {
             summary: escaped(&head.summary),
             body,
             calculates: head.calculator.is_some(),
+            reviewed: head.reviewed,
+            json_ld: json_ld::article(&json_ld::Text {
+                title: &head.title,
+                summary: &head.summary,
+                language: spoken,
+                address: &format!("{home}{}", folder(id)),
+                reviewed: head.reviewed,
+                by: &head.by,
+                sources: head
+                    .sources
+                    .iter()
+                    .filter_map(|id| Some(self.sources.get(id)?.label.as_str()))
+                    .collect(),
+            }),
         })
     }
-
-    fn body(
-        &self,
-        head: &Head,
-        sections: &[Section],
-        drawn: &str,
-        language: &str,
-        home: &str,
-    ) -> String {
-        let mut out = String::from("<article class=\"art\">\n");
-        let put = |out: &mut String, text: std::fmt::Arguments<'_>| {
-            // Memory takes whatever is written to it.
-            let _ = out.write_fmt(text);
-        };
-        put(
-            &mut out,
-            format_args!(
-                "<div class=\"top\"><p><a href=\"{home}articles/\">{}</a></p><h1>{}</h1><p class=\"lede\">{}</p></div>\n",
-                escaped(&m::ARTICLES_ALL),
-                escaped(&head.title),
-                escaped(&head.summary)
-            ),
-        );
-        put(
-            &mut out,
-            format_args!(
-                "<nav class=\"toc\" aria-label=\"{}\"><ul>",
-                escaped(&m::ARTICLES_INSIDE)
-            ),
-        );
-        let titled = || sections.iter().filter(|section| !section.title.is_empty());
-        for section in titled() {
-            let (id, title) = (&section.id, escaped(&section.title));
-            put(
-                &mut out,
-                format_args!("<li><a href=\"#{id}\">{title}</a></li>"),
-            );
-        }
-        out.push_str("</ul></nav>\n");
-        for section in sections {
-            let (tag, title) = match section.title.is_empty() {
-                true => ("div".to_owned(), String::new()),
-                false => (
-                    format!("section aria-labelledby=\"{}\"", section.id),
-                    format!(
-                        "<h2 id=\"{}\">{}</h2>\n",
-                        section.id,
-                        escaped(&section.title)
-                    ),
-                ),
-            };
-            let side = match section.side.is_empty() {
-                true => String::new(),
-                false => format!("<div class=\"side\">{}</div>", section.side),
-            };
-            put(
-                &mut out,
-                format_args!(
-                    "<{tag} class=\"part\"><div class=\"body\">{title}{}</div>{side}",
-                    section.body
-                ),
-            );
-            if section.pictured {
-                put(&mut out, format_args!("<div class=\"full\">{drawn}</div>"));
-            }
-            if let Some(calculator) = head.calculator.as_ref().filter(|_| section.calculates) {
-                let element = element(calculator, language, home);
-                put(
-                    &mut out,
-                    format_args!("<div class=\"full\">{element}</div>"),
-                );
-            }
-            let name = tag.split(' ').next().unwrap_or_default();
-            put(&mut out, format_args!("</{name}>\n"));
-        }
-        self.end(&mut out, head, home);
-        out.push_str("</article>\n");
-        out
-    }
-
-    /// What it rests on, who wrote it, and when it was read through.
-    fn end(&self, out: &mut String, head: &Head, home: &str) {
-        let mut html = Html::default();
-        let page = &mut Page::new(&mut html);
-        page.open_class("div", "part");
-        page.open_class("div", "body");
-        page.heading(2, "", "article-sources", &m::ARTICLES_SOURCES);
-        page.open_class("ol", "cited");
-        for (at, id) in head.sources.iter().enumerate() {
-            let label = self
-                .sources
-                .get(id)
-                .map_or(id.as_str(), |known| &known.label);
-            page.open("li");
-            page.attr("id", &format!("source-{}", at + 1));
-            page.open("a");
-            page.attr("href", &format!("{home}sources/#{id}"));
-            page.attr("lang", "en");
-            page.text(label);
-            page.close_two();
-        }
-        page.close_two();
-        page.open_class("div", "side");
-        page.heading(3, "", "", &m::ARTICLES_WRITTEN);
-        let count = head.sources.len();
-        let read = measure::day_year(head.reviewed);
-        match head.by.as_str() {
-            "" => page.p(m::articles_by_the_project(count, &read)),
-            by => page.p(m::articles_by(m::ArticlesBy {
-                by,
-                count,
-                read: &read,
-            })),
-        }
-        page.p(m::ARTICLES_DEFERS);
-        page.open("p");
-        page.open_class("a", "btn");
-        page.attr("href", home);
-        page.text(m::SHELL_PLAN);
-        page.close_all(4);
-        out.push_str(&html.into_string());
-    }
-}
-
-/// The element of a calculator, with what stands there while it is not.
-fn element(calculator: &Calculator, language: &str, home: &str) -> String {
-    let name = calculator.kind.name();
-    let mut presets = String::new();
-    for (key, value) in &calculator.presets {
-        let _ = write!(presets, " {key}=\"{}\"", escaped(value));
-    }
-    let asks = escaped(&calc_view::words::calculators::asks(calculator.kind));
-    let link = escaped(&m::ARTICLES_CALCULATOR_LATER);
-    format!(
-        "<slipbark-{name} class=\"reserve\" lang=\"{language}\" heading-level=\"2\"{presets}><h2>{asks}</h2><p>{link}</p><p><a href=\"{home}\">{}</a></p></slipbark-{name}>",
-        escaped(&m::SHELL_PLAN)
-    )
 }
 
 #[cfg(test)]
@@ -403,6 +340,9 @@ mod tests {
         let mut wrong = Vec::new();
         for language in languages::all() {
             languages::speaking(language, || {
+                if let Err(error) = articles.page("method", language, "/") {
+                    wrong.push(format!("{error:#}"));
+                }
                 for id in articles.ids() {
                     match articles.show(id, language, "/") {
                         Ok(shown) => assert!(shown.body.contains("<figure"), "{id}"),

@@ -111,6 +111,15 @@ impl<'a> Reader<'a> {
                         self.block(part, "h3", "", &mut section.side)?;
                     }
                 }
+                // A wide one scrolls inside its own region.
+                Event::Start(Tag::Table(_)) => {
+                    let label = escaped(&m::articles_table(section.title.as_str()));
+                    section.body.push_str(&format!(
+                        "<div class=\"tw\" tabindex=\"0\" role=\"region\" aria-label=\"{label}\">"
+                    ));
+                    self.block(inside, "p", "", &mut section.body)?;
+                    section.body.push_str("</div>\n");
+                }
                 _ => match &*plain(inside) {
                     "{picture}" => section.pictured = true,
                     "{calculator}" => section.calculates = true,

@@ -1,0 +1,71 @@
+### Pages that are printed: the field card and the handout of a volunteer day.
+
+paper-print-it = Hecho para imprimir: dos caras de una hoja, Carta o A4. Vea también
+paper-defers = Hecho por Slipbark. Las reglas locales, los permisos y la palabra de un profesional con licencia están por encima de esta hoja.
+
+## The field card
+paper-card-title = Tarjeta de campo: un anillo
+paper-card-description = Una tarjeta para el bolsillo: cuándo parar, qué ancho tiene el anillo según el tamaño, la prueba del parche y a quién llamar.
+paper-card-lede = Para un árbol vivo, con herramientas de mano, desde el suelo.
+paper-stops = Antes que nada: deténgase si una es así
+paper-stop-line = **Una línea eléctrica o de teléfono** está más cerca que la última columna de la tabla, o no se sabe. Llame a su dueño.
+paper-stop-reach = **Gente, un camino, una calle, un edificio o el árbol de un vecino** está más cerca que eso. Decide un profesional.
+paper-stop-owner = **El dueño** no ha dicho que sí por escrito, o usted no conoce el lindero en el suelo.
+paper-stop-name = **No se sabe bien qué árbol es.** Dos señas, no una.
+paper-stop-nest = **Un nido, un hueco en uso, corteza suelta con murciélagos.** Pregunte a la autoridad de vida silvestre.
+paper-stop-defect = **Una grieta, un hueco, hongos al pie, una rama colgada, la punta muerta, inclinación.** Déjelo y aléjese.
+paper-stop-any = Ningún anillo en robles, fresnos ni olmos antes de preguntar por los meses de su estado.
+paper-sizes = Qué ancho, y qué lejos
+paper-col-across = Grueso, a la altura del pecho
+paper-col-least = Anillo, por lo menos
+paper-col-better = Mejor
+paper-col-zone = Sin gente durante años a menos de
+paper-table-note = Anillo: desde el ancho para casi todos los árboles hasta el del abeto de Douglas y de los árboles que hacen puente, como los arces. Última columna: altura y media del más alto de las { $paper-kinds } clases de árboles de nuestra lista con ese grueso. Una altura medida da menos. La página de cada árbol tiene sus números.
+paper-patch = Parche de prueba
+paper-patch-cut = Dentro del lugar del anillo, corte un parche del tamaño de su mano a través de la corteza.
+paper-patch-lifts = Sale entero y la madera está mojada: siga.
+paper-patch-tears = Se rompe o se pega: deténgase, hoy no.
+paper-ring = El anillo
+paper-ring-below = Corte todas las ramas y brotes verdes de debajo.
+paper-ring-score = Marque dos líneas a nivel solo a través de la corteza, nunca en la madera.
+paper-ring-peel = Pele todo alrededor. Una tira olvidada lo mantiene vivo.
+paper-ring-scrape = Raspe la película resbalosa. Deje la madera desnuda.
+paper-ring-walk = Dé otra vuelta: sin puente, tampoco en los pliegues. Apunte etiqueta, día y ancho.
+paper-after = Vuelva
+paper-after-visits = A las 2 a 6 semanas: puentes, corteza nueva, brotes. Al final de la temporada. Luego tres veces por temporada durante dos años más: final de primavera, mitad de verano, principio de otoño. Mire arriba desde fuera de su alcance antes de acercarse.
+paper-call = A quién llamar
+paper-call-emergency = Emergencia, y dónde estamos
+paper-call-line = Dueño de la línea
+paper-call-professional = Arborista
+paper-call-owner = Dueño del terreno
+paper-call-wildlife = Vida silvestre, autoridad forestal
+
+## The handout of a volunteer day
+paper-day-title = Hoja para un día con voluntarios
+paper-day-description = Dos caras para todos los que vienen: quién hace qué, qué se dice en voz alta, cuándo parar y una lista de los árboles.
+paper-day-article = Un día con voluntarios
+paper-day-where = Dónde, y de quién es el terreno
+paper-day-when = Día, desde y hasta
+paper-day-leader = Quién dirige, teléfono
+paper-day-ambulance = Número de emergencia, y por dónde entra una ambulancia
+paper-day-bring = Traiga
+paper-day-bring-it = Casco, protección de los ojos, guantes, manga larga, zapatos fuertes, agua, su medicina. Nosotros tenemos serruchos, cuchillas, palas de descortezar y raspadores.
+paper-day-aloud = Lo decimos en voz alta
+paper-day-pairs = En parejas. Una persona corta, la otra mira arriba.
+paper-day-up = Mire arriba en cada árbol: líneas, ramas muertas, nidos. Tenga dos salidas.
+paper-day-apart = 5 m (15 ft) entre parejas. Nadie bajo el árbol de otra pareja. Los que miran, a una altura del árbol.
+paper-day-tag = Sin etiqueta no hay anillo.
+paper-day-water = Con calor, un vaso de agua cada 15 a 20 minutos.
+paper-day-ivy = Hiedra venenosa: cúbrase, lave las herramientas, nunca la queme. Que la savia no toque piel ni ojos.
+paper-day-no-saw = Sin motosierras, sin escaleras, sin trepar. Nadie trabaja en solitario.
+paper-day-stop = Alto
+paper-day-stop-at = En un árbol: una línea, un nido, un hueco, una grieta, una rama colgada, alguien en el camino.
+paper-day-stop-all = Todos: viento que mueve ramas grandes, rayos, hielo, manos cansadas, o cuando lo diga quien dirige. Cualquiera puede pararlo.
+paper-day-trees = Árboles del día
+paper-day-col-tag = Etiqueta
+paper-day-col-tree = Árbol
+paper-day-col-across = Grueso
+paper-day-col-ring = Anillo
+paper-day-col-checked = Revisado por
+paper-day-col-note = Nota
+paper-day-visits = Quién vuelve, y cuándo
