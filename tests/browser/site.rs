@@ -209,7 +209,7 @@ impl Drop for Server {
 
 /// Of some 160 pages of one template these stand for all: a tree that asks for visits, one that answers by suckers, a
 /// group without plates.
-const SPECIES: [&str; 3] = ["norway-maple", "tree-of-heaven", "palms-group"];
+const SPECIES: [&str; 3] = ["norway-maple", "tree-of-heaven", "palms"];
 
 /// Whether an address is the page of one species.
 pub(crate) fn is_species(page: &str) -> bool {
