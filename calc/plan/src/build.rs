@@ -1,13 +1,22 @@
 //! Puts the property together, tree by tree: what trees share stands once.
 
-use crate::listed::PlanningConstants;
 use crate::need::Need;
 use crate::property::{Enter, PlanTree, PlanUnit, Profile, Property, RingDay, VisitNeed, WorkDay};
-use calc::models::visits::{self, VisitKind};
+use calc::models::visits::{self, VisitConstants, VisitKind};
 use calc::terms::place::Hemisphere;
 use calc::terms::species::Species;
+use calc_data::list::PlanConstants;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
+
+/// The constants that a plan is made by: when visits are due, and what a plan assumes.
+#[derive(Clone, Copy, Debug)]
+pub struct PlanningConstants<'a> {
+    /// When visits are due.
+    pub visits: &'a VisitConstants,
+    /// What a plan assumes.
+    pub own: &'a PlanConstants,
+}
 
 /// What a row of a list says beyond its question.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -4,7 +4,7 @@
 //! least one of them (Crookston and Stage 1999, "Percent canopy cover and stand structure statistics", USDA Forest Service
 //! RMRS-GTR-24; from memory). So a floor on the share is a floor on C, and each tree takes its own crown from it.
 
-use crate::listed::{ListTree, Progress};
+use crate::list_tree::{ListTree, Progress};
 use crate::season::UnitLand;
 use libm::{exp, log};
 

@@ -1,6 +1,6 @@
 //! An earlier plan: its days stay unless something forces them.
 
-use crate::listed::ListTree;
+use crate::list_tree::ListTree;
 use crate::property::Property;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;

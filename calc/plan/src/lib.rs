@@ -27,6 +27,7 @@ mod greedy;
 mod judged;
 mod kept;
 mod limits;
+mod list_tree;
 mod listed;
 mod mend;
 mod need;
@@ -38,18 +39,17 @@ mod season;
 mod solve;
 mod teams;
 
-pub use build::{Builder, Listed};
+pub use build::{Builder, Listed, PlanningConstants};
 pub use canopy::{Canopy, closure, crowns_for};
 pub use fingerprint::fingerprint;
 pub use follow::{KillRate, LookedAt, RingedTree, ShareOf, kill_rates, rings_that_held};
 pub use judged::{ComesTo, JudgedTree, judge};
 pub use kept::{EarlierDays, Kept, KeptDays, KeptTree};
 pub use limits::{Bind, LooserLimit, binds};
-pub use listed::{
-    CountedAs, ListTree, PlanningConstants, Position, Progress, SeasonPlan, plan_list,
-};
+pub use list_tree::{AfterRing, ListTree, OpenVisit, Position, Progress};
+pub use listed::{CountedAs, SeasonPlan, plan_list};
 pub use need::{Need, need};
-pub use open_visits::{AfterRing, OpenVisit, open_visits};
+pub use open_visits::open_visits;
 pub use plan_file::shape::PlanFile;
 pub use plan_file::{PlanFileFacts, plan_file};
 pub use price::{Priced, Prices, prices};

@@ -1,6 +1,8 @@
 //! What limits a plan, by planning again: prices say what to try, never how much is won.
 
-use crate::listed::{CountedAs, ListTree, PlanningConstants, SeasonPlan, plan_list};
+use crate::build::PlanningConstants;
+use crate::list_tree::ListTree;
+use crate::listed::{CountedAs, SeasonPlan, plan_list};
 use crate::season::WorkSeason;
 use chrono::NaiveDate;
 

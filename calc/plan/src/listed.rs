@@ -1,108 +1,14 @@
 //! A list of trees with its season: which of them are planned, and why the others are not.
 
-use crate::build::{Builder, Listed};
+use crate::build::{Builder, Listed, PlanningConstants};
 use crate::canopy::Canopy;
-use crate::judged::{ComesTo, JudgedTree};
-use crate::open_visits::{AfterRing, OpenVisit, give_days};
+use crate::judged::ComesTo;
+use crate::list_tree::{ListTree, OpenVisit, Progress};
+use crate::open_visits::give_days;
 use crate::property::{PlanUnit, Property};
 use crate::season::WorkSeason;
 use crate::solve::{NotPlanned, Plan, PlannedVisit, solve, solve_kept};
 use crate::teams::{OpenTasks, Turn, share_days};
-use calc::models::visits::VisitConstants;
-use calc_data::list::PlanConstants;
-use chrono::NaiveDate;
-use std::rc::Rc;
-
-/// Where in its patch a tree stands: outlying patches go first, then the edge that bears seed, then inward (Moody and
-/// Mack 1988, "Controlling the spread of plant invasions: the importance of nascent foci"). The weights are our own
-/// assumption ([`PlanConstants`]).
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Position {
-    /// Outlying.
-    Outlying,
-    /// At the edge.
-    Edge,
-    /// Inside, or nothing said.
-    #[default]
-    Inside,
-}
-
-impl Position {
-    /// Of its word in a list.
-    #[must_use]
-    pub fn of(word: &str) -> Self {
-        match word {
-            "outlying" => Self::Outlying,
-            "edge" => Self::Edge,
-            _ => Self::Inside,
-        }
-    }
-
-    /// What a tree there counts.
-    #[must_use]
-    pub fn weight(self, own: &PlanConstants) -> f64 {
-        match self {
-            Self::Outlying => own.outlying,
-            Self::Edge => own.edge,
-            Self::Inside => 1.0,
-        }
-    }
-}
-
-/// How far a tree is when the list is read.
-#[derive(Clone, Debug)]
-pub enum Progress {
-    /// Left out, by its row or by a decision on its name.
-    Skipped,
-    /// Ringed already.
-    Done,
-    /// Dead, standing or down.
-    Dead,
-    /// To be judged.
-    Open(Rc<JudgedTree>),
-}
-
-/// A tree of a list: a row that was understood.
-#[derive(Clone, Debug)]
-pub struct ListTree {
-    /// Its tag.
-    pub tree_id: String,
-    /// Its row, as the spreadsheet shows it.
-    pub row: u64,
-    /// Its part of the property; empty where the list has none.
-    pub unit: String,
-    /// 1, 2 or 4.
-    pub priority: u8,
-    /// Where in its patch it stands.
-    pub position: Position,
-    /// The day that somebody chose.
-    pub pinned: Option<NaiveDate>,
-    /// Latitude, longitude, and metres above the sea where known: as the climate was looked up.
-    pub place: Option<(f64, f64, Option<f64>)>,
-    /// How far it is.
-    pub standing: Progress,
-    /// Nothing stands within this, metres: it was said of its unit, and nobody looked at this tree.
-    pub said_within_m: Option<f64>,
-    /// What became of it after its ring, where visits were read.
-    pub after: Option<AfterRing>,
-}
-
-impl ListTree {
-    /// Priority times order.
-    #[must_use]
-    pub fn value(&self, own: &PlanConstants) -> f64 {
-        f64::from(self.priority.max(1)) * self.position.weight(own)
-    }
-
-    /// What its answer came to, where it was asked for.
-    #[must_use]
-    pub fn judged(&self) -> Option<&JudgedTree> {
-        match &self.standing {
-            Progress::Open(judged) => Some(judged),
-            Progress::Skipped | Progress::Done | Progress::Dead => None,
-        }
-    }
-}
 
 /// Where a tree is counted: each stands under one of them.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -189,15 +95,6 @@ pub struct SeasonPlan {
     pub open_minutes: Vec<f64>,
     /// For each unit its land and crowns, where somebody said how much land it is.
     pub canopies: Vec<Option<Canopy>>,
-}
-
-/// The constants that a plan is made by: when visits are due, and what a plan assumes.
-#[derive(Clone, Copy, Debug)]
-pub struct PlanningConstants<'a> {
-    /// When visits are due.
-    pub visits: &'a VisitConstants,
-    /// What a plan assumes.
-    pub own: &'a PlanConstants,
 }
 
 /// Plans the season of a list.

@@ -1,5 +1,6 @@
 //! Visits that trees ringed before still need: they take hours of the work days before any tree is ringed on them.
 
+use crate::list_tree::OpenVisit;
 use crate::property::WorkDay;
 use crate::solve::PlannedVisit;
 use calc::models::visits::{Visit, VisitConstants, VisitKind, after_ring, comes_back};
@@ -7,36 +8,6 @@ use calc::terms::place::Hemisphere;
 use calc::terms::species::Species;
 use calc_data::list::PlanConstants;
 use chrono::NaiveDate;
-
-/// A visit that is still to be made.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct OpenVisit {
-    /// What for.
-    pub kind: VisitKind,
-    /// First day.
-    pub from: NaiveDate,
-    /// Last day.
-    pub to: NaiveDate,
-    /// Mean person-minutes of one person at a time, with the walk.
-    pub minutes: f64,
-}
-
-/// What became of a tree after its ring.
-#[derive(Clone, Debug, Default, PartialEq)]
-pub struct AfterRing {
-    /// The day of the ring that counts: the last one.
-    pub ringed_on: Option<NaiveDate>,
-    /// The day on which it was first found dead.
-    pub dead_on: Option<NaiveDate>,
-    /// The day on which it was first found down.
-    pub down_on: Option<NaiveDate>,
-    /// The last day on which somebody looked at it.
-    pub looked_on: Option<NaiveDate>,
-    /// The day by which somebody looks again; none once it is down.
-    pub next_look: Option<NaiveDate>,
-    /// Visits that cost minutes and are still to be made, in order.
-    pub open: Vec<OpenVisit>,
-}
 
 /// The visits after a ring that are still to be made behind the last look, with the mean minutes of a first look and of
 /// a visit to take sprouts off. Where the stem is dead, only what sprouts from below the ring is still gone to.

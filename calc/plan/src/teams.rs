@@ -1,6 +1,6 @@
 //! A day's work shared among crews: patch by patch, cut by hours.
 
-use crate::open_visits::OpenVisit;
+use crate::list_tree::OpenVisit;
 use crate::property::Property;
 use crate::solve::{Plan, PlannedVisit};
 

@@ -9,10 +9,12 @@ use shape::{
     OtherOf, PlanFile, Term, TreeOf, UnitOf, UnitYear, VisitOf,
 };
 
+use crate::build::PlanningConstants;
 use crate::canopy::closure;
 use crate::judged::{ComesTo, JudgedTree};
 use crate::limits::{Bind, LooserLimit};
-use crate::listed::{CountedAs, ListTree, PlanningConstants, SeasonPlan};
+use crate::list_tree::ListTree;
+use crate::listed::{CountedAs, SeasonPlan};
 use crate::need::Need;
 use crate::season::WorkSeason;
 use crate::solve::Planned;

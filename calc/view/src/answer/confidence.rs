@@ -209,24 +209,27 @@ fn list(out: &mut Page<'_>, alike: &[&LookAlike]) {
     out.open("ul");
     for it in alike {
         out.open("li");
-        if !it.name.is_empty() {
-            out.leaf(
-                "b",
-                words::phrase::sentence(&other_tree(it.scientific, it.name)),
-            );
-            out.text(" ");
-        }
-        out.open("i");
-        out.attr("lang", "la");
-        out.text(it.scientific);
-        out.close();
-        if it.native {
-            out.text(m::CONFIDENCE_NATIVE);
-        }
-        out.text(": ");
-        out.text(prose(it.mark));
-        out.text(".");
+        look_alike(out, it);
         out.close();
     }
     out.close();
+}
+
+/// What another tree is, and the mark that tells it apart.
+pub fn look_alike(out: &mut Page<'_>, it: &LookAlike) {
+    if !it.name.is_empty() {
+        let name = other_tree(it.scientific, it.name);
+        out.leaf("b", words::phrase::sentence(&name));
+        out.text(" ");
+    }
+    out.open("i");
+    out.attr("lang", "la");
+    out.text(it.scientific);
+    out.close();
+    if it.native {
+        out.text(m::CONFIDENCE_NATIVE);
+    }
+    out.text(": ");
+    out.text(prose(it.mark));
+    out.text(".");
 }

@@ -34,6 +34,7 @@ use calc::answer::{Answer, Outcome};
 use calc::question::settings::AskingGroup;
 use calc::question::{Problem, Question};
 use calc::reference::Reference;
+pub use confidence::look_alike;
 use frame::{Part, Region, folded, shown};
 pub use ring::ring_of;
 pub use visits::ADVICE_ID;

@@ -3,11 +3,10 @@
 
 use calc::terms::leaf::LeafKind;
 use calc::terms::species::{LookAlike, Species};
+use calc_view::answer::look_alike;
 use calc_view::draw::plate::{self, Marks};
 use calc_view::page::Page;
-use calc_view::words::gap::other_tree;
-use calc_view::words::prose::prose;
-use calc_view::words::{m, phrase};
+use calc_view::words::m;
 use std::collections::BTreeMap;
 
 /// So many are in view.
@@ -52,20 +51,6 @@ fn list(out: &mut Page<'_>, alike: &[&LookAlike], all: &BTreeMap<String, Marks>)
 /// Its name and the mark.
 pub(super) fn one(out: &mut Page<'_>, it: &LookAlike) {
     out.open("p");
-    if !it.name.is_empty() {
-        let name = other_tree(it.scientific, it.name);
-        out.leaf("b", phrase::sentence(&name));
-        out.text(" ");
-    }
-    out.open("i");
-    out.attr("lang", "la");
-    out.text(it.scientific);
-    out.close();
-    if it.native {
-        out.text(m::CONFIDENCE_NATIVE);
-    }
-    out.text(": ");
-    out.text(prose(it.mark));
-    out.text(".");
+    look_alike(out, it);
     out.close();
 }
