@@ -206,11 +206,12 @@ fn a_broken_new_version_leaves_the_old_one_serving_and_no_cache_behind() {
 fn a_site_built_without_offline_removes_what_an_earlier_one_kept() {
     let folder = copy("off");
     let mut server = Server::of(&folder, 0);
+    let without_offline = crate::site::built_without_offline();
     in_browser(async move |browser| {
         open_and_save(&browser, &server.address).await?;
         let port = server.port();
         server.stop();
-        let server = Server::of(crate::site::built_without_offline(), port);
+        let server = Server::of(without_offline, port);
         // Notes whether any page claims to be saved, from the first load on.
         let watch = "new MutationObserver(() => { if (document.getElementById('saved')?.textContent) sessionStorage.setItem('claimed', location.href); })
                        .observe(document, { childList: true, subtree: true, characterData: true });";

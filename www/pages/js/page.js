@@ -129,7 +129,13 @@
     } else follow(registration.active);
     // A worker that served this page and took itself away keeps nothing more; what it told may have come before anybody
     // heard it.
-    setTimeout(async () => { if (served && !touched && !await workers.getRegistration(base)) location.reload(); }, 3000);
+    setTimeout(async () => {
+      if (!served || touched) return;
+      const now = await workers.getRegistration(base);
+      // This page may have registered the one anew that was on its way out: another than served it, and nothing is kept.
+      const keptNothing = async () => !(await caches.keys()).some((name) => name.startsWith(`slipbark ${registration.scope} `));
+      if (!now || now.active !== served && await keptNothing()) location.reload();
+    }, 3000);
   };
 
   // A site that keeps nothing removes what an earlier build of it kept, worker and files.

@@ -22,7 +22,6 @@ shell-failed-then = [All trees](species/), [a worked example](example/) and [how
 shell-again = Try again
 shell-about = About this site
 shell-how = How answers are made
-shell-example = A worked example
 shell-changes = What changed
 shell-more = More
 shell-offline = With no signal

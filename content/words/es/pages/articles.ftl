@@ -1,6 +1,6 @@
 ### Articles: what stands around their texts, which are in content/articles.
 
-articles-title = Aprender
+articles-title = Guías
 articles-description = Artículos cortos sobre anillos, corteza, árboles muertos y gente, cada afirmación con su fuente.
 articles-lede = Artículos cortos. Cada afirmación tiene su fuente, y cada uno dice cuándo lo leyó alguien por última vez.
 articles-all = Todos los artículos

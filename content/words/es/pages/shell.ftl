@@ -18,7 +18,6 @@ shell-failed-then = [Todos los árboles](species/), [un ejemplo resuelto](exampl
 shell-again = Intentar otra vez
 shell-about = Sobre este sitio
 shell-how = Cómo se hacen las respuestas
-shell-example = Un ejemplo
 shell-changes = Qué cambió
 shell-more = Más
 shell-offline = Sin señal

@@ -132,7 +132,7 @@ impl Facts {
     }
 }
 
-/// Whether one tree stands for the name: a group of palms has no plate.
+/// Whether one tree stands for the name: groups of palms, bamboos and yuccas have no plate.
 pub(super) fn has_plates(marks: &Marks) -> bool {
     !matches!(
         marks.kind,
