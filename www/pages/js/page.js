@@ -124,7 +124,11 @@
     if (registration.active?.state === "activated") {
       // Nothing is claimed for a version that the server has taken back.
       await Promise.race([registration.update().catch(() => {}), new Promise((resolve) => setTimeout(resolve, 5000))]);
-      if (registration.installing) await settled(registration.installing);
+      if (registration.installing) {
+        await settled(registration.installing);
+        // A worker that takes over without asking waits until this page's own has nothing to do: it is left alone.
+        await new Promise((go) => setTimeout(go, 2000));
+      }
       claim();
     } else follow(registration.active);
     // A worker that served this page and took itself away keeps nothing more; what it told may have come before anybody
