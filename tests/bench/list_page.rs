@@ -2,10 +2,11 @@
 //! session is driven as the worker drives it, in slices. It prints milliseconds of processor time of each step and the
 //! longest slice, and holds what is the same on any machine: ten times the rows take no more than some times as long.
 
+#[path = "processor.rs"]
+mod processor;
+
 use serde_json::{Value, json};
 use std::fmt::Write as _;
-use std::sync::OnceLock;
-use std::time::Instant;
 use www_list::calls::List;
 
 /// What a slice may take, milliseconds, and how many rows at least and at most: as in the worker.
@@ -39,13 +40,9 @@ fn list(rows: usize) -> String {
     text
 }
 
-/// Milliseconds of processor time of this thread, where the system tells it; elsewhere those that went by.
+/// Milliseconds of processor time.
 fn now() -> f64 {
-    static BEGIN: OnceLock<Instant> = OnceLock::new();
-    let begin = BEGIN.get_or_init(Instant::now);
-    let told = std::fs::read_to_string("/proc/thread-self/schedstat").ok();
-    let spent = told.and_then(|text| text.split(' ').next()?.parse::<f64>().ok());
-    spent.map_or_else(|| begin.elapsed().as_secs_f64() * 1e3, |nanos| nanos / 1e6)
+    processor::micros() / 1e3
 }
 
 /// Name, milliseconds and longest slice of each step.

@@ -17,7 +17,8 @@ pub(crate) struct Draft {
     /// Cells that were typed anew: row, column, text.
     edits: Vec<(u64, usize, String)>,
     /// Who works when.
-    crew: Crew,
+    #[serde(with = "Crew")]
+    pub(crate) crew: SeasonForm,
     /// Days that somebody chose stand in the column of days: nothing is kept of them here.
     pins: [u8; 0],
     /// What was found at visits: the page asks nothing of it yet.
@@ -32,8 +33,9 @@ pub(crate) struct Draft {
     pub(crate) last_row: Option<u64>,
 }
 
+/// The names that the form has in a draft; what is not there is as in a new form. serde asks for the default here too.
 #[derive(Default, Deserialize, Serialize)]
-#[serde(default)]
+#[serde(remote = "SeasonForm", default)]
 struct Crew {
     people: String,
     hours: String,
@@ -59,16 +61,7 @@ impl Draft {
             edits: edits
                 .map(|((row, column), text)| (*row, *column, text.clone()))
                 .collect(),
-            crew: Crew {
-                people: filled.people.clone(),
-                hours: filled.hours.clone(),
-                days: filled.days.clone(),
-                more_days: filled.more_days.clone(),
-                closed: filled.closed.clone(),
-                place: filled.place.clone(),
-                region: filled.region.clone(),
-                keep_days: filled.keep_days,
-            },
+            crew: filled.clone(),
             replied,
             last_row,
             ..Self::default()
@@ -80,20 +73,6 @@ impl Draft {
         edits
             .map(|(row, column, text)| ((*row, *column), text.clone()))
             .collect()
-    }
-
-    pub(crate) fn filled(&self) -> SeasonForm {
-        let crew = &self.crew;
-        SeasonForm {
-            people: crew.people.clone(),
-            hours: crew.hours.clone(),
-            days: crew.days.clone(),
-            more_days: crew.more_days.clone(),
-            closed: crew.closed.clone(),
-            place: crew.place.clone(),
-            region: crew.region.clone(),
-            keep_days: crew.keep_days,
-        }
     }
 }
 
@@ -120,7 +99,7 @@ mod tests {
         let text = serde_json::to_string(&draft).expect("JSON");
         let back: Draft = serde_json::from_str(&text).expect("a draft");
         assert_eq!(back.edits(), edits);
-        let form = back.filled();
+        let form = back.crew;
         assert_eq!(
             (&form.people, &form.days, &form.closed),
             (&filled.people, &filled.days, &filled.closed)

@@ -88,10 +88,7 @@ function restore(list) {
 
 function hear(told) {
   if (told.draft !== undefined) return drafted(told);
-  if (told.page) {
-    for (const [name, texts] of Object.entries(told.areas)) show(area(name), texts);
-    return undefined;
-  }
+  if (told.page) return draw(told.areas);
   if (told.failed && told.number === undefined) return failed();
   if (told.number !== number) return undefined;
   if (told.failed) return failed();
@@ -100,7 +97,7 @@ function hear(told) {
     return save(told.file, told.bytes);
   }
   if (told.more) {
-    for (const [name, texts] of Object.entries(told.areas)) show(area(name), texts);
+    draw(told.areas);
     what.textContent = told.of ? `${told.what} ${told.done} / ${told.of}` : `${told.what} ${told.done || ""}`;
     if (told.of) bar.value = told.done / told.of;
     return undefined;
@@ -109,7 +106,7 @@ function hear(told) {
   edited = told.edited;
   if (!told.taken) sent = null;
   opened(told.id);
-  for (const [name, texts] of Object.entries(told.areas)) show(area(name), texts);
+  draw(told.areas);
   // What stands below in the same words is only spoken.
   status.classList.toggle("vh", Object.keys(told.areas).length > 0);
   if (told.said) status.textContent = told.said;
@@ -153,6 +150,11 @@ function show(into, texts) {
     if (fold && into.contains(fold) && !fold.dataset.shut) fold.open = true;
   }
   if (focus) document.getElementById(focus)?.focus();
+}
+
+/** Shows the areas that were drawn anew. */
+function draw(areas) {
+  for (const [name, texts] of Object.entries(areas)) show(area(name), texts);
 }
 
 /** Leads the reader to a part, and those who listen with it. */

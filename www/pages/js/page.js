@@ -80,6 +80,9 @@
     else hear(data);
   });
 
+  // The copies that are kept of the site, by name: those of other sites on the same host are none of ours.
+  const copies = async (scope) => (await caches.keys()).filter((name) => name.startsWith(`slipbark ${scope} `));
+
   const offline = async () => {
     const workers = navigator.serviceWorker;
     if (!workers || window.top !== window) return;
@@ -137,8 +140,7 @@
       if (!served || touched) return;
       const now = await workers.getRegistration(base);
       // This page may have registered the one anew that was on its way out: another than served it, and nothing is kept.
-      const keptNothing = async () => !(await caches.keys()).some((name) => name.startsWith(`slipbark ${registration.scope} `));
-      if (!now || now.active !== served && await keptNothing()) location.reload();
+      if (!now || now.active !== served && !(await copies(registration.scope)).length) location.reload();
     }, 3000);
   };
 
@@ -149,9 +151,7 @@
     for (const registration of await navigator.serviceWorker.getRegistrations()) {
       if (registration.scope === scope) await registration.unregister();
     }
-    for (const name of await caches.keys()) {
-      if (name.startsWith(`slipbark ${scope} `)) await caches.delete(name);
-    }
+    for (const name of await copies(scope)) await caches.delete(name);
   };
 
   // When nothing that this page shows is still on its way: saving the site takes neither the net nor the processor from

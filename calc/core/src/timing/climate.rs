@@ -8,7 +8,7 @@ use crate::terms::small::sine::{cos, sin};
 use serde::{Deserialize, Serialize};
 
 /// Radius of the earth in km (mean radius R1 of the GRS 80 ellipsoid, 6371.0088 km).
-const EARTH_KM: f64 = 6371.0088;
+pub const EARTH_KM: f64 = 6371.0088;
 
 /// How many of the nearest places are weighed.
 const NEIGHBOURS: usize = 4;

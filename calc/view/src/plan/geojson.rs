@@ -2,14 +2,15 @@
 
 use super::read::{Listed, ReadList};
 use super::tables::{Told, added_names};
+use calc::timing::climate::EARTH_KM;
 use calc_data::list::Column;
 use calc_list::Row;
 use calc_plan::{CountedAs, SeasonPlan};
 use core::f64::consts::TAU;
 use std::collections::BTreeSet;
 
-/// Mean radius of the earth, metres (IUGG, from memory): a circle of some hundred metres is off by centimetres.
-const EARTH_M: f64 = 6_371_008.8;
+/// Mean radius of the earth, metres: a circle of some hundred metres is off by centimetres.
+pub(super) const EARTH_M: f64 = EARTH_KM * 1000.0;
 /// Points of a circle; the first comes again at the end.
 const CIRCLE: usize = 64;
 /// Decimals of a degree: a tenth of a metre.

@@ -36,7 +36,8 @@ pub struct Made {
     pub binds: Vec<Bind>,
     /// plan.json.
     pub file: PlanFile,
-    /// Where days of an earlier plan were kept: how many per cent more a plan without them would be worth.
+    /// Where days of an earlier plan were kept: how many per cent more a plan without them would be worth, if it is enough
+    /// to be told.
     pub fresh_percent: Option<f64>,
     about: About,
     /// What is told of each row, once a file asks for it.
@@ -58,6 +59,9 @@ pub const FILES: [&str; 10] = [
 ];
 const STANDING: &str = "standing.csv";
 
+/// A plan that is worth more by this many per cent or less is not told of.
+const FRESH: f64 = 1.0;
+
 /// How many per cent more a plan would be worth that keeps no day of an earlier one.
 fn fresh_percent(
     constants: PlanningConstants<'_>,
@@ -71,7 +75,7 @@ fn fresh_percent(
     let mut season = asked.season.clone();
     season.kept = Kept::default();
     let fresh = calc_plan::plan_list(constants, &season, &list.trees);
-    Some(100.0 * (fresh.plan.value / planned.plan.value - 1.0))
+    Some(100.0 * (fresh.plan.value / planned.plan.value - 1.0)).filter(|percent| *percent > FRESH)
 }
 
 /// A plan that is being made, a step at a time where somebody waits.

@@ -334,12 +334,17 @@ fn walk<'t>(
             Some(CASE) => return signs.as_str(),
             Some(CHOICE) => rest = choose(signs.as_str(), gaps, say, parts),
             Some(sign) => {
-                match gap(gaps, sign) {
+                let gap = gap(gaps, sign);
+                match gap {
                     Some(Gap::Node(at)) if say => parts(Piece::Node(*at)),
                     Some(gap) if say => parts(Piece::Text(gap.text())),
                     _ => {}
                 }
                 rest = signs.as_str();
+                // What was cut short ends in its own dots: no full stop stands behind them.
+                if gap.is_some_and(|gap| gap.text().ends_with('…')) {
+                    rest = rest.strip_prefix('.').unwrap_or(rest);
+                }
             }
         }
     }
@@ -398,6 +403,16 @@ mod tests {
         let gaps = [Gap::Lent("\u{2}\u{e}"), Gap::Lent("b")];
         assert_eq!(said("a \u{1} \u{2}.", &gaps), "a \u{2}\u{e} b.");
         assert_eq!(said("\u{1}", &[Gap::Node(0)]), "<0>");
+    }
+
+    #[test]
+    fn no_full_stop_stands_behind_what_was_cut_short() {
+        let gaps = [Gap::Lent("a, b, …"), Gap::Lent("a, b")];
+        assert_eq!(
+            said("Moved: \u{1}. Then \u{2}.", &gaps),
+            "Moved: a, b, … Then a, b."
+        );
+        assert_eq!(said("(\u{1}).", &gaps), "(a, b, …).");
     }
 
     #[test]

@@ -20,7 +20,7 @@ impl Session {
         self.wrong = None;
         self.before = None;
         self.edits = draft.edits();
-        self.filled = draft.filled();
+        self.filled = draft.crew;
         self.last_row = draft.last_row;
         self.kept = draft
             .days

@@ -3,8 +3,8 @@
 use super::{button, field, heading, open_form, send};
 use crate::page::Page;
 use crate::plan::read::ReadList;
-use crate::words::list as words;
-use crate::words::m;
+use crate::words::phrase::first_of;
+use crate::words::{list as words, m};
 use calc_list::decisions::LEAVE_OUT;
 use calc_list::{Is, NameAsk, Record, Row, RowProblem, Severity, open_names};
 use std::collections::BTreeSet;
@@ -84,19 +84,10 @@ impl<'a> Fixes<'a> {
         let id = [prefix, "-n-", &problem.row.to_string()].concat();
         let name: [(&'static str, &str); 1] = [("data-name", &ask.typed)];
         open_form(out, "mend", "name", &name);
-        let mut told: Vec<String> = ask
-            .rows
-            .iter()
-            .take(ROWS_TOLD)
-            .map(u64::to_string)
-            .collect();
-        if ask.rows.len() > ROWS_TOLD {
-            told.push("…".to_owned());
-        }
         let what = words::what(problem);
         out.p(m::property_fix_name(m::PropertyFixName {
             rows: ask.rows.len().to_string(),
-            which: told.join(", "),
+            which: first_of(&ask.rows, ROWS_TOLD, ", "),
             what,
         }));
         out.open_class("div", "typed");

@@ -3,14 +3,13 @@
 use super::season::PlanBefore;
 use super::strip::strip;
 use super::table::TreeTable;
-use super::{button, columns, field, map, open_fold, open_form, send};
+use super::{button, columns, field, fold_of_rows, map, open_fold, open_form, send, short_day};
 use crate::measure::{day_short, day_year, plain};
 use crate::page::Page;
 use crate::plan::asked::Asked;
 use crate::plan::made::Made;
 use crate::plan::read::ReadList;
 use crate::words::m;
-use calc::question::read_day;
 use calc::terms::day::iso;
 use calc::terms::quantity::{M_PER_FT, Units};
 use calc::terms::small::decimals::fixed;
@@ -51,17 +50,11 @@ pub fn folds(out: &mut Page<'_>, list: &ReadList, made: &Made, asked: &Asked, be
             _ => table.trees(made).len(),
         };
         if count > 0 {
-            out.open_class("details", "fold");
-            out.attr("id", &["l-", table.name()].concat());
-            out.attr("data-open", "page");
-            out.attr("data-table", table.name());
             let line = match table {
                 TreeTable::ToFix => m::property_questions(count.to_string()),
                 _ => m::property_trees(count.to_string()),
             };
-            out.open_folded(3, &table.title(), &line);
-            out.attr("id", &["t-", table.name()].concat());
-            out.close_two();
+            fold_of_rows(out, table.name(), &table.title(), &line);
         }
     }
     visits(out, made);
@@ -127,7 +120,7 @@ fn days(out: &mut Page<'_>, made: &Made) {
         let trees = trees
             .filter(|tree| tree.day.as_ref() == Some(&day.day))
             .count();
-        out.cell(read_day(&day.day).map_or_else(|_| day.day.clone(), day_short));
+        out.cell(short_day(&day.day));
         out.cell(trees.to_string());
         out.cell(hours(day.rings));
         out.cell(hours(day.visits));

@@ -1,13 +1,14 @@
 //! Where the trees stand, drawn from the points of the list alone: no tiles, no house and no path, since a target has a
 //! distance and no place. North is up; a table says the same.
 
-use super::table::ROWS;
-use super::{button, open_fold_at};
+use super::{fold_of_rows, open_fold_at, open_rows, short_day, turn_button, turn_buttons};
 use crate::draw::pen::{Anchor, Pen};
-use crate::measure::{day_short, length};
+use crate::measure::length;
 use crate::page::Page;
+use crate::plan::geojson::EARTH_M;
 use crate::plan::made::Made;
 use crate::plan::read::{Listed, ReadList};
+use crate::words::phrase::first_of;
 use crate::words::{Word, m};
 use calc::terms::quantity::{M_PER_FT, Units};
 use calc_plan::CountedAs;
@@ -18,8 +19,6 @@ pub const MAP: &str = "map";
 /// The same of the table.
 pub const PLACES: &str = "places";
 
-/// Mean radius of the earth, metres (IUGG, from memory).
-const EARTH_M: f64 = 6_371_008.8;
 /// Width of the drawing, and its greatest height.
 const WIDE: f64 = 360.0;
 const HIGH: f64 = 420.0;
@@ -141,17 +140,11 @@ pub(super) fn fold(out: &mut Page<'_>, list: &ReadList, made: &Made) {
     if trees.is_empty() {
         return;
     }
-    out.open_class("details", "fold");
-    out.attr("id", "l-map");
-    out.attr("data-open", "page");
-    out.attr("data-table", MAP);
     let line = m::property_map_line(m::PropertyMapLine {
         placed: trees.len().to_string(),
         without: without.len().to_string(),
     });
-    out.open_folded(3, &m::PROPERTY_MAP, &line);
-    out.attr("id", &["t-", MAP].concat());
-    out.close_two();
+    fold_of_rows(out, MAP, &m::PROPERTY_MAP, &line);
 }
 
 /// The drawing: of all trees, or of a work day by its number, from 1.
@@ -167,23 +160,15 @@ pub fn map(out: &mut Page<'_>, list: &ReadList, made: &Made, units: Units, day: 
         figure(out, &trees, on, units);
     }
     out.open_class("div", "picks");
-    let press = |out: &mut Page<'_>, at: usize, text: &str| {
-        let at = at.to_string();
-        let values = [("data-table", MAP), ("data-from", at.as_str())];
-        button(out, "btn ghost", "page", &values, text);
-    };
-    press(out, 0, &m::PROPERTY_MAP_ALL);
+    turn_button(out, MAP, 0, &m::PROPERTY_MAP_ALL);
     for (at, day) in days.iter().enumerate() {
-        press(out, at + 1, &short(day));
+        turn_button(out, MAP, at + 1, &short_day(day));
     }
     out.close();
     if !without.is_empty() {
-        let mut tags: Vec<&str> = without.iter().copied().take(UNPLACED).collect();
-        if without.len() > UNPLACED {
-            tags.push("…");
-        }
         let trees = without.len().to_string();
-        out.p_class("soft", m::property_map_without(trees, tags.join(", ")));
+        let tags = first_of(without, UNPLACED, ", ");
+        out.p_class("soft", m::property_map_without(trees, tags));
     }
     open_fold_at(
         out,
@@ -195,7 +180,7 @@ pub fn map(out: &mut Page<'_>, list: &ReadList, made: &Made, units: Units, day: 
     );
     out.open("div");
     out.attr("id", &["t-", PLACES].concat());
-    places(out, list, made, units, 0);
+    table_of(out, list, &all, units, 0);
     out.close_all(3);
 }
 
@@ -204,10 +189,6 @@ fn work_days(made: &Made) -> impl Iterator<Item = &str> {
     let days = made.file.work_days.iter();
     days.filter(|day| day.agreed && day.rings > 0.0)
         .map(|day| day.day.as_str())
-}
-
-fn short(day: &str) -> String {
-    calc::question::read_day(day).map_or_else(|_| day.to_owned(), day_short)
 }
 
 /// How a tree is drawn.
@@ -300,7 +281,7 @@ fn figure(out: &mut Page<'_>, trees: &[&Placed<'_>], on: Option<&str>, units: Un
     out.open("figure");
     let count = trees.len().to_string();
     let title = match on {
-        Some(day) => m::property_map_day(short(day), count),
+        Some(day) => m::property_map_day(short_day(day), count),
         None => m::property_map_of(count),
     };
     let mut pen = Pen { out: out.sink() };
@@ -479,8 +460,10 @@ fn frame(pen: &mut Pen<'_>, ground: &Ground, units: Units) {
 
 /// The same as a table, some rows at a time.
 pub fn places(out: &mut Page<'_>, list: &ReadList, made: &Made, units: Units, from: usize) {
-    let (trees, _) = placed(list, made);
-    let to = from.saturating_add(ROWS).min(trees.len());
+    table_of(out, list, &placed(list, made).0, units, from);
+}
+
+fn table_of(out: &mut Page<'_>, list: &ReadList, trees: &[Placed<'_>], units: Units, from: usize) {
     let heads = [
         m::PROPERTY_HEAD_TAG.text(),
         m::PROPERTY_HEAD_EAST.text(),
@@ -488,18 +471,12 @@ pub fn places(out: &mut Page<'_>, list: &ReadList, made: &Made, units: Units, fr
         m::PROPERTY_HEAD_ZONE.text(),
         m::PROPERTY_HEAD_WHY.text(),
     ];
-    let shown = m::property_shown(m::PropertyShown {
-        title: m::PROPERTY_PLACES,
-        from: (from + 1).min(trees.len()).to_string(),
-        to: to.to_string(),
-        all: trees.len().to_string(),
-    });
-    out.open_table("", &shown, &heads);
+    let rows = open_rows(out, m::PROPERTY_PLACES, &heads, from, trees.len());
     let metres = |m: f64| {
         let sign = if m <= -0.5 { "−" } else { "" };
         [sign, length(m.abs()).first(units)].concat()
     };
-    for it in trees.iter().take(to).skip(from) {
+    for it in &trees[rows] {
         out.cell(it.tag);
         out.cell(metres(it.east));
         out.cell(metres(it.north));
@@ -507,18 +484,7 @@ pub fn places(out: &mut Page<'_>, list: &ReadList, made: &Made, units: Units, fr
         out.cell(Sign::of(it.reason).word());
     }
     out.close_table();
-    let press = |out: &mut Page<'_>, at: usize, text: &str| {
-        let at = at.to_string();
-        let values = [("data-table", PLACES), ("data-from", at.as_str())];
-        button(out, "btn ghost", "page", &values, text);
-    };
-    if to < trees.len() {
-        let rows = (trees.len() - to).min(ROWS).to_string();
-        press(out, to, &m::property_next_rows(rows));
-    }
-    if from > 0 {
-        press(out, from.saturating_sub(ROWS), &m::PROPERTY_ROWS_BEFORE);
-    }
+    turn_buttons(out, PLACES, from, trees.len());
 }
 
 #[cfg(test)]

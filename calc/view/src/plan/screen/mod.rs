@@ -13,7 +13,13 @@ pub mod season;
 mod strip;
 pub mod table;
 
+use crate::measure::day_short;
 use crate::page::Page;
+use crate::words::{Word, m};
+use core::ops::Range;
+
+/// So many rows of a table are shown at once.
+const ROWS: usize = 100;
 
 /// The heading of an area.
 fn heading(out: &mut Page<'_>, text: &str) {
@@ -103,4 +109,63 @@ fn open_fold_at(
         None => {}
     }
     out.open_folded(level, title, line);
+}
+
+/// A fold whose rows, or drawing, come when it is opened.
+fn fold_of_rows(out: &mut Page<'_>, table: &str, title: &str, line: &str) {
+    out.open_class("details", "fold");
+    out.attr("id", &["l-", table].concat());
+    out.attr("data-open", "page");
+    out.attr("data-table", table);
+    out.open_folded(3, title, line);
+    out.attr("id", &["t-", table].concat());
+    out.close_two();
+}
+
+/// Opens a table of which some rows are shown, and tells which these are: of `all` those from one on, at most [`ROWS`].
+fn open_rows(
+    out: &mut Page<'_>,
+    title: Word,
+    heads: &[&str],
+    from: usize,
+    all: usize,
+) -> Range<usize> {
+    let to = from.saturating_add(ROWS).min(all);
+    let shown = m::property_shown(m::PropertyShown {
+        title,
+        from: (from + 1).min(all).to_string(),
+        to: to.to_string(),
+        all: all.to_string(),
+    });
+    out.open_table("", &shown, heads);
+    from.min(to)..to
+}
+
+/// A button that asks for other rows of a table, or for another drawing.
+fn turn_button(out: &mut Page<'_>, table: &str, from: usize, text: &str) {
+    let from = from.to_string();
+    let values = [("data-table", table), ("data-from", from.as_str())];
+    button(out, "btn ghost", "page", &values, text);
+}
+
+/// The buttons for the rows behind those that are shown, and for those before.
+fn turn_buttons(out: &mut Page<'_>, table: &str, from: usize, all: usize) {
+    let to = from.saturating_add(ROWS);
+    if to < all {
+        let rows = (all - to).min(ROWS).to_string();
+        turn_button(out, table, to, &m::property_next_rows(rows));
+    }
+    if from > 0 {
+        turn_button(
+            out,
+            table,
+            from.saturating_sub(ROWS),
+            &m::PROPERTY_ROWS_BEFORE,
+        );
+    }
+}
+
+/// A day of plan.json in words.
+fn short_day(day: &str) -> String {
+    calc::question::read_day(day).map_or_else(|_| day.to_owned(), day_short)
 }

@@ -7,6 +7,7 @@ use crate::page::Page;
 use crate::plan::asked::Asked;
 use crate::plan::made::Made;
 use crate::plan::read::ReadList;
+use crate::words::phrase::first_of;
 use crate::words::{Word, m};
 use calc::terms::quantity::Units;
 use calc::terms::small::decimals::fixed;
@@ -16,8 +17,6 @@ use chrono::NaiveDate;
 
 /// So many trees that moved are named.
 const MOVED: usize = 12;
-/// What a plan that keeps no day is worth more is told from so many per cent on.
-const FRESH: f64 = 1.0;
 /// So many tags of a crew's day are named; its sheet has all.
 const TAGS: usize = 8;
 
@@ -185,28 +184,21 @@ fn was(out: &mut Page<'_>, made: &Made, before: &PlanBefore, asked: &Asked) {
                 .and_then(|day| calc::question::read_day(day).ok());
             read.map_or_else(|| m::PROPERTY_MOVED_NO_DAY.text().to_owned(), day_short)
         };
-        let mut which: Vec<String> = moved
-            .iter()
-            .take(MOVED)
-            .map(|it| {
-                m::property_moved_tree(m::PropertyMovedTree {
-                    tag: it.tree_id.as_str(),
-                    from: short(&it.from),
-                    to: short(&it.to),
-                })
+        let which = moved.iter().map(|it| {
+            m::property_moved_tree(m::PropertyMovedTree {
+                tag: it.tree_id.as_str(),
+                from: short(&it.from),
+                to: short(&it.to),
             })
-            .collect();
-        if moved.len() > MOVED {
-            which.push("…".to_owned());
-        }
+        });
         out.p_class(
             "soft",
             match moved.len() {
                 0 => m::PROPERTY_MOVED_NONE.text().to_owned(),
-                trees => m::property_moved(trees.to_string(), which.join("; ")),
+                trees => m::property_moved(trees.to_string(), first_of(which, MOVED, "; ")),
             },
         );
-        if let Some(percent) = made.fresh_percent.filter(|percent| *percent >= FRESH) {
+        if let Some(percent) = made.fresh_percent {
             out.p_class("soft", m::property_fresh(fixed(percent, 1)));
         }
     }
@@ -261,14 +253,7 @@ fn next_day(out: &mut Page<'_>, list: &ReadList, made: &Made, asked: &Asked, uni
         }
         trees.sort_by_key(|tree| tree.order);
         let minutes: f64 = trees.iter().filter_map(|tree| tree.minutes).sum();
-        let mut tags: Vec<&str> = trees
-            .iter()
-            .take(TAGS)
-            .map(|it| it.tree_id.as_str())
-            .collect();
-        if trees.len() > TAGS {
-            tags.push("…");
-        }
+        let tags = trees.iter().map(|it| it.tree_id.as_str());
         let far = trees
             .iter()
             .filter_map(|tree| list.tree_of(tree.row))
@@ -281,7 +266,7 @@ fn next_day(out: &mut Page<'_>, list: &ReadList, made: &Made, asked: &Asked, uni
             team: team.to_string(),
             trees: trees.len().to_string(),
             hours: crate::measure::plain(minutes / 60.0, 1),
-            tags: tags.join(", "),
+            tags: first_of(tags, TAGS, ", "),
         }));
         out.p(m::property_keep_off(reach(far).text(units)));
     }

@@ -1,7 +1,7 @@
 //! Tables of trees, a part of the rows at a time.
 
-use super::button;
 use super::fix::Fixes;
+use super::{ROWS, open_rows, turn_buttons};
 use crate::measure;
 use crate::page::Page;
 use crate::plan::made::Made;
@@ -12,9 +12,6 @@ use calc::answer::without_sources;
 use calc::question::{Day, Question};
 use calc_plan::CountedAs;
 use chrono::NaiveDate;
-
-/// So many rows are shown at once.
-pub const ROWS: usize = 100;
 
 /// A table of trees.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -117,12 +114,11 @@ pub fn rows(
     first_day: NaiveDate,
     from: usize,
 ) {
-    let to = from.saturating_add(ROWS);
     let all;
     if table == TreeTable::ToFix {
         let fixes = Fixes::of(list);
         all = fixes.len();
-        fixes.some(out, "a", from, to);
+        fixes.some(out, "a", from, from.saturating_add(ROWS));
     } else {
         let trees = table.trees(made);
         all = trees.len();
@@ -137,34 +133,12 @@ pub fn rows(
             m::PROPERTY_HEAD_TREE.text(),
             last.text(),
         ];
-        let shown = m::property_shown(m::PropertyShown {
-            title: table.title(),
-            from: (from + 1).min(all).to_string(),
-            to: to.min(all).to_string(),
-            all: all.to_string(),
-        });
-        out.open_table("", &shown, &heads);
-        for at in trees.into_iter().take(to).skip(from) {
-            row(out, table, list, made, first_day, at);
+        for at in &trees[open_rows(out, table.title(), &heads, from, all)] {
+            row(out, table, list, made, first_day, *at);
         }
         out.close_table();
     }
-    if to < all {
-        let next = to.to_string();
-        let values = [("data-table", table.name()), ("data-from", next.as_str())];
-        button(
-            out,
-            "btn ghost",
-            "page",
-            &values,
-            &m::property_next_rows((all - to).min(ROWS).to_string()),
-        );
-    }
-    if from > 0 {
-        let before = from.saturating_sub(ROWS).to_string();
-        let values = [("data-table", table.name()), ("data-from", before.as_str())];
-        button(out, "btn ghost", "page", &values, &m::PROPERTY_ROWS_BEFORE);
-    }
+    turn_buttons(out, table.name(), from, all);
 }
 
 fn row(

@@ -1,5 +1,6 @@
 //! What a list of trees asks and says: the words of its problems, its columns, its rows and its counts.
 
+use super::phrase::first_of;
 use super::problem::problem_text;
 use crate::measure;
 use crate::words::m;
@@ -168,15 +169,10 @@ pub fn old_letters(words: &[String]) -> String {
 }
 
 fn counted_values(values: &[(String, usize)]) -> String {
-    let mut named: Vec<String> = values
+    let named = values
         .iter()
-        .take(MOST_NAMED)
-        .map(|(value, rows)| format!("{value} ({rows})"))
-        .collect();
-    if values.len() > MOST_NAMED {
-        named.push("…".to_owned());
-    }
-    named.join(", ")
+        .map(|(value, rows)| format!("{value} ({rows})"));
+    first_of(named, MOST_NAMED, ", ")
 }
 
 /// A question about a column or the file.
@@ -304,17 +300,9 @@ pub fn outcome(outcome: Option<Outcome>, trees: u64) -> String {
 /// Rows that share a problem.
 #[must_use]
 pub fn group(rows: &[u64], what: &str) -> String {
-    let mut which: Vec<String> = rows
-        .iter()
-        .take(MOST_NAMED)
-        .map(ToString::to_string)
-        .collect();
-    if rows.len() > MOST_NAMED {
-        which.push("…".to_owned());
-    }
     m::list_group(m::ListGroup {
         rows: rows.len().to_string(),
         what,
-        which: which.join(", "),
+        which: first_of(rows, MOST_NAMED, ", "),
     })
 }

@@ -111,6 +111,16 @@ pub fn joined_by(words: &[impl AsRef<str>], sign: &str) -> String {
     text
 }
 
+/// The first of some names with a sign between them; that there are more is shown by "…".
+pub fn first_of(names: impl IntoIterator<Item = impl ToString>, most: usize, sign: &str) -> String {
+    let mut names = names.into_iter().map(|name| name.to_string());
+    let mut first: Vec<String> = names.by_ref().take(most).collect();
+    if names.next().is_some() {
+        first.push("…".to_owned());
+    }
+    joined_by(&first, sign)
+}
+
 /// One more behind a comma.
 pub fn comma(first: String, last: &str) -> String {
     m::measure_comma(m::MeasureComma { first, last })
@@ -136,6 +146,8 @@ mod tests {
         assert_eq!(super::row(&["a"]), "a");
         assert_eq!(super::row(&["a", "b", "c"]), "a, b and c");
         assert_eq!(super::either(&["a", "b"]), "a or b");
+        assert_eq!(super::first_of([7, 8], 2, ", "), "7, 8");
+        assert_eq!(super::first_of(["a", "b", "c"], 2, "; "), "a; b; …");
         assert_eq!(super::sentence("its bark"), "Its bark");
         assert_eq!(super::sentence("árbol"), "Árbol");
     }

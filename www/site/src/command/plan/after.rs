@@ -1,6 +1,7 @@
 //! What was found at visits, on the command line: read, told in sentences, and what is wrong with it.
 
 use super::read_file;
+use super::sentences::first_tags;
 use crate::{args, terminal};
 use anyhow::Result;
 use calc::models::at_visit::{Act, NoAdvice};
@@ -14,9 +15,6 @@ use calc_view::plan::asked::Asked;
 use calc_view::plan::read::{JudgedTrees, ReadList};
 use calc_view::words::{list as words, m, phrase};
 use std::collections::BTreeMap;
-
-/// So many tags are named.
-const TAGS: usize = 6;
 
 /// What was found; none where the file holds nothing of it, which is told. With the crew's own rate the trees are judged
 /// anew.
@@ -100,7 +98,7 @@ pub(super) fn sentences(after: &AfterWork, used: bool) -> String {
             lines.push(m::after_act(m::AfterAct {
                 act: m::visits_act_now(*act),
                 trees: tags.len().to_string(),
-                tags: &first(&tags),
+                tags: &first_tags(tags.iter().copied()),
             }));
         }
     }
@@ -110,7 +108,10 @@ pub(super) fn sentences(after: &AfterWork, used: bool) -> String {
         .map(|it| it.tree_id.as_str())
         .collect();
     if !stopped.is_empty() {
-        lines.push(m::after_stopped(stopped.len().to_string(), first(&stopped)));
+        lines.push(m::after_stopped(
+            stopped.len().to_string(),
+            first_tags(stopped.iter().copied()),
+        ));
     }
     let seen = after.kill_rates.iter().filter(|rate| rate.dead.of > 0);
     lines.extend(seen.map(kill_rate));
@@ -160,14 +161,6 @@ pub(super) fn sentences(after: &AfterWork, used: bool) -> String {
         }
     }
     lines.join("\n") + "\n"
-}
-
-fn first(tags: &[&str]) -> String {
-    let mut first: Vec<&str> = tags.iter().copied().take(TAGS).collect();
-    if tags.len() > TAGS {
-        first.push("…");
-    }
-    first.join(", ")
 }
 
 /// 31 % (26 to 37 %).

@@ -11,6 +11,7 @@ use calc_view::plan::paper::counted;
 use calc_view::plan::read::ReadList;
 use calc_view::plan::screen::hit::{ToAsk, UnitToAsk};
 use calc_view::words::m;
+use calc_view::words::phrase::first_of;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use std::path::Path;
@@ -18,8 +19,6 @@ use std::path::Path;
 /// So many days are named where no tree can be ringed on those that were.
 const NEAREST: usize = 3;
 
-/// A fresh plan that is worth more by this many per cent is told.
-const FRESH: f64 = 1.0;
 /// So many tags are named.
 const TAGS: usize = 6;
 
@@ -53,7 +52,7 @@ pub(super) fn of(
             0 => m::PLAN_KEPT_ALL.into(),
             trees => m::plan_moved(trees.to_string(), which),
         });
-        if let Some(percent) = made.fresh_percent.filter(|percent| *percent > FRESH) {
+        if let Some(percent) = made.fresh_percent {
             lines.push(m::plan_fresh(fixed(percent, 1)));
         }
     }
@@ -128,13 +127,9 @@ fn under_crowns(unit: &UnitOf) -> Option<String> {
     })
 }
 
-/// The first of some tags; that there are more is said.
-fn first_tags<'t>(tags: impl Iterator<Item = &'t str>) -> String {
-    let mut first: Vec<&str> = tags.take(TAGS + 1).collect();
-    if first.len() > TAGS {
-        first[TAGS] = "…";
-    }
-    first.join(", ")
+/// The first of some tags; that there are more is shown.
+pub(super) fn first_tags<'t>(tags: impl Iterator<Item = &'t str>) -> String {
+    first_of(tags, TAGS, ", ")
 }
 
 /// Why nothing was planned, and the days on which most trees could be.
