@@ -15,6 +15,13 @@ pub(crate) fn spellings(cell: &str) -> Vec<String> {
     vec![format!("{before} {after}"), format!("{inside} {after}")]
 }
 
+/// The first of them; of a single word before a bracket that word, where the cell is known to name one species.
+pub(crate) fn first_spelling(cell: &str) -> String {
+    let before = cell.split(" (").next().unwrap_or(cell);
+    let first = spellings(cell).into_iter().next();
+    first.unwrap_or_else(|| before.to_owned())
+}
+
 /// First letter in capitals; the rest as written.
 pub(crate) fn title(name: &str) -> String {
     let name = name.trim();

@@ -5,7 +5,7 @@ use super::bark_and_height;
 use super::cells::{List, keep};
 use super::curves::{self, CurveRow};
 use super::leaf_marks;
-use super::names::{Collected, spellings, title};
+use super::names::{Collected, first_spelling, spellings, title};
 use super::sources::Sources;
 use super::species_tables::{
     BarkRow, DurabilityRow, JoinRow, Mark, MarksRow, MatureRow, Origin, RangeRow, ResponseRow,
@@ -522,8 +522,8 @@ fn look_alikes(row: &RowAt<MarksRow>, tables: &Tables) -> Result<&'static [LookA
     Ok(alike.leak())
 }
 
-/// The common name of a look-alike: as the species is shown here, else as the large bark table or our own list names
-/// it. Empty where none does.
+/// The common name of a look-alike: the first that the species is shown by here, else as the large bark table or our own
+/// list names it. Empty where none does.
 fn alike_name(scientific: &str, tables: &Tables) -> String {
     let bark = find(&tables.bark, |row| row.scientific_name == scientific);
     let all_bark = find(&tables.all_bark, |row| row.scientific_name == scientific);
@@ -531,9 +531,7 @@ fn alike_name(scientific: &str, tables: &Tables) -> String {
     let name = bark.map(|row| &row.common_name);
     let name = name.or(all_bark.map(|row| &row.common_name));
     let name = name.or(own.map(|row| &row.name));
-    name.map_or_else(String::new, |name| {
-        title(name.split(" (").next().unwrap_or(name))
-    })
+    name.map_or_else(String::new, |name| title(&first_spelling(name)))
 }
 
 /// The marks of a species, then its own least width.
