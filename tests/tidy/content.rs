@@ -64,7 +64,7 @@ const NO_GRADE: &[(&str, &str)] = &[
     ),
     (
         "rules/key.csv",
-        "questions, no values; the marks they ask for are graded",
+        "questions; where an answer ends is our own cut, the marks it asks for are graded",
     ),
     (
         "rules/list_headers.csv",
