@@ -4,7 +4,7 @@ use crate::browser::in_browser;
 use crate::narrow::expect_no_sideways_scroll_at;
 use crate::site::Server;
 
-/// The ids of the steps that show, and whether any script of the page's own is needed for them.
+/// The ids of the steps that show.
 const SHOWN: &str = "return [...document.querySelectorAll('.step')].filter((it) => it.checkVisibility()).map((it) => it.id);";
 
 #[test]

@@ -106,6 +106,13 @@ impl<'a> Page<'a> {
     pub fn p_class(&mut self, class: &str, text: impl Wording) {
         self.leaf_class("p", class, text);
     }
+    /// The scientific name of a tree.
+    pub fn latin(&mut self, scientific: &str) {
+        self.open("i");
+        self.attr("lang", "la");
+        self.text(scientific);
+        self.close();
+    }
     /// Closes two elements.
     pub fn close_two(&mut self) {
         self.close_all(2);

@@ -222,10 +222,7 @@ pub fn look_alike(out: &mut Page<'_>, it: &LookAlike) {
         out.leaf("b", words::phrase::sentence(&name));
         out.text(" ");
     }
-    out.open("i");
-    out.attr("lang", "la");
-    out.text(it.scientific);
-    out.close();
+    out.latin(it.scientific);
     if it.native {
         out.text(m::CONFIDENCE_NATIVE);
     }

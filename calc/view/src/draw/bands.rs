@@ -1,5 +1,6 @@
 //! The best days of several bands of states on one year: a row each, under a scale of months.
 
+use super::MONTHS;
 use super::pen::{Anchor, Pen};
 use crate::out::Out;
 
@@ -9,10 +10,6 @@ const DAY: f64 = 0.9;
 /// Height of the scale, and of a row.
 const TOP: f64 = 26.0;
 const ROW: f64 = 30.0;
-/// Days of the year before each month, and of the whole.
-const BEFORE: [f64; 13] = [
-    0.0, 31.0, 59.0, 90.0, 120.0, 151.0, 181.0, 212.0, 243.0, 273.0, 304.0, 334.0, 365.0,
-];
 
 /// Draws them: the name of each row with the first and the last day of the year that it is good on; the months in short. `says`
 /// is the name for those who do not see it: the days stand in the table below.
@@ -22,10 +19,11 @@ pub fn bands(out: &mut dyn Out, rows: &[(String, [u32; 2])], months: &[String], 
     let width = x(365.0) + 2.0;
     let foot = TOP + ROW * rows.len() as f64;
     pen.svg("d", width, foot + 2.0, says);
-    for (at, month) in months.iter().enumerate().take(12) {
-        pen.line("s1", x(BEFORE[at]), TOP - 6.0, x(BEFORE[at]), foot);
+    for (ends, month) in MONTHS.windows(2).zip(months) {
+        let (from, to) = (x(ends[0]), x(ends[1]));
+        pen.line("s1", from, TOP - 6.0, from, foot);
         let letter: String = month.chars().take(1).collect();
-        let middle = (x(BEFORE[at]) + x(BEFORE[at + 1])) / 2.0;
+        let middle = (from + to) / 2.0;
         pen.text(middle, TOP - 8.0, 14.0, "", Anchor::Middle, &letter);
     }
     pen.line("s", x(0.0), TOP, x(365.0), TOP);

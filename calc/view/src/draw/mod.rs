@@ -46,6 +46,11 @@ pub(crate) mod tape;
 pub mod tree;
 mod wobble;
 
+/// First day of each month, counted from zero, and the end of the year.
+pub(crate) const MONTHS: [f64; 13] = [
+    0.0, 31.0, 59.0, 90.0, 120.0, 151.0, 181.0, 212.0, 243.0, 273.0, 304.0, 334.0, 365.0,
+];
+
 /// One reading worded in both systems: `"14½ in"` and `"37 cm"`.
 #[derive(Clone, Copy, Default)]
 pub struct Reading<'a> {

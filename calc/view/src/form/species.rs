@@ -103,10 +103,8 @@ pub(super) fn list(view: &View<'_>, out: &mut Page<'_>) {
                 out.text(alias);
                 out.text(", ");
             }
-            out.open("i");
-            out.attr("lang", "la");
-            out.text(species.scientific);
-            out.close_two();
+            out.latin(species.scientific);
+            out.close();
         });
     }
     for tree in others {
@@ -173,10 +171,8 @@ fn other(view: &View<'_>, out: &mut Page<'_>, tree: &'static OtherTree) {
             out.text(sentence(tree.names[0]));
             out.open("small");
             out.text(m::FORM_NOT_LISTED);
-            out.open("i");
-            out.attr("lang", "la");
-            out.text(tree.scientific);
-            out.close_two();
+            out.latin(tree.scientific);
+            out.close();
         },
     );
     out.p_class("hint", not_listed(&NotListed::of(tree, region)));

@@ -11,7 +11,8 @@ use serde::Deserialize;
 use std::collections::BTreeMap;
 use std::path::Path;
 
-const FILE: &str = "content/evidence/leaf_marks.csv";
+/// The table.
+pub(crate) const FILE: &str = "content/evidence/leaf_marks.csv";
 
 /// A row as it stands, the columns that are drawn.
 #[derive(Deserialize)]
@@ -53,7 +54,7 @@ fn first(cell: &str) -> &str {
 }
 
 /// `5-9` or `3`: from, to.
-fn range(cell: &str) -> Option<[f64; 2]> {
+pub(crate) fn range(cell: &str) -> Option<[f64; 2]> {
     let (from, to) = cell.split_once('-').unwrap_or((cell, cell));
     Some([from.parse().ok()?, to.parse().ok()?])
 }

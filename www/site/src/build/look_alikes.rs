@@ -1,7 +1,6 @@
 //! What a species is mistaken for, beside each other: a drawing of each that has marks, and the mark that tells it apart. Native
 //! ones stand first, since killing one by mistake is the worst error.
 
-use calc::terms::leaf::LeafKind;
 use calc::terms::species::{LookAlike, Species};
 use calc_view::answer::look_alike;
 use calc_view::draw::plate::{self, Marks};
@@ -34,11 +33,9 @@ fn list(out: &mut Page<'_>, alike: &[&LookAlike], all: &BTreeMap<String, Marks>)
         out.open("li");
         if let Some(marks) = all.get(it.scientific) {
             // Of many leaflets each weighs as much as a leaf: such a tree shows its fruit.
-            match marks.kind {
-                LeafKind::Trifoliate | LeafKind::Pinnate | LeafKind::Bipinnate => {
-                    plate::fruit(out.sink(), marks, "");
-                }
-                _ => plate::leaf(out.sink(), marks, ""),
+            match marks.is_compound() {
+                true => plate::fruit(out.sink(), marks, ""),
+                false => plate::leaf(out.sink(), marks, ""),
             }
         }
         out.open("div");

@@ -48,7 +48,8 @@ pub(crate) struct Native {
     pub(crate) places: usize,
     /// Whether a range map says so too; else the list alone, which counts planted ones.
     pub(crate) mapped: bool,
-    light_and_water: (String, String),
+    light: String,
+    water: String,
     /// Of 100 branches looked at, how many had a caterpillar.
     pub(crate) branches: Option<f64>,
     /// Kinds of moths and butterflies whose caterpillars feed on its genus.
@@ -92,7 +93,8 @@ impl Natives {
                 places: places.iter().flat_map(|it| it.split_whitespace()).count(),
                 mapped: row.native_basis != "PLANTS_ONLY",
                 shrub: row.form == "shrub",
-                light_and_water: (row.shade_tolerance, row.moisture_use),
+                light: row.shade_tolerance,
+                water: row.moisture_use,
                 name: row.common_name.leak(),
                 scientific: row.scientific_name.leak(),
             }
@@ -121,7 +123,8 @@ impl Natives {
             return None;
         }
         let same = |native: &&Native| {
-            native.light_and_water == (site.light.clone(), site.water.clone())
+            native.light == site.light
+                && native.water == site.water
                 && native.scientific != scientific
         };
         let mut same: Vec<&Native> = self.all.iter().filter(same).collect();
@@ -152,8 +155,8 @@ mod tests {
             assert!(chosen.len() <= SHOWN, "{}", species.name);
             for native in chosen {
                 assert_ne!(native.scientific, species.scientific);
-                let row = (site.light.clone(), site.water.clone());
-                assert_eq!(native.light_and_water, row, "{}", species.name);
+                assert_eq!(native.light, site.light, "{}", species.name);
+                assert_eq!(native.water, site.water, "{}", species.name);
                 assert!(native.places > 0, "{}", native.scientific);
             }
         }

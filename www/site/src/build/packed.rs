@@ -146,6 +146,21 @@ pub(crate) fn pack(texts: &[Text<'_>], kept: &Path) -> Vec<[Option<Vec<u8>>; WAY
     texts.iter().map(of).collect()
 }
 
+/// Checks that a page of which only the body is at hand weighs no more than any page without the calculator may.
+#[cfg(test)]
+pub(crate) fn expect_light(what: &str, body: &str) -> std::io::Result<()> {
+    /// Packed bytes of a page.
+    const MOST: usize = 60_000;
+    /// Its head and its foot are less.
+    const AROUND: usize = 2_000;
+    let mut packer = GzEncoder::new(Vec::new(), Compression::new(6));
+    packer.write_all(body.as_bytes())?;
+    let bytes = packer.finish()?.len();
+    println!("{what}: {} bytes, {bytes} packed", body.len());
+    assert!(bytes + AROUND <= MOST, "{what}: {bytes} bytes packed");
+    Ok(())
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

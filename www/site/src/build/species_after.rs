@@ -2,15 +2,13 @@
 
 use super::natives::{Native, Natives};
 use super::species_pages::fold;
-use calc::terms::quantity::Units;
+use calc::terms::quantity::{MM_PER_IN, Units};
 use calc::terms::species::Species;
 use calc_view::page::Page;
 use calc_view::words::gap::other_tree;
 use calc_view::words::{m, phrase};
 use calc_view::{measure, words};
 
-/// Inches to millimetres.
-const INCH: f64 = 25.4;
 /// The sources of natives and caterpillars.
 const SOURCES: [&str; 4] = ["NAT01", "NAT02", "NAT03", "NAT04"];
 
@@ -34,7 +32,7 @@ pub(super) fn cut(out: &mut Page<'_>, species: &Species, units: Units) {
             let (low, high) = shares.fold((1.0_f64, 0.0_f64), |(low, high), share| {
                 (low.min(share), high.max(share))
             });
-            let across = measure::size(inches * INCH);
+            let across = measure::size(inches * MM_PER_IN);
             out.cell(across.first(units));
             out.cell(m::species_one_stumps_of(words::phrase::percents(low, high)));
         }
@@ -69,10 +67,7 @@ pub(super) fn follows(out: &mut Page<'_>, species: &Species, natives: &Natives, 
         out.open("li");
         out.leaf("b", phrase::sentence(&name(native)));
         out.text(" ");
-        out.open("i");
-        out.attr("lang", "la");
-        out.text(native.scientific);
-        out.close();
+        out.latin(native.scientific);
         out.text(". ");
         out.text(match (native.mapped, native.shrub) {
             (true, false) => m::species_one_native_tree(native.places),

@@ -193,7 +193,7 @@ fn row(out: &mut Page<'_>, base: &str, line: &Line) {
     out.leaf("b", line.name);
     if !species.unknown {
         out.text(" ");
-        latin(out, species);
+        out.latin(species.scientific);
     }
     out.close();
     out.open_class("span", "suits");
@@ -248,13 +248,6 @@ fn row(out: &mut Page<'_>, base: &str, line: &Line) {
         out.close_two();
     }
     out.close_two();
-}
-
-pub(super) fn latin(out: &mut Page<'_>, species: &Species) {
-    out.open("i");
-    out.attr("lang", "la");
-    out.text(species.scientific);
-    out.close();
 }
 
 fn sign(suits: Suitability) -> Glyph {

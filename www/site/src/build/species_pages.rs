@@ -83,6 +83,17 @@ pub(crate) fn folder(species: &Species) -> String {
     format!("species/{}/", words.join("-"))
 }
 
+/// A link to the page of a species, by its name.
+pub(super) fn link(out: &mut Page<'_>, species: &Species, home: &str) {
+    out.open("b");
+    out.open("a");
+    out.attr("href", &format!("{home}{}", folder(species)));
+    out.text(phrase::sentence(phrase::tree(species)));
+    out.close_two();
+    out.text(" ");
+    out.latin(species.scientific);
+}
+
 impl Facts {
     fn of(species: &'static Species, marks: Marks) -> Result<Self> {
         // The parts in words speak of the middle size, and of what would change its answer.
@@ -187,8 +198,7 @@ pub(crate) fn body(
     head(out, facts, home);
     know(out, facts, home, all);
     let (question, answer) = facts.middle();
-    let bands = bands_of(facts);
-    let when = |out: &mut Page<'_>| when(out, facts, &bands);
+    let when = |out: &mut Page<'_>| when(out, facts);
     let when: Option<&dyn Fn(&mut Page<'_>)> = is_ringed(facts).then_some(&when);
     answer::species::parts(
         out.sink(),
@@ -221,7 +231,7 @@ fn head(out: &mut Page<'_>, facts: &Facts, home: &str) {
     out.open("div");
     out.leaf("h1", phrase::sentence(name));
     out.open_class("p", "lede");
-    species_list::latin(out, species);
+    out.latin(species.scientific);
     out.text(". ");
     out.text(phrase::sentence(&species_list::after(species)));
     out.text(".");
@@ -292,10 +302,7 @@ fn know(out: &mut Page<'_>, facts: &Facts, home: &str, all: &BTreeMap<String, Ma
     match &facts.marks {
         Some(marks) => {
             out.open_class("div", "plates");
-            let twig = matches!(
-                marks.kind,
-                LeafKind::Simple | LeafKind::Trifoliate | LeafKind::Pinnate | LeafKind::Bipinnate
-            );
+            let twig = marks.kind == LeafKind::Simple || marks.is_compound();
             type Plate = fn(&mut dyn calc_view::out::Out, &Marks, &str);
             let plates: [(Plate, calc_view::words::Word, bool); 4] = [
                 (plate::leaf, m::SPECIES_ONE_LEAF, true),
@@ -360,37 +367,26 @@ fn in_two(length: &measure::Both, question: &Question) -> String {
 /// Ring, minutes and dangerous ground of five trunks; where none is ringed, that once, and the ground.
 fn wide(out: &mut Page<'_>, facts: &Facts) {
     section(out, "wide", m::SPECIES_ONE_WIDE.as_ref());
-    let is_ringed = |answer: &Answer| shown(answer).headline_method == Method::BarkRing;
-    let rings = facts.sizes.iter().any(|(_, answer)| is_ringed(answer));
+    let method = |answer: &Answer| shown(answer).headline_method;
+    let methods: Vec<Method> = facts.sizes.iter().map(|(_, it)| method(it)).collect();
+    let rings = methods.contains(&Method::BarkRing);
+    let same = methods.iter().all(|it| *it == methods[0]);
     let mut heads = vec![m::SPECIES_ONE_ACROSS];
     if rings {
         heads.extend([m::SPECIES_ONE_RING, m::SPECIES_ONE_MINUTES]);
+    } else if same {
+        let method = m::method_method(methods[0]);
+        out.p(phrase::sentence(&m::species_one_no_ring(method)) + ".");
     } else {
         heads.push(m::SPECIES_ONE_INSTEAD);
     }
     heads.push(m::SPECIES_ONE_ZONE);
-    let heads: Vec<String> = heads.iter().map(ToString::to_string).collect();
-    let methods = facts.sizes.iter();
-    let methods: Vec<Method> = methods
-        .map(|(_, answer)| shown(answer).headline_method)
-        .collect();
-    let one = methods.iter().all(|it| *it == methods[0]) && !rings;
-    if one {
-        let method = m::method_method(methods[0]);
-        out.p(phrase::sentence(&m::species_one_no_ring(method)) + ".");
-    }
-    let shown_heads: Vec<&String> = heads
-        .iter()
-        .enumerate()
-        .filter(|(at, _)| !one || *at != 1)
-        .map(|(_, it)| it)
-        .collect();
-    table(out, facts, &m::SPECIES_ONE_WIDE, &shown_heads);
+    table(out, facts, &m::SPECIES_ONE_WIDE, &heads);
     for (question, answer) in &facts.sizes {
         out.cell(size(question));
         let shown = shown(answer);
-        let ring = ring_of(shown).filter(|_| is_ringed(answer));
-        if !one {
+        let ring = ring_of(shown).filter(|_| method(answer) == Method::BarkRing);
+        if rings || !same {
             out.cell(match ring {
                 Some(ring) => in_two(&measure::ring(ring.better_mm), question),
                 None if rings => {
@@ -484,23 +480,15 @@ fn outcomes(
     out.close();
 }
 
-/// Bands of spring; none for a tree without a date model.
-fn bands_of(facts: &Facts) -> Vec<Band> {
-    if is_ringed(facts) {
-        bands(&facts.states)
-    } else {
-        Vec::new()
-    }
-}
-
 /// Whether a ring is cut: where none is, no bark has to slip.
 fn is_ringed(facts: &Facts) -> bool {
     facts.middle().1.headline_method == Method::BarkRing || is_clone(&facts.sizes)
 }
 
-/// The best days by bands of spring on a year, and folded the states of each.
-fn when(out: &mut Page<'_>, facts: &Facts, bands: &[Band]) {
+/// The best days by bands of spring on a year, and folded the states of each; none for a tree without a date model.
+fn when(out: &mut Page<'_>, facts: &Facts) {
     section(out, "bands", m::SPECIES_ONE_BY_STATE.as_ref());
+    let bands = bands(&facts.states);
     let (Some(first), Some(last)) = (bands.first(), bands.last()) else {
         out.p(m::SPECIES_ONE_NO_BANDS);
         out.close();
@@ -514,7 +502,7 @@ fn when(out: &mut Page<'_>, facts: &Facts, bands: &[Band]) {
     });
     let months: Vec<String> = m::MEASURE_MONTHS.split(' ').map(phrase::sentence).collect();
     let drawn: Vec<(String, [u32; 2])> = (1..)
-        .zip(bands)
+        .zip(&bands)
         .map(|(at, band)| {
             let days = |day: NaiveDate| day.ordinal();
             (at.to_string(), [days(band.from), days(band.to)])
@@ -532,7 +520,7 @@ fn when(out: &mut Page<'_>, facts: &Facts, bands: &[Band]) {
     ];
     let heads = heads.map(|head| head.to_string());
     table(out, facts, &m::SPECIES_ONE_BY_STATE, &heads);
-    for (at, band) in (1..).zip(bands) {
+    for (at, band) in (1..).zip(&bands) {
         out.cell(at.to_string());
         out.cell(measure::days(band.from, band.to));
         let names: Vec<&str> = band
@@ -568,11 +556,7 @@ fn bands(states: &[(&'static str, NaiveDate, NaiveDate)]) -> Vec<Band> {
     let pieces = states.chunk_by(|(_, a, _), (_, b, _)| piece(*a) == piece(*b));
     pieces
         .map(|states| Band {
-            from: states
-                .iter()
-                .map(|(_, from, _)| *from)
-                .min()
-                .unwrap_or(*first),
+            from: states[0].1,
             to: states.iter().map(|(_, _, to)| *to).max().unwrap_or(*last),
             states: states.iter().map(|(code, _, _)| *code).collect(),
         })

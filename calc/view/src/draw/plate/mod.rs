@@ -30,7 +30,7 @@ use calc::terms::leaf::{
 };
 
 /// Width and height of every plate.
-pub(crate) const SIZE: [f64; 2] = [360.0, 372.0];
+pub const SIZE: [f64; 2] = [360.0, 372.0];
 
 /// The marks of one tree that are drawn. Where a table has two words for one mark, the first is drawn.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -64,8 +64,18 @@ pub struct Marks {
 }
 
 impl Marks {
+    /// Whether a leaf is made of leaflets.
+    #[must_use]
+    pub fn is_compound(&self) -> bool {
+        matches!(
+            self.kind,
+            LeafKind::Trifoliate | LeafKind::Pinnate | LeafKind::Bipinnate
+        )
+    }
+
     /// One leaflet of a compound leaf, as a leaf of its own.
-    fn leaflet(&self) -> Self {
+    #[must_use]
+    pub fn leaflet(&self) -> Self {
         Self {
             kind: LeafKind::Simple,
             lobes: (Lobing::None, 0.0),

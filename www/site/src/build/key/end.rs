@@ -44,7 +44,7 @@ pub(crate) fn words(column: &str, word: &str) -> String {
 }
 
 /// A mark of a tree in words, `a or b` where either occurs; nothing where none is known.
-pub(crate) fn mark(tree: &Tree, column: &str, name: &str) -> Option<String> {
+fn mark(tree: &Tree, column: &str, name: &str) -> Option<String> {
     let said: Vec<String> = tree
         .words(column)
         // `palmate 3-5`: the count is left out.
@@ -55,6 +55,18 @@ pub(crate) fn mark(tree: &Tree, column: &str, name: &str) -> Option<String> {
         .map(|word| words(name, word))
         .collect();
     (!said.is_empty()).then(|| phrase::either(&said))
+}
+
+/// The same, with a star where it is only remembered.
+pub(crate) fn starred(tree: &Tree, column: &str, name: &str) -> Option<String> {
+    let star = if tree.was_read(column) { "" } else { "*" };
+    Some(mark(tree, column, name)? + star)
+}
+
+/// The same behind what it is a mark of: `Edge: small teeth*`.
+pub(crate) fn labelled(tree: &Tree, column: &str, name: &str) -> Option<String> {
+    let said = starred(tree, column, name)?;
+    Some(format!("{}: {said}", m::leaf_mark_of(name)?.text()))
 }
 
 fn species(tree: &Tree) -> Option<&'static Species> {
@@ -129,21 +141,13 @@ pub(super) fn trees(
         drawing(out, tree);
         out.open("div");
         out.open("p");
-        out.open("b");
         if let Some(species) = species(tree) {
-            out.open("a");
-            out.attr("href", &format!("{home}{}", species_pages::folder(species)));
-            out.text(phrase::sentence(&name(tree)));
-            out.close();
+            species_pages::link(out, species, home);
         } else {
-            out.text(phrase::sentence(&name(tree)));
+            out.leaf("b", phrase::sentence(&name(tree)));
+            out.text(" ");
+            out.latin(&tree.scientific);
         }
-        out.close();
-        out.text(" ");
-        out.open("i");
-        out.attr("lang", "la");
-        out.text(tree.scientific.as_str());
-        out.close();
         if tree.native {
             out.text(m::CONFIDENCE_NATIVE);
         }
@@ -156,12 +160,8 @@ pub(super) fn trees(
             out.text(".");
             out.close();
         }
-        let marks = differing.iter().filter_map(|(column, name)| {
-            let said = mark(tree, column, name)?;
-            let of = m::leaf_mark_of(name)?;
-            let star = if tree.was_read(column) { "" } else { "*" };
-            Some(format!("{}: {said}{star}", of.text()))
-        });
+        let marks = differing.iter();
+        let marks = marks.filter_map(|(column, name)| labelled(tree, column, name));
         let marks: Vec<String> = marks.collect();
         remembered |= marks.iter().any(|it| it.ends_with('*'));
         if !marks.is_empty() {

@@ -9,7 +9,7 @@ mod page;
 mod steps;
 mod table;
 
-pub(crate) use end::mark;
+pub(crate) use end::{labelled, starred};
 pub(crate) use page::{Key, first, one};
 
 #[cfg(test)]

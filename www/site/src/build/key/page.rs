@@ -127,22 +127,16 @@ impl Key {
 /// The kinds of leaf that stand so on some tree.
 fn kinds(known: &Known, arrangement: &str) -> Vec<&'static str> {
     let kinds = LeafKind::ALL.iter().map(|kind| kind.word());
-    let some = |kind: &&str| {
-        known.trees.iter().any(|tree| {
-            tree.words("arrangement").any(|it| it == arrangement)
-                && tree.words("kind").any(|it| it == *kind)
-        })
-    };
+    let some = |kind: &&str| known.trees.iter().any(|it| it.bears(arrangement, kind));
     kinds.filter(some).collect()
 }
 
 /// The same with one blade for its leaflets: what is asked shows on one of them, and a hundred weigh much.
 fn one_blade(marks: &Marks) -> Marks {
-    let kind = match marks.kind {
-        LeafKind::Trifoliate | LeafKind::Pinnate | LeafKind::Bipinnate => LeafKind::Simple,
-        kind => kind,
-    };
-    Marks { kind, ..*marks }
+    match marks.is_compound() {
+        true => marks.leaflet(),
+        false => *marks,
+    }
 }
 
 /// Draws a plate, or what stands in it for others to use.
@@ -191,7 +185,8 @@ fn shown(out: &mut Page<'_>, id: &str) {
     let out = out.sink();
     out.open("svg");
     out.attr("class", "d");
-    out.attr("viewBox", "0 0 360 372");
+    let [width, height] = plate::SIZE;
+    out.attr("viewBox", &format!("0 0 {width} {height}"));
     out.attr("aria-hidden", "true");
     out.open("use");
     out.attr("href", &format!("#{id}"));
@@ -261,12 +256,7 @@ pub(crate) fn first(key: &Key, home: &str) -> Result<String> {
 
 /// The marks that stand for a pair: those of a tree without lobes, a listed one if there is one that has no other pair.
 fn example(key: &Key, page: &OnePage) -> Result<Marks> {
-    let has = |tree: &Tree, column: &str, word: &str| tree.words(column).any(|it| it == word);
-    let fits = |tree: &&Tree| {
-        has(tree, "arrangement", page.arrangement)
-            && has(tree, "kind", page.kind)
-            && has(tree, "lobes", "none")
-    };
+    let fits = |tree: &&Tree| tree.bears(page.arrangement, page.kind) && tree.has("lobes", "none");
     let worth = |tree: &&Tree| {
         let first = tree.words("arrangement").next() == Some(page.arrangement);
         u8::from(!tree.listed) + 2 * u8::from(!first)

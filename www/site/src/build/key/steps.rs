@@ -51,10 +51,7 @@ struct State {
 pub(crate) fn walk(known: &Known, arrangement: &str, kind: &str) -> Vec<Step> {
     let trees = known.trees.iter().enumerate();
     let left: Vec<usize> = trees
-        .filter(|(_, tree)| {
-            tree.words("arrangement").any(|it| it == arrangement)
-                && tree.words("kind").any(|it| it == kind)
-        })
+        .filter(|(_, tree)| tree.bears(arrangement, kind))
         .map(|(at, _)| at)
         .collect();
     let by_reading = left.iter().copied().filter(|at| {
@@ -72,12 +69,12 @@ pub(crate) fn walk(known: &Known, arrangement: &str, kind: &str) -> Vec<Step> {
         known,
         kind,
         numbers: BTreeMap::new(),
-        waiting: vec![first.clone()],
+        waiting: Vec::new(),
     };
-    walk.numbers.insert(first, 0);
+    walk.number(first);
     let mut steps = Vec::new();
-    while let Some(state) = walk.waiting.get(steps.len()).cloned() {
-        let step = walk.step(&state);
+    while let Some((state, question)) = walk.waiting.get(steps.len()).cloned() {
+        let step = walk.step(&state, question);
         steps.push(step);
     }
     steps
@@ -87,14 +84,15 @@ struct Walk<'k> {
     known: &'k Known,
     kind: &'k str,
     numbers: BTreeMap<State, usize>,
-    /// The state of each step, in order.
-    waiting: Vec<State>,
+    /// The state of each step, in order, and what is asked of it.
+    waiting: Vec<(State, Option<usize>)>,
 }
 
 impl Walk<'_> {
     /// The step of a state. Where nothing more is asked, it matters no longer how somebody came there.
     fn number(&mut self, mut state: State) -> usize {
-        if self.question(&state).is_none() {
+        let question = self.question(&state);
+        if question.is_none() {
             state.asked.clear();
             state.cant_tell = 0;
             state.ended = true;
@@ -106,7 +104,7 @@ impl Walk<'_> {
             return *known;
         }
         let number = self.waiting.len();
-        self.waiting.push(state.clone());
+        self.waiting.push((state.clone(), question));
         self.numbers.insert(state, number);
         number
     }
@@ -154,16 +152,14 @@ impl Walk<'_> {
 
     /// What is asked of a state; nothing where few trees are left, or no question parts them.
     fn question(&self, state: &State) -> Option<usize> {
-        let few = state.left.len() <= TOGETHER;
-        if few || state.ended {
-            None
-        } else {
-            self.next(state)
+        match state.left.len() <= TOGETHER {
+            true => None,
+            false => self.next(state),
         }
     }
 
-    fn step(&mut self, state: &State) -> Step {
-        let Some(question) = self.question(state) else {
+    fn step(&mut self, state: &State, question: Option<usize>) -> Step {
+        let Some(question) = question else {
             let named = matches!(&state.left[..], [one] if state.by_reading.contains(one));
             return Step::End {
                 left: state.left.clone(),

@@ -1,13 +1,14 @@
 //! What the key knows: every tree of `content/evidence/leaf_marks.csv`, and the questions of `content/rules/key.csv` with the
 //! marks that each answer stands for. The build of the tables has checked the cells of the former.
 
-use anyhow::{Context as _, Result, bail};
+use crate::build::leaf_marks::{self, range};
+use anyhow::{Result, bail};
 use calc_data::table::Table;
-use serde::Deserialize;
+use serde::de::Error as _;
+use serde::{Deserialize, Deserializer};
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 
-const TREES: &str = "content/evidence/leaf_marks.csv";
 const QUESTIONS: &str = "content/rules/key.csv";
 
 /// A tree with its cells as they stand.
@@ -41,6 +42,16 @@ impl Tree {
     pub(crate) fn words(&self, column: &str) -> impl Iterator<Item = &str> {
         let cell = self.cells.get(column).map_or("", String::as_str);
         cell.split('/').filter(|word| !word.is_empty())
+    }
+
+    /// Whether a word is one of a column's.
+    pub(crate) fn has(&self, column: &str, word: &str) -> bool {
+        self.words(column).any(|it| it == word)
+    }
+
+    /// Whether its leaves stand so and are of this kind, on some twigs at least.
+    pub(crate) fn bears(&self, arrangement: &str, kind: &str) -> bool {
+        self.has("arrangement", arrangement) && self.has("kind", kind)
     }
 
     /// Whether a column of it was read in a source; the rest is remembered.
@@ -79,9 +90,22 @@ struct Row {
     plate: Option<Plate>,
     answer: String,
     marks: String,
-    keeps: String,
-    hands: String,
+    #[serde(deserialize_with = "yes")]
+    keeps: bool,
+    #[serde(deserialize_with = "yes")]
+    hands: bool,
     drawn_as: String,
+}
+
+/// A cell that says `yes`, or nothing.
+fn yes<'de, D: Deserializer<'de>>(from: D) -> Result<bool, D::Error> {
+    match String::deserialize(from)?.as_str() {
+        "yes" => Ok(true),
+        "" => Ok(false),
+        other => Err(D::Error::custom(format!(
+            "\"{other}\" is not yes, or nothing"
+        ))),
+    }
 }
 
 /// An answer, and the words of the column that it stands for.
@@ -96,7 +120,7 @@ pub(crate) struct Answer {
 
 enum Marks {
     Words(Vec<String>),
-    Range(f64, f64),
+    Range([f64; 2]),
 }
 
 /// A question.
@@ -110,12 +134,6 @@ pub(crate) struct Question {
     pub(crate) answers: Vec<Answer>,
 }
 
-/// From, to: `3-9`, or one number.
-fn range(text: &str) -> Option<(f64, f64)> {
-    let (from, to) = text.split_once('-').unwrap_or((text, text));
-    Some((from.parse().ok()?, to.parse().ok()?))
-}
-
 impl Answer {
     /// Whether a tree has one of its marks.
     fn stands_for(&self, tree: &Tree, column: &str) -> bool {
@@ -125,8 +143,8 @@ impl Answer {
                 word.strip_prefix(mark.as_str())
                     .is_some_and(|rest| rest.is_empty() || range(rest.trim_start()).is_some())
             }),
-            Marks::Range(from, to) => {
-                range(word).is_some_and(|(low, high)| low <= *to && *from <= high)
+            Marks::Range([from, to]) => {
+                range(word).is_some_and(|[low, high]| low <= *to && *from <= high)
             }
         };
         tree.words(column).any(stands)
@@ -165,7 +183,7 @@ impl Known {
     /// With file and line: a table that can't be read, rows of one question that differ in what they say of it, a mark that
     /// no answer stands for.
     pub(crate) fn read(root: &Path) -> Result<Self> {
-        let rows = Table::<BTreeMap<String, String>>::read(root, TREES)?;
+        let rows = Table::<BTreeMap<String, String>>::read(root, leaf_marks::FILE)?;
         let trees = rows.rows.into_iter().map(|row| Tree::of(row.cells));
         let known = Self {
             trees: trees.collect(),
@@ -194,16 +212,15 @@ fn questions(root: &Path) -> Result<Vec<Question>> {
         let numbers = matches!(row.column.as_str(), "leaflets" | "length_cm");
         let marks = match numbers {
             true => {
-                let range = range(&row.marks).context("it is a range, as 3-9");
-                let (from, to) = range.map_err(|wrong| row.at.problem(wrong.to_string()))?;
-                Marks::Range(from, to)
+                let range = range(&row.marks);
+                Marks::Range(range.ok_or_else(|| row.at.problem("marks: it is a range, as 3-9"))?)
             }
             false => Marks::Words(row.marks.split(';').map(str::to_owned).collect()),
         };
         let answer = Answer {
             id: row.answer.clone(),
             marks,
-            keeps: row.keeps == "yes",
+            keeps: row.keeps,
             drawn_as: Some(row.drawn_as.clone()).filter(|name| !name.is_empty()),
         };
         match questions.last_mut().filter(|last| last.id == row.question) {
@@ -211,7 +228,7 @@ fn questions(root: &Path) -> Result<Vec<Question>> {
                 let same = last.column == row.column
                     && last.turn == row.turn
                     && last.plate == row.plate
-                    && last.hands == (row.hands == "yes");
+                    && last.hands == row.hands;
                 if !same {
                     let what = format!("question: {} is told otherwise above", row.question);
                     return Err(row.at.problem(what).into());
@@ -223,7 +240,7 @@ fn questions(root: &Path) -> Result<Vec<Question>> {
                 column: row.column.clone(),
                 turn: row.turn,
                 plate: row.plate,
-                hands: row.hands == "yes",
+                hands: row.hands,
                 answers: vec![answer],
             }),
         }

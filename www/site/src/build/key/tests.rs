@@ -2,13 +2,33 @@
 
 use super::page::{Key, OnePage, first, one};
 use super::steps::{CANT_TELL, Step};
+use super::table::Tree;
 use crate::build::languages;
+use crate::build::packed::expect_light;
 use crate::project;
 use anyhow::Result;
 use std::collections::BTreeSet;
 
 fn key() -> Result<Key> {
     Key::read(&project::root()?)
+}
+
+/// Every page of the key in the language in use, under its folder.
+fn pages(key: &Key) -> Result<Vec<(String, String)>> {
+    let mut pages = vec![("key/".to_owned(), first(key, "/")?)];
+    for page in &key.pages {
+        pages.push((page.folder(), one(key, page, "/")?));
+    }
+    Ok(pages)
+}
+
+/// Whether a page is for leaves that stand as a tree's do and are of its kind.
+fn is_for(page: &OnePage, tree: &Tree) -> bool {
+    let folder = page.folder();
+    tree.words("arrangement").any(|stand| {
+        let mut kinds = tree.words("kind");
+        kinds.any(|kind| folder == format!("key/{stand}-{kind}/"))
+    })
 }
 
 /// An answer on a way: the column it asks for, its question and answer among the known.
@@ -130,17 +150,7 @@ fn a_tree_goes_all_ways_that_its_own_marks_allow_and_stays_to_the_end() -> Resul
     let key = key()?;
     for page in &key.pages {
         for tree in 0..key.known().trees.len() {
-            let folder = page.folder();
-            let words = |column: &str| -> Vec<String> {
-                let words = key.known().trees[tree].words(column);
-                words.map(str::to_owned).collect()
-            };
-            let stands = words("arrangement").iter().any(|stand| {
-                words("kind")
-                    .iter()
-                    .any(|kind| folder == format!("key/{stand}-{kind}/"))
-            });
-            if stands {
+            if is_for(page, &key.known().trees[tree]) {
                 follow(&key, page, tree, 0, &mut BTreeSet::new());
             }
         }
@@ -159,13 +169,7 @@ fn a_tree_is_named_by_marks_that_were_read_alone() -> Result<()> {
             }
             let tree = &known.trees[left[0]];
             // Again from the start, but only by answers to what was read of it: nothing else is left.
-            let here = known.trees.iter().filter(|it| {
-                let folder = page.folder();
-                it.words("arrangement").any(|stand| {
-                    it.words("kind")
-                        .any(|kind| folder == format!("key/{stand}-{kind}/"))
-                })
-            });
+            let here = known.trees.iter().filter(|it| is_for(page, it));
             let by_reading = here.filter(|it| {
                 way.iter().all(|(question, answer)| {
                     let question = &known.questions[*question];
@@ -218,10 +222,7 @@ fn every_link_of_a_step_leads_somewhere_in_every_language() -> Result<()> {
     let key = key()?;
     for language in languages::all() {
         languages::speaking(language, || -> Result<()> {
-            let mut pages = vec![("key/".to_owned(), first(&key, "/")?)];
-            for page in &key.pages {
-                pages.push((page.folder(), one(&key, page, "/")?));
-            }
+            let pages = pages(&key)?;
             let folders: Vec<String> = pages
                 .iter()
                 .map(|(folder, _)| format!("/{folder}"))
@@ -247,27 +248,13 @@ fn every_link_of_a_step_leads_somewhere_in_every_language() -> Result<()> {
     Ok(())
 }
 
-/// Packed bytes of a page without the calculator.
-const MOST_BYTES: usize = 60_000;
-
 #[test]
 fn a_page_of_the_key_weighs_no_more_than_any_page_may() -> Result<()> {
-    use flate2::{Compression, write::GzEncoder};
-    use std::io::Write as _;
     let key = key()?;
     for language in languages::all() {
         languages::speaking(language, || -> Result<()> {
-            let mut pages = vec![("key/".to_owned(), first(&key, "/")?)];
-            for page in &key.pages {
-                pages.push((page.folder(), one(&key, page, "/")?));
-            }
-            for (folder, page) in pages {
-                let mut packed = GzEncoder::new(Vec::new(), Compression::new(6));
-                packed.write_all(page.as_bytes())?;
-                let bytes = packed.finish()?.len();
-                println!("{language} {folder}: {} bytes, {bytes} packed", page.len());
-                // Its head and its foot are less than 2 kB.
-                assert!(bytes + 2_000 <= MOST_BYTES, "{language} {folder}: {bytes}");
+            for (folder, page) in pages(&key)? {
+                expect_light(&format!("{language} {folder}"), &page)?;
             }
             Ok(())
         })?;

@@ -1,6 +1,7 @@
 //! Twelve months by their bark: four bands, a named lane for each rule, the notch at the day.
 
 use super::{Grip, Marked, NARROW, Strip, TOP};
+use crate::draw::MONTHS;
 use crate::draw::pen::{Anchor, halves, width};
 use crate::out::Out;
 
@@ -43,10 +44,6 @@ pub(in crate::answer::another) struct YearLabels<'a> {
     pub does_not_slip: &'a str,
 }
 
-/// First day of each month, counted from zero, and the end of the year.
-const MONTHS: [f64; 13] = [
-    0.0, 31.0, 59.0, 90.0, 120.0, 151.0, 181.0, 212.0, 243.0, 273.0, 304.0, 334.0, 365.0,
-];
 const SCALE: f64 = TOP + 24.0;
 const FOOT: f64 = SCALE + 42.0;
 /// Pixels of a lane: its name, its line.

@@ -4,6 +4,7 @@ mod visits;
 
 pub use self::visits::{VisitYear, VisitsLabels, visits};
 
+use crate::draw::MONTHS;
 use crate::draw::pen::{Anchor, D, Pen, sort, width};
 use crate::draw::tape::Tape;
 use crate::out::Out;
@@ -71,8 +72,6 @@ pub struct YearLabels<'a> {
     pub window_short: &'a str,
 }
 
-/// First day of each month, counted from zero, and the end of the year.
-const MONTHS: [u16; 13] = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334, 365];
 /// From the tape's upper edge: foot of the scale, foot of the bark lane, lower edge.
 const SCALE: f64 = 31.0;
 const BARK: f64 = 65.0;
@@ -83,7 +82,7 @@ struct TapeRow {
     x0: f64,
     x1: f64,
     /// The months as [`MONTHS`] has them, and the day behind the last.
-    months: &'static [u16],
+    months: &'static [f64],
     top: f64,
     font: f64,
 }
@@ -95,14 +94,12 @@ impl TapeRow {
         self.x0 + (day - from) / (to - from) * (self.x1 - self.x0)
     }
     fn ends(&self) -> (f64, f64) {
-        let day = |day: Option<&u16>| f64::from(day.copied().unwrap_or(0));
+        let day = |day: Option<&f64>| day.copied().unwrap_or(0.0);
         (day(self.months.first()), day(self.months.last()))
     }
     /// First day of each month and of the next, counted from zero.
     fn each_month(&self) -> impl Iterator<Item = (f64, f64)> {
-        let next = self.months.iter().skip(1);
-        let both = self.months.iter().zip(next);
-        both.map(|(from, to)| (f64::from(*from), f64::from(*to)))
+        self.months.windows(2).map(|ends| (ends[0], ends[1]))
     }
     /// The parts of spans that lie in this row, as x from and to; a span that wraps gives two.
     fn pieces(&self, spans: &[DaySpan]) -> Vec<[f64; 2]> {
@@ -146,7 +143,7 @@ pub fn year(out: &mut dyn Out, y: &YearTape<'_>, l: &YearLabels<'_>) {
     pen.svg("d wide", 720.0, end, l.aria);
     row(&mut pen, &wide, y, l, &l.months, l.window);
     pen.end();
-    let half = |months: &'static [u16], top: f64| TapeRow {
+    let half = |months: &'static [f64], top: f64| TapeRow {
         x0: 3.0,
         x1: 277.0,
         months,

@@ -1,6 +1,7 @@
 //! The years after the ring, with their visits.
 
-use super::{MONTHS, Pin, TapeRow, pins, pins_foot};
+use super::{Pin, TapeRow, pins, pins_foot};
+use crate::draw::MONTHS;
 use crate::draw::pen::{Anchor, D, Pen, width};
 use crate::draw::tape::Tape;
 use crate::out::Out;
@@ -85,7 +86,7 @@ fn year_of_visits(pen: &mut Pen<'_>, r: &TapeRow, y: &VisitYear, l: &VisitsLabel
     }
     for (m, day) in MONTHS.iter().enumerate().take(12).skip(1) {
         let tick = if m % 3 == 0 { "M##v12" } else { "M##v7" };
-        d.add(tick, &[r.x(f64::from(*day)), r.top]);
+        d.add(tick, &[r.x(*day), r.top]);
     }
     pen.path("s", &d.0);
     pen.text(r.x0 + 10.0, foot - 7.0, 16.0, "tb", Anchor::Start, &y.label);
