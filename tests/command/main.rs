@@ -6,6 +6,7 @@ mod plan;
 mod plan_files;
 mod plan_found;
 mod plan_land;
+mod plan_of_sample;
 mod plan_said;
 mod settings;
 

@@ -1,13 +1,11 @@
 //! The files of a plan of the sample property: names as they are fixed, maps read back by another library, and nothing
 //! of a column with people in any file that is handed on.
 
-use super::run;
+use super::plan_of_sample::planned_sample;
 use geojson::{FeatureCollection, GeoJson, GeometryValue, Position};
 use std::collections::BTreeSet;
 use std::fs;
-use std::path::{Path, PathBuf};
-
-const SAMPLE: &str = "content/sample/trees.csv";
+use std::path::Path;
 
 /// Names of property files: all there may be.
 const NAMES: [&str; 10] = [
@@ -22,21 +20,6 @@ const NAMES: [&str; 10] = [
     "trees-to-fix.csv",
     "trees.geojson",
 ];
-
-fn planned(name: &str, more: &[&str]) -> PathBuf {
-    let folder = Path::new(env!("CARGO_TARGET_TMPDIR"))
-        .join("files")
-        .join(name);
-    let _ = fs::remove_dir_all(&folder);
-    let out = folder.display().to_string();
-    let mut arguments = vec!["plan", SAMPLE, "--out", &out, "--region", "US-MA"];
-    arguments.extend(["--today", "2027-04-01", "--from", "2027-05-01"]);
-    arguments.extend(["--to", "2027-07-31", "--on", "sat"]);
-    arguments.extend(more);
-    let (code, printed, error) = run(&arguments, "");
-    assert_eq!(code, 0, "{printed}{error}");
-    folder
-}
 
 fn text(folder: &Path, name: &str) -> String {
     fs::read_to_string(folder.join(name)).unwrap_or_else(|error| panic!("{name}: {error}"))
@@ -71,7 +54,7 @@ fn metres(a: &Position, b: &Position) -> f64 {
 
 #[test]
 fn a_folder_holds_the_files_that_are_told_and_no_others() {
-    let folder = planned("names", &[]);
+    let folder = planned_sample("files-names", 2027, &[]).folder;
     let mut names: Vec<String> = fs::read_dir(&folder)
         .expect("a folder")
         .map(|entry| {

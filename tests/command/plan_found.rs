@@ -1,38 +1,10 @@
 //! `plan --found`: what was found at visits of the sample's trees, and how the next season's plan moves on by it.
 
-use super::run;
+use super::plan_of_sample::{bound_again, json, list, plan_of_sample, planned_sample};
 use serde_json::Value;
 use std::collections::BTreeMap;
 use std::fs;
-use std::path::{Path, PathBuf};
-
-const SAMPLE: &str = "content/sample/trees.csv";
-
-fn planned(name: &str, year: i32, more: &[&str]) -> (String, String, PathBuf) {
-    let folder = Path::new(env!("CARGO_TARGET_TMPDIR"))
-        .join("found")
-        .join(name);
-    let _ = fs::remove_dir_all(&folder);
-    let out = folder.display().to_string();
-    let [today, from, to] = ["04-01", "05-01", "07-31"].map(|day| format!("{year}-{day}"));
-    let mut arguments = vec![
-        "plan", SAMPLE, "--out", &out, "--region", "US-MA", "--on", "sat",
-    ];
-    arguments.extend(["--today", &today, "--from", &from, "--to", &to]);
-    arguments.extend(more);
-    let (code, printed, error) = run(&arguments, "");
-    assert_eq!(code, 0, "{printed}{error}");
-    (printed, error, folder)
-}
-
-fn json(folder: &Path) -> Value {
-    let text = fs::read_to_string(folder.join("plan.json")).expect("plan.json");
-    serde_json::from_str(&text).expect("JSON")
-}
-
-fn list(value: &Value) -> &[Value] {
-    value.as_array().expect("a list")
-}
+use std::path::Path;
 
 fn tree<'a>(plan: &'a Value, tag: &str) -> &'a Value {
     let mut trees = list(&plan["trees"]).iter();
@@ -85,8 +57,7 @@ fn of_species(plan: &Value, species: &str) -> Vec<(String, String)> {
 
 #[test]
 fn what_was_found_moves_the_plan_and_the_register_on() {
-    let (_, _, first) = planned("first", 2027, &[]);
-    let before = json(&first);
+    let before = json(&planned_sample("found-first", 2027, &[]).folder);
     assert!(before.get("after").is_none(), "nothing was found yet");
     let maples = of_species(&before, "Acer platanoides");
     assert!(maples.len() >= 16, "{}", maples.len());
@@ -114,8 +85,9 @@ fn what_was_found_moves_the_plan_and_the_register_on() {
         format!("{},2029-07-20,,,,,,", tag(8)),
     ]);
     let found = file("found.csv", &rows);
-    let (printed, error, folder) = planned("next", 2030, &["--found", &found]);
-    let plan = json(&folder);
+    let next = planned_sample("found-next", 2030, &["--found", &found]);
+    let (printed, error, folder) = (&next.printed, &next.error, &next.folder);
+    let plan = json(folder);
 
     // A ring that failed is planned again, in its window; what stands ringed is done; what is dead is dead.
     assert_eq!(tree(&plan, tag(0))["reason"], "planned");
@@ -128,7 +100,7 @@ fn what_was_found_moves_the_plan_and_the_register_on() {
     ] {
         assert_eq!(tree(&plan, tag(at))["reason"], reason, "{at}");
     }
-    let register = register(&folder);
+    let register = register(folder);
     let cell = |at: usize, column: &str| register[tag(at)][column].clone();
     assert_eq!(cell(1, "dead_on"), "2029-07-20");
     assert_eq!(cell(1, "state"), "standing");
@@ -180,8 +152,8 @@ fn what_was_found_moves_the_plan_and_the_register_on() {
     assert_eq!(rate["used"], false);
 
     // A crew that is slower by its own rate takes that much longer for the ring of each tree, the walk left out.
-    let (_, _, own) = planned("own", 2030, &["--found", &found, "--own-rate"]);
-    let own = json(&own);
+    let own = planned_sample("found-own", 2030, &["--found", &found, "--own-rate"]);
+    let own = json(&own.folder);
     assert_eq!(own["after"]["rate"]["used"], true);
     let likely = rate["likely"].as_f64().expect("a factor");
     assert!(likely > 1.5, "{likely}");
@@ -196,8 +168,7 @@ fn what_was_found_moves_the_plan_and_the_register_on() {
 
 #[test]
 fn visits_to_trees_ringed_before_take_hours_first() {
-    let (_, _, first) = planned("hours-first", 2027, &[]);
-    let before = json(&first);
+    let before = json(&planned_sample("found-hours-first", 2027, &[]).folder);
     let rows: Vec<String> = list(&before["trees"])
         .iter()
         .filter(|tree| tree["reason"] == "planned")
@@ -209,7 +180,7 @@ fn visits_to_trees_ringed_before_take_hours_first() {
         .collect();
     let found = file("ringed.csv", &rows);
     let tight = ["--crew", "2", "--hours", "2", "--found", &found, "--whole"];
-    let (_, _, folder) = planned("hours-next", 2028, &tight);
+    let folder = planned_sample("found-hours-next", 2028, &tight).folder;
     let plan = json(&folder);
     let mut visits: BTreeMap<&str, f64> = BTreeMap::new();
     let mut of_done: BTreeMap<&str, f64> = BTreeMap::new();
@@ -229,7 +200,6 @@ fn visits_to_trees_ringed_before_take_hours_first() {
         }
     }
     assert!(of_done.len() > 3, "visits of last year's rings have days");
-    let mut bound = 0.0;
     for day in list(&plan["work_days"]) {
         let number = |key: &str| day[key].as_f64().unwrap_or(0.0);
         let on = day["day"].as_str().expect("a day");
@@ -242,14 +212,9 @@ fn visits_to_trees_ringed_before_take_hours_first() {
         assert!(number("used") <= number("minutes") + 1e-6, "{day}");
         let by_team: f64 = list(&day["by_team"]).iter().filter_map(Value::as_f64).sum();
         assert!((by_team - number("used")).abs() < 1e-6, "{day}");
-        let price = plan["objective"]["days"][on].as_f64().expect("a price");
-        bound += (number("minutes") - number("visits_before")) * price;
     }
     // The printed prices still give the bound, with the hours that are left.
-    let terms = list(&plan["objective"]["terms"]).iter();
-    bound += terms.filter_map(|term| term["best"].as_f64()).sum::<f64>();
-    let printed = plan["objective"]["bound"].as_f64().expect("a bound");
-    assert!((bound - printed).abs() < 1e-6 * bound, "{bound} {printed}");
+    assert!(bound_again(&plan) > 0.0);
     // They stand on the crew sheets of their days.
     let sheets = fs::read_to_string(folder.join("crew-sheets.html")).expect("sheets");
     let done = list(&plan["trees"]).iter().find(|tree| {
@@ -267,31 +232,14 @@ fn a_file_without_what_it_needs_is_refused_in_words() {
     let path = Path::new(env!("CARGO_TARGET_TMPDIR")).join("no-column.csv");
     fs::write(&path, "tree_id,found\nHB-001,dead\n").expect("a file");
     let name = path.display().to_string();
-    let out = Path::new(env!("CARGO_TARGET_TMPDIR"))
-        .join("no-column")
-        .display()
-        .to_string();
-    let mut arguments = vec![
-        "plan", SAMPLE, "--out", &out, "--region", "US-MA", "--on", "sat",
-    ];
-    arguments.extend([
-        "--from",
-        "2028-05-01",
-        "--to",
-        "2028-07-31",
-        "--found",
-        &name,
-    ]);
-    let (code, _, error) = run(&arguments, "");
-    assert_eq!(code, 2);
-    assert!(error.contains("visited_on"), "{error}");
-    arguments.push("--own-rate");
+    let refused = plan_of_sample("found-refused", 2028, &["--found", &name]);
+    assert_eq!(refused.code, 2);
+    assert!(refused.error.contains("visited_on"), "{}", refused.error);
     let found = file(
         "untimed.csv",
         &["HB-004,2027-06-05,,,,2027-06-05,,".to_owned()],
     );
-    let at = arguments.iter().position(|it| *it == name).expect("there");
-    arguments[at] = &found;
-    let (code, _, error) = run(&arguments, "");
-    assert!(code == 2 && error.contains("--own-rate"), "{error}");
+    let untimed = plan_of_sample("found-refused", 2028, &["--found", &found, "--own-rate"]);
+    let says = untimed.error.contains("--own-rate");
+    assert!(untimed.code == 2 && says, "{}", untimed.error);
 }
