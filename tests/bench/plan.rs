@@ -125,6 +125,7 @@ fn main() {
         "{:<40} {:>8} {:>8} {:>8} {:>9} {:>8}",
         "invented list, hours as a share of all work", "ms", "aim", "again ms", "planned", "gap %"
     );
+    let mut too_long = Vec::new();
     for (trees, days, aim) in [
         (300, 18, 50.0),
         (2_000, 18, 100.0),
@@ -168,7 +169,10 @@ fn main() {
                 plan.planned(),
                 plan.gap_percent()
             );
-            assert!(least < TOO_LONG * aim, "{name}: {least:.0} ms");
+            if least >= TOO_LONG * aim {
+                too_long.push(name);
+            }
         }
     }
+    assert!(too_long.is_empty(), "too long: {too_long:?}");
 }

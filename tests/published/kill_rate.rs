@@ -142,7 +142,7 @@ fn trees_are_counted_by_season_and_size_and_those_nobody_saw_stand_beside() {
         ]
     );
     // Eight are too few for a share, and no third season has come.
-    assert!(rates.iter().all(|rate| rate.share(own).is_none()));
+    assert!(rates.iter().all(|rate| rate.dead.told(own).is_none()));
     assert_eq!(rings_that_held(&trees), ShareOf { hits: 10, of: 11 });
     // The range beside it is that of the outlook for such stems: evidence/outlook.csv, hardwoods that need follow-up.
     let middle = rates

@@ -27,6 +27,19 @@ pub const COLUMNS: [&str; 8] = [
     "ring_width",
     "note",
 ];
+/// A column of [`COLUMNS`], in their order.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[allow(missing_docs, reason = "the names are those of the columns")]
+pub enum FoundColumn {
+    TreeId,
+    VisitedOn,
+    Found,
+    Minutes,
+    People,
+    RingedOn,
+    RingWidth,
+}
+
 /// Those that a file must have.
 const NEEDED: usize = 3;
 /// The tree is dead.
@@ -179,13 +192,13 @@ impl FoundFile {
         Ok(Ok(file))
     }
 
-    /// A problem of a row in a column of [`COLUMNS`].
-    pub fn problem(&mut self, row: u64, column: usize, typed: &str, fault: FoundFault) {
-        let letter = self.letters.get(column).cloned().flatten();
+    /// A problem of a row in a column.
+    pub fn problem(&mut self, row: u64, column: FoundColumn, typed: &str, fault: FoundFault) {
+        let letter = self.letters.get(column as usize).cloned().flatten();
         self.problems.push(FoundProblem {
             row,
             column: letter.unwrap_or_default(),
-            header: COLUMNS[column],
+            header: COLUMNS[column as usize],
             typed: typed.to_owned(),
             fault,
         });
@@ -194,17 +207,26 @@ impl FoundFile {
     fn read(&mut self, record: &Record, places: &[Option<usize>; 8], units: Units) {
         let before = self.problems.len();
         let row = record.row;
-        let cell = |column: usize| places[column].map_or("", |at| record.cell(at).trim());
-        let [tree_id, visited, found, minutes, people, ringed, width] =
-            [0, 1, 2, 3, 4, 5, 6].map(cell);
+        let cell =
+            |column: FoundColumn| places[column as usize].map_or("", |at| record.cell(at).trim());
+        let [tree_id, visited, found, minutes, people, ringed, width] = [
+            FoundColumn::TreeId,
+            FoundColumn::VisitedOn,
+            FoundColumn::Found,
+            FoundColumn::Minutes,
+            FoundColumn::People,
+            FoundColumn::RingedOn,
+            FoundColumn::RingWidth,
+        ]
+        .map(cell);
         if tree_id.is_empty() {
-            self.problem(row, 0, "", FoundFault::Empty);
+            self.problem(row, FoundColumn::TreeId, "", FoundFault::Empty);
         }
-        let visited_on = self.day(row, 1, visited);
+        let visited_on = self.day(row, FoundColumn::VisitedOn, visited);
         if visited.is_empty() {
-            self.problem(row, 1, "", FoundFault::Empty);
+            self.problem(row, FoundColumn::VisitedOn, "", FoundFault::Empty);
         }
-        let ringed_on = self.day(row, 5, ringed);
+        let ringed_on = self.day(row, FoundColumn::RingedOn, ringed);
         let (mut seen, mut dead, mut fallen) = (Vec::new(), false, false);
         for part in found.split(';').map(str::trim).filter(|it| !it.is_empty()) {
             let word = part.to_lowercase().replace([' ', '-'], "_");
@@ -213,33 +235,45 @@ impl FoundFile {
                 (Some(what), _) => seen.push(what),
                 (None, DEAD) => dead = true,
                 (None, FALLEN) => fallen = true,
-                (None, _) => self.problem(row, 2, part, FoundFault::NotAWord),
+                (None, _) => self.problem(row, FoundColumn::Found, part, FoundFault::NotAWord),
             }
         }
         // On the day of its ring a tree need not be looked at again.
         if found.is_empty() && (ringed_on.is_none() || ringed_on != visited_on) {
-            self.problem(row, 2, "", FoundFault::Empty);
+            self.problem(row, FoundColumn::Found, "", FoundFault::Empty);
         }
-        let minutes = self.number(row, 3, minutes, MINUTES, |read| match read.unit {
-            None => Some(read.value),
-            Some(calc::terms::number::Unit::Minute) => Some(read.value),
-            Some(_) => None,
-        });
-        let people = self.number(row, 4, people, PEOPLE, |read| {
+        let minutes = self.number(
+            row,
+            FoundColumn::Minutes,
+            minutes,
+            MINUTES,
+            |read| match read.unit {
+                None => Some(read.value),
+                Some(calc::terms::number::Unit::Minute) => Some(read.value),
+                Some(_) => None,
+            },
+        );
+        let people = self.number(row, FoundColumn::People, people, PEOPLE, |read| {
             read.unit.is_none().then_some(read.value)
         });
         let range = calc::question::fields::RING_WIDTH;
-        let ring_mm = self.number(row, 6, width, (range.low, range.high), |read| {
-            let bare = match units {
-                Units::Us => MM_PER_IN,
-                Units::Metric => 10.0,
-            };
-            let in_mm = match read.unit {
-                None => bare,
-                Some(unit) => unit.in_mm()?,
-            };
-            Some(read.value * in_mm)
-        });
+        let ring_mm = self.number(
+            row,
+            FoundColumn::RingWidth,
+            width,
+            (range.low, range.high),
+            |read| {
+                let bare = match units {
+                    Units::Us => MM_PER_IN,
+                    Units::Metric => 10.0,
+                };
+                let in_mm = match read.unit {
+                    None => bare,
+                    Some(unit) => unit.in_mm()?,
+                };
+                Some(read.value * in_mm)
+            },
+        );
         if self.problems.len() > before {
             return;
         }
@@ -259,7 +293,7 @@ impl FoundFile {
         });
     }
 
-    fn day(&mut self, row: u64, column: usize, typed: &str) -> Option<NaiveDate> {
+    fn day(&mut self, row: u64, column: FoundColumn, typed: &str) -> Option<NaiveDate> {
         if typed.is_empty() {
             return None;
         }
@@ -274,7 +308,7 @@ impl FoundFile {
     fn number(
         &mut self,
         row: u64,
-        column: usize,
+        column: FoundColumn,
         typed: &str,
         (from, to): (f64, f64),
         value: impl Fn(Number) -> Option<f64>,

@@ -67,9 +67,8 @@ impl<'a> Builder<'a> {
     /// Takes a tree in; of its days those count on which the crew rings.
     pub fn add(&mut self, need: &Need, species: &Species, hemisphere: Hemisphere, listed: Listed) {
         let on = |day: NaiveDate| {
-            let days = &self.property.days;
-            let at = days.binary_search_by_key(&day, |it| it.day).ok()?;
-            days[at].rings.then_some(at)
+            let at = self.property.day_at(day)?;
+            self.property.days[at].rings.then_some(at)
         };
         let choices: Vec<RingDay> = need
             .days

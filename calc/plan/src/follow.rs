@@ -46,6 +46,12 @@ impl ShareOf {
         let end = |end: f64| (end / whole).clamp(0.0, 1.0);
         Some((share, end(middle - half), end(middle + half)))
     }
+
+    /// The same where it is told; none where fewer were looked at than a share needs: counts alone are told then.
+    #[must_use]
+    pub fn told(self, own: &PlanConstants) -> Option<(f64, f64, f64)> {
+        self.wilson().filter(|_| self.of as f64 >= own.share_fewest)
+    }
 }
 
 /// What was found at a tree on a day.
@@ -91,17 +97,8 @@ pub struct KillRate {
     pub outlook: Option<(f64, f64)>,
 }
 
-impl KillRate {
-    /// The share with its interval; none where fewer were looked at than a share needs: counts alone are told then.
-    #[must_use]
-    pub fn share(&self, own: &PlanConstants) -> Option<(f64, f64, f64)> {
-        self.dead
-            .wilson()
-            .filter(|_| self.dead.of as f64 >= own.share_fewest)
-    }
-}
-
-/// Kill rates by species, size class and season, in this order, for the seasons whose visits are part of a plan; a season that has come for no tree is left out.
+/// Kill rates by species, size class and season, in this order, for the seasons whose visits are part of a plan; a season
+/// that has come for no tree is left out.
 #[must_use]
 pub fn kill_rates(
     (reference, own): (&'static Reference, &PlanConstants),

@@ -54,8 +54,7 @@ impl Kept {
         trees: &[ListTree],
         place: &[Option<usize>],
     ) -> Vec<EarlierDays> {
-        // They stand in order, each once.
-        let on = |day: NaiveDate| property.days.binary_search_by_key(&day, |it| it.day).ok();
+        let on = |day: NaiveDate| property.day_at(day);
         let mut before = vec![EarlierDays::New; property.trees.len()];
         for (tree, at) in trees.iter().zip(place) {
             let (Some(at), Some(kept)) = (at, self.0.get(&tree.tree_id)) else {

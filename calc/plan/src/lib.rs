@@ -8,6 +8,7 @@
 //! prices(&Property) -> Priced                             what a minute of each day is worth, and the bound they prove
 //! kill_rates(known, trees, today)                         after the work: what share died, with its interval
 //! open_visits(...) -> Vec<OpenVisit>                      visits that a tree ringed before still needs
+//! next_look(...) -> Option<NaiveDate>                     the day by which somebody looks at it again
 //! ```
 //!
 //! A plan has no rule of its own: on which days a tree may be ringed is [`calc::answer::ring_days`], minutes and visits
@@ -48,8 +49,8 @@ pub use kept::{EarlierDays, Kept, KeptDays, KeptTree};
 pub use limits::{Bind, LooserLimit, binds};
 pub use list_tree::{AfterRing, ListTree, OpenVisit, Position, Progress};
 pub use listed::{CountedAs, SeasonPlan, plan_list};
-pub use need::{Need, need};
-pub use open_visits::open_visits;
+pub use need::{Need, need, on_ring_day};
+pub use open_visits::{next_look, open_visits};
 pub use plan_file::shape::PlanFile;
 pub use plan_file::{PlanFileFacts, plan_file};
 pub use price::{Priced, Prices, prices};

@@ -3,6 +3,7 @@
 use calc::answer::{Outcome, ring_days, without_sources};
 use calc::models::effort::Means;
 use calc::models::season::Local;
+use calc::models::stand::basal_area_m2;
 use calc::models::visits::Visit;
 use calc::question::{Day, Question};
 use calc::reference::Reference;
@@ -64,10 +65,7 @@ pub fn need(
         })
         .collect();
     let (first, _) = *found.first()?;
-    let mut on = question.clone();
-    on.day = Day::On(first);
-    on.cannot_wait = true;
-    let answer = without_sources(reference, &on, local);
+    let answer = without_sources(reference, &on_ring_day(question, first), local);
     debug_assert_eq!(answer.outcome, Outcome::Do);
     let effort = answer.effort?;
     let ringed = answer
@@ -78,8 +76,7 @@ pub fn need(
     for stem in ringed {
         if let Some(ring) = &stem.ring {
             ring_mm.push(ring.better_mm);
-            basal_m2 +=
-                core::f64::consts::PI / 4.0 * (stem.dbh_mm / 1000.0) * (stem.dbh_mm / 1000.0);
+            basal_m2 += basal_area_m2(stem.dbh_mm);
         }
     }
     Some(Need {
@@ -91,6 +88,15 @@ pub fn need(
         people_out_m: answer.people_out_m.unwrap_or(answer.reach.two_heights_m),
         visits: answer.visits,
     })
+}
+
+/// The question of a tree as it stands on the day of its ring, which cannot wait.
+#[must_use]
+pub fn on_ring_day(question: &Question, day: NaiveDate) -> Question {
+    let mut on = question.clone();
+    on.day = Day::On(day);
+    on.cannot_wait = true;
+    on
 }
 
 fn stepped(p: f64, step: f64) -> f64 {

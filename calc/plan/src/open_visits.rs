@@ -1,44 +1,78 @@
 //! Visits that trees ringed before still need: they take hours of the work days before any tree is ringed on them.
 
-use crate::list_tree::OpenVisit;
+use crate::list_tree::{AfterRing, OpenVisit};
 use crate::property::WorkDay;
 use crate::solve::PlannedVisit;
 use calc::models::visits::{Visit, VisitConstants, VisitKind, after_ring, comes_back};
 use calc::terms::place::Hemisphere;
 use calc::terms::species::Species;
 use calc_data::list::PlanConstants;
-use chrono::NaiveDate;
+use chrono::{Days, NaiveDate};
 
-/// The visits after a ring that are still to be made behind the last look, with the mean minutes of a first look and of
-/// a visit to take sprouts off. Where the stem is dead, only what sprouts from below the ring is still gone to.
+/// Once a year a tree that was ringed is looked at until it is down, where nothing is due sooner.
+const YEAR: u64 = 365;
+
+/// The day by which somebody looks again at a tree that is not down: the one that the last visit's advice names, else the
+/// end of the next visit's weeks; a year after the last look at the latest.
+#[must_use]
+pub fn next_look(
+    constants: &VisitConstants,
+    (species, hemisphere): (&Species, Hemisphere),
+    after: &AfterRing,
+    come_back: Option<NaiveDate>,
+) -> Option<NaiveDate> {
+    let due = after.ringed_on.and_then(|ring| {
+        let visits = after_ring(constants, species, hemisphere, ring);
+        let mut left = visits.iter().filter(|visit| comes(visit, after));
+        left.next().map(|visit| visit.to)
+    });
+    let in_a_year = after.looked_on.map(|day| later(day, YEAR));
+    come_back.or(due).into_iter().chain(in_a_year).min()
+}
+
+/// The visits after the ring that counts that are still to be made behind the last look, with the mean minutes of a first
+/// look and of a visit to take sprouts off. Where the stem is dead, only what sprouts from below the ring is still gone
+/// to. A bridge that the last look found is cut out, `reopened`, and looked at again within weeks.
 #[must_use]
 pub fn open_visits(
     (constants, own): (&VisitConstants, &PlanConstants),
     (species, hemisphere): (&Species, Hemisphere),
-    ringed_on: NaiveDate,
-    looked_on: Option<NaiveDate>,
-    dead: bool,
+    after: &AfterRing,
+    reopened: bool,
     [first_look, sprouts]: [f64; 2],
 ) -> Vec<OpenVisit> {
     let open = |visit: &Visit| {
         let costs = visit.kind == VisitKind::Recheck || visit.is_work();
-        let comes = looked_on.is_none_or(|looked| visit.from > looked);
-        let worth = !dead || visit.is_work() && comes_back(species);
-        costs && comes && worth && f64::from(visit.season) <= own.plan_years
+        let worth = after.dead_on.is_none() || visit.is_work() && comes_back(species);
+        costs && comes(visit, after) && worth && f64::from(visit.season) <= own.plan_years
     };
-    let visits = after_ring(constants, species, hemisphere, ringed_on);
-    let visits = visits.iter().filter(|visit| open(visit));
-    visits
-        .map(|visit| OpenVisit {
-            kind: visit.kind,
-            from: visit.from,
-            to: visit.to,
-            minutes: match visit.kind {
-                VisitKind::Recheck => first_look,
-                _ => sprouts,
-            },
-        })
-        .collect()
+    let again = after.looked_on.filter(|_| reopened).map(|day| OpenVisit {
+        kind: VisitKind::Recheck,
+        from: later(day, constants.recheck_from_days as u64),
+        to: later(day, constants.recheck_to_days as u64),
+        minutes: first_look,
+    });
+    let ringed = after.ringed_on.into_iter();
+    let visits = ringed.flat_map(|ring| after_ring(constants, species, hemisphere, ring));
+    let due = visits.filter(open).map(|visit| OpenVisit {
+        kind: visit.kind,
+        from: visit.from,
+        to: visit.to,
+        minutes: match visit.kind {
+            VisitKind::Recheck => first_look,
+            _ => sprouts,
+        },
+    });
+    again.into_iter().chain(due).collect()
+}
+
+/// Whether a visit begins behind the last look.
+fn comes(visit: &Visit, after: &AfterRing) -> bool {
+    after.looked_on.is_none_or(|looked| visit.from > looked)
+}
+
+fn later(day: NaiveDate, days: u64) -> NaiveDate {
+    day.checked_add_days(Days::new(days)).unwrap_or(day)
 }
 
 /// The days of the open visits of many trees, and the minutes that they take of each work day. `trees` holds the unit of

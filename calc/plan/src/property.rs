@@ -119,6 +119,11 @@ pub struct Property {
 }
 
 impl Property {
+    /// The place of a work day among its days, which stand in order, each once; none where it is no work day.
+    pub(crate) fn day_at(&self, day: NaiveDate) -> Option<usize> {
+        self.days.binary_search_by_key(&day, |it| it.day).ok()
+    }
+
     /// The days on which a tree may be ringed: the chosen one alone where somebody chose.
     pub(crate) fn choices<'a>(&'a self, tree: &'a PlanTree) -> impl Iterator<Item = RingDay> + 'a {
         self.classes[tree.class]

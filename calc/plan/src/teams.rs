@@ -41,7 +41,7 @@ pub struct Turn {
 }
 
 /// A task of a day: a ring, a visit, or a visit to a tree ringed before.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Clone, Copy)]
 enum TaskOf {
     /// The ring of a tree of the plan.
     Ring(usize),

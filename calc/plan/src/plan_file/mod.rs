@@ -17,9 +17,9 @@ use crate::list_tree::ListTree;
 use crate::listed::{CountedAs, SeasonPlan};
 use crate::need::Need;
 use crate::season::WorkSeason;
-use crate::solve::Planned;
+use crate::solve::{Planned, PlannedVisit};
 use crate::teams::Turn;
-use calc::models::visits::{self, Visit};
+use calc::models::visits::{self, Visit, VisitKind};
 use calc::terms::day::iso;
 use calc_data::list::{AssumedNumber, PlanConstants};
 use chrono::{Datelike, Days, NaiveDate};
@@ -358,17 +358,9 @@ fn visits_of(
     let all = visits::after_ring(constants.visits, judged.species, judged.hemisphere, day);
     let known = on.visits.iter().enumerate().filter_map(|(at, visit)| {
         let of: &Visit = all.get(usize::from(visit.index))?;
-        let needs_day = visit.day.is_none();
-        Some(VisitOf {
-            kind: of.kind.word(),
-            from: iso(of.from),
-            to: iso(of.to),
-            day: visit.day.map(|at| iso(planned.property.days[at].day)),
-            minutes: visit.minutes,
-            team: turns.get(at + 1).copied().flatten().map(|turn| turn.team),
-            reason: needs_day.then_some("needs_day"),
-            suggest: needs_day.then(|| iso(suggested(season, of.from, of.to))),
-        })
+        let turn = turns.get(at + 1).copied().flatten();
+        let when = (of.kind, of.from, of.to);
+        Some(visit_of(season, planned, when, visit, turn))
     });
     known.collect()
 }
@@ -382,17 +374,31 @@ fn open_visits_of(
 ) -> Vec<VisitOf> {
     let open = tree.after.iter().flat_map(|after| &after.open);
     open.zip(&planned.open[at])
-        .map(|(visit, (on, turn))| VisitOf {
-            kind: visit.kind.word(),
-            from: iso(visit.from),
-            to: iso(visit.to),
-            day: on.day.map(|at| iso(planned.property.days[at].day)),
-            minutes: on.minutes,
-            team: turn.map(|turn| turn.team),
-            reason: on.day.is_none().then_some("needs_day"),
-            suggest: (on.day.is_none()).then(|| iso(suggested(season, visit.from, visit.to))),
+        .map(|(visit, (on, turn))| {
+            let when = (visit.kind, visit.from, visit.to);
+            visit_of(season, planned, when, on, *turn)
         })
         .collect()
+}
+
+fn visit_of(
+    season: &WorkSeason,
+    planned: &SeasonPlan,
+    (kind, from, to): (VisitKind, NaiveDate, NaiveDate),
+    on: &PlannedVisit,
+    turn: Option<Turn>,
+) -> VisitOf {
+    let needs_day = on.day.is_none();
+    VisitOf {
+        kind: kind.word(),
+        from: iso(from),
+        to: iso(to),
+        day: on.day.map(|at| iso(planned.property.days[at].day)),
+        minutes: on.minutes,
+        team: turn.map(|turn| turn.team),
+        reason: needs_day.then_some("needs_day"),
+        suggest: needs_day.then(|| iso(suggested(season, from, to))),
+    }
 }
 
 /// The first day of a visit's window that is the same day of the week as the season's first work day.

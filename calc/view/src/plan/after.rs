@@ -3,28 +3,24 @@
 
 use super::asked::Asked;
 use super::read::ReadList;
-use calc::answer::{Answer, without_changes};
+use calc::answer::{Answer, without_sources};
 use calc::models::at_visit::{Act, Advice, NoAdvice, RingJudged, Seen};
 use calc::models::calibrate::{NoRate, Rate, update};
-use calc::models::effort::{self, Means, Pace, StemWork};
+use calc::models::effort::{self, Pace, StemWork};
 use calc::models::effort_constants::Three;
 use calc::models::season::Local;
-use calc::models::visits::{VisitKind, after_ring};
-use calc::question::{Day, Question, VisitAt, VisitSeen, read_day};
+use calc::question::{Question, VisitAt, VisitSeen, read_day};
 use calc::terms::day::iso;
 use calc_data::list::plan_constants;
-use calc_list::found::{FoundFault, FoundFile, FoundRow};
+use calc_list::found::{FoundColumn, FoundFault, FoundFile, FoundRow};
 use calc_plan::plan_file::after_shape::{AfterOf, FoundOf, KillRateOf, RateOf, ShareOfTrees};
 use calc_plan::{
-    AfterRing, KillRate, LookedAt, OpenVisit, Progress, RingedTree, ShareOf, kill_rates,
-    open_visits, rings_that_held,
+    AfterRing, KillRate, LookedAt, Progress, RingedTree, ShareOf, kill_rates, next_look,
+    on_ring_day, open_visits, rings_that_held,
 };
-use chrono::{Days, NaiveDate};
+use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use std::rc::Rc;
-
-/// A year on, when nothing else is due: what stands dead is looked at until it is down.
-const YEAR: u64 = 365;
 
 /// What was found at a tree on a day.
 #[derive(Clone, Debug)]
@@ -92,7 +88,12 @@ impl AfterWork {
                 Some(at) if list.questions[*at].is_some() => {
                     by_tree.entry(*at).or_default().push(row);
                 }
-                _ => file.problem(row.row, 0, &row.tree_id, FoundFault::NoSuchTree),
+                _ => file.problem(
+                    row.row,
+                    FoundColumn::TreeId,
+                    &row.tree_id,
+                    FoundFault::NoSuchTree,
+                ),
             }
         }
         drop(tags);
@@ -155,7 +156,12 @@ impl AfterWork {
         for row in &of.rows {
             if let Some(day) = row.ringed_on {
                 if day > row.visited_on {
-                    file.problem(row.row, 5, &iso(day), FoundFault::BeforeTheRing);
+                    file.problem(
+                        row.row,
+                        FoundColumn::RingedOn,
+                        &iso(day),
+                        FoundFault::BeforeTheRing,
+                    );
                     continue;
                 }
                 after.ringed_on = after.ringed_on.max(Some(day));
@@ -181,13 +187,18 @@ impl AfterWork {
                         Some(_) => FoundFault::BeforeTheRing,
                         None => FoundFault::NoRingDay,
                     };
-                    file.problem(row.row, 1, &iso(row.visited_on), fault);
+                    file.problem(row.row, FoundColumn::VisitedOn, &iso(row.visited_on), fault);
                     continue;
                 }
             };
             if let Some(Err(NoAdvice::Contradiction)) = advice {
                 let words: Vec<&str> = row.seen.iter().map(|seen| seen.word()).collect();
-                file.problem(row.row, 2, &words.join("; "), FoundFault::Contradiction);
+                file.problem(
+                    row.row,
+                    FoundColumn::Found,
+                    &words.join("; "),
+                    FoundFault::Contradiction,
+                );
                 continue;
             }
             counts = true;
@@ -245,12 +256,11 @@ impl AfterWork {
     /// As plan.json has it; `used` says whether the plan is made with the crew's own rate.
     #[must_use]
     pub fn file(&self, used: bool) -> AfterOf {
-        let own = plan_constants();
         let rates = self.kill_rates.iter().map(|rate| KillRateOf {
             species: rate.species.scientific,
             size: rate.size.word(),
             season: rate.season,
-            dead: share_of(rate.dead, rate.share(own)),
+            dead: share_of(rate.dead),
             not_looked_at: rate.not_looked_at,
             outlook_low: rate.outlook.map(|(low, _)| low),
             outlook_high: rate.outlook.map(|(_, high)| high),
@@ -271,20 +281,14 @@ impl AfterWork {
         AfterOf {
             found: self.found.iter().map(found_of).collect(),
             kill_rate: rates.collect(),
-            rings_held: share_of(self.held, enough(self.held)),
+            rings_held: share_of(self.held),
             rate,
         }
     }
 }
 
-/// The share of rings that held, where enough were looked at.
-#[must_use]
-pub fn enough(share: ShareOf) -> Option<(f64, f64, f64)> {
-    let fewest = plan_constants().share_fewest;
-    share.wilson().filter(|_| share.of as f64 >= fewest)
-}
-
-fn share_of(trees: ShareOf, share: Option<(f64, f64, f64)>) -> ShareOfTrees {
+fn share_of(trees: ShareOf) -> ShareOfTrees {
+    let share = trees.told(plan_constants());
     ShareOfTrees {
         trees: trees.hits,
         looked_at: trees.of,
@@ -359,7 +363,7 @@ fn advice(
         ringed: Some(ring),
         seen: row.seen.clone(),
     });
-    let answer = without_changes(list.reference, &at_visit, of.local);
+    let answer = without_sources(list.reference, &at_visit, of.local);
     let Some(visit) = answer.visit else {
         return Err(NoAdvice::NoRing);
     };
@@ -380,55 +384,29 @@ fn plan_looks(
         return;
     }
     let constants = &list.reference.constants.visits;
-    let later = |day: NaiveDate, days: u64| day.checked_add_days(Days::new(days)).unwrap_or(day);
-    let species = of.question.tree.species;
-    let hemisphere = of.question.place.hemisphere();
-    let due = after.ringed_on.and_then(|ring| {
-        let visits = after_ring(constants, species, hemisphere, ring);
-        let mut left = visits.iter().filter(|it| Some(it.from) > after.looked_on);
-        left.next().map(|visit| visit.to)
-    });
-    let in_a_year = after.looked_on.map(|day| later(day, YEAR));
-    let said = last.and_then(|advice| advice.come_back).or(due);
-    after.next_look = match (said, in_a_year) {
-        (Some(said), Some(year)) => Some(said.min(year)),
-        (said, year) => said.or(year),
-    };
-    let (Some(ring), false) = (after.ringed_on, again) else {
+    let tree = (of.question.tree.species, of.question.place.hemisphere());
+    let come_back = last.and_then(|advice| advice.come_back);
+    after.next_look = next_look(constants, tree, after, come_back);
+    let Some(ring) = after.ringed_on.filter(|_| !again) else {
         return;
     };
-    let Some(means) = means_on(list, of, ring) else {
+    let Some(effort) = answer_on(list, of, ring).effort else {
         return;
     };
-    let known = (constants, plan_constants());
-    let minutes = [means.first_look, means.sprouts];
-    let (looked, dead) = (after.looked_on, after.dead_on.is_some());
-    after.open = open_visits(known, (species, hemisphere), ring, looked, dead, minutes);
-    // A bridge that was cut out is looked at again within weeks.
     let reopened = last.is_some_and(|advice| advice.acts.contains(&Act::ReopenBridge));
-    if let (true, Some(looked)) = (reopened, looked) {
-        after.open.insert(
-            0,
-            OpenVisit {
-                kind: VisitKind::Recheck,
-                from: later(looked, constants.recheck_from_days as u64),
-                to: later(looked, constants.recheck_to_days as u64),
-                minutes: means.first_look,
-            },
-        );
-    }
+    let minutes = [effort.means.first_look, effort.means.sprouts];
+    after.open = open_visits(
+        (constants, plan_constants()),
+        tree,
+        after,
+        reopened,
+        minutes,
+    );
 }
 
 /// The tree's own answer on the day of its ring.
-fn on_ring_day(list: &ReadList, of: &OfTree<'_>, ring: NaiveDate) -> Answer {
-    let mut on = of.question.clone();
-    on.day = Day::On(ring);
-    on.cannot_wait = true;
-    without_changes(list.reference, &on, of.local)
-}
-
-fn means_on(list: &ReadList, of: &OfTree<'_>, ring: NaiveDate) -> Option<Means> {
-    Some(on_ring_day(list, of, ring).effort?.means)
+fn answer_on(list: &ReadList, of: &OfTree<'_>, ring: NaiveDate) -> Answer {
+    without_sources(list.reference, &on_ring_day(of.question, ring), of.local)
 }
 
 /// Rings that were timed: what is reckoned for each, and what they took.
@@ -444,7 +422,7 @@ impl Timing {
         let Some(minutes) = row.person_minutes else {
             return;
         };
-        let answer = on_ring_day(list, of, ring);
+        let answer = answer_on(list, of, ring);
         let Some(slip) = answer.effort.as_ref().map(|effort| effort.slip) else {
             return;
         };

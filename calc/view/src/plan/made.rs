@@ -62,6 +62,13 @@ const STANDING: &str = "standing.csv";
 /// A plan that is worth more by this many per cent or less is not told of.
 const FRESH: f64 = 1.0;
 
+fn planning_constants(list: &ReadList) -> PlanningConstants<'static> {
+    PlanningConstants {
+        visits: &list.reference.constants.visits,
+        own: plan_constants(),
+    }
+}
+
 /// How many per cent more a plan would be worth that keeps no day of an earlier one.
 fn fresh_percent(
     constants: PlanningConstants<'_>,
@@ -91,10 +98,7 @@ impl Making {
     /// The next step: who goes on which day, what limits that, what a plan without earlier days would be worth, the file.
     /// The plan comes with the last one.
     pub fn step(&mut self, list: &ReadList, asked: &Asked, about: &About) -> Option<Made> {
-        let constants = PlanningConstants {
-            visits: &list.reference.constants.visits,
-            own: plan_constants(),
-        };
+        let constants = planning_constants(list);
         let Some(planned) = &self.planned else {
             let planned = calc_plan::plan_list(constants, &asked.season, &list.trees);
             self.planned = Some(planned);
@@ -138,12 +142,8 @@ impl Made {
         about: &About,
         (planned, binds, fresh_percent): (SeasonPlan, Vec<Bind>, Option<f64>),
     ) -> Self {
-        let constants = PlanningConstants {
-            visits: &list.reference.constants.visits,
-            own: plan_constants(),
-        };
         let mut file = calc_plan::plan_file(
-            constants,
+            planning_constants(list),
             &calc_plan::PlanFileFacts {
                 product_version: env!("CARGO_PKG_VERSION"),
                 data_version: list.reference.data_version,

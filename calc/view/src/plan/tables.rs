@@ -5,11 +5,11 @@ use super::paper::OnPaper;
 use super::read::{Listed, ReadList};
 use crate::list::{COLUMNS, cells, problem_cell};
 use crate::words::{list as words, m};
-use calc::question::{Day, Question};
+use calc::question::Question;
 use calc::terms::day::iso;
 use calc::terms::small::decimals::fixed;
 use calc_list::{Is, Line, Record, Row, write};
-use calc_plan::{Planned, SeasonPlan};
+use calc_plan::{Planned, SeasonPlan, on_ring_day};
 use chrono::NaiveDate;
 
 /// Columns behind those of `list`: what a day can be added up from.
@@ -162,11 +162,10 @@ fn of_tree(read: &ReadList, planned: &SeasonPlan, on_day: NaiveDate, tree: usize
         return (cells, vec![String::new(); MORE.len()], paper);
     };
     let reference = read.reference;
-    let mut asked = Question::clone(question);
-    if let Some(on) = on {
-        asked.day = Day::On(planned.property.days[on.day].day);
-        asked.cannot_wait = true;
-    }
+    let asked = match on {
+        Some(on) => on_ring_day(question, planned.property.days[on.day].day),
+        None => Question::clone(question),
+    };
     let answer = calc::answer::without_sources(reference, &asked, local);
     let line = Line::of(&asked, &answer);
     let mut row = cells(&asked, &answer, &line);
@@ -195,10 +194,9 @@ fn of_tree(read: &ReadList, planned: &SeasonPlan, on_day: NaiveDate, tree: usize
 fn ringed_before(read: &ReadList, tree: usize) -> Option<OnPaper> {
     let after = read.trees[tree].after.as_ref()?;
     let (question, local) = read.questions[tree].as_ref()?;
-    let mut asked = (**question).clone();
-    asked.day = Day::On(after.ringed_on.filter(|_| !after.open.is_empty())?);
-    asked.cannot_wait = true;
-    let answer = calc::answer::without_changes(read.reference, &asked, local);
+    let ring = after.ringed_on.filter(|_| !after.open.is_empty())?;
+    let asked = on_ring_day(question, ring);
+    let answer = calc::answer::without_sources(read.reference, &asked, local);
     Some(OnPaper::of(asked.tree.species, &answer))
 }
 

@@ -10,7 +10,7 @@ use calc::terms::small::decimals::fixed;
 use calc_data::list::plan_constants;
 use calc_list::found::{FoundFault, FoundFile, FoundProblem, NotFoundFile};
 use calc_plan::KillRate;
-use calc_view::plan::after::{AfterWork, FoundHere, enough};
+use calc_view::plan::after::{AfterWork, FoundHere};
 use calc_view::plan::asked::Asked;
 use calc_view::plan::read::{JudgedTrees, ReadList};
 use calc_view::words::{list as words, m, phrase};
@@ -108,10 +108,8 @@ pub(super) fn sentences(after: &AfterWork, used: bool) -> String {
         .map(|it| it.tree_id.as_str())
         .collect();
     if !stopped.is_empty() {
-        lines.push(m::after_stopped(
-            stopped.len().to_string(),
-            first_tags(stopped.iter().copied()),
-        ));
+        let which = first_tags(stopped.iter().copied());
+        lines.push(m::after_stopped(stopped.len().to_string(), which));
     }
     let seen = after.kill_rates.iter().filter(|rate| rate.dead.of > 0);
     lines.extend(seen.map(kill_rate));
@@ -132,7 +130,7 @@ pub(super) fn sentences(after: &AfterWork, used: bool) -> String {
     if after.held.of > 0 {
         let (held, looked) = (after.held.hits.to_string(), after.held.of.to_string());
         let mut told = m::after_held(m::AfterHeld { held, looked });
-        if let Some(share) = enough(after.held) {
+        if let Some(share) = after.held.told(plan_constants()) {
             told.push(' ');
             told.push_str(&m::after_kill_share(interval(share)));
         }
@@ -181,7 +179,7 @@ fn kill_rate(rate: &KillRate) -> String {
         dead: rate.dead.hits.to_string(),
         looked: rate.dead.of.to_string(),
     })];
-    if let Some(share) = rate.share(plan_constants()) {
+    if let Some(share) = rate.dead.told(plan_constants()) {
         told.push(m::after_kill_share(interval(share)));
     }
     if rate.not_looked_at > 0 {
