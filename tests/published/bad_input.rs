@@ -214,7 +214,9 @@ fn a_wrong_type_is_refused_and_a_number_is_read_as_if_it_were_typed() {
         json!({ "stems": { "diameter": "14" } }),
         json!({ "none_in_reach": "yes" }),
         json!({ "version": "1" }),
+        json!({ "version": 1.5 }),
         json!({ "spare": -1 }),
+        json!({ "spare": 0.5 }),
         json!({ "targets": "none" }),
         // A list of an object's values in order is no object, as in the page.
         json!({ "place": ["42", "-71"] }),
@@ -230,6 +232,16 @@ fn a_wrong_type_is_refused_and_a_number_is_read_as_if_it_were_typed() {
     assert_eq!(
         question(&number).tree.stems[0].dbh,
         question(&diameter("14.5")).tree.stems[0].dbh
+    );
+}
+
+/// RFC 8259, section 6: 1.0 is the number 1, and JavaScript knows no other.
+#[test]
+fn a_whole_number_may_be_written_with_a_fraction_of_nothing() {
+    let read = |text: &str| serde_json::from_str::<Typed>(text).expect("a question");
+    assert_eq!(
+        read(r#"{"version": 1.0, "spare": 2.0}"#),
+        read(r#"{"version": 1, "spare": 2}"#)
     );
 }
 

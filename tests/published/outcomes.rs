@@ -90,6 +90,10 @@ fn inside_with_nothing_but_felling_left_is_for_a_professional_and_with_another_m
     let large = ask(&of_50_ft("Norway maple", "14", "path", "60 ft"));
     assert_eq!(head(&large), (Outcome::Professional, Method::CutStump));
     assert!(large.headline_by_professional);
+    assert_eq!(
+        (large.reach.outcome, large.reach.why),
+        (reach::ReachOutcome::Inside, reach::Why::InZone)
+    );
     // Downhill at 25 percent the same path is inside up to two heights.
     let mut downhill = of_50_ft("Norway maple", "14", "path", "95 ft");
     downhill["targets"][0]["slope"] = json!("25 %");
@@ -105,6 +109,15 @@ fn inside_with_nothing_but_felling_left_is_for_a_professional_and_with_another_m
         Some(Method::RepeatCutting)
     );
     assert_eq!(level(&small, Method::BarkRing), Level::RuledOut);
+    // A black locust of 2½ in beside a road is so small that whoever asks may cut it, though only felling is left.
+    let sapling = with(
+        near(tree("black locust", "2.5"), "road", "17 ft"),
+        json!({ "herbicide": "yes", "date": "2027-10-20" }),
+    );
+    assert_eq!(
+        head(&ask(&sapling)),
+        (Outcome::OtherMethod, Method::CutStump)
+    );
     // Own rule: beside a stem of 7 in that is spared, one of 1 in is pulled; no trained hand is asked for.
     let spared = with(
         of_50_ft("Norway maple", "7", "path", "60 ft"),

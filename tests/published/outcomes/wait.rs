@@ -318,3 +318,16 @@ fn a_professional_s_stem_waits_for_no_month() {
         ("2027-06-15".into(), None)
     );
 }
+
+/// Own rule: of what keeps a method from the asked day alone the worst is the reason for the wait: in March the months of oak
+/// wilt stand before the sap that washes herbicide out.
+#[test]
+fn a_wait_names_the_worst_of_what_ends_with_it() {
+    let asked = with(
+        on(tree("white oak", "3"), "2027-03-08"),
+        json!({ "herbicide": "licensed", "region": "US-TX" }),
+    );
+    let answer = ask(&asked);
+    assert_eq!(head(&answer), (Outcome::Wait, Method::CutStump));
+    assert_eq!(answer.waits_for, Some("oak_wilt_months"));
+}
