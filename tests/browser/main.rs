@@ -32,6 +32,7 @@ mod key_page;
 mod kit;
 mod language;
 mod letters;
+mod list_after;
 mod list_drafts;
 mod lists;
 mod maker;

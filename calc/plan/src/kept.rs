@@ -12,6 +12,8 @@ pub struct KeptTree {
     pub day: Option<NaiveDate>,
     /// The work day of each of its visits that cost minutes, in their order.
     pub visits: Vec<Option<NaiveDate>>,
+    /// The day of its ring, as the plan has it from what was found at its last visit, and the day of that visit.
+    pub found: Option<(Option<NaiveDate>, NaiveDate)>,
     /// What it was worth: one that is worth more or less now has changed.
     pub value: f64,
 }
@@ -38,6 +40,19 @@ pub enum EarlierDays {
     Out,
     /// It had these days.
     On(KeptDays),
+}
+
+impl KeptTree {
+    /// The day on which it was ringed, as far as the earlier plan tells: its work day where that lies behind us and behind
+    /// the visit that is known, else the ring that was looked at there.
+    #[must_use]
+    pub fn ringed_before(&self, today: NaiveDate) -> Option<NaiveDate> {
+        let looked_on = self.found.map(|(_, looked_on)| looked_on);
+        let worked = self
+            .day
+            .filter(|day| *day <= today && looked_on.is_none_or(|looked_on| *day > looked_on));
+        worked.or_else(|| self.found.and_then(|(ringed_on, _)| ringed_on))
+    }
 }
 
 impl Kept {
@@ -71,5 +86,37 @@ impl Kept {
             };
         }
         before
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_ring_that_was_looked_at_is_known_in_the_next_plan_too() {
+        let day = |text: &str| text.parse::<NaiveDate>().expect("a day");
+        let today = day("2031-07-01");
+        let tree = |on: Option<&str>, found: Option<(&str, &str)>| KeptTree {
+            day: on.map(day),
+            found: found.map(|(ring, looked)| (Some(day(ring)), day(looked))),
+            ..KeptTree::default()
+        };
+        let looked = Some(("2027-05-08", "2029-07-20"));
+        for (on, found, ring) in [
+            // A work day behind us, one that is still to come, none.
+            (Some("2031-05-10"), None, Some("2031-05-10")),
+            (Some("2031-08-02"), None, None),
+            (None, None, None),
+            // The ring that held has no day in the next plan; one that failed is made again on its new day.
+            (None, looked, Some("2027-05-08")),
+            (Some("2031-05-10"), looked, Some("2031-05-10")),
+            (Some("2031-08-02"), looked, Some("2027-05-08")),
+            // A day before the look is not the ring that the look asks for.
+            (Some("2029-05-12"), looked, Some("2027-05-08")),
+        ] {
+            let before = tree(on, found).ringed_before(today);
+            assert_eq!(before, ring.map(day), "{on:?} {found:?}");
+        }
     }
 }

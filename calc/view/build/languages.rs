@@ -76,9 +76,15 @@ pub(crate) fn read(words: &Path) -> Result<Vec<Language>, Problems> {
 /// Whether a message is of lists of trees: what answers one tree goes without them.
 pub(crate) fn is_of_lists(message: &file::Place) -> bool {
     let of_lists = |file: &&str| message.file.ends_with(*file);
-    ["/list.ftl", "/plan.ftl", "/property.ftl", "/sheets.ftl"]
-        .iter()
-        .any(of_lists)
+    [
+        "/after.ftl",
+        "/list.ftl",
+        "/plan.ftl",
+        "/property.ftl",
+        "/sheets.ftl",
+    ]
+    .iter()
+    .any(of_lists)
         && !is_beside(message)
 }
 

@@ -363,7 +363,7 @@ property-head-zone = Ground that stays dangerous
 property-stand = What stands in each part
 # $ringed (Text): an area
 # $all (Text)
-property-stand-line = Ringed: { $ringed } of { $all } basal area
+property-stand-line = Basal area: { $ringed } ringed of { $all } that a ring suits
 property-stand-is = Basal area: the trunks of the trees that a ring suits, cut through at breast height. What another method or a professional does is not in it.
 # $area (Text)
 property-area-us = { $area } ft²
@@ -377,3 +377,64 @@ property-head-ringed = Ringed this season
 property-good-line = At most { $percent } % under the best
 # $day (Text)
 property-this-day = Today, { $day }
+
+## After the work
+property-found = After the work: what was found
+property-found-none = A table of visits moves the plan on
+# $file (Text)
+# $looks (Number)
+# $fix (Number)
+property-found-line = { $looks ->
+    [one] { $file }: { $looks } visit; rows to fix: { $fix }
+   *[other] { $file }: { $looks } visits; rows to fix: { $fix }
+}
+property-found-is = A row a tree and day: its tag, the day, what was found, and the minutes if you timed them. Rings that failed are planned again, and visits that are still due take their hours first.
+property-found-words = found is one or more of bridge, sprouts, suckers, crown_full, crown_thin, crown_bare, decay, nothing, dead, fallen, with ; between several. Where the list does not say when a tree was ringed, fill in ringed_on.
+property-found-open = Open a table of visits
+property-found-drop = Or drop it on this page.
+property-found-example = Save an empty one with the tags
+# $day (Text)
+property-found-planned = planned for { $day }
+property-found-out = Leave this table out
+# $rows (Number)
+property-found-to-fix = { $rows ->
+    [one] One row to fix in your table. It counts for nothing until then.
+   *[other] { $rows } rows to fix in your table. They count for nothing until then.
+}
+# $more (Number)
+property-found-more = More after these: { $more }
+property-found-now = What to do now
+property-found-nothing-now = Nothing has to be done now.
+property-found-shares = What died, and which rings held
+property-found-rate = How long the crew takes
+property-found-no-minutes = No ring of this table has minutes. Time two rings or more for a rate of this crew’s own.
+property-found-own-rate = Plan with your own rate
+property-found-trees = Tree by tree
+property-head-looked = Looked at
+property-head-now = Now
+property-head-again = Look again by
+property-found-dead = stands dead
+property-found-down = is down
+property-found-ringed = is ringed
+property-found-stopped = keep out from under it; settle its stop first
+property-found-list-first = This is a table of visits. Open the list of its trees first.
+# $file (Text)
+property-found-waits = { $file } is taken up as soon as the list is planned.
+
+## Land and crowns
+property-land = Land and crowns
+property-land-is = Where a wood must not open too far, say how much land a part is and how much of it lies under crowns now.
+property-land-area = Land
+property-land-area-hint = 12 acres or 5 ha
+property-land-closure = Under crowns, %
+property-land-closure-hint = Empty: as listed
+property-land-floor = Keep under crowns, %
+# $share (Number)
+property-land-floor-hint = Of each part with land; two fifths of its basal area stay too. { $share } is published. Empty: no floor.
+# $typed (Text)
+property-land-no-area = “{ $typed }” is no land that a part can have. Type it as 12 acres or 5 ha.
+# $typed (Text)
+property-land-no-share = “{ $typed }” is no share. Type a number from 1 to 99.
+property-land-area-first = Type first how much land it is.
+property-land-no-parts = To say how much land a part is, your list needs a column called unit.
+property-land-all-crowns = Where other trees stand there too, type how much all of them cover.

@@ -363,7 +363,7 @@ property-head-zone = Suelo que sigue siendo peligroso
 property-stand = Lo que hay en cada parte
 # $ringed (Text): an area
 # $all (Text)
-property-stand-line = Se anillan { $ringed } de { $all } de área basal
+property-stand-line = Área basal: se anillan { $ringed } de { $all } a los que conviene un anillo
 property-stand-is = Área basal: los troncos de los árboles a los que conviene un anillo, cortados a la altura del pecho. No incluye lo que hace otro método o un profesional.
 # $area (Text)
 property-area-us = { $area } ft²
@@ -377,3 +377,64 @@ property-head-ringed = Se anillan esta temporada
 property-good-line = A lo sumo { $percent } % bajo lo mejor
 # $day (Text)
 property-this-day = Hoy, { $day }
+
+## After the work
+property-found = Después del trabajo: lo que se encontró
+property-found-none = Una tabla de visitas hace avanzar el plan
+# $file (Text)
+# $looks (Number)
+# $fix (Number)
+property-found-line = { $looks ->
+    [one] { $file }: { $looks } visita; filas por corregir: { $fix }
+   *[other] { $file }: { $looks } visitas; filas por corregir: { $fix }
+}
+property-found-is = Una fila por árbol y día: su etiqueta, el día, lo que se encontró y los minutos si los cronometró. Los anillos que fallaron se planean otra vez, y las visitas pendientes toman primero sus horas.
+property-found-words = found es una o más de bridge, sprouts, suckers, crown_full, crown_thin, crown_bare, decay, nothing, dead, fallen, con ; entre varias. Si la lista no dice cuándo se anilló un árbol, rellene ringed_on.
+property-found-open = Abrir una tabla de visitas
+property-found-drop = O suéltela sobre esta página.
+property-found-example = Guardar una vacía con las etiquetas
+# $day (Text)
+property-found-planned = previsto para { $day }
+property-found-out = Quitar esta tabla
+# $rows (Number)
+property-found-to-fix = { $rows ->
+    [one] Una fila de su tabla por corregir. Hasta entonces no cuenta.
+   *[other] { $rows } filas de su tabla por corregir. Hasta entonces no cuentan.
+}
+# $more (Number)
+property-found-more = Más después de estas: { $more }
+property-found-now = Qué hacer ahora
+property-found-nothing-now = No hay nada que hacer ahora.
+property-found-shares = Qué murió y qué anillos resistieron
+property-found-rate = Cuánto tarda el grupo
+property-found-no-minutes = Ningún anillo de esta tabla tiene minutos. Cronometre dos anillos o más para tener un ritmo propio.
+property-found-own-rate = Planear con su propio ritmo
+property-found-trees = Árbol por árbol
+property-head-looked = Visitado
+property-head-now = Ahora
+property-head-again = Volver a mirar antes del
+property-found-dead = está muerto en pie
+property-found-down = está en el suelo
+property-found-ringed = está anillado
+property-found-stopped = no esté debajo; resuelva antes lo que lo detiene
+property-found-list-first = Esta es una tabla de visitas. Abra primero la lista de sus árboles.
+# $file (Text)
+property-found-waits = { $file } se tendrá en cuenta en cuanto la lista tenga un plan.
+
+## Land and crowns
+property-land = Suelo y copas
+property-land-is = Si un bosque no debe abrirse demasiado, diga cuánta tierra es una parte y cuánta está ahora bajo copas.
+property-land-area = Tierra
+property-land-area-hint = 5 ha o 12 acres
+property-land-closure = Bajo copas, %
+property-land-closure-hint = Vacío: las de la lista
+property-land-floor = Dejar bajo copas, %
+# $share (Number)
+property-land-floor-hint = De cada parte con tierra; quedan también dos quintos de su área basal. Se ha publicado { $share }. Vacío: sin límite.
+# $typed (Text)
+property-land-no-area = «{ $typed }» no es la tierra que una parte puede tener. Escríbala así: 5 ha o 12 acres.
+# $typed (Text)
+property-land-no-share = «{ $typed }» no es una proporción. Escriba un número de 1 a 99.
+property-land-area-first = Escriba antes cuánta tierra es.
+property-land-no-parts = Para decir cuánta tierra es una parte, su lista necesita una columna llamada unit.
+property-land-all-crowns = Si hay allí otros árboles, escriba cuánto cubren todos.

@@ -38,9 +38,14 @@ impl List {
         }
     }
 
-    /// Opens a file. False where it is no list: the one before stays.
+    /// Opens a file. False where it is no list: the one before stays; a table of visits is taken up beside it.
     pub fn open(&mut self, name: &str, bytes: Vec<u8>) -> bool {
         self.session.speaking(|it| it.open(name, bytes))
+    }
+
+    /// Opens a table of what was found at visits beside the list. Where it is none, what was there stays.
+    pub fn open_found(&mut self, name: &str, bytes: Vec<u8>) {
+        self.session.speaking(|it| it.open_found(name, bytes));
     }
 
     /// Opens a file as it was left: `draft` is what [`Self::draft`] gave.

@@ -1,9 +1,11 @@
 //! One open list, and what is being done with it.
 
 mod areas;
+pub(crate) mod found;
+mod handed_out;
 mod kept;
+mod land;
 
-use crate::record::recorded;
 use calc::terms::quantity::Units;
 use calc::timing::places::climate::Places;
 use calc_list::reader::CellEdits;
@@ -16,13 +18,14 @@ use calc_view::plan::place;
 use calc_view::plan::read::{JudgedTrees, ListBeingRead, ListFile, ReadList, judged_trees};
 use calc_view::plan::said::Said;
 use calc_view::plan::screen::hit::{Replied, ToAsk};
+use calc_view::plan::screen::land::LandForm;
 use calc_view::plan::screen::season::{
     Offered, PlanBefore, SeasonForm, not_a_season, offered, picked, year_of_saturdays,
 };
-use calc_view::plan::screen::table::TreeTable;
-use calc_view::plan::screen::{columns, folds, map, result, table};
+use calc_view::plan::screen::{columns, result};
 use calc_view::words::message::{Pack, pack, tree_names};
 use calc_view::words::{list as words, m, within};
+use found::{FoundTable, FoundTold, FoundWork};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
@@ -67,6 +70,8 @@ enum Work {
     Looking,
     /// Trees are judged for the work days.
     Judging,
+    /// What was found at visits is taken up.
+    TakingUp(Box<FoundWork>),
     /// The plan is made, step by step.
     Planning(Box<Making>),
     /// What it comes to is drawn.
@@ -110,6 +115,17 @@ pub(crate) struct Session {
     kept: Kept,
     /// What was filled in when the plan was asked for.
     planned_as: SeasonForm,
+    /// What was found when the plan was made, and when the one before was.
+    planned_with: Option<FoundTable>,
+    found_before: Option<FoundTable>,
+    /// What was found at visits.
+    found: Option<FoundTable>,
+    found_told: Option<FoundTold>,
+    /// Why the file that was opened last is no table of visits.
+    no_found: Option<String>,
+    /// Land of parts; and what was typed of it last where something of that is wrong, by the ids of its fields.
+    land: LandForm,
+    land_wrong: Option<(LandForm, Vec<(String, String)>)>,
     /// The row that was mended last.
     last_row: Option<u64>,
     told: Told,
@@ -151,6 +167,13 @@ impl Session {
             before: None,
             kept: Kept::default(),
             planned_as: SeasonForm::default(),
+            planned_with: None,
+            found_before: None,
+            found: None,
+            found_told: None,
+            no_found: None,
+            land: LandForm::default(),
+            land_wrong: None,
             last_row: None,
             told: Told::default(),
         }
@@ -161,8 +184,12 @@ impl Session {
         within(self.words, || run(self))
     }
 
-    /// False where it is no list: the one before stays.
+    /// False where it is no list: the one before stays. A table of visits is taken up beside it.
     pub(crate) fn open(&mut self, name: &str, bytes: Vec<u8>) -> bool {
+        if self.is_found(&bytes) {
+            self.open_found(name, bytes);
+            return false;
+        }
         // What is no list replaces nothing.
         let before = (
             std::mem::replace(&mut self.name, name.to_owned()),
@@ -180,6 +207,8 @@ impl Session {
             self.before = None;
             self.kept = Kept::default();
             self.last_row = None;
+            (self.found, self.found_told, self.no_found) = (None, None, None);
+            (self.land, self.land_wrong) = (LandForm::default(), None);
             true
         } else {
             (self.list, self.season, self.made) = (list, season, made);
@@ -283,11 +312,23 @@ impl Session {
             "back" => {
                 if let Some(before) = self.before.take() {
                     self.filled = before.filled;
+                    self.found = self.found_before.take();
                     self.plan();
                     self.kept = earlier::kept_of(&before.file);
                 }
             }
             "pin" => self.pin(&act.entries),
+            "own-rate" => {
+                if let Some(found) = &mut self.found {
+                    found.own_rate = !act.entries.is_empty();
+                    self.plan_with_found();
+                }
+            }
+            "found-out" => {
+                self.found = None;
+                self.plan_with_found();
+            }
+            "land" => self.take_land(&act.entries),
             _ => {}
         }
     }
@@ -399,6 +440,7 @@ impl Session {
     /// Begins to judge the trees anew: a plan of them as they were would name trees that are not there.
     fn judge_for(&mut self, work: Work) {
         self.forget_plan();
+        self.without_own_rate();
         if let Some(list) = &mut self.list {
             list.judge_anew();
             self.work = work;
@@ -456,9 +498,16 @@ impl Session {
                             true => self.kept.clone(),
                             false => Kept::default(),
                         };
-                        self.work = Work::Planning(Box::default());
+                        let units = self.options.units;
+                        let of_plan = &mut season.asked.season;
+                        (of_plan.land, of_plan.canopy_floor) = self.land.land(list, units);
+                        self.work = self.after_judging();
                     }
                 }
+            }
+            Work::TakingUp(taking) => {
+                what = m::PROPERTY_LOOKING.into();
+                (done, of) = self.take_up(rows, taking);
             }
             Work::Planning(mut making) => {
                 what = m::PROPERTY_PLANNING.into();
@@ -474,6 +523,7 @@ impl Session {
                         Some(_) => Work::Showing,
                         None => Work::Planning(making),
                     };
+                    self.found_into_plan();
                 }
             }
             Work::Showing => self.shown(),
@@ -512,6 +562,7 @@ impl Session {
             let trees = self.judge_nothing();
             self.look = Some(ForDays { asked, trees });
         }
+        self.without_own_rate();
         self.work = match self.season {
             // The days that are offered stay as they were.
             Some(_) if !self.offered.is_empty() => Work::Judging,
@@ -539,56 +590,5 @@ impl Session {
         self.work = Work::None;
         self.draw();
         self.told.said = m::PROPERTY_STOPPED.into();
-    }
-
-    /// Rows of a table as [`Self::step`] tells areas; nothing is stopped by it.
-    pub(crate) fn page(&mut self, name: &str, from: usize) -> String {
-        let mut told = Told::default();
-        if let (Some(list), Some(made)) = (&self.list, &self.made) {
-            let units = self.options.units;
-            let drawn = match name {
-                map::MAP => recorded(|out| map::map(out, list, made, units, from)),
-                map::PLACES => recorded(|out| map::places(out, list, made, units, from)),
-                _ => Vec::new(),
-            };
-            if !drawn.is_empty() {
-                told.areas.insert(["t-", name].concat(), drawn);
-            }
-        }
-        if let (Some(list), Some(made), Some(season), Some(of)) =
-            (&self.list, &self.made, &self.season, TreeTable::of(name))
-        {
-            let day = season.asked.season.from;
-            let drawn = recorded(|out| table::rows(out, of, list, made, day, from));
-            told.areas.insert(["t-", name].concat(), drawn);
-        }
-        serde_json::to_string(&told).unwrap_or_default()
-    }
-
-    /// Begins to make a file ready, in slices. False where there is none, or other work is being done.
-    pub(crate) fn want(&mut self, name: &str) -> bool {
-        if !matches!(self.work, Work::None) {
-            return false;
-        }
-        if self.made.is_some() && Made::tells_rows(name) {
-            self.work = Work::Telling;
-        }
-        self.made.is_some() || name == folds::DECISIONS || name == folds::BEFORE
-    }
-
-    pub(crate) fn file(&mut self, name: &str) -> Vec<u8> {
-        if name == folds::DECISIONS {
-            return serde_json::to_vec_pretty(&self.decisions).unwrap_or_default();
-        }
-        if name == folds::BEFORE {
-            let before = self.before.as_ref();
-            let text = before.and_then(|before| serde_json::to_vec(&before.file).ok());
-            return text.unwrap_or_default();
-        }
-        let (Some(list), Some(made), Some(season)) = (&self.list, &self.made, &self.season) else {
-            return Vec::new();
-        };
-        let text = made.file(name, list, &season.asked);
-        text.map(String::into_bytes).unwrap_or_default()
     }
 }

@@ -88,6 +88,7 @@ self.onmessage = async ({ data }) => {
     current = number;
     let taken = true;
     if (does === "open") taken = list.open(data.name, new Uint8Array(data.bytes));
+    else if (does === "found") list.open_found(data.name, new Uint8Array(data.bytes));
     else if (does === "restore") list.restore(data.name, new Uint8Array(data.bytes), data.draft);
     else if (does === "stop") list.stop();
     else list.act(data.act);

@@ -185,27 +185,40 @@ function save(name, bytes) {
   tell(page.dataset.saved.replace("{file}", () => name));
 }
 
-async function open(name, blob) {
+/** Opens a list, or with `found` a table of what was found at visits beside it. */
+async function open(name, blob, does = "open") {
   if (blob.size > LARGEST) {
     tell(page.dataset.tooLarge);
     return;
   }
   const bytes = await blob.arrayBuffer();
-  sent = { id: "", name, bytes, draft: "" };
-  ask({ does: "open", name, bytes });
+  // A table of visits is no list to hold: the worker says so by what it did not take.
+  if (does === "open") sent = { id: "", name, bytes, draft: "" };
+  ask({ does, name, bytes });
 }
 
-const file = document.getElementById("l-open");
-file.addEventListener("change", async () => {
-  const [picked] = file.files;
-  if (!picked) return;
+async function picked(file, does) {
+  if (!file) return;
   try {
-    await open(picked.name, picked);
+    await open(file.name, file, does);
   } catch {
     tell(page.dataset.unreadable);
   }
+}
+
+page.addEventListener("change", async ({ target }) => {
+  if (target.type !== "file") return;
+  await picked(target.files[0], target.dataset.do);
   // The same file can be picked again.
-  file.value = "";
+  target.value = "";
+});
+// A file that is dropped anywhere is opened here, not by the browser in place of the page.
+addEventListener("dragover", (event) => { if (event.dataTransfer?.types.includes("Files")) event.preventDefault(); });
+addEventListener("drop", (event) => {
+  const [file] = event.dataTransfer?.files ?? [];
+  if (!file) return;
+  event.preventDefault();
+  picked(file, event.target.closest?.("#l-found") ? "found" : "open");
 });
 document.getElementById("l-sample").addEventListener("click", async () => {
   const address = new URL(page.dataset.sample, location.href);

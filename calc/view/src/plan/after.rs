@@ -70,70 +70,119 @@ struct OfTree<'a> {
     local: &'a Local,
 }
 
-impl AfterWork {
-    /// Of a file of visits, for a list whose trees were judged: its trees move on by it. What is wrong is added to the
-    /// file's problems, and such rows count for nothing.
+/// What was found, while it is taken up tree by tree: in slices, so that a page can stop between two.
+pub struct TakingUp {
+    work: AfterWork,
+    ringed: Vec<RingedTree>,
+    timing: Timing,
+    before: Vec<Option<NaiveDate>>,
+    /// Trees by their place in the list, with the places of their rows in the file.
+    left: std::vec::IntoIter<(usize, Vec<usize>)>,
+    trees: usize,
+}
+
+impl TakingUp {
+    /// For a list whose trees were judged. What is wrong is added to the file's problems, and such rows count for nothing.
     #[must_use]
-    pub fn of(list: &mut ReadList, asked: &Asked, file: &mut FoundFile) -> Self {
-        let rows = std::mem::take(&mut file.rows);
-        let mut by_tree: BTreeMap<usize, Vec<&FoundRow>> = BTreeMap::new();
+    pub fn begin(list: &ReadList, asked: &Asked, file: &mut FoundFile) -> Self {
         let tags: BTreeMap<&str, usize> = list
             .trees
             .iter()
             .enumerate()
             .map(|(at, tree)| (tree.tree_id.as_str(), at))
             .collect();
-        for row in &rows {
+        let mut by_tree: BTreeMap<usize, Vec<usize>> = BTreeMap::new();
+        let mut unknown = Vec::new();
+        for (place, row) in file.rows.iter().enumerate() {
             match tags.get(row.tree_id.as_str()) {
                 Some(at) if list.questions[*at].is_some() => {
-                    by_tree.entry(*at).or_default().push(row);
+                    by_tree.entry(*at).or_default().push(place);
                 }
-                _ => file.problem(
-                    row.row,
-                    FoundColumn::TreeId,
-                    &row.tree_id,
-                    FoundFault::NoSuchTree,
-                ),
+                _ => unknown.push((row.row, row.tree_id.clone())),
             }
         }
-        drop(tags);
-        let mut work = Self {
-            found: Vec::new(),
-            kill_rates: Vec::new(),
-            held: ShareOf::default(),
-            timed: None,
-        };
-        let (mut ringed, mut timing) = (Vec::new(), Timing::default());
-        let before = ringed_before(list, asked);
-        for (at, mut rows) in by_tree {
-            rows.sort_by_key(|row| (row.visited_on, row.row));
+        for (row, tag) in unknown {
+            file.problem(row, FoundColumn::TreeId, &tag, FoundFault::NoSuchTree);
+        }
+        let by_tree: Vec<(usize, Vec<usize>)> = by_tree.into_iter().collect();
+        Self {
+            work: AfterWork {
+                found: Vec::new(),
+                kill_rates: Vec::new(),
+                held: ShareOf::default(),
+                timed: None,
+            },
+            ringed: Vec::new(),
+            timing: Timing::default(),
+            before: ringed_before(list, asked),
+            trees: by_tree.len(),
+            left: by_tree.into_iter(),
+        }
+    }
+
+    /// Takes up so many trees more, which move on; false where none was left.
+    pub fn step(
+        &mut self,
+        trees: usize,
+        list: &mut ReadList,
+        asked: &Asked,
+        file: &mut FoundFile,
+    ) -> bool {
+        let all = std::mem::take(&mut file.rows);
+        for (at, places) in self.left.by_ref().take(trees) {
             let Some((question, local)) = list.questions[at].clone() else {
                 continue;
             };
+            let mut rows: Vec<&FoundRow> = places.iter().map(|place| &all[*place]).collect();
+            rows.sort_by_key(|row| (row.visited_on, row.row));
             let of = OfTree {
-                ringed_before: before[at],
+                ringed_before: self.before[at],
                 rows,
                 question: &question,
                 local: &local,
             };
-            let (after, standing) = work.tree(list, asked, &of, (&mut ringed, &mut timing), file);
+            let counted = (&mut self.ringed, &mut self.timing);
+            let (after, standing) = self.work.tree(list, asked, &of, counted, file);
             if let Some(standing) = standing {
                 list.trees[at].standing = standing;
             }
             list.trees[at].after = after;
         }
+        file.rows = all;
+        self.left.len() > 0
+    }
+
+    /// How many trees were taken up, of how many.
+    #[must_use]
+    pub fn taken_up(&self) -> (usize, usize) {
+        (self.trees - self.left.len(), self.trees)
+    }
+
+    /// What it comes to, once all were taken up.
+    #[must_use]
+    pub fn done(self, list: &ReadList, asked: &Asked) -> AfterWork {
+        let (mut work, mut ringed) = (self.work, self.ringed);
         // Trees that were ringed before and that nobody looked at are counted as such.
         ringed.extend(list.trees.iter().enumerate().filter_map(|(at, tree)| {
             let unseen = tree.after.is_none() && matches!(tree.standing, Progress::Done);
             let (question, _) = list.questions[at].as_ref().filter(|_| unseen)?;
-            ringed_tree(question, before[at]?, Vec::new())
+            ringed_tree(question, self.before[at]?, Vec::new())
         }));
         work.found.sort_by_key(|found| found.row);
         work.kill_rates = kill_rates((list.reference, plan_constants()), &ringed, asked.today);
         work.held = rings_that_held(&ringed);
-        work.timed = timing.rate(list);
-        file.rows = rows;
+        work.timed = self.timing.rate(list);
         work
+    }
+}
+
+impl AfterWork {
+    /// Of a file of visits, all at once: see [`TakingUp`].
+    #[must_use]
+    pub fn of(list: &mut ReadList, asked: &Asked, file: &mut FoundFile) -> Self {
+        let mut taking = TakingUp::begin(list, asked, file);
+        while taking.step(usize::MAX, list, asked, file) {}
+        taking.done(list, asked)
     }
 
     /// What becomes of a tree; nothing where none of its rows counts.
@@ -315,16 +364,14 @@ fn found_of(found: &FoundHere) -> FoundOf {
     }
 }
 
-/// The day on which each tree was ringed before any row of the file says so: the list's, else that of the earlier plan
-/// where it lies behind us.
+/// The day on which each tree was ringed before any row of the file says so: the list's, else that of the earlier plan.
 fn ringed_before(list: &ReadList, asked: &Asked) -> Vec<Option<NaiveDate>> {
     let mut ringed = vec![None; list.trees.len()];
     for (_, row) in list.rows() {
         if let Some(at) = list.tree_of(row.row) {
             let kept = asked.season.kept.0.get(&list.trees[at].tree_id);
-            let kept = kept.and_then(|kept| kept.day);
             let done = read_day(&row.tag.done_date).ok();
-            ringed[at] = done.or(kept.filter(|day| *day <= asked.today));
+            ringed[at] = done.or_else(|| kept?.ringed_before(asked.today));
         }
     }
     ringed

@@ -16,14 +16,30 @@ pub fn kept_of(plan: &PlanFile) -> Kept {
         let kept = KeptTree {
             day: day(&tree.day),
             visits: tree.visits.iter().map(|visit| day(&visit.day)).collect(),
+            found: None,
             value: tree.value,
         };
         (tree.tree_id.clone(), kept)
     });
-    Kept(trees.collect())
+    let mut kept = Kept(trees.collect());
+    for found in plan.after.iter().flat_map(|after| &after.found) {
+        let visited_on = read_day(&found.visited_on).ok();
+        looked(&mut kept, &found.tree_id, day(&found.ringed_on), visited_on);
+    }
+    kept
 }
 
-/// What [`kept_in`] needs of a plan: its days alone.
+/// Takes the ring of a tree as it was looked at, where that is its last visit.
+fn looked(kept: &mut Kept, tag: &str, ringed_on: Option<NaiveDate>, visited_on: Option<NaiveDate>) {
+    let (Some(tree), Some(visited_on)) = (kept.0.get_mut(tag), visited_on) else {
+        return;
+    };
+    if tree.found.is_none_or(|(_, before)| before <= visited_on) {
+        tree.found = Some((ringed_on, visited_on));
+    }
+}
+
+/// What [`kept_in`] needs of a plan: its days and those of rings that were looked at.
 #[must_use]
 pub fn days_of(plan: &PlanFile) -> Value {
     let trees = plan.trees.iter().map(|tree| {
@@ -31,7 +47,11 @@ pub fn days_of(plan: &PlanFile) -> Value {
         let visits: Vec<Value> = visits.collect();
         json!({ "tree_id": tree.tree_id, "day": tree.day, "value": tree.value, "visits": visits })
     });
-    json!({ "version": VERSION, "trees": trees.collect::<Vec<Value>>() })
+    let found = plan.after.iter().flat_map(|after| &after.found).map(|found| {
+        json!({ "tree_id": found.tree_id, "visited_on": found.visited_on, "ringed_on": found.ringed_on })
+    });
+    let after = json!({ "found": found.collect::<Vec<Value>>() });
+    json!({ "version": VERSION, "trees": trees.collect::<Vec<Value>>(), "after": after })
 }
 
 /// The days of each tree; none where the text is no plan of this version.
@@ -46,7 +66,8 @@ pub fn kept_in(plan: &Value) -> Option<Kept> {
     if plan["version"].as_u64() != Some(VERSION) {
         return None;
     }
-    let day = |of: &Value| -> Option<NaiveDate> { read_day(of["day"].as_str()?).ok() };
+    let read = |of: &Value| -> Option<NaiveDate> { read_day(of.as_str()?).ok() };
+    let day = |of: &Value| read(&of["day"]);
     let mut kept = Kept::default();
     for tree in plan["trees"].as_array()? {
         let visits = tree["visits"].as_array().map_or(&[][..], Vec::as_slice);
@@ -55,9 +76,15 @@ pub fn kept_in(plan: &Value) -> Option<Kept> {
             KeptTree {
                 day: day(tree),
                 visits: visits.iter().map(day).collect(),
+                found: None,
                 value: tree["value"].as_f64().unwrap_or(f64::NAN),
             },
         );
+    }
+    for found in plan["after"]["found"].as_array().into_iter().flatten() {
+        let tag = found["tree_id"].as_str()?;
+        let visited_on = read(&found["visited_on"]);
+        looked(&mut kept, tag, read(&found["ringed_on"]), visited_on);
     }
     Some(kept)
 }

@@ -1,11 +1,14 @@
 //! How much land a part of the property is, and how much of it stays under crowns: asked only where somebody says it.
 
 use super::asked::{NotASeason, PlanField};
+use crate::words::m;
 use calc::models::stand::ACRE_M2;
 use calc::terms::number::{Unit, read_number};
 use calc::terms::quantity::{M_PER_FT, Units};
+use calc::terms::small::decimals::fixed;
 use calc_data::list::{fold, plan_constants};
 use calc_plan::UnitLand;
+use calc_plan::plan_file::shape::UnitOf;
 
 /// A hectare, m².
 const HECTARE_M2: f64 = 10_000.0;
@@ -35,8 +38,7 @@ pub fn land(
     let mut all: Vec<UnitLand> = Vec::new();
     for each in typed.area {
         let (unit, area) = each.rsplit_once('=').unwrap_or_default();
-        let area_m2 = area_m2(area, units)
-            .filter(|area| (LAND_M2.0..=LAND_M2.1).contains(area) && !unit.trim().is_empty());
+        let area_m2 = land_m2(area, units).filter(|_| !unit.trim().is_empty());
         all.push(UnitLand {
             unit: unit.trim().to_owned(),
             area_m2: area_m2.ok_or_else(|| wrong(PlanField::Area, each))?,
@@ -62,8 +64,15 @@ pub fn land(
     Ok((all, floor))
 }
 
+/// Square metres of the land of a part, as typed; none where it is no area, or no part's.
+#[must_use]
+pub fn land_m2(typed: &str, units: Units) -> Option<f64> {
+    area_m2(typed, units).filter(|area| (LAND_M2.0..=LAND_M2.1).contains(area))
+}
+
 /// A share of 1 to 99 %, with its sign or without.
-fn percent(typed: &str) -> Option<f64> {
+#[must_use]
+pub fn percent(typed: &str) -> Option<f64> {
     let read = read_number(typed).ok()?;
     let plain = read.unit.is_none_or(|unit| unit == Unit::Percent);
     (plain && (1.0..=99.0).contains(&read.value)).then_some(read.value / 100.0)
@@ -90,6 +99,24 @@ fn area_m2(typed: &str, units: Units) -> Option<f64> {
         .ok()
         .filter(|read| read.unit.is_none())?;
     Some(read.value * in_m2)
+}
+
+/// How much of a part's land lies under crowns, now and with the trees of the plan dead; whether all trees there were
+/// counted. None where nobody said how much land it is.
+#[must_use]
+pub fn under_crowns(unit: &UnitOf) -> Option<(String, bool)> {
+    let land = unit.land.as_ref()?;
+    let percent = |share: f64| fixed(100.0 * share, 0);
+    let (unit, now, then) = (
+        unit.unit.as_str(),
+        percent(land.closure_before),
+        percent(land.closure_after),
+    );
+    let told = match land.closure_said {
+        true => m::after_crowns(m::AfterCrowns { unit, now, then }),
+        false => m::after_crowns_of_list(m::AfterCrownsOfList { unit, now, then }),
+    };
+    Some((told, land.closure_said))
 }
 
 #[cfg(test)]

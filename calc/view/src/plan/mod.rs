@@ -7,6 +7,7 @@
 //! read::ListFile::of(bytes, decisions)  a file, and its rows as they are cut
 //! read::ReadList                        the list row by row, then its trees judged, in slices where somebody waits
 //! after::AfterWork::of(list, asked, file) what was found at visits: its trees move on
+//! after_sentences                        what was found, told
 //! made::Made::of(list, asked)           its plan, and what limits it
 //! made::Made::files(list, asked)         the names of its files
 //! made::Made::file(name)                one of the files of a plan
@@ -15,6 +16,7 @@
 //! ```
 
 pub mod after;
+pub mod after_sentences;
 pub mod asked;
 pub mod earlier;
 mod geojson;

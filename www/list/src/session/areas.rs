@@ -11,7 +11,7 @@ use calc_view::plan::screen::{columns, fix, folds, result};
 
 impl Session {
     /// What makes the same plan on the command line.
-    fn command(&self, asked: &Asked) -> String {
+    pub(super) fn command(&self, asked: &Asked) -> String {
         let days = self.filled.all_days();
         let (from, to) = (asked.season.from, asked.season.to);
         let day = calc::terms::day::iso;
@@ -42,6 +42,16 @@ impl Session {
         for (option, value) in self.replied.options() {
             command += &format!(" --{option} \"{value}\"");
         }
+        let of_land = self.list.as_ref().map(|list| self.land.options(list));
+        for (option, value) in of_land.unwrap_or_default() {
+            command += &format!(" --{option} \"{value}\"");
+        }
+        if let Some(found) = &self.found {
+            command += &format!(" --found \"{}\"", found.name);
+            if found.own_rate {
+                command += " --own-rate";
+            }
+        }
         if self.decisions != Decisions::default() {
             command += " --columns decisions.json";
         }
@@ -61,7 +71,7 @@ impl Session {
             Some(season) => self.command(&season.asked),
             None => String::new(),
         };
-        let areas = &mut self.told.areas;
+        let mut areas = std::mem::take(&mut self.told.areas);
         areas.insert(
             "columns".to_owned(),
             recorded(|out| {
@@ -140,10 +150,14 @@ impl Session {
                         decided: self.decisions != Decisions::default(),
                         units: self.options.units,
                         before: self.before.as_ref(),
+                        found: self.found_shown(),
+                        no_found: self.no_found.as_deref(),
+                        land: self.land_shown(),
                     };
                     folds::folds(out, list, made, &season.asked, &beside);
                 }
             }),
         );
+        self.told.areas = areas;
     }
 }

@@ -1,9 +1,11 @@
 //! What is kept of an open list, how it comes back, and the plan before.
 
 use super::Session;
-use crate::draft::Draft;
+use super::found::FoundTable;
+use crate::draft::{Draft, KeptFound};
 use calc_view::plan::earlier;
 use calc_view::plan::screen::hit::Replied;
+use calc_view::plan::screen::land::LandForm;
 use calc_view::plan::screen::season::PlanBefore;
 
 impl Session {
@@ -28,6 +30,9 @@ impl Session {
             .and_then(earlier::kept_in)
             .unwrap_or_default();
         self.replied = Replied::of_kept(calc_data::reference(), draft.replied);
+        self.found = draft.found.into_iter().next().map(FoundTable::from);
+        (self.found_told, self.no_found, self.land_wrong) = (None, None, None);
+        self.land = LandForm::of_kept(draft.land);
         self.decisions = draft.decisions;
         if draft.planned {
             self.plan();
@@ -55,6 +60,8 @@ impl Session {
             self.replied.kept(),
             self.last_row,
         );
+        draft.found = self.found.iter().map(KeptFound::from).collect();
+        draft.land = self.land.kept();
         draft.planned = self.season.is_some();
         draft.days = self.made.as_ref().map(|made| earlier::days_of(&made.file));
         serde_json::to_string(&draft).unwrap_or_default()
@@ -64,6 +71,7 @@ impl Session {
     pub(super) fn forget_plan(&mut self) {
         if let Some(made) = self.made.take() {
             let before = PlanBefore::of(made, self.planned_as.clone());
+            self.found_before = self.planned_with.take();
             self.kept = earlier::kept_of(&before.file);
             self.before = Some(before);
         }

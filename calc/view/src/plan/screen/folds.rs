@@ -1,9 +1,13 @@
 //! What is folded under a plan, each fold under a line with its key number.
 
+use super::found::{self, FoundShown};
+use super::land::{LandShown, land};
 use super::season::PlanBefore;
 use super::strip::strip;
 use super::table::TreeTable;
-use super::{button, columns, field, fold_of_rows, map, open_fold, open_form, send, short_day};
+use super::{
+    button, columns, field, fold_of_rows, map, open_fold, open_fold_at, open_form, send, short_day,
+};
 use crate::measure::{day_short, day_year, plain};
 use crate::page::Page;
 use crate::plan::asked::Asked;
@@ -37,11 +41,16 @@ pub struct Beside<'a> {
     pub units: Units,
     /// The plan before.
     pub before: Option<&'a PlanBefore>,
+    /// What was found at visits.
+    pub found: Option<FoundShown<'a>>,
+    /// Why the file that was opened last is no table of visits.
+    pub no_found: Option<&'a str>,
+    /// Land of parts.
+    pub land: LandShown<'a>,
 }
 
 /// All of them. Tables come when their fold is opened.
 pub fn folds(out: &mut Page<'_>, list: &ReadList, made: &Made, asked: &Asked, beside: &Beside<'_>) {
-    let units = beside.units;
     out.open_class("div", "folds");
     days(out, made);
     for table in TreeTable::ALL {
@@ -58,9 +67,10 @@ pub fn folds(out: &mut Page<'_>, list: &ReadList, made: &Made, asked: &Asked, be
         }
     }
     visits(out, made);
+    found::found(out, list, beside.found, beside.no_found);
     what_if(out, list, asked, beside);
     map::fold(out, list, made);
-    stand(out, made, units);
+    stand(out, list, made, beside);
     good(out, made, asked, beside);
     if !(beside.notes.is_empty() && beside.changed.is_empty()) {
         let count = beside.notes.len() + usize::from(!beside.changed.is_empty());
@@ -166,8 +176,9 @@ fn visits(out: &mut Page<'_>, made: &Made) {
     out.close_two();
 }
 
-/// What stands in each part, and how much of it is ringed.
-fn stand(out: &mut Page<'_>, made: &Made, units: Units) {
+/// What stands in each part, how much of it is ringed, and what stays under crowns.
+fn stand(out: &mut Page<'_>, list: &ReadList, made: &Made, beside: &Beside<'_>) {
+    let units = beside.units;
     let (to_area, area): (f64, fn(String) -> String) = match units {
         Units::Us => (M_PER_FT * M_PER_FT, m::property_area_us),
         Units::Metric => (1.0, m::property_area_metric),
@@ -180,7 +191,8 @@ fn stand(out: &mut Page<'_>, made: &Made, units: Units) {
         ringed: area(ringed),
         all: area(all),
     });
-    open_fold(out, "stand", &m::PROPERTY_STAND, &line);
+    let open = (!beside.land.wrong.is_empty()).then_some(true);
+    open_fold_at(out, 3, "stand", &m::PROPERTY_STAND, &line, open);
     let heads = [
         m::PROPERTY_HEAD_PART.text(),
         m::PROPERTY_HEAD_TREES.text(),
@@ -199,6 +211,7 @@ fn stand(out: &mut Page<'_>, made: &Made, units: Units) {
     }
     out.close_table();
     out.p(m::PROPERTY_STAND_IS);
+    land(out, list, made, beside.land);
     out.close_two();
 }
 

@@ -6,7 +6,9 @@
 pub mod columns;
 pub mod fix;
 pub mod folds;
+pub mod found;
 pub mod hit;
+pub mod land;
 pub mod map;
 pub mod result;
 pub mod season;
@@ -24,6 +26,11 @@ const ROWS: usize = 100;
 /// The heading of an area.
 fn heading(out: &mut Page<'_>, text: &str) {
     out.heading(2, "", "", text);
+}
+
+/// A heading in a fold.
+fn heading_of_fold(out: &mut Page<'_>, text: &str) {
+    out.heading(4, "", "", text);
 }
 
 /// A button that does something.

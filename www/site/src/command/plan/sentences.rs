@@ -5,7 +5,9 @@ use calc::terms::quantity::Units;
 use calc::terms::small::decimals::fixed;
 use calc_plan::plan_file::shape::UnitOf;
 use calc_plan::{ComesTo, LooserLimit};
+use calc_view::plan::after_sentences::TAGS;
 use calc_view::plan::asked::{Asked, NotASeason, PlanField};
+use calc_view::plan::land::under_crowns;
 use calc_view::plan::made::Made;
 use calc_view::plan::paper::counted;
 use calc_view::plan::read::ReadList;
@@ -18,9 +20,6 @@ use std::path::Path;
 
 /// So many days are named where no tree can be ringed on those that were.
 const NEAREST: usize = 3;
-
-/// So many tags are named.
-const TAGS: usize = 6;
 
 /// All of it, a line each. What is none is left out; the parts add up to the trees that are ready.
 pub(super) fn of(
@@ -56,7 +55,7 @@ pub(super) fn of(
             lines.push(m::plan_fresh(fixed(percent, 1)));
         }
     }
-    lines.extend(file.units.iter().filter_map(under_crowns));
+    lines.extend(file.units.iter().filter_map(crowns));
     let trees = planned.plan.trees.iter().flatten();
     let open = trees
         .flat_map(|tree| &tree.visits)
@@ -108,27 +107,17 @@ fn what_could_they_hit(read: &ReadList, shown_in: Units) -> Vec<String> {
         .collect()
 }
 
-/// How much of a unit's land lies under crowns, now and with the trees of the plan dead.
-fn under_crowns(unit: &UnitOf) -> Option<String> {
-    let land = unit.land.as_ref()?;
-    let percent = |share: f64| fixed(100.0 * share, 0);
-    let told = m::AfterCrowns {
-        unit: unit.unit.as_str(),
-        now: percent(land.closure_before),
-        then: percent(land.closure_after),
-    };
-    Some(match land.closure_said {
-        true => m::after_crowns(told),
-        false => m::after_crowns_of_list(m::AfterCrownsOfList {
-            unit: told.unit,
-            now: told.now,
-            then: told.then,
-        }),
+/// How much of a unit's land lies under crowns, and how to say it where only the list's trees are counted.
+fn crowns(unit: &UnitOf) -> Option<String> {
+    let (told, all_counted) = under_crowns(unit)?;
+    Some(match all_counted {
+        true => told,
+        false => [&told, " ", &m::after_say_closure(unit.unit.as_str())].concat(),
     })
 }
 
 /// The first of some tags; that there are more is shown.
-pub(super) fn first_tags<'t>(tags: impl Iterator<Item = &'t str>) -> String {
+fn first_tags<'t>(tags: impl Iterator<Item = &'t str>) -> String {
     first_of(tags, TAGS, ", ")
 }
 
