@@ -1,6 +1,7 @@
 //! The packages that others build on, as they get them: packed, installed, and asked.
 
-use crate::browser::in_browser;
+use crate::Outcome;
+use crate::browser::{Browser, in_browser};
 use crate::site::{Server, answer_on_the_command_line, folder, program, scratch};
 use serde_json::{Value, json};
 use std::path::{Path, PathBuf};
@@ -123,18 +124,26 @@ fn the_npm_package_answers_in_node_and_in_a_page_as_the_command_line_does() {
         browser
             .devtools("Page.setBypassCSP", json!({ "enabled": true }))
             .await?;
-        browser.open(&server.address).await?;
-        browser.until_ready().await?;
-        browser.until("the answer", "globalThis.seen").await?;
-        let seen = browser.run("return globalThis.seen;").await?;
-        assert_eq!(numbers(&seen), numbers(&expected));
-        browser.fill_in_a_tree().await?;
-        browser.show_the_answer().await?;
-        assert_eq!(browser.outcome().await?, "do");
-        browser
-            .expect_requests_only_to(&[&server.address, "data:"])
-            .await
+        expect_an_answering_page(&browser, &server.address, &expected).await
     });
+}
+
+/// A page of somebody else's that uses the package answers as the command line does, by itself and by its form, and asks
+/// nobody else.
+pub(crate) async fn expect_an_answering_page(
+    browser: &Browser,
+    address: &str,
+    expected: &Value,
+) -> Outcome {
+    browser.open(address).await?;
+    browser.until_ready().await?;
+    browser.until("the answer", "globalThis.seen").await?;
+    let seen = browser.run("return globalThis.seen;").await?;
+    assert_eq!(numbers(&seen), numbers(expected));
+    browser.fill_in_a_tree().await?;
+    browser.show_the_answer().await?;
+    assert_eq!(browser.outcome().await?, "do");
+    browser.expect_requests_only_to(&[address, "data:"]).await
 }
 
 /// The same with every number as JavaScript writes it: 120 for 120.0.
