@@ -72,6 +72,8 @@ fn measure(folder: &Path) -> BTreeMap<&'static str, u64> {
         ("list_wasm", 0),
         ("list_js", 0),
         ("list_css", 0),
+        ("field_js", 0),
+        ("field_css", 0),
         ("js", 0),
         ("css", 0),
         ("home_html", 0),
@@ -132,13 +134,16 @@ fn measure(folder: &Path) -> BTreeMap<&'static str, u64> {
                 continue;
             }
             *sizes.get_mut("site_uncompressed").expect("named above") += bytes.len() as u64;
-            // What the page of a list alone loads has limits of its own.
+            // What the page of a list, or that of field mode, alone loads has limits of its own.
             let name = path.file_name().and_then(|name| name.to_str());
             let of_lists = name.is_some_and(|name| name.starts_with("list"));
+            let of_field = name.is_some_and(|name| name.starts_with("field"));
             let kind = match path.extension().and_then(|ending| ending.to_str()) {
                 Some("wasm") if of_lists => "list_wasm",
                 Some("js") if of_lists => "list_js",
                 Some("css") if of_lists => "list_css",
+                Some("js") if of_field => "field_js",
+                Some("css") if of_field => "field_css",
                 Some("wasm") => {
                     println!(
                         "wasm: {} bytes raw, {} after gzip",

@@ -20,6 +20,7 @@ mod early;
 mod embed;
 mod export;
 mod family;
+mod field_page;
 mod firefox;
 mod fits;
 mod frames;

@@ -6,6 +6,8 @@ const BASE = "slipbark-lists";
 const STORE = "lists";
 /** The version of a record's names; one with a higher number is another page's. */
 export const VERSION = 1;
+/** The record of the trees of field mode, which their own page writes; their file is in it as any list's. */
+export const FIELD = "field";
 
 /** Why nothing was kept or read: `refused`, `blocked`, `newer`, `full`, `other` (tab). */
 export class NotKept extends Error {

@@ -380,6 +380,7 @@ if (offer) {
     if (document.visibilityState === "hidden" && keeping) ask({ does: "draft" });
   });
   show_drafts();
+  if (location.hash === "#field") go_on(drafts.FIELD);
 }
 
 /** The drafts of earlier visits, each with a press to go on and one to forget it. */
@@ -429,6 +430,11 @@ async function go_on(id) {
     return;
   }
   const { name, bytes, saved_at: at } = record;
+  // The trees of field mode stay with their page: they are opened here as a file is.
+  if (id === drafts.FIELD) {
+    await open(name, new Blob([bytes]));
+    return;
+  }
   delete record.bytes;
   held = { id, name, bytes, draft: JSON.stringify(record) };
   document.getElementById("l-drafts").replaceChildren();

@@ -143,6 +143,7 @@ pub(crate) fn site(
     let build = naming(&scripts, "build.js", &assets, &build, &largest)?;
     assets.add("build.js", build);
     list_page(root, &scripts, &mut assets, of_lists)?;
+    field_page(root, &scripts, &mut assets)?;
     assets.add("page.js", tidy(&script(&scripts.join("page.js"), &[])?));
     for name in ["filter.js", "frame.js"] {
         assets.add(name, script(&scripts.join(name), &[])?);
@@ -252,6 +253,17 @@ fn list_page(root: &Path, scripts: &Path, assets: &mut Assets, module: wasm::Mod
     let named = ["list-worker.js", "list-draft.js"].map(str::to_owned);
     let page = naming(scripts, "list.js", assets, &named, &[])?;
     assets.add("list.js", page);
+    Ok(())
+}
+
+/// What the page of field mode alone loads: its style sheet and its scripts, beside the calculator and the drafts of lists.
+fn field_page(root: &Path, scripts: &Path, assets: &mut Assets) -> Result<()> {
+    assets.add("field.css", style::packed_file(root, "field.css")?);
+    let rows = naming(scripts, "field-rows.js", assets, &[], &[])?;
+    assets.add("field-rows.js", rows);
+    let named = ["element.js", "list-draft.js", "field-rows.js"].map(str::to_owned);
+    let page = naming(scripts, "field.js", assets, &named, &[])?;
+    assets.add("field.js", page);
     Ok(())
 }
 

@@ -20,6 +20,10 @@ pub(crate) const PAGES: &[Page] = &[
         file: "list.html",
     },
     Page {
+        folder: "field/",
+        file: "field.html",
+    },
+    Page {
         folder: "species/",
         file: "species.html",
     },

@@ -332,6 +332,8 @@ impl Site<'_> {
             ("filter-js", address("filter.js")?),
             ("list-css", address("list.css")?),
             ("list-js", address("list.js")?),
+            ("field-css", address("field.css")?),
+            ("field-js", address("field.js")?),
             ("element-js", address("element.js")?),
             ("engine-js", address("engine.js")?),
             ("engine-wasm", address("engine.wasm")?),

@@ -27,6 +27,14 @@ pub(crate) fn pages(root: &Path) -> Result<String> {
     Ok(packed(&read(root, "page.css")?))
 }
 
+/// A sheet that one page alone loads.
+///
+/// # Errors
+/// A sheet that can't be read.
+pub(crate) fn packed_file(root: &Path, name: &str) -> Result<String> {
+    Ok(packed(&read(root, name)?))
+}
+
 fn read(root: &Path, name: &str) -> Result<String> {
     let path = root.join("www/style").join(name);
     std::fs::read_to_string(&path).with_context(|| format!("{} could not be read", path.display()))
