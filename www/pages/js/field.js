@@ -74,6 +74,14 @@ function load(tree) {
   if (!tree.done && before && q.date === before) q.date = today;
   if (Object.keys(q).length) calculator.inputs = q;
   place(tree);
+  tree.q = stands(tree);
+}
+
+/** The question of a tree as it stands in the form; one that was answered stays one of its own day. */
+function stands(tree) {
+  const q = calculator.inputs;
+  if (tree.done && tree.q.today) q.today = tree.q.today;
+  return q;
 }
 
 /** What was typed as the place is no part of a question: it goes back beside what it stands for. */
@@ -95,7 +103,7 @@ function take() {
   const tree = now();
   if (!tree || at.step === "tag") return;
   const before = JSON.stringify(tree.q);
-  tree.q = calculator.inputs;
+  tree.q = stands(tree);
   if (at.step === "place" || !("where" in tree)) {
     const picked = within("[name='town.at']:checked")?.closest("label");
     tree.where = row_of(picked) || within("#f-town").value.trim();
@@ -347,7 +355,7 @@ function work_out() {
     wrong();
     return false;
   }
-  tree.q = calculator.inputs;
+  tree.q = stands(tree);
   tree.say = text(within(".card .say"));
   if (!tree.done) unsaved = true;
   tree.done = true;

@@ -408,11 +408,14 @@ async function show_drafts() {
     line.append(
       part("span", said("draft", { file: it.name, time: new Date(it.at).toLocaleString(document.documentElement.lang, { dateStyle: "medium", timeStyle: "short" }) })),
       part("button", said("goOn"), () => go_on(it.id)),
-      part("button", said("forget"), async () => {
+    );
+    // The trees of field mode are forgotten on their own page, which asks twice.
+    if (it.id !== drafts.FIELD) {
+      line.append(part("button", said("forget"), async () => {
         await drafts.forget(it.id).catch(({ why }) => tell(said(why ?? "refused")));
         await show_drafts();
-      }),
-    );
+      }));
+    }
     return line;
   }));
 }
