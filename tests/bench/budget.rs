@@ -81,6 +81,7 @@ fn measure(folder: &Path) -> BTreeMap<&'static str, u64> {
         ("species_html", 0),
         ("article_html", 0),
         ("site_uncompressed", 0),
+        ("site_whole", 0),
     ]);
     let mut folders = vec![folder.to_path_buf()];
     while let Some(next) = folders.pop() {
@@ -103,8 +104,12 @@ fn measure(folder: &Path) -> BTreeMap<&'static str, u64> {
                 continue;
             }
             let bytes = std::fs::read(&path).expect("a built file can be read");
+            // The kit is the site once more.
+            if path != folder.join("slipbark-kit.zip") {
+                *sizes.get_mut("site_whole").expect("named above") += bytes.len() as u64;
+            }
             // Downloads: the kit is the site once more, the single file has a limit of its own.
-            // The licences of others and the picture for programs that show links are asked for by few.
+            // The licences of others and the pictures for programs that show links are asked for by few.
             if [
                 "slipbark-kit.zip",
                 "notices.txt",
@@ -115,6 +120,9 @@ fn measure(folder: &Path) -> BTreeMap<&'static str, u64> {
             .iter()
             .any(|name| path == folder.join(name))
             {
+                continue;
+            }
+            if path.starts_with(folder.join("pictures")) {
                 continue;
             }
             if path == folder.join("slipbark-single.html") {

@@ -35,6 +35,7 @@ fn listed() -> Vec<String> {
 fn each_page_tells_its_address_its_picture_its_version_and_its_day() {
     let listed = listed();
     assert!(listed.len() > 20, "{listed:?}");
+    let mut own_pictures = 0;
     for page in &listed {
         let text = text(built(), page);
         assert_eq!(
@@ -46,7 +47,30 @@ fn each_page_tells_its_address_its_picture_its_version_and_its_day() {
             format!("/{page}")
         );
         let picture = value(&text, "property=\"og:image\" content=\"/");
-        assert!(built().join(picture).is_file(), "{picture}");
+        // A tree that has plates and an article show their own drawings, all else the site's.
+        let own = page
+            .strip_prefix("es/")
+            .unwrap_or(page)
+            .trim_end_matches('/');
+        let drawn = format!("pictures/{own}.png");
+        match built().join(&drawn).is_file() {
+            true => assert_eq!(picture, drawn),
+            false => assert_eq!(picture, "picture.png", "/{page}"),
+        }
+        own_pictures += usize::from(picture == drawn);
+        // PNG (W3C, third edition), 11.2.1: width and height stand at bytes 16 and 20.
+        let bytes = std::fs::read(built().join(picture)).expect("the picture is there");
+        assert!(bytes.starts_with(b"\x89PNG\r\n\x1a\n"), "{picture}");
+        for (name, at) in [("width", 16), ("height", 20)] {
+            let said = value(&text, &format!("property=\"og:image:{name}\" content=\""));
+            let part: [u8; 4] = bytes[at..at + 4].try_into().expect("four bytes");
+            assert_eq!(said, u32::from_be_bytes(part).to_string(), "{picture}");
+        }
+        assert!(
+            (1_000..60_000).contains(&bytes.len()),
+            "{picture}: {} bytes",
+            bytes.len()
+        );
         for name in ["og:title", "og:description", "og:image:alt"] {
             let said = value(&text, &format!("property=\"{name}\" content=\""));
             assert!(
@@ -77,6 +101,10 @@ fn each_page_tells_its_address_its_picture_its_version_and_its_day() {
             );
         }
     }
+    assert!(
+        own_pictures > 150,
+        "{own_pictures} pages show their own drawings"
+    );
     let robots = std::fs::read_to_string(built().join("robots.txt")).expect("it is built");
     assert!(
         robots.contains("User-agent: *\nAllow: /") && !robots.contains("Sitemap"),
@@ -160,7 +188,13 @@ fn a_build_that_is_told_its_origin_lists_every_page_by_its_whole_address() {
         );
         assert_eq!(
             value(&text, "property=\"og:image\" content=\""),
-            format!("{top}picture.png")
+            format!(
+                "{top}{}",
+                value(
+                    &self::text(built(), page),
+                    "property=\"og:image\" content=\"/"
+                )
+            )
         );
         let other = page.strip_prefix("es/").unwrap_or(page);
         assert_eq!(

@@ -118,6 +118,8 @@ fn apache(test: &str) -> (Foreign, PathBuf) {
         "dir",
         "headers",
         "rewrite",
+        "filter",
+        "deflate",
     ]
     .iter()
     .map(|name| format!("LoadModule {name}_module /usr/lib/apache2/modules/mod_{name}.so\n"))
@@ -180,7 +182,28 @@ fn get(port: u16, path: &str, takes: &str) -> Sent {
         let before = headers.insert(name.to_lowercase(), value.to_owned());
         assert_eq!(before, None, "{path}: {name} is sent twice");
     }
-    (status.expect("a status"), headers, all[end + 4..].to_vec())
+    let body = &all[end + 4..];
+    let body = match headers.get("transfer-encoding") {
+        Some(_) => joined(body),
+        None => body.to_vec(),
+    };
+    (status.expect("a status"), headers, body)
+}
+
+/// A body that was sent in chunks (RFC 9112, 7.1), in one piece.
+fn joined(mut chunks: &[u8]) -> Vec<u8> {
+    let mut body = Vec::new();
+    loop {
+        let line = chunks.windows(2).position(|it| it == b"\r\n");
+        let line = line.expect("the length of a chunk");
+        let length = String::from_utf8_lossy(&chunks[..line]).into_owned();
+        let length = usize::from_str_radix(length.trim(), 16).expect("a number to base 16");
+        if length == 0 {
+            return body;
+        }
+        body.extend_from_slice(&chunks[line + 2..][..length]);
+        chunks = &chunks[line + 2 + length + 2..];
+    }
 }
 
 fn unpack(headers: &BTreeMap<String, String>, body: &[u8]) -> Vec<u8> {
@@ -271,6 +294,11 @@ fn expect_every_file(server: &Foreign, root: &Path, packed: &str) {
             .any(|end| path.ends_with(end))
             {
                 assert_eq!(kind(&headers), kind(&expected), "{address} for {takes}");
+            }
+            // A page that has no packed file beside it is packed as it is sent.
+            if takes == "gzip" && path.ends_with("index.html") {
+                let encoding = headers.get("content-encoding").map(String::as_str);
+                assert_eq!(encoding, Some("gzip"), "{address}");
             }
             let beside = PathBuf::from(format!("{}.{ending}", file.display()));
             if takes != "identity" && beside.is_file() {

@@ -41,7 +41,7 @@ shell-version-of = Version { $version }, build { $build }, { $day }.
 # $read (Text): a day with its year
 shell-reviewed = Last read through on { $read }.
 # Beside a link to the site, in programs that show a picture of it.
-shell-picture = An answer for one tree: ring it, how wide, how long, which days, and how far people stay away
+shell-picture = A person takes a ring of bark off a trunk, drawn to scale
 shell-saved = Saved on this device. Works with no signal.
 # What the copy for no signal lacks, and why, by one of its files.
 # $file (Text)

@@ -4,6 +4,9 @@
 species-one-title = { $species-name }: when and how wide to ring it
 # $species-name (Text)
 species-one-description = { $species-name }: how to know it, whether a ring suits it, when its bark slips, how wide the ring is, how far it can fall, and what comes after.
+# Beside a link to the page, in programs that show a picture of it.
+# $species-name (Text)
+species-one-picture = { $species-name }: its leaf, its fruit and its bark as line drawings, made from its marks
 # In the list of all trees.
 # $tree (Text)
 species-one-more = All about { $tree }

@@ -4,6 +4,7 @@
 species-one-title = { $species-name }: cuándo y con qué ancho anillarlo
 # $species-name (Text)
 species-one-description = { $species-name }: cómo reconocerlo, si le conviene un anillo, cuándo se desprende la corteza, qué ancho tiene el anillo, hasta dónde puede caer y qué viene después.
+species-one-picture = { $species-name }: su hoja, su fruto y su corteza en dibujos de líneas, hechos a partir de sus rasgos
 # In the list of all trees.
 # $tree (Text)
 species-one-more = Todo sobre { $tree }

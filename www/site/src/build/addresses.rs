@@ -2,7 +2,7 @@
 //! page itself lies, so that it works in any folder of any server.
 
 use crate::build::assets::File;
-use crate::build::pages::{NOWHERE, NOWHERE_POLICY, POLICY};
+use crate::build::policy::{NOWHERE, NOWHERE_POLICY, POLICY};
 
 /// Stands in pages for the path of the site until that is known.
 pub(crate) const MARK: &str = "/@@base@@/";

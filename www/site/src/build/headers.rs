@@ -2,7 +2,7 @@
 //! server answers and the ready files for other servers are written.
 
 use crate::build::assets::File;
-use crate::build::pages::{FRAME_POLICY, NOWHERE, NOWHERE_POLICY, POLICY, frames, policy};
+use crate::build::policy::{FRAME_POLICY, NOWHERE, NOWHERE_POLICY, POLICY, frames, policy};
 use crate::build::{single, version};
 use std::fmt::Write as _;
 
@@ -142,6 +142,12 @@ pub(crate) fn htaccess(base: &str) -> String {
          RewriteEngine On\n\
          {packed}\
          </IfModule>\n\
+         # What has none is packed as it is sent.\n\
+         <IfModule mod_deflate.c>\n\
+         <IfModule mod_filter.c>\n\
+         AddOutputFilterByType DEFLATE text/html\n\
+         </IfModule>\n\
+         </IfModule>\n\
          RemoveType .gz\n\
          RemoveLanguage .br\n\
          AddEncoding br .br\n\
@@ -183,6 +189,8 @@ pub(crate) fn nginx(base: &str) -> String {
          # The packed file beside each file, for browsers that take it.\n\
          gzip_static on;\n\
          gzip_vary on;\n\
+         # Pages that have none are packed as they are sent.\n\
+         gzip on;\n\
          # With nginx's module for brotli take away the # in front of the next line:\n\
          #brotli_static on;\n"
     );

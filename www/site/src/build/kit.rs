@@ -2,7 +2,7 @@
 //! and ready files that tell common servers which headers to send.
 
 use crate::build::assets::{File, hex};
-use crate::build::{headers, hosts, notices, packed, single};
+use crate::build::{headers, hosts, is_read_first, notices, packed, single};
 use anyhow::{Context, Result};
 use sha2::{Digest as _, Sha256};
 use std::fmt::Write as _;
@@ -42,7 +42,7 @@ pub(crate) fn licences(root: &Path) -> Result<Vec<File>> {
 }
 
 /// Makes the kit of a site whose pages work anywhere, each file with its packed ones beside it, from the folder `kept` if
-/// they are there. The same files give the same bytes: entries are sorted and carry no time.
+/// they are there. Pages that are many of a kind go without: a server packs them as it sends them, and the kit is half as large. The same files give the same bytes: entries are sorted and carry no time.
 ///
 /// # Errors
 /// A licence that can't be read, named with its path.
@@ -54,7 +54,9 @@ pub(crate) fn pack(root: &Path, kept: &Path, mut files: Vec<File>) -> Result<Fil
         files.push(File::named(name, text));
     }
     // The single files are there to be downloaded.
-    let worth = |file: &&File| packed::is_worth_it(&file.path) && !single::is(&file.path);
+    let worth = |file: &&File| {
+        packed::is_worth_it(&file.path) && !single::is(&file.path) && !is_read_first(&file.path)
+    };
     let (to_pack, mut entries): (Vec<_>, Vec<_>) = files.iter().partition(worth);
     let texts: Vec<_> = to_pack.iter().map(|file| packed::Text::of(file)).collect();
     let mut beside = Vec::new();
@@ -119,7 +121,8 @@ fn readme() -> String {
          \x20  folder. The pages name each other by steps from themselves, so nothing in them is to be\n\
          \x20  changed. The server has to show site/species/index.html at .../species/, with the slash.\n\
          3. Let the server send the right headers, and the packed file (.br, .gz) beside each file to\n\
-         \x20  browsers that take it: that is less than half of the bytes. Ready for that are\n\
+         \x20  browsers that take it: that is less than half of the bytes. Pages of one tree, of an article, of\n\
+         \x20  the key and of plates have none beside them; the server packs those itself. Ready for that are\n\
          \x20  site/.htaccess (Apache reads it), nginx.conf (include it in your server block) and\n\
          \x20  site/_headers (for hosts of static files that read it; they pack by themselves).\n\
          \x20  Where the site is not at the top, write its path into nginx.conf and .htaccess: the lines\n\

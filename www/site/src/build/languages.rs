@@ -1,5 +1,6 @@
 //! The languages of the site: the pages of the first one lie at its base, those of each other in a folder of its name.
 
+use crate::build::policy::NOWHERE;
 use calc_view::kind::Kind;
 use calc_view::words::calculators::asks;
 use calc_view::words::message::{pack, take_all};
@@ -46,6 +47,19 @@ pub(crate) fn of(path: &str) -> (&'static str, &str) {
         Some((language, rest))
     });
     other.unwrap_or((FIRST, path))
+}
+
+/// The language of a file that is of no use in any other: a page, or the words of one.
+pub(crate) fn only_in(path: &str) -> Option<&'static str> {
+    if path.ends_with(".html") && path != NOWHERE {
+        return Some(of(path).0);
+    }
+    let words = path
+        .strip_prefix("assets/words-")
+        .or_else(|| path.strip_prefix("assets/lists-"))?;
+    let (language, _) = words.split_once('.')?;
+    let mut others = others();
+    others.find_map(|(known, _)| (known == language).then_some(known))
 }
 
 /// Speaks a language of the site.

@@ -27,6 +27,8 @@ pub(crate) mod packed;
 mod page_list;
 pub(crate) mod pages;
 mod paper;
+mod pictures;
+pub(crate) mod policy;
 mod schema;
 mod single;
 mod sitemap;
@@ -63,9 +65,6 @@ pub(crate) struct Options<'a> {
     /// Whether it is kept on the device. Without, its worker is the one that removes what an earlier site kept.
     pub offline: bool,
 }
-
-/// What programs show beside a link to the site: an answer, of an invented tree.
-const PICTURE: &str = "content/pictures/answer.png";
 
 /// Makes every file of the site.
 ///
@@ -158,7 +157,10 @@ pub(crate) fn site(
         day: day::of_the_source(root),
         crates: &crates,
     };
-    let mut files = pages::render(root, addresses::MARK, &about, &assets, &full)?;
+    let pages::Rendered {
+        mut files,
+        pictures,
+    } = pages::render(root, addresses::MARK, &about, &assets, &full)?;
     let sample = read(&root.join("content/sample/trees.csv"))?;
     files.push(File::named("sample/trees.csv", sample));
     files.extend(version::newest(&scripts, &assets)?);
@@ -206,7 +208,8 @@ pub(crate) fn site(
     // To be downloaded or named by other sites, not part of what the site keeps on a device.
     let mut also = singles;
     also.push(notices::text(&crates));
-    also.push(File::named("picture.png", read(&root.join(PICTURE))?));
+    say("Drawing the pictures of pages ...");
+    also.extend(pictures::draw(&pictures, &pictures::cache(root))?);
     also.extend(sources::files(root, own)?);
     also.extend(full);
     let feed = [feed::make(root)?];
@@ -313,7 +316,7 @@ fn worker(scripts: &Path, files: &[File]) -> Result<File> {
         .filter(|file| !is_read_first(&file.path))
         .map(|file| {
             let mut entry = vec![file.address().to_owned(), file.integrity()];
-            entry.extend(pages::only_in(&file.path).map(str::to_owned));
+            entry.extend(languages::only_in(&file.path).map(str::to_owned));
             entry
         })
         .collect();

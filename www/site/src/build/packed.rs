@@ -10,7 +10,6 @@ use sha2::{Digest as _, Sha256};
 use std::collections::HashMap;
 use std::io::Write as _;
 use std::path::{Path, PathBuf};
-use std::sync::Mutex;
 use std::sync::atomic::{AtomicUsize, Ordering};
 
 /// A way to pack: the ending of the packed file's name, and how.
@@ -81,12 +80,17 @@ fn gzip(text: &Text<'_>) -> Vec<u8> {
 }
 
 /// Bytes by gzip, five in a hundred smaller than its usual best level makes them: this tries longer.
-pub(crate) fn smallest_gzip(bytes: &[u8]) -> Vec<u8> {
+fn smallest_gzip(bytes: &[u8]) -> Vec<u8> {
     let mut packed = Vec::new();
     let options = zopfli::Options::default();
     // Memory takes whatever is written to it.
     let _ = zopfli::compress(options, zopfli::Format::Gzip, bytes, &mut packed);
     packed
+}
+
+/// The same, from the folder `kept` if it is there, else put there.
+pub(crate) fn kept_gzip(bytes: &[u8], kept: &Path) -> Vec<u8> {
+    packed(&Text { bytes, best: true }, WAYS[1], kept)
 }
 
 /// The folder that keeps what was packed for the project at `root`.
@@ -101,12 +105,50 @@ fn packed(text: &Text<'_>, (ending, way): Way, kept: &Path) -> Vec<u8> {
         return packed;
     }
     let packed = way(text);
-    // Under its name only once it is whole; where it can't be kept it is packed again the next time.
-    let half = file.with_extension(format!("{}-{}", &ending[1..], std::process::id()));
-    let _ = std::fs::create_dir_all(kept)
-        .and_then(|()| std::fs::write(&half, &packed))
-        .and_then(|()| std::fs::rename(&half, &file));
+    keep(&file, &packed);
     packed
+}
+
+/// Keeps what took time to make: under its name only once it is whole; where it can't be kept it is made again the next time.
+pub(crate) fn keep(file: &Path, bytes: &[u8]) {
+    let ending = file.extension().unwrap_or_default().to_string_lossy();
+    let half = file.with_extension(format!("{ending}-{}", std::process::id()));
+    let folder = file.parent().unwrap_or(file);
+    let _ = std::fs::create_dir_all(folder)
+        .and_then(|()| std::fs::write(&half, bytes))
+        .and_then(|()| std::fs::rename(&half, file));
+}
+
+/// Does something with each of `all` on all processors; what comes out is in their order.
+pub(crate) fn on_all_processors<T: Sync, R: Send>(
+    all: &[T],
+    work: impl Fn(&T) -> R + Sync,
+) -> Vec<R> {
+    let next = AtomicUsize::new(0);
+    let run = || {
+        let mut done = Vec::new();
+        loop {
+            let at = next.fetch_add(1, Ordering::Relaxed);
+            match all.get(at) {
+                Some(one) => done.push((at, work(one))),
+                None => return done,
+            }
+        }
+    };
+    let mut done = std::thread::scope(|scope| {
+        let others = std::thread::available_parallelism().map_or(1, usize::from) - 1;
+        let others: Vec<_> = (0..others).map(|_| scope.spawn(run)).collect();
+        let mut done = run();
+        for other in others {
+            match other.join() {
+                Ok(more) => done.extend(more),
+                Err(panic) => std::panic::resume_unwind(panic),
+            }
+        }
+        done
+    });
+    done.sort_by_key(|(at, _)| *at);
+    done.into_iter().map(|(_, one)| one).collect()
 }
 
 /// Packs each of `texts` in every way of [`WAYS`], on all processors; none where it does not become smaller. The same
@@ -121,27 +163,13 @@ pub(crate) fn pack(texts: &[Text<'_>], kept: &Path) -> Vec<[Option<Vec<u8>>; WAY
             .then_with(|| a.bytes.cmp(b.bytes))
     });
     once.dedup_by(|a, b| a.bytes == b.bytes);
-    let next = AtomicUsize::new(0);
-    let done: Mutex<HashMap<&[u8], _>> = Mutex::default();
-    let work = || {
-        while let Some(&text) = once.get(next.fetch_add(1, Ordering::Relaxed)) {
-            let packed = WAYS.map(|way| {
-                Some(packed(&text, way, kept))
-                    .filter(|packed| !packed.is_empty() && packed.len() < text.bytes.len())
-            });
-            if let Ok(mut done) = done.lock() {
-                done.insert(text.bytes, packed);
-            }
-        }
-    };
-    std::thread::scope(|scope| {
-        let others = std::thread::available_parallelism().map_or(1, usize::from) - 1;
-        for _ in 0..others {
-            scope.spawn(work);
-        }
-        work();
+    let packed = on_all_processors(&once, |text| {
+        WAYS.map(|way| {
+            Some(packed(text, way, kept))
+                .filter(|packed| !packed.is_empty() && packed.len() < text.bytes.len())
+        })
     });
-    let done = done.into_inner().unwrap_or_default();
+    let done: HashMap<&[u8], _> = once.iter().map(|text| text.bytes).zip(packed).collect();
     let of = |text: &Text<'_>| done.get(text.bytes).cloned().unwrap_or_default();
     texts.iter().map(of).collect()
 }

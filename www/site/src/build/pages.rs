@@ -6,8 +6,11 @@ use crate::build::gallery;
 use crate::build::key::{self, Key};
 use crate::build::local::{self, Local};
 use crate::build::natives::Natives;
+use crate::build::packed::on_all_processors;
 use crate::build::page_list::{NAV, PAGES, folders};
 use crate::build::paper::{self, Card};
+use crate::build::pictures::{self, Easel, Planned};
+use crate::build::policy::{FRAME_POLICY, NOWHERE, POLICY};
 use crate::build::snippets::{self, Gaps};
 use crate::build::species_pages::{self, Facts};
 use crate::build::template::{Template, fill};
@@ -23,7 +26,6 @@ use calc_view::words::m;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use std::path::Path;
-use std::sync::LazyLock;
 
 /// What pages tell of the build.
 pub(crate) struct AboutTheBuild<'a> {
@@ -42,6 +44,12 @@ pub(crate) struct AboutTheBuild<'a> {
 /// Stands for the build's id until all bytes are known.
 pub(crate) const BUILD_MARK: &str = "@@build@@";
 
+/// All pages, and the pictures that programs show beside links to them, to be drawn.
+pub(crate) struct Rendered {
+    pub(crate) files: Vec<File>,
+    pub(crate) pictures: Vec<Planned>,
+}
+
 /// Renders all pages for a site that will live under `base`, in every language.
 ///
 /// # Errors
@@ -53,8 +61,10 @@ pub(crate) fn render(
     about: &AboutTheBuild,
     assets: &Assets,
     full: &[File],
-) -> Result<Vec<File>> {
+) -> Result<Rendered> {
     let mut files = Vec::new();
+    let easel = Easel::read(root)?;
+    let mut pictures = BTreeMap::new();
     let facts = species_pages::facts(root)?;
     let key = Key::read(root)?;
     let card = Card::of_all_trees()?;
@@ -62,7 +72,8 @@ pub(crate) fn render(
     let groups = local::read(about.own, today)?;
     let articles = articles::read(root, about.own, sources::known(root, about.own)?)?;
     let natives = Natives::read(root)?;
-    for language in languages::all() {
+    let languages: Vec<&'static str> = languages::all().collect();
+    let in_each = on_all_processors(&languages, |&language| {
         let site = Site {
             root,
             base,
@@ -74,13 +85,23 @@ pub(crate) fn render(
             natives: &natives,
             groups: &groups,
             card: &card,
+            easel: &easel,
         };
-        files.extend(languages::speaking(language, || site.render(assets, full))?);
+        languages::speaking(language, || site.render(assets, full))
+    });
+    for rendered in in_each {
+        let rendered = rendered?;
+        files.extend(rendered.files);
+        // The first language's, where several have the same.
+        for picture in rendered.pictures {
+            pictures.entry(picture.path.clone()).or_insert(picture);
+        }
     }
     for group in &groups {
         files.extend(group.files().iter().cloned());
     }
-    Ok(files)
+    let pictures = pictures.into_values().collect();
+    Ok(Rendered { files, pictures })
 }
 
 /// The site in one language, which is in use while its pages are made.
@@ -99,6 +120,7 @@ struct Site<'a> {
     /// The groups that have a page.
     groups: &'a [Local],
     card: &'a Card,
+    easel: &'a Easel,
 }
 
 impl Site<'_> {
@@ -107,7 +129,7 @@ impl Site<'_> {
         format!("{}{}", self.base, languages::folder(self.language))
     }
 
-    fn render(&self, assets: &Assets, full: &[File]) -> Result<Vec<File>> {
+    fn render(&self, assets: &Assets, full: &[File]) -> Result<Rendered> {
         let folder = self.root.join("www/pages");
         let read = |name: &str| {
             std::fs::read_to_string(folder.join(name))
@@ -129,6 +151,15 @@ impl Site<'_> {
         common.insert("tree", tree.into_string());
         common.insert("form", self.form(&common["calculator-css"]));
         let mut files = Vec::new();
+        let mut pictures = Vec::new();
+        let common_picture = articles::picture::of_the_site(self.root)?;
+        let common_picture = self
+            .easel
+            .figure(pictures::COMMON.to_owned(), &common_picture);
+        pictures.extend(common_picture);
+        let [wide, high] = pictures::SIZE.map(|it| it.to_string());
+        common.insert("picture-wide", wide);
+        common.insert("picture-high", high);
         let mut write = |path: String,
                          name: &str,
                          here: Option<&str>,
@@ -151,6 +182,14 @@ impl Site<'_> {
             common.insert("head", script);
             let ld = common.remove("ld").unwrap_or_default();
             common.insert("json-ld", ld);
+            let own = common.remove("own-picture");
+            common.insert(
+                "picture",
+                own.unwrap_or_else(|| pictures::COMMON.to_owned()),
+            );
+            let says = common.remove("own-picture-says");
+            let says = says.unwrap_or_else(|| escaped(&m::SHELL_PICTURE));
+            common.insert("picture-says", says);
             let reviewed = fill(&file, page.head("reviewed").unwrap_or_default(), common)?;
             common.insert("reviewed", read_through(&file, &reviewed)?);
             let body = page.body(common)?;
@@ -207,6 +246,12 @@ impl Site<'_> {
             let does = does.unwrap_or_default().replace("{{species-name}}", &said);
             let ld = json_ld::species(facts.species, &said, &does, self.language, &address);
             common.insert("ld", ld);
+            if let Some(planned) = self.easel.species(facts) {
+                common.insert("own-picture", planned.path.clone());
+                let says = escaped(&m::species_one_picture(&said));
+                common.insert("own-picture-says", says);
+                pictures.push(planned);
+            }
             let path = format!("{home}{}index.html", facts.folder);
             write(path, "species-one.html", Some(&facts.folder), &mut common)?;
         }
@@ -220,6 +265,13 @@ impl Site<'_> {
             common.insert("article-reviewed", shown.reviewed.to_string());
             common.insert("ld", shown.json_ld);
             let folder = articles::folder(id);
+            if let Some((drawn, says)) = shown.drawn
+                && let Some(planned) = self.easel.figure(pictures::path(&folder), &drawn)
+            {
+                common.insert("own-picture", planned.path.clone());
+                common.insert("own-picture-says", says);
+                pictures.push(planned);
+            }
             let path = format!("{home}{folder}index.html");
             write(path, "article.html", Some(&folder), &mut common)?;
         }
@@ -250,7 +302,7 @@ impl Site<'_> {
                 bare.body(&common)?,
             ));
         }
-        Ok(files)
+        Ok(Rendered { files, pictures })
     }
 
     /// The lines for other sites, and the table of what the elements have.
@@ -512,19 +564,6 @@ fn others(beside: &str) -> impl Iterator<Item = (&'static str, String)> {
     })
 }
 
-/// The language of a file that is of no use in any other: a page, or the words of one.
-pub(crate) fn only_in(path: &str) -> Option<&'static str> {
-    if path.ends_with(".html") && path != NOWHERE {
-        return Some(languages::of(path).0);
-    }
-    let words = path
-        .strip_prefix("assets/words-")
-        .or_else(|| path.strip_prefix("assets/lists-"))?;
-    let (language, _) = words.split_once('.')?;
-    let mut others = languages::others();
-    others.find_map(|(known, _)| (known == language).then_some(known))
-}
-
 /// The paper of the climate grid, as it is printed.
 const CLIMATE_PAPER: &str = "<span lang=\"en\">Hijmans, Cameron, Parra, Jones and Jarvis 2005, \
      <i>International Journal of Climatology</i> 25:1965–1978</span>";
@@ -549,45 +588,4 @@ fn read_through(file: &str, day: &str) -> Result<String> {
 /// stand before any script that holds the page up.
 fn element_script(element: &str) -> String {
     format!("<script type=\"module\" src=\"{element}\"></script>\n")
-}
-
-/// The policy of our own pages: nothing but our own files, and WebAssembly.
-pub(crate) const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; \
-     img-src 'self'; connect-src 'self'; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'self'";
-
-/// That of the bare page for frames: it reads settings from the address that its host names, and nothing else from there.
-pub(crate) const FRAME_POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; \
-     img-src 'self'; connect-src 'self' http: https:; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'self'";
-
-/// The page for what is not there, at the root of the site.
-pub(crate) const NOWHERE: &str = "404.html";
-
-/// That of this page: in the kit it runs one script that stands inside it, and names the site as its base.
-pub(crate) static NOWHERE_POLICY: LazyLock<String> = LazyLock::new(|| {
-    let script = File::named("", addresses::FIND_SITE).integrity();
-    POLICY
-        .replace("script-src", &format!("script-src '{script}'"))
-        .replace("base-uri 'none'", "base-uri 'self'")
-});
-
-/// The folders of the bare pages for frames, as a pattern.
-pub(crate) fn frames() -> String {
-    let folders: Vec<String> = languages::all().skip(1).map(languages::folder).collect();
-    let names = Kind::ALL.map(Kind::name).join("|");
-    format!("({})?embed/({names})/", folders.join("|"))
-}
-
-/// The policy of the page at `path`.
-pub(crate) fn policy(path: &str) -> &'static str {
-    let folder = languages::of(path)
-        .1
-        .strip_prefix("embed/")
-        .and_then(|rest| rest.strip_suffix("/index.html"));
-    if Kind::ALL.iter().any(|kind| folder == Some(kind.name())) {
-        FRAME_POLICY
-    } else if path == NOWHERE {
-        &NOWHERE_POLICY
-    } else {
-        POLICY
-    }
 }

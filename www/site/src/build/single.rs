@@ -109,7 +109,7 @@ fn spoken(root: &Path, parts: &Parts<'_>, language: &str) -> Result<File> {
         .map(|(name, bytes)| format!("{name} {}", bytes.len()))
         .collect();
     let bytes: Vec<&[u8]> = in_order.iter().map(|(_, bytes)| *bytes).collect();
-    let packed = packed::smallest_gzip(&bytes.concat());
+    let packed = packed::kept_gzip(&bytes.concat(), &packed::cache(root));
 
     let shell = "www/pages/single.html";
     let page = Template::read(shell, &text(shell)?)?;

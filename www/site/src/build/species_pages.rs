@@ -5,6 +5,7 @@ use super::species_asked::{answered, free, is_clone, named, shown, suits};
 use super::static_answers::{ask, question};
 use super::{leaf_marks, look_alikes, species_after, species_list};
 use crate::build::natives::Natives;
+use crate::build::packed::on_all_processors;
 use anyhow::Result;
 use calc::answer::{Answer, Outcome, without_changes};
 use calc::models::season::Local;
@@ -61,12 +62,12 @@ pub(crate) struct Facts {
 pub(crate) fn facts(root: &Path) -> Result<Vec<Facts>> {
     let marks = leaf_marks::read(root)?;
     let named = calc_data::whole().species.iter().filter(|it| !it.unknown);
-    named
-        .map(|species| {
-            let marks = leaf_marks::of(&marks, species.scientific)?;
-            Facts::of(species, *marks)
-        })
-        .collect()
+    let named: Vec<&'static Species> = named.collect();
+    let facts = on_all_processors(&named, |species| {
+        let marks = leaf_marks::of(&marks, species.scientific)?;
+        Facts::of(species, *marks)
+    });
+    facts.into_iter().collect()
 }
 
 /// The folder of a species' page.
@@ -138,6 +139,11 @@ impl Facts {
         })
     }
 
+    /// The marks that its plates show; none where it has no plates.
+    pub(crate) fn marks(&self) -> Option<&Marks> {
+        self.marks.as_ref()
+    }
+
     fn middle(&self) -> &(Question, Answer) {
         &self.sizes[MIDDLE]
     }
@@ -149,6 +155,11 @@ pub(super) fn has_plates(marks: &Marks) -> bool {
         marks.kind,
         LeafKind::Fan | LeafKind::Feather | LeafKind::Blade | LeafKind::Sword
     )
+}
+
+/// Whether a twig is drawn: how needles and scales stand tells no tree from another.
+pub(super) fn has_twig(marks: &Marks) -> bool {
+    marks.kind == LeafKind::Simple || marks.is_compound()
 }
 
 fn outcome(typed: &Typed) -> Result<Outcome> {
@@ -302,11 +313,10 @@ fn know(out: &mut Page<'_>, facts: &Facts, home: &str, all: &BTreeMap<String, Ma
     match &facts.marks {
         Some(marks) => {
             out.open_class("div", "plates");
-            let twig = marks.kind == LeafKind::Simple || marks.is_compound();
             type Plate = fn(&mut dyn calc_view::out::Out, &Marks, &str);
             let plates: [(Plate, calc_view::words::Word, bool); 4] = [
                 (plate::leaf, m::SPECIES_ONE_LEAF, true),
-                (plate::twig, m::SPECIES_ONE_TWIG, twig),
+                (plate::twig, m::SPECIES_ONE_TWIG, has_twig(marks)),
                 (plate::fruit, m::SPECIES_ONE_FRUIT, true),
                 (plate::bark, m::SPECIES_ONE_BARK, true),
             ];

@@ -6,7 +6,7 @@ mod place;
 
 pub(crate) use listen::run;
 
-use crate::build::{headers, pages};
+use crate::build::{headers, policy};
 use bytes::Bytes;
 use http::header::{self, HeaderMap, HeaderName, HeaderValue};
 use http::{Method, Request, Response, StatusCode};
@@ -217,7 +217,7 @@ async fn file(asked: Request<()>, real: &Path, meta: &Metadata, whole: bool) -> 
 
 /// Whether a page states our policy itself, which its header may only repeat.
 fn states_policy(path: &str, real: &Path) -> bool {
-    std::fs::read_to_string(real).is_ok_and(|page| page.contains(pages::policy(path)))
+    std::fs::read_to_string(real).is_ok_and(|page| page.contains(policy::policy(path)))
 }
 
 fn moved(status: StatusCode, location: &str) -> Response<Body> {

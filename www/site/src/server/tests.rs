@@ -3,7 +3,7 @@
 use super::*;
 use crate::build::assets::File;
 use crate::build::folder;
-use crate::build::pages::POLICY;
+use crate::build::policy::POLICY;
 
 /// A folder with a site in it, removed at the end.
 struct Served {

@@ -2,7 +2,7 @@
 
 mod head;
 mod markup;
-mod picture;
+pub(crate) mod picture;
 mod text;
 
 use crate::build::lines::Lines;
@@ -65,6 +65,8 @@ pub(crate) struct Shown {
     pub(crate) reviewed: NaiveDate,
     /// What it is, for programs.
     pub(crate) json_ld: String,
+    /// The markup of its drawing, and what stands under that; nothing where it has none.
+    pub(crate) drawn: Option<(String, String)>,
 }
 
 /// Whether a file is the page of an article: no device keeps it before it is read.
@@ -309,6 +311,10 @@ impl Articles {
             body,
             calculates: head.calculator.is_some(),
             reviewed: head.reviewed,
+            drawn: head
+                .picture
+                .as_ref()
+                .map(|it| (drawn, escaped(&it.caption))),
             json_ld: json_ld::article(&json_ld::Text {
                 title: &head.title,
                 summary: &head.summary,

@@ -84,6 +84,18 @@ impl Picture {
     }
 }
 
+/// The drawing that stands for the whole site: the trunk of the first page's invented tree, with its ring.
+///
+/// # Errors
+/// An example that is not there, or is no good question any more.
+pub(crate) fn of_the_site(root: &Path) -> Result<String> {
+    let picture = Picture {
+        of: Of::Answer(Figure::Trunk, "front_page".to_owned()),
+        caption: String::new(),
+    };
+    picture.draw(root, None, "")
+}
+
 fn answer(
     html: &mut Html,
     kind: Figure,
