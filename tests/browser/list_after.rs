@@ -68,7 +68,25 @@ fn what_was_found_and_how_much_land_there_is_move_the_plan_as_on_the_command_lin
         ] {
             assert!(told.contains(says), "{says}: {told}");
         }
+        // Tree by tree, once that is opened.
+        click(&browser, "#l-found-trees > summary").await?;
+        browser
+            .until(
+                "the trees",
+                "document.querySelectorAll('#t-found-trees tbody tr').length === 20",
+            )
+            .await?;
+        let trees = text(&browser, "#t-found-trees").await?;
+        for says in [
+            "stands dead",
+            "is down",
+            "take the sprouts off",
+            "is ringed",
+        ] {
+            assert!(trees.contains(says), "{says}: {trees}");
+        }
         expect_no_violations(&browser, "list/, what was found").await?;
+        click(&browser, "#l-found-trees > summary").await?;
         click(&browser, "#l-found [name=own-rate]").await?;
         click(&browser, "#l-found form button").await?;
         browser

@@ -1,9 +1,10 @@
 //! After the work: the table of what was found, opened beside the list or saved to be filled in, and what it tells.
 
 use super::{
-    button, heading_of_fold, open_fold_at, open_form, open_rows, option, send, turn_buttons,
+    button, fold_of_rows_at, heading_of_fold, open_fold_at, open_form, open_rows, option, send,
+    turn_buttons,
 };
-use crate::measure::day_year;
+use crate::measure::day_year_short;
 use crate::page::Page;
 use crate::plan::after::{AfterWork, FoundHere};
 use crate::plan::after_sentences::{acts, kill_rates, last_looks, problem, rate, rings_held};
@@ -122,10 +123,9 @@ fn told(out: &mut Page<'_>, list: &ReadList, shown: FoundShown<'_>) {
         true => out.p(m::PROPERTY_FOUND_NOTHING_NOW),
         false => lines(out, acts.into_iter()),
     }
-    out.open("div");
-    out.attr("id", &["t-", FOUND_TREES].concat());
-    trees(out, list, after, 0);
-    out.close();
+    let trees = list.trees.iter().filter(|tree| tree.after.is_some());
+    let line = m::property_trees(trees.count().to_string());
+    fold_of_rows_at(out, 4, FOUND_TREES, &m::PROPERTY_FOUND_TREES, &line);
     let shares: Vec<String> = kill_rates(after)
         .into_iter()
         .chain(rings_held(after))
@@ -167,7 +167,7 @@ pub fn trees(out: &mut Page<'_>, list: &ReadList, after: &AfterWork, from: usize
         m::PROPERTY_HEAD_AGAIN.text(),
     ];
     let all: Vec<&ListTree> = list.trees.iter().filter(|it| it.after.is_some()).collect();
-    let day = |day: Option<NaiveDate>| day.map(day_year).unwrap_or_default();
+    let day = |day: Option<NaiveDate>| day.map(day_year_short).unwrap_or_default();
     for tree in &all[open_rows(out, m::PROPERTY_FOUND_TREES, &heads, from, all.len())] {
         let Some(after) = &tree.after else { continue };
         out.cell(tree.tree_id.as_str());

@@ -120,11 +120,16 @@ fn open_fold_at(
 
 /// A fold whose rows, or drawing, come when it is opened.
 fn fold_of_rows(out: &mut Page<'_>, table: &str, title: &str, line: &str) {
+    fold_of_rows_at(out, 3, table, title, line);
+}
+
+/// The same with the level of its title.
+fn fold_of_rows_at(out: &mut Page<'_>, level: u8, table: &str, title: &str, line: &str) {
     out.open_class("details", "fold");
     out.attr("id", &["l-", table].concat());
     out.attr("data-open", "page");
     out.attr("data-table", table);
-    out.open_folded(3, title, line);
+    out.open_folded(level, title, line);
     out.attr("id", &["t-", table].concat());
     out.close_two();
 }
