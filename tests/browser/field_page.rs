@@ -540,7 +540,7 @@ fn each_question_is_one_screen_of_large_keys_in_each_language() {
             hold(&browser, language, "answer").await?;
             click(&browser, "#fm-more").await?;
             browser
-                .until("the steps", "document.getElementById('calculator').shadowRoot.querySelector('.answer-region > :not(.card)').checkVisibility()")
+                .until("the steps", "document.getElementById('calculator').shadowRoot.querySelector('.answer-region > .two').checkVisibility()")
                 .await?;
             go_on(&browser, "tree").await?;
             hold(&browser, language, "the next tree").await?;

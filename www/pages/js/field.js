@@ -184,6 +184,7 @@ async function recall() {
     kept.at = record.saved_at;
     kept.asked = true;
     kept.whole = true;
+    kept.lasts = await navigator.storage?.persisted?.().catch(() => false) ?? false;
   } catch ({ why }) {
     kept.why = why ?? "refused";
     if (why === "newer") kept.may = false;
