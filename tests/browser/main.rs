@@ -41,6 +41,7 @@ mod measured;
 mod narrow;
 mod odd_host;
 mod offline;
+mod once_read;
 mod packages;
 mod page;
 mod paper;

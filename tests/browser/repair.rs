@@ -6,7 +6,7 @@ use crate::browser::{Browser, in_browser, in_firefox};
 use crate::deploy::asset;
 use crate::odd_host::{Habit, OddHost};
 use crate::offline::{SAVED, caches, expect_every_page, open_and_save};
-use crate::site::{Server, built, copy, pages};
+use crate::site::{Server, built, copy, is_kept_once_read, pages};
 use serde_json::json;
 
 /// What a page says of a copy that is not whole.
@@ -27,6 +27,17 @@ async fn expect_pages_of_a_host_that_drops_slashes(browser: Browser, host: OddHo
     }
     host.stop();
     expect_every_page(&browser, &host.address).await?;
+    // Those that are kept once they were read are there too, by both addresses.
+    let read = |page: &&String| english(page) && is_kept_once_read(page);
+    for page in pages().iter().filter(read) {
+        for path in [&**page, page.trim_end_matches('/')] {
+            browser
+                .open_page(&format!("{}{path}", host.address))
+                .await?;
+            let shown = browser.run("return location.pathname;").await?;
+            assert_eq!(shown, format!("/{page}"), "/{path}");
+        }
+    }
     browser.open(&host.address).await?;
     browser.until_ready().await?;
     browser.fill_in_a_tree().await?;

@@ -1,6 +1,7 @@
 //! The site as people get it: built once for all tests, served by its own
 //! program, each test on a port of its own.
 
+use std::ffi::OsStr;
 use std::io::{BufRead as _, BufReader};
 use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Stdio};
@@ -45,28 +46,27 @@ fn emptied(name: &str) -> PathBuf {
     folder
 }
 
+/// Builds the site into a folder of this name, as options say.
+pub(crate) fn built_with(name: &str, options: &[&OsStr]) -> PathBuf {
+    let folder = emptied(name);
+    run(Command::new(program())
+        .args(["build", "--quiet"])
+        .args(options)
+        .arg("--out")
+        .arg(&folder));
+    folder
+}
+
 /// The folder with the site, built for the root of an origin.
 pub(crate) fn built() -> &'static Path {
     static BUILT: OnceLock<PathBuf> = OnceLock::new();
-    BUILT.get_or_init(|| {
-        let folder = emptied("site");
-        run(Command::new(program())
-            .args(["build", "--quiet", "--out"])
-            .arg(&folder));
-        folder
-    })
+    BUILT.get_or_init(|| built_with("site", &[]))
 }
 
 /// The folder with the site built to keep nothing on the device.
 pub(crate) fn built_without_offline() -> &'static Path {
     static BUILT: OnceLock<PathBuf> = OnceLock::new();
-    BUILT.get_or_init(|| {
-        let folder = emptied("site-without-offline");
-        run(Command::new(program())
-            .args(["build", "--quiet", "--no-offline", "--out"])
-            .arg(&folder));
-        folder
-    })
+    BUILT.get_or_init(|| built_with("site-without-offline", &["--no-offline".as_ref()]))
 }
 
 /// What `answer` prints for a question.

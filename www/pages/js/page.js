@@ -52,12 +52,12 @@
     if (answer && !answer.ok) link.replaceWith(...link.childNodes);
   };
 
-  // Asks the worker that serves this page's address to keep every file for the language of the page. It answers with the
+  // Asks the worker that serves this page's address to keep every file for the language of the page, and the page. It answers with the
   // file that could not be kept, or with none.
   const checked = (worker) => new Promise((resolve) => {
     const channel = new MessageChannel();
     channel.port1.onmessage = (event) => resolve(event.data);
-    worker.postMessage({ check: root.lang }, [channel.port2]);
+    worker.postMessage({ check: root.lang, page: location.href }, [channel.port2]);
     setTimeout(() => resolve(null), 60000);
   });
 
@@ -111,7 +111,10 @@
       if (!answer) return;
       // A file that is of no use to the version on the server is none to tell of: that version is offered.
       saved.textContent = answer.notKept ? "" : saved.dataset.said;
-      if (answer.notKept && !registration.waiting) failed(answer.notKept);
+      // That this page alone could not be kept is the least that there is to say.
+      if (answer.notKept && !registration.waiting && !(answer.notKept.why === "page" && unsaved.textContent)) failed(answer.notKept);
+      // Nothing else is asked of a worker before this.
+      document.dispatchEvent(new CustomEvent("slipbark-checked", { detail: registration }));
     };
     const follow = (worker) => worker?.addEventListener("statechange", () => {
       offer();

@@ -1,9 +1,16 @@
 // Keeps one whole version of the site on the device. A version is all of its
 // files, checked by digest, in a cache named after the digest of them all; of
-// pages and words, those in the languages that are read.
+// pages and words, those in the languages that are read. Pages that are many of a kind are kept once they were read, or
+// all of a language where its reader asked for that.
 const VERSION = "@@version@@";
 // A path, its digest, and its language where it is of use in one alone.
 const FILES = ["@@files@@"];
+// One of these lists the pages that are kept once they were read: path, digest, bytes, title.
+const ONCE = "@@once@@";
+// What was fetched with all pages of a language, and not read yet, carries this; it is given up where all are no longer wanted.
+const UNREAD = "Kept-Unread";
+// So many pages are fetched at a time before it is told how many are there.
+const AT_A_TIME = 8;
 
 const BASE = new URL("./", self.location).href;
 const PREFIX = `slipbark ${BASE} `;
@@ -67,30 +74,132 @@ async function fetchOne(path, integrity, signal) {
   throw new NotKept(path, why);
 }
 
-/** The same as an answer of its own address: a browser shows no page from a redirected one. */
-function plain(response) {
-  if (!response.redirected && response.ok) return response;
+/** The same as an answer of its own address, a browser shows no page from a redirected one; and whether it was read. */
+function plain(response, unread = false) {
+  if (!response.redirected && response.ok && response.headers.has(UNREAD) === unread) return response;
   const headers = new Headers(response.headers);
   // What is kept is unpacked.
-  for (const name of ["Content-Encoding", "Content-Length"]) headers.delete(name);
+  for (const name of ["Content-Encoding", "Content-Length", UNREAD]) headers.delete(name);
+  if (unread) headers.set(UNREAD, "yes");
   return new Response(response.body, { headers });
 }
 
 // Only the bytes this version was made with: files of two versions are never mixed.
-async function fetchAll(cache, files) {
+async function fetchAll(cache, files, unread = false) {
   const stop = new AbortController();
+  let failure;
   const keep = async ([path, integrity]) => {
     const response = await fetchOne(path, integrity, stop.signal);
-    await cache.put(address(path), response).catch((error) => { throw new NotKept(path, "room", error); });
+    await cache.put(address(path), plain(response, unread)).catch((error) => { throw new NotKept(path, "room", error); });
   };
+  // With one file not to be had, the rest is not fetched for nothing; when this is over, none is on its way.
+  await Promise.all(files.map((file) => keep(file).catch((error) => { failure ??= error; stop.abort(); })));
+  if (failure) throw failure;
+}
+
+// ---- pages that are kept once they were read
+
+let listed;
+/** The pages that are kept once they were read, as listed, by path. */
+function oncePages() {
+  const load = async () => {
+    const cache = await caches.open(CACHE);
+    const [, integrity] = FILES.find(([path]) => path === ONCE);
+    const list = await cache.match(address(ONCE)) ?? await fetchOne(ONCE, integrity);
+    return new Map((await list.json()).map((page) => [page[0], page]));
+  };
+  listed ??= load().catch((error) => { listed = undefined; throw error; });
+  return listed;
+}
+
+/** The listed page at an address, if it is one. */
+async function oncePage(url) {
+  const { origin, pathname } = new URL(url);
+  const path = (origin + pathname).slice(BASE.length).replace(/(^|\/)index\.html$/, "$1");
+  const pages = await oncePages();
+  return pages.get(path) ?? pages.get(`${path}/`);
+}
+
+/** Keeps what the reader is being shown: it is listed, and its bytes are those of this version. */
+async function keepShown(url, response) {
+  const page = await oncePage(url);
+  if (!page) return;
+  const [path, integrity] = page;
+  if (await digest(await response.clone().arrayBuffer()) !== integrity) return;
+  const cache = await caches.open(CACHE);
+  await cache.put(address(path), plain(response));
+}
+
+/** Where it stands that all pages of a language are wanted: `all`, or `room` where they found none. */
+const wishOf = (language) => address(`${homeOf(language)}offline/?all`);
+
+/** What is kept of the pages of a language. */
+async function keptOf(language) {
+  const cache = await caches.open(CACHE);
+  const wish = await (await cache.match(wishOf(language)))?.text();
+  const told = { wish, pages: 0, kept: 0, bytes: 0, missing: 0, read: [] };
+  for (const [path, , bytes, title] of (await oncePages()).values()) {
+    if (languageOf(path) !== language) continue;
+    const kept = await cache.match(address(path));
+    told.pages += 1;
+    told.kept += kept ? 1 : 0;
+    told[kept ? "bytes" : "missing"] += bytes;
+    if (kept && !kept.headers.has(UNREAD)) told.read.push([address(path), title]);
+  }
+  return told;
+}
+
+/** Fetches some more pages of a language, all of which are wanted. Without room for all, what was read stays. */
+async function keepMore(cache, language, most = Infinity) {
   try {
-    await Promise.all(files.map(keep));
+    await cache.put(wishOf(language), new Response("all")).catch((error) => { throw new NotKept("", "room", error); });
+    const missing = [];
+    for (const page of (await oncePages()).values()) {
+      if (languageOf(page[0]) === language && !await cache.match(address(page[0]))) missing.push(page);
+    }
+    await fetchAll(cache, missing.slice(0, most), true);
   } catch (error) {
-    // With one file not to be had, the rest is not fetched for nothing.
-    stop.abort();
+    if (told(error).why === "room") await keepOnlyRead(cache, language);
     throw error;
   }
 }
+
+/** Gives up the pages of a language that nobody read. */
+async function keepOnlyRead(cache, language) {
+  await cache.delete(wishOf(language));
+  for (const [path] of (await oncePages()).values()) {
+    if (languageOf(path) !== language) continue;
+    if ((await cache.match(address(path)))?.headers.has(UNREAD)) await cache.delete(address(path));
+  }
+}
+
+/** A new version has the pages that an older one had: those that were read, and all of a language where they are wanted. */
+async function keepAsBefore(cache) {
+  const pages = await oncePages();
+  const read = new Set();
+  const all = new Set();
+  for (const name of await caches.keys()) {
+    if (!name.startsWith(PREFIX) || name === CACHE) continue;
+    const old = await caches.open(name);
+    for (const request of await old.keys()) {
+      const path = request.url.slice(BASE.length);
+      if (pages.has(path) && !(await old.match(request))?.headers.has(UNREAD)) read.add(path);
+    }
+    for (const language of LANGUAGES) {
+      if (await (await old.match(wishOf(language)))?.text() === "all") all.add(language);
+    }
+  }
+  await fetchAll(cache, [...read].map((path) => pages.get(path)));
+  for (const language of all) {
+    // For pages that were never read no version is held up: the page that tells what is kept says so.
+    await keepMore(cache, language).catch((error) => {
+      if (told(error).why !== "room") throw error;
+      return cache.put(wishOf(language), new Response("room")).catch(() => {});
+    });
+  }
+}
+
+// ---- versions
 
 self.addEventListener("install", (event) => event.waitUntil(install()));
 
@@ -98,7 +207,9 @@ async function install() {
   const mine = await caches.has(CACHE);
   try {
     const languages = await read();
-    await fetchAll(await caches.open(CACHE), filesOf(languages));
+    const cache = await caches.open(CACHE);
+    await fetchAll(cache, filesOf(languages));
+    await keepAsBefore(cache);
   } catch (error) {
     if (!mine) await caches.delete(CACHE);
     for (const client of await pages()) client.postMessage({ notKept: told(error) });
@@ -119,35 +230,58 @@ async function tidy() {
 }
 
 self.addEventListener("message", (event) => {
-  if (event.data === "take over") self.skipWaiting();
-  else if (event.data?.check) {
-    const { check } = event.data;
-    event.waitUntil(keeps(check).then(() => null, told).then((notKept) => event.ports[0]?.postMessage({ notKept })));
+  const { data } = event;
+  if (data === "take over") self.skipWaiting();
+  else if (data?.check) {
+    const answer = keeps(data.check, data.page).then(() => null, told);
+    event.waitUntil(answer.then((notKept) => event.ports[0]?.postMessage({ notKept })));
+  } else if (data?.pagesOf) {
+    const answer = pagesOf(data.pagesOf, data.wish).catch((error) => ({ notKept: told(error) }));
+    event.waitUntil(answer.then((all) => event.ports[0]?.postMessage(all)));
   }
 });
 
 /** Every file of this version in a language is in its cache after this, and in those that were read before: what was lost
- *  is fetched now. */
-async function keeps(language) {
+ *  is fetched now. So is the page that asks. */
+async function keeps(language, shown) {
   const cache = await caches.open(CACHE);
   const files = filesOf([...await keptIn(cache), language]);
   const found = await Promise.all(files.map(([path]) => cache.match(address(path))));
   await fetchAll(cache, files.filter((_, at) => !found[at]));
+  const page = await oncePage(shown);
+  if (!page || await cache.match(address(page[0]))) return;
+  await fetchAll(cache, [page]).catch((error) => { throw new NotKept(page[0], "page", error); });
+}
+
+/** Goes a step towards what is wanted of the pages of a language, `all` or `read`, and tells what is kept of them. */
+async function pagesOf(language, wish) {
+  const cache = await caches.open(CACHE);
+  let notKept;
+  if (wish === "all") await keepMore(cache, language, AT_A_TIME).catch((error) => { notKept = told(error); });
+  if (wish === "read") await keepOnlyRead(cache, language);
+  return { ...await keptOf(language), notKept };
 }
 
 self.addEventListener("fetch", (event) => {
   const { request } = event;
   if (request.method !== "GET" || !request.url.startsWith(BASE)) return;
-  event.respondWith(serve(request));
+  event.respondWith(serve(event));
 });
 
-async function serve(request) {
+async function serve(event) {
+  const { request } = event;
   const page = request.mode === "navigate";
+  const shown = (response) => event.waitUntil(keepShown(request.url, response).catch(() => {}));
   // A cache that can't be read leaves the net.
   const kept = await fromCache(request, page).catch(() => null);
-  if (kept) return kept;
+  if (kept) {
+    if (page && kept.headers.has(UNREAD)) shown(kept.clone());
+    return kept;
+  }
   try {
-    return await fetch(request);
+    const response = await fetch(request);
+    if (page && response.ok && response.headers.get("Content-Type")?.startsWith("text/html")) shown(response.clone());
+    return response;
   } catch (error) {
     const other = page && await instead(request).catch(() => null);
     if (!other) throw error;
@@ -166,7 +300,8 @@ async function fromCache(request, page) {
   return null;
 }
 
-/** With no signal a page in a language that is not kept is had in one that is, and one that is not there is said so. */
+/** With no signal a page in a language that is not kept is had in one that is, one that was not read is said not to be kept,
+ *  and one that is not there so. */
 async function instead(request) {
   const cache = await caches.open(CACHE);
   const url = new URL(request.url);
@@ -175,6 +310,11 @@ async function instead(request) {
   for (const language of await keptIn(cache)) {
     const other = address(homeOf(language) + rest);
     if (await cache.match(other)) return Response.redirect(other, 302);
+  }
+  const page = await oncePage(request.url).catch(() => null);
+  for (const language of page ? [languageOf(page[0]), ...await keptIn(cache)] : []) {
+    const tells = address(`${homeOf(language)}offline/`);
+    if (await cache.match(tells)) return Response.redirect(`${tells}?not-kept=${encodeURIComponent(page[0])}`, 302);
   }
   const none = await cache.match(address("404.html"));
   return none && new Response(none.body, { status: 404, headers: none.headers });

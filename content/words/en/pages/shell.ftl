@@ -52,6 +52,8 @@ shell-unsaved-altered = Not saved on this device: the file { $file } was changed
 shell-unsaved-room = Not saved on this device: there was no room left, at the file { $file }. The site works while you have a signal.
 # $file (Text)
 shell-unsaved-update = A newer version could not be saved, because of the file { $file }. You keep the one that you have.
+# $file (Text)
+shell-unsaved-page = This page could not be saved on this device ({ $file }). The rest that you have read is.
 # In the place of the calculator, as a link to this site.
 shell-plan = Plan one tree
 # The site as an app on a device: its name, and what it does.

@@ -36,6 +36,7 @@ shell-unsaved-missing = No se guardó en este aparato: el archivo { $file } no l
 shell-unsaved-altered = No se guardó en este aparato: el archivo { $file } fue cambiado en el camino. El sitio funciona mientras tenga señal.
 shell-unsaved-room = No se guardó en este aparato: no quedó espacio, al llegar al archivo { $file }. El sitio funciona mientras tenga señal.
 shell-unsaved-update = Una versión más nueva no se pudo guardar, por el archivo { $file }. Se queda la que usted tiene.
+shell-unsaved-page = Esta página no se pudo guardar en este aparato ({ $file }). Lo demás que usted ha leído sí.
 shell-plan = Planear un árbol
 shell-app = Slipbark: un árbol, una respuesta
 shell-app-does = Planee un anillo en un árbol no deseado que ha de morir en pie.

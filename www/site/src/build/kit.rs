@@ -2,7 +2,8 @@
 //! and ready files that tell common servers which headers to send.
 
 use crate::build::assets::{File, hex};
-use crate::build::{headers, hosts, is_read_first, notices, packed, single};
+use crate::build::device::is_read_first;
+use crate::build::{headers, hosts, notices, packed, single};
 use anyhow::{Context, Result};
 use sha2::{Digest as _, Sha256};
 use std::fmt::Write as _;

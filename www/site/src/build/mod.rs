@@ -4,6 +4,7 @@ mod addresses;
 mod articles;
 pub(crate) mod assets;
 mod day;
+mod device;
 mod feed;
 pub(crate) mod folder;
 mod gallery;
@@ -144,7 +145,7 @@ pub(crate) fn site(
     list_page(root, &scripts, &mut assets, of_lists)?;
     field_page(root, &scripts, &mut assets)?;
     assets.add("page.js", tidy(&script(&scripts.join("page.js"), &[])?));
-    for name in ["filter.js", "frame.js"] {
+    for name in ["filter.js", "frame.js", "offline.js"] {
         assets.add(name, script(&scripts.join(name), &[])?);
     }
     assets.add("stepdown.js", version::stepdown(&scripts)?);
@@ -200,9 +201,9 @@ pub(crate) fn site(
     }
     let worker = |files: &[File]| {
         Ok::<_, anyhow::Error>(if offline {
-            worker(&scripts, files)?
+            device::files(&scripts, files)?.to_vec()
         } else {
-            File::named("sw.js", read(&scripts.join("sw-off.js"))?)
+            vec![File::named("sw.js", read(&scripts.join("sw-off.js"))?)]
         })
     };
     // To be downloaded or named by other sites, not part of what the site keeps on a device.
@@ -214,12 +215,12 @@ pub(crate) fn site(
     also.extend(full);
     let feed = [feed::make(root)?];
     let mut anywhere = addresses::relative(&files);
-    anywhere.push(worker(&anywhere)?);
+    anywhere.extend(worker(&anywhere)?);
     anywhere.extend(addresses::relative(&feed));
     anywhere.extend(also.iter().cloned());
     anywhere.push(sitemap::robots("", base));
     let mut files = addresses::under(origin, base, &files);
-    files.push(worker(&files)?);
+    files.extend(worker(&files)?);
     files.extend(addresses::under(origin, base, &feed));
     files.extend(also);
     files.push(sitemap::robots(origin, base));
@@ -290,44 +291,6 @@ fn naming(
     let names = names.iter().map(|(a, b)| (&**a, &**b));
     let names: Vec<(&str, &str)> = names.chain(more.iter().copied()).collect();
     Ok(tidy(&script(&scripts.join(file), &names)?))
-}
-
-/// Whether a page is kept on a device only once it was read: one of many of its kind.
-fn is_read_first(path: &str) -> bool {
-    species_pages::is_one(path)
-        || key::is_one(path)
-        || articles::is_one(path)
-        || gallery::is_one(path)
-}
-
-/// The service worker with the list of the files that it keeps in it, each with its digest, and with its language where it is of use
-/// in one alone. The cache's name is
-/// the digest of all paths and bytes, and of the worker's own code: a changed
-/// worker must not install into the cache that the one before still serves.
-fn worker(scripts: &Path, files: &[File]) -> Result<File> {
-    let path = scripts.join("sw.js");
-    let code = read(&path)?;
-    let all = files
-        .iter()
-        .map(|file| (file.path.as_str(), file.bytes.as_slice()));
-    let version = digest(all.chain([("sw.js", code.as_slice())]));
-    let list: Vec<_> = files
-        .iter()
-        .filter(|file| !is_read_first(&file.path))
-        .map(|file| {
-            let mut entry = vec![file.address().to_owned(), file.integrity()];
-            entry.extend(languages::only_in(&file.path).map(str::to_owned));
-            entry
-        })
-        .collect();
-    let text = script(
-        &path,
-        &[
-            ("\"@@version@@\"", &format!("\"{}\"", &version[..16])),
-            ("[\"@@files@@\"]", &serde_json::to_string(&list)?),
-        ],
-    )?;
-    Ok(File::named("sw.js", text))
 }
 
 fn read(path: &Path) -> Result<Vec<u8>> {

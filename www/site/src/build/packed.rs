@@ -3,7 +3,7 @@
 //! digest, since that takes seconds.
 
 use crate::build::assets::{File, hex};
-use crate::build::is_read_first;
+use crate::build::device::is_read_first;
 use crate::project;
 use flate2::{Compression, write::GzEncoder};
 use sha2::{Digest as _, Sha256};

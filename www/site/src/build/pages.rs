@@ -382,6 +382,7 @@ impl Site<'_> {
             ("frame-js", address("frame.js")?),
             ("build-js", address("build.js")?),
             ("filter-js", address("filter.js")?),
+            ("offline-js", address("offline.js")?),
             ("list-css", address("list.css")?),
             ("list-js", address("list.js")?),
             ("field-css", address("field.css")?),
