@@ -18,6 +18,8 @@ pub(crate) mod languages;
 mod leaf_marks;
 pub(crate) mod library;
 mod lines;
+#[cfg(test)]
+mod links;
 mod local;
 mod look_alikes;
 mod markdown;
@@ -67,6 +69,20 @@ pub(crate) struct Options<'a> {
     pub offline: bool,
 }
 
+/// The modules that its pages load.
+struct Modules {
+    calculator: wasm::Module,
+    lists: wasm::Module,
+}
+
+/// A site but for pictures and kit: as it lies under its path, and as it may lie anywhere, which goes into the kit.
+struct Made {
+    files: Vec<File>,
+    anywhere: Vec<File>,
+    /// What is still to be drawn for both.
+    pictures: Vec<pictures::Planned>,
+}
+
 /// Makes every file of the site.
 ///
 /// # Errors
@@ -77,6 +93,28 @@ pub(crate) fn site(
     quiet: bool,
     say: &dyn Fn(&str),
 ) -> Result<Vec<File>> {
+    let target = project::target(root);
+    let modules = Modules {
+        calculator: wasm::module(&wasm::CALCULATOR, root, &target, quiet, say)?,
+        lists: wasm::module(&wasm::LISTS, root, &target, quiet, say)?,
+    };
+    say("Rendering the pages ...");
+    let Made {
+        mut files,
+        mut anywhere,
+        pictures,
+    } = made(root, options, modules)?;
+    say("Drawing the pictures of pages ...");
+    let drawn = pictures::draw(&pictures, &pictures::cache(root))?;
+    anywhere.extend(drawn.iter().cloned());
+    files.extend(drawn);
+    say("Packing the kit ...");
+    files.push(kit::pack(root, &packed::cache(root), anywhere)?);
+    Ok(files)
+}
+
+/// Makes every file but the pictures and the kit.
+fn made(root: &Path, options: &Options, modules: Modules) -> Result<Made> {
     let &Options {
         base,
         origin,
@@ -84,14 +122,14 @@ pub(crate) fn site(
         own,
         offline,
     } = options;
-    let target = project::target(root);
-    let module = wasm::module(&wasm::CALCULATOR, root, &target, quiet, say)?;
-    let of_lists = wasm::module(&wasm::LISTS, root, &target, quiet, say)?;
+    let Modules {
+        calculator: module,
+        lists: of_lists,
+    } = modules;
     let mut crates = module.crates.clone();
     crates.extend(of_lists.crates.iter().cloned());
     crates.sort();
     crates.dedup();
-    say("Rendering the pages ...");
     let scripts = root.join("www/pages/js");
     let mut assets = Assets::default();
     assets.add("site.css", style::pages(root)?);
@@ -209,8 +247,6 @@ pub(crate) fn site(
     // To be downloaded or named by other sites, not part of what the site keeps on a device.
     let mut also = singles;
     also.push(notices::text(&crates));
-    say("Drawing the pictures of pages ...");
-    also.extend(pictures::draw(&pictures, &pictures::cache(root))?);
     also.extend(sources::files(root, own)?);
     also.extend(full);
     let feed = [feed::make(root)?];
@@ -227,9 +263,11 @@ pub(crate) fn site(
     if !origin.is_empty() {
         files.push(sitemap::make(origin, base, &files));
     }
-    say("Packing the kit ...");
-    files.push(kit::pack(root, &packed::cache(root), anywhere)?);
-    Ok(files)
+    Ok(Made {
+        files,
+        anywhere,
+        pictures,
+    })
 }
 
 /// What the page of a list alone loads: its module, with the words of lists in other languages, and the scripts around it.
