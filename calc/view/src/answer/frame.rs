@@ -1,6 +1,6 @@
 //! Small pieces that every part is built from.
 
-use super::HostOptions;
+use super::{HostOptions, article};
 use crate::draw::mark::{Swatch, swatch};
 use crate::kind::Kind;
 use crate::page::{Page, Wording};
@@ -107,6 +107,8 @@ pub(super) fn open_part(
 /// A part that is open.
 pub(super) fn shown(out: &mut Page<'_>, cx: &Region<'_>, part: &Part) {
     open_part(out, cx, part.class, part.id, &*part.title);
+    // Beside the title, where it takes no line of its own.
+    articles(out, cx, part.id, 1);
     (part.body)(out, cx);
     out.close();
 }
@@ -115,7 +117,30 @@ pub(super) fn shown(out: &mut Page<'_>, cx: &Region<'_>, part: &Part) {
 pub(super) fn folded(out: &mut Page<'_>, cx: &Region<'_>, part: &Part) {
     open_fold(out, cx, part.class, part.id, &part.title, &part.key);
     (part.body)(out, cx);
+    articles(out, cx, part.id, usize::MAX);
     out.close_two();
+}
+
+/// Writes links to the articles that explain a part, at most so many: none inside an answer that stands in another, nor where
+/// nobody knows the page of sources, beside which the articles stand.
+fn articles(out: &mut Page<'_>, cx: &Region<'_>, id: &str, most: usize) {
+    let Some(home) = cx.options.sources_base.strip_suffix("sources/") else {
+        return;
+    };
+    let rings = cx.say.answer.headline_method == Method::BarkRing;
+    let all = article::of_part(id, rings, cx.about_ring());
+    if cx.nested || all.is_empty() {
+        return;
+    }
+    out.open_class("p", "read noprint");
+    for (at, (name, word)) in all.iter().take(most).enumerate() {
+        out.text(if at == 0 { "" } else { " · " });
+        out.open("a");
+        out.attr("href", &cat!(home, "articles/", name, "/"));
+        out.text(*word);
+        out.close();
+    }
+    out.close();
 }
 
 /// Opens a fold up to its body; two elements are open then.

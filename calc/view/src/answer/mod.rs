@@ -1,6 +1,7 @@
 //! The answer region as markup, in its fixed order; and in its place, what to fix in a question.
 
 pub mod another;
+pub mod article;
 mod calculators;
 mod card;
 mod cautions;

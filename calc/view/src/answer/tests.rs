@@ -201,11 +201,15 @@ fn every_id_is_there_once_and_every_reference_finds_it() {
         for id in values(&html, "aria-labelledby") {
             assert!(ids.contains(&id), "{name}: nothing has the id {id}");
         }
+        let articles: Vec<String> = super::article::names()
+            .map(|article| format!("/articles/{article}/"))
+            .collect();
         for href in values(&html, "href") {
             assert!(
                 href.starts_with("#f-")
                     || href.starts_with("#p-")
-                    || href.starts_with("/sources/#"),
+                    || href.starts_with("/sources/#")
+                    || articles.iter().any(|article| article == href),
                 "{name}: {href} leads nowhere"
             );
         }

@@ -343,6 +343,9 @@ mod tests {
         let root = project::root()?;
         let articles = read(&root, None, sources::known(&root, None)?)?;
         assert!(articles.ids().count() >= 10);
+        for name in calc_view::answer::article::names() {
+            assert!(articles.ids().any(|id| id == name), "{name} is not there");
+        }
         let mut wrong = Vec::new();
         for language in languages::all() {
             languages::speaking(language, || {
