@@ -36,6 +36,7 @@ mod letters;
 mod list_after;
 mod list_drafts;
 mod lists;
+mod local;
 mod maker;
 mod measured;
 mod narrow;

@@ -3,7 +3,7 @@
 
 use crate::Outcome;
 use crate::browser::{Browser, in_browser};
-use crate::site::{Server, pages};
+use crate::site::{Server, every_page, is_key_or_plates, pages};
 
 /// Fails when the page as it is scrolls sideways at any of the widths.
 pub(crate) async fn expect_no_sideways_scroll(browser: &Browser, what: &str) -> Outcome {
@@ -49,6 +49,31 @@ fn no_page_scrolls_sideways() {
                 .open_page(&format!("{}{page}", server.address))
                 .await?;
             expect_no_sideways_scroll(&browser, &format!("/{page}")).await?;
+        }
+        Ok(())
+    });
+}
+
+/// The list of all trees, each step of the key and all plates, with what is folded open.
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn trees_key_and_plates_fit_320_pixels_unfolded() {
+    let server = Server::of_the_site();
+    in_browser(async move |browser| {
+        let own = |page: &String| {
+            let own = page.strip_prefix("es/").unwrap_or(page);
+            own == "species/" || own == "key/" || is_key_or_plates(page)
+        };
+        let all: Vec<String> = every_page().into_iter().filter(own).collect();
+        assert!(all.len() > 20, "{all:?}");
+        for page in all {
+            browser
+                .open_page(&format!("{}{page}", server.address))
+                .await?;
+            browser
+                .run("for (const fold of document.querySelectorAll('details')) fold.open = true;")
+                .await?;
+            expect_no_sideways_scroll_at(&browser, &format!("/{page}"), &[320]).await?;
         }
         Ok(())
     });

@@ -31,3 +31,6 @@ articles-calculator-later = The calculator needs JavaScript and WebAssembly. The
 # Names the region of a table in an article, for those who listen.
 # $title (Text): the heading over it
 articles-table = Table: { $title }
+# Over a few sentences of a group in one of the project's articles.
+# $by (Text): who wrote them
+articles-note-of = Local note, by { $by }

@@ -21,3 +21,4 @@ articles-defers = Las reglas locales, los permisos y la palabra de un profesiona
 articles-other-language = Este artículo aún no está en español.
 articles-calculator-later = La calculadora necesita JavaScript y WebAssembly. La página de cada árbol tiene sus números sin ellos.
 articles-table = Tabla: { $title }
+articles-note-of = Nota local, de { $by }

@@ -49,23 +49,28 @@ const KEYS: [(&str, bool); 9] = [
 /// What may be preset in a calculator.
 const PRESETS: [&str; 3] = ["species", "size", "region"];
 
-/// Reads the head of a file, and tells where the text begins: at which byte.
+/// Values by their keys, each with the byte where its line begins.
+pub(super) type Said<'a> = BTreeMap<&'a str, (&'a str, usize)>;
+
+/// The values of a head, and the byte where the text behind it begins. `keys` are those it may have, and whether it must; `is` what the file is, for people.
 ///
 /// # Errors
 /// A head that is missing, not closed, or a line of it that says nothing or too much: with file and line.
-pub(crate) fn read(lines: &Lines<'_>) -> Result<(Head, usize)> {
+pub(super) fn keys<'a>(
+    lines: &Lines<'a>,
+    keys: &[(&str, bool)],
+    is: &str,
+) -> Result<(Said<'a>, usize)> {
     let text = lines.text;
     let Some(rest) = text.strip_prefix("---\n") else {
-        return Err(lines.problem(
-            0,
-            "an article begins with a line --- and lines `key: value`",
-        ));
+        let what = format!("{is} begins with a line --- and lines `key: value`");
+        return Err(lines.problem(0, what));
     };
     let Some(end) = rest.find("\n---\n") else {
         return Err(lines.problem(0, "the head is not closed by a second line ---"));
     };
     let begin = "---\n".len();
-    let mut found: BTreeMap<&str, (&str, usize)> = BTreeMap::new();
+    let mut found = Said::new();
     let mut at = begin;
     for line in rest[..end].lines() {
         let here = at;
@@ -77,8 +82,8 @@ pub(crate) fn read(lines: &Lines<'_>) -> Result<(Head, usize)> {
             return Err(lines.problem(here, format!("\"{line}\" is not `key: value`")));
         };
         let (key, value) = (key.trim(), unquoted(value.trim()));
-        if !KEYS.iter().any(|(known, _)| *known == key) {
-            let known: Vec<&str> = KEYS.iter().map(|(known, _)| *known).collect();
+        if !keys.iter().any(|(known, _)| *known == key) {
+            let known: Vec<&str> = keys.iter().map(|(known, _)| *known).collect();
             let what = format!("\"{key}\" is no key of a head: {}", known.join(", "));
             return Err(lines.problem(here, what));
         }
@@ -89,19 +94,33 @@ pub(crate) fn read(lines: &Lines<'_>) -> Result<(Head, usize)> {
             return Err(lines.problem(here, format!("{key} stands twice")));
         }
     }
-    for (key, must) in KEYS {
-        if must && !found.contains_key(key) {
+    for (key, must) in keys {
+        if *must && !found.contains_key(key) {
             return Err(lines.problem(0, format!("the head has no {key}")));
         }
     }
+    Ok((found, begin + end + "\n---\n".len()))
+}
+
+/// The day of a head's line `reviewed`.
+///
+/// # Errors
+/// No day, with file and line.
+pub(super) fn reviewed(lines: &Lines<'_>, (value, at): (&str, usize)) -> Result<NaiveDate> {
+    NaiveDate::parse_from_str(value, "%Y-%m-%d").map_err(|_| {
+        let what = format!("reviewed: \"{value}\" is no day as 2026-11-30");
+        lines.problem(at, what)
+    })
+}
+
+/// Reads the head of a file, and tells where the text begins: at which byte.
+///
+/// # Errors
+/// As [`keys`], and a value that can't be read.
+pub(crate) fn read(lines: &Lines<'_>) -> Result<(Head, usize)> {
+    let (found, begin) = keys(lines, &KEYS, "an article")?;
     let said = |key: &str| found.get(key).map_or("", |(value, _)| value).to_owned();
-    let (reviewed, at) = found["reviewed"];
-    let reviewed = NaiveDate::parse_from_str(reviewed, "%Y-%m-%d").map_err(|_| {
-        lines.problem(
-            at,
-            format!("reviewed: \"{reviewed}\" is no day as 2026-11-30"),
-        )
-    })?;
+    let reviewed = reviewed(lines, found["reviewed"])?;
     let order = match found.get("order") {
         Some((order, at)) => order
             .parse()
@@ -134,7 +153,7 @@ pub(crate) fn read(lines: &Lines<'_>) -> Result<(Head, usize)> {
         picture,
         by: said("by"),
     };
-    Ok((head, begin + end + "\n---\n".len()))
+    Ok((head, begin))
 }
 
 /// A value without the quotes around it, which readers of heads allow.

@@ -2,6 +2,7 @@
 
 mod head;
 mod markup;
+mod note;
 pub(crate) mod picture;
 mod text;
 
@@ -15,6 +16,7 @@ use calc_view::words::m;
 use chrono::NaiveDate;
 use head::Head;
 use markup::With;
+use note::{At, Notes};
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use text::{Around, BARE, Section};
@@ -51,6 +53,8 @@ pub(crate) struct Articles {
     root: PathBuf,
     /// The folder of a group.
     own: Option<PathBuf>,
+    /// The group's notes, by the name of the article that they stand in.
+    notes: BTreeMap<String, Notes>,
     sources: BTreeMap<String, Known>,
 }
 
@@ -81,7 +85,7 @@ pub(crate) fn folder(id: &str) -> String {
     format!("articles/{id}/")
 }
 
-/// Reads the project's articles, and those in the folder `articles` of a group's own folder.
+/// Reads the project's articles, and those in the folder `articles` of a group's own folder, with its `notes`.
 ///
 /// # Errors
 /// A file that is no article, with file and line; one of the project's that a language lacks.
@@ -115,7 +119,13 @@ pub(crate) fn read(
         (head.order, head.title.to_lowercase())
     };
     all.sort_by_key(rank);
+    let known: Vec<&str> = all.iter().map(|article| article.id.as_str()).collect();
+    let notes = match own {
+        Some(own) => note::gather(own, &known)?,
+        None => BTreeMap::new(),
+    };
     Ok(Articles {
+        notes,
         all,
         pages,
         root: root.to_owned(),
@@ -297,9 +307,12 @@ impl Articles {
             sources: &self.sources,
         };
         let mut body = String::from("<article class=\"art\">\n");
+        let notes = self.notes.get(id);
         markup::top(&mut body, &with);
+        body.push_str(&note::shown(notes, At::Top, language, home)?);
         markup::contents(&mut body, &sections);
         markup::parts(&mut body, &sections, &with);
+        body.push_str(&note::shown(notes, At::Foot, language, home)?);
         body.push_str("</article>\n");
         if spoken != language {
             let note = escaped(&m::ARTICLES_OTHER_LANGUAGE);
