@@ -60,6 +60,7 @@ mod single;
 mod site;
 mod species_page;
 mod town;
+mod valid_html;
 mod version;
 
 /// Any failure of a test's steps; a broken expectation panics instead.

@@ -174,8 +174,11 @@ impl Site<'_> {
             common.insert("nav", self.nav(here));
             common.insert("alternates", self.alternates(here));
             let calculates = fill(&file, page.head("calculator").unwrap_or_default(), common)?;
+            let element = || element_script(&common["element-js"]);
             let [ahead, script] = match &*calculates {
-                "yes" => [calculator.clone(), element_script(&common["element-js"])],
+                "yes" => [calculator.clone(), element()],
+                // Down the page: what is read first is not to wait for it.
+                "below" => [String::new(), element()],
                 _ => Default::default(),
             };
             common.insert("ahead", ahead);
@@ -257,7 +260,7 @@ impl Site<'_> {
         }
         for id in self.articles.ids() {
             let shown = self.articles.show(id, self.language, &site_home)?;
-            let calculates = String::from(if shown.calculates { "yes" } else { "" });
+            let calculates = String::from(if shown.calculates { "below" } else { "" });
             common.insert("article-title", shown.title);
             common.insert("article-summary", shown.summary);
             common.insert("article-body", shown.body);
