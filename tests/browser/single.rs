@@ -36,8 +36,9 @@ fn middle(file: &[u8]) -> usize {
     page.len() - after.len() + letters.len() / 2
 }
 
-/// The answer as it stands, but for its buttons: a page from a disk has nothing to share.
-const PARTS: &str = "[...document.querySelector('slipbark-tree-plan').shadowRoot.querySelectorAll('.answer-region')].map((part) => { const copy = part.cloneNode(true); copy.querySelectorAll('button').forEach((it) => it.remove()); return copy.textContent; }).join()";
+/// The answer as it stands, but for its buttons and its links to articles: a page from a disk has nothing to share, and no
+/// articles beside it.
+const PARTS: &str = "[...document.querySelector('slipbark-tree-plan').shadowRoot.querySelectorAll('.answer-region')].map((part) => { const copy = part.cloneNode(true); copy.querySelectorAll('button, .read').forEach((it) => it.remove()); return copy.textContent; }).join()";
 
 /// The invented tree's answer, then the point of Boston typed in.
 async fn open_an_answer_in_boston(browser: &Browser, address: &str) -> Outcome {

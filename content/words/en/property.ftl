@@ -379,7 +379,7 @@ property-good-line = At most { $percent } % under the best
 property-this-day = Today, { $day }
 
 ## After the work
-property-found = After the work: what was found
+property-found = After the work
 property-found-none = A table of visits moves the plan on
 # $file (Text)
 # $looks (Number)

@@ -379,7 +379,7 @@ property-good-line = A lo sumo { $percent } % bajo lo mejor
 property-this-day = Hoy, { $day }
 
 ## After the work
-property-found = Después del trabajo: lo que se encontró
+property-found = Después del trabajo
 property-found-none = Una tabla de visitas hace avanzar el plan
 # $file (Text)
 # $looks (Number)
