@@ -25,7 +25,7 @@ pub(crate) fn unpacked(test: &str) -> PathBuf {
 }
 
 /// Every page below a folder.
-fn pages_in(folder: &Path, found: &mut Vec<PathBuf>) {
+pub(crate) fn pages_in(folder: &Path, found: &mut Vec<PathBuf>) {
     for entry in std::fs::read_dir(folder).expect("a folder").flatten() {
         let path = entry.path();
         if path.is_dir() {

@@ -2,9 +2,10 @@
 //! parser and the rules of the HTML Standard (WHATWG) and of ARIA in HTML (W3C). Its errors alone: its warnings count
 //! files of the site as forbidden by the page's policy, since it reads them from a disk.
 
+use crate::kit::pages_in;
 use crate::site::{built, folder, scratch};
 use serde_json::Value;
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 use std::process::Command;
 
 const CHECKER: &str = "vnu-jar@26.9.27";
@@ -45,17 +46,6 @@ fn errors(pages: &[PathBuf]) -> Vec<String> {
     let messages = said["messages"].as_array().expect("a list of messages");
     let line = |it: &Value| format!("{}:{}: {}", it["url"], it["lastLine"], it["message"]);
     messages.iter().map(line).collect()
-}
-
-fn pages_in(folder: &Path, found: &mut Vec<PathBuf>) {
-    for entry in std::fs::read_dir(folder).expect("a folder").flatten() {
-        let path = entry.path();
-        if path.is_dir() {
-            pages_in(&path, found);
-        } else if path.extension().is_some_and(|ending| ending == "html") {
-            found.push(path);
-        }
-    }
 }
 
 #[test]
