@@ -12,6 +12,7 @@ pub(crate) mod headers;
 pub(crate) mod hosts;
 mod interface;
 mod json_ld;
+pub(crate) mod kept;
 mod key;
 mod kit;
 pub(crate) mod languages;

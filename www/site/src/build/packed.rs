@@ -4,13 +4,15 @@
 
 use crate::build::assets::{File, hex};
 use crate::build::device::is_read_first;
+use crate::build::kept::kept;
 use crate::project;
 use flate2::{Compression, write::GzEncoder};
+use rayon::prelude::*;
 use sha2::{Digest as _, Sha256};
 use std::collections::HashMap;
+use std::convert::Infallible;
 use std::io::Write as _;
 use std::path::{Path, PathBuf};
-use std::sync::atomic::{AtomicUsize, Ordering};
 
 /// A way to pack: the ending of the packed file's name, and how.
 type Way = (&'static str, fn(&Text<'_>) -> Vec<u8>);
@@ -98,57 +100,11 @@ pub(crate) fn cache(root: &Path) -> PathBuf {
     project::target(root).join("packed-smallest")
 }
 
-/// A text packed in one way, from the folder `kept` if it is there, else put there.
-fn packed(text: &Text<'_>, (ending, way): Way, kept: &Path) -> Vec<u8> {
-    let file = kept.join(hex(&Sha256::digest(text.bytes)) + ending);
-    if let Ok(packed) = std::fs::read(&file) {
-        return packed;
-    }
-    let packed = way(text);
-    keep(&file, &packed);
+/// A text packed in one way, from the folder that keeps them if it is there, else put there.
+fn packed(text: &Text<'_>, (ending, way): Way, folder: &Path) -> Vec<u8> {
+    let file = folder.join(hex(&Sha256::digest(text.bytes)) + ending);
+    let Ok(packed) = kept(&file, || Ok::<_, Infallible>(way(text)));
     packed
-}
-
-/// Keeps what took time to make: under its name only once it is whole; where it can't be kept it is made again the next time.
-pub(crate) fn keep(file: &Path, bytes: &[u8]) {
-    let ending = file.extension().unwrap_or_default().to_string_lossy();
-    let half = file.with_extension(format!("{ending}-{}", std::process::id()));
-    let folder = file.parent().unwrap_or(file);
-    let _ = std::fs::create_dir_all(folder)
-        .and_then(|()| std::fs::write(&half, bytes))
-        .and_then(|()| std::fs::rename(&half, file));
-}
-
-/// Does something with each of `all` on all processors; what comes out is in their order.
-pub(crate) fn on_all_processors<T: Sync, R: Send>(
-    all: &[T],
-    work: impl Fn(&T) -> R + Sync,
-) -> Vec<R> {
-    let next = AtomicUsize::new(0);
-    let run = || {
-        let mut done = Vec::new();
-        loop {
-            let at = next.fetch_add(1, Ordering::Relaxed);
-            match all.get(at) {
-                Some(one) => done.push((at, work(one))),
-                None => return done,
-            }
-        }
-    };
-    let mut done = std::thread::scope(|scope| {
-        let others = std::thread::available_parallelism().map_or(1, usize::from) - 1;
-        let others: Vec<_> = (0..others).map(|_| scope.spawn(run)).collect();
-        let mut done = run();
-        for other in others {
-            match other.join() {
-                Ok(more) => done.extend(more),
-                Err(panic) => std::panic::resume_unwind(panic),
-            }
-        }
-        done
-    });
-    done.sort_by_key(|(at, _)| *at);
-    done.into_iter().map(|(_, one)| one).collect()
 }
 
 /// Packs each of `texts` in every way of [`WAYS`], on all processors; none where it does not become smaller. The same
@@ -163,13 +119,14 @@ pub(crate) fn pack(texts: &[Text<'_>], kept: &Path) -> Vec<[Option<Vec<u8>>; WAY
             .then_with(|| a.bytes.cmp(b.bytes))
     });
     once.dedup_by(|a, b| a.bytes == b.bytes);
-    let packed = on_all_processors(&once, |text| {
-        WAYS.map(|way| {
+    let each = once.par_iter().map(|text| {
+        let packed = WAYS.map(|way| {
             Some(packed(text, way, kept))
                 .filter(|packed| !packed.is_empty() && packed.len() < text.bytes.len())
-        })
+        });
+        (text.bytes, packed)
     });
-    let done: HashMap<&[u8], _> = once.iter().map(|text| text.bytes).zip(packed).collect();
+    let done: HashMap<&[u8], _> = each.collect();
     let of = |text: &Text<'_>| done.get(text.bytes).cloned().unwrap_or_default();
     texts.iter().map(of).collect()
 }

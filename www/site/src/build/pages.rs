@@ -6,7 +6,6 @@ use crate::build::gallery;
 use crate::build::key::{self, Key};
 use crate::build::local::{self, Local};
 use crate::build::natives::Natives;
-use crate::build::packed::on_all_processors;
 use crate::build::page_list::{NAV, PAGES, folders};
 use crate::build::paper::{self, Card};
 use crate::build::pictures::{self, Easel, Planned};
@@ -24,6 +23,7 @@ use calc_view::kind::Kind;
 use calc_view::out::escaped;
 use calc_view::words::m;
 use chrono::NaiveDate;
+use rayon::prelude::*;
 use std::collections::BTreeMap;
 use std::path::Path;
 
@@ -73,7 +73,7 @@ pub(crate) fn render(
     let articles = articles::read(root, about.own, sources::known(root, about.own)?)?;
     let natives = Natives::read(root)?;
     let languages: Vec<&'static str> = languages::all().collect();
-    let in_each = on_all_processors(&languages, |&language| {
+    let in_each = languages.par_iter().map(|&language| {
         let site = Site {
             root,
             base,
@@ -89,7 +89,7 @@ pub(crate) fn render(
         };
         languages::speaking(language, || site.render(assets, full))
     });
-    for rendered in in_each {
+    for rendered in in_each.collect::<Vec<Result<Rendered>>>() {
         let rendered = rendered?;
         files.extend(rendered.files);
         // The first language's, where several have the same.

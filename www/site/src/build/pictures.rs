@@ -2,12 +2,13 @@
 //! points, without a word, so that every language has the same. What was drawn once is kept by its digest.
 
 use crate::build::assets::{File, hex};
-use crate::build::packed::on_all_processors;
+use crate::build::kept::kept;
 use crate::build::species_pages::{self, Facts};
 use anyhow::{Context, Result, anyhow, bail};
 use calc_view::draw::mark;
 use calc_view::draw::plate::{self, Marks};
 use calc_view::out::{Html, Out};
+use rayon::prelude::*;
 use resvg::{tiny_skia, usvg};
 use sha2::{Digest as _, Sha256};
 use std::collections::BTreeMap;
@@ -188,24 +189,18 @@ fn plain(text: &str, tokens: &BTreeMap<&str, &str>) -> Result<String> {
     Ok(text)
 }
 
-/// Draws them all, on all processors; each from the folder `kept` if it is there, else put there.
+/// Draws them all, on all processors; each from the folder that keeps them if it is there, else put there.
 ///
 /// # Errors
 /// A drawing that is no SVG, or has more colours than a picture may.
-pub(crate) fn draw(planned: &[Planned], kept: &Path) -> Result<Vec<File>> {
+pub(crate) fn draw(planned: &[Planned], folder: &Path) -> Result<Vec<File>> {
     let one = |it: &Planned| {
         let name = format!("{}.png", hex(&Sha256::digest(format!("{WAY} {}", it.svg))));
-        let bytes = match std::fs::read(kept.join(&name)) {
-            Ok(bytes) => bytes,
-            Err(_) => {
-                let bytes = png(&it.svg).with_context(|| it.path.clone())?;
-                crate::build::packed::keep(&kept.join(name), &bytes);
-                bytes
-            }
-        };
+        let bytes = kept(&folder.join(name), || png(&it.svg)).with_context(|| it.path.clone())?;
         Ok(File::named(&it.path, bytes))
     };
-    on_all_processors(planned, one).into_iter().collect()
+    let all: Vec<Result<File>> = planned.par_iter().map(one).collect();
+    all.into_iter().collect()
 }
 
 /// The folder that keeps them for the project at `root`.

@@ -5,7 +5,6 @@ use super::species_asked::{answered, free, is_clone, named, shown, suits};
 use super::static_answers::{ask, question};
 use super::{leaf_marks, look_alikes, species_after, species_list};
 use crate::build::natives::Natives;
-use crate::build::packed::on_all_processors;
 use anyhow::Result;
 use calc::answer::{Answer, Outcome, without_changes};
 use calc::models::season::Local;
@@ -21,6 +20,7 @@ use calc_view::out::Html;
 use calc_view::page::Page;
 use calc_view::words::{m, phrase, region};
 use chrono::{Datelike as _, NaiveDate};
+use rayon::prelude::*;
 use std::collections::BTreeMap;
 use std::path::Path;
 
@@ -63,11 +63,12 @@ pub(crate) fn facts(root: &Path) -> Result<Vec<Facts>> {
     let marks = leaf_marks::read(root)?;
     let named = calc_data::whole().species.iter().filter(|it| !it.unknown);
     let named: Vec<&'static Species> = named.collect();
-    let facts = on_all_processors(&named, |species| {
+    let facts = named.par_iter().map(|species| {
         let marks = leaf_marks::of(&marks, species.scientific)?;
         Facts::of(species, *marks)
     });
-    facts.into_iter().collect()
+    // Of several errors the first is told.
+    facts.collect::<Vec<_>>().into_iter().collect()
 }
 
 /// The folder of a species' page.
