@@ -187,7 +187,7 @@ impl Session {
     /// False where it is no list: the one before stays. A table of visits is taken up beside it.
     pub(crate) fn open(&mut self, name: &str, bytes: Vec<u8>) -> bool {
         if self.is_found(&bytes) {
-            self.open_found(name, bytes);
+            self.take_found(name, bytes);
             return false;
         }
         // What is no list replaces nothing.

@@ -11,22 +11,7 @@ const VERSION: u64 = 1;
 /// The days of each tree of a plan.
 #[must_use]
 pub fn kept_of(plan: &PlanFile) -> Kept {
-    let day = |of: &Option<String>| read_day(of.as_deref()?).ok();
-    let trees = plan.trees.iter().map(|tree| {
-        let kept = KeptTree {
-            day: day(&tree.day),
-            visits: tree.visits.iter().map(|visit| day(&visit.day)).collect(),
-            found: None,
-            value: tree.value,
-        };
-        (tree.tree_id.clone(), kept)
-    });
-    let mut kept = Kept(trees.collect());
-    for found in plan.after.iter().flat_map(|after| &after.found) {
-        let visited_on = read_day(&found.visited_on).ok();
-        looked(&mut kept, &found.tree_id, day(&found.ringed_on), visited_on);
-    }
-    kept
+    kept_in(&days_of(plan)).unwrap_or_default()
 }
 
 /// Takes the ring of a tree as it was looked at, where that is its last visit.

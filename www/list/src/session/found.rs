@@ -45,6 +45,11 @@ impl Session {
             self.draw();
             return false;
         }
+        self.take_found(name, bytes)
+    }
+
+    /// Takes a table of visits, which was looked at, beside the list. False where there is no list.
+    pub(super) fn take_found(&mut self, name: &str, bytes: Vec<u8>) -> bool {
         if self.bytes.is_empty() {
             self.told.said = m::PROPERTY_FOUND_LIST_FIRST.into();
             return false;

@@ -10,29 +10,29 @@ impl Session {
     /// Rows of a table as [`Self::step`] tells areas; nothing is stopped by it.
     pub(crate) fn page(&mut self, name: &str, from: usize) -> String {
         let mut told = Told::default();
-        if let (Some(list), Some(made)) = (&self.list, &self.made) {
-            let units = self.options.units;
-            let drawn = match name {
-                map::MAP => recorded(|out| map::map(out, list, made, units, from)),
-                map::PLACES => recorded(|out| map::places(out, list, made, units, from)),
-                _ => Vec::new(),
-            };
-            if !drawn.is_empty() {
-                told.areas.insert(["t-", name].concat(), drawn);
-            }
-        }
-        if let (found::FOUND_TREES, Some(list), Some(after)) = (name, &self.list, self.after()) {
-            let drawn = recorded(|out| found::trees(out, list, after, from));
-            told.areas.insert(["t-", name].concat(), drawn);
-        }
-        if let (Some(list), Some(made), Some(season), Some(of)) =
-            (&self.list, &self.made, &self.season, TreeTable::of(name))
-        {
-            let day = season.asked.season.from;
-            let drawn = recorded(|out| table::rows(out, of, list, made, day, from));
+        if let Some(drawn) = self.rows(name, from) {
             told.areas.insert(["t-", name].concat(), drawn);
         }
         serde_json::to_string(&told).unwrap_or_default()
+    }
+
+    /// A table, or the map, as it is drawn; none where nothing is planned or there is none of that name.
+    fn rows(&self, name: &str, from: usize) -> Option<Vec<String>> {
+        let (list, made) = (self.list.as_ref()?, self.made.as_ref()?);
+        let units = self.options.units;
+        Some(match name {
+            map::MAP => recorded(|out| map::map(out, list, made, units, from)),
+            map::PLACES => recorded(|out| map::places(out, list, made, units, from)),
+            found::FOUND_TREES => {
+                let after = self.after()?;
+                recorded(|out| found::trees(out, list, after, from))
+            }
+            _ => {
+                let (of, season) = (TreeTable::of(name)?, self.season.as_ref()?);
+                let day = season.asked.season.from;
+                recorded(|out| table::rows(out, of, list, made, day, from))
+            }
+        })
     }
 
     /// Begins to make a file ready, in slices. False where there is none, or other work is being done.
