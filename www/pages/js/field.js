@@ -57,6 +57,8 @@ const set = (field, value) => {
 };
 const now = () => trees[at.n];
 const answered = () => trees.filter((tree) => tree.done);
+/** The states or countries in which they stand. */
+const regions = () => new Set(answered().map((tree) => tree.q.region ?? ""));
 
 /** The questions of a tree. */
 function steps(tree) {
@@ -67,8 +69,7 @@ function steps(tree) {
 /** Puts a tree into the form, as it was typed. */
 function load(tree) {
   calculator.reset();
-  const day = new Date();
-  const today = new Date(day - day.getTimezoneOffset() * 60000).toISOString().slice(0, 10);
+  const { today } = calculator.inputs;
   const { today: before, ...q } = tree.q;
   // A tree that waited for its answer since another day is asked about today, unless a day was typed.
   if (!tree.done && before && q.date === before) q.date = today;
@@ -231,7 +232,7 @@ function show() {
   mirror("near", step === "near", "targets[0].kind");
   mirror("as-measured", step === "size", "stems.as");
   part("near").firstElementChild.textContent = label ?? "";
-  shown("keys", step === "size" && within("[name='stems.as']").value.startsWith("in"));
+  inches();
   shown("which", step === "tree");
   shown("tagged", step === "tag");
   shown("tag-e", false);
@@ -292,13 +293,18 @@ function mirror(id, yes, name) {
     radio.addEventListener("change", () => {
       set(select, option.value);
       take();
-      shown("keys", at.step === "size" && within("[name='stems.as']").value.startsWith("in"));
+      inches();
       tape(now());
     });
     row.append(radio, made("span", { textContent: option.textContent }));
     return row;
   });
   part(id).replaceChildren(part(id).firstElementChild, ...rows);
+}
+
+/** Keys for a part of an inch stand there where inches are typed. */
+function inches() {
+  shown("keys", at.step === "size" && within("[name='stems.as']").value.startsWith("in"));
 }
 
 /** The trees that are answered, as rows. */
@@ -314,8 +320,7 @@ function list() {
   }
   part("list").querySelector("tbody").replaceChildren(...rows);
   shown("list", true);
-  const regions = new Set(answered().map((tree) => tree.q.region ?? ""));
-  const [region] = regions;
+  const [region] = regions();
   part("program").textContent = `slipbark list ${NAME}${region ? ` --region ${region}` : ""}`;
 }
 
@@ -510,7 +515,7 @@ function save() {
   setTimeout(() => URL.revokeObjectURL(link.href), 60000);
   unsaved = false;
   const open = trees.findIndex((tree) => !tree.done);
-  const many = new Set(answered().map((tree) => tree.q.region ?? "")).size > 1;
+  const many = regions().size > 1;
   part("told").textContent = [said("saved", { file: NAME }), open < 0 ? "" : said("openTree", { tree: open + 1 }), many ? said("regions") : ""].filter(Boolean).join(" ");
   keep();
 }

@@ -68,7 +68,7 @@ async function fetchOne(path, integrity, signal) {
     } catch (error) {
       throw new NotKept(path, "missing", error);
     }
-    if (await digest(bytes) === integrity) return plain(response);
+    if (await digest(bytes) === integrity) return response;
     why = response.ok ? "altered" : "missing";
   }
   throw new NotKept(path, why);
