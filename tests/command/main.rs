@@ -8,6 +8,7 @@ mod plan_found;
 mod plan_land;
 mod plan_of_sample;
 mod plan_said;
+mod plan_walk;
 mod settings;
 
 use serde_json::Value;

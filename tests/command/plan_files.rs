@@ -33,13 +33,13 @@ fn table(text: &str) -> Vec<csv::StringRecord> {
     reader.records().collect::<Result<_, _>>().expect("CSV")
 }
 
-fn map(folder: &Path, name: &str) -> FeatureCollection {
+pub(crate) fn map(folder: &Path, name: &str) -> FeatureCollection {
     let read: GeoJson = text(folder, name).parse().expect("GeoJSON");
     FeatureCollection::try_from(read).expect("a collection")
 }
 
 /// Metres between two positions, by the haversine on a sphere of 6,371 km.
-fn metres(a: &Position, b: &Position) -> f64 {
+pub(crate) fn metres(a: &Position, b: &Position) -> f64 {
     let [lon_a, lat_a, lon_b, lat_b] = [
         a.as_slice()[0],
         a.as_slice()[1],

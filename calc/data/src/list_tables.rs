@@ -386,6 +386,12 @@ calc::constants! {
         pub enter_to_visit: f64,
         /// The same for a ring.
         pub enter_to_ring: f64,
+        /// Minutes that a walk from one tree to the next takes at most.
+        pub walk_leg_most: f64,
+        /// A point that may be off by more metres says nothing of a walk.
+        pub walk_coord: f64,
+        /// Ways are drawn on days of whose trees at least this share has a point of its own.
+        pub walk_share: f64,
         /// Years whose visits are part of a plan, that of the rings included.
         pub plan_years: f64,
         /// A share of trees is told from so many on that were looked at; of fewer only counts.

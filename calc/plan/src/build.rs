@@ -16,6 +16,8 @@ pub struct PlanningConstants<'a> {
     pub visits: &'a VisitConstants,
     /// What a plan assumes.
     pub own: &'a PlanConstants,
+    /// Metres that people walk in a minute.
+    pub walk_m_per_min: f64,
 }
 
 /// What a row of a list says beyond its question.
@@ -31,6 +33,8 @@ pub struct Listed {
     pub crown_m2: f64,
     /// Person-minutes that a minute of work at it costs: 2 where two people work at a tree.
     pub heads: f64,
+    /// What the walk to it is multiplied by.
+    pub walk: f64,
 }
 
 /// Puts a [`Property`] together.
@@ -90,8 +94,9 @@ impl<'a> Builder<'a> {
             class,
             profile,
             value: listed.value,
-            work: [means.slip, means.tight, means.walk].map(|it| it * listed.heads),
-            visits: [means.first_look, means.sprouts].map(|it| it * listed.heads),
+            work: [means.slip, means.tight, means.walk * listed.walk].map(|it| it * listed.heads),
+            visits: [means.first_look, means.sprouts]
+                .map(|it| (it + means.walk * (listed.walk - 1.0)) * listed.heads),
             basal_m2: need.basal_m2,
             crown_m2: listed.crown_m2,
             pinned,

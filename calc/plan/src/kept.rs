@@ -18,9 +18,14 @@ pub struct KeptTree {
     pub value: f64,
 }
 
-/// The days of an earlier plan, by tag.
+/// The days of an earlier plan.
 #[derive(Clone, Debug, Default, PartialEq)]
-pub struct Kept(pub BTreeMap<String, KeptTree>);
+pub struct Kept {
+    /// By tag.
+    pub trees: BTreeMap<String, KeptTree>,
+    /// What its walks were multiplied by: they stay charged so, since all minutes would move with them.
+    pub walk_factor: Option<f64>,
+}
 
 /// The days of a tree in an earlier plan, by place in [`Property::days`].
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -59,7 +64,7 @@ impl Kept {
     /// Whether there is no earlier plan.
     #[must_use]
     pub fn is_empty(&self) -> bool {
-        self.0.is_empty()
+        self.trees.is_empty()
     }
 
     /// What each tree of a property had; `place` is the place of each tree of the list in the property.
@@ -72,7 +77,7 @@ impl Kept {
         let on = |day: NaiveDate| property.day_at(day);
         let mut before = vec![EarlierDays::New; property.trees.len()];
         for (tree, at) in trees.iter().zip(place) {
-            let (Some(at), Some(kept)) = (at, self.0.get(&tree.tree_id)) else {
+            let (Some(at), Some(kept)) = (at, self.trees.get(&tree.tree_id)) else {
                 continue;
             };
             before[*at] = match kept.day.map(on) {

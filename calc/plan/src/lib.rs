@@ -36,9 +36,11 @@ mod open_visits;
 pub mod plan_file;
 mod price;
 mod property;
+mod route;
 mod season;
 mod solve;
 mod teams;
+mod walk;
 
 pub use build::{Builder, Listed, PlanningConstants};
 pub use canopy::{Canopy, closure, crowns_for};
@@ -48,7 +50,7 @@ pub use judged::{ComesTo, JudgedTree, judge};
 pub use kept::{EarlierDays, Kept, KeptDays, KeptTree};
 pub use limits::{Bind, LooserLimit, binds};
 pub use list_tree::{AfterRing, ListTree, OpenVisit, Position, Progress};
-pub use listed::{CountedAs, SeasonPlan, plan_list};
+pub use listed::{CountedAs, ListInPlanning, SeasonPlan, plan_list};
 pub use need::{Need, need, on_ring_day};
 pub use open_visits::{next_look, open_visits};
 pub use plan_file::shape::PlanFile;
@@ -58,3 +60,4 @@ pub use property::{Enter, PlanTree, PlanUnit, Profile, Property, RingDay, VisitN
 pub use season::{Crew, UnitLand, WorkSeason};
 pub use solve::{NotPlanned, Plan, Planned, PlannedVisit, solve, solve_kept};
 pub use teams::{Turn, share_out};
+pub use walk::{WalkTold, Walked};

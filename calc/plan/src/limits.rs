@@ -38,6 +38,9 @@ pub fn binds(
 ) -> Vec<Bind> {
     let now = planned.plan.planned();
     let left = |reason: CountedAs| planned.reasons.contains(&reason);
+    // Another plan is charged the same walks: else it would be told apart by them.
+    let mut season = season.clone();
+    season.kept.walk_factor = planned.walk.map_or(Some(1.0), |walk| Some(walk.factor));
     let mut tries: Vec<(LooserLimit, WorkSeason)> = Vec::new();
     if left(CountedAs::NoHours) {
         let mut more = season.clone();

@@ -72,6 +72,12 @@ pub struct ListTree {
     pub pinned: Option<NaiveDate>,
     /// Latitude, longitude, and metres above the sea where known: as the climate was looked up.
     pub place: Option<(f64, f64, Option<f64>)>,
+    /// Latitude and longitude of its own, where its row has them.
+    pub point: Option<(f64, f64)>,
+    /// They may be off by so many metres, where its row says so.
+    pub coord_m: Option<f64>,
+    /// Whether its row says how long the walk to it is.
+    pub walk_said: bool,
     /// How far it is.
     pub standing: Progress,
     /// Nothing stands within this, metres: it was said of its unit, and nobody looked at this tree.
@@ -108,6 +114,8 @@ pub struct OpenVisit {
     pub to: NaiveDate,
     /// Mean person-minutes of one person at a time, with the walk.
     pub minutes: f64,
+    /// Those of the walk.
+    pub walk: f64,
 }
 
 /// What became of a tree after its ring.

@@ -5,10 +5,12 @@ use crate::canopy::Canopy;
 use crate::judged::ComesTo;
 use crate::list_tree::{ListTree, OpenVisit, Progress};
 use crate::open_visits::give_days;
+use crate::price::Prices;
 use crate::property::{PlanUnit, Property};
 use crate::season::WorkSeason;
-use crate::solve::{NotPlanned, Plan, PlannedVisit, solve, solve_kept};
-use crate::teams::{OpenTasks, Turn, share_days};
+use crate::solve::{NotPlanned, Plan, PlannedVisit, solve_from, solve_kept};
+use crate::teams::{OpenTasks, Turn, Walks, crew_days, turns, walked_by_day};
+use crate::walk::{ROUNDS, WalkPace, WalkTo, WalkTold, Walked, corrected, own_points};
 
 /// Where a tree is counted: each stands under one of them.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -95,6 +97,10 @@ pub struct SeasonPlan {
     pub open_minutes: Vec<f64>,
     /// For each unit its land and crowns, where somebody said how much land it is.
     pub canopies: Vec<Option<Canopy>>,
+    /// For each work day the walks of each crew.
+    pub walked: Vec<Vec<Walked>>,
+    /// What walks are charged and take; none where no way was drawn.
+    pub walk: Option<WalkTold>,
 }
 
 /// Plans the season of a list.
@@ -104,6 +110,54 @@ pub fn plan_list(
     season: &WorkSeason,
     trees: &[ListTree],
 ) -> SeasonPlan {
+    let mut planning = ListInPlanning::default();
+    loop {
+        if let Some(planned) = planning.step(constants, season, trees) {
+            return planned;
+        }
+    }
+}
+
+/// A list that is being planned, a plan a step: the walks of one set the charge of the next.
+#[derive(Clone, Debug, Default)]
+pub struct ListInPlanning {
+    rounds: u32,
+    /// What walks are multiplied by, and the prices of the plan before.
+    next: Option<(f64, Prices)>,
+}
+
+impl ListInPlanning {
+    /// The next plan; none where its walks were charged too wrong and there is another to come.
+    pub fn step(
+        &mut self,
+        constants: PlanningConstants<'_>,
+        season: &WorkSeason,
+        trees: &[ListTree],
+    ) -> Option<SeasonPlan> {
+        let is_fixed = season.kept.walk_factor.is_some() || !season.kept.is_empty();
+        let more = !is_fixed && self.rounds < ROUNDS;
+        match planned_once(constants, season, trees, (self.next.take(), more)) {
+            Ok(planned) => Some(planned),
+            Err(next) => {
+                self.rounds += 1;
+                self.next = Some(next);
+                None
+            }
+        }
+    }
+}
+
+/// One plan; or, where `more` may follow, what its walks should have been charged, with its prices.
+fn planned_once(
+    constants: PlanningConstants<'_>,
+    season: &WorkSeason,
+    trees: &[ListTree],
+    (from, more): (Option<(f64, Prices)>, bool),
+) -> Result<SeasonPlan, (f64, Prices)> {
+    let (factor, prices) = match from {
+        Some((factor, prices)) => (factor, Some(prices)),
+        None => (season.kept.walk_factor.unwrap_or(1.0), None),
+    };
     let mut units: Vec<String> = trees.iter().map(|tree| tree.unit.clone()).collect();
     units.sort();
     units.dedup();
@@ -153,7 +207,15 @@ pub fn plan_list(
             (unit_of(tree), visits)
         })
         .collect();
-    let (open_days, open_minutes) = give_days(&days, &ringed, heads);
+    let points = own_points(constants.own, trees);
+    // The charge is set right where the way is known, and where the row says nothing itself.
+    let times = |tree: usize| match points[tree] {
+        Some(_) if !trees[tree].walk_said => factor,
+        _ => 1.0,
+    };
+    let open_minutes_of =
+        |tree: usize, visit: &OpenVisit| heads * (visit.minutes + visit.walk * (times(tree) - 1.0));
+    let (open_days, open_minutes) = give_days(&days, &ringed, open_minutes_of);
     for (day, taken) in days.iter_mut().zip(&open_minutes) {
         day.minutes -= taken;
     }
@@ -170,6 +232,7 @@ pub fn plan_list(
             pinned: tree.pinned,
             crown_m2: judged.crown_m2,
             heads,
+            walk: times(*at),
         };
         builder.add(need, judged.species, judged.hemisphere, listed);
         place[*at] = Some(index);
@@ -177,7 +240,7 @@ pub fn plan_list(
     let property = builder.finish();
     let kept = season.kept.days(&property, trees, &place);
     let plan = if season.kept.is_empty() {
-        solve(&property)
+        solve_from(&property, prices.as_ref())
     } else {
         solve_kept(&property, &kept)
     };
@@ -191,22 +254,59 @@ pub fn plan_list(
         planned: &open_days,
         minutes: &open_minutes,
     };
+    let walk_to = |tree: usize, charged: f64| WalkTo {
+        point: points[tree],
+        charged,
+        said: trees[tree].walk_said,
+    };
+    let mut of_plan = vec![WalkTo::default(); property.trees.len()];
+    for (tree, place) in place.iter().enumerate() {
+        if let Some(place) = *place {
+            of_plan[place] = walk_to(tree, property.trees[place].work[2]);
+        }
+    }
+    let of_list = ringed.iter().enumerate().map(|(tree, (_, visits))| {
+        let walk = visits.first().map_or(0.0, |visit| visit.walk);
+        walk_to(tree, heads * walk * times(tree))
+    });
+    let of_list: Vec<WalkTo> = of_list.collect();
+    let pace = WalkPace {
+        metres: constants.walk_m_per_min,
+        leg_most: constants.own.walk_leg_most,
+        heads,
+        share: constants.own.walk_share,
+    };
+    let walks = Walks {
+        of_plan: &of_plan,
+        of_list: &of_list,
+        pace,
+    };
     let crews = (season.crew.teams, constants.own.over);
-    let (turns, open_turns, by_team) = share_days(&property, &plan, &open_tasks, crews);
+    let mut crew_days = crew_days(&property, &plan, &open_tasks, &walks, crews);
+    if more && let Some(next) = corrected(factor, &crew_days, pace) {
+        return Err((next, plan.priced.prices));
+    }
+    for crew_day in &mut crew_days {
+        crew_day.route();
+    }
+    let (turns, open_turns, by_team) = turns(&plan, &open_tasks, &crew_days);
+    let walked = walked_by_day(property.days.len(), &crew_days, pace);
     let with_turns = open_days.into_iter().zip(open_turns);
     let open = with_turns.map(|(visits, turns)| visits.into_iter().zip(turns).collect());
-    SeasonPlan {
+    Ok(SeasonPlan {
         turns,
         by_team,
         open: open.collect(),
         open_minutes,
         canopies,
+        walk: WalkTold::of(factor, pace, &walked),
+        walked,
         property,
         plan,
         place,
         reasons,
         units,
-    }
+    })
 }
 
 fn reason<T>(tree: &ListTree, planned: Option<&Result<T, NotPlanned>>) -> CountedAs {

@@ -3,6 +3,7 @@
 use crate::list_tree::{AfterRing, OpenVisit};
 use crate::property::WorkDay;
 use crate::solve::PlannedVisit;
+use calc::models::effort::Means;
 use calc::models::visits::{Visit, VisitConstants, VisitKind, after_ring, comes_back};
 use calc::terms::place::Hemisphere;
 use calc::terms::species::Species;
@@ -39,7 +40,7 @@ pub fn open_visits(
     (species, hemisphere): (&Species, Hemisphere),
     after: &AfterRing,
     reopened: bool,
-    [first_look, sprouts]: [f64; 2],
+    means: &Means,
 ) -> Vec<OpenVisit> {
     let open = |visit: &Visit| {
         let costs = visit.kind == VisitKind::Recheck || visit.is_work();
@@ -50,7 +51,8 @@ pub fn open_visits(
         kind: VisitKind::Recheck,
         from: later(day, constants.recheck_from_days as u64),
         to: later(day, constants.recheck_to_days as u64),
-        minutes: first_look,
+        minutes: means.first_look,
+        walk: means.walk,
     });
     let ringed = after.ringed_on.into_iter();
     let visits = ringed.flat_map(|ring| after_ring(constants, species, hemisphere, ring));
@@ -59,9 +61,10 @@ pub fn open_visits(
         from: visit.from,
         to: visit.to,
         minutes: match visit.kind {
-            VisitKind::Recheck => first_look,
-            _ => sprouts,
+            VisitKind::Recheck => means.first_look,
+            _ => means.sprouts,
         },
+        walk: means.walk,
     });
     again.into_iter().chain(due).collect()
 }
@@ -81,15 +84,16 @@ fn later(day: NaiveDate, days: u64) -> NaiveDate {
 pub(crate) fn give_days(
     days: &[WorkDay],
     trees: &[(usize, &[OpenVisit])],
-    heads: f64,
+    minutes_of: impl Fn(usize, &OpenVisit) -> f64,
 ) -> (Vec<Vec<PlannedVisit>>, Vec<f64>) {
     let mut planned: Vec<Vec<PlannedVisit>> = trees
         .iter()
-        .map(|(_, visits)| {
+        .enumerate()
+        .map(|(tree, (_, visits))| {
             let of = visits.iter().enumerate().map(|(at, visit)| PlannedVisit {
                 index: at as u8,
                 day: None,
-                minutes: visit.minutes * heads,
+                minutes: minutes_of(tree, visit),
             });
             of.collect()
         })
@@ -154,17 +158,18 @@ mod tests {
             from: day(from),
             to: day(to),
             minutes: 10.0,
+            walk: 2.0,
         };
         let wide = [visit("2027-06-01", "2027-06-20")];
         let narrow = [visit("2027-06-12", "2027-06-13")];
         let never = [visit("2027-06-13", "2027-06-18")];
         let trees: [(usize, &[OpenVisit]); 4] = [(0, &wide), (0, &narrow), (1, &never), (0, &wide)];
-        let (planned, taken) = give_days(&days, &trees, 1.0);
+        let (planned, taken) = give_days(&days, &trees, |_, visit| visit.minutes);
         let on: Vec<Option<usize>> = planned.iter().map(|visits| visits[0].day).collect();
         // The narrow one goes first, and the others of its unit join it while there is room.
         assert_eq!(on, [Some(1), Some(1), None, Some(1)]);
         assert_eq!(taken, [0.0, 30.0, 0.0]);
-        let (planned, taken) = give_days(&days, &trees, 2.0);
+        let (planned, taken) = give_days(&days, &trees, |_, visit| 2.0 * visit.minutes);
         let on: Vec<Option<usize>> = planned.iter().map(|visits| visits[0].day).collect();
         assert_eq!(on, [Some(0), Some(1), None, Some(2)]);
         assert_eq!(taken, [20.0; 3]);

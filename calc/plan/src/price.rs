@@ -169,12 +169,17 @@ fn ask(property: &Property, prices: &Prices) -> Asked {
 /// ```
 #[must_use]
 pub fn prices(property: &Property) -> Priced {
+    prices_from(property, None)
+}
+
+/// The same, with steps that begin at other prices: those of a property that is nearly alike.
+pub(crate) fn prices_from(property: &Property, from: Option<&Prices>) -> Priced {
     let mut best = Priced {
         prices: Prices::none(property),
         bound: f64::INFINITY,
         terms: Vec::new(),
     };
-    let mut now = best.prices.clone();
+    let mut now = from.unwrap_or(&best.prices).clone();
     let mut direction = Prices::none(property);
     let (mut aim, mut waited) = (AIM, 0);
     for _ in 0..PASSES {

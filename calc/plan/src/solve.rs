@@ -3,7 +3,7 @@
 use crate::greedy::{Book, by_worth, fill, greedy};
 use crate::kept::EarlierDays;
 use crate::mend::{mend, swap_in};
-use crate::price::{Market, Priced, Prices, prices};
+use crate::price::{Market, Priced, Prices, prices, prices_from};
 use crate::property::Property;
 
 /// A visit that costs minutes.
@@ -93,7 +93,12 @@ const CHEAPER: [[f64; 2]; 8] = [
 /// ```
 #[must_use]
 pub fn solve(property: &Property) -> Plan {
-    let priced = prices(property);
+    solve_from(property, None)
+}
+
+/// The same from the prices of a property that is nearly alike.
+pub(crate) fn solve_from(property: &Property, from: Option<&Prices>) -> Plan {
+    let priced = prices_from(property, from);
     let attempt = |prices: &Prices| {
         let market = Market::new(property, prices);
         let mut book = greedy(property, &market);

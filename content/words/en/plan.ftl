@@ -51,6 +51,13 @@ plan-binds-day = { $trees ->
 plan-binds-pacing = The limit on what goes in a year keeps trees out. Without it: { $trees } more trees.
 # $percent (Text)
 plan-gap = No plan under these hours, days and limits can be worth over { $percent } % more than this one.
+# $charged (Text): hours
+# $routed (Text): hours
+# $percent (Text)
+# $missed (Number)
+# $days (Number)
+plan-walk = Walking from tree to tree: { $charged } h are charged. Along the ways of the crews, each back to its first tree, it is { $routed } h, { $percent } % of that. One day of one crew can be off by more than 10 %: here { $missed } of { $days } are. The way from the car to the first tree is not counted.
+plan-walk-unknown = How far the crews walk is not known: too few trees have a place of their own.
 # $visits (Number)
 plan-needs-day = Visits without a work day in their weeks: { $visits }. plan.json names a day for each.
 # $trees (Number)

@@ -51,6 +51,13 @@ plan-binds-day = { $trees ->
 plan-binds-pacing = El límite de lo que se mata en un año deja árboles fuera. Sin él: { $trees } árboles más.
 # $percent (Text)
 plan-gap = Ningún plan con estas horas, jornadas y límites puede valer más de un { $percent } % más que este.
+# $charged (Text): horas
+# $routed (Text): horas
+# $percent (Text)
+# $missed (Number)
+# $days (Number)
+plan-walk = Caminar de árbol en árbol: se cuentan { $charged } h. Por los caminos de las cuadrillas, cada uno de vuelta a su primer árbol, son { $routed } h, el { $percent } % de eso. La jornada de una cuadrilla puede desviarse más de un 10 %: aquí lo hacen { $missed } de { $days }. El camino del coche al primer árbol no se cuenta.
+plan-walk-unknown = No se sabe cuánto caminan las cuadrillas: muy pocos árboles tienen un lugar propio.
 # $visits (Number)
 plan-needs-day = Visitas sin jornada en sus semanas: { $visits }. plan.json nombra un día para cada una.
 # $trees (Number)

@@ -6,7 +6,7 @@ pub mod shape;
 
 use shape::{
     AreaPrice, AssumedConstant, BindOf, ClassOf, CrewOf, DayOf, LandOf, ListOf, Moved, Objective,
-    OtherOf, PlanFile, Term, TreeOf, UnitOf, UnitYear, VisitOf,
+    OtherOf, PlanFile, Term, TreeOf, UnitOf, UnitYear, VisitOf, WalkOf,
 };
 
 use crate::build::PlanningConstants;
@@ -19,6 +19,7 @@ use crate::need::Need;
 use crate::season::WorkSeason;
 use crate::solve::{Planned, PlannedVisit};
 use crate::teams::Turn;
+use crate::walk::WalkTold;
 use calc::models::visits::{self, Visit, VisitKind};
 use calc::terms::day::iso;
 use calc_data::list::{AssumedNumber, PlanConstants};
@@ -122,6 +123,7 @@ pub fn plan_file(
             .filter_map(other_of)
             .collect(),
         objective: objective(constants, asked, season, trees, planned),
+        walk: planned.walk.map(walk_of),
         binds: binds.iter().map(bind_of).collect(),
         edits: Vec::new(),
         moved: moved(season, trees, planned),
@@ -150,27 +152,25 @@ fn counts(asked: &PlanFileFacts<'_>, planned: &SeasonPlan) -> BTreeMap<&'static 
 
 fn work_days(planned: &SeasonPlan) -> Vec<DayOf> {
     let property = &planned.property;
-    let mut walk = vec![0.0; property.days.len()];
-    for (tree, of) in property.trees.iter().zip(&planned.plan.trees) {
-        if let Ok(of) = of {
-            walk[of.day] += tree.work[2];
-        }
-    }
     let used = planned.plan.used.iter().zip(&planned.open_minutes);
     let days = property.days.iter().zip(used);
-    days.zip(walk.iter().zip(&planned.by_team))
-        .map(|((day, ([rings, visits], open)), (walk, by_team))| DayOf {
-            day: iso(day.day),
-            agreed: day.agreed,
-            minutes: day.minutes + open,
-            used: rings + visits + open,
-            rings: *rings,
-            visits: visits + open,
-            visits_before: (*open > 0.0).then_some(*open),
-            walk_charged: *walk,
-            walk_routed: None,
-            by_team: by_team.clone(),
-        })
+    let walked = planned.walked.iter();
+    days.zip(walked.zip(&planned.by_team))
+        .map(
+            |((day, ([rings, visits], open)), (walked, by_team))| DayOf {
+                day: iso(day.day),
+                agreed: day.agreed,
+                minutes: day.minutes + open,
+                used: rings + visits + open,
+                rings: *rings,
+                visits: visits + open,
+                visits_before: (*open > 0.0).then_some(*open),
+                walk_charged: walked.iter().fold(0.0, |sum, it| sum + it.charged),
+                walk_routed: (walked.iter().any(|it| it.drawn))
+                    .then(|| walked.iter().fold(0.0, |sum, it| sum + it.routed)),
+                by_team: by_team.clone(),
+            },
+        )
         .collect()
 }
 
@@ -472,11 +472,22 @@ fn objective(
     }
 }
 
+fn walk_of(told: WalkTold) -> WalkOf {
+    WalkOf {
+        factor: told.factor,
+        metres_a_minute: told.metres_a_minute,
+        charged: told.charged,
+        routed: told.routed,
+        crew_days: told.crew_days,
+        missed: told.missed,
+    }
+}
+
 /// Trees that an earlier plan had on another day, and why they are not there.
 fn moved(season: &WorkSeason, trees: &[ListTree], planned: &SeasonPlan) -> Vec<Moved> {
     let mut moved = Vec::new();
     for (at, tree) in trees.iter().enumerate() {
-        let Some(kept) = season.kept.0.get(&tree.tree_id) else {
+        let Some(kept) = season.kept.trees.get(&tree.tree_id) else {
             continue;
         };
         let on = planned.place[at].and_then(|place| planned.plan.trees[place].as_ref().ok());

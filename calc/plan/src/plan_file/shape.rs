@@ -26,6 +26,9 @@ pub struct PlanFile {
     pub trees: Vec<TreeOf>,
     pub other: Vec<OtherOf>,
     pub objective: Objective,
+    /// None where no way was drawn.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub walk: Option<WalkOf>,
     pub binds: Vec<BindOf>,
     pub edits: Vec<Edit>,
     pub moved: Vec<Moved>,
@@ -75,10 +78,27 @@ pub struct DayOf {
     /// Of `visits` those to trees that were ringed before, which go first: the bound counts `minutes` without them.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub visits_before: Option<f64>,
+    /// Of `used`, the walks to its trees, by rings and by visits.
     pub walk_charged: f64,
-    /// None until the crews' ways are drawn.
+    /// What they take along the ways of the crews, back to the first tree of each; walks to trees without a place as
+    /// charged. None where too few of the day's trees have a place of their own.
     pub walk_routed: Option<f64>,
     pub by_team: Vec<f64>,
+}
+
+/// What walks of the days with ways are charged and take.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[allow(missing_docs, reason = "the names are those of the published schema")]
+pub struct WalkOf {
+    /// What a tree's own walk was multiplied by, where it has a place and its row does not say how long its walk is.
+    pub factor: f64,
+    pub metres_a_minute: f64,
+    pub charged: f64,
+    pub routed: f64,
+    pub crew_days: usize,
+    /// Crew-days whose way takes over 10 % more or less than its charge.
+    pub missed: usize,
 }
 
 /// A unit.

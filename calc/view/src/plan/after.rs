@@ -369,7 +369,7 @@ fn ringed_before(list: &ReadList, asked: &Asked) -> Vec<Option<NaiveDate>> {
     let mut ringed = vec![None; list.trees.len()];
     for (_, row) in list.rows() {
         if let Some(at) = list.tree_of(row.row) {
-            let kept = asked.season.kept.0.get(&list.trees[at].tree_id);
+            let kept = asked.season.kept.trees.get(&list.trees[at].tree_id);
             let done = read_day(&row.tag.done_date).ok();
             ringed[at] = done.or_else(|| kept?.ringed_before(asked.today));
         }
@@ -441,13 +441,12 @@ fn plan_looks(
         return;
     };
     let reopened = last.is_some_and(|advice| advice.acts.contains(&Act::ReopenBridge));
-    let minutes = [effort.means.first_look, effort.means.sprouts];
     after.open = open_visits(
         (constants, plan_constants()),
         tree,
         after,
         reopened,
-        minutes,
+        &effort.means,
     );
 }
 

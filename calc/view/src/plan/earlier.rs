@@ -8,6 +8,9 @@ use serde_json::{Value, json};
 /// The version that is read.
 const VERSION: u64 = 1;
 
+/// What walks may be multiplied by; anything else was no plan's.
+const WALK_FACTOR: core::ops::RangeInclusive<f64> = 0.01..=100.0;
+
 /// The days of each tree of a plan.
 #[must_use]
 pub fn kept_of(plan: &PlanFile) -> Kept {
@@ -16,7 +19,7 @@ pub fn kept_of(plan: &PlanFile) -> Kept {
 
 /// Takes the ring of a tree as it was looked at, where that is its last visit.
 fn looked(kept: &mut Kept, tag: &str, ringed_on: Option<NaiveDate>, visited_on: Option<NaiveDate>) {
-    let (Some(tree), Some(visited_on)) = (kept.0.get_mut(tag), visited_on) else {
+    let (Some(tree), Some(visited_on)) = (kept.trees.get_mut(tag), visited_on) else {
         return;
     };
     if tree.found.is_none_or(|(_, before)| before <= visited_on) {
@@ -36,7 +39,8 @@ pub fn days_of(plan: &PlanFile) -> Value {
         json!({ "tree_id": found.tree_id, "visited_on": found.visited_on, "ringed_on": found.ringed_on })
     });
     let after = json!({ "found": found.collect::<Vec<Value>>() });
-    json!({ "version": VERSION, "trees": trees.collect::<Vec<Value>>(), "after": after })
+    json!({ "version": VERSION, "trees": trees.collect::<Vec<Value>>(), "after": after,
+        "walk": plan.walk.as_ref().map(|walk| json!({ "factor": walk.factor })) })
 }
 
 /// The days of each tree; none where the text is no plan of this version.
@@ -53,10 +57,15 @@ pub fn kept_in(plan: &Value) -> Option<Kept> {
     }
     let read = |of: &Value| -> Option<NaiveDate> { read_day(of.as_str()?).ok() };
     let day = |of: &Value| read(&of["day"]);
-    let mut kept = Kept::default();
+    let mut kept = Kept {
+        walk_factor: plan["walk"]["factor"]
+            .as_f64()
+            .filter(|it| WALK_FACTOR.contains(it)),
+        ..Kept::default()
+    };
     for tree in plan["trees"].as_array()? {
         let visits = tree["visits"].as_array().map_or(&[][..], Vec::as_slice);
-        kept.0.insert(
+        kept.trees.insert(
             tree["tree_id"].as_str()?.to_owned(),
             KeptTree {
                 day: day(tree),

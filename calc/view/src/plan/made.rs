@@ -12,7 +12,7 @@ use calc::terms::quantity::Units;
 use calc_data::list::plan_constants;
 use calc_list::Is;
 use calc_plan::plan_file::shape::Edit;
-use calc_plan::{Bind, Kept, PlanFile, PlanningConstants, SeasonPlan};
+use calc_plan::{Bind, Kept, ListInPlanning, PlanFile, PlanningConstants, SeasonPlan};
 use core::cell::RefCell;
 
 /// What a plan is made for beside its season.
@@ -66,6 +66,7 @@ fn planning_constants(list: &ReadList) -> PlanningConstants<'static> {
     PlanningConstants {
         visits: &list.reference.constants.visits,
         own: plan_constants(),
+        walk_m_per_min: list.reference.constants.effort.walk_m_per_min,
     }
 }
 
@@ -80,7 +81,11 @@ fn fresh_percent(
         return None;
     }
     let mut season = asked.season.clone();
-    season.kept = Kept::default();
+    // Its walks are charged alike: else the plans would be told apart by them.
+    season.kept = Kept {
+        walk_factor: Some(planned.walk.map_or(1.0, |walk| walk.factor)),
+        ..Kept::default()
+    };
     let fresh = calc_plan::plan_list(constants, &season, &list.trees);
     Some(100.0 * (fresh.plan.value / planned.plan.value - 1.0)).filter(|percent| *percent > FRESH)
 }
@@ -88,6 +93,7 @@ fn fresh_percent(
 /// A plan that is being made, a step at a time where somebody waits.
 #[derive(Default)]
 pub struct Making {
+    planning: ListInPlanning,
     planned: Option<SeasonPlan>,
     binds: Option<Vec<Bind>>,
     /// See [`Made::fresh_percent`].
@@ -100,8 +106,8 @@ impl Making {
     pub fn step(&mut self, list: &ReadList, asked: &Asked, about: &About) -> Option<Made> {
         let constants = planning_constants(list);
         let Some(planned) = &self.planned else {
-            let planned = calc_plan::plan_list(constants, &asked.season, &list.trees);
-            self.planned = Some(planned);
+            let planning = &mut self.planning;
+            self.planned = planning.step(constants, &asked.season, &list.trees);
             return None;
         };
         if self.binds.is_none() {

@@ -9,6 +9,7 @@
 //! after::AfterWork::of(list, asked, file) what was found at visits: its trees move on
 //! after_sentences                        what was found, told
 //! made::Made::of(list, asked)           its plan, and what limits it
+//! walking::walking(made)                how far its walks and their charge lie apart
 //! made::Made::files(list, asked)         the names of its files
 //! made::Made::file(name)                one of the files of a plan
 //! paper::Sheets                         cover, crew sheets, tags
@@ -29,3 +30,4 @@ pub mod said;
 pub mod screen;
 mod standing;
 mod tables;
+pub mod walking;

@@ -13,6 +13,7 @@ use crate::page::Page;
 use crate::plan::asked::Asked;
 use crate::plan::made::Made;
 use crate::plan::read::ReadList;
+use crate::plan::walking::walking;
 use crate::words::m;
 use calc::terms::day::iso;
 use calc::terms::quantity::{M_PER_FT, Units};
@@ -268,6 +269,7 @@ fn good(out: &mut Page<'_>, made: &Made, asked: &Asked, beside: &Beside<'_>) {
     let line = m::property_good_line(gap.as_str());
     open_fold(out, "good", &m::PROPERTY_GOOD, &line);
     out.p(m::plan_gap(gap));
+    out.p(walking(made));
     let crew = &asked.season.crew;
     out.p(m::plan_work_hours(m::PlanWorkHours {
         hours: fixed(crew.working_hours(), 2),

@@ -12,6 +12,7 @@ use calc_view::plan::made::Made;
 use calc_view::plan::paper::counted;
 use calc_view::plan::read::ReadList;
 use calc_view::plan::screen::hit::{ToAsk, UnitToAsk};
+use calc_view::plan::walking::walking;
 use calc_view::words::m;
 use calc_view::words::phrase::first_of;
 use chrono::NaiveDate;
@@ -81,6 +82,7 @@ pub(super) fn of(
     }));
     if planned.plan.planned() > 0 {
         lines.push(m::plan_gap(fixed(planned.plan.gap_percent(), 1)));
+        lines.push(walking(made));
     }
     lines.push(m::plan_written(m::PlanWritten {
         folder: folder.display().to_string(),
