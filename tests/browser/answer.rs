@@ -199,3 +199,58 @@ fn the_climate_is_fetched_once_a_point_is_named_and_not_before() {
         browser.expect_requests_only_to(&[&server.address]).await
     });
 }
+
+/// The calculator with a question in it, its button, and what the press does: whether its region is busy, the parts in it, and
+/// whether anything under the calculator stands in sight.
+const PRESSED: &str = "
+    const calculator = document.querySelector('slipbark-tree-plan'), root = calculator.shadowRoot;
+    calculator.inputs = { version: 1, species: 'Norway maple', stems: [{ diameter: '14 1/2 in' }], date: '2027-06-12', none_in_reach: true, line_within_reach: 'no' };
+    const press = () => root.querySelector('button[type=submit]').click();
+    const region = () => root.querySelector('.answer-region');
+    const stands = () => [region().ariaBusy, region().children.length > 1, root.activeElement === root.querySelector('.say'),
+      document.querySelector('footer').getBoundingClientRect().top < innerHeight];
+    let told = 0;
+    calculator.addEventListener('slipbark-result', () => { told += 1; });";
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn the_card_is_painted_before_the_rest_which_moves_nothing_in_sight() {
+    let server = Server::of_the_site();
+    in_browser(async move |browser| {
+        for (width, height) in [(390, 844), (1280, 1000)] {
+            browser.window(width, height).await?;
+            browser.open(&server.address).await?;
+            browser.until_ready().await?;
+            let seen = browser
+                .run_until_done(&format!(
+                    "{PRESSED}
+                     press();
+                     const card = root.querySelector('.card'), top = card.getBoundingClientRect().top;
+                     const first = [...stands(), told];
+                     calculator.addEventListener('slipbark-result', () => requestAnimationFrame(() => setTimeout(() =>
+                       done([first, [...stands(), told], card === root.querySelector('.card'), card.getBoundingClientRect().top - top]))));"
+                ))
+                .await?;
+            let first = json!(["true", false, true, false, 0]);
+            let then = json!([null, true, true, false, 1]);
+            assert_eq!(seen, json!([first, then, true, 0]), "at {width}");
+        }
+        // Who reads the answer by script, or goes on at once, has it whole.
+        let at_once = browser
+            .run(&format!(
+                "{PRESSED}
+                 calculator.reset();
+                 calculator.inputs = {{ version: 1, species: 'Norway maple', stems: [{{ diameter: '9 in' }}], date: '2027-06-12', none_in_reach: true, line_within_reach: 'no' }};
+                 press();
+                 const busy = region().ariaBusy;
+                 root.querySelector('.say').dispatchEvent(new KeyboardEvent('keydown', {{ key: 'Shift', bubbles: true }}));
+                 const keyed = [region().ariaBusy, region().children.length > 1, told];
+                 press();
+                 calculator.compute();
+                 return [busy, keyed, region().ariaBusy, region().children.length > 1];"
+            ))
+            .await?;
+        assert_eq!(at_once, json!(["true", [null, true, 1], null, true]));
+        browser.expect_quiet().await
+    });
+}

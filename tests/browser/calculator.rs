@@ -8,9 +8,9 @@ use fantoccini::elements::Element;
 use fantoccini::error::CmdError;
 use fantoccini::key::Key;
 
-/// The answer as it stands in the page, in the calculator of the page.
-pub(crate) const ANSWER: &str =
-    "document.querySelector('slipbark-tree-plan').shadowRoot.querySelector('.answer-region .say')";
+/// The sentence of the answer in the calculator of the page, once the answer stands there whole: the card is painted
+/// before what comes under it.
+pub(crate) const ANSWER: &str = "document.querySelector('slipbark-tree-plan').shadowRoot.querySelector('.answer-region:not([aria-busy]) .say')";
 
 impl Browser {
     /// Finds an element inside the calculator.

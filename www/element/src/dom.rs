@@ -2,6 +2,7 @@
 
 use calc_view::out::Out;
 use js_sys::{Function, Reflect};
+use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Document, Element, HtmlElement, Node, ShadowRoot};
 
@@ -39,6 +40,11 @@ impl DomOut {
         let first: Element = self.top.first_child()?.dyn_into().ok()?;
         let _ = self.top.remove_child(&first);
         Some(first)
+    }
+
+    /// Puts what was made behind what stands in an element.
+    pub(crate) fn behind(self, parent: &Element) {
+        let _ = parent.append_child(&self.top);
     }
 
     /// Puts what was made into an element, in place of what stood there.
@@ -129,6 +135,20 @@ pub(crate) fn call(object: &JsValue, name: &str) -> Option<JsValue> {
 pub(crate) fn show(element: &Element, shown: bool) {
     if element.has_attribute("hidden") == shown {
         let _ = element.toggle_attribute_with_force("hidden", !shown);
+    }
+}
+
+/// Runs something once what stands in the page now was painted. Never, where the page is not drawn any more.
+pub(crate) fn after_paint(run: impl FnOnce() + 'static) {
+    // The frame is drawn behind its callbacks: a timer that they set comes after it.
+    let painted = Closure::once_into_js(run);
+    let frame = Closure::once_into_js(move || {
+        if let Some(window) = web_sys::window() {
+            let _ = window.set_timeout_with_callback(painted.unchecked_ref());
+        }
+    });
+    if let Some(window) = web_sys::window() {
+        let _ = window.request_animation_frame(frame.unchecked_ref());
     }
 }
 

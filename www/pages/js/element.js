@@ -36,6 +36,10 @@ async function styleSheet() {
   return response.text();
 }
 
+function pause() {
+  return new Promise((go) => setTimeout(go));
+}
+
 async function load() {
   try {
     const style = styleSheet();
@@ -45,7 +49,10 @@ async function load() {
     awaited = STYLE;
     engine.take_style(await style);
     // The page may draw and hear in between: each of these steps holds a slow phone up.
-    await new Promise((go) => setTimeout(go));
+    await pause();
+    // The first that asks for the tables has them unpacked.
+    engine.dataVersion();
+    await pause();
     // Answers link to their sources on the site that these files come from.
     engine.locate(new URL("../", import.meta.url).href);
     engine.when_climate_is_wanted(() => { climate().catch(() => {}); });

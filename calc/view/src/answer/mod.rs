@@ -89,22 +89,63 @@ pub fn answer(
 ) {
     let cx = region(reference, question, answer, options);
     let out = &mut Page::new(out);
+    open_region(out);
+    first(out, &cx);
+    parts(out, &cx);
+    out.close();
+}
+
+/// Writes the same `section` with its first screen alone: the card, or what a small calculator answers with. It is marked
+/// as busy until [`below`] stands in it.
+pub fn first_screen(
+    out: &mut dyn Out,
+    reference: &'static Reference,
+    question: &Question,
+    answer: &Answer,
+    options: &HostOptions<'_>,
+) {
+    let cx = region(reference, question, answer, options);
+    let out = &mut Page::new(out);
+    open_region(out);
+    out.attr("aria-busy", "true");
+    first(out, &cx);
+    out.close();
+}
+
+/// Writes what stands in the `section` under its first screen.
+pub fn below(
+    out: &mut dyn Out,
+    reference: &'static Reference,
+    question: &Question,
+    answer: &Answer,
+    options: &HostOptions<'_>,
+) {
+    let cx = region(reference, question, answer, options);
+    parts(&mut Page::new(out), &cx);
+}
+
+fn open_region(out: &mut Page<'_>) {
     out.open_class("section", "answer-region");
     out.attr("aria-label", &words::m::CARD_THE_ANSWER);
-    match options.kind {
-        Kind::TreePlan => card::card(out, &cx),
-        _ => calculators::first(out, &cx),
+}
+
+fn first(out: &mut Page<'_>, cx: &Region<'_>) {
+    match cx.options.kind {
+        Kind::TreePlan => card::card(out, cx),
+        _ => calculators::first(out, cx),
     }
-    match (options.kind, answer.outcome) {
-        (_, Outcome::Professional) => stop::parts(out, &cx),
-        (_, Outcome::CannotTell) => missing::parts(out, &cx),
-        (Kind::TreePlan, Outcome::Wait) => waiting(out, &cx),
-        (Kind::TreePlan, Outcome::Do | Outcome::OtherMethod) => doing(out, &cx),
-        _ => calculators::parts(out, &cx),
+}
+
+fn parts(out: &mut Page<'_>, cx: &Region<'_>) {
+    match (cx.options.kind, cx.say.answer.outcome) {
+        (_, Outcome::Professional) => stop::parts(out, cx),
+        (_, Outcome::CannotTell) => missing::parts(out, cx),
+        (Kind::TreePlan, Outcome::Wait) => waiting(out, cx),
+        (Kind::TreePlan, Outcome::Do | Outcome::OtherMethod) => doing(out, cx),
+        _ => calculators::parts(out, cx),
     }
-    working::on_paper(out, &cx);
+    working::on_paper(out, cx);
     ruler::foot(out.sink(), PAPER_MM, phrase::INCH, phrase::CM);
-    out.close();
 }
 
 fn region<'a>(

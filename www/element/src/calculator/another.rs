@@ -44,6 +44,16 @@ struct Stands {
 }
 
 impl Calculator {
+    /// The days of the year from that of the answer, for the marks.
+    pub(super) fn days(&self) -> Vec<Span> {
+        self.tried.borrow().days.clone()
+    }
+
+    /// The question of the answer that stands, as it was typed.
+    pub(super) fn typed_of_answer(&self) -> Typed {
+        self.tried.borrow().typed.clone()
+    }
+
     /// Something was typed, picked or moved at a mark. False where the control is none of a mark.
     pub(super) fn try_by(&self, target: &Element, done: bool) -> bool {
         let name = target.get_attribute("name").unwrap_or_default();

@@ -1,4 +1,5 @@
-//! The answer: asked for by the button, then worked out again after each change.
+//! The answer: asked for by the button, then worked out again after each change. At the button the card is painted first,
+//! what stands under it right behind: a slow phone takes some tenths of a second for that, the card one.
 
 use super::another::Tried;
 use super::{Calculator, SPOKEN_MS, WAIT_MS, Warmth, problems};
@@ -24,6 +25,12 @@ use web_sys::Element;
 /// What a page sees of a host that shows an answer: it may take its own head away then.
 const ANSWERED: &str = "data-answered";
 
+/// An answer of which the card alone stands in the page.
+pub(super) struct Below {
+    /// What folded in the answer before, and whether it was open.
+    folds: Vec<(String, bool)>,
+}
+
 impl Calculator {
     /// The button: an answer, or what is missing for one; the focus goes there.
     pub(super) fn press(&self) {
@@ -37,20 +44,26 @@ impl Calculator {
                 self.clear_answer();
                 self.mark(&problems);
                 self.told_problems(&problems);
-                if let Ok(Some(summary)) = self.errors.query_selector(".errsum") {
-                    dom::focus(&summary);
-                }
             }
             Ok(question) => {
                 self.mark(&[]);
                 self.state.borrow_mut().answered = true;
-                self.show_answer(question, &typed, true);
+                if self.kind() == Kind::TreePlan {
+                    self.show_card(question, &typed);
+                } else {
+                    self.show_answer(question, &typed, true);
+                }
                 self.fold();
-                self.go_to_answer();
             }
         }
         self.show_next();
         self.keep();
+        // Last: the browser lays the page out for it, and once is enough.
+        if self.is_answered() {
+            self.go_to_answer();
+        } else if let Ok(Some(summary)) = self.errors.query_selector(".errsum") {
+            dom::focus(&summary);
+        }
     }
 
     /// The focus to the sentence of the answer, where there is one.
@@ -84,6 +97,7 @@ impl Calculator {
     }
 
     pub(super) fn clear_answer(&self) {
+        self.below.take();
         self.state.borrow_mut().last = None;
         self.region.set_text_content(None);
     }
@@ -115,30 +129,89 @@ impl Calculator {
     }
 
     pub(crate) fn show_answer(&self, mut question: Question, typed: &Typed, tell: bool) {
-        let reference = calc_data::reference();
-        if let Some(group) = self.group() {
-            group.settings.apply(&mut question);
-        }
-        let local = fetched::local(&question);
-        let (answer, days) = self.answer_of(&question, &local);
+        self.below.take();
+        let (answer, days) = self.answer_in_place(&mut question);
         draw_answer(self, &question, &answer, &days);
-        let mut out = DomOut::new(&self.document);
-        calc_view::answer::recap(&mut out, reference, &question, &answer);
-        out.into(&self.recap);
-        let mut out = DomOut::new(&self.document);
-        calc_view::answer::skip(&mut out);
-        out.into(&self.skip);
-        self.say(&calc_view::status(
-            self.kind(),
-            reference,
-            &question,
-            &answer,
-        ));
+        self.say_answer(&question, &answer);
         self.state.borrow_mut().last = Some((question, answer, OnceCell::new()));
         self.try_on(Tried::new(typed, days));
         if tell {
             self.told_result(typed);
         }
+    }
+
+    /// Shows the card, and what stands under it once that was painted.
+    fn show_card(&self, mut question: Question, typed: &Typed) {
+        let (answer, days) = self.answer_in_place(&mut question);
+        let open = |(key, fold): (String, Element)| (key, fold.has_attribute("open"));
+        let before = folds(&self.region).into_iter().map(open).collect();
+        let mut out = DomOut::new(&self.document);
+        self.with_options(&question, &answer, &days, |options| {
+            answer::first_screen(
+                &mut out,
+                calc_data::reference(),
+                &question,
+                &answer,
+                options,
+            );
+        });
+        out.into(&self.region);
+        self.say_answer(&question, &answer);
+        self.state.borrow_mut().last = Some((question, answer, OnceCell::new()));
+        self.try_on(Tried::new(typed, days));
+        self.below.replace(Some(Below { folds: before }));
+        let me = self.me.clone();
+        dom::after_paint(move || {
+            if let Some(calculator) = me.upgrade() {
+                calculator.speak(|| calculator.write_below());
+            }
+        });
+    }
+
+    /// Writes what is still missing under a card, and tells that an answer stands there. Does nothing where it is whole.
+    pub(super) fn write_below(&self) {
+        let Some(below) = self.below.take() else {
+            return;
+        };
+        let Ok(Some(region)) = self.region.query_selector("[aria-busy]") else {
+            return;
+        };
+        let mut out = DomOut::new(&self.document);
+        self.with_last(|question, answer| {
+            let days = self.days();
+            self.with_options(question, answer, &days, |options| {
+                answer::below(&mut out, calc_data::reference(), question, answer, options);
+            });
+        });
+        out.behind(&region);
+        let _ = region.remove_attribute("aria-busy");
+        for (key, fold) in folds(&self.region) {
+            if let Some((_, open)) = below.folds.iter().find(|(other, _)| *other == key) {
+                let _ = fold.toggle_attribute_with_force("open", *open);
+            }
+        }
+        let typed = self.typed_of_answer();
+        self.told_result(&typed);
+    }
+
+    /// Answers a question where it is asked: by the rules of the group, with what was fetched for its place.
+    fn answer_in_place(&self, question: &mut Question) -> (Answer, Vec<Span>) {
+        if let Some(group) = self.group() {
+            group.settings.apply(question);
+        }
+        self.answer_of(question, &fetched::local(question))
+    }
+
+    /// What stands beside an answer: the line that the form folds under, the way to the card, what is said.
+    fn say_answer(&self, question: &Question, answer: &Answer) {
+        let reference = calc_data::reference();
+        let mut out = DomOut::new(&self.document);
+        calc_view::answer::recap(&mut out, reference, question, answer);
+        out.into(&self.recap);
+        let mut out = DomOut::new(&self.document);
+        calc_view::answer::skip(&mut out);
+        out.into(&self.skip);
+        self.say(&calc_view::status(self.kind(), reference, question, answer));
     }
 
     /// The answer, and the year of its day for the marks under it.
@@ -153,6 +226,19 @@ impl Calculator {
     }
 
     fn write_answer(&self, out: &mut DomOut, question: &Question, answer: &Answer, days: &[Span]) {
+        self.with_options(question, answer, days, |options| {
+            answer::answer(out, calc_data::reference(), question, answer, options);
+        });
+    }
+
+    /// Does something with what this host decides about an answer.
+    fn with_options(
+        &self,
+        question: &Question,
+        answer: &Answer,
+        days: &[Span],
+        run: impl FnOnce(&answer::HostOptions<'_>),
+    ) {
         let group = self.group();
         let options = answer::HostOptions {
             group: group.as_ref(),
@@ -163,7 +249,7 @@ impl Calculator {
             }),
             ..self.options()
         };
-        answer::answer(out, calc_data::reference(), question, answer, &options);
+        run(&options);
     }
 
     /// The last answer with what it answers.
@@ -307,6 +393,7 @@ impl Calculator {
     }
 
     pub(crate) fn cancel(&self) {
+        self.below.take();
         self.due.set(false);
         if self.warmth.get() == Warmth::Waiting {
             self.warmth.set(Warmth::Cold);

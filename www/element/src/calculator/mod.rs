@@ -40,6 +40,8 @@ const LIVING: [Part; 3] = [Part::Towns, Part::SeenTowns, Part::Near];
 
 /// A calculator.
 pub(crate) struct Calculator {
+    /// Itself, for what comes later.
+    me: Weak<Self>,
     pub(crate) host: HtmlElement,
     pub(crate) root: ShadowRoot,
     pub(crate) document: Document,
@@ -56,6 +58,8 @@ pub(crate) struct Calculator {
     pub(crate) state: RefCell<State>,
     /// What the marks under the answer are moved from, and where they stand.
     tried: RefCell<another::Tried>,
+    /// What is still to be written under the card; none where the answer stands whole.
+    below: RefCell<Option<answer::Below>>,
     /// Its tapes as they were last drawn anew: two that read alike look alike.
     tapes: RefCell<[String; 3]>,
     spoke: Cell<f64>,
@@ -167,7 +171,8 @@ impl Calculator {
         let form = part(".formbox")?;
         let status = part(".said")?;
         let region = part(".result")?;
-        let calculator = Rc::new(Self {
+        let calculator = Rc::new_cyclic(|me| Self {
+            me: me.clone(),
             host: host.clone(),
             root,
             document,
@@ -181,6 +186,7 @@ impl Calculator {
             region,
             state: RefCell::default(),
             tried: RefCell::default(),
+            below: RefCell::default(),
             tapes: RefCell::default(),
             spoke: Cell::new(0.0),
             saying: RefCell::default(),
@@ -246,8 +252,8 @@ impl Calculator {
         self.host == *host
     }
 
-    pub(super) fn listen(self: &Rc<Self>) {
-        let weak: Weak<Self> = Rc::downgrade(self);
+    pub(super) fn listen(&self) {
+        let weak = self.me.clone();
         let listener = Closure::<dyn Fn(Event)>::new(move |event: Event| {
             if let Some(calculator) = weak.upgrade() {
                 calculator.speak(|| calculator.event(&event));
@@ -258,7 +264,7 @@ impl Calculator {
                 .body
                 .add_event_listener_with_callback(name, listener.as_ref().unchecked_ref());
         }
-        let weak: Weak<Self> = Rc::downgrade(self);
+        let weak = self.me.clone();
         let tick = Closure::<dyn FnMut()>::new(move || {
             if let Some(calculator) = weak.upgrade() {
                 calculator.speak(|| calculator.on_time());

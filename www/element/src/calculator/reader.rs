@@ -28,6 +28,10 @@ impl Calculator {
         else {
             return;
         };
+        // The focus comes to the card before the rest of its answer does.
+        if event.type_() != "focusin" {
+            self.write_below();
+        }
         match &*event.type_() {
             "submit" => {
                 event.prevent_default();
