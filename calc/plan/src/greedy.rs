@@ -27,6 +27,8 @@ pub(crate) struct Book<'a> {
     crown: Vec<f64>,
     /// How many tasks of a unit lie on a day, by day and unit.
     here: Vec<u32>,
+    /// The days of each class, the likeliest first, the earlier of equals.
+    likeliest: Vec<Vec<RingDay>>,
 }
 
 impl<'a> Book<'a> {
@@ -47,7 +49,52 @@ impl<'a> Book<'a> {
                 .map(|unit| limit(unit.crown_limit_m2))
                 .collect(),
             here: vec![0; property.days.len() * property.units.len()],
+            likeliest: property
+                .classes
+                .iter()
+                .map(|days| likeliest_first(days))
+                .collect(),
         }
+    }
+
+    /// A tree's day by how likely its bark slips on it: the likeliest is 0; none behind the last.
+    pub(crate) fn likely_day(&self, at: usize, rank: usize) -> Option<RingDay> {
+        let tree = &self.property.trees[at];
+        match tree.pinned {
+            None => self.likeliest[tree.class].get(rank).copied(),
+            Some(_) if rank > 0 => None,
+            Some(_) => self.property.choices(tree).next(),
+        }
+    }
+
+    /// Places a tree on the likeliest of its days that has room.
+    pub(crate) fn place_likeliest(&mut self, at: usize, market: &Market<'_>) -> Option<RingDay> {
+        let mut rank = 0;
+        while let Some(choice) = self.likely_day(at, rank) {
+            if self.place(at, choice, market) {
+                return Some(choice);
+            }
+            rank += 1;
+        }
+        None
+    }
+
+    /// Whether a day would have the minutes for a tree, were another one gone.
+    pub(crate) fn has_room_without(&self, day: usize, minutes: f64, gone: usize) -> bool {
+        let Some(placed) = &self.placed[gone] else {
+            return self.has_room(day, minutes);
+        };
+        let tree = &self.property.trees[gone];
+        let mut freed = tree.minutes(placed.choice.p);
+        let needs = self.property.visits(tree, placed.choice.day);
+        for (visit, _) in needs
+            .iter()
+            .zip(&placed.visits)
+            .filter(|(_, on)| **on == Some(day))
+        {
+            freed += tree.visit_minutes(visit);
+        }
+        self.has_room(day, minutes - freed)
     }
 
     /// Value of all that is placed: the expected number of trees ringed while the bark slips, weighted.
@@ -215,8 +262,14 @@ impl<'a> Book<'a> {
     }
 }
 
+fn likeliest_first(days: &[RingDay]) -> Vec<RingDay> {
+    let mut days = days.to_vec();
+    days.sort_by(|a, b| b.p.total_cmp(&a.p).then(a.day.cmp(&b.day)));
+    days
+}
+
 /// Days of a tree, the best by `worth` first, the earlier of equals.
-pub(crate) fn by_worth(
+fn by_worth(
     property: &Property,
     tree: &PlanTree,
     worth: impl Fn(RingDay) -> f64,
@@ -244,7 +297,7 @@ pub(crate) fn greedy<'a>(property: &'a Property, market: &Market<'_>) -> Book<'a
         if tree.pinned.is_none()
             && let Some((_, p, worth)) = market.best(tree)
         {
-            order.push((worth / tree.minutes(p), at));
+            order.push((worth / (tree.value * p - worth), at));
         }
     }
     order.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(&b.1)));
@@ -270,14 +323,8 @@ pub(crate) fn greedy<'a>(property: &'a Property, market: &Market<'_>) -> Book<'a
 
 /// Places what is still out wherever there is room: by value a minute, on its likeliest day.
 pub(crate) fn fill(book: &mut Book<'_>, market: &Market<'_>) {
-    let property = book.property;
     for at in left_out(book) {
-        let tree = &property.trees[at];
-        for (_, choice) in by_worth(property, tree, |choice| choice.p) {
-            if book.place(at, choice, market) {
-                break;
-            }
-        }
+        book.place_likeliest(at, market);
     }
 }
 

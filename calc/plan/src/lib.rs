@@ -12,7 +12,7 @@
 //! ```
 //!
 //! A plan has no rule of its own: on which days a tree may be ringed is [`calc::answer::ring_days`], minutes and visits
-//! are those of the answer. It reads no clock, draws no random number and puts rows that are alike in the order of their
+//! are those of the answer. It reads no clock, draws no random number but from a fixed seed, and puts rows that are alike in the order of their
 //! ids, so that two runs, native or in a browser, give the same plan.
 //!
 //! The method is Lagrangian: each minute of a day has a price, found by subgradient steps; at those prices every tree
@@ -20,6 +20,7 @@
 //! solving integer programming problems"; from memory). A greedy plan along the prices, filled up and mended by swaps,
 //! comes within a few per cent of it, and the gap is given.
 
+mod anneal;
 mod build;
 mod canopy;
 mod fingerprint;
@@ -33,6 +34,7 @@ mod listed;
 mod mend;
 mod need;
 mod open_visits;
+mod oracle;
 pub mod plan_file;
 mod price;
 mod property;

@@ -8,7 +8,7 @@ use crate::open_visits::give_days;
 use crate::price::Prices;
 use crate::property::{PlanUnit, Property};
 use crate::season::WorkSeason;
-use crate::solve::{NotPlanned, Plan, PlannedVisit, solve_from, solve_kept};
+use crate::solve::{Draft, NotPlanned, Plan, PlannedVisit, solve_kept};
 use crate::teams::{OpenTasks, Turn, Walks, crew_days, turns, walked_by_day};
 use crate::walk::{ROUNDS, WalkPace, WalkTo, WalkTold, Walked, corrected, own_points};
 
@@ -238,17 +238,6 @@ fn planned_once(
         place[*at] = Some(index);
     }
     let property = builder.finish();
-    let kept = season.kept.days(&property, trees, &place);
-    let plan = if season.kept.is_empty() {
-        solve_from(&property, prices.as_ref())
-    } else {
-        solve_kept(&property, &kept)
-    };
-    let reasons = trees
-        .iter()
-        .zip(&place)
-        .map(|(tree, place)| reason(tree, place.map(|at| &plan.trees[at])))
-        .collect();
     let open_tasks = OpenTasks {
         trees: &ringed,
         planned: &open_days,
@@ -282,10 +271,25 @@ fn planned_once(
         pace,
     };
     let crews = (season.crew.teams, constants.own.over);
+    let plan = if season.kept.is_empty() {
+        let draft = Draft::of(&property, prices.as_ref());
+        if more {
+            let plan = draft.told();
+            let crew_days = crew_days(&property, &plan, &open_tasks, &walks, crews);
+            if let Some(next) = corrected(factor, &crew_days, pace) {
+                return Err((next, plan.priced.prices));
+            }
+        }
+        draft.finished()
+    } else {
+        solve_kept(&property, &season.kept.days(&property, trees, &place))
+    };
+    let reasons = trees
+        .iter()
+        .zip(&place)
+        .map(|(tree, place)| reason(tree, place.map(|at| &plan.trees[at])))
+        .collect();
     let mut crew_days = crew_days(&property, &plan, &open_tasks, &walks, crews);
-    if more && let Some(next) = corrected(factor, &crew_days, pace) {
-        return Err((next, plan.priced.prices));
-    }
     for crew_day in &mut crew_days {
         crew_day.route();
     }

@@ -1,7 +1,9 @@
 //! Mends a plan: better days, and one tree out for a better one in.
 
-use crate::greedy::{Book, by_worth, fill, left_out};
+use crate::greedy::{Book, fill, left_out};
 use crate::price::Market;
+use crate::property::RingDay;
+use core::cmp::Ordering;
 use std::collections::BTreeSet;
 
 /// Passes at most.
@@ -34,17 +36,25 @@ fn better_days(book: &mut Book<'_>, market: &Market<'_>) {
         let Some(now) = book.placed[at].as_ref().map(|placed| placed.choice) else {
             continue;
         };
-        let better = by_worth(property, tree, |choice| choice.p);
-        if better.first().is_none_or(|(p, _)| *p <= now.p) {
+        let is_better = |choice: &RingDay| choice.p > now.p;
+        if book
+            .likely_day(at, 0)
+            .as_ref()
+            .is_none_or(|choice| !is_better(choice))
+        {
             continue;
         }
         let Some(placed) = book.remove(at) else {
             continue;
         };
-        let moved = better
-            .into_iter()
-            .take_while(|(p, _)| *p > now.p)
-            .any(|(_, choice)| book.place(at, choice, market));
+        let mut rank = 0;
+        let moved = loop {
+            match book.likely_day(at, rank).filter(is_better) {
+                None => break false,
+                Some(choice) if book.place(at, choice, market) => break true,
+                Some(_) => rank += 1,
+            }
+        };
         if !moved {
             book.put_back(at, placed);
         }
@@ -69,54 +79,69 @@ pub(crate) fn swap_in(book: &mut Book<'_>, market: &Market<'_>, trees: &[usize])
     swap_each(book, market, &mut on_day, &out);
 }
 
-/// The trees of each day, without those whose day was chosen.
-fn on_days(book: &Book<'_>) -> Vec<Vec<usize>> {
+/// The trees of each day, without those whose day was chosen, with what each is worth there: the least first.
+type OnDays = Vec<Vec<(f64, usize)>>;
+
+fn on_days(book: &Book<'_>) -> OnDays {
     let property = book.property;
-    let mut on_day: Vec<Vec<usize>> = vec![Vec::new(); property.days.len()];
+    let mut on_day: OnDays = vec![Vec::new(); property.days.len()];
     for (at, placed) in book.placed.iter().enumerate() {
         if let Some(placed) = placed
             && property.trees[at].pinned.is_none()
         {
-            on_day[placed.choice.day].push(at);
+            on_day[placed.choice.day].push((property.trees[at].value * placed.choice.p, at));
         }
+    }
+    for of_day in &mut on_day {
+        of_day.sort_by(by_gain);
     }
     on_day
 }
 
-fn swap_each(book: &mut Book<'_>, market: &Market<'_>, on_day: &mut [Vec<usize>], out: &[usize]) {
+fn by_gain(a: &(f64, usize), b: &(f64, usize)) -> Ordering {
+    a.0.total_cmp(&b.0).then(a.1.cmp(&b.1))
+}
+
+/// Puts a tree among those of its day.
+fn join(of_day: &mut Vec<(f64, usize)>, tree: (f64, usize)) {
+    let at = of_day.partition_point(|it| by_gain(it, &tree).is_lt());
+    of_day.insert(at, tree);
+}
+
+fn swap_each(book: &mut Book<'_>, market: &Market<'_>, on_day: &mut OnDays, out: &[usize]) {
     let property = book.property;
-    let gain = |book: &Book<'_>, at: usize| {
-        let p = book.placed[at]
-            .as_ref()
-            .map_or(0.0, |placed| placed.choice.p);
-        property.trees[at].value * p
-    };
     for at in out.iter().copied() {
         let tree = &property.trees[at];
-        let days = by_worth(property, tree, |choice| choice.p);
-        'days: for (p, choice) in days.into_iter().take(DAYS_TRIED) {
-            let worth = tree.value * p;
-            let mut victims: Vec<(f64, usize)> = on_day[choice.day]
-                .iter()
-                .map(|victim| (gain(book, *victim), *victim))
-                .filter(|(lost, _)| *lost < worth * (1.0 - 1e-9))
-                .collect();
-            victims.sort_by(|a, b| a.0.total_cmp(&b.0).then(a.1.cmp(&b.1)));
-            for (_, victim) in victims.into_iter().take(VICTIMS) {
-                let Some(out) = book.remove(victim) else {
+        'days: for rank in 0..DAYS_TRIED {
+            let Some(choice) = book.likely_day(at, rank) else {
+                break;
+            };
+            let worth = tree.value * choice.p;
+            let minutes = tree.minutes(choice.p);
+            for tried in 0..VICTIMS {
+                let Some((lost, victim)) = on_day[choice.day].get(tried).copied() else {
+                    break;
+                };
+                if lost >= worth * (1.0 - 1e-9) {
+                    break;
+                }
+                // What can't come in for want of minutes or area is not tried.
+                let area = property.trees[victim].unit == tree.unit || book.has_area(tree);
+                if !(area && book.has_room_without(choice.day, minutes, victim)) {
+                    continue;
+                }
+                let Some(gone) = book.remove(victim) else {
                     continue;
                 };
                 if !book.place(at, choice, market) {
-                    book.put_back(victim, out);
+                    book.put_back(victim, gone);
                     continue;
                 }
-                on_day[choice.day].retain(|there| *there != victim);
-                on_day[choice.day].push(at);
-                for (_, elsewhere) in by_worth(property, &property.trees[victim], |day| day.p) {
-                    if book.place(victim, elsewhere, market) {
-                        on_day[elsewhere.day].push(victim);
-                        break;
-                    }
+                on_day[choice.day].remove(tried);
+                join(&mut on_day[choice.day], (worth, at));
+                if let Some(elsewhere) = book.place_likeliest(victim, market) {
+                    let worth = property.trees[victim].value * elsewhere.p;
+                    join(&mut on_day[elsewhere.day], (worth, victim));
                 }
                 break 'days;
             }

@@ -1,5 +1,6 @@
 //! What a minute of each work day is worth, and a square metre of each unit; and the bound that they prove.
 
+use crate::oracle::{Asked, Oracle, cheapest};
 use crate::property::{PlanTree, Property};
 
 /// Prices, none under 0. A price of 0 says that there is enough.
@@ -22,6 +23,43 @@ impl Prices {
             crown: vec![0.0; property.units.len()],
         }
     }
+
+    /// What is left of them: a share of those of minutes, and one of those of area and crowns.
+    pub(crate) fn times(&self, of_minutes: f64, of_area: f64) -> Self {
+        let times = |prices: &[f64], share: f64| prices.iter().map(|it| it * share).collect();
+        Self {
+            minute: times(&self.minute, of_minutes),
+            area: times(&self.area, of_area),
+            crown: times(&self.crown, of_area),
+        }
+    }
+
+    /// Each row that there is something of: its price, what is kept of it beside, what is asked for of it and how much
+    /// there is.
+    fn each_row(
+        &mut self,
+        beside: &mut Self,
+        asked: &Asked,
+        property: &Property,
+        mut row: impl FnMut(&mut f64, &mut f64, f64, f64),
+    ) {
+        for (at, day) in property.days.iter().enumerate() {
+            if day.minutes > 0.0 {
+                let (price, beside) = (&mut self.minute[at], &mut beside.minute[at]);
+                row(price, beside, asked.minutes[at], day.minutes);
+            }
+        }
+        for (at, unit) in property.units.iter().enumerate() {
+            if let Some(there) = unit.limit_m2.filter(|there| *there > 0.0) {
+                let (price, beside) = (&mut self.area[at], &mut beside.area[at]);
+                row(price, beside, asked.area[at], there);
+            }
+            if let Some(there) = unit.crown_limit_m2.filter(|there| *there > 0.0) {
+                let (price, beside) = (&mut self.crown[at], &mut beside.crown[at]);
+                row(price, beside, asked.crown[at], there);
+            }
+        }
+    }
 }
 
 /// Prices with the bound that they prove.
@@ -37,12 +75,14 @@ pub struct Priced {
     pub terms: Vec<f64>,
 }
 
-/// Passes at most; they end sooner where the steps get short.
-const PASSES: usize = 400;
+/// Passes of each kind of step, at most: the first ones find out what is short at all, then prices are balanced, then set
+/// right more finely. Balancing needs fewer where it begins at prices of a property that is nearly alike.
+const PASSES: [usize; 3] = [100, 200, 100];
+const PASSES_AGAIN: usize = 60;
 /// Passes without progress, after which steps get shorter.
 const PATIENCE: usize = 10;
-/// A step aims so far under the best bound, as a share of it, at first.
-const AIM: f64 = 0.05;
+/// A step aims so far under the best bound, as a share of it, at first, and where prices were balanced before.
+const AIM: [f64; 2] = [0.05, 0.01];
 /// It ends when it would aim nearer than this.
 const AIM_LEAST: f64 = 0.0001;
 /// What is left of the aim where steps get shorter.
@@ -51,8 +91,16 @@ const AIM_SHRINKS: f64 = 0.6;
 const MEMORY: f64 = 0.6;
 /// Share of the step that Polyak's rule gives.
 const STEP: f64 = 0.7;
+/// Balancing: share of what was asked for before in what counts as asked for, share of what is asked for too much by which
+/// a price rises, by how much at most, and after how many passes that is half.
+const BALANCE_MEMORY: f64 = 0.8;
+const BALANCE_RISE: f64 = 0.3;
+const BALANCE_MOST: f64 = 0.3;
+const BALANCE_HALF: f64 = 60.0;
+/// A price of none that has to rise begins at this share of what it were if all days were worth alike.
+const BALANCE_FROM: f64 = 0.01;
 /// A visit's minutes are spread over the days within this share of the cheapest.
-const NEAR_CHEAPEST: f64 = 0.03;
+pub(crate) const NEAR_CHEAPEST: f64 = 0.03;
 
 /// Prices at work: what a visit costs is the cheapest day of its window.
 pub(crate) struct Market<'a> {
@@ -64,15 +112,12 @@ pub(crate) struct Market<'a> {
 
 impl<'a> Market<'a> {
     pub(crate) fn new(property: &'a Property, prices: &'a Prices) -> Self {
-        let cheapest = |from: usize, to: usize| {
-            let least = prices.minute[from..to].iter().copied().reduce(f64::min);
-            least.unwrap_or(0.0)
-        };
         let visits = property.profiles.iter().map(|profile| {
             let of_day = profile.after.iter().map(|visits| {
                 let mut price = [0.0; 2];
                 for visit in visits {
-                    price[usize::from(!visit.first_look)] += cheapest(visit.from, visit.to);
+                    price[usize::from(!visit.first_look)] +=
+                        cheapest(&prices.minute[visit.from..visit.to]);
                 }
                 price
             });
@@ -111,56 +156,10 @@ impl<'a> Market<'a> {
     }
 }
 
-/// What is asked of each day and unit at some prices, when every tree takes its own best day; and the bound.
-struct Asked {
-    minutes: Vec<f64>,
-    area: Vec<f64>,
-    crown: Vec<f64>,
-    bound: f64,
-}
-
-fn ask(property: &Property, prices: &Prices) -> Asked {
-    let market = Market::new(property, prices);
-    let mut asked = Asked {
-        minutes: vec![0.0; property.days.len()],
-        area: vec![0.0; property.units.len()],
-        crown: vec![0.0; property.units.len()],
-        bound: 0.0,
-    };
-    for (day, price) in property.days.iter().zip(&prices.minute) {
-        asked.bound += day.minutes * price;
-    }
-    for (unit, price) in property.units.iter().zip(&prices.area) {
-        asked.bound += unit.limit_m2.unwrap_or(0.0) * price;
-    }
-    for (unit, price) in property.units.iter().zip(&prices.crown) {
-        asked.bound += unit.crown_limit_m2.unwrap_or(0.0) * price;
-    }
-    for tree in &property.trees {
-        let Some((day, p, worth)) = market.best(tree) else {
-            continue;
-        };
-        asked.bound += worth;
-        asked.minutes[day] += tree.minutes(p);
-        asked.area[tree.unit] += tree.basal_m2;
-        asked.crown[tree.unit] += tree.crown_m2;
-        for visit in property.visits(tree, day) {
-            let window = visit.from..visit.to;
-            let least = prices.minute[window.clone()]
-                .iter()
-                .copied()
-                .fold(f64::INFINITY, f64::min);
-            let near = |day: &usize| prices.minute[*day] <= least * (1.0 + NEAR_CHEAPEST);
-            let many = window.clone().filter(near).count();
-            for day in window.filter(near) {
-                asked.minutes[day] += tree.visit_minutes(visit) / many as f64;
-            }
-        }
-    }
-    asked
-}
-
-/// Finds prices by subgradient steps (Polyak's length, with the last direction in it), each row by its own capacity.
+/// Finds prices: first by subgradient steps (Polyak's length, with the last direction in it), each row by its own capacity;
+/// then each price rises and falls by itself with what is asked for of its row, over the last passes together: where many
+/// days are nearly alike, trees jump between them, and steps of all rows at once get too short for what is short on all of
+/// them; then by finer steps again. The bound is the best of all passes.
 ///
 /// ```
 /// use calc_plan::{Property, prices};
@@ -174,95 +173,128 @@ pub fn prices(property: &Property) -> Priced {
 
 /// The same, with steps that begin at other prices: those of a property that is nearly alike.
 pub(crate) fn prices_from(property: &Property, from: Option<&Prices>) -> Priced {
+    let oracle = Oracle::new(property);
     let mut best = Priced {
-        prices: Prices::none(property),
+        prices: from.cloned().unwrap_or_else(|| Prices::none(property)),
         bound: f64::INFINITY,
         terms: Vec::new(),
     };
-    let mut now = from.unwrap_or(&best.prices).clone();
-    let mut direction = Prices::none(property);
-    let (mut aim, mut waited) = (AIM, 0);
-    for _ in 0..PASSES {
-        let asked = ask(property, &now);
-        if asked.bound < best.bound * (1.0 - 1e-7) {
-            waited = 0;
-        } else {
-            waited += 1;
-        }
-        if asked.bound < best.bound {
-            best = Priced {
-                prices: now.clone(),
-                bound: asked.bound,
-                terms: Vec::new(),
-            };
-        }
-        if waited >= PATIENCE {
-            waited = 0;
-            aim *= AIM_SHRINKS;
-            now = best.prices.clone();
-            direction.minute.fill(0.0);
-            direction.area.fill(0.0);
-            direction.crown.fill(0.0);
-            if aim < AIM_LEAST {
-                break;
-            }
-            continue;
-        }
-        // How far each row is asked for beyond what there is, as a share of it; a row that costs nothing and has
-        // enough stays out.
-        let mut length = 0.0;
-        let mut turn = |direction: &mut f64, asked: f64, there: f64, price: f64| {
-            let over = if there > 0.0 {
-                asked / there - 1.0
-            } else {
-                0.0
-            };
-            *direction = MEMORY * *direction + over;
-            if price == 0.0 && *direction < 0.0 {
-                *direction = 0.0;
-            }
-            length += *direction * *direction;
-        };
-        for (at, day) in property.days.iter().enumerate() {
-            turn(
-                &mut direction.minute[at],
-                asked.minutes[at],
-                day.minutes,
-                now.minute[at],
-            );
-        }
-        for (at, unit) in property.units.iter().enumerate() {
-            let there = unit.limit_m2.unwrap_or(0.0);
-            turn(&mut direction.area[at], asked.area[at], there, now.area[at]);
-            let there = unit.crown_limit_m2.unwrap_or(0.0);
-            turn(
-                &mut direction.crown[at],
-                asked.crown[at],
-                there,
-                now.crown[at],
-            );
-        }
-        if length == 0.0 {
-            break;
-        }
-        let step = STEP * (asked.bound - (1.0 - aim) * best.bound) / length;
-        for (at, day) in property.days.iter().enumerate() {
-            if day.minutes > 0.0 {
-                let price = now.minute[at] + step * direction.minute[at] / day.minutes;
-                now.minute[at] = price.max(0.0);
-            }
-        }
-        for (at, unit) in property.units.iter().enumerate() {
-            if let Some(limit) = unit.limit_m2.filter(|limit| *limit > 0.0) {
-                now.area[at] = (now.area[at] + step * direction.area[at] / limit).max(0.0);
-            }
-            if let Some(limit) = unit.crown_limit_m2.filter(|limit| *limit > 0.0) {
-                now.crown[at] = (now.crown[at] + step * direction.crown[at] / limit).max(0.0);
-            }
-        }
+    let [first, balanced, fine] = PASSES;
+    let balanced = match from {
+        Some(_) => PASSES_AGAIN,
+        None => balanced,
+    };
+    let search = Search {
+        property,
+        oracle: &oracle,
+    };
+    let is_short = search.steps(&mut best, AIM[0], first);
+    if is_short {
+        search.balance(&mut best, balanced);
+        search.steps(&mut best, AIM[1], fine);
     }
     let market = Market::new(property, &best.prices);
     let worth = |tree| market.best(tree).map_or(0.0, |(_, _, worth)| worth);
     best.terms = property.trees.iter().map(worth).collect();
     best
+}
+
+/// The search for prices.
+struct Search<'a> {
+    property: &'a Property,
+    oracle: &'a Oracle<'a>,
+}
+
+impl Search<'_> {
+    /// Asks at some prices, and keeps them where they prove a lower bound.
+    fn ask(&self, now: &Prices, best: &mut Priced) -> Asked {
+        let asked = self.oracle.ask(now);
+        if asked.bound < best.bound {
+            best.bound = asked.bound;
+            best.prices.clone_from(now);
+        }
+        asked
+    }
+
+    /// Subgradient steps from the best prices; false where nothing is short at them, so that they are the right ones.
+    fn steps(&self, best: &mut Priced, mut aim: f64, passes: usize) -> bool {
+        let property = self.property;
+        let mut now = best.prices.clone();
+        let mut direction = Prices::none(property);
+        let mut waited = 0;
+        for _ in 0..passes {
+            let before = best.bound;
+            let asked = self.ask(&now, best);
+            waited = if asked.bound < before * (1.0 - 1e-7) {
+                0
+            } else {
+                waited + 1
+            };
+            if waited >= PATIENCE {
+                waited = 0;
+                aim *= AIM_SHRINKS;
+                now = best.prices.clone();
+                direction = Prices::none(property);
+                if aim < AIM_LEAST {
+                    break;
+                }
+                continue;
+            }
+            // How far each row is asked for beyond what there is, as a share of it; a row that costs nothing and has
+            // enough stays out.
+            let mut length = 0.0;
+            now.each_row(
+                &mut direction,
+                &asked,
+                property,
+                |price, direction, asked, there| {
+                    *direction = MEMORY * *direction + asked / there - 1.0;
+                    if *price == 0.0 && *direction < 0.0 {
+                        *direction = 0.0;
+                    }
+                    length += *direction * *direction;
+                },
+            );
+            if length == 0.0 {
+                return false;
+            }
+            let step = STEP * (asked.bound - (1.0 - aim) * best.bound) / length;
+            now.each_row(
+                &mut direction,
+                &asked,
+                property,
+                |price, direction, _, there| {
+                    *price = (*price + step * *direction / there).max(0.0);
+                },
+            );
+        }
+        true
+    }
+
+    /// Lets each price rise and fall with what is asked for of its row.
+    fn balance(&self, best: &mut Priced, passes: usize) {
+        let property = self.property;
+        let mut now = best.prices.clone();
+        let mut usual: Option<Prices> = None;
+        // What a row is worth, if all were worth alike.
+        let value = best.bound / property.days.len().max(1) as f64;
+        for pass in 0..passes {
+            let asked = self.ask(&now, best);
+            let usual = usual.get_or_insert_with(|| Prices {
+                minute: asked.minutes.clone(),
+                area: asked.area.clone(),
+                crown: asked.crown.clone(),
+            });
+            let late = pass as f64 / BALANCE_HALF;
+            let most = BALANCE_MOST / (1.0 + late * late);
+            now.each_row(usual, &asked, property, |price, usual, asked, there| {
+                *usual = BALANCE_MEMORY * *usual + (1.0 - BALANCE_MEMORY) * asked;
+                let over = *usual / there - 1.0;
+                if over > 0.0 {
+                    *price = price.max(BALANCE_FROM * value / there);
+                }
+                *price *= 1.0 + (BALANCE_RISE * over).clamp(-most, most);
+            });
+        }
+    }
 }

@@ -1,6 +1,7 @@
-//! The plan: prices, a greedy plan along them, mended; the best of several tries.
+//! The plan: prices, a greedy plan along them, mended, and shaken where hours bind.
 
-use crate::greedy::{Book, by_worth, fill, greedy};
+use crate::anneal::anneal;
+use crate::greedy::{Book, fill, greedy};
 use crate::kept::EarlierDays;
 use crate::mend::{mend, swap_in};
 use crate::price::{Market, Priced, Prices, prices, prices_from};
@@ -71,19 +72,9 @@ impl Plan {
     }
 }
 
-/// A larger gap is worth more tries.
-const GOOD_GAP: f64 = 0.01;
-/// What is left of the prices of minutes and of area in each further try: cheaper ones let dearer trees in.
-const CHEAPER: [[f64; 2]; 8] = [
-    [1.0, 0.8],
-    [1.0, 0.5],
-    [0.9, 0.9],
-    [0.9, 0.4],
-    [0.75, 0.75],
-    [0.5, 0.5],
-    [0.0, 1.0],
-    [0.0, 0.0],
-];
+/// A larger gap says that hours bind: the plan is shaken. Under it shaking won 0.15 per cent at most on invented lists, for
+/// as much time again.
+const GOOD_GAP: f64 = 0.005;
 
 /// Finds a plan. It always ends, and the same property gives the same plan to the last digit.
 ///
@@ -93,36 +84,40 @@ const CHEAPER: [[f64; 2]; 8] = [
 /// ```
 #[must_use]
 pub fn solve(property: &Property) -> Plan {
-    solve_from(property, None)
+    Draft::of(property, None).finished()
 }
 
-/// The same from the prices of a property that is nearly alike.
-pub(crate) fn solve_from(property: &Property, from: Option<&Prices>) -> Plan {
-    let priced = prices_from(property, from);
-    let attempt = |prices: &Prices| {
-        let market = Market::new(property, prices);
+/// A plan that may still get better.
+pub(crate) struct Draft<'a> {
+    book: Book<'a>,
+    priced: Priced,
+}
+
+impl<'a> Draft<'a> {
+    /// The first plan along the right prices; those of a property that is nearly alike are a good beginning.
+    pub(crate) fn of(property: &'a Property, from: Option<&Prices>) -> Self {
+        let priced = prices_from(property, from);
+        let market = Market::new(property, &priced.prices);
         let mut book = greedy(property, &market);
         mend(&mut book, &market);
-        book
-    };
-    let mut best = attempt(&priced.prices);
-    let mut value = best.value();
-    for [of_minutes, of_area] in CHEAPER {
-        if value >= priced.bound * (1.0 - GOOD_GAP) {
-            break;
-        }
-        let cheaper = Prices {
-            minute: scaled(&priced.prices.minute, of_minutes),
-            area: scaled(&priced.prices.area, of_area),
-            crown: scaled(&priced.prices.crown, of_area),
-        };
-        let other = attempt(&cheaper);
-        if other.value() > value {
-            value = other.value();
-            best = other;
-        }
+        Self { book, priced }
     }
-    told(&best, priced)
+
+    /// The plan as it is.
+    pub(crate) fn told(&self) -> Plan {
+        told(&self.book, self.priced.clone())
+    }
+
+    /// The plan, shaken where its gap is worth that: the better one of the two.
+    pub(crate) fn finished(mut self) -> Plan {
+        if self.book.value() < self.priced.bound * (1.0 - GOOD_GAP) {
+            let shaken = anneal(&self.book, &self.priced.prices);
+            if shaken.value() > self.book.value() {
+                self.book = shaken;
+            }
+        }
+        told(&self.book, self.priced)
+    }
 }
 
 /// Finds a plan that keeps the days of an earlier one: what no longer fits is dropped, changed and new trees are offered a
@@ -160,10 +155,7 @@ pub fn solve_kept(property: &Property, before: &[EarlierDays]) -> Plan {
         }
     }
     for at in &changed {
-        let days = by_worth(property, &property.trees[*at], |choice| choice.p);
-        let _ = days
-            .into_iter()
-            .any(|(_, choice)| book.place(*at, choice, &market));
+        book.place_likeliest(*at, &market);
     }
     swap_in(&mut book, &market, &changed);
     fill(&mut book, &market);
@@ -175,10 +167,6 @@ fn place_pinned(book: &mut Book<'_>, at: usize, market: &Market<'_>) -> bool {
     let property = book.property;
     let choice = property.choices(&property.trees[at]).next();
     choice.is_some_and(|choice| book.place(at, choice, market))
-}
-
-fn scaled(prices: &[f64], share: f64) -> Vec<f64> {
-    prices.iter().map(|price| price * share).collect()
 }
 
 fn told(book: &Book<'_>, priced: Priced) -> Plan {
