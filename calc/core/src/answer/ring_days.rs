@@ -58,6 +58,10 @@ pub fn ring_days(
             let own =
                 (!season.same_from(day)).then(|| Calendar::new(reference, &on, local, met, 0));
             let calendar = own.as_ref().unwrap_or(&calendar);
+            // Where the bark is tight, most days of a year, no ring heads: the rest need not be asked.
+            if !calendar.slips(day) {
+                return None;
+            }
             let mut facts = Facts::new(reference, &on, local, (&reach, calendar), met, &known);
             facts.head_alone = true;
             (decide(&facts).outcome == Outcome::Do).then(|| calendar.season.p_for_rules(day))
