@@ -43,6 +43,33 @@ fn another_column_proves_the_unit() {
 }
 
 #[test]
+fn each_row_stands_in_the_state_that_it_names_by_a_whole_code() {
+    let of_list = Told {
+        region: "US-VT",
+        ..Told::default()
+    };
+    // Districts of a city are no states: the column is kept, and the list's own state holds.
+    let districts = file("demands", "regions").replace("US-WI", "North");
+    for (text, wanted) in [
+        (file("demands", "regions"), ["US-MA", "US-WI", "US-VT"]),
+        (districts, ["US-VT"; 3]),
+    ] {
+        let Ok(list) = read(text.as_bytes(), &of_list) else {
+            panic!("a list");
+        };
+        let regions: Vec<&str> = list
+            .rows
+            .iter()
+            .filter_map(|row| match &row.is {
+                calc_list::Is::Tree(_, question) => question.region.as_deref(),
+                _ => None,
+            })
+            .collect();
+        assert_eq!(regions, wanted);
+    }
+}
+
+#[test]
 fn classes_are_no_sizes_until_they_are_decided() {
     holds("classes");
     decided(

@@ -72,6 +72,8 @@ pub enum Column {
     Elevation,
     /// A place.
     Site,
+    /// Code of the state or country that it stands in.
+    Region,
     /// A part of the property, or the unit of the size.
     Unit,
     /// Who works there.
@@ -145,6 +147,7 @@ impl Column {
         Self::CoordM,
         Self::Elevation,
         Self::Site,
+        Self::Region,
         Self::Unit,
         Self::Crew,
         Self::WalkMin,
@@ -200,6 +203,7 @@ impl Column {
         "coord_m",
         "elevation",
         "site",
+        "region",
         "unit",
         "crew",
         "walk_min",
@@ -400,6 +404,10 @@ calc::constants! {
         pub canopy_floor: f64,
         /// Share of its basal area that stays then.
         pub basal_floor: f64,
+        /// Between trees that are planted where others died, until somebody says how far: feet.
+        pub plant_feet: f64,
+        /// The same for who counts in metres.
+        pub plant_metres: f64,
         /// People on a work day, until somebody says how many.
         pub crew_people: f64,
         /// Hours of a work day, until somebody says how long.

@@ -1,6 +1,7 @@
 //! Where a tree stands: degrees in two columns, two numbers in one cell, text forms of a point.
 
 use crate::reading::PointOrder;
+use calc::question::region_names;
 use calc::terms::number::read_number;
 
 /// Degrees of one cell: `42.36`, `42.36° N`, `40°26'46" N`, with a decimal comma too.
@@ -92,6 +93,16 @@ pub(crate) fn rounded(degrees: f64) -> String {
     calc::question::Text::of_number((degrees * 100.0).round() / 100.0).0
 }
 
+/// A whole code of a state, province or country (ISO 3166), as field mode writes it. None where it could mean another place:
+/// two letters that a state of the United States has too (CA, DE).
+#[must_use]
+pub(crate) fn region(cell: &str) -> Option<&'static str> {
+    let codes = || region_names().map(|(code, _)| code);
+    let code = codes().find(|code| *code == cell)?;
+    let is_state = codes().any(|of| of.strip_prefix("US-") == Some(code));
+    (!is_state).then_some(code)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -118,6 +129,25 @@ mod tests {
         assert!(two_numbers("{\"type\": \"Point\", \"coordinates\": [-79.35, 43.68]}").is_some());
         for cell in ["12 Main Street", "inf", "nan", "SU 387 148", "12 14"] {
             assert_eq!(two_numbers(cell), None, "{cell}");
+        }
+    }
+
+    #[test]
+    fn a_region_is_a_whole_code_and_nothing_else() {
+        for code in ["US-MA", "CA-QC", "GB"] {
+            assert_eq!(region(code), Some(code));
+        }
+        for cell in [
+            "MA",
+            "CA",
+            "DE",
+            "us-ma",
+            "Massachusetts",
+            "US-XX",
+            "North",
+            "",
+        ] {
+            assert_eq!(region(cell), None, "{cell}");
         }
     }
 }

@@ -191,7 +191,7 @@ impl Rows {
                 calc::terms::quantity::Units::Metric => "metric",
             })),
             today: Some(Text(self.reading.options.today.clone())),
-            region: self.reading.options.region.clone().map(Text),
+            region: self.region(record),
             ..Typed::default()
         };
         let size = self.size(record, &mut typed, &mut told);
@@ -293,6 +293,14 @@ impl Rows {
     }
 
     /// A cell that holds something.
+    /// The state or country of a row: its own, else that of the list.
+    fn region(&self, record: &Record) -> Option<Text> {
+        let own = self.filled(record, Column::Region);
+        let own = own.and_then(|(_, cell)| crate::place::region(cell));
+        let of_list = self.reading.options.region.clone();
+        own.map(Text::from).or(of_list.map(Text))
+    }
+
     fn filled<'a>(&self, record: &'a Record, column: Column) -> Option<(usize, &'a str)> {
         let at = self.reading.at(column)?;
         self.filled_at(record, at).map(|cell| (at, cell))

@@ -6,6 +6,9 @@ const length = (text, units, small) => (text === undefined || /[^\d\s.,/¼½¾]/
 /** What was left open is no word. */
 const told = (word) => (word === "not_said" ? "" : word);
 
+/** The sizes of its stems, the largest first: `12 in; 9 in; 7 in`. */
+const sizes = ({ stems = [], units }, how) => stems.map((stem) => length(stem[how], units, true)).filter(Boolean).join("; ");
+
 const targets = ({ targets: all = [], none_in_reach: none, units }) => {
   if (none) return "none";
   return all.map(({ kind, distance }) => [kind, length(distance, units, false)].filter(Boolean).join(" ")).join("; ");
@@ -16,8 +19,9 @@ const COLUMNS = {
   tree_id: ({ tag }) => tag,
   // A tree without a name is answered as an unknown broadleaf tree.
   species: ({ q }) => q.species ?? "unknown broadleaf",
-  dbh: ({ q }) => length(q.stems?.[0]?.diameter, q.units, true),
-  girth: ({ q }) => length(q.stems?.[0]?.girth, q.units, true),
+  dbh: ({ q }) => sizes(q, "diameter"),
+  girth: ({ q }) => sizes(q, "girth"),
+  stems: ({ q }) => (q.stems?.length > 1 ? String(q.stems.length) : ""),
   target: ({ q }) => targets(q),
   line_within_reach: ({ q }) => (q.line_within_reach === "cant_tell" ? "unknown" : q.line_within_reach),
   height: ({ q }) => length(q.height, q.units, false),
@@ -28,7 +32,7 @@ const COLUMNS = {
   lon: ({ q }) => q.place?.longitude,
   date: ({ q }) => (q.date === "year" ? "" : q.date),
   survey_date: ({ q }) => q.today,
-  // No column of a list: it stays as it is, and says what --region is to say.
+  // The state or country of each tree; two letters alone are read from --region only.
   region: ({ q }) => q.region,
 };
 /** Numbers of these may begin with a minus. */

@@ -24,14 +24,17 @@ const STEPS = {
   place: { of: /^(region|place|town)/, label: "label[for=f-town]", field: "#f-town" },
   day: { of: /^(date|day)/, label: "label[for=f-day]", field: "#f-day" },
   tree: { of: /^species/, label: "label[for=f-find]", field: "#f-find" },
-  size: { of: /^(stems|size_confirmed)/, label: "label[for=f-stems-0-diameter]", field: "#f-stems-0-diameter" },
+  size: { of: /^(stems(?!\[[1-9])|size_confirmed)/, label: "label[for=f-stems-0-diameter]", field: "#f-stems-0-diameter" },
+  // The page itself asks for these, in a field of its own.
+  others: { of: /^stems\[[1-9]/ },
   near: { of: /^(none_in_reach|targets(\[0\](\.kind)?)?$)/, label: "label[for=f-targets-0-kind]", field: "[name='targets[0].kind']" },
   far: { of: /^targets\[0\]\.distance/, label: "label[for=f-targets-0-distance]", field: "#f-targets-0-distance" },
   line: { of: /^line_within_reach/, label: "#f-line-within-reach > legend", field: "[name=line_within_reach]" },
 };
 
-/** The trees of the list, each { tag, q, where, day, name, near, line, say, done, asks }: its question as typed, the words
-    that the page says of it, whether it was answered, and whether it asks for the place too. */
+/** The trees of the list, each { tag, q, where, day, name, near, line, say, done, asks, several, others }: its question as
+    typed, the words that the page says of it, whether it was answered, whether it asks for the place too, and whether it has
+    several stems, with the sizes of those behind the largest. */
 let trees = [];
 /** Which tree, and what is asked of it. */
 let at = { n: 0, step: "place" };
@@ -63,7 +66,7 @@ const regions = () => new Set(answered().map((tree) => tree.q.region ?? ""));
 /** The questions of a tree. */
 function steps(tree) {
   const { targets = [], none_in_reach: none } = tree.q;
-  return [...(tree.asks ? ["place", "day"] : []), "tree", "size", "near", ...(targets[0]?.kind ? ["far"] : []), ...(none ? [] : ["line"]), "answer"];
+  return [...(tree.asks ? ["place", "day"] : []), "tree", "size", ...(tree.several ? ["others"] : []), "near", ...(targets[0]?.kind ? ["far"] : []), ...(none ? [] : ["line"]), "answer"];
 }
 
 /** Puts a tree into the form, as it was typed. */
@@ -99,10 +102,25 @@ function change(to) {
   place({ ...now(), q: calculator.inputs });
 }
 
+/** Puts the other stems of a tree behind its largest, measured as that one was. */
+function stems(tree) {
+  const [first = {}] = tree.q.stems ?? [];
+  const others = tree.several ? (tree.others ?? "").split(";").map((size) => size.trim()).filter(Boolean) : [];
+  const all = [first, ...others.map((size) => ({ [("girth" in first) ? "girth" : "diameter"]: size }))];
+  if (JSON.stringify(all) === JSON.stringify(tree.q.stems ?? [{}])) return;
+  change({ stems: all });
+  tree.q = stands(tree);
+  changed();
+}
+
 /** Takes over what stands in the form. */
 function take() {
   const tree = now();
   if (!tree || at.step === "tag") return;
+  if (at.step === "others" && tree.others !== part("others-in").value) {
+    tree.others = part("others-in").value;
+    changed();
+  }
   const before = JSON.stringify(tree.q);
   tree.q = stands(tree);
   if (at.step === "place" || !("where" in tree)) {
@@ -200,7 +218,7 @@ const made = (tag, more) => Object.assign(document.createElement(tag), more);
 /** Draws where somebody is. */
 function tape(tree) {
   const all = steps(tree).filter((step) => names[step]);
-  const here = all.indexOf(at.step === "far" ? "near" : at.step);
+  const here = all.indexOf({ far: "near", others: "size" }[at.step] ?? at.step);
   const done = at.step === "answer" || at.step === "tag";
   shown("tape", !done);
   part("tape").replaceChildren(...all.map((step, i) => made("li", { textContent: names[step], className: i === here ? "here" : done || i < here ? "done" : "" })));
@@ -219,8 +237,9 @@ function show() {
   calculator.dataset.ask = step;
   delete calculator.dataset.more;
   tape(tree);
-  const label = asks && text(within(asks.label));
-  part("ask").textContent = step === "tag" ? said("tagAsks") : label ?? said("tree", { tree: at.n + 1, name: tree.name || said("noName") });
+  const label = asks?.label && text(within(asks.label));
+  const own = { tag: "tagAsks", others: "othersAsk", size: tree.several && "largest" }[step];
+  part("ask").textContent = own ? said(own) : label ?? said("tree", { tree: at.n + 1, name: tree.name || said("noName") });
   part("ask").classList.toggle("vh", step === "answer");
   const same = step === "tree" && before && !tree.asks;
   shown("same", same);
@@ -237,7 +256,13 @@ function show() {
   shown("tagged", step === "tag");
   shown("tag-e", false);
   if (step === "tag") part("tag-in").value = tree.tag;
+  shown("stems", step === "size");
+  for (const it of document.getElementsByName("fm-stems")) it.checked = (it.value === "several") === Boolean(tree.several);
+  shown("others", step === "others");
+  shown("others-e", false);
+  if (step === "others") part("others-in").value = tree.others ?? "";
   shown("after", step === "answer");
+  under();
   part("more").setAttribute("aria-expanded", "false");
   part("tag").textContent = said("tag", { tag: tree.tag });
   part("go").textContent = said(step === "answer" ? "next" : "continue");
@@ -249,9 +274,20 @@ function show() {
   say_kept();
 }
 
+/** What stands under the card: where the card asks for more itself, its replies and the way on go first. */
+function under() {
+  const asks = at.step === "answer" && calculator.result?.outcome === "cannot_tell" && !kept.why;
+  const end = part("end");
+  if (asks) end.after(part("after"), part("kept"));
+  else {
+    end.before(part("after"));
+    end.prepend(part("kept"));
+  }
+}
+
 /** Puts the focus where the next press is: into a field of a number, else on the question. */
 function focus() {
-  const field = ["size", "far"].includes(at.step) ? within(STEPS[at.step].field) : at.step === "tag" ? part("tag-in") : part("ask");
+  const field = ["size", "far"].includes(at.step) ? within(STEPS[at.step].field) : at.step === "tag" ? part("tag-in") : at.step === "others" ? part("others-in") : part("ask");
   field.focus({ preventScroll: true });
   scrollTo(0, 0);
 }
@@ -304,7 +340,7 @@ function mirror(id, yes, name) {
 
 /** Keys for a part of an inch stand there where inches are typed. */
 function inches() {
-  shown("keys", at.step === "size" && within("[name='stems.as']").value.startsWith("in"));
+  shown("keys", ["size", "others"].includes(at.step) && within("[name='stems.as']").value.startsWith("in"));
 }
 
 /** The trees that are answered, as rows. */
@@ -371,7 +407,8 @@ function work_out() {
 /** Marks what is wrong with the question, in the form's own words. */
 function wrong() {
   calculator.compute();
-  within(STEPS[at.step].field)?.focus();
+  const { field } = STEPS[at.step];
+  (field ? within(field) : part("others-in"))?.focus();
 }
 
 function go_on() {
@@ -398,8 +435,15 @@ function go_on() {
     return;
   }
   take();
+  if (["size", "others"].includes(at.step)) stems(tree);
   const { problems = [] } = answer({ ...tree.q, species: tree.q.species ?? "unknown broadleaf" }, { changes: false });
-  const mine = problems.some(({ field }) => STEPS[at.step].of.test(field));
+  const mine = problems.find(({ field }) => STEPS[at.step].of.test(field));
+  if (at.step === "others" && (mine || tree.q.stems.length < 2)) {
+    part("others-e").textContent = mine ? said("othersWrong", { typed: Object.values(tree.q.stems[mine.field.match(/\d+/)[0]])[0] }) : said("othersNone");
+    shown("others-e", true);
+    part("others-in").focus();
+    return;
+  }
   if (mine) {
     wrong();
     return;
@@ -460,17 +504,32 @@ function listen() {
   part("keys").addEventListener("click", ({ target }) => {
     const button = target.closest("button");
     if (!button) return;
-    const field = within(STEPS.size.field);
-    const whole = field.value.trim().match(/^\d*/)[0];
-    set(field, [button.value && whole, button.value].filter(Boolean).join(" "));
+    const field = at.step === "others" ? part("others-in") : within(STEPS.size.field);
+    // The last of several.
+    const before = field.value.match(/^.*;\s*/s)?.[0] ?? "";
+    const whole = field.value.slice(before.length).match(/^\d*/)[0];
+    set(field, before + [button.value && whole, button.value].filter(Boolean).join(" "));
     field.focus();
+  });
+  part("another").addEventListener("click", () => {
+    const field = part("others-in");
+    if (/[^;\s]\s*$/.test(field.value)) field.value = `${field.value.trim()}; `;
+    take();
+    field.focus();
+  });
+  part("stems").addEventListener("change", ({ target }) => {
+    now().several = target.value === "several";
+    stems(now());
+    changed();
+    show();
   });
   part("more").addEventListener("click", () => {
     const more = calculator.toggleAttribute("data-more");
     part("more").setAttribute("aria-expanded", String(more));
   });
   part("tag").addEventListener("click", () => go(at.n, "tag"));
-  part("tag-in").addEventListener("keydown", (event) => { if (event.key === "Enter") go_on(); });
+  for (const own of ["tag-in", "others-in"]) part(own).addEventListener("keydown", (event) => { if (event.key === "Enter") go_on(); });
+  part("others-in").addEventListener("input", take);
   part("save").addEventListener("click", save);
   part("new").addEventListener("click", forget);
   // Enter in a field goes on: it does not ask for the answer yet.
@@ -491,6 +550,7 @@ function listen() {
     if (at.step !== "answer") return;
     take();
     now().say = text(within(".card .say"));
+    under();
     list();
   });
   addEventListener("popstate", ({ state }) => {
@@ -515,7 +575,8 @@ function save() {
   setTimeout(() => URL.revokeObjectURL(link.href), 60000);
   unsaved = false;
   const open = trees.findIndex((tree) => !tree.done);
-  const many = regions().size > 1;
+  // Each row says its state or province; a country alone the list can't have from its rows.
+  const many = regions().size > 1 && [...regions()].some((region) => !region.includes("-"));
   part("told").textContent = [said("saved", { file: NAME }), open < 0 ? "" : said("openTree", { tree: open + 1 }), many ? said("regions") : ""].filter(Boolean).join(" ");
   keep();
 }

@@ -47,7 +47,7 @@ impl Judge<'_> {
                 (2..=500).contains(&stats.values.len()) && stats.values.len() * 2 < stats.filled;
             let text = matches!(
                 self.reading.columns[at].is,
-                Column::Keep | Column::Unit | Column::Site
+                Column::Keep | Column::Unit | Column::Site | Column::Region
             );
             if groups && text && !others.contains(&at) {
                 others.push(at);

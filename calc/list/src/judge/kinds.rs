@@ -68,6 +68,16 @@ impl Judge<'_> {
                 self.not_read(at, NotRead::NoGroups);
             }
         }
+        // A column called region is one where each cell is a whole code; else it is kept.
+        for at in self.all(Column::Region) {
+            let values = &self.stats(at).values;
+            if !values
+                .keys()
+                .all(|cell| crate::place::region(cell).is_some())
+            {
+                self.reading.columns[at].is = Column::Keep;
+            }
+        }
         // A column called site or the like may hold a place on the map.
         for at in self.all(Column::Site) {
             let stats = self.stats(at);

@@ -46,6 +46,16 @@ field-half = and a half
 field-three-quarters = and three quarters
 field-clear = Clear
 field-measured = How it was measured
+field-stems = One stem or several?
+field-one = One stem
+field-several = Several stems
+field-largest = Its largest living stem: how thick?
+field-others-ask = Its other living stems: how thick?
+field-others-hint = Each measured as the first, the thickest first, with ; between two: 9; 7 1/2. Leave out dead ones.
+field-another = Another stem
+# $typed (Text)
+field-others-wrong = “{ $typed }” is no size that a stem can have. Type each as 9 or 7 1/2.
+field-others-none = Type at least one, or go back and press One stem.
 field-continue = Continue
 field-back = Back
 # $tree (Text): its number

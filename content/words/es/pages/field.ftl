@@ -45,6 +45,16 @@ field-half = y medio
 field-three-quarters = y tres cuartos
 field-clear = Borrar
 field-measured = Cómo se midió
+field-stems = ¿Un tallo o varios?
+field-one = Un tallo
+field-several = Varios tallos
+field-largest = Su tallo vivo más grueso: ¿cuánto mide?
+field-others-ask = Sus otros tallos vivos: ¿cuánto miden?
+field-others-hint = Cada uno medido como el primero, antes los más gruesos, con ; entre dos: 9; 7 1/2. Los muertos no cuentan.
+field-another = Otro tallo
+# $typed (Text)
+field-others-wrong = «{ $typed }» no es una medida que un tallo pueda tener. Escriba cada una así: 9 o 7 1/2.
+field-others-none = Escriba al menos una, o vuelva y pulse Un tallo.
 field-continue = Continuar
 field-back = Atrás
 # $tree (Text): its number
@@ -57,14 +67,14 @@ field-tag-hint = El número o el nombre que escribe en el árbol. Cada árbol ti
 field-tag-twice = El árbol { $tree } ya tiene esta etiqueta. Escriba otra.
 
 ## La respuesta
-field-more = Pasos, precauciones, cálculo
+field-more = Pasos y precauciones
 field-next = Siguiente árbol, mismo lugar
 
 ## Lo que se guarda
 field-keeps = Desde su primer Continuar, lo que escriba se guarda en este dispositivo. No se envía nada.
 # $trees (Text): how many
-field-kept = Guardado en este dispositivo. Árboles respondidos: { $trees }.
-field-to-be-sure = Guarde la lista por si acaso.
+field-kept = Guardado aquí. Árboles: { $trees }.
+field-to-be-sure = Guarde la lista.
 field-keeps-nothing = Dentro de la página de otro sitio no se guarda nada. Guarde la lista antes de salir de esta página.
 field-list = La lista hasta ahora
 field-list-none = Todavía no hay ningún árbol respondido.
