@@ -76,3 +76,56 @@ after-crowns = { $unit }: { $now } % of the land lies under crowns now, { $then 
 # $now (Number)
 # $then (Number)
 after-crowns-of-list = { $unit }: crowns of this list’s live trees cover { $now } % of the land now and { $then } % with the trees of this plan dead, standing at random.
+
+## What may stand where trees die
+# $trees (Number)
+# $area (Text)
+after-gap = { $trees ->
+    [one] The crown of the tree that is ringed leaves about { $area } open once it is dead.
+   *[other] The crowns of { $trees } trees that are ringed leave about { $area } open once they are dead.
+}
+# $spacing (Text): a distance
+# $count (Number)
+after-plant = { $count ->
+    [one] At { $spacing } between two trees, { $count } tree fills that.
+   *[other] At { $spacing } between two trees, { $count } trees fill that.
+}
+# $unit (Text)
+# $count (Number)
+# $area (Text)
+after-plant-part = { $count ->
+    [one] { $unit }: { $count } tree for { $area }
+   *[other] { $unit }: { $count } trees for { $area }
+}
+# $trees (Number)
+after-no-crown = Trees whose crown our tables do not have, not counted here: { $trees }.
+after-plant-when = From the day of its ring the ground round a tree stays dangerous until it is down: plant there before, or after, or out of its reach.
+after-gap-overlaps = Crowns are reckoned from trunks. Where they overlap, less opens; young trees that stand there already need no others.
+after-gap-capped = A part opens no wider than its land.
+# How much light a tree wants, as the table has it.
+# $of (Key)
+after-light =
+    .intolerant = full light
+    .intermediate = half shade
+    .tolerant = shade
+# $of (Key)
+after-water =
+    .low = little water
+    .medium = some water
+    .high = much water
+# $names (Text): trees that die
+# $light (Text)
+# $water (Text)
+after-natives = { $names }: { $light }, { $water }.
+after-natives-are = Natives that want what the trees that die had, those found in most places first:
+# $region (Text)
+# $names (Text)
+after-natives-both = Native in { $region } by a national list and a range map: { $names }.
+# $region (Text)
+# $names (Text)
+after-natives-one = Recorded in { $region } by one of the two, perhaps planted: { $names }.
+after-natives-where = Say in which state or province the trees stand, and natives are named here.
+after-natives-elsewhere = Our natives are of the United States and Canada: nothing is recorded there.
+after-natives-none = We know of no native there that wants the same light and water.
+after-natives-memory = How much light and water the trees that die take is general knowledge, not read in a source.
+after-ask-nursery = Heights are those of old trees. Ask your nursery or extension office what suits your soil, what is sold, and what is native just where you are: a tree native in a state is not native in all of it. Near a line ask its owner first.

@@ -32,6 +32,8 @@ measure-comma = { $first }, { $last }
 # $low (Text)
 # $high (Text)
 measure-range = { $low } to { $high }
+# $number (Text): of 100
+measure-about = about { $number }
 
 ## Days
 # The twelve, a space between.

@@ -76,3 +76,56 @@ after-crowns = { $unit }: el { $now } % del suelo está ahora bajo copas, el { $
 # $now (Number)
 # $then (Number)
 after-crowns-of-list = { $unit }: las copas de los árboles vivos de esta lista cubren ahora el { $now } % del suelo y el { $then } % con los de este plan muertos, si están al azar.
+
+## Lo que puede crecer donde mueren árboles
+# $trees (Number)
+# $area (Text)
+after-gap = { $trees ->
+    [one] La copa del árbol que se anilla deja abiertos unos { $area } cuando haya muerto.
+   *[other] Las copas de { $trees } árboles que se anillan dejan abiertos unos { $area } cuando hayan muerto.
+}
+# $spacing (Text): a distance
+# $count (Number)
+after-plant = { $count ->
+    [one] Con { $spacing } entre dos árboles, eso lo llena { $count } árbol.
+   *[other] Con { $spacing } entre dos árboles, eso lo llenan { $count } árboles.
+}
+# $unit (Text)
+# $count (Number)
+# $area (Text)
+after-plant-part = { $count ->
+    [one] { $unit }: { $count } árbol para { $area }
+   *[other] { $unit }: { $count } árboles para { $area }
+}
+# $trees (Number)
+after-no-crown = Árboles cuya copa no está en nuestras tablas y que aquí no cuentan: { $trees }.
+after-plant-when = Desde el día de su anillo, el suelo en torno a un árbol es peligroso hasta que haya caído: plante allí antes, o después, o fuera de su alcance.
+after-gap-overlaps = Las copas se calculan por los troncos. Donde se cruzan se abre menos; donde ya crecen árboles jóvenes no hacen falta otros.
+after-gap-capped = Una parte no se abre más que su tierra.
+# How much light a tree wants, as the table has it.
+# $of (Key)
+after-light =
+    .intolerant = pleno sol
+    .intermediate = media sombra
+    .tolerant = sombra
+# $of (Key)
+after-water =
+    .low = poca agua
+    .medium = algo de agua
+    .high = mucha agua
+# $names (Text): trees that die
+# $light (Text)
+# $water (Text)
+after-natives = { $names }: { $light }, { $water }.
+after-natives-are = Nativos que piden lo que tenían los árboles que mueren, primero los que crecen en más lugares:
+# $region (Text)
+# $names (Text)
+after-natives-both = Nativos en { $region } según una lista nacional y un mapa de distribución: { $names }.
+# $region (Text)
+# $names (Text)
+after-natives-one = Registrados en { $region } por uno de los dos, quizá plantados: { $names }.
+after-natives-where = Diga en qué estado o provincia están los árboles y aquí se nombran los nativos.
+after-natives-elsewhere = Nuestros nativos son de los Estados Unidos y Canadá: allí no hay nada registrado.
+after-natives-none = No conocemos allí ningún nativo que pida la misma luz y agua.
+after-natives-memory = Cuánta luz y agua toman los árboles que mueren es conocimiento general, no leído en una fuente.
+after-ask-nursery = Las alturas son las de árboles viejos. Pregunte a su vivero o a la oficina de extensión qué conviene a su suelo, qué se vende y qué es nativo justo donde usted está: un árbol nativo de un estado no lo es en todo él. Cerca de una línea, pregunte antes a su dueño.

@@ -25,6 +25,8 @@ measure-or = { $last-sound ->
 }
 measure-comma = { $first }, { $last }
 measure-range = { $low } a { $high }
+# $number (Text): of 100
+measure-about = cerca de { $number }
 
 measure-months = enero febrero marzo abril mayo junio julio agosto septiembre octubre noviembre diciembre
 measure-months-short = ene feb mar abr may jun jul ago sep oct nov dic

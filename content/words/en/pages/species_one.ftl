@@ -88,17 +88,6 @@ species-one-stumps = Stumps that sprout
 species-one-stumps-of = { $shares } in 100
 species-one-stumps-note = From growth models of the United States, for stumps of cut stems: an upper bound for a ring.
 species-one-follows = What may follow it
-# How much light a tree wants, as the table has it.
-# $of (Key)
-species-one-light =
-    .intolerant = full light
-    .intermediate = half shade
-    .tolerant = shade
-# $of (Key)
-species-one-water =
-    .low = little water
-    .medium = some water
-    .high = much water
 # $light (Text)
 # $water (Text)
 species-one-wants = These natives do with what it has: { $light }, { $water }.

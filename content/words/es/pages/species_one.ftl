@@ -84,14 +84,6 @@ species-one-stumps = Tocones que rebrotan
 species-one-stumps-of = { $shares } de cada 100
 species-one-stumps-note = De modelos de crecimiento de los Estados Unidos, para tocones de tallos cortados: un límite superior para un anillo.
 species-one-follows = Qué puede seguirle
-species-one-light =
-    .intolerant = pleno sol
-    .intermediate = media sombra
-    .tolerant = sombra
-species-one-water =
-    .low = poca agua
-    .medium = algo de agua
-    .high = mucha agua
 # $light (Text)
 # $water (Text)
 species-one-wants = Estas nativas viven con lo que él tiene: { $light }, { $water }.

@@ -1,6 +1,7 @@
 //! What comes after a species: what it does once it is cut, and the natives that may follow it.
 
 use super::natives::{Native, Natives};
+use super::sources::Known;
 use super::species_pages::fold;
 use calc::terms::quantity::{MM_PER_IN, Units};
 use calc::terms::species::Species;
@@ -8,6 +9,7 @@ use calc_view::page::Page;
 use calc_view::words::gap::other_tree;
 use calc_view::words::{m, phrase};
 use calc_view::{measure, words};
+use std::collections::BTreeMap;
 
 /// The sources of natives and caterpillars.
 const SOURCES: [&str; 4] = ["NAT01", "NAT02", "NAT03", "NAT04"];
@@ -43,7 +45,12 @@ pub(super) fn cut(out: &mut Page<'_>, species: &Species, units: Units) {
 }
 
 /// Natives that want the same light and water.
-pub(super) fn follows(out: &mut Page<'_>, species: &Species, natives: &Natives, home: &str) {
+pub(super) fn follows(
+    out: &mut Page<'_>,
+    species: &Species,
+    (natives, labels): (&Natives, &BTreeMap<String, Known>),
+    home: &str,
+) {
     let Some((site, chosen)) = natives.after(species.scientific) else {
         return;
     };
@@ -55,7 +62,7 @@ pub(super) fn follows(out: &mut Page<'_>, species: &Species, natives: &Natives, 
         &m::SPECIES_ONE_FOLLOWS,
         &phrase::sentence(&key),
     );
-    let wants = m::species_one_light(&site.light).zip(m::species_one_water(&site.water));
+    let wants = m::after_light(&site.light).zip(m::after_water(&site.water));
     if let Some((light, water)) = wants {
         out.p(m::species_one_wants(m::SpeciesOneWants {
             light: light.text(),
@@ -92,11 +99,11 @@ pub(super) fn follows(out: &mut Page<'_>, species: &Species, natives: &Natives, 
     }
     out.open_class("p", "soft");
     out.text(m::SPECIES_ONE_FOLLOWS_FROM);
-    for id in SOURCES {
-        out.text(" ");
+    for (at, id) in SOURCES.into_iter().enumerate() {
+        out.text(if at > 0 { "; " } else { " " });
         out.open("a");
         out.attr("href", &format!("{home}sources/#{id}"));
-        out.text(id);
+        out.text(labels.get(id).map_or(id, |it| it.label.as_str()));
         out.close();
     }
     out.close();

@@ -10,8 +10,10 @@ use calc::models::outlook::{OutlookClass, Share, SizeClass};
 pub fn share(share: &Share) -> String {
     let range = phrase::percents(share.low, share.high);
     match share.likely {
-        Some(likely) => m::outlook_share_about(likely, range),
-        None => m::outlook_share(range),
+        Some(likely) if measure::percent(share.low) != measure::percent(share.high) => {
+            m::outlook_share_about(likely, range)
+        }
+        _ => m::outlook_share(range),
     }
 }
 

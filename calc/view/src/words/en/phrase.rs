@@ -13,9 +13,14 @@ pub fn small(count: usize) -> String {
     m::measure_small(count)
 }
 
-/// Two shares of 100, low to high.
+/// Two shares of 100, low to high; said once where both round alike.
 pub fn percents(low: f64, high: f64) -> String {
-    to(measure::percent(low), measure::percent(high))
+    let [low, high] = [low, high].map(measure::percent);
+    if low == high {
+        m::measure_about(low)
+    } else {
+        to(low, high)
+    }
 }
 
 /// Signs of units, the same in every language.
