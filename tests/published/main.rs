@@ -22,6 +22,7 @@ mod plan;
 mod reach;
 mod region_alone;
 mod regions;
+mod replant;
 mod ring;
 mod settings;
 mod shown_sources;

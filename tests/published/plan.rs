@@ -358,6 +358,8 @@ fn every_constant_of_plans_has_a_published_case_or_a_line_that_says_why_not() {
         ("canopy_floor", own.canopy_floor, 0.60),
         // Windthrow lesson 2-07 (G02): usually leave more than 40 % of the basal area.
         ("basal_floor", own.basal_floor, 0.40),
+        // Trees an acre by spacing: the text's own example is 10 x 10 ft (W10).
+        ("plant_feet", own.plant_feet, 10.0),
         // Follow-up for three years: the seasons of the outlook's printed counts (evidence/outlook.csv).
         (
             "plan_years",

@@ -36,10 +36,17 @@ fn main() {
     println!("cargo::rerun-if-changed=src/container.rs");
     println!("cargo::rerun-if-changed=src/list_tables.rs");
     let out = PathBuf::from(std::env::var("OUT_DIR").expect("cargo sets OUT_DIR"));
-    let all = content::read(&root)
-        .and_then(|read| Ok((read, places::files(&root)?, content::list::read(&root)?)));
+    let all = content::read(&root).and_then(|read| {
+        Ok((
+            read,
+            places::files(&root)?,
+            content::list::read(&root)?,
+            content::natives::file(&root)?,
+        ))
+    });
     match all {
-        Ok((reference, places, list)) => {
+        Ok((reference, places, list, natives)) => {
+            std::fs::write(out.join("natives"), natives).expect("OUT_DIR takes a file");
             let mut of_list = Streams::default();
             list.pack(&mut of_list);
             for (name, bytes) in ["list-ints", "list-tags", "list-texts"]

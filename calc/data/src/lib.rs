@@ -47,6 +47,10 @@ pub static TABLES: [(&str, &[u8]); 6] = [
 /// The file beside the module: what differs by country. A program that doesn't name it doesn't carry it.
 pub use regional::FILE as REGIONAL;
 
+/// The file of natives that may be planted where trees died, as the build made it (`build/content/natives.rs` has its form):
+/// the page fetches it once somebody asks. A program that doesn't name it doesn't carry it.
+pub static NATIVES: &str = include_str!(concat!(env!("OUT_DIR"), "/natives"));
+
 /// The tables, unpacked at the first call. What differs by country comes with [`take_regional`].
 #[must_use]
 pub fn reference() -> &'static Reference {

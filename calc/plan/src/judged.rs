@@ -2,6 +2,7 @@
 
 use crate::need::{Need, need};
 use calc::answer::{Answer, Conditional, Outcome, without_sources};
+use calc::models::height::crown_m;
 use calc::models::season::Local;
 use calc::models::stand::{basal_area_m2, combined_mm};
 use calc::question::{Day, Question};
@@ -9,7 +10,7 @@ use calc::reference::Reference;
 use calc::terms::method::Method;
 use calc::terms::place::Hemisphere;
 use calc::terms::species::Species;
-use calc::terms::tree::Condition;
+use calc::terms::tree::{Condition, Tree};
 use calc_data::list::PlanConstants;
 use chrono::NaiveDate;
 
@@ -106,6 +107,14 @@ pub fn judge(
     judged(question, &answer, comes_to)
 }
 
+/// Area of a tree's crown, m²; none where no table has one. A crown is as round as a trunk.
+#[must_use]
+pub fn crown_m2(tree: &Tree) -> Option<f64> {
+    let dbh_mm = combined_mm(tree.stems.iter().map(|stem| stem.dbh.mm()));
+    let across = crown_m(tree.species, tree.setting, dbh_mm)?;
+    Some(basal_area_m2(across.value * 1000.0))
+}
+
 fn judged(question: &Question, answer: &Answer, comes_to: ComesTo) -> JudgedTree {
     JudgedTree {
         species: question.tree.species,
@@ -119,11 +128,7 @@ fn judged(question: &Question, answer: &Answer, comes_to: ComesTo) -> JudgedTree
         basal_m2: basal_area_m2(combined_mm(
             question.tree.stems.iter().map(|stem| stem.dbh.mm()),
         )),
-        // A crown is as round as a trunk.
-        crown_m2: answer
-            .crown_m
-            .as_ref()
-            .map_or(0.0, |across| basal_area_m2(across.value * 1000.0)),
+        crown_m2: crown_m2(&question.tree).unwrap_or(0.0),
         asks: answer
             .conditional
             .as_ref()

@@ -9,6 +9,7 @@
 //! kill_rates(known, trees, today)                         after the work: what share died, with its interval
 //! open_visits(...) -> Vec<OpenVisit>                      visits that a tree ringed before still needs
 //! next_look(...) -> Option<NaiveDate>                     the day by which somebody looks at it again
+//! gaps(dying, land) -> Vec<CrownGap>                      what opens where trees die, and how many trees fill it
 //! ```
 //!
 //! A plan has no rule of its own: on which days a tree may be ringed is [`calc::answer::ring_days`], minutes and visits
@@ -38,6 +39,7 @@ mod oracle;
 pub mod plan_file;
 mod price;
 mod property;
+mod replant;
 mod route;
 mod season;
 mod solve;
@@ -48,7 +50,7 @@ pub use build::{Builder, Listed, PlanningConstants};
 pub use canopy::{Canopy, closure, crowns_for};
 pub use fingerprint::fingerprint;
 pub use follow::{KillRate, LookedAt, RingedTree, ShareOf, kill_rates, rings_that_held};
-pub use judged::{ComesTo, JudgedTree, judge};
+pub use judged::{ComesTo, JudgedTree, crown_m2, judge};
 pub use kept::{EarlierDays, Kept, KeptDays, KeptTree};
 pub use limits::{Bind, LooserLimit, binds};
 pub use list_tree::{AfterRing, ListTree, OpenVisit, Position, Progress};
@@ -59,6 +61,7 @@ pub use plan_file::shape::PlanFile;
 pub use plan_file::{PlanFileFacts, plan_file};
 pub use price::{Priced, Prices, prices};
 pub use property::{Enter, PlanTree, PlanUnit, Profile, Property, RingDay, VisitNeed, WorkDay};
+pub use replant::{CrownGap, gaps};
 pub use season::{Crew, UnitLand, WorkSeason};
 pub use solve::{NotPlanned, Plan, Planned, PlannedVisit, solve, solve_kept};
 pub use teams::{Turn, share_out};

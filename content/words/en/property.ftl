@@ -262,7 +262,7 @@ property-notes-line = { $notes ->
 }
 property-files = Files to keep
 # $files (Number)
-property-files-line = { $files } files: list, sheets, tags, calendar, map
+property-files-line = { $files } files: list, sheets, calendar, map
 property-files-are = The file is the list: download to keep. trees-plan.csv is your list with its plan, and opens here again.
 
 ## What if
@@ -363,7 +363,7 @@ property-head-zone = Ground that stays dangerous
 property-stand = What stands in each part
 # $ringed (Text): an area
 # $all (Text)
-property-stand-line = Basal area: { $ringed } ringed of { $all } that a ring suits
+property-stand-line = Basal area ringed: { $ringed } of { $all }
 property-stand-is = Basal area: the trunks of the trees that a ring suits, cut through at breast height. What another method or a professional does is not in it.
 # $area (Text)
 property-area-us = { $area } ft²
@@ -438,3 +438,17 @@ property-land-no-share = “{ $typed }” is no share. Type a number from 1 to 9
 property-land-area-first = Type first how much land it is.
 property-land-no-parts = To say how much land a part is, your list needs a column called unit.
 property-land-all-crowns = Where other trees stand there too, type how much all of them cover.
+
+## Replanting
+property-replant = Replanting
+# $count (Number)
+property-replant-line = { $count ->
+    [one] { $count } tree fills the gap
+   *[other] { $count } trees fill the gaps
+}
+property-spacing = Between two trees
+property-spacing-hint = 8 ft or 2.5 m. Empty: 10 ft or 3 m, our own assumption
+# $typed (Text)
+property-no-spacing = “{ $typed }” is no distance between trees. Type it as 8 ft or 2.5 m, at most 98 ft.
+property-reckon = Reckon again
+property-no-natives = The list of natives did not arrive. Open this again with a signal.

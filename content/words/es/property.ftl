@@ -74,7 +74,7 @@ property-header-hint = Como tag, species, dbh_in, girth_cm, unit, target, target
 ## Qué podrían golpear
 property-hit = ¿Qué podrían golpear?
 # $trees (Number)
-property-hit-line = Árboles que esperan una respuesta: { $trees }
+property-hit-line = Esperan una respuesta: { $trees }
 # $unit (Text): a part of the property
 # $trees (Number)
 # $within (Text): a distance
@@ -142,14 +142,14 @@ property-sentence = { $trees ->
     [one] { $trees } árbol: { $ready } listos, { $fix } por corregir; { $planned } se pueden anillar esta temporada con { $people } personas × { $days } jornadas; { $professional } van a un profesional.
    *[other] { $trees } árboles: { $ready } listos, { $fix } por corregir; { $planned } se pueden anillar esta temporada con { $people } personas × { $days } jornadas; { $professional } van a un profesional.
 }
-property-part-planned = se anillan esta temporada
+property-part-planned = por anillar
 property-part-no-hours = sin horas
 property-part-no-day = sin jornada en sus semanas
 property-part-pacing = quedan para otros años
 property-part-other-method = otro método
 property-part-leave-it = dejar en paz
 property-part-professional = de un profesional
-property-part-cannot-tell = aún no se puede decir
+property-part-cannot-tell = aún no se sabe
 property-part-dead = muertos
 property-part-done = hechos
 property-part-skipped = dejados fuera
@@ -262,7 +262,7 @@ property-notes-line = { $notes ->
 }
 property-files = Archivos para guardar
 # $files (Number)
-property-files-line = { $files } archivos: lista, hojas, calendario, mapa
+property-files-line = { $files } archivos: lista, hojas, mapa …
 property-files-are = El archivo es la lista: descargue para conservar. trees-plan.csv es su lista con su plan, y se abre aquí otra vez.
 
 ## What if
@@ -363,7 +363,7 @@ property-head-zone = Suelo que sigue siendo peligroso
 property-stand = Lo que hay en cada parte
 # $ringed (Text): an area
 # $all (Text)
-property-stand-line = Área basal: se anillan { $ringed } de { $all } a los que conviene un anillo
+property-stand-line = Área basal anillada: { $ringed } de { $all }
 property-stand-is = Área basal: los troncos de los árboles a los que conviene un anillo, cortados a la altura del pecho. No incluye lo que hace otro método o un profesional.
 # $area (Text)
 property-area-us = { $area } ft²
@@ -380,7 +380,7 @@ property-this-day = Hoy, { $day }
 
 ## After the work
 property-found = Después del trabajo
-property-found-none = Una tabla de visitas hace avanzar el plan
+property-found-none = Una tabla de visitas mueve el plan
 # $file (Text)
 # $looks (Number)
 # $fix (Number)
@@ -438,3 +438,17 @@ property-land-no-share = «{ $typed }» no es una proporción. Escriba un númer
 property-land-area-first = Escriba antes cuánta tierra es.
 property-land-no-parts = Para decir cuánta tierra es una parte, su lista necesita una columna llamada unit.
 property-land-all-crowns = Si hay allí otros árboles, escriba cuánto cubren todos.
+
+## Replanting
+property-replant = Volver a plantar
+# $count (Number)
+property-replant-line = { $count ->
+    [one] { $count } árbol llena el hueco
+   *[other] { $count } árboles llenan los huecos
+}
+property-spacing = Entre dos árboles
+property-spacing-hint = 8 ft o 2,5 m. Vacío: 10 ft o 3 m, un supuesto nuestro
+# $typed (Text)
+property-no-spacing = «{ $typed }» no es una distancia entre árboles. Escríbala así: 8 ft o 2,5 m, como mucho 30 m.
+property-reckon = Calcular otra vez
+property-no-natives = La lista de nativos no llegó. Abra esto otra vez con señal.

@@ -53,6 +53,11 @@ impl List {
         self.session.speaking(|it| it.restore(name, bytes, draft));
     }
 
+    /// Takes the file of natives, which replanting names. False where it is none.
+    pub fn take_natives(&mut self, bytes: Vec<u8>) -> bool {
+        self.session.take_natives(bytes)
+    }
+
     /// What brings the list back as it is, beside its bytes: JSON.
     #[must_use]
     pub fn draft(&self) -> String {

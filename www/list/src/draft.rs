@@ -27,6 +27,8 @@ pub(crate) struct Draft {
     pub(crate) found: Vec<KeptFound>,
     /// Land of parts.
     pub(crate) land: KeptLand,
+    /// The distance between two trees that are planted.
+    pub(crate) spacing: String,
     /// What was said once for many trees.
     pub(crate) replied: KeptReplies,
     /// Whether a plan was made.

@@ -5,6 +5,7 @@ pub(crate) mod found;
 mod handed_out;
 mod kept;
 mod land;
+mod replant;
 
 use calc::terms::quantity::Units;
 use calc::timing::places::climate::Places;
@@ -19,6 +20,7 @@ use calc_view::plan::read::{JudgedTrees, ListBeingRead, ListFile, ReadList, judg
 use calc_view::plan::said::Said;
 use calc_view::plan::screen::hit::{Replied, ToAsk};
 use calc_view::plan::screen::land::LandForm;
+use calc_view::plan::screen::replant::SPACING;
 use calc_view::plan::screen::season::{
     Offered, PlanBefore, SeasonForm, not_a_season, offered, picked, year_of_saturdays,
 };
@@ -26,6 +28,7 @@ use calc_view::plan::screen::{columns, result};
 use calc_view::words::message::{Pack, pack, tree_names};
 use calc_view::words::{list as words, m, within};
 use found::{FoundTable, FoundTold, FoundWork};
+use replant::Planting;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
@@ -126,6 +129,7 @@ pub(crate) struct Session {
     /// Land of parts; and what was typed of it last where something of that is wrong, by the ids of its fields.
     land: LandForm,
     land_wrong: Option<(LandForm, Vec<(String, String)>)>,
+    planting: Planting,
     /// The row that was mended last.
     last_row: Option<u64>,
     told: Told,
@@ -174,6 +178,7 @@ impl Session {
             no_found: None,
             land: LandForm::default(),
             land_wrong: None,
+            planting: Planting::default(),
             last_row: None,
             told: Told::default(),
         }
@@ -209,6 +214,7 @@ impl Session {
             self.last_row = None;
             (self.found, self.found_told, self.no_found) = (None, None, None);
             (self.land, self.land_wrong) = (LandForm::default(), None);
+            self.planting.typed.clear();
             true
         } else {
             (self.list, self.season, self.made) = (list, season, made);
@@ -263,10 +269,9 @@ impl Session {
             }
             "name" => {
                 let typed = act.entries.first().map_or("", |(_, typed)| typed.trim());
-                let is = if data("as").is_empty() {
-                    typed
-                } else {
-                    data("as")
+                let is = match data("as") {
+                    "" => typed,
+                    named => named,
                 };
                 if !is.is_empty() {
                     let name = data("name").to_owned();
@@ -329,6 +334,7 @@ impl Session {
                 self.plan_with_found();
             }
             "land" => self.take_land(&act.entries),
+            SPACING => self.take_spacing(&act.entries),
             _ => {}
         }
     }

@@ -61,6 +61,16 @@ async function work(number, file = "", taken = true) {
   }
 }
 
+// The file of natives, once somebody asked for replanting. Where it does not come, the part says so and asks again next time.
+let natives = false;
+async function with_natives() {
+  try {
+    natives ||= list.take_natives(await fetched("./natives.bin"));
+  } catch {
+    natives = false;
+  }
+}
+
 let started = null;
 self.onmessage = async ({ data }) => {
   const { number, does } = data;
@@ -72,6 +82,7 @@ self.onmessage = async ({ data }) => {
     }
     await started;
     if (does === "page") {
+      if (data.table === "replant") await with_natives();
       postMessage({ page: true, ...JSON.parse(list.page(data.table, data.from)) });
       return;
     }

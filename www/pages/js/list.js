@@ -149,7 +149,14 @@ function show(into, texts) {
     const fold = document.getElementById(id);
     if (fold && into.contains(fold) && !fold.dataset.shut) fold.open = true;
   }
-  if (focus) document.getElementById(focus)?.focus();
+  if (focus) focusOn(document.getElementById(focus));
+}
+
+/** Puts the focus on a part. What can be reached by the keyboard stays so. */
+function focusOn(part) {
+  if (!part) return;
+  if (part.tabIndex < 0) part.tabIndex = -1;
+  part.focus();
 }
 
 /** Shows the areas that were drawn anew. */
@@ -162,10 +169,7 @@ function lead(id) {
   const part = document.getElementById(id);
   if (!part || part.contains(document.activeElement)) return;
   const to = part.matches("[tabindex], .errmsg") ? part : part.querySelector("summary, h2");
-  if (!to) return;
-  // What can be reached by the keyboard stays so.
-  if (to.tabIndex < 0) to.tabIndex = -1;
-  to.focus();
+  focusOn(to);
 }
 
 function tell(words) {

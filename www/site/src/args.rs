@@ -185,6 +185,13 @@ pub(crate) struct Plan {
     pub closure: Vec<String>,
     #[arg(long, value_name = "SHARE", requires = "area", num_args = 0..=1, default_missing_value = "")]
     pub floor: Option<String>,
+    #[arg(
+        long,
+        value_name = "DISTANCE",
+        default_value = "",
+        hide_default_value = true
+    )]
+    pub spacing: String,
     #[arg(long, value_name = "N")]
     pub wage: Option<String>,
     #[arg(long, value_name = "UNIT=DISTANCE")]

@@ -13,7 +13,7 @@ pub(crate) mod list;
 mod methods;
 mod months;
 mod names;
-mod natives;
+pub(crate) mod natives;
 mod outlook;
 mod regional;
 mod sizes;

@@ -1,5 +1,5 @@
-//! Native trees and shrubs that may follow a tree, and how many caterpillars are found on them: checked cell by cell. No
-//! calculator shows them: the pages of the species read the tables themselves, so nothing is packed.
+//! Native trees and shrubs that may follow a tree, and how many caterpillars are found on them: checked cell by cell. The
+//! pages of the species read the tables themselves; what a plan of many trees says of replanting reads the file that is made here.
 
 use super::cells::{Cell, List, cell, maybe};
 use crate::table::{Defect, Table};
@@ -140,4 +140,86 @@ pub(crate) fn check(root: &Path) -> Result<(), Defect> {
         }
     }
     Ok(())
+}
+
+/// What the file holds of a native.
+#[derive(Deserialize)]
+struct NativeInFile {
+    scientific_name: String,
+    common_name: String,
+    native_states: String,
+    native_basis: String,
+    listed_but_outside_range_map: String,
+    in_range_map_not_listed: String,
+    native_provinces: String,
+    mature_height_ft: String,
+    shade_tolerance: String,
+    moisture_use: String,
+}
+
+/// What the file holds of a tree that has rows of its own.
+#[derive(Deserialize)]
+struct SiteInFile {
+    scientific_name: String,
+    shade_tolerance: String,
+    moisture_use: String,
+    grade: String,
+}
+
+/// Places of two lists of codes.
+fn joined(a: &str, b: &str) -> String {
+    let all: Vec<&str> = a.split_whitespace().chain(b.split_whitespace()).collect();
+    all.join(" ")
+}
+
+/// The file that only replanting reads, a line each, with a tab between its cells; light and water as the tables have them.
+/// Of a native, eight: scientific name, name, height in feet, light, water, then codes of the states that a list and a range
+/// map have both, of those that one of the two has, and of provinces. Of a tree with rows of its own, four: scientific
+/// name, light, water, and `read` where these were read in a source. What lacks light or water is left out.
+///
+/// # Errors
+/// A table that can't be read.
+pub(crate) fn file(root: &Path) -> Result<String, Defect> {
+    let mut lines = String::new();
+    let mut line = |cells: &[&str]| {
+        lines.push_str(&cells.join("\t"));
+        lines.push('\n');
+    };
+    let natives = Table::<NativeInFile>::read(root, "content/evidence/natives.csv")?;
+    for row in &natives.rows {
+        if row.shade_tolerance.is_empty() || row.moisture_use.is_empty() {
+            continue;
+        }
+        let disputed = joined(
+            &row.listed_but_outside_range_map,
+            &row.in_range_map_not_listed,
+        );
+        let (both, one) = match row.native_basis.as_str() {
+            "PLANTS_ONLY" => (String::new(), joined(&row.native_states, &disputed)),
+            _ => (row.native_states.clone(), disputed),
+        };
+        line(&[
+            &row.scientific_name,
+            &row.common_name,
+            &row.mature_height_ft,
+            &row.shade_tolerance,
+            &row.moisture_use,
+            &both,
+            &one,
+            &row.native_provinces,
+        ]);
+    }
+    let sites = Table::<SiteInFile>::read(root, "content/evidence/listed_site.csv")?;
+    for row in &sites.rows {
+        if !(row.shade_tolerance.is_empty() || row.moisture_use.is_empty()) {
+            let read = if row.grade == "MEMORY" { "" } else { "read" };
+            line(&[
+                &row.scientific_name,
+                &row.shade_tolerance,
+                &row.moisture_use,
+                read,
+            ]);
+        }
+    }
+    Ok(lines)
 }

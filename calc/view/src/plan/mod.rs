@@ -13,6 +13,7 @@
 //! made::Made::files(list, asked)         the names of its files
 //! made::Made::file(name)                one of the files of a plan
 //! paper::Sheets                         cover, crew sheets, tags
+//! replant::replanting(list, made, asked) what may stand where trees die
 //! screen                                what the page shows of it
 //! ```
 
@@ -26,6 +27,7 @@ pub mod made;
 pub mod paper;
 pub mod place;
 pub mod read;
+pub mod replant;
 pub mod said;
 pub mod screen;
 mod standing;

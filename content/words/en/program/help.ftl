@@ -94,6 +94,7 @@ help-plan =
     .area = How much land a part of the property is: "North wood=12 acres", "North wood=5 ha"
     .closure = How much of that land lies under crowns now, of all trees: "North wood=85%"; the crowns of the list unless said
     .floor = Leave at least this share of that land under crowns, and two fifths of its basal area; 60% where no share is named
+    .spacing = Between two trees that are planted where others died: 8 ft, 2.5 m; 10 ft or 3 m unless said
     .wage = What an hour of work costs: it is written into the plan
     .nothing-within = Nothing that counts stands within a distance of any tree of a part of the property: "Old field=230 ft"
     .said-by = Who said so

@@ -8,3 +8,6 @@ after-not-an-area = --area { $typed }: diga una parte de la propiedad y cuánta 
 after-not-a-closure = --closure y --floor { $typed }: diga una proporción de 1 a 99 %, como "Bosque norte=85%" para una parte que --area nombra, y --floor 60%.
 # $unit (Text)
 after-say-closure = Si hay allí otros árboles, diga cuánto cubren todos: --closure "{ $unit }=85%".
+after-say-spacing = Esa distancia es un supuesto nuestro: otra con --spacing "8 ft".
+# $typed (Text)
+after-not-a-spacing = --spacing { $typed }: nombre la distancia entre dos árboles que se plantan, de 0,3 a 30 m, como "8 ft" o "2.5 m".

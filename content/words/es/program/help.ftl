@@ -83,6 +83,7 @@ help-plan =
     .area = Cuánta tierra es una parte de la propiedad: "Bosque norte=12 acres", "Bosque norte=5 ha"
     .closure = Cuánto de esa tierra está ahora bajo copas, de todos los árboles: "Bosque norte=85%"; las copas de la lista si no se dice
     .floor = Dejar al menos esta parte de esa tierra bajo copas, y dos quintos de su área basal; 60% si no se nombra
+    .spacing = Entre dos árboles que se plantan donde murieron otros: 8 ft, 2.5 m; 10 ft o 3 m si no se dice
     .wage = Lo que cuesta una hora de trabajo: se escribe en el plan
     .nothing-within = Nada que cuente está a menos de una distancia de ningún árbol de una parte de la propiedad: "Old field=230 ft"
     .said-by = Quién lo dijo

@@ -42,6 +42,9 @@ impl Session {
         for (option, value) in self.replied.options() {
             command += &format!(" --{option} \"{value}\"");
         }
+        if !self.planting.typed.is_empty() {
+            command += &format!(" --spacing \"{}\"", self.planting.typed);
+        }
         let of_land = self.list.as_ref().map(|list| self.land.options(list));
         for (option, value) in of_land.unwrap_or_default() {
             command += &format!(" --{option} \"{value}\"");
@@ -153,6 +156,7 @@ impl Session {
                         found: self.found_shown(),
                         no_found: self.no_found.as_deref(),
                         land: self.land_shown(),
+                        planting: self.planting_shown(),
                     };
                     folds::folds(out, list, made, &season.asked, &beside);
                 }

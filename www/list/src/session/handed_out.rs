@@ -4,7 +4,7 @@ use super::{Session, Told, Work};
 use crate::record::recorded;
 use calc_view::plan::made::Made;
 use calc_view::plan::screen::table::TreeTable;
-use calc_view::plan::screen::{folds, found, map, table};
+use calc_view::plan::screen::{folds, found, map, replant, table};
 
 impl Session {
     /// Rows of a table as [`Self::step`] tells areas; nothing is stopped by it.
@@ -17,12 +17,16 @@ impl Session {
     }
 
     /// A table, or the map, as it is drawn; none where nothing is planned or there is none of that name.
-    fn rows(&self, name: &str, from: usize) -> Option<Vec<String>> {
+    pub(super) fn rows(&self, name: &str, from: usize) -> Option<Vec<String>> {
         let (list, made) = (self.list.as_ref()?, self.made.as_ref()?);
         let units = self.options.units;
         Some(match name {
             map::MAP => recorded(|out| map::map(out, list, made, units, from)),
             map::PLACES => recorded(|out| map::places(out, list, made, units, from)),
+            replant::REPLANT => {
+                let natives = self.planting.natives.as_ref();
+                recorded(|out| replant::replant(out, list, made, self.planting_shown(), natives))
+            }
             found::FOUND_TREES => {
                 let after = self.after()?;
                 recorded(|out| found::trees(out, list, after, from))

@@ -33,6 +33,7 @@ impl Session {
         self.found = draft.found.into_iter().next().map(FoundTable::from);
         (self.found_told, self.no_found, self.land_wrong) = (None, None, None);
         self.land = LandForm::of_kept(draft.land);
+        self.planting.typed = draft.spacing;
         self.decisions = draft.decisions;
         if draft.planned {
             self.plan();
@@ -62,6 +63,7 @@ impl Session {
         );
         draft.found = self.found.iter().map(KeptFound::from).collect();
         draft.land = self.land.kept();
+        draft.spacing.clone_from(&self.planting.typed);
         draft.planned = self.season.is_some();
         draft.days = self.made.as_ref().map(|made| earlier::days_of(&made.file));
         serde_json::to_string(&draft).unwrap_or_default()

@@ -62,6 +62,7 @@ pub(crate) fn files(root: &Path) -> Result<Vec<File>> {
     let mut tables: Vec<(String, &[u8])> = vec![
         ("climate".to_owned(), CLIMATE),
         ("regional".to_owned(), calc_data::REGIONAL),
+        ("natives".to_owned(), calc_data::NATIVES.as_bytes()),
     ];
     tables.extend(calc_data::TABLES.map(|(name, bytes)| (name.to_owned(), bytes)));
     tables.extend(

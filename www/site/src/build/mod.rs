@@ -279,9 +279,11 @@ fn list_page(root: &Path, scripts: &Path, assets: &mut Assets, module: wasm::Mod
     for (language, words) in languages::of_lists() {
         assets.add(&format!("lists-{language}.bin"), words);
     }
+    assets.add("natives.bin", calc_data::NATIVES);
     let named = [
         "list-engine.js",
         "list-engine.wasm",
+        "natives.bin",
         "climate.bin",
         "regional.bin",
     ];

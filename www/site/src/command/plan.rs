@@ -11,6 +11,7 @@ use calc_view::plan::earlier;
 use calc_view::plan::land::{LandTyped, land};
 use calc_view::plan::made::{About, Made};
 use calc_view::plan::read::{ListFile, ReadList, judged_trees};
+use calc_view::plan::replant::{Natives, PlantingAsked, replanting, spacing_m};
 use calc_view::plan::said::{Said, SaidTyped};
 use calc_view::words::message::pack;
 use calc_view::words::{m, within};
@@ -59,6 +60,10 @@ fn plan(options: &args::Plan) -> Result<ExitCode> {
         area: &options.area,
         closure: &options.closure,
         floor: options.floor.as_deref(),
+    };
+    let Some(spacing) = spacing_m(&options.spacing, reading.units) else {
+        terminal::tell(&m::after_not_a_spacing(options.spacing.as_str()));
+        return Ok(ExitCode::from(2));
     };
     let asked = Asked::of(&typed).and_then(|mut asked| {
         asked.said = Said::of(reference, &said, reading.units)?;
@@ -146,6 +151,15 @@ fn plan(options: &args::Plan) -> Result<ExitCode> {
     terminal::print(&said)?;
     if let Some(after) = &after {
         terminal::print(&after::sentences(after, options.own_rate))?;
+    }
+    let planting = PlantingAsked {
+        spacing_m: spacing,
+        units: reading.units,
+        land: &asked.season.land,
+    };
+    let natives = Natives::of(calc_data::NATIVES);
+    if let Some(told) = replanting(&read, &made, planting, natives.as_ref()) {
+        terminal::print(&sentences::replanting(told))?;
     }
     if made.planned.plan.planned() == 0 {
         terminal::tell(&sentences::none_planned(&asked, &read));

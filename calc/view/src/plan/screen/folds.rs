@@ -2,6 +2,7 @@
 
 use super::found::{self, FoundShown};
 use super::land::{LandShown, land};
+use super::replant::{self, PlantingShown};
 use super::season::PlanBefore;
 use super::strip::strip;
 use super::table::TreeTable;
@@ -48,6 +49,8 @@ pub struct Beside<'a> {
     pub no_found: Option<&'a str>,
     /// Land of parts.
     pub land: LandShown<'a>,
+    /// What is typed of replanting.
+    pub planting: PlantingShown<'a>,
 }
 
 /// All of them. Tables come when their fold is opened.
@@ -72,6 +75,7 @@ pub fn folds(out: &mut Page<'_>, list: &ReadList, made: &Made, asked: &Asked, be
     what_if(out, list, asked, beside);
     map::fold(out, list, made);
     stand(out, list, made, beside);
+    replant::fold(out, list, made, beside.planting);
     good(out, made, asked, beside);
     if !(beside.notes.is_empty() && beside.changed.is_empty()) {
         let count = beside.notes.len() + usize::from(!beside.changed.is_empty());

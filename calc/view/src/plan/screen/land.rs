@@ -1,8 +1,7 @@
 //! Land and crowns: a row a part with how much land it is and how much of it lies under crowns now, and the floor of canopy
 //! to keep.
 
-use super::{heading_of_fold, open_form, send};
-use crate::control::labelled;
+use super::{heading_of_fold, open_form, send, typed};
 use crate::page::Page;
 use crate::plan::land::{self, LandTyped, land_m2, percent, under_crowns};
 use crate::plan::made::Made;
@@ -184,54 +183,40 @@ pub(super) fn land(out: &mut Page<'_>, list: &ReadList, made: &Made, shown: Land
         out.open_class("div", "who");
         let hint = m::PROPERTY_LAND_AREA_HINT.text();
         let label = m::PROPERTY_LAND_AREA;
-        typed(out, shown.wrong, &area_id(at), &label, hint, &of.area);
+        typed(
+            out,
+            shown.wrong,
+            &area_id(at),
+            FIRST_WRONG,
+            &label,
+            hint,
+            &of.area,
+        );
         let hint = m::PROPERTY_LAND_CLOSURE_HINT.text();
         let label = m::PROPERTY_LAND_CLOSURE;
-        typed(out, shown.wrong, &closure_id(at), &label, hint, &of.closure);
+        typed(
+            out,
+            shown.wrong,
+            &closure_id(at),
+            FIRST_WRONG,
+            &label,
+            hint,
+            &of.closure,
+        );
         out.close_two();
     }
     let published = fixed(100.0 * plan_constants().canopy_floor, 0);
     let hint = m::property_land_floor_hint(published);
     let label = m::PROPERTY_LAND_FLOOR;
-    typed(out, shown.wrong, FLOOR, &label, &hint, &shown.form.floor);
+    typed(
+        out,
+        shown.wrong,
+        FLOOR,
+        FIRST_WRONG,
+        &label,
+        &hint,
+        &shown.form.floor,
+    );
     send(out, "btn ghost", &m::PROPERTY_PLAN_IT);
     out.close();
-}
-
-/// A field, with what is wrong with it beside it.
-fn typed(
-    out: &mut Page<'_>,
-    wrong: &[(String, String)],
-    id: &str,
-    label: &str,
-    hint: &str,
-    value: &str,
-) {
-    let hint_id = labelled(out, id, label, hint);
-    let at = wrong.iter().position(|(of, _)| of == id);
-    let wrong_id = match at {
-        Some(0) => FIRST_WRONG.to_owned(),
-        _ => [id, "-wrong"].concat(),
-    };
-    let wrong = at.map(|at| &wrong[at].1);
-    let mut described = hint_id;
-    if let Some(said) = wrong {
-        out.open_class("p", "errmsg");
-        out.attr("id", &wrong_id);
-        out.text(said.as_str());
-        out.close();
-        described = [&described, " ", &wrong_id].concat();
-    }
-    out.open("input");
-    out.attr("type", "text");
-    out.attr("id", id);
-    out.attr("name", id);
-    out.attr("class", "w2");
-    out.attr("value", value);
-    out.attr("autocomplete", "off");
-    out.attr("aria-describedby", &described);
-    if wrong.is_some() {
-        out.attr("aria-invalid", "true");
-    }
-    out.close_two();
 }

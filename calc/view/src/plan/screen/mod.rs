@@ -10,6 +10,7 @@ pub mod found;
 pub mod hit;
 pub mod land;
 pub mod map;
+pub mod replant;
 pub mod result;
 pub mod season;
 mod strip;
@@ -78,6 +79,48 @@ fn field(out: &mut Page<'_>, id: &str, class: &str, label: &str, hint: &str, val
     out.attr("spellcheck", "false");
     if !hint.is_empty() {
         out.attr("aria-describedby", &hint_id);
+    }
+    out.close_two();
+}
+
+/// What is wrong with the one field of a fold.
+pub const FIELD_WRONG: &str = "l-field-wrong";
+
+/// A field, with what is wrong with it beside it; the first of what is wrong has an id of its own.
+fn typed(
+    out: &mut Page<'_>,
+    wrong: &[(String, String)],
+    id: &str,
+    first_wrong: &str,
+    label: &str,
+    hint: &str,
+    value: &str,
+) {
+    let hint_id = crate::control::labelled(out, id, label, hint);
+    let at = wrong.iter().position(|(of, _)| of == id);
+    let wrong_id = match at {
+        Some(0) => first_wrong.to_owned(),
+        _ => [id, "-wrong"].concat(),
+    };
+    let wrong = at.map(|at| &wrong[at].1);
+    let mut described = hint_id;
+    if let Some(said) = wrong {
+        out.open_class("p", "errmsg");
+        out.attr("id", &wrong_id);
+        out.text(said.as_str());
+        out.close();
+        described = [&described, " ", &wrong_id].concat();
+    }
+    out.open("input");
+    out.attr("type", "text");
+    out.attr("id", id);
+    out.attr("name", id);
+    out.attr("class", "w2");
+    out.attr("value", value);
+    out.attr("autocomplete", "off");
+    out.attr("aria-describedby", &described);
+    if wrong.is_some() {
+        out.attr("aria-invalid", "true");
     }
     out.close_two();
 }

@@ -11,10 +11,12 @@ use calc_view::plan::land::under_crowns;
 use calc_view::plan::made::Made;
 use calc_view::plan::paper::counted;
 use calc_view::plan::read::ReadList;
+use calc_view::plan::replant::Replanting;
 use calc_view::plan::screen::hit::{ToAsk, UnitToAsk};
 use calc_view::plan::walking::walking;
-use calc_view::words::m;
 use calc_view::words::phrase::first_of;
+use calc_view::words::prose::bare;
+use calc_view::words::{Word, m};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use std::path::Path;
@@ -89,6 +91,18 @@ pub(super) fn of(
         files: files.join(", "),
     }));
     lines.push(m::PLAN_LOOK_FIRST.into());
+    lines.join("\n") + "\n"
+}
+
+/// What may stand where trees die.
+pub(super) fn replanting(told: Replanting) -> String {
+    let words = |words: Vec<Word>| words.into_iter().map(|word| word.text().to_owned());
+    let mut lines = told.gap;
+    lines.push(m::AFTER_SAY_SPACING.into());
+    lines.extend(told.parts);
+    lines.extend(words(told.limits));
+    lines.extend(told.natives.iter().map(|line| bare(line.as_str().into())));
+    lines.extend(words(told.notes));
     lines.join("\n") + "\n"
 }
 
