@@ -63,3 +63,10 @@ export function nextTag(tag, taken) {
     if (!taken.includes(next)) return next;
   }
 }
+
+/** Hands the file out as a download. */
+export function handOut(name, rows) {
+  const link = Object.assign(document.createElement("a"), { href: URL.createObjectURL(new Blob([rows], { type: "text/csv" })), download: name });
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 60000);
+}

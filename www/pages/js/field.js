@@ -2,7 +2,8 @@
 // is kept on the device as it is typed, and all of them can be saved as the file of a list at any moment.
 import { answer, ready } from "./element.js";
 import * as drafts from "./list-draft.js";
-import { file, nextTag } from "./field-rows.js";
+import { file, handOut, nextTag } from "./field-rows.js";
+import { STEPS, row_of, stemsOf, steps, text, withPart } from "./field-steps.js";
 
 /** The file's name. */
 const NAME = "field-trees.csv";
@@ -19,19 +20,6 @@ const names = Object.fromEntries(page.dataset.steps.split(",").map((step) => ste
 /** In a frame on another site nothing is stored. */
 const keeps = window.top === window;
 
-// What is asked: the field that its problems are told at, and where its words stand in the form.
-const STEPS = {
-  place: { of: /^(region|place|town)/, label: "label[for=f-town]", field: "#f-town" },
-  day: { of: /^(date|day)/, label: "label[for=f-day]", field: "#f-day" },
-  tree: { of: /^species/, label: "label[for=f-find]", field: "#f-find" },
-  size: { of: /^(stems(?!\[[1-9])|size_confirmed)/, label: "label[for=f-stems-0-diameter]", field: "#f-stems-0-diameter" },
-  // The page itself asks for these, in a field of its own.
-  others: { of: /^stems\[[1-9]/ },
-  near: { of: /^(none_in_reach|targets(\[0\](\.kind)?)?$)/, label: "label[for=f-targets-0-kind]", field: "[name='targets[0].kind']" },
-  far: { of: /^targets\[0\]\.distance/, label: "label[for=f-targets-0-distance]", field: "#f-targets-0-distance" },
-  line: { of: /^line_within_reach/, label: "#f-line-within-reach > legend", field: "[name=line_within_reach]" },
-};
-
 /** The trees of the list, each { tag, q, where, day, name, near, line, say, done, asks, several, others }: its question as
     typed, the words that the page says of it, whether it was answered, whether it asks for the place too, and whether it has
     several stems, with the sizes of those behind the largest. */
@@ -46,13 +34,6 @@ const kept = { at: null, asked: false, may: keeps, whole: false, lasts: true, wh
 
 let root;
 const within = (css) => root.querySelector(css);
-const text = (node) => node?.textContent.trim().replace(/\s+/g, " ") ?? "";
-/** The words of a row of a list, without the small ones under them. */
-const row_of = (label) => {
-  const copy = label?.cloneNode(true);
-  copy?.querySelector("small")?.remove();
-  return text(copy);
-};
 const set = (field, value) => {
   field.value = value;
   field.dispatchEvent(new Event("input", { bubbles: true, composed: true }));
@@ -62,12 +43,6 @@ const now = () => trees[at.n];
 const answered = () => trees.filter((tree) => tree.done);
 /** The states or countries in which they stand. */
 const regions = () => new Set(answered().map((tree) => tree.q.region ?? ""));
-
-/** The questions of a tree. */
-function steps(tree) {
-  const { targets = [], none_in_reach: none } = tree.q;
-  return [...(tree.asks ? ["place", "day"] : []), "tree", "size", ...(tree.several ? ["others"] : []), "near", ...(targets[0]?.kind ? ["far"] : []), ...(none ? [] : ["line"]), "answer"];
-}
 
 /** Puts a tree into the form, as it was typed. */
 function load(tree) {
@@ -104,9 +79,7 @@ function change(to) {
 
 /** Puts the other stems of a tree behind its largest, measured as that one was. */
 function stems(tree) {
-  const [first = {}] = tree.q.stems ?? [];
-  const others = tree.several ? (tree.others ?? "").split(";").map((size) => size.trim()).filter(Boolean) : [];
-  const all = [first, ...others.map((size) => ({ [("girth" in first) ? "girth" : "diameter"]: size }))];
+  const all = stemsOf(tree);
   if (JSON.stringify(all) === JSON.stringify(tree.q.stems ?? [{}])) return;
   change({ stems: all });
   tree.q = stands(tree);
@@ -505,10 +478,7 @@ function listen() {
     const button = target.closest("button");
     if (!button) return;
     const field = at.step === "others" ? part("others-in") : within(STEPS.size.field);
-    // The last of several.
-    const before = field.value.match(/^.*;\s*/s)?.[0] ?? "";
-    const whole = field.value.slice(before.length).match(/^\d*/)[0];
-    set(field, before + [button.value && whole, button.value].filter(Boolean).join(" "));
+    set(field, withPart(field.value, button.value));
     field.focus();
   });
   part("another").addEventListener("click", () => {
@@ -570,9 +540,7 @@ function listen() {
 }
 
 function save() {
-  const link = made("a", { href: URL.createObjectURL(new Blob([file(answered())], { type: "text/csv" })), download: NAME });
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 60000);
+  handOut(NAME, file(answered()));
   unsaved = false;
   const open = trees.findIndex((tree) => !tree.done);
   // Each row says its state or province; a country alone the list can't have from its rows.

@@ -304,9 +304,17 @@ fn list_page(root: &Path, scripts: &Path, assets: &mut Assets, module: wasm::Mod
 /// What the page of field mode alone loads: its style sheet and its scripts, beside the calculator and the drafts of lists.
 fn field_page(root: &Path, scripts: &Path, assets: &mut Assets) -> Result<()> {
     assets.add("field.css", style::packed_file(root, "field.css")?);
-    let rows = naming(scripts, "field-rows.js", assets, &[], &[])?;
-    assets.add("field-rows.js", rows);
-    let named = ["element.js", "list-draft.js", "field-rows.js"].map(str::to_owned);
+    for own in ["field-rows.js", "field-steps.js"] {
+        let script = naming(scripts, own, assets, &[], &[])?;
+        assets.add(own, script);
+    }
+    let named = [
+        "element.js",
+        "list-draft.js",
+        "field-rows.js",
+        "field-steps.js",
+    ];
+    let named = named.map(str::to_owned);
     let page = naming(scripts, "field.js", assets, &named, &[])?;
     assets.add("field.js", page);
     Ok(())

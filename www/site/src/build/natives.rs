@@ -1,6 +1,7 @@
 //! What may follow a tree: natives that want the same light and water, from `content/evidence/natives.csv`, with what was
 //! published of the caterpillars on them (`content/evidence/wildlife_value.csv`). The build of the tables has checked both.
 
+use crate::build::sources::{self, Known};
 use anyhow::Result;
 use calc_data::table::Table;
 use serde::Deserialize;
@@ -68,6 +69,8 @@ pub(crate) struct Site {
 pub(crate) struct Natives {
     all: Vec<Native>,
     sites: BTreeMap<String, Site>,
+    /// The names of sources, by id.
+    pub(crate) sources: BTreeMap<String, Known>,
 }
 
 impl Natives {
@@ -112,6 +115,7 @@ impl Natives {
         Ok(Self {
             all: all.collect(),
             sites: sites.collect(),
+            sources: sources::known(root, None)?,
         })
     }
 

@@ -11,7 +11,6 @@ use crate::build::paper::{self, Card};
 use crate::build::pictures::{self, Easel, Planned};
 use crate::build::policy::{FRAME_POLICY, NOWHERE, POLICY};
 use crate::build::snippets::{self, Gaps};
-use crate::build::sources::Known;
 use crate::build::species_pages::{self, Facts};
 use crate::build::template::{Template, fill};
 use crate::build::{
@@ -73,7 +72,6 @@ pub(crate) fn render(
     let groups = local::read(about.own, today)?;
     let articles = articles::read(root, about.own, sources::known(root, about.own)?)?;
     let natives = Natives::read(root)?;
-    let sources = sources::known(root, about.own)?;
     let languages: Vec<&'static str> = languages::all().collect();
     let in_each = languages.par_iter().map(|&language| {
         let site = Site {
@@ -85,7 +83,6 @@ pub(crate) fn render(
             key: &key,
             articles: &articles,
             natives: &natives,
-            sources: &sources,
             groups: &groups,
             card: &card,
             easel: &easel,
@@ -120,8 +117,6 @@ struct Site<'a> {
     articles: &'a Articles,
     /// What may follow a tree.
     natives: &'a Natives,
-    /// The names of sources, by id.
-    sources: &'a BTreeMap<String, Known>,
     /// The groups that have a page.
     groups: &'a [Local],
     card: &'a Card,
@@ -246,12 +241,7 @@ impl Site<'_> {
         for facts in self.facts {
             let name = calc_view::words::phrase::tree(facts.species);
             common.insert("species-name", calc_view::words::phrase::sentence(name));
-            let body = species_pages::body(
-                facts,
-                &site_home,
-                (self.natives, self.sources),
-                self.key.marks(),
-            );
+            let body = species_pages::body(facts, &site_home, self.natives, self.key.marks());
             common.insert("species-one-body", body);
             let said = calc_view::words::phrase::sentence(name);
             let address = format!("{site_home}{}", facts.folder);

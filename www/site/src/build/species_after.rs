@@ -1,7 +1,6 @@
 //! What comes after a species: what it does once it is cut, and the natives that may follow it.
 
 use super::natives::{Native, Natives};
-use super::sources::Known;
 use super::species_pages::fold;
 use calc::terms::quantity::{MM_PER_IN, Units};
 use calc::terms::species::Species;
@@ -9,7 +8,6 @@ use calc_view::page::Page;
 use calc_view::words::gap::other_tree;
 use calc_view::words::{m, phrase};
 use calc_view::{measure, words};
-use std::collections::BTreeMap;
 
 /// The sources of natives and caterpillars.
 const SOURCES: [&str; 4] = ["NAT01", "NAT02", "NAT03", "NAT04"];
@@ -45,12 +43,7 @@ pub(super) fn cut(out: &mut Page<'_>, species: &Species, units: Units) {
 }
 
 /// Natives that want the same light and water.
-pub(super) fn follows(
-    out: &mut Page<'_>,
-    species: &Species,
-    (natives, labels): (&Natives, &BTreeMap<String, Known>),
-    home: &str,
-) {
+pub(super) fn follows(out: &mut Page<'_>, species: &Species, natives: &Natives, home: &str) {
     let Some((site, chosen)) = natives.after(species.scientific) else {
         return;
     };
@@ -103,7 +96,7 @@ pub(super) fn follows(
         out.text(if at > 0 { "; " } else { " " });
         out.open("a");
         out.attr("href", &format!("{home}sources/#{id}"));
-        out.text(labels.get(id).map_or(id, |it| it.label.as_str()));
+        out.text(natives.sources.get(id).map_or(id, |it| it.label.as_str()));
         out.close();
     }
     out.close();

@@ -5,7 +5,6 @@ use super::species_asked::{answered, free, is_clone, named, shown, suits};
 use super::static_answers::{ask, question};
 use super::{leaf_marks, look_alikes, species_after, species_list};
 use crate::build::natives::Natives;
-use crate::build::sources::Known;
 use anyhow::Result;
 use calc::answer::{Answer, Outcome, without_changes};
 use calc::models::season::Local;
@@ -196,7 +195,7 @@ fn states(free: &Typed) -> Result<Vec<(&'static str, NaiveDate, NaiveDate)>> {
 pub(crate) fn body(
     facts: &Facts,
     home: &str,
-    natives: (&Natives, &BTreeMap<String, Known>),
+    natives: &Natives,
     all: &BTreeMap<String, Marks>,
 ) -> String {
     let sources = format!("{home}sources/");
