@@ -1,11 +1,12 @@
 //! What comes after the ring: calibration, height aids, visits in a calendar, how long a snag stands, the outlook's cells.
 
-use crate::support::{number, reference, rows, tree};
+use crate::support::{ask, number, reference, rows, tree};
 use calc::models::at_visit::{Act, NoAdvice, RingJudged, Seen, advise};
 use calc::models::calibrate::{NoRate, Rate, update};
 use calc::models::effort_constants::Three;
 use calc::models::height_aid::{NoHeight, by_angles, by_shadow, by_stick};
 use calc::models::visits;
+use calc::terms::method::Method;
 use calc::terms::place::Hemisphere;
 use chrono::NaiveDate;
 
@@ -511,4 +512,20 @@ fn the_calendar_is_read_back_by_another_library_with_the_days_of_the_visits() {
         names.iter().all(|name| again.contains(name.as_str())),
         "names stay the same"
     );
+}
+
+/// Own rule: a tree that does not sprout gets a look after it was cut, no sprout visits. A palm has one growing
+/// point and dies when it is cut; a pine does not sprout (DITOMASO2007 and S27 name what does).
+#[test]
+fn a_palm_or_a_pine_that_was_cut_gets_at_most_one_look_and_a_maple_gets_sprout_visits() {
+    let visits = |name: &str| {
+        let answer = ask(&tree(name, "16"));
+        let cut = answer
+            .work
+            .iter()
+            .find(|work| work.method == Method::CutStump);
+        cut.expect("cut stump is reckoned").visits
+    };
+    assert!(visits("palm") <= 1 && visits("Scots pine") <= 1);
+    assert!(visits("Norway maple") > 1);
 }

@@ -11,6 +11,7 @@ mod effort;
 mod figures_told;
 mod first_names;
 mod follow_up;
+mod group_rules;
 mod heights;
 mod heights_measured;
 mod kill_rate;

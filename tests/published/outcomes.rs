@@ -261,6 +261,18 @@ fn a_dead_tree_is_left_standing_and_near_a_target_felled_by_a_professional() {
     assert!(speaks(&answer, "LW6") && answer.effort.is_none());
 }
 
+/// Own rule: a dead tree too small to be felled is left standing where it can only just reach, and its ground is kept clear;
+/// where it can land on something it is a professional's.
+#[test]
+fn a_small_dead_tree_is_left_standing_unless_it_can_land_on_something() {
+    let dead = |distance: &str| {
+        let elm = of_50_ft("American elm", "4.3", "property_line", distance);
+        head(&ask(&said(elm, "condition", "dead")))
+    };
+    assert_eq!(dead("60 ft"), (Outcome::OtherMethod, Method::LeaveIt));
+    assert_eq!(dead("49 ft"), (Outcome::Professional, Method::Fell));
+}
+
 #[test]
 fn a_herbicide_method_at_the_head_has_the_best_one_without_beside_it_unless_something_was_said() {
     let pear = |word: &str| ask(&said(tree("Callery pear", "8"), "herbicide", word));
@@ -359,6 +371,29 @@ fn ties_go_by_the_goal() {
     );
 }
 
+/// Of two limits the nearer is named: a trunk up to 2 in is pulled, and from 2½ in on a ring is no worse than possible. A
+/// shrub is pulled up to 2½ in at its base, which are 2 in at breast height (own rule: base 1.25 times).
+#[test]
+fn of_two_limits_of_size_the_nearer_is_named() {
+    let near = |name: &str, inches: &str| {
+        let near = ask(&tree(name, inches)).near_limit.expect("a limit");
+        (
+            (near.limit_mm * 10.0).round() / 10.0,
+            near.over,
+            near.method,
+        )
+    };
+    assert_eq!(near("Norway maple", "2.3"), (63.5, true, Method::BarkRing));
+    assert_eq!(
+        near("Norway maple", "2.22"),
+        (50.8, false, Method::PullOrDig)
+    );
+    assert_eq!(
+        near("common buckthorn", "1.8"),
+        (50.8, true, Method::CutStump)
+    );
+}
+
 #[test]
 fn within_15_percent_of_a_size_limit_the_method_on_its_other_side_is_named() {
     let near = ask(&tree("Scots pine", "6.5")).near_limit.expect("a limit");
@@ -392,4 +427,42 @@ fn the_always_cautions_stand_with_every_ring() {
             assert!(!line.folded, "{} {}", species.name, line.id);
         }
     }
+}
+
+/// What would change the answer is looked for at other heights and at other diameters where something is listed that the
+/// tree could hit: a taller oak would reach the building, a thinner fir is small enough to be felled now.
+#[test]
+fn heights_and_diameters_that_would_change_the_answer_are_found_beside_a_target() {
+    let changes = |asked: &Value, field: &str| {
+        let all = as_json(&ask(asked))["changes"].clone();
+        let all = all.as_array().expect("a list").clone();
+        all.into_iter().find(|change| change["field"] == field)
+    };
+    let far = |name: &str, inches: &str, distance: &str| {
+        let target = json!([{ "kind": "property_line", "distance": distance }]);
+        with(
+            tree(name, inches),
+            json!({ "none_in_reach": false, "line_within_reach": "no", "targets": target }),
+        )
+    };
+    let oak = with(
+        far("northern red oak", "32", "244 ft"),
+        json!({ "region": "US-PA", "goal": "kill", "date": "2028-05-26" }),
+    );
+    let oak = changes(&oak, "height").expect("a height");
+    assert_eq!(oak["outcome"], "professional");
+    // One and a half heights reach the line from 162 ft 8 in on.
+    near_to(
+        oak["to_m"].as_f64().expect("metres"),
+        244.0 / 1.5 * 0.3048,
+        0.5,
+        "height",
+    );
+    let fir = with(
+        far("Douglas-fir", "5.2", "78 ft"),
+        json!({ "signs": ["dead_top"], "condition": "declining", "cannot_wait": true,
+            "herbicide": "licensed", "region": "US-WI", "date": "2028-03-22" }),
+    );
+    let fir = changes(&fir, "diameter").expect("a diameter");
+    assert_eq!(fir["headline_method"], "fell");
 }

@@ -5,7 +5,9 @@
 mod lines;
 
 use crate::support::*;
+use calc::answer::Outcome;
 use calc::models::reach::{Reach, ReachOutcome, Why};
+use calc::terms::method::Method;
 use calc::terms::quantity::M_PER_FT;
 use serde_json::{Value, json};
 
@@ -483,5 +485,70 @@ fn targets_stand_in_the_order_of_what_they_come_to_and_then_of_their_distance_ho
             json!([keep("30 ft"), path("65 ft"), { "kind": "keep_tree" }, path("60 ft"), keep("2 ft")])
         ),
         [Some(60.0), Some(65.0), None, Some(2.0), Some(30.0)]
+    );
+}
+
+/// Of two targets that come to the same the nearer decides, and of two that are alike the first that was listed.
+#[test]
+fn the_nearest_of_the_worst_decides_and_targets_that_are_alike_keep_their_order() {
+    let path = |distance: &str| json!({ "kind": "path", "distance": distance });
+    let reach = of_50_ft(json!({ "targets": [path("40 ft"), path("30 ft")] }));
+    let decides = reach.decided_by.expect("a target");
+    near_to(
+        reach.targets[decides].distance_m.expect("a distance"),
+        30.0 * M_PER_FT,
+        1e-9,
+        "30 ft",
+    );
+    let reach = of_50_ft(json!({ "targets": [path("40 ft"), path("40 ft"), path("40 ft")] }));
+    let order: Vec<_> = reach.targets.iter().map(|target| target.index).collect();
+    assert_eq!(order, [Some(0), Some(1), Some(2)]);
+}
+
+/// Own rule: from 20 % on, and only downhill.
+#[test]
+fn ground_counts_as_downhill_where_it_is_both_steep_and_falls_towards_what_stands_there() {
+    for (slope, downhill, counts) in [
+        ("25 %", true, true),
+        ("20 %", true, true),
+        ("19 %", true, false),
+        ("25 %", false, false),
+    ] {
+        let reach = of_50_ft(json!({ "targets": [
+            { "kind": "path", "distance": "90 ft", "slope": slope, "downhill": downhill },
+        ] }));
+        assert_eq!(reach.targets[0].downhill, counts, "{slope} {downhill}");
+    }
+}
+
+/// 52 ft lie beyond one height of 50 ft, if by less than a metre: what stops there is the slope.
+#[test]
+fn why_very_steep_ground_stops_is_told_apart_from_what_the_tree_can_land_on() {
+    let why = |distance: &str| {
+        of_50_ft(json!({ "targets": [
+            { "kind": "path", "distance": distance, "slope": "40 %", "downhill": true },
+        ] }))
+        .why
+    };
+    assert_eq!(why("49 ft"), Why::CanLand);
+    assert_eq!(why("52 ft"), Why::TooSteep);
+}
+
+/// Something lies in the zone, and something else may lie nearer: its distance decides who may cut at all.
+#[test]
+fn a_distance_that_is_not_known_is_asked_even_where_another_target_is_in_the_zone() {
+    let asked = |targets: Value| {
+        ask(&with(
+            tree("Norway maple", "5"),
+            json!({ "height": "40 ft", "none_in_reach": false, "line_within_reach": "no",
+                "targets": targets }),
+        ))
+    };
+    let road = json!({ "kind": "road", "distance": "50 ft" });
+    assert_ne!(asked(json!([road])).outcome, Outcome::CannotTell);
+    let open = asked(json!([road, { "kind": "building" }]));
+    assert_eq!(
+        (open.outcome, open.headline_method),
+        (Outcome::CannotTell, Method::LeaveIt)
     );
 }

@@ -182,3 +182,37 @@ fn a_dead_stem_and_the_spared_stem_have_no_ring_and_the_others_have() {
     ));
     assert!(gone.stems[0].ring.is_none() && gone.effort.is_none());
 }
+
+/// At a limit itself: 10 in is not over 10 in, 500 mm not over 500 mm, and of two rules that give the same width the
+/// plainer one is named.
+#[test]
+fn at_a_limit_itself_the_rule_of_the_smaller_side_is_named() {
+    // A red oak of exactly 10 in stays alive four seasons: 3 x 13 x 4 (over 10 in it is five).
+    let (_, better, _) = widths(&tree("northern red oak", "10"));
+    near_to(better, 156.0, 1e-9, "red oak of 10 in");
+    // Half of 30 cm is the least, 150 mm; a slow one's callus asks for 3 x 10 x 5, the same.
+    let slow = with(tree("sweet birch", "30 cm"), json!({ "vigour": "slow" }));
+    assert_eq!(widths(&slow).2, WidthRule::Least);
+    // A tree that bridges gets one diameter: 50 cm is the widest that is advised, and is not cut down to it.
+    let (_, better, rule) = widths(&tree("black locust", "50 cm"));
+    near_to(better, 500.0, 1e-9, "one diameter");
+    assert_eq!(rule, WidthRule::WholeDiameter);
+    let (_, better, rule) = widths(&tree("black locust", "51 cm"));
+    near_to(better, 500.0, 1e-9, "the widest");
+    assert_eq!(rule, WidthRule::Most);
+}
+
+/// What a width rests on stands beside it: the seasons and the factor over the callus are our own, half the diameter
+/// is KANE2019's with our extension.
+#[test]
+fn a_width_names_our_own_rule_where_our_own_rule_decided() {
+    let own = |inches: &str| {
+        let answer = ask(&tree("sweet birch", inches));
+        let ring = answer.stems[0].ring.as_ref().expect("a ring");
+        let ours = json!(ring.because).to_string();
+        let decided_by = ring.decided_by;
+        (decided_by, ours.contains("seasons and factor over closure"))
+    };
+    assert_eq!(own("8"), (WidthRule::OutlastsCallus, true));
+    assert_eq!(own("20"), (WidthRule::HalfDiameter, false));
+}

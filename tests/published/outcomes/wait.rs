@@ -331,3 +331,21 @@ fn a_wait_names_the_worst_of_what_ends_with_it() {
     assert_eq!(head(&answer), (Outcome::Wait, Method::CutStump));
     assert_eq!(answer.waits_for, Some("oak_wilt_months"));
 }
+
+/// What the later day has as well is no reason to wait: Amur maple sprouts from below the ring in every month, and in
+/// January its bark does not slip.
+#[test]
+fn a_wait_does_not_name_what_stands_on_the_later_day_as_well() {
+    let maple = with(
+        on(tree("Amur maple", "19"), "2027-01-14"),
+        json!({ "goal": "kill", "herbicide": "no", "region": "US-WI" }),
+    );
+    let answer = ask(&maple);
+    assert_eq!(head(&answer), (Outcome::Wait, Method::BarkRing));
+    assert_eq!(answer.waits_for, Some("bark_not_slipping"));
+    let oak = with(
+        on(tree("northern red oak", "20"), "2027-05-26"),
+        json!({ "region": "US-PA" }),
+    );
+    assert_eq!(ask(&oak).waits_for, Some("oak_wilt_months"));
+}
