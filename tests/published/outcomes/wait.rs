@@ -349,3 +349,16 @@ fn a_wait_does_not_name_what_stands_on_the_later_day_as_well() {
     );
     assert_eq!(ask(&oak).waits_for, Some("oak_wilt_months"));
 }
+
+/// Own rule: of two that are as bad the first row of the table is named. In March sap washes herbicide out of a frill, and it is
+/// not yet the season of tree-of-heaven: both rule it out alike.
+#[test]
+fn of_two_reasons_to_wait_that_are_as_bad_the_first_is_named() {
+    let asked = with(
+        on(tree("tree-of-heaven", "14"), "2027-03-10"),
+        json!({ "herbicide": "licensed", "goal": "kill", "region": "US-MI" }),
+    );
+    let answer = ask(&asked);
+    assert_eq!(head(&answer), (Outcome::Wait, Method::Frill));
+    assert_eq!(answer.waits_for, Some("sap_flow"));
+}
