@@ -1,6 +1,7 @@
 //! How long an answer takes, natively: `cargo bench -p tests`. It prints microseconds a question, and the one comparison
 //! that holds on any machine, a ratio inside this run: an answer with its search for changes over one without.
-//! `cargo bench -p tests -- NAME [plain]` asks one question alone, a thousand times, for a profiler.
+//! `cargo bench -p tests -- NAME [plain]` asks one question alone, a thousand times, for a profiler; NAME `all` asks each
+//! in turn.
 
 #[path = "../property/make.rs"]
 #[allow(dead_code, reason = "only the maker of questions is used")]
@@ -77,10 +78,11 @@ fn main() {
     }));
     let words: Vec<String> = std::env::args().skip(1).collect();
     if let Some(name) = words.iter().find(|word| !word.starts_with('-')) {
-        let one = questions.iter().find(|(known, _)| known == name);
-        let (_, asked) = one.expect("a question of this name");
+        let mut asked = questions;
+        asked.retain(|(known, _)| known == name || name == "all");
+        assert!(!asked.is_empty(), "there is no question {name}");
         let without = words.iter().any(|word| word == "plain");
-        for _ in 0..TIMES {
+        for (_, asked) in asked.iter().cycle().take(TIMES) {
             if without { plain(asked) } else { whole(asked) }
         }
         return;

@@ -39,7 +39,10 @@ fn is_code(word: &str) -> bool {
     let row = letters.len() < word.len()
         && !letters.is_empty()
         && letters.chars().all(|c| c.is_ascii_uppercase())
-        && reference().sources.iter().any(|source| source.id == word);
+        && reference()
+            .sources
+            .iter()
+            .any(|source| source.id.text() == word);
     row || word.contains('_') || ["WYKOFF", "QUAD", "UTD", "FVS"].contains(&word)
 }
 

@@ -255,7 +255,10 @@ fn reasons(
                 fields.get("place"),
                 fields.get("grade"),
             ) {
-                if reference().source(source).is_none() {
+                if !reference()
+                    .all_sources()
+                    .any(|line| line.id.text() == source)
+                {
                     found.push(format!("{path}: the source {source} is not known"));
                 }
                 if source == "own" && place.is_empty() {
@@ -314,7 +317,7 @@ fn no_number_stands_without_a_reason_and_no_reason_without_a_known_source() {
         let mut ids = BTreeSet::new();
         cited(&whole, &mut ids);
         for id in ids {
-            let line = first.sources.iter().find(|line| line.id == id);
+            let line = first.sources.iter().find(|line| line.id.text() == id);
             let line =
                 line.unwrap_or_else(|| panic!("{id} is cited and not among the sources: {typed}"));
             assert!(!line.label.is_empty(), "{id} has no label");

@@ -8,6 +8,7 @@ use calc::models::calibrate::{NoRate, Rate, update};
 use calc::models::effort::{StemWork, minutes};
 use calc::models::effort_constants::Three;
 use calc::models::height_aid::HeightBy;
+use calc::terms::source;
 use serde_json::{Value, json};
 
 fn asked(fields: Value) -> Value {
@@ -155,7 +156,7 @@ fn timed_trees_give_the_rate_that_the_update_gives_and_the_minutes_follow_it() {
     let own = slow.own.expect("their own rate");
     assert_eq!(own.timed, Some((3, 26.0)));
     assert!(own.factor.low > 1.0 && own.factor.low < own.factor.likely);
-    assert!(slow.because.iter().any(|cite| cite.source == "you"));
+    assert!(slow.because.iter().any(|cite| cite.source == source::YOU));
     // A practised crew's own rate holds its practice already.
     let mut practised = timed(&["10 in", "12", "16"], "26");
     practised["practised"] = json!(true);

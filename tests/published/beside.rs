@@ -348,7 +348,7 @@ fn no_other_country_s_law_is_a_source() {
     ));
     for source in ["LR58", "LR61", "LR63", "LR68", "LR69"] {
         assert!(
-            answer.sources.iter().all(|line| line.id != source),
+            answer.sources.iter().all(|line| line.id.text() != source),
             "{source}"
         );
     }

@@ -4,6 +4,7 @@
 
 use crate::support::*;
 use calc::terms::cite::Grade;
+use calc::terms::source::{OWN, PRACTICE, YOU};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// The species that a row of trials is of.
@@ -64,7 +65,7 @@ fn norway_maple_and_black_cherry_have_no_deaths_that_a_ring_did_not_bring() {
         cherry
             .deaths
             .iter()
-            .all(|row| !matches!(row.source, "M04" | "M05"))
+            .all(|row| !matches!(row.source.text(), "M04" | "M05"))
     );
     let page = calc_view::text::answer(
         reference(),
@@ -89,18 +90,18 @@ fn an_answer_names_each_source_once_and_by_its_own_label() {
             let once: BTreeSet<&&str> = labels.iter().collect();
             assert_eq!(once.len(), labels.len(), "{}: {labels:?}", species.name);
             for line in &answer.sources {
-                if matches!(line.id, "own" | "practice" | "you") {
+                if matches!(line.id, OWN | PRACTICE | YOU) {
                     continue;
                 }
-                let row = &lines[line.id];
-                assert_eq!(line.label, row["label"], "{}", line.id);
+                let row = &lines[line.id.text()];
+                assert_eq!(line.label, row["label"], "{}", line.id.text());
                 assert!(
                     row["same_as"].is_empty(),
                     "{} is {}",
-                    line.id,
+                    line.id.text(),
                     row["same_as"]
                 );
-                named.insert(line.id);
+                named.insert(line.id.text());
             }
         }
     }
@@ -141,7 +142,11 @@ fn a_weak_source_never_gives_a_published_value() {
             .chain(&answer.timing.because)
             .chain(&answer.reach.because);
         for cite in all {
-            assert!(holds(cite.source, cite.grade), "{}: {cite:?}", species.name);
+            assert!(
+                holds(cite.source.text(), cite.grade),
+                "{}: {cite:?}",
+                species.name
+            );
         }
     }
 }

@@ -7,9 +7,9 @@ use crate::models::effort::MethodMinutes;
 use crate::models::habitat::{CavityUser, SnagGuide};
 use crate::models::height::HeightTables;
 use crate::models::outlook::{OutlookOverride, OutlookRow};
-use crate::terms::cite::Source;
 use crate::terms::constants::constants;
 use crate::terms::regional::Regional;
+use crate::terms::source::{SourceId, SourceLine};
 use crate::terms::species::{Group, Species};
 use crate::timing::closed_months::Restriction;
 use crate::timing::disease::DiseaseRegion;
@@ -18,6 +18,8 @@ use std::sync::OnceLock;
 /// Everything that the models read.
 #[derive(Debug)]
 pub struct Reference {
+    /// The sources that something cites, each in the place of its number.
+    pub sources: &'static [SourceLine],
     /// Species, sorted by scientific name; unknown ones and palms last.
     pub species: &'static [Species],
     /// The table of nine methods, in order.
@@ -46,8 +48,6 @@ pub struct Reference {
     pub height_hazard: &'static [crate::models::height_hazard::HazardRow],
     /// States and countries of the climate table.
     pub regions: &'static [crate::models::grown::ClimateRegion],
-    /// Short labels of the sources, sorted by id.
-    pub sources: &'static [Source],
     /// The constants that are our own or published and tunable.
     pub constants: &'static Constants,
     /// Version of the tables.
@@ -77,40 +77,17 @@ impl Reference {
             .is_some_and(|sizes| sizes.hold(dbh_in, base_in))
     }
 
-    /// The label of a source.
-    #[must_use]
-    pub fn source(&self, id: &str) -> Option<&'static Source> {
-        self.place_of_source(id).source
+    /// The lines of all sources, by number; those of what differs by country only once its file is here.
+    pub fn all_sources(&self) -> impl Iterator<Item = &'static SourceLine> {
+        let regional = self.regional.get().map_or(&[][..], |it| it.sources);
+        self.sources.iter().chain(regional)
     }
 
-    /// Where a source stands among all, and its label.
+    /// The line of a source; none where it is one of what differs by country and that file is not here.
     #[must_use]
-    pub fn place_of_source(&self, id: &str) -> SourcePlace {
-        let find =
-            |sources: &'static [Source]| sources.binary_search_by(|source| source.id.cmp(id));
-        match find(self.sources) {
-            Ok(at) => SourcePlace {
-                order: 2 * at + 1,
-                source: Some(&self.sources[at]),
-            },
-            Err(at) => SourcePlace {
-                order: 2 * at,
-                source: (|| {
-                    let sources = self.regional.get()?.sources;
-                    Some(&sources[find(sources).ok()?])
-                })(),
-            },
-        }
+    pub fn source(&self, id: SourceId) -> Option<&'static SourceLine> {
+        self.all_sources().nth(id.number())
     }
-}
-
-/// Where a source stands in the order of all ids.
-#[derive(Clone, Copy, Debug)]
-pub struct SourcePlace {
-    /// Odd for a source of the table; even for one between two of them, whose ids may share it.
-    pub order: usize,
-    /// The source; none for an id without a row.
-    pub source: Option<&'static Source>,
 }
 
 /// A name that people of different countries give to different trees.

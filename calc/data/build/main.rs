@@ -28,8 +28,6 @@ fn main() {
             root.join("content").join(watched).display()
         );
     }
-    // The models cite sources of their own.
-    println!("cargo::rerun-if-changed=../core/src");
     println!("cargo::rerun-if-changed=build");
     println!("cargo::rerun-if-changed=src/tables.rs");
     println!("cargo::rerun-if-changed=src/table.rs");

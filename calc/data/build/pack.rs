@@ -4,6 +4,7 @@
 
 use calc::reference::Constants;
 use calc::terms::constants::Constant;
+use calc::terms::source::{SourceId, SourceLine};
 use std::collections::HashMap;
 use std::sync::OnceLock;
 
@@ -120,6 +121,20 @@ impl Pack for bool {
 impl Pack for str {
     fn pack(&self, to: &mut Streams) {
         to.text(self);
+    }
+}
+
+/// Its place tells its number.
+impl Pack for SourceLine {
+    fn pack(&self, to: &mut Streams) {
+        to.text(self.id.text());
+        to.text(self.label);
+    }
+}
+
+impl Pack for SourceId {
+    fn pack(&self, to: &mut Streams) {
+        to.int(self.number() as u64);
     }
 }
 

@@ -64,7 +64,7 @@ pub fn take_regional(bytes: &[u8]) -> bool {
     if reference.regional.get().is_some() {
         return true;
     }
-    match regional::read(bytes) {
+    match regional::read(bytes, reference.sources) {
         Some(regional) => reference.regional.set(regional).is_ok(),
         None => false,
     }

@@ -12,7 +12,7 @@ use calc::models::height_hazard::{HazardRow, Measure, Trees};
 use calc::models::outlook::{OutlookClass, OutlookOverride, OutlookRow, Share, SizeClass};
 use calc::models::trigger::Trigger;
 use calc::reference::{NameByPlace, Reference};
-use calc::terms::cite::{Cite, Grade, Source};
+use calc::terms::cite::{Cite, Grade};
 use calc::terms::method::{Cell, Level, Method};
 use calc::terms::place::HeightBand;
 use calc::terms::regional::{Authority, OtherTree, Regional};
@@ -28,8 +28,8 @@ use crate::list_tables::{AssumedNumber, CellWord, Column, HeaderWord, ListTables
 
 packed! {
     Reference {
-        species, method_rules, cautions, outlook, outlook_species, cavity_users, snag_guides, method_minutes,
-        restrictions, disease_regions, names_by_place, regions, bark_ranges, height_hazard, sources, constants, data_version, regional,
+        sources, species, method_rules, cautions, outlook, outlook_species, cavity_users, snag_guides, method_minutes,
+        restrictions, disease_regions, names_by_place, regions, bark_ranges, height_hazard, constants, data_version, regional,
     }
     Species {
         scientific, name, names, code, unknown, group, basal, suckering, suitability, response, bark, heights,
@@ -59,13 +59,12 @@ packed! {
     Restriction { jurisdiction, codes, topic, scope, from_md, to_md, force, cite }
     DiseaseRegion { code, topic, status, authority, months, cite }
     NameByPlace { name, codes, scientific }
-    Regional { authorities, others, sources }
+    Regional { sources, authorities, others }
     Authority { caution, country, who, law, cite }
     OtherTree {
         names, scientific, native, never_offer, group, no_trial, sprouts, make_sure, traits, cautions, mind, as_species,
     }
     NativeRange { codes, not_in, doubtful }
-    Source { id, label }
     ListTables { headers, words, symbols, assumed }
     AssumedNumber { name, value, unit }
     HeaderWord { key, column, unit, language }

@@ -2,6 +2,7 @@
 
 use calc::reference::Constants;
 use calc::terms::constants::Constant;
+use calc::terms::source::{SourceId, SourceLine};
 use core::str::Split;
 use std::sync::OnceLock;
 
@@ -11,6 +12,7 @@ pub(crate) struct Streams {
     tags: &'static [u8],
     lines: Split<'static, char>,
     known: Vec<&'static str>,
+    sources: Vec<SourceId>,
 }
 
 impl Streams {
@@ -20,6 +22,15 @@ impl Streams {
             tags,
             lines: texts.split('\n'),
             known: Vec::new(),
+            sources: Vec::new(),
+        }
+    }
+
+    /// The same, whose sources come after those of another table.
+    pub(crate) fn after(self, sources: &[SourceLine]) -> Self {
+        Self {
+            sources: sources.iter().map(|line| line.id).collect(),
+            ..self
         }
     }
 
@@ -127,6 +138,24 @@ impl Unpack for bool {
 impl Unpack for &'static str {
     fn unpack(from: &mut Streams) -> Self {
         from.text()
+    }
+}
+
+/// A line of the table of sources: its place is the number of the source.
+impl Unpack for SourceLine {
+    fn unpack(from: &mut Streams) -> Self {
+        let id = SourceId::new(from.sources.len() as u16, from.text());
+        from.sources.push(id);
+        let label = from.text();
+        Self { id, label }
+    }
+}
+
+/// A source by its number: the table of sources was read before.
+impl Unpack for SourceId {
+    fn unpack(from: &mut Streams) -> Self {
+        let number = from.int() as usize;
+        from.sources[number]
     }
 }
 

@@ -15,12 +15,13 @@ mod list_tables;
 mod natives;
 #[path = "damaged/plan_constants.rs"]
 mod plan_constants;
+#[path = "damaged/sources.rs"]
+mod sources;
 #[path = "../src/table.rs"]
 #[allow(unreachable_pub, dead_code, reason = "the library uses all of it")]
 mod table;
 
 use copy::Copy;
-use std::fs;
 
 const JOIN: &str = "evidence/species_join";
 const CAUTIONS: &str = "evidence/cautions";
@@ -360,20 +361,6 @@ fn a_row_of_the_methods_that_is_renamed_or_taken_out_or_twice_stops_the_build() 
     let copy = Copy::new("method-twice");
     copy.add(METHODS, "dead,,.,.,.,.,.,.,.,.,.,own@invented,own,invented");
     assert!(copy.problem().contains("dead stands twice"));
-}
-
-#[test]
-fn a_source_that_code_cites_stops_the_build_where_it_is_not_listed_or_allows_less() {
-    let copy = Copy::new("cited-in-code");
-    let core = copy.folder.join("calc/core/src");
-    let code = |text: &str| fs::write(core.join("cited.rs"), text).expect("a file of code");
-    code("fn width() {\n    cite(\"NOSUCH\", \"p. 1\")\n}\n");
-    let says = "calc/core/src/cited.rs:2: the source \"NOSUCH\" is not in sources.csv";
-    assert_eq!(copy.problem(), says);
-    code("fn width() {\n    cite(\n        \"HENDEE\", \"p. 1\")\n}\n");
-    copy.replace("evidence/sources", "HENDEE,", "PUBLISHED", "SECONDARY");
-    let says = "calc/core/src/cited.rs:2: HENDEE is cited as PUBLISHED, but sources.csv allows SECONDARY at best";
-    assert_eq!(copy.problem(), says);
 }
 
 /// Places of sources are printed: they are words.

@@ -3,6 +3,7 @@
 use crate::support::{Row, day, rows};
 use calc::terms::cite::{Cite, Grade};
 use calc::terms::place::Hemisphere::{North, South};
+use calc::terms::source::SourceId;
 use calc::timing::closed_months::for_region;
 use calc::timing::{Applied, Restriction, Scope, Topic};
 use chrono::NaiveDate;
@@ -35,7 +36,7 @@ fn restriction(r: &Row) -> Restriction {
         to_md: month_day(&r["to_md"]),
         force: leak(&r["force"]),
         cite: Cite {
-            source: leak(&r["source_id"]),
+            source: SourceId::new(0, leak(&r["source_id"])),
             place: leak(&r["source"]),
             grade: Grade::of_table(&r["grade"])
                 .unwrap_or_else(|| panic!("no grade {}", r["grade"])),
@@ -159,7 +160,7 @@ fn rows_from_memory_are_never_shown_and_every_row_has_an_authority_or_is_our_own
     for r in all {
         assert!(!r.cite.place.is_empty(), "{}", r.jurisdiction);
         assert!(
-            !r.cite.source.is_empty() || r.cite.grade == Grade::Assumption,
+            !r.cite.source.text().is_empty() || r.cite.grade == Grade::Assumption,
             "{}",
             r.jurisdiction
         );

@@ -14,7 +14,8 @@ use crate::timing::closed_months::{self, Scope, Topic};
 use crate::timing::disease::{Disease, DiseaseStatus, disease};
 use crate::timing::{OpenDays, Season};
 use chrono::{Datelike, Days, NaiveDate};
-use core::cell::{OnceCell, RefCell};
+use core::cell::{Cell, OnceCell, RefCell};
+use std::rc::Rc;
 
 /// A better method is looked for so many days ahead: a leap year's.
 const YEAR_DAYS: u64 = 366;
@@ -52,12 +53,14 @@ pub(super) struct Calendar {
     asked: (NaiveDate, NaiveDate),
     /// The days laid out, the closed ones left out, and with them.
     open: [OnceCell<OpenDays>; 2],
-    found: RefCell<Vec<(LookedFor, Option<NaiveDate>)>>,
-    turns: RefCell<Vec<(NaiveDate, Vec<Turn>)>>,
+    /// The day from which a best one was looked for last, and what was found: the closed days left out, and with them.
+    best: [Cell<Last<Option<NaiveDate>>>; 2],
+    /// The day after which turns were looked for last, and what was found.
+    turns: RefCell<Last<Rc<[Turn]>>>,
 }
 
-/// From which day a best one was looked for, and whether closed months were left out.
-type LookedFor = (NaiveDate, bool);
+/// The day that was asked about last, and what was found for it.
+type Last<T> = Option<(NaiveDate, T)>;
 
 /// The first day of a part of the year that comes after another day.
 #[derive(Clone, Copy, Debug)]
@@ -112,7 +115,7 @@ impl Calendar {
                 away(start.checked_add_days(around)),
             ),
             open: Default::default(),
-            found: RefCell::default(),
+            best: Default::default(),
             turns: RefCell::default(),
         }
     }
@@ -193,21 +196,15 @@ impl Calendar {
     /// first best day; where no day is best up to two weeks that end on the day nearest to the best, which is never
     /// named alone.
     pub(super) fn first_best(&self, from: NaiveDate, closed: bool) -> Option<NaiveDate> {
-        let asked = (from, closed);
-        let known = self
-            .found
-            .borrow()
-            .iter()
-            .find(|(known, _)| *known == asked)
-            .copied();
-        known.map_or_else(
-            || {
-                let found = self.look_for_best(from, closed);
-                self.found.borrow_mut().push((asked, found));
-                found
-            },
-            |(_, found)| found,
-        )
+        let last = &self.best[usize::from(closed)];
+        if let Some((known, best)) = last.get()
+            && known == from
+        {
+            return best;
+        }
+        let best = self.look_for_best(from, closed);
+        last.set(Some((from, best)));
+        best
     }
 
     fn look_for_best(&self, from: NaiveDate, closed: bool) -> Option<NaiveDate> {
@@ -256,18 +253,16 @@ impl Calendar {
 
     /// The later days within a year on which the methods apart from the ring may stand in another way: the first day of
     /// each part of the year, in the order of time. They depend on the day by its month and half-months only.
-    pub(super) fn turns(&self, after: NaiveDate) -> Vec<Turn> {
-        let known = self
-            .turns
-            .borrow()
-            .iter()
-            .find(|(day, _)| *day == after)
-            .map(|(_, it)| it.clone());
-        known.unwrap_or_else(|| {
-            let found = self.look_for_turns(after);
-            self.turns.borrow_mut().push((after, found.clone()));
-            found
-        })
+    pub(super) fn turns(&self, after: NaiveDate) -> Rc<[Turn]> {
+        let mut last = self.turns.borrow_mut();
+        if let Some((known, turns)) = last.as_ref()
+            && *known == after
+        {
+            return turns.clone();
+        }
+        let turns: Rc<[Turn]> = self.look_for_turns(after).into();
+        *last = Some((after, turns.clone()));
+        turns
     }
 
     fn look_for_turns(&self, after: NaiveDate) -> Vec<Turn> {

@@ -106,26 +106,27 @@ const STEP: u64 = 4;
 const STEPS: usize = 16;
 
 /// Searches in the order date, distance, measured height, herbicide, clone, diameter.
-/// Each change found was asked: the outcome or the headline is another one.
+/// Each change found was asked: the outcome or the headline is another one. The calendar reaches `change_days` to both
+/// sides of the question's day; it and what is known are those that the answer was made with.
 pub(super) fn search(
     reference: &'static Reference,
     question: &Question,
     local: &Local,
+    (calendar, known): (Calendar, Known),
     answer: &Answer,
 ) -> Vec<Change> {
     let constants = &reference.constants.answer;
-    let days = constants.change_days as u64;
     let asked = Asked {
         reference,
         question,
         local,
         answer,
-        calendar: Calendar::new(reference, question, local, TakenAsMet::default(), days),
-        known: Known::default(),
+        calendar,
+        known,
         height: height::for_reach(&reference.heights(), &question.tree),
     };
     let mut found: Vec<Change> = [
-        date(&asked, days),
+        date(&asked, constants.change_days as u64),
         distance(&asked),
         measured(&asked),
         herbicide(&asked),

@@ -26,13 +26,12 @@ pub(super) fn compose(
     reference: &'static Reference,
     question: &Question,
     local: &Local,
+    (calendar, known): (&Calendar, &Known),
     met: TakenAsMet,
     with: With,
 ) -> Answer {
     let (height, reach) = settle(reference, question);
-    let calendar = Calendar::new(reference, question, local, met, 0);
-    let known = Known::default();
-    let facts = Facts::new(reference, question, local, (&reach, &calendar), met, &known);
+    let facts = Facts::new(reference, question, local, (&reach, calendar), met, known);
     let decision = decide(&facts);
     let mut answer = assemble(&facts, height, &decision);
     if with.sources {
@@ -40,6 +39,7 @@ pub(super) fn compose(
     }
     if with.conditional && decision.outcome == Outcome::CannotTell {
         let (settled, met) = open::settled(question, &decision.open, met);
+        let calendar = Calendar::new(reference, &settled, local, met, 0);
         let names: Vec<&str> = decision.open.iter().map(|open| open.name()).collect();
         answer.conditional = Some(If {
             condition: names.join("+"),
@@ -48,6 +48,7 @@ pub(super) fn compose(
                 reference,
                 &settled,
                 local,
+                (&calendar, &Known::default()),
                 met,
                 With {
                     conditional: false,

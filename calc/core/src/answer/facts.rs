@@ -72,7 +72,7 @@ impl<'a> Facts<'a> {
     /// The rows of the table that speak of a stem's size.
     fn sizes(&self, dbh_in: f64) -> RowsOfSize {
         let mut sizes = self.known.sizes.borrow_mut();
-        if let Some((_, rows)) = sizes.iter().find(|(inches, _)| *inches == dbh_in) {
+        if let Some((_, rows)) = sizes.iter().rev().find(|(inches, _)| *inches == dbh_in) {
             return *rows;
         }
         let base = dbh_in * self.reference.constants.base_over_dbh;
@@ -252,13 +252,10 @@ impl<'a> Facts<'a> {
     }
 }
 
-/// How the nine methods stand.
+/// How the nine methods stand, in the order of `Method::ALL`.
 pub(super) type Levels = [Standing; 9];
 
 /// The level of one method.
 pub(super) fn level(lines: &Levels, method: Method) -> Level {
-    lines
-        .iter()
-        .find(|line| line.method == method)
-        .map_or(Level::RuledOut, |line| line.level)
+    lines[method as usize].level
 }

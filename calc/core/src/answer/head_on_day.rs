@@ -116,7 +116,5 @@ pub(super) const NOTHING: u8 = 2;
 
 /// Whether only a professional, or a licensed applicator, may do it.
 pub(super) fn professional(lines: &Levels, method: Method) -> bool {
-    lines
-        .iter()
-        .any(|line| line.method == method && line.by_professional)
+    lines[method as usize].by_professional
 }

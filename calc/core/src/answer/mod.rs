@@ -21,7 +21,7 @@ pub use changes::{Change, Changed};
 pub use decide::Outcome;
 pub use open::{Conditional, If};
 pub use ring_days::ring_days;
-pub use sources::{Assumed, SourceLine};
+pub use sources::Assumed;
 pub use year_ahead::year_ahead;
 
 use crate::models::at_visit::VisitAnswer;
@@ -42,10 +42,14 @@ use crate::question::Question;
 use crate::reference::Reference;
 use crate::terms::cite::Finding;
 use crate::terms::method::Method;
+use crate::terms::source::SourceLine;
 use crate::terms::species::{Group, LookAlike, Suitability};
 use crate::terms::tighten::Tighten;
 use crate::timing::Verdict;
+use calendar::{Calendar, TakenAsMet};
 use chrono::NaiveDate;
+use compose::{With, compose};
+use facts::Known;
 use serde::Serialize;
 
 /// Answers a question. Given a question that was read, it cannot fail.
@@ -60,10 +64,11 @@ use serde::Serialize;
 /// ```
 #[must_use]
 pub fn answer(reference: &'static Reference, question: &Question, local: &Local) -> Answer {
-    let mut answer = without_changes(reference, question, local);
+    let days = reference.constants.answer.change_days as u64;
+    let (mut answer, kept) = plain(reference, question, local, days, true);
     // While nobody knows of a line, nothing else is worth saying.
     if !answer.reach.line_open() {
-        answer.changes = changes::search(reference, question, local, &answer);
+        answer.changes = changes::search(reference, question, local, kept, &answer);
     }
     answer
 }
@@ -84,41 +89,47 @@ pub fn without_changes(
     question: &Question,
     local: &Local,
 ) -> Answer {
-    plain(reference, question, local, true)
+    plain(reference, question, local, 0, true).0
 }
 
-/// The same without its sources too, which are a quarter of the time: what a list of many trees asks for.
+/// The same without its sources too: what a list of many trees asks for.
 #[must_use]
 pub fn without_sources(
     reference: &'static Reference,
     question: &Question,
     local: &Local,
 ) -> Answer {
-    plain(reference, question, local, false)
+    plain(reference, question, local, 0, false).0
 }
 
+/// An answer without changes, with what a search for them needs again: its days, which reach `around` days to both
+/// sides of the question's day, and what is known of the methods.
 fn plain(
     reference: &'static Reference,
     question: &Question,
     local: &Local,
+    around: u64,
     with_sources: bool,
-) -> Answer {
-    let with = compose::With {
+) -> (Answer, (Calendar, Known)) {
+    let with = With {
         conditional: true,
         sources: with_sources,
     };
-    let ask = |question: &Question| {
-        let met = calendar::TakenAsMet::default();
-        compose::compose(reference, question, local, met, with)
+    let met = TakenAsMet::default();
+    let ask = |question: &Question, around: u64| {
+        let calendar = Calendar::new(reference, question, local, met, around);
+        let known = Known::default();
+        let answer = compose(reference, question, local, (&calendar, &known), met, with);
+        (answer, (calendar, known))
     };
-    let mut answer = ask(question);
+    let (mut answer, kept) = ask(question, around);
     // What a group asks for may turn the answer, and with it what it warns of: nothing that stands without the
     // group is lost.
     if answer.group.is_some() {
         let mut plain = question.clone();
         plain.tree.tighten = Tighten::default();
         plain.group = None;
-        let plain = ask(&plain);
+        let (plain, _) = ask(&plain, 0);
         cautions::join(
             &mut answer.cautions,
             &reference.constants.cautions,
@@ -130,7 +141,7 @@ fn plain(
             answer.sources = sources::sources(reference, &answer);
         }
     }
-    answer
+    (answer, kept)
 }
 
 /// An answer.

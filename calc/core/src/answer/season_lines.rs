@@ -5,8 +5,8 @@ use crate::models::season;
 use crate::models::season::{
     Before, DiseaseLine, RegionDates, Rules, SpringAnswer, TapeSpan, TimingAnswer,
 };
-use crate::terms::cite::Cite;
-use crate::terms::cite::cite;
+use crate::terms::cite::{Cite, cite};
+use crate::terms::source;
 use crate::terms::species::Trait;
 use crate::timing::Basis;
 use crate::timing::closed_months;
@@ -77,13 +77,13 @@ fn timing_because(facts: &Facts<'_>) -> Vec<Cite> {
     }
     let mut because = vec![species.budbreak];
     if facts.local.climate.is_some() {
-        because.push(cite("WORLDCLIM14", "monthly means 1960-1990"));
+        because.push(cite(source::WORLDCLIM14, "monthly means 1960-1990"));
     }
     if facts.question.leafed_out.is_some() {
         because.push(Cite::measured("leaf-out"));
     }
-    because.push(cite("FOWLER", "tanbark"));
-    because.push(cite("DOW2022", "growth dates"));
+    because.push(cite(source::FOWLER, "tanbark"));
+    because.push(cite(source::DOW2022, "growth dates"));
     because.push(Cite::own("timing: offsets and spreads"));
     because
 }

@@ -7,6 +7,7 @@ use crate::reference::Reference;
 use crate::terms::cite::Cite;
 use crate::terms::place::Place;
 use crate::terms::small::sort::sort;
+use crate::terms::source::SourceLine;
 use crate::terms::tree::Herbicide;
 use serde::Serialize;
 
@@ -20,16 +21,6 @@ pub struct Assumed {
     pub value: Option<f64>,
     /// The word used, where it is one.
     pub word: Option<&'static str>,
-}
-
-/// A source that something rests on.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-pub struct SourceLine {
-    /// Its id: a line of the sources page.
-    pub id: &'static str,
-    /// Who and when.
-    pub label: &'static str,
 }
 
 /// What was not given, and what was used. Only fields that some model read.
@@ -89,19 +80,14 @@ pub(super) fn assumed(
     list
 }
 
-/// Every source that the answer rests on, each once.
+/// Every source that the answer rests on, each once, in the order of the ids.
 pub(super) fn sources(reference: &Reference, answer: &Answer) -> Vec<SourceLine> {
-    let mut ids: Vec<&'static str> = Vec::new();
-    // An id stands once in the packed tables, so its place tells most twins apart before anything is sorted.
+    let mut rests_on = vec![false; reference.all_sources().count()];
     let mut take = |cites: &[Cite]| {
         for cite in cites {
-            if !ids.iter().any(|id| id.as_ptr() == cite.source.as_ptr()) {
-                ids.push(cite.source);
-            }
+            rests_on[cite.source.number()] = true;
         }
     };
-    // Rows of the table of methods touch many methods: each is looked at once.
-    let mut rows: Vec<&'static [Cite]> = Vec::new();
     for stem in &answer.stems {
         if let Some(bark) = &stem.bark {
             take(&bark.because);
@@ -118,10 +104,7 @@ pub(super) fn sources(reference: &Reference, answer: &Answer) -> Vec<SourceLine>
     take(&answer.reach.because);
     for line in &answer.methods {
         for reason in &line.reasons {
-            if !rows.iter().any(|row| core::ptr::eq(*row, reason.because)) {
-                rows.push(reason.because);
-                take(reason.because);
-            }
+            take(reason.because);
         }
     }
     if let Some(effort) = &answer.effort {
@@ -157,25 +140,11 @@ pub(super) fn sources(reference: &Reference, answer: &Answer) -> Vec<SourceLine>
     for line in &answer.cautions {
         take(&line.because);
     }
-    // In the order of the ids: their places in the table are compared, and texts only where two share one.
-    let mut placed: Vec<(usize, &'static str, &'static str)> = ids
-        .into_iter()
-        .map(|id| {
-            let place = reference.place_of_source(id);
-            (
-                place.order,
-                id,
-                place.source.map_or("", |source| source.label),
-            )
-        })
+    let all = reference.all_sources().zip(&rests_on);
+    let mut lines: Vec<&SourceLine> = all
+        .filter(|(_, rests_on)| **rests_on)
+        .map(|(line, _)| line)
         .collect();
-    sort(&mut placed, |a, b| a.0 < b.0 || a.0 == b.0 && a.1 < b.1);
-    let mut lines: Vec<SourceLine> = Vec::new();
-    for (_, id, label) in placed {
-        // Parts of one source share its label: it is named once.
-        if lines.iter().all(|line| line.label != label) {
-            lines.push(SourceLine { id, label });
-        }
-    }
-    lines
+    sort(&mut lines, |a, b| a.id.text() < b.id.text());
+    lines.into_iter().copied().collect()
 }

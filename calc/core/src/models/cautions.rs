@@ -8,6 +8,7 @@ use crate::terms::method::{Level, Method};
 use crate::terms::region::{country, lies_in_any};
 use crate::terms::regional::Regional;
 use crate::terms::small::sort::sort;
+use crate::terms::source;
 use crate::terms::words::words;
 use serde::Serialize;
 
@@ -161,7 +162,7 @@ fn line(
         }
         line.law = authority.law;
         if !authority.law.is_empty() {
-            line.because.retain(|cite| cite.source != "practice");
+            line.because.retain(|cite| cite.source != source::PRACTICE);
             line.because.insert(0, authority.cite);
         }
     }

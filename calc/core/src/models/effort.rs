@@ -10,6 +10,7 @@ use crate::models::outlook::Share;
 use crate::terms::cite::cite;
 use crate::terms::cite::{Cite, Grade};
 use crate::terms::method::Method;
+use crate::terms::source;
 use crate::terms::species::Group;
 use crate::terms::tree::Limbs;
 use libm::{erfc, exp, log, sqrt};
@@ -319,15 +320,15 @@ pub fn minutes(
     let work = [slipping, tight];
     let once = ends(constants, work, slip, walk);
     let mut because = vec![
-        cite("CANNON1982", "Table 1"),
-        cite("PEREZ2001", "fixed time"),
+        cite(source::CANNON1982, "Table 1"),
+        cite(source::PEREZ2001, "fixed time"),
         Cite {
-            source: "LOGPEEL2014",
+            source: source::LOGPEEL2014,
             place: "peeling rate",
             grade: Grade::Secondary,
         },
-        cite("HOLLEY2005", "delays, limbs"),
-        cite("BEECH", "dormant shear"),
+        cite(source::HOLLEY2005, "delays, limbs"),
+        cite(source::BEECH, "dormant shear"),
         Cite::own("effort: scoring, scraping, tight bark, walking"),
     ];
     if pace.rate.is_some() {

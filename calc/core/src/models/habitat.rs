@@ -4,6 +4,7 @@ use crate::terms::cite::cite;
 use crate::terms::cite::{Cite, Grade};
 use crate::terms::constants::constants;
 use crate::terms::quantity::{M_PER_FT, inches};
+use crate::terms::source;
 use crate::terms::species::{Durability, Species};
 use serde::Serialize;
 
@@ -205,7 +206,7 @@ pub fn judge(
         guides: of(true).chain(of(false)).collect(),
         guides_here,
         because: vec![
-            cite("A01", "Table 1"),
+            cite(source::A01, "Table 1"),
             Cite::own("half-lives by durability class"),
         ],
     }

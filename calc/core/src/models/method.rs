@@ -104,7 +104,7 @@ fn walk(
     lines
 }
 
-/// The one loop that lowers: every row whose condition holds, in the order of the table.
+/// The one loop that lowers, a line a method in the order of `Method::ALL`: every row whose condition holds, in the order of the table.
 fn lower(
     rules: &'static [MethodRule],
     case: &Case<'_>,
@@ -173,11 +173,11 @@ pub fn headline(
 ) -> Method {
     let wildlife = goal != Goal::Kill && dbh_mm >= constants.cavities_in * MM_PER_IN;
     let ties = if wildlife { TIES_WILDLIFE } else { TIES_ELSE };
-    let rank = |method: Method| ties.iter().position(|tie| *tie == method);
-    lines
-        .iter()
+    // Of those that stand as high, the first of the ties.
+    ties.iter()
+        .map(|method| &lines[*method as usize])
         .filter(|line| line.method != Method::LeaveIt && line.level <= Level::Possible && may(line))
-        .min_by_key(|line| (line.level, rank(line.method)))
+        .min_by_key(|line| line.level)
         .map_or(Method::LeaveIt, |line| line.method)
 }
 

@@ -5,6 +5,7 @@ use crate::terms::cite::cite;
 use crate::terms::quantity::inches;
 use crate::terms::small::find::holds as holds_word;
 use crate::terms::small::sort::sort;
+use crate::terms::source;
 use crate::terms::species::{Group, Species, SproutRow, SproutVigor, Suitability, Trait};
 use crate::terms::words::words;
 use serde::Serialize;
@@ -241,7 +242,7 @@ pub fn judge(
         sprouting: sprouting(species, inches).map(|ends| {
             known(
                 ends,
-                vec![cite("S30", "sprouting after cutting, by diameter")],
+                vec![cite(source::S30, "sprouting after cutting, by diameter")],
             )
         }),
     })
@@ -312,7 +313,7 @@ fn known(ends: (f64, f64), because: Vec<Cite>) -> Ends {
 
 /// What one season of a class's cell rests on.
 fn cell(row: &OutlookRow, season: u8) -> Vec<Cite> {
-    let ours = row.cites.iter().filter(|cite| cite.source == "own");
+    let ours = row.cites.iter().filter(|cite| cite.source == source::OWN);
     if is_own(row.own, season) {
         ours.copied().collect()
     } else {

@@ -4,6 +4,7 @@ use crate::terms::cite::{Cite, cite};
 use crate::terms::constants::constants;
 use crate::terms::quantity::{M_PER_FT, MM_PER_IN};
 use crate::terms::small::sort::sort;
+use crate::terms::source;
 use crate::terms::species::Group;
 use crate::terms::tree::Tree;
 use crate::terms::tree::{Reply, Sign, Target, TargetKind};
@@ -302,10 +303,10 @@ pub fn judge(
         missing,
         targets,
         because: vec![
-            cite("C01", "29 CFR 1910.266(h)(1)(vi)"),
-            cite("C03", "Figs 1-3"),
-            cite("C05", "target rows"),
-            cite("D02", "1910.269(x)"),
+            cite(source::C01, "29 CFR 1910.266(h)(1)(vi)"),
+            cite(source::C03, "Figs 1-3"),
+            cite(source::C05, "target rows"),
+            cite(source::D02, "1910.269(x)"),
             Cite::own("reach: slope, small stems"),
         ],
     }

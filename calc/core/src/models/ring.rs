@@ -1,7 +1,8 @@
 //! How wide the ring of bark must be.
 
-use crate::terms::cite::Cite;
+use crate::terms::cite::{Cite, cite};
 use crate::terms::constants::constants;
+use crate::terms::source;
 use crate::terms::species::{Group, Suitability, Trait};
 use crate::terms::tree::Tree;
 use crate::terms::tree::{Stem, Vigour};
@@ -131,21 +132,19 @@ pub fn width(constants: &RingConstants, tree: &Tree, stem: &Stem, bark_mm: f64) 
     }
     let mut because = vec![
         Cite::practice("a ring of at least 6 in"),
-        crate::terms::cite::cite("NATNOE", "vertical extent"),
-        crate::terms::cite::cite("TPE2016", "span"),
+        cite(source::NATNOE, "vertical extent"),
+        cite(source::TPE2016, "span"),
     ];
     because.push(match better.1 {
-        WidthRule::Least | WidthRule::Most => crate::terms::cite::cite("NATNOE", "vertical extent"),
-        WidthRule::OutlastsCallus => crate::terms::cite::cite("S35", "abstract"),
-        WidthRule::HalfDiameter | WidthRule::WholeDiameter => {
-            crate::terms::cite::cite("KANE2019", "abstract")
-        }
+        WidthRule::Least | WidthRule::Most => cite(source::NATNOE, "vertical extent"),
+        WidthRule::OutlastsCallus => cite(source::S35, "abstract"),
+        WidthRule::HalfDiameter | WidthRule::WholeDiameter => cite(source::KANE2019, "abstract"),
     });
     if better.1 == WidthRule::OutlastsCallus {
         because.push(Cite::own("ring: seasons and factor over closure"));
     }
     if species.ring_minimum_mm.is_some() {
-        because.push(crate::terms::cite::cite("NRCSCA", "coastal zone"));
+        because.push(cite(source::NRCSCA, "coastal zone"));
     }
     because.dedup();
     Some(Ring {

@@ -1,5 +1,6 @@
 //! Where a value comes from: source, place in it, grade. A value without them does not leave `calc`.
 
+use super::source::{self, SourceId};
 use crate::terms::words::words;
 use serde::Serialize;
 
@@ -50,8 +51,13 @@ impl Grade {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
 pub struct Cite {
-    /// Id of the source; a line of the sources table.
-    pub source: &'static str,
+    /// The source; a line of the sources table.
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "&'static str"),
+        ts(type = "string")
+    )]
+    pub source: SourceId,
     /// Where in it: page, table, equation.
     pub place: &'static str,
     /// How well it is known.
@@ -63,7 +69,7 @@ impl Cite {
     #[must_use]
     pub const fn own(place: &'static str) -> Self {
         Self {
-            source: "own",
+            source: source::OWN,
             place,
             grade: Grade::Assumption,
         }
@@ -73,7 +79,7 @@ impl Cite {
     #[must_use]
     pub const fn practice(place: &'static str) -> Self {
         Self {
-            source: "practice",
+            source: source::PRACTICE,
             place,
             grade: Grade::Practice,
         }
@@ -83,7 +89,7 @@ impl Cite {
     #[must_use]
     pub const fn group(place: &'static str) -> Self {
         Self {
-            source: "group",
+            source: source::GROUP,
             place,
             grade: Grade::Practice,
         }
@@ -93,7 +99,7 @@ impl Cite {
     #[must_use]
     pub const fn measured(place: &'static str) -> Self {
         Self {
-            source: "you",
+            source: source::YOU,
             place,
             grade: Grade::Measured,
         }
@@ -102,22 +108,12 @@ impl Cite {
 
 /// A place in a source that was read in its own text.
 #[must_use]
-pub const fn cite(source: &'static str, place: &'static str) -> Cite {
+pub const fn cite(source: SourceId, place: &'static str) -> Cite {
     Cite {
         source,
         place,
         grade: Grade::Published,
     }
-}
-
-/// A source: who and when. The whole entry stands on the sources page.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema, ts_rs::TS))]
-pub struct Source {
-    /// Its id.
-    pub id: &'static str,
-    /// Author or body, year.
-    pub label: &'static str,
 }
 
 /// A value with its range and its reasons. Models return these; nothing else makes a figure.

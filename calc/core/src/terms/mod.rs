@@ -15,6 +15,7 @@ pub mod quantity;
 pub mod region;
 pub mod regional;
 pub mod small;
+pub mod source;
 pub mod species;
 pub mod tighten;
 pub mod tree;

@@ -2,8 +2,9 @@
 //! and the names of trees that are not on the list. It is a file of its own; until it is here, answers say less, and
 //! nothing that is wrong.
 
-use super::cite::{Cite, Source};
+use super::cite::Cite;
 use super::region::{country, lies_in_any};
+use super::source::SourceLine;
 use super::species::{NativeRange, Species, Trait};
 use std::sync::OnceLock;
 
@@ -14,8 +15,8 @@ pub struct Regional {
     pub authorities: &'static [Authority],
     /// Trees that are not on the list.
     pub others: &'static [OtherTree],
-    /// Short labels of the sources of the laws, sorted by id.
-    pub sources: &'static [Source],
+    /// Sources that only this file cites, by number: the first comes after the last of `Reference::sources`.
+    pub sources: &'static [SourceLine],
 }
 
 /// Who decides about a caution in a country.

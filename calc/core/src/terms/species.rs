@@ -1,6 +1,7 @@
 //! A species, with the row of each table that it uses.
 
 use crate::terms::cite::{Cite, Grade};
+use crate::terms::source::SourceId;
 use crate::terms::words::words;
 use serde::Serialize;
 
@@ -318,7 +319,7 @@ pub struct TrialTold {
     /// A sentence.
     pub text: &'static str,
     /// Source.
-    pub source: &'static str,
+    pub source: SourceId,
 }
 
 /// A count of deaths after girdling, as printed.
@@ -338,5 +339,10 @@ pub struct DeathRow {
     /// Percent dead, and what was counted where it is more than that.
     pub dead: &'static str,
     /// Source.
-    pub source: &'static str,
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "&'static str"),
+        ts(type = "string")
+    )]
+    pub source: SourceId,
 }

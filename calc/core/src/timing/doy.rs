@@ -27,7 +27,8 @@ impl Doy {
     /// The day of the year of a date. 29 February gives 59, as 28 February does.
     #[must_use]
     pub fn of(date: NaiveDate) -> Self {
-        Self::from_month_day(date.month(), date.day())
+        let behind = date.leap_year() && date.ordinal() as i32 > BEFORE[2];
+        Self(date.ordinal() as u16 - u16::from(behind))
     }
 
     /// From month (1–12) and day of month. Out of range values are taken to the nearest that exists.

@@ -7,7 +7,8 @@ use super::marks::Marks;
 use super::verdict::{Side, Verdict, YearsInTen, probability};
 use super::{Flag, envelope};
 use crate::terms::place::Hemisphere;
-use chrono::NaiveDate;
+use chrono::{Datelike, NaiveDate};
+use core::cell::OnceCell;
 use serde::Serialize;
 
 /// What the dates of a season rest on.
@@ -87,8 +88,8 @@ pub struct Season<'c> {
     pub(super) c: &'c SeasonConstants,
     pub(super) kind: Knowledge,
     pub(super) flags: Vec<Flag>,
-    /// Where there is a date model.
-    dating: Option<Dating>,
+    /// See [`Self::dating`].
+    dating: OnceCell<Dating>,
 }
 
 /// The days of a date model that are asked for again and again, found once.
@@ -96,8 +97,8 @@ pub struct Season<'c> {
 struct Dating {
     /// Of the ordinary season.
     ordinary: Marks,
-    /// Of the season with knowledge of its own.
-    own: Option<Marks>,
+    /// Of the season with knowledge of its own, and the year in which it began.
+    own: Option<(i32, Marks)>,
     /// Where a season ends, days from the start of its year: an ordinary one before another, an ordinary one before the
     /// one with knowledge of its own, and that one.
     ends: [f64; 3],
@@ -106,10 +107,10 @@ struct Dating {
 }
 
 impl Dating {
-    fn of(ordinary: &Curve, own: Option<&Curve>, c: &SeasonConstants) -> Self {
+    fn of(ordinary: &Curve, own: Option<(i32, &Curve)>, c: &SeasonConstants) -> Self {
         // One season ends half-way between its closing and the next opening.
         let end = |this: &Curve, next: &Curve| (this.closes + next.opens + f64::from(YEAR)) / 2.0;
-        let special = own.unwrap_or(ordinary);
+        let special = own.map_or(ordinary, |(_, curve)| curve);
         let ends = [
             end(ordinary, ordinary),
             end(ordinary, special),
@@ -118,28 +119,47 @@ impl Dating {
         let last = ends[0].max(ends[1]).max(ends[2]);
         Self {
             ordinary: Marks::of(ordinary, c),
-            own: own.map(|curve| Marks::of(curve, c)),
+            own: own.map(|(year, curve)| (year, Marks::of(curve, c))),
             ends,
             back: (last / f64::from(YEAR)) as i32,
+        }
+    }
+
+    /// The year of the season that a day belongs to, and the day counted from the start of that year.
+    fn place(&self, day: NaiveDate) -> (i32, i32) {
+        let own = self.own.map(|(year, _)| year);
+        let mut year = day.year() - self.back;
+        let mut at = absolute(day) - YEAR * year;
+        loop {
+            let end = match own {
+                Some(own) if own == year => self.ends[2],
+                Some(own) if own == year + 1 => self.ends[1],
+                _ => self.ends[0],
+            };
+            if f64::from(at) < end {
+                return (year, at);
+            }
+            year += 1;
+            at -= YEAR;
+        }
+    }
+
+    /// The marks of the season that began in a year.
+    fn marks(&self, year: i32) -> &Marks {
+        match &self.own {
+            Some((own, marks)) if *own == year => marks,
+            _ => &self.ordinary,
         }
     }
 }
 
 impl<'c> Season<'c> {
-    /// Finds the days on which the steps are passed, once for all days.
     pub(super) fn new(c: &'c SeasonConstants, kind: Knowledge, flags: Vec<Flag>) -> Self {
-        let dating = match &kind {
-            Knowledge::Dated { ordinary, own } => {
-                let own = own.as_ref().map(|(_, curve, _)| curve);
-                Some(Dating::of(&ordinary.0, own, c))
-            }
-            _ => None,
-        };
         Self {
             c,
             kind,
             flags,
-            dating,
+            dating: OnceCell::new(),
         }
     }
 }
@@ -179,6 +199,18 @@ impl Season<'_> {
         matches!(self.kind, Knowledge::AnyGrowingMonth { .. })
     }
 
+    /// The days on which the steps are passed, found once, when a day is first asked for; none without a date model.
+    fn dating(&self) -> Option<&Dating> {
+        let Knowledge::Dated { ordinary, own } = &self.kind else {
+            return None;
+        };
+        let find = || {
+            let own = own.as_ref().map(|(year, curve, _)| (*year, curve));
+            Dating::of(&ordinary.0, own, self.c)
+        };
+        Some(self.dating.get_or_init(find))
+    }
+
     /// The curve of the season that began in `year`.
     fn curve(&self, year: i32) -> Option<(&Curve, Basis)> {
         match &self.kind {
@@ -191,37 +223,9 @@ impl Season<'_> {
         }
     }
 
-    /// The year of the season with knowledge of its own.
-    fn special_year(&self) -> Option<i32> {
-        match &self.kind {
-            Knowledge::Dated {
-                own: Some((year, ..)),
-                ..
-            } => Some(*year),
-            _ => None,
-        }
-    }
-
     /// The year of the season that a day belongs to, and the day counted from the start of that year.
     fn of(&self, day: NaiveDate) -> Option<(i32, i32)> {
-        let Dating { ends, back, .. } = self.dating.as_ref()?;
-        let special = self.special_year();
-        let t = absolute(day);
-        let first = (t - 1).div_euclid(YEAR) - back;
-        for year in first.. {
-            let end = if special == Some(year) {
-                ends[2]
-            } else if special == Some(year + 1) {
-                ends[1]
-            } else {
-                ends[0]
-            };
-            let d = t - YEAR * year;
-            if f64::from(d) < end {
-                return Some((year, d));
-            }
-        }
-        None
+        Some(self.dating()?.place(day))
     }
 
     /// The chance that the bark slips on a day, 0–1; None where there is no date model.
@@ -284,24 +288,17 @@ impl Season<'_> {
 
     /// The marks of the season that a day belongs to, and the day counted from the start of the season's year.
     fn marked(&self, day: NaiveDate) -> Option<(&Marks, i32)> {
-        let (year, d) = self.of(day)?;
-        Some((self.marks_of(year)?, d))
-    }
-
-    fn marks_of(&self, year: i32) -> Option<&Marks> {
-        let dating = self.dating.as_ref()?;
-        let own = dating.own.as_ref();
-        Some(
-            own.filter(|_| self.special_year() == Some(year))
-                .unwrap_or(&dating.ordinary),
-        )
+        let dating = self.dating()?;
+        let (year, at) = dating.place(day);
+        Some((dating.marks(year), at))
     }
 
     /// The first day after a closed one on which a ring may be tried, by the dates of a season; none without dates.
     pub(super) fn opens_after(&self, day: NaiveDate) -> Option<NaiveDate> {
-        let (year, ..) = self.of(day)?;
+        let dating = self.dating()?;
+        let (year, _) = dating.place(day);
         (year..=year + 2).find_map(|year| {
-            let from = self.marks_of(year)?.open_from()?;
+            let from = dating.marks(year).open_from()?;
             let opens = nearest_date(f64::from(YEAR * year + from));
             (opens > day).then_some(opens)
         })

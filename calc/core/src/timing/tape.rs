@@ -98,9 +98,9 @@ impl Season<'_> {
         most: usize,
     ) -> Vec<Stretch> {
         let mut found: Vec<Stretch> = Vec::new();
-        for day in self
+        for (day, is_best) in self
             .open_days(from, HORIZON_DAYS)
-            .filter(|&d| !forbidden(d))
+            .filter(|(day, _)| !forbidden(*day))
         {
             let goes_on = found.last().is_some_and(|s| s.to.succ_opt() == Some(day));
             if !goes_on {
@@ -115,7 +115,7 @@ impl Season<'_> {
             }
             if let Some(stretch) = found.last_mut() {
                 stretch.to = day;
-                if self.is_best(day) {
+                if is_best {
                     stretch.best = Some((stretch.best.map_or(day, |b| b.0), day));
                 }
             }
@@ -123,20 +123,22 @@ impl Season<'_> {
         found
     }
 
-    /// The days from `from` on on which a ring may be tried, within so many days; closed months are leapt over.
-    fn open_days(&self, from: NaiveDate, within: u64) -> impl Iterator<Item = NaiveDate> {
+    /// The days from `from` on on which a ring may be tried, within so many days, and whether each is a best one; closed
+    /// months are leapt over.
+    fn open_days(&self, from: NaiveDate, within: u64) -> impl Iterator<Item = (NaiveDate, bool)> {
         let end = from.checked_add_days(Days::new(within));
         let mut next = Some(from);
         core::iter::from_fn(move || {
-            let mut day = next?;
-            while !self.in_stretch(day) {
-                day = self.opens_after(day).or_else(|| day.succ_opt())?;
-                if Some(day) >= end {
-                    break;
+            let mut day = next.filter(|day| Some(*day) < end)?;
+            loop {
+                let bark = self.bark(day);
+                if bark.in_stretch {
+                    next = day.succ_opt();
+                    return Some((day, bark.best));
                 }
+                let later = self.opens_after(day).or_else(|| day.succ_opt());
+                day = later.filter(|day| Some(*day) < end)?;
             }
-            next = day.succ_opt();
-            (Some(day) < end).then_some(day)
         })
     }
 

@@ -9,7 +9,7 @@ use calc::models::trigger::CautionInput;
 use calc::models::trigger::Trigger;
 use calc::terms::cite::Grade;
 use calc::terms::method::Method;
-use calc::terms::regional::Regional;
+use calc::terms::regional::OtherTree;
 use calc::terms::species::Species;
 use serde::Deserialize;
 use std::path::Path;
@@ -54,7 +54,7 @@ pub(crate) fn read(
     root: &Path,
     sources: &Sources,
     species: &[Species],
-    regional: &Regional,
+    others: &[OtherTree],
 ) -> Result<&'static [Caution], Defect> {
     let table = Table::<CautionRow>::read(root, "content/evidence/cautions.csv")?;
     let rows = table.by(|row| row.id.id())?;
@@ -73,8 +73,7 @@ pub(crate) fn read(
             .iter()
             .find(|species| species.cautions.contains(&trigger.id()));
         // A tree that is not on the list may carry a caution too, and then it is decided by that.
-        let other = regional
-            .others
+        let other = others
             .iter()
             .any(|other| other.cautions.contains(&trigger.id()));
         match (row.input, named) {

@@ -30,7 +30,7 @@ use std::sync::OnceLock;
 /// The day of the tables.
 const DATA_VERSION: &str = "2026-11-29";
 
-/// All that is known, from the tables under the repository's root; the code of the core there cites sources too.
+/// All that is known, from the tables under the repository's root.
 ///
 /// # Errors
 /// The first thing that is wrong with a table, with its file and line.
@@ -38,13 +38,14 @@ pub(crate) fn read(root: &Path) -> Result<Reference, Defect> {
     let sources = sources::Sources::read(root)?;
     let listed = species::read(root, &sources)?;
     natives::check(root)?;
-    let regional = regional::read(root, &sources, listed)?;
+    let others = regional::others(root, &sources, listed)?;
     let (outlook, outlook_species) = outlook::read(root, &sources, listed)?;
-    Ok(Reference {
+    let mut reference = Reference {
+        sources: &[],
         species: listed,
         method_rules: methods::rules(root, &sources)?,
         constants: Box::leak(Box::new(constants::read(root, &sources)?)),
-        cautions: cautions::read(root, &sources, listed, &regional)?,
+        cautions: cautions::read(root, &sources, listed, others)?,
         outlook,
         outlook_species,
         cavity_users: habitat::cavity_users(root, &sources)?,
@@ -52,12 +53,14 @@ pub(crate) fn read(root: &Path) -> Result<Reference, Defect> {
         method_minutes: methods::minutes(root, &sources)?,
         restrictions: months::read(root, &sources)?,
         disease_regions: diseases::read(root, &sources)?,
-        names_by_place: regional::names_by_place(root, listed, &regional)?,
+        names_by_place: regional::names_by_place(root, listed, others)?,
         regions: bark_and_height::regions(root)?,
         bark_ranges: bark_and_height::bark_ranges(root, &sources)?,
         height_hazard: bark_and_height::hazard(root, &sources, listed)?,
-        sources: sources.shown(root)?,
         data_version: DATA_VERSION,
-        regional: OnceLock::from(regional),
-    })
+        regional: OnceLock::new(),
+    };
+    reference.sources = sources.lines_from(0);
+    reference.regional = OnceLock::from(regional::read(root, &sources, others)?);
+    Ok(reference)
 }

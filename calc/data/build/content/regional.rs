@@ -6,11 +6,10 @@ use super::sources::Sources;
 use super::species_tables::ByPlaceRow;
 use crate::table::{At, Defect, RowAt, Table};
 use calc::reference::NameByPlace;
-use calc::terms::cite::{Cite, Grade, Source};
+use calc::terms::cite::{Cite, Grade};
 use calc::terms::regional::{Authority, OtherTree, Regional};
 use calc::terms::species::{NativeRange, Species, Trait};
 use serde::Deserialize;
-use std::collections::BTreeMap;
 use std::path::Path;
 use std::sync::OnceLock;
 
@@ -108,26 +107,24 @@ pub(crate) fn authority_rows(root: &Path) -> Result<Table<AuthorityRow>, Defect>
     Table::read(root, "content/evidence/caution_authorities.csv")
 }
 
-/// The whole file.
-pub(crate) fn read(root: &Path, sources: &Sources, listed: &[Species]) -> Result<Regional, Defect> {
+/// The whole file. All that the module itself cites is known by now: what only this file cites gets the numbers after.
+pub(crate) fn read(
+    root: &Path,
+    sources: &Sources,
+    others: &'static [OtherTree],
+) -> Result<Regional, Defect> {
     let rows = authority_rows(root)?;
-    let mut cited: BTreeMap<&'static str, &'static str> = BTreeMap::new();
-    let mut authorities = Vec::new();
-    for row in rows.rows.iter().filter(|row| row.applies == Applies::Yes) {
-        let authority = authority(row, &rows, sources)?;
-        let id = authority.cite.source;
-        if !authority.law.is_empty() {
-            cited.insert(id, keep(sources.label(id).unwrap_or(id)));
-        }
-        authorities.push(authority);
-    }
+    let in_module = sources.lines_from(0).len();
+    let told = rows.rows.iter().filter(|row| row.applies == Applies::Yes);
+    let mut authorities = told
+        .map(|row| authority(row, &rows, sources))
+        .collect::<Result<Vec<_>, _>>()?;
     // The reader goes to the first row of a caution.
     authorities.sort_by_key(|authority: &Authority| authority.caution);
-    let labels = cited.into_iter().map(|(id, label)| Source { id, label });
     Ok(Regional {
+        sources: sources.lines_from(in_module),
         authorities: authorities.leak(),
-        others: others(root, sources, listed)?,
-        sources: labels.collect::<Vec<_>>().leak(),
+        others,
     })
 }
 
@@ -145,7 +142,7 @@ fn authority(
         who: keep(who(row, rows)?),
         law: if read { keep(law) } else { "" },
         cite: Cite {
-            source: keep(id),
+            source: sources.name(id),
             place: if id == "own" { "who decides" } else { "" },
             grade: sources.grade(row.at, id, row.grade)?,
         },
@@ -173,7 +170,8 @@ fn who<'a>(row: &'a RowAt<AuthorityRow>, rows: &'a Table<AuthorityRow>) -> Resul
     }
 }
 
-fn others(
+/// The trees that are not on the list.
+pub(crate) fn others(
     root: &Path,
     sources: &Sources,
     listed: &[Species],
@@ -270,14 +268,14 @@ fn other(
 pub(crate) fn names_by_place(
     root: &Path,
     listed: &[Species],
-    regional: &Regional,
+    others: &[OtherTree],
 ) -> Result<&'static [NameByPlace], Defect> {
     let table = Table::<ByPlaceRow>::read(root, "content/rules/names_by_place.csv")?;
     let mut names = Vec::new();
     for row in &table.rows {
         let name = row.scientific_name.as_str();
         let known = listed.iter().any(|species| species.scientific == name)
-            || regional.others.iter().any(|other| other.scientific == name);
+            || others.iter().any(|other| other.scientific == name);
         if !known {
             return Err(row.at.problem(format!(
                 "{name} is neither on the list nor in other_names.csv"

@@ -2,7 +2,8 @@
 
 use super::cells::{List, cell, keep};
 use crate::table::{At, Defect, Table};
-use calc::terms::cite::{Cite, Grade, Source};
+use calc::terms::cite::{Cite, Grade};
+use calc::terms::source::{self, CITED_IN_CODE, SourceId, SourceLine};
 use serde::Deserialize;
 use std::cell::RefCell;
 use std::collections::{BTreeMap, BTreeSet};
@@ -25,18 +26,24 @@ pub(crate) struct Sources {
     lines: BTreeMap<String, (String, Grade)>,
     /// Ids of one paper that stands under another id too: that other one is used.
     same_as: BTreeMap<String, String>,
-    cited: RefCell<BTreeSet<String>>,
+    /// Those that are cited, each in the place of its number.
+    cited: RefCell<Vec<SourceId>>,
 }
 
 impl Sources {
     pub(crate) fn read(root: &Path) -> Result<Self, Defect> {
         let table = Table::<SourceRow>::read(root, "content/evidence/sources.csv")?;
         let mut lines = BTreeMap::new();
+        let mut labels = BTreeSet::new();
         let mut same_as = BTreeMap::new();
         let rows = table.by(|row| &row.id)?;
         for (id, row) in &rows {
             if row.label.is_empty() || row.label.chars().count() > LABEL {
                 let what = format!("label: a source needs one of at most {LABEL} letters");
+                return Err(row.at.problem(what));
+            }
+            if row.same_as.is_empty() && !labels.insert(&row.label) {
+                let what = format!("label: another source has \"{}\" too", row.label);
                 return Err(row.at.problem(what));
             }
             lines.insert((*id).to_owned(), (row.label.clone(), row.grade_ceiling));
@@ -56,17 +63,31 @@ impl Sources {
             }
         }
         for (id, label, grade) in [
-            ("own", "our own assumption", Grade::Assumption),
-            ("practice", "common practice, no source", Grade::Practice),
-            ("you", "what you told us", Grade::Measured),
+            (source::OWN, "our own assumption", Grade::Assumption),
+            (
+                source::PRACTICE,
+                "common practice, no source",
+                Grade::Practice,
+            ),
+            (source::YOU, "what you told us", Grade::Measured),
+            (source::GROUP, "", Grade::Practice),
         ] {
-            lines.insert(id.to_owned(), (label.to_owned(), grade));
+            lines.insert(id.text().to_owned(), (label.to_owned(), grade));
         }
-        let cited = ["own", "practice", "you"].map(str::to_owned).into();
+        for (id, grade) in CITED_IN_CODE {
+            let id = id.text();
+            let Some((_, ceiling)) = lines.get(id) else {
+                return Err(table.problem(format!("the code cites {id}, which has no line")));
+            };
+            if ceiling > grade {
+                let what = format!("grade_ceiling: the code cites {id} as {grade:?}");
+                return Err(rows[id].at.problem(what));
+            }
+        }
         Ok(Self {
             lines,
             same_as,
-            cited: RefCell::new(cited),
+            cited: RefCell::new(CITED_IN_CODE.iter().map(|(id, _)| *id).collect()),
         })
     }
 
@@ -103,11 +124,16 @@ impl Sources {
         })
     }
 
-    /// The id of a source, which then has a label.
-    pub(crate) fn name(&self, id: &str) -> &'static str {
+    /// A source that is cited: it then has a number and a line of the packed table.
+    pub(crate) fn name(&self, id: &str) -> SourceId {
         let id = self.same_as.get(id).map_or(id, String::as_str);
-        self.cited.borrow_mut().insert(id.to_owned());
-        keep(id)
+        let mut cited = self.cited.borrow_mut();
+        if let Some(known) = cited.iter().find(|known| known.text() == id) {
+            return *known;
+        }
+        let number = u16::try_from(cited.len()).expect("sources are few");
+        cited.push(SourceId::new(number, keep(id)));
+        cited[usize::from(number)]
     }
 
     /// `A01@Table 1;B22@summary`, or ids alone.
@@ -143,50 +169,13 @@ impl Sources {
         self.cite(at, id, place, grade)
     }
 
-    /// The labels of the sources that something cites: a table, or the code of the models. Code says that a value was
-    /// read in the source's own text, which the source has to allow.
-    pub(crate) fn shown(&self, root: &Path) -> Result<&'static [Source], Defect> {
-        for (at, id) in in_code(root, &root.join("calc/core/src")) {
-            let allowed = self.grade(at, &id, Grade::Published)?;
-            if allowed != Grade::Published {
-                let ceiling = format!("{allowed:?}").to_uppercase();
-                return Err(at.problem(format!(
-                    "{id} is cited as PUBLISHED, but sources.csv allows {ceiling} at best"
-                )));
-            }
-            self.name(&id);
-        }
+    /// The lines of the sources that something has cited so far, by number, from one number on.
+    pub(crate) fn lines_from(&self, first: usize) -> &'static [SourceLine] {
         let cited = self.cited.borrow();
-        let shown = self.lines.iter().filter(|(id, _)| cited.contains(*id));
-        Ok(shown
-            .map(|(id, (label, _))| Source {
-                id: keep(id),
-                label: keep(label),
-            })
-            .collect::<Vec<_>>()
-            .leak())
+        let line = |id: &SourceId| SourceLine {
+            id: *id,
+            label: keep(&self.lines[id.text()].0),
+        };
+        cited[first..].iter().map(line).collect::<Vec<_>>().leak()
     }
-}
-
-/// The ids that the models cite themselves, `cite("A01", …)`, and where.
-fn in_code(root: &Path, folder: &Path) -> Vec<(At, String)> {
-    let mut found = Vec::new();
-    for entry in std::fs::read_dir(folder).into_iter().flatten().flatten() {
-        let path = entry.path();
-        if path.is_dir() {
-            found.extend(in_code(root, &path));
-        } else if let Ok(code) = std::fs::read_to_string(&path) {
-            let name = path.strip_prefix(root).unwrap_or(&path);
-            let file = keep(&name.to_string_lossy().replace('\\', "/"));
-            for (at, call) in code.match_indices("cite(") {
-                let rest = code[at + call.len()..].trim_start();
-                let id = rest
-                    .strip_prefix('"')
-                    .and_then(|rest| rest.split('"').next());
-                let line = code[..at].lines().count() as u64;
-                found.extend(id.map(|id| (At::new(file, line), id.to_owned())));
-            }
-        }
-    }
-    found
 }

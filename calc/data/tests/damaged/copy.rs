@@ -4,7 +4,7 @@ use super::content;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-/// A copy of content, and of the code that cites its sources, that goes when the check is done.
+/// A copy of content that goes when the check is done.
 pub(crate) struct Copy {
     pub folder: PathBuf,
 }
@@ -27,7 +27,7 @@ impl Copy {
     pub(crate) fn new(name: &str) -> Self {
         let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
         let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join(name);
-        for part in ["content/evidence", "content/rules", "calc/core/src"] {
+        for part in ["content/evidence", "content/rules"] {
             copy_all(&root.join(part), &folder.join(part));
         }
         Self { folder }

@@ -12,6 +12,7 @@ use calc::models::method::MethodLine;
 use calc::models::reach::ReachOutcome as Reached;
 use calc::terms::cite::Cite;
 use calc::terms::method::Level;
+use calc::terms::source::CANNON1982;
 
 /// The part: nine rows, level, who, reasons.
 pub(super) fn part(cx: &Region<'_>) -> Part {
@@ -48,7 +49,7 @@ fn body(out: &mut Page<'_>, cx: &Region<'_>) {
         out.open_class("p", "soft np");
         m::method_city_cost(&mut |piece| match piece {
             Piece::Text(text) => out.text(text),
-            Piece::Node(_) => source(out, cx, "CANNON1982"),
+            Piece::Node(_) => source(out, cx, CANNON1982),
         });
         out.close();
     }

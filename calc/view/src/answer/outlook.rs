@@ -1,7 +1,7 @@
 //! What share of such stems dies, by season: inside the part of the visits.
 
 use super::frame::{Region, folded_table, lead, open_details, twin};
-use super::sources::{cited, source, with_sources};
+use super::sources::{cited, label, source, with_sources};
 use crate::draw::RangeGrade;
 use crate::draw::range::{ShareBar, SharesLabels, shares};
 use crate::measure;
@@ -132,10 +132,14 @@ fn deaths(out: &mut Page<'_>, cx: &Region<'_>) {
     }
     folded_table(out, "", &m::OUTLOOK_DEATHS, &w::HEAD_DEATHS);
     for row in rows {
-        let known = cx.say.reference.source(row.source);
-        let label = known.map_or(row.source, |source| source.label);
         let printed = [
-            row.dead, row.after, row.n, row.dbh, row.ring, row.season, label,
+            row.dead,
+            row.after,
+            row.n,
+            row.dbh,
+            row.ring,
+            row.season,
+            label(cx, row.source),
         ];
         for cell in printed {
             out.cell(prose(cell));

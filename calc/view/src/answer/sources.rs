@@ -7,24 +7,28 @@ use crate::words::m;
 use crate::words::message::{Parts, Piece};
 use crate::words::prose::prose;
 use calc::terms::cite::{Cite, Grade};
+use calc::terms::source::{self, SourceId};
 
 /// A source by its label, linked to its line of the sources page. Our own assumptions and the like have none.
-pub(super) fn source(out: &mut Page<'_>, cx: &Region<'_>, id: &str) {
-    let known = cx.say.reference.source(id);
-    let own = if id == "group" {
-        cx.say.group_name()
-    } else {
-        id
-    };
-    let label = known.map_or(own, |source| source.label);
-    if known.is_none() || cx.options.sources_base.is_empty() {
+pub(super) fn source(out: &mut Page<'_>, cx: &Region<'_>, id: SourceId) {
+    let label = label(cx, id);
+    if id == source::GROUP || cx.options.sources_base.is_empty() {
         out.text(prose(label));
         return;
     }
     out.open("a");
-    out.attr("href", &cat!(cx.options.sources_base, "#", id));
+    out.attr("href", &cat!(cx.options.sources_base, "#", id.text()));
     out.text(prose(label));
     out.close();
+}
+
+/// What a source is called.
+pub(super) fn label<'a>(cx: &'a Region<'_>, id: SourceId) -> &'a str {
+    if id == source::GROUP {
+        return cx.say.group_name();
+    }
+    let line = cx.say.reference.source(id);
+    line.map_or(id.text(), |line| line.label)
 }
 
 /// A line of sources with grade words for those that have no line of their own. Nothing where there is none.
@@ -32,21 +36,19 @@ pub(super) fn cites(out: &mut Page<'_>, cx: &Region<'_>, list: &[Cite]) {
     let mut seen: Vec<&str> = Vec::new();
     for cite in list {
         let bare = is_bare(cite);
-        let id = if bare {
+        // Parts of one source share its label: it is named once.
+        let label = if bare {
             m::confidence_grade(cite.grade).text()
         } else {
-            cite.source
+            label(cx, cite.source)
         };
-        // Parts of one source share its label: it is named once.
-        let known = cx.say.reference.source(id).filter(|_| !bare);
-        let label = known.map_or(id, |source| source.label);
         if seen.contains(&label) {
             continue;
         }
         out.text(if seen.is_empty() { "" } else { "; " });
         seen.push(label);
         if bare {
-            out.text(id);
+            out.text(label);
         } else {
             source(out, cx, cite.source);
         }
@@ -61,11 +63,16 @@ pub(super) fn cited(out: &mut Page<'_>, cx: &Region<'_>, word: &str, list: &[Cit
 }
 
 /// A soft paragraph whose nodes are sources: `say` is the message.
-pub(super) fn with_sources(out: &mut Page<'_>, cx: &Region<'_>, ids: &[&str], say: fn(Parts<'_>)) {
+pub(super) fn with_sources(
+    out: &mut Page<'_>,
+    cx: &Region<'_>,
+    ids: &[SourceId],
+    say: fn(Parts<'_>),
+) {
     out.open_class("p", "soft");
     say(&mut |piece| match piece {
         Piece::Text(text) => out.text(text),
-        Piece::Node(at) => source(out, cx, ids.get(at).unwrap_or(&"")),
+        Piece::Node(at) => source(out, cx, ids[at]),
     });
     out.close();
 }
@@ -73,7 +80,8 @@ pub(super) fn with_sources(out: &mut Page<'_>, cx: &Region<'_>, ids: &[&str], sa
 /// Whether a cite is worded by its grade: our own assumption, the trade, the asker, or memory, which is
 /// never shown as sourced.
 pub(super) fn is_bare(cite: &Cite) -> bool {
-    cite.grade == Grade::Memory || matches!(cite.source, "own" | "practice" | "you")
+    cite.grade == Grade::Memory
+        || matches!(cite.source, source::OWN | source::PRACTICE | source::YOU)
 }
 
 /// The mark of a grade, the same as in the drawings.

@@ -7,6 +7,7 @@ use crate::page::Page;
 use crate::words::m;
 use crate::words::working::Input;
 use calc::answer::Outcome;
+use calc::terms::source::{GROUP, SourceId};
 
 /// What was told or assumed, a row each; beside the form, each leads to its field.
 fn told_rows(
@@ -85,9 +86,9 @@ fn body(out: &mut Page<'_>, cx: &Region<'_>) {
 
 /// Every source of the answer, folded.
 fn sources(out: &mut Page<'_>, cx: &Region<'_>) {
-    let mut list: Vec<&str> = Vec::new();
+    let mut list: Vec<SourceId> = Vec::new();
     for line in &cx.say.answer.sources {
-        if cx.say.reference.source(line.id).is_some() && !line.id.ends_with("-MEM") {
+        if line.id != GROUP && !line.id.text().ends_with("-MEM") {
             list.push(line.id);
         }
     }

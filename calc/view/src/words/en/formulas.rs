@@ -6,8 +6,9 @@ use crate::measure;
 use crate::words::gap::Date;
 use crate::words::m;
 use calc::models::ring::{Ring, WidthRule};
-use calc::terms::cite::Cite;
+use calc::terms::cite::{Cite, cite};
 use calc::terms::place::Hemisphere;
+use calc::terms::source::AUSDEA1915;
 
 /// A step of the working.
 pub struct WorkingStep {
@@ -273,7 +274,7 @@ impl Say<'_> {
                 measure::minutes(whole.low),
                 measure::minutes(whole.high),
             );
-            let because = [calc::terms::cite::cite("AUSDEA1915", "price of a pass")];
+            let because = [cite(AUSDEA1915, "price of a pass")];
             list.made(how, minutes, &because);
         }
         if let Some(habitat) = &answer.habitat {

@@ -5,6 +5,7 @@ use crate::measure;
 use crate::words::prose::prose;
 use crate::words::{Word, m};
 use calc::models::outlook::{OutlookClass, Share, SizeClass};
+use calc::terms::source::{M01, REQUE2007, S02, SourceId};
 
 /// A share, low to high, with its likely value where there is one: `about 60 in 100 (40 to 80)`.
 pub fn share(share: &Share) -> String {
@@ -84,7 +85,7 @@ pub fn season_name(when: &str) -> String {
 }
 
 /// Their sources.
-pub const OAKS_SOURCES: [&str; 3] = ["S02", "REQUE2007", "M01"];
+pub const OAKS_SOURCES: [SourceId; 3] = [S02, REQUE2007, M01];
 
 /// What the outlook's cell rests on, as the table says it.
 pub fn outlook_basis(class: OutlookClass, size: SizeClass, anchors: &str, own: &str) -> String {

@@ -7,6 +7,7 @@ use crate::words::gap::Date;
 use crate::words::prose::prose;
 use crate::words::{Word, m};
 use calc::models::season::{DiseaseLine, RegionDates};
+use calc::terms::source::{M01, S02, SourceId};
 use calc::timing::closed_months::Topic;
 use calc::timing::disease::DiseaseStatus;
 use calc::timing::{Basis, Site, YearsInTen};
@@ -145,7 +146,7 @@ pub fn give_or_take(opens: f64, closes: f64) -> String {
 }
 
 /// The sources of the two halves of `season-contested`.
-pub const CONTESTED_SOURCES: [&str; 2] = ["S02", "M01"];
+pub const CONTESTED_SOURCES: [SourceId; 2] = [S02, M01];
 
 /// Bracket, long.
 pub fn window(days: &str) -> String {
