@@ -44,7 +44,7 @@ ring-step-peel = Pele la corteza en toda la vuelta. Una tira que quede lo mantie
 ring-step-peel-live = Pele la corteza viva (unos { $live } de cada 100 de la vuelta) y un poco más allá. La muerta no necesita anillo.
 ring-step-scrape = Raspe la capa resbalosa de la madera. Déjela descubierta.
 ring-step-check = Revise la vuelta: ningún puente de corteza, ni en grietas ni pliegues.
-ring-step-others = Haga lo mismo en los otros troncos; deje el { $stem }.
+ring-step-others = Repita en los otros; deje el { $stem }.
 ring-step-leave = Deje el tronco { $stem }: es el que se queda.
 ring-step-all = { $stems ->
     [one] Haga lo mismo en el único tronco.

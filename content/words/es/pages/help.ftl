@@ -3,7 +3,7 @@
 help-title = Preguntar a una persona, avisar de un error
 help-description = Quién puede mirar su árbol, y cómo decirnos qué está mal en este sitio.
 help-lede = Una página no puede mirar su árbol. Estas personas sí.
-help-person = Preguntar a una persona
+help-person = Preguntar a alguien
 help-person-line = **Una línea cerca:** la compañía dueña. En muchos sitios viene gratis.
 help-person-fall = **Podría golpear algo, o tiene un defecto:** un arborista con licencia o certificado, que pueda verlo.
 help-person-name = **¿Es este árbol, tiene que irse?** La oficina de extensión, una sociedad de plantas nativas, un forestal del estado.
