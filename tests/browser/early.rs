@@ -10,8 +10,8 @@ use std::time::Duration;
 const ROOT: &str = "document.querySelector('slipbark-tree-plan').shadowRoot";
 
 /// A copy of the site whose module waits for `letGo()`.
-fn held_back() -> std::path::PathBuf {
-    let folder = copy("early");
+fn held_back(name: &str) -> std::path::PathBuf {
+    let folder = copy(name);
     let assets = std::fs::read_dir(folder.join("assets")).expect("it is built");
     let mut held = 0;
     for file in assets.map(|file| file.expect("a file").path()) {
@@ -42,31 +42,36 @@ async fn let_go(browser: &Browser) -> Outcome {
     browser.until_ready().await
 }
 
+/// Where nothing is typed nothing moves as the module comes.
+async fn nothing_moves(browser: &Browser, address: &str) -> Outcome {
+    for (width, height) in [(390, 844), (1280, 900)] {
+        browser.window(width, height).await?;
+        browser.open(address).await?;
+        browser
+            .run(
+                "window.shift = 0;
+                 new PerformanceObserver((list) => { for (const e of list.getEntries()) shift += e.value; })
+                   .observe({ type: 'layout-shift', buffered: true });",
+            )
+            .await?;
+        let_go(browser).await?;
+        tokio::time::sleep(Duration::from_millis(300)).await;
+        // The foot may say meanwhile that all is saved on this device.
+        let shift = browser.run("return shift;").await?;
+        assert!(
+            shift.as_f64().is_some_and(|sum| sum < 0.002),
+            "at {width}: {shift}"
+        );
+    }
+    Ok(())
+}
+
 #[test]
 #[ignore = "needs Chromium and chromedriver; tests/all runs it"]
 fn what_is_typed_before_the_module_is_there_stays_and_nothing_moves() {
-    let server = Server::of(&held_back(), 0);
+    let server = Server::of(&held_back("early"), 0);
     in_browser(async move |browser| {
-        // Nothing typed: nothing moves as it comes.
-        for (width, height) in [(390, 844), (1280, 900)] {
-            browser.window(width, height).await?;
-            browser.open(&server.address).await?;
-            browser
-                .run(
-                    "window.shift = 0;
-                     new PerformanceObserver((list) => { for (const e of list.getEntries()) shift += e.value; })
-                       .observe({ type: 'layout-shift', buffered: true });",
-                )
-                .await?;
-            let_go(&browser).await?;
-            tokio::time::sleep(Duration::from_millis(300)).await;
-            // The foot may say meanwhile that all is saved on this device.
-            let shift = browser.run("return shift;").await?;
-            assert!(
-                shift.as_f64().is_some_and(|sum| sum < 0.002),
-                "at {width}: {shift}"
-            );
-        }
+        nothing_moves(&browser, &server.address).await?;
         browser.open(&server.address).await?;
         let there = browser
             .run(&format!(
@@ -150,6 +155,46 @@ fn what_is_typed_before_the_module_is_there_stays_and_nothing_moves() {
         assert_eq!(browser.run(&said).await?, true, "it is said");
         let_go(&browser).await?;
         browser.until("the answer", ANSWER).await?;
+        browser.expect_quiet().await
+    });
+}
+
+/// A page for frames has its form too, where its address gives the calculator nothing to begin with.
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn a_frame_has_its_form_before_the_module_unless_its_address_says_what_it_begins_with() {
+    let server = Server::of(&held_back("early-frame"), 0);
+    in_browser(async move |browser| {
+        for language in ["", "es/"] {
+            let address = format!("{}{language}embed/tree-plan/", server.address);
+            nothing_moves(&browser, &address).await?;
+            browser
+                .open(&format!("{address}?id=one&theme=dark"))
+                .await?;
+            browser.type_into("#f-find", "Norway maple").await?;
+            browser
+                .type_into("[name='stems[0].diameter']", "12")
+                .await?;
+            browser.press(".go > button").await?;
+            let said = format!("return {ROOT}.querySelector('.soon').offsetHeight > 0;");
+            assert_eq!(browser.run(&said).await?, true, "the press is said");
+            let_go(&browser).await?;
+            browser.until("the answer", ANSWER).await?;
+
+            browser
+                .open(&format!("{address}?size=14&units=metric"))
+                .await?;
+            let bare = format!("return {ROOT}.childElementCount;");
+            assert_eq!(
+                browser.run(&bare).await?,
+                0,
+                "no form that begins otherwise"
+            );
+            let_go(&browser).await?;
+            let begins =
+                format!("return {ROOT}.querySelector(\"[name='stems[0].diameter']\").value;");
+            assert_eq!(browser.run(&begins).await?, "14");
+        }
         browser.expect_quiet().await
     });
 }

@@ -14,8 +14,13 @@
   for (const name of PASSED) {
     // Opened by itself it is a page of this site: nobody else's contacts stand in it.
     if (name === "config" && !framed) continue;
-    if (asked.has(name)) calculator.setAttribute(name, asked.get(name));
+    if (!asked.has(name)) continue;
+    calculator.setAttribute(name, asked.get(name));
+    // The form that was built into the page is that of an address that gives nothing.
+    if (name !== "theme") calculator.shadowRoot?.replaceChildren();
   }
+  const early = "@@early@@";
+  early();
   const theme = asked.get("theme");
   if (theme === "light" || theme === "dark" || theme === "sun") document.documentElement.dataset.theme = theme;
   if (!framed) return;

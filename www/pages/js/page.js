@@ -183,23 +183,7 @@
   document.addEventListener("slipbark-failure", (event) => { if (event.detail.code !== "config") failed(); });
   window.addEventListener("error", (event) => { if (event.target.localName === "script") failed(); }, true);
 
-  // The form stands before its module. A press on its button is kept until then, and said; without the module it gives
-  // nothing, and what weighs stands under it.
-  const early = () => {
-    const root = document.getElementById("calculator")?.shadowRoot;
-    root?.addEventListener("click", ({ target }) => {
-      const built = root.querySelector("[data-built]");
-      if (!built || !target.closest("button")) return;
-      built.querySelector(".soon").hidden = false;
-      if (!target.closest("[data-act]")) built.dataset.pressed = "";
-    });
-    document.addEventListener("slipbark-failure", () => {
-      const built = root?.querySelector("[data-built]");
-      if (!built) return;
-      built.querySelector(".soon").hidden = true;
-      root.append(document.createElement("slot"));
-    });
-  };
+  const early = "@@early@@";
 
   // A link to a part that is folded opens it.
   document.addEventListener("click", (event) => {

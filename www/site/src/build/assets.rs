@@ -120,8 +120,9 @@ impl Assets {
     }
 }
 
-/// Where a script holds the function that finds out why a file can't be used.
-const CAUSE: &str = "\"@@cause@@\"";
+/// The functions that several scripts hold, each in a file of that name: why a file can't be used; what is pressed before
+/// the module is there. A script has a string literal in its place, `"@@cause@@"`.
+const SHARED: [&str; 2] = ["cause", "early"];
 
 /// Reads a script and puts names in: each of `names` stands in it as a string
 /// literal to be replaced, at least once, so that the source is a script too.
@@ -132,13 +133,19 @@ const CAUSE: &str = "\"@@cause@@\"";
 pub(crate) fn script(path: &Path, names: &[(&str, &str)]) -> Result<String> {
     let mut text = std::fs::read_to_string(path)
         .with_context(|| format!("{} could not be read", path.display()))?;
-    if text.contains(CAUSE) {
-        let cause = path.with_file_name("cause.js");
-        let cause = std::fs::read_to_string(&cause)
-            .with_context(|| format!("{} could not be read", cause.display()))?;
+    for name in SHARED {
+        let mark = format!("\"@@{name}@@\"");
+        if !text.contains(&mark) {
+            continue;
+        }
+        let file = path.with_file_name(name).with_extension("js");
+        let code = std::fs::read_to_string(&file)
+            .with_context(|| format!("{} could not be read", file.display()))?;
         // Its comment stands in front of it there, and would part it from its name here.
-        let code = cause.lines().filter(|line| !line.starts_with("/**"));
-        text = text.replace(CAUSE, &code.collect::<Vec<_>>().join("\n"));
+        let code = code
+            .lines()
+            .skip_while(|line| line.starts_with("/**") || line.starts_with(" *"));
+        text = text.replace(&mark, &code.collect::<Vec<_>>().join("\n"));
     }
     for (mark, made) in [
         ("ATTRIBUTES = {}", interface::attributes()),

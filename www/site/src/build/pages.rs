@@ -149,7 +149,7 @@ impl Site<'_> {
         let mut tree = calc_view::out::Html::default();
         calc_view::draw::tree::stand(&mut tree);
         common.insert("tree", tree.into_string());
-        common.insert("form", self.form(&common["calculator-css"]));
+        common.insert("form", self.form(&common["calculator-css"], true));
         let mut files = Vec::new();
         let mut pictures = Vec::new();
         let common_picture = articles::picture::of_the_site(self.root)?;
@@ -296,8 +296,14 @@ impl Site<'_> {
         common.insert("ahead", calculator.clone());
         common.insert("head", element_script(&common["element-js"]));
         common.insert("policy", FRAME_POLICY.to_owned());
+        let form = self.form(&common["calculator-css"], false);
         for kind in Kind::ALL {
             let name = kind.name();
+            let built = match kind {
+                Kind::TreePlan => form.clone(),
+                _ => String::new(),
+            };
+            common.insert("form", built);
             common.insert("title", escaped(&calc_view::words::calculators::asks(kind)));
             common.insert("tag", format!("slipbark-{name}"));
             files.push(File::named(
@@ -341,9 +347,9 @@ impl Site<'_> {
         common.insert("embed-integrity", digests[0].clone());
     }
 
-    /// The form of the first page as it stands before its module, in the shadow root that the module takes over. Which
-    /// day it is only the reader's browser knows.
-    fn form(&self, css: &str) -> String {
+    /// The form of the first page, and of a frame, as it stands before its module, in the shadow root that the module takes
+    /// over. Which day it is only the reader's browser knows. `keeps`: whether a draft can be kept.
+    fn form(&self, css: &str, keeps: bool) -> String {
         let options = FormOptions {
             group: None,
             lang: self.language,
@@ -356,7 +362,7 @@ impl Site<'_> {
             towns: Some(|_, _| Towns::NotAsked),
             position: true,
             near: |_, _, _| Vec::new(),
-            keeps: true,
+            keeps,
             listed: false,
             built: true,
         };
