@@ -9,7 +9,7 @@
 //! after::AfterWork::of(list, asked, file) what was found at visits: its trees move on
 //! after_sentences                        what was found, told
 //! made::Made::of(list, asked)           its plan, and what limits it
-//! walking::walking(made)                how far its walks and their charge lie apart
+//! how_good::walking(made)               how far its walks and their charge lie apart
 //! made::Made::files(list, asked)         the names of its files
 //! made::Made::file(name)                one of the files of a plan
 //! paper::Sheets                         cover, crew sheets, tags
@@ -22,6 +22,7 @@ pub mod after_sentences;
 pub mod asked;
 pub mod earlier;
 mod geojson;
+pub mod how_good;
 pub mod land;
 pub mod made;
 pub mod paper;
@@ -32,4 +33,3 @@ pub mod said;
 pub mod screen;
 mod standing;
 mod tables;
-pub mod walking;

@@ -12,9 +12,10 @@ use super::{
 use crate::measure::{day_short, day_year, plain};
 use crate::page::Page;
 use crate::plan::asked::Asked;
+use crate::plan::how_good::{gap_percent, walking};
 use crate::plan::made::Made;
 use crate::plan::read::ReadList;
-use crate::plan::walking::walking;
+
 use crate::words::m;
 use calc::terms::day::iso;
 use calc::terms::quantity::{M_PER_FT, Units};
@@ -269,7 +270,7 @@ fn what_if(out: &mut Page<'_>, list: &ReadList, asked: &Asked, beside: &Beside<'
 
 /// How good the plan is, and how to make it again.
 fn good(out: &mut Page<'_>, made: &Made, asked: &Asked, beside: &Beside<'_>) {
-    let gap = fixed(made.planned.plan.gap_percent(), 1);
+    let gap = gap_percent(made);
     let line = m::property_good_line(gap.as_str());
     open_fold(out, "good", &m::PROPERTY_GOOD, &line);
     out.p(m::plan_gap(gap));

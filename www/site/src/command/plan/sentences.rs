@@ -7,13 +7,13 @@ use calc_plan::plan_file::shape::UnitOf;
 use calc_plan::{ComesTo, LooserLimit};
 use calc_view::plan::after_sentences::TAGS;
 use calc_view::plan::asked::{Asked, NotASeason, PlanField};
+use calc_view::plan::how_good::{gap_percent, walking};
 use calc_view::plan::land::under_crowns;
 use calc_view::plan::made::Made;
 use calc_view::plan::paper::counted;
 use calc_view::plan::read::ReadList;
 use calc_view::plan::replant::Replanting;
 use calc_view::plan::screen::hit::{ToAsk, UnitToAsk};
-use calc_view::plan::walking::walking;
 use calc_view::words::phrase::first_of;
 use calc_view::words::prose::bare;
 use calc_view::words::{Word, m};
@@ -83,7 +83,7 @@ pub(super) fn of(
         get_ready: fixed(crew.ready_minutes, 0),
     }));
     if planned.plan.planned() > 0 {
-        lines.push(m::plan_gap(fixed(planned.plan.gap_percent(), 1)));
+        lines.push(m::plan_gap(gap_percent(made)));
         lines.push(walking(made));
     }
     lines.push(m::plan_written(m::PlanWritten {

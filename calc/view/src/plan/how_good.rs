@@ -1,8 +1,18 @@
-//! What the walks of a plan are charged and take, in a sentence: the page and the command line say the same.
+//! How good a plan is, in words: how far it can lie under the best, and what its walks are charged and take. The page and
+//! the command line say the same.
 
 use super::made::Made;
 use crate::measure::plain;
 use crate::words::m;
+use calc::terms::small::decimals::fixed;
+
+/// How far the plan lies under the best at most, per cent: rounded up, since it is a bound, and never none, which no bound in
+/// floats can say.
+#[must_use]
+pub fn gap_percent(made: &Made) -> String {
+    let tenths = (made.planned.plan.gap_percent() * 10.0).ceil();
+    fixed(tenths.max(1.0) / 10.0, 1)
+}
 
 /// How far the charge and the ways lie apart.
 #[must_use]
