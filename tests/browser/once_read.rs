@@ -426,7 +426,7 @@ fn a_new_version_without_room_for_all_pages_comes_with_those_that_were_read() {
     in_browser(async move |browser| {
         let mut server = keep_all_then_serve_the_next(&browser, server).await?;
         // Enough for what every version has, not for all pages twice.
-        leave_room(&browser, &server, 4_500_000).await?;
+        leave_room(&browser, &server, 5_000_000).await?;
         take_the_new_version(&browser, &server.address).await?;
         let wanted = json!([1, [build_of(next)], 1]);
         assert_eq!(builds_kept(&browser).await?, wanted);

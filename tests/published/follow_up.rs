@@ -529,3 +529,32 @@ fn a_palm_or_a_pine_that_was_cut_gets_at_most_one_look_and_a_maple_gets_sprout_v
     assert!(visits("palm") <= 1 && visits("Scots pine") <= 1);
     assert!(visits("Norway maple") > 1);
 }
+
+/// What falls on the day of the ring itself is no visit: the re-check stands for it. Own rule.
+#[test]
+fn no_visit_begins_on_the_day_of_the_ring() {
+    let maple = crate::support::question(&tree("Norway maple", "12"));
+    let constants = &reference().constants.visits;
+    for on in [day(2027, 5, 1), day(2027, 7, 1), day(2027, 9, 1)] {
+        let north = Hemisphere::North;
+        let plan = visits::after(constants, maple.tree.species, north, Method::BarkRing, on);
+        assert!(plan.iter().all(|visit| visit.from > on), "{on}: {plan:?}");
+    }
+}
+
+/// Own rule, visits after cutting in the second season: once where a ring suits the species, else three times.
+#[test]
+fn a_stump_of_a_species_that_a_ring_suits_is_looked_at_once_in_its_second_season() {
+    use chrono::Datelike;
+    let in_2029 = |name: &str| {
+        let asked = crate::support::question(&tree(name, "12"));
+        let constants = &reference().constants.visits;
+        let on = day(2027, 11, 20);
+        let north = Hemisphere::North;
+        let plan = visits::after(constants, asked.tree.species, north, Method::CutStump, on);
+        plan.iter()
+            .filter(|visit| visit.from.year() == 2029)
+            .count()
+    };
+    assert_eq!((in_2029("sweet birch"), in_2029("Norway maple")), (1, 3));
+}

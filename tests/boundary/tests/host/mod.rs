@@ -115,8 +115,22 @@ impl Host {
         self.type_in("#f-day", "12 June 2027");
     }
 
-    pub(crate) fn press(&self) {
+    /// Presses the button: the card stands there, and the rest of its answer once that was painted.
+    pub(crate) fn press_alone(&self) {
         self.click("button[type=submit]");
+    }
+
+    /// Presses the button and has the whole answer at once.
+    pub(crate) fn press(&self) {
+        self.press_alone();
+        if self.has(".answer-region[aria-busy]") {
+            self.ask_for_the_rest();
+        }
+    }
+
+    /// Touches the card before what stands under it was painted: the rest of the answer stands there at once.
+    pub(crate) fn ask_for_the_rest(&self) {
+        self.click(".answer-region .tag");
     }
 
     pub(crate) fn get(&self, name: &str) -> JsValue {

@@ -306,10 +306,8 @@ impl Site<'_> {
             common.insert("form", built);
             common.insert("title", escaped(&calc_view::words::calculators::asks(kind)));
             common.insert("tag", format!("slipbark-{name}"));
-            files.push(File::named(
-                &format!("{home}embed/{name}/index.html"),
-                bare.body(&common)?,
-            ));
+            let path = format!("{home}embed/{name}/index.html");
+            files.push(File::named(&path, bare.body(&common)?));
         }
         Ok(Rendered { files, pictures })
     }

@@ -6,6 +6,7 @@ use calc::terms::quantity::{MM_PER_IN, Units};
 use calc::terms::species::Species;
 use calc_view::page::Page;
 use calc_view::words::gap::other_tree;
+use calc_view::words::prose::english;
 use calc_view::words::{m, phrase};
 use calc_view::{measure, words};
 
@@ -96,7 +97,8 @@ pub(super) fn follows(out: &mut Page<'_>, species: &Species, natives: &Natives, 
         out.text(if at > 0 { "; " } else { " " });
         out.open("a");
         out.attr("href", &format!("{home}sources/#{id}"));
-        out.text(natives.sources.get(id).map_or(id, |it| it.label.as_str()));
+        let label = natives.sources.get(id).map_or(id, |it| it.label.as_str());
+        out.text(english(label));
         out.close();
     }
     out.close();
