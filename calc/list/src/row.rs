@@ -292,7 +292,6 @@ impl Rows {
         }
     }
 
-    /// A cell that holds something.
     /// The state or country of a row: its own, else that of the list.
     fn region(&self, record: &Record) -> Option<Text> {
         let own = self.filled(record, Column::Region);
@@ -301,6 +300,7 @@ impl Rows {
         own.map(Text::from).or(of_list.map(Text))
     }
 
+    /// A cell that holds something.
     fn filled<'a>(&self, record: &'a Record, column: Column) -> Option<(usize, &'a str)> {
         let at = self.reading.at(column)?;
         self.filled_at(record, at).map(|cell| (at, cell))

@@ -3,8 +3,8 @@
 //! Fixed counts and a fixed seed: the same property gives the same plan.
 
 use crate::greedy::{Book, Placed, fill};
+use crate::market::{Market, Prices};
 use crate::mend::mend;
-use crate::price::{Market, Prices};
 use crate::property::{Property, RingDay};
 
 /// Moves, for lists of up to [`FEW`] trees and of more.

@@ -1,7 +1,7 @@
 //! A plan in the making: who is on which day, and what room is left.
 
-use crate::price::Market;
-use crate::property::{PlanTree, Property, RingDay};
+use crate::market::Market;
+use crate::property::{PlanTree, Property, RingDay, likeliest_first};
 
 /// Minutes that may be over by rounding.
 const SLACK: f64 = 1e-9;
@@ -260,12 +260,6 @@ impl<'a> Book<'a> {
         self.take_area(tree, 1.0);
         self.placed[at] = Some(placed);
     }
-}
-
-fn likeliest_first(days: &[RingDay]) -> Vec<RingDay> {
-    let mut days = days.to_vec();
-    days.sort_by(|a, b| b.p.total_cmp(&a.p).then(a.day.cmp(&b.day)));
-    days
 }
 
 /// Days of a tree, the best by `worth` first, the earlier of equals.

@@ -4,13 +4,14 @@ use crate::build::{Builder, Listed, PlanningConstants};
 use crate::canopy::Canopy;
 use crate::judged::ComesTo;
 use crate::list_tree::{ListTree, OpenVisit, Progress};
+use crate::market::Prices;
 use crate::open_visits::give_days;
-use crate::price::Prices;
 use crate::property::{PlanUnit, Property};
 use crate::season::WorkSeason;
 use crate::solve::{Draft, NotPlanned, Plan, PlannedVisit, solve_kept};
 use crate::teams::{OpenTasks, Turn, Walks, crew_days, turns, walked_by_day};
-use crate::walk::{ROUNDS, WalkPace, WalkTo, WalkTold, Walked, corrected, own_points};
+use crate::walk::{WalkPace, WalkTo, WalkTold, Walked, own_points};
+use crate::walk_charge::{ROUNDS, corrected};
 
 /// Where a tree is counted: each stands under one of them.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]

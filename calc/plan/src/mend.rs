@@ -1,7 +1,7 @@
 //! Mends a plan: better days, and one tree out for a better one in.
 
 use crate::greedy::{Book, fill, left_out};
-use crate::price::Market;
+use crate::market::Market;
 use crate::property::RingDay;
 use core::cmp::Ordering;
 use std::collections::BTreeSet;

@@ -1,9 +1,12 @@
 //! What all trees ask of days and units at some prices, each on its own best day: hundreds of passes over thousands of
 //! trees, so that all that trees share is reckoned once a pass.
 
-use crate::price::{NEAR_CHEAPEST, Prices};
-use crate::property::{PlanTree, Property};
+use crate::market::{Prices, cheapest};
+use crate::property::{PlanTree, Property, RingDay, likeliest_first};
 use std::collections::BTreeMap;
+
+/// A visit's minutes are spread over the days within this share of the cheapest.
+const NEAR_CHEAPEST: f64 = 0.03;
 
 /// What is asked of each day and unit at some prices, when every tree takes its own best day; and the bound.
 pub(crate) struct Asked {
@@ -71,7 +74,7 @@ impl Offer {
 struct Group {
     profile: usize,
     /// Their days and probabilities, the likeliest first.
-    days: Vec<(usize, f64)>,
+    days: Vec<RingDay>,
     trees: Vec<Asker>,
     /// Whether tight bark costs each of them more: else no day is left out.
     is_plain: bool,
@@ -119,12 +122,9 @@ impl<'a> Oracle<'a> {
             }
             let kind = (tree.class, tree.profile);
             let group = *of_kind.entry(kind).or_insert_with(|| {
-                let days = property.classes[tree.class].iter();
-                let mut days: Vec<(usize, f64)> = days.map(|it| (it.day, it.p)).collect();
-                days.sort_by(|a, b| b.1.total_cmp(&a.1).then(a.0.cmp(&b.0)));
                 groups.push(Group {
                     profile: tree.profile,
-                    days,
+                    days: likeliest_first(&property.classes[tree.class]),
                     trees: Vec::new(),
                     is_plain: true,
                 });
@@ -201,7 +201,7 @@ impl<'a> Oracle<'a> {
         let mut offers: Vec<Offer> = Vec::new();
         for group in &self.groups {
             offers.clear();
-            for (day, p) in &group.days {
+            for RingDay { day, p } in &group.days {
                 let offer = offer(group.profile, *day, *p);
                 if !(group.is_plain && offers.iter().any(|it| it.is_no_dearer(&offer))) {
                     offers.push(offer);
@@ -261,9 +261,4 @@ impl<'a> Oracle<'a> {
             }
         }
     }
-}
-
-/// The least of some prices; none cost nothing.
-pub(crate) fn cheapest(prices: &[f64]) -> f64 {
-    prices.iter().copied().reduce(f64::min).unwrap_or(0.0)
 }

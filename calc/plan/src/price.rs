@@ -1,66 +1,8 @@
 //! What a minute of each work day is worth, and a square metre of each unit; and the bound that they prove.
 
-use crate::oracle::{Asked, Oracle, cheapest};
-use crate::property::{PlanTree, Property};
-
-/// Prices, none under 0. A price of 0 says that there is enough.
-#[derive(Clone, Debug, Default, PartialEq)]
-pub struct Prices {
-    /// Value a person-minute, by work day.
-    pub minute: Vec<f64>,
-    /// Value a square metre of basal area, by unit; 0 where nothing limits it.
-    pub area: Vec<f64>,
-    /// Value a square metre of crown, by unit; 0 where no floor of canopy limits it.
-    pub crown: Vec<f64>,
-}
-
-impl Prices {
-    /// No price at all.
-    fn none(property: &Property) -> Self {
-        Self {
-            minute: vec![0.0; property.days.len()],
-            area: vec![0.0; property.units.len()],
-            crown: vec![0.0; property.units.len()],
-        }
-    }
-
-    /// What is left of them: a share of those of minutes, and one of those of area and crowns.
-    pub(crate) fn times(&self, of_minutes: f64, of_area: f64) -> Self {
-        let times = |prices: &[f64], share: f64| prices.iter().map(|it| it * share).collect();
-        Self {
-            minute: times(&self.minute, of_minutes),
-            area: times(&self.area, of_area),
-            crown: times(&self.crown, of_area),
-        }
-    }
-
-    /// Each row that there is something of: its price, what is kept of it beside, what is asked for of it and how much
-    /// there is.
-    fn each_row(
-        &mut self,
-        beside: &mut Self,
-        asked: &Asked,
-        property: &Property,
-        mut row: impl FnMut(&mut f64, &mut f64, f64, f64),
-    ) {
-        for (at, day) in property.days.iter().enumerate() {
-            if day.minutes > 0.0 {
-                let (price, beside) = (&mut self.minute[at], &mut beside.minute[at]);
-                row(price, beside, asked.minutes[at], day.minutes);
-            }
-        }
-        for (at, unit) in property.units.iter().enumerate() {
-            if let Some(there) = unit.limit_m2.filter(|there| *there > 0.0) {
-                let (price, beside) = (&mut self.area[at], &mut beside.area[at]);
-                row(price, beside, asked.area[at], there);
-            }
-            if let Some(there) = unit.crown_limit_m2.filter(|there| *there > 0.0) {
-                let (price, beside) = (&mut self.crown[at], &mut beside.crown[at]);
-                row(price, beside, asked.crown[at], there);
-            }
-        }
-    }
-}
+use crate::market::{Market, Prices};
+use crate::oracle::{Asked, Oracle};
+use crate::property::Property;
 
 /// Prices with the bound that they prove.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -99,62 +41,6 @@ const BALANCE_MOST: f64 = 0.3;
 const BALANCE_HALF: f64 = 60.0;
 /// A price of none that has to rise begins at this share of what it were if all days were worth alike.
 const BALANCE_FROM: f64 = 0.01;
-/// A visit's minutes are spread over the days within this share of the cheapest.
-pub(crate) const NEAR_CHEAPEST: f64 = 0.03;
-
-/// Prices at work: what a visit costs is the cheapest day of its window.
-pub(crate) struct Market<'a> {
-    pub(crate) property: &'a Property,
-    pub(crate) prices: &'a Prices,
-    /// By profile and work day: price of a minute at the first look, and summed over the visits for sprouts.
-    visits: Vec<Vec<[f64; 2]>>,
-}
-
-impl<'a> Market<'a> {
-    pub(crate) fn new(property: &'a Property, prices: &'a Prices) -> Self {
-        let visits = property.profiles.iter().map(|profile| {
-            let of_day = profile.after.iter().map(|visits| {
-                let mut price = [0.0; 2];
-                for visit in visits {
-                    price[usize::from(!visit.first_look)] +=
-                        cheapest(&prices.minute[visit.from..visit.to]);
-                }
-                price
-            });
-            of_day.collect()
-        });
-        Self {
-            property,
-            prices,
-            visits: visits.collect(),
-        }
-    }
-
-    /// What a tree is worth on a day beyond what its minutes, visits and area cost.
-    pub(crate) fn reduced(&self, tree: &PlanTree, day: usize, p: f64) -> f64 {
-        let visits = self.visits[tree.profile].get(day).map_or(0.0, |price| {
-            tree.visits[0] * price[0] + tree.visits[1] * price[1]
-        });
-        tree.value * p
-            - tree.minutes(p) * self.prices.minute[day]
-            - visits
-            - tree.basal_m2 * self.prices.area[tree.unit]
-            - tree.crown_m2 * self.prices.crown[tree.unit]
-    }
-
-    /// The day on which a tree is worth most, and how much; the earliest of equals. A tree whose day was chosen has it,
-    /// whatever it costs.
-    pub(crate) fn best(&self, tree: &PlanTree) -> Option<(usize, f64, f64)> {
-        let mut best: Option<(usize, f64, f64)> = None;
-        for choice in self.property.choices(tree) {
-            let worth = self.reduced(tree, choice.day, choice.p);
-            if best.is_none_or(|(_, _, most)| worth > most) {
-                best = Some((choice.day, choice.p, worth));
-            }
-        }
-        best.filter(|(_, _, worth)| *worth > 0.0 || tree.pinned.is_some())
-    }
-}
 
 /// Finds prices: first by subgradient steps (Polyak's length, with the last direction in it), each row by its own capacity;
 /// then each price rises and falls by itself with what is asked for of its row, over the last passes together: where many
@@ -243,7 +129,8 @@ impl Search<'_> {
             // How far each row is asked for beyond what there is, as a share of it; a row that costs nothing and has
             // enough stays out.
             let mut length = 0.0;
-            now.each_row(
+            each_row(
+                &mut now,
                 &mut direction,
                 &asked,
                 property,
@@ -259,7 +146,8 @@ impl Search<'_> {
                 return false;
             }
             let step = STEP * (asked.bound - (1.0 - aim) * best.bound) / length;
-            now.each_row(
+            each_row(
+                &mut now,
                 &mut direction,
                 &asked,
                 property,
@@ -287,14 +175,47 @@ impl Search<'_> {
             });
             let late = pass as f64 / BALANCE_HALF;
             let most = BALANCE_MOST / (1.0 + late * late);
-            now.each_row(usual, &asked, property, |price, usual, asked, there| {
-                *usual = BALANCE_MEMORY * *usual + (1.0 - BALANCE_MEMORY) * asked;
-                let over = *usual / there - 1.0;
-                if over > 0.0 {
-                    *price = price.max(BALANCE_FROM * value / there);
-                }
-                *price *= 1.0 + (BALANCE_RISE * over).clamp(-most, most);
-            });
+            each_row(
+                &mut now,
+                usual,
+                &asked,
+                property,
+                |price, usual, asked, there| {
+                    *usual = BALANCE_MEMORY * *usual + (1.0 - BALANCE_MEMORY) * asked;
+                    let over = *usual / there - 1.0;
+                    if over > 0.0 {
+                        *price = price.max(BALANCE_FROM * value / there);
+                    }
+                    *price *= 1.0 + (BALANCE_RISE * over).clamp(-most, most);
+                },
+            );
+        }
+    }
+}
+
+/// Each row that there is something of: its price, what is kept of it beside, what is asked for of it and how much
+/// there is.
+fn each_row(
+    prices: &mut Prices,
+    beside: &mut Prices,
+    asked: &Asked,
+    property: &Property,
+    mut row: impl FnMut(&mut f64, &mut f64, f64, f64),
+) {
+    for (at, day) in property.days.iter().enumerate() {
+        if day.minutes > 0.0 {
+            let (price, beside) = (&mut prices.minute[at], &mut beside.minute[at]);
+            row(price, beside, asked.minutes[at], day.minutes);
+        }
+    }
+    for (at, unit) in property.units.iter().enumerate() {
+        if let Some(there) = unit.limit_m2.filter(|there| *there > 0.0) {
+            let (price, beside) = (&mut prices.area[at], &mut beside.area[at]);
+            row(price, beside, asked.area[at], there);
+        }
+        if let Some(there) = unit.crown_limit_m2.filter(|there| *there > 0.0) {
+            let (price, beside) = (&mut prices.crown[at], &mut beside.crown[at]);
+            row(price, beside, asked.crown[at], there);
         }
     }
 }

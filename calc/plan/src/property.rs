@@ -91,6 +91,13 @@ pub struct RingDay {
     pub p: f64,
 }
 
+/// Days of a class, the likeliest first, the earlier of equals.
+pub(crate) fn likeliest_first(days: &[RingDay]) -> Vec<RingDay> {
+    let mut days = days.to_vec();
+    days.sort_by(|a, b| b.p.total_cmp(&a.p).then(a.day.cmp(&b.day)));
+    days
+}
+
 /// Person-minutes that going to a unit is charged, where the crew is in no other place of it on the day: they choose
 /// between days, and are no minutes of the plan.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]

@@ -3,8 +3,9 @@
 use crate::anneal::anneal;
 use crate::greedy::{Book, fill, greedy};
 use crate::kept::EarlierDays;
+use crate::market::{Market, Prices};
 use crate::mend::{mend, swap_in};
-use crate::price::{Market, Priced, Prices, prices, prices_from};
+use crate::price::{Priced, prices, prices_from};
 use crate::property::Property;
 
 /// A visit that costs minutes.
