@@ -42,6 +42,19 @@ async fn let_go(browser: &Browser) -> Outcome {
     browser.until_ready().await
 }
 
+/// A press before the module is there is said, and answered once it is.
+async fn a_press_is_kept(browser: &Browser) -> Outcome {
+    browser.type_into("#f-find", "Norway maple").await?;
+    browser
+        .type_into("[name='stems[0].diameter']", "12")
+        .await?;
+    browser.press(".go > button").await?;
+    let said = format!("return {ROOT}.querySelector('.soon').offsetHeight > 0;");
+    assert_eq!(browser.run(&said).await?, true, "it is said");
+    let_go(browser).await?;
+    browser.until("the answer", ANSWER).await
+}
+
 /// Where nothing is typed nothing moves as the module comes.
 async fn nothing_moves(browser: &Browser, address: &str) -> Outcome {
     for (width, height) in [(390, 844), (1280, 900)] {
@@ -146,15 +159,7 @@ fn what_is_typed_before_the_module_is_there_stays_and_nothing_moves() {
 
         // A press is kept too, and said.
         browser.open(&server.address).await?;
-        browser.type_into("#f-find", "Norway maple").await?;
-        browser
-            .type_into("[name='stems[0].diameter']", "12")
-            .await?;
-        browser.press(".go > button").await?;
-        let said = format!("return {ROOT}.querySelector('.soon').offsetHeight > 0;");
-        assert_eq!(browser.run(&said).await?, true, "it is said");
-        let_go(&browser).await?;
-        browser.until("the answer", ANSWER).await?;
+        a_press_is_kept(&browser).await?;
         browser.expect_quiet().await
     });
 }
@@ -171,15 +176,7 @@ fn a_frame_has_its_form_before_the_module_unless_its_address_says_what_it_begins
             browser
                 .open(&format!("{address}?id=one&theme=dark"))
                 .await?;
-            browser.type_into("#f-find", "Norway maple").await?;
-            browser
-                .type_into("[name='stems[0].diameter']", "12")
-                .await?;
-            browser.press(".go > button").await?;
-            let said = format!("return {ROOT}.querySelector('.soon').offsetHeight > 0;");
-            assert_eq!(browser.run(&said).await?, true, "the press is said");
-            let_go(&browser).await?;
-            browser.until("the answer", ANSWER).await?;
+            a_press_is_kept(&browser).await?;
 
             browser
                 .open(&format!("{address}?size=14&units=metric"))

@@ -132,9 +132,7 @@ impl Calculator {
         self.below.take();
         let (answer, days) = self.answer_in_place(&mut question);
         draw_answer(self, &question, &answer, &days);
-        self.say_answer(&question, &answer);
-        self.state.borrow_mut().last = Some((question, answer, OnceCell::new()));
-        self.try_on(Tried::new(typed, days));
+        self.is_shown(question, answer, typed, days);
         if tell {
             self.told_result(typed);
         }
@@ -143,8 +141,7 @@ impl Calculator {
     /// Shows the card, and what stands under it once that was painted.
     fn show_card(&self, mut question: Question, typed: &Typed) {
         let (answer, days) = self.answer_in_place(&mut question);
-        let open = |(key, fold): (String, Element)| (key, fold.has_attribute("open"));
-        let before = folds(&self.region).into_iter().map(open).collect();
+        let before = folded(&self.region);
         let mut out = DomOut::new(&self.document);
         self.with_options(&question, &answer, &days, |options| {
             answer::first_screen(
@@ -156,9 +153,7 @@ impl Calculator {
             );
         });
         out.into(&self.region);
-        self.say_answer(&question, &answer);
-        self.state.borrow_mut().last = Some((question, answer, OnceCell::new()));
-        self.try_on(Tried::new(typed, days));
+        self.is_shown(question, answer, typed, days);
         self.below.replace(Some(Below { folds: before }));
         let me = self.me.clone();
         dom::after_paint(move || {
@@ -185,11 +180,7 @@ impl Calculator {
         });
         out.behind(&region);
         let _ = region.remove_attribute("aria-busy");
-        for (key, fold) in folds(&self.region) {
-            if let Some((_, open)) = below.folds.iter().find(|(other, _)| *other == key) {
-                let _ = fold.toggle_attribute_with_force("open", *open);
-            }
-        }
+        fold_again(&self.region, &below.folds);
         let typed = self.typed_of_answer();
         self.told_result(&typed);
     }
@@ -200,6 +191,13 @@ impl Calculator {
             group.settings.apply(question);
         }
         self.answer_of(question, &fetched::local(question))
+    }
+
+    /// An answer stands in the page: what stands beside it, and what the marks begin with.
+    fn is_shown(&self, question: Question, answer: Answer, typed: &Typed, days: Vec<Span>) {
+        self.say_answer(&question, &answer);
+        self.state.borrow_mut().last = Some((question, answer, OnceCell::new()));
+        self.try_on(Tried::new(typed, days));
     }
 
     /// What stands beside an answer: the line that the form folds under, the way to the card, what is said.
@@ -414,21 +412,32 @@ impl Calculator {
 
 /// Draws an answer.
 fn draw_answer(calculator: &Calculator, question: &Question, answer: &Answer, days: &[Span]) {
-    let before = folds(&calculator.region);
+    let before = folded(&calculator.region);
     let focused = focused(calculator);
     let mut out = DomOut::new(&calculator.document);
     calculator.write_answer(&mut out, question, answer, days);
     out.into(&calculator.region);
-    for (key, fold) in folds(&calculator.region) {
-        if let Some((_, old)) = before.iter().find(|(other, _)| *other == key) {
-            let _ = fold.toggle_attribute_with_force("open", old.has_attribute("open"));
-        }
-    }
+    fold_again(&calculator.region, &before);
     if let Some(at) = focused
         && calculator.root.active_element().is_none()
         && let Some(control) = controls(&calculator.region).get(at)
     {
         dom::focus(control);
+    }
+}
+
+/// What folds, and whether it is open.
+fn folded(region: &Element) -> Vec<(String, bool)> {
+    let open = |(key, fold): (String, Element)| (key, fold.has_attribute("open"));
+    folds(region).into_iter().map(open).collect()
+}
+
+/// Opens and folds what was so before.
+fn fold_again(region: &Element, before: &[(String, bool)]) {
+    for (key, fold) in folds(region) {
+        if let Some((_, open)) = before.iter().find(|(other, _)| *other == key) {
+            let _ = fold.toggle_attribute_with_force("open", *open);
+        }
     }
 }
 
