@@ -321,12 +321,16 @@ impl Rows {
         kind: WordKind,
     ) -> Option<(usize, &'a str)> {
         let at = self.reading.at(column)?;
+        self.worded_at(record, at, kind).map(|cell| (at, cell))
+    }
+
+    fn worded_at<'a>(&self, record: &'a Record, at: usize, kind: WordKind) -> Option<&'a str> {
         let cell = crate::cell::unguarded(record.cell(at).trim());
         let word = !self.reading.none_is_nothing && self.words.means(kind, cell).is_some();
         if word && !self.reading.missing.contains(&fold(cell)) {
-            return Some((at, cell));
+            return Some(cell);
         }
-        self.filled_at(record, at).map(|cell| (at, cell))
+        self.filled_at(record, at)
     }
 
     /// What is no question and needs no reader.

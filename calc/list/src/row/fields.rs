@@ -222,10 +222,6 @@ impl Rows {
                 }
             }
         }
-        if said && typed.none_in_reach {
-            // Both stand in one cell: the reader asks which holds only of what lies near. Nothing is cleared here.
-            typed.none_in_reach = false;
-        }
         if let Some((at, cell)) = self.worded(record, Column::LineWithinReach, WordKind::Line) {
             match self
                 .words
@@ -242,16 +238,26 @@ impl Rows {
                 None => told.add(at, Severity::Fix, RowFault::NotYesNo),
             }
         }
-        // A wire there is a line; no wire in the growing space clears nothing.
-        if let Some((at, cell)) = self.filled(record, Column::Wires) {
-            let wire = self.words.means(WordKind::Target, cell) == Some("line");
-            match self.words.yes(cell) {
-                _ if wire => typed.line_within_reach = Some(Text::from("yes")),
-                Some(true) => typed.line_within_reach = Some(Text::from("yes")),
-                Some(false) => {}
-                None if self.words.means(WordKind::Target, cell).is_some() => {}
-                None => told.add(at, Severity::Check, RowFault::NotYesNo),
+        let alone = !said;
+        for (at, column) in self.reading.columns.iter().enumerate() {
+            if column.is == Column::Wires
+                && let Some(cell) = self.worded_at(record, at, WordKind::Line)
+                && let Some(kind) = self.wires(at, cell, typed, told)
+            {
+                // Something else stands in the way there, who knows how far off.
+                tag.says_targets = true;
+                if alone {
+                    said = true;
+                    typed.targets.push(TargetTyped {
+                        kind: Some(Text::from(kind)),
+                        ..TargetTyped::default()
+                    });
+                }
             }
+        }
+        if said && typed.none_in_reach {
+            // Both stand in one row: the reader asks which holds only of what lies near. Nothing is cleared here.
+            typed.none_in_reach = false;
         }
         let line = typed.line_within_reach.as_ref();
         tag.says_targets |= line.is_some_and(|line| line.0 != "no");
@@ -264,6 +270,38 @@ impl Rows {
                 None => told.add(at, Severity::Fix, RowFault::LeanUnknown),
             }
         }
+    }
+
+    /// What a column of wires says: a wire there is a line; no wire in the growing space clears nothing; a word that nobody
+    /// can read may well name a wire. What comes back is a target of another kind.
+    fn wires(
+        &self,
+        at: usize,
+        cell: &str,
+        typed: &mut Typed,
+        told: &mut Told<'_>,
+    ) -> Option<&'static str> {
+        let line = self
+            .words
+            .yes(cell)
+            .map(|yes| if yes { "yes" } else { "no" })
+            .or_else(|| self.words.means(WordKind::Line, cell))
+            .or_else(|| self.words.means(WordKind::YesNo, cell));
+        let says = line.or_else(|| self.target(cell).map(|(kind, _)| kind));
+        match says {
+            Some("yes" | "line") => typed.line_within_reach = Some(Text::from("yes")),
+            Some("no" | "none") => {}
+            Some("unknown" | "cant_tell") | None => {
+                if says.is_none() {
+                    told.add(at, Severity::Check, RowFault::NotYesNo);
+                }
+                if typed.line_within_reach.is_none() {
+                    typed.line_within_reach = Some(Text::from("cant_tell"));
+                }
+            }
+            other => return other,
+        }
+        None
     }
 
     /// Whether a further column of targets says anything but that nothing is there.
@@ -416,6 +454,18 @@ mod tests {
             says(file),
             [false, true, true, true, true, false, true],
             "no line near says nothing of a path"
+        );
+    }
+
+    #[test]
+    fn a_row_that_may_name_a_wire_keeps_its_tree_out_of_what_is_said_of_its_part() {
+        let file = "Tag,Species,DBH (in),Utilities,Overhead wires\n\
+            1,Norway maple,9,,\n2,Norway maple,9,,yes\n3,Norway maple,9,,overhead\n\
+            4,Norway maple,9,,hv line 30 ft\n5,Norway maple,9,,zigzag\n6,Norway maple,9,,unknown\n\
+            7,Norway maple,9,sidewalk,\n8,Norway maple,9,no,no\n9,Norway maple,9,,underground\n";
+        assert_eq!(
+            says(file),
+            [false, true, true, true, true, true, true, false, false]
         );
     }
 
