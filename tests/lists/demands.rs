@@ -36,6 +36,21 @@ fn a_diameter_that_is_a_girth_is_asked() {
 }
 
 #[test]
+fn a_column_that_may_tell_what_a_tree_could_hit_is_asked() {
+    holds("target_asked");
+    decided(
+        "target_asked",
+        "target_asked_decided",
+        r#"{"Anything near?":{"is":"target"}}"#,
+    );
+    decided(
+        "target_asked",
+        "target_asked_left",
+        r#"{"Anything near?":{"is":"keep"}}"#,
+    );
+}
+
+#[test]
 fn another_column_proves_the_unit() {
     holds("proved_by_area");
     metric("proved_by_girth");

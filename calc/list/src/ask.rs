@@ -86,6 +86,11 @@ pub enum ListQuestion {
         /// A cell.
         example: String,
     },
+    /// No column is known to tell what a tree could hit, and this one has words for it.
+    Target {
+        /// Which, most frequent first.
+        values: Vec<(String, usize)>,
+    },
     /// The header was cut off, and its unit may have been.
     UnitLost {
         /// What a neighbour has.
@@ -110,6 +115,7 @@ impl ListQuestion {
             Self::NoHeader { .. } => "no_header",
             Self::DayOrder { .. } => "day_order",
             Self::PointOrder { .. } => "point_order",
+            Self::Target { .. } => "target",
             Self::UnitLost { .. } => "unit_lost",
         }
     }
@@ -192,6 +198,10 @@ pub fn filled_in(decided: &Decisions, asks: &[Ask]) -> Decisions {
             }),
             ListQuestion::Metres { .. } => column(ColumnDecision {
                 unit: unit(LengthUnit::Metre),
+                ..ColumnDecision::default()
+            }),
+            ListQuestion::Target { .. } => column(ColumnDecision {
+                is: Some("target".into()),
                 ..ColumnDecision::default()
             }),
             ListQuestion::UnitLost { proposal } => column(ColumnDecision {

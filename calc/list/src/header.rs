@@ -1,6 +1,6 @@
 //! What a header says: its column, a unit in it, a year, a number behind it.
 
-use calc_data::list::{Column, ListTables, header_key};
+use calc_data::list::{Column, ListTables, fold, header_key};
 
 /// A unit of length that a header or a column of units says.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -217,7 +217,31 @@ pub fn read(tables: &'static ListTables, header: &str) -> Header {
         }
     }
     cut_off(tables, &key, trimmed, &mut read);
+    if read.column.is_none() && names_wires(trimmed) {
+        read.column = Some(Column::Wires);
+    }
     read
+}
+
+/// Whether a header that is not known has a word for wires in it: `Wires above?`, `power line near`.
+fn names_wires(header: &str) -> bool {
+    const WIRES: [&str; 7] = [
+        "wire",
+        "wires",
+        "powerline",
+        "powerlines",
+        "tendido",
+        "cables",
+        "freileitung",
+    ];
+    const LINES: [&str; 2] = ["line", "lines"];
+    const OF_LINES: [&str; 5] = ["power", "utility", "overhead", "electric", "phone"];
+    let folded = fold(header);
+    let words: Vec<&str> = folded.split(|c: char| !c.is_ascii_alphanumeric()).collect();
+    words.iter().any(|word| WIRES.contains(word))
+        || words
+            .windows(2)
+            .any(|pair| OF_LINES.contains(&pair[0]) && LINES.contains(&pair[1]))
 }
 
 fn found(tables: &'static ListTables, key: &str, read: &mut Header) -> bool {
@@ -358,6 +382,8 @@ mod tests {
             ("Nº árbol", "tree_id", ""),
             ("#", "tree_id", ""),
             ("Kronendurchmesser", "keep", ""),
+            ("Wires above?", "wires", ""),
+            ("power line near", "wires", ""),
             ("Photo", "", ""),
             ("", "", ""),
         ] {

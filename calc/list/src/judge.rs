@@ -178,6 +178,7 @@ pub fn judge(
         judge.sizes()?;
         judge.points();
         judge.middle();
+        judge.targets();
         judge.nothing();
         judge.states();
         judge.days();

@@ -74,6 +74,22 @@ impl WordFinder {
         self.means(WordKind::Dead, cell)
     }
 
+    /// A target and the distance behind it: `path 60 ft`.
+    #[must_use]
+    pub fn target(self, part: &str) -> Option<(&'static str, Option<&str>)> {
+        if let Some(kind) = self.means(WordKind::Target, part) {
+            return Some((kind, None));
+        }
+        let at = part.find(|c: char| c.is_ascii_digit() || matches!(c, '½' | '¼' | '¾'))?;
+        let (word, distance) = part.split_at(at);
+        let word = word.trim_end_matches(|c: char| {
+            c.is_whitespace() || matches!(c, ':' | ',' | '-' | '–' | '—' | '@')
+        });
+        let word = word.strip_suffix(" at").unwrap_or(word);
+        let kind = self.means(WordKind::Target, word)?;
+        (kind != "none").then_some((kind, Some(distance)))
+    }
+
     /// Whether it is a symbol of the plant list that our tables have.
     #[must_use]
     pub fn is_symbol(self, code: &str) -> bool {

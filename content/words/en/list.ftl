@@ -165,6 +165,9 @@ list-ask-day-order = { $header }: “{ $example }”: is the day first, or the m
 # $example (Text)
 list-ask-point-order = { $header }: “{ $example }”: is latitude first, or longitude?
 # $header (Text)
+# $values (Text)
+list-ask-target = { $header }: does it tell what each tree could hit? In it stands { $values }.
+# $header (Text)
 list-ask-unit-lost = { $header }: its name was cut off, and perhaps its unit. Which is it?
 # $questions (Count)
 list-asked = { $questions ->

@@ -1,6 +1,7 @@
 //! Columns whose header does not settle what they hold: their values do.
 
 use super::{Judge, NotRead, Note};
+use crate::ask::ListQuestion;
 use crate::header::LengthUnit;
 use crate::reading::NameColumns;
 use calc::terms::quantity::Units;
@@ -48,6 +49,41 @@ impl Judge<'_> {
             let mut values = stats.values.keys();
             if values.clone().any(dead) && values.all(known) {
                 self.reading.columns[at].is = Column::Status;
+            }
+        }
+    }
+
+    /// Where no column tells what a tree could hit, one whose cells name such things under a header that nobody knows is
+    /// asked for: were it left alone, a wire that it names would be lost.
+    pub(super) fn targets(&mut self) {
+        if !self.all(Column::Target).is_empty() {
+            return;
+        }
+        for at in self.all(Column::Keep) {
+            let strange = self.layout.headers[at].column.is_none() && !self.is_decided(at);
+            if !strange || self.reading.columns[at].ours {
+                continue;
+            }
+            // `none` and `unknown` stand for nothing elsewhere: they are no sign.
+            let thing = |value: &str| {
+                let mut parts = value.split([';', ',', '/']).map(str::trim);
+                parts.any(|part| {
+                    let found = self.words.target(part).map(|(kind, _)| kind);
+                    found.is_some_and(|kind| kind != "none" && kind != "unknown")
+                })
+            };
+            let nothing = |value: &str| self.words.means(WordKind::Target, value).is_some();
+            let stats = self.stats(at);
+            let (mut things, mut read) = (0, 0);
+            for (value, rows) in &stats.values {
+                let is_thing = thing(value);
+                things += rows * usize::from(is_thing);
+                read += rows * usize::from(is_thing || nothing(value));
+            }
+            if things > 0 && read * 2 >= stats.filled {
+                let mut values: Vec<_> = stats.values.into_iter().collect();
+                values.sort_by(|a, b| b.1.cmp(&a.1).then(a.0.cmp(&b.0)));
+                self.ask(at, stats.filled, ListQuestion::Target { values });
             }
         }
     }

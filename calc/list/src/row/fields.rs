@@ -204,7 +204,7 @@ impl Rows {
                 .collect();
             tag.says_targets |= !parts.is_empty();
             for part in &parts {
-                match self.target(part) {
+                match self.words.target(part) {
                     Some(("none", _)) => typed.none_in_reach = true,
                     Some(("unknown", _)) => {}
                     Some((kind, own)) => {
@@ -287,7 +287,7 @@ impl Rows {
             .map(|yes| if yes { "yes" } else { "no" })
             .or_else(|| self.words.means(WordKind::Line, cell))
             .or_else(|| self.words.means(WordKind::YesNo, cell));
-        let says = line.or_else(|| self.target(cell).map(|(kind, _)| kind));
+        let says = line.or_else(|| self.words.target(cell).map(|(kind, _)| kind));
         match says {
             Some("yes" | "line") => typed.line_within_reach = Some(Text::from("yes")),
             Some("no" | "none") => {}
@@ -315,21 +315,6 @@ impl Rows {
             let cell = self.filled_at(record, at);
             cell.is_some_and(|cell| self.words.means(WordKind::Target, cell) != Some("none"))
         })
-    }
-
-    /// A target and the distance behind it.
-    fn target<'a>(&self, part: &'a str) -> Option<(&'static str, Option<&'a str>)> {
-        if let Some(kind) = self.words.means(WordKind::Target, part) {
-            return Some((kind, None));
-        }
-        let at = part.find(|c: char| c.is_ascii_digit() || matches!(c, '½' | '¼' | '¾'))?;
-        let (word, distance) = part.split_at(at);
-        let word = word.trim_end_matches(|c: char| {
-            c.is_whitespace() || matches!(c, ':' | ',' | '-' | '–' | '—' | '@')
-        });
-        let word = word.strip_suffix(" at").unwrap_or(word);
-        let kind = self.words.means(WordKind::Target, word)?;
-        (kind != "none").then_some((kind, Some(distance)))
     }
 
     /// Height, day, walk, clone, priority, notes.

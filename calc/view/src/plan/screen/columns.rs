@@ -108,6 +108,10 @@ fn choices(ask: &Ask) -> Vec<(String, String)> {
             let stems = one("stems", m::PROPERTY_STEMS.into());
             newest.chain([stems]).collect()
         }
+        ListQuestion::Target { .. } => vec![
+            one("target", m::PROPERTY_TARGET_YES.into()),
+            one("keep", m::PROPERTY_TARGET_NO.into()),
+        ],
         ListQuestion::DayOrder { .. } => vec![
             one("day first", m::PROPERTY_DAY_FIRST.into()),
             one("month first", m::PROPERTY_MONTH_FIRST.into()),
@@ -247,6 +251,7 @@ fn one<'a>(decisions: &mut Decisions, ask: &Ask, value: &str, sub: &dyn Fn(usize
         (_, "") => {}
         (ListQuestion::Girth { unit, .. }, "keep") => put(header, is("keep", unit.sign())),
         (ListQuestion::Girth { unit, .. }, word) => put(header, is(word, unit.sign())),
+        (ListQuestion::Target { .. }, word) => put(header, is(word, "")),
         (ListQuestion::Missing { .. }, "keep") => put(header, is("keep", "")),
         (ListQuestion::Missing { value, .. }, _) => decisions.missing.push(value.clone()),
         (ListQuestion::Metres { .. } | ListQuestion::UnitLost { .. }, unit) => put(

@@ -219,6 +219,10 @@ pub fn ask(ask: &Ask) -> String {
             header,
             example: example.as_str(),
         }),
+        ListQuestion::Target { values } => m::list_ask_target(m::ListAskTarget {
+            header,
+            values: counted_values(values),
+        }),
         ListQuestion::UnitLost { .. } => m::list_ask_unit_lost(header),
     }
 }
