@@ -194,6 +194,7 @@ fn headers_are_read_by_their_values_too() {
 #[test]
 fn the_tail_is_no_trees() {
     holds("tail");
+    holds("totals_by_tag");
 }
 
 #[test]

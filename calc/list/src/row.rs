@@ -399,6 +399,12 @@ impl Rows {
                 )
                 .is_some()
         });
+        // A tag that says so, whatever stands where the name would: "Total, 6 trees".
+        let tagged_total = self.reading.key.is_empty()
+            && self.own_tag(record).is_some_and(|tag| {
+                let tag = tag.trim_end_matches(':');
+                self.words.means(WordKind::Total, tag).is_some()
+            });
         let sums = no_name && self.reading.id.is_some() && self.own_tag(record).is_none();
         let only_numbers = || {
             let mut filled = record.cells().filter(|cell| !self.words.is_missing(cell));
@@ -414,8 +420,10 @@ impl Rows {
             .sizes
             .iter()
             .any(|size| self.filled_at(record, size.at).is_some());
-        let is_total =
-            (total && no_name) || named_total || (sums && sized && !placed && only_numbers());
+        let is_total = tagged_total
+            || (total && no_name)
+            || named_total
+            || (sums && sized && !placed && only_numbers());
         is_total.then_some("total")
     }
 

@@ -1,6 +1,7 @@
 //! `list`: an answer for every row of a list of trees, row by row: JSON Lines, or the list with columns added.
 
 mod output;
+mod problems;
 mod source;
 mod summary;
 
@@ -16,6 +17,7 @@ use calc_view::words::list as words;
 use calc_view::words::message::{pack, tree_names};
 use calc_view::words::{m, within};
 use output::Output;
+pub(crate) use problems::Problems;
 use source::Source;
 use std::process::ExitCode;
 use std::sync::Arc;
@@ -63,7 +65,7 @@ fn list(options: &args::List) -> Result<ExitCode> {
     let mut answers = Answers::new(reference, calc_data::places::places(), group);
     let mut output = Output::new(options, &opened)?;
     let mut summary = Summary::default();
-    output.notes(&opened, source.changed_words())?;
+    output.problems.notes(&opened, source.changed_words());
     let mut reader = Reader::new(records, &mut opened);
     while let Some(item) = reader.read_next().context(m::LIST_CUT_SHORT.text())? {
         match item {

@@ -3,7 +3,7 @@
 mod after;
 mod sentences;
 
-use crate::command::list::{decisions, group, opened, refused, told};
+use crate::command::list::{Problems, decisions, group, opened, refused, told};
 use crate::{args, terminal};
 use anyhow::{Context, Result};
 use calc_view::plan::asked::{Asked, PlanTyped};
@@ -94,7 +94,13 @@ fn plan(options: &args::Plan) -> Result<ExitCode> {
         Ok(opened) => opened,
         Err(code) => return Ok(code),
     };
+    let mut problems = Problems::new(&opened);
+    problems.notes(&opened, &file.changed);
     let mut read = ReadList::of(&file, reference, opened)?;
+    for problem in read.rows().flat_map(|(_, row)| &row.problems) {
+        problems.problem(problem);
+    }
+    problems.counted(&read.counts);
     let said = asked.said.nothing_within.iter().map(|(name, _)| name);
     let lands = asked.season.land.iter().map(|land| &land.unit);
     if let Some(name) = said.chain(lands).find(|name| !read.has_unit(name)) {

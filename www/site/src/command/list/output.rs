@@ -1,16 +1,15 @@
-//! What `list` prints: a line of JSON a row, or the list as it came with its columns; problems on the error stream.
+//! What `list` prints: a line of JSON a row, or the list as it came with its columns.
 
 use super::Made;
+use super::problems::Problems;
 use crate::command::question as json_question;
 use crate::{args, terminal};
 use anyhow::{Context, Result};
-use calc_list::{
-    Counts, DayWindow, Line, Minutes, Opened, Record, Row, RowProblem, VisitLine, write,
-};
+use calc_list::{Counts, DayWindow, Line, Minutes, Opened, Record, Row, VisitLine, write};
 use calc_view::list::COLUMNS;
 use calc_view::words::list as words;
 use serde::Serialize;
-use std::io::{BufWriter, ErrorKind, IsTerminal as _, Stderr, Stdout, Write as _};
+use std::io::{BufWriter, ErrorKind, IsTerminal as _, Stdout, Write as _};
 
 /// A line of JSON: every name in every line.
 #[derive(Serialize)]
@@ -49,15 +48,13 @@ struct PrintedProblem<'a> {
 /// Where it goes, and what is kept for it.
 pub(super) struct Output {
     out: BufWriter<Stdout>,
-    error: BufWriter<Stderr>,
+    pub(super) problems: Problems,
     csv: bool,
     text: bool,
     /// People look at it: what could move the cursor is shown by its number.
     watched: bool,
     /// The reader has gone: it has seen enough.
     gone: bool,
-    headed: bool,
-    headers: Vec<String>,
     /// Columns of an earlier run: left out.
     ours: Vec<bool>,
     header_row: Option<u64>,
@@ -73,12 +70,10 @@ impl Output {
         let mut output = Self {
             watched: stdout.is_terminal(),
             out: BufWriter::with_capacity(1 << 16, stdout),
-            error: BufWriter::new(std::io::stderr()),
+            problems: Problems::new(opened),
             csv: options.csv,
             text: options.text,
             gone: false,
-            headed: false,
-            headers: opened.layout.texts.clone(),
             ours: reading.columns.iter().map(|column| column.ours).collect(),
             header_row: opened.layout.header_row,
             version: [
@@ -177,7 +172,7 @@ impl Output {
         made: Option<&Made>,
     ) -> Result<()> {
         for problem in &row.problems {
-            self.problem(problem)?;
+            self.problems.problem(problem);
         }
         if self.text {
             return Ok(());
@@ -257,7 +252,7 @@ impl Output {
                 .iter()
                 .map(|problem| PrintedProblem {
                     column: problem.column.map(calc_list::letter),
-                    header: self.header(problem),
+                    header: self.problems.header(problem),
                     value: &problem.value,
                     level: problem.level.word(),
                     code: problem.code.name(),
@@ -281,48 +276,6 @@ impl Output {
         self.put()
     }
 
-    fn header(&self, problem: &RowProblem) -> &str {
-        let at = problem.column.and_then(|at| self.headers.get(at));
-        at.map_or("", String::as_str)
-    }
-
-    /// A line on the error stream: `row,column,level,code,message`.
-    fn tell(&mut self, cells: [&str; 5]) -> Result<()> {
-        let mut line = String::new();
-        if !self.headed {
-            self.headed = true;
-            write::row(["row", "column", "level", "code", "message"], &mut line);
-        }
-        write::row(cells, &mut line);
-        let text = terminal::plain(&line.replace("\r\n", "\n"));
-        // Where that is closed there is nobody to tell.
-        let _ = self.error.write_all(text.as_bytes());
-        Ok(())
-    }
-
-    fn problem(&mut self, problem: &RowProblem) -> Result<()> {
-        let message = words::problem(problem, self.header(problem));
-        let column = problem.column.map_or(String::new(), calc_list::letter);
-        self.tell([
-            &problem.row.to_string(),
-            &column,
-            problem.level.word(),
-            problem.code.name(),
-            &message,
-        ])
-    }
-
-    /// What is said of the columns, once.
-    pub(super) fn notes(&mut self, opened: &Opened, changed: &[String]) -> Result<()> {
-        if !changed.is_empty() {
-            self.tell(["", "", "note", "old_letters", &words::old_letters(changed)])?;
-        }
-        for note in &opened.notes {
-            self.tell(["", "", "note", words::note_name(note), &words::note(note)])?;
-        }
-        Ok(())
-    }
-
     /// Words for people, on standard output.
     pub(super) fn text(&mut self, text: &str) -> Result<()> {
         let written = self.out.write_all(terminal::plain(text).as_bytes());
@@ -331,8 +284,7 @@ impl Output {
 
     /// The last line, and all that is still kept.
     pub(super) fn done(&mut self, counts: &Counts) -> Result<()> {
-        self.tell(["", "", "note", "counted", &words::counted(counts)])?;
-        let _ = self.error.flush();
+        self.problems.counted(counts);
         let flushed = self.out.flush();
         self.seen(flushed)
     }
