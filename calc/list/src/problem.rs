@@ -146,6 +146,8 @@ pub enum RowFault {
     NotDegrees,
     /// The planned day has passed.
     DayPast,
+    /// No past day on which the work was done.
+    DoneDay,
     /// The note says that the tree may be gone.
     NoteGone,
     /// The note tells of stems.
@@ -208,6 +210,7 @@ impl RowFault {
             Self::NotOnEarth => "not_on_earth",
             Self::NotDegrees => "not_degrees",
             Self::DayPast => "day_past",
+            Self::DoneDay => "no_done_day",
             Self::NoteGone => "note_gone",
             Self::NoteStems => "note_stems",
             Self::TooLong => "more_cells",

@@ -224,6 +224,9 @@ impl Rows {
         self.place(record, &mut typed, &mut tag, &mut told);
         self.targets(record, &mut typed, &mut tag, &mut told);
         self.rest(record, &mut typed, &mut tag, &mut told);
+        if tag.status.is_empty() {
+            tag.status = "planned";
+        }
         if record.len() > self.reading.columns.len() {
             let more = (self.reading.columns.len()..record.len())
                 .find(|at| !record.cell(*at).trim().is_empty());
@@ -346,8 +349,7 @@ impl Rows {
             crew: text(Column::Crew),
             priority: 1,
             position: "inside",
-            done_date: text(Column::DoneDate),
-            status: "planned",
+            status: "",
             ..Tag::default()
         }
     }

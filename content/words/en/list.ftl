@@ -83,6 +83,8 @@ list-place-swapped = latitude and longitude may have changed places. This place 
 list-not-on-earth = no place on earth. It is not used.
 list-not-degrees = this is not a place in degrees. It is kept, and not mapped.
 # $typed (Text)
+list-done-day = “{ $typed }” is no past day on which the work was done. Type one such as 2026-06-12, or empty the cell.
+# $typed (Text)
 list-day-past = “{ $typed }” has passed. A day is chosen anew.
 list-note-gone = the note may say that the tree is gone or ringed. Look.
 list-note-stems = the note tells of several stems. Look.

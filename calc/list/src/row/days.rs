@@ -28,6 +28,16 @@ pub(crate) fn slashed(cell: &str) -> Option<(u32, u32)> {
     parts(cell.trim()).map(|[a, b, _]| (a, b))
 }
 
+/// The order of `17/5/2027`, where one of the two numbers is no month.
+#[must_use]
+pub(crate) fn order_of(cell: &str) -> Option<DayOrder> {
+    match slashed(cell)? {
+        (a, b) if a > 12 && b <= 12 => Some(DayOrder::Day),
+        (a, b) if b > 12 && a <= 12 => Some(DayOrder::Month),
+        _ => None,
+    }
+}
+
 /// The year of a cell, four digits anywhere.
 #[must_use]
 pub(crate) fn year_of(cell: &str) -> Option<String> {

@@ -348,6 +348,8 @@ impl Rows {
         if typed.date.is_none() {
             typed.date = Some(Text::from("year"));
         }
+        let dead = typed.condition.as_ref().is_some_and(|it| it.0 == "dead");
+        self.done_day(record, dead, tag, told);
         if let Some((_, cell)) = self.filled(record, Column::WalkMin) {
             tag.walk_min = cell.to_owned();
             typed.walk = Some(Text(cell.to_owned()));
@@ -383,6 +385,33 @@ impl Rows {
         }
     }
 
+    /// The day on which the work was done. A row that has one and no status was treated; one that nobody can read is mended
+    /// first: a tree that may be ringed already is neither ringed again nor lost.
+    fn done_day(&self, record: &Record, dead: bool, tag: &mut Tag, told: &mut Told<'_>) {
+        let Some((at, cell)) = self.filled(record, Column::DoneDate) else {
+            return;
+        };
+        let day = days::iso(cell, self.reading.day_order.or(days::order_of(cell)));
+        let today = &self.reading.options.today;
+        let read = calc::question::read_day(&day).map(calc::terms::day::iso);
+        match read {
+            Ok(day) if today.is_empty() || day <= *today => {
+                tag.done_date = day;
+                if tag.status.is_empty() && !dead {
+                    tag.status = "treated";
+                }
+            }
+            _ if self.words.yes(cell) == Some(false) => {}
+            _ => {
+                let level = match tag.status {
+                    "" | "planned" => Severity::Fix,
+                    _ => Severity::Check,
+                };
+                told.add(at, level, RowFault::DoneDay);
+            }
+        }
+    }
+
     /// Notes are never parsed. Words that say that the tree may be gone, and a number in front of trunks, are looked at.
     fn note(&self, at: usize, cell: &str, told: &mut Told<'_>) {
         if cell.len() > 2_000 {
@@ -413,8 +442,7 @@ impl Rows {
 mod tests {
     use crate::{Decisions, ListContext, read_whole};
 
-    /// Whether each row says itself what its tree could hit.
-    fn says(file: &str) -> Vec<bool> {
+    fn rows(file: &str) -> Vec<crate::Row> {
         let options = ListContext {
             today: "2027-05-01".into(),
             ..ListContext::default()
@@ -425,8 +453,29 @@ mod tests {
             &options,
             &Decisions::default(),
         );
-        let rows = list.expect("a list").rows;
-        rows.iter().map(|row| row.tag.says_targets).collect()
+        list.expect("a list").rows
+    }
+
+    /// Whether each row says itself what its tree could hit.
+    fn says(file: &str) -> Vec<bool> {
+        rows(file).iter().map(|row| row.tag.says_targets).collect()
+    }
+
+    #[test]
+    fn a_tree_with_a_day_on_which_it_was_done_is_not_planned_again() {
+        let file = "Tag,Species,DBH (in),Status,Condition,Date done\n\
+            1,Norway maple,9,,alive,2026-06-12\n2,Norway maple,9,,alive,\n3,Norway maple,9,planned,alive,2026-06-12\n\
+            4,Norway maple,9,,alive,6/25/2026\n5,Norway maple,9,,alive,6/12/2026\n6,Norway maple,9,checked,alive,last June\n\
+            7,Norway maple,9,,dead,2026-06-12\n8,Norway maple,9,,alive,no\n9,Norway maple,9,,alive,2028-06-12\n";
+        let rows = rows(file);
+        let reasons: Vec<_> = rows.iter().map(crate::Row::without_answer).collect();
+        let done = Some("done");
+        let fix = Some("to_fix");
+        assert_eq!(
+            reasons,
+            [done, None, None, done, fix, done, None, None, fix]
+        );
+        assert_eq!(rows[3].tag.done_date, "2026-06-25");
     }
 
     #[test]

@@ -61,12 +61,12 @@ pub(super) fn standing(list: &ReadList, asked: &Asked, zones: &[Option<f64>]) ->
             .map(|(question, _)| &**question);
         let ringed_on = match after {
             Some(after) => after.ringed_on,
-            None => read_day(&row.tag.done_date).ok().filter(|_| ringed),
+            None => read_day(&row.tag.done_date).ok(),
         };
         let next_look = match (fallen, after, ringed_on, question) {
             (true, ..) => None,
             (false, Some(after), ..) => after.next_look,
-            (false, None, Some(day), Some(question)) => next_look(list, question, day),
+            (false, None, Some(day), Some(question)) if ringed => next_look(list, question, day),
             // Nobody knows when somebody looked at it: today.
             (false, None, ..) => Some(asked.today),
         };
