@@ -55,7 +55,7 @@ fn nothing_within_a_distance_is_said_once_for_a_unit() {
     let (_, printed, before) = planned(&folder, &ROWS, "before", &[]);
     assert_eq!(reason(&before, "A1"), "cannot_tell", "{printed}");
     assert!(
-        printed.contains("Field (3): is any wire, path, road, building or boundary within "),
+        printed.contains("Field (2): is any wire, path, road, building or boundary within "),
         "{printed}"
     );
     let more = ["--nothing-within", "Field=160 ft", "--said-by", "A. Alder"];

@@ -224,9 +224,6 @@ impl Rows {
         self.place(record, &mut typed, &mut tag, &mut told);
         self.targets(record, &mut typed, &mut tag, &mut told);
         self.rest(record, &mut typed, &mut tag, &mut told);
-        if tag.status.is_empty() {
-            tag.status = "planned";
-        }
         if record.len() > self.reading.columns.len() {
             let more = (self.reading.columns.len()..record.len())
                 .find(|at| !record.cell(*at).trim().is_empty());
@@ -285,7 +282,10 @@ impl Rows {
         self.done(record, tag, is, told.list)
     }
 
-    fn done(&self, record: &Record, tag: Tag, is: Is, mut problems: Vec<RowProblem>) -> Row {
+    fn done(&self, record: &Record, mut tag: Tag, is: Is, mut problems: Vec<RowProblem>) -> Row {
+        if tag.status.is_empty() {
+            tag.status = "planned";
+        }
         problems.sort_by_key(|problem| problem.column);
         Row {
             row: record.row,

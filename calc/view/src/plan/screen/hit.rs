@@ -72,13 +72,20 @@ impl ToAsk {
     pub fn of(list: &ReadList, shown_in: Units) -> Self {
         let mut units: BTreeMap<&str, (usize, f64)> = BTreeMap::new();
         let mut clones: BTreeMap<&'static str, CloneToAsk> = BTreeMap::new();
-        for tree in &list.trees {
+        let mut says = vec![false; list.trees.len()];
+        for (_, row) in list.rows() {
+            if let Some(at) = list.tree_of(row.row) {
+                says[at] = row.tag.says_targets;
+            }
+        }
+        for (tree, says) in list.trees.iter().zip(says) {
             let Some(judged) = tree.judged() else {
                 continue;
             };
             for open in &judged.asks {
                 match open {
-                    Conditional::NothingInReach { within_m } if !tree.unit.is_empty() => {
+                    // What is said of a part changes nothing for a row that says something itself.
+                    Conditional::NothingInReach { within_m } if !tree.unit.is_empty() && !says => {
                         let of = units.entry(&tree.unit).or_default();
                         *of = (of.0 + 1, of.1.max(*within_m));
                     }
