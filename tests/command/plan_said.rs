@@ -195,3 +195,41 @@ fn days_of_an_earlier_plan_stay() {
         "{printed}"
     );
 }
+
+/// A wire that nobody can read keeps its tree out of what was said of its part, and is told; nobody's name, number or
+/// address goes out on a map, whatever its column is called.
+#[test]
+fn a_wire_stays_a_wire_and_people_stay_at_home() {
+    let folder = folder("wires");
+    let list = folder.join("trees.csv");
+    let rows = "Tag,Unit,Species,DBH (in),Overhead wires here,Owner phone,Steward,done_by,Date done\n\
+        B1,Field,Norway maple,9,,555-0100,ana@example.org,,\n\
+        B2,Field,Norway maple,9,above,555-0101,,,\n\
+        B3,Field,Norway maple,9,,555-0102,,Q. Quince,2026-06-12\n";
+    fs::write(&list, rows).expect("a file");
+    let (list, out) = (list.display().to_string(), folder.join("out"));
+    let to = out.display().to_string();
+    let mut arguments = vec!["plan", &list, "--out", &to, "--region", "US-MA"];
+    arguments.extend(["--place", "42.36,-71.50,120 m", "--today", "2027-04-01"]);
+    arguments.extend(["--from", "2027-05-01", "--to", "2027-07-31", "--on", "sat"]);
+    arguments.extend(["--nothing-within", "Field=200 ft", "--said-by", "A. Alder"]);
+    let (code, _, error) = run(&arguments, "");
+    assert_eq!(code, 0, "{error}");
+    let plan = fs::read_to_string(out.join("plan.json")).expect("a plan");
+    let plan = serde_json::from_str(&plan).expect("JSON");
+    for (tag, is) in [("B1", "planned"), ("B2", "cannot_tell"), ("B3", "done")] {
+        assert_eq!(reason(&plan, tag), is, "{tag}");
+    }
+    assert!(error.contains("3,E,check,not_yes_or_no,"), "{error}");
+    for file in [
+        "trees.geojson",
+        "crew-sheets.html",
+        "cover.html",
+        "season.ics",
+    ] {
+        let text = fs::read_to_string(out.join(file)).expect(file);
+        for people in ["555-01", "example.org", "Quince"] {
+            assert!(!text.contains(people), "{file}: {people}");
+        }
+    }
+}

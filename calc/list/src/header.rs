@@ -217,8 +217,12 @@ pub fn read(tables: &'static ListTables, header: &str) -> Header {
         }
     }
     cut_off(tables, &key, trimmed, &mut read);
-    if read.column.is_none() && names_wires(trimmed) {
-        read.column = Some(Column::Wires);
+    if read.column.is_none() {
+        if names_wires(trimmed) {
+            read.column = Some(Column::Wires);
+        } else if names_people(trimmed) {
+            read.column = Some(Column::People);
+        }
     }
     read
 }
@@ -242,6 +246,47 @@ fn names_wires(header: &str) -> bool {
         || words
             .windows(2)
             .any(|pair| OF_LINES.contains(&pair[0]) && LINES.contains(&pair[1]))
+}
+
+/// Whether a header that is not known has a word for people in it: `Owner phone`, `Measured by`.
+fn names_people(header: &str) -> bool {
+    const PEOPLE: [&str; 31] = [
+        "phone",
+        "telephone",
+        "mobile",
+        "email",
+        "mail",
+        "owner",
+        "owners",
+        "landowner",
+        "contact",
+        "surveyor",
+        "volunteer",
+        "volunteers",
+        "observer",
+        "recorder",
+        "resident",
+        "residents",
+        "tenant",
+        "telefono",
+        "movil",
+        "correo",
+        "propietario",
+        "propietaria",
+        "dueno",
+        "telefon",
+        "eigentumer",
+        "besitzer",
+        "courriel",
+        "proprietaire",
+        "telefone",
+        "proprietario",
+        "voluntario",
+    ];
+    let folded = fold(header);
+    let words = folded.split(|c: char| !c.is_ascii_alphanumeric());
+    let words: Vec<&str> = words.filter(|word| !word.is_empty()).collect();
+    words.iter().any(|word| PEOPLE.contains(word)) || words.len() > 1 && words.ends_with(&["by"])
 }
 
 fn found(tables: &'static ListTables, key: &str, read: &mut Header) -> bool {
@@ -384,6 +429,9 @@ mod tests {
             ("Kronendurchmesser", "keep", ""),
             ("Wires above?", "wires", ""),
             ("power line near", "wires", ""),
+            ("Owner phone", "people", ""),
+            ("Measured by", "people", ""),
+            ("Land use", "", ""),
             ("Photo", "", ""),
             ("", "", ""),
         ] {

@@ -10,6 +10,7 @@ use calc_data::list::{Column, WordKind, header_key};
 impl Judge<'_> {
     pub(super) fn kinds(&mut self) {
         self.states_without_a_name();
+        self.people_without_a_name();
         self.days_called_dia();
         self.unit_or_place();
         self.stem_counts();
@@ -84,6 +85,27 @@ impl Judge<'_> {
                 let mut values: Vec<_> = stats.values.into_iter().collect();
                 values.sort_by(|a, b| b.1.cmp(&a.1).then(a.0.cmp(&b.0)));
                 self.ask(at, stats.filled, ListQuestion::Target { values });
+            }
+        }
+    }
+
+    /// A column whose header says nothing and in which a mail address stands is one of people.
+    fn people_without_a_name(&mut self) {
+        for at in self.all(Column::Keep) {
+            let strange = self.layout.headers[at].column.is_none() && !self.is_decided(at);
+            let address = |value: &String| {
+                let mut words = value.split(|c: char| c.is_whitespace() || "<>;,".contains(c));
+                words.any(|word| {
+                    word.split_once('@').is_some_and(|(name, host)| {
+                        !name.is_empty() && host.contains('.') && !host.ends_with('.')
+                    })
+                })
+            };
+            if strange
+                && !self.reading.columns[at].ours
+                && self.stats(at).values.keys().any(address)
+            {
+                self.reading.columns[at].is = Column::People;
             }
         }
     }

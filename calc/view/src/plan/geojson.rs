@@ -61,7 +61,7 @@ fn columns(list: &ReadList) -> Vec<(usize, String)> {
     let mut used: BTreeSet<String> = added_names().map(str::to_owned).collect();
     let mut columns = Vec::new();
     for (at, column) in list.columns.iter().enumerate() {
-        if column.ours || column.is == Column::People {
+        if column.ours || matches!(column.is, Column::People | Column::DoneBy) {
             continue;
         }
         let header = list.layout.texts.get(at).map_or("", |header| header.trim());
