@@ -79,7 +79,7 @@ list-lean-unknown = “{ $typed }” is no lean that we read. Type none, toward 
 list-target-unknown = “{ $typed }” is no target that we read. Type building, road, path, line, property_line, fence, keep_tree, none or unknown.
 # $typed (Text)
 list-not-yes-no = “{ $typed }” is neither yes nor no. Type yes, no or unknown.
-list-place-swapped = latitude and longitude may have changed places. This place is not used.
+list-place-swapped = latitude and longitude may have changed places, or lost a minus. This place is not used.
 list-not-on-earth = no place on earth. It is not used.
 list-not-degrees = this is not a place in degrees. It is kept, and not mapped.
 # $typed (Text)

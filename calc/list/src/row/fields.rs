@@ -160,7 +160,12 @@ impl Rows {
         match self.reading.middle {
             Some((middle_lat, middle_lon)) => {
                 let here = near(lat, middle_lat) && near(lon, middle_lon);
-                !here && near(lon, middle_lat) && near(lat, middle_lon)
+                // A sign that was lost on the way, too: 71.5 east is far from 71.5 west.
+                let (a, b) = (lat.abs(), lon.abs());
+                let (middle_a, middle_b) = (middle_lat.abs(), middle_lon.abs());
+                let mirrored = near(a, middle_a) && near(b, middle_b);
+                let swapped = near(b, middle_a) && near(a, middle_b);
+                !here && (mirrored || swapped)
             }
             None => !TREES_GROW.contains(&lat),
         }
@@ -459,6 +464,19 @@ mod tests {
     /// Whether each row says itself what its tree could hit.
     fn says(file: &str) -> Vec<bool> {
         rows(file).iter().map(|row| row.tag.says_targets).collect()
+    }
+
+    #[test]
+    fn a_place_that_lost_its_minus_is_told_and_not_used() {
+        let mut file = String::from("Tag,Species,DBH (in),Lat,Lon\n");
+        for tree in 1..=3 {
+            file += &format!("{tree},Norway maple,9,42.36{tree},-71.50{tree}\n");
+        }
+        file += "4,Norway maple,9,42.364,71.504\n5,Norway maple,9,71.505,42.365\n6,Norway maple,9,45.1,-75.2\n";
+        let rows = rows(&file);
+        let placed: Vec<bool> = rows.iter().map(|row| row.tag.point.is_some()).collect();
+        assert_eq!(placed, [true, true, true, false, false, true]);
+        assert_eq!(rows[3].problems[0].code.name(), "place_swapped");
     }
 
     #[test]
