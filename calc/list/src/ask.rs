@@ -185,9 +185,19 @@ fn is_of_name(code: &RowFault) -> bool {
 #[must_use]
 pub fn filled_in(decided: &Decisions, asks: &[Ask]) -> Decisions {
     let mut filled = decided.clone();
+    // Its header is for the owner to type: the name that stands there till then names no column, and is told so.
+    let told = |is: &str, unit: Option<String>| ColumnDecision {
+        is: Some(is.into()),
+        unit,
+        ..ColumnDecision::default()
+    };
     for ask in asks {
         let mut column = |decision: ColumnDecision| {
-            filled.columns.insert(ask.header.clone(), decision);
+            let header = match (&ask.what, &decision.is) {
+                (ListQuestion::NoSpecies | ListQuestion::NoSize, Some(is)) => ["? ", is].concat(),
+                _ => ask.header.clone(),
+            };
+            filled.columns.insert(header, decision);
         };
         let unit = |unit: LengthUnit| Some(unit.sign().to_owned());
         match &ask.what {
@@ -247,11 +257,14 @@ pub fn filled_in(decided: &Decisions, asks: &[Ask]) -> Decisions {
             }),
             ListQuestion::Missing { value, .. } => filled.missing.push(value.clone()),
             ListQuestion::Key { columns, .. } => filled.key.clone_from(columns),
-            ListQuestion::NoSpecies => filled.every = Some(String::new()),
+            ListQuestion::NoSpecies => {
+                column(told("species", None));
+                filled.every = Some(String::new());
+            }
             ListQuestion::NoHeader { first } => {
                 filled.header = Some(vec![String::new(); first.len()])
             }
-            ListQuestion::NoSize => {}
+            ListQuestion::NoSize => column(told("dbh", unit(LengthUnit::Inch))),
         }
     }
     filled
