@@ -129,6 +129,11 @@ plan-not-a-unit = { $option } { $typed }: name a part of the property and a dist
 # $option (Text)
 # $typed (Text)
 plan-not-a-reply = { $option } { $typed }: name a species and yes or no, as "Black locust=yes", or "Black locust@Old field=no".
+# $trees (Count)
+plan-ringed-before = { $trees ->
+    [one] 1 tree was ringed or treated before. Its visits take no hours here: standing.csv tells its next look, and --found with what was found there plans on.
+   *[other] { $trees } trees were ringed or treated before. Their visits take no hours here: standing.csv tells the next look at each, and --found with what was found there plans on.
+}
 # $unit (Text)
 # $units (Text)
 plan-no-such-unit = No part of the list is called { $unit }. It has: { $units }.

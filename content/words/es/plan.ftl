@@ -131,6 +131,10 @@ plan-not-a-unit = { $option } { $typed }: nombre una parte de la propiedad y una
 plan-not-a-reply = { $option } { $typed }: nombre una especie y yes o no, como "Black locust=yes" o "Black locust@Old field=no".
 # $unit (Text)
 # $units (Text)
+plan-ringed-before = { $trees ->
+    [one] 1 árbol se anilló o trató antes. Sus visitas no ocupan horas aquí: standing.csv dice cuándo se mira otra vez, y --found, con lo que se halló ahí, las incluye.
+   *[other] { $trees } árboles se anillaron o trataron antes. Sus visitas no ocupan horas aquí: standing.csv dice cuándo se mira otra vez cada uno, y --found, con lo que se halló ahí, las incluye.
+}
 plan-no-such-unit = Ninguna parte de la lista se llama { $unit }. Tiene: { $units }.
 # $file (Text)
 plan-not-a-plan = { $file } no es un plan.json que este programa pueda conservar.

@@ -67,6 +67,10 @@ pub(super) fn of(
     if open > 0 {
         lines.push(m::plan_needs_day(open.to_string()));
     }
+    let before = file.counts.get("done").copied().unwrap_or(0);
+    if before > 0 && file.after.is_none() {
+        lines.push(m::plan_ringed_before(before as usize));
+    }
     let refused: Vec<&str> = file
         .trees
         .iter()
