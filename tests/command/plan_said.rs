@@ -213,13 +213,17 @@ fn a_wire_stays_a_wire_and_people_stay_at_home() {
     arguments.extend(["--place", "42.36,-71.50,120 m", "--today", "2027-04-01"]);
     arguments.extend(["--from", "2027-05-01", "--to", "2027-07-31", "--on", "sat"]);
     arguments.extend(["--nothing-within", "Field=200 ft", "--said-by", "A. Alder"]);
-    let (code, _, error) = run(&arguments, "");
+    let (code, printed, error) = run(&arguments, "");
     assert_eq!(code, 0, "{error}");
     let plan = fs::read_to_string(out.join("plan.json")).expect("a plan");
     let plan = serde_json::from_str(&plan).expect("JSON");
     for (tag, is) in [("B1", "planned"), ("B2", "cannot_tell"), ("B3", "done")] {
         assert_eq!(reason(&plan, tag), is, "{tag}");
     }
+    assert!(
+        printed.contains("1 tree was ringed or treated before."),
+        "{printed}"
+    );
     assert!(error.contains("3,E,check,not_yes_or_no,"), "{error}");
     for file in [
         "trees.geojson",

@@ -181,6 +181,7 @@ pub fn judge(
         judge.targets();
         judge.nothing();
         judge.states();
+        judge.weights();
         judge.days();
         judge.keys();
         judge.many();

@@ -146,6 +146,13 @@ pub enum RowFault {
     NotDegrees,
     /// The planned day has passed.
     DayPast,
+    /// A word that is none of those that its column may have.
+    CountsAs {
+        /// Those that it may have.
+        known: &'static str,
+        /// What it counts as.
+        counts_as: &'static str,
+    },
     /// No past day on which the work was done.
     DoneDay,
     /// The note says that the tree may be gone.
@@ -210,6 +217,7 @@ impl RowFault {
             Self::NotOnEarth => "not_on_earth",
             Self::NotDegrees => "not_degrees",
             Self::DayPast => "day_past",
+            Self::CountsAs { .. } => "unknown_word",
             Self::DoneDay => "no_done_day",
             Self::NoteGone => "note_gone",
             Self::NoteStems => "note_stems",

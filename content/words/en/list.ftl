@@ -83,6 +83,10 @@ list-place-swapped = latitude and longitude may have changed places, or lost a m
 list-not-on-earth = no place on earth. It is not used.
 list-not-degrees = this is not a place in degrees. It is kept, and not mapped.
 # $typed (Text)
+# $known (Text): words that may stand there
+# $word (Text)
+list-counts-as = “{ $typed }” is none of { $known }. It counts as { $word }.
+# $typed (Text)
 list-done-day = “{ $typed }” is no past day on which the work was done. Type one such as 2026-06-12, or empty the cell.
 # $typed (Text)
 list-day-past = “{ $typed }” has passed. A day is chosen anew.

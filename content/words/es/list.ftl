@@ -40,6 +40,7 @@ list-not-yes-no = «{ $typed }» no es ni sí ni no. Escriba sí, no o no sé.
 list-place-swapped = la latitud y la longitud pueden estar cambiadas, o falta un signo menos. Este lugar no se usa.
 list-not-on-earth = no es un lugar de la Tierra. No se usa.
 list-not-degrees = no es un lugar en grados. Se guarda y no va al mapa.
+list-counts-as = «{ $typed }» no es ninguno de estos: { $known }. Cuenta como { $word }.
 list-done-day = «{ $typed }» no es un día pasado en que se hizo el trabajo. Escriba uno, como 2026-06-12, o vacíe la celda.
 list-day-past = «{ $typed }» ya pasó. Se elige otro día.
 list-note-gone = la nota puede decir que el árbol ya no está o ya se anilló. Revise.

@@ -89,6 +89,24 @@ impl Judge<'_> {
         }
     }
 
+    /// A column of priorities or positions whose words are mostly its own is told once, not row by row.
+    pub(super) fn weights(&mut self) {
+        for (column, known) in [
+            (Column::Priority, &["1", "2", "4", "1.0", "2.0", "4.0"][..]),
+            (Column::Position, &["outlying", "edge", "inside"][..]),
+        ] {
+            for at in self.all(column) {
+                let stats = self.stats(at);
+                let own = |value: &str| !known.contains(&value.to_lowercase().as_str());
+                let values = stats.values.iter();
+                let strange: usize = values.filter(|(value, _)| own(value)).map(|it| it.1).sum();
+                if strange > 2 && strange * 2 > stats.filled && !self.is_decided(at) {
+                    self.not_read(at, NotRead::OwnWords);
+                }
+            }
+        }
+    }
+
     /// A column whose header says nothing and in which a mail address stands is one of people.
     fn people_without_a_name(&mut self) {
         for at in self.all(Column::Keep) {

@@ -371,22 +371,35 @@ impl Rows {
                 }
             }
         }
-        if let Some((_, cell)) = self.filled(record, Column::Priority) {
-            tag.priority = match cell {
-                "4" => 4,
-                "2" => 2,
-                _ => 1,
-            };
-        }
-        if let Some((_, cell)) = self.filled(record, Column::Position) {
-            tag.position = match fold(cell).as_str() {
-                "outlying" => "outlying",
-                "edge" => "edge",
-                _ => "inside",
-            };
-        }
+        self.weight(record, tag, told);
         if let Some((at, cell)) = self.filled(record, Column::Notes) {
             self.note(at, cell, told);
+        }
+    }
+
+    /// How much the tree matters, and where it stands in its patch.
+    fn weight(&self, record: &Record, tag: &mut Tag, told: &mut Told<'_>) {
+        if let Some((at, cell)) = self.filled(record, Column::Priority) {
+            match read_number(cell).map(|number| number.value) {
+                Ok(1.0) => {}
+                Ok(2.0) => tag.priority = 2,
+                Ok(4.0) => tag.priority = 4,
+                _ => {
+                    let (known, counts_as) = ("1, 2, 4", "1");
+                    told.add(at, Severity::Check, RowFault::CountsAs { known, counts_as });
+                }
+            }
+        }
+        if let Some((at, cell)) = self.filled(record, Column::Position) {
+            match fold(cell).as_str() {
+                "outlying" => tag.position = "outlying",
+                "edge" => tag.position = "edge",
+                "inside" => {}
+                _ => {
+                    let (known, counts_as) = ("outlying, edge, inside", "inside");
+                    told.add(at, Severity::Check, RowFault::CountsAs { known, counts_as });
+                }
+            }
         }
     }
 
@@ -464,6 +477,25 @@ mod tests {
     /// Whether each row says itself what its tree could hit.
     fn says(file: &str) -> Vec<bool> {
         rows(file).iter().map(|row| row.tag.says_targets).collect()
+    }
+
+    #[test]
+    fn a_priority_or_a_position_that_is_none_is_told() {
+        let file = "Tag,Species,DBH (in),Priority,Position\n\
+            1,Norway maple,9,4,edge\n2,Norway maple,9,2.0,\n3,Norway maple,9,high,Interior\n";
+        let rows = rows(file);
+        let tags: Vec<_> = rows.iter().map(|row| &row.tag).collect();
+        let weights: Vec<_> = tags
+            .iter()
+            .map(|tag| (tag.priority, tag.position))
+            .collect();
+        assert_eq!(weights, [(4, "edge"), (2, "inside"), (1, "inside")]);
+        assert_eq!(rows[2].problems.len(), 2);
+        assert!(rows[..2].iter().all(|row| row.problems.is_empty()));
+        // Words of the list's own are told once, for the column.
+        let file = "Tag,Species,DBH (in),Priority\n1,Norway maple,9,high\n2,Norway maple,9,low\n\
+            3,Norway maple,9,mid\n";
+        assert!(self::rows(file).iter().all(|row| row.problems.is_empty()));
     }
 
     #[test]

@@ -69,6 +69,11 @@ pub fn what(problem: &RowProblem) -> String {
         RowFault::NotOnEarth => m::LIST_NOT_ON_EARTH.into(),
         RowFault::NotDegrees => m::LIST_NOT_DEGREES.into(),
         RowFault::DayPast => m::list_day_past(typed),
+        RowFault::CountsAs { known, counts_as } => m::list_counts_as(m::ListCountsAs {
+            typed,
+            known: *known,
+            word: *counts_as,
+        }),
         RowFault::DoneDay => m::list_done_day(typed),
         RowFault::NoteGone => m::LIST_NOTE_GONE.into(),
         RowFault::NoteStems => m::LIST_NOTE_STEMS.into(),
