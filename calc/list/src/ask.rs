@@ -4,6 +4,7 @@ use crate::decisions::{Codes, ColumnDecision, Decisions, PLANTS};
 use crate::header::LengthUnit;
 use crate::problem::RowFault;
 use crate::row::{Is, Row};
+use calc::terms::small::order::sort_by;
 use std::collections::BTreeMap;
 
 /// A question about a column or the whole file.
@@ -161,7 +162,9 @@ pub fn open_names<'a>(rows: impl IntoIterator<Item = &'a Row>) -> Vec<NameAsk> {
         ask.rows.push(row.row);
     }
     let mut all: Vec<NameAsk> = asks.into_values().collect();
-    all.sort_by(|a, b| b.rows.len().cmp(&a.rows.len()).then(a.typed.cmp(&b.typed)));
+    sort_by(&mut all, |a, b| {
+        b.rows.len().cmp(&a.rows.len()).then(a.typed.cmp(&b.typed))
+    });
     all
 }
 

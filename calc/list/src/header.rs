@@ -1,5 +1,6 @@
 //! What a header says: its column, a unit in it, a year, a number behind it.
 
+use calc::terms::small::order::sort_by;
 use calc_data::list::{Column, ListTables, fold, header_key};
 
 /// A unit of length that a header or a column of units says.
@@ -377,7 +378,7 @@ fn cut_off(tables: &'static ListTables, key: &str, header: &str, read: &mut Head
         .filter(|word| word.key.starts_with(key))
         .map(|word| word.column)
         .collect();
-    columns.sort();
+    sort_by(&mut columns, Ord::cmp);
     columns.dedup();
     let names = [Column::Species, Column::Scientific, Column::Common];
     if !columns.is_empty() && columns.iter().all(|column| names.contains(column)) {

@@ -15,6 +15,7 @@ use crate::reading::{ColumnReading, DayOrder, ListContext, ListReading, PointOrd
 use crate::record::Record;
 use crate::row::fields;
 use crate::words::WordFinder;
+use calc::terms::small::order::{sort_by, sort_by_key};
 use calc_data::list::{Column, ListTables, WordKind, fold, header_key};
 use std::collections::BTreeSet;
 
@@ -195,7 +196,7 @@ pub fn judge(
         // Nobody is asked: what a column would ask is a problem of its rows.
         asks.clear();
     }
-    asks.sort_by_key(|ask| std::cmp::Reverse(ask.rows));
+    sort_by_key(&mut asks, |ask| std::cmp::Reverse(ask.rows));
     Ok(JudgedColumns {
         reading: judge.reading,
         asks,
@@ -322,7 +323,7 @@ impl Judge<'_> {
             let cells = self.rows.iter().map(|row| row.cell(at));
             let mut all: Vec<f64> = cells.filter_map(crate::place::degrees).collect();
             all.retain(|degrees| *degrees != 0.0);
-            all.sort_by(f64::total_cmp);
+            sort_by(&mut all, f64::total_cmp);
             all
         };
         let (lats, lons) = (degrees(lat), degrees(lon));
@@ -521,7 +522,9 @@ impl Judge<'_> {
                 states.push(at);
             }
         }
-        states.sort_by_key(|at| std::cmp::Reverse(self.reading.columns[*at].year.unwrap_or(0)));
+        sort_by_key(&mut states, |at| {
+            std::cmp::Reverse(self.reading.columns[*at].year.unwrap_or(0))
+        });
         self.reading.states = states;
     }
 }

@@ -13,6 +13,7 @@ use crate::words::WordFinder;
 use calc::question::{self, Question, Text, Typed, read};
 use calc::reference::Reference;
 use calc::terms::number::read_number;
+use calc::terms::small::order::sort_by_key;
 use calc_data::list::{Column, ListTables, WordKind, fold};
 use names::Namer;
 use std::collections::BTreeMap;
@@ -286,7 +287,7 @@ impl Rows {
         if tag.status.is_empty() {
             tag.status = "planned";
         }
-        problems.sort_by_key(|problem| problem.column);
+        sort_by_key(&mut problems, |problem| problem.column);
         Row {
             row: record.row,
             tag,

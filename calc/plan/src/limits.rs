@@ -4,6 +4,7 @@ use crate::build::PlanningConstants;
 use crate::list_tree::ListTree;
 use crate::listed::{CountedAs, SeasonPlan, plan_list};
 use crate::season::WorkSeason;
+use calc::terms::small::order::sort_by_key;
 use chrono::NaiveDate;
 
 /// What is changed to see whether it binds.
@@ -70,6 +71,6 @@ pub fn binds(
             Some(Bind { change, trees_more })
         })
         .collect();
-    binds.sort_by_key(|bind| core::cmp::Reverse(bind.trees_more));
+    sort_by_key(&mut binds, |bind| core::cmp::Reverse(bind.trees_more));
     binds
 }

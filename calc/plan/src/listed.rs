@@ -12,6 +12,7 @@ use crate::solve::{Draft, NotPlanned, Plan, PlannedVisit, solve_kept};
 use crate::teams::{OpenTasks, Turn, Walks, crew_days, turns, walked_by_day};
 use crate::walk::{WalkPace, WalkTo, WalkTold, Walked, own_points};
 use crate::walk_charge::{ROUNDS, corrected};
+use calc::terms::small::order::sort_by;
 
 /// Where a tree is counted: each stands under one of them.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -160,7 +161,7 @@ fn planned_once(
         None => (season.kept.walk_factor.unwrap_or(1.0), None),
     };
     let mut units: Vec<String> = trees.iter().map(|tree| tree.unit.clone()).collect();
-    units.sort();
+    sort_by(&mut units, Ord::cmp);
     units.dedup();
     let unit_of = |tree: &ListTree| units.partition_point(|unit| *unit < tree.unit);
     let mut basal_m2 = vec![0.0; units.len()];
@@ -175,7 +176,7 @@ fn planned_once(
         }
     }
     // Rows may come in any order: the plan goes by tags, and by rows where tags are alike.
-    open.sort_by(|a, b| {
+    sort_by(&mut open, |a, b| {
         let (a, b) = (&trees[*a], &trees[*b]);
         a.tree_id.cmp(&b.tree_id).then(a.row.cmp(&b.row))
     });

@@ -1,6 +1,8 @@
 //! The way round some points: nearest neighbour, then 2-opt (Croes 1958, "A method for solving traveling-salesman problems";
 //! from memory). Metres on flat ground. The same points in the same order give the same way, to the last digit.
 
+use calc::terms::small::order::sort_by;
+
 /// Metres east and north of somewhere.
 pub(crate) type Metres = [f64; 2];
 
@@ -39,7 +41,9 @@ pub(crate) fn legs<'a>(points: &'a [Metres], way: &'a [usize]) -> impl Iterator<
 /// where the way stands to the east and to the west, and no farther than the nearest one that was found.
 pub(crate) fn nearest_next(points: &[Metres]) -> Vec<usize> {
     let mut by_east: Vec<usize> = (0..points.len()).collect();
-    by_east.sort_by(|a, b| points[*a][0].total_cmp(&points[*b][0]).then(a.cmp(b)));
+    sort_by(&mut by_east, |a, b| {
+        points[*a][0].total_cmp(&points[*b][0]).then(a.cmp(b))
+    });
     let mut rank = vec![0; points.len()];
     for (at, point) in by_east.iter().enumerate() {
         rank[*point] = at;

@@ -3,6 +3,7 @@
 
 use crate::kept::Kept;
 use crate::property::WorkDay;
+use calc::terms::small::order::sort_by_key;
 use calc_data::list::PlanConstants;
 use chrono::{Days, NaiveDate};
 
@@ -100,7 +101,7 @@ impl WorkSeason {
             })
             .collect();
         // A season of a whole year reaches into the same week of the next one: a day that was named is that one.
-        days.sort_by_key(|it| (it.day, !it.rings));
+        sort_by_key(&mut days, |it| (it.day, !it.rings));
         days.dedup_by_key(|it| it.day);
         days
     }

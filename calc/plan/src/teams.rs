@@ -5,6 +5,7 @@ use crate::property::Property;
 use crate::route::{self, Metres};
 use crate::solve::{Plan, PlannedVisit};
 use crate::walk::{WalkPace, WalkTo, Walked};
+use calc::terms::small::order::sort_by_key;
 
 /// The crew of each task, from 0, by the tasks' minutes in the order in which they are walked to. Each crew takes tasks
 /// until its share of the day's minutes, and `over` of it more, is full; the last one takes what is left.
@@ -172,7 +173,7 @@ pub(crate) fn crew_days(
     }
     let mut all = Vec::with_capacity(tasks.len());
     for (at, mut of_day) in tasks.into_iter().enumerate() {
-        of_day.sort_by_key(|task| (task.unit, task.of.key()));
+        sort_by_key(&mut of_day, |task| (task.unit, task.of.key()));
         let located = of_day.iter().filter(|it| it.walk.point.is_some()).count();
         let drawn = located > 0 && located as f64 >= walks.pace.share * of_day.len() as f64;
         if drawn {

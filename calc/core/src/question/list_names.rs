@@ -7,6 +7,7 @@ use super::Found;
 use super::species::{by_place, plain};
 use crate::reference::Reference;
 use crate::terms::regional::OtherTree;
+use crate::terms::small::order::sort_by;
 use crate::terms::species::Species;
 use cuts::{is_capital, is_initial, tidied, without_authors, without_brackets, without_cultivar};
 
@@ -85,7 +86,9 @@ impl ListNames {
             }
         }
         // The list stands before other trees.
-        names.sort_by(|a, b| a.0.cmp(&b.0).then(rank(a.1).cmp(&rank(b.1))));
+        sort_by(&mut names, |a, b| {
+            a.0.cmp(&b.0).then(rank(a.1).cmp(&rank(b.1)))
+        });
         names.dedup_by(|later, first| later.0 == first.0);
         let mut genus = |word: String, name: Option<&'static str>| {
             if word.len() < 3 {
@@ -129,12 +132,12 @@ impl ListNames {
         }
         // Words that end names and are no kind of tree.
         genera.retain(|(word, _)| !NO_GENUS.contains(&word.as_str()));
-        genera.sort_by(|a, b| a.0.cmp(&b.0));
+        sort_by(&mut genera, |a, b| a.0.cmp(&b.0));
         let mut joined: Vec<(String, Option<Target>)> = names
             .iter()
             .map(|(name, target)| (name.replace(' ', ""), Some(*target)))
             .collect();
-        joined.sort_by(|a, b| a.0.cmp(&b.0));
+        sort_by(&mut joined, |a, b| a.0.cmp(&b.0));
         let mut at = 1;
         while at < joined.len() {
             if joined[at].0 == joined[at - 1].0 {
@@ -175,7 +178,7 @@ impl ListNames {
             .into_iter()
             .filter_map(|(name, target)| Some((name, target?)));
         self.names.extend(more);
-        self.names.sort_by(|a, b| a.0.cmp(&b.0));
+        sort_by(&mut self.names, |a, b| a.0.cmp(&b.0));
         self
     }
 

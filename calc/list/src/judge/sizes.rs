@@ -9,6 +9,7 @@ use crate::header::LengthUnit;
 use crate::reading::SizeColumn;
 use calc::terms::number::read_number;
 use calc::terms::quantity::Units;
+use calc::terms::small::order::{sort_by, sort_by_key};
 use calc_data::list::Column;
 use core::f64::consts::PI;
 
@@ -105,7 +106,7 @@ impl Judge<'_> {
                     |at: &usize| read_number(&said(self, at)).map_or(0.0, |number| number.value);
                 let mut placed: Vec<(f64, usize)> =
                     columns.iter().map(|at| (place(at), *at)).collect();
-                placed.sort_by(|a, b| a.0.total_cmp(&b.0));
+                sort_by(&mut placed, |a, b| a.0.total_cmp(&b.0));
                 for (to, (_, at)) in columns.iter_mut().zip(placed) {
                     *to = at;
                 }
@@ -120,7 +121,9 @@ impl Judge<'_> {
                 self.ask(numbered[0], filled, ListQuestion::Numbered { headers });
             }
         }
-        columns.sort_by_key(|at| std::cmp::Reverse(self.reading.columns[*at].year.unwrap_or(0)));
+        sort_by_key(columns, |at| {
+            std::cmp::Reverse(self.reading.columns[*at].year.unwrap_or(0))
+        });
     }
 
     /// Columns that differ by a number behind the same name.

@@ -3,6 +3,7 @@
 use crate::record::Record;
 use crate::words::WordFinder;
 use calc::terms::number::read_number;
+use calc::terms::small::order::sort_by;
 use calc_data::list::fold;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -50,7 +51,7 @@ impl Stats {
                 _ => {}
             }
         }
-        stats.numbers.sort_by(f64::total_cmp);
+        sort_by(&mut stats.numbers, f64::total_cmp);
         stats
     }
 
@@ -68,7 +69,7 @@ impl Stats {
             .iter()
             .map(|(value, count)| (value.clone(), *count))
             .collect();
-        all.sort_by(|a, b| b.1.cmp(&a.1).then(a.0.cmp(&b.0)));
+        sort_by(&mut all, |a, b| b.1.cmp(&a.1).then(a.0.cmp(&b.0)));
         all
     }
 }

@@ -11,6 +11,7 @@ use calc::models::effort_constants::Three;
 use calc::models::season::Local;
 use calc::question::{Question, VisitAt, VisitSeen, read_day};
 use calc::terms::day::iso;
+use calc::terms::small::order::sort_by_key;
 use calc_data::list::plan_constants;
 use calc_list::found::{FoundColumn, FoundFault, FoundFile, FoundRow};
 use calc_plan::plan_file::after_shape::{AfterOf, FoundOf, KillRateOf, RateOf, ShareOfTrees};
@@ -134,7 +135,7 @@ impl TakingUp {
                 continue;
             };
             let mut rows: Vec<&FoundRow> = places.iter().map(|place| &all[*place]).collect();
-            rows.sort_by_key(|row| (row.visited_on, row.row));
+            sort_by_key(&mut rows, |row| (row.visited_on, row.row));
             let of = OfTree {
                 ringed_before: self.before[at],
                 rows,
@@ -168,7 +169,7 @@ impl TakingUp {
             let (question, _) = list.questions[at].as_ref().filter(|_| unseen)?;
             ringed_tree(question, self.before[at]?, Vec::new())
         }));
-        work.found.sort_by_key(|found| found.row);
+        sort_by_key(&mut work.found, |found| found.row);
         work.kill_rates = kill_rates((list.reference, plan_constants()), &ringed, asked.today);
         work.held = rings_that_held(&ringed);
         work.timed = self.timing.rate(list);

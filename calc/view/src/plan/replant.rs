@@ -11,6 +11,7 @@ use crate::words::{Word, m};
 use calc::terms::number::read_number;
 use calc::terms::quantity::{M_PER_FT, Units};
 use calc::terms::small::decimals::fixed;
+use calc::terms::small::order::sort_by_key;
 use calc::terms::species::Species;
 use calc_data::list::plan_constants;
 use calc_plan::{CountedAs, CrownGap, UnitLand, crown_m2, gaps};
@@ -256,7 +257,7 @@ fn by_count<T: Ord + Copy>(all: impl Iterator<Item = T>) -> Vec<(T, usize)> {
         *counts.entry(it).or_default() += 1;
     }
     let mut counts: Vec<(T, usize)> = counts.into_iter().collect();
-    counts.sort_by_key(|(_, count)| usize::MAX - count);
+    sort_by_key(&mut counts, |(_, count)| usize::MAX - count);
     counts
 }
 
@@ -293,7 +294,9 @@ fn natives_of(all: &[Dying<'_>], natives: &Natives, units: Units) -> (Vec<String
             })
             .filter_map(|it| Some((it.sureness(region)?, it)))
             .collect();
-        follow.sort_by_key(|(sure, it)| (*sure, usize::MAX - it.spread(), it.scientific));
+        sort_by_key(&mut follow, |(sure, it)| {
+            (*sure, usize::MAX - it.spread(), it.scientific)
+        });
         let light_and_water = m::after_light(site.0).zip(m::after_water(site.1));
         let Some((light, water)) = light_and_water.filter(|_| !follow.is_empty()) else {
             continue;

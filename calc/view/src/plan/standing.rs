@@ -7,6 +7,7 @@ use calc::models::visits::after_ring;
 use calc::question::{Question, read_day};
 use calc::terms::day::iso;
 use calc::terms::small::decimals::fixed;
+use calc::terms::small::order::sort_by;
 use calc_list::write;
 use calc_plan::{ComesTo, Progress};
 use chrono::NaiveDate;
@@ -85,7 +86,7 @@ pub(super) fn standing(list: &ReadList, asked: &Asked, zones: &[Option<f64>]) ->
     if all.is_empty() {
         return None;
     }
-    all.sort_by(|a, b| {
+    sort_by(&mut all, |a, b| {
         let key = |it: &Registered| (it.next_look.is_none(), it.next_look);
         key(a).cmp(&key(b)).then(a.tree_id.cmp(&b.tree_id))
     });

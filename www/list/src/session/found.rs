@@ -1,6 +1,7 @@
 //! What was found at visits: a second file beside the list, taken up once the trees were judged.
 
 use super::{Session, Work};
+use calc::terms::small::order::sort_by_key;
 use calc_list::found::{FoundFile, FoundProblem};
 use calc_view::plan::after::{AfterWork, TakingUp};
 use calc_view::plan::after_sentences::no_file;
@@ -114,7 +115,7 @@ impl Session {
         }
         let FoundWork { taking, mut file } = *work;
         let after = taking.done(list, asked);
-        file.problems.sort_by_key(|problem| problem.row);
+        sort_by_key(&mut file.problems, |problem| problem.row);
         self.work = Work::Planning(Box::default());
         if let Some(found) = self.found.as_mut().filter(|found| found.own_rate)
             && asked.said.rate.is_none()

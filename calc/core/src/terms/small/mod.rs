@@ -2,5 +2,6 @@
 
 pub mod decimals;
 pub mod find;
+pub mod order;
 pub mod sine;
 pub mod sort;

@@ -3,6 +3,7 @@
 use super::{OnPaper, Sheets};
 use crate::page::Page;
 use crate::words::{m, phrase};
+use calc::terms::small::order::sort_by;
 use calc_plan::plan_file::shape::TreeOf;
 
 /// Tags of a page: seven rows of three.
@@ -16,7 +17,7 @@ impl Sheets<'_> {
             .trees()
             .filter(|(tree, _)| tree.day.is_some())
             .collect();
-        ringed.sort_by(|(a, _), (b, _)| {
+        sort_by(&mut ringed, |(a, _), (b, _)| {
             (&a.day, a.team, a.order, a.row).cmp(&(&b.day, b.team, b.order, b.row))
         });
         self.page(m::SHEETS_TAGS_TITLE.text(), |page| {

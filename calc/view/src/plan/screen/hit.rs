@@ -12,6 +12,7 @@ use crate::words::phrase::tree as tree_name;
 use calc::answer::Conditional;
 use calc::reference::Reference;
 use calc::terms::quantity::Units;
+use calc::terms::small::order::sort_by;
 use std::collections::BTreeMap;
 
 /// A part whose trees wait for what they could hit.
@@ -110,7 +111,9 @@ impl ToAsk {
                 within: measure::reach(within).first(shown_in).to_owned(),
             })
             .collect();
-        units.sort_by(|a, b| b.trees.cmp(&a.trees).then(a.unit.cmp(&b.unit)));
+        sort_by(&mut units, |a, b| {
+            b.trees.cmp(&a.trees).then(a.unit.cmp(&b.unit))
+        });
         Self {
             units,
             clones: clones.into_values().collect(),

@@ -11,6 +11,7 @@ use crate::plan::read::{Listed, ReadList};
 use crate::words::phrase::first_of;
 use crate::words::{Word, m};
 use calc::terms::quantity::{M_PER_FT, Units};
+use calc::terms::small::order::sort_by_key;
 use calc_plan::CountedAs;
 use std::collections::BTreeMap;
 
@@ -344,7 +345,7 @@ fn points(pen: &mut Pen<'_>, ground: &Ground, trees: &[&Placed<'_>], in_order: b
             }
         }
         for way in teams.values_mut() {
-            way.sort_by_key(|it| it.0);
+            sort_by_key(way, |it| it.0);
             for pair in way.windows(2) {
                 pen.line("dash", pair[0].1, pair[0].2, pair[1].1, pair[1].2);
             }

@@ -11,6 +11,7 @@ use crate::words::phrase::first_of;
 use crate::words::{Word, m};
 use calc::terms::quantity::Units;
 use calc::terms::small::decimals::fixed;
+use calc::terms::small::order::sort_by_key;
 use calc_list::Note;
 use calc_plan::{ComesTo, CountedAs, LooserLimit};
 use chrono::NaiveDate;
@@ -251,7 +252,7 @@ fn next_day(out: &mut Page<'_>, list: &ReadList, made: &Made, asked: &Asked, uni
         if trees.is_empty() {
             continue;
         }
-        trees.sort_by_key(|tree| tree.order);
+        sort_by_key(&mut trees, |tree| tree.order);
         let minutes: f64 = trees.iter().filter_map(|tree| tree.minutes).sum();
         let tags = trees.iter().map(|it| it.tree_id.as_str());
         let far = trees

@@ -10,6 +10,7 @@ use crate::plan::read::ReadList;
 use crate::words::m;
 use crate::words::region::regions;
 use calc::terms::day::iso;
+use calc::terms::small::order::{sort_by, sort_by_key};
 use calc_data::list::plan_constants;
 use calc_plan::{ComesTo, PlanFile};
 use chrono::NaiveDate;
@@ -179,9 +180,11 @@ pub fn offered(list: &ReadList) -> Vec<Offered> {
 #[must_use]
 pub fn picked(offered: &[Offered]) -> Vec<String> {
     let mut best = offered.to_vec();
-    best.sort_by(|a, b| b.slips.total_cmp(&a.slips).then(a.day.cmp(&b.day)));
+    sort_by(&mut best, |a, b| {
+        b.slips.total_cmp(&a.slips).then(a.day.cmp(&b.day))
+    });
     best.truncate(PICKED);
-    best.sort_by_key(|it| it.day);
+    sort_by_key(&mut best, |it| it.day);
     best.into_iter().map(|it| iso(it.day)).collect()
 }
 

@@ -10,6 +10,7 @@ use crate::words::phrase::tree as tree_name;
 use crate::words::{Word, m};
 use calc::answer::without_sources;
 use calc::question::{Day, Question};
+use calc::terms::small::order::sort_by;
 use calc_plan::CountedAs;
 use chrono::NaiveDate;
 
@@ -95,7 +96,7 @@ impl TreeTable {
             .collect();
         if self == Self::Planned {
             let trees = &made.file.trees;
-            all.sort_by(|a, b| {
+            sort_by(&mut all, |a, b| {
                 let key =
                     |at: &usize| (trees[*at].day.as_deref(), trees[*at].team, trees[*at].order);
                 key(a).cmp(&key(b))
