@@ -12,6 +12,9 @@ use www_list::calls::List;
 /// What a slice may take, milliseconds, and how many rows at least and at most: as in the worker.
 const SLICE: f64 = 20.0;
 const ROWS: (f64, f64) = (10.0, 20_000.0);
+/// Rows of the first slice of any work, and how many times those of the slice before another may have.
+const FIRST: f64 = 50.0;
+const MORE: f64 = 4.0;
 /// Ten times the rows take no more than so many times as long.
 const TIMES: f64 = 12.0;
 
@@ -50,7 +53,7 @@ type Steps = Vec<(String, f64, f64)>;
 
 /// Works until all is done, as the worker does.
 fn work(list: &mut List, steps: &mut Steps) -> Value {
-    let mut rows = 50.0;
+    let mut rows = FIRST;
     loop {
         let begin = now();
         let told: Value = serde_json::from_str(&list.step(rows as usize)).expect("JSON");
@@ -67,7 +70,11 @@ fn work(list: &mut List, steps: &mut Steps) -> Value {
         if told["more"] != true {
             return told;
         }
-        rows = (rows * SLICE / took.max(1.0)).clamp(ROWS.0, ROWS.1).round();
+        let fit = (rows * SLICE / took.max(1.0)).min(rows * MORE);
+        rows = match told["anew"] == true {
+            true => FIRST,
+            false => fit.clamp(ROWS.0, ROWS.1).round(),
+        };
     }
 }
 
@@ -105,16 +112,18 @@ fn measure(rows: usize) -> Steps {
         told["said"]
     );
     println!("{}", told["said"]);
-    for name in [
-        "plan.json",
-        "trees-plan.csv",
-        "reach.geojson",
-        "crew-sheets.html",
-        "season.ics",
-    ] {
+    for name in calc_view::plan::made::FILES {
+        // Told in slices, as the worker asks for it, then handed out as a whole.
+        assert!(page.want(name), "{name}");
+        let mut slices = Steps::new();
+        work(&mut page, &mut slices);
+        let (took, longest) = slices
+            .iter()
+            .fold((0.0, 0.0_f64), |sum, it| (sum.0 + it.1, sum.1.max(it.2)));
+        steps.push((format!("{name}, told"), took, longest));
         let mut bytes = 0;
         once(&mut steps, name, || bytes = page.file(name).len());
-        assert!(bytes > 0, "{name}");
+        println!("{name}: {bytes} bytes");
     }
     once(&mut steps, "a table", || drop(page.page("planned", 0)));
     let more = json!({ "do": "more", "data": { "people": "2" } }).to_string();

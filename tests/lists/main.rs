@@ -3,6 +3,7 @@
 mod bytes;
 mod demands;
 mod dirty;
+mod handed_out;
 mod hostile;
 #[path = "../sample.rs"]
 mod sample;

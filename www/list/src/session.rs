@@ -48,6 +48,8 @@ struct Act {
 #[derive(Default, Serialize)]
 struct Told {
     more: bool,
+    /// Whether the next slice is of other work: how long its rows take is not known yet.
+    anew: bool,
     done: usize,
     of: usize,
     what: String,
@@ -79,8 +81,8 @@ enum Work {
     Planning(Box<Making>),
     /// What it comes to is drawn.
     Showing,
-    /// Each row is told for a file.
-    Telling,
+    /// A file is written, row by row.
+    Writing(String),
 }
 
 /// Days, with the trees that were judged for them.
@@ -455,6 +457,7 @@ impl Session {
 
     pub(crate) fn step(&mut self, rows: usize) -> String {
         let (mut done, mut of, mut what) = (0, 0, String::new());
+        let before = std::mem::discriminant(&self.work);
         match std::mem::replace(&mut self.work, Work::None) {
             Work::None => {}
             Work::Reading(mut reading) => {
@@ -533,19 +536,14 @@ impl Session {
                 }
             }
             Work::Showing => self.shown(),
-            Work::Telling => {
+            Work::Writing(name) => {
                 what = m::PROPERTY_WRITING.into();
-                if let (Some(list), Some(made), Some(season)) =
-                    (&self.list, &self.made, &self.season)
-                    && made.tell(rows, list, &season.asked)
-                {
-                    (done, of) = made.told(list);
-                    self.work = Work::Telling;
-                }
+                (done, of) = self.write(rows, name);
             }
         }
         let mut told = std::mem::take(&mut self.told);
         told.more = !matches!(self.work, Work::None);
+        told.anew = before != std::mem::discriminant(&self.work);
         told.edited = !self.edits.is_empty() || self.decisions != Decisions::default();
         if !told.more {
             told.id = self.id();

@@ -4,6 +4,9 @@ import init, { List, take_regional, take_words } from "./list-engine.js";
 
 /** What a slice may take, milliseconds. */
 const SLICE = 20;
+/** So many rows are the first slice of any work; each slice has so many times those of the one before at the most. */
+const FIRST = 50;
+const MORE = 4;
 /** Progress is told no more often, milliseconds. */
 const TELL = 50;
 
@@ -40,7 +43,7 @@ function saved(number, file) {
 
 /** Works until all is done, or another request comes. What it was for may be a file. */
 async function work(number, file = "", taken = true) {
-  let rows = 50;
+  let rows = FIRST;
   let told = performance.now();
   for (;;) {
     const began = performance.now();
@@ -50,7 +53,8 @@ async function work(number, file = "", taken = true) {
       if (file) return saved(number, file);
       return postMessage({ number, taken, ...said });
     }
-    rows = Math.max(10, Math.min(20000, Math.round((rows * SLICE) / Math.max(now - began, 1))));
+    const fit = (rows * SLICE) / Math.max(now - began, 1);
+    rows = said.anew ? FIRST : Math.max(10, Math.min(20000, Math.round(Math.min(fit, rows * MORE))));
     // What is drawn is always told.
     if (now - told > TELL || Object.keys(said.areas).length > 0) {
       told = now;

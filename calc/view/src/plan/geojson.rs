@@ -26,13 +26,23 @@ fn position((latitude, longitude): (f64, f64)) -> String {
     format!("[{longitude:.DECIMALS$},{latitude:.DECIMALS$}]")
 }
 
-fn collection(features: &[String]) -> String {
+/// How a file of features begins.
+pub(super) fn begin() -> String {
     let mut file = String::from("{\"type\":\"FeatureCollection\",\"generator\":\"slipbark ");
     file.push_str(env!("CARGO_PKG_VERSION"));
     file.push_str("\",\"features\":[\n");
-    file.push_str(&features.join(",\n"));
-    file.push_str("\n]}\n");
     file
+}
+
+/// How it ends.
+pub(super) const END: &str = "\n]}\n";
+
+/// A feature behind those that stand in the file.
+fn add(file: &mut String, feature: &str) {
+    if file.ends_with('}') {
+        file.push_str(",\n");
+    }
+    file.push_str(feature);
 }
 
 fn feature<'a>(
@@ -92,12 +102,12 @@ fn value(cell: &str) -> String {
     }
 }
 
-/// Every tree as a point with the cells of the list and of its plan; one without a place has no geometry.
-pub(super) fn trees(list: &ReadList, told: &[Told]) -> String {
+/// Every tree of some lines as a point with the cells of the list and of its plan; one without a place has no geometry.
+/// `told` are the rows from the first of these lines on.
+pub(super) fn trees(list: &ReadList, lines: &[Listed], told: &[Told], file: &mut String) {
     let columns = columns(list);
     let has_exact = columns.iter().any(|(_, name)| name == "coord_m");
-    let mut features = Vec::new();
-    let rows = list.lines.iter().filter_map(|line| match line {
+    let rows = lines.iter().filter_map(|line| match line {
         Listed::Row(record, row, _) => Some((record, row)),
         _ => None,
     });
@@ -121,15 +131,18 @@ pub(super) fn trees(list: &ReadList, told: &[Told]) -> String {
         let exact = row.tag.coord_m.filter(|_| !has_exact);
         let exact = exact.map(|metres| ("coord_m", metres.to_string()));
         let properties = own.chain(added).chain(exact);
-        features.push(feature(&row.tag.tree_id, &geometry, properties));
+        add(file, &feature(&row.tag.tree_id, &geometry, properties));
     }
-    collection(&features)
 }
 
-/// The circle of ground round each tree that is ringed, or was, in which it may come down.
-pub(super) fn reach(list: &ReadList, planned: &SeasonPlan, zones: &[Option<f64>]) -> String {
-    let mut features = Vec::new();
-    for line in &list.lines {
+/// The circle of ground round each tree of some lines that is ringed, or was, in which it may come down.
+pub(super) fn reach(
+    lines: &[Listed],
+    planned: &SeasonPlan,
+    zones: &[Option<f64>],
+    file: &mut String,
+) {
+    for line in lines {
         let Listed::Row(_, row, Some(tree)) = line else {
             continue;
         };
@@ -138,10 +151,9 @@ pub(super) fn reach(list: &ReadList, planned: &SeasonPlan, zones: &[Option<f64>]
             CountedAs::Planned | CountedAs::Done | CountedAs::Dead
         );
         if let (true, Some(point), Some(zone_m)) = (standing, row.tag.point, zones[*tree]) {
-            features.push(circle(row, point, zone_m));
+            add(file, &circle(row, point, zone_m));
         }
     }
-    collection(&features)
 }
 
 /// Anticlockwise and closed (3.1.6).

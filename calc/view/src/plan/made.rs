@@ -10,7 +10,7 @@ use crate::season_calendar::season_calendar;
 use calc::question::settings::AskingGroup;
 use calc::terms::quantity::Units;
 use calc_data::list::plan_constants;
-use calc_list::Is;
+use calc_list::{Is, write};
 use calc_plan::plan_file::shape::Edit;
 use calc_plan::{Bind, Kept, ListInPlanning, PlanFile, PlanningConstants, SeasonPlan};
 use core::cell::RefCell;
@@ -42,6 +42,33 @@ pub struct Made {
     about: About,
     /// What is told of each row, once a file asks for it.
     telling: RefCell<Telling>,
+    /// The file that is being written.
+    writing: RefCell<Writing>,
+}
+
+/// A file that is written line by line of the list.
+#[derive(Default)]
+struct Writing {
+    name: String,
+    /// So many lines are written.
+    lines: usize,
+    /// So many rows stand in them.
+    rows: usize,
+    text: String,
+}
+
+impl Writing {
+    fn of(name: &str) -> Self {
+        Self {
+            name: name.to_owned(),
+            text: match name {
+                "trees-plan.csv" => write::MARK.to_owned(),
+                "trees.geojson" | "reach.geojson" => geojson::begin(),
+                _ => String::new(),
+            },
+            ..Self::default()
+        }
+    }
 }
 
 /// The files of a plan, in the order in which they are told; the last one only where a tree is in the register.
@@ -194,6 +221,7 @@ impl Made {
             file,
             about: about.clone(),
             telling: RefCell::default(),
+            writing: RefCell::default(),
         }
     }
 
@@ -207,22 +235,52 @@ impl Made {
             .collect()
     }
 
-    /// Tells so many lines of the list more, for the files that tell of each row; false where none is left.
+    /// Makes a file ready by so many lines of the list more; false once [`Self::file`] has it.
     #[must_use]
-    pub fn tell(&self, lines: usize, list: &ReadList, asked: &Asked) -> bool {
+    pub fn prepare(&self, name: &str, lines: usize, list: &ReadList, asked: &Asked) -> bool {
+        let mut writing = self.writing.borrow_mut();
+        if writing.name != name {
+            *writing = Writing::of(name);
+        }
+        let all = list.lines.len();
+        let to = match Self::goes_by_lines(name) {
+            true => writing.lines.saturating_add(lines).min(all),
+            false => all,
+        };
         let mut telling = self.telling.borrow_mut();
-        telling.tell(lines, list, &self.planned, asked)
+        if Self::tells_rows(name) {
+            telling.tell(to, list, &self.planned, asked);
+        }
+        let from = writing.lines;
+        let some = &list.lines[from..to];
+        let told = telling.told.get(writing.rows..).unwrap_or(&[]);
+        let text = &mut writing.text;
+        match name {
+            "trees-plan.csv" => tables::plan(list, some, told, text),
+            "trees.geojson" => geojson::trees(list, some, told, text),
+            "reach.geojson" => geojson::reach(some, &self.planned, &list.zones, text),
+            _ => {}
+        }
+        let rows = some.iter().filter(|line| matches!(line, Listed::Row(..)));
+        writing.rows += rows.count();
+        writing.lines = to;
+        to < all
     }
 
-    /// How many lines were told, of how many.
+    /// How many lines of the file that is made ready are done, of how many.
     #[must_use]
-    pub fn told(&self, list: &ReadList) -> (usize, usize) {
-        (self.telling.borrow().lines, list.lines.len())
+    pub fn prepared(&self, list: &ReadList) -> (usize, usize) {
+        (self.writing.borrow().lines, list.lines.len())
+    }
+
+    /// Whether a file takes longer the more lines the list has, so that it is made ready by [`Self::prepare`].
+    #[must_use]
+    pub fn goes_by_lines(name: &str) -> bool {
+        Self::tells_rows(name) || name == "reach.geojson"
     }
 
     /// Whether a file tells of each row.
-    #[must_use]
-    pub fn tells_rows(name: &str) -> bool {
+    fn tells_rows(name: &str) -> bool {
         matches!(
             name,
             "trees-plan.csv" | "trees.geojson" | "cover.html" | "crew-sheets.html" | "tags.html"
@@ -234,15 +292,15 @@ impl Made {
     /// # Errors
     /// What can't be written as JSON.
     pub fn file(&self, name: &str, list: &ReadList, asked: &Asked) -> serde_json::Result<String> {
-        while Self::tells_rows(name) && self.tell(usize::MAX, list, asked) {}
+        while self.prepare(name, usize::MAX, list, asked) {}
         let telling = self.telling.borrow();
         let told = telling.told.as_slice();
+        let written = self.writing.take().text;
         Ok(match name {
             "plan.json" => serde_json::to_string(&self.file)? + "\n",
-            "trees-plan.csv" => tables::plan(list, told),
+            "trees-plan.csv" => written,
             "trees-to-fix.csv" => tables::to_fix(list),
-            "trees.geojson" => geojson::trees(list, told),
-            "reach.geojson" => geojson::reach(list, &self.planned, &list.zones),
+            "trees.geojson" | "reach.geojson" => written + geojson::END,
             "cover.html" => self.sheets(list, told, |sheets| sheets.cover()),
             "crew-sheets.html" => self.sheets(list, told, |sheets| sheets.crew_sheets()),
             "tags.html" => self.sheets(list, told, |sheets| sheets.tags()),

@@ -69,19 +69,13 @@ pub(super) struct Telling {
 }
 
 impl Telling {
-    /// Tells so many lines more; false where none is left.
-    pub(super) fn tell(
-        &mut self,
-        lines: usize,
-        read: &ReadList,
-        planned: &SeasonPlan,
-        asked: &Asked,
-    ) -> bool {
-        let to = self.lines.saturating_add(lines).min(read.lines.len());
-        let more = told(read, &read.lines[self.lines..to], planned, asked);
-        self.told.extend(more);
-        self.lines = to;
-        to < read.lines.len()
+    /// Tells as far as so many lines from the first.
+    pub(super) fn tell(&mut self, to: usize, read: &ReadList, planned: &SeasonPlan, asked: &Asked) {
+        if self.lines < to {
+            let more = told(read, &read.lines[self.lines..to], planned, asked);
+            self.told.extend(more);
+            self.lines = to;
+        }
     }
 }
 
@@ -106,33 +100,31 @@ fn told(read: &ReadList, lines: &[Listed], planned: &SeasonPlan, asked: &Asked) 
     .collect()
 }
 
-/// The list with columns of the plan.
-pub(super) fn plan(read: &ReadList, told: &[Told]) -> String {
-    let mut text = write::MARK.to_owned();
+/// Lines of the list with columns of the plan; `told` are its rows from the first of these lines on.
+pub(super) fn plan(read: &ReadList, lines: &[Listed], told: &[Told], text: &mut String) {
     let mut told = told.iter();
-    for line in &read.lines {
+    for line in lines {
         match line {
             Listed::Above(record) if Some(record.row) == read.layout.header_row => {
                 let (cells, more) = read.kept(record);
                 let cells = cells.into_iter().chain(added_names());
-                write::row(cells.chain(more), &mut text);
+                write::row(cells.chain(more), text);
             }
-            Listed::Above(record) => write::row(record.cells(), &mut text),
+            Listed::Above(record) => write::row(record.cells(), text),
             Listed::Lines(lines) => (0..*lines).for_each(|_| text.push_str("\r\n")),
             Listed::Blank(record) => {
                 let (cells, more) = read.kept(record);
-                write::row(cells.into_iter().chain(more), &mut text);
+                write::row(cells.into_iter().chain(more), text);
             }
             Listed::Row(record, ..) => {
                 let (own, more) = read.kept(record);
                 let added = told.next().map_or(&[][..], |told| &told.cells);
                 let guarded: Vec<_> = added.iter().map(|cell| write::guarded(cell)).collect();
                 let cells = own.into_iter().chain(guarded.iter().map(AsRef::as_ref));
-                write::row(cells.chain(more), &mut text);
+                write::row(cells.chain(more), text);
             }
         }
     }
-    text
 }
 
 /// Cells in front of version and day, cells behind them, and the sheet's part.

@@ -44,10 +44,21 @@ impl Session {
         if !matches!(self.work, Work::None) {
             return false;
         }
-        if self.made.is_some() && Made::tells_rows(name) {
-            self.work = Work::Telling;
+        if self.made.is_some() && Made::goes_by_lines(name) {
+            self.work = Work::Writing(name.to_owned());
         }
         self.made.is_some() || name == folds::DECISIONS || name == folds::BEFORE
+    }
+
+    /// Writes so many rows more of a file; gives how many are done, of how many, while some are left.
+    pub(super) fn write(&mut self, rows: usize, name: String) -> (usize, usize) {
+        if let (Some(list), Some(made), Some(season)) = (&self.list, &self.made, &self.season)
+            && made.prepare(&name, rows, list, &season.asked)
+        {
+            self.work = Work::Writing(name);
+            return made.prepared(list);
+        }
+        (0, 0)
     }
 
     pub(crate) fn file(&mut self, name: &str) -> Vec<u8> {

@@ -1,6 +1,7 @@
 //! Crew sheets: for each crew and work day of the season its trees in order, with what is ticked at each; above them the
 //! cautions of the day and who is not on the sheet, below them the six steps and whom to call.
 
+use super::not_here::NotHere;
 use super::{OnPaper, Sheets, long_day, rank, short, tick_box};
 use crate::measure;
 use crate::page::Page;
@@ -10,14 +11,14 @@ use calc::models::cautions::{Caution, When};
 use calc::models::visits::VisitKind;
 use calc::terms::method::Method;
 use calc::terms::small::decimals::fixed;
+use calc::terms::small::order::{sort_by, sort_by_key};
 use calc_plan::plan_file::shape::{DayOf, TreeOf, VisitOf};
+use std::collections::BTreeMap;
 
 /// Rows of a sheet: what fits on Letter with its boxes of text at ten points.
 const ROWS: usize = 20;
 /// Rows that the head of a second table takes.
 const HEAD: usize = 2;
-/// Trees that are named where they are not on a sheet; the others are counted.
-const NAMED: usize = 4;
 /// Letters of a tree's name that stand on one line.
 const ON_ONE_LINE: usize = 20;
 /// Letters of cautions that are told in full above the rows; the others are told in two or three words.
@@ -44,19 +45,46 @@ impl<'a> Task<'a> {
     }
 }
 
+/// What a crew does on a day.
+#[derive(Default)]
+struct TasksOfDay<'a> {
+    rings: Vec<(&'a TreeOf, &'a OnPaper)>,
+    visits: Vec<(&'a TreeOf, &'a OnPaper, &'a VisitOf)>,
+}
+
+impl<'a> TasksOfDay<'a> {
+    /// Rings in their order, then looks at trees that were ringed.
+    fn in_order(mut self) -> Vec<Task<'a>> {
+        sort_by_key(&mut self.rings, |(tree, _)| (tree.order, tree.row));
+        sort_by(&mut self.visits, |(a, ..), (b, ..)| {
+            (&a.unit, &a.tree_id).cmp(&(&b.unit, &b.tree_id))
+        });
+        let rings = self.rings.into_iter();
+        let rings = rings.map(|(tree, on)| Task::Ring(tree, on));
+        let visits = self.visits.into_iter();
+        rings
+            .chain(visits.map(|(tree, on, visit)| Task::Visit(tree, on, visit)))
+            .collect()
+    }
+}
+
 impl Sheets<'_> {
     /// The sheets of the days that are agreed, day by day and crew by crew.
     #[must_use]
     pub fn crew_sheets(&self) -> String {
         self.page(m::SHEETS_CREW_TITLE.text(), |page| {
+            let mut tasks = self.tasks();
+            let not_here = NotHere::of(self);
             let mut any = false;
             for day in self.file.work_days.iter().filter(|day| day.agreed) {
                 for team in 1..=self.file.crew.teams {
-                    let tasks = self.tasks(&day.day, team);
+                    let tasks = tasks.remove(&(day.day.as_str(), team)).unwrap_or_default();
+                    let tasks = tasks.in_order();
                     any |= !tasks.is_empty();
                     let sheets = parted(&tasks);
                     for (at, of_sheet) in sheets.iter().enumerate() {
-                        self.sheet(page, (day, team), (at + 1, sheets.len()), of_sheet);
+                        let of = (at + 1, sheets.len());
+                        self.sheet(page, (day, team), of, of_sheet, &not_here);
                     }
                 }
             }
@@ -66,24 +94,21 @@ impl Sheets<'_> {
         })
     }
 
-    /// What a crew does on a day: rings in their order, then looks at trees that were ringed.
-    fn tasks(&self, day: &str, team: u32) -> Vec<Task<'_>> {
-        let mut rings: Vec<(&TreeOf, &OnPaper)> = self
-            .trees()
-            .filter(|(tree, _)| tree.day.as_deref() == Some(day) && tree.team == Some(team))
-            .collect();
-        rings.sort_by_key(|(tree, _)| (tree.order, tree.row));
-        let mut visits: Vec<(&TreeOf, &OnPaper, &VisitOf)> = self
-            .trees()
-            .flat_map(|(tree, on)| tree.visits.iter().map(move |visit| (tree, on, visit)))
-            .filter(|(.., visit)| visit.day.as_deref() == Some(day) && visit.team == Some(team))
-            .collect();
-        visits.sort_by(|(a, ..), (b, ..)| (&a.unit, &a.tree_id).cmp(&(&b.unit, &b.tree_id)));
-        let rings = rings.into_iter().map(|(tree, on)| Task::Ring(tree, on));
-        let visits = visits
-            .into_iter()
-            .map(|(tree, on, visit)| Task::Visit(tree, on, visit));
-        rings.chain(visits).collect()
+    /// What each crew does on each day.
+    fn tasks(&self) -> BTreeMap<(&str, u32), TasksOfDay<'_>> {
+        let mut all: BTreeMap<(&str, u32), TasksOfDay<'_>> = BTreeMap::new();
+        for (tree, on) in self.trees() {
+            if let Some(key) = tree.day.as_deref().zip(tree.team) {
+                all.entry(key).or_default().rings.push((tree, on));
+            }
+            for visit in &tree.visits {
+                if let Some(key) = visit.day.as_deref().zip(visit.team) {
+                    let visits = &mut all.entry(key).or_default().visits;
+                    visits.push((tree, on, visit));
+                }
+            }
+        }
+        all
     }
 
     fn sheet(
@@ -92,6 +117,7 @@ impl Sheets<'_> {
         (day, team): (&DayOf, u32),
         (at, sheets): (usize, usize),
         tasks: &[Task<'_>],
+        not_here: &NotHere<'_>,
     ) {
         page.open_class("section", "sheet");
         page.open_class("div", "head");
@@ -109,7 +135,7 @@ impl Sheets<'_> {
         .concat());
         page.close();
         self.work(page, tasks);
-        self.first(page, tasks);
+        self.first(page, tasks, not_here);
         self.ring_table(page, tasks);
         self.visit_table(page, tasks);
         page.open("p");
@@ -157,7 +183,7 @@ impl Sheets<'_> {
     }
 
     /// The look up first, the cautions of the day, who is not on the sheet.
-    fn first(&self, page: &mut Page<'_>, tasks: &[Task<'_>]) {
+    fn first(&self, page: &mut Page<'_>, tasks: &[Task<'_>], not_here: &NotHere<'_>) {
         page.open_class("div", "first");
         page.open("p");
         page.leaf("b", m::SHEETS_FIRST);
@@ -192,44 +218,7 @@ impl Sheets<'_> {
             page.text(m::sheets_mind_too(phrase::joined_by(&in_short, "; ")));
         }
         page.close();
-        self.not_here(page, &self.units_of(tasks));
-        page.close();
-    }
-
-    /// Trees of these units that are not on a sheet, by the reason.
-    fn not_here(&self, page: &mut Page<'_>, units: &[&str]) {
-        let of_units = |unit: &str| units.is_empty() || units.contains(&unit);
-        let tags = |reasons: &[&str]| -> Vec<&str> {
-            let trees = self.file.trees.iter();
-            trees
-                .filter(|tree| reasons.contains(&tree.reason) && of_units(&tree.unit))
-                .map(|tree| tree.tree_id.as_str())
-                .collect()
-        };
-        let waiting = self.to_fix.iter().filter(|row| of_units(&row.unit));
-        let parts = [
-            (m::SHEETS_NOT_PROFESSIONAL, tags(&["professional"])),
-            (m::SHEETS_NOT_KNOWN, tags(&["cannot_tell"])),
-            (m::SHEETS_NOT_OTHER, tags(&["other_method", "leave_it"])),
-            (
-                m::SHEETS_NOT_FIXED,
-                waiting.map(|row| row.tree_id.as_str()).collect(),
-            ),
-        ];
-        let said: Vec<String> = parts
-            .into_iter()
-            .filter(|(_, tags)| !tags.is_empty())
-            .map(|(why, tags)| {
-                [phrase::sentence(why.text()).as_str(), ": ", &some_of(&tags)].concat()
-            })
-            .collect();
-        if said.is_empty() {
-            return;
-        }
-        page.open("p");
-        page.leaf("b", m::SHEETS_NOT_HERE);
-        page.text(" ");
-        page.text([&phrase::joined_by(&said, ". "), "."].concat());
+        not_here.told(page, &self.units_of(tasks));
         page.close();
     }
 
@@ -375,15 +364,6 @@ fn parted<'t, 'a>(tasks: &'t [Task<'a>]) -> Vec<&'t [Task<'a>]> {
 /// Whether a caution is told in full: what the day or the species brings, not what holds at every tree.
 fn says_of_the_day(caution: &Caution) -> bool {
     matches!(rank(caution), 1..=3)
-}
-
-/// Some tags, and how many more there are.
-fn some_of(tags: &[&str]) -> String {
-    let named = tags.get(..NAMED).unwrap_or(tags).join(", ");
-    match tags.len().saturating_sub(NAMED) {
-        0 => named,
-        more => m::sheets_and_more(named, more.to_string()),
-    }
 }
 
 fn head_cell(page: &mut Page<'_>, class: &str, text: &str) {

@@ -8,9 +8,11 @@
 
 mod cover;
 mod crew;
+mod not_here;
 mod style;
 mod tags;
 
+use calc::terms::small::order::sort_by_key;
 pub use cover::counted;
 
 use crate::measure;
@@ -205,7 +207,7 @@ impl Sheets<'_> {
         let mut all: Vec<&'static Caution> = known
             .filter(|caution| ids.binary_search(&caution.id).is_ok())
             .collect();
-        all.sort_by_key(|caution| rank(caution));
+        sort_by_key(&mut all, |caution| rank(caution));
         all
     }
 
