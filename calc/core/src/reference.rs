@@ -20,6 +20,8 @@ use std::sync::OnceLock;
 pub struct Reference {
     /// The sources that something cites, each in the place of its number.
     pub sources: &'static [SourceLine],
+    /// They in the order of their ids.
+    pub sources_by_id: &'static [SourceId],
     /// Species, sorted by scientific name; unknown ones and palms last.
     pub species: &'static [Species],
     /// The table of nine methods, in order.
@@ -83,10 +85,21 @@ impl Reference {
         self.sources.iter().chain(regional)
     }
 
+    /// All of them in the order of their ids.
+    #[must_use]
+    pub fn sources_by_id(&self) -> &'static [SourceId] {
+        let regional = self.regional.get();
+        regional.map_or(self.sources_by_id, |it| it.sources_by_id)
+    }
+
     /// The line of a source; none where it is one of what differs by country and that file is not here.
     #[must_use]
     pub fn source(&self, id: SourceId) -> Option<&'static SourceLine> {
-        self.all_sources().nth(id.number())
+        let number = id.number();
+        self.sources.get(number).or_else(|| {
+            let regional = self.regional.get()?;
+            regional.sources.get(number - self.sources.len())
+        })
     }
 }
 

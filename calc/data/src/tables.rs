@@ -28,7 +28,7 @@ use crate::list_tables::{AssumedNumber, CellWord, Column, HeaderWord, ListTables
 
 packed! {
     Reference {
-        sources, species, method_rules, cautions, outlook, outlook_species, cavity_users, snag_guides, method_minutes,
+        sources, sources_by_id, species, method_rules, cautions, outlook, outlook_species, cavity_users, snag_guides, method_minutes,
         restrictions, disease_regions, names_by_place, regions, bark_ranges, height_hazard, constants, data_version, regional,
     }
     Species {
@@ -59,7 +59,7 @@ packed! {
     Restriction { jurisdiction, codes, topic, scope, from_md, to_md, force, cite }
     DiseaseRegion { code, topic, status, authority, months, cite }
     NameByPlace { name, codes, scientific }
-    Regional { sources, authorities, others }
+    Regional { sources, sources_by_id, authorities, others }
     Authority { caution, country, who, law, cite }
     OtherTree {
         names, scientific, native, never_offer, group, no_trial, sprouts, make_sure, traits, cautions, mind, as_species,

@@ -6,7 +6,6 @@ use crate::question::Question;
 use crate::reference::Reference;
 use crate::terms::cite::Cite;
 use crate::terms::place::Place;
-use crate::terms::small::sort::sort;
 use crate::terms::source::SourceLine;
 use crate::terms::tree::Herbicide;
 use serde::Serialize;
@@ -82,7 +81,7 @@ pub(super) fn assumed(
 
 /// Every source that the answer rests on, each once, in the order of the ids.
 pub(super) fn sources(reference: &Reference, answer: &Answer) -> Vec<SourceLine> {
-    let mut rests_on = vec![false; reference.all_sources().count()];
+    let mut rests_on = vec![false; reference.sources_by_id().len()];
     let mut take = |cites: &[Cite]| {
         for cite in cites {
             rests_on[cite.source.number()] = true;
@@ -140,11 +139,9 @@ pub(super) fn sources(reference: &Reference, answer: &Answer) -> Vec<SourceLine>
     for line in &answer.cautions {
         take(&line.because);
     }
-    let all = reference.all_sources().zip(&rests_on);
-    let mut lines: Vec<&SourceLine> = all
-        .filter(|(_, rests_on)| **rests_on)
-        .map(|(line, _)| line)
-        .collect();
-    sort(&mut lines, |a, b| a.id.text() < b.id.text());
-    lines.into_iter().copied().collect()
+    let by_id = reference.sources_by_id().iter();
+    let used = by_id.filter(|id| rests_on[id.number()]);
+    used.filter_map(|id| reference.source(*id))
+        .copied()
+        .collect()
 }

@@ -27,19 +27,24 @@ pub(super) fn last_day(
         (facts.head(&lines, stem) == method, level(&lines, method))
     };
     let at_first = stands(first);
+    // Part of the year and bark are all that the methods ask of a day.
+    let case = |day: NaiveDate| (facts.calendar.part(day), facts.calendar.slips(day));
+    let mut judged = case(first);
     let word = |day: NaiveDate| {
         (
             facts.calendar.season.verdict(day),
             facts.calendar.season.is_best(day),
         )
     };
-    let goes_on = |day: NaiveDate| {
+    let mut goes_on = |day: NaiveDate| {
         let named = if ring {
             facts.calendar.may_name(day, true) && word(day) == word(first)
         } else {
             !facts.calendar.soon_closed(day)
         };
-        named && stands(day) == at_first
+        let case = case(day);
+        let as_before = core::mem::replace(&mut judged, case) == case;
+        named && (as_before || stands(day) == at_first)
     };
     let mut last = first;
     for _ in 0..STRETCH_DAYS {

@@ -157,19 +157,28 @@ pub(super) fn of_methods(
 ) -> Vec<MethodWork> {
     let species = facts.question.tree.species;
     let dbh = inches(facts.stem.dbh.mm());
+    let counted = |method: Method| {
+        let constants = &facts.reference.constants.visits;
+        let hemisphere = facts.question.place.hemisphere();
+        let visits = visits::after(constants, species, hemisphere, method, day).into_iter();
+        let work = visits.filter(|visit| visit.is_work() && visit.season <= THREE);
+        work.count()
+    };
+    // Both rings are followed by the same visits, and so is whatever is cut, pulled or treated once.
+    let after_ring = counted(Method::BarkRing);
+    let after_cutting = counted(Method::Fell);
     Method::ALL
         .iter()
         .map(|method| {
-            let visits = visits::after(
-                &facts.reference.constants.visits,
-                species,
-                facts.question.place.hemisphere(),
-                *method,
-                day,
-            )
-            .iter()
-            .filter(|visit| visit.is_work() && visit.season <= THREE)
-            .count();
+            let visits = match method {
+                Method::BarkRing | Method::SawRing => after_ring,
+                Method::Frill
+                | Method::BasalBark
+                | Method::CutStump
+                | Method::PullOrDig
+                | Method::Fell => after_cutting,
+                Method::RepeatCutting | Method::LeaveIt => counted(*method),
+            };
             let mut work = MethodWork {
                 method: *method,
                 now: None,

@@ -4,7 +4,7 @@ use crate::models::season;
 use crate::models::season::Local;
 use crate::question::{Day, Question};
 use crate::reference::Reference;
-use crate::timing::{Span, tape};
+use crate::timing::Span;
 use chrono::{Datelike, Months, NaiveDate};
 
 /// The bark on each day of twelve months, in runs of the same word: from the asker's today on where the day asked about
@@ -26,8 +26,8 @@ pub fn year_ahead(reference: &Reference, question: &Question, local: &Local) -> 
     }
     let first = first(question);
     let end = first.checked_add_months(Months::new(12));
-    let days = tape::days_from(first).take_while(|day| end.is_none_or(|end| *day < end));
-    season.spans(days)
+    let last = end.and_then(|end| end.pred_opt());
+    season.spans(first, last.unwrap_or(NaiveDate::MAX))
 }
 
 /// The first of the twelve months.

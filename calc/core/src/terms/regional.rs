@@ -4,7 +4,7 @@
 
 use super::cite::Cite;
 use super::region::{country, lies_in_any};
-use super::source::SourceLine;
+use super::source::{SourceId, SourceLine};
 use super::species::{NativeRange, Species, Trait};
 use std::sync::OnceLock;
 
@@ -17,6 +17,8 @@ pub struct Regional {
     pub others: &'static [OtherTree],
     /// Sources that only this file cites, by number: the first comes after the last of `Reference::sources`.
     pub sources: &'static [SourceLine],
+    /// All sources, those of `Reference::sources` too, in the order of their ids.
+    pub sources_by_id: &'static [SourceId],
 }
 
 /// Who decides about a caution in a country.

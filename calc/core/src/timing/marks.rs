@@ -19,8 +19,8 @@ pub(super) struct Marks {
 const REACH: i32 = 200;
 
 impl Marks {
-    /// Finds them. The chance is a product of two log-concave functions, so it has one peak, and halving between the
-    /// peak and a day far off finds each crossing.
+    /// Finds them. The chance is a product of two log-concave functions, so it has one peak, which halving finds, as it finds each
+    /// crossing between the peak and a day far off.
     pub(super) fn of(curve: &Curve, c: &SeasonConstants) -> Self {
         let p = |day: i32| {
             let k = curve;
@@ -28,12 +28,15 @@ impl Marks {
         };
         let (mut low, mut high) = (nearest(curve.opens) - REACH, nearest(curve.closes) + REACH);
         let (first, last) = (low, high);
-        while high - low > 2 {
-            let third = (high - low) / 3;
-            let (a, b) = (low + third, high - third);
-            if p(a) < p(b) { low = a } else { high = b }
+        while low < high {
+            let middle = i32::midpoint(low, high);
+            if p(middle) < p(middle + 1) {
+                low = middle + 1
+            } else {
+                high = middle
+            }
         }
-        let peak = (low..=high).fold(low, |peak, day| if p(day) > p(peak) { day } else { peak });
+        let peak = low;
         // A higher step lies inside a lower one.
         let (mut before, mut behind) = (first, last);
         let mut step = |least: f64| {
@@ -67,9 +70,14 @@ impl Marks {
         self.steps[step].is_some_and(|(from, to)| from <= day && day <= to)
     }
 
-    /// The first day on which the chance is at least `p_test`.
-    pub(super) fn open_from(&self) -> Option<i32> {
-        self.steps[1].map(|(from, _)| from)
+    /// The first day after a day on which one of the answers below may be another.
+    pub(super) fn next_turn(&self, day: i32) -> Option<i32> {
+        let stretches = self.steps.iter().flatten().chain([&self.best]);
+        let turns = stretches.flat_map(|(from, to)| [*from, to + 1]);
+        turns
+            .chain([libm::ceil(self.middle) as i32])
+            .filter(|turn| *turn > day)
+            .min()
     }
 
     /// The chance is at least `p_poor`.

@@ -2,6 +2,7 @@
 //! Many days may then be asked for a good one at little cost.
 
 use super::season::Season;
+use super::tape::days_from;
 use chrono::{Days, NaiveDate};
 use core::cell::Cell;
 
@@ -19,7 +20,7 @@ pub struct OpenDays {
 }
 
 /// What is known of one day.
-#[derive(Debug)]
+#[derive(Debug, Clone)]
 struct OnDay {
     /// How many days, from this one on, are open and not forbidden without a break.
     run: u16,
@@ -43,22 +44,26 @@ impl OpenDays {
         forbidden: &dyn Fn(NaiveDate) -> bool,
     ) -> Self {
         let end = last.checked_add_days(Days::new(u64::from(margin)));
-        let all = core::iter::successors(Some(first), NaiveDate::succ_opt);
-        let count = end.map_or(0, |end| (end - first).num_days());
+        let last = end.and_then(|end| end.pred_opt()).unwrap_or(last);
+        let count = (last - first).num_days() + 1;
         let mut days: Vec<OnDay> = Vec::with_capacity(count.max(0) as usize);
-        days.extend(
-            all.take_while(|day| end.is_none_or(|end| *day < end))
-                .map(|day| {
-                    let bark = season.bark(day);
-                    OnDay {
-                        run: u16::from(bark.open && !forbidden(day)),
-                        in_stretch: bark.in_stretch,
-                        best: bark.best,
-                        chance: Cell::new(None),
-                        apart: Cell::new(None),
-                    }
-                }),
-        );
+        for (from, to) in season.runs(first, last) {
+            let bark = season.bark(from);
+            let begin = days.len();
+            let all_alike = OnDay {
+                run: u16::from(bark.open),
+                in_stretch: bark.in_stretch,
+                best: bark.best,
+                chance: Cell::new(None),
+                apart: Cell::new(None),
+            };
+            days.resize(begin + (to - from).num_days() as usize + 1, all_alike);
+            if bark.open {
+                for (on_day, day) in days[begin..].iter_mut().zip(days_from(from)) {
+                    on_day.run = u16::from(!forbidden(day));
+                }
+            }
+        }
         let mut run = 0;
         for day in days.iter_mut().rev() {
             run = if day.run > 0 { run + 1 } else { 0 };

@@ -2,12 +2,12 @@
 
 use super::constants::SeasonConstants;
 use super::curve::Curve;
-use super::doy::{YEAR, absolute, nearest_date};
+use super::doy::{YEAR, absolute, date, nearest_date};
 use super::marks::Marks;
 use super::verdict::{Side, Verdict, YearsInTen, probability};
 use super::{Flag, envelope};
 use crate::terms::place::Hemisphere;
-use chrono::{Datelike, NaiveDate};
+use chrono::{Datelike, Months, NaiveDate};
 use core::cell::OnceCell;
 use serde::Serialize;
 
@@ -127,20 +127,21 @@ impl Dating {
 
     /// The year of the season that a day belongs to, and the day counted from the start of that year.
     fn place(&self, day: NaiveDate) -> (i32, i32) {
-        let own = self.own.map(|(year, _)| year);
         let mut year = day.year() - self.back;
         let mut at = absolute(day) - YEAR * year;
-        loop {
-            let end = match own {
-                Some(own) if own == year => self.ends[2],
-                Some(own) if own == year + 1 => self.ends[1],
-                _ => self.ends[0],
-            };
-            if f64::from(at) < end {
-                return (year, at);
-            }
+        while f64::from(at) >= self.end(year) {
             year += 1;
             at -= YEAR;
+        }
+        (year, at)
+    }
+
+    /// Where the season that began in a year ends, days from the start of that year.
+    fn end(&self, year: i32) -> f64 {
+        match self.own {
+            Some((own, _)) if own == year => self.ends[2],
+            Some((own, _)) if own == year + 1 => self.ends[1],
+            _ => self.ends[0],
         }
     }
 
@@ -293,15 +294,17 @@ impl Season<'_> {
         Some((dating.marks(year), at))
     }
 
-    /// The first day after a closed one on which a ring may be tried, by the dates of a season; none without dates.
-    pub(super) fn opens_after(&self, day: NaiveDate) -> Option<NaiveDate> {
-        let dating = self.dating()?;
-        let (year, _) = dating.place(day);
-        (year..=year + 2).find_map(|year| {
-            let from = dating.marks(year).open_from()?;
-            let opens = nearest_date(f64::from(YEAR * year + from));
-            (opens > day).then_some(opens)
-        })
+    /// The first day after a day on which the bark may be spoken of in another way: until then every day is as that one.
+    /// None at the end of the calendar.
+    pub(super) fn next_turn(&self, day: NaiveDate) -> Option<NaiveDate> {
+        let Some(dating) = self.dating() else {
+            // What is not dated turns with a month.
+            return day.with_day(1)?.checked_add_months(Months::new(1));
+        };
+        let (year, at) = dating.place(day);
+        let end = libm::ceil(dating.end(year)) as i32;
+        let turn = dating.marks(year).next_turn(at);
+        Some(date(YEAR * year + turn.map_or(end, |turn| turn.min(end))))
     }
 
     /// True on a day that belongs to the best stretch: verdict `best`, or the envelope's best months.

@@ -3,7 +3,7 @@
 use super::envelope;
 use super::season::Season;
 use super::verdict::{Fill, Verdict};
-use chrono::{Datelike, Days, NaiveDate};
+use chrono::{Days, NaiveDate};
 
 /// How far ahead a day is looked for: two years hold a whole season from any day on.
 const HORIZON_DAYS: u64 = 730;
@@ -48,16 +48,18 @@ pub(crate) fn days_from(first: NaiveDate) -> impl Iterator<Item = NaiveDate> {
     core::iter::successors(Some(first), NaiveDate::succ_opt)
 }
 
-/// The days of a calendar year.
-fn days_of(year: i32) -> impl Iterator<Item = NaiveDate> {
-    let first = NaiveDate::from_ymd_opt(year, 1, 1).unwrap_or_default();
-    days_from(first).take_while(move |day| day.year() == year)
+/// First and last day of a calendar year.
+fn ends_of(year: i32) -> (NaiveDate, NaiveDate) {
+    let on = |month, day| NaiveDate::from_ymd_opt(year, month, day).unwrap_or_default();
+    (on(1, 1), on(12, 31))
 }
 
 impl Season<'_> {
     /// Every day of a calendar year, 29 February included.
     pub fn days(&self, year: i32) -> impl Iterator<Item = DayRow> {
-        days_of(year).map(|date| DayRow {
+        let (first, last) = ends_of(year);
+        let days = days_from(first).take_while(move |day| *day <= last);
+        days.map(|date| DayRow {
             date,
             probability: self.probability(date),
             verdict: self.verdict(date),
@@ -67,25 +69,42 @@ impl Season<'_> {
     /// The year tape's bark lane: the calendar year in runs of the same word, without holes.
     #[must_use]
     pub fn tape(&self, year: i32) -> Vec<Span> {
-        self.spans(days_of(year))
+        let (first, last) = ends_of(year);
+        self.spans(first, last)
     }
 
-    /// The same of any days, in the order of time and without holes.
-    pub fn spans(&self, days: impl Iterator<Item = NaiveDate>) -> Vec<Span> {
+    /// The same of the days from a first to a last one, both counted.
+    #[must_use]
+    pub fn spans(&self, first: NaiveDate, last: NaiveDate) -> Vec<Span> {
         let mut spans: Vec<Span> = Vec::new();
-        for date in days {
-            let verdict = self.verdict(date);
+        for (from, to) in self.runs(first, last) {
+            let verdict = self.verdict(from);
             match spans.last_mut() {
-                Some(span) if span.verdict == verdict => span.to = date,
+                Some(span) if span.verdict == verdict => span.to = to,
                 _ => spans.push(Span {
-                    from: date,
-                    to: date,
+                    from,
+                    to,
                     verdict,
                     fill: verdict.fill(),
                 }),
             }
         }
         spans
+    }
+
+    /// Days in runs on which the bark is spoken of in one way: the first and the last day of each, both counted.
+    pub(super) fn runs(
+        &self,
+        first: NaiveDate,
+        last: NaiveDate,
+    ) -> impl Iterator<Item = (NaiveDate, NaiveDate)> {
+        let mut next = Some(first);
+        core::iter::from_fn(move || {
+            let from = next.filter(|day| *day <= last)?;
+            next = self.next_turn(from);
+            let to = next.and_then(|turn| turn.pred_opt());
+            Some((from, to.map_or(last, |to| to.min(last))))
+        })
     }
 
     /// The next stretches from `from` on (counted) outside the forbidden days, at most `most`, in the order of time.
@@ -123,23 +142,17 @@ impl Season<'_> {
         found
     }
 
-    /// The days from `from` on on which a ring may be tried, within so many days, and whether each is a best one; closed
-    /// months are leapt over.
+    /// The days from `from` on on which a ring may be tried, within so many days, and whether each is a best one.
     fn open_days(&self, from: NaiveDate, within: u64) -> impl Iterator<Item = (NaiveDate, bool)> {
         let end = from.checked_add_days(Days::new(within));
-        let mut next = Some(from);
-        core::iter::from_fn(move || {
-            let mut day = next.filter(|day| Some(*day) < end)?;
-            loop {
-                let bark = self.bark(day);
-                if bark.in_stretch {
-                    next = day.succ_opt();
-                    return Some((day, bark.best));
-                }
-                let later = self.opens_after(day).or_else(|| day.succ_opt());
-                day = later.filter(|day| Some(*day) < end)?;
-            }
-        })
+        let last = end.and_then(|end| end.pred_opt()).unwrap_or(from);
+        self.runs(from, last)
+            .map(|run| (run, self.bark(run.0)))
+            .filter(|(_, bark)| bark.in_stretch)
+            .flat_map(|((from, to), bark)| {
+                let days = days_from(from).take_while(move |day| *day <= to);
+                days.map(move |day| (day, bark.best))
+            })
     }
 
     /// As [`Season::is_open`], but "any growing month" is looked for in the envelope's months.

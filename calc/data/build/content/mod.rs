@@ -42,6 +42,7 @@ pub(crate) fn read(root: &Path) -> Result<Reference, Defect> {
     let (outlook, outlook_species) = outlook::read(root, &sources, listed)?;
     let mut reference = Reference {
         sources: &[],
+        sources_by_id: &[],
         species: listed,
         method_rules: methods::rules(root, &sources)?,
         constants: Box::leak(Box::new(constants::read(root, &sources)?)),
@@ -61,6 +62,7 @@ pub(crate) fn read(root: &Path) -> Result<Reference, Defect> {
         regional: OnceLock::new(),
     };
     reference.sources = sources.lines_from(0);
+    reference.sources_by_id = sources.by_id();
     reference.regional = OnceLock::from(regional::read(root, &sources, others)?);
     Ok(reference)
 }

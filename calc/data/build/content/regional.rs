@@ -123,6 +123,7 @@ pub(crate) fn read(
     authorities.sort_by_key(|authority: &Authority| authority.caution);
     Ok(Regional {
         sources: sources.lines_from(in_module),
+        sources_by_id: sources.by_id(),
         authorities: authorities.leak(),
         others,
     })

@@ -169,6 +169,13 @@ impl Sources {
         self.cite(at, id, place, grade)
     }
 
+    /// The sources that something has cited so far, in the order of their ids.
+    pub(crate) fn by_id(&self) -> &'static [SourceId] {
+        let mut cited = self.cited.borrow().clone();
+        cited.sort_by_key(|id| id.text());
+        cited.leak()
+    }
+
     /// The lines of the sources that something has cited so far, by number, from one number on.
     pub(crate) fn lines_from(&self, first: usize) -> &'static [SourceLine] {
         let cited = self.cited.borrow();
