@@ -468,7 +468,7 @@ fn objective(
                 crown_price: limits.crown_limit_m2.map(|_| *crown),
             })
             .collect(),
-        terms: if asked.whole { terms() } else { Vec::new() },
+        terms: asked.whole.then(terms),
     }
 }
 

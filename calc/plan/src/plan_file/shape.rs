@@ -233,8 +233,9 @@ pub struct Objective {
     pub discount: f64,
     pub days: BTreeMap<String, f64>,
     pub areas: Vec<AreaPrice>,
-    #[serde(skip_serializing_if = "Vec::is_empty")]
-    pub terms: Vec<Term>,
+    /// What each tree adds, where it was asked for.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub terms: Option<Vec<Term>>,
 }
 
 /// Value of a square metre of a unit's basal area.

@@ -191,4 +191,31 @@ mod tests {
             assert!(schema["properties"].get(name).is_some(), "{name}");
         }
     }
+
+    /// What a plan leaves out where there is nothing to say is not required of it.
+    #[test]
+    fn the_schema_of_a_plan_requires_only_what_each_plan_has() {
+        let schema: serde_json::Value =
+            serde_json::from_str(&super::plan().expect("a schema")).expect("JSON");
+        let required = |of: &serde_json::Value| -> Vec<String> {
+            let names = of["required"].as_array().into_iter().flatten();
+            names.map(|name| name.to_string()).collect()
+        };
+        let parts = schema["$defs"].as_object().expect("parts");
+        let all: Vec<String> = parts.values().chain([&schema]).flat_map(required).collect();
+        assert!(all.contains(&"\"gap_percent\"".to_owned()), "{all:?}");
+        for left_out in [
+            "walk_routed",
+            "after",
+            "visits_before",
+            "land",
+            "crown_limit_m2",
+            "crown_used_m2",
+            "crown_m2",
+            "suggest",
+            "terms",
+        ] {
+            assert!(!all.contains(&format!("\"{left_out}\"")), "{left_out}");
+        }
+    }
 }
