@@ -1,6 +1,6 @@
 //! Sorting of lists of any length. The library's sort is made anew for each kind of item and brings some 4 kB of code
-//! each time; here it is made once, for places. 30 lists that are sorted this way make the module for lists 100 kB
-//! smaller. Where a plan sorts millions of times, the library's own stays.
+//! each time: 53 of them were 220 kB of the 1,317 kB of code of the module for lists. Here it is made once, for places.
+//! Where a plan sorts most often the library's own stays.
 
 use core::cmp::Ordering;
 
