@@ -227,3 +227,54 @@ fn without_its_module_the_form_keeps_what_was_typed_and_the_page_says_so() {
         Ok(())
     });
 }
+
+/// How often the page asked for its module, whether ahead, and whether that was before the script that wants it was there.
+const ASKED: &str = "const of = (name) => performance.getEntriesByType('resource').filter((it) => it.name.includes(name));
+     const [module] = of('.wasm'), [script] = of('/element.');
+     return [of('.wasm').length, document.querySelectorAll('link[rel=preload]').length === 1, module.startTime < script.responseEnd];";
+
+/// Over a slow line the module is asked for ahead of its script; over a fast one the first paint has the line to itself.
+/// Either way it is fetched once.
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn the_module_is_asked_for_ahead_where_the_page_took_long_to_come_and_only_there() {
+    let server = Server::of_the_site();
+    in_browser(async move |browser| {
+        let pages = ["", "es/", "embed/tree-plan/", "embed/ring/"];
+        let pages = pages.map(|page| format!("{}{page}", server.address));
+        let slow = json!({ "offline": false, "latency": 300, "downloadThroughput": 200_000, "uploadThroughput": 93_750 });
+        browser.devtools("Network.enable", json!({})).await?;
+        // Every visit is a first one.
+        for (name, of) in [
+            ("Network.setCacheDisabled", json!({ "cacheDisabled": true })),
+            ("Network.setBypassServiceWorker", json!({ "bypass": true })),
+        ] {
+            browser.devtools(name, of).await?;
+        }
+        browser
+            .devtools("Network.emulateNetworkConditions", slow)
+            .await?;
+        for page in &pages {
+            browser.open(page).await?;
+            browser.until_ready().await?;
+            let asked = browser.run(ASKED).await?;
+            assert_eq!(asked, json!([1, true, true]), "{page}, slow");
+        }
+        // However busy this machine is: a page that came at once.
+        let fast = json!({ "offline": false, "latency": 0, "downloadThroughput": -1, "uploadThroughput": -1 });
+        browser
+            .devtools("Network.emulateNetworkConditions", fast)
+            .await?;
+        let at_once = json!({ "source": "performance.now = () => 1;" });
+        browser
+            .devtools("Page.addScriptToEvaluateOnNewDocument", at_once)
+            .await?;
+        for page in &pages {
+            browser.open(page).await?;
+            browser.until_ready().await?;
+            let asked = browser.run(ASKED).await?;
+            assert_eq!(asked, json!([1, false, false]), "{page}, fast");
+        }
+        browser.expect_quiet().await
+    });
+}

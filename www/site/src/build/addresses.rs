@@ -44,7 +44,7 @@ pub(crate) fn relative(files: &[File]) -> Vec<File> {
 /// The page for what is not there, which is shown at other addresses than its own.
 fn found_from_anywhere(page: &str) -> String {
     let script = format!("<script>{FIND_SITE}</script>\n<title>");
-    page.replace(POLICY, &NOWHERE_POLICY)
+    page.replace(POLICY.as_str(), &NOWHERE_POLICY)
         .replacen("<title>", &script, 1)
 }
 
@@ -62,7 +62,10 @@ mod tests {
 
     #[test]
     fn the_page_for_what_is_not_there_may_run_what_finds_the_site() {
-        let text = format!("<meta content=\"{POLICY}\"><title>x</title><a href=\"{MARK}\">");
+        let text = format!(
+            "<meta content=\"{}\"><title>x</title><a href=\"{MARK}\">",
+            *POLICY
+        );
         let files = [File::named(NOWHERE, text), File::named("index.html", MARK)];
         let found = relative(&files);
         let text = std::str::from_utf8(&found[0].bytes).unwrap();
@@ -70,7 +73,7 @@ mod tests {
         let script = script.split_once("</script>").unwrap().0;
         let digest = File::named("", script).integrity();
         assert!(text.contains(&format!("'{digest}'")), "{text}");
-        assert!(text.contains("base-uri 'self'") && !text.contains(POLICY));
+        assert!(text.contains("base-uri 'self'") && !text.contains(POLICY.as_str()));
         assert_eq!(found[1].bytes, b"./");
     }
 

@@ -110,6 +110,7 @@ pub(crate) fn underscore(base: &str, files: &[File]) -> String {
 /// `.htaccess` for Apache 2.4 with its modules `headers`, `mime` and `rewrite`. One line names the path of the site.
 pub(crate) fn htaccess(base: &str) -> String {
     let (single, frames) = (single::NAMES, frames());
+    let (of_pages, of_frames) = (&*POLICY, &*FRAME_POLICY);
     let (nowhere, of_nowhere) = (NOWHERE.replace('.', "\\."), &*NOWHERE_POLICY);
     let always: String = ALWAYS
         .iter()
@@ -159,7 +160,7 @@ pub(crate) fn htaccess(base: &str) -> String {
          Header set Access-Control-Allow-Origin \"*\"\n\
          <FilesMatch \"\\.html(\\.br|\\.gz)?$\">\n\
          Header unset Access-Control-Allow-Origin\n\
-         Header set Content-Security-Policy \"{POLICY}\"\n\
+         Header set Content-Security-Policy \"{of_pages}\"\n\
          </FilesMatch>\n\
          <FilesMatch \"^{single}\">\n\
          Header unset Content-Security-Policy\n\
@@ -168,7 +169,7 @@ pub(crate) fn htaccess(base: &str) -> String {
          Header set Content-Security-Policy \"{of_nowhere}\"\n\
          </FilesMatch>\n\
          <If \"%{{REQUEST_URI}} =~ m#/{frames}#\">\n\
-         Header set Content-Security-Policy \"{FRAME_POLICY}\"\n\
+         Header set Content-Security-Policy \"{of_frames}\"\n\
          </If>\n\
          <If \"%{{REQUEST_URI}} =~ m#/(assets|[0-9]+\\.[0-9]+\\.[0-9]+)/#\">\n\
          Header set Cache-Control \"{KEPT}\"\n\
@@ -312,8 +313,8 @@ mod tests {
             for part in [
                 KEPT,
                 ASKED,
-                POLICY,
-                FRAME_POLICY,
+                &POLICY,
+                &FRAME_POLICY,
                 &NOWHERE_POLICY,
                 "application/wasm",
                 "Access-Control-Allow-Origin",

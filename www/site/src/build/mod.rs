@@ -8,6 +8,7 @@ mod device;
 mod feed;
 pub(crate) mod folder;
 mod gallery;
+mod head_scripts;
 pub(crate) mod headers;
 pub(crate) mod hosts;
 mod interface;

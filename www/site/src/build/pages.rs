@@ -3,6 +3,7 @@
 use crate::build::articles::Articles;
 use crate::build::assets::{Assets, File};
 use crate::build::gallery;
+use crate::build::head_scripts::{asks_ahead, element_script};
 use crate::build::key::{self, Key};
 use crate::build::local::{self, Local};
 use crate::build::natives::Natives;
@@ -142,6 +143,7 @@ impl Site<'_> {
         ];
         self.snippets(&mut common, &digests);
         let shell = read("shell.html")?;
+        let ahead = asks_ahead(&common["engine-wasm"]);
         let head = "calculator-head.html";
         let calculator = fill(&format!("www/pages/{head}"), &read(head)?, &common)?;
         let weighs = fill("www/pages/weighs.html", &read("weighs.html")?, &common)?;
@@ -175,13 +177,14 @@ impl Site<'_> {
             common.insert("alternates", self.alternates(here));
             let calculates = fill(&file, page.head("calculator").unwrap_or_default(), common)?;
             let element = || element_script(&common["element-js"]);
-            let [ahead, script] = match &*calculates {
-                "yes" => [calculator.clone(), element()],
+            let [ahead, links, script] = match &*calculates {
+                "yes" => [ahead.clone(), calculator.clone(), element()],
                 // Down the page: what is read first is not to wait for it.
-                "below" => [String::new(), element()],
+                "below" => [String::new(), String::new(), element()],
                 _ => Default::default(),
             };
             common.insert("ahead", ahead);
+            common.insert("links", links);
             common.insert("head", script);
             let ld = common.remove("ld").unwrap_or_default();
             common.insert("json-ld", ld);
@@ -293,9 +296,10 @@ impl Site<'_> {
         }
         // The bare pages for frames have neither head nor foot.
         let bare = Template::read("www/pages/frame.html", &read("frame.html")?)?;
-        common.insert("ahead", calculator.clone());
+        common.insert("ahead", ahead);
+        common.insert("links", calculator);
         common.insert("head", element_script(&common["element-js"]));
-        common.insert("policy", FRAME_POLICY.to_owned());
+        common.insert("policy", FRAME_POLICY.clone());
         let form = self.form(&common["calculator-css"], false);
         for kind in Kind::ALL {
             let name = kind.name();
@@ -400,7 +404,7 @@ impl Site<'_> {
             ("icon", address("icon.svg")?),
             ("version", env!("CARGO_PKG_VERSION").to_owned()),
             ("build", BUILD_MARK.to_owned()),
-            ("policy", POLICY.to_owned()),
+            ("policy", POLICY.clone()),
             (
                 "offline",
                 String::from(if self.about.offline { "yes" } else { "" }),
@@ -590,10 +594,4 @@ fn read_through(file: &str, day: &str) -> Result<String> {
     Ok(escaped(&m::shell_reviewed(calc_view::measure::day_year(
         day,
     ))))
-}
-
-/// What a page with the calculator in it loads behind the links by which the browser asks for all of it at once, which
-/// stand before any script that holds the page up.
-fn element_script(element: &str) -> String {
-    format!("<script type=\"module\" src=\"{element}\"></script>\n")
 }

@@ -1,17 +1,26 @@
 //! What each page may load and run (Content Security Policy, level 3): told in the page itself, and by servers.
 
 use crate::build::assets::File;
+use crate::build::head_scripts::AHEAD;
 use crate::build::{addresses, languages};
 use calc_view::kind::Kind;
 use std::sync::LazyLock;
 
-/// The policy of our own pages: nothing but our own files, and WebAssembly.
-pub(crate) const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; \
-     img-src 'self'; connect-src 'self'; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'self'";
+/// The policy of our own pages: nothing but our own files, the script that asks for the module, and WebAssembly.
+pub(crate) static POLICY: LazyLock<String> = LazyLock::new(|| reading_from("'self'"));
 
 /// That of the bare page for frames: it reads settings from the address that its host names, and nothing else from there.
-pub(crate) const FRAME_POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; \
-     img-src 'self'; connect-src 'self' http: https:; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'self'";
+pub(crate) static FRAME_POLICY: LazyLock<String> =
+    LazyLock::new(|| reading_from("'self' http: https:"));
+
+/// The policy of a page whose scripts may fetch from `places`.
+fn reading_from(places: &str) -> String {
+    let ahead = File::named("", AHEAD.as_str()).integrity();
+    format!(
+        "default-src 'none'; script-src 'self' '{ahead}' 'wasm-unsafe-eval'; style-src 'self'; img-src 'self'; \
+         connect-src {places}; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'self'"
+    )
+}
 
 /// The page for what is not there, at the root of the site.
 pub(crate) const NOWHERE: &str = "404.html";
@@ -38,10 +47,10 @@ pub(crate) fn policy(path: &str) -> &'static str {
         .strip_prefix("embed/")
         .and_then(|rest| rest.strip_suffix("/index.html"));
     if Kind::ALL.iter().any(|kind| folder == Some(kind.name())) {
-        FRAME_POLICY
+        &FRAME_POLICY
     } else if path == NOWHERE {
         &NOWHERE_POLICY
     } else {
-        POLICY
+        &POLICY
     }
 }

@@ -157,10 +157,10 @@ fn our_policy_goes_with_our_pages_and_not_with_those_of_others() {
     let site = served("policy", "/");
     let sent = ask(&site, "GET /", &[]);
     assert_eq!(sent.header("content-security-policy"), "");
-    let ours = format!("<meta content=\"{POLICY}\">");
+    let ours = format!("<meta content=\"{}\">", *POLICY);
     std::fs::write(site.whole.join("site/index.html"), ours).unwrap();
     let sent = ask(&site, "GET /", &[]);
-    assert_eq!(sent.header("content-security-policy"), POLICY);
+    assert_eq!(sent.header("content-security-policy"), *POLICY);
 }
 
 #[test]
