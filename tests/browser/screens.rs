@@ -117,8 +117,8 @@ async fn on_a_phone(browser: &Browser, server: &Server, language: &str) -> Outco
 }
 
 fn most_screens(stops: bool) -> f64 {
-    // Six are wished for; three answers are 23 pixels over.
-    if stops { 3.0 } else { 6.03 }
+    // Six are wished for; three answers are 23 pixels over, and up to 32 with the fonts of a bare Debian.
+    if stops { 3.0 } else { 6.04 }
 }
 
 #[test]
