@@ -237,7 +237,7 @@ impl Column {
     }
 }
 
-/// What a word of a cell is for.
+/// What a word of a cell, or one in a header, is for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum WordKind {
     /// Stands for nothing.
@@ -272,6 +272,10 @@ pub enum WordKind {
     StemWord,
     /// A row of totals.
     Total,
+    /// A word of a header: its column tells of wires.
+    WiresHeader,
+    /// A word of a header: its column tells of people.
+    PeopleHeader,
 }
 
 impl WordKind {
@@ -293,6 +297,8 @@ impl WordKind {
         Self::NoteGone,
         Self::StemWord,
         Self::Total,
+        Self::WiresHeader,
+        Self::PeopleHeader,
     ];
 
     /// Their words in the table, in the same order.
@@ -313,6 +319,8 @@ impl WordKind {
         "note_gone",
         "stem_word",
         "total",
+        "wires_header",
+        "people_header",
     ];
 
     /// The kind of a word in the table.

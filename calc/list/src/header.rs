@@ -1,7 +1,7 @@
 //! What a header says: its column, a unit in it, a year, a number behind it.
 
 use calc::terms::small::order::sort_by;
-use calc_data::list::{Column, ListTables, fold, header_key};
+use calc_data::list::{Column, ListTables, WordKind, fold, header_key};
 
 /// A unit of length that a header or a column of units says.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -219,75 +219,39 @@ pub fn read(tables: &'static ListTables, header: &str) -> Header {
     }
     cut_off(tables, &key, trimmed, &mut read);
     if read.column.is_none() {
-        if names_wires(trimmed) {
+        if has_word(tables, WordKind::WiresHeader, trimmed) {
             read.column = Some(Column::Wires);
-        } else if names_people(trimmed) {
+        } else if names_people(tables, trimmed) {
             read.column = Some(Column::People);
         }
     }
     read
 }
 
-/// Whether a header that is not known has a word for wires in it: `Wires above?`, `power line near`.
-fn names_wires(header: &str) -> bool {
-    const WIRES: [&str; 7] = [
-        "wire",
-        "wires",
-        "powerline",
-        "powerlines",
-        "tendido",
-        "cables",
-        "freileitung",
-    ];
-    const LINES: [&str; 2] = ["line", "lines"];
-    const OF_LINES: [&str; 5] = ["power", "utility", "overhead", "electric", "phone"];
-    let folded = fold(header);
-    let words: Vec<&str> = folded.split(|c: char| !c.is_ascii_alphanumeric()).collect();
-    words.iter().any(|word| WIRES.contains(word))
-        || words
-            .windows(2)
-            .any(|pair| OF_LINES.contains(&pair[0]) && LINES.contains(&pair[1]))
+/// Whether a header that is not known has a word of a kind in it, or two of them one behind the other that stand in the
+/// table so: `Wires above?`, `power line near`, `Owner phone`.
+fn has_word(tables: &'static ListTables, kind: WordKind, header: &str) -> bool {
+    let words = header_words(header);
+    let mut pairs = words.windows(2).map(|pair| pair.join(" "));
+    let knows = |word: &str| tables.word(kind, word).is_some();
+    words.iter().any(|word| knows(word)) || pairs.any(|pair| knows(&pair))
 }
 
-/// Whether a header that is not known has a word for people in it: `Owner phone`, `Measured by`.
-fn names_people(header: &str) -> bool {
-    const PEOPLE: [&str; 31] = [
-        "phone",
-        "telephone",
-        "mobile",
-        "email",
-        "mail",
-        "owner",
-        "owners",
-        "landowner",
-        "contact",
-        "surveyor",
-        "volunteer",
-        "volunteers",
-        "observer",
-        "recorder",
-        "resident",
-        "residents",
-        "tenant",
-        "telefono",
-        "movil",
-        "correo",
-        "propietario",
-        "propietaria",
-        "dueno",
-        "telefon",
-        "eigentumer",
-        "besitzer",
-        "courriel",
-        "proprietaire",
-        "telefone",
-        "proprietario",
-        "voluntario",
-    ];
+/// The words of a header, folded.
+fn header_words(header: &str) -> Vec<String> {
     let folded = fold(header);
     let words = folded.split(|c: char| !c.is_ascii_alphanumeric());
-    let words: Vec<&str> = words.filter(|word| !word.is_empty()).collect();
-    words.iter().any(|word| PEOPLE.contains(word)) || words.len() > 1 && words.ends_with(&["by"])
+    words
+        .filter(|word| !word.is_empty())
+        .map(str::to_owned)
+        .collect()
+}
+
+/// Whether a header that is not known tells of people: `Owner phone`, `Measured by`.
+fn names_people(tables: &'static ListTables, header: &str) -> bool {
+    let words = header_words(header);
+    has_word(tables, WordKind::PeopleHeader, header)
+        || words.len() > 1 && words.last().is_some_and(|word| word == "by")
 }
 
 fn found(tables: &'static ListTables, key: &str, read: &mut Header) -> bool {

@@ -69,10 +69,20 @@ const UNITS: [&str; 6] = ["", "in", "ft", "cm", "mm", "m"];
 
 /// Kinds whose words say all: nothing stands in `means`.
 fn says_all(kind: WordKind) -> bool {
-    use WordKind::{Broken, Missing, NoTag, NoteGone, SeveralStems, StemWord, Total};
+    use WordKind::{
+        Broken, Missing, NoTag, NoteGone, PeopleHeader, SeveralStems, StemWord, Total, WiresHeader,
+    };
     matches!(
         kind,
-        Broken | Missing | NoTag | NoteGone | SeveralStems | StemWord | Total
+        Broken
+            | Missing
+            | NoTag
+            | NoteGone
+            | SeveralStems
+            | StemWord
+            | Total
+            | WiresHeader
+            | PeopleHeader
     )
 }
 
