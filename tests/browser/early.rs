@@ -4,7 +4,7 @@ use crate::browser::{Browser, in_browser};
 use crate::calculator::ANSWER;
 use crate::site::{Server, copy};
 use crate::{Outcome, site};
-use serde_json::json;
+use serde_json::{Value, json};
 use std::time::Duration;
 
 const ROOT: &str = "document.querySelector('slipbark-tree-plan').shadowRoot";
@@ -233,6 +233,16 @@ const ASKED: &str = "const of = (name) => performance.getEntriesByType('resource
      const [module] = of('.wasm'), [script] = of('/element.');
      return [of('.wasm').length, document.querySelectorAll('link[rel=preload]').length === 1, module.startTime < script.responseEnd];";
 
+/// Opens each page and sees how its module was asked for.
+async fn asked_for(browser: &Browser, pages: &[String], expected: Value) -> Outcome {
+    for page in pages {
+        browser.open(page).await?;
+        browser.until_ready().await?;
+        assert_eq!(browser.run(ASKED).await?, expected, "{page}");
+    }
+    Ok(())
+}
+
 /// Over a slow line the module is asked for ahead of its script; over a fast one the first paint has the line to itself.
 /// Either way it is fetched once.
 #[test]
@@ -254,12 +264,7 @@ fn the_module_is_asked_for_ahead_where_the_page_took_long_to_come_and_only_there
         browser
             .devtools("Network.emulateNetworkConditions", slow)
             .await?;
-        for page in &pages {
-            browser.open(page).await?;
-            browser.until_ready().await?;
-            let asked = browser.run(ASKED).await?;
-            assert_eq!(asked, json!([1, true, true]), "{page}, slow");
-        }
+        asked_for(&browser, &pages, json!([1, true, true])).await?;
         // However busy this machine is: a page that came at once.
         let fast = json!({ "offline": false, "latency": 0, "downloadThroughput": -1, "uploadThroughput": -1 });
         browser
@@ -269,12 +274,7 @@ fn the_module_is_asked_for_ahead_where_the_page_took_long_to_come_and_only_there
         browser
             .devtools("Page.addScriptToEvaluateOnNewDocument", at_once)
             .await?;
-        for page in &pages {
-            browser.open(page).await?;
-            browser.until_ready().await?;
-            let asked = browser.run(ASKED).await?;
-            assert_eq!(asked, json!([1, false, false]), "{page}, fast");
-        }
+        asked_for(&browser, &pages, json!([1, false, false])).await?;
         browser.expect_quiet().await
     });
 }

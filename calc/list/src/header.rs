@@ -219,9 +219,10 @@ pub fn read(tables: &'static ListTables, header: &str) -> Header {
     }
     cut_off(tables, &key, trimmed, &mut read);
     if read.column.is_none() {
-        if has_word(tables, WordKind::WiresHeader, trimmed) {
+        let words = header_words(trimmed);
+        if has_word(tables, WordKind::WiresHeader, &words) {
             read.column = Some(Column::Wires);
-        } else if names_people(tables, trimmed) {
+        } else if names_people(tables, &words) {
             read.column = Some(Column::People);
         }
     }
@@ -230,8 +231,7 @@ pub fn read(tables: &'static ListTables, header: &str) -> Header {
 
 /// Whether a header that is not known has a word of a kind in it, or two of them one behind the other that stand in the
 /// table so: `Wires above?`, `power line near`, `Owner phone`.
-fn has_word(tables: &'static ListTables, kind: WordKind, header: &str) -> bool {
-    let words = header_words(header);
+fn has_word(tables: &'static ListTables, kind: WordKind, words: &[String]) -> bool {
     let mut pairs = words.windows(2).map(|pair| pair.join(" "));
     let knows = |word: &str| tables.word(kind, word).is_some();
     words.iter().any(|word| knows(word)) || pairs.any(|pair| knows(&pair))
@@ -248,9 +248,8 @@ fn header_words(header: &str) -> Vec<String> {
 }
 
 /// Whether a header that is not known tells of people: `Owner phone`, `Measured by`.
-fn names_people(tables: &'static ListTables, header: &str) -> bool {
-    let words = header_words(header);
-    has_word(tables, WordKind::PeopleHeader, header)
+fn names_people(tables: &'static ListTables, words: &[String]) -> bool {
+    has_word(tables, WordKind::PeopleHeader, words)
         || words.len() > 1 && words.last().is_some_and(|word| word == "by")
 }
 

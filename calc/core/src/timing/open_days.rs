@@ -51,7 +51,7 @@ impl OpenDays {
             let bark = season.bark(from);
             let begin = days.len();
             let all_alike = OnDay {
-                run: u16::from(bark.open),
+                run: 0,
                 in_stretch: bark.in_stretch,
                 best: bark.best,
                 chance: Cell::new(None),

@@ -5,6 +5,7 @@ use crate::ask::ListQuestion;
 use crate::header::LengthUnit;
 use crate::reading::NameColumns;
 use calc::terms::quantity::Units;
+use calc::terms::small::order::sort_by;
 use calc_data::list::{Column, WordKind, header_key};
 
 impl Judge<'_> {
@@ -83,7 +84,7 @@ impl Judge<'_> {
             }
             if things > 0 && read * 2 >= stats.filled {
                 let mut values: Vec<_> = stats.values.into_iter().collect();
-                values.sort_by(|a, b| b.1.cmp(&a.1).then(a.0.cmp(&b.0)));
+                sort_by(&mut values, |a, b| b.1.cmp(&a.1).then(a.0.cmp(&b.0)));
                 self.ask(at, stats.filled, ListQuestion::Target { values });
             }
         }
