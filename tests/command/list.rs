@@ -163,7 +163,7 @@ fn problems_go_to_the_error_stream_in_both_languages() {
             && error.contains("6,B,fix,genus_only,"),
         "{error}"
     );
-    assert!(error.contains(",,note,counted,\"11 rows: 10 trees, 8 ready and 2 to fix; 1 rows without a tree; 0 blank.\""), "{error}");
+    assert!(error.contains(",,note,counted,\"11 rows: 10 trees, 8 ready and 2 to fix; 1 row without a tree; 0 blank.\""), "{error}");
     let line = &lines(&out)[5];
     assert_eq!(line["problems"][0]["column"], "C");
     let spanish = [&arguments[..], &["--lang", "es-MX"]].concat();

@@ -50,7 +50,10 @@ list-broken = the spreadsheet lost the value of a formula. Type the value.
 list-formula = a formula stands here as text. Type its value.
 list-stem-sizes = several stems and one size. Type the size of each, as in 12; 9; 7.
 # $stems (Count)
-list-stem-sizes-of = { $stems } stems, and not { $stems } sizes. Type each, as in 12; 9; 7.
+list-stem-sizes-of = { $stems ->
+    [one] { $stems } stem, and not { $stems } size. Type the size of each stem.
+   *[other] { $stems } stems, and not { $stems } sizes. Type each, as in 12; 9; 7.
+}
 # $typed (Text)
 list-range = “{ $typed }” is a range. Type one size.
 # $typed (Text)
@@ -153,13 +156,19 @@ list-ask-classes = { $header }: these look like classes: { $values }. Which size
 list-ask-codes = { $header }: codes of the plant list would all fit; these do not, or not all: { $codes }. Which tree is each?
 # $header (Text)
 # $value (Text)
-# $rows (Text)
-list-ask-missing = { $header }: does { $value } stand for nothing? It stands in { $rows } rows.
+# $rows (Number)
+list-ask-missing = { $rows ->
+    [one] { $header }: does { $value } stand for nothing? It stands in { $rows } row.
+   *[other] { $header }: does { $value } stand for nothing? It stands in { $rows } rows.
+}
 # $headers (Text)
 list-ask-numbered = Which of these is the newest, or are they stems of one tree? { $headers }
-# $repeats (Text)
+# $repeats (Number)
 # $columns (Text)
-list-ask-key = { $repeats } rows repeat a tag. Do these together make the tag? { $columns }
+list-ask-key = { $repeats ->
+    [one] { $repeats } row repeats a tag. Do these together make the tag? { $columns }
+   *[other] { $repeats } rows repeat a tag. Do these together make the tag? { $columns }
+}
 list-ask-no-species = No column names the trees. Which does, or of which species are all of them?
 list-ask-no-size = No column has a size. Which does?
 # $first (Text)
@@ -202,22 +211,34 @@ list-row-fallen = Fallen: there is nothing to ring.
 list-row-no-tree = No tree stands here.
 
 ## The whole list
-# $rows (Text)
-# $trees (Text)
-# $ready (Text)
-# $fix (Text)
-# $blank (Text)
-# $others (Text)
-list-counted = { $rows } rows: { $trees } trees, { $ready } ready and { $fix } to fix; { $others } rows without a tree; { $blank } blank.
+# $rows (Number)
+# $trees (Number)
+# $ready (Number)
+# $fix (Number)
+# $blank (Number)
+# $others (Number)
+list-counted = { $rows ->
+    [one] { $rows } row
+   *[other] { $rows } rows
+}: { $trees ->
+    [one] { $trees } tree
+   *[other] { $trees } trees
+}, { $ready } ready and { $fix } to fix; { $others ->
+    [one] { $others } row
+   *[other] { $others } rows
+} without a tree; { $blank } blank.
 # $outcome (Phrase): card-tag
 # $trees (Text)
 list-outcome = { $outcome }: { $trees }
 # $trees (Text)
 list-no-work = Done, left out or fallen: { $trees }
-# $rows (Text): how many
+# $rows (Number): how many
 # $which (Text): some of them
 # $what (Text)
-list-group = { $rows } × { $what } Rows { $which }
+list-group = { $rows ->
+    [one] { $rows } × { $what } Row { $which }
+   *[other] { $rows } × { $what } Rows { $which }
+}
 
 ## What the command line can't use
 # $file (Text)

@@ -48,7 +48,10 @@ plan-binds-day = { $trees ->
    *[other] Days are short. One more day, { $day }: { $trees } more trees.
 }
 # $trees (Number)
-plan-binds-pacing = The limit on what goes in a year keeps trees out. Without it: { $trees } more trees.
+plan-binds-pacing = { $trees ->
+    [one] The limit on what goes in a year keeps trees out. Without it: { $trees } more tree.
+   *[other] The limit on what goes in a year keeps trees out. Without it: { $trees } more trees.
+}
 # $percent (Text)
 plan-gap = No plan under these hours, days and limits can be worth over { $percent } % more than this one.
 # $charged (Text): hours

@@ -141,8 +141,17 @@ property-no-place = Place { $typed }: type degrees north and east, with a minus 
 # $days (Number)
 # $professional (Number)
 property-sentence = { $trees ->
-    [one] { $trees } tree: { $ready } ready, { $fix } to fix; { $planned } can be ringed this season with { $people } people × { $days } days; { $professional } go to a professional.
-   *[other] { $trees } trees: { $ready } ready, { $fix } to fix; { $planned } can be ringed this season with { $people } people × { $days } days; { $professional } go to a professional.
+    [one] { $trees } tree
+   *[other] { $trees } trees
+}: { $ready } ready, { $fix } to fix; { $planned } can be ringed this season with { $people ->
+    [one] { $people } person
+   *[other] { $people } people
+} × { $days ->
+    [one] { $days } day
+   *[other] { $days } days
+}; { $professional ->
+    [one] { $professional } goes to a professional.
+   *[other] { $professional } go to a professional.
 }
 property-part-planned = ringed this season
 property-part-no-hours = no hours left
@@ -294,12 +303,18 @@ property-pin-no-column = To keep a tree on a day of its own, your list needs a c
 property-pin-no-tree = Tag { $tag }: no tree of this list has it.
 # $typed (Text)
 property-pin-no-day = Day { $typed }: type a day as 2027-06-12.
-# $people (Text)
-# $hours (Text)
+# $people (Number)
+# $hours (Number)
 # $days (Number)
-property-crew-of = { $days ->
-    [one] { $people } people, { $hours } hours, { $days } day
-   *[other] { $people } people, { $hours } hours, { $days } days
+property-crew-of = { $people ->
+    [one] { $people } person
+   *[other] { $people } people
+}, { $hours ->
+    [one] { $hours } hour
+   *[other] { $hours } hours
+}, { $days ->
+    [one] { $days } day
+   *[other] { $days } days
 }
 # $before (Number)
 # $before-crew (Text)
@@ -383,6 +398,12 @@ property-this-day = Today, { $day }
 ## After the work
 property-found = After the work
 property-found-none = A table of visits moves the plan on
+# $trees (Number)
+property-found-before = { $trees ->
+    [one] { $trees } tree was ringed or treated before: its visits take no hours yet
+   *[other] { $trees } trees were ringed or treated before: their visits take no hours yet
+}
+property-found-before-is = Visits of trees that were ringed or treated before this list take no hours of this plan until you open a table of what was found there. standing.csv tells the next look at each.
 # $file (Text)
 # $looks (Number)
 # $fix (Number)

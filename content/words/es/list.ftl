@@ -20,7 +20,10 @@ list-tag-mangled = «{ $typed }» parece una etiqueta que cambió la hoja de cá
 list-broken = la hoja de cálculo perdió el valor de una fórmula. Escriba el valor.
 list-formula = aquí hay una fórmula como texto. Escriba su valor.
 list-stem-sizes = varios troncos y un solo tamaño. Escriba el de cada uno, como en 12; 9; 7.
-list-stem-sizes-of = son { $stems } troncos, y los tamaños no son { $stems }. Escriba cada uno, como en 12; 9; 7.
+list-stem-sizes-of = { $stems ->
+    [one] es { $stems } tronco, y no es { $stems } tamaño. Escriba el tamaño de cada tronco.
+   *[other] son { $stems } troncos, y los tamaños no son { $stems }. Escriba cada uno, como en 12; 9; 7.
+}
 list-range = «{ $typed }» es un intervalo. Escriba un tamaño.
 list-open = «{ $typed }» no tiene fin. Escriba un tamaño.
 list-made-a-day = «{ $typed }» es una fecha: la cambió la hoja de cálculo. Escriba el tamaño.
@@ -70,9 +73,15 @@ list-ask-girth = { $header }: ¿es la circunferencia? El de en medio es { $media
 list-ask-metres = { $header }: ¿está en metros? El de en medio es { $median }.
 list-ask-classes = { $header }: parecen clases: { $values }. ¿Qué tamaño es cada una?
 list-ask-codes = { $header }: las claves de la lista de plantas cabrían todas; estas no, o no todas: { $codes }. ¿Qué árbol es cada una?
-list-ask-missing = { $header }: ¿{ $value } quiere decir que no hay dato? Está en { $rows } filas.
+list-ask-missing = { $rows ->
+    [one] { $header }: ¿{ $value } quiere decir que no hay dato? Está en { $rows } fila.
+   *[other] { $header }: ¿{ $value } quiere decir que no hay dato? Está en { $rows } filas.
+}
 list-ask-numbered = ¿Cuál de estas es la más nueva, o son troncos de un mismo árbol? { $headers }
-list-ask-key = { $repeats } filas repiten una etiqueta. ¿Estas columnas juntas hacen la etiqueta? { $columns }
+list-ask-key = { $repeats ->
+    [one] { $repeats } fila repite una etiqueta. ¿Estas columnas juntas hacen la etiqueta? { $columns }
+   *[other] { $repeats } filas repiten una etiqueta. ¿Estas columnas juntas hacen la etiqueta? { $columns }
+}
 list-ask-no-species = Ninguna columna nombra los árboles. ¿Cuál es, o de qué especie son todos?
 list-ask-no-size = Ninguna columna trae un tamaño. ¿Cuál es?
 list-ask-no-header = El archivo no tiene encabezado. ¿Qué trae cada columna? Su primera fila: { $first }
@@ -99,10 +108,25 @@ list-row-skip = Queda fuera por su situación.
 list-row-done = Ya hecho, por su situación.
 list-row-fallen = Caído: no hay nada que anillar.
 list-row-no-tree = Aquí no hay un árbol.
-list-counted = { $rows } filas: { $trees } árboles, { $ready } listos y { $fix } por corregir; { $others } filas sin árbol; { $blank } en blanco.
+list-counted = { $rows ->
+    [one] { $rows } fila
+   *[other] { $rows } filas
+}: { $trees ->
+    [one] { $trees } árbol
+   *[other] { $trees } árboles
+}, { $ready ->
+    [one] { $ready } listo
+   *[other] { $ready } listos
+} y { $fix } por corregir; { $others ->
+    [one] { $others } fila
+   *[other] { $others } filas
+} sin árbol; { $blank } en blanco.
 list-outcome = { $outcome }: { $trees }
 list-no-work = Hechos, fuera o caídos: { $trees }
-list-group = { $rows } × { $what } Filas { $which }
+list-group = { $rows ->
+    [one] { $rows } × { $what } Fila { $which }
+   *[other] { $rows } × { $what } Filas { $which }
+}
 list-unreadable = no se pudo leer { $file }. Dé el nombre de una lista, o - para la entrada estándar
 list-unreadable-columns = no se pudo leer { $file }. Dé el nombre de un archivo de decisiones (JSON)
 list-cut-short = la lista no se pudo leer hasta el final

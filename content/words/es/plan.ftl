@@ -48,7 +48,10 @@ plan-binds-day = { $trees ->
    *[other] Faltan jornadas. Una más, el { $day }: { $trees } árboles más.
 }
 # $trees (Number)
-plan-binds-pacing = El límite de lo que se mata en un año deja árboles fuera. Sin él: { $trees } árboles más.
+plan-binds-pacing = { $trees ->
+    [one] El límite de lo que se mata en un año deja árboles fuera. Sin él: { $trees } árbol más.
+   *[other] El límite de lo que se mata en un año deja árboles fuera. Sin él: { $trees } árboles más.
+}
 # $percent (Text)
 plan-gap = Ningún plan con estas horas, jornadas y límites puede valer más de un { $percent } % más que este.
 # $charged (Text): horas

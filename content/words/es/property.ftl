@@ -11,8 +11,11 @@ property-stopped = Detenido. Lo que escribió sigue ahí.
 # $ready (Number)
 # $fix (Number)
 property-list = { $trees ->
-    [one] { $name }: { $trees } árbol, { $ready } listos, { $fix } por corregir.
-   *[other] { $name }: { $trees } árboles, { $ready } listos, { $fix } por corregir.
+    [one] { $name }: { $trees } árbol
+   *[other] { $name }: { $trees } árboles
+}, { $ready ->
+    [one] { $ready } listo, { $fix } por corregir.
+   *[other] { $ready } listos, { $fix } por corregir.
 }
 # $blank (Number)
 # $others (Number)
@@ -141,8 +144,23 @@ property-no-place = Lugar { $typed }: escriba grados al norte y al este, con un 
 # $days (Number)
 # $professional (Number)
 property-sentence = { $trees ->
-    [one] { $trees } árbol: { $ready } listos, { $fix } por corregir; { $planned } se pueden anillar esta temporada con { $people } personas × { $days } jornadas; { $professional } van a un profesional.
-   *[other] { $trees } árboles: { $ready } listos, { $fix } por corregir; { $planned } se pueden anillar esta temporada con { $people } personas × { $days } jornadas; { $professional } van a un profesional.
+    [one] { $trees } árbol
+   *[other] { $trees } árboles
+}: { $ready ->
+    [one] { $ready } listo
+   *[other] { $ready } listos
+}, { $fix } por corregir; { $planned ->
+    [one] { $planned } se puede anillar
+   *[other] { $planned } se pueden anillar
+} esta temporada con { $people ->
+    [one] { $people } persona
+   *[other] { $people } personas
+} × { $days ->
+    [one] { $days } jornada
+   *[other] { $days } jornadas
+}; { $professional ->
+    [one] { $professional } va a un profesional.
+   *[other] { $professional } van a un profesional.
 }
 property-part-planned = por anillar
 property-part-no-hours = sin horas
@@ -297,9 +315,15 @@ property-pin-no-day = Día { $typed }: escriba un día como 2027-06-12.
 # $people (Text)
 # $hours (Text)
 # $days (Number)
-property-crew-of = { $days ->
-    [one] { $people } personas, { $hours } horas, { $days } día
-   *[other] { $people } personas, { $hours } horas, { $days } días
+property-crew-of = { $people ->
+    [one] { $people } persona
+   *[other] { $people } personas
+}, { $hours ->
+    [one] { $hours } hora
+   *[other] { $hours } horas
+}, { $days ->
+    [one] { $days } día
+   *[other] { $days } días
 }
 # $before (Number)
 # $before-crew (Text)
@@ -383,6 +407,12 @@ property-this-day = Hoy, { $day }
 ## After the work
 property-found = Después del trabajo
 property-found-none = Una tabla de visitas mueve el plan
+# $trees (Number)
+property-found-before = { $trees ->
+    [one] { $trees } árbol se anilló o trató antes: sus visitas aún no ocupan horas
+   *[other] { $trees } árboles se anillaron o trataron antes: sus visitas aún no ocupan horas
+}
+property-found-before-is = Las visitas de los árboles anillados o tratados antes de esta lista no ocupan horas de este plan hasta que abra una tabla de lo que se halló ahí. standing.csv dice cuándo se mira otra vez cada uno.
 # $file (Text)
 # $looks (Number)
 # $fix (Number)

@@ -72,7 +72,7 @@ pub fn folds(out: &mut Page<'_>, list: &ReadList, made: &Made, asked: &Asked, be
         }
     }
     visits(out, made);
-    found::found(out, list, beside.found, beside.no_found);
+    found::found(out, list, made, beside.found, beside.no_found);
     what_if(out, list, asked, beside);
     map::fold(out, list, made);
     stand(out, list, made, beside);

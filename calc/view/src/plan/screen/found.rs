@@ -44,10 +44,13 @@ pub struct FoundShown<'a> {
 pub fn found(
     out: &mut Page<'_>,
     list: &ReadList,
+    made: &Made,
     shown: Option<FoundShown<'_>>,
     wrong: Option<&str>,
 ) {
+    let before = made.file.counts.get("done").copied().unwrap_or(0);
     let line = match shown {
+        None if before > 0 => m::property_found_before(before.to_string()),
         None => m::PROPERTY_FOUND_NONE.text().to_owned(),
         Some(shown) => m::property_found_line(m::PropertyFoundLine {
             file: shown.name,
@@ -64,8 +67,10 @@ pub fn found(
         out.text(wrong);
         out.close();
     }
-    if let Some(shown) = shown {
-        told(out, list, shown);
+    match shown {
+        Some(shown) => told(out, list, shown),
+        None if before > 0 => out.p(m::PROPERTY_FOUND_BEFORE_IS),
+        None => {}
     }
     out.p(m::PROPERTY_FOUND_IS);
     out.p_class("soft", m::PROPERTY_FOUND_WORDS);

@@ -210,10 +210,9 @@ pub fn ask(ask: &Ask) -> String {
             rows: rows.to_string(),
         }),
         ListQuestion::Numbered { headers } => m::list_ask_numbered(headers.join(", ")),
-        ListQuestion::Key { columns, repeats } => m::list_ask_key(m::ListAskKey {
-            repeats: repeats.to_string(),
-            columns: columns.join(", "),
-        }),
+        ListQuestion::Key { columns, repeats } => {
+            m::list_ask_key(repeats.to_string(), columns.join(", "))
+        }
         ListQuestion::NoSpecies => m::LIST_ASK_NO_SPECIES.into(),
         ListQuestion::NoSize => m::LIST_ASK_NO_SIZE.into(),
         ListQuestion::NoHeader { first } => m::list_ask_no_header(first.join(" | ")),
