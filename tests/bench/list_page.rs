@@ -1,6 +1,8 @@
 //! How long the page for lists works on a list, natively: `cargo bench -p tests --bench list_page`. The module's own
 //! session is driven as the worker drives it, in slices. It prints milliseconds of processor time of each step and the
 //! longest slice, and holds what is the same on any machine: ten times the rows take no more than some times as long.
+//! Three lists: mixed ones of each length, then, of the longest, one whose trees may nearly all be ringed, with hours
+//! enough and with hours that bind. A number asks for lists of that length alone.
 
 #[path = "processor.rs"]
 mod processor;
@@ -18,9 +20,38 @@ const MORE: f64 = 4.0;
 /// Ten times the rows take no more than so many times as long.
 const TIMES: f64 = 12.0;
 
-/// An invented list, no two rows alike, the place of a row in a hundred like another's; two targets in five say nothing.
-fn list(rows: usize) -> String {
-    const TREES: [&str; 6] = [
+/// What trees a list has, and how many people come for them.
+#[derive(Clone, Copy, PartialEq)]
+enum Kind {
+    /// Trees of which two in five may be ringed, and people for all of them.
+    Mixed,
+    /// Trees that may nearly all be ringed, and people for most of them.
+    NearlyAll,
+    /// The same trees, and people for a tenth of them.
+    HoursBind,
+}
+
+impl Kind {
+    fn name(self) -> &'static str {
+        match self {
+            Self::Mixed => "mixed",
+            Self::NearlyAll => "nearly all may be ringed",
+            Self::HoursBind => "nearly all may be ringed, hours bind",
+        }
+    }
+
+    fn people(self) -> &'static str {
+        match self {
+            Self::NearlyAll => "500",
+            _ => "40",
+        }
+    }
+}
+
+/// An invented list, no two rows alike, the place of a row in a hundred like another's; of a mixed one two targets in five
+/// say nothing, of the others one in fifty.
+fn list(rows: usize, kind: Kind) -> String {
+    const MIXED: [&str; 6] = [
         "Norway maple",
         "Siberian elm",
         "Pyrus calleryana",
@@ -28,14 +59,30 @@ fn list(rows: usize) -> String {
         "boxelder",
         "White mulberry",
     ];
+    const RINGED: [&str; 6] = [
+        "Norway maple",
+        "Siberian elm",
+        "boxelder",
+        "White mulberry",
+        "European larch",
+        "Scots pine",
+    ];
+    let trees = match kind {
+        Kind::Mixed => MIXED,
+        Kind::NearlyAll | Kind::HoursBind => RINGED,
+    };
     let mut text = String::from("Tag,Species,DBH (in),Latitude,Longitude,Target,Unit,Photo\n");
     for row in 0..rows {
         let size = 4.0 + (row * 7919 % rows) as f64 * 12.0 / rows as f64;
-        let target = ["none", "none", "path 180 ft", "none", ""][row % 5];
+        let target = match kind {
+            Kind::Mixed => ["none", "none", "path 180 ft", "none", ""][row % 5],
+            _ if row % 50 == 49 => "",
+            _ => "none",
+        };
         let _ = writeln!(
             text,
             "T{row},{},{size:.4},{:.3},-71.5,{target},Unit {},p{row}.jpg",
-            TREES[row % TREES.len()],
+            trees[row % trees.len()],
             42.0 + (row % 100) as f64 / 100.0,
             row % 7
         );
@@ -85,15 +132,15 @@ fn once(steps: &mut Steps, name: &str, run: impl FnOnce()) {
     steps.push((name.to_owned(), took, took));
 }
 
-fn measure(rows: usize) -> Steps {
+fn measure(rows: usize, kind: Kind) -> Steps {
     let mut page = List::new("en", "2027-05-01", "us", calc_data::places::CLIMATE);
     let mut steps = Vec::new();
-    let text = list(rows).into_bytes();
+    let text = list(rows, kind).into_bytes();
     once(&mut steps, "open", || assert!(page.open("long.csv", text)));
     work(&mut page, &mut steps);
     let entries = |days: &str| {
         json!([
-            ["people", "40"],
+            ["people", kind.people()],
             ["hours", "6"],
             ["more-days", days],
             ["place", "42.36,-71.5"],
@@ -134,22 +181,33 @@ fn measure(rows: usize) -> Steps {
 
 fn main() {
     assert!(calc_data::whole().species.len() > 10);
-    let mut all = Vec::new();
-    let wanted: Vec<usize> = std::env::args().filter_map(|it| it.parse().ok()).collect();
-    let wanted = if wanted.is_empty() {
-        vec![300, 2_000, 20_000]
-    } else {
-        wanted
+    let wanted = std::env::args().find_map(|it| it.parse().ok());
+    let lists: Vec<(usize, Kind)> = match wanted {
+        Some(rows) => vec![
+            (rows, Kind::Mixed),
+            (rows, Kind::NearlyAll),
+            (rows, Kind::HoursBind),
+        ],
+        None => vec![
+            (300, Kind::Mixed),
+            (2_000, Kind::Mixed),
+            (20_000, Kind::Mixed),
+            (20_000, Kind::NearlyAll),
+            (20_000, Kind::HoursBind),
+        ],
     };
-    for rows in wanted {
-        println!("{rows} rows: ms, longest slice");
-        let steps = measure(rows);
+    let mut all = Vec::new();
+    for (rows, kind) in lists {
+        println!("{rows} rows, {}: ms, longest slice", kind.name());
+        let steps = measure(rows, kind);
         for (name, took, longest) in &steps {
             println!("  {name:<40} {took:>9.1} {longest:>9.1}");
         }
         let total: f64 = steps.iter().map(|it| it.1).sum();
         println!("  {:<40} {total:>9.1}", "all");
-        all.push((rows, total));
+        if kind == Kind::Mixed {
+            all.push((rows, total));
+        }
     }
     for pair in all.windows(2) {
         let ratio = pair[1].1 / pair[0].1;

@@ -6,6 +6,7 @@ use crate::greedy::{Book, Placed, fill};
 use crate::market::{Market, Prices};
 use crate::mend::mend;
 use crate::property::{Property, RingDay};
+use crate::rests::Rests;
 
 /// Moves, for lists of up to [`FEW`] trees and of more.
 const MOVES: [u32; 2] = [117_000, 270_000];
@@ -19,6 +20,8 @@ const OF_MINUTES: [f64; 2] = [0.98, 0.9];
 const OF_AREA: [f64; 2] = [0.83, 0.4];
 /// Trees of a day that go for one that comes, at most.
 const VICTIMS: usize = 2;
+/// A move takes as long as to look at so many trees.
+const MOVED: usize = 3;
 /// Seed of the moves; any will do.
 const SEED: u64 = 20_270_612;
 
@@ -121,6 +124,17 @@ impl<'a> Shaken<'a> {
         placed.map_or(0.0, |it| market.reduced(tree, it.choice.day, it.choice.p))
     }
 
+    /// Tries one tree on one of its days, at a temperature.
+    fn moved(&mut self, movable: &[usize], warmth: f64, market: &Market<'_>, random: &mut Random) {
+        let at = movable[random.below(movable.len())];
+        let choice = drawn(self.book.property, &self.book, at, random);
+        let least = warmth * libm::log(random.share());
+        let now = self.book.placed[at].as_ref();
+        if now.map(|placed| placed.choice.day) != Some(choice.day) {
+            self.try_on(at, choice, least, market, random);
+        }
+    }
+
     /// Tries a tree on a day, where others go if they must; kept where the worth of all changes by `least` or more.
     fn try_on(
         &mut self,
@@ -198,7 +212,7 @@ impl<'a> Shaken<'a> {
 }
 
 /// A plan made from another by shaking it; it may be worse.
-pub(crate) fn anneal<'a>(from: &Book<'a>, prices: &Prices) -> Book<'a> {
+pub(crate) async fn anneal<'a>(from: &Book<'a>, prices: &Prices, rests: &Rests) -> Book<'a> {
     let property = from.property;
     let mut shaken = Shaken::of(from.clone());
     let movable: Vec<usize> = (0..property.trees.len())
@@ -225,21 +239,14 @@ pub(crate) fn anneal<'a>(from: &Book<'a>, prices: &Prices) -> Book<'a> {
             if movable.is_empty() {
                 break;
             }
-            let at = movable[random.below(movable.len())];
-            let choice = drawn(property, &shaken.book, at, &mut random);
-            let least = warmth * libm::log(random.share());
-            let now = shaken.book.placed[at]
-                .as_ref()
-                .map(|placed| placed.choice.day);
-            if now != Some(choice.day) {
-                shaken.try_on(at, choice, least, &market, &mut random);
-            }
+            rests.done(MOVED).await;
+            shaken.moved(&movable, warmth, &market, &mut random);
         }
     }
     let mut book = shaken.book;
     let market = Market::new(property, prices);
-    fill(&mut book, &market);
-    mend(&mut book, &market);
+    fill(&mut book, &market, rests).await;
+    mend(&mut book, &market, rests).await;
     book
 }
 
@@ -263,6 +270,7 @@ mod tests {
     use crate::greedy::greedy;
     use crate::price::prices;
     use crate::property::{PlanTree, Profile, VisitNeed, WorkDay};
+    use crate::rests::at_once;
     use crate::solve::solve;
 
     /// A list whose hours suffice for some of its trees, drawn by a seed.
@@ -344,8 +352,11 @@ mod tests {
             let property = property(seed, 60, 0.5);
             let priced = prices(&property);
             let market = Market::new(&property, &priced.prices);
-            let mut before = greedy(&property, &market);
-            mend(&mut before, &market);
+            let before = at_once(async |rests| {
+                let mut before = greedy(&property, &market, rests).await;
+                mend(&mut before, &market, rests).await;
+                before
+            });
             let after = solve(&property);
             assert!(after.value >= before.value() && after.value <= priced.bound + 1e-9);
             better += usize::from(after.value > before.value());
@@ -361,9 +372,10 @@ mod tests {
             property.trees[7].pinned = Some(property.classes[2][1].day);
             let priced = prices(&property);
             let market = Market::new(&property, &priced.prices);
-            let before = greedy(&property, &market);
-            let book = anneal(&before, &priced.prices);
-            assert_eq!(book.placed, anneal(&before, &priced.prices).placed);
+            let before = at_once(async |rests| greedy(&property, &market, rests).await);
+            let shaken = || at_once(async |rests| anneal(&before, &priced.prices, rests).await);
+            let book = shaken();
+            assert_eq!(book.placed, shaken().placed);
             let mut minutes = vec![0.0; property.days.len()];
             let mut area = [0.0; 3];
             for (tree, placed) in property.trees.iter().zip(&book.placed) {

@@ -2,7 +2,10 @@
 
 use crate::market::Market;
 use crate::property::{PlanTree, Property, RingDay, likeliest_first};
+use crate::rests::Rests;
 
+/// To place a tree takes as long as to look at so many.
+pub(crate) const PLACED: usize = 4;
 /// Minutes that may be over by rounding.
 const SLACK: f64 = 1e-9;
 
@@ -277,7 +280,11 @@ fn by_worth(
 }
 
 /// Places all that is worth its price: chosen days first, then by worth a minute; then fills up what hours are left.
-pub(crate) fn greedy<'a>(property: &'a Property, market: &Market<'_>) -> Book<'a> {
+pub(crate) async fn greedy<'a>(
+    property: &'a Property,
+    market: &Market<'_>,
+    rests: &Rests,
+) -> Book<'a> {
     let mut book = Book::new(property);
     for (at, tree) in property.trees.iter().enumerate() {
         if tree.pinned.is_some()
@@ -296,6 +303,7 @@ pub(crate) fn greedy<'a>(property: &'a Property, market: &Market<'_>) -> Book<'a
     }
     order.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(&b.1)));
     for (_, at) in order {
+        rests.done(PLACED).await;
         let tree = &property.trees[at];
         let enter = |day: usize| match book.is_elsewhere(tree.unit, day) {
             true => property.enter.to_ring * market.prices.minute[day],
@@ -311,13 +319,14 @@ pub(crate) fn greedy<'a>(property: &'a Property, market: &Market<'_>) -> Book<'a
             }
         }
     }
-    fill(&mut book, market);
+    fill(&mut book, market, rests).await;
     book
 }
 
 /// Places what is still out wherever there is room: by value a minute, on its likeliest day.
-pub(crate) fn fill(book: &mut Book<'_>, market: &Market<'_>) {
+pub(crate) async fn fill(book: &mut Book<'_>, market: &Market<'_>, rests: &Rests) {
     for at in left_out(book) {
+        rests.done(PLACED).await;
         book.place_likeliest(at, market);
     }
 }

@@ -2,7 +2,8 @@
 
 use crate::build::PlanningConstants;
 use crate::list_tree::ListTree;
-use crate::listed::{CountedAs, SeasonPlan, plan_list};
+use crate::listed::{CountedAs, SeasonPlan, plan_list_in_steps};
+use crate::rests::{Rests, at_once};
 use crate::season::WorkSeason;
 use calc::terms::small::order::sort_by_key;
 use chrono::NaiveDate;
@@ -37,6 +38,17 @@ pub fn binds(
     planned: &SeasonPlan,
     spare: Option<NaiveDate>,
 ) -> Vec<Bind> {
+    at_once(async |rests| binds_in_steps((constants, rests), season, trees, planned, spare).await)
+}
+
+/// [`binds`], with rests.
+pub async fn binds_in_steps(
+    (constants, rests): (PlanningConstants<'_>, &Rests),
+    season: &WorkSeason,
+    trees: &[ListTree],
+    planned: &SeasonPlan,
+    spare: Option<NaiveDate>,
+) -> Vec<Bind> {
     let now = planned.plan.planned();
     let left = |reason: CountedAs| planned.reasons.contains(&reason);
     // Another plan is charged the same walks: else it would be told apart by them.
@@ -63,14 +75,14 @@ pub fn binds(
         more.canopy_floor = None;
         tries.push((LooserLimit::NoPacing, more));
     }
-    let mut binds: Vec<Bind> = tries
-        .into_iter()
-        .filter_map(|(change, season)| {
-            let then = plan_list(constants, &season, trees).plan.planned();
-            let trees_more = then.checked_sub(now).filter(|more| *more > 0)?;
-            Some(Bind { change, trees_more })
-        })
-        .collect();
+    let mut binds = Vec::new();
+    for (change, season) in tries {
+        let then = plan_list_in_steps((constants, rests), &season, trees).await;
+        let trees_more = then.plan.planned().saturating_sub(now);
+        if trees_more > 0 {
+            binds.push(Bind { change, trees_more });
+        }
+    }
     sort_by_key(&mut binds, |bind| core::cmp::Reverse(bind.trees_more));
     binds
 }

@@ -7,11 +7,12 @@ use crate::list_tree::{ListTree, OpenVisit, Progress};
 use crate::market::Prices;
 use crate::open_visits::give_days;
 use crate::property::{PlanUnit, Property};
+use crate::rests::{Rests, at_once};
 use crate::season::WorkSeason;
-use crate::solve::{Draft, NotPlanned, Plan, PlannedVisit, solve_kept};
+use crate::solve::{Draft, NotPlanned, Plan, PlannedVisit, keep};
 use crate::teams::{OpenTasks, Turn, Walks, crew_days, turns, walked_by_day};
 use crate::walk::{WalkPace, WalkTo, WalkTold, Walked, own_points};
-use crate::walk_charge::{ROUNDS, corrected};
+use crate::walk_charge::{ROUNDS, WALKED, corrected};
 use calc::terms::small::order::sort_by;
 
 /// Where a tree is counted: each stands under one of them.
@@ -112,46 +113,32 @@ pub fn plan_list(
     season: &WorkSeason,
     trees: &[ListTree],
 ) -> SeasonPlan {
-    let mut planning = ListInPlanning::default();
+    at_once(async |rests| plan_list_in_steps((constants, rests), season, trees).await)
+}
+
+/// [`plan_list`], with rests. It makes a plan up to three times: the walks of one set the charge of the next.
+pub async fn plan_list_in_steps(
+    (constants, rests): (PlanningConstants<'_>, &Rests),
+    season: &WorkSeason,
+    trees: &[ListTree],
+) -> SeasonPlan {
+    let is_fixed = season.kept.walk_factor.is_some() || !season.kept.is_empty();
+    let mut rounds = 0;
+    // What walks are multiplied by, and the prices of the plan before.
+    let mut from = None;
     loop {
-        if let Some(planned) = planning.step(constants, season, trees) {
-            return planned;
+        let more = !is_fixed && rounds < ROUNDS;
+        match planned_once((constants, rests), season, trees, (from, more)).await {
+            Ok(planned) => return planned,
+            Err(next) => from = Some(next),
         }
-    }
-}
-
-/// A list that is being planned, a plan a step: the walks of one set the charge of the next.
-#[derive(Clone, Debug, Default)]
-pub struct ListInPlanning {
-    rounds: u32,
-    /// What walks are multiplied by, and the prices of the plan before.
-    next: Option<(f64, Prices)>,
-}
-
-impl ListInPlanning {
-    /// The next plan; none where its walks were charged too wrong and there is another to come.
-    pub fn step(
-        &mut self,
-        constants: PlanningConstants<'_>,
-        season: &WorkSeason,
-        trees: &[ListTree],
-    ) -> Option<SeasonPlan> {
-        let is_fixed = season.kept.walk_factor.is_some() || !season.kept.is_empty();
-        let more = !is_fixed && self.rounds < ROUNDS;
-        match planned_once(constants, season, trees, (self.next.take(), more)) {
-            Ok(planned) => Some(planned),
-            Err(next) => {
-                self.rounds += 1;
-                self.next = Some(next);
-                None
-            }
-        }
+        rounds += 1;
     }
 }
 
 /// One plan; or, where `more` may follow, what its walks should have been charged, with its prices.
-fn planned_once(
-    constants: PlanningConstants<'_>,
+async fn planned_once(
+    (constants, rests): (PlanningConstants<'_>, &Rests),
     season: &WorkSeason,
     trees: &[ListTree],
     (from, more): (Option<(f64, Prices)>, bool),
@@ -224,6 +211,7 @@ fn planned_once(
     let mut builder = Builder::new(constants, days, limits);
     let mut place = vec![None; trees.len()];
     for (index, at) in open.iter().enumerate() {
+        rests.done(1).await;
         let tree = &trees[*at];
         let Some((judged, ComesTo::Ring(need))) = tree.judged().map(|it| (it, &it.comes_to)) else {
             continue;
@@ -274,17 +262,18 @@ fn planned_once(
     };
     let crews = (season.crew.teams, constants.own.over);
     let plan = if season.kept.is_empty() {
-        let draft = Draft::of(&property, prices.as_ref());
+        let draft = Draft::of(&property, prices.as_ref(), rests).await;
         if more {
             let plan = draft.told();
             let crew_days = crew_days(&property, &plan, &open_tasks, &walks, crews);
-            if let Some(next) = corrected(factor, &crew_days, pace) {
+            if let Some(next) = corrected(factor, &crew_days, pace, rests).await {
                 return Err((next, plan.priced.prices));
             }
         }
-        draft.finished()
+        draft.finished(rests).await
     } else {
-        solve_kept(&property, &season.kept.days(&property, trees, &place))
+        let before = season.kept.days(&property, trees, &place);
+        keep(&property, &before, rests).await
     };
     let reasons = trees
         .iter()
@@ -293,6 +282,7 @@ fn planned_once(
         .collect();
     let mut crew_days = crew_days(&property, &plan, &open_tasks, &walks, crews);
     for crew_day in &mut crew_days {
+        rests.done(crew_day.many() * WALKED).await;
         crew_day.route();
     }
     let (turns, open_turns, by_team) = turns(&plan, &open_tasks, &crew_days);

@@ -1,8 +1,9 @@
 //! Mends a plan: better days, and one tree out for a better one in.
 
-use crate::greedy::{Book, fill, left_out};
+use crate::greedy::{Book, PLACED, fill, left_out};
 use crate::market::Market;
 use crate::property::RingDay;
+use crate::rests::Rests;
 use core::cmp::Ordering;
 use std::collections::BTreeSet;
 
@@ -14,12 +15,12 @@ const DAYS_TRIED: usize = 8;
 const VICTIMS: usize = 6;
 
 /// Moves trees to better days, fills up, swaps; until nothing is won.
-pub(crate) fn mend(book: &mut Book<'_>, market: &Market<'_>) {
+pub(crate) async fn mend(book: &mut Book<'_>, market: &Market<'_>, rests: &Rests) {
     for _ in 0..PASSES {
         let before = book.value();
-        better_days(book, market);
-        fill(book, market);
-        swap(book, market);
+        better_days(book, market, rests).await;
+        fill(book, market, rests).await;
+        swap(book, market, rests).await;
         if book.value() <= before * (1.0 + 1e-9) {
             break;
         }
@@ -27,9 +28,10 @@ pub(crate) fn mend(book: &mut Book<'_>, market: &Market<'_>) {
 }
 
 /// Each tree to the likeliest day that has room for it, in the order of the ids.
-fn better_days(book: &mut Book<'_>, market: &Market<'_>) {
+async fn better_days(book: &mut Book<'_>, market: &Market<'_>, rests: &Rests) {
     let property = book.property;
     for (at, tree) in property.trees.iter().enumerate() {
+        rests.done(1).await;
         if tree.pinned.is_some() {
             continue;
         }
@@ -62,21 +64,26 @@ fn better_days(book: &mut Book<'_>, market: &Market<'_>) {
 }
 
 /// One tree out, a better one in: the one that goes takes another day if one has room.
-fn swap(book: &mut Book<'_>, market: &Market<'_>) {
+async fn swap(book: &mut Book<'_>, market: &Market<'_>, rests: &Rests) {
     let mut on_day = on_days(book);
     let out = left_out(book);
-    swap_each(book, market, &mut on_day, &out);
+    swap_each(book, (market, rests), &mut on_day, &out).await;
 }
 
 /// The same for some trees alone.
-pub(crate) fn swap_in(book: &mut Book<'_>, market: &Market<'_>, trees: &[usize]) {
+pub(crate) async fn swap_in(
+    book: &mut Book<'_>,
+    market: &Market<'_>,
+    trees: &[usize],
+    rests: &Rests,
+) {
     let mut on_day = on_days(book);
     let trees: BTreeSet<usize> = trees.iter().copied().collect();
     let out: Vec<usize> = left_out(book)
         .into_iter()
         .filter(|at| trees.contains(at))
         .collect();
-    swap_each(book, market, &mut on_day, &out);
+    swap_each(book, (market, rests), &mut on_day, &out).await;
 }
 
 /// The trees of each day, without those whose day was chosen, with what each is worth there: the least first.
@@ -108,9 +115,15 @@ fn join(of_day: &mut Vec<(f64, usize)>, tree: (f64, usize)) {
     of_day.insert(at, tree);
 }
 
-fn swap_each(book: &mut Book<'_>, market: &Market<'_>, on_day: &mut OnDays, out: &[usize]) {
+async fn swap_each(
+    book: &mut Book<'_>,
+    (market, rests): (&Market<'_>, &Rests),
+    on_day: &mut OnDays,
+    out: &[usize],
+) {
     let property = book.property;
     for at in out.iter().copied() {
+        rests.done(PLACED).await;
         let tree = &property.trees[at];
         'days: for rank in 0..DAYS_TRIED {
             let Some(choice) = book.likely_day(at, rank) else {

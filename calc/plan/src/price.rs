@@ -3,6 +3,7 @@
 use crate::market::{Market, Prices};
 use crate::oracle::{Asked, Oracle};
 use crate::property::Property;
+use crate::rests::{Rests, at_once};
 
 /// Prices with the bound that they prove.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -29,6 +30,8 @@ const AIM: [f64; 2] = [0.05, 0.01];
 const AIM_LEAST: f64 = 0.0001;
 /// What is left of the aim where steps get shorter.
 const AIM_SHRINKS: f64 = 0.6;
+/// So many trees are asked in the time that one is looked at.
+const AT_ONCE: usize = 16;
 /// Share of the last direction in the next one.
 const MEMORY: f64 = 0.6;
 /// Share of the step that Polyak's rule gives.
@@ -54,11 +57,15 @@ const BALANCE_FROM: f64 = 0.01;
 /// ```
 #[must_use]
 pub fn prices(property: &Property) -> Priced {
-    prices_from(property, None)
+    at_once(async |rests| prices_from(property, None, rests).await)
 }
 
 /// The same, with steps that begin at other prices: those of a property that is nearly alike.
-pub(crate) fn prices_from(property: &Property, from: Option<&Prices>) -> Priced {
+pub(crate) async fn prices_from(
+    property: &Property,
+    from: Option<&Prices>,
+    rests: &Rests,
+) -> Priced {
     let oracle = Oracle::new(property);
     let mut best = Priced {
         prices: from.cloned().unwrap_or_else(|| Prices::none(property)),
@@ -73,11 +80,12 @@ pub(crate) fn prices_from(property: &Property, from: Option<&Prices>) -> Priced 
     let search = Search {
         property,
         oracle: &oracle,
+        rests,
     };
-    let is_short = search.steps(&mut best, AIM[0], first);
+    let is_short = search.steps(&mut best, AIM[0], first).await;
     if is_short {
-        search.balance(&mut best, balanced);
-        search.steps(&mut best, AIM[1], fine);
+        search.balance(&mut best, balanced).await;
+        search.steps(&mut best, AIM[1], fine).await;
     }
     let market = Market::new(property, &best.prices);
     let worth = |tree| market.best(tree).map_or(0.0, |(_, _, worth)| worth);
@@ -89,11 +97,15 @@ pub(crate) fn prices_from(property: &Property, from: Option<&Prices>) -> Priced 
 struct Search<'a> {
     property: &'a Property,
     oracle: &'a Oracle<'a>,
+    rests: &'a Rests,
 }
 
 impl Search<'_> {
     /// Asks at some prices, and keeps them where they prove a lower bound.
-    fn ask(&self, now: &Prices, best: &mut Priced) -> Asked {
+    async fn ask(&self, now: &Prices, best: &mut Priced) -> Asked {
+        self.rests
+            .done(1 + self.property.trees.len() / AT_ONCE)
+            .await;
         let asked = self.oracle.ask(now);
         if asked.bound < best.bound {
             best.bound = asked.bound;
@@ -103,14 +115,14 @@ impl Search<'_> {
     }
 
     /// Subgradient steps from the best prices; false where nothing is short at them, so that they are the right ones.
-    fn steps(&self, best: &mut Priced, mut aim: f64, passes: usize) -> bool {
+    async fn steps(&self, best: &mut Priced, mut aim: f64, passes: usize) -> bool {
         let property = self.property;
         let mut now = best.prices.clone();
         let mut direction = Prices::none(property);
         let mut waited = 0;
         for _ in 0..passes {
             let before = best.bound;
-            let asked = self.ask(&now, best);
+            let asked = self.ask(&now, best).await;
             waited = if asked.bound < before * (1.0 - 1e-7) {
                 0
             } else {
@@ -160,14 +172,14 @@ impl Search<'_> {
     }
 
     /// Lets each price rise and fall with what is asked for of its row.
-    fn balance(&self, best: &mut Priced, passes: usize) {
+    async fn balance(&self, best: &mut Priced, passes: usize) {
         let property = self.property;
         let mut now = best.prices.clone();
         let mut usual: Option<Prices> = None;
         // What a row is worth, if all were worth alike.
         let value = best.bound / property.days.len().max(1) as f64;
         for pass in 0..passes {
-            let asked = self.ask(&now, best);
+            let asked = self.ask(&now, best).await;
             let usual = usual.get_or_insert_with(|| Prices {
                 minute: asked.minutes.clone(),
                 area: asked.area.clone(),

@@ -1,12 +1,13 @@
 //! The plan: prices, a greedy plan along them, mended, and shaken where hours bind.
 
 use crate::anneal::anneal;
-use crate::greedy::{Book, fill, greedy};
+use crate::greedy::{Book, PLACED, fill, greedy};
 use crate::kept::EarlierDays;
 use crate::market::{Market, Prices};
 use crate::mend::{mend, swap_in};
-use crate::price::{Priced, prices, prices_from};
+use crate::price::{Priced, prices_from};
 use crate::property::Property;
+use crate::rests::{Rests, at_once};
 
 /// A visit that costs minutes.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -85,7 +86,7 @@ const GOOD_GAP: f64 = 0.005;
 /// ```
 #[must_use]
 pub fn solve(property: &Property) -> Plan {
-    Draft::of(property, None).finished()
+    at_once(async |rests| Draft::of(property, None, rests).await.finished(rests).await)
 }
 
 /// A plan that may still get better.
@@ -96,11 +97,11 @@ pub(crate) struct Draft<'a> {
 
 impl<'a> Draft<'a> {
     /// The first plan along the right prices; those of a property that is nearly alike are a good beginning.
-    pub(crate) fn of(property: &'a Property, from: Option<&Prices>) -> Self {
-        let priced = prices_from(property, from);
+    pub(crate) async fn of(property: &'a Property, from: Option<&Prices>, rests: &Rests) -> Self {
+        let priced = prices_from(property, from, rests).await;
         let market = Market::new(property, &priced.prices);
-        let mut book = greedy(property, &market);
-        mend(&mut book, &market);
+        let mut book = greedy(property, &market, rests).await;
+        mend(&mut book, &market, rests).await;
         Self { book, priced }
     }
 
@@ -110,9 +111,9 @@ impl<'a> Draft<'a> {
     }
 
     /// The plan, shaken where its gap is worth that: the better one of the two.
-    pub(crate) fn finished(mut self) -> Plan {
+    pub(crate) async fn finished(mut self, rests: &Rests) -> Plan {
         if self.book.value() < self.priced.bound * (1.0 - GOOD_GAP) {
-            let shaken = anneal(&self.book, &self.priced.prices);
+            let shaken = anneal(&self.book, &self.priced.prices, rests).await;
             if shaken.value() > self.book.value() {
                 self.book = shaken;
             }
@@ -130,7 +131,12 @@ impl<'a> Draft<'a> {
 /// ```
 #[must_use]
 pub fn solve_kept(property: &Property, before: &[EarlierDays]) -> Plan {
-    let priced = prices(property);
+    at_once(async |rests| keep(property, before, rests).await)
+}
+
+/// [`solve_kept`], with rests.
+pub(crate) async fn keep(property: &Property, before: &[EarlierDays], rests: &Rests) -> Plan {
+    let priced = prices_from(property, None, rests).await;
     let market = Market::new(property, &priced.prices);
     let mut book = Book::new(property);
     let mut changed = Vec::new();
@@ -140,6 +146,7 @@ pub fn solve_kept(property: &Property, before: &[EarlierDays]) -> Plan {
             if tree.pinned.is_some() != by_hand {
                 continue;
             }
+            rests.done(PLACED).await;
             let had = before.get(at).unwrap_or(&EarlierDays::New);
             let chosen = |day: usize| property.choices(tree).find(|it| it.day == day);
             let stays = match had {
@@ -158,8 +165,8 @@ pub fn solve_kept(property: &Property, before: &[EarlierDays]) -> Plan {
     for at in &changed {
         book.place_likeliest(*at, &market);
     }
-    swap_in(&mut book, &market, &changed);
-    fill(&mut book, &market);
+    swap_in(&mut book, &market, &changed, rests).await;
+    fill(&mut book, &market, rests).await;
     told(&book, priced)
 }
 

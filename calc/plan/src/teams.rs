@@ -105,6 +105,11 @@ pub(crate) struct CrewDay {
 }
 
 impl CrewDay {
+    /// How many tasks it has.
+    pub(crate) fn many(&self) -> usize {
+        self.tasks.len()
+    }
+
     /// What the walks are charged, and what they take along the way.
     pub(crate) fn walked(&self, pace: WalkPace) -> Walked {
         let mut walked = Walked::default();

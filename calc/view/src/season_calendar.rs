@@ -94,7 +94,7 @@ type Rounds<'a> = BTreeMap<(&'a str, &'a str, &'a str), Round<'a>>;
 
 fn gathered(file: &PlanFile) -> (CrewDays<'_>, Rounds<'_>) {
     let (mut days, mut rounds) = (CrewDays::new(), Rounds::new());
-    for tree in &file.trees {
+    for tree in file.trees.iter() {
         if let (Some(day), Some(team)) = (&tree.day, tree.team) {
             days.entry((day, team)).or_default().rings.push(tree);
         }

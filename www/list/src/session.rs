@@ -5,6 +5,7 @@ pub(crate) mod found;
 mod handed_out;
 mod kept;
 mod land;
+mod opening;
 mod replant;
 
 use calc::terms::quantity::Units;
@@ -14,9 +15,10 @@ use calc_list::{Ask, Decisions, ListContext, Note};
 use calc_plan::Kept;
 use calc_view::plan::asked::Asked;
 use calc_view::plan::earlier;
-use calc_view::plan::made::{About, Made, Making};
+use calc_view::plan::made::{About, Made};
+use calc_view::plan::making::Making;
 use calc_view::plan::place;
-use calc_view::plan::read::{JudgedTrees, ListBeingRead, ListFile, ReadList, judged_trees};
+use calc_view::plan::read::{JudgedTrees, ListBeingRead, ReadList, judged_trees};
 use calc_view::plan::said::Said;
 use calc_view::plan::screen::hit::{Replied, ToAsk};
 use calc_view::plan::screen::land::LandForm;
@@ -26,8 +28,9 @@ use calc_view::plan::screen::season::{
 };
 use calc_view::plan::screen::{columns, result};
 use calc_view::words::message::{Pack, pack, tree_names};
-use calc_view::words::{list as words, m, within};
+use calc_view::words::{m, within};
 use found::{FoundTable, FoundTold, FoundWork};
+use opening::CutFile;
 use replant::Planting;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -69,6 +72,8 @@ struct Told {
 enum Work {
     /// Nothing.
     None,
+    /// The file is cut into rows, if it was not; then its columns are judged.
+    Opening(Option<Box<CutFile>>),
     /// Rows are read.
     Reading(Box<ListBeingRead>),
     /// Trees are judged for every Saturday of a year.
@@ -191,74 +196,6 @@ impl Session {
         within(self.words, || run(self))
     }
 
-    /// False where it is no list: the one before stays. A table of visits is taken up beside it.
-    pub(crate) fn open(&mut self, name: &str, bytes: Vec<u8>) -> bool {
-        if self.is_found(&bytes) {
-            self.take_found(name, bytes);
-            return false;
-        }
-        // What is no list replaces nothing.
-        let before = (
-            std::mem::replace(&mut self.name, name.to_owned()),
-            std::mem::replace(&mut self.bytes, bytes),
-            std::mem::take(&mut self.decisions),
-            std::mem::take(&mut self.edits),
-        );
-        let (list, season, made) = (self.list.take(), self.season.take(), self.made.take());
-        if self.begin() {
-            self.filled.days = None;
-            self.offered.clear();
-            self.replied = Replied::default();
-            self.look = None;
-            self.wrong = None;
-            self.before = None;
-            self.kept = Kept::default();
-            self.last_row = None;
-            (self.found, self.found_told, self.no_found) = (None, None, None);
-            (self.land, self.land_wrong) = (LandForm::default(), None);
-            self.planting.typed.clear();
-            true
-        } else {
-            (self.list, self.season, self.made) = (list, season, made);
-            (self.name, self.bytes, self.decisions, self.edits) = before;
-            false
-        }
-    }
-
-    /// Judges the columns, and begins to read where they ask nothing. False where the file is no list.
-    pub(super) fn begin(&mut self) -> bool {
-        let reference = calc_data::reference();
-        let opened = ListFile::of(&self.bytes, &self.decisions).and_then(|file| {
-            // Bytes in memory are always there to be read.
-            let first = file.first_rows().unwrap_or_default();
-            let opened = calc_list::open(reference, &first, &self.options, &self.decisions)?;
-            Ok((file, opened))
-        });
-        let (file, opened) = match opened {
-            Ok(opened) => opened,
-            Err(why) => {
-                self.told.said = words::not_list(why);
-                return false;
-            }
-        };
-        self.asks.clone_from(&opened.asks);
-        self.headers.clone_from(&opened.layout.texts);
-        self.notes.clone_from(&opened.notes);
-        self.changed.clone_from(&file.changed);
-        self.work = Work::None;
-        self.unread = true;
-        if self.asks.is_empty() {
-            if let Ok(reading) = ListBeingRead::of(&file, reference, opened, self.edits.clone()) {
-                self.work = Work::Reading(Box::new(reading));
-            }
-        } else {
-            self.draw();
-            self.told.said = m::property_columns_asked(self.asks.len().to_string());
-            self.told.to = "area-columns";
-        }
-        true
-    }
-
     pub(crate) fn act(&mut self, asked: &str) {
         let Ok(act) = serde_json::from_str::<Act>(asked) else {
             return;
@@ -267,7 +204,7 @@ impl Session {
         match act.r#do.as_str() {
             "decide" => {
                 columns::decide(&mut self.decisions, &self.asks, &act.entries);
-                self.begin();
+                self.read_anew();
             }
             "name" => {
                 let typed = act.entries.first().map_or("", |(_, typed)| typed.trim());
@@ -279,7 +216,7 @@ impl Session {
                     let name = data("name").to_owned();
                     self.decisions.names.insert(name, is.to_owned());
                     self.told.to = "area-fix";
-                    self.begin();
+                    self.read_anew();
                 }
             }
             "edit" => {
@@ -289,7 +226,7 @@ impl Session {
                     self.edits.insert((row, column), typed.trim().to_owned());
                     self.last_row = Some(row);
                     self.told.to = "area-fix";
-                    self.begin();
+                    self.read_anew();
                 }
             }
             "said" => {
@@ -363,7 +300,7 @@ impl Session {
         self.edits.insert((row, column), day.to_owned());
         self.last_row = Some(row);
         self.told.to = "l-sentence";
-        self.begin();
+        self.read_anew();
     }
 
     /// Takes what was filled in; where it is a season, the trees are judged for its days.
@@ -403,7 +340,7 @@ impl Session {
                 self.planned_as = self.filled.clone();
                 self.told.to = "l-sentence";
                 if self.unread || self.list.is_none() {
-                    self.begin();
+                    self.read_anew();
                 } else {
                     self.judge_for(Work::Judging);
                 }
@@ -420,7 +357,7 @@ impl Session {
         }
         // Rows that are being read, or are to be, are looked at when they are there.
         if self.unread {
-            self.begin();
+            self.read_anew();
         } else {
             self.judge_for(Work::Looking);
         }
@@ -460,6 +397,10 @@ impl Session {
         let before = std::mem::discriminant(&self.work);
         match std::mem::replace(&mut self.work, Work::None) {
             Work::None => {}
+            Work::Opening(cut) => {
+                what = m::PROPERTY_READING.into();
+                self.opened_on(cut);
+            }
             Work::Reading(mut reading) => {
                 what = m::PROPERTY_READING.into();
                 if reading.read(rows).unwrap_or(false) {
@@ -527,7 +468,7 @@ impl Session {
                         units: self.options.units,
                         group: None,
                     };
-                    self.made = making.step(list, &season.asked, &about);
+                    self.made = making.step(rows, list, &season.asked, &about);
                     self.work = match self.made {
                         Some(_) => Work::Showing,
                         None => Work::Planning(making),

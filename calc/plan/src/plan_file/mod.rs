@@ -16,6 +16,7 @@ use crate::limits::{Bind, LooserLimit};
 use crate::list_tree::ListTree;
 use crate::listed::{CountedAs, SeasonPlan};
 use crate::need::Need;
+use crate::rests::{Rests, at_once};
 use crate::season::WorkSeason;
 use crate::solve::{Planned, PlannedVisit};
 use crate::teams::Turn;
@@ -28,6 +29,10 @@ use std::collections::BTreeMap;
 
 /// The one number of the table that a crew may change.
 const READY: &str = "ready_minutes";
+
+/// A tree in the file, and its class, take as long as to look at so many.
+const WRITTEN: usize = 10;
+const CLASSED: usize = 2;
 
 /// What a plan was asked for beyond its season.
 #[derive(Clone, Debug)]
@@ -76,17 +81,33 @@ pub fn plan_file(
     planned: &SeasonPlan,
     binds: &[Bind],
 ) -> PlanFile {
-    let classes = Classes::of(season, trees);
-    let rows = trees.iter().enumerate().map(|(at, tree)| {
+    at_once(async |rests| {
+        plan_file_in_steps((constants, rests), asked, season, trees, (planned, binds)).await
+    })
+}
+
+/// [`plan_file`], with rests.
+pub async fn plan_file_in_steps(
+    (constants, rests): (PlanningConstants<'_>, &Rests),
+    asked: &PlanFileFacts<'_>,
+    season: &WorkSeason,
+    trees: &[ListTree],
+    (planned, binds): (&SeasonPlan, &[Bind]),
+) -> PlanFile {
+    let classes = Classes::of(season, trees, rests).await;
+    let mut rows = Vec::with_capacity(trees.len());
+    for (at, (tree, class)) in trees.iter().zip(classes.of_tree).enumerate() {
+        rests.done(WRITTEN).await;
         let turns = planned.place[at].map(|place| planned.turns[place].as_slice());
-        tree_of(
+        let turns = turns.unwrap_or(&[]);
+        rows.push(tree_of(
             constants,
             season,
             (tree, planned, at),
-            turns.unwrap_or(&[]),
-            classes.of_tree[at].clone(),
-        )
-    });
+            turns,
+            class,
+        ));
+    }
     PlanFile {
         version: 1,
         product_version: asked.product_version.into(),
@@ -115,7 +136,7 @@ pub fn plan_file(
         to: iso(season.to),
         slip: season.slip,
         units: units(asked, season, trees, planned),
-        trees: rows.collect(),
+        trees: rows.into(),
         classes: classes.all,
         other: trees
             .iter()
@@ -240,11 +261,12 @@ struct Classes {
 }
 
 impl Classes {
-    fn of(season: &WorkSeason, trees: &[ListTree]) -> Self {
+    async fn of(season: &WorkSeason, trees: &[ListTree], rests: &Rests) -> Self {
         let mut known: BTreeMap<ClassKey, usize> = BTreeMap::new();
         let mut all: Vec<ClassOf> = Vec::new();
         let mut of_tree = Vec::with_capacity(trees.len());
         for tree in trees {
+            rests.done(CLASSED).await;
             let judged = tree.judged();
             let Some((judged, need)) = judged.and_then(|it| Some((it, ring_need(it)?))) else {
                 of_tree.push(None);

@@ -3,6 +3,7 @@
 use super::after_shape::AfterOf;
 use serde::Serialize;
 use std::collections::BTreeMap;
+use std::rc::Rc;
 
 /// The file.
 #[derive(Clone, Debug, Serialize)]
@@ -23,7 +24,7 @@ pub struct PlanFile {
     pub slip: f64,
     pub units: Vec<UnitOf>,
     pub classes: Vec<ClassOf>,
-    pub trees: Vec<TreeOf>,
+    pub trees: Rc<Vec<TreeOf>>,
     pub other: Vec<OtherOf>,
     pub objective: Objective,
     /// None where no way was drawn.

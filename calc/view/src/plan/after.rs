@@ -144,10 +144,11 @@ impl TakingUp {
             };
             let counted = (&mut self.ringed, &mut self.timing);
             let (after, standing) = self.work.tree(list, asked, &of, counted, file);
+            let tree = &mut Rc::make_mut(&mut list.trees)[at];
             if let Some(standing) = standing {
-                list.trees[at].standing = standing;
+                tree.standing = standing;
             }
-            list.trees[at].after = after;
+            tree.after = after;
         }
         file.rows = all;
         self.left.len() > 0

@@ -155,6 +155,7 @@ impl Default for PlanTyped<'_> {
 }
 
 /// What was asked for.
+#[derive(Clone)]
 pub struct Asked {
     /// The season.
     pub season: WorkSeason,

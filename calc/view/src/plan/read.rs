@@ -118,7 +118,7 @@ impl ListBeingRead {
             lines: Vec::new(),
             places: Vec::new(),
             counts: Counts::default(),
-            trees: Vec::new(),
+            trees: Rc::default(),
             questions: Vec::new(),
             zones: Vec::new(),
             edited: Vec::new(),
@@ -182,8 +182,8 @@ pub struct ReadList {
     places: Vec<(u64, usize)>,
     /// How many rows there are of each kind.
     pub counts: Counts,
-    /// Its trees, in the order of their rows.
-    pub trees: Vec<ListTree>,
+    /// Its trees, in the order of their rows; a plan that is being made holds them too.
+    pub trees: Rc<Vec<ListTree>>,
     /// The question of each tree but those that are left out.
     pub questions: Vec<Option<AtPlace>>,
     /// For each tree how wide the ground is that stays dangerous, metres; none where it was left out.
@@ -254,7 +254,7 @@ impl ReadList {
 
     /// Forgets what was judged: other days were asked for.
     pub fn judge_anew(&mut self) {
-        self.trees.clear();
+        self.trees = Rc::default();
         self.questions.clear();
         self.zones.clear();
         self.judged = 0;
@@ -263,15 +263,16 @@ impl ReadList {
     /// Judges the trees of so many lines more; false where there was none left.
     pub fn judge(&mut self, lines: usize, asked: &Asked, answers: &mut JudgedTrees) -> bool {
         let to = self.judged.saturating_add(lines).min(self.lines.len());
+        let trees = Rc::make_mut(&mut self.trees);
         for line in &mut self.lines[self.judged..to] {
             let Listed::Row(_, row, place) = line else {
                 continue;
             };
             *place = tree(self.reference, row, asked, answers).map(|it| {
-                self.trees.push(it.tree);
+                trees.push(it.tree);
                 self.questions.push(it.question);
                 self.zones.push(it.zone_m);
-                self.trees.len() - 1
+                trees.len() - 1
             });
         }
         self.judged = to;

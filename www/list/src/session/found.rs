@@ -79,7 +79,7 @@ impl Session {
                 self.told.said = m::property_found_waits(found.name.as_str());
             }
         } else if self.unread {
-            self.begin();
+            self.read_anew();
         } else {
             self.judge_for(Work::Judging);
         }

@@ -44,7 +44,7 @@ impl Session {
         if !matches!(self.work, Work::None) {
             return false;
         }
-        if self.made.is_some() && Made::goes_by_lines(name) {
+        if self.made.is_some() && Made::goes_by_pieces(name) {
             self.work = Work::Writing(name.to_owned());
         }
         self.made.is_some() || name == folds::DECISIONS || name == folds::BEFORE
@@ -76,7 +76,6 @@ impl Session {
         if name == found::FOUND {
             return found::example(list, made).into_bytes();
         }
-        let text = made.file(name, list, &season.asked);
-        text.map(String::into_bytes).unwrap_or_default()
+        made.file(name, list, &season.asked).into_bytes()
     }
 }

@@ -135,7 +135,7 @@ fn plan(options: &args::Plan) -> Result<ExitCode> {
     let mut texts = Vec::new();
     let files = made.files(&read, &asked);
     for name in &files {
-        texts.push((*name, made.file(name, &read, &asked)?));
+        texts.push((*name, made.file(name, &read, &asked)));
     }
     let written = std::fs::create_dir_all(&options.out).and_then(|()| {
         texts

@@ -4,6 +4,7 @@
 use super::not_here::NotHere;
 use super::{OnPaper, Sheets, long_day, rank, short, tick_box};
 use crate::measure;
+use crate::out::Html;
 use crate::page::Page;
 use crate::words::visits::visit;
 use crate::words::{m, phrase};
@@ -15,6 +16,8 @@ use calc::terms::small::order::{sort_by, sort_by_key};
 use calc_plan::plan_file::shape::{DayOf, TreeOf, VisitOf};
 use std::collections::BTreeMap;
 
+/// What stands behind the last sheet begins so.
+const END_OF_MAIN: &str = "</main>";
 /// Rows of a sheet: what fits on Letter with its boxes of text at ten points.
 const ROWS: usize = 20;
 /// Rows that the head of a second table takes.
@@ -24,23 +27,43 @@ const ON_ONE_LINE: usize = 20;
 /// Letters of cautions that are told in full above the rows; the others are told in two or three words.
 const IN_FULL: usize = 260;
 
+/// A tree by its place in the plan, and the visit by its place among the tree's; none for the ring.
+type PlaceOfTask = (usize, Option<usize>);
+
+/// A sheet: whose it is, and its tasks by their places.
+pub(in crate::plan) struct CrewSheet {
+    /// By place among the work days.
+    day: usize,
+    team: u32,
+    /// Its number, of how many of that crew and day.
+    number: (usize, usize),
+    tasks: Vec<PlaceOfTask>,
+}
+
 /// What a crew does at a tree.
 enum Task<'a> {
-    Ring(&'a TreeOf, &'a OnPaper),
-    Visit(&'a TreeOf, &'a OnPaper, &'a VisitOf),
+    Ring(usize, &'a TreeOf, &'a OnPaper),
+    Visit((usize, usize), &'a TreeOf, &'a OnPaper, &'a VisitOf),
 }
 
 impl<'a> Task<'a> {
     fn tree(&self) -> (&'a TreeOf, &'a OnPaper) {
         match self {
-            Self::Ring(tree, on) | Self::Visit(tree, on, _) => (tree, on),
+            Self::Ring(_, tree, on) | Self::Visit(_, tree, on, _) => (tree, on),
+        }
+    }
+
+    fn place(&self) -> PlaceOfTask {
+        match self {
+            Self::Ring(tree, ..) => (*tree, None),
+            Self::Visit((tree, visit), ..) => (*tree, Some(*visit)),
         }
     }
 
     fn minutes(&self) -> f64 {
         match self {
-            Self::Ring(tree, _) => tree.minutes.unwrap_or(0.0),
-            Self::Visit(_, _, visit) => visit.minutes,
+            Self::Ring(_, tree, _) => tree.minutes.unwrap_or(0.0),
+            Self::Visit(.., visit) => visit.minutes,
         }
     }
 }
@@ -48,63 +71,103 @@ impl<'a> Task<'a> {
 /// What a crew does on a day.
 #[derive(Default)]
 struct TasksOfDay<'a> {
-    rings: Vec<(&'a TreeOf, &'a OnPaper)>,
-    visits: Vec<(&'a TreeOf, &'a OnPaper, &'a VisitOf)>,
+    rings: Vec<Task<'a>>,
+    visits: Vec<Task<'a>>,
 }
 
 impl<'a> TasksOfDay<'a> {
     /// Rings in their order, then looks at trees that were ringed.
     fn in_order(mut self) -> Vec<Task<'a>> {
-        sort_by_key(&mut self.rings, |(tree, _)| (tree.order, tree.row));
-        sort_by(&mut self.visits, |(a, ..), (b, ..)| {
+        sort_by_key(&mut self.rings, |task| {
+            let tree = task.tree().0;
+            (tree.order, tree.row)
+        });
+        sort_by(&mut self.visits, |a, b| {
+            let (a, b) = (a.tree().0, b.tree().0);
             (&a.unit, &a.tree_id).cmp(&(&b.unit, &b.tree_id))
         });
-        let rings = self.rings.into_iter();
-        let rings = rings.map(|(tree, on)| Task::Ring(tree, on));
-        let visits = self.visits.into_iter();
-        rings
-            .chain(visits.map(|(tree, on, visit)| Task::Visit(tree, on, visit)))
-            .collect()
+        self.rings.into_iter().chain(self.visits).collect()
     }
 }
 
 impl Sheets<'_> {
     /// The sheets of the days that are agreed, day by day and crew by crew.
-    #[must_use]
-    pub fn crew_sheets(&self) -> String {
-        self.page(m::SHEETS_CREW_TITLE.text(), |page| {
-            let mut tasks = self.tasks();
-            let not_here = NotHere::of(self);
-            let mut any = false;
-            for day in self.file.work_days.iter().filter(|day| day.agreed) {
-                for team in 1..=self.file.crew.teams {
-                    let tasks = tasks.remove(&(day.day.as_str(), team)).unwrap_or_default();
-                    let tasks = tasks.in_order();
-                    any |= !tasks.is_empty();
-                    let sheets = parted(&tasks);
-                    for (at, of_sheet) in sheets.iter().enumerate() {
-                        let of = (at + 1, sheets.len());
-                        self.sheet(page, (day, team), of, of_sheet, &not_here);
-                    }
-                }
+    pub(in crate::plan) fn crew_sheets(&self) -> Vec<CrewSheet> {
+        let mut tasks = self.tasks();
+        let mut all = Vec::new();
+        let days = self.file.work_days.iter().enumerate();
+        for (day, of_day) in days.filter(|(_, day)| day.agreed) {
+            for team in 1..=self.file.crew.teams {
+                let tasks = tasks.remove(&(of_day.day.as_str(), team));
+                let tasks = tasks.unwrap_or_default().in_order();
+                let sheets = parted(&tasks);
+                let of = sheets.len();
+                all.extend(sheets.iter().enumerate().map(|(at, tasks)| CrewSheet {
+                    day,
+                    team,
+                    number: (at + 1, of),
+                    tasks: tasks.iter().map(Task::place).collect(),
+                }));
             }
-            if !any {
+        }
+        all
+    }
+
+    /// What stands in front of the sheets, and what behind them.
+    pub(in crate::plan) fn around_crew_sheets(&self, none: bool) -> (String, String) {
+        let page = self.page(m::SHEETS_CREW_TITLE.text(), |page| {
+            if none {
                 page.p(m::SHEETS_NO_TAGS);
             }
+        });
+        let at = page.rfind(END_OF_MAIN).unwrap_or(page.len());
+        let (front, behind) = page.split_at(at);
+        (front.to_owned(), behind.to_owned())
+    }
+
+    /// Prints some of the sheets.
+    pub(in crate::plan) fn print_crew_sheets(&self, sheets: &[CrewSheet], text: &mut String) {
+        let not_here = NotHere::of(self);
+        for sheet in sheets {
+            let mut html = Html::default();
+            let tasks = sheet.tasks.iter().filter_map(|task| self.task(*task));
+            let tasks: Vec<Task<'_>> = tasks.collect();
+            let of = (&self.file.work_days[sheet.day], sheet.team);
+            self.sheet(
+                &mut Page::new(&mut html),
+                of,
+                sheet.number,
+                &tasks,
+                &not_here,
+            );
+            text.push_str(&html.into_string());
+        }
+    }
+
+    /// A task by its place.
+    fn task(&self, (tree, visit): PlaceOfTask) -> Option<Task<'_>> {
+        let (of_plan, on) = (&self.file.trees[tree], self.on_paper[tree]?);
+        Some(match visit {
+            None => Task::Ring(tree, of_plan, on),
+            Some(visit) => Task::Visit((tree, visit), of_plan, on, &of_plan.visits[visit]),
         })
     }
 
     /// What each crew does on each day.
     fn tasks(&self) -> BTreeMap<(&str, u32), TasksOfDay<'_>> {
         let mut all: BTreeMap<(&str, u32), TasksOfDay<'_>> = BTreeMap::new();
-        for (tree, on) in self.trees() {
+        for at in 0..self.file.trees.len() {
+            let Some(ring) = self.task((at, None)) else {
+                continue;
+            };
+            let tree = ring.tree().0;
             if let Some(key) = tree.day.as_deref().zip(tree.team) {
-                all.entry(key).or_default().rings.push((tree, on));
+                all.entry(key).or_default().rings.push(ring);
             }
-            for visit in &tree.visits {
-                if let Some(key) = visit.day.as_deref().zip(visit.team) {
+            for (visit, of) in tree.visits.iter().enumerate() {
+                if let Some(key) = of.day.as_deref().zip(of.team) {
                     let visits = &mut all.entry(key).or_default().visits;
-                    visits.push((tree, on, visit));
+                    visits.extend(self.task((at, Some(visit))));
                 }
             }
         }
@@ -168,7 +231,7 @@ impl Sheets<'_> {
         let walk: f64 = tasks
             .iter()
             .map(|task| match task {
-                Task::Ring(tree, _) => tree.walk.unwrap_or(0.0),
+                Task::Ring(_, tree, _) => tree.walk.unwrap_or(0.0),
                 Task::Visit(..) => 0.0,
             })
             .sum();
@@ -249,7 +312,9 @@ impl Sheets<'_> {
         page.close_two();
         page.open("tbody");
         for task in tasks {
-            let Task::Ring(tree, on) = task else { continue };
+            let Task::Ring(_, tree, on) = task else {
+                continue;
+            };
             page.open("tr");
             box_cell(page, "");
             row_head(page, &tree.tree_id);
@@ -292,7 +357,7 @@ impl Sheets<'_> {
         page.close_two();
         page.open("tbody");
         for task in tasks {
-            let Task::Visit(tree, on, of) = task else {
+            let Task::Visit(_, tree, on, of) = task else {
                 continue;
             };
             page.open("tr");

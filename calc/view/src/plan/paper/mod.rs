@@ -3,11 +3,12 @@
 //!
 //! ```text
 //! Sheets { file, on_paper, to_fix, .. }   what is printed
-//! Sheets::cover(), crew_sheets(), tags()  a whole HTML page each
+//! Sheets::cover(), tags()                 a whole HTML page each
+//! Sheets::crew_sheets()                   the sheets of the crews, which are printed some at a time
 //! ```
 
 mod cover;
-mod crew;
+pub(super) mod crew;
 mod not_here;
 mod style;
 mod tags;
@@ -96,7 +97,7 @@ pub struct Sheets<'a> {
     /// The plan.
     pub file: &'a PlanFile,
     /// For each tree of the plan what a sheet says of it; none where it is not ringed or looked at this season.
-    pub on_paper: &'a [Option<OnPaper>],
+    pub on_paper: &'a [Option<&'a OnPaper>],
     /// Rows that wait for a fix.
     pub to_fix: &'a [WaitingRow],
     /// The group whose contacts are named.
@@ -109,7 +110,7 @@ impl Sheets<'_> {
     /// A tree with what a sheet says of it.
     fn trees(&self) -> impl Iterator<Item = (&TreeOf, &OnPaper)> {
         let both = self.file.trees.iter().zip(self.on_paper);
-        both.filter_map(|(tree, on)| Some((tree, on.as_ref()?)))
+        both.filter_map(|(tree, on)| Some((tree, (*on)?)))
     }
 
     /// A page that stands alone.

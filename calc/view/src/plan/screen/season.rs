@@ -151,7 +151,7 @@ pub struct Offered {
 #[must_use]
 pub fn offered(list: &ReadList) -> Vec<Offered> {
     let mut all: BTreeMap<NaiveDate, (usize, f64)> = BTreeMap::new();
-    for tree in &list.trees {
+    for tree in list.trees.iter() {
         if let Some(ComesTo::Ring(need)) = tree.judged().map(|it| &it.comes_to) {
             for (day, p) in &need.days {
                 let of_day = all.entry(*day).or_default();
