@@ -10,7 +10,7 @@ use crate::models::effort::{EffortAnswer, Long, MethodWork, OwnRate};
 use crate::models::outlook::Share;
 use crate::models::reach;
 use crate::models::visits;
-use crate::models::visits::Visit;
+use crate::models::visits::{Followed, Visit};
 use crate::question::VisitAt;
 use crate::terms::cite::Cite;
 use crate::terms::method::Method;
@@ -164,20 +164,19 @@ pub(super) fn of_methods(
         let work = visits.filter(|visit| visit.is_work() && visit.season <= THREE);
         work.count()
     };
-    // Both rings are followed by the same visits, and so is whatever is cut, pulled or treated once.
-    let after_ring = counted(Method::BarkRing);
-    let after_cutting = counted(Method::Fell);
+    // Visits that several methods share are laid out once.
+    let mut known: Vec<(Followed, usize)> = Vec::new();
     Method::ALL
         .iter()
         .map(|method| {
-            let visits = match method {
-                Method::BarkRing | Method::SawRing => after_ring,
-                Method::Frill
-                | Method::BasalBark
-                | Method::CutStump
-                | Method::PullOrDig
-                | Method::Fell => after_cutting,
-                Method::RepeatCutting | Method::LeaveIt => counted(*method),
+            let followed = Followed::of(*method);
+            let visits = match known.iter().find(|(of, _)| *of == followed) {
+                Some((_, visits)) => *visits,
+                None => {
+                    let visits = counted(*method);
+                    known.push((followed, visits));
+                    visits
+                }
             };
             let mut work = MethodWork {
                 method: *method,

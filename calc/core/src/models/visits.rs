@@ -116,15 +116,41 @@ pub fn after(
     method: Method,
     day: NaiveDate,
 ) -> Vec<Visit> {
-    match method {
-        Method::LeaveIt => Vec::new(),
-        Method::BarkRing | Method::SawRing => after_ring(constants, species, hemisphere, day),
-        Method::Frill
-        | Method::BasalBark
-        | Method::CutStump
-        | Method::PullOrDig
-        | Method::Fell
-        | Method::RepeatCutting => after_cutting(constants, species, hemisphere, method, day),
+    match Followed::of(method) {
+        Followed::Never => Vec::new(),
+        Followed::AsARing => after_ring(constants, species, hemisphere, day),
+        Followed::AsACut => after_cutting(constants, species, hemisphere, false, day),
+        Followed::AsCutAgain => after_cutting(constants, species, hemisphere, true, day),
+    }
+}
+
+/// How a method is followed: methods with the same of these have the same visits.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Followed {
+    /// Nothing was done.
+    Never,
+    /// As a ring is.
+    AsARing,
+    /// As what is cut, pulled or treated once.
+    AsACut,
+    /// As what is cut again and again.
+    AsCutAgain,
+}
+
+impl Followed {
+    /// How a method is followed.
+    #[must_use]
+    pub const fn of(method: Method) -> Self {
+        match method {
+            Method::LeaveIt => Self::Never,
+            Method::BarkRing | Method::SawRing => Self::AsARing,
+            Method::Frill
+            | Method::BasalBark
+            | Method::CutStump
+            | Method::PullOrDig
+            | Method::Fell => Self::AsACut,
+            Method::RepeatCutting => Self::AsCutAgain,
+        }
     }
 }
 
@@ -135,7 +161,7 @@ fn after_cutting(
     constants: &VisitConstants,
     species: &Species,
     hemisphere: Hemisphere,
-    method: Method,
+    again: bool,
     day: NaiveDate,
 ) -> Vec<Visit> {
     let later = |days: f64| day.checked_add_days(Days::new(days as u64)).unwrap_or(day);
@@ -153,7 +179,7 @@ fn after_cutting(
         });
         let autumn = constants.early_autumn as u32;
         let from = first_day(this_year, autumn, hemisphere);
-        if method == Method::RepeatCutting && from > to {
+        if again && from > to {
             visits.push(Visit {
                 kind: VisitKind::Sprouts,
                 from,
