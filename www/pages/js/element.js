@@ -47,8 +47,10 @@ async function load() {
     style.catch(() => {});
     await init({ module_or_path: ask("./engine.wasm") });
     awaited = STYLE;
-    engine.take_style(await style);
+    const text = await style;
     // The page may draw and hear in between: each of these steps holds a slow phone up.
+    await pause();
+    engine.take_style(text);
     await pause();
     // The first that asks for the tables has them unpacked.
     engine.dataVersion();

@@ -2,7 +2,7 @@
 //! what stands under it right behind: a slow phone takes some tenths of a second for that, the card one.
 
 use super::another::Tried;
-use super::{Calculator, SPOKEN_MS, WAIT_MS, Warmth, problems};
+use super::{Calculator, Following, SPOKEN_MS, WAIT_MS, Warmth, problems};
 use crate::device::today;
 use crate::dom::{self, DomOut};
 use crate::fetched;
@@ -324,8 +324,15 @@ impl Calculator {
     /// The time has come.
     pub(super) fn on_time(&self) {
         self.timer.set(None);
-        if self.following.take() {
-            self.follow_names();
+        match self.following.take() {
+            Following::Nothing => {}
+            Following::All => {
+                self.with_view(&self.sheet(), |_| ());
+                self.following.set(Following::Drawn);
+                self.wait(0);
+                return;
+            }
+            Following::Drawn => self.follow_names(),
         }
         let sentence = self.saying.take();
         if self.due.take() {
@@ -398,7 +405,7 @@ impl Calculator {
         }
         self.saying.take();
         // What was taken over is still to be followed.
-        if !self.following.get() {
+        if self.following.get() == Following::Nothing {
             self.clear_timer();
         }
     }

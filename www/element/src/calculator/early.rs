@@ -1,6 +1,6 @@
 //! The form that stood in the page before the module: taken over with what was typed meanwhile, the caret where it is.
 
-use super::{Begin, Calculator, controls};
+use super::{Begin, Calculator, Following, controls};
 use crate::device::today;
 use crate::dom::get;
 use calc_view::form::{BUILT, PRESSED, SEARCHES, Sheet, has_towns};
@@ -81,7 +81,7 @@ impl Calculator {
             self.place_typed();
         }
         self.state.borrow_mut().listed = self.focused().as_deref() == Some("#f-find");
-        self.following.set(true);
+        self.following.set(Following::All);
     }
 
     /// Where the caret is in the field that has the focus.

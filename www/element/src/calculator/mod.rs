@@ -69,11 +69,24 @@ pub(crate) struct Calculator {
     due: Cell<bool>,
     timer: Cell<Option<i32>>,
     /// Whether what follows the controls of a form that was taken over is still to follow them.
-    following: Cell<bool>,
+    following: Cell<Following>,
     /// Whether an answer was worked out for nobody to see.
     warmth: Cell<Warmth>,
     /// The language it speaks.
     words: Cell<&'static Pack>,
+}
+
+/// What is still to follow the controls of a form that was taken over: two steps, between which the page may draw and hear.
+#[derive(Clone, Copy, Default, PartialEq)]
+enum Following {
+    /// Nothing.
+    #[default]
+    Nothing,
+    /// All of it. What it follows from is worked out first, for nobody to see: most of that time is the browser's, which
+    /// compiles each piece of the module where it first runs.
+    All,
+    /// What is drawn.
+    Drawn,
 }
 
 /// Where the first, unseen answer stands.
@@ -192,7 +205,7 @@ impl Calculator {
             saying: RefCell::default(),
             due: Cell::new(false),
             timer: Cell::new(None),
-            following: Cell::new(false),
+            following: Cell::default(),
             warmth: Cell::default(),
             words: Cell::new(words),
         });
@@ -210,7 +223,7 @@ impl Calculator {
             calculator.go_to_answer();
         }
         calculator.listen();
-        if calculator.following.get() {
+        if calculator.following.get() != Following::Nothing {
             calculator.wait(0);
         }
         if pressed {
@@ -277,7 +290,7 @@ impl Calculator {
 
     /// Takes the listeners and the clock down. The form stays, so that a host put back goes on.
     pub(crate) fn stop(&self) {
-        self.following.set(false);
+        self.following.set(Following::Nothing);
         self.cancel();
         let mut state = self.state.borrow_mut();
         if let Some(listener) = state.listener.take() {
@@ -298,9 +311,10 @@ thread_local! {
     static STYLE: OnceCell<Option<CssStyleSheet>> = const { OnceCell::new() };
 }
 
-/// Keeps the text of the style sheet, once for all calculators of a page.
+/// Keeps the text of the style sheet, once for all calculators of a page, and reads it.
 pub(crate) fn take_style(text: String) {
     SHEET.set(text.leak());
+    with_style(|_| ());
 }
 
 /// The text of the style sheet; empty before it came.
@@ -311,6 +325,10 @@ pub(crate) fn sheet_text() -> &'static str {
 /// Gives a shadow root the one style sheet that all calculators of a page share. A policy that ignores
 /// style elements does not ignore this.
 pub(crate) fn dress(root: &ShadowRoot) {
+    with_style(|sheet| root.set_adopted_style_sheets(&Array::of1(sheet)));
+}
+
+fn with_style(run: impl FnOnce(&CssStyleSheet)) {
     STYLE.with(|style| {
         let sheet = style.get_or_init(|| {
             let sheet = CssStyleSheet::new().ok()?;
@@ -318,7 +336,7 @@ pub(crate) fn dress(root: &ShadowRoot) {
             Some(sheet)
         });
         if let Some(sheet) = sheet {
-            root.set_adopted_style_sheets(&Array::of1(sheet));
+            run(sheet);
         }
     });
 }
