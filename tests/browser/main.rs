@@ -36,6 +36,7 @@ mod language;
 mod letters;
 mod list_after;
 mod list_drafts;
+mod list_place;
 mod list_replant;
 mod lists;
 mod local;

@@ -181,7 +181,7 @@ list-ask-day-order = { $header }: “{ $example }”: is the day first, or the m
 list-ask-point-order = { $header }: “{ $example }”: is latitude first, or longitude?
 # $header (Text)
 # $values (Text)
-list-ask-target = { $header }: does it tell what each tree could hit? In it stands { $values }.
+list-ask-target = { $header }: does it tell what each tree could hit? It holds: { $values }.
 # $header (Text)
 list-ask-unit-lost = { $header }: its name was cut off, and perhaps its unit. Which is it?
 # $questions (Count)

@@ -106,11 +106,12 @@ property-hit-say = Say so
 property-when = Who and when?
 # $people (Text)
 # $hours (Text)
-# $days (Number)
-property-when-line = { $days ->
-    [one] { $people } people, { $hours } hours, { $days } day
-   *[other] { $people } people, { $hours } hours, { $days } days
-}
+# $when (Text): a day, or the next message
+property-when-line = { $people } people, { $hours } hours, { $when }
+# $count (Number): two or more
+# $first (Text)
+# $last (Text)
+property-when-days = { $count } days: { $first } to { $last }
 property-people = People
 property-hours = Hours a day
 property-hours-hint = From arriving to leaving.

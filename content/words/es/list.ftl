@@ -87,7 +87,7 @@ list-ask-no-size = Ninguna columna trae un tamaño. ¿Cuál es?
 list-ask-no-header = El archivo no tiene encabezado. ¿Qué trae cada columna? Su primera fila: { $first }
 list-ask-day-order = { $header }: «{ $example }»: ¿va primero el día o el mes?
 list-ask-point-order = { $header }: «{ $example }»: ¿va primero la latitud o la longitud?
-list-ask-target = { $header }: ¿dice contra qué podría caer cada árbol? En ella está { $values }.
+list-ask-target = { $header }: ¿dice contra qué podría caer cada árbol? Contiene: { $values }.
 list-ask-unit-lost = { $header }: su nombre quedó cortado, y tal vez su unidad. ¿Cuál es?
 list-asked = { $questions ->
     [one] Primero una pregunta. Llene el archivo de decisiones y délo con --columns:

@@ -109,11 +109,12 @@ property-hit-say = Decirlo
 property-when = ¿Quién y cuándo?
 # $people (Text)
 # $hours (Text)
-# $days (Number)
-property-when-line = { $days ->
-    [one] { $people } personas, { $hours } horas, { $days } jornada
-   *[other] { $people } personas, { $hours } horas, { $days } jornadas
-}
+# $when (Text): a day, or the next message
+property-when-line = { $people } personas, { $hours } horas, { $when }
+# $count (Number): two or more
+# $first (Text)
+# $last (Text)
+property-when-days = { $count } jornadas: del { $first } al { $last }
 property-people = Personas
 property-hours = Horas por día
 property-hours-hint = Desde que llegan hasta que se van.

@@ -27,6 +27,7 @@ impl Session {
         let (list, season, made) = (self.list.take(), self.season.take(), self.made.take());
         if self.begin() {
             self.filled.days = None;
+            self.plan_follows = false;
             self.offered.clear();
             self.replied = Replied::default();
             self.look = None;

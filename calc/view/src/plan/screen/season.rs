@@ -172,20 +172,27 @@ pub fn offered(list: &ReadList) -> Vec<Offered> {
             good.push(Offered { day, trees, slips });
         }
     }
-    good.truncate(OFFERED);
-    good
+    best(&good, OFFERED)
 }
 
 /// Of the days that are offered the best, as they are picked at first.
 #[must_use]
 pub fn picked(offered: &[Offered]) -> Vec<String> {
-    let mut best = offered.to_vec();
-    sort_by(&mut best, |a, b| {
-        b.slips.total_cmp(&a.slips).then(a.day.cmp(&b.day))
+    best(offered, PICKED).iter().map(|it| iso(it.day)).collect()
+}
+
+/// So many of some days in order, still in order: those on which the bark of most trees slips; of days that are as good,
+/// those in the middle, since a list that tells no place has its weeks too early and too late.
+fn best(days: &[Offered], count: usize) -> Vec<Offered> {
+    let from_middle = |at: usize| (2 * at + 1).abs_diff(days.len());
+    let mut order: Vec<usize> = (0..days.len()).collect();
+    sort_by(&mut order, |&a, &b| {
+        let slips = days[b].slips.total_cmp(&days[a].slips);
+        slips.then(from_middle(a).cmp(&from_middle(b)))
     });
-    best.truncate(PICKED);
-    sort_by_key(&mut best, |it| it.day);
-    best.into_iter().map(|it| iso(it.day)).collect()
+    order.truncate(count);
+    sort_by_key(&mut order, |at| *at);
+    order.into_iter().map(|at| days[at]).collect()
 }
 
 /// What the plan before came to, and with whom.
@@ -223,12 +230,7 @@ pub fn season(
     planned: bool,
 ) {
     if planned {
-        let days = filled.all_days().split(',').count();
-        let line = m::property_when_line(m::PropertyWhenLine {
-            people: filled.people.trim(),
-            hours: filled.hours.trim(),
-            days: days.to_string(),
-        });
+        let line = when_line(filled);
         open_fold_at(
             out,
             2,
@@ -248,6 +250,10 @@ pub fn season(
         out.text(wrong);
         out.close();
     }
+    // The days that are offered follow from the place.
+    out.open_class("div", "rows");
+    where_it_is(out, filled);
+    out.close();
     out.open_class("div", "who");
     field(out, "people", "w1", &m::PROPERTY_PEOPLE, "", &filled.people);
     let hint = m::PROPERTY_HOURS_HINT.text();
@@ -285,24 +291,6 @@ pub fn season(
         hint,
         &filled.closed,
     );
-    let hint = m::PROPERTY_PLACE_HINT.text();
-    field(out, "place", "wf", &m::PROPERTY_PLACE, hint, &filled.place);
-    labelled(out, "region", &m::PROPERTY_REGION, "");
-    open_control(out, "select", "wf", "region", "region");
-    let mut choice = |value: &str, label: &str| {
-        out.open("option");
-        out.attr("value", value);
-        if value == filled.region {
-            out.attr("selected", "");
-        }
-        out.text(label);
-        out.close();
-    };
-    choice("", &m::PROPERTY_REGION_NONE);
-    for (code, name) in regions() {
-        choice(code, name);
-    }
-    out.close_two();
     out.close();
     if planned {
         out.open("input");
@@ -324,6 +312,51 @@ pub fn season(
     if planned {
         out.close_two();
     }
+}
+
+/// Who comes when, in a line.
+fn when_line(filled: &SeasonForm) -> String {
+    let days = filled.all_days();
+    // A day that can't be read is told at its field.
+    let read = days.split(',');
+    let read = read.filter_map(|typed| calc::question::read_day(typed).ok());
+    let short = |day: Option<NaiveDate>| day.map(day_short).unwrap_or_default();
+    let (first, last) = (short(read.clone().min()), short(read.clone().max()));
+    let when = match read.count() {
+        ..2 => first,
+        count => m::property_when_days(m::PropertyWhenDays {
+            count: count.to_string(),
+            first: &first,
+            last: &last,
+        }),
+    };
+    m::property_when_line(m::PropertyWhenLine {
+        people: filled.people.trim(),
+        hours: filled.hours.trim(),
+        when: &when,
+    })
+}
+
+/// The place of trees that tell none.
+fn where_it_is(out: &mut Page<'_>, filled: &SeasonForm) {
+    let hint = m::PROPERTY_PLACE_HINT.text();
+    field(out, "place", "wf", &m::PROPERTY_PLACE, hint, &filled.place);
+    labelled(out, "region", &m::PROPERTY_REGION, "");
+    open_control(out, "select", "wf", "region", "region");
+    let mut choice = |value: &str, label: &str| {
+        out.open("option");
+        out.attr("value", value);
+        if value == filled.region {
+            out.attr("selected", "");
+        }
+        out.text(label);
+        out.close();
+    };
+    choice("", &m::PROPERTY_REGION_NONE);
+    for (code, name) in regions() {
+        choice(code, name);
+    }
+    out.close_two();
 }
 
 /// What of a season was not understood, and what to type.
