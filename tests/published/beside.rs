@@ -270,6 +270,19 @@ fn every_line_that_cuts_a_tree_down_beside_something_names_who_is_trained() {
     assert!(!self::said(&clear).contains("trained to fell"));
 }
 
+/// "A ring alone makes it sprout" and "ring its bark" don't stand one under the other: who rings a tree-of-heaven without
+/// herbicide cuts its sprouts for years (the guidance for its ring, S18 and S21 in sources.csv).
+#[test]
+fn a_ring_without_herbicide_of_a_tree_that_sprouts_goes_with_years_of_sprouts() {
+    let heaven = with(
+        tree("tree-of-heaven", "10 in"),
+        json!({ "date": "2027-08-15" }),
+    );
+    let card = page(&heaven);
+    let line = "Without herbicide: ring its bark, then cut its sprouts for 3 years.";
+    assert!(card.contains(line), "{card}");
+}
+
 #[test]
 fn a_wait_names_the_method_of_today_and_countries_have_their_article() {
     let november = said(&with(

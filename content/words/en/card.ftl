@@ -165,6 +165,8 @@ card-today-leave = Until then leave it as it is.
 # $act (Phrase)
 card-without = Without herbicide: { $act }.
 card-without-leave = Without herbicide: leave it as it is.
+# Of a tree that a ring alone makes sprout.
+card-without-ring = Without herbicide: ring its bark, then cut its sprouts for 3 years.
 # $act (Phrase)
 card-by-label = { $act } (the label governs)
 # $act (Phrase)

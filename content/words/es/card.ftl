@@ -109,6 +109,7 @@ card-today-peel = Hoy: { $act }; en 3 semanas llévese o pele la madera.
 card-today-leave = Hasta entonces déjelo como está.
 card-without = Sin herbicida: { $act }.
 card-without-leave = Sin herbicida: déjelo como está.
+card-without-ring = Sin herbicida: anille la corteza y corte los rebrotes 3 años.
 card-by-label = { $act } (manda la etiqueta)
 card-by-licensed = { $act } (con licencia)
 card-by-professional = { $act } (un profesional)

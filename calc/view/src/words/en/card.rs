@@ -11,6 +11,7 @@ use calc::models::provisos::Proviso;
 use calc::models::reach::{ReachOutcome, Why, nearer};
 use calc::terms::method::{Level, Method};
 use calc::terms::region::country;
+use calc::terms::species::{SproutVigor, Suitability};
 use calc::terms::tree::{Condition, Goal, Herbicide, TargetKind};
 use calc::timing::Verdict;
 use chrono::Datelike;
@@ -246,10 +247,19 @@ impl Say<'_> {
         if let Some(without) = find(AlsoKind::WithoutHerbicide) {
             return Some(match without.method {
                 Method::LeaveIt => m::CARD_WITHOUT_LEAVE.into(),
+                Method::BarkRing if !without.by_professional && self.sprouts_if_ringed() => {
+                    m::CARD_WITHOUT_RING.into()
+                }
                 _ => m::card_without(self.act_by(without)),
             });
         }
         all().next().map(|also| self.beside(also))
+    }
+
+    /// Whether a ring alone only makes the tree sprout.
+    fn sprouts_if_ringed(&self) -> bool {
+        let species = self.question.tree.species;
+        species.suitability == Suitability::NotAlone && species.basal != SproutVigor::None
     }
 
     /// What another method does, and who does it in two or three words.
