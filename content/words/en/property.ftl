@@ -105,13 +105,11 @@ property-hit-say = Say so
 ## Who and when
 property-when = Who and when?
 # $people (Text)
-# $hours (Text)
 # $when (Text): a day, or the next message
-property-when-line = { $people } people, { $hours } hours, { $when }
-# $count (Number): two or more
+property-when-line = { $people } people, { $when }
 # $first (Text)
 # $last (Text)
-property-when-days = { $count } days: { $first } to { $last }
+property-when-days = { $first } to { $last }
 property-people = People
 property-hours = Hours a day
 property-hours-hint = From arriving to leaving.

@@ -108,13 +108,11 @@ property-hit-say = Decirlo
 ## Quién y cuándo
 property-when = ¿Quién y cuándo?
 # $people (Text)
-# $hours (Text)
 # $when (Text): a day, or the next message
-property-when-line = { $people } personas, { $hours } horas, { $when }
-# $count (Number): two or more
+property-when-line = { $people } personas, { $when }
 # $first (Text)
 # $last (Text)
-property-when-days = { $count } jornadas: del { $first } al { $last }
+property-when-days = { $first } a { $last }
 property-people = Personas
 property-hours = Horas por día
 property-hours-hint = Desde que llegan hasta que se van.

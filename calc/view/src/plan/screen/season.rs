@@ -321,18 +321,16 @@ fn when_line(filled: &SeasonForm) -> String {
     let read = days.split(',');
     let read = read.filter_map(|typed| calc::question::read_day(typed).ok());
     let short = |day: Option<NaiveDate>| day.map(day_short).unwrap_or_default();
-    let (first, last) = (short(read.clone().min()), short(read.clone().max()));
-    let when = match read.count() {
-        ..2 => first,
-        count => m::property_when_days(m::PropertyWhenDays {
-            count: count.to_string(),
-            first: &first,
-            last: &last,
+    let (first, last) = (read.clone().min(), read.max());
+    let when = match first == last {
+        true => short(first),
+        false => m::property_when_days(m::PropertyWhenDays {
+            first: &short(first),
+            last: &short(last),
         }),
     };
     m::property_when_line(m::PropertyWhenLine {
         people: filled.people.trim(),
-        hours: filled.hours.trim(),
         when: &when,
     })
 }
