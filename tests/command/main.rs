@@ -1,6 +1,7 @@
 //! The command line as people and scripts meet it: output, messages, exit codes.
 
 mod alone;
+mod dangers;
 mod list;
 mod plan;
 mod plan_files;

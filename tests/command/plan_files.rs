@@ -85,6 +85,7 @@ fn a_folder_holds_the_files_that_are_told_and_no_others() {
     let counts = |name: &str| plan["counts"][name].as_u64().expect("a count");
     assert_eq!(trees.features.len() as u64, counts("trees"));
     let mut places = std::collections::BTreeMap::new();
+    let mut ids = BTreeSet::new();
     for feature in &trees.features {
         let properties = feature.properties.as_ref().expect("properties");
         let names: BTreeSet<&str> = properties.keys().map(String::as_str).collect();
@@ -92,6 +93,8 @@ fn a_folder_holds_the_files_that_are_told_and_no_others() {
         let Some(geojson::feature::Id::String(id)) = &feature.id else {
             panic!("{feature:?}");
         };
+        // The commonly used identifier of a feature (3.2): the list has one tag twice.
+        assert!(ids.insert(id.clone()), "{id} stands twice");
         if let Some(geometry) = &feature.geometry {
             let GeometryValue::Point { coordinates: at } = &geometry.value else {
                 panic!("{feature:?}");

@@ -50,6 +50,13 @@ fn a_column_that_may_tell_what_a_tree_could_hit_is_asked() {
     );
 }
 
+/// A height on the trunk in a header of millimetres, days as a spreadsheet counts them, faults in a condition, a figure
+/// that lost its point, steep ground, a note that speaks of a wire.
+#[test]
+fn what_a_careful_reader_would_ask_of_a_row_is_told() {
+    holds("careful");
+}
+
 #[test]
 fn another_column_proves_the_unit() {
     holds("proved_by_area");

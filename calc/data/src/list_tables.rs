@@ -54,6 +54,8 @@ pub enum Column {
     Target,
     /// How far that is.
     TargetDistance,
+    /// How steep the ground is.
+    Slope,
     /// A wire there.
     Wires,
     /// Whether any line is within reach.
@@ -138,6 +140,7 @@ impl Column {
         Self::Lean,
         Self::Target,
         Self::TargetDistance,
+        Self::Slope,
         Self::Wires,
         Self::LineWithinReach,
         Self::Lat,
@@ -194,6 +197,7 @@ impl Column {
         "lean",
         "target",
         "target_distance",
+        "slope",
         "wires",
         "line_within_reach",
         "lat",
@@ -276,6 +280,22 @@ pub enum WordKind {
     WiresHeader,
     /// A word of a header: its column tells of people.
     PeopleHeader,
+    /// A text that speaks of a wire overhead.
+    NoteWire,
+    /// A text with such a word in it that speaks of none: a fence, a line in the ground.
+    NoteNoWire,
+    /// A text that speaks of a broken or hung part.
+    NoteFault,
+    /// A word that denies what its clause speaks of, or one that may stand beside it.
+    Denial,
+    /// A fault of trunk or crown, as the question has them.
+    Sign,
+    /// A text that asks to leave the tree.
+    NoteKeep,
+    /// A word of a header: its column has distances.
+    DistanceHeader,
+    /// Ground that is level, or as steep as a word says.
+    Slope,
 }
 
 impl WordKind {
@@ -299,6 +319,14 @@ impl WordKind {
         Self::Total,
         Self::WiresHeader,
         Self::PeopleHeader,
+        Self::NoteWire,
+        Self::NoteNoWire,
+        Self::NoteFault,
+        Self::Denial,
+        Self::Sign,
+        Self::NoteKeep,
+        Self::DistanceHeader,
+        Self::Slope,
     ];
 
     /// Their words in the table, in the same order.
@@ -321,6 +349,14 @@ impl WordKind {
         "total",
         "wires_header",
         "people_header",
+        "note_wire",
+        "note_no_wire",
+        "note_fault",
+        "denial",
+        "sign",
+        "note_keep",
+        "distance_header",
+        "slope",
     ];
 
     /// The kind of a word in the table.

@@ -1,5 +1,7 @@
 //! What a header says: its column, a unit in it, a year, a number behind it.
 
+mod in_words;
+
 use calc::terms::small::order::sort_by;
 use calc_data::list::{Column, ListTables, WordKind, fold, header_key};
 
@@ -63,7 +65,7 @@ impl LengthUnit {
 }
 
 /// A header as it was read.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Header {
     /// Its column; none for a header that is not known.
     pub column: Option<Column>,
@@ -81,6 +83,12 @@ pub struct Header {
     pub romance: bool,
     /// It was cut off: a unit may be lost.
     pub cut: bool,
+    /// How high up the trunk it says that a size was taken, metres.
+    pub at_m: Option<f64>,
+    /// What a distance leads to: `Distance to house`.
+    pub hits: Option<&'static str>,
+    /// Its slopes are in degrees.
+    pub degrees: bool,
 }
 
 /// Endings that are units, the longest first.
@@ -146,6 +154,26 @@ fn has_unit(column: Column) -> bool {
 /// Reads a header.
 #[must_use]
 pub fn read(tables: &'static ListTables, header: &str) -> Header {
+    let mut read = column_of(tables, header);
+    if read.column.is_none() {
+        // "Slope (deg)", "Pendiente %", "Ground slope".
+        let words = header_words(header);
+        let slope = |word: &String| {
+            let known = tables.header(word);
+            known.is_some_and(|known| known.column == Column::Slope)
+        };
+        if words.iter().any(slope) {
+            read.column = Some(Column::Slope);
+        }
+    }
+    if read.column == Some(Column::Slope) {
+        let degree = |word: &String| word.starts_with("deg") || word.starts_with("grad");
+        read.degrees = header.contains('°') || header_words(header).iter().any(degree);
+    }
+    read
+}
+
+fn column_of(tables: &'static ListTables, header: &str) -> Header {
     let mut read = Header::default();
     let trimmed = header.trim();
     let mut key = header_key(trimmed);
@@ -217,13 +245,26 @@ pub fn read(tables: &'static ListTables, header: &str) -> Header {
             return read;
         }
     }
+    if let Some(size) = in_words::read(tables, trimmed) {
+        read.column = Some(size.column);
+        read.unit = size.unit.or(size.implied);
+        read.unit_said = size.unit.is_some();
+        read.at_m = size.at_m;
+        return read;
+    }
     cut_off(tables, &key, trimmed, &mut read);
     if read.column.is_none() {
         let words = header_words(trimmed);
+        if distance_to(tables, &words, &mut read) {
+            return read;
+        }
         if has_word(tables, WordKind::WiresHeader, &words) {
             read.column = Some(Column::Wires);
         } else if names_people(tables, &words) {
             read.column = Some(Column::People);
+        } else if let Some(last) = words.last().and_then(|last| tables.header(last)) {
+            // "Site notes", "field comments".
+            read.column = Some(last.column).filter(|column| *column == Column::Notes);
         }
     }
     read
@@ -235,6 +276,56 @@ fn has_word(tables: &'static ListTables, kind: WordKind, words: &[String]) -> bo
     let mut pairs = words.windows(2).map(|pair| pair.join(" "));
     let knows = |word: &str| tables.word(kind, word).is_some();
     words.iter().any(|word| knows(word)) || pairs.any(|pair| knows(&pair))
+}
+
+/// Whether a header is no more than a distance: `Distance (m)`, `Dist 2`; its unit, where it says one.
+#[must_use]
+pub(crate) fn of_distance(tables: &'static ListTables, header: &str) -> Option<Option<LengthUnit>> {
+    let mut unit = None;
+    let mut distance = false;
+    for word in header_words(header) {
+        if tables.word(WordKind::DistanceHeader, &word).is_some() {
+            distance = true;
+        } else if let Some(found) = LengthUnit::parse(&word) {
+            unit = Some(found);
+        } else if !word.bytes().all(|c| c.is_ascii_digit()) {
+            return None;
+        }
+    }
+    distance.then_some(unit)
+}
+
+/// `Distance to house (ft)`, `Dist. to nearest target`: a distance, and to what where it says so.
+fn distance_to(tables: &'static ListTables, words: &[String], read: &mut Header) -> bool {
+    let is_distance = |word: &String| tables.word(WordKind::DistanceHeader, word).is_some();
+    if !words.iter().any(is_distance) {
+        return false;
+    }
+    let kind = |word: &str| {
+        let means = |word: &str| tables.word(WordKind::Target, word);
+        means(word).or_else(|| word.strip_suffix('s').and_then(means))
+    };
+    let pairs = words.windows(2).map(|pair| pair.join(" "));
+    let named: Vec<&'static str> = pairs
+        .chain(words.iter().cloned())
+        .filter_map(|word| kind(&word))
+        .collect();
+    let target = |word: &String| {
+        tables
+            .header(word)
+            .is_some_and(|known| known.column == Column::Target)
+    };
+    if named.is_empty() && !words.iter().any(target) {
+        return false;
+    }
+    read.column = Some(Column::TargetDistance);
+    read.hits = named
+        .first()
+        .copied()
+        .filter(|kind| *kind != "none" && *kind != "unknown");
+    read.unit = words.iter().rev().find_map(|word| LengthUnit::parse(word));
+    read.unit_said = read.unit.is_some();
+    true
 }
 
 /// The words of a header, folded.
@@ -390,6 +481,13 @@ mod tests {
             ("HEIGHT_IN_", "height", ""),
             ("Nº árbol", "tree_id", ""),
             ("#", "tree_id", ""),
+            ("Stem diam. @1.5m (mm)", "dbh", "mm"),
+            ("Trunk Dia (in)", "dbh", "in"),
+            ("GBH/cm", "girth", "cm"),
+            ("Girth at 4.5 ft (inches)", "girth", "in"),
+            ("Crown diameter (m)", "", ""),
+            ("DBH class", "", ""),
+            ("Site notes", "notes", ""),
             ("Kronendurchmesser", "keep", ""),
             ("Wires above?", "wires", ""),
             ("power line near", "wires", ""),

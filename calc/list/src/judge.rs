@@ -1,6 +1,7 @@
 //! A column is judged before any cell is: what it holds, in which unit, and what only the list's owner can say.
 
 mod codes;
+mod days;
 mod keys;
 mod kinds;
 mod sizes;
@@ -11,9 +12,9 @@ use crate::bytes::NotList;
 use crate::decisions::{ColumnDecision, Decisions};
 use crate::header::LengthUnit;
 use crate::layout::Layout;
-use crate::reading::{ColumnReading, DayOrder, ListContext, ListReading, PointOrder};
+use crate::reading::{ColumnReading, ListContext, ListReading, PointOrder};
 use crate::record::Record;
-use crate::row::fields;
+use crate::row::{fields, is_strange_condition};
 use crate::words::WordFinder;
 use calc::terms::small::order::{sort_by, sort_by_key};
 use calc_data::list::{Column, ListTables, WordKind, fold, header_key};
@@ -58,6 +59,22 @@ pub enum Note {
     Newest {
         /// Their headers, the newest first.
         headers: Vec<String>,
+    },
+    /// Its days are read as a spreadsheet counts them: one of them, both ways.
+    DaysCounted {
+        /// The header.
+        header: String,
+        /// As it stands there.
+        number: String,
+        /// The day.
+        day: String,
+    },
+    /// The header says that sizes were taken elsewhere than at breast height: they are used as they are.
+    MeasuredOff {
+        /// The header.
+        header: String,
+        /// How high up, metres.
+        metres: f64,
     },
     /// More rows than a page takes at once: the columns by which some may be chosen, with their number of values.
     Many {
@@ -182,6 +199,7 @@ pub fn judge(
         judge.targets();
         judge.nothing();
         judge.states();
+        judge.texts();
         judge.weights();
         judge.days();
         judge.keys();
@@ -259,6 +277,9 @@ impl Judge<'_> {
                 assumed: false,
                 year: header.year,
                 ours: own,
+                counted: false,
+                hits: header.hits,
+                degrees: header.degrees,
             });
         }
         if ours > 0 {
@@ -354,30 +375,68 @@ impl Judge<'_> {
         }
     }
 
-    /// A column of states whose words are mostly its own is told once, not row by row.
+    /// A column of states or conditions whose words are mostly its own is told once, not row by row.
     fn states(&mut self) {
-        for at in self.all(Column::Status) {
-            let stats = self.stats(at);
-            let known = |value: &str| {
-                self.words.not_tree(value).is_some()
-                    || self.words.dead(value).is_some()
-                    || self.words.means(WordKind::Status, value).is_some()
-                    || self.words.means(WordKind::Condition, value).is_some()
+        let is_state = |value: &str| {
+            self.words.not_tree(value).is_some()
+                || self.words.dead(value).is_some()
+                || self.words.means(WordKind::Status, value).is_some()
+        };
+        let status =
+            |value: &str| is_state(value) || self.words.means(WordKind::Condition, value).is_some();
+        let condition = |value: &str| is_state(value) || !is_strange_condition(self.words, value);
+        let mut own = Vec::new();
+        for column in [Column::Status, Column::Condition] {
+            let known = |value: &str| match column {
+                Column::Status => status(value),
+                _ => condition(value),
             };
-            let rows: usize = stats.values.values().sum();
-            let strange: usize = stats
-                .values
-                .iter()
-                .filter(|(value, _)| !known(value))
-                .map(|(_, rows)| rows)
-                .sum();
-            if strange > 2 && strange * 2 > rows {
-                self.reading.own_states = true;
-                let header = self.reading.columns[at].header.clone();
-                let why = NotRead::OwnWords;
-                self.notes.push(Note::NotRead { header, why });
+            for at in self.all(column) {
+                let stats = self.stats(at);
+                let rows: usize = stats.values.values().sum();
+                let values = stats.values.iter();
+                let strange: usize = values
+                    .filter(|(value, _)| !known(value))
+                    .map(|it| it.1)
+                    .sum();
+                if strange > 2 && strange * 2 > rows {
+                    own.push((column, at));
+                }
             }
         }
+        for (column, at) in own {
+            if column == Column::Status {
+                self.reading.own_states = true;
+            } else {
+                self.reading.own_conditions = true;
+            }
+            let header = self.reading.columns[at].header.clone();
+            let why = NotRead::OwnWords;
+            self.notes.push(Note::NotRead { header, why });
+        }
+    }
+
+    /// Columns in whose texts a wire may stand: notes, names, states, and those whose header nobody knows.
+    fn texts(&mut self) {
+        let mut texts = Vec::new();
+        for (at, column) in self.reading.columns.iter().enumerate() {
+            let is_text = match column.is {
+                Column::Notes
+                | Column::Species
+                | Column::Scientific
+                | Column::Common
+                | Column::Condition
+                | Column::Status => true,
+                Column::Keep => {
+                    self.layout.headers[at].column.is_none() && !self.is_decided(at) && !column.ours
+                }
+                _ => false,
+            };
+            if is_text {
+                texts.push(at);
+            }
+        }
+        self.reading.texts = texts;
     }
 
     /// Two numbers in one cell: which comes first.
@@ -437,50 +496,6 @@ impl Judge<'_> {
                 self.ask(at, pairs, ListQuestion::PointOrder { example });
                 PointOrder::Latitude
             };
-        }
-    }
-
-    /// Planned days: past ones are no plan, and slashes need an order.
-    fn days(&mut self) {
-        for at in self.all(Column::Date) {
-            let today = self.reading.options.today.clone();
-            let (mut past, mut days, mut both) = (0, 0, None);
-            let (mut day_first, mut month_first) = (false, false);
-            for row in self.rows {
-                let cell = row.cell(at).trim();
-                if self.words.is_missing(cell) {
-                    continue;
-                }
-                days += 1;
-                let year = crate::row::days::year_of(cell);
-                past += usize::from(match calc::question::read_day(cell) {
-                    Ok(day) => calc::terms::day::iso(day) < today,
-                    Err(_) => year.is_some_and(|year| {
-                        today.get(..4).is_some_and(|this| year.as_str() < this)
-                    }),
-                });
-                if let Some((a, b)) = crate::row::days::slashed(cell) {
-                    day_first |= a > 12;
-                    month_first |= b > 12;
-                    both.get_or_insert_with(|| cell.to_owned());
-                }
-            }
-            if days > 0 && past * 2 >= days && !self.is_decided(at) && !today.is_empty() {
-                self.not_read(at, NotRead::PastDays);
-                self.reading.columns[at].is = Column::SurveyDate;
-                continue;
-            }
-            let said = self.decided[at].order.as_deref().unwrap_or("");
-            self.reading.day_order = match (said, day_first, month_first) {
-                (said, ..) if said.starts_with("day") => Some(DayOrder::Day),
-                (said, ..) if said.starts_with("month") => Some(DayOrder::Month),
-                (_, true, false) => Some(DayOrder::Day),
-                (_, false, true) => Some(DayOrder::Month),
-                _ => None,
-            };
-            if let (Some(example), None) = (both, self.reading.day_order) {
-                self.ask(at, days, ListQuestion::DayOrder { example });
-            }
         }
     }
 

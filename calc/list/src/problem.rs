@@ -45,6 +45,13 @@ pub struct RowProblem {
 pub enum RowFault {
     /// What the reader of a question says of the value.
     Question(question::Problem),
+    /// A trunk wider than almost any.
+    SizeWide {
+        /// As it was read.
+        doubt: question::SizeInDoubt,
+        /// Its cell says the unit with it.
+        said: bool,
+    },
     /// No size.
     SizeMissing,
     /// No name.
@@ -136,6 +143,8 @@ pub enum RowFault {
     LeanUnknown,
     /// A target that is not known.
     TargetUnknown,
+    /// A distance beside which no target stands.
+    DistanceAlone,
     /// A yes or no that is neither.
     NotYesNo,
     /// Latitude and longitude change places.
@@ -159,6 +168,24 @@ pub enum RowFault {
     NoteGone,
     /// The note tells of stems.
     NoteStems,
+    /// A text of the row speaks of a wire.
+    NoteWire {
+        /// The row itself does not say where it is: the tree is kept out.
+        open: bool,
+    },
+    /// The note speaks of something that the tree could hit.
+    NoteThing {
+        /// The row says nothing else of it: what is said of its whole part does not hold.
+        open: bool,
+    },
+    /// A text of the row speaks of a broken or hung part.
+    NoteFault,
+    /// A text of the row asks to leave the tree.
+    NoteKeep,
+    /// A slope that is no percentage.
+    SlopeUnknown,
+    /// Ground so steep that a trunk goes farther than it is long.
+    Steep,
     /// The row has more cells than the header.
     TooLong,
     /// A cell that no spreadsheet keeps.
@@ -178,6 +205,8 @@ impl RowFault {
     pub fn name(&self) -> &'static str {
         match self {
             Self::Question(problem) => problem.code.name(),
+            Self::SizeWide { .. } => "size_in_doubt",
+            Self::DistanceAlone => "distance_alone",
             Self::SizeMissing => "size_missing",
             Self::NameMissing => "species_missing",
             Self::NameUnknown => "unknown_species",
@@ -221,6 +250,12 @@ impl RowFault {
             Self::DoneDay => "no_done_day",
             Self::NoteGone => "note_gone",
             Self::NoteStems => "note_stems",
+            Self::NoteWire { .. } => "note_wire",
+            Self::NoteThing { .. } => "note_target",
+            Self::NoteFault => "note_fault",
+            Self::NoteKeep => "note_keep",
+            Self::SlopeUnknown => "unknown_slope",
+            Self::Steep => "steep",
             Self::TooLong => "more_cells",
             Self::CellTooLong => "cell_too_long",
             Self::QuoteOpen => "quote_open",

@@ -35,6 +35,12 @@ pub struct ColumnReading {
     pub year: Option<u32>,
     /// Written by an earlier run: dropped.
     pub ours: bool,
+    /// Its days stand as a spreadsheet counts them: 45413.
+    pub counted: bool,
+    /// A column of distances whose header says to what: `Distance to house`.
+    pub hits: Option<&'static str>,
+    /// A column of slopes in degrees, not in percent.
+    pub degrees: bool,
 }
 
 /// A column of sizes.
@@ -159,6 +165,12 @@ pub struct ListReading {
     pub none_is_nothing: bool,
     /// The status column has words of its own: those that are not known are told once.
     pub own_states: bool,
+    /// The condition column has words of its own: those that are not known are told once.
+    pub own_conditions: bool,
+    /// Columns of what a tree could hit, each with that of its distance.
+    pub targets: Vec<(usize, Option<usize>)>,
+    /// Columns of free text: notes, names with more behind them, and those that nobody knows.
+    pub texts: Vec<usize>,
     /// How days with slashes are read; none where they are not.
     pub day_order: Option<DayOrder>,
     /// A piece of a file: nothing looks across rows.

@@ -1,9 +1,12 @@
 //! A row as the question of one tree, with what is no question beside it.
 
+mod condition;
 pub(crate) mod days;
 pub(crate) mod fields;
+mod free_text;
 mod names;
 mod size;
+mod targets;
 
 use crate::header::LengthUnit;
 use crate::problem::{RowFault, RowProblem, Severity, repeated};
@@ -15,7 +18,9 @@ use calc::reference::Reference;
 use calc::terms::number::read_number;
 use calc::terms::small::order::sort_by_key;
 use calc_data::list::{Column, ListTables, WordKind, fold};
+pub(crate) use condition::is_strange as is_strange_condition;
 use names::Namer;
+pub(crate) use size::BREAST_M;
 use std::collections::BTreeMap;
 
 /// What is no question: it names the row, groups it, or says how far its work is.
@@ -49,6 +54,8 @@ pub struct Tag {
     pub walk_min: String,
     /// The row says itself what the tree could hit, or that nobody could tell.
     pub says_targets: bool,
+    /// The note of a row that speaks of a wire, of something that the tree could hit or of a broken part: a crew gets it along.
+    pub note: String,
 }
 
 /// What a row is.
@@ -106,6 +113,8 @@ pub struct Rows {
     /// How many trees stand at a place.
     places: BTreeMap<String, u32>,
     made: u64,
+    /// Ground so steep that a trunk goes farther than it is long, percent.
+    too_steep: f64,
 }
 
 /// How many tags and places are remembered: a list of more repeats none of them in silence, it is told by the key.
@@ -146,6 +155,7 @@ impl Rows {
             tags: BTreeMap::new(),
             places: BTreeMap::new(),
             made: 0,
+            too_steep: reference.constants.reach.too_steep,
         }
     }
 
@@ -183,6 +193,10 @@ impl Rows {
             return self.done(record, tag, Is::NotTree(what), Vec::new());
         }
         let name = self.namer.of(&self.reading, record);
+        if let Some((at, _, RowFault::Doubted)) = &name.problem {
+            // A crew that stands before the tree can tell.
+            tag.note = repeated(record.cell(*at).trim());
+        }
         tag.species.clone_from(&name.typed);
         let mut dead = name.dead;
         let mut typed = Typed {
@@ -224,6 +238,7 @@ impl Rows {
         self.tag_of(record, &mut tag, &mut told);
         self.place(record, &mut typed, &mut tag, &mut told);
         self.targets(record, &mut typed, &mut tag, &mut told);
+        self.free_texts(record, &mut typed, &mut tag, &mut told);
         self.rest(record, &mut typed, &mut tag, &mut told);
         if record.len() > self.reading.columns.len() {
             let more = (self.reading.columns.len()..record.len())
@@ -240,14 +255,20 @@ impl Rows {
         ));
         let mut found = read(self.reference, &typed);
         if let Err(problems) = &mut found {
-            // Nobody stands by to confirm a wide trunk: it is read as it stands, and to be looked at.
+            // Nobody stands by to confirm a wide trunk.
             let wide = |problem: &mut question::Problem| {
                 matches!(problem.code, question::Code::SizeInDoubt(_))
             };
             let doubts: Vec<_> = problems.extract_if(.., wide).collect();
             for doubt in doubts {
                 let at = self.column_of(&doubt.field);
-                told.add(at, Severity::Check, RowFault::Question(doubt));
+                if let question::Code::SizeInDoubt(doubt) = doubt.code {
+                    // Who types the unit with it says that it is meant: a figure alone may have lost its point.
+                    let cell = read_number(record.cell(at));
+                    let said = cell.is_ok_and(|number| number.unit.is_some());
+                    let level = if said { Severity::Check } else { Severity::Fix };
+                    told.add(at, level, RowFault::SizeWide { doubt, said });
+                }
                 typed.size_confirmed = true;
             }
             if problems.is_empty() {

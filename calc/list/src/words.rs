@@ -22,6 +22,12 @@ impl WordFinder {
         self.tables.word(kind, folded.trim())
     }
 
+    /// What a folded word means as one of a kind.
+    #[must_use]
+    pub(crate) fn word(self, kind: WordKind, folded: &str) -> Option<&'static str> {
+        self.tables.word(kind, folded)
+    }
+
     /// Whether a cell stands for nothing: empty, space, or a word for it.
     #[must_use]
     pub fn is_missing(self, cell: &str) -> bool {

@@ -94,6 +94,26 @@ list-done-day = “{ $typed }” is no past day on which the work was done. Type
 # $typed (Text)
 list-day-past = “{ $typed }” has passed. A day is chosen anew.
 list-note-gone = the note may say that the tree is gone or ringed. Look.
+# $typed (Text)
+# $us (Length)
+# $metric (Length)
+# $meant (Text)
+# $right (Text)
+list-size-wide = “{ $typed }” is { $us } ({ $metric }) across. Did you mean { $meant }? If it is right, type it with its unit: { $right }.
+# $typed (Text)
+# $us (Length)
+# $metric (Length)
+list-size-wide-said = “{ $typed }” is { $us } ({ $metric }) across. It is read as it stands: measure again.
+list-distance-alone = a distance, and no target that it belongs to. Type what stands there as target, as in path 60 ft.
+list-note-wire = it speaks of a wire: the tree is kept out. Type the wire as target, as in line 90 ft, or no as line_within_reach. If no wire is near, write “no wires” here.
+list-note-target = it speaks of something near: what is said of the whole unit does not hold here. Type it as target, as in road 90 ft, or none.
+list-note-look = it speaks of something that the tree could hit. Look before you ring.
+list-note-fault = it speaks of a broken or hung part. Type that as condition, as in fair; hung limbs. If it is mended, take it out here.
+list-note-keep = it asks to leave this tree. Type skip as status; or, if the tree is to die, take that out here.
+# $typed (Text)
+list-slope-unknown = “{ $typed }” is no slope in percent. Type a number such as 35: what is said of the whole unit does not hold here.
+# $typed (Text)
+list-steep = the ground is steep ({ $typed }), and a trunk goes farther there. What is said of the whole unit does not hold here: type what lies downhill as target, or none.
 list-note-stems = the note tells of several stems. Look.
 list-too-long = more cells than the header has. They are kept.
 list-cell-too-long = longer than a cell of a spreadsheet can be. Shorten it.
@@ -115,6 +135,13 @@ list-ours-dropped = { $columns ->
     [one] One column that an earlier plan wrote is left out and made anew.
    *[other] { $columns } columns that an earlier plan wrote are left out and made anew.
 }
+# $header (Text)
+# $number (Text)
+# $day (Text)
+list-days-counted = { $header }: its numbers are days as a spreadsheet counts them. { $number } is read as { $day }.
+# $header (Text)
+# $height (Text)
+list-column-measured-off = { $header }: measured { $height } m up, not at breast height. Its sizes are used as they are.
 # $headers (Text)
 list-newest = Several sizes of one tree: the newest that is filled is used, in this order: { $headers }.
 # $rows (Text)

@@ -35,6 +35,10 @@ sheets-crew-of = crew { $team } of { $teams }, sheet { $sheet } of { $sheets }
 # $walk (Text)
 sheets-people = People: { $people }, { $hours } h of work each, after { $get_ready } min to get ready. On this sheet: { $trees }, { $minutes } person-minutes, { $walk } of them walking.
 sheets-first = At each tree, first:
+sheets-list-says = The list says:
+# $tag (Text)
+# $note (Text)
+sheets-note-of = { $tag }: “{ $note }”.
 sheets-look = look up and all round. Any wire, path, road, building or boundary within the distance beside “Looked”? Do not ring: leave it, say so. Tick “Looked” if there is none. Others stay out to “People off”. “Patch”: a patch as big as your hand peels. “Round”: bare all round.
 sheets-today = Today:
 sheets-not-here = Not on this sheet:

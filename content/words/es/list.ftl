@@ -47,6 +47,16 @@ list-counts-as = «{ $typed }» no es ninguno de estos: { $known }. Cuenta como 
 list-done-day = «{ $typed }» no es un día pasado en que se hizo el trabajo. Escriba uno, como 2026-06-12, o vacíe la celda.
 list-day-past = «{ $typed }» ya pasó. Se elige otro día.
 list-note-gone = la nota puede decir que el árbol ya no está o ya se anilló. Revise.
+list-size-wide = «{ $typed }» es { $us } ({ $metric }) de diámetro. ¿Quiso decir { $meant }? Si es correcto, escríbalo con su unidad: { $right }.
+list-size-wide-said = «{ $typed }» es { $us } ({ $metric }) de diámetro. Se lee tal cual: mida otra vez.
+list-distance-alone = una distancia sin el objeto al que pertenece. Escriba lo que hay allí como target, por ejemplo path 60 ft.
+list-note-wire = habla de un cable: el árbol queda fuera. Escriba el cable como target, por ejemplo line 90 ft, o no como line_within_reach. Si no hay ninguno cerca, escriba aquí «sin cables».
+list-note-target = habla de algo cercano: lo dicho de toda la parcela no vale aquí. Escríbalo como target, por ejemplo road 90 ft, o none.
+list-note-look = habla de algo que el árbol podría alcanzar. Mire antes de anillar.
+list-note-fault = habla de una parte rota o colgada. Escríbala como condition, por ejemplo fair; hung limbs. Si ya no está, quítela de aquí.
+list-note-keep = pide dejar este árbol. Escriba skip como status o, si el árbol debe morir, quítelo de aquí.
+list-slope-unknown = «{ $typed }» no es una pendiente en porcentaje. Escriba un número como 35: lo dicho de toda la parcela no vale aquí.
+list-steep = el terreno es empinado ({ $typed }) y un tronco llega más lejos. Lo dicho de toda la parcela no vale aquí: escriba como target lo que hay cuesta abajo, o none.
 list-note-stems = la nota habla de varios troncos. Revise.
 list-too-long = hay más celdas que en el encabezado. Se guardan.
 list-cell-too-long = es más larga que una celda de una hoja de cálculo. Acórtela.
@@ -58,6 +68,8 @@ list-ours-dropped = { $columns ->
     [one] Una columna que escribió un plan anterior se quita y se hace de nuevo.
    *[other] { $columns } columnas que escribió un plan anterior se quitan y se hacen de nuevo.
 }
+list-days-counted = { $header }: sus números son días como los cuenta una hoja de cálculo. { $number } se lee como { $day }.
+list-column-measured-off = { $header }: se midió a { $height } m, no a la altura del pecho. Sus medidas se usan tal cual.
 list-newest = Varios tamaños de un árbol: se usa el más nuevo que esté escrito, en este orden: { $headers }.
 list-many = { $rows } árboles: una página toma 20,000 a la vez. Elija algunos por { $columns }.
 list-old-letters = Las letras de este archivo son de una codificación antigua. Algunas palabras, como se leen: { $words }.

@@ -35,6 +35,8 @@ sheets-crew-of = cuadrilla { $team } de { $teams }, hoja { $sheet } de { $sheets
 # $walk (Text)
 sheets-people = Personas: { $people }, { $hours } h de trabajo cada una, después de { $get_ready } min para prepararse. En esta hoja: { $trees }, { $minutes } minutos-persona, { $walk } de ellos a pie.
 sheets-first = En cada árbol, primero:
+sheets-list-says = La lista dice:
+sheets-note-of = { $tag }: «{ $note }».
 sheets-look = mire arriba y alrededor. ¿Hay un cable, sendero, camino, edificio o lindero dentro de la distancia junto a “Visto”? No lo anille: déjelo y avise. Marque “Visto” si no hay nada. Los demás, fuera hasta “Gente”. “Prueba”: un parche como la mano se despega. “Vuelta”: desnudo alrededor.
 sheets-today = Hoy:
 sheets-not-here = No están en esta hoja:

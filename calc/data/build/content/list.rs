@@ -70,7 +70,8 @@ const UNITS: [&str; 6] = ["", "in", "ft", "cm", "mm", "m"];
 /// Kinds whose words say all: nothing stands in `means`.
 fn says_all(kind: WordKind) -> bool {
     use WordKind::{
-        Broken, Missing, NoTag, NoteGone, PeopleHeader, SeveralStems, StemWord, Total, WiresHeader,
+        Broken, DistanceHeader, Missing, NoTag, NoteFault, NoteGone, NoteKeep, NoteNoWire,
+        NoteWire, PeopleHeader, SeveralStems, StemWord, Total, WiresHeader,
     };
     matches!(
         kind,
@@ -78,6 +79,11 @@ fn says_all(kind: WordKind) -> bool {
             | Missing
             | NoTag
             | NoteGone
+            | NoteWire
+            | NoteNoWire
+            | NoteFault
+            | NoteKeep
+            | DistanceHeader
             | SeveralStems
             | StemWord
             | Total
@@ -123,6 +129,18 @@ fn meanings(kind: WordKind) -> &'static [&'static str] {
             "dead_standing",
             "fallen",
             "skip",
+        ],
+        WordKind::Denial => &["no", "beside"],
+        WordKind::Slope => &["level"],
+        WordKind::Sign => &[
+            "cavity",
+            "cracks",
+            "conks",
+            "hung_limbs",
+            "lean_toward",
+            "lean_away",
+            "dead_top",
+            "vines",
         ],
         WordKind::UnknownName => &["", "unknown broadleaf", "unknown conifer"],
         _ => &[""],

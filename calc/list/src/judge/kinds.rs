@@ -11,6 +11,7 @@ use calc_data::list::{Column, WordKind, header_key};
 impl Judge<'_> {
     pub(super) fn kinds(&mut self) {
         self.states_without_a_name();
+        self.dead_by_its_words();
         self.people_without_a_name();
         self.days_called_dia();
         self.unit_or_place();
@@ -55,12 +56,73 @@ impl Judge<'_> {
         }
     }
 
-    /// Where no column tells what a tree could hit, one whose cells name such things under a header that nobody knows is
-    /// asked for: were it left alone, a wire that it names would be lost.
-    pub(super) fn targets(&mut self) {
-        if !self.all(Column::Target).is_empty() {
-            return;
+    /// A column whose header speaks of dead trees, all of whose cells say yes or no: `Is it dead?`.
+    fn dead_by_its_words(&mut self) {
+        for at in self.all(Column::Keep) {
+            let header = &self.reading.columns[at];
+            if self.layout.headers[at].column.is_some() || header.ours || self.is_decided(at) {
+                continue;
+            }
+            let key = calc_data::list::fold(&header.header);
+            let mut words = key.split(|c: char| !c.is_ascii_alphanumeric());
+            let stats = self.stats(at);
+            let mut values = stats.values.keys();
+            if words.any(|word| self.words.dead(word) == Some("dead"))
+                && stats.filled > 0
+                && values.all(|value| self.words.means(WordKind::YesNo, value).is_some())
+            {
+                self.reading.columns[at].is = Column::Dead;
+            }
         }
+    }
+
+    /// Each column of targets has the distance that stands between it and the next; where there are as many of one as of the
+    /// other, they belong together in order.
+    fn distances_of_targets(&mut self) {
+        let targets = self.all(Column::Target);
+        for at in targets.iter().map(|at| at + 1) {
+            // "Distance (m)" says nothing by itself, and all behind a target.
+            let Some(column) = self.reading.columns.get(at) else {
+                continue;
+            };
+            let strange = column.is == Column::Keep && self.layout.headers[at].column.is_none();
+            if strange
+                && !self.is_decided(at)
+                && let Some(unit) = crate::header::of_distance(self.tables, &column.header)
+            {
+                let column = &mut self.reading.columns[at];
+                column.is = Column::TargetDistance;
+                column.unit = column.unit.or(unit);
+            }
+        }
+        let mut distances = self.all(Column::TargetDistance);
+        distances.retain(|at| self.reading.columns[*at].hits.is_none());
+        let beside = |at: usize, place: usize| {
+            let next = targets.get(place + 1).copied().unwrap_or(usize::MAX);
+            let mut between = distances
+                .iter()
+                .copied()
+                .filter(|it| (at..next).contains(it));
+            between.next()
+        };
+        let mut paired = Vec::new();
+        for (place, at) in targets.iter().copied().enumerate() {
+            let found = if targets.len() == distances.len() {
+                distances.get(place).copied()
+            } else if targets.len() == 1 {
+                distances.first().copied()
+            } else {
+                beside(at, place)
+            };
+            paired.push((at, found));
+        }
+        self.reading.targets = paired;
+    }
+
+    /// A column whose cells name things that a tree could hit under a header that nobody knows is asked for: were it left
+    /// alone, a wire that it names would be lost.
+    pub(super) fn targets(&mut self) {
+        self.distances_of_targets();
         for at in self.all(Column::Keep) {
             let strange = self.layout.headers[at].column.is_none() && !self.is_decided(at);
             if !strange || self.reading.columns[at].ours {

@@ -46,6 +46,17 @@ impl Judge<'_> {
             return Ok(());
         }
         self.order(&mut columns, of_stems);
+        if !self.reading.stems_in_columns {
+            // One taken at breast height stands before one at the foot.
+            sort_by_key(&mut columns, |at| self.off_breast(*at).is_some());
+        }
+        if let Some((at, metres)) = columns
+            .first()
+            .and_then(|at| Some((*at, self.off_breast(*at)?)))
+        {
+            let header = self.reading.columns[at].header.clone();
+            self.notes.push(Note::MeasuredOff { header, metres });
+        }
         for at in &columns {
             let girth = self.reading.columns[*at].is == Column::Girth;
             self.unit_of(*at, girth);
@@ -88,6 +99,12 @@ impl Judge<'_> {
         }
         self.reading.sizes = sizes;
         Ok(())
+    }
+
+    /// How high up a header says that its sizes were taken, where that is not about breast height.
+    fn off_breast(&self, at: usize) -> Option<f64> {
+        let metres = self.layout.headers[at].at_m?;
+        (!crate::row::BREAST_M.contains(&metres)).then_some(metres)
     }
 
     /// The newest first; numbered columns without a year are asked.

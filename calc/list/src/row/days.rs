@@ -1,6 +1,25 @@
 //! Days in cells of a planned date.
 
 use crate::reading::DayOrder;
+use chrono::{Days, NaiveDate};
+
+/// Days that a spreadsheet may have counted: from 1982 to 2064.
+const COUNTED: std::ops::RangeInclusive<u32> = 30_000..=60_000;
+
+/// The day of a number as spreadsheets count them, 1 on 31 December 1899 (for every day from March 1900 on); a time behind
+/// it is cut off.
+#[must_use]
+pub(crate) fn counted(cell: &str) -> Option<String> {
+    let (whole, time) = cell.trim().split_once('.').unwrap_or((cell.trim(), ""));
+    let digits = |text: &str| text.bytes().all(|c| c.is_ascii_digit());
+    if whole.len() != 5 || !digits(whole) || !digits(time) {
+        return None;
+    }
+    let days: u32 = whole.parse().ok()?;
+    let first = NaiveDate::from_ymd_opt(1899, 12, 30)?;
+    let day = first.checked_add_days(Days::new(u64::from(days)))?;
+    COUNTED.contains(&days).then(|| calc::terms::day::iso(day))
+}
 
 fn number(text: &str) -> Option<u32> {
     let digits = !text.is_empty() && text.len() <= 4 && text.bytes().all(|c| c.is_ascii_digit());
@@ -51,10 +70,14 @@ pub(crate) fn year_of(cell: &str) -> Option<String> {
         .next()
 }
 
-/// A day as the reader of a question takes it: slashes turned round, a time cut off. Anything else as typed.
+/// A day as the reader of a question takes it: slashes turned round, a time cut off, a counted one written out where its
+/// column has such days. Anything else as typed.
 #[must_use]
-pub(crate) fn iso(cell: &str, order: Option<DayOrder>) -> String {
+pub(crate) fn iso(cell: &str, order: Option<DayOrder>, is_counted: bool) -> String {
     let cell = cell.trim();
+    if let Some(day) = counted(cell).filter(|_| is_counted) {
+        return day;
+    }
     if let (Some([a, b, year]), Some(order)) = (parts(cell), order) {
         let (day, month) = match order {
             DayOrder::Day => (a, b),
@@ -74,11 +97,30 @@ mod tests {
     use super::*;
 
     #[test]
+    fn days_that_a_spreadsheet_counted_are_written_out() {
+        // By Python's datetime, from 30 December 1899 on.
+        for (cell, day) in [
+            ("45413", Some("2024-05-01")),
+            ("45413.33", Some("2024-05-01")),
+            ("46539", Some("2027-06-01")),
+            ("36526", Some("2000-01-01")),
+            ("29999", None),
+            ("60001", None),
+            ("4541", None),
+            ("45413a", None),
+        ] {
+            assert_eq!(counted(cell).as_deref(), day, "{cell}");
+        }
+        assert_eq!(iso("46539", None, true), "2027-06-01");
+        assert_eq!(iso("46539", None, false), "46539");
+    }
+
+    #[test]
     fn days_are_turned_round_where_their_order_is_known() {
-        assert_eq!(iso("17/5/2027", Some(DayOrder::Day)), "2027-05-17");
-        assert_eq!(iso("5/17/27", Some(DayOrder::Month)), "2027-05-17");
-        assert_eq!(iso("5/17/27", None), "5/17/27");
-        assert_eq!(iso("2027-05-17T08:00", None), "2027-05-17");
+        assert_eq!(iso("17/5/2027", Some(DayOrder::Day), false), "2027-05-17");
+        assert_eq!(iso("5/17/27", Some(DayOrder::Month), false), "2027-05-17");
+        assert_eq!(iso("5/17/27", None, false), "5/17/27");
+        assert_eq!(iso("2027-05-17T08:00", None, false), "2027-05-17");
         assert_eq!(year_of("spring 2009").as_deref(), Some("2009"));
         assert_eq!(slashed("3/4/19 09:20"), Some((3, 4)));
     }

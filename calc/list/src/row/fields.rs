@@ -1,10 +1,11 @@
 //! The other cells of a row: its state, its place, what it could hit, and what only its tag has.
 
+use super::condition::Condition;
 use super::{Rows, Tag, Told, days, with_unit};
 use crate::place;
 use crate::problem::{RowFault, Severity};
 use crate::record::Record;
-use calc::question::{PlaceTyped, TargetTyped, Text, Typed};
+use calc::question::{PlaceTyped, Text, Typed};
 use calc::terms::number::read_number;
 use calc_data::list::{Column, WordKind, fold};
 
@@ -26,6 +27,12 @@ impl Rows {
         told: &mut Told<'_>,
     ) {
         let (mut condition_seen, mut status_seen) = (false, false);
+        // Who writes what nobody reads of one tree, among others that are read, says something of it: it may be dead, or
+        // ringed already. A piece of a file does not know how others are written.
+        let strange = match self.reading.of_a_piece {
+            true => Severity::Check,
+            false => Severity::Fix,
+        };
         for at in &self.reading.states {
             let column = self.reading.columns[*at].is;
             let Some(cell) = self.filled_at(record, *at) else {
@@ -50,7 +57,10 @@ impl Rows {
                 }
                 continue;
             }
-            if let Some(status) = self.words.means(WordKind::Status, cell) {
+            // "girdled 2026"
+            let bare = cell.trim_end_matches(|c: char| c.is_ascii_digit() || "/-. ".contains(c));
+            let status = self.words.means(WordKind::Status, cell);
+            if let Some(status) = status.or_else(|| self.words.means(WordKind::Status, bare)) {
                 if !status_seen {
                     tag.status = status;
                     match status {
@@ -62,7 +72,22 @@ impl Rows {
                 status_seen = true;
                 continue;
             }
-            if let Some(condition) = self.words.means(WordKind::Condition, cell) {
+            let words = Condition::of(self.words, cell);
+            if column == Column::Condition || !words.signs.is_empty() {
+                if let (Some(condition), false) = (words.condition, condition_seen) {
+                    condition_seen = true;
+                    if condition != "unknown" {
+                        typed.condition = Some(Text::from(condition));
+                    }
+                }
+                typed.signs.extend(words.signs.into_iter().map(Text::from));
+                let own = column == Column::Condition && self.reading.own_conditions;
+                if words.strange && !own {
+                    told.add(*at, strange, RowFault::ConditionUnknown);
+                }
+                continue;
+            }
+            if let Some(condition) = words.condition.filter(|_| !words.strange) {
                 if !condition_seen && condition != "unknown" {
                     typed.condition = Some(Text::from(condition));
                 }
@@ -72,12 +97,7 @@ impl Rows {
             if column == Column::Status && self.reading.own_states {
                 continue;
             }
-            let code = if column == Column::Condition {
-                RowFault::ConditionUnknown
-            } else {
-                RowFault::StatusUnknown
-            };
-            told.add(*at, Severity::Check, code);
+            told.add(*at, strange, RowFault::StatusUnknown);
         }
     }
 
@@ -184,144 +204,6 @@ impl Rows {
         }
     }
 
-    /// What it could hit: `path 60 ft; line 90 ft`, a distance in its own column, wires, lines.
-    pub(super) fn targets(
-        &self,
-        record: &Record,
-        typed: &mut Typed,
-        tag: &mut Tag,
-        told: &mut Told<'_>,
-    ) {
-        let distance = self
-            .filled(record, Column::TargetDistance)
-            .map(|(at, cell)| {
-                let unit = self.reading.columns[at].unit;
-                Text(with_unit(cell, unit))
-            });
-        // A distance says that something is there, and so does a second column that is not read.
-        tag.says_targets = distance.is_some() || self.says_more(record);
-        let mut said = false;
-        if let Some((at, cell)) = self.worded(record, Column::Target, WordKind::Target) {
-            let parts: Vec<&str> = cell
-                .split(';')
-                .map(str::trim)
-                .filter(|part| !part.is_empty())
-                .collect();
-            tag.says_targets |= !parts.is_empty();
-            for part in &parts {
-                match self.words.target(part) {
-                    Some(("none", _)) => typed.none_in_reach = true,
-                    Some(("unknown", _)) => {}
-                    Some((kind, own)) => {
-                        said = true;
-                        let alone = parts.len() == 1;
-                        typed.targets.push(TargetTyped {
-                            kind: Some(Text::from(kind)),
-                            distance: own
-                                .map(|own| Text(own.to_owned()))
-                                .or_else(|| distance.clone().filter(|_| alone)),
-                            ..TargetTyped::default()
-                        });
-                    }
-                    None => told.add(at, Severity::Fix, RowFault::TargetUnknown),
-                }
-            }
-        }
-        if let Some((at, cell)) = self.worded(record, Column::LineWithinReach, WordKind::Line) {
-            match self
-                .words
-                .means(WordKind::Line, cell)
-                .or_else(|| self.words.means(WordKind::YesNo, cell))
-            {
-                Some(word) => {
-                    typed.line_within_reach = Some(Text::from(if word == "unknown" {
-                        "cant_tell"
-                    } else {
-                        word
-                    }))
-                }
-                None => told.add(at, Severity::Fix, RowFault::NotYesNo),
-            }
-        }
-        let alone = !said;
-        for (at, column) in self.reading.columns.iter().enumerate() {
-            if column.is == Column::Wires
-                && let Some(cell) = self.worded_at(record, at, WordKind::Line)
-                && let Some(kind) = self.wires(at, cell, typed, told)
-            {
-                // Something else stands in the way there, who knows how far off.
-                tag.says_targets = true;
-                if alone {
-                    said = true;
-                    typed.targets.push(TargetTyped {
-                        kind: Some(Text::from(kind)),
-                        ..TargetTyped::default()
-                    });
-                }
-            }
-        }
-        if said && typed.none_in_reach {
-            // Both stand in one row: the reader asks which holds only of what lies near. Nothing is cleared here.
-            typed.none_in_reach = false;
-        }
-        let line = typed.line_within_reach.as_ref();
-        tag.says_targets |= line.is_some_and(|line| line.0 != "no");
-        if let Some((at, cell)) = self.worded(record, Column::Lean, WordKind::Lean) {
-            match self.words.means(WordKind::Lean, cell) {
-                Some("toward") => typed.signs.push(Text::from("lean_toward")),
-                Some("away") => typed.signs.push(Text::from("lean_away")),
-                Some(_) => {}
-                // A lean that nobody can read is no word that it stands straight.
-                None => told.add(at, Severity::Fix, RowFault::LeanUnknown),
-            }
-        }
-    }
-
-    /// What a column of wires says: a wire there is a line; no wire in the growing space clears nothing; a word that nobody
-    /// can read may well name a wire. What comes back is a target of another kind.
-    fn wires(
-        &self,
-        at: usize,
-        cell: &str,
-        typed: &mut Typed,
-        told: &mut Told<'_>,
-    ) -> Option<&'static str> {
-        let line = self
-            .words
-            .yes(cell)
-            .map(|yes| if yes { "yes" } else { "no" })
-            .or_else(|| self.words.means(WordKind::Line, cell))
-            .or_else(|| self.words.means(WordKind::YesNo, cell));
-        let says = line.or_else(|| self.words.target(cell).map(|(kind, _)| kind));
-        match says {
-            Some("yes" | "line") => typed.line_within_reach = Some(Text::from("yes")),
-            Some("no" | "none") => {}
-            Some("unknown" | "cant_tell") | None => {
-                if says.is_none() {
-                    told.add(at, Severity::Check, RowFault::NotYesNo);
-                }
-                if typed.line_within_reach.is_none() {
-                    typed.line_within_reach = Some(Text::from("cant_tell"));
-                }
-            }
-            other => return other,
-        }
-        None
-    }
-
-    /// Whether a further column of targets says anything but that nothing is there.
-    fn says_more(&self, record: &Record) -> bool {
-        let columns = self.reading.columns.iter().enumerate();
-        let mut more = columns.filter(|(at, column)| {
-            matches!(column.is, Column::Target | Column::TargetDistance)
-                && self.reading.at(column.is) != Some(*at)
-        });
-        more.any(|(at, _)| {
-            let cell = self.filled_at(record, at);
-            cell.is_some_and(|cell| self.words.means(WordKind::Target, cell) != Some("none"))
-        })
-    }
-
     /// Height, day, walk, clone, priority, notes.
     pub(super) fn rest(
         &self,
@@ -338,7 +220,11 @@ impl Rows {
             }
         }
         if let Some((at, cell)) = self.filled(record, Column::Date) {
-            let day = days::iso(cell, self.reading.day_order);
+            let day = days::iso(
+                cell,
+                self.reading.day_order,
+                self.reading.columns[at].counted,
+            );
             let today = &self.reading.options.today;
             match calc::question::read_day(&day) {
                 Ok(read) if calc::terms::day::iso(read) < *today => {
@@ -372,9 +258,6 @@ impl Rows {
             }
         }
         self.weight(record, tag, told);
-        if let Some((at, cell)) = self.filled(record, Column::Notes) {
-            self.note(at, cell, told);
-        }
     }
 
     /// How much the tree matters, and where it stands in its patch.
@@ -409,7 +292,8 @@ impl Rows {
         let Some((at, cell)) = self.filled(record, Column::DoneDate) else {
             return;
         };
-        let day = days::iso(cell, self.reading.day_order.or(days::order_of(cell)));
+        let order = self.reading.day_order.or(days::order_of(cell));
+        let day = days::iso(cell, order, self.reading.columns[at].counted);
         let today = &self.reading.options.today;
         let read = calc::question::read_day(&day).map(calc::terms::day::iso);
         match read {
@@ -427,31 +311,6 @@ impl Rows {
                 };
                 told.add(at, level, RowFault::DoneDay);
             }
-        }
-    }
-
-    /// Notes are never parsed. Words that say that the tree may be gone, and a number in front of trunks, are looked at.
-    fn note(&self, at: usize, cell: &str, told: &mut Told<'_>) {
-        if cell.len() > 2_000 {
-            return;
-        }
-        let folded = fold(cell);
-        let words: Vec<&str> = folded
-            .split(|c: char| !c.is_ascii_alphanumeric())
-            .filter(|word| !word.is_empty())
-            .collect();
-        let gone = words
-            .iter()
-            .any(|word| self.words.means(WordKind::NoteGone, word).is_some());
-        if gone {
-            told.add(at, Severity::Check, RowFault::NoteGone);
-        }
-        let stems = words.windows(2).any(|pair| {
-            let number = pair[0].len() < 3 && pair[0].bytes().all(|c| c.is_ascii_digit());
-            number && pair[0] != "1" && self.words.means(WordKind::StemWord, pair[1]).is_some()
-        });
-        if stems {
-            told.add(at, Severity::Check, RowFault::NoteStems);
         }
     }
 }

@@ -29,7 +29,7 @@ const APART: f64 = 0.02;
 /// A trunk that lost more than a tenth.
 const SHRUNK: f64 = 0.9;
 /// Breast height in metres, and how far off it a measure may be.
-const BREAST_M: [f64; 2] = [1.0, 1.7];
+pub(crate) const BREAST_M: std::ops::RangeInclusive<f64> = 1.0..=1.7;
 
 impl Rows {
     pub(super) fn size(&self, record: &Record, typed: &mut Typed, told: &mut Told<'_>) -> Found {
@@ -282,7 +282,7 @@ impl Rows {
         let Some(metres) = metres(cell, unit) else {
             return;
         };
-        if !(BREAST_M[0]..=BREAST_M[1]).contains(&metres) {
+        if !BREAST_M.contains(&metres) {
             told.add(at, Severity::Check, RowFault::MeasuredOff);
         }
     }

@@ -4,7 +4,7 @@ use super::read::{Listed, ReadList};
 use super::tables::{Told, added_names};
 use calc::timing::climate::EARTH_KM;
 use calc_data::list::Column;
-use calc_list::Row;
+use calc_list::{Row, RowFault, RowProblem};
 use calc_plan::{CountedAs, SeasonPlan};
 use core::f64::consts::TAU;
 use std::collections::BTreeSet;
@@ -102,6 +102,17 @@ fn value(cell: &str) -> String {
     }
 }
 
+/// The tag, which readers take as the key of a feature (RFC 7946, 3.2): a row whose tag stands in an earlier row has its own
+/// row behind it, so that none is taken for the other. Its properties hold the tag as it stands in the list.
+fn id(row: &Row) -> String {
+    let tag = &row.tag.tree_id;
+    let is_twice = |problem: &RowProblem| matches!(problem.code, RowFault::TagTwice { .. });
+    match row.problems.iter().any(is_twice) {
+        true => [tag, " (row ", &row.row.to_string(), ")"].concat(),
+        false => tag.clone(),
+    }
+}
+
 /// Every tree of some lines as a point with the cells of the list and of its plan; one without a place has no geometry.
 /// `told` are the rows from the first of these lines on.
 pub(super) fn trees(list: &ReadList, lines: &[Listed], told: &[Told], file: &mut String) {
@@ -131,7 +142,7 @@ pub(super) fn trees(list: &ReadList, lines: &[Listed], told: &[Told], file: &mut
         let exact = row.tag.coord_m.filter(|_| !has_exact);
         let exact = exact.map(|metres| ("coord_m", metres.to_string()));
         let properties = own.chain(added).chain(exact);
-        add(file, &feature(&row.tag.tree_id, &geometry, properties));
+        add(file, &feature(&id(row), &geometry, properties));
     }
 }
 

@@ -92,6 +92,7 @@ fn told(read: &ReadList, lines: &[Listed], planned: &SeasonPlan, asked: &Asked) 
             Some(at) => of_tree(read, planned, asked.today, *at),
             None => without_tree(row),
         };
+        let paper = paper.map(|paper| paper.with_note(&row.tag.note));
         cells.push(version.clone());
         cells.push(today.clone());
         cells.extend(behind);

@@ -253,6 +253,7 @@ impl Sheets<'_> {
         page.text(" ");
         page.text(m::SHEETS_LOOK);
         page.close();
+        list_says(page, tasks);
         let cautions = self.cautions(tasks.iter().map(|task| task.tree().1));
         let people_out = tasks
             .iter()
@@ -405,6 +406,28 @@ impl Sheets<'_> {
     }
 }
 
+/// What the notes of some trees say of a danger, in the list's own words.
+fn list_says(page: &mut Page<'_>, tasks: &[Task<'_>]) {
+    let notes: Vec<String> = tasks
+        .iter()
+        .map(Task::tree)
+        .filter(|(_, on)| !on.note.is_empty())
+        .map(|(tree, on)| {
+            m::sheets_note_of(m::SheetsNoteOf {
+                tag: tree.tree_id.as_str(),
+                note: on.note.as_str(),
+            })
+        })
+        .collect();
+    if !notes.is_empty() {
+        page.open("p");
+        page.leaf("b", m::SHEETS_LIST_SAYS);
+        page.text(" ");
+        page.text(notes.join(" "));
+        page.close();
+    }
+}
+
 /// The tasks of each sheet. Where looks again stand below rings, their table's head takes the room of some rows.
 fn parted<'t, 'a>(tasks: &'t [Task<'a>]) -> Vec<&'t [Task<'a>]> {
     let (mut sheets, mut from, mut room) = (Vec::new(), 0, ROWS);
@@ -412,10 +435,11 @@ fn parted<'t, 'a>(tasks: &'t [Task<'a>]) -> Vec<&'t [Task<'a>]> {
         let begins_visits = matches!(tasks[at], Task::Visit(..))
             && at > from
             && matches!(tasks[at - 1], Task::Ring(..));
-        let needs = if begins_visits { 1 + HEAD } else { 1 };
+        let head = if begins_visits { HEAD } else { 0 };
+        let needs = 1 + head + usize::from(!tasks[at].tree().1.note.is_empty());
         if needs > room {
             sheets.push(&tasks[from..at]);
-            (from, room) = (at, ROWS - 1);
+            (from, room) = (at, ROWS + head - needs);
         } else {
             room -= needs;
         }

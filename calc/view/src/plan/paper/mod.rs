@@ -55,6 +55,8 @@ pub struct OnPaper {
     pub look_m: f64,
     /// Ids of its cautions on its day.
     pub cautions: Vec<&'static str>,
+    /// The note of its row, where it speaks of a danger; else empty.
+    pub note: String,
 }
 
 impl OnPaper {
@@ -77,7 +79,15 @@ impl OnPaper {
             people_out_m: answer.people_out_m.unwrap_or(answer.reach.two_heights_m),
             look_m: answer.reach.two_heights_m,
             cautions: answer.cautions.iter().map(|line| line.id).collect(),
+            note: String::new(),
         }
+    }
+
+    /// With the note of its row.
+    #[must_use]
+    pub fn with_note(mut self, note: &str) -> Self {
+        note.clone_into(&mut self.note);
+        self
     }
 }
 

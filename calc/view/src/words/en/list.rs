@@ -5,6 +5,7 @@ use super::problem::problem_text;
 use crate::measure;
 use crate::words::m;
 use calc::answer::Outcome;
+use calc::question::SizeInDoubt;
 use calc_list::{Ask, Counts, ListQuestion, NotList, NotRead, Note, RowFault, RowProblem, letter};
 
 /// So many values of a column are named in a question.
@@ -17,6 +18,8 @@ pub fn what(problem: &RowProblem) -> String {
     match &problem.code {
         RowFault::Question(problem) => problem_text(problem),
         RowFault::SizeMissing => m::LIST_SIZE_MISSING.into(),
+        RowFault::SizeWide { doubt, said } => size_wide(typed, doubt, *said),
+        RowFault::DistanceAlone => m::LIST_DISTANCE_ALONE.into(),
         RowFault::NameMissing => m::LIST_NAME_MISSING.into(),
         RowFault::NameUnknown => m::list_name_unknown(typed),
         RowFault::NotListed { name, choose } => m::list_not_listed(m::ListNotListed {
@@ -77,11 +80,39 @@ pub fn what(problem: &RowProblem) -> String {
         RowFault::DoneDay => m::list_done_day(typed),
         RowFault::NoteGone => m::LIST_NOTE_GONE.into(),
         RowFault::NoteStems => m::LIST_NOTE_STEMS.into(),
+        RowFault::NoteWire { open: true } => m::LIST_NOTE_WIRE.into(),
+        RowFault::NoteThing { open: true } => m::LIST_NOTE_TARGET.into(),
+        RowFault::NoteWire { open: false } | RowFault::NoteThing { open: false } => {
+            m::LIST_NOTE_LOOK.into()
+        }
+        RowFault::NoteFault => m::LIST_NOTE_FAULT.into(),
+        RowFault::NoteKeep => m::LIST_NOTE_KEEP.into(),
+        RowFault::SlopeUnknown => m::list_slope_unknown(typed),
+        RowFault::Steep => m::list_steep(typed),
         RowFault::TooLong => m::LIST_TOO_LONG.into(),
         RowFault::CellTooLong => m::LIST_CELL_TOO_LONG.into(),
         RowFault::QuoteOpen => m::LIST_QUOTE_OPEN.into(),
         RowFault::SamePlace { trees } => m::list_same_place(*trees as usize),
     }
+}
+
+/// A trunk wider than almost any: in a list nobody ticks that it was measured.
+fn size_wide(typed: &str, doubt: &SizeInDoubt, said: bool) -> String {
+    let across = measure::length(doubt.across_m);
+    if said {
+        return m::list_size_wide_said(m::ListSizeWideSaid {
+            typed,
+            us: across.us,
+            metric: across.metric,
+        });
+    }
+    m::list_size_wide(m::ListSizeWide {
+        typed,
+        us: across.us,
+        metric: across.metric,
+        meant: super::problem::meant_size(doubt),
+        right: [&measure::plain(doubt.number, 2), " ", doubt.unit].concat(),
+    })
 }
 
 /// The same with row, column and header in front.
@@ -120,6 +151,21 @@ pub fn note(note: &Note) -> String {
         }),
         Note::OursDropped { columns } => m::list_ours_dropped(*columns),
         Note::Newest { headers } => m::list_newest(headers.join(", ")),
+        Note::DaysCounted {
+            header,
+            number,
+            day,
+        } => m::list_days_counted(m::ListDaysCounted {
+            header: header.as_str(),
+            number: number.as_str(),
+            day: day.as_str(),
+        }),
+        Note::MeasuredOff { header, metres } => {
+            m::list_column_measured_off(m::ListColumnMeasuredOff {
+                header: header.as_str(),
+                height: measure::plain(*metres, 2),
+            })
+        }
         Note::Many { rows, columns } => {
             let named: Vec<String> = columns
                 .iter()
@@ -154,6 +200,8 @@ pub fn note_name(note: &Note) -> &'static str {
         Note::UnitProven { .. } => "unit_proven",
         Note::OursDropped { .. } => "ours_dropped",
         Note::Newest { .. } => "newest",
+        Note::DaysCounted { .. } => "days_counted",
+        Note::MeasuredOff { .. } => "column_measured_off",
         Note::Many { .. } => "many",
         Note::NotRead { why, .. } => match why {
             NotRead::NoStemCount => "no_stem_count",

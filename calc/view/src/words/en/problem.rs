@@ -153,20 +153,25 @@ fn names(like: &[Like]) -> Vec<String> {
     like.iter().map(name).collect()
 }
 
-/// A trunk wider than almost any: what else may have been meant. Nothing is changed.
-fn size_in_doubt(field: &str, typed: &str, doubt: &SizeInDoubt) -> String {
+/// What else may have been meant by a trunk wider than almost any.
+pub(super) fn meant_size(doubt: &SizeInDoubt) -> String {
     let said = |number: f64, unit: &str| cat!(measure::plain(number, 2), " ", unit);
     let mut meant = vec![said(doubt.number / 10.0, doubt.unit)];
     if doubt.unit == phrase::INCH {
         meant.push(said(doubt.number, phrase::CM));
     }
+    phrase::either(&meant)
+}
+
+/// A trunk wider than almost any: what else may have been meant. Nothing is changed.
+fn size_in_doubt(field: &str, typed: &str, doubt: &SizeInDoubt) -> String {
     let across = measure::length(doubt.across_m);
     m::problem_size_in_doubt(m::ProblemSizeInDoubt {
         field,
         typed,
         us: across.us,
         metric: across.metric,
-        meant: phrase::either(&meant),
+        meant: meant_size(doubt),
         tick: m::FORM_SIZE_SURE,
     })
 }
