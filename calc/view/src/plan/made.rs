@@ -61,8 +61,8 @@ struct Writing {
     text: String,
     /// What stands behind all pieces.
     behind: String,
-    /// The sheets of the crews, once all rows are told.
-    sheets: Option<Vec<CrewSheet>>,
+    /// The sheets of the crews that are still to be printed, once all rows are told; and how many there are in all.
+    sheets: Option<(Vec<CrewSheet>, usize)>,
 }
 
 /// The files of a plan, in the order in which they are told; the last one only where a tree is in the register.
@@ -185,23 +185,35 @@ impl Made {
         let telling = self.telling.borrow();
         self.sheets(list, &telling.told, |sheets| {
             let Writing { text, behind, .. } = writing;
-            let Some(all) = &mut writing.sheets else {
+            let Some((left, _)) = &mut writing.sheets else {
                 let all = sheets.crew_sheets();
                 (*text, *behind) = sheets.around_crew_sheets(all.is_empty());
-                writing.sheets = Some(all);
+                let count = all.len();
+                writing.sheets = Some((all, count));
                 return true;
             };
-            let many = (rows / OF_SHEET).max(1).min(all.len());
-            let some: Vec<CrewSheet> = all.drain(..many).collect();
+            let many = (rows / OF_SHEET).max(1).min(left.len());
+            let some: Vec<CrewSheet> = left.drain(..many).collect();
             sheets.print_crew_sheets(&some, text);
-            !all.is_empty()
+            !left.is_empty()
         })
     }
 
-    /// How many pieces of the file that is made ready are done, of how many.
+    /// How many pieces of the file that is made ready are done, of how many. Of the sheets of the crews all rows are told
+    /// first: that is half of it.
     #[must_use]
     pub fn prepared(&self, list: &ReadList) -> (usize, usize) {
-        (self.writing.borrow().pieces, list.lines.len())
+        let writing = self.writing.borrow();
+        let lines = list.lines.len();
+        match (writing.name.as_str(), &writing.sheets) {
+            ("plan.json", _) => (writing.pieces, self.file.trees.len()),
+            (CREW_SHEETS, Some((left, all))) => {
+                let printed = all - left.len();
+                (lines + 1 + (lines * printed) / (all + 1), 2 * lines)
+            }
+            (CREW_SHEETS, None) => (writing.pieces, 2 * lines),
+            _ => (writing.pieces, lines),
+        }
     }
 
     /// Whether a file takes longer the more lines the list has, so that it is made ready by [`Self::prepare`].
