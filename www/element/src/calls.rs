@@ -56,6 +56,12 @@ pub fn take_style(text: String) {
     calculator::take_style(text);
 }
 
+/// Works out what a form follows from, and with `drawn` draws it, for nobody to see: the first that is seen comes sooner then.
+#[wasm_bindgen]
+pub fn rehearse(drawn: bool) {
+    calculator::rehearsal::rehearse(drawn);
+}
+
 /// Puts the calculator into its host element. Once is enough; more does no harm.
 #[wasm_bindgen]
 pub fn connect(host: &HtmlElement) {

@@ -55,6 +55,12 @@ async function load() {
     // The first that asks for the tables has them unpacked.
     engine.dataVersion();
     await pause();
+    // A form that does not stand in the page yet is drawn for nobody first, in steps: most of that time is the browser's,
+    // which compiles each piece of the module where it first runs.
+    for (const drawn of [...waiting].every((host) => host.shadowRoot) ? [] : [false, true]) {
+      engine.rehearse(drawn);
+      await pause();
+    }
     // Answers link to their sources on the site that these files come from.
     engine.locate(new URL("../", import.meta.url).href);
     engine.when_climate_is_wanted(() => { climate().catch(() => {}); });

@@ -2,7 +2,8 @@
 //!
 //! `form` is what is drawn and follows the typing, `controls` what stands in its fields, `reader` what the reader does,
 //! `answer` what is worked out and shown, `another` the marks under it, `problems` what can't be read,
-//! `early` what was typed before the module was there. What the host says and hears stands in `crate::host`.
+//! `early` what was typed before the module was there, `rehearsal` a form that is drawn for nobody to see. What the host
+//! says and hears stands in `crate::host`.
 
 mod another;
 mod answer;
@@ -11,6 +12,7 @@ mod early;
 mod form;
 pub(crate) mod problems;
 mod reader;
+pub(crate) mod rehearsal;
 
 use crate::dom::{self, DomOut, get};
 use calc::answer::Answer;
