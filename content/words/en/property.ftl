@@ -397,11 +397,8 @@ property-this-day = Today, { $day }
 ## After the work
 property-found = After the work
 property-found-none = A table of visits moves the plan on
-# $trees (Number)
-property-found-before = { $trees ->
-    [one] { $trees } tree was ringed or treated before: its visits take no hours yet
-   *[other] { $trees } trees were ringed or treated before: their visits take no hours yet
-}
+# $trees (Number): trees that were ringed or treated before
+property-found-before = { $trees } from before: no hours yet
 property-found-before-is = Visits of trees that were ringed or treated before this list take no hours of this plan until you open a table of what was found there. standing.csv tells the next look at each.
 # $file (Text)
 # $looks (Number)

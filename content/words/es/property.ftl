@@ -407,10 +407,7 @@ property-this-day = Hoy, { $day }
 property-found = Después del trabajo
 property-found-none = Una tabla de visitas mueve el plan
 # $trees (Number)
-property-found-before = { $trees ->
-    [one] { $trees } árbol se anilló o trató antes: sus visitas aún no ocupan horas
-   *[other] { $trees } árboles se anillaron o trataron antes: sus visitas aún no ocupan horas
-}
+property-found-before = { $trees } de antes: aún sin horas
 property-found-before-is = Las visitas de los árboles anillados o tratados antes de esta lista no ocupan horas de este plan hasta que abra una tabla de lo que se halló ahí. standing.csv dice cuándo se mira otra vez cada uno.
 # $file (Text)
 # $looks (Number)
