@@ -2,7 +2,7 @@
 
 use crate::Outcome;
 use crate::browser::{Browser, in_browser};
-use crate::property_page::{click, open_file, text};
+use crate::property_page::{click, numbers, open_file, text};
 use crate::site::Server;
 use serde_json::Value;
 
@@ -41,12 +41,7 @@ async fn say_place(browser: &Browser, place: &str, region: &str) -> Outcome {
 
 /// Trees that are planned: the fourth number of the sentence.
 async fn planned(browser: &Browser) -> Result<u64, Box<dyn std::error::Error + Send + Sync>> {
-    let sentence = text(browser, "#l-sentence").await?;
-    let numbers: Vec<u64> = sentence
-        .split(|c: char| !c.is_ascii_digit())
-        .filter_map(|part| part.parse().ok())
-        .collect();
-    Ok(numbers[3])
+    Ok(numbers(&text(browser, "#l-sentence").await?)[3])
 }
 
 #[test]

@@ -76,7 +76,7 @@ pub(crate) async fn plan(browser: &Browser) -> Outcome {
 }
 
 /// The numbers of a text, in order.
-fn numbers(text: &str) -> Vec<u64> {
+pub(crate) fn numbers(text: &str) -> Vec<u64> {
     let parts = text.split(|c: char| !c.is_ascii_digit());
     parts.filter_map(|part| part.parse().ok()).collect()
 }
