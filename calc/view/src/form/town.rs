@@ -3,7 +3,7 @@
 use super::field::{NUMBER, Takes, TextField};
 use super::item::Item;
 use super::place::named;
-use super::place::region::{self, countries, known};
+use super::place::region::{self, country_codes, known};
 use super::{Part, View};
 use crate::control::{labelled, open_input, open_select, option};
 use crate::field_id;
@@ -98,7 +98,7 @@ fn country<'v>(view: &'v View<'_>, search: &Search) -> &'v str {
 /// Whether a country (ISO 3166-1) has a list of towns.
 #[must_use]
 pub fn has_towns(country: &str) -> bool {
-    countries().any(|(known, _)| known == country)
+    country_codes().any(|known| known == country)
 }
 
 /// Looks the typed name up.
@@ -242,8 +242,9 @@ fn country_of(view: &View<'_>, out: &mut Page<'_>, search: &Search) {
         return;
     }
     open_select(out, &search.field(".country"), &m::FORM_TOWN_COUNTRY, "");
-    for (code, name) in countries() {
-        option(out, code, name, code == country(view, search));
+    let searched = country(view, search);
+    for code in country_codes() {
+        option(out, code, region(code), code == searched);
     }
     out.close_two();
 }

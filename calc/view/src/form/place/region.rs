@@ -8,6 +8,7 @@ use crate::page::Page;
 use crate::words::phrase::either;
 use crate::words::region::{region, regions};
 use crate::words::{Word, m};
+use calc::question::region_names;
 use calc::terms::place::Place;
 use calc::terms::small::sort::sort;
 
@@ -29,9 +30,10 @@ pub(super) fn in_form(code: &str) -> bool {
     code != "US" && code != "CA"
 }
 
-/// Countries that have a list of towns (ISO 3166-1).
-pub(crate) fn countries() -> impl Iterator<Item = (&'static str, &'static str)> {
-    regions().filter(|(code, _)| !code.contains('-'))
+/// Codes of the countries that have a list of towns (ISO 3166-1).
+pub(crate) fn country_codes() -> impl Iterator<Item = &'static str> {
+    let codes = region_names().map(|(code, _)| code);
+    codes.filter(|code| !code.contains('-'))
 }
 
 /// The code of the form for a region: its own, else that of its country; empty where the form has neither.
@@ -39,8 +41,11 @@ pub(crate) fn known(region: &str) -> &'static str {
     let country = region.split('-').next().unwrap_or_default();
     [region, country]
         .into_iter()
-        .find_map(|code| regions().find(|(other, _)| *other == code && in_form(code)))
-        .map_or("", |(code, _)| code)
+        .find_map(|code| {
+            let mut codes = region_names().map(|(known, _)| known);
+            codes.find(|known| *known == code && in_form(code))
+        })
+        .unwrap_or_default()
 }
 
 /// States and countries by name; a code that a host has set and we have no name for stays as it is.

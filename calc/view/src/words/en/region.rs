@@ -6,13 +6,18 @@ use calc::question::region_names;
 /// Codes with their names, in the order of the English names: states, then provinces, then the countries that have a
 /// list of towns.
 pub fn regions() -> impl Iterator<Item = (&'static str, &'static str)> {
-    region_names().map(|(code, name)| (code, m::region_name(code).map_or(name, |it| it.text())))
+    region_names().map(|(code, english)| (code, name(code, english)))
+}
+
+/// The name in the language in use, of a region with this name in English.
+fn name(code: &str, english: &'static str) -> &'static str {
+    m::region_name(code).map_or(english, |it| it.text())
 }
 
 /// The name of a region by its code, or the code itself.
 pub fn region(code: &str) -> &str {
-    let at = regions().find(|(key, _)| *key == code);
-    at.map_or(code, |(_, name)| name)
+    let known = region_names().find(|(known, _)| *known == code);
+    known.map_or(code, |(code, english)| name(code, english))
 }
 
 /// The name inside a sentence: `the United States`, `Wisconsin`.
