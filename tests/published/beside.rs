@@ -31,6 +31,11 @@ fn said(asked: &serde_json::Value) -> String {
     calc_view::text::answer(reference(), &question(asked), &ask(asked), None)
 }
 
+/// What the page shows before anything is unfolded.
+fn short(asked: &serde_json::Value) -> String {
+    calc_view::text::short(reference(), &question(asked), &ask(asked), None)
+}
+
 /// A feller and an assistant: two people over 4.55 and 4.33 trees an hour.
 #[test]
 fn felling_takes_what_was_timed_and_what_nobody_timed_has_no_number() {
@@ -261,7 +266,7 @@ fn every_line_that_cuts_a_tree_down_beside_something_names_who_is_trained() {
     assert!(!cutting.is_empty() && cutting.iter().all(|also| also.trained_to_fell));
     let said = said(&small);
     for line in [
-        "Today: cut it again and again (by someone trained to fell, possible).",
+        "Today instead: cut it again and again (by someone trained to fell, possible).",
         "Without herbicide: cut it again and again (by someone trained to fell, possible).",
     ] {
         assert!(said.contains(line), "{said}");
@@ -274,13 +279,44 @@ fn every_line_that_cuts_a_tree_down_beside_something_names_who_is_trained() {
 /// herbicide cuts its sprouts for years (the guidance for its ring, S18 and S21 in sources.csv).
 #[test]
 fn a_ring_without_herbicide_of_a_tree_that_sprouts_goes_with_years_of_sprouts() {
-    let heaven = with(
-        tree("tree-of-heaven", "10 in"),
-        json!({ "date": "2027-08-15" }),
-    );
-    let card = page(&heaven);
     let line = "Without herbicide: ring its bark, then cut its sprouts for 3 years.";
-    assert!(card.contains(line), "{card}");
+    for (species, date) in [
+        ("tree-of-heaven", "2027-08-15"),
+        ("common buckthorn", "2027-06-12"),
+    ] {
+        let card = page(&with(tree(species, "4 in"), json!({ "date": date })));
+        assert!(card.contains(line), "{card}");
+    }
+}
+
+/// The line of a folded part tells of what leads; days and minutes of a ring that does not lead are said to be a ring's,
+/// and none in months that are closed to it. A tree too thin to ring is not told that a ring is possible.
+#[test]
+fn lines_of_folded_parts_say_when_they_are_about_a_ring_that_does_not_lead() {
+    let buckthorn = with(
+        tree("common buckthorn", "4 in"),
+        json!({ "date": "2027-06-12" }),
+    );
+    let card = short(&buckthorn);
+    assert!(card.contains("WHEN\nFor a ring: "), "{card}");
+    assert!(
+        card.contains("Not timed. For a ring: about 4 minutes"),
+        "{card}"
+    );
+    let oak = with(
+        tree("northern red oak", "15 in"),
+        json!({ "date": "2027-11-20", "region": "US-WI", "leafed_out": { "stage": "buds_open", "date": "2027-05-10" } }),
+    );
+    let card = short(&oak);
+    assert!(card.contains("Its slip months are closed"), "{card}");
+    assert!(!card.contains("For a ring"), "{card}");
+    let thin = with(
+        tree("Norway maple", "2 in"),
+        json!({ "date": "2027-06-12" }),
+    );
+    let card = short(&thin);
+    assert!(card.contains("too thin to ring"), "{card}");
+    assert!(!card.contains("A ring is possible too"), "{card}");
 }
 
 #[test]
@@ -289,7 +325,8 @@ fn a_wait_names_the_method_of_today_and_countries_have_their_article() {
         tree("Norway maple", "12 in"),
         json!({ "date": "2027-11-10" }),
     ));
-    let today = "Today: frill, cuts with herbicide (by a licensed applicator, recommended).";
+    let today =
+        "Today instead: frill, cuts with herbicide (by a licensed applicator, recommended).";
     assert!(november.contains(today), "{november}");
     assert!(
         november.contains("Not native in the United States."),

@@ -158,9 +158,9 @@ card-parts-of = parts of { $land }
 # $act (Phrase)
 card-more-die = More would die: { $act }.
 # $act (Phrase)
-card-today = Today: { $act }.
+card-today = Today instead: { $act }.
 # $act (Phrase)
-card-today-peel = Today: { $act }, its wood away or peeled in 3 weeks.
+card-today-peel = Today instead: { $act }, its wood away or peeled in 3 weeks.
 card-today-leave = Until then leave it as it is.
 # $act (Phrase)
 card-without = Without herbicide: { $act }.

@@ -33,6 +33,9 @@ lines-if-suits = a ring suits its kind
 lines-best-spread = Best { $days }, give or take { $spread }.
 # $days (Phrase)
 lines-best = Best { $days }.
+# The stretch for a ring, where another method leads.
+# $days (Phrase)
+lines-ring-days = For a ring: { $days }.
 # $days (Phrase)
 lines-next = Next good days: { $days }.
 # A sentence from a clause.
@@ -65,6 +68,9 @@ lines-long-hours = { $now }; about { $whole } hours with { $visits ->
     [one] one visit
    *[other] { $visits } visits
 }.
+# Where nobody timed the method that leads.
+# $now (Phrase): minutes
+lines-ring-work = Not timed. For a ring: { $now }.
 # $likely (Text)
 # $range (Phrase)
 lines-work = About { $likely } minutes ({ $range }).

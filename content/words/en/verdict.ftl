@@ -47,7 +47,7 @@ verdict-otherwise = Otherwise: { $act }.
 verdict-without-leave = Without herbicide: leave it as it is.
 verdict-today-leave = Until then leave it as it is.
 # $act (Phrase)
-verdict-today = Today: { $act }.
+verdict-today = Today instead: { $act }.
 # $act (Phrase)
 verdict-without = Without herbicide: { $act }.
 # $act (Phrase)

@@ -15,6 +15,7 @@ lines-if-suits = un anillo le sirve a su especie
 
 lines-best-spread = Lo mejor: { $days }, ± { $spread }.
 lines-best = Lo mejor: { $days }.
+lines-ring-days = Para un anillo: { $days }.
 lines-next = Próximos días buenos: { $days }.
 lines-sentence = { $clause }.
 lines-days = { $days } días
@@ -32,6 +33,7 @@ lines-long-hours = { $now }; unas { $whole } horas con { $visits ->
    *[other] { $visits } visitas
 }.
 lines-work = Unos { $likely } minutos ({ $range }).
+lines-ring-work = Sin medir. Para un anillo: { $now }.
 lines-work-range = { $range } minutos.
 
 lines-one-look = Una revisión, { $days }.

@@ -11,7 +11,6 @@ use calc::models::provisos::Proviso;
 use calc::models::reach::{ReachOutcome, Why, nearer};
 use calc::terms::method::{Level, Method};
 use calc::terms::region::country;
-use calc::terms::species::{SproutVigor, Suitability};
 use calc::terms::tree::{Condition, Goal, Herbicide, TargetKind};
 use calc::timing::Verdict;
 use chrono::Datelike;
@@ -119,14 +118,10 @@ impl Say<'_> {
             return m::CARD_DEAD.into();
         }
         let act = phrase::sentence(&self.card_act(answer.headline_method));
-        let ring = self.line(Method::BarkRing);
-        // A size stays as it is: it tells more than the bark of a day.
-        let rule = ring.and_then(|ring| {
-            let mut all = ring.reasons.iter();
-            let lowers = all.find(|it| it.at_most == ring.level);
-            let mut all = ring.reasons.iter();
-            let size = all.find(|it| SIZES.contains(&it.rule));
-            size.or(lowers).map(|it| it.rule)
+        let rule = self.size_rule().or_else(|| {
+            let ring = self.line(Method::BarkRing)?;
+            let lowers = ring.reasons.iter().find(|it| it.at_most == ring.level);
+            lowers.map(|it| it.rule)
         });
         if self.never_is_why() {
             return m::card_act_why(m::CardActWhy {
@@ -151,6 +146,14 @@ impl Say<'_> {
             }),
             None => m::card_act_alone(act),
         }
+    }
+
+    /// The row of the methods that says of a ring that the tree has not the size for it. A size stays as it is: it tells
+    /// more than the bark of a day.
+    fn size_rule(&self) -> Option<&'static str> {
+        let ring = self.line(Method::BarkRing)?;
+        let size = ring.reasons.iter().find(|it| SIZES.contains(&it.rule));
+        size.map(|it| it.rule)
     }
 
     fn card_stop(&self) -> String {
@@ -253,13 +256,15 @@ impl Say<'_> {
                 _ => m::card_without(self.act_by(without)),
             });
         }
-        all().next().map(|also| self.beside(also))
+        // Too thin to ring, says the sentence above.
+        let said = |it: &&Also| it.kind == AlsoKind::RingPossible && self.size_rule().is_some();
+        all().find(|it| !said(it)).map(|also| self.beside(also))
     }
 
     /// Whether a ring alone only makes the tree sprout.
     fn sprouts_if_ringed(&self) -> bool {
-        let species = self.question.tree.species;
-        species.suitability == Suitability::NotAlone && species.basal != SproutVigor::None
+        let ring = self.line(Method::BarkRing);
+        ring.is_some_and(|ring| ring.reasons.iter().any(|it| SPROUTS.contains(&it.rule)))
     }
 
     /// What another method does, and who does it in two or three words.
@@ -403,6 +408,15 @@ pub fn but(rule: &str) -> Word {
     }
 }
 
+/// Rows of the methods that say of a ring that the tree sprouts from below it.
+const SPROUTS: [&str; 5] = [
+    "not_alone",
+    "not_alone_guided",
+    "followup",
+    "sprouts_below",
+    "deep_cut_resprouts",
+];
+
 /// Why a ring is not at the head, or waits, by the row of the methods.
 fn because(rule: &str) -> Word {
     match rule {
@@ -428,9 +442,7 @@ fn because(rule: &str) -> Word {
         "clone_not_whole" | "suitable_clone_not_whole" => m::CARD_CLONE_REST,
         "clone_not_known" | "suitable_clone" => m::CARD_CLONE,
         "stem_spared" => m::CARD_REACHES_OTHER,
-        "not_alone" | "not_alone_guided" | "followup" | "sprouts_below" | "deep_cut_resprouts" => {
-            m::CARD_SPROUTS
-        }
+        rule if SPROUTS.contains(&rule) => m::CARD_SPROUTS,
         "dead" | "dead_nothing_near" => m::CARD_DEAD_ALREADY,
         "kill_only" => m::CARD_KILLS_MORE,
         _ => m::CARD_NOT_SUITED,

@@ -48,13 +48,19 @@ impl Say<'_> {
         m::lines_if(phrase::row(&all))
     }
 
-    /// When: the stretch, or the best time of another method.
+    /// When: the stretch, or the best time of another method. A stretch for a ring that does not lead says so.
     pub fn key_when(&self, about_ring: bool) -> String {
         let timing = &self.answer.timing;
-        let months = m::method_months(self.answer.headline_method);
-        let months = m::lines_sentence(phrase::sentence(&months));
+        let head = self.answer.headline_method;
+        let months = m::lines_sentence(phrase::sentence(&m::method_months(head)));
         if !about_ring {
             return months;
+        }
+        if head != Method::BarkRing {
+            return match timing.next_good.zip(timing.next_good_to) {
+                Some((from, to)) => m::lines_ring_days(measure::days(from, to)),
+                None => months,
+            };
         }
         match (timing.best_from.zip(timing.best_to), timing.sd_open) {
             (Some((from, to)), Some(spread)) => {
@@ -89,7 +95,8 @@ impl Say<'_> {
         }
     }
 
-    /// How long: minutes now, and with the visits. None where no number is known.
+    /// How long: minutes now, and with the visits; those of a ring where nobody timed what leads. None where no number
+    /// is known.
     pub fn key_long(&self) -> Option<String> {
         let answer = self.answer;
         if answer.headline_method == Method::BarkRing {
@@ -112,8 +119,13 @@ impl Say<'_> {
             });
         }
         let mut all = answer.work.iter();
-        let work = all.find(|it| it.method == answer.headline_method)?;
-        let now = work.now.as_ref()?;
+        let work = all.find(|it| it.method == answer.headline_method);
+        let Some(now) = work.and_then(|it| it.now.as_ref()) else {
+            let effort = answer.effort.as_ref()?;
+            let (span, hours) =
+                measure::span_of_minutes(effort.low_min, effort.likely_min, effort.high_min);
+            return Some(m::lines_ring_work(effort::minutes_said(&span, hours)));
+        };
         let range = phrase::to(measure::minutes(now.low), measure::minutes(now.high));
         Some(match now.likely.map(measure::minutes) {
             Some(likely) => m::lines_work(m::LinesWork { likely, range }),
