@@ -167,6 +167,8 @@ card-without = Without herbicide: { $act }.
 card-without-leave = Without herbicide: leave it as it is.
 # Of a tree that a ring alone makes sprout.
 card-without-ring = Without herbicide: ring its bark, then cut its sprouts for 3 years.
+# Of a tree too thin to ring, says the sentence.
+card-without-thin = Without herbicide: ring its bark all the same.
 # $act (Phrase)
 card-by-label = { $act } (the label governs)
 # $act (Phrase)

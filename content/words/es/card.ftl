@@ -110,6 +110,7 @@ card-today-leave = Hasta entonces déjelo como está.
 card-without = Sin herbicida: { $act }.
 card-without-leave = Sin herbicida: déjelo como está.
 card-without-ring = Sin herbicida: anille la corteza y corte los rebrotes 3 años.
+card-without-thin = Sin herbicida: anille la corteza de todos modos.
 card-by-label = { $act } (manda la etiqueta)
 card-by-licensed = { $act } (con licencia)
 card-by-professional = { $act } (un profesional)

@@ -155,3 +155,27 @@ fn tree_of_heaven_waits_for_its_months_and_is_ringed_only_where_herbicide_is_ref
         "sprouts cut at least 3 times a year"
     );
 }
+
+/// Nobody rings a tree that has no name: at every size and in every month the answer to an unknown tree is another method
+/// or "can't tell", never a ring now or later. Our own rule, no source.
+#[test]
+fn a_tree_without_a_name_is_never_ringed() {
+    for name in ["unknown broadleaf", "unknown conifer", "unknown shrub"] {
+        for inches in ["1 in", "2 1/4 in", "2 1/2 in", "4 in", "8 in", "20 in"] {
+            for date in ["2027-05-20", "2027-11-20"] {
+                for herbicide in [json!(null), json!("no"), json!("licensed")] {
+                    let fields = json!({ "date": date, "herbicide": herbicide, "height": "30 ft" });
+                    let answer = ask_plain(&with(tree(name, inches), fields));
+                    assert_ne!(
+                        answer.headline_method,
+                        Method::BarkRing,
+                        "{name} {inches} {date} {herbicide}"
+                    );
+                    let another =
+                        matches!(answer.outcome, Outcome::OtherMethod | Outcome::CannotTell);
+                    assert!(another, "{name} {inches} {date} {herbicide}");
+                }
+            }
+        }
+    }
+}

@@ -208,7 +208,16 @@ impl<'a> Facts<'a> {
     /// The method at the head of some lines. Where the tree shall only be dead, and a ring is likely to kill fewer
     /// than half, the best of those that kill more goes before it.
     pub(super) fn head(&self, lines: &Levels, stem: &Stem) -> Method {
-        let head = self.best(lines, stem, |_| true);
+        self.head_if(lines, stem, self.met)
+    }
+
+    /// As [`Self::head`], with these conditions taken as met.
+    pub(super) fn head_if(&self, lines: &Levels, stem: &Stem, met: TakenAsMet) -> Method {
+        // Nobody rings a tree that has no name.
+        let ringed = !self.question.tree.species.unknown || met.species_suits;
+        let head = self.best(lines, stem, |line| {
+            ringed || line.method != Method::BarkRing
+        });
         if head == Method::BarkRing && self.gives_way(stem) {
             return self.kills_more(lines, stem).unwrap_or(head);
         }

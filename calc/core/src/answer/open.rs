@@ -209,7 +209,8 @@ fn heads_if(facts: &Facts<'_>, met: TakenAsMet, day: NaiveDate, at_least: Level)
     }
     case.name_known |= met.species_suits;
     let lines = facts.levels(&case);
-    facts.head(&lines, stem) == Method::BarkRing && level(&lines, Method::BarkRing) <= at_least
+    facts.head_if(&lines, stem, met) == Method::BarkRing
+        && level(&lines, Method::BarkRing) <= at_least
 }
 
 /// What would settle the reach: no line, nothing near, or for an unknown species beside a known target a low enough

@@ -253,6 +253,7 @@ impl Say<'_> {
                 Method::BarkRing if !without.by_professional && self.sprouts_if_ringed() => {
                     m::CARD_WITHOUT_RING.into()
                 }
+                Method::BarkRing if self.size_rule().is_some() => m::CARD_WITHOUT_THIN.into(),
                 _ => m::card_without(self.act_by(without)),
             });
         }
