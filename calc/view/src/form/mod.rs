@@ -90,6 +90,29 @@ pub struct FormOptions<'a> {
     pub built: bool,
 }
 
+impl FormOptions<'_> {
+    /// Those of a tree plan that stands by itself: no group, no lists at hand, nothing kept and nothing answered yet.
+    #[must_use]
+    pub fn alone(today: NaiveDate) -> Self {
+        Self {
+            group: None,
+            lang: "",
+            kind: Kind::TreePlan,
+            heading_level: 2,
+            today,
+            local: no_table,
+            answered: false,
+            country: "",
+            towns: None,
+            position: false,
+            near: |_, _, _| Vec::new(),
+            keeps: false,
+            listed: false,
+            built: false,
+        }
+    }
+}
+
 /// What is known of a place where no table of climate is at hand.
 #[must_use]
 pub fn no_table(_: &Question) -> Local {

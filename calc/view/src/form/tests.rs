@@ -5,7 +5,6 @@ mod front;
 mod place;
 
 use super::{Draft, Field, FormOptions, Sheet, View, form, matters};
-use crate::kind::Kind;
 use crate::out::Html;
 use calc::answer::{Answer, without_changes};
 use calc::models::season::Local;
@@ -18,20 +17,9 @@ fn today() -> NaiveDate {
 
 fn options() -> FormOptions<'static> {
     FormOptions {
-        group: None,
         lang: "en",
-        kind: Kind::TreePlan,
         heading_level: 3,
-        today: today(),
-        local: super::no_table,
-        answered: false,
-        country: "",
-        towns: None,
-        position: false,
-        near: |_, _, _| Vec::new(),
-        keeps: false,
-        listed: false,
-        built: false,
+        ..FormOptions::alone(today())
     }
 }
 

@@ -4,27 +4,15 @@
 
 use crate::device::today;
 use crate::host::attributes::country;
-use calc_view::form::{FormOptions, Sheet, View, no_table};
-use calc_view::kind::Kind;
+use calc_view::form::{FormOptions, Sheet, View};
 use calc_view::out::Html;
 
 /// What a form follows from is worked out; and with `drawn` the form is drawn.
 pub(crate) fn rehearse(drawn: bool) {
+    let country = country();
     let options = FormOptions {
-        group: None,
-        lang: "",
-        kind: Kind::TreePlan,
-        heading_level: 2,
-        today: today(),
-        local: no_table,
-        answered: false,
-        country: &country(),
-        towns: None,
-        position: false,
-        near: |_, _, _| Vec::new(),
-        keeps: false,
-        listed: false,
-        built: false,
+        country: &country,
+        ..FormOptions::alone(today())
     };
     let sheet = Sheet::default();
     let view = View::new(calc_data::reference(), &sheet, &options);
