@@ -88,7 +88,7 @@ fn measure(text: &str) -> ([f64; 5], u64) {
     }
     steps[0] = micros(begin);
     let begin = processor::micros();
-    let mut opened = open(reference, &first, &options, &decisions).expect("a list");
+    let mut opened = open(reference, first, &options, &decisions).expect("a list");
     assert!(opened.asks.is_empty());
     steps[1] = micros(begin);
     let begin = processor::micros();

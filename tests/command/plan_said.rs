@@ -96,12 +96,15 @@ fn nothing_within_a_distance_is_said_once_for_a_unit() {
 #[test]
 fn what_a_species_leaves_open_is_said_once() {
     let folder = folder("species");
-    let (_, _, before) = planned(&folder, &ROWS, "before", &[]);
+    let (_, printed, before) = planned(&folder, &ROWS, "before", &[]);
     assert_eq!(reason(&before, "A7"), "cannot_tell");
+    let how = "--whole-clone \"Robinia pseudoacacia=yes\"";
+    assert!(printed.contains(how), "{printed}");
     let own = reason(&before, "A8").to_owned();
     let more = ["--whole-clone", "Black locust=yes"];
     let (_, printed, plan) = planned(&folder, &ROWS, "after", &more);
     assert_ne!(reason(&plan, "A7"), "cannot_tell", "{printed}");
+    assert!(!printed.contains("--whole-clone"), "{printed}");
     assert_eq!(reason(&plan, "A8"), own);
     let more = [
         "--whole-clone",

@@ -37,15 +37,23 @@ fn work(list: &mut List, rows: usize) -> Vec<Value> {
     }
 }
 
-fn planned() -> List {
-    let mut page = List::new("en", "2027-05-01", "us", calc_data::places::CLIMATE);
-    assert!(page.open("trees.csv", list().into_bytes()));
-    work(&mut page, 1000);
+fn new() -> List {
+    List::new("en", "2027-05-01", "us", calc_data::places::CLIMATE)
+}
+
+fn season(people: &str) -> String {
     let plan = json!({ "do": "plan", "entries": [
-        ["people", "4"], ["hours", "6"], ["more-days", "2027-06-05,2027-06-12"],
+        ["people", people], ["hours", "6"], ["more-days", "2027-06-05,2027-06-12"],
         ["place", "42.36,-71.5"], ["region", "US-MA"],
     ] });
-    page.act(&plan.to_string());
+    plan.to_string()
+}
+
+fn planned() -> List {
+    let mut page = new();
+    assert!(page.open("trees.csv", list().into_bytes()));
+    work(&mut page, 1000);
+    page.act(&season("4"));
     let told = work(&mut page, 1000);
     let said = told.last().map(|it| it["said"].to_string());
     assert!(
@@ -94,5 +102,25 @@ fn a_file_whose_writing_was_stopped_is_whole_the_next_time() {
         assert!(stopped.want(name));
         work(&mut stopped, 20);
         assert_eq!(stopped.file(name), at_once.file(name), "{name}");
+    }
+}
+
+/// The page keeps the days of the plan in its memory; a draft that comes back keeps them by what was written of it.
+#[test]
+fn a_plan_asked_for_again_keeps_the_same_days_with_and_without_its_draft() {
+    let mut page = planned();
+    let draft = page.draft();
+    let mut back = new();
+    back.restore("trees.csv", list().into_bytes(), &draft);
+    work(&mut back, 1000);
+    for again in ["5", "1"] {
+        page.act(&season(again));
+        work(&mut page, 1000);
+        back.act(&season(again));
+        work(&mut back, 1000);
+        let (one, other) = (page.file("plan.json"), back.file("plan.json"));
+        let plan: Value = serde_json::from_slice(&one).expect("a plan");
+        assert!(plan["counts"]["planned"].as_u64() > Some(10), "{plan}");
+        assert!(one == other, "{again} people");
     }
 }

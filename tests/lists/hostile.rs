@@ -167,7 +167,7 @@ fn written(bytes: &[u8]) -> Option<(String, Vec<Record>)> {
     }
     let mut opened = open(
         calc_data::whole(),
-        &all,
+        all.clone(),
         &Told::default().options(),
         &decisions,
     )

@@ -59,6 +59,13 @@ impl ListTables {
         self.words.get(at).map(|known| known.means)
     }
 
+    /// The same of a word that may stand in the plural: `roads`.
+    #[must_use]
+    pub fn one_or_several(&self, kind: WordKind, word: &str) -> Option<&'static str> {
+        let one = || self.word(kind, word.strip_suffix('s')?);
+        self.word(kind, word).or_else(one)
+    }
+
     /// The words of a kind.
     #[must_use]
     pub fn words_of(&self, kind: WordKind) -> &'static [CellWord] {

@@ -301,14 +301,10 @@ fn distance_to(tables: &'static ListTables, words: &[String], read: &mut Header)
     if !words.iter().any(is_distance) {
         return false;
     }
-    let kind = |word: &str| {
-        let means = |word: &str| tables.word(WordKind::Target, word);
-        means(word).or_else(|| word.strip_suffix('s').and_then(means))
-    };
     let pairs = words.windows(2).map(|pair| pair.join(" "));
     let named: Vec<&'static str> = pairs
         .chain(words.iter().cloned())
-        .filter_map(|word| kind(&word))
+        .filter_map(|word| tables.one_or_several(WordKind::Target, &word))
         .collect();
     let target = |word: &String| {
         tables

@@ -18,7 +18,9 @@ use crate::row::{fields, is_strange_condition};
 use crate::words::WordFinder;
 use calc::terms::small::order::{sort_by, sort_by_key};
 use calc_data::list::{Column, ListTables, WordKind, fold, header_key};
+use std::cell::OnceCell;
 use std::collections::BTreeSet;
+use std::rc::Rc;
 
 pub use stats::Stats;
 
@@ -129,6 +131,8 @@ pub(crate) struct Judge<'a> {
     layout: &'a Layout,
     rows: &'a [Record],
     decisions: &'a Decisions,
+    /// What each column looks like, once it was looked at.
+    stats: Vec<OnceCell<Rc<Stats>>>,
     /// The decision of each column.
     decided: Vec<ColumnDecision>,
     reading: ListReading,
@@ -154,6 +158,7 @@ pub fn judge(
         layout,
         rows,
         decisions,
+        stats: vec![OnceCell::new(); layout.texts.len()],
         decided: vec![ColumnDecision::default(); layout.texts.len()],
         reading: ListReading {
             options: options.clone(),
@@ -318,8 +323,9 @@ impl Judge<'_> {
         self.decided[at].is.is_some()
     }
 
-    fn stats(&self, at: usize) -> Stats {
-        Stats::of(self.words, &self.reading.missing, self.rows, at)
+    fn stats(&self, at: usize) -> Rc<Stats> {
+        let look = || Rc::new(Stats::of(self.words, &self.reading.missing, self.rows, at));
+        Rc::clone(self.stats[at].get_or_init(look))
     }
 
     /// Where columns of a kind stand.

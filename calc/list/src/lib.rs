@@ -76,7 +76,7 @@ pub struct Opened {
 /// Why it is no list of trees.
 pub fn open(
     reference: &'static Reference,
-    first: &[Record],
+    first: Vec<Record>,
     options: &ListContext,
     decisions: &Decisions,
 ) -> Result<Opened, NotList> {
@@ -84,14 +84,10 @@ pub fn open(
     let told = decisions.told_header();
     let mut layout = match told {
         Some(header) => layout::told(tables, header.iter().map(String::as_str)),
-        None => layout::find(tables, first)?,
+        None => layout::find(tables, &first)?,
     };
-    let mut rows: Vec<Record> = first
-        .iter()
-        .filter(|row| told.is_some() || row.row >= layout.first_row)
-        .filter(|row| !row.is_blank())
-        .cloned()
-        .collect();
+    let mut rows = first;
+    rows.retain(|row| (told.is_some() || row.row >= layout.first_row) && !row.is_blank());
     if rows.is_empty() && told.is_none() {
         return Err(NotList::HeaderAlone);
     }

@@ -53,7 +53,10 @@ pub enum RowFault {
         said: bool,
     },
     /// No size.
-    SizeMissing,
+    SizeMissing {
+        /// The column has girths.
+        girth: bool,
+    },
     /// No name.
     NameMissing,
     /// A name that nobody of us knows.
@@ -178,7 +181,7 @@ pub enum RowFault {
         /// The row says nothing else of it: what is said of its whole part does not hold.
         open: bool,
     },
-    /// A text of the row speaks of a broken or hung part.
+    /// A text of the row speaks of a broken, hung or hollow part.
     NoteFault,
     /// A text of the row asks to leave the tree.
     NoteKeep,
@@ -193,10 +196,7 @@ pub enum RowFault {
     /// A quote was never closed.
     QuoteOpen,
     /// The same place as other trees.
-    SamePlace {
-        /// How many trees.
-        trees: u32,
-    },
+    SamePlace,
 }
 
 impl RowFault {
@@ -207,7 +207,7 @@ impl RowFault {
             Self::Question(problem) => problem.code.name(),
             Self::SizeWide { .. } => "size_in_doubt",
             Self::DistanceAlone => "distance_alone",
-            Self::SizeMissing => "size_missing",
+            Self::SizeMissing { .. } => "size_missing",
             Self::NameMissing => "species_missing",
             Self::NameUnknown => "unknown_species",
             Self::NotListed { .. } => "not_listed",
@@ -259,7 +259,7 @@ impl RowFault {
             Self::TooLong => "more_cells",
             Self::CellTooLong => "cell_too_long",
             Self::QuoteOpen => "quote_open",
-            Self::SamePlace { .. } => "same_place",
+            Self::SamePlace => "same_place",
         }
     }
 }

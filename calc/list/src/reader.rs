@@ -320,8 +320,7 @@ pub fn read_whole(
     while records.next(&mut record).map_err(unread)?.0 {
         first.push(record.clone());
     }
-    let mut opened = open(reference, &first, options, decisions)?;
-    drop(first);
+    let mut opened = open(reference, first, options, decisions)?;
     let (mut rows, mut counts) = (Vec::new(), Counts::default());
     if opened.asks.is_empty() {
         let records = cut.records(&*text, 1).map_err(unread)?;

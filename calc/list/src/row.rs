@@ -408,13 +408,15 @@ impl Rows {
             .into_iter()
             .flatten()
             .all(|at| self.words.is_missing(record.cell(at)));
-        let total = record.cells().any(|cell| {
-            cell.len() < 40
-                && self
-                    .words
-                    .means(WordKind::Total, cell.trim().trim_end_matches(':'))
-                    .is_some()
-        });
+        let total = || {
+            record.cells().any(|cell| {
+                cell.len() < 40
+                    && self
+                        .words
+                        .means(WordKind::Total, cell.trim().trim_end_matches(':'))
+                        .is_some()
+            })
+        };
         let named_total = columns.into_iter().flatten().any(|at| {
             self.words
                 .means(
@@ -445,7 +447,7 @@ impl Rows {
             .iter()
             .any(|size| self.filled_at(record, size.at).is_some());
         let is_total = tagged_total
-            || (total && no_name)
+            || (no_name && total())
             || named_total
             || (sums && sized && !placed && only_numbers());
         is_total.then_some("total")

@@ -28,6 +28,17 @@ impl WordFinder {
         self.tables.word(kind, folded)
     }
 
+    /// The same of a folded word that may stand in the plural.
+    #[must_use]
+    pub(crate) fn one_or_several(self, kind: WordKind, folded: &str) -> Option<&'static str> {
+        self.tables.one_or_several(kind, folded)
+    }
+
+    /// The folded words of a kind.
+    pub(crate) fn of_kind(self, kind: WordKind) -> impl Iterator<Item = &'static str> {
+        self.tables.words_of(kind).iter().map(|known| known.word)
+    }
+
     /// Whether a cell stands for nothing: empty, space, or a word for it.
     #[must_use]
     pub fn is_missing(self, cell: &str) -> bool {

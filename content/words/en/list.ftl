@@ -12,6 +12,7 @@ list-at-row = Row { $row }: { $what }
 
 ## What is wrong with a cell
 list-size-missing = no size. Type the diameter, such as 14 or 14 1/2.
+list-girth-missing = no size. This column has girths: type the girth, the way round the trunk, as the other rows do.
 list-name-missing = no species. Type its name, or “unknown broadleaf” or “unknown conifer”.
 # $typed (Text)
 list-name-unknown = “{ $typed }” is no tree that we know. Type its scientific or common name in full, or “unknown broadleaf” or “unknown conifer”.
@@ -108,7 +109,7 @@ list-distance-alone = a distance, and no target that it belongs to. Type what st
 list-note-wire = it speaks of a wire: the tree is kept out. Type the wire as target, as in line 90 ft, or no as line_within_reach. If no wire is near, write “no wires” here.
 list-note-target = it speaks of something near: what is said of the whole unit does not hold here. Type it as target, as in road 90 ft, or none.
 list-note-look = it speaks of something that the tree could hit. Look before you ring.
-list-note-fault = it speaks of a broken or hung part. Type that as condition, as in fair; hung limbs. If it is mended, take it out here.
+list-note-fault = it speaks of a broken, hung, hollow or rotten part. Type that as condition, as in fair; hung limbs, or fair; cavity. If it is mended, take it out here.
 list-note-keep = it asks to leave this tree. Type skip as status; or, if the tree is to die, take that out here.
 # $typed (Text)
 list-slope-unknown = “{ $typed }” is no slope in percent. Type a number such as 35: what is said of the whole unit does not hold here.
@@ -118,8 +119,7 @@ list-note-stems = the note tells of several stems. Look.
 list-too-long = more cells than the header has. They are kept.
 list-cell-too-long = longer than a cell of a spreadsheet can be. Shorten it.
 list-quote-open = a quote mark opens here and is never closed: the rows behind it can't be read. Close it.
-# $trees (Count)
-list-same-place = { $trees } trees stand at exactly this place.
+list-same-place = two other trees or more stand at exactly this place.
 
 ## What is said of a column, once
 # $header (Text)

@@ -86,6 +86,10 @@ plan-unit-said = nothing within { $metres } m, said on { $day }
 # $trees (Number)
 # $distance (Text)
 plan-ask-within = { $unit } ({ $trees }): is any wire, path, road, building or boundary within { $distance } of any of these trees, twice the height of the tallest? If nothing is: --nothing-within "{ $unit }={ $distance }" --said-by NAME
+# $species (Text)
+# $trees (Number)
+# $name (Text): the scientific one
+plan-ask-clone = { $species } ({ $trees }): can every stem of their clones be ringed? Say it once: --whole-clone "{ $name }=yes", or "{ $name }=no"
 
 ## The calendar of a season
 # $trees (Number)

@@ -86,6 +86,7 @@ plan-unit-said = nada a menos de { $metres } m, dicho el { $day }
 # $trees (Number)
 # $distance (Text)
 plan-ask-within = { $unit } ({ $trees }): ¿hay un cable, sendero, camino, edificio o lindero a menos de { $distance } de alguno de estos árboles, el doble de la altura del más alto? Si no hay nada: --nothing-within "{ $unit }={ $distance }" --said-by NOMBRE
+plan-ask-clone = { $species } ({ $trees }): ¿se puede anillar cada tallo de sus clones? Dígalo una vez: --whole-clone "{ $name }=yes", o "{ $name }=no"
 
 ## El calendario de una temporada
 # $trees (Number)

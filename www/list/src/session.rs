@@ -16,6 +16,7 @@ use calc_list::{Ask, Decisions, ListContext, Note};
 use calc_plan::Kept;
 use calc_view::plan::asked::Asked;
 use calc_view::plan::earlier;
+use calc_view::plan::leftover::Leftover;
 use calc_view::plan::made::{About, Made};
 use calc_view::plan::making::Making;
 use calc_view::plan::read::{JudgedTrees, ListBeingRead, ReadList, judged_trees};
@@ -140,6 +141,8 @@ pub(crate) struct Session {
     planting: Planting,
     /// The row that was mended last.
     last_row: Option<u64>,
+    /// Rows of lists and plans before.
+    leftover: Leftover,
     told: Told,
 }
 
@@ -189,6 +192,7 @@ impl Session {
             land_wrong: None,
             planting: Planting::default(),
             last_row: None,
+            leftover: Leftover::default(),
             told: Told::default(),
         }
     }
@@ -297,6 +301,7 @@ impl Session {
     pub(crate) fn step(&mut self, rows: usize) -> String {
         let (mut done, mut of, mut what) = (0, 0, String::new());
         let before = std::mem::discriminant(&self.work);
+        self.leftover.give_back(rows);
         match std::mem::replace(&mut self.work, Work::None) {
             Work::None => {}
             Work::Opening(cut) => {
@@ -309,7 +314,9 @@ impl Session {
                     done = reading.lines();
                     self.work = Work::Reading(reading);
                 } else {
-                    self.list = Some(reading.done());
+                    if let Some(before) = self.list.replace(reading.done()) {
+                        self.leftover.of_list(before);
+                    }
                     self.forget_plan();
                     self.unread = false;
                     self.after_reading();

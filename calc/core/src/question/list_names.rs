@@ -10,6 +10,7 @@ use crate::terms::regional::OtherTree;
 use crate::terms::small::order::sort_by;
 use crate::terms::species::Species;
 use cuts::{is_capital, is_initial, tidied, without_authors, without_brackets, without_cultivar};
+use std::collections::BTreeMap;
 
 /// What a cell of a list names.
 #[derive(Clone, Debug)]
@@ -54,7 +55,7 @@ pub struct ListNames {
     /// The same without their spaces; none where that would mean two trees.
     joined: Vec<(String, Option<Target>)>,
     /// Genera, and words that stand for one (`maple`), with the listed names that are of it.
-    genera: Vec<(String, Vec<&'static str>)>,
+    genera: BTreeMap<String, Vec<&'static str>>,
 }
 
 impl ListNames {
@@ -62,7 +63,7 @@ impl ListNames {
     #[must_use]
     pub fn new(reference: &'static Reference) -> Self {
         let mut names: Vec<(String, Target)> = Vec::new();
-        let mut genera: Vec<(String, Vec<&'static str>)> = Vec::new();
+        let mut genera: BTreeMap<String, Vec<&'static str>> = BTreeMap::new();
         let mut add = |name: &str, target: Target| {
             let name = plain(name);
             // A hybrid may be written without its sign; another tree is never called so.
@@ -91,18 +92,15 @@ impl ListNames {
         });
         names.dedup_by(|later, first| later.0 == first.0);
         let mut genus = |word: String, name: Option<&'static str>| {
-            if word.len() < 3 {
+            // Some words that end names are no kind of tree.
+            if word.len() < 3 || NO_GENUS.contains(&word.as_str()) {
                 return;
             }
-            let at = genera.iter().position(|(known, _)| *known == word);
-            let at = at.unwrap_or_else(|| {
-                genera.push((word, Vec::new()));
-                genera.len() - 1
-            });
+            let of = genera.entry(word).or_default();
             if let Some(name) = name
-                && !genera[at].1.contains(&name)
+                && !of.contains(&name)
             {
-                genera[at].1.push(name);
+                of.push(name);
             }
         };
         let first = |name: &str| plain(name.split([' ', ':']).next().unwrap_or(""));
@@ -130,25 +128,18 @@ impl ListNames {
                 }
             }
         }
-        // Words that end names and are no kind of tree.
-        genera.retain(|(word, _)| !NO_GENUS.contains(&word.as_str()));
-        sort_by(&mut genera, |a, b| a.0.cmp(&b.0));
         let mut joined: Vec<(String, Option<Target>)> = names
             .iter()
             .map(|(name, target)| (name.replace(' ', ""), Some(*target)))
             .collect();
         sort_by(&mut joined, |a, b| a.0.cmp(&b.0));
-        let mut at = 1;
-        while at < joined.len() {
-            if joined[at].0 == joined[at - 1].0 {
-                if joined[at].1 != joined[at - 1].1 {
-                    joined[at - 1].1 = None;
-                }
-                joined.remove(at);
-            } else {
-                at += 1;
+        joined.dedup_by(|later, first| {
+            let same = later.0 == first.0;
+            if same && later.1 != first.1 {
+                first.1 = None;
             }
-        }
+            same
+        });
         Self {
             reference,
             names,
@@ -161,17 +152,16 @@ impl ListNames {
     /// may be a genus there; so is a name that means two trees, or one that is known already.
     #[must_use]
     pub fn with<'n>(mut self, names: impl IntoIterator<Item = (&'n str, &'n str)>) -> Self {
-        let mut more: Vec<(String, Option<Target>)> = Vec::new();
+        let mut more: BTreeMap<String, Option<Target>> = BTreeMap::new();
         for (name, scientific) in names {
             let name = plain(name);
             let target = self.exact(&plain(scientific));
             if !name.contains(' ') || self.exact(&name).is_some() {
                 continue;
             }
-            match more.iter_mut().find(|(known, _)| *known == name) {
-                Some((_, known)) if *known != target => *known = None,
-                Some(_) => {}
-                None => more.push((name, target)),
+            let known = more.entry(name).or_insert(target);
+            if *known != target {
+                *known = None;
             }
         }
         let more = more
@@ -198,13 +188,9 @@ impl ListNames {
     }
 
     fn genus(&self, plain: &str) -> Option<&[&'static str]> {
-        let find = |word: &str| {
-            let at = self
-                .genera
-                .binary_search_by(|(known, _)| known.as_str().cmp(word));
-            at.ok().map(|at| &*self.genera[at].1)
-        };
-        find(plain).or_else(|| find(plain.strip_suffix('s')?))
+        let find = |word: &str| self.genera.get(word);
+        let of = find(plain).or_else(|| find(plain.strip_suffix('s')?));
+        of.map(Vec::as_slice)
     }
 
     fn found(&self, target: Target) -> InList {

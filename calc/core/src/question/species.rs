@@ -65,7 +65,7 @@ pub fn find_species(reference: &'static Reference, typed: &str, region: Option<&
     }
     for species in reference.species {
         let code = !species.code.is_empty() && species.code.eq_ignore_ascii_case(typed.trim());
-        if code || species.names.iter().any(|name| plain(name) == wanted) {
+        if code || species.names.iter().any(|name| is_plainly(name, &wanted)) {
             return Found::One(species);
         }
     }
@@ -106,8 +106,9 @@ fn other_named(regional: &'static Regional, wanted: &str) -> Option<&'static Oth
     let single = wanted.strip_suffix('s').unwrap_or(wanted);
     regional.others.iter().find(|other| {
         let is = |name: &str| {
-            let name = plain(name);
-            name == wanted || name == short || name == single
+            [wanted, short, single]
+                .iter()
+                .any(|it| is_plainly(name, it))
         };
         is(other.scientific) || other.names.iter().any(|name| is(name))
     })
@@ -187,19 +188,27 @@ fn near(reference: &'static Reference, regional: &'static Regional, wanted: &str
 
 /// Lower case, letters and digits only, single spaces between words.
 pub(crate) fn plain(name: &str) -> String {
-    let mut text = String::with_capacity(name.len());
-    for c in name.chars() {
-        let c = fold(c);
+    plain_letters(name).collect()
+}
+
+/// Whether a name is that plain one. A list asks this of every known name, row by row.
+fn is_plainly(name: &str, plain: &str) -> bool {
+    plain_letters(name).eq(plain.chars())
+}
+
+fn plain_letters(name: &str) -> impl Iterator<Item = char> {
+    let (mut begun, mut apart) = (false, false);
+    name.chars().map(fold).flat_map(move |c| {
+        let mut letters = [None; 2];
         if is_letter(c) || c.is_ascii_digit() {
-            text.push(c);
-        } else if c != '\'' && c != '’' && !text.ends_with(' ') && !text.is_empty() {
-            text.push(' ');
+            // A space stands between two words alone.
+            letters = [(begun && apart).then_some(' '), Some(c)];
+            (begun, apart) = (true, false);
+        } else if c != '\'' && c != '’' {
+            apart = true;
         }
-    }
-    if text.ends_with(' ') {
-        text.pop();
-    }
-    text
+        letters.into_iter().flatten()
+    })
 }
 
 /// Lower case without accents, for the letters that tree names use.

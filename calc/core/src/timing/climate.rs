@@ -121,6 +121,11 @@ pub fn at(
     }
     let mut near = [(f64::INFINITY, 0_usize); AROUND];
     for (i, s) in stations.iter().enumerate() {
+        // No place is nearer than its parallel is: most are passed by without their distance.
+        let parallel_km = EARTH_KM * (f64::from(s.lat) - site.lat).abs().to_radians();
+        if parallel_km > near[AROUND - 1].0 {
+            continue;
+        }
         let d = distance_km(site.lat, site.lon, f64::from(s.lat), f64::from(s.lon));
         // Kept in order by insertion; a place as far as an earlier one stands behind it.
         let at = near.iter().position(|n| d < n.0).unwrap_or(AROUND);

@@ -5,7 +5,6 @@ use crate::ask::ListQuestion;
 use crate::header::LengthUnit;
 use crate::reading::NameColumns;
 use calc::terms::quantity::Units;
-use calc::terms::small::order::sort_by;
 use calc_data::list::{Column, WordKind, header_key};
 
 impl Judge<'_> {
@@ -145,8 +144,7 @@ impl Judge<'_> {
                 read += rows * usize::from(is_thing || nothing(value));
             }
             if things > 0 && read * 2 >= stats.filled {
-                let mut values: Vec<_> = stats.values.into_iter().collect();
-                sort_by(&mut values, |a, b| b.1.cmp(&a.1).then(a.0.cmp(&b.0)));
+                let values = stats.frequent();
                 self.ask(at, stats.filled, ListQuestion::Target { values });
             }
         }
@@ -209,11 +207,9 @@ impl Judge<'_> {
         }
         // A column called region is one where each cell is a whole code; else it is kept.
         for at in self.all(Column::Region) {
-            let values = &self.stats(at).values;
-            if !values
-                .keys()
-                .all(|cell| crate::place::region(cell).is_some())
-            {
+            let stats = self.stats(at);
+            let mut values = stats.values.keys();
+            if !values.all(|cell| crate::place::region(cell).is_some()) {
                 self.reading.columns[at].is = Column::Keep;
             }
         }

@@ -347,7 +347,7 @@ impl Judge<'_> {
             return (Vec::new(), None);
         };
         let metres = self.reading.columns[at].unit.map(|unit| unit.mm() / 1000.0);
-        (self.stats(at).numbers, metres)
+        (self.stats(at).numbers.clone(), metres)
     }
 
     /// A value that no tree has, or 999 and the like far above all others, in several rows.

@@ -199,8 +199,7 @@ impl Rows {
         let trees = self.places.entry(key).or_default();
         *trees += 1;
         if *trees >= SAME_PLACE {
-            let trees = *trees;
-            told.add(at, Severity::Check, RowFault::SamePlace { trees });
+            told.add(at, Severity::Check, RowFault::SamePlace);
         }
     }
 

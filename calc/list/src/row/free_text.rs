@@ -12,6 +12,8 @@ use crate::record::Record;
 use crate::words::WordFinder;
 use calc::question::{Text, Typed};
 use calc_data::list::{Column, WordKind, fold};
+use std::collections::BTreeSet;
+use std::sync::OnceLock;
 
 /// What a text speaks of.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -20,7 +22,7 @@ pub(crate) struct Spoken {
     pub wire: bool,
     /// A building, a road, a path.
     pub thing: bool,
-    /// A broken or hung part, a trunk that splits, a root plate that lifts.
+    /// A broken, hung, hollow or rotten part, a trunk that splits, a root plate that lifts.
     pub fault: bool,
     /// That the tree is to be left.
     pub keep: bool,
@@ -207,8 +209,35 @@ fn clauses(folded: &str) -> Vec<Clause<'_>> {
     clauses
 }
 
+/// Kinds of words that a text is looked through for.
+const HEARD: [WordKind; 5] = [
+    WordKind::NoteNoWire,
+    WordKind::NoteWire,
+    WordKind::NoteFault,
+    WordKind::NoteKeep,
+    WordKind::Target,
+];
+
+/// Whether an expression begins with a word, which may be in the plural. Few words of a text do: the rest is not looked up
+/// kind by kind.
+fn begins_one(words: WordFinder, word: &str) -> bool {
+    static FIRST: OnceLock<BTreeSet<&'static str>> = OnceLock::new();
+    let first = FIRST.get_or_init(|| {
+        let all = HEARD.into_iter().flat_map(|kind| words.of_kind(kind));
+        all.filter_map(|known| known.split(' ').next()).collect()
+    });
+    let one = || {
+        word.strip_suffix('s')
+            .is_some_and(|one| first.contains(one))
+    };
+    first.contains(word) || one()
+}
+
 /// The longest expression that some words begin with, and of how many words; none in it is one that only looks like a wire.
 fn expression(words: WordFinder, from: &[&str]) -> Option<(Option<Speaks>, usize)> {
+    if !begins_one(words, from.first()?) {
+        return None;
+    }
     for long in (1..=MOST_WORDS.min(from.len())).rev() {
         let text = from[..long].join(" ");
         let means = |kind| words.word(kind, &text);
@@ -233,10 +262,8 @@ fn expression(words: WordFinder, from: &[&str]) -> Option<(Option<Speaks>, usize
 
 /// Whether it is something with people in it or on it that the tree could hit; one or several.
 fn is_thing(words: WordFinder, text: &str) -> bool {
-    let means = |text: &str| words.word(WordKind::Target, text);
-    let several = || text.strip_suffix('s').and_then(means);
     matches!(
-        means(text).or_else(several),
+        words.one_or_several(WordKind::Target, text),
         Some("building" | "road" | "path")
     )
 }
@@ -310,6 +337,8 @@ mod tests {
             "rede elétrica",
             "pole with transformer",
             "1 m from conductors",
+            "telephone pole",
+            "under the street light",
         ] {
             assert!(of(text).wire, "{text}");
         }
@@ -356,6 +385,9 @@ mod tests {
         for text in [
             "leans over road",
             "kids' playground behind",
+            "propane tank beside",
+            "chicken coop 15 ft",
+            "horses next door",
             "house 20'",
             "junto al camino",
         ] {
@@ -371,13 +403,31 @@ mod tests {
             "widow-maker",
             "root plate lifting",
             "rama colgada",
+            "hollow at base, conks",
+            "birds nest in cavity",
+            "rotten at the butt",
         ] {
             assert!(of(text).fault, "{text}");
         }
-        for text in ["Do not ring!", "don't cut", "heritage tree", "no tocar"] {
+        for text in [
+            "Do not ring!",
+            "don't cut",
+            "heritage tree",
+            "no tocar",
+            "save this one",
+            "landowner objects",
+            "eagle nest",
+        ] {
             assert!(of(text).keep, "{text}");
         }
-        for text in ["no hanging limbs", "split rail fence", "crack willow"] {
+        for text in [
+            "no hanging limbs",
+            "split rail fence",
+            "crack willow",
+            "no cavities",
+            "down in the hollow",
+            "Hollow Brook",
+        ] {
             assert!(!of(text).fault, "{text}");
         }
     }

@@ -95,7 +95,7 @@ impl Rows {
             }
         }
         if let Some(at) = first {
-            told.add(at, Severity::Fix, RowFault::SizeMissing);
+            told.add(at, Severity::Fix, self.size_missing(at));
         }
         Found::Missing
     }
@@ -124,7 +124,7 @@ impl Rows {
         if found == Found::Missing
             && let Some(first) = self.reading.sizes.first()
         {
-            told.add(first.at, Severity::Fix, RowFault::SizeMissing);
+            told.add(first.at, Severity::Fix, self.size_missing(first.at));
         }
         found
     }
@@ -132,10 +132,10 @@ impl Rows {
     fn no_size(&self, at: usize, why: NoSize, told: &mut Told<'_>) -> Found {
         let code = match why {
             NoSize::Missing => {
-                told.add(at, Severity::Fix, RowFault::SizeMissing);
+                told.add(at, Severity::Fix, self.size_missing(at));
                 return Found::Missing;
             }
-            NoSize::NotTree(what) if self.reading.trees.contains(what) => RowFault::SizeMissing,
+            NoSize::NotTree(what) if self.reading.trees.contains(what) => self.size_missing(at),
             NoSize::NotTree(what) => return Found::NotTree(what),
             NoSize::Broken => RowFault::Broken,
             NoSize::Formula => RowFault::Formula,
@@ -147,6 +147,14 @@ impl Rows {
         };
         told.add(at, Severity::Fix, code);
         Found::Bad
+    }
+
+    /// That a cell of a column has no size: it tells what to type there.
+    fn size_missing(&self, at: usize) -> RowFault {
+        let mut sizes = self.reading.sizes.iter().chain(&self.reading.beside);
+        RowFault::SizeMissing {
+            girth: sizes.any(|column| column.at == at && column.girth),
+        }
     }
 
     /// The unit of a cell: of its row, of its column.
@@ -319,4 +327,32 @@ fn is_year(stems: &[String]) -> bool {
     year.len() == 4
         && (year.starts_with("19") || year.starts_with("20"))
         && year.bytes().all(|c| c.is_ascii_digit())
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::problem::RowFault;
+    use crate::reading::ListContext;
+    use crate::{Decisions, read_whole};
+
+    #[test]
+    fn a_row_without_a_size_is_told_which_one_its_column_has() {
+        for (header, girth) in [("Girth (cm)", true), ("DBH (cm)", false)] {
+            let file = [
+                "Tag,Species,",
+                header,
+                "\n1,Norway maple,\n2,Norway maple,44\n",
+            ]
+            .concat();
+            let options = ListContext {
+                today: "2027-05-01".into(),
+                ..ListContext::default()
+            };
+            let decisions = Decisions::default();
+            let list = read_whole(calc_data::whole(), file.as_bytes(), &options, &decisions);
+            let rows = list.expect("a list").rows;
+            let codes: Vec<_> = rows[0].problems.iter().map(|it| &it.code).collect();
+            assert_eq!(codes, [&RowFault::SizeMissing { girth }], "{header}");
+        }
+    }
 }

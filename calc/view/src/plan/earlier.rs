@@ -11,10 +11,35 @@ const VERSION: u64 = 1;
 /// What walks may be multiplied by; anything else was no plan's.
 const WALK_FACTOR: core::ops::RangeInclusive<f64> = 0.01..=100.0;
 
-/// The days of each tree of a plan.
+/// The days of each tree of a plan: what [`kept`] reads in its file.
 #[must_use]
 pub fn kept_of(plan: &PlanFile) -> Kept {
-    kept_in(&days_of(plan)).unwrap_or_default()
+    let read = |day: &Option<String>| -> Option<NaiveDate> { read_day(day.as_deref()?).ok() };
+    let trees = plan.trees.iter().map(|tree| {
+        let visits = tree.visits.iter().map(|visit| read(&visit.day));
+        let days = KeptTree {
+            day: read(&tree.day),
+            visits: visits.collect(),
+            found: None,
+            value: tree.value,
+        };
+        (tree.tree_id.clone(), days)
+    });
+    let factor = plan.walk.as_ref().map(|walk| walk.factor);
+    let mut kept = Kept {
+        trees: trees.collect(),
+        walk_factor: factor.filter(|it| WALK_FACTOR.contains(it)),
+    };
+    for found in plan.after.iter().flat_map(|after| &after.found) {
+        let visited_on = read_day(&found.visited_on).ok();
+        looked(
+            &mut kept,
+            &found.tree_id,
+            read(&found.ringed_on),
+            visited_on,
+        );
+    }
+    kept
 }
 
 /// Takes the ring of a tree as it was looked at, where that is its last visit.

@@ -111,6 +111,11 @@ impl Made {
         }
     }
 
+    /// plan.json, and what was told of the rows for its files.
+    pub(super) fn left(self) -> (PlanFile, Vec<Told>) {
+        (self.file, self.telling.into_inner().told)
+    }
+
     /// The names of its files: [`FILES`], without the register where no tree is in it.
     #[must_use]
     pub fn files(&self, list: &ReadList, asked: &Asked) -> Vec<&'static str> {

@@ -14,6 +14,7 @@
 //! made::Made::file(name)                one of the files of a plan
 //! paper::Sheets                         cover, crew sheets, tags
 //! replant::replanting(list, made, asked) what may stand where trees die
+//! leftover                              rows before, given back a piece at a time
 //! screen                                what the page shows of it
 //! ```
 
@@ -24,6 +25,7 @@ pub mod earlier;
 mod geojson;
 pub mod how_good;
 pub mod land;
+pub mod leftover;
 pub mod made;
 pub mod making;
 pub mod paper;

@@ -72,7 +72,7 @@ impl Session {
     /// A plan that does not hold any more: what it came to, and its days, are remembered.
     pub(super) fn forget_plan(&mut self) {
         if let Some(made) = self.made.take() {
-            let before = PlanBefore::of(made, self.planned_as.clone());
+            let before = PlanBefore::of(made, self.planned_as.clone(), &mut self.leftover);
             self.found_before = self.planned_with.take();
             self.kept = earlier::kept_of(&before.file);
             self.before = Some(before);

@@ -38,6 +38,12 @@ impl Session {
             (self.found, self.found_told, self.no_found) = (None, None, None);
             (self.land, self.land_wrong) = (LandForm::default(), None);
             self.planting.typed.clear();
+            if let Some(list) = list {
+                self.leftover.of_list(list);
+            }
+            if let Some(made) = made {
+                self.leftover.of_plan(made);
+            }
             true
         } else {
             (self.list, self.season, self.made) = (list, season, made);
@@ -68,7 +74,7 @@ impl Session {
     fn begin_with(&mut self, cut: Result<CutFile, NotList>) -> bool {
         let reference = calc_data::reference();
         let opened = cut.and_then(|(file, rows)| {
-            let opened = calc_list::open(reference, &rows, &self.options, &self.decisions)?;
+            let opened = calc_list::open(reference, rows, &self.options, &self.decisions)?;
             Ok((file, opened))
         });
         let (file, opened) = match opened {

@@ -56,11 +56,10 @@ fn list(options: &args::List) -> Result<ExitCode> {
         Err(why) => return Ok(refused(why)),
     };
     let first = source.first_rows(options.first_row)?;
-    let mut opened = match opened(&first, &asked, &decisions)? {
+    let mut opened = match opened(first, &asked, &decisions)? {
         Ok(opened) => opened,
         Err(code) => return Ok(code),
     };
-    drop(first);
     let records = source.records(options.first_row)?;
     let mut answers = Answers::new(reference, calc_data::places::places(), group);
     let mut output = Output::new(options, &opened)?;
@@ -105,7 +104,7 @@ fn list(options: &args::List) -> Result<ExitCode> {
 
 /// A list whose columns are all understood; else the exit code, and why not is told.
 pub(crate) fn opened(
-    first: &[Record],
+    first: Vec<Record>,
     asked: &ListContext,
     decisions: &Decisions,
 ) -> Result<Result<Opened, ExitCode>> {

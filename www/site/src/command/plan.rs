@@ -90,7 +90,7 @@ fn plan(options: &args::Plan) -> Result<ExitCode> {
         Ok(file) => file,
         Err(why) => return Ok(refused(why)),
     };
-    let opened = match opened(&file.first_rows()?, &told, &decisions)? {
+    let opened = match opened(file.first_rows()?, &told, &decisions)? {
         Ok(opened) => opened,
         Err(code) => return Ok(code),
     };

@@ -5,6 +5,7 @@ use crate::control::{labelled, open_control};
 use crate::measure::day_short;
 use crate::page::Page;
 use crate::plan::asked::{Asked, NotASeason, PlanField, PlanTyped};
+use crate::plan::leftover::Leftover;
 use crate::plan::made::Made;
 use crate::plan::read::ReadList;
 use crate::words::m;
@@ -208,15 +209,15 @@ pub struct PlanBefore {
 }
 
 impl PlanBefore {
-    /// Of a plan.
+    /// Of a plan; what nobody asks for any more goes to the rows before.
     #[must_use]
-    pub fn of(made: Made, filled: SeasonForm) -> Self {
+    pub fn of(made: Made, filled: SeasonForm, leftover: &mut Leftover) -> Self {
         let days = made.file.work_days.iter().filter(|day| day.agreed);
         Self {
             filled,
             planned: made.planned.plan.planned(),
             days: days.count(),
-            file: made.file,
+            file: leftover.of_plan(made),
         }
     }
 }

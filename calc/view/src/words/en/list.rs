@@ -17,7 +17,8 @@ pub fn what(problem: &RowProblem) -> String {
     let typed = problem.value.as_str();
     match &problem.code {
         RowFault::Question(problem) => problem_text(problem),
-        RowFault::SizeMissing => m::LIST_SIZE_MISSING.into(),
+        RowFault::SizeMissing { girth: false } => m::LIST_SIZE_MISSING.into(),
+        RowFault::SizeMissing { girth: true } => m::LIST_GIRTH_MISSING.into(),
         RowFault::SizeWide { doubt, said } => size_wide(typed, doubt, *said),
         RowFault::DistanceAlone => m::LIST_DISTANCE_ALONE.into(),
         RowFault::NameMissing => m::LIST_NAME_MISSING.into(),
@@ -92,7 +93,7 @@ pub fn what(problem: &RowProblem) -> String {
         RowFault::TooLong => m::LIST_TOO_LONG.into(),
         RowFault::CellTooLong => m::LIST_CELL_TOO_LONG.into(),
         RowFault::QuoteOpen => m::LIST_QUOTE_OPEN.into(),
-        RowFault::SamePlace { trees } => m::list_same_place(*trees as usize),
+        RowFault::SamePlace => m::LIST_SAME_PLACE.into(),
     }
 }
 

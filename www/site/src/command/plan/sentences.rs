@@ -13,7 +13,7 @@ use calc_view::plan::made::Made;
 use calc_view::plan::paper::counted;
 use calc_view::plan::read::ReadList;
 use calc_view::plan::replant::Replanting;
-use calc_view::plan::screen::hit::{ToAsk, UnitToAsk};
+use calc_view::plan::screen::hit::{CloneToAsk, ToAsk, UnitToAsk};
 use calc_view::words::phrase::first_of;
 use calc_view::words::prose::bare;
 use calc_view::words::{Word, m};
@@ -47,7 +47,7 @@ pub(super) fn of(
     }
     // Behind the first two sentences, in front of what is left.
     lines.splice(2..2, limits);
-    lines.extend(what_could_they_hit(read, shown_in));
+    lines.extend(asked_once(read, shown_in));
     if !asked.season.kept.is_empty() {
         let which = first_tags(file.moved.iter().map(|it| it.tree_id.as_str()));
         lines.push(match file.moved.len() {
@@ -110,9 +110,9 @@ pub(super) fn replanting(told: Replanting) -> String {
     lines.join("\n") + "\n"
 }
 
-/// Parts of the property whose trees wait for what they could hit, most trees first, with the distance to ask for: twice
-/// the height of the tallest of them.
-fn what_could_they_hit(read: &ReadList, shown_in: Units) -> Vec<String> {
+/// What is asked once for many trees. Parts of the property whose trees wait for what they could hit, most trees first, with
+/// the distance to ask for: twice the height of the tallest of them; then species whose clones nobody told of.
+fn asked_once(read: &ReadList, shown_in: Units) -> Vec<String> {
     let ask = |of: UnitToAsk| {
         m::plan_ask_within(m::PlanAskWithin {
             unit: &of.unit,
@@ -120,11 +120,16 @@ fn what_could_they_hit(read: &ReadList, shown_in: Units) -> Vec<String> {
             distance: &of.within,
         })
     };
-    ToAsk::of(read, shown_in)
-        .units
-        .into_iter()
-        .map(ask)
-        .collect()
+    let of_clone = |of: CloneToAsk| {
+        m::plan_ask_clone(m::PlanAskClone {
+            species: of.name,
+            trees: of.trees.to_string(),
+            name: of.species,
+        })
+    };
+    let asked = ToAsk::of(read, shown_in);
+    let clones = asked.clones.into_iter().map(of_clone);
+    asked.units.into_iter().map(ask).chain(clones).collect()
 }
 
 /// How much of a unit's land lies under crowns, and how to say it where only the list's trees are counted.
