@@ -369,6 +369,38 @@ fn expect_a_first_visit(name: &str, server: Foreign) {
     });
 }
 
+/// Debian's default site has a `location /` of its own, which nginx takes for the same as that of the piece: the piece
+/// and the README say that it has to go, and without it nginx starts.
+#[test]
+#[ignore = "needs nginx; tests/all runs it"]
+fn the_piece_for_nginx_says_what_has_to_go_from_debians_default_site() {
+    let kit = unpacked("nginx-default");
+    let tried = |own: &str| {
+        let (kit, port) = (kit.display(), free_port());
+        let text = format!(
+            "daemon off; pid {kit}/pid; events {{}}\nhttp {{ include /etc/nginx/mime.types; access_log off;\n\
+             server {{ listen 127.0.0.1:{port}; root {kit}/site; {own} include {kit}/nginx.conf; }} }}\n"
+        );
+        let file = format!("{kit}/whole.conf");
+        std::fs::write(&file, text).expect("written");
+        let said = Command::new("nginx")
+            .args(["-t", "-e", "stderr", "-c", &file])
+            .output()
+            .unwrap_or_else(|error| panic!("nginx could not be started, install it: {error}"));
+        let words = String::from_utf8_lossy(&said.stderr).into_owned();
+        (said.status.success(), words)
+    };
+    let (starts, words) = tried("location / { try_files $uri $uri/ =404; }");
+    let told = "duplicate location \"/\"";
+    assert!(!starts && words.contains(told), "{words}");
+    let (starts, words) = tried("");
+    assert!(starts, "{words}");
+    let piece = std::fs::read_to_string(kit.join("nginx.conf")).expect("it is in the kit");
+    assert!(piece.contains(told), "{piece}");
+    let readme = std::fs::read_to_string(kit.join("README.txt")).expect("it is in the kit");
+    assert!(readme.contains("take its own \"location / {"), "{readme}");
+}
+
 #[test]
 #[ignore = "needs nginx, Chromium and chromedriver; tests/all runs it"]
 fn nginx_sends_the_kit_from_a_folder_packed_by_gzip() {

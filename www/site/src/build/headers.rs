@@ -184,6 +184,8 @@ pub(crate) fn nginx(base: &str) -> String {
     let mut out = format!(
         "# For nginx: include it inside server {{ }}, with `root` set so that the path leads to the folder that holds\n\
          # the site's index.html. The next two lines name the path: for a folder write /FOLDER/404.html and /FOLDER/.\n\
+         # A `location` of the same path that stands there already, as `location /` of Debian's default site does, has\n\
+         # to go, or nginx stops with: duplicate location \"/\". The one below takes its place.\n\
          error_page 404 {base}404.html;\n\
          location {base} {{\n\
          index index.html;\n\

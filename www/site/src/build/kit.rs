@@ -127,7 +127,8 @@ fn readme() -> String {
          \x20  site/.htaccess (Apache reads it), nginx.conf (include it in your server block) and\n\
          \x20  site/_headers (for hosts of static files that read it; they pack by themselves).\n\
          \x20  Where the site is not at the top, write its path into nginx.conf and .htaccess: the lines\n\
-         \x20  that name it are marked. In _headers it stands in front of each address.\n\
+         \x20  that name it are marked. In _headers it stands in front of each address. At the top of nginx's\n\
+         \x20  default site take its own \"location / {{ … }}\" out: the one of nginx.conf takes its place.\n\
          4. Put slipbark-kit.zip itself beside index.html, if people are to find it on the page\n\
          \x20  \"Put it on your site\".\n\
          5. For a newer kit: unpack it over this one and leave the old files of assets/ for 90 days, as\n\
