@@ -73,6 +73,8 @@ fn the_npm_package_answers_in_node_and_in_a_page_as_the_command_line_does() {
     install_into(&user);
     let script = format!(
         "import {{ answer, version }} from 'slipbark';\n\
+         // As frameworks do that make the first page on the server.\n\
+         import 'slipbark/element';\n\
          const bad = answer({{ version: 1, stems: [{{ diameter: 'wide' }}] }});\n\
          console.log(JSON.stringify([answer({QUESTION}), bad.problems?.length > 0, version()]));\n"
     );

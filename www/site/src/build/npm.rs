@@ -49,7 +49,7 @@ pub(crate) fn files(root: &Path, site: &str, quiet: bool, say: &dyn Fn(&str)) ->
     files.push(File::named("engine.js", module.js));
     files.push(File::named("element.js", element));
     files.push(File::named("config.js", config));
-    for name in ["answer.js", "node.js"] {
+    for name in ["answer.js", "node.js", "no-element.js"] {
         let code = script(&scripts.join("npm").join(name), &[])?;
         files.push(File::named(name, code));
     }
@@ -80,7 +80,7 @@ fn package() -> String {
   "engines": {{ "node": ">=20" }},
   "exports": {{
     ".": {{ "types": "./answer.d.ts", "node": "./node.js", "default": "./answer.js" }},
-    "./element": {{ "types": "./element.d.ts", "default": "./element.js" }},
+    "./element": {{ "types": "./element.d.ts", "node": "./no-element.js", "default": "./element.js" }},
     "./question.schema.json": "./question.schema.json",
     "./answer.schema.json": "./answer.schema.json",
     "./package.json": "./package.json"
@@ -108,13 +108,14 @@ In Node (20 or newer) and in pages:
 
 ```js
 import { answer } from "slipbark";
-answer({ version: 1, species: "Norway maple", stems: [{ diameter: "14 1/2 in" }], date: "2027-06-12", none_in_reach: true });
+answer({ version: 1, species: "Norway maple", stems: [{ diameter: "14 1/2 in" }], date: "2027-06-12", none_in_reach: true,
+  line_within_reach: "no" });
 answer(question, { changes: false }); // without the search for what would change it, which takes most of the time
 ```
 
 A bad question gives `problems`; nothing is thrown. `question.schema.json` and `answer.schema.json` tell the names.
 
-The elements, registered by the import alone:
+The elements, registered by the import alone; in Node, where a framework makes the first page, the import does nothing:
 
 ```js
 import "slipbark/element";
