@@ -136,16 +136,18 @@ async function describe(error) {
   if (typeof WebAssembly === "undefined") {
     return { code: "wasm-blocked", words: "this browser has no WebAssembly." };
   }
+  const address = new URL(awaited, import.meta.url).href;
   try {
     // The empty module: a magic number and a version.
     new WebAssembly.Module(Uint8Array.of(0, 97, 115, 109, 1, 0, 0, 0));
-  } catch {
+  } catch (refused) {
+    // A policy that names neither is mended in one go.
+    const also = error instanceof refused.constructor ? "" : await cause(address, "wasm");
     return {
       code: "wasm-blocked",
-      words: "this page's Content-Security-Policy refuses WebAssembly. Add 'wasm-unsafe-eval' to its script-src.",
+      words: `this page's Content-Security-Policy refuses WebAssembly. Add 'wasm-unsafe-eval' to its script-src.${also && ` And ${also}`}`,
     };
   }
-  const address = new URL(awaited, import.meta.url).href;
   const words = await cause(address, awaited === STYLE ? "css" : "wasm");
   return { code: "network", words: words || `${address} is not as it was made: it was changed on its way, or is part of another version.` };
 }
@@ -161,9 +163,17 @@ function tellOnce(words) {
 /** Says what is wrong with the attributes of a host, in words. */
 async function judge(host) {
   const bare = (name) => name.replace(/[-_]/g, "");
+  // One letter left out, too many, another, or two in the other order.
+  const near = (a, b) => {
+    let at = 0;
+    while (at < a.length && a[at] === b[at]) at += 1;
+    const [rest, other] = [a.slice(at), b.slice(at)];
+    return rest.slice(1) === other || rest === other.slice(1) || rest.slice(1) === other.slice(1)
+      || (rest[0] === other[1] && rest[1] === other[0] && rest.slice(2) === other.slice(2));
+  };
   for (const { name, value } of host.attributes) {
     const known = Object.hasOwn(ATTRIBUTES, name);
-    const meant = !known && Object.keys(ATTRIBUTES).find((it) => bare(it) === bare(name) || name === `${it}s` || it === `${name}s`);
+    const meant = !known && Object.keys(ATTRIBUTES).find((it) => bare(it) === bare(name) || near(name, it));
     if (meant) tellOnce(`the attribute ${name} of <${host.localName}> is not known. Write ${meant}.`);
     if (!known || !ATTRIBUTES[name] || ATTRIBUTES[name].includes(value.trim())) continue;
     tellOnce(`${name}="${value}" of <${host.localName}> is not known and is left out. Use: ${ATTRIBUTES[name].join(", ")}.`);
