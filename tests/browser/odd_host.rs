@@ -13,6 +13,8 @@ pub(crate) enum Habit {
     DropsSlashes,
     /// A line is added to each file whose path ends so.
     Adds(&'static str),
+    /// This header is sent with each file.
+    Says(&'static str),
 }
 
 /// Such a server, on a port of this machine; it ends with the test.
@@ -82,8 +84,12 @@ fn answer(mut connection: &TcpStream, folder: &Path, habit: &Habit) {
             if matches!(habit, Habit::Adds(end) if name.ends_with(end)) {
                 bytes.extend(b"\n<!-- seen by the host -->\n");
             }
+            let says = match habit {
+                Habit::Says(header) => format!("\r\n{header}"),
+                _ => String::new(),
+            };
             (
-                format!("{status} -\r\nContent-Type: {}", kind(&name)),
+                format!("{status} -\r\nContent-Type: {}{says}", kind(&name)),
                 bytes,
             )
         }

@@ -105,6 +105,19 @@ fn bytes_changed_on_their_way_are_said_once_by_the_files_name() {
 
 #[test]
 #[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn a_host_whose_answers_vary_by_all_that_is_asked_is_kept_all_the_same() {
+    let host = OddHost::of(built(), &Habit::Says("Vary: *"));
+    in_browser(async move |browser| {
+        open_and_save(&browser, &host.address).await?;
+        host.stop();
+        expect_every_page(&browser, &host.address).await?;
+        browser.open(&host.address).await?;
+        browser.until_ready().await
+    });
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
 fn a_half_upload_is_said_once_by_the_missing_files_name_and_mended_by_the_whole_one() {
     let site = copy("half-upload");
     let lost = asset(&site, "climate", "bin");

@@ -74,12 +74,14 @@ async function fetchOne(path, integrity, signal) {
   throw new NotKept(path, why);
 }
 
-/** The same as an answer of its own address, a browser shows no page from a redirected one; and whether it was read. */
+/** The same as an answer of its own address, a browser shows no page from a redirected one and keeps none that says
+ *  `Vary: *`; and whether it was read. */
 function plain(response, unread = false) {
-  if (!response.redirected && response.ok && response.headers.has(UNREAD) === unread) return response;
+  const varies = response.headers.get("Vary")?.includes("*");
+  if (!response.redirected && response.ok && !varies && response.headers.has(UNREAD) === unread) return response;
   const headers = new Headers(response.headers);
-  // What is kept is unpacked.
-  for (const name of ["Content-Encoding", "Content-Length", UNREAD]) headers.delete(name);
+  // What is kept is unpacked, and found by its address alone.
+  for (const name of ["Content-Encoding", "Content-Length", "Vary", UNREAD]) headers.delete(name);
   if (unread) headers.set(UNREAD, "yes");
   return new Response(response.body, { headers });
 }
