@@ -125,6 +125,7 @@ fn site(base: &str, offline: bool) -> Made {
     };
     let options = Options {
         base,
+        anywhere: false,
         origin: "",
         contact: "mailto:trees@example.org",
         own: None,

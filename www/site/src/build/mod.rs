@@ -61,6 +61,8 @@ use std::path::Path;
 pub(crate) struct Options<'a> {
     /// Its path: `/trees/`.
     pub base: &'a str,
+    /// Whether its path is not known: its pages name each other by steps, as those of the kit.
+    pub anywhere: bool,
     /// Its origin, `https://example.org`, or nothing.
     pub origin: &'a str,
     /// Where mistakes are told: mailto: or https:, or nothing.
@@ -111,6 +113,9 @@ pub(crate) fn site(
     anywhere.extend(drawn.iter().cloned());
     files.extend(drawn);
     say("Packing the kit ...");
+    if options.anywhere {
+        files.clone_from(&anywhere);
+    }
     files.push(kit::pack(root, &packed::cache(root), anywhere)?);
     Ok(files)
 }
@@ -123,6 +128,7 @@ fn made(root: &Path, options: &Options, modules: Modules) -> Result<Made> {
         contact,
         own,
         offline,
+        ..
     } = options;
     let Modules {
         calculator: module,

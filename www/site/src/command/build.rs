@@ -30,14 +30,16 @@ pub(crate) fn run(options: &args::Build) -> Result<()> {
     };
     let out = std::path::absolute(out)?;
     folder::may_write(&out)?;
-    // A plugin has its own place in a site; another one is named as ever.
+    // A plugin has its own place in a site, which may lie in any folder of its host; another one is named as ever.
     let base = match &*options.base {
         "/" if options.wordpress => hosts::WORDPRESS_BASE,
         base => base,
     };
+    let anywhere = options.wordpress && &*options.base == "/" && options.origin.is_empty();
     let own = options.own.as_deref().map(folder::of_a_group).transpose()?;
     let place = build::Options {
         base,
+        anywhere,
         origin: &options.origin,
         contact: &options.contact,
         own: own.as_deref(),
@@ -55,7 +57,8 @@ pub(crate) fn run(options: &args::Build) -> Result<()> {
     }
     say("Writing the files, packed ones beside them ...");
     folder::write(&out, &files, question::today_day(), &packed::cache(&root))?;
-    say(&format!("{} files for {base} are in:", files.len()));
+    let path = if anywhere { "any folder" } else { base };
+    say(&format!("{} files for {path} are in:", files.len()));
     terminal::print(&format!("{}\n", out.display()))
 }
 

@@ -30,6 +30,7 @@ pub(crate) fn run(options: &args::Serve) -> Result<()> {
                 &root,
                 &build::Options {
                     base: &options.base,
+                    anywhere: false,
                     origin: "",
                     contact: "",
                     own: None,
