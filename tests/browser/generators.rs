@@ -1,11 +1,11 @@
 //! The kit's files for programs that make other people's sites, each in the program that it is for: Hugo as Debian has it,
-//! and Eleventy from the npm registry. And the files of the plugin for WordPress, where WordPress lies in a folder.
+//! and Eleventy from the npm registry.
 
 use crate::browser::in_browser;
 use crate::bundled::{say, tools};
 use crate::kit::unpacked;
 use crate::packages::run;
-use crate::site::{Server, built_with, folder};
+use crate::site::{Server, folder};
 use serde_json::json;
 use std::path::Path;
 use std::process::Command;
@@ -104,27 +104,4 @@ fn the_macro_for_eleventy_puts_it_into_a_page() {
     std::fs::write(site.join("index.njk"), "Another page of theirs.").expect("written");
     say(tools, "eleventy", &site, &["--quiet"]);
     expect_two_that_answer(&site.join("_site"), "one/");
-}
-
-/// A blog is often no more than a part of a site: WordPress lies in a folder of the host, and its plugins in that.
-#[test]
-#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
-fn the_plugin_serves_its_pages_in_whatever_folder_wordpress_lies() {
-    let host = folder("wordpress-in-a-folder");
-    let plugins = host.join("blog/wp-content/plugins");
-    std::fs::create_dir_all(&plugins).expect("a folder");
-    let built = built_with("wordpress-plugin", &["--wordpress".as_ref()]);
-    std::fs::rename(built.join("slipbark"), plugins.join("slipbark")).expect("moved");
-    let server = Server::of(&host, 0);
-    in_browser(async move |browser| {
-        let site = format!("{}blog/wp-content/plugins/slipbark/site/", server.address);
-        for page in ["", "es/", "embed/tree-plan/"] {
-            browser.open(&format!("{site}{page}")).await?;
-            browser.until_ready().await?;
-        }
-        browser.open_an_answer(&site).await?;
-        assert_eq!(browser.outcome().await?, "do");
-        browser.expect_requests_only_to(&[&site]).await?;
-        browser.expect_quiet().await
-    });
 }

@@ -1,6 +1,7 @@
 //! Every link of every built page leads somewhere: to a file of the site, and in it to a part of that name.
 
 use crate::build::assets::File;
+use crate::build::hosts::WORDPRESS_BASE;
 use crate::build::wasm::Module;
 use crate::build::{Made, Modules, Options, kit, made};
 use html5gum::{HtmlString, StartTag, Token, Tokenizer};
@@ -116,7 +117,7 @@ fn broken(files: &[File], base: &str, lacks: &[&str]) -> Vec<String> {
 }
 
 /// The site as it is built, but for its modules and pictures, which no link looks into.
-fn site(base: &str, offline: bool) -> Made {
+fn site(base: &str, anywhere: bool, offline: bool) -> Made {
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
     let module = || Module {
         js: "export function answer() {}\n".to_owned(),
@@ -125,7 +126,7 @@ fn site(base: &str, offline: bool) -> Made {
     };
     let options = Options {
         base,
-        anywhere: false,
+        anywhere,
         origin: "",
         contact: "mailto:trees@example.org",
         own: None,
@@ -148,7 +149,7 @@ fn every_link_leads_to_a_file_and_a_part_of_it() {
     for offline in [true, false] {
         let Made {
             files, anywhere, ..
-        } = site("/trees/", offline);
+        } = site("/trees/", false, offline);
         let pages = files.iter().filter(|file| file.path.ends_with(".html"));
         assert!(pages.count() > 250, "both languages are there");
         // The kit is packed of these; in itself it is not, and its pages take that link out.
@@ -158,6 +159,16 @@ fn every_link_leads_to_a_file_and_a_part_of_it() {
         let folder = "/any/folder/";
         assert_eq!(broken(&anywhere, folder, &own), [""; 0], "{offline}");
     }
+}
+
+/// A blog is often no more than a part of a site: WordPress lies in a folder of the host, and its plugins in that.
+#[test]
+fn the_plugin_for_wordpress_may_lie_in_any_folder() {
+    let files = site(WORDPRESS_BASE, true, true).files;
+    let index = files.iter().find(|file| file.path == "index.html");
+    assert!(index.is_some_and(|page| !page.bytes.is_empty()));
+    let folder = format!("/blog{WORDPRESS_BASE}");
+    assert_eq!(broken(&files, &folder, &[kit::NAME]), [""; 0]);
 }
 
 #[test]

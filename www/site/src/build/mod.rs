@@ -113,9 +113,6 @@ pub(crate) fn site(
     anywhere.extend(drawn.iter().cloned());
     files.extend(drawn);
     say("Packing the kit ...");
-    if options.anywhere {
-        files.clone_from(&anywhere);
-    }
     files.push(kit::pack(root, &packed::cache(root), anywhere)?);
     Ok(files)
 }
@@ -124,11 +121,11 @@ pub(crate) fn site(
 fn made(root: &Path, options: &Options, modules: Modules) -> Result<Made> {
     let &Options {
         base,
+        anywhere: is_anywhere,
         origin,
         contact,
         own,
         offline,
-        ..
     } = options;
     let Modules {
         calculator: module,
@@ -270,6 +267,9 @@ fn made(root: &Path, options: &Options, modules: Modules) -> Result<Made> {
     files.push(sitemap::robots(origin, base));
     if !origin.is_empty() {
         files.push(sitemap::make(origin, base, &files));
+    }
+    if is_anywhere {
+        files.clone_from(&anywhere);
     }
     Ok(Made {
         files,
