@@ -2,28 +2,18 @@
 //! they are printed. Their order is ours.
 
 use crate::support::*;
-use calc_view::form::{FormOptions, Part, Sheet, View, no_table};
-use calc_view::kind::Kind;
+use calc_view::form::{FormOptions, Part, Sheet, View};
 use calc_view::out::Html;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 
 fn named(region: &str) -> Vec<&'static str> {
+    let today = NaiveDate::from_ymd_opt(2027, 6, 12).expect("a day");
     let options = FormOptions {
-        group: None,
         lang: "en",
-        kind: Kind::TreePlan,
         heading_level: 3,
-        today: NaiveDate::from_ymd_opt(2027, 6, 12).expect("a day"),
-        local: no_table,
-        answered: false,
-        country: "",
-        towns: None,
-        position: false,
-        near: |_, _, _| Vec::new(),
-        keeps: false,
         listed: true,
-        built: false,
+        ..FormOptions::alone(today)
     };
     let mut sheet = Sheet::new();
     sheet.set("region", region);
