@@ -100,6 +100,18 @@ async fn said(browser: &Browser) -> Result<Vec<String>, fantoccini::error::CmdEr
     Ok(ours.map(|line| line.replace('\\', "")).collect())
 }
 
+/// What we say first in the console, waited for up to ten seconds; nothing where it stays silent.
+async fn first_said(browser: &Browser) -> Result<Vec<String>, fantoccini::error::CmdError> {
+    for _ in 0..100 {
+        let lines = said(browser).await?;
+        if !lines.is_empty() {
+            return Ok(lines);
+        }
+        tokio::time::sleep(std::time::Duration::from_millis(100)).await;
+    }
+    Ok(Vec::new())
+}
+
 #[test]
 #[ignore = "needs Chromium and chromedriver; tests/all runs it"]
 fn the_console_names_what_a_server_does_wrong() {
@@ -177,14 +189,7 @@ fn the_console_names_what_a_server_does_wrong() {
     in_browser(async move |browser| {
         for (host, what, words) in &hosts {
             browser.open(&host.address).await?;
-            let mut lines = Vec::new();
-            for _ in 0..100 {
-                lines.extend(said(&browser).await?);
-                if !lines.is_empty() {
-                    break;
-                }
-                tokio::time::sleep(std::time::Duration::from_millis(100)).await;
-            }
+            let lines = first_said(&browser).await?;
             assert_eq!(lines.len(), 1, "{what}: {lines:#?}");
             assert!(lines[0].contains(words), "{what}: {lines:#?}");
             assert!(!lines[0].contains("unsafe-eval"), "{what}: {lines:#?}");
@@ -228,14 +233,7 @@ fn a_policy_that_refuses_two_things_is_told_both_at_once() {
     let host = host("two-refusals", &policy, &element(&site));
     in_browser(async move |browser| {
         browser.open(&host.address).await?;
-        let mut lines = Vec::new();
-        for _ in 0..100 {
-            lines.extend(said(&browser).await?);
-            if !lines.is_empty() {
-                break;
-            }
-            tokio::time::sleep(std::time::Duration::from_millis(100)).await;
-        }
+        let lines = first_said(&browser).await?;
         assert_eq!(lines.len(), 1, "{lines:#?}");
         for words in [
             "'wasm-unsafe-eval' to its script-src",
