@@ -6,6 +6,7 @@ use crate::measure;
 use crate::words::gap::other_tree;
 use crate::words::m;
 use calc::answer::{Changed, Conditional, Outcome};
+use calc::models::effort::EffortAnswer;
 use calc::terms::method::{Level, Method};
 use calc::terms::quantity::Units;
 use chrono::Datelike;
@@ -38,6 +39,13 @@ fn condition(condition: Conditional, units: Units) -> String {
         Conditional::NoOakWilt => m::LINES_IF_NO_WILT.into(),
         Conditional::SpeciesSuits => m::LINES_IF_SUITS.into(),
     }
+}
+
+/// How long a ring takes now: `about 4 minutes (3 to 6)`.
+fn minutes_now(effort: &EffortAnswer) -> String {
+    let (span, hours) =
+        measure::span_of_minutes(effort.low_min, effort.likely_min, effort.high_min);
+    effort::minutes_said(&span, hours)
 }
 
 impl Say<'_> {
@@ -101,9 +109,7 @@ impl Say<'_> {
         let answer = self.answer;
         if answer.headline_method == Method::BarkRing {
             let effort = answer.effort.as_ref()?;
-            let (span, hours) =
-                measure::span_of_minutes(effort.low_min, effort.likely_min, effort.high_min);
-            let now = phrase::sentence(&effort::minutes_said(&span, hours));
+            let now = phrase::sentence(&minutes_now(effort));
             let long = effort.three_years;
             if long.visits == 0 {
                 return Some(m::lines_sentence(now));
@@ -122,9 +128,7 @@ impl Say<'_> {
         let work = all.find(|it| it.method == answer.headline_method);
         let Some(now) = work.and_then(|it| it.now.as_ref()) else {
             let effort = answer.effort.as_ref()?;
-            let (span, hours) =
-                measure::span_of_minutes(effort.low_min, effort.likely_min, effort.high_min);
-            return Some(m::lines_ring_work(effort::minutes_said(&span, hours)));
+            return Some(m::lines_ring_work(minutes_now(effort)));
         };
         let range = phrase::to(measure::minutes(now.low), measure::minutes(now.high));
         Some(match now.likely.map(measure::minutes) {
