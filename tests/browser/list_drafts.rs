@@ -163,15 +163,41 @@ fn a_second_tab_reads_the_draft_and_keeps_nothing_and_a_full_device_is_said() {
     });
 }
 
+/// Opens the page, whose workers are kept as `workers` from its first script on.
+async fn open_keeping_workers(browser: &Browser, site: &Server) -> Outcome {
+    let keep_workers = "window.workers = []; const Made = Worker;
+        window.Worker = class extends Made { constructor(...of) { super(...of); workers.push(this); } };";
+    browser
+        .devtools(
+            "Page.addScriptToEvaluateOnNewDocument",
+            json!({ "source": keep_workers }),
+        )
+        .await?;
+    open(browser, site, "").await
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn what_works_on_a_list_is_there_before_the_first_press_and_begins_anew_where_it_broke() {
+    let site = Server::of_the_site();
+    in_browser(async move |browser| {
+        open_keeping_workers(&browser, &site).await?;
+        browser.until("a worker", "workers.length === 1").await?;
+        browser.run("workers[0].onerror();").await?;
+        // Nobody asked for anything yet: nothing is said.
+        assert_eq!(text(&browser, "#l-told").await?, "");
+        open_list(&browser).await?;
+        assert_eq!(browser.run("return workers.length;").await?, 2);
+        browser.expect_quiet().await
+    });
+}
+
 #[test]
 #[ignore = "needs Chromium and chromedriver; tests/all runs it"]
 fn a_worker_that_breaks_gives_the_list_back_as_it_was_left() {
     let site = Server::of_the_site();
     in_browser(async move |browser| {
-        open(&browser, &site, "").await?;
-        let keep_workers = "window.workers = []; const Made = Worker;
-            window.Worker = class extends Made { constructor(...of) { super(...of); workers.push(this); } };";
-        browser.run(keep_workers).await?;
+        open_keeping_workers(&browser, &site).await?;
         open_list(&browser).await?;
         fix(&browser).await?;
         // What brings the list back is asked for a second after the last change.

@@ -1,7 +1,8 @@
 //! What the worker's script calls.
 
 use crate::session::Session;
-use calc::timing::places::climate;
+use calc::timing::places::climate::{self, Places};
+use std::sync::OnceLock;
 use wasm_bindgen::prelude::wasm_bindgen;
 
 /// Takes the file of what differs by country. False if the bytes are no such file.
@@ -31,8 +32,9 @@ impl List {
     #[wasm_bindgen(constructor)]
     #[must_use]
     pub fn new(language: &str, today: &str, units: &str, climate: &[u8]) -> Self {
-        // They stay as long as the worker does.
-        let places = Box::leak(Box::new(climate::decode(climate).unwrap_or_default()));
+        // They stay as long as the worker does, and are the same for each list.
+        static PLACES: OnceLock<Places> = OnceLock::new();
+        let places = PLACES.get_or_init(|| climate::decode(climate).unwrap_or_default());
         Self {
             session: Session::new(language, today, units, places),
         }

@@ -10,6 +10,10 @@ const MORE = 4;
 /** Progress is told no more often, milliseconds. */
 const TELL = 50;
 
+/** A list that is read once nothing is asked yet: browsers compile a part of the module when it is first called, and the
+    reader's own list need not wait for that. */
+const ONE_TREE = "Tag,Species,DBH (in),Lat,Lon,Target\n1,Norway maple,9,42.4,-71.5,none\n";
+
 let list = null;
 // The number of the last request: the work for an earlier one goes no further.
 let current = 0;
@@ -34,6 +38,10 @@ async function start({ language, today, units }) {
   // Names of trees are read in every language, whichever the page speaks.
   if (!take_regional(regional) || !take_words(words, lists)) throw new Error("files of two versions");
   list = new List(language, today, units, climate);
+  const warm = new List(language, today, units, climate);
+  warm.open("", new TextEncoder().encode(ONE_TREE));
+  while (JSON.parse(warm.step(1)).more);
+  warm.free();
 }
 
 function saved(number, file) {

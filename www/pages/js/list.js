@@ -41,13 +41,17 @@ let sent = null;
 /** While a draft is kept on the device: when it was written last, and what ends this tab's right to write it. */
 let keeping = null;
 
+/** Has the worker fetch and make ready what it works with. */
+function begin() {
+  if (worker) return;
+  worker = new Worker(new URL("./list-worker.js", import.meta.url), { type: "module" });
+  worker.onmessage = ({ data }) => hear(data);
+  worker.onerror = () => failed();
+  worker.postMessage(start);
+}
+
 function ask(message, transfer = []) {
-  if (!worker) {
-    worker = new Worker(new URL("./list-worker.js", import.meta.url), { type: "module" });
-    worker.onmessage = ({ data }) => hear(data);
-    worker.onerror = () => failed();
-    worker.postMessage(start);
-  }
+  begin();
   // Rows of a table are had beside what is being done; a file is made once all is done.
   if (message.does === "page" || message.does === "draft") {
     worker.postMessage(message);
@@ -74,6 +78,8 @@ function failed(words = page.dataset.crashed) {
   done();
   worker?.terminate();
   worker = null;
+  // Where nothing was asked yet, the first press begins it anew.
+  if (number === 0) return;
   const left = held;
   // A list that breaks while it is opened again is not opened a third time.
   held = null;
@@ -451,3 +457,7 @@ async function go_on(id) {
   restore(held);
   if (writes) say_kept(said(record.last_row ? "keptRow" : "kept", { time: clock(at), row: record.last_row }));
 }
+
+// Who comes to this page has a list: what works on it is fetched once the page is there, before the first press, unless the
+// device is set to save data.
+addEventListener("load", () => { if (!navigator.connection?.saveData) begin(); });

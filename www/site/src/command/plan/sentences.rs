@@ -33,20 +33,19 @@ pub(super) fn of(
     let (file, planned, binds) = (&made.file, &made.planned, &made.binds);
     let crew = &asked.season.crew;
     let mut lines = counted(file);
-    let mut limits = Vec::new();
-    for bind in binds.iter().take(1) {
+    let limit = binds.first().map(|bind| {
         let trees = bind.trees_more.to_string();
-        limits.push(match bind.change {
+        match bind.change {
             LooserLimit::MorePeople(people) => m::plan_binds_people(m::PlanBindsPeople {
                 people: people.to_string(),
                 trees,
             }),
             LooserLimit::OneMoreDay(day) => m::plan_binds_day(iso(day), trees),
             LooserLimit::NoPacing => m::plan_binds_pacing(trees),
-        });
-    }
+        }
+    });
     // Behind the first two sentences, in front of what is left.
-    lines.splice(2..2, limits);
+    lines.splice(2..2, limit);
     lines.extend(asked_once(read, shown_in));
     if !asked.season.kept.is_empty() {
         let which = first_tags(file.moved.iter().map(|it| it.tree_id.as_str()));
