@@ -2,9 +2,10 @@
 //! Sources: WorldClim 1.4 and GeoNames, as content/places/README.md tells.
 
 use crate::support::{climate_rows, constants, day, number, rows, stations};
+use calc::timing::climate::{at, distance_km};
 use calc::timing::places::towns::{Town, find, size};
 use calc::timing::places::{Broken, climate, towns};
-use calc::timing::{Site, climate::at};
+use calc::timing::{PointClimate, Site, Station};
 use std::io::Write as _;
 
 const COUNTRIES: [&str; 10] = ["US", "CA", "GB", "IE", "DE", "AT", "CH", "FR", "NZ", "AU"];
@@ -26,6 +27,48 @@ fn towns_of(country: &str) -> Vec<Town> {
             size: size(number(r, "population") as u32),
         })
         .collect()
+}
+
+/// A point's climate is that of the places near it, however many others the table holds: the table sorted by distance,
+/// cut behind the eight that count, gives the same to the last bit. Points are a lattice over the table's countries.
+#[test]
+fn no_near_place_is_passed_by() {
+    let (all, c) = (stations(), constants());
+    let mut reached = 0;
+    for north in -24..=36 {
+        for east in 0..45 {
+            let (lat, lon) = (f64::from(north) * 2.0 + 0.13, f64::from(east) * 8.0 - 179.9);
+            let site = Site {
+                lat,
+                lon,
+                elev_m: None,
+            };
+            let of_all = at(&all, site, &c);
+            let km = |s: &Station| distance_km(lat, lon, f64::from(s.lat), f64::from(s.lon));
+            let mut by_km: Vec<(f64, Station)> = all.iter().map(|s| (km(s), *s)).collect();
+            by_km.sort_by(|a, b| a.0.total_cmp(&b.0));
+            let near: Vec<Station> = by_km.iter().take(8).map(|near| near.1).collect();
+            match (of_all, at(&near, site, &c)) {
+                (Ok(of_all), Ok(of_near)) => {
+                    reached += 1;
+                    assert_eq!(all[of_all.nearest], near[0], "{lat} {lon}");
+                    assert_eq!(
+                        PointClimate {
+                            nearest: 0,
+                            ..of_all
+                        },
+                        of_near,
+                        "{lat} {lon}"
+                    );
+                }
+                (of_all, of_near) => {
+                    assert!(of_all.is_err() && of_near.is_err(), "{lat} {lon}");
+                }
+            }
+        }
+    }
+    // A tenth of the lattice lies on land of the table or near it.
+    assert!(reached > 250, "{reached}");
 }
 
 #[test]
