@@ -228,6 +228,26 @@ fn visits_to_trees_ringed_before_take_hours_first() {
 }
 
 #[test]
+fn a_tree_that_is_dead_when_the_crew_comes_is_no_ring_that_killed() {
+    let first = planned_sample("found-dead-first", 2027, &[]);
+    let (tag, day) = of_species(&json(&first.folder), "Acer platanoides").swap_remove(0);
+    let keep = first.folder.join("plan.json").display().to_string();
+    let found = file("dead.csv", &[format!("{tag},{day},dead,,,,,")]);
+    let next = planned_sample("found-dead", 2028, &["--keep", &keep, "--found", &found]);
+    let plan = json(&next.folder);
+    assert_eq!(tree(&plan, &tag)["reason"], "dead");
+    assert_eq!(plan["after"]["found"][0]["ringed_on"], Value::Null);
+    let rates = list(&plan["after"]["kill_rate"]).iter();
+    assert!(rates.clone().count() > 0);
+    for rate in rates {
+        assert_eq!(rate["looked_at"], 0, "{rate}");
+    }
+    assert_eq!(plan["after"]["rings_held"]["looked_at"], 0);
+    let row = &register(&next.folder)[&tag];
+    assert_eq!((row["ringed_on"].as_str(), &row["dead_on"]), ("", &day));
+}
+
+#[test]
 fn a_file_without_what_it_needs_is_refused_in_words() {
     let path = Path::new(env!("CARGO_TARGET_TMPDIR")).join("no-column.csv");
     fs::write(&path, "tree_id,found\nHB-001,dead\n").expect("a file");

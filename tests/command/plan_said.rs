@@ -240,3 +240,21 @@ fn a_wire_stays_a_wire_and_people_stay_at_home() {
         }
     }
 }
+
+#[test]
+fn a_season_that_has_passed_is_told() {
+    let says = |today: &str| {
+        let out = Path::new(env!("CARGO_TARGET_TMPDIR")).join("passed");
+        let out = out.display().to_string();
+        let mut words = vec!["plan", "content/sample/trees.csv", "--out", &out];
+        words.extend(["--region", "US-MA", "--on", "sat", "--today", today]);
+        words.extend(["--from", "2027-05-01", "--to", "2027-06-30"]);
+        let (code, printed, error) = run(&words, "");
+        assert_eq!(code, 0, "{error}");
+        printed
+    };
+    // Of nine Saturdays, five lie before 5 June; that day itself is still to come.
+    assert!(!says("2027-04-01").contains("before today"));
+    assert!(says("2027-06-05").contains("before today, 2027-06-05: 5 of 9."));
+    assert!(says("2028-05-01").contains("before today, 2028-05-01: 9 of 9."));
+}

@@ -41,17 +41,17 @@ after-interval = { $share } % (95 % interval: { $low } to { $high } %)
 # $season (Number)
 # $dead (Number)
 # $looked (Number)
-after-kill-rate = { $species }, { $size }, end of season { $season }: { $dead } dead of { $looked } looked at.
+after-kill-rate = { $species }, { $size }, by the last look in season { $season }: { $dead } dead of { $looked } looked at.
 # $share (Phrase): after-interval
 after-kill-share = That is { $share }.
 # $trees (Number)
 after-not-looked-at = Not looked at: { $trees }.
 # $season (Number)
 # $trees (Number)
-after-nobody-looked = Other species and sizes, end of season { $season }: nobody looked at { $trees }.
+after-nobody-looked = Other species and sizes, season { $season }: nobody looked at { $trees }.
 # $low (Number)
 # $high (Number)
-after-outlook = Expected: { $low } to { $high } %.
+after-outlook = Expected at its end: { $low } to { $high } %.
 # $held (Number)
 # $looked (Number)
 after-held = Rings without a bridge: { $held } of { $looked } looked at.

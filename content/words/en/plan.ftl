@@ -113,6 +113,11 @@ plan-visits-of = Look again: { $tags }
 # $unit (Text)
 plan-round = Needs a day: { $unit } ({ $trees }). { $what }
 
+# $past (Number)
+# $days (Number)
+# $today (Text)
+plan-days-past = Work days before today, { $today }: { $past } of { $days }. Unless the work was done on them, name later ones by --from.
+
 ## What the command line can't use
 # $option (Text)
 # $typed (Text)

@@ -41,17 +41,17 @@ after-interval = { $share } % (intervalo del 95 %: de { $low } a { $high } %)
 # $season (Number)
 # $dead (Number)
 # $looked (Number)
-after-kill-rate = { $species }, { $size }, final de la temporada { $season }: { $dead } muertos de { $looked } visitados.
+after-kill-rate = { $species }, { $size }, en la última visita de la temporada { $season }: { $dead } muertos de { $looked } visitados.
 # $share (Phrase): after-interval
 after-kill-share = Es el { $share }.
 # $trees (Number)
 after-not-looked-at = Sin visitar: { $trees }.
 # $season (Number)
 # $trees (Number)
-after-nobody-looked = Otras especies y tamaños, final de la temporada { $season }: sin visitar { $trees }.
+after-nobody-looked = Otras especies y tamaños, temporada { $season }: sin visitar { $trees }.
 # $low (Number)
 # $high (Number)
-after-outlook = Lo esperado: de { $low } a { $high } %.
+after-outlook = Lo esperado a su final: de { $low } a { $high } %.
 # $held (Number)
 # $looked (Number)
 after-held = Anillos sin puente: { $held } de { $looked } visitados.

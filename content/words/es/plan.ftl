@@ -110,6 +110,11 @@ plan-visits-of = Volver a mirar: { $tags }
 # $unit (Text)
 plan-round = Necesita un día: { $unit } ({ $trees }). { $what }
 
+# $past (Number)
+# $days (Number)
+# $today (Text)
+plan-days-past = Jornadas antes de hoy, { $today }: { $past } de { $days }. Si no se trabajó en ellas, nombre otras posteriores con --from.
+
 ## Lo que la línea de órdenes no puede usar
 # $option (Text)
 # $typed (Text)

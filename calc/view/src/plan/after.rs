@@ -196,8 +196,14 @@ impl AfterWork {
         (ringed, timing): (&mut Vec<RingedTree>, &mut Timing),
         file: &mut FoundFile,
     ) -> (Option<AfterRing>, Option<Progress>) {
+        // A tree that was dead on the day of its ring, or before, was dead without it: nobody ringed it on the day that the
+        // earlier plan names.
+        let dead_without = |ring: NaiveDate| {
+            let mut gone = of.rows.iter().filter(|row| row.dead || row.fallen);
+            gone.any(|row| row.visited_on <= ring)
+        };
         let mut after = AfterRing {
-            ringed_on: of.ringed_before,
+            ringed_on: of.ringed_before.filter(|ring| !dead_without(*ring)),
             ..AfterRing::default()
         };
         let mut first_ring = after.ringed_on;
@@ -278,7 +284,8 @@ impl AfterWork {
         if !counts {
             return (None, None);
         }
-        ringed.extend(first_ring.and_then(|ring| ringed_tree(of.question, ring, looks)));
+        let of_ring = first_ring.filter(|ring| !dead_without(*ring));
+        ringed.extend(of_ring.and_then(|ring| ringed_tree(of.question, ring, looks)));
         let last = last.and_then(Result::ok);
         let failed = last
             .as_ref()

@@ -45,7 +45,7 @@ pub(super) fn of(
         }
     });
     // Behind the first two sentences, in front of what is left.
-    lines.splice(2..2, limit);
+    lines.splice(2..2, days_past(asked).into_iter().chain(limit));
     lines.extend(asked_once(read, shown_in));
     if !asked.season.kept.is_empty() {
         let which = first_tags(file.moved.iter().map(|it| it.tree_id.as_str()));
@@ -95,6 +95,19 @@ pub(super) fn of(
     }));
     lines.push(m::PLAN_LOOK_FIRST.into());
     lines.join("\n") + "\n"
+}
+
+/// How many work days have passed: a season of another year may have been typed.
+fn days_past(asked: &Asked) -> Option<String> {
+    let days = &asked.season.days;
+    let past = days.iter().filter(|day| **day < asked.today).count();
+    (past > 0).then(|| {
+        m::plan_days_past(m::PlanDaysPast {
+            past: past.to_string(),
+            days: days.len().to_string(),
+            today: iso(asked.today),
+        })
+    })
 }
 
 /// What may stand where trees die.
