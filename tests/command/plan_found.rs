@@ -83,6 +83,7 @@ fn what_was_found_moves_the_plan_and_the_register_on() {
         format!("{},2029-07-20,crown_full;crown_bare,,,,,", tag(6)),
         format!("{},2026-07-20,sprouts,,,,,", tag(7)),
         format!("{},2029-07-20,,,,,,", tag(8)),
+        format!("{},2039-07-20,dead,,,,,", tag(10)),
     ]);
     let found = file("found.csv", &rows);
     let next = planned_sample("found-next", 2030, &["--found", &found]);
@@ -109,6 +110,12 @@ fn what_was_found_moves_the_plan_and_the_register_on() {
         ("down".into(), "2029-07-20".into())
     );
     assert_eq!(cell(2, "next_look"), "", "what is down is not looked at");
+    // A day that has not come puts off no look.
+    assert!(error.contains("2039-07-20 has not come yet"), "{error}");
+    assert_eq!(
+        (cell(10, "dead_on"), cell(10, "last_looked")),
+        (String::new(), String::new())
+    );
     assert_eq!(cell(4, "ringed_on"), maples[4].1);
     assert_eq!(cell(4, "last_looked"), "2029-07-20");
     assert!(cell(4, "next_look") > cell(4, "last_looked"));
@@ -121,10 +128,10 @@ fn what_was_found_moves_the_plan_and_the_register_on() {
 
     // Rows with something wrong are told by row and column, and count for nothing.
     let of_row = |at: usize| format!("Row {}, column", maples.len() + seen.len() + 1 + at);
-    for at in 1..=6 {
+    for at in 1..=7 {
         assert!(error.contains(&of_row(at)), "{at}: {error}");
     }
-    for (at, tags) in [(5, 0), (6, 0), (7, 0)] {
+    for (at, tags) in [(5, 0), (6, 0), (7, 0), (10, 0)] {
         let looks = list(&plan["after"]["found"])
             .iter()
             .filter(|it| it["tree_id"] == tag(at));

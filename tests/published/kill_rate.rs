@@ -105,6 +105,7 @@ fn trees_are_counted_by_season_and_size_and_those_nobody_saw_stand_beside() {
     let mut trees = vec![
         // Found dead once: dead in every later season, whoever looks.
         tree(8.0, &[("2027-09-20", true, false)]),
+        // Alive two weeks after its ring, which says nothing of that season's end.
         tree(
             8.0,
             &[("2027-06-20", false, true), ("2028-09-20", true, false)],
@@ -135,12 +136,19 @@ fn trees_are_counted_by_season_and_size_and_those_nobody_saw_stand_beside() {
         [
             (SizeClass::Small, 1, 0, 0, 1),
             (SizeClass::Small, 2, 0, 1, 0),
-            (SizeClass::Middle, 1, 1, 3, 7),
+            (SizeClass::Middle, 1, 1, 2, 8),
             (SizeClass::Middle, 2, 2, 8, 2),
             (SizeClass::Large, 1, 0, 0, 1),
             (SizeClass::Large, 2, 1, 1, 0),
         ]
     );
+    // Before its end nothing is told of a season, nor of the second in its spring.
+    let seasons = |today: &str| {
+        let rates = kill_rates((reference(), own), &trees, day(today));
+        rates.iter().map(|it| it.season).max()
+    };
+    let on = ["2027-08-31", "2027-09-01", "2028-06-30", "2028-07-01"];
+    assert_eq!(on.map(seasons), [None, Some(1), Some(1), Some(2)]);
     // Eight are too few for a share, and no third season has come.
     assert!(rates.iter().all(|rate| rate.dead.told(own).is_none()));
     assert_eq!(rings_that_held(&trees), ShareOf { hits: 10, of: 11 });

@@ -106,6 +106,8 @@ pub enum FoundFault {
     NoRingDay,
     /// The visit is before the ring.
     BeforeTheRing,
+    /// The day has not come yet.
+    NotYet,
     /// What was found can't all be.
     Contradiction,
 }
@@ -122,6 +124,7 @@ impl FoundFault {
             Self::NoSuchTree => "no_such_tree",
             Self::NoRingDay => "no_ring_day",
             Self::BeforeTheRing => "before_the_ring",
+            Self::NotYet => "not_yet",
             Self::Contradiction => "contradiction",
         }
     }

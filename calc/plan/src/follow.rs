@@ -2,7 +2,7 @@
 //! few trees leave open.
 
 use calc::models::outlook::{self, SizeClass};
-use calc::models::visits::{VisitConstants, season_on};
+use calc::models::visits::{VisitConstants, season_on, tells_of_end};
 use calc::reference::Reference;
 use calc::terms::place::Hemisphere;
 use calc::terms::species::Species;
@@ -89,7 +89,7 @@ pub struct KillRate {
     pub size: SizeClass,
     /// Leaf season after the ring, from 1.
     pub season: u8,
-    /// Dead, of those that somebody looked at in that season or found dead before.
+    /// Dead, of those that somebody looked at late enough in that season ([`tells_of_end`]) or found dead before.
     pub dead: ShareOf,
     /// Trees whose season has come and at which nobody looked.
     pub not_looked_at: usize,
@@ -110,7 +110,9 @@ pub fn kill_rates(
     for tree in trees {
         let size = outlook::size_class(tree.dbh_mm);
         let now = season_of(constants, tree, today);
-        for season in 1..=now.min(own.plan_years as u8) {
+        // A season whose end can't be judged yet is left out.
+        let over = now - u8::from(!tells(constants, tree, today));
+        for season in 1..=over.min(own.plan_years as u8) {
             let key = (tree.species.scientific, size, season);
             let rate = rates.entry(key).or_insert_with(|| KillRate {
                 species: tree.species,
@@ -148,8 +150,8 @@ fn season_of(constants: &VisitConstants, tree: &RingedTree, day: NaiveDate) -> u
     season_on(constants, tree.ringed_on, day, tree.hemisphere)
 }
 
-/// Whether a tree was dead at the end of a season, by the last look in it: what was dead before stays so; none where
-/// nobody looked.
+/// Whether a tree was dead at the end of a season, by the looks late in it: what was dead before stays so; none where
+/// nobody looked then. That a crown lived weeks after the ring says nothing of the season's end.
 fn state(constants: &VisitConstants, tree: &RingedTree, season: u8) -> Option<bool> {
     let of = |look: &LookedAt| season_of(constants, tree, look.day);
     if tree
@@ -159,8 +161,13 @@ fn state(constants: &VisitConstants, tree: &RingedTree, season: u8) -> Option<bo
     {
         return Some(true);
     }
-    let looked = tree.looks.iter().any(|look| of(look) == season);
+    let mut late = tree.looks.iter();
+    let looked = late.any(|look| of(look) == season && tells(constants, tree, look.day));
     looked.then_some(false)
+}
+
+fn tells(constants: &VisitConstants, tree: &RingedTree, day: NaiveDate) -> bool {
+    tells_of_end(constants, tree.ringed_on, day, tree.hemisphere)
 }
 
 /// The outlook's range for such a stem at the end of a season, per cent.

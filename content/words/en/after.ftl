@@ -15,6 +15,8 @@ after-no-such-tree = the list has no tree “{ $typed }” that was understood.
 after-no-ring-day = nobody said when this tree was ringed. Fill in ringed_on.
 after-before-the-ring = the visit is before the ring. Check both days.
 # $typed (Text)
+after-not-yet = { $typed } has not come yet. Check the year.
+# $typed (Text)
 after-contradiction = “{ $typed }” can’t all be. Keep only what was seen.
 
 ## What was found

@@ -15,6 +15,8 @@ after-no-such-tree = la lista no tiene ningún árbol «{ $typed }» que se haya
 after-no-ring-day = nadie dijo cuándo se anilló este árbol. Rellene ringed_on.
 after-before-the-ring = la visita es anterior al anillo. Compruebe los dos días.
 # $typed (Text)
+after-not-yet = { $typed } aún no ha llegado. Compruebe el año.
+# $typed (Text)
 after-contradiction = «{ $typed }» no puede ser todo a la vez. Deje solo lo que se vio.
 
 ## Lo que se encontró

@@ -313,3 +313,21 @@ pub fn season_on(
     let year = day.year() - i32::from(day.month() < opens);
     (year - first_spring(constants, ringed, hemisphere) + 1).clamp(1, 9) as u8
 }
+
+/// Whether what is found alive on a day tells of the end of that day's season: in the first from the visit at its end on,
+/// later from midsummer on, when trees are looked at once a year. Our own assumption.
+#[must_use]
+pub fn tells_of_end(
+    constants: &VisitConstants,
+    ringed: NaiveDate,
+    day: NaiveDate,
+    hemisphere: Hemisphere,
+) -> bool {
+    let season = season_on(constants, ringed, day, hemisphere);
+    let year = first_spring(constants, ringed, hemisphere) + i32::from(season) - 1;
+    let month = match season {
+        1 => constants.end_of_season.from,
+        _ => constants.midsummer,
+    };
+    day >= first_day(year, month as u32, hemisphere)
+}

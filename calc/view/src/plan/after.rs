@@ -211,6 +211,12 @@ impl AfterWork {
             (Vec::new(), None);
         let mut counts = false;
         for row in &of.rows {
+            // A year typed wrong would put off the next look at the tree.
+            if row.visited_on > asked.today {
+                let (column, day) = (FoundColumn::VisitedOn, iso(row.visited_on));
+                file.problem(row.row, column, &day, FoundFault::NotYet);
+                continue;
+            }
             if let Some(day) = row.ringed_on {
                 if day > row.visited_on {
                     file.problem(

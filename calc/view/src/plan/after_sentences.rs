@@ -36,6 +36,7 @@ pub fn problem(problem: &FoundProblem) -> String {
         FoundFault::NoSuchTree => m::after_no_such_tree(typed),
         FoundFault::NoRingDay => m::AFTER_NO_RING_DAY.into(),
         FoundFault::BeforeTheRing => m::AFTER_BEFORE_THE_RING.into(),
+        FoundFault::NotYet => m::after_not_yet(typed),
         FoundFault::Contradiction => m::after_contradiction(typed),
     };
     m::list_at(m::ListAt {
