@@ -74,6 +74,7 @@ fn what_was_found_moves_the_plan_and_the_register_on() {
         (2, "2029-07-20", "fallen"),
         (3, "2029-07-20", "bridge;crown-thin"),
         (4, "2029-07-20", "crown_thin"),
+        (9, "2029-07-20", "dead"),
     ];
     rows.extend(seen.map(|(at, day, found)| format!("{},{day},{found},6,2,,,", tag(at))));
     rows.extend([
@@ -97,7 +98,7 @@ fn what_was_found_moves_the_plan_and_the_register_on() {
         (2, "dead"),
         (3, "done"),
         (4, "done"),
-        (9, "done"),
+        (9, "dead"),
     ] {
         assert_eq!(tree(&plan, tag(at))["reason"], reason, "{at}");
     }
@@ -144,14 +145,16 @@ fn what_was_found_moves_the_plan_and_the_register_on() {
     };
     assert_eq!(advice(0), serde_json::json!(["ring_again", "take_sprouts"]));
     assert_eq!(advice(3), serde_json::json!(["keep_out", "reopen_bridge"]));
+    // Whoever only wrote that it is dead is told too to keep out from under it.
+    assert_eq!(advice(9), serde_json::json!(["keep_out"]));
     assert!(
         printed.contains("cut the bridge out and scrape"),
         "{printed}"
     );
 
-    // Four rings without a bridge of five looked at: too few for a share.
+    // Five rings without a bridge of six looked at: too few for a share.
     let held = &plan["after"]["rings_held"];
-    assert_eq!((&held["trees"], &held["looked_at"]), (&4.into(), &5.into()));
+    assert_eq!((&held["trees"], &held["looked_at"]), (&5.into(), &6.into()));
     assert!(held["percent"].is_null());
     let rate = &plan["after"]["rate"];
     assert_eq!(rate["trees"], maples.len());

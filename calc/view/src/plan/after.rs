@@ -34,6 +34,8 @@ pub struct FoundHere {
     pub visited_on: NaiveDate,
     /// The day of the ring that was looked at.
     pub ringed_on: Option<NaiveDate>,
+    /// It was found dead and is not down: people keep out from under it, whatever else was seen.
+    pub stands_dead: bool,
     /// What to do; why nothing is said; or none, where it is dead or down by its own word.
     pub advice: Option<Result<Advice, NoAdvice>>,
 }
@@ -284,6 +286,7 @@ impl AfterWork {
                 row: row.row,
                 visited_on: row.visited_on,
                 ringed_on: ring,
+                stands_dead: row.dead && !row.fallen,
                 advice,
             });
         }
@@ -362,6 +365,21 @@ fn share_of(trees: ShareOf) -> ShareOfTrees {
     }
 }
 
+impl FoundHere {
+    /// What is due, the first first: people keep out from under what was found dead, without any advice too.
+    #[must_use]
+    pub fn acts(&self) -> Vec<Act> {
+        let mut acts = match &self.advice {
+            Some(Ok(advice)) => advice.acts.clone(),
+            _ => Vec::new(),
+        };
+        if self.stands_dead && !acts.contains(&Act::KeepOut) {
+            acts.insert(0, Act::KeepOut);
+        }
+        acts
+    }
+}
+
 fn found_of(found: &FoundHere) -> FoundOf {
     let advice = found.advice.as_ref().and_then(|it| it.as_ref().ok());
     let why_not = found.advice.as_ref().and_then(|it| it.as_ref().err());
@@ -370,9 +388,7 @@ fn found_of(found: &FoundHere) -> FoundOf {
         row: found.row,
         visited_on: iso(found.visited_on),
         ringed_on: found.ringed_on.map(iso),
-        acts: advice.map_or(Vec::new(), |it| {
-            it.acts.iter().map(|act| act.word()).collect()
-        }),
+        acts: found.acts().iter().map(|act| act.word()).collect(),
         judged: advice.map(|it| it.judged.word()),
         come_back: advice.and_then(|it| it.come_back).map(iso),
         why_not: why_not.map(|why| why.word()),

@@ -76,9 +76,7 @@ pub fn acts(after: &AfterWork) -> Vec<String> {
         trees.map(|it| it.tree_id.as_str()).collect()
     };
     for act in Act::ALL {
-        let asks =
-            |it: &FoundHere| matches!(&it.advice, Some(Ok(advice)) if advice.acts.contains(act));
-        let tags = tags_of(&asks);
+        let tags = tags_of(&|it| it.acts().contains(act));
         if !tags.is_empty() && *act != Act::Wait {
             lines.push(m::after_act(m::AfterAct {
                 act: m::visits_act_now(*act),

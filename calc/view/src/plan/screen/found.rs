@@ -192,14 +192,15 @@ fn now(look: Option<&FoundHere>, down: bool, dead: bool) -> String {
         (false, true) => m::PROPERTY_FOUND_DEAD,
         (false, false) => m::PROPERTY_FOUND_RINGED,
     };
+    let due = |look: &FoundHere| -> Vec<&str> {
+        let acts = look.acts();
+        acts.iter()
+            .map(|act| m::visits_act_now(*act).text())
+            .collect()
+    };
     match look.and_then(|look| look.advice.as_ref()) {
         Some(Ok(advice)) if !advice.acts.is_empty() && !down => {
-            let acts: Vec<&str> = advice
-                .acts
-                .iter()
-                .map(|act| m::visits_act_now(*act).text())
-                .collect();
-            acts.join("; ")
+            look.map(due).unwrap_or_default().join("; ")
         }
         Some(Err(NoAdvice::Stopped)) => m::PROPERTY_FOUND_STOPPED.text().to_owned(),
         _ => known().text().to_owned(),
