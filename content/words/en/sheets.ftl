@@ -41,6 +41,7 @@ sheets-list-says = The list says:
 sheets-note-of = { $tag }: “{ $note }”.
 sheets-look = look up and all round. Any wire, path, road, building or boundary within the distance beside “Looked”? Do not ring: leave it, say so. Tick “Looked” if there is none. Others stay out to “People off”. “Patch”: a patch as big as your hand peels. “Round”: bare all round.
 sheets-today = Today:
+sheets-keep-out = Keep out from under trees that are dead or were ringed before:
 sheets-not-here = Not on this sheet:
 sheets-not-professional = a professional
 sheets-not-known = not known yet

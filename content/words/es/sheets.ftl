@@ -39,6 +39,7 @@ sheets-list-says = La lista dice:
 sheets-note-of = { $tag }: «{ $note }».
 sheets-look = mire arriba y alrededor. ¿Hay un cable, sendero, camino, edificio o lindero dentro de la distancia junto a “Visto”? No lo anille: déjelo y avise. Marque “Visto” si no hay nada. Los demás, fuera hasta “Gente”. “Prueba”: un parche como la mano se despega. “Vuelta”: desnudo alrededor.
 sheets-today = Hoy:
+sheets-keep-out = No entre debajo de los árboles muertos o ya anillados:
 sheets-not-here = No están en esta hoja:
 sheets-not-professional = de un profesional
 sheets-not-known = aún no se sabe

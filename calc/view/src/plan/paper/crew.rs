@@ -282,7 +282,13 @@ impl Sheets<'_> {
             page.text(m::sheets_mind_too(phrase::joined_by(&in_short, "; ")));
         }
         page.close();
-        not_here.told(page, &self.units_of(tasks));
+        let units = self.units_of(tasks);
+        let sent_to = tasks.iter().map(|task| task.tree().0);
+        let sent_to: Vec<(&str, &str)> = sent_to
+            .map(|tree| (tree.tree_id.as_str(), tree.reason))
+            .collect();
+        not_here.keep_out(page, &units, &sent_to);
+        not_here.told(page, &units);
         page.close();
     }
 
