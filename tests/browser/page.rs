@@ -21,6 +21,26 @@ fn the_calculator_becomes_ready_and_asks_nobody_else() {
     });
 }
 
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn a_press_on_the_words_for_today_takes_them_whole_and_a_typed_day_stays() {
+    let server = Server::of_the_site();
+    in_browser(async move |browser| {
+        browser.open(&server.address).await?;
+        browser.until_ready().await?;
+        let taken = "const day = document.querySelector('slipbark-tree-plan').shadowRoot.querySelector('[name=day]');
+            return [day.value.startsWith('Today, '), day.selectionEnd - day.selectionStart === day.value.length];";
+        browser.press("[name=day]").await?;
+        assert_eq!(browser.run(taken).await?, json!([true, true]));
+        let typed = "const day = document.querySelector('slipbark-tree-plan').shadowRoot.querySelector('[name=day]');
+            day.value = '1 June 2027'; day.setSelectionRange(0, 0);";
+        browser.run(typed).await?;
+        browser.press("[name=day]").await?;
+        assert_eq!(browser.run(taken).await?, json!([false, false]));
+        Ok(())
+    });
+}
+
 /// The tokens and the calculators' sheets as they are written, joined.
 fn calculator_sheets() -> String {
     let names: [&str; 9] = include!("../../www/style/sheets.rs");

@@ -43,7 +43,7 @@ after-interval = { $share } % (intervalo del 95 %: de { $low } a { $high } %)
 # $season (Number)
 # $dead (Number)
 # $looked (Number)
-after-kill-rate = { $species }, { $size }, en la última visita de la temporada { $season }: { $dead } muertos de { $looked } visitados.
+after-kill-rate = { $species }, { $size }, en la última visita de la temporada { $season }: de { $looked } visitados, muertos { $dead }.
 # $share (Phrase): after-interval
 after-kill-share = Es el { $share }.
 # $trees (Number)

@@ -1,7 +1,7 @@
 //! What the reader does: types, picks, adds, takes away, goes on to the next tree.
 
 use super::{Calculator, controls, problems};
-use crate::device;
+use crate::device::{self, today};
 use crate::dom;
 use crate::export;
 use crate::host::kept;
@@ -9,16 +9,26 @@ use calc::question::read;
 use calc_view::answer::ADVICE_ID;
 use calc_view::field_id;
 use calc_view::form::{
-    ASK_FAR, FILE_ID, PLACED, Part, SEARCHES, TIMED_FILE_ID, Unfinished, filled, has_towns,
+    ASK_FAR, FILE_ID, PLACED, Part, SEARCHES, Sheet, TIMED_FILE_ID, Unfinished, filled, has_towns,
     region_named,
 };
 use calc_view::words::m;
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
-use web_sys::{Element, Event, KeyboardEvent};
+use web_sys::{Element, Event, HtmlInputElement, KeyboardEvent};
 
 /// Buttons of the card that take an answer along.
 const TAKEN_ALONG: [&str; 4] = ["calendar", "print", "copy", "link"];
+
+/// The words for today are no text to type into: a press takes them whole, and what is typed goes in their place.
+fn whole_day(target: &Element) {
+    let today = |field: &&HtmlInputElement| {
+        field.name() == "day" && field.value() == Sheet::new().day_shown(today())
+    };
+    if let Some(field) = target.dyn_ref::<HtmlInputElement>().filter(today) {
+        field.select();
+    }
+}
 
 impl Calculator {
     pub(super) fn event(self: &Rc<Self>, event: &Event) {
@@ -44,6 +54,7 @@ impl Calculator {
             "focusin" => self.names(&target),
             "click" => {
                 self.names(&target);
+                whole_day(&target);
                 self.click(event, &target);
             }
             kind => {
