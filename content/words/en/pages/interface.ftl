@@ -13,7 +13,7 @@ interface-does = What it does
 interface-table = Table: attributes, properties, methods and events of the elements
 
 interface-attribute-lang = The language. Without it that of the page around counts.
-interface-attribute-units = The unit in which a preset `size` is read and the form begins. Answers show both.
+interface-attribute-units = The unit in which a preset `size` is read and the form begins: inches, or centimetres with `metric`. Answers show both.
 interface-attribute-config = The address of your group's settings. A property of the same name comes before it.
 interface-attribute-species = The tree that the form begins with: an English, Spanish or Latin name, or a code.
 interface-attribute-size = The trunk's diameter at breast height that the form begins with, as people write it.

@@ -13,7 +13,7 @@ interface-does = Qué hace
 interface-table = Tabla: atributos, propiedades, métodos y eventos de los elementos
 
 interface-attribute-lang = El idioma. Sin él vale el de la página que lo rodea.
-interface-attribute-units = La unidad en que se lee un `size` dado y con que empieza el formulario. Las respuestas dan las dos.
+interface-attribute-units = La unidad en que se lee un `size` dado y con que empieza el formulario: pulgadas, o centímetros con `metric`. Las respuestas dan las dos.
 interface-attribute-config = La dirección de los ajustes de su grupo. Una propiedad del mismo nombre va antes.
 interface-attribute-species = El árbol con que empieza el formulario: un nombre en inglés, español o latín, o un código.
 interface-attribute-size = El diámetro del tronco a la altura del pecho con que empieza el formulario, como se escribe.
