@@ -4,6 +4,7 @@ use crate::browser::{Browser, in_browser};
 use crate::embed::host;
 use crate::hosts::element;
 use crate::site::{Server, built};
+use serde_json::json;
 use std::io::{BufRead as _, BufReader, Write as _};
 use std::net::{TcpListener, TcpStream};
 
@@ -309,6 +310,44 @@ fn a_region_that_is_not_known_is_told_in_the_form_in_each_language() {
             assert_eq!(shown.matches("Nowhereland").count(), 1, "{shown}");
             assert!(shown.contains(words), "{shown}");
         }
+        Ok(())
+    });
+}
+
+#[test]
+#[ignore = "needs Chromium and chromedriver; tests/all runs it"]
+fn a_size_in_millimetres_is_read_and_what_has_no_answer_is_told_by_an_event() {
+    let site = Server::of_the_site();
+    let lines = element(&site).replace(
+        "<slipbark-tree-plan>",
+        "<slipbark-tree-plan species=\"Norway maple\" size=\"370\" size-unit=\"mm\">",
+    );
+    let host = host("millimetres", "", &lines);
+    in_browser(async move |browser| {
+        browser.open(&host.address).await?;
+        browser.until_ready().await?;
+        let asked = "const calculator = document.querySelector('slipbark-tree-plan');
+             window.invalid = [];
+             document.addEventListener('slipbark-invalid', ({ detail }) => invalid.push(detail.problems[0].field));
+             const size = calculator.inputs.stems[0].diameter;
+             const answer = calculator.compute();
+             const dbh = Math.round(answer.stems[0].dbh_mm), said = calculator.shadowRoot.querySelector('.say') !== null;
+             calculator.inputs = { species: 'Norway maple' };
+             const wrong = calculator.compute().problems[0].field;
+             return [size, dbh, said, wrong, calculator.result, calculator.shadowRoot.querySelector('.say'), invalid];";
+        assert_eq!(
+            browser.run(asked).await?,
+            json!([
+                "370 mm",
+                370,
+                true,
+                "stems[0].diameter",
+                null,
+                null,
+                ["stems[0].diameter"]
+            ])
+        );
+        assert_eq!(said(&browser).await?, Vec::<String>::new());
         Ok(())
     });
 }

@@ -183,7 +183,9 @@ async function judge(host) {
   const fields = { species: given("species"), date: given("date"), region: given("region") };
   const metric = ["cm", "mm"].includes(given("size-unit")) || (!given("size-unit") && given("units") === "metric");
   if (!given("size") && Object.values(fields).every((value) => value === undefined)) return;
-  const question = { version: 1, units: metric ? "metric" : "us", ...fields, stems: given("size") ? [{ diameter: given("size") }] : [] };
+  const bareMm = given("size-unit") === "mm" && /[0-9]$/.test(given("size") ?? "");
+  const size = bareMm ? `${given("size")} mm` : given("size");
+  const question = { version: 1, units: metric ? "metric" : "us", ...fields, stems: size ? [{ diameter: size }] : [] };
   const wrong = () => (engine.answer(question, { changes: false }).problems ?? []).map(({ field, message }) => {
     const name = field === "stems[0].diameter" ? "size" : field;
     return given(name) === undefined ? "" : `${name}="${given(name)}" of <${host.localName}>: ${message}`;

@@ -96,7 +96,7 @@ impl Calculator {
         }
     }
 
-    pub(super) fn clear_answer(&self) {
+    pub(crate) fn clear_answer(&self) {
         self.below.take();
         self.state.borrow_mut().last = None;
         self.region.set_text_content(None);

@@ -76,6 +76,19 @@ impl Calculator {
         Kind::of_element(&self.host.local_name())
     }
 
+    /// The size that the form begins with. Of millimetres, which the form has no choice for, it carries the unit itself.
+    fn size(&self) -> Option<Text> {
+        let size = self.attribute("size");
+        let bare = size
+            .trim_end()
+            .ends_with(|last: char| last.is_ascii_digit());
+        match self.attribute("size-unit").trim() {
+            _ if size.is_empty() => None,
+            "mm" if bare => Some(Text([size.trim_end(), " mm"].concat())),
+            _ => Some(Text(size)),
+        }
+    }
+
     /// The form as the host's attributes preset it.
     pub(crate) fn preset(&self) -> Sheet {
         let text = |name: &str| {
@@ -99,7 +112,7 @@ impl Calculator {
             units: Some(Text::from(if metric { "metric" } else { "us" })),
             species: text("species"),
             stems: vec![StemTyped {
-                diameter: text("size"),
+                diameter: self.size(),
                 ..StemTyped::default()
             }],
             date: text("date"),

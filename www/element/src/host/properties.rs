@@ -53,7 +53,10 @@ impl Calculator {
                 self.result()
             }
             Err(problems) => {
+                self.state.borrow_mut().answered = false;
+                self.clear_answer();
                 self.mark(&problems);
+                self.told_problems(&problems);
                 objects::problems_object(&problems)
             }
         }
