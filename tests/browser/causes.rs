@@ -332,9 +332,11 @@ fn a_size_in_millimetres_is_read_and_what_has_no_answer_is_told_by_an_event() {
              const size = calculator.inputs.stems[0].diameter;
              const answer = calculator.compute();
              const dbh = Math.round(answer.stems[0].dbh_mm), said = calculator.shadowRoot.querySelector('.say') !== null;
+             calculator.shadowRoot.querySelector('button[type=submit]').click();
+             const form = calculator.shadowRoot.querySelector('.asked'), folded = !form.open;
              calculator.inputs = { species: 'Norway maple' };
              const wrong = calculator.compute().problems[0].field;
-             return [size, dbh, said, wrong, calculator.result, calculator.shadowRoot.querySelector('.say'), invalid];";
+             return [size, dbh, said, wrong, calculator.result, calculator.shadowRoot.querySelector('.say'), invalid, folded, form.open];";
         assert_eq!(
             browser.run(asked).await?,
             json!([
@@ -344,7 +346,9 @@ fn a_size_in_millimetres_is_read_and_what_has_no_answer_is_told_by_an_event() {
                 "stems[0].diameter",
                 null,
                 null,
-                ["stems[0].diameter"]
+                ["stems[0].diameter"],
+                true,
+                true
             ])
         );
         assert_eq!(said(&browser).await?, Vec::<String>::new());

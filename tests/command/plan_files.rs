@@ -168,15 +168,13 @@ fn a_folder_holds_the_files_that_are_told_and_no_others() {
         counts("planned")
     );
     // What stands dead is named there for those who work near it, by tag.
-    let dead = plan["trees"].as_array().expect("trees").iter();
-    let dead = dead.filter(|tree| tree["reason"] == "dead");
-    let first = dead
-        .take(1)
-        .map(|tree| tree["tree_id"].as_str().expect("a tag"));
-    for tag in first {
-        let says = format!("dead or were ringed before:</b> {tag}, ");
-        assert!(sheets.contains(&says), "{tag}");
-    }
+    let mut trees = plan["trees"].as_array().expect("trees").iter();
+    let dead = trees.find(|tree| tree["reason"] == "dead");
+    let tag = dead.expect("a dead tree")["tree_id"]
+        .as_str()
+        .expect("a tag");
+    let says = format!("dead or were ringed before:</b> {tag}, ");
+    assert!(sheets.contains(&says), "{tag}");
     for tree in plan["trees"].as_array().expect("trees") {
         let tag = tree["tree_id"].as_str().expect("a tag");
         let ringed = tree["day"].is_string();

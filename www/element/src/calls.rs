@@ -187,6 +187,13 @@ pub fn get_property(host: &HtmlElement, name: &str) -> JsValue {
     .unwrap_or(JsValue::UNDEFINED)
 }
 
+/// The question that the host's attributes preset, for what is wrong with them.
+#[wasm_bindgen]
+#[must_use]
+pub fn preset(host: &HtmlElement) -> JsValue {
+    calculator::with(host, Calculator::preset_object).unwrap_or(JsValue::UNDEFINED)
+}
+
 /// Shows the answer as the button does, but moves no focus. Gives what [`answer`] gives.
 #[wasm_bindgen]
 #[must_use]

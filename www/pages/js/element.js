@@ -178,14 +178,10 @@ async function judge(host) {
     if (!known || !ATTRIBUTES[name] || ATTRIBUTES[name].includes(value.trim())) continue;
     tellOnce(`${name}="${value}" of <${host.localName}> is not known and is left out. Use: ${ATTRIBUTES[name].join(", ")}.`);
   }
-  // The rest is read as a question is, with the same words for what is wrong.
+  // The rest is read as the question that the form begins with, with the same words for what is wrong.
   const given = (name) => host.getAttribute(name)?.trim() || undefined;
-  const fields = { species: given("species"), date: given("date"), region: given("region") };
-  const metric = ["cm", "mm"].includes(given("size-unit")) || (!given("size-unit") && given("units") === "metric");
-  if (!given("size") && Object.values(fields).every((value) => value === undefined)) return;
-  const bareMm = given("size-unit") === "mm" && /[0-9]$/.test(given("size") ?? "");
-  const size = bareMm ? `${given("size")} mm` : given("size");
-  const question = { version: 1, units: metric ? "metric" : "us", ...fields, stems: size ? [{ diameter: size }] : [] };
+  if (!["species", "size", "date", "region"].some(given)) return;
+  const question = engine.preset(host);
   const wrong = () => (engine.answer(question, { changes: false }).problems ?? []).map(({ field, message }) => {
     const name = field === "stems[0].diameter" ? "size" : field;
     return given(name) === undefined ? "" : `${name}="${given(name)}" of <${host.localName}>: ${message}`;

@@ -38,13 +38,7 @@ impl Calculator {
         self.tried.take();
         let typed = self.to_answer();
         match read(calc_data::reference(), &typed) {
-            Err(problems) => {
-                self.state.borrow_mut().answered = false;
-                self.unfold();
-                self.clear_answer();
-                self.mark(&problems);
-                self.told_problems(&problems);
-            }
+            Err(problems) => self.no_answer(&problems),
             Ok(question) => {
                 self.mark(&[]);
                 self.state.borrow_mut().answered = true;
@@ -96,7 +90,16 @@ impl Calculator {
         }
     }
 
-    pub(crate) fn clear_answer(&self) {
+    /// What is asked has no answer: the form stands open with what is wrong, and the host hears of it.
+    pub(crate) fn no_answer(&self, problems: &[Problem]) {
+        self.state.borrow_mut().answered = false;
+        self.unfold();
+        self.clear_answer();
+        self.mark(problems);
+        self.told_problems(problems);
+    }
+
+    pub(super) fn clear_answer(&self) {
         self.below.take();
         self.state.borrow_mut().last = None;
         self.region.set_text_content(None);

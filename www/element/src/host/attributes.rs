@@ -89,8 +89,8 @@ impl Calculator {
         }
     }
 
-    /// The form as the host's attributes preset it.
-    pub(crate) fn preset(&self) -> Sheet {
+    /// The question that the host's attributes and settings preset.
+    pub(crate) fn preset_question(&self) -> Typed {
         let text = |name: &str| {
             Some(self.attribute(name))
                 .filter(|text| !text.is_empty())
@@ -107,7 +107,7 @@ impl Calculator {
                 .is_some_and(|own| own.units == Some(Units::Metric)),
             _ => false,
         };
-        let typed = Typed {
+        Typed {
             version: 1,
             units: Some(Text::from(if metric { "metric" } else { "us" })),
             species: text("species"),
@@ -119,7 +119,12 @@ impl Calculator {
             region: text("region").or_else(|| own.as_ref()?.region.clone()),
             place: own.as_ref().and_then(|own| own.place.clone()),
             ..Typed::default()
-        };
+        }
+    }
+
+    /// The form as the host's attributes preset it.
+    pub(crate) fn preset(&self) -> Sheet {
+        let typed = self.preset_question();
         let mut sheet = Sheet::of(calc_data::reference(), &typed, today());
         if self.attribute("size").is_empty() {
             // A size that is not given was measured in no way.

@@ -9,6 +9,11 @@ use js_sys::TypeError;
 use wasm_bindgen::JsValue;
 
 impl Calculator {
+    /// The question that the host's attributes and settings preset.
+    pub(crate) fn preset_object(&self) -> JsValue {
+        objects::question_object(self.preset_question())
+    }
+
     /// What was typed, as a question.
     pub(crate) fn inputs(&self) -> JsValue {
         objects::question_object(self.typed())
@@ -44,22 +49,20 @@ impl Calculator {
     pub(crate) fn compute(&self) -> JsValue {
         self.cancel();
         let typed = self.to_answer();
-        match read(calc_data::reference(), &typed) {
+        let given = match read(calc_data::reference(), &typed) {
             Ok(question) => {
                 self.mark(&[]);
                 self.state.borrow_mut().answered = true;
                 self.show_answer(question, &typed, true);
-                self.show_next();
                 self.result()
             }
             Err(problems) => {
-                self.state.borrow_mut().answered = false;
-                self.clear_answer();
-                self.mark(&problems);
-                self.told_problems(&problems);
+                self.no_answer(&problems);
                 objects::problems_object(&problems)
             }
-        }
+        };
+        self.show_next();
+        given
     }
 
     /// Back to what the host's attributes say.

@@ -283,10 +283,8 @@ impl Sheets<'_> {
         }
         page.close();
         let units = self.units_of(tasks);
-        let sent_to = tasks.iter().map(|task| task.tree().0);
-        let sent_to: Vec<(&str, &str)> = sent_to
-            .map(|tree| (tree.tree_id.as_str(), tree.reason))
-            .collect();
+        let sent_to = tasks.iter().map(|task| task.tree().0.tree_id.as_str());
+        let sent_to: Vec<&str> = sent_to.collect();
         not_here.keep_out(page, &units, &sent_to);
         not_here.told(page, &units);
         page.close();

@@ -17,13 +17,10 @@ const REASONS: [(Word, &[&str]); 4] = [
     (m::SHEETS_NOT_FIXED, &["to_fix"]),
 ];
 
-/// The reasons of a plan of trees that are dead or were ringed before, and how many of them are named.
-const STANDING: (&[&str], usize) = (&["dead", "done"], 12);
-
-/// Whether a tree is dead or was ringed before, by its reason.
-fn is_standing(reason: &str) -> bool {
-    STANDING.0.contains(&reason)
-}
+/// The reasons of a plan of trees that are dead or were ringed before.
+const STANDING: [&str; 2] = ["dead", "done"];
+/// Those of them that are named: people keep out from under each, so more than of the others.
+const STANDING_NAMED: usize = 12;
 
 /// Tags with their place in the list, in order, of each of [`REASONS`].
 type Tags<'a> = [Vec<(usize, &'a str)>; REASONS.len()];
@@ -45,7 +42,7 @@ impl<'a> NotHere<'a> {
         let mut of_unit: BTreeMap<&str, Tags<'_>> = BTreeMap::new();
         let mut standing: BTreeMap<&str, Vec<(usize, &str)>> = BTreeMap::new();
         for (at, (reason, unit, tag)) in trees.chain(to_fix).enumerate() {
-            if is_standing(reason) {
+            if STANDING.contains(&reason) {
                 standing.entry(unit).or_default().push((at, tag));
             }
             let why = REASONS.iter().position(|(_, of)| of.contains(&reason));
@@ -56,31 +53,24 @@ impl<'a> NotHere<'a> {
         Self { of_unit, standing }
     }
 
-    /// Which trees of these units stand dead or ringed, but those that somebody is sent to by this sheet: `sent_to` has
-    /// tags with their reasons. Of all units where the sheet names none.
-    pub(super) fn keep_out(&self, page: &mut Page<'_>, units: &[&str], sent_to: &[(&str, &str)]) {
+    /// Which trees of these units stand dead or ringed, but those that somebody is sent to by this sheet, by their tags. Of
+    /// all units where the sheet names none.
+    pub(super) fn keep_out(&self, page: &mut Page<'_>, units: &[&str], sent_to: &[&str]) {
         let of = self.standing.iter();
         let of = of.filter(|(unit, _)| units.is_empty() || units.contains(unit));
-        let mut all: Vec<(usize, &str)> = of.flat_map(|(_, tags)| tags).copied().collect();
-        all.sort_unstable();
-        let sent_to = sent_to.iter().filter(|(_, reason)| is_standing(reason));
-        let sent_to: Vec<&str> = sent_to.map(|(tag, _)| *tag).collect();
-        let others = all.len().saturating_sub(sent_to.len());
-        let named = all.iter().filter(|(_, tag)| !sent_to.contains(tag));
-        let named: Vec<&str> = named.take(STANDING.1).map(|(_, tag)| *tag).collect();
-        if named.is_empty() {
+        let others = of
+            .flat_map(|(_, tags)| tags)
+            .filter(|(_, tag)| !sent_to.contains(tag));
+        let others: Vec<(usize, &str)> = others.copied().collect();
+        if others.is_empty() {
             return;
         }
-        let more = others.saturating_sub(named.len());
-        let tags = match more {
-            0 => named.join(", "),
-            more => m::sheets_and_more(named.join(", "), more.to_string()),
-        };
-        page.open("p");
-        page.leaf("b", m::SHEETS_KEEP_OUT);
-        page.text(" ");
-        page.text([&tags, "."].concat());
-        page.close();
+        let all = others.len();
+        line(
+            page,
+            m::SHEETS_KEEP_OUT,
+            &first(others, all, STANDING_NAMED),
+        );
     }
 
     /// What is said of them on a sheet of these units; of all units where it names none.
@@ -98,24 +88,33 @@ impl<'a> NotHere<'a> {
             if all == 0 {
                 continue;
             }
-            let first = of_sheet.iter().flat_map(|of| of[at].iter().take(NAMED));
-            let mut first: Vec<(usize, &str)> = first.copied().collect();
-            first.sort_unstable();
-            let named = first.iter().take(NAMED).map(|(_, tag)| *tag);
-            let named = named.collect::<Vec<_>>().join(", ");
-            let tags = match all.saturating_sub(NAMED) {
-                0 => named,
-                more => m::sheets_and_more(named, more.to_string()),
-            };
+            let tags = of_sheet.iter().flat_map(|of| of[at].iter().take(NAMED));
+            let tags = first(tags.copied().collect(), all, NAMED);
             said.push([phrase::sentence(why.text()).as_str(), ": ", &tags].concat());
         }
         if said.is_empty() {
             return;
         }
-        page.open("p");
-        page.leaf("b", m::SHEETS_NOT_HERE);
-        page.text(" ");
-        page.text([&phrase::joined_by(&said, ". "), "."].concat());
-        page.close();
+        line(page, m::SHEETS_NOT_HERE, &phrase::joined_by(&said, ". "));
     }
+}
+
+/// The first of some tags in the order of the list, and how many more of all there are.
+fn first(mut tags: Vec<(usize, &str)>, all: usize, most: usize) -> String {
+    tags.sort_unstable();
+    let named: Vec<&str> = tags.iter().take(most).map(|(_, tag)| *tag).collect();
+    let named = named.join(", ");
+    match all.saturating_sub(most) {
+        0 => named,
+        more => m::sheets_and_more(named, more.to_string()),
+    }
+}
+
+/// A paragraph behind its title.
+fn line(page: &mut Page<'_>, title: Word, says: &str) {
+    page.open("p");
+    page.leaf("b", title);
+    page.text(" ");
+    page.text([says, "."].concat());
+    page.close();
 }

@@ -192,17 +192,13 @@ fn now(look: Option<&FoundHere>, down: bool, dead: bool) -> String {
         (false, true) => m::PROPERTY_FOUND_DEAD,
         (false, false) => m::PROPERTY_FOUND_RINGED,
     };
-    let due = |look: &FoundHere| -> Vec<&str> {
-        let acts = look.acts();
-        acts.iter()
-            .map(|act| m::visits_act_now(*act).text())
-            .collect()
-    };
-    match look.and_then(|look| look.advice.as_ref()) {
-        Some(Ok(advice)) if !advice.acts.is_empty() && !down => {
-            look.map(due).unwrap_or_default().join("; ")
+    match look.map(|look| (look, &look.advice)) {
+        Some((look, Some(Ok(advice)))) if !advice.acts.is_empty() && !down => {
+            let acts = look.acts().into_iter();
+            let acts: Vec<&str> = acts.map(|act| m::visits_act_now(act).text()).collect();
+            acts.join("; ")
         }
-        Some(Err(NoAdvice::Stopped)) => m::PROPERTY_FOUND_STOPPED.text().to_owned(),
+        Some((_, Some(Err(NoAdvice::Stopped)))) => m::PROPERTY_FOUND_STOPPED.text().to_owned(),
         _ => known().text().to_owned(),
     }
 }
